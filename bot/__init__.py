@@ -1,0 +1,1 @@
+"""Everything of Brimline that touches the world: chat, database, scheduler, terminal."""

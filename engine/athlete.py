@@ -1,0 +1,85 @@
+"""Who the athlete is: the facts that hold for the whole week."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date
+from enum import StrEnum
+from zoneinfo import ZoneInfo
+
+
+class Sex(StrEnum):
+    FEMALE = "female"
+    MALE = "male"
+
+
+class EventKind(StrEnum):
+    SHOW = "show"
+    SHOOT = "shoot"
+    TRIAL = "trial"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Athlete:
+    """Body mass is the mass before the week begins, the figure all percentages are taken of."""
+
+    sex: Sex
+    birth_year: int
+    height_cm: float
+    body_mass_kg: float
+    body_fat_percent: float | None = None
+
+    def __post_init__(self) -> None:
+        if not 1900 <= self.birth_year <= 2100:
+            raise ValueError(f"birth_year {self.birth_year} is no year of birth")
+        if not 120 <= self.height_cm <= 230:
+            raise ValueError(f"height_cm {self.height_cm} is outside 120 to 230 cm")
+        if not 30 <= self.body_mass_kg <= 250:
+            raise ValueError(f"body_mass_kg {self.body_mass_kg} is outside 30 to 250 kg")
+        if self.body_fat_percent is not None and not 2 <= self.body_fat_percent <= 60:
+            raise ValueError(f"body_fat_percent {self.body_fat_percent} is outside 2 to 60 %")
+
+    @property
+    def fat_free_mass_kg(self) -> float | None:
+        """Fat-free mass in kg, or None where body fat is unknown."""
+        if self.body_fat_percent is None:
+            return None
+        return self.body_mass_kg * (1 - self.body_fat_percent / 100)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Baseline:
+    """What the athlete habitually eats and drinks a day, before the week."""
+
+    carb_g: float
+    protein_g: float
+    fat_g: float
+    fibre_g: float
+    water_l: float
+    sodium_mg: float
+
+    def __post_init__(self) -> None:
+        bounds = {
+            "carb_g": 1500, "protein_g": 600, "fat_g": 400,
+            "fibre_g": 150, "water_l": 15, "sodium_mg": 20000,
+        }  # fmt: skip
+        for name, most in bounds.items():
+            value = getattr(self, name)
+            if not 0 <= value <= most:
+                raise ValueError(f"baseline {name} {value} is outside 0 to {most}")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Event:
+    """The day everything leads to: a show, a photo shoot, or a trial of either."""
+
+    kind: EventKind
+    day: date
+    zone: str
+
+    def __post_init__(self) -> None:
+        ZoneInfo(self.zone)  # an unknown zone is refused here, by name
+
+    def days_out(self, day: date) -> int:
+        """Days from `day` to the event: 0 on the day itself, negative after it."""
+        return (self.day - day).days

@@ -1,0 +1,75 @@
+"""What the athlete answered, and what has gone before."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+from enum import StrEnum
+
+
+class Gut(StrEnum):
+    FINE = "fine"
+    HEAVY = "heavy"
+    BAD = "bad"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class CheckIn:
+    """One morning's answers; None is "not answered", which the gates deal with.
+
+    Water, carbohydrate, sleep and gut speak of the day and night just past. `symptoms` holds what was
+    reported, as ids of `engine.symptoms` or in the athlete's own words; `note` is free text.
+    Values are kept as given: whether they can be believed is for the gates, not the constructor.
+    """
+
+    date: date
+    weight_kg: float | None = None
+    fullness: int | None = None
+    sharpness: int | None = None
+    water_l: float | None = None
+    carb_eaten_g: float | None = None
+    gut: Gut | None = None
+    symptoms: tuple[str, ...] = ()
+    note: str = ""
+    sleep_h: float | None = None
+    urine_colour: int | None = None
+    resting_pulse: float | None = None
+    water_within_one_hour_l: float | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class DaySet:
+    """The carbohydrate that was in force for a day, once something had set it."""
+
+    date: date
+    carb_g: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class History:
+    """Earlier check-ins, oldest first and one a date, and the figures set for days so far."""
+
+    checkins: tuple[CheckIn, ...] = ()
+    set_days: tuple[DaySet, ...] = ()
+
+    def __post_init__(self) -> None:
+        for name, days in (
+            ("check-ins", [c.date for c in self.checkins]),
+            ("set days", [d.date for d in self.set_days]),
+        ):
+            if sorted(set(days)) != days:
+                raise ValueError(f"{name} must be one a date, oldest first")
+
+    def on(self, day: date) -> CheckIn | None:
+        return next((c for c in self.checkins if c.date == day), None)
+
+    def set_on(self, day: date) -> float | None:
+        return next((d.carb_g for d in self.set_days if d.date == day), None)
+
+    def last_before(self, day: date, *, within_days: int) -> CheckIn | None:
+        """The latest check-in with a weight in the `within_days` days before `day`."""
+        earliest = day - timedelta(days=within_days)
+        found = [
+            c for c in self.checkins if earliest <= c.date < day and c.weight_kg is not None
+        ]
+        return found[-1] if found else None

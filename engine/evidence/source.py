@@ -1,0 +1,47 @@
+"""Where a number comes from."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from enum import StrEnum
+
+
+class Provenance(StrEnum):
+    """How well a source was seen by whoever wrote its number down here."""
+
+    SEEN = "seen in the abstract or page"
+    MEMORY = "from memory, not seen"
+    COMPUTED = "computed from other numbers here"
+    PRACTICE = "common practice"
+    OURS = "our own choice"
+
+
+@dataclass(frozen=True, slots=True)
+class Source:
+    """A publication, standard or habit of the trade that a number or rule rests on."""
+
+    id: str
+    citation: str
+    provenance: Provenance
+
+    def __post_init__(self) -> None:
+        if not self.id or not self.citation:
+            raise ValueError("a source needs an id and a citation")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Number:
+    """A named figure with its unit and where it comes from; `float(number)` is the bare value."""
+
+    name: str
+    value: float
+    unit: str
+    source: Source
+    note: str = ""
+
+    def __post_init__(self) -> None:
+        if not self.name or not self.unit:
+            raise ValueError("a number needs a name and a unit")
+
+    def __float__(self) -> float:
+        return float(self.value)
