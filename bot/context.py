@@ -1,0 +1,34 @@
+"""What a use case may know of the world around it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, field
+from datetime import datetime
+
+from sqlmodel import Session
+
+from bot.incoming import Incoming
+from bot.store.traffic import AgendaRow, OutboxRow
+
+
+@dataclass(frozen=True, slots=True)
+class Context:
+    """Time as the use case is to see it, and the bot's own name for invitation links."""
+
+    now: datetime
+    bot_username: str = ""
+    # Settings that use cases read; defaults are stated in bot.settings.
+    invite_days: int = 7
+
+
+@dataclass(frozen=True, slots=True)
+class UseCases:
+    """The doors from the queues into the services; each runs inside one open transaction."""
+
+    incoming: Callable[[Session, Incoming, Context], None]
+    due: Callable[[Session, AgendaRow, Context], None]
+    undeliverable: Callable[[Session, OutboxRow, Context], None]
+    moved: Callable[[Session, int, int, Context], None] = field(
+        default=lambda session, old, new, context: None
+    )

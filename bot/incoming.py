@@ -1,0 +1,34 @@
+"""One thing a person did in a chat, free of Telegram's own shapes."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime
+from enum import StrEnum
+
+
+class Kind(StrEnum):
+    TEXT = "text"
+    EDITED = "edited"  # an earlier message's text was changed
+    TAP = "tap"  # a button was pressed; `text` holds its data
+    OTHER = "other"  # a sticker, photo, voice message, location, ...
+    BLOCKED = "blocked"  # the person stopped the bot
+    UNBLOCKED = "unblocked"
+    MOVED = "moved"  # the chat got another id; `text` holds the new one
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Incoming:
+    """`sent_at` is when it was sent by Telegram's clock (for a tap, when it was received)."""
+
+    update_id: int
+    chat_id: int
+    private: bool
+    user_id: int
+    first_name: str
+    language: str | None
+    kind: Kind
+    text: str
+    message_id: int | None
+    tap_id: str | None
+    sent_at: datetime

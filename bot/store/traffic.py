@@ -1,0 +1,81 @@
+"""What comes in, what goes out and what is due: the three queues, as rows.
+
+inbox   one row an update, written before Telegram is told that it arrived.
+outbox  one row a call to Telegram, written with the state that it speaks of.
+agenda  one row a timed duty, unique on (subject, local date, kind).
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from typing import Any
+
+from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
+from sqlmodel import Field, SQLModel
+
+from bot.store.base import UTCDateTime
+
+
+class InboxRow(SQLModel, table=True):
+    """status: new -> done | poison. `claimed_until` is a worker's lease, for recovery after a crash."""
+
+    __tablename__ = "inbox"
+    __table_args__ = (Index("ix_inbox_open", "status", "chat_id", "update_id"),)
+
+    update_id: int = Field(sa_type=BigInteger, primary_key=True)
+    chat_id: int | None = Field(default=None, sa_type=BigInteger)
+    raw: dict[str, Any] = Field(sa_type=JSON)
+    received_at: datetime = Field(sa_type=UTCDateTime)
+    status: str = "new"
+    attempts: int = 0
+    claimed_until: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    problem: str = ""
+
+
+class OutboxRow(SQLModel, table=True):
+    """status: waiting -> sending -> sent | dropped | failed.
+
+    `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
+    `topic` marks messages of which only the latest matters: a newer one drops those still waiting.
+    `edits_outbox_id` names the row whose sent message this one is to edit, once its id is known.
+    `dedupe` makes a repeated use case harmless.
+    """
+
+    __tablename__ = "outbox"
+    __table_args__ = (Index("ix_outbox_open", "status", "chat_id", "id"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    chat_id: int = Field(sa_type=BigInteger)
+    method: str
+    payload: dict[str, Any] = Field(sa_type=JSON)
+    topic: str | None = Field(default=None, index=True)
+    dedupe: str | None = Field(default=None, unique=True)
+    edits_outbox_id: int | None = None
+    status: str = "waiting"
+    attempts: int = 0
+    not_before: datetime = Field(sa_type=UTCDateTime)
+    created_at: datetime = Field(sa_type=UTCDateTime)
+    claimed_until: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    message_id: int | None = Field(default=None, sa_type=BigInteger)
+    problem: str = ""
+
+
+class AgendaRow(SQLModel, table=True):
+    """status: waiting -> done | cancelled. `subject` says whose or what's duty it is ("athlete:7")."""
+
+    __tablename__ = "agenda"
+    __table_args__ = (
+        UniqueConstraint("subject", "local_date", "kind"),
+        Index("ix_agenda_open", "status", "due_at"),
+    )
+
+    id: int | None = Field(default=None, primary_key=True)
+    subject: str
+    local_date: date
+    kind: str
+    due_at: datetime = Field(sa_type=UTCDateTime)
+    payload: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
+    status: str = "waiting"
+    attempts: int = 0
+    claimed_until: datetime | None = Field(default=None, sa_type=UTCDateTime)
