@@ -1,0 +1,67 @@
+"""Time as the bot sees it: the machine's, or one that a test or a rehearsal drives."""
+
+from __future__ import annotations
+
+import asyncio
+import heapq
+import itertools
+from datetime import UTC, datetime, timedelta
+from typing import Protocol
+
+
+class Clock(Protocol):
+    """Where the bot gets the time from, and how it waits."""
+
+    def now(self) -> datetime:
+        """The present instant, in UTC."""
+
+    async def sleep(self, seconds: float) -> None:
+        """Wait that long by this clock."""
+
+
+class RealClock:
+    """The machine's clock."""
+
+    def now(self) -> datetime:
+        return datetime.now(UTC)
+
+    async def sleep(self, seconds: float) -> None:
+        await asyncio.sleep(seconds)
+
+
+class DrivenClock:
+    """A clock that stands still until it is moved; sleepers wake when it passes their instant."""
+
+    def __init__(self, start: datetime) -> None:
+        if start.tzinfo is None:
+            raise ValueError("a clock starts at an instant with a zone")
+        self._now = start.astimezone(UTC)
+        self._order = itertools.count()
+        self._sleepers: list[tuple[datetime, int, asyncio.Future[None]]] = []
+
+    def now(self) -> datetime:
+        return self._now
+
+    async def sleep(self, seconds: float) -> None:
+        if seconds <= 0:
+            await asyncio.sleep(0)
+            return
+        woken: asyncio.Future[None] = asyncio.get_running_loop().create_future()
+        due = self._now + timedelta(seconds=seconds)
+        heapq.heappush(self._sleepers, (due, next(self._order), woken))
+        await woken
+
+    def advance(self, span: timedelta) -> None:
+        """Move on by this span, at least zero."""
+        self.move_to(self._now + span)
+
+    def move_to(self, instant: datetime) -> None:
+        """Move on to this instant; time does not run backwards."""
+        instant = instant.astimezone(UTC)
+        if instant < self._now:
+            raise ValueError("a driven clock does not run backwards")
+        self._now = instant
+        while self._sleepers and self._sleepers[0][0] <= instant:
+            _, _, woken = heapq.heappop(self._sleepers)
+            if not woken.done():
+                woken.set_result(None)

@@ -1,0 +1,302 @@
+"""Putting questions to people and taking their answers; the draft lives in the question's row."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.dialogue import DONE, Answers, Flow, Step, offered
+from bot.incoming import Incoming, Kind
+from bot.messages import common
+from bot.messages.refusals import refusal_text
+from bot.outbox import Button, Buttons, answer_tap, edit, say
+from bot.store.people import OpenQuestion, Person
+from engine.units import Refusal
+
+CANCEL = "x"
+
+
+@dataclass(frozen=True, slots=True)
+class Registered:
+    """A flow and what happens once everything in it has been answered."""
+
+    flow: Flow
+    finish: Callable[[Session, Person, OpenQuestion, Context], None]
+
+
+Flows = Mapping[str, Registered]
+
+
+def open_question(
+    session: Session,
+    person: Person,
+    flow: Flow,
+    *,
+    context: Context,
+    subject_id: int | None = None,
+    answers: Answers | None = None,
+    message_id: int | None = None,
+) -> OpenQuestion:
+    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
+
+    With `message_id` the question takes that message's place instead of sending a new one.
+    """
+    for earlier in open_questions(session, person, flow=flow.id, subject_id=subject_id):
+        close(session, earlier, context)
+    question = OpenQuestion(
+        person_id=person.id or 0,
+        flow=flow.id,
+        subject_id=subject_id,
+        answers=dict(answers or {}),
+        asked_at=context.now,
+    )
+    session.add(question)
+    session.flush()
+    step = flow.next_step(question.answers)
+    assert step is not None, f"flow {flow.id} was opened with nothing left to ask"
+    _ask(session, person, question, flow, step, context, message_id=message_id)
+    return question
+
+
+def open_questions(
+    session: Session, person: Person, *, flow: str | None = None, subject_id: int | None = None
+) -> list[OpenQuestion]:
+    """What has been asked and not answered, the latest last."""
+    query = select(OpenQuestion).where(
+        OpenQuestion.person_id == person.id, col(OpenQuestion.closed_at).is_(None)
+    )
+    if flow is not None:
+        query = query.where(OpenQuestion.flow == flow, OpenQuestion.subject_id == subject_id)
+    return list(session.exec(query.order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))))
+
+
+def close(session: Session, question: OpenQuestion, context: Context) -> None:
+    question.closed_at = context.now
+    session.add(question)
+
+
+def typed(
+    session: Session, person: Person, incoming: Incoming, flows: Flows, context: Context
+) -> bool:
+    """Take typed text (or a sticker, a photo, ...) as the answer to the latest question, if any."""
+    asked = open_questions(session, person)
+    if not asked:
+        return False
+    question = asked[-1]
+    registered = flows[question.flow]
+    step = registered.flow.step(question.step)
+    assert step is not None
+    if incoming.kind is not Kind.TEXT:
+        _refuse(session, person, question, step, common.only_text_here(), context)
+        return True
+    try:
+        answer = step.read(incoming.text, question.answers)
+    except Refusal as refusal:
+        _refuse(session, person, question, step, refusal_text(refusal), context)
+        return True
+    if step.many:
+        answer = [*question.answers.get(_ticks(step), []), answer]
+    _take(session, person, question, registered, step, answer, context, message_id=None)
+    return True
+
+
+def tapped(
+    session: Session,
+    person: Person,
+    arguments: list[str],
+    incoming: Incoming,
+    flows: Flows,
+    context: Context,
+) -> None:
+    """Take a button's press: `arguments` are question id, step key and value."""
+    question_id, key, value = (*arguments, "", "", "")[:3]
+    question = session.get(OpenQuestion, int(question_id)) if question_id.isdigit() else None
+    if question is None or question.person_id != person.id:
+        _answer(session, incoming, context, common.not_your_button())
+        return
+    registered = flows.get(question.flow)
+    step = registered.flow.step(key) if registered else None
+    if question.closed_at is not None or registered is None:
+        _answer(session, incoming, context, common.question_closed())
+        return
+    if value == CANCEL and key == CANCEL:
+        close(session, question, context)
+        _answer(session, incoming, context)
+        _rewrite(session, incoming, common.cancelled(), (), context)
+        return
+    if step is None or key != question.step or value not in _accepted(step, question.answers):
+        _answer(session, incoming, context, common.already_answered())
+        return
+    _answer(session, incoming, context)
+    if step.many and value != DONE:
+        _toggle(session, person, question, registered.flow, step, value, incoming, context)
+        return
+    if step.many:
+        answer = list(question.answers.get(_ticks(step), []))
+    else:
+        try:
+            answer = step.read(value, question.answers)
+        except Refusal as refusal:
+            _refuse(session, person, question, step, refusal_text(refusal), context)
+            return
+    _take(
+        session, person, question, registered, step, answer, context,
+        message_id=incoming.message_id,
+    )  # fmt: skip
+
+
+def ask_again(
+    session: Session, person: Person, question: OpenQuestion, flows: Flows, context: Context
+) -> None:
+    """Put the open step of this question once more, as a new message."""
+    flow = flows[question.flow].flow
+    step = flow.step(question.step)
+    assert step is not None
+    _ask(session, person, question, flow, step, context)
+
+
+def _take(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    registered: Registered,
+    step: Step,
+    answer: object,
+    context: Context,
+    *,
+    message_id: int | None,
+) -> None:
+    answers = {k: v for k, v in question.answers.items() if k != _ticks(step)}
+    question.answers = answers | {step.key: answer}
+    flow = registered.flow
+    following = flow.next_step(question.answers)
+    if message_id is None and question.outbox_id is not None:
+        _settle_old_message(session, person, question, flow, step, context)
+    if following is not None:
+        _ask(session, person, question, flow, following, context, message_id=message_id)
+        return
+    close(session, question, context)
+    if message_id is not None:
+        edit(
+            session, chat_id=person.chat_id, message_id=message_id, now=context.now,
+            text=flow.so_far(question.answers) or common.noted(),
+        )  # fmt: skip
+    registered.finish(session, person, question, context)
+
+
+def _settle_old_message(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flow: Flow,
+    step: Step,
+    context: Context,
+) -> None:
+    """A typed answer leaves buttons standing above it: take them away."""
+    if step.choices(question.answers):
+        edit(
+            session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=context.now,
+            text=flow.so_far(question.answers) or step.ask(question.answers),
+        )  # fmt: skip
+
+
+def _toggle(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flow: Flow,
+    step: Step,
+    value: str,
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    ticked: list[str] = list(question.answers.get(_ticks(step), []))
+    ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
+    question.answers = question.answers | {_ticks(step): ticked}
+    _ask(session, person, question, flow, step, context, message_id=incoming.message_id)
+
+
+def _ask(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flow: Flow,
+    step: Step,
+    context: Context,
+    *,
+    message_id: int | None = None,
+) -> None:
+    question.step = step.key
+    question.asked_at = context.now
+    text = "\n\n".join(
+        part for part in (flow.so_far(question.answers), step.ask(question.answers)) if part
+    )
+    buttons = _buttons(question, flow, step)
+    if message_id is None:
+        row = say(session, chat_id=person.chat_id, text=text, buttons=buttons, now=context.now)
+        question.outbox_id = row.id
+    else:
+        edit(
+            session, chat_id=person.chat_id, message_id=message_id, text=text,
+            buttons=buttons, now=context.now,
+        )  # fmt: skip
+    session.add(question)
+
+
+def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
+    ticked = set(question.answers.get(_ticks(step), []))
+    rows = [
+        [
+            Button(
+                f"✓ {choice.label}" if choice.value in ticked else choice.label,
+                f"q:{question.id}:{step.key}:{choice.value}",
+            )
+            for choice in row
+        ]
+        for row in step.choices(question.answers)
+    ]
+    if step.many:
+        rows.append([Button(common.done_button(), f"q:{question.id}:{step.key}:{DONE}")])
+    if flow.can_cancel:
+        rows.append([Button(common.cancel_button(), f"q:{question.id}:{CANCEL}:{CANCEL}")])
+    return rows
+
+
+def _accepted(step: Step, answers: Answers) -> set[str]:
+    return offered(step, answers) | ({DONE} if step.many else set())
+
+
+def _ticks(step: Step) -> str:
+    return f"_ticked_{step.key}"
+
+
+def _refuse(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    step: Step,
+    sentence: str,
+    context: Context,
+) -> None:
+    text = common.refused(sentence, step.ask(question.answers))
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+
+
+def _answer(session: Session, incoming: Incoming, context: Context, text: str = "") -> None:
+    if incoming.tap_id is not None:
+        answer_tap(
+            session, chat_id=incoming.chat_id, tap_id=incoming.tap_id, text=text, now=context.now
+        )
+
+
+def _rewrite(
+    session: Session, incoming: Incoming, text: str, buttons: Buttons, context: Context
+) -> None:
+    if incoming.message_id is not None:
+        edit(
+            session, chat_id=incoming.chat_id, message_id=incoming.message_id, text=text,
+            buttons=buttons, now=context.now,
+        )  # fmt: skip

@@ -1,0 +1,91 @@
+"""Who is who: looking people up, and whose athlete is whose."""
+
+from __future__ import annotations
+
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.incoming import Incoming
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+
+
+def meet(session: Session, incoming: Incoming, context: Context) -> Person | None:
+    """The person who did this, with chat and name brought up to date; None for a stranger."""
+    person = session.exec(
+        select(Person).where(Person.telegram_user_id == incoming.user_id)
+    ).first()
+    if person is not None:
+        person.chat_id = incoming.chat_id
+        person.first_name = incoming.first_name or person.first_name
+        person.language = incoming.language or person.language
+        person.reachable = True
+        session.add(person)
+    return person
+
+
+def welcome(session: Session, incoming: Incoming, context: Context) -> Person:
+    """The person who did this, written down if they are new."""
+    known = meet(session, incoming, context)
+    if known is not None:
+        return known
+    person = Person(
+        telegram_user_id=incoming.user_id,
+        chat_id=incoming.chat_id,
+        first_name=incoming.first_name or "there",
+        language=incoming.language,
+        created_at=context.now,
+    )
+    session.add(person)
+    session.flush()
+    return person
+
+
+def get_person(session: Session, person_id: int) -> Person:
+    person = session.get(Person, person_id)
+    if person is None:
+        raise LookupError(f"no person {person_id}")
+    return person
+
+
+def person_in_chat(session: Session, chat_id: int) -> Person | None:
+    return session.exec(select(Person).where(Person.chat_id == chat_id)).first()
+
+
+def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None:
+    return session.get(AthleteProfile, person_id) if person_id is not None else None
+
+
+def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
+    """The coach's athletes, in the order in which they came."""
+    query = (
+        select(AthleteProfile)
+        .where(
+            AthleteProfile.coach_id == coach.id,
+            col(AthleteProfile.status) != AthleteStatus.DECLINED,
+        )
+        .order_by(col(AthleteProfile.created_at), col(AthleteProfile.person_id))
+    )
+    return list(session.exec(query))
+
+
+def own_athlete(session: Session, coach: Person, athlete_id: int) -> AthleteProfile | None:
+    """The athlete if this person coaches them; None for everybody else, whether they exist or not."""
+    profile = profile_of(session, athlete_id)
+    return profile if profile is not None and profile.coach_id == coach.id else None
+
+
+def local_date(profile: AthleteProfile, context: Context) -> date:
+    """Today where the athlete is."""
+    return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()
+
+
+def record(
+    session: Session, athlete_id: int, what: str, context: Context, *, by: int | None, **detail: object
+) -> None:
+    """Keep who did what, when and why."""
+    session.add(
+        HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
+    )

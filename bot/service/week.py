@@ -1,0 +1,235 @@
+"""From rows to the engine's values: the athlete's current event, plan, limits and history."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass, replace
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.store.people import AthleteProfile
+from bot.store.week import (
+    CheckInRow,
+    DaySetRow,
+    EventRow,
+    LimitsRow,
+    PlanRow,
+    SymptomReport,
+)
+from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.decide import Case
+from engine.limits import GuardRails, Limits
+from engine.plan import DayTarget, PeakPlan
+
+HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """A peak week that can be decided on: everything the coach has to set is there."""
+
+    profile: AthleteProfile
+    event: EventRow
+    plan: PeakPlan
+    limits: Limits
+
+    def days_out(self, day: date) -> int:
+        return (self.event.day - day).days
+
+    def date_of(self, days_out: int) -> date:
+        return self.event.day - timedelta(days=days_out)
+
+
+def athlete_of(profile: AthleteProfile) -> Athlete:
+    """The engine's athlete; raises ValueError while onboarding is not complete."""
+    if (
+        profile.sex is None
+        or profile.birth_year is None
+        or profile.height_cm is None
+        or profile.body_mass_kg is None
+    ):
+        raise ValueError("onboarding is not complete")
+    return Athlete(
+        sex=Sex(profile.sex),
+        birth_year=profile.birth_year,
+        height_cm=profile.height_cm,
+        body_mass_kg=profile.body_mass_kg,
+        body_fat_percent=profile.body_fat_percent,
+    )
+
+
+def baseline_of(profile: AthleteProfile) -> Baseline:
+    return Baseline(**profile.baseline)
+
+
+def current_event(session: Session, athlete_id: int) -> EventRow | None:
+    query = (
+        select(EventRow)
+        .where(EventRow.athlete_id == athlete_id, col(EventRow.active).is_(True))
+        .order_by(col(EventRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def plan_row(session: Session, event: EventRow) -> PlanRow | None:
+    query = select(PlanRow).where(PlanRow.event_id == event.id).order_by(col(PlanRow.id).desc())
+    return session.exec(query).first()
+
+
+def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
+    row = plan_row(session, event)
+    return PeakPlan(tuple(DayTarget(**day) for day in row.days)) if row else None
+
+
+def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
+    """The plan as the JSON that a plan row keeps."""
+    return [asdict(day) for day in plan]
+
+
+def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
+    query = (
+        select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
+    )
+    row = session.exec(query).first()
+    return Limits(guard_rails=GuardRails.of(athlete), **row.bounds) if row else None
+
+
+def current_week(session: Session, profile: AthleteProfile) -> Week | None:
+    """The athlete's week, or None while event, plan or limits are still to be set."""
+    event = current_event(session, profile.person_id)
+    if event is None:
+        return None
+    plan = current_plan(session, event)
+    limits = current_limits(session, event, athlete_of(profile))
+    if plan is None or limits is None:
+        return None
+    return Week(profile, event, plan, limits)
+
+
+def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
+    query = select(DaySetRow).where(DaySetRow.athlete_id == athlete_id, DaySetRow.date == day)
+    return session.exec(query).first()
+
+
+def set_day(
+    session: Session,
+    athlete_id: int,
+    day: date,
+    carb_g: float,
+    *,
+    by: str,
+    context: Context,
+    decision_id: int | None = None,
+) -> None:
+    """Put a figure in force for a date, in place of the one before. by: decision | coach | plan."""
+    row = day_set(session, athlete_id, day) or DaySetRow(
+        athlete_id=athlete_id, date=day, carb_g=carb_g, by=by, set_at=context.now
+    )
+    row.carb_g, row.by, row.decision_id, row.set_at = carb_g, by, decision_id, context.now
+    session.add(row)
+    session.flush()
+
+
+def target_in_force(session: Session, week: Week, day: date) -> DayTarget | None:
+    """The day's target as it holds now: the plan's, with the carbohydrate set for it if any was."""
+    planned = week.plan.day(week.days_out(day))
+    if planned is None:
+        return None
+    row = day_set(session, week.profile.person_id, day)
+    return replace(planned, carb_g=row.carb_g) if row else planned
+
+
+def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | None:
+    query = select(CheckInRow).where(CheckInRow.athlete_id == athlete_id, CheckInRow.date == day)
+    return session.exec(query).first()
+
+
+def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
+    """The engine's check-in, with symptoms told elsewhere that day joined in."""
+    return CheckIn(
+        date=row.date,
+        weight_kg=row.weight_kg,
+        fullness=row.fullness,
+        sharpness=row.sharpness,
+        water_l=row.water_l,
+        carb_eaten_g=row.carb_eaten_g,
+        gut=Gut(row.gut) if row.gut else None,
+        symptoms=tuple(dict.fromkeys([*row.symptoms, *reported])),
+        note=row.note,
+        sleep_h=row.sleep_h,
+        urine_colour=row.urine_colour,
+        resting_pulse=row.resting_pulse,
+        water_within_one_hour_l=row.water_within_one_hour_l,
+    )
+
+
+def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str, ...]:
+    query = (
+        select(SymptomReport.symptom)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return tuple(session.exec(query))
+
+
+def history_before(session: Session, athlete_id: int, day: date) -> History:
+    """Check-ins of the last four weeks before `day`, and every figure set for its days and later."""
+    earliest = day - timedelta(days=HISTORY_DAYS)
+    checkins = session.exec(
+        select(CheckInRow)
+        .where(
+            CheckInRow.athlete_id == athlete_id,
+            CheckInRow.date >= earliest,
+            CheckInRow.date < day,
+        )
+        .order_by(col(CheckInRow.date))
+    )
+    set_days = session.exec(
+        select(DaySetRow)
+        .where(DaySetRow.athlete_id == athlete_id, DaySetRow.date >= earliest)
+        .order_by(col(DaySetRow.date))
+    )
+    return History(
+        checkins=tuple(
+            checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
+        ),
+        set_days=tuple(DaySet(row.date, row.carb_g) for row in set_days),
+    )
+
+
+def coach_overrides(session: Session, week: Week) -> dict[int, float]:
+    """Figures the coach has put down by hand, by days out."""
+    rows = session.exec(
+        select(DaySetRow).where(
+            DaySetRow.athlete_id == week.profile.person_id,
+            DaySetRow.by == "coach",
+            DaySetRow.date >= week.date_of(7),
+            DaySetRow.date <= week.event.day,
+        )
+    )
+    return {week.days_out(row.date): row.carb_g for row in rows}
+
+
+def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
+    """Everything that the decision on this check-in may know."""
+    profile = week.profile
+    return Case(
+        athlete=athlete_of(profile),
+        baseline=baseline_of(profile),
+        # The cut-off is by the clock where the athlete is, wherever the stage may be.
+        event=Event(
+            kind=EventKind(week.event.kind),
+            day=week.event.day,
+            zone=profile.zone or week.event.zone,
+        ),
+        plan=week.plan,
+        limits=week.limits,
+        history=history_before(session, profile.person_id, row.date),
+        checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
+        now=row.answered_at,
+        always_tomorrow=profile.always_tomorrow,
+        frozen=profile.frozen_at is not None,
+        overrides=coach_overrides(session, week),
+    )

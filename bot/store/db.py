@@ -1,0 +1,148 @@
+"""The database: an embedded SQLite file, or PostgreSQL, behind one way to open a transaction.
+
+SQLite runs in WAL with a busy timeout; every writing transaction begins IMMEDIATE (a deferred one
+that reads and then writes fails with "database is locked" however long the timeout is), and the
+writers of one process take turns at a lock instead of polling the file. `synchronous` is FULL: an
+update is confirmed to Telegram once it is committed, so a commit has to outlive a power cut.
+
+PostgreSQL runs use cases SERIALIZABLE, so that two of them at once come out as one after the other,
+as on SQLite; whoever loses is run again (`in_transaction`). Claims of queue rows lock single rows
+and run READ COMMITTED, because SKIP LOCKED is made for it.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+import threading
+import weakref
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from pathlib import Path
+from typing import Any, TypeVar
+
+from sqlalchemy import Connection, Engine, create_engine, event, make_url
+from sqlalchemy.engine import URL
+from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlmodel import Session
+
+BUSY_TIMEOUT_S = 30
+CONNECT_TIMEOUT_S = 10
+# A process that vanished with its machine must not hold row locks for the two hours of TCP's default.
+KEEPALIVES = {"keepalives_idle": 30, "keepalives_interval": 10, "keepalives_count": 3}
+IDLE_IN_TRANSACTION_MS = 60_000
+
+# Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
+SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
+ATTEMPTS_AT_A_TRANSACTION = 8
+
+_Result = TypeVar("_Result")
+_writing: weakref.WeakKeyDictionary[Any, threading.RLock] = weakref.WeakKeyDictionary()
+
+
+def database_url(text: str) -> URL:
+    """The address with the driver named. Raises ValueError where it is neither SQLite nor PostgreSQL."""
+    try:
+        url = make_url(text)
+    except ArgumentError:
+        raise ValueError("is not a database address (sqlite:///file or postgresql://...)") from None
+    backend = url.drivername.split("+")[0]
+    if backend == "sqlite":
+        if not url.database or url.database == ":memory:":
+            raise ValueError("names no file; what is kept in memory is lost at the first stop")
+        return url.set(drivername="sqlite+pysqlite")
+    if backend in ("postgres", "postgresql"):
+        return url.set(drivername="postgresql+psycopg")
+    raise ValueError("must begin with sqlite:/// or postgresql://")
+
+
+def make_engine(url: str) -> Engine:
+    """An engine for this address; opens no connection yet. Raises ValueError on a bad address."""
+    address = database_url(url)
+    if address.drivername.startswith("postgresql"):
+        return create_engine(
+            address,
+            hide_parameters=True,
+            pool_pre_ping=True,
+            pool_size=10,
+            max_overflow=10,
+            connect_args={
+                "connect_timeout": CONNECT_TIMEOUT_S,
+                "options": f"-c idle_in_transaction_session_timeout={IDLE_IN_TRANSACTION_MS}",
+                **KEEPALIVES,
+            },
+        )
+    assert address.database is not None
+    Path(address.database).expanduser().parent.mkdir(parents=True, exist_ok=True)
+    engine = create_engine(
+        address.set(database=str(Path(address.database).expanduser())),
+        hide_parameters=True,
+        connect_args={"timeout": BUSY_TIMEOUT_S, "check_same_thread": False},
+    )
+    event.listen(engine, "connect", _set_up_sqlite)
+    event.listen(engine, "begin", _begin_sqlite)
+    _writing[engine.pool] = threading.RLock()
+    return engine
+
+
+def is_sqlite(engine: Engine) -> bool:
+    return engine.dialect.name == "sqlite"
+
+
+@contextmanager
+def transaction(engine: Engine) -> Iterator[Session]:
+    """One writing transaction of a use case: committed at the end, rolled back on an exception."""
+    with _session(engine, postgresql_level="SERIALIZABLE") as session:
+        yield session
+
+
+@contextmanager
+def claiming(engine: Engine) -> Iterator[Session]:
+    """One short transaction that takes rows off a queue or notes what became of them."""
+    with _session(engine, postgresql_level="READ COMMITTED") as session:
+        yield session
+
+
+def in_transaction(engine: Engine, work: Callable[[Session], _Result]) -> _Result:
+    """Run a use case in a transaction; run it again where another one got in its way."""
+    for attempt in range(1, ATTEMPTS_AT_A_TRANSACTION + 1):
+        try:
+            with transaction(engine) as session:
+                return work(session)
+        except DBAPIError as error:
+            if not _may_be_run_again(error) or attempt == ATTEMPTS_AT_A_TRANSACTION:
+                raise
+    raise AssertionError("unreachable")
+
+
+@contextmanager
+def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
+    if not is_sqlite(engine):
+        bound = engine.execution_options(isolation_level=postgresql_level)
+        with Session(bound, expire_on_commit=False) as session, session.begin():
+            yield session
+        return
+    bound = engine.execution_options(begin_immediate=True)
+    with _writing[engine.pool], Session(bound, expire_on_commit=False) as session, session.begin():
+        # The session begins lazily; the lock on the file is wanted from the first line on.
+        session.connection()
+        yield session
+
+
+def _may_be_run_again(error: DBAPIError) -> bool:
+    return getattr(error.orig, "sqlstate", None) in (SERIALIZATION_FAILURE, DEADLOCK)
+
+
+def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:
+    connection.isolation_level = None  # the driver begins nothing by itself; _begin_sqlite does
+    for pragma in (
+        "journal_mode = WAL",
+        "synchronous = FULL",
+        "foreign_keys = ON",
+        f"busy_timeout = {BUSY_TIMEOUT_S * 1000}",
+    ):
+        connection.execute(f"PRAGMA {pragma}").close()
+
+
+def _begin_sqlite(connection: Connection) -> None:
+    immediate = connection.get_execution_options().get("begin_immediate", False)
+    connection.exec_driver_sql("BEGIN IMMEDIATE" if immediate else "BEGIN")
