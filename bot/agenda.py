@@ -33,7 +33,7 @@ def local_instant(day: date, at: time, zone: ZoneInfo | str) -> datetime:
     if instant.astimezone(zone).replace(tzinfo=None) == wall:
         return instant
     # In a gap, PEP 495 reads fold=1 with the offset after it, which lands before the change of
-    # clocks, and fold=0 with the offset before it, which lands at or after: the change lies between.
+    # clocks, and fold=0 with the offset before it, which lands after: the change lies between.
     return _change_of_clocks(wall.replace(tzinfo=zone, fold=1).astimezone(UTC), instant, zone)
 
 
@@ -144,7 +144,7 @@ def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
 
 
 def retry(session: Session, row_id: int, now: datetime) -> None:
-    """Put a duty that failed off: each time for longer, up to an hour, and for as long as it takes."""
+    """Put a duty that failed off: each time for longer, up to an hour, and for ever."""
     row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
     if row is None or row.status != "waiting":
         return

@@ -27,7 +27,7 @@ from sqlmodel import Session
 
 BUSY_TIMEOUT_S = 30
 CONNECT_TIMEOUT_S = 10
-# A process that vanished with its machine must not hold row locks for the two hours of TCP's default.
+# A process that vanished with its machine must not hold row locks for TCP's two hours.
 KEEPALIVES = {"keepalives_idle": 30, "keepalives_interval": 10, "keepalives_count": 3}
 IDLE_IN_TRANSACTION_MS = 60_000
 
@@ -40,7 +40,7 @@ _writing: weakref.WeakKeyDictionary[Any, threading.RLock] = weakref.WeakKeyDicti
 
 
 def database_url(text: str) -> URL:
-    """The address with the driver named. Raises ValueError where it is neither SQLite nor PostgreSQL."""
+    """The address with the driver named; ValueError where it is neither SQLite nor PostgreSQL."""
     try:
         url = make_url(text)
     except ArgumentError:

@@ -17,7 +17,7 @@ from bot.store.base import UTCDateTime
 
 
 class InboxRow(SQLModel, table=True):
-    """status: new -> done | poison. `claimed_until` is a worker's lease, for recovery after a crash."""
+    """status: new -> done | poison. `not_before` puts off a row that failed."""
 
     __tablename__ = "inbox"
     __table_args__ = (Index("ix_inbox_open", "status", "chat_id", "update_id"),)
@@ -28,7 +28,7 @@ class InboxRow(SQLModel, table=True):
     received_at: datetime = Field(sa_type=UTCDateTime)
     status: str = "new"
     attempts: int = 0
-    claimed_until: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    not_before: datetime | None = Field(default=None, sa_type=UTCDateTime)
     problem: str = ""
 
 
@@ -53,16 +53,16 @@ class OutboxRow(SQLModel, table=True):
     edits_outbox_id: int | None = None
     status: str = "waiting"
     attempts: int = 0
+    doubts: int = 0  # sends of which nobody knows whether they arrived
     not_before: datetime = Field(sa_type=UTCDateTime)
     created_at: datetime = Field(sa_type=UTCDateTime)
-    claimed_until: datetime | None = Field(default=None, sa_type=UTCDateTime)
     sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     message_id: int | None = Field(default=None, sa_type=BigInteger)
     problem: str = ""
 
 
 class AgendaRow(SQLModel, table=True):
-    """status: waiting -> done | cancelled. `subject` says whose or what's duty it is ("athlete:7")."""
+    """status: waiting -> done | cancelled. `subject` says whose duty it is ("athlete:7")."""
 
     __tablename__ = "agenda"
     __table_args__ = (

@@ -1,0 +1,16 @@
+"""Runs the revisions on the connection that bot.store.migrate hands over (no alembic.ini)."""
+
+from __future__ import annotations
+
+from alembic import context
+
+from bot.store.tables import metadata
+
+context.configure(
+    connection=context.config.attributes["connection"],
+    target_metadata=metadata,
+    render_as_batch=True,
+    compare_type=True,
+)
+with context.begin_transaction():
+    context.run_migrations()
