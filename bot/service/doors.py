@@ -1,0 +1,130 @@
+"""Where everything that happens in a chat comes in, and whom it is handed to.
+
+The tables of `athlete_doors` and `coach_doors` are the whole list: commands and buttons with the
+roles that may use them, flows, timed duties. What is not listed there does not exist.
+"""
+
+from __future__ import annotations
+
+from sqlmodel import Session, select
+
+from bot.context import Context, UseCases
+from bot.incoming import Incoming, Kind
+from bot.messages import common
+from bot.outbox import answer_tap, say
+from bot.service import asking, athlete_doors, checkins, coach_doors, invitations, safety_watch
+from bot.service.people import meet, person_in_chat, profile_of
+from bot.store.people import Person
+from bot.store.traffic import AgendaRow, OutboxRow
+
+COMMANDS = {command.name: command for command in (*athlete_doors.COMMANDS, *coach_doors.COMMANDS)}
+TAPS = {tap.prefix: tap for tap in (*athlete_doors.TAPS, *coach_doors.TAPS)}
+DUTIES = {duty.kind: duty for duty in (*athlete_doors.DUTIES, *coach_doors.DUTIES)}
+FLOWS: asking.Flows = {
+    registered.flow.id: registered for registered in (*athlete_doors.FLOWS, *coach_doors.FLOWS)
+}
+
+
+def roles_of(session: Session, person: Person) -> frozenset[str]:
+    """What this person is: athlete, coach, a coach's second contact; none, some or all of them."""
+    is_contact = select(Person.id).where(Person.second_contact_id == person.id)
+    held = {
+        "athlete": profile_of(session, person.id) is not None,
+        "coach": person.is_coach,
+        "contact": session.exec(is_contact).first() is not None,
+    }
+    return frozenset(role for role, holds in held.items() if holds)
+
+
+def incoming(session: Session, incoming: Incoming, context: Context) -> None:
+    """One thing that somebody did in a chat."""
+    if not incoming.private:
+        _refuse_group(session, incoming, context)
+        return
+    person = meet(session, incoming, context)
+    if incoming.kind is Kind.BLOCKED:
+        if person is not None:
+            coach_doors.became_unreachable(session, person, context)
+        return
+    if incoming.kind is Kind.UNBLOCKED:
+        return
+    if incoming.kind is Kind.TEXT and invitations.claim(session, incoming, context):
+        return
+    if person is None or not roles_of(session, person):
+        _tap_answered(session, incoming, context)
+        say(session, chat_id=incoming.chat_id, text=common.stranger(), now=context.now)
+        return
+    _known(session, person, incoming, context)
+
+
+def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    if incoming.kind in (Kind.TEXT, Kind.EDITED):
+        safety_watch.screen(session, person, incoming, context)
+    if incoming.kind is Kind.TAP:
+        _tap(session, person, incoming, context)
+    elif incoming.kind is Kind.EDITED:
+        checkins.edited(session, person, incoming, context)
+    elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
+        _command(session, person, incoming, context)
+    elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
+        return
+    elif not asking.typed(session, person, incoming, FLOWS, context):
+        say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
+
+
+def _command(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    word, _, rest = incoming.text[1:].partition(" ")
+    command = COMMANDS.get(word.partition("@")[0].lower())
+    if command is None or not command.roles & roles_of(session, person):
+        say(session, chat_id=person.chat_id, text=common.not_for_you(), now=context.now)
+        return
+    command.run(session, person, rest.strip(), context)
+
+
+def _tap(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    prefix, *arguments = incoming.text.split(":")
+    if prefix == "q":
+        asking.tapped(session, person, arguments, incoming, FLOWS, context)
+        return
+    tap = TAPS.get(prefix)
+    if tap is None or not tap.roles & roles_of(session, person):
+        _tap_answered(session, incoming, context, common.not_your_button())
+        return
+    tap.run(session, person, arguments, incoming, context)
+
+
+def _tap_answered(session: Session, incoming: Incoming, context: Context, text: str = "") -> None:
+    if incoming.tap_id is not None:
+        answer_tap(
+            session, chat_id=incoming.chat_id, tap_id=incoming.tap_id, text=text, now=context.now
+        )
+
+
+def _refuse_group(session: Session, incoming: Incoming, context: Context) -> None:
+    """Health data goes to private chats only. Said to commands, not to all the talk of a group."""
+    if incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
+        text = common.private_chats_only()
+        say(session, chat_id=incoming.chat_id, text=text, now=context.now)
+
+
+def due(session: Session, row: AgendaRow, context: Context) -> None:
+    """A timed duty whose instant has come."""
+    DUTIES[row.kind.partition(":")[0]].run(session, row, context)
+
+
+def undeliverable(session: Session, row: OutboxRow, context: Context) -> None:
+    """A message that cannot reach its chat: the person stopped the bot, or is gone."""
+    person = person_in_chat(session, row.chat_id)
+    if person is not None:
+        coach_doors.became_unreachable(session, person, context)
+
+
+def moved(session: Session, old_chat_id: int, new_chat_id: int, context: Context) -> None:
+    """A chat that Telegram gave another id."""
+    person = person_in_chat(session, old_chat_id)
+    if person is not None:
+        person.chat_id = new_chat_id
+        session.add(person)
+
+
+USE_CASES = UseCases(incoming=incoming, due=due, undeliverable=undeliverable, moved=moved)

@@ -1,0 +1,47 @@
+"""What a command, a button and a timed duty are to the doors: who may, and what runs."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+
+from sqlmodel import Session
+
+from bot.context import Context
+from bot.incoming import Incoming
+from bot.store.people import Person
+from bot.store.traffic import AgendaRow
+
+ATHLETE = frozenset({"athlete"})
+COACH = frozenset({"coach"})
+ANYONE_KNOWN = frozenset({"athlete", "coach", "contact"})
+
+
+@dataclass(frozen=True, slots=True)
+class Command:
+    """`run` gets what was typed after the command. No menu text: it works but is not listed."""
+
+    name: str
+    roles: frozenset[str]
+    run: Callable[[Session, Person, str, Context], None]
+    menu: Callable[[], str] | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class Tap:
+    """Buttons whose data begins with "prefix:"; `run` gets the rest, split at the colons.
+
+    `run` has to answer the tap (`bot.outbox.answer_tap`), and to check whose athlete it speaks of.
+    """
+
+    prefix: str
+    roles: frozenset[str]
+    run: Callable[[Session, Person, list[str], Incoming, Context], None]
+
+
+@dataclass(frozen=True, slots=True)
+class Duty:
+    """An agenda row's kind, up to its first ":", and what is done when it falls due."""
+
+    kind: str
+    run: Callable[[Session, AgendaRow, Context], None]
