@@ -1,0 +1,339 @@
+"""Numbers behind the limits, the weight band, the rules and the drafted plans.
+
+"Per kg" is per kg of body mass before the week unless a name says otherwise.
+"""
+
+from __future__ import annotations
+
+from engine.evidence.source import Number, Provenance, Source
+
+SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
+
+ARETA_2018 = Source(
+    "areta-2018",
+    "Areta & Hopkins 2018, Sports Med 48:2091-2102: a high-carbohydrate diet is 6 g/kg a day or "
+    "more for three days, or 7 g/kg or more for two",
+    SEEN,
+)
+BURKE_2011 = Source(
+    "burke-2011",
+    "Burke et al. 2011, J Sports Sci 29:S17-27: load with 10-12 g/kg per 24 h for 36-48 h",
+    MEMORY,
+)
+CHEUVRONT_2004 = Source(
+    "cheuvront-2004",
+    "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning body mass varies from "
+    "day to day by 0.51 kg, 0.66 % (SD); three mornings make a baseline",
+    SEEN,
+)
+DE_MORAES_2019 = Source(
+    "de-moraes-2019",
+    "de Moraes et al. 2019, J Sports Sci Med 18:772-779: of 15 bodybuilders who loaded, 7 had "
+    "diarrhoea, 4 of them severe",
+    SEEN,
+)
+EFSA_2010 = Source(
+    "efsa-2010",
+    "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
+    "and 1.75 L for men",
+    SEEN,
+)
+ESCALANTE_2021 = Source(
+    "escalante-2021",
+    "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: peak-week loads of about 3-12 g/kg a "
+    "day over one to three days",
+    MEMORY,
+)
+FAIRCHILD_2002 = Source(
+    "fairchild-2002",
+    "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986: muscle glycogen from 109.1 to 198.2 "
+    "mmol/kg wet weight in 24 h at 10.3 g/kg",
+    SEEN,
+)
+FERNANDEZ_ELIAS_2015 = Source(
+    "fernandez-elias-2015",
+    "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: at least 3 g water with each "
+    "gram of glycogen; the glycogen came back as fast on little water",
+    SEEN,
+)
+FOO_2022 = Source(
+    "foo-2022",
+    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre from 30 to under 10 g a day "
+    "took 0.40 kg of gut content off in four days",
+    SEEN,
+)
+HOMER_2024 = Source(
+    "homer-2024",
+    "Homer et al. 2024, Nutrition 127:112528: very lean men after three days of depletion gained "
+    "0.8 % body mass on one day of 9 g/kg",
+    SEEN,
+)
+KREITZMAN_1992 = Source(
+    "kreitzman-1992",
+    "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water",
+    SEEN,
+)
+REALE_2018 = Source(
+    "reale-2018",
+    "Reale et al. 2018, Int J Sport Nutr Exerc Metab 28:565-573: three days at 100 mL/kg with "
+    "blood electrolytes in range and no clinical events",
+    SEEN,
+)
+ROBERTS_2020 = Source(
+    "roberts-2020",
+    "Roberts et al. 2020, J Hum Kinet 71:79-108: protein 1.8-2.7 g/kg a day in contest preparation",
+    SEEN,
+)
+SEDLOCK_2008 = Source(
+    "sedlock-2008",
+    "Sedlock 2008, Curr Sports Med Rep 7:209-213: women need more than 8 g/kg a day, and enough "
+    "energy, for a load to take",
+    SEEN,
+)
+SHIOSE_2016 = Source(
+    "shiose-2016",
+    "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg a day for 72 h",
+    SEEN,
+)
+COMMON_PRACTICE = Source(
+    "common-practice",
+    "Common practice among physique coaches; no study of it was found",
+    Provenance.PRACTICE,
+)
+OWN_CHOICE = Source("own-choice", "This project's own, cautious choice", Provenance.OURS)
+
+
+# Guard rails: what nobody can set past.
+CARB_LEAST_G_PER_KG = Number(
+    name="least carbohydrate a day", value=0.5, unit="g/kg/day", source=COMMON_PRACTICE
+)
+CARB_MOST_G_PER_KG = Number(
+    name="most carbohydrate a day", value=12, unit="g/kg/day", source=BURKE_2011
+)
+LOAD_MOST_G_PER_KG = Number(
+    name="most carbohydrate over the three load days", value=36, unit="g/kg", source=SHIOSE_2016,
+    note="three days of 12 g/kg",
+)  # fmt: skip
+STEP_LEAST_G = Number(name="smallest step", value=5, unit="g", source=OWN_CHOICE)
+STEP_MOST_G_PER_KG = Number(name="largest step", value=1.5, unit="g/kg", source=OWN_CHOICE)
+CHANGE_MOST_G_PER_KG = Number(
+    name="furthest a day may depart from its plan", value=3, unit="g/kg", source=OWN_CHOICE,
+    note="the whole of a small load, Escalante 2021's 3 g/kg",
+)  # fmt: skip
+APPLY_MOST_G_PER_KG = Number(
+    name="most that goes out without the coach's word", value=3, unit="g/kg", source=OWN_CHOICE
+)
+WATER_LEAST_WOMEN_L = Number(
+    name="least water from drinks, women", value=1.4, unit="L/day", source=EFSA_2010
+)
+WATER_LEAST_MEN_L = Number(
+    name="least water from drinks, men", value=1.75, unit="L/day", source=EFSA_2010
+)
+WATER_MOST_L_PER_KG = Number(
+    name="most water a day", value=0.100, unit="L/kg/day", source=REALE_2018
+)
+
+# How a figure is made.
+ROUND_TO_G = Number(
+    name="rounding of a changed figure", value=5, unit="g", source=COMMON_PRACTICE,
+    note="about a tablespoon of honey or a third of a rice cake: finer than anyone weighs out",
+)  # fmt: skip
+LAST_DAY_SHARE = Number(
+    name="share of the daily change allowed from one day out on", value=0.5, unit="1",
+    source=OWN_CHOICE, note="too late to see what a larger change did",
+)  # fmt: skip
+
+# Limits suggested to a coach who has set none.
+SUGGESTED_STEP_G_PER_KG = Number(
+    name="suggested step", value=0.4, unit="g/kg", source=COMMON_PRACTICE
+)
+SUGGESTED_CHANGE_G_PER_KG = Number(
+    name="suggested largest change a day", value=1.5, unit="g/kg", source=OWN_CHOICE
+)
+SUGGESTED_LOAD_ROOM_STEPS = Number(
+    name="steps of room over the planned load", value=3, unit="steps", source=OWN_CHOICE
+)
+SUGGESTED_FLOOR_STEPS = Number(
+    name="steps of room under the lowest planned day", value=2, unit="steps", source=OWN_CHOICE
+)
+SUGGESTED_WATER_BELOW = Number(
+    name="suggested water floor, share of the lowest planned day", value=0.75, unit="1",
+    source=OWN_CHOICE,
+)  # fmt: skip
+SUGGESTED_WATER_ABOVE = Number(
+    name="suggested water ceiling, share of the highest planned day", value=1.5, unit="1",
+    source=OWN_CHOICE,
+)  # fmt: skip
+
+# The weight band.
+MORNING_WEIGHT_CV = Number(
+    name="day-to-day SD of morning body mass", value=0.0066, unit="1", source=CHEUVRONT_2004
+)
+MORNINGS_FOR_AN_ANCHOR = Number(
+    name="mornings that make an anchor", value=3, unit="mornings", source=CHEUVRONT_2004
+)
+GLYCOGEN_WATER_LOW = Number(
+    name="water held per gram of glycogen, low", value=3, unit="g/g", source=FERNANDEZ_ELIAS_2015
+)
+GLYCOGEN_WATER_HIGH = Number(
+    name="water held per gram of glycogen, high", value=4, unit="g/g", source=KREITZMAN_1992
+)
+STORE_SWING_G_PER_KG = Number(
+    name="most that the stores move from habit, either way", value=4, unit="g/kg",
+    source=Source(
+        "fairchild-2002-computed",
+        "Computed from Fairchild et al. 2002: (198.2 - 109.1) mmol/kg x 162 g/mol = 14.4 g per kg "
+        "wet muscle, with muscle at 28 % of body mass",
+        Provenance.COMPUTED,
+    ),
+    note="muscle is 30-40 % of body mass (from memory), of which not all fills like the thigh "
+    "that was just ridden to exhaustion; hence the low share",
+)  # fmt: skip
+SWING_SEEN_SHARE = Number(
+    name="share of the arithmetic swing that very lean dieting men showed", value=0.36, unit="1",
+    source=Source(
+        "homer-2024-computed",
+        "Computed from Homer et al. 2024: +0.8 % body mass where plan arithmetic says "
+        "5 g/kg x 4.5 = 2.25 % (habitual 4 g/kg is assumed)",
+        Provenance.COMPUTED,
+    ),
+)  # fmt: skip
+BAND_Z = Number(
+    name="half-width of an 80 % band", value=1.2816, unit="SD",
+    source=Source(
+        "normal-distribution",
+        "90th percentile of the standard normal distribution (any table)",
+        Provenance.COMPUTED,
+    ),
+)  # fmt: skip
+
+# What can be believed of an answer (weight and water have theirs in engine.safety).
+JUMP_SHARE = Number(
+    name="change of weight since the last morning taken for a slip of the finger",
+    value=0.06, unit="1", source=OWN_CHOICE,
+    note="over the -3 % and -5 % of the safety flags, which must still be heard; -6 kg in two "
+    "days on diuretics (Mayr 2012) is the largest case found",
+)  # fmt: skip
+FIRST_JUMP_SHARE = Number(
+    name="the same for a first morning, against the body mass on file", value=0.15, unit="1",
+    source=OWN_CHOICE, note="the figure on file may be weeks old",
+)  # fmt: skip
+JUMP_LOOKS_BACK_DAYS = Number(
+    name="how far back the last morning may lie", value=3, unit="days", source=OWN_CHOICE
+)
+CARB_EATEN_MOST_G = Number(
+    name="most carbohydrate eaten in a day that is believed", value=2500, unit="g",
+    source=OWN_CHOICE,
+    note="Acheson 1988 fed about 1,100 g a day; binges after a contest reach higher",
+)  # fmt: skip
+PULSE_LEAST = Number(
+    name="least resting pulse that is believed", value=25, unit="1/min", source=OWN_CHOICE
+)
+PULSE_MOST = Number(
+    name="most resting pulse that is believed", value=230, unit="1/min", source=OWN_CHOICE
+)
+
+# The rules.
+FULLNESS_BEFORE_LOAD = Number(
+    name="fullness expected before the load", value=5, unit="of 10", source=COMMON_PRACTICE
+)
+FULLNESS_DEPLETED = Number(
+    name="fullness expected after depletion", value=4, unit="of 10", source=COMMON_PRACTICE
+)
+FULLNESS_LOADED = Number(
+    name="fullness expected after the whole load", value=9, unit="of 10", source=COMMON_PRACTICE
+)
+DEPLETED_SHARE = Number(
+    name="share of habitual carbohydrate under which a plan has depleted", value=0.75, unit="1",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+FLAT_BY = Number(
+    name="fullness under expectation that is flat", value=2, unit="of 10", source=COMMON_PRACTICE
+)
+VERY_FLAT_BY = Number(
+    name="fullness under expectation that earns two steps", value=4, unit="of 10",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+FULL_FROM = Number(
+    name="fullness from which more can only soften", value=8, unit="of 10", source=COMMON_PRACTICE
+)
+BLURRED_TO = Number(
+    name="sharpness up to which lines are blurred", value=2, unit="of 5", source=COMMON_PRACTICE
+)
+CRISP_FROM = Number(
+    name="sharpness from which lines are crisp", value=4, unit="of 5", source=COMMON_PRACTICE
+)
+SHARPNESS_FALL = Number(
+    name="fall in sharpness that is a spill", value=2, unit="of 5", source=COMMON_PRACTICE
+)
+SHARPNESS_LOOKS_BACK_DAYS = Number(
+    name="how far back sharpness is compared", value=2, unit="days", source=OWN_CHOICE,
+    note="one missed morning does not hide a fall",
+)  # fmt: skip
+UNDERDRUNK_SHARE = Number(
+    name="share of the water target under which flatness may be thirst", value=0.8, unit="1",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+SLEEPLESS_H = Number(name="sleep that is too little", value=5, unit="h", source=COMMON_PRACTICE)
+
+# Drafted plans.
+DRAFT_DEPLETION_SHARE = Number(
+    name="carbohydrate of a depletion day, share of habit", value=0.6, unit="1",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+DRAFT_LOAD_MEN_G_PER_KG = Number(
+    name="mean load day, men", value=7, unit="g/kg/day", source=ARETA_2018
+)
+DRAFT_LOAD_WOMEN_G_PER_KG = Number(
+    name="mean load day, women", value=8.2, unit="g/kg/day", source=SEDLOCK_2008
+)
+DRAFT_LOAD_LEAST_G_PER_KG = Number(
+    name="least mean load day that is drafted", value=3, unit="g/kg/day", source=ESCALANTE_2021
+)
+DRAFT_LOAD_HEAVY = Number(
+    name="heavy load day of a sloped load, share of the mean", value=1.2, unit="1",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+DRAFT_LOAD_LIGHT = Number(
+    name="light load day of a sloped load, share of the mean", value=0.8, unit="1",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+DRAFT_STAGE_G_PER_KG = Number(
+    name="carbohydrate of the day itself", value=3, unit="g/kg", source=COMMON_PRACTICE
+)
+DRAFT_PROTEIN_SHARE = Number(
+    name="protein from the load on, share of habit", value=0.8, unit="1", source=COMMON_PRACTICE
+)
+DRAFT_PROTEIN_LEAST_G_PER_KG = Number(
+    name="protein that easing down stops at", value=1.8, unit="g/kg/day", source=ROBERTS_2020
+)
+DRAFT_FAT_G_PER_KG = Number(
+    name="fat from the load on, at most", value=0.5, unit="g/kg/day", source=COMMON_PRACTICE
+)
+DRAFT_FIBRE_G = Number(
+    name="fibre from two days out on, at most", value=15, unit="g/day", source=FOO_2022,
+    note="Foo went under 10 g; constipation is common in these weeks (de Moraes 2019)",
+)  # fmt: skip
+DRAFT_FIBRE_FIRST_G = Number(
+    name="fibre on the first load day, at most", value=20, unit="g/day", source=FOO_2022
+)
+DRAFT_CARDIO_MIN = Number(
+    name="cardio a day until four days out", value=20, unit="min", source=COMMON_PRACTICE
+)
+DRAFT_STEPS = Number(
+    name="steps a day until four days out", value=10000, unit="steps", source=COMMON_PRACTICE
+)
+DRAFT_STEPS_LOADING = Number(
+    name="steps a day while loading", value=7000, unit="steps", source=COMMON_PRACTICE
+)
+DRAFT_STEPS_LAST = Number(
+    name="steps the day before and on the day", value=5000, unit="steps", source=COMMON_PRACTICE
+)
+KCAL_PER_G_CARB = Number(
+    name="energy of carbohydrate", value=4, unit="kcal/g",
+    source=Source("eu-1169", "Regulation (EU) 1169/2011, Annex XIV", SEEN),
+)  # fmt: skip
+KCAL_PER_G_FAT = Number(
+    name="energy of fat", value=9, unit="kcal/g",
+    source=Source("eu-1169", "Regulation (EU) 1169/2011, Annex XIV", SEEN),
+)  # fmt: skip
