@@ -1,0 +1,51 @@
+"""Exact sizes of the units people answer in, and what an answer can believably be."""
+
+from __future__ import annotations
+
+from .source import Number, Provenance, Source
+
+YARD_AND_POUND_1959 = Source(
+    "yard-and-pound-1959",
+    "International yard and pound agreement, 1959: 1 lb = 0.45359237 kg, 1 in = 2.54 cm, exactly",
+    Provenance.MEMORY,
+)
+NIST_HANDBOOK_44 = Source(
+    "nist-handbook-44",
+    "NIST Handbook 44, appendix C: the US gallon is 231 cubic inches and holds 128 fluid ounces",
+    Provenance.MEMORY,
+)
+UK_UNITS_1995 = Source(
+    "uk-units-1995",
+    "Units of Measurement Regulations 1995 (UK): the gallon is 4.54609 litres, exactly; "
+    "it holds 160 fluid ounces",
+    Provenance.MEMORY,
+)
+BELIEVABLE = Source(
+    "believable-answers",
+    "bounds outside which an answer is taken for a slip of the finger and asked again",
+    Provenance.OURS,
+)
+
+KG_PER_LB = Number(name="pound", value=0.45359237, unit="kg", source=YARD_AND_POUND_1959)
+LB_PER_STONE = Number(name="stone", value=14, unit="lb", source=YARD_AND_POUND_1959)
+CM_PER_INCH = Number(name="inch", value=2.54, unit="cm", source=YARD_AND_POUND_1959)
+L_PER_US_FLUID_OUNCE = Number(
+    name="US fluid ounce", value=0.0295735295625, unit="L", source=NIST_HANDBOOK_44
+)
+L_PER_IMPERIAL_FLUID_OUNCE = Number(
+    name="imperial fluid ounce", value=0.0284130625, unit="L", source=UK_UNITS_1995
+)
+
+LEAST_BODY_MASS = Number(
+    name="least believable body mass of an adult", value=30, unit="kg", source=BELIEVABLE
+)
+MOST_BODY_MASS = Number(
+    name="most believable body mass of an adult", value=250, unit="kg", source=BELIEVABLE
+)
+MOST_WATER = Number(name="most believable drinking in a day", value=15, unit="L", source=BELIEVABLE)
+LEAST_HEIGHT = Number(
+    name="least believable height of an adult", value=120, unit="cm", source=BELIEVABLE
+)
+MOST_HEIGHT = Number(
+    name="most believable height of an adult", value=230, unit="cm", source=BELIEVABLE
+)

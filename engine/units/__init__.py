@@ -1,0 +1,29 @@
+"""Typed quantities and how people write them.
+
+Every `parse_` function returns the quantity or raises `Refusal`; none ever guesses.
+"""
+
+from .amounts import parse_grams, parse_height, parse_number, parse_score
+from .refusal import Refusal, RefusalCode
+from .volume import Volume, VolumeUnit, parse_volume, show_volume
+from .weight import Weight, WeightUnit, parse_weight, show_weight
+from .when import parse_clock, parse_day
+
+__all__ = [
+    "Refusal",
+    "RefusalCode",
+    "Volume",
+    "VolumeUnit",
+    "Weight",
+    "WeightUnit",
+    "parse_clock",
+    "parse_day",
+    "parse_grams",
+    "parse_height",
+    "parse_number",
+    "parse_score",
+    "parse_volume",
+    "parse_weight",
+    "show_volume",
+    "show_weight",
+]
