@@ -15,6 +15,10 @@ Answers = dict[str, Any]
 DONE = "done"  # the value that ends a step with many answers
 
 
+class Unread(ValueError):  # noqa: N818 - it is an answer to a person, not a fault
+    """An answer that this step cannot take, with the sentence that says what to do instead."""
+
+
 @dataclass(frozen=True, slots=True)
 class Choice:
     label: str
@@ -34,7 +38,9 @@ def always(answers: Answers) -> bool:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One question. `read` raises `engine.units.Refusal` for what it cannot take.
+    """One question. `read` raises `engine.units.Refusal` or `Unread` for what it cannot take.
+
+    `read` sees the answers so far and "_now", the instant of the answer as ISO text.
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
     one more entry and ends the step. Steps whose `when` is false are passed over.

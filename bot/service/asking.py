@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from sqlmodel import Session, col, select
 
 from bot.context import Context
-from bot.dialogue import DONE, Answers, Flow, Step, offered
+from bot.dialogue import DONE, Answers, Flow, Step, Unread, offered
 from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.messages.refusals import refusal_text
@@ -17,6 +17,7 @@ from bot.store.people import OpenQuestion, Person
 from engine.units import Refusal
 
 CANCEL = "x"
+TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,10 +94,13 @@ def typed(
         _refuse(session, person, question, step, common.only_text_here(), context)
         return True
     try:
-        answer = step.read(incoming.text, question.answers)
-    except Refusal as refusal:
-        _refuse(session, person, question, step, refusal_text(refusal), context)
+        answer = read_answer(step, incoming.text, question, context)
+    except Unread as unread:
+        _refuse(session, person, question, step, str(unread), context)
         return True
+    if incoming.message_id is not None:
+        typed_in = question.answers.get(TYPED_IN, {}) | {str(incoming.message_id): step.key}
+        question.answers = question.answers | {TYPED_IN: typed_in}
     if step.many:
         answer = [*question.answers.get(_ticks(step), []), answer]
     _take(session, person, question, registered, step, answer, context, message_id=None)
@@ -138,14 +142,22 @@ def tapped(
         answer = list(question.answers.get(_ticks(step), []))
     else:
         try:
-            answer = step.read(value, question.answers)
-        except Refusal as refusal:
-            _refuse(session, person, question, step, refusal_text(refusal), context)
+            answer = read_answer(step, value, question, context)
+        except Unread as unread:
+            _refuse(session, person, question, step, str(unread), context)
             return
     _take(
         session, person, question, registered, step, answer, context,
         message_id=incoming.message_id,
     )  # fmt: skip
+
+
+def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
+    """The answer as the step reads it. Raises Unread with the sentence to reply with."""
+    try:
+        return step.read(text, question.answers | {"_now": context.now.isoformat()})
+    except Refusal as refusal:
+        raise Unread(refusal_text(refusal)) from refusal
 
 
 def ask_again(

