@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass, field
+from dataclasses import dataclass
 from datetime import datetime
 
 from sqlmodel import Session
@@ -22,6 +22,10 @@ class Context:
     invite_days: int = 7
 
 
+def _nothing_more(*_about: object) -> None:
+    """For a door that a deployment has no use for."""
+
+
 @dataclass(frozen=True, slots=True)
 class UseCases:
     """The doors from the queues into the services; each runs inside one open transaction."""
@@ -29,6 +33,7 @@ class UseCases:
     incoming: Callable[[Session, Incoming, Context], None]
     due: Callable[[Session, AgendaRow, Context], None]
     undeliverable: Callable[[Session, OutboxRow, Context], None]
-    moved: Callable[[Session, int, int, Context], None] = field(
-        default=lambda session, old, new, context: None
-    )
+    # A chat got another id: (old, new).
+    moved: Callable[[Session, int, int, Context], None] = _nothing_more
+    # An update from this chat failed again and again, or could not be read: (chat id).
+    poisoned: Callable[[Session, int, Context], None] = _nothing_more

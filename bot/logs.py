@@ -1,7 +1,7 @@
 """Structured logs that cannot hold health data: what is not on the list does not come through.
 
 Our own lines are a fixed phrase and named values out of KEYS: ids, kinds, counts, durations, names
-of error classes. Lines of libraries keep their logger, their place in the code and their template, but
+of error classes. Lines of libraries keep their logger, their place and their template, but
 never the values filled in (httpx would print the bot's token, SQLAlchemy a person's weight). An
 exception is told by its class and by our own frames, never by its text.
 """

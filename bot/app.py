@@ -1,0 +1,221 @@
+"""The composition root: the only place where the parts meet."""
+
+from __future__ import annotations
+
+import asyncio
+import signal
+from collections.abc import Callable, Coroutine
+from datetime import timedelta
+from typing import Any
+from urllib.parse import urlsplit
+
+import structlog
+from apscheduler.schedulers.asyncio import AsyncIOScheduler
+from sqlalchemy import Engine
+from telegram.error import InvalidToken, TelegramError
+
+from bot.clock import Clock, RealClock
+from bot.context import Context, UseCases
+from bot.duties import Duties
+from bot.logs import error_name
+from bot.settings import Settings
+from bot.store import setting
+from bot.store.db import in_transaction, make_engine
+from bot.store.migrate import upgrade_to_head
+from bot.store.prune import prune_traffic
+from bot.telegram.intake import Poller, Webhook, announce_polling, announce_webhook
+from bot.telegram.outcomes import Outcomes
+from bot.telegram.sender import Sender
+from bot.telegram.transport import TelegramTransport, Transport
+from bot.telegram.worker import Worker
+from bot.waiting import growing_pause
+
+PRUNE_EVERY = timedelta(hours=6)
+TIME_TO_FINISH_S = 20
+
+_log = structlog.get_logger(__name__)
+
+
+class App:
+    """Everything between a Bot API server and the use cases, wired and not yet running."""
+
+    def __init__(
+        self,
+        settings: Settings,
+        engine: Engine,
+        transport: Transport,
+        use_cases: UseCases,
+        clock: Clock,
+    ) -> None:
+        self.username = ""
+        self._settings = settings
+        self._engine = engine
+        self._transport = transport
+        self._clock = clock
+        self.sender = Sender(
+            engine,
+            transport,
+            clock,
+            lambda pace: Outcomes(engine, use_cases, clock, self.context, pace),
+        )
+        self.worker = Worker(
+            engine,
+            use_cases,
+            clock,
+            self.context,
+            threads=settings.worker_threads,
+            handled=self.sender.wake.set,
+        )
+        self.duties = Duties(engine, use_cases, clock, self.context, self.sender.wake.set)
+
+    def context(self) -> Context:
+        """The world as a use case that begins now is to see it."""
+        return Context(
+            now=self._clock.now(),
+            bot_username=self.username,
+            invite_days=self._settings.invite_days,
+        )
+
+    async def run(self, stop: asyncio.Event) -> None:
+        """Work until `stop`; then finish what was begun. Raises InvalidToken at a wrong token."""
+        await self._introduce(stop)
+        if stop.is_set():
+            return
+        scheduler = self._scheduler()
+        scheduler.start()
+        tasks = [asyncio.create_task(self.worker.run()), asyncio.create_task(self.sender.run())]
+        try:
+            await self._take_in_until(stop)
+        finally:
+            scheduler.shutdown(wait=False)
+            for task in tasks:
+                task.cancel()
+            await asyncio.gather(*tasks, return_exceptions=True)
+            await self._finish()
+            _log.info("stopped")
+
+    async def _introduce(self, stop: asyncio.Event) -> None:
+        """Learn the bot's own name, and say how updates are to come."""
+        failures = 0
+        while not stop.is_set():
+            try:
+                me = await self._transport.call("getMe", {})
+                await self._announce()
+            except InvalidToken:
+                raise
+            except TelegramError as error:
+                failures += 1
+                pause = growing_pause(failures)
+                _log.warning("Telegram is out of reach", seconds=pause, error=error_name(error))
+                await _unless(stop, self._clock.sleep(pause))
+            else:
+                self.username = str(me.get("username", ""))
+                await asyncio.to_thread(self._remember_username)
+                _log.info("started", mode="webhook" if self._settings.webhook_url else "polling")
+                return
+
+    def _remember_username(self) -> None:
+        in_transaction(
+            self._engine,
+            lambda session: setting.keep(session, setting.BOT_USERNAME, self.username),
+        )
+
+    async def _announce(self) -> None:
+        url, secret = self._settings.webhook_url, self._settings.webhook_secret
+        if url is None or secret is None:
+            await announce_polling(self._transport)
+        else:
+            await announce_webhook(self._transport, url, secret.get_secret_value())
+
+    async def _take_in_until(self, stop: asyncio.Event) -> None:
+        url, secret = self._settings.webhook_url, self._settings.webhook_secret
+        if url is None or secret is None:
+            poller = Poller(self._engine, self._transport, self._clock, self.worker.wake.set)
+            await _unless(stop, poller.run())
+            return
+        webhook = Webhook(
+            self._engine,
+            self._clock,
+            self.worker.wake.set,
+            path=urlsplit(url).path,
+            secret=secret.get_secret_value(),
+        )
+        port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
+        _log.info("listening", listen=self._settings.webhook_listen, port=port)
+        try:
+            await stop.wait()
+        finally:
+            await webhook.close()
+
+    def _scheduler(self) -> AsyncIOScheduler:
+        # It only ticks: what is due, and whose turn it is, stands in rows. A tick that comes late
+        # still runs, and several missed ones are one.
+        scheduler = AsyncIOScheduler(
+            timezone="UTC",
+            job_defaults={"misfire_grace_time": None, "coalesce": True, "max_instances": 1},
+        )
+        now = self._clock.now()
+        scheduler.add_job(
+            self.duties.tick,
+            "interval",
+            seconds=self._settings.tick_seconds,
+            next_run_time=now,
+        )
+        scheduler.add_job(
+            self._prune, "interval", seconds=PRUNE_EVERY.total_seconds(), next_run_time=now
+        )
+        return scheduler
+
+    async def _prune(self) -> None:
+        before = self._clock.now() - timedelta(days=self._settings.keep_traffic_days)
+        try:
+            await asyncio.to_thread(
+                in_transaction, self._engine, lambda session: prune_traffic(session, before)
+            )
+        except Exception:
+            _log.exception("clearing out old messages failed")
+
+    async def _finish(self) -> None:
+        try:
+            async with asyncio.timeout(TIME_TO_FINISH_S):
+                await self.worker.close()
+                await self.sender.close()
+        except TimeoutError:
+            _log.warning("stopped before all was finished; the rest is taken up at the next start")
+
+
+async def serve(settings: Settings, use_cases: UseCases) -> None:
+    """Run the bot until SIGTERM or SIGINT. Raises InvalidToken at a wrong token."""
+    assert settings.bot_token is not None
+    engine = make_engine(settings.database_url)
+    await asyncio.to_thread(upgrade_to_head, engine)
+    transport = TelegramTransport(settings.bot_token.get_secret_value(), settings.api_base_url)
+    stop = asyncio.Event()
+    _on_signals(stop.set)
+    try:
+        await App(settings, engine, transport, use_cases, RealClock()).run(stop)
+    finally:
+        await transport.close()
+        engine.dispose()
+
+
+def _on_signals(stop: Callable[[], None]) -> None:
+    loop = asyncio.get_running_loop()
+    for number in (signal.SIGTERM, signal.SIGINT):
+        try:
+            loop.add_signal_handler(number, stop)
+        except NotImplementedError:  # Windows
+            signal.signal(number, lambda *_: loop.call_soon_threadsafe(stop))
+
+
+async def _unless(stop: asyncio.Event, work: Coroutine[Any, Any, None]) -> None:
+    """Do this work until it ends or `stop` is set, whichever is first."""
+    working = asyncio.ensure_future(work)
+    stopping = asyncio.ensure_future(stop.wait())
+    await asyncio.wait((working, stopping), return_when=asyncio.FIRST_COMPLETED)
+    stopping.cancel()
+    if not working.done():
+        working.cancel()
+    results = await asyncio.gather(working, stopping, return_exceptions=True)
+    if isinstance(results[0], Exception):
+        raise results[0]

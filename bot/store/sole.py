@@ -1,0 +1,73 @@
+"""A right that one process holds at a time: to poll Telegram, to send from the outbox.
+
+Several processes may share a database, but Telegram gives updates to one poller only, and its pace
+is per bot. The right is tied to an open connection, so it is free the moment its holder dies.
+"""
+
+from __future__ import annotations
+
+import sqlite3
+import zlib
+from pathlib import Path
+
+from sqlalchemy import Connection, Engine, text
+from sqlalchemy.exc import DBAPIError
+
+from bot.store.db import is_sqlite
+
+
+class SoleRight:
+    """Taken with `hold`, and asked again and again, because a lost connection loses it."""
+
+    def __init__(self, engine: Engine, name: str) -> None:
+        self._engine = engine
+        self._name = name
+        self._on_file: sqlite3.Connection | None = None
+        self._on_server: Connection | None = None
+
+    def hold(self) -> bool:
+        """Whether this process has the right now; takes it where it is free."""
+        return self._hold_file() if is_sqlite(self._engine) else self._hold_on_server()
+
+    def release(self) -> None:
+        """Give it back; harmless where it is not held."""
+        if self._on_file is not None:
+            self._on_file.close()
+            self._on_file = None
+        if self._on_server is not None:
+            # The lock belongs to the server's session, which the pool would keep alive.
+            self._on_server.invalidate()
+            self._on_server.close()
+            self._on_server = None
+
+    def _hold_file(self) -> bool:
+        if self._on_file is not None:
+            return True
+        database = self._engine.url.database
+        assert database is not None
+        connection = sqlite3.connect(
+            Path(f"{database}-{self._name}.lock"), timeout=0, check_same_thread=False
+        )
+        try:
+            connection.execute("BEGIN EXCLUSIVE").close()
+        except sqlite3.OperationalError:
+            connection.close()
+            return False
+        self._on_file = connection
+        return True
+
+    def _hold_on_server(self) -> bool:
+        if self._on_server is not None:
+            try:
+                self._on_server.execute(text("SELECT 1"))
+            except DBAPIError:
+                self.release()
+            else:
+                return True
+        connection = self._engine.connect().execution_options(isolation_level="AUTOCOMMIT")
+        key = zlib.crc32(f"brimline:{self._name}".encode())
+        if connection.execute(text("SELECT pg_try_advisory_lock(:key)"), {"key": key}).scalar():
+            self._on_server = connection
+            return True
+        connection.close()
+        return False

@@ -1,0 +1,1 @@
+"""The way to and from Telegram."""

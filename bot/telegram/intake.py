@@ -1,0 +1,210 @@
+"""Updates into the inbox: each is committed there before Telegram is told that it arrived.
+
+Telegram takes the next getUpdates with a higher offset, or the webhook's 200, for "arrived", and
+forgets the update. The library's own updater says so first and keeps updates in memory meanwhile.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import hmac
+import json
+from collections.abc import Callable, Sequence
+from typing import Any
+
+import structlog
+from sqlalchemy import Engine
+from sqlalchemy.dialects import postgresql, sqlite
+from telegram.error import Conflict, RetryAfter, TelegramError
+from tornado.httpserver import HTTPServer
+from tornado.netutil import bind_sockets
+from tornado.web import Application, RequestHandler
+
+from bot.clock import Clock
+from bot.logs import error_name
+from bot.store.db import claiming, is_sqlite
+from bot.store.sole import SoleRight
+from bot.store.traffic import InboxRow
+from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, update_id_of
+from bot.telegram.transport import POLL_SECONDS, Transport
+from bot.waiting import growing_pause
+
+MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
+STANDBY_S = 5.0
+LARGEST_BODY_BYTES = 1_000_000
+SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
+
+_log = structlog.get_logger(__name__)
+
+
+def store_updates(engine: Engine, raws: Sequence[object], clock: Clock) -> int | None:
+    """Commit these updates, each once however often it comes. Returns the highest id among them."""
+    now = clock.now()
+    rows: list[dict[str, Any]] = [
+        {
+            "update_id": update_id,
+            "chat_id": chat_id_of(raw),
+            "raw": raw,
+            "received_at": now,
+            "status": "new",
+            "attempts": 0,
+            "problem": "",
+        }
+        for raw in raws
+        if isinstance(raw, dict) and (update_id := update_id_of(raw)) is not None
+    ]
+    if not rows:
+        return None
+    insert = sqlite.insert if is_sqlite(engine) else postgresql.insert
+    with claiming(engine) as session:
+        session.connection().execute(insert(InboxRow).on_conflict_do_nothing(), rows)
+    return max(int(row["update_id"]) for row in rows)
+
+
+class Poller:
+    """Long polling. Of several processes one polls, and another takes over when it dies."""
+
+    def __init__(
+        self, engine: Engine, transport: Transport, clock: Clock, arrived: Callable[[], None]
+    ) -> None:
+        self._engine = engine
+        self._transport = transport
+        self._clock = clock
+        self._arrived = arrived
+        self._right = SoleRight(engine, "poll")
+        self._offset: int | None = None
+
+    async def run(self) -> None:
+        """Poll until cancelled."""
+        failures = 0
+        try:
+            while True:
+                if not await asyncio.to_thread(self._right.hold):
+                    self._offset = None
+                    await self._clock.sleep(STANDBY_S)
+                    continue
+                try:
+                    await self.poll_once()
+                    failures = 0
+                except Exception as error:
+                    failures += 1
+                    await self._clock.sleep(self._after(error, failures))
+        finally:
+            self._right.release()
+
+    async def poll_once(self) -> None:
+        """Fetch what there is and commit it; only the next call confirms it."""
+        payload: dict[str, Any] = {
+            "timeout": POLL_SECONDS,
+            "limit": MOST_AT_ONCE,
+            "allowed_updates": ALLOWED_UPDATES,
+        }
+        if self._offset is not None:
+            payload["offset"] = self._offset
+        raws = await self._transport.call("getUpdates", payload)
+        highest = await asyncio.to_thread(store_updates, self._engine, raws, self._clock)
+        if highest is not None:
+            self._offset = highest + 1
+            self._arrived()
+
+    def _after(self, error: Exception, failures: int) -> float:
+        """Log a failed poll; returns the seconds to wait before the next."""
+        pause = growing_pause(failures)
+        if isinstance(error, RetryAfter):
+            pause = max(pause, _seconds(error))
+        if isinstance(error, Conflict):
+            _log.error(
+                "another program polls with this token, or a webhook is set; stop it",
+                seconds=pause,
+                error=error_name(error),
+            )
+        elif isinstance(error, TelegramError):
+            _log.warning("polling failed", seconds=pause, error=error_name(error), count=failures)
+        else:
+            _log.error("storing updates failed", seconds=pause, exc_info=error, count=failures)
+        return pause
+
+
+class Webhook:
+    """A small web server that says 200 once an update is committed."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        clock: Clock,
+        arrived: Callable[[], None],
+        *,
+        path: str,
+        secret: str,
+    ) -> None:
+        parts = {"engine": engine, "clock": clock, "arrived": arrived, "secret": secret.encode()}
+        self._server = HTTPServer(
+            Application([(path or "/", _UpdateHandler, parts)], log_function=_say_nothing),
+            max_body_size=LARGEST_BODY_BYTES,
+        )
+
+    def listen(self, address: str, port: int) -> int:
+        """Begin to answer; returns the port (0 asks for a free one)."""
+        sockets = bind_sockets(port, address)
+        self._server.add_sockets(sockets)
+        return int(sockets[0].getsockname()[1])
+
+    async def close(self) -> None:
+        """Take no more, and let what is being stored finish."""
+        self._server.stop()
+        await self._server.close_all_connections()
+
+
+def _say_nothing(_handler: RequestHandler) -> None:
+    """No line per request: what matters is logged where it happens."""
+
+
+class _UpdateHandler(RequestHandler):
+    def initialize(
+        self, engine: Engine, clock: Clock, arrived: Callable[[], None], secret: bytes
+    ) -> None:
+        self._engine = engine
+        self._clock = clock
+        self._arrived = arrived
+        self._secret = secret
+
+    async def post(self) -> None:
+        given = self.request.headers.get(SECRET_HEADER, "").encode()
+        if not hmac.compare_digest(given, self._secret):
+            _log.warning("a webhook call without the right secret", code=403)
+            self.set_status(403)
+            return
+        try:
+            raw = json.loads(self.request.body)
+        except ValueError:
+            raw = None
+        if update_id_of(raw) is None:
+            self.set_status(400)
+            return
+        await asyncio.to_thread(store_updates, self._engine, [raw], self._clock)
+        self._arrived()
+
+    def log_exception(self, *exc_info: Any) -> None:
+        _log.error("storing an update failed", exc_info=exc_info)
+
+    def write_error(self, status_code: int, **_kwargs: Any) -> None:
+        self.set_status(status_code)
+        self.finish()
+
+
+def _seconds(error: RetryAfter) -> float:
+    after = error.retry_after
+    return float(after) if isinstance(after, int) else after.total_seconds()
+
+
+async def announce_polling(transport: Transport) -> None:
+    """Tell Telegram that updates are fetched; what waits there is kept."""
+    await transport.call("deleteWebhook", {"drop_pending_updates": False})
+
+
+async def announce_webhook(transport: Transport, url: str, secret: str) -> None:
+    """Tell Telegram where to bring updates, and the word by which it is known."""
+    await transport.call(
+        "setWebhook",
+        {"url": url, "secret_token": secret, "allowed_updates": ALLOWED_UPDATES},
+    )

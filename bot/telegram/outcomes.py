@@ -1,0 +1,221 @@
+"""What came of a call, and what follows from it: the error policy of the outbox.
+
+| what Telegram said                   | what follows                                           |
+| ------------------------------------ | ------------------------------------------------------ |
+| retry after n seconds (429)          | the chat rests, or all do; then again                  |
+| forbidden, chat not found            | failed, with all that waits for it; the service told   |
+| the chat has another id              | the service told; all that waits goes to the new id    |
+| message is not modified, tap too old | as good as sent                                        |
+| the message to edit is gone          | sent as a new message                                  |
+| any other bad request                | failed: it would fail for ever                         |
+| server error, no connection          | again, each time later, for a day                      |
+| line dead underway: outcome unknown  | again, three times in all; edits as often as it takes  |
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from datetime import timedelta
+from typing import Any
+
+import structlog
+from sqlalchemy import Engine
+from sqlmodel import Session, col, select
+from telegram.error import (
+    BadRequest,
+    ChatMigrated,
+    Forbidden,
+    InvalidToken,
+    NetworkError,
+    RetryAfter,
+    TelegramError,
+)
+
+from bot.clock import Clock
+from bot.context import Context, UseCases
+from bot.logs import error_name
+from bot.store.db import in_transaction
+from bot.store.traffic import OutboxRow
+from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
+from bot.telegram.transport import answered_by_server, surely_not_sent
+from bot.waiting import retry_span
+
+FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(minutes=1)
+GIVE_UP_AFTER = timedelta(days=1)
+MOST_DOUBTS = 3
+REFUSED_TOKEN_REST = timedelta(minutes=1)
+
+NOTHING_LOST = ("message is not modified", "query is too old", "query id is invalid")
+GONE = ("message to edit not found", "message can't be edited", "message_id_invalid")
+NO_CHAT = ("chat not found", "user not found", "peer_id_invalid")
+
+_log = structlog.get_logger(__name__)
+
+
+def as_new_message(edit: Mapping[str, Any]) -> dict[str, Any]:
+    """The fields of an edit, for sending what it says as a new message."""
+    fields = {key: value for key, value in edit.items() if key != "message_id"}
+    if not fields.get("reply_markup", {}).get("inline_keyboard"):
+        fields.pop("reply_markup", None)
+    return fields
+
+
+class Outcomes:
+    """Notes what came of each call, each in a transaction of its own."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        use_cases: UseCases,
+        clock: Clock,
+        context: Callable[[], Context],
+        pace: Pace,
+    ) -> None:
+        self._engine = engine
+        self._use_cases = use_cases
+        self._clock = clock
+        self._context = context
+        self._pace = pace
+
+    def arrived(self, row_id: int, result: Any) -> None:
+        """Telegram took it; `result` is a message, or True."""
+
+        def work(session: Session) -> None:
+            row = session.get_one(OutboxRow, row_id, with_for_update=True)
+            message_id = result.get("message_id") if isinstance(result, dict) else None
+            self._sent(session, row, message_id)
+
+        in_transaction(self._engine, work)
+
+    def failed(self, row_id: int, error: Exception) -> None:
+        """It did not go through, or nobody knows."""
+        in_transaction(self._engine, lambda session: self._failed(session, row_id, error))
+
+    def _failed(self, session: Session, row_id: int, error: Exception) -> None:
+        row = session.get_one(OutboxRow, row_id, with_for_update=True)
+        row.problem = error_name(error)
+        session.add(row)
+        match error:
+            case RetryAfter():
+                self._rest(row, error)
+            case Forbidden():
+                self._undeliverable(session, row)
+            case ChatMigrated():
+                self._moved(session, row, error.new_chat_id)
+            case BadRequest():  # before NetworkError, of which it is a subclass
+                self._refused(session, row, error)
+            case InvalidToken():
+                self._pace.pause_all(REFUSED_TOKEN_REST, self._clock.now())
+                self._again(row)
+            case NetworkError() if surely_not_sent(error) or answered_by_server(error):
+                self._again(row)
+            case TelegramError() | OSError():
+                self._in_doubt(row)
+            case _:
+                _log.error("a call failed in an unforeseen way", outbox_id=row.id, exc_info=error)
+                self._in_doubt(row)
+
+    def _sent(self, session: Session, row: OutboxRow, message_id: int | None) -> None:
+        row.status = "sent"
+        row.sent_at = self._clock.now()
+        row.problem = ""
+        row.message_id = message_id
+        session.add(row)
+        if row.edits_outbox_id is not None and message_id is not None:
+            # An edit that had to be sent anew is what later edits are to change.
+            edited = session.get(OutboxRow, row.edits_outbox_id)
+            if edited is not None and edited.message_id != message_id:
+                edited.message_id = message_id
+                session.add(edited)
+
+    def _rest(self, row: OutboxRow, error: RetryAfter) -> None:
+        after = error.retry_after
+        span = after if isinstance(after, timedelta) else timedelta(seconds=after)
+        now = self._clock.now()
+        self._pace.pause(row.chat_id, span, now)
+        row.status = "waiting"
+        row.not_before = now + span  # outlives a restart
+        _log.warning(
+            "told to slow down",
+            outbox_id=row.id,
+            chat_id=row.chat_id,
+            seconds=span.total_seconds(),
+        )
+
+    def _undeliverable(self, session: Session, row: OutboxRow) -> None:
+        self._give_up(row)
+        for other in self._open_rows(session, row.chat_id):
+            other.status = "failed"
+            other.problem = row.problem
+            session.add(other)
+        session.flush()
+        self._use_cases.undeliverable(session, row, self._context())
+
+    def _moved(self, session: Session, row: OutboxRow, new_chat_id: int) -> None:
+        old_chat_id = row.chat_id
+        for moving in (row, *self._open_rows(session, old_chat_id)):
+            moving.chat_id = new_chat_id
+            scope = moving.payload.get("scope")
+            if isinstance(scope, dict) and scope.get("chat_id") == old_chat_id:
+                moving.payload = moving.payload | {"scope": scope | {"chat_id": new_chat_id}}
+            session.add(moving)
+        row.status = "waiting"
+        session.flush()
+        self._use_cases.moved(session, old_chat_id, new_chat_id, self._context())
+
+    def _refused(self, session: Session, row: OutboxRow, error: BadRequest) -> None:
+        said = error.message.lower()
+        if any(phrase in said for phrase in NOTHING_LOST):
+            self._sent(session, row, row.payload.get("message_id"))
+        elif any(phrase in said for phrase in NO_CHAT):
+            self._undeliverable(session, row)
+        elif row.method.startswith("edit") and any(phrase in said for phrase in GONE):
+            self._send_anew(session, row)
+        else:
+            self._give_up(row)
+
+    def _send_anew(self, session: Session, row: OutboxRow) -> None:
+        """Turn the edit of a message that is gone into a message of its own."""
+        row.method, row.payload = "sendMessage", as_new_message(row.payload)
+        row.status = "waiting"
+        if row.edits_outbox_id is not None:
+            edited = session.get(OutboxRow, row.edits_outbox_id)
+            if edited is not None:
+                edited.message_id = None
+                session.add(edited)
+
+    def _again(self, row: OutboxRow) -> None:
+        now = self._clock.now()
+        if now - row.created_at > GIVE_UP_AFTER:
+            self._give_up(row)
+            return
+        row.status = "waiting"
+        row.not_before = now + retry_span(row.attempts, FIRST_RETRY, LONGEST_RETRY)
+
+    def _in_doubt(self, row: OutboxRow) -> None:
+        """It may have arrived. A second edit does no harm; a second message is a nuisance."""
+        row.doubts += 1
+        twice_is_harmless = row.method.startswith("edit") or row.method in LEAVES_NO_MESSAGE
+        if row.doubts < MOST_DOUBTS or twice_is_harmless:
+            self._again(row)
+        else:
+            self._give_up(row)
+
+    @staticmethod
+    def _give_up(row: OutboxRow) -> None:
+        row.status = "failed"
+        _log.error(
+            "a message is given up",
+            outbox_id=row.id,
+            chat_id=row.chat_id,
+            method=row.method,
+            attempts=row.attempts,
+            error=row.problem,
+        )
+
+    @staticmethod
+    def _open_rows(session: Session, chat_id: int) -> list[OutboxRow]:
+        waiting = select(OutboxRow).where(
+            OutboxRow.chat_id == chat_id, col(OutboxRow.status) == "waiting"
+        )
+        return list(session.exec(waiting))

@@ -1,0 +1,140 @@
+"""A raw update -> what a person did, or nothing. Total: what cannot be read raises Unreadable."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
+from telegram.ext import filters
+
+from bot.incoming import Incoming, Kind
+
+ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
+
+_GONE = (ChatMember.BANNED, ChatMember.LEFT)
+
+
+class Unreadable(Exception):  # noqa: N818 - it says what the update is
+    """An update that is not shaped as Telegram says."""
+
+
+def update_id_of(raw: object) -> int | None:
+    """The update's id, or None where there is none to be had."""
+    found = raw.get("update_id") if isinstance(raw, dict) else None
+    return found if isinstance(found, int) and not isinstance(found, bool) else None
+
+
+def chat_id_of(raw: dict[str, Any]) -> int | None:
+    """The chat that an update came from, without reading the rest of it."""
+    for name in ALLOWED_UPDATES:
+        body = raw.get(name)
+        if name == "callback_query" and isinstance(body, dict):
+            body = body.get("message")
+        chat = body.get("chat") if isinstance(body, dict) else None
+        found = chat.get("id") if isinstance(chat, dict) else None
+        if isinstance(found, int):
+            return found
+    return None
+
+
+def read(raw: dict[str, Any], received_at: datetime) -> Incoming | None:
+    """What a person did; None for anything the bot has no business with. Raises Unreadable."""
+    try:
+        update = Update.de_json(raw, None)
+        return _read(update, received_at)
+    except Exception as error:
+        # The library raises whatever it stumbles over: TypeError, KeyError, AttributeError, ...
+        raise Unreadable(type(error).__name__) from error
+
+
+def _read(update: Update, received_at: datetime) -> Incoming | None:
+    if update.message is not None:
+        return _message(update, update.message)
+    if update.edited_message is not None:
+        return _edited(update, update.edited_message)
+    if update.callback_query is not None:
+        return _tap(update, update.callback_query, received_at)
+    if update.my_chat_member is not None:
+        return _membership(update, update.my_chat_member)
+    return None
+
+
+def _message(update: Update, message: Message) -> Incoming | None:
+    if message.migrate_to_chat_id is not None:
+        new_id = str(message.migrate_to_chat_id)
+        return _incoming(
+            update,
+            message,
+            Kind.MOVED,
+            new_id,
+            sent_at=message.date,
+            message_id=message.message_id,
+        )
+    if filters.StatusUpdate.ALL.check_update(update):
+        return None
+    kind = Kind.OTHER if message.text is None else Kind.TEXT
+    text = message.text if message.text is not None else message.caption or ""
+    return _incoming(
+        update, message, kind, text, sent_at=message.date, message_id=message.message_id
+    )
+
+
+def _edited(update: Update, message: Message) -> Incoming | None:
+    text = message.text if message.text is not None else message.caption or ""
+    changed_at = message.edit_date or message.date
+    return _incoming(
+        update, message, Kind.EDITED, text, sent_at=changed_at, message_id=message.message_id
+    )
+
+
+def _tap(update: Update, tap: CallbackQuery, received_at: datetime) -> Incoming | None:
+    if tap.message is None or tap.data is None:
+        return None
+    return _incoming(
+        update,
+        tap.message,
+        Kind.TAP,
+        tap.data,
+        sent_at=received_at,
+        message_id=tap.message.message_id,
+        tap_id=tap.id,
+    )
+
+
+def _membership(update: Update, change: ChatMemberUpdated) -> Incoming | None:
+    kind = Kind.BLOCKED if change.new_chat_member.status in _GONE else Kind.UNBLOCKED
+    return _incoming(update, change, kind, "", sent_at=change.date, message_id=None)
+
+
+def _incoming(
+    update: Update,
+    source: Any,
+    kind: Kind,
+    text: str,
+    *,
+    sent_at: datetime,
+    message_id: int | None,
+    tap_id: str | None = None,
+) -> Incoming | None:
+    user: User | None = update.effective_user
+    if user is None or (user.is_bot and kind is not Kind.MOVED):
+        return None
+    return Incoming(
+        update_id=update.update_id,
+        chat_id=source.chat.id,
+        private=source.chat.type == "private",
+        user_id=user.id,
+        first_name=_clean(user.first_name),
+        language=user.language_code,
+        kind=kind,
+        text=_clean(text),
+        message_id=message_id,
+        tap_id=tap_id,
+        sent_at=sent_at,
+    )
+
+
+def _clean(text: str) -> str:
+    """Without what a database refuses to store: zero characters and halves of surrogate pairs."""
+    return text.replace("\x00", "").encode("utf-16", "surrogatepass").decode("utf-16", "replace")

@@ -1,0 +1,194 @@
+"""From the outbox to Telegram: at its pace, in order within a chat, at least once.
+
+One process sends at a time (it holds the right "send"), so a row found `sending` that is not on its
+way from here was left by a crash, and nobody knows whether it arrived: it is sent again. So is one
+whose connection died underway, a few times. Both may put a message twice; neither may lose one.
+Answers to taps and menus have a lane of their own in each chat and overtake its messages.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+import structlog
+from sqlalchemy import Engine, case, func
+from sqlmodel import Session, col, select
+
+from bot.clock import Clock
+from bot.store.db import claiming
+from bot.store.sole import SoleRight
+from bot.store.traffic import OutboxRow
+from bot.telegram.outcomes import Outcomes, as_new_message
+from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
+from bot.telegram.transport import Transport
+from bot.waiting import keep_going, wait_for
+
+LOOK_AGAIN_S = 1.0
+HEADS_AT_ONCE = 200
+OPEN = ("waiting", "sending")
+
+_log = structlog.get_logger(__name__)
+
+
+@dataclass(frozen=True, slots=True)
+class Call:
+    """One outbox row on its way."""
+
+    row_id: int
+    chat_id: int
+    method: str
+    payload: dict[str, Any]
+
+
+class Sender:
+    """Sends what waits in the outbox."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        transport: Transport,
+        clock: Clock,
+        outcomes: Callable[[Pace], Outcomes],
+    ) -> None:
+        self.wake = asyncio.Event()
+        self._engine = engine
+        self._transport = transport
+        self._clock = clock
+        self._pace = Pace(clock.now())
+        self._outcomes = outcomes(self._pace)
+        self._right = SoleRight(engine, "send")
+        self._underway: dict[int, asyncio.Task[None]] = {}
+
+    async def run(self) -> None:
+        """Send until cancelled."""
+        await keep_going("sender", self._clock, self._step_and_wait)
+
+    async def step(self) -> float:
+        """Send off what may go now. Returns the seconds after which more may be ready."""
+        if not await asyncio.to_thread(self._right.hold):
+            return LOOK_AGAIN_S
+        calls, wait = await asyncio.to_thread(self._claim, frozenset(self._underway))
+        for call in calls:
+            self._underway[call.row_id] = asyncio.create_task(self._send(call))
+        return wait
+
+    async def settle(self) -> None:
+        """Wait for the calls that are underway."""
+        while self._underway:
+            await asyncio.gather(*self._underway.values(), return_exceptions=True)
+
+    async def close(self) -> None:
+        """Hear out the calls underway, and let another process send."""
+        await self.settle()
+        self._right.release()
+
+    async def _step_and_wait(self) -> None:
+        seconds = await self.step()
+        await wait_for(self.wake, self._clock, seconds)
+
+    async def _send(self, call: Call) -> None:
+        try:
+            try:
+                result = await self._transport.call(call.method, call.payload)
+            except Exception as error:
+                await asyncio.to_thread(self._outcomes.failed, call.row_id, error)
+            else:
+                await asyncio.to_thread(self._outcomes.arrived, call.row_id, result)
+        except Exception:
+            # The row stays `sending` and is taken up again as one of unknown outcome.
+            _log.exception("an outcome could not be noted", outbox_id=call.row_id)
+            await self._clock.sleep(LOOK_AGAIN_S)
+        finally:
+            del self._underway[call.row_id]
+            self.wake.set()
+
+    def _claim(self, underway: frozenset[int]) -> tuple[list[Call], float]:
+        """Mark what may go now as `sending`, for good before the first byte leaves."""
+        now = self._clock.now()
+        wait = LOOK_AGAIN_S
+        calls: list[Call] = []
+        with claiming(self._engine) as session:
+            for row in self._heads(session, now):
+                assert row.id is not None
+                if row.id in underway:
+                    continue
+                if self._is_superseded(session, row):
+                    row.status = "dropped"
+                    session.add(row)
+                    wait = 0.0
+                    continue
+                pause = self._pace.seconds_until_ready(row.chat_id, row.method, now)
+                if pause > 0:
+                    wait = min(wait, pause)
+                    continue
+                self._pace.take(row.chat_id, row.method, now)
+                calls.append(self._begin(session, row))
+        return calls, wait
+
+    def _heads(self, session: Session, now: datetime) -> Sequence[OutboxRow]:
+        """The first open row of each lane of each chat, where it is not put off."""
+        lane = case((col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), 1), else_=0)
+        first = (
+            select(func.min(OutboxRow.id))
+            .where(col(OutboxRow.status).in_(OPEN))
+            .group_by(col(OutboxRow.chat_id), lane)
+        )
+        ready = (
+            select(OutboxRow)
+            .where(
+                col(OutboxRow.id).in_(first),
+                col(OutboxRow.status).in_(OPEN),
+                col(OutboxRow.not_before) <= now,
+            )
+            .order_by(col(OutboxRow.id))
+            .limit(HEADS_AT_ONCE)
+            .with_for_update(skip_locked=True)
+        )
+        return session.exec(ready).all()
+
+    @staticmethod
+    def _is_superseded(session: Session, row: OutboxRow) -> bool:
+        """Whether a newer message on the same topic, or none to edit, makes this one pointless."""
+        if row.edits_outbox_id is not None:
+            edited = session.get(OutboxRow, row.edits_outbox_id)
+            return edited is not None and edited.status == "dropped"
+        if row.topic is None:
+            return False
+        newer = select(OutboxRow.id).where(
+            OutboxRow.topic == row.topic,
+            col(OutboxRow.id) > row.id,
+            col(OutboxRow.status).in_((*OPEN, "sent")),
+        )
+        return session.exec(newer.limit(1)).first() is not None
+
+    @staticmethod
+    def _begin(session: Session, row: OutboxRow) -> Call:
+        assert row.id is not None
+        if row.status == "sending":
+            row.doubts += 1
+            _log.warning("sending again what a crash left open", outbox_id=row.id)
+        row.status = "sending"
+        row.attempts += 1
+        session.add(row)
+        return Call(row.id, row.chat_id, *addressed(session, row))
+
+
+def addressed(session: Session, row: OutboxRow) -> tuple[str, dict[str, Any]]:
+    """The method and fields of a row, once it is known which message it is to edit.
+
+    An edit of a message that never arrived becomes a message of its own.
+    """
+    payload = dict(row.payload)
+    if row.method in LEAVES_NO_MESSAGE:
+        return row.method, payload  # they name the tap, or the scope, and take no chat
+    payload["chat_id"] = row.chat_id
+    if row.edits_outbox_id is None:
+        return row.method, payload
+    edited = session.get(OutboxRow, row.edits_outbox_id)
+    if edited is None or edited.message_id is None:
+        return "sendMessage", as_new_message(payload)
+    return row.method, payload | {"message_id": edited.message_id}

@@ -1,0 +1,90 @@
+"""One call to a Bot API server: the only place that touches the network on the way out."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Mapping
+from typing import Any, Protocol
+
+import httpx
+from telegram import Bot, InputFile
+from telegram.error import NetworkError
+from telegram.request import HTTPXRequest
+
+# Longer than the server's own wait, so that a quiet poll ends at the server.
+POLL_SECONDS = 25
+POLL_READ_SECONDS = POLL_SECONDS + 10
+CONNECT_SECONDS = 10
+READ_SECONDS = 20
+CONNECTIONS = 64
+
+Files = Mapping[str, tuple[str, bytes]]
+
+
+class Transport(Protocol):
+    """Raises telegram.error.TelegramError, as python-telegram-bot sorts them."""
+
+    async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
+        """Call a Bot API method by its own name; returns its `result`.
+
+        `files` maps a field to (file name, content).
+        """
+
+
+class _RawBot(Bot):
+    """A Bot whose answers stay JSON: an update has to be stored before anybody parses it.
+
+    `Bot.do_api_request` would do, but warns for every method that the class has a name for.
+    """
+
+    __slots__ = ()
+
+    async def raw(self, method: str, payload: dict[str, Any], read_seconds: float) -> Any:
+        return await self._post(method, payload, read_timeout=read_seconds)
+
+
+class TelegramTransport:
+    """A Bot API server: Telegram's, or one of your own at `base_url`."""
+
+    def __init__(self, token: str, base_url: str) -> None:
+        self._calls = HTTPXRequest(
+            connection_pool_size=CONNECTIONS,
+            connect_timeout=CONNECT_SECONDS,
+            read_timeout=READ_SECONDS,
+            write_timeout=READ_SECONDS,
+            pool_timeout=READ_SECONDS,
+        )
+        self._polls = HTTPXRequest(
+            connection_pool_size=1,
+            connect_timeout=CONNECT_SECONDS,
+            read_timeout=POLL_READ_SECONDS,
+        )
+        self._bot = _RawBot(
+            token,
+            base_url=f"{base_url}/bot",
+            base_file_url=f"{base_url}/file/bot",
+            request=self._calls,
+            get_updates_request=self._polls,
+        )
+
+    async def close(self) -> None:
+        """Close the connections. (They open by themselves; `Bot.initialize` would need Telegram.)"""
+        await asyncio.gather(self._calls.shutdown(), self._polls.shutdown())
+
+    async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
+        fields = dict(payload)
+        for field, (name, content) in (files or {}).items():
+            fields[field] = InputFile(content, filename=name)
+        seconds = POLL_READ_SECONDS if method == "getUpdates" else READ_SECONDS
+        return await self._bot.raw(method, fields, seconds)
+
+
+def surely_not_sent(error: NetworkError) -> bool:
+    """Whether the call never left: no connection came about. Otherwise it may have arrived."""
+    never_left = (httpx.ConnectError, httpx.ConnectTimeout, httpx.PoolTimeout)
+    return isinstance(error.__cause__, never_left)
+
+
+def answered_by_server(error: NetworkError) -> bool:
+    """Whether the server itself said that it failed (5xx), rather than the line going dead."""
+    return not isinstance(error.__cause__, httpx.HTTPError)

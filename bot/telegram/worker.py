@@ -1,0 +1,189 @@
+"""From the inbox into the use cases: in order within a chat, chats side by side.
+
+A row is handled and marked done in one transaction, so a crash leaves it as it was and the next
+start takes it up. Nothing is leased: the transaction itself holds the row. A row that fails three
+times, or cannot be read, is set aside as poison; its person is told, and nobody else waits for it.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable, Sequence
+from concurrent.futures import ThreadPoolExecutor
+from datetime import timedelta
+
+import structlog
+from sqlalchemy import Engine, func, or_, text
+from sqlalchemy.exc import InterfaceError, OperationalError
+from sqlmodel import Session, col, select
+
+from bot.clock import Clock
+from bot.context import Context, UseCases
+from bot.logs import error_name
+from bot.store.db import claiming, in_transaction, is_sqlite
+from bot.store.traffic import InboxRow
+from bot.telegram.reading import Unreadable, read
+from bot.waiting import keep_going, retry_span, wait_for
+
+ATTEMPTS = 3
+FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
+LOOK_AGAIN_S = 1.0
+HEADS_AT_ONCE = 100
+
+_log = structlog.get_logger(__name__)
+
+
+class Worker:
+    """Hands inbox rows to the use cases on a few threads."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        use_cases: UseCases,
+        clock: Clock,
+        context: Callable[[], Context],
+        *,
+        threads: int,
+        handled: Callable[[], None],
+    ) -> None:
+        self.wake = asyncio.Event()
+        self._engine = engine
+        self._use_cases = use_cases
+        self._clock = clock
+        self._context = context
+        self._handled = handled
+        self._slots = threads
+        self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
+        self._busy: dict[int | None, asyncio.Task[None]] = {}
+
+    async def run(self) -> None:
+        """Work until cancelled."""
+        await keep_going("worker", self._clock, self._step_and_wait)
+
+    async def step(self) -> None:
+        """Begin on the first open row of every chat that is not being served, as slots allow."""
+        if len(self._busy) >= self._slots:
+            return
+        loop = asyncio.get_running_loop()
+        heads = await loop.run_in_executor(None, self._heads)
+        for update_id, chat_id in heads:
+            if len(self._busy) >= self._slots:
+                break
+            if chat_id not in self._busy:
+                self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
+
+    async def settle(self) -> None:
+        """Wait for the rows that are being handled."""
+        while self._busy:
+            await asyncio.gather(*self._busy.values(), return_exceptions=True)
+
+    async def close(self) -> None:
+        """Finish what was begun; what is not begun stays in the inbox."""
+        await self.settle()
+        self._pool.shutdown(wait=True)
+
+    async def _step_and_wait(self) -> None:
+        await self.step()
+        await wait_for(self.wake, self._clock, LOOK_AGAIN_S)
+
+    async def _serve(self, update_id: int, chat_id: int | None) -> None:
+        loop = asyncio.get_running_loop()
+        try:
+            await loop.run_in_executor(self._pool, self.handle, update_id, chat_id)
+        except Exception:
+            _log.exception("an update was left for later", update_id=update_id)
+            await self._clock.sleep(FIRST_RETRY.total_seconds())
+        finally:
+            del self._busy[chat_id]
+            self.wake.set()
+        self._handled()
+
+    def _heads(self) -> Sequence[tuple[int, int | None]]:
+        """The first open row of each chat, where it is not put off."""
+        now = self._clock.now()
+        first = (
+            select(func.min(InboxRow.update_id))
+            .where(InboxRow.status == "new")
+            .group_by(col(InboxRow.chat_id))
+        )
+        ready = (
+            select(InboxRow.update_id, InboxRow.chat_id)
+            .where(
+                col(InboxRow.update_id).in_(first),
+                or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now),
+            )
+            .order_by(col(InboxRow.update_id))
+            .limit(HEADS_AT_ONCE)
+        )
+        with Session(self._engine) as session:
+            return session.exec(ready).all()
+
+    def handle(self, update_id: int, chat_id: int | None) -> None:
+        """Handle one row, in one transaction; where that fails, note the failure in another."""
+        try:
+            in_transaction(self._engine, lambda session: self._handle(session, update_id, chat_id))
+        except (OperationalError, InterfaceError):
+            raise  # the database is to blame, not the row
+        except Exception as error:
+            _log.exception("an update could not be handled", update_id=update_id)
+            self._failed(update_id, error)
+
+    def _handle(self, session: Session, update_id: int, chat_id: int | None) -> None:
+        if not self._chat_is_ours(session, chat_id):
+            return
+        row = session.get(InboxRow, update_id, with_for_update=True)
+        if row is None or row.status != "new":
+            return
+        try:
+            incoming = read(row.raw, row.received_at)
+        except Unreadable as error:
+            _log.error("an update cannot be read", update_id=update_id, error=error_name(error))
+            self._set_aside(session, row, error)
+            return
+        row.status = "done"
+        session.add(row)
+        if incoming is not None:
+            self._use_cases.incoming(session, incoming, self._context())
+
+    def _chat_is_ours(self, session: Session, chat_id: int | None) -> bool:
+        """Whether no other process is at work on this chat; the lock ends with the transaction."""
+        if is_sqlite(self._engine):
+            return True
+        lock = text("SELECT pg_try_advisory_xact_lock(:chat)").bindparams(chat=chat_id or 0)
+        return bool(session.connection().execute(lock).scalar())
+
+    def _failed(self, update_id: int, error: Exception) -> None:
+        with claiming(self._engine) as session:
+            row = session.get(InboxRow, update_id, with_for_update=True)
+            if row is None or row.status != "new":
+                return
+            row.attempts += 1
+            row.problem = error_name(error)
+            row.not_before = self._clock.now() + retry_span(
+                row.attempts, FIRST_RETRY, LONGEST_RETRY
+            )
+            session.add(row)
+            if row.attempts < ATTEMPTS:
+                return
+        _log.error("an update is set aside", update_id=update_id, attempts=ATTEMPTS)
+        try:
+            in_transaction(self._engine, lambda session: self._give_up(session, update_id, error))
+        except Exception:
+            # Telling the person failed as well; the row must go all the same.
+            _log.exception("a person could not be told", update_id=update_id)
+            with claiming(self._engine) as session:
+                row = session.get_one(InboxRow, update_id)
+                row.status = "poison"
+                session.add(row)
+
+    def _give_up(self, session: Session, update_id: int, error: Exception) -> None:
+        row = session.get(InboxRow, update_id, with_for_update=True)
+        if row is not None and row.status == "new":
+            self._set_aside(session, row, error)
+
+    def _set_aside(self, session: Session, row: InboxRow, error: Exception) -> None:
+        row.status = "poison"
+        row.problem = error_name(error)
+        session.add(row)
+        if row.chat_id is not None:
+            self._use_cases.poisoned(session, row.chat_id, self._context())
