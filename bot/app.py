@@ -12,16 +12,15 @@ from urllib.parse import urlsplit
 import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy import Engine
-from telegram.error import InvalidToken, TelegramError
+from telegram.error import BadRequest, InvalidToken, TelegramError
 
 from bot.clock import Clock, RealClock
 from bot.context import Context, UseCases
 from bot.duties import Duties
 from bot.logs import error_name
-from bot.settings import Settings
+from bot.settings import PREFIX, Settings, SettingsError
 from bot.store import setting
 from bot.store.db import in_transaction, make_engine
-from bot.store.migrate import upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.telegram.intake import Poller, Webhook, announce_polling, announce_webhook
 from bot.telegram.outcomes import Outcomes
@@ -103,6 +102,9 @@ class App:
                 await self._announce()
             except InvalidToken:
                 raise
+            except BadRequest as error:
+                line = f"{PREFIX}WEBHOOK_URL: is refused by Telegram ({error.message})"
+                raise SettingsError([line]) from None
             except TelegramError as error:
                 failures += 1
                 pause = growing_pause(failures)
@@ -140,7 +142,11 @@ class App:
             path=urlsplit(url).path,
             secret=secret.get_secret_value(),
         )
-        port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
+        try:
+            port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
+        except OSError:
+            line = f"{PREFIX}WEBHOOK_LISTEN, {PREFIX}WEBHOOK_PORT: cannot be listened on"
+            raise SettingsError([line]) from None
         _log.info("listening", listen=self._settings.webhook_listen, port=port)
         try:
             await stop.wait()
@@ -185,10 +191,12 @@ class App:
 
 
 async def serve(settings: Settings, use_cases: UseCases) -> None:
-    """Run the bot until SIGTERM or SIGINT. Raises InvalidToken at a wrong token."""
+    """Run the bot on a database in shape until SIGTERM or SIGINT.
+
+    Raises InvalidToken at a wrong token, SettingsError where the webhook cannot be set up.
+    """
     assert settings.bot_token is not None
     engine = make_engine(settings.database_url)
-    await asyncio.to_thread(upgrade_to_head, engine)
     transport = TelegramTransport(settings.bot_token.get_secret_value(), settings.api_base_url)
     stop = asyncio.Event()
     _on_signals(stop.set)

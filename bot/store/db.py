@@ -56,7 +56,10 @@ def database_url(text: str) -> URL:
 
 
 def make_engine(url: str) -> Engine:
-    """An engine for this address; opens no connection yet. Raises ValueError on a bad address."""
+    """An engine for this address; opens no connection yet.
+
+    Raises ValueError on a bad address, OSError where an SQLite file cannot be made.
+    """
     address = database_url(url)
     if address.drivername.startswith("postgresql"):
         return create_engine(
@@ -72,9 +75,10 @@ def make_engine(url: str) -> Engine:
             },
         )
     assert address.database is not None
-    Path(address.database).expanduser().parent.mkdir(parents=True, exist_ok=True)
+    file = Path(address.database).expanduser()
+    _make_private(file)
     engine = create_engine(
-        address.set(database=str(Path(address.database).expanduser())),
+        address.set(database=str(file)),
         hide_parameters=True,
         connect_args={"timeout": BUSY_TIMEOUT_S, "check_same_thread": False},
     )
@@ -82,6 +86,13 @@ def make_engine(url: str) -> Engine:
     event.listen(engine, "begin", _begin_sqlite)
     _writing[engine.pool] = threading.RLock()
     return engine
+
+
+def _make_private(file: Path) -> None:
+    """It will hold health data: nobody but its owner may read it."""
+    file.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    if not file.exists():
+        file.touch(mode=0o600)
 
 
 def is_sqlite(engine: Engine) -> bool:

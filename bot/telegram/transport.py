@@ -68,7 +68,7 @@ class TelegramTransport:
         )
 
     async def close(self) -> None:
-        """Close the connections. (They open by themselves; `Bot.initialize` would need Telegram.)"""
+        """Close the connections; they open by themselves at the first call."""
         await asyncio.gather(self._calls.shutdown(), self._polls.shutdown())
 
     async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
