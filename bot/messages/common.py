@@ -40,13 +40,13 @@ def cancel_button() -> str:
 
 
 def stranger() -> str:
-    return (
-        "Hello. This bot works by invitation. If you were given a code, send it here."
-    )
+    return "Hello. This bot works by invitation. If you were given a code, send it here."
 
 
 def private_chats_only() -> str:
-    return "I only talk in private chats, since what is said here is personal. Write to me directly."
+    return (
+        "I only talk in private chats, since what is said here is personal. Write to me directly."
+    )
 
 
 def nothing_open() -> str:

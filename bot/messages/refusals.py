@@ -106,7 +106,7 @@ _SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
         "I don't know that unit. Weight can be in kg, lb or st; water in L, ml or fl oz."
     ),
     RefusalCode.WHICH_FLUID_OUNCE: lambda facts: (
-        "US and imperial fluid ounces differ. Please send it as \"us fl oz\" or \"imp fl oz\", or in "
+        'US and imperial fluid ounces differ. Please send it as "us fl oz" or "imp fl oz", or in '
         "litres."
     ),
     RefusalCode.AMBIGUOUS_STONE: lambda facts: (

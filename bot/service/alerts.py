@@ -1,15 +1,44 @@
-"""Flags brought to the coach: told at once, repeated until acknowledged, then the second contact."""
+"""Flags brought to the coach: told at once, repeated until acknowledged, then a second contact."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from dataclasses import dataclass
+from datetime import date, timedelta
 
-from sqlmodel import Session
+from sqlmodel import Session, col, select
 
+from bot import agenda
 from bot.context import Context
-from bot.store.people import AthleteProfile
-from engine.safety import Flag
+from bot.messages import alerts as words
+from bot.outbox import Button, Buttons, edit, say
+from bot.service.people import get_person, profile_of
+from bot.store.people import AthleteProfile, Person
+from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.week import AlertRow
+from engine.record import plain
+from engine.safety import Flag, Level
+
+REPEAT = "alert-repeat"
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """How often an open alert is repeated, after how many repeats the second contact joins."""
+
+    every: timedelta
+    contact_after: int
+    then_every: timedelta
+
+
+# Our own choice, all of these: no study says how fast a coach has to be fetched.
+PACES = {
+    Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
+    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
+}
+STOP_REPEATING_AFTER = timedelta(hours=24)
+
+_SEVERITY = {Level.ADVISORY: 0, Level.CAUTION: 1, Level.WARNING: 2}
 
 
 def raise_flags(
@@ -21,5 +50,227 @@ def raise_flags(
     context: Context,
     told_anew: bool = True,
 ) -> None:
-    """Bring flags to the coach; the same cause while its alert is open pings once."""
-    raise NotImplementedError
+    """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
+
+    `told_anew` is False where nothing new was said (a plan changed and the morning was decided
+    again): then a warning acknowledged that day is not raised once more.
+    """
+    for flag in sorted(flags, key=lambda flag: -_SEVERITY[flag.level]):
+        _raise(session, profile, flag, day, context, told_anew=told_anew)
+
+
+def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
+    """Not yet acknowledged: the worst first, then the oldest."""
+    query = select(AlertRow).where(
+        AlertRow.athlete_id == athlete_id, col(AlertRow.acknowledged_at).is_(None)
+    )
+    return sorted(
+        session.exec(query), key=lambda row: (-_SEVERITY[Level(row.level)], row.opened_at)
+    )
+
+
+def second_contact(session: Session, coach: Person) -> Person | None:
+    return get_person(session, coach.second_contact_id) if coach.second_contact_id else None
+
+
+def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
+    """An alert that nobody has acknowledged yet sounds again."""
+    row = session.get(AlertRow, int(duty.subject.partition(":")[2]))
+    if row is None or row.acknowledged_at is not None:
+        return
+    coach = get_person(session, row.coach_id)
+    contact = second_contact(session, coach) if row.second_contact_at else None
+    if context.now - row.opened_at >= STOP_REPEATING_AFTER:
+        for person in _each(coach, contact):
+            _send(session, row, person, words.stopped(alert_text(session, row, person)), context)
+        return
+    row.repeats += 1
+    for person in _each(coach, contact):
+        text = words.again(row.repeats, alert_text(session, row, person))
+        _send(session, row, person, text, context)
+    if row.repeats >= PACES[Level(row.level)].contact_after:
+        _bring_in_contact(session, row, coach, words.no_answer(coach.first_name), context)
+    session.add(row)
+    _put_repeat(session, row, context)
+
+
+def coach_gone(session: Session, coach: Person, context: Context) -> None:
+    """The coach cannot be reached: what is open goes to the second contact at once."""
+    query = select(AlertRow).where(
+        AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
+    )
+    for row in session.exec(query.order_by(col(AlertRow.id))):
+        _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
+
+
+def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
+    """The newest message that told this person of the alert."""
+    query = (
+        select(OutboxRow)
+        .where(OutboxRow.topic == _topic(row, person))
+        .order_by(col(OutboxRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def settle_message(
+    session: Session, row: AlertRow, person: Person, text: str, context: Context, buttons: Buttons = ()
+) -> None:
+    """Rewrite the newest message about this alert, with these buttons in place of its own."""
+    message = latest_message(session, row, person)
+    if message is not None and message.status != "dropped":
+        edit(
+            session, chat_id=person.chat_id, outbox_id=message.id, text=text, buttons=buttons,
+            now=context.now,
+        )  # fmt: skip
+
+
+def subject_of(row: AlertRow) -> str:
+    return f"alert:{row.id}"
+
+
+def alert_text(session: Session, row: AlertRow, reader: Person) -> str:
+    """The alert as this reader sees it."""
+    profile = profile_of(session, row.athlete_id)
+    assert profile is not None
+    return words.alert(
+        name=get_person(session, row.athlete_id).first_name,
+        flag=row.flag,
+        level=Level(row.level),
+        facts=row.facts,
+        opened_at=row.opened_at,
+        zone=profile.zone,
+        weight_unit=profile.weight_unit,
+        volume_unit=profile.volume_unit,
+        own=reader.id == row.athlete_id,
+    )
+
+
+def _raise(
+    session: Session,
+    profile: AthleteProfile,
+    flag: Flag,
+    day: date,
+    context: Context,
+    *,
+    told_anew: bool,
+) -> None:
+    facts = plain(flag.facts)
+    same_cause = select(AlertRow).where(
+        AlertRow.athlete_id == profile.person_id, AlertRow.flag == flag.id
+    )
+    for earlier in session.exec(same_cause.order_by(col(AlertRow.id).desc())).all():
+        worse = _SEVERITY[flag.level] > _SEVERITY[Level(earlier.level)]
+        if earlier.acknowledged_at is None:
+            if not worse:
+                return
+            _supersede(session, earlier, flag.level, context)
+        elif earlier.date == day and not worse:
+            if flag.level is Level.ADVISORY:
+                return
+            if earlier.facts == facts and not (told_anew and flag.level is Level.WARNING):
+                return
+    row = AlertRow(
+        athlete_id=profile.person_id,
+        coach_id=profile.coach_id,
+        flag=flag.id,
+        level=flag.level,
+        facts=facts,
+        date=day,
+        opened_at=context.now,
+        acknowledged_at=context.now if flag.level is Level.ADVISORY else None,
+    )
+    session.add(row)
+    session.flush()
+    _ping(session, row, context)
+
+
+def _ping(session: Session, row: AlertRow, context: Context) -> None:
+    coach = get_person(session, row.coach_id)
+    _send(session, row, coach, alert_text(session, row, coach), context)
+    if row.acknowledged_at is not None:
+        return
+    _put_repeat(session, row, context)
+    own = row.coach_id == row.athlete_id
+    if not coach.reachable:
+        _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
+    elif own and row.level == Level.WARNING:
+        _bring_in_contact(session, row, coach, words.on_their_own(coach.first_name), context)
+
+
+def _bring_in_contact(
+    session: Session, row: AlertRow, coach: Person, why: str, context: Context
+) -> None:
+    """Send the alert to the second contact too, once, and tell the athlete how things stand."""
+    if row.second_contact_at is not None:
+        return
+    contact = second_contact(session, coach)
+    if contact is not None:
+        row.second_contact_at = context.now
+        session.add(row)
+        text = words.to_contact(why, alert_text(session, row, contact))
+        _send(session, row, contact, text, context)
+    if row.coach_id != row.athlete_id:
+        athlete = get_person(session, row.athlete_id)
+        say(
+            session, chat_id=athlete.chat_id, now=context.now,
+            text=words.athlete_told_no_answer(
+                why, contact.first_name if contact else None, urgent=row.level == Level.WARNING
+            ),
+            dedupe=f"alert-no-answer:{row.id}",
+        )  # fmt: skip
+
+
+def _supersede(session: Session, row: AlertRow, level: Level, context: Context) -> None:
+    row.acknowledged_at = context.now
+    session.add(row)
+    session.flush()  # the index allows one open row a cause and level
+    agenda.cancel(session, subject=subject_of(row))
+    coach = get_person(session, row.coach_id)
+    contact = second_contact(session, coach) if row.second_contact_at else None
+    for person in _each(coach, contact):
+        text = words.superseded(alert_text(session, row, person), level)
+        settle_message(session, row, person, text, context)
+
+
+def _send(
+    session: Session, row: AlertRow, person: Person, text: str, context: Context
+) -> None:
+    """The alert as a new message, which takes the button over from the message before it."""
+    before = latest_message(session, row, person)
+    needs_word = row.acknowledged_at is None
+    sent = say(
+        session, chat_id=person.chat_id, text=text, now=context.now,
+        buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]] if needs_word else (),
+        silent=not needs_word,
+        topic=_topic(row, person),
+        dedupe=f"{_topic(row, person)}:{context.now.isoformat()}",
+    )  # fmt: skip
+    if before is not None and before.id != sent.id and before.status != "dropped":
+        edit(
+            session, chat_id=person.chat_id, outbox_id=before.id, now=context.now,
+            text=before.payload["text"],
+        )  # fmt: skip
+    if person.id == row.coach_id:
+        row.outbox_id = sent.id
+        session.add(row)
+
+
+def _put_repeat(session: Session, row: AlertRow, context: Context) -> None:
+    pace = PACES[Level(row.level)]
+    wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
+    agenda.put(
+        session,
+        subject=subject_of(row),
+        local_date=row.date,
+        kind=f"{REPEAT}:{row.repeats + 1}",
+        due_at=min(context.now + wait, row.opened_at + STOP_REPEATING_AFTER),
+    )
+
+
+def _topic(row: AlertRow, person: Person) -> str:
+    return f"alert:{row.id}:{person.id}"
+
+
+def _each(coach: Person, contact: Person | None) -> list[Person]:
+    return [coach, contact] if contact is not None else [coach]

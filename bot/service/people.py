@@ -14,9 +14,7 @@ from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
 def meet(session: Session, incoming: Incoming, context: Context) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
-    person = session.exec(
-        select(Person).where(Person.telegram_user_id == incoming.user_id)
-    ).first()
+    person = session.exec(select(Person).where(Person.telegram_user_id == incoming.user_id)).first()
     if person is not None:
         person.chat_id = incoming.chat_id
         person.first_name = incoming.first_name or person.first_name
@@ -83,7 +81,13 @@ def local_date(profile: AthleteProfile, context: Context) -> date:
 
 
 def record(
-    session: Session, athlete_id: int, what: str, context: Context, *, by: int | None, **detail: object
+    session: Session,
+    athlete_id: int,
+    what: str,
+    context: Context,
+    *,
+    by: int | None,
+    **detail: object,
 ) -> None:
     """Keep who did what, when and why."""
     session.add(

@@ -1,0 +1,79 @@
+"""A day's carbohydrate set by the coach's own word: typed, checked, and confirmed past a limit."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
+from bot.flows.reading import yes_or_no
+from bot.messages import coach_signoff as words
+from engine.limits import LIMIT_KEYS
+from engine.units import parse_grams
+
+
+def past_limit(carb_g: float, limits: Answers) -> tuple[str, float] | None:
+    """The coach's own limit that this figure would pass: its label and bound (g)."""
+    floor, ceiling = limits["carb_floor_g"], limits["carb_ceiling_g"]
+    if carb_g < floor:
+        return LIMIT_KEYS["carb_floor_g"].label, floor
+    if carb_g > ceiling:
+        return LIMIT_KEYS["carb_ceiling_g"].label, ceiling
+    room = limits["load_room_g"]
+    if room is not None and carb_g > room:
+        return LIMIT_KEYS["load_total_g"].label + ", what it leaves for this day", room
+    return None
+
+
+def _ask(answers: Answers) -> str:
+    day, own = date.fromisoformat(answers["_day"]), answers["_own"]
+    if answers["_proposed_g"] is None:
+        return words.ask_figure_by_hand(answers["_name"], day, answers["_stands_g"], own=own)
+    return words.ask_figure(
+        answers["_name"], day, answers["_planned_g"], answers["_proposed_g"], own=own
+    )
+
+
+def _read(text: str, answers: Answers) -> float:
+    grams = parse_grams(text, low=0, high=1500)
+    rail = answers["_rail"]
+    for bound, outside, citation in (
+        (rail["low"], grams < rail["low"], rail["low_source"]),
+        (rail["high"], grams > rail["high"], rail["high_source"]),
+    ):
+        if outside:
+            raise Unread(words.outside_guard_rail(grams, bound, citation))
+    return grams
+
+
+def _needs_confirming(answers: Answers) -> bool:
+    return "carb_g" in answers and past_limit(answers["carb_g"], answers["_limits"]) is not None
+
+
+def _ask_sure(answers: Answers) -> str:
+    found = past_limit(answers["carb_g"], answers["_limits"])
+    assert found is not None
+    label, bound = found
+    return words.past_own_limit(answers["carb_g"], bound, label)
+
+
+def _sure_choices(answers: Answers) -> Choices:
+    return (
+        (
+            Choice(words.set_anyway_button(answers["carb_g"]), "yes"),
+            Choice(words.rather_not_button(), "no"),
+        ),
+    )
+
+
+#: Context: "_name", "_own", "_day" (ISO), "_days_out", "_planned_g", "_proposed_g" (None: set by
+#: hand), "_stands_g", "_limits" (floor, ceiling, load room), "_rail" (low, high, sources).
+COACH_FIGURE = Flow(
+    id="coach-figure",
+    steps=(
+        Step(key="carb_g", ask=_ask, read=_read),
+        Step(
+            key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices,
+            when=_needs_confirming,
+        ),
+    ),
+)  # fmt: skip

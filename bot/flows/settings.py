@@ -1,0 +1,32 @@
+"""Changing one of an athlete's settings; the steps are those of the first questions."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from bot.dialogue import Flow, always
+from bot.flows.onboarding import ONBOARDING
+
+
+def _several_places(answers: dict[str, object]) -> bool:
+    places = answers.get("place")
+    return isinstance(places, list) and len(places) > 1
+
+
+def _settings_flow(*keys: str) -> Flow:
+    steps = [step for step in ONBOARDING.steps if step.key in keys]
+    return Flow(
+        id=f"set-{keys[0]}",
+        steps=tuple(
+            replace(step, when=_several_places if step.key == "which_place" else always)
+            for step in steps
+        ),
+    )
+
+
+SETTINGS = {
+    "prompt_time": _settings_flow("prompt_time"),
+    "place": _settings_flow("place", "which_place"),
+    "weight_unit": _settings_flow("weight_unit"),
+    "volume_unit": _settings_flow("volume_unit"),
+}

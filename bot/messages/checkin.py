@@ -1,0 +1,161 @@
+"""The words of the morning check-in."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
+
+Answers = dict[str, Any]
+
+
+def morning(name: str, days_out: int | None, kind: str) -> str:
+    """The line above the first question of the morning."""
+    if days_out is None:
+        return f"Good morning, {name}."
+    if days_out == 0:
+        return f"Good morning, {name}. This is the day of your {kind}."
+    unit = "day" if days_out == 1 else "days"
+    return f"Good morning, {name}. {days_out} {unit} out."
+
+
+def ask_weight(answers: Answers) -> str:
+    unit = {"kg": "kg", "lb": "lb", "st": "st and lb"}[answers["_weight_unit"]]
+    greeting = answers.get("_greeting", "")
+    hint = answers.get("_line_example", "")
+    parts = [greeting, f"Your weight this morning, in {unit}?"]
+    if hint:
+        parts.append(f"(Or all in one line: weight, fullness, water{hint})")
+    return "\n".join(part for part in parts if part)
+
+
+def ask_fullness(answers: Answers) -> str:
+    return "Fullness, 1 to 10?\n1 is flat as ever, 10 can't get fuller."
+
+
+def ask_water(answers: Answers) -> str:
+    return "What did you drink yesterday, all drinks together? Tap or type."
+
+
+def ask_sharpness(answers: Answers) -> str:
+    return "Sharpness, 1 to 5?\n1 is blurred, 5 is crisp."
+
+
+def ask_carbs(answers: Answers) -> str:
+    return "Yesterday's carbs? Tap if they were on target, or type the grams you ate."
+
+
+def on_target_button(grams: float) -> str:
+    return f"On target ({grams:.0f} g)"
+
+
+def ask_fine(answers: Answers) -> str:
+    return "And otherwise?"
+
+
+def all_fine_button() -> str:
+    return "All fine"
+
+
+def something_off_button() -> str:
+    return "Something's off"
+
+
+def ask_symptoms(answers: Answers) -> str:
+    return "What is it? Tick all that fit, or write it in your own words."
+
+
+def ask_gut(answers: Answers) -> str:
+    return "And the gut?"
+
+
+def ask_sleep(answers: Answers) -> str:
+    return "Hours of sleep last night?"
+
+
+def ask_note(answers: Answers) -> str:
+    return "Anything to add for your coach? Write it, or skip."
+
+
+def skip_button() -> str:
+    return "Skip"
+
+
+def so_far(answers: Answers) -> str:
+    """The answers given, in one line, in the athlete's units."""
+    weight_unit = WeightUnit(answers["_weight_unit"])
+    volume_unit = VolumeUnit(answers["_volume_unit"])
+    parts = []
+    if answers.get("weight_kg") is not None:
+        parts.append(show_weight(answers["weight_kg"], weight_unit))
+    if answers.get("fullness") is not None:
+        parts.append(f"fullness {answers['fullness']}")
+    if answers.get("water_l") is not None:
+        parts.append(f"water {show_volume(answers['water_l'], volume_unit)}")
+    if answers.get("sharpness") is not None:
+        parts.append(f"sharpness {answers['sharpness']}")
+    if answers.get("carb_eaten_g") is not None:
+        parts.append(f"carbs {answers['carb_eaten_g']:.0f} g")
+    if answers.get("fine") == "fine":
+        parts.append("all fine")
+    if answers.get("gut"):
+        parts.append(f"gut {answers['gut']}")
+    if answers.get("sleep_h") is not None:
+        parts.append(f"sleep {answers['sleep_h']:g} h")
+    return " · ".join(parts)
+
+
+def change_which() -> str:
+    return "Which answer shall we change?"
+
+
+CHANGEABLE = {
+    "weight_kg": "Weight",
+    "fullness": "Fullness",
+    "water_l": "Water",
+    "sharpness": "Sharpness",
+    "carb_eaten_g": "Carbs eaten",
+    "fine": "How you feel",
+}
+
+
+def changed(old: str, new: str) -> str:
+    return f"Changed: {old} → {new}."
+
+
+def re_decided() -> str:
+    return "With that, I have decided again:"
+
+
+def decided_again_same() -> str:
+    return "I have decided again with that, and the figure stays."
+
+
+def too_late_to_change(day: str) -> str:
+    return f"{day} has been decided and is past, so its answers stay as they are."
+
+
+def no_longer_a_check_in() -> str:
+    return (
+        "I could not read the edited message as a check-in, so what it said before still holds. "
+        "To change an answer, edit it again or use the button under the day's targets."
+    )
+
+
+def not_a_change() -> str:
+    return "That message was already taken as it was. If it should change something, tell me anew."
+
+
+def already_done() -> str:
+    return "You have checked in this morning. To change something, pick it:"
+
+
+def no_plan_yet(coach_name: str) -> str:
+    return (
+        f"Noted, thank you. {coach_name} has not set the day, the plan and the limits yet, so there "
+        "is nothing to adjust. You'll hear from me when there is."
+    )
+
+
+def nothing_planned_today() -> str:
+    return "Noted, thank you. Your plan runs from seven days out, so nothing is adjusted yet."

@@ -1,0 +1,91 @@
+"""What an athlete is told when something may be wrong. Never a drug, never a dose."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+# The ids are those of engine.symptoms; the nine that lead to a warning come first.
+SYMPTOM_BUTTONS = {
+    "fainting": "Fainted",
+    "palpitations": "Palpitations",
+    "chest-pain": "Chest pain",
+    "breathlessness": "Short of breath",
+    "limb-weakness": "Weak or heavy limbs",
+    "confusion": "Confused",
+    "severe-headache": "Severe headache",
+    "repeated-vomiting": "Vomiting again and again",
+    "dizzy": "Dizzy",
+    "headache": "Headache",
+    "nausea": "Nausea",
+    "swollen-hands": "Swollen hands",
+    "cramps": "Cramps",
+    "diarrhoea": "Diarrhoea",
+    "bloating": "Bloated",
+    "sleepless": "Hardly slept",
+}
+SYMPTOM_NAMES = SYMPTOM_BUTTONS | {"seizure": "A fit (seizure)"}
+
+
+def symptom_name(symptom: str) -> str:
+    """The symptom in words, for a sentence."""
+    return SYMPTOM_NAMES.get(symptom, symptom.replace("-", " ")).lower()
+
+
+def emergency(symptoms: Sequence[str]) -> str:
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    return (
+        f"Stop. You reported: {named}.\n\n"
+        "This can be dangerous, and it does not wait:\n"
+        "• Call your local emergency number now, and say you are dieting for a stage or a shoot.\n"
+        "• Don't drive. Don't stay alone: call somebody to you.\n"
+        "• No training, no cardio, no sauna. Don't force food or water down.\n\n"
+        "I have alerted your coach and keep on until they answer. Nothing in your plan is adjusted "
+        "until they lift that. I am not a doctor: what the emergency people say goes."
+    )
+
+
+def emergency_self_coached(symptoms: Sequence[str]) -> str:
+    return emergency(symptoms).replace(
+        "I have alerted your coach and keep on until they answer. Nothing in your plan is adjusted "
+        "until they lift that.",
+        "I have alerted your second contact, if you have named one. Nothing in your plan is adjusted "
+        "until you lift that, and please do so only with a doctor's word.",
+    )
+
+
+def drug_refusal() -> str:
+    return (
+        "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
+        "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
+        "doctor, and tell them about your diet. I have let your coach know that it came up."
+    )
+
+
+def doubtful(symptom: str, words: str) -> str:
+    return (
+        f'You wrote "{words}". To be sure: is this {symptom_name(symptom)}, now or since yesterday?'
+    )
+
+
+def doubtful_cleared() -> str:
+    return "Good. Noted that it is not that."
+
+
+def told_coach(symptoms: Sequence[str], coach_name: str) -> str:
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    return (
+        f"Noted: {named}. {coach_name} can see it. If it gets worse, or you faint, have chest pain, "
+        "palpitations or weak limbs: stop and call your local emergency number."
+    )
+
+
+def caution_line() -> str:
+    return (
+        "Something in your numbers wants a second look, so your coach has been told and nothing is "
+        "raised today. If you feel unwell, stop and see a doctor."
+    )
+
+
+def noted_symptoms(symptoms: Sequence[str]) -> str:
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    return f"Noted: {named}. I have looked at today again with that:"

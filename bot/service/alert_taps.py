@@ -1,0 +1,208 @@
+"""What is done about an alert: acknowledging it, lifting a freeze or setting one, listing them."""
+
+from __future__ import annotations
+
+from sqlmodel import Session, col, select
+
+from bot import agenda
+from bot.context import Context
+from bot.incoming import Incoming
+from bot.messages import alerts as words
+from bot.messages import coach_figures as figures
+from bot.outbox import Button, Buttons, say
+from bot.service import deciding
+from bot.service.alerts import (
+    alert_text,
+    latest_message,
+    open_alerts,
+    second_contact,
+    settle_message,
+    subject_of,
+)
+from bot.service.people import athletes_of, get_person, own_athlete, profile_of, record
+from bot.service.tapping import answer, rewrite
+from bot.store.people import AthleteProfile, Person
+from bot.store.week import AlertRow
+from engine.safety import Level
+
+FROZEN_BY_HAND = "coach"
+
+
+def alert_tapped(
+    session: Session, person: Person, arguments: list[str], incoming: Incoming, context: Context
+) -> None:
+    """Buttons "alert:ack:ID"."""
+    action, number = (*arguments, "", "")[:2]
+    row = session.get(AlertRow, int(number)) if number.isdigit() else None
+    if row is None or action != "ack" or not _may(session, person, row):
+        answer(session, incoming, context, words.not_your_alert())
+        return
+    if row.acknowledged_at is not None:
+        by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+        said = words.acknowledged_already(by, _when(session, row))
+        answer(session, incoming, context, said)
+        rewrite(session, incoming, f"{alert_text(session, row, person)}\n\n{said}", context)
+        return
+    _acknowledge(session, person, row, incoming, context)
+
+
+def list_alerts(session: Session, person: Person, _rest: str, context: Context) -> None:
+    """/alerts: each open alert once more, with its button; for a coach or a second contact."""
+    coaches = select(Person).where(Person.second_contact_id == person.id)
+    whose = [person, *session.exec(coaches.order_by(col(Person.id)))]
+    rows = [
+        row
+        for coach in whose
+        for profile in athletes_of(session, coach)
+        for row in open_alerts(session, profile.person_id)
+        if row.coach_id == person.id or row.second_contact_at is not None
+    ]
+    head = words.how_many_open(len(rows)) if rows else words.none_open()
+    say(session, chat_id=person.chat_id, text=head, now=context.now)
+    for row in rows:
+        say(
+            session, chat_id=person.chat_id, now=context.now,
+            text=alert_text(session, row, person),
+            buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
+        )  # fmt: skip
+
+
+def freeze(
+    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+) -> None:
+    """The coach stops all adjusting by hand."""
+    own = coach.id == profile.person_id
+    athlete = get_person(session, profile.person_id)
+    if profile.frozen_at is None:
+        profile.frozen_at, profile.frozen_because = context.now, FROZEN_BY_HAND
+        session.add(profile)
+        record(session, profile.person_id, "frozen", context, by=coach.id)
+        if not own:
+            text = words.athlete_told_frozen(coach.first_name)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    answer(session, incoming, context)
+    said = words.frozen_by_hand(athlete.first_name, own=own)
+    rewrite(session, incoming, said, context, [[lift_button(profile.person_id)]])
+
+
+def ask_to_lift(
+    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+) -> None:
+    """Lifting takes a second tap, on a question that says what it means."""
+    answer(session, incoming, context)
+    if profile.frozen_at is None:
+        rewrite(session, incoming, words.not_frozen(), context)
+        return
+    if any(row.level != Level.ADVISORY for row in open_alerts(session, profile.person_id)):
+        say(session, chat_id=coach.chat_id, text=words.lift_waits(), now=context.now)
+        return
+    name = get_person(session, profile.person_id).first_name
+    say(
+        session, chat_id=coach.chat_id, now=context.now,
+        text=words.lift_sure(name, own=coach.id == profile.person_id),
+        buttons=[
+            [
+                Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}"),
+                Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}"),
+            ]
+        ],
+    )  # fmt: skip
+
+
+def lift(
+    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+) -> None:
+    """Adjusting goes on from here."""
+    own = coach.id == profile.person_id
+    athlete = get_person(session, profile.person_id)
+    answer(session, incoming, context)
+    if profile.frozen_at is None:
+        rewrite(session, incoming, words.not_frozen(), context)
+        return
+    if any(row.level != Level.ADVISORY for row in open_alerts(session, profile.person_id)):
+        rewrite(session, incoming, words.lift_waits(), context)
+        return
+    profile.frozen_at, profile.frozen_because = None, ""
+    session.add(profile)
+    record(session, profile.person_id, "freeze lifted", context, by=coach.id)
+    rewrite(session, incoming, words.lifted(athlete.first_name, own=own), context)
+    if not own:
+        text = words.athlete_told_lifted(coach.first_name)
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    deciding.redecide(session, profile, context=context, because="freeze-lifted")
+
+
+def keep_frozen(
+    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+) -> None:
+    answer(session, incoming, context)
+    rewrite(session, incoming, words.kept_frozen(), context)
+
+
+def lift_button(athlete_id: int) -> Button:
+    return Button(words.lift_button(), f"c:lift:{athlete_id}")
+
+
+def _may(session: Session, person: Person, row: AlertRow) -> bool:
+    coach = get_person(session, row.coach_id)
+    return person.id in (coach.id, coach.second_contact_id)
+
+
+def _acknowledge(
+    session: Session, person: Person, row: AlertRow, incoming: Incoming, context: Context
+) -> None:
+    row.acknowledged_at, row.acknowledged_by = context.now, person.id
+    session.add(row)
+    agenda.cancel(session, subject=subject_of(row))
+    record(
+        session, row.athlete_id, "alert acknowledged", context, by=person.id,
+        alert=row.id, flag=row.flag, level=row.level,
+    )  # fmt: skip
+    answer(session, incoming, context, words.acknowledged_tap())
+    buttons = _after(session, person, row)
+    latest = latest_message(session, row, person)
+    settle_message(session, row, person, _settled(session, row, person), context, buttons)
+    if latest is None or latest.message_id != incoming.message_id:
+        rewrite(session, incoming, _settled(session, row, person), context, buttons)
+    _tell_others(session, person, row, context)
+
+
+def _tell_others(session: Session, person: Person, row: AlertRow, context: Context) -> None:
+    athlete = get_person(session, row.athlete_id)
+    coach = get_person(session, row.coach_id)
+    contact = second_contact(session, coach) if row.second_contact_at else None
+    for other in (coach, contact):
+        if other is None or other.id == person.id:
+            continue
+        settle_message(session, row, other, _settled(session, row, other), context)
+        say(
+            session, chat_id=other.chat_id, now=context.now,
+            text=words.acknowledged_elsewhere(person.first_name, athlete.first_name),
+            buttons=_after(session, other, row),
+        )  # fmt: skip
+    if athlete.id not in (person.id, coach.id):
+        say(
+            session, chat_id=athlete.chat_id, now=context.now,
+            text=words.athlete_told_acknowledged(person.first_name),
+            silent=row.level != Level.WARNING,
+        )  # fmt: skip
+
+
+def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
+    """After a warning, the coach can lift the freeze."""
+    profile = own_athlete(session, reader, row.athlete_id)
+    if profile is None or profile.frozen_at is None or row.level != Level.WARNING:
+        return ()
+    return [[lift_button(row.athlete_id)]]
+
+
+def _settled(session: Session, row: AlertRow, reader: Person) -> str:
+    by = get_person(session, row.acknowledged_by or 0)
+    text = alert_text(session, row, reader)
+    return words.acknowledged(text, by.first_name, _when(session, row))
+
+
+def _when(session: Session, row: AlertRow) -> str:
+    profile = profile_of(session, row.athlete_id)
+    assert row.acknowledged_at is not None
+    return figures.moment(row.acknowledged_at, profile.zone if profile else None)

@@ -1,0 +1,52 @@
+"""The athlete's commands, buttons, flows and timed duties: the whole list."""
+
+from __future__ import annotations
+
+from bot.flows.checkin import CHECK_IN
+from bot.flows.onboarding import ONBOARDING
+from bot.flows.settings import SETTINGS
+from bot.flows.symptom import SYMPTOM_CHECK
+from bot.messages.athlete import MENU
+from bot.service import (
+    athlete_views,
+    checkins,
+    morning_duties,
+    onboarding,
+    prompts,
+    safety_watch,
+)
+from bot.service.asking import Registered
+from bot.service.handles import ANYONE_KNOWN, ATHLETE, Command, Duty, Tap
+
+COMMANDS = (
+    Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
+    Command("today", ATHLETE, athlete_views.today, lambda: MENU["today"]),
+    Command("week", ATHLETE, athlete_views.week_view, lambda: MENU["week"]),
+    Command("why", ATHLETE, athlete_views.why, lambda: MENU["why"]),
+    Command("past", ATHLETE, athlete_views.past, lambda: MENU["past"]),
+    Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
+    Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
+    Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
+    Command("help", ANYONE_KNOWN, athlete_views.help_view, lambda: MENU["help"]),
+    Command("start", ANYONE_KNOWN, athlete_views.help_view),
+)
+
+TAPS = (
+    Tap("k", ATHLETE, checkins.tapped),
+    Tap("set", ATHLETE, athlete_views.change_setting),
+)
+
+FLOWS = (
+    Registered(ONBOARDING, onboarding.finish),
+    Registered(CHECK_IN, checkins.finish),
+    Registered(SYMPTOM_CHECK, safety_watch.answered),
+    *(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),
+)
+
+DUTIES = (
+    Duty(prompts.PROMPT, morning_duties.prompt),
+    Duty(prompts.NUDGE, morning_duties.nudge),
+    Duty(prompts.MISSED, morning_duties.missed),
+    Duty(prompts.OVER, morning_duties.event_over),
+    Duty(safety_watch.UNANSWERED, safety_watch.unanswered),
+)

@@ -1,0 +1,259 @@
+"""From a recorded check-in to a decision, and from a decision to what people are told."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.messages import athlete as words
+from bot.messages import safety
+from bot.messages.checkin import no_plan_yet, nothing_planned_today
+from bot.messages.reasons import reason
+from bot.outbox import Button, Buttons, drop_waiting, say
+from bot.service import alerts, signoff
+from bot.service.people import get_person, local_date, record
+from bot.service.week import (
+    Week,
+    build_case,
+    checkin_row,
+    current_week,
+    day_set,
+    set_day,
+    target_in_force,
+)
+from bot.store.people import AthleteProfile
+from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
+from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from engine.safety import Level
+
+
+def decide_checkin(
+    session: Session,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    context: Context,
+    lead: str = "",
+    told_anew: bool = True,
+) -> DecisionRow | None:
+    """Decide on this check-in as it stands now; an earlier decision on it is replaced.
+
+    `told_anew` is False where not the answers but something around them changed.
+
+    Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
+    and larger changes to the coach. None where there is no week to decide on yet.
+    """
+    week = current_week(session, profile)
+    person = get_person(session, profile.person_id)
+    if week is None:
+        coach = get_person(session, profile.coach_id)
+        say(session, chat_id=person.chat_id, text=no_plan_yet(coach.first_name), now=context.now)
+        return None
+    _replace_earlier(session, row, context)
+    case = build_case(session, week, row)
+    decision = decide(case)
+    decided = DecisionRow(
+        athlete_id=profile.person_id,
+        event_id=week.event.id or 0,
+        checkin_id=row.id or 0,
+        revision=row.revision,
+        sets_date=decision.sets_date,
+        outcome=decision.outcome.value,
+        status=DecisionStatus.WAITING if decision.needs_sign_off else DecisionStatus.IN_FORCE,
+        carb_g=decision.carb_g,
+        planned_carb_g=decision.planned_carb_g,
+        case=case_as_dict(case),
+        decision=decision_as_dict(decision),
+        made_at=context.now,
+    )
+    session.add(decided)
+    session.flush()
+    record(
+        session, profile.person_id, "decided", context, by=None, decision=decided.id,
+        outcome=decided.outcome, rule=decision.rule,
+    )  # fmt: skip
+    _put_in_force(session, week, decision, decided, context)
+    _bring_to_coach(session, profile, decision, decided, context, told_anew)
+    _tell_athlete(session, week, decision, decided, context, lead)
+    return decided
+
+
+def redecide(session: Session, profile: AthleteProfile, *, context: Context, because: str) -> None:
+    """Decide today's check-in again, after something around it has changed; else send the target."""
+    today = local_date(profile, context)
+    row = checkin_row(session, profile.person_id, today)
+    if row is None:
+        send_target(session, profile, today, context=context, because=because)
+        return
+    row.revision += 1
+    session.add(row)
+    decide_checkin(
+        session, profile, row, context=context, lead=words.because(because), told_anew=False
+    )
+
+
+def send_target(
+    session: Session, profile: AthleteProfile, day: date, *, context: Context, because: str
+) -> None:
+    """Send a day's target as it holds now. Nothing where there is no target for the day."""
+    week = current_week(session, profile)
+    target = target_in_force(session, week, day) if week else None
+    if week is None or target is None:
+        return
+    planned = week.plan.day(week.days_out(day))
+    assert planned is not None
+    person = get_person(session, profile.person_id)
+    text = words.target_message(
+        day,
+        week.days_out(day),
+        words.target_lines(target, planned.carb_g, profile.volume_unit),
+        "",
+        lead=words.because(because),
+    )
+    say(
+        session, chat_id=person.chat_id, text=text, now=context.now,
+        topic=target_topic(profile.person_id, day),
+    )  # fmt: skip
+
+
+def target_topic(athlete_id: int, day: date) -> str:
+    """Of several targets for a day that have not been sent yet, only the latest is."""
+    return f"target:{athlete_id}:{day.isoformat()}"
+
+
+def latest_decision(session: Session, athlete_id: int) -> DecisionRow | None:
+    query = (
+        select(DecisionRow)
+        .where(
+            DecisionRow.athlete_id == athlete_id,
+            col(DecisionRow.status) != DecisionStatus.REPLACED,
+        )
+        .order_by(col(DecisionRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def _replace_earlier(session: Session, row: CheckInRow, context: Context) -> None:
+    earlier = session.exec(
+        select(DecisionRow).where(
+            DecisionRow.checkin_id == row.id,
+            col(DecisionRow.status) != DecisionStatus.REPLACED,
+        )
+    )
+    for decided in earlier:
+        was_waiting = decided.status == DecisionStatus.WAITING
+        decided.status = DecisionStatus.REPLACED
+        session.add(decided)
+        if was_waiting:
+            signoff.replaced(session, decided, context)
+
+
+def _put_in_force(
+    session: Session, week: Week, decision: Decision, decided: DecisionRow, context: Context
+) -> None:
+    athlete_id = week.profile.person_id
+    if decision.outcome is Outcome.ESCALATED:
+        freeze(session, week.profile, decision.rule, context)
+    standing = day_set(session, athlete_id, decision.sets_date)
+    if standing is not None and standing.by == "coach":
+        return
+    figure = decision.lapse_g if decision.needs_sign_off else decision.carb_g
+    if figure is not None:
+        set_day(
+            session, athlete_id, decision.sets_date, figure, context=context,
+            by="plan" if decision.needs_sign_off else "decision", decision_id=decided.id,
+        )  # fmt: skip
+
+
+def freeze(session: Session, profile: AthleteProfile, because: str, context: Context) -> None:
+    """Adjust nothing until the coach lifts it. A freeze that is already there keeps its reason."""
+    if profile.frozen_at is None:
+        profile.frozen_at, profile.frozen_because = context.now, because
+        session.add(profile)
+        record(session, profile.person_id, "frozen", context, by=None, because=because)
+
+
+def _bring_to_coach(
+    session: Session,
+    profile: AthleteProfile,
+    decision: Decision,
+    decided: DecisionRow,
+    context: Context,
+    told_anew: bool,
+) -> None:
+    alerts.raise_flags(
+        session, profile, decision.flags, day=decision.date, context=context, told_anew=told_anew
+    )
+    if decision.needs_sign_off:
+        signoff.ask_coach(session, profile, decided, context=context)
+    elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
+        coach = get_person(session, profile.coach_id)
+        athlete = get_person(session, profile.person_id)
+        say(
+            session, chat_id=coach.chat_id, now=context.now, silent=True,
+            text=words.coach_note(athlete.first_name, reason_of(profile, decided)),
+            dedupe=f"note:{decided.id}",
+        )  # fmt: skip
+
+
+def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
+    return reason(decided.decision, profile.weight_unit, profile.volume_unit)
+
+
+def _tell_athlete(
+    session: Session,
+    week: Week,
+    decision: Decision,
+    decided: DecisionRow,
+    context: Context,
+    lead: str,
+) -> None:
+    profile = week.profile
+    person = get_person(session, profile.person_id)
+    if decision.outcome is Outcome.ESCALATED:
+        drop_waiting(session, target_topic(profile.person_id, decision.sets_date))
+        symptoms = [flag.id for flag in decision.flags if flag.level is Level.WARNING]
+        self_coached = profile.coach_id == profile.person_id
+        text = (safety.emergency_self_coached if self_coached else safety.emergency)(symptoms)
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
+        return
+    target = target_in_force(session, week, decision.sets_date)
+    planned = week.plan.day(week.days_out(decision.sets_date))
+    if target is None or planned is None:
+        say(session, chat_id=person.chat_id, text=nothing_planned_today(), now=context.now)
+        return
+    why = reason_of(profile, decided)
+    if decision.needs_sign_off:
+        why += "\n\n" + signoff.waiting_line(session, profile, decided)
+        target = replace(target, carb_g=decision.lapse_g or target.carb_g)
+    cautious = any(flag.level is Level.CAUTION for flag in decision.flags)
+    text = words.target_message(
+        decision.sets_date,
+        decision.days_out,
+        words.target_lines(target, planned.carb_g, profile.volume_unit),
+        why,
+        lead=lead,
+        caution=safety.caution_line() if cautious else "",
+    )
+    say(
+        session, chat_id=person.chat_id, text=text, now=context.now,
+        buttons=target_buttons(decided.checkin_id, decision.ask_again),
+        topic=target_topic(profile.person_id, decision.sets_date),
+    )  # fmt: skip
+
+
+def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:
+    """Under a target: change an answer, say that something is off; first what has to be asked again."""
+    again = [
+        [Button(words.ask_again_button(key), f"k:one:{checkin_id}:{key}")] for key in ask_again
+    ]
+    return [
+        *again,
+        [
+            Button(words.change_button(), f"k:change:{checkin_id}"),
+            Button(words.off_button(), f"k:off:{checkin_id}"),
+        ],
+    ]

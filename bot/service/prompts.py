@@ -1,0 +1,82 @@
+"""When an athlete is asked: the mornings of a peak week, as agenda rows in the athlete's own zone."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session
+
+from bot import agenda
+from bot.context import Context
+from bot.service.people import local_date
+from bot.service.week import checkin_row, current_week
+from bot.store.people import AthleteProfile, AthleteStatus
+from engine.case import DEFAULT_CUT_OFF
+from engine.plan import PLAN_DAYS
+
+PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
+# Our own choice: soon enough to matter, seldom enough not to nag.
+NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
+MISSED_AFTER_AT_LEAST = timedelta(hours=3)
+
+
+def subject(profile: AthleteProfile) -> str:
+    return f"athlete:{profile.person_id}"
+
+
+def schedule(session: Session, profile: AthleteProfile, *, context: Context) -> datetime | None:
+    """Lay out the mornings from today to the event, and the day after it; returns the first instant.
+
+    To be called whenever event, zone, prompt time or status change: a morning that has been asked
+    is not asked again, one that lies ahead moves, one that no longer belongs is cancelled.
+    """
+    for kind in (PROMPT, OVER):
+        agenda.cancel(session, subject=subject(profile), kind=kind)
+    week = current_week(session, profile) if profile.status == AthleteStatus.ACTIVE else None
+    if week is None or profile.zone is None:
+        return None
+    today = local_date(profile, context)
+    first: datetime | None = None
+    for days_out in PLAN_DAYS:
+        day = week.date_of(days_out)
+        if day < today or checkin_row(session, profile.person_id, day) is not None:
+            continue
+        due = agenda.local_instant(day, profile.prompt_time, profile.zone)
+        if day == today and _too_late_today(profile, context):
+            continue
+        row = agenda.put(session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due)
+        if row.status == "waiting":
+            first = min(first or due, due)
+    after = week.event.day + timedelta(days=1)
+    agenda.put(
+        session, subject=subject(profile), local_date=after, kind=OVER,
+        due_at=agenda.local_instant(after, profile.prompt_time, profile.zone),
+    )  # fmt: skip
+    return max(first, context.now) if first else None
+
+
+def _too_late_today(profile: AthleteProfile, context: Context) -> bool:
+    clock = context.now.astimezone(ZoneInfo(profile.zone or "UTC")).time()
+    return clock >= DEFAULT_CUT_OFF and clock > profile.prompt_time
+
+
+def follow_up(session: Session, profile: AthleteProfile, day: date, *, context: Context) -> None:
+    """After a prompt has gone out: nudges, and the hour at which the check-in counts as missed."""
+    for number, after in enumerate(NUDGES_AFTER, start=1):
+        agenda.put(
+            session, subject=subject(profile), local_date=day, kind=f"{NUDGE}:{number}",
+            due_at=context.now + after,
+        )  # fmt: skip
+    cut_off = agenda.local_instant(day, DEFAULT_CUT_OFF, profile.zone or "UTC")
+    agenda.put(
+        session, subject=subject(profile), local_date=day, kind=MISSED,
+        due_at=max(cut_off, context.now + MISSED_AFTER_AT_LEAST),
+    )  # fmt: skip
+
+
+def cancel_morning(session: Session, profile: AthleteProfile, day: date) -> None:
+    """The check-in is there: no prompt, nudge or missed note for that day any more."""
+    kinds = (PROMPT, MISSED, *(f"{NUDGE}:{n}" for n in range(1, len(NUDGES_AFTER) + 1)))
+    for kind in kinds:
+        agenda.cancel(session, subject=subject(profile), kind=kind, local_date=day)

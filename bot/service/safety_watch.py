@@ -1,0 +1,159 @@
+"""Every message of an athlete is read for symptoms and drugs, whatever else it is about."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from sqlmodel import Session, select
+
+from bot import agenda
+from bot.context import Context
+from bot.flows.symptom import SYMPTOM_CHECK
+from bot.incoming import Incoming
+from bot.messages import safety as words
+from bot.outbox import say
+from bot.service import alerts, asking
+from bot.service.deciding import decide_checkin, freeze
+from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.week import checkin_row
+from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.traffic import AgendaRow
+from bot.store.week import SymptomReport
+from engine.safety import Level, drug_flag, symptom_flags
+from engine.symptoms import WARNINGS, Symptom
+from engine.symptoms import screen as screen_text
+
+UNANSWERED = "symptom-unanswered"
+ANSWER_WITHIN = timedelta(minutes=10)  # our own choice; silence counts as a yes
+
+
+def screen(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    """Look for symptoms and drugs in what an athlete wrote, and act on what is found."""
+    profile = profile_of(session, person.id)
+    if profile is None or profile.status == AthleteStatus.DECLINED:
+        return
+    found = screen_text(incoming.text)
+    if found.drug:
+        _drug_named(session, person, profile, context)
+    sure = [hit.symptom for hit in found.hits if hit.sure]
+    if sure:
+        report(session, profile, sure, context)
+    for hit in found.hits:
+        if not hit.sure and hit.symptom in WARNINGS and hit.symptom not in sure:
+            _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
+
+
+def report(
+    session: Session, profile: AthleteProfile, symptoms: list[Symptom], context: Context
+) -> None:
+    """Keep symptoms told outside the check-in's own question; a warning acts at once."""
+    day = local_date(profile, context)
+    new = [
+        symptom for symptom in dict.fromkeys(symptoms) if _keep(session, profile, symptom, context)
+    ]
+    serious = [symptom for symptom in symptoms if symptom in WARNINGS]
+    if serious:
+        _warn(session, profile, serious, context)
+        return
+    if not new or profile.status != AthleteStatus.ACTIVE:
+        return
+    row = checkin_row(session, profile.person_id, day)
+    if row is not None:
+        row.revision += 1
+        session.add(row)
+        decide_checkin(session, profile, row, context=context, lead=words.noted_symptoms(new))
+        return
+    person = get_person(session, profile.person_id)
+    coach = get_person(session, profile.coach_id)
+    text = words.told_coach(new, coach.first_name)
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    flags = symptom_flags(new)
+    alerts.raise_flags(session, profile, flags, day=day, context=context)
+
+
+def _keep(session: Session, profile: AthleteProfile, symptom: Symptom, context: Context) -> bool:
+    """Write the symptom down for the day; False where it was there already."""
+    day = local_date(profile, context)
+    known = session.exec(
+        select(SymptomReport).where(
+            SymptomReport.athlete_id == profile.person_id,
+            SymptomReport.date == day,
+            SymptomReport.symptom == symptom.value,
+        )
+    ).first()
+    if known is not None:
+        return False
+    session.add(
+        SymptomReport(athlete_id=profile.person_id, date=day, symptom=symptom.value, at=context.now)
+    )
+    session.flush()
+    record(
+        session, profile.person_id, "symptom", context, by=profile.person_id,
+        symptom=symptom.value,
+    )  # fmt: skip
+    return True
+
+
+def _warn(
+    session: Session, profile: AthleteProfile, serious: list[Symptom], context: Context
+) -> None:
+    """A warning: freeze, tell the athlete to stop and get help, fetch the coach."""
+    person = get_person(session, profile.person_id)
+    freeze(session, profile, "warning-flag", context)
+    flags = [flag for flag in symptom_flags(serious) if flag.level is Level.WARNING]
+    alerts.raise_flags(session, profile, flags, day=local_date(profile, context), context=context)
+    self_coached = profile.coach_id == profile.person_id
+    text = (words.emergency_self_coached if self_coached else words.emergency)(
+        [flag.id for flag in flags]
+    )
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+
+
+def _drug_named(
+    session: Session, person: Person, profile: AthleteProfile, context: Context
+) -> None:
+    say(session, chat_id=person.chat_id, text=words.drug_refusal(), now=context.now)
+    record(session, profile.person_id, "drug-named", context, by=person.id)
+    alerts.raise_flags(
+        session, profile, [drug_flag()], day=local_date(profile, context), context=context
+    )
+
+
+def _ask_to_be_sure(
+    session: Session,
+    person: Person,
+    profile: AthleteProfile,
+    symptom: Symptom,
+    said: str,
+    context: Context,
+) -> None:
+    question = asking.open_question(
+        session, person, SYMPTOM_CHECK, context=context, subject_id=profile.person_id,
+        answers={"_symptom": symptom.value, "_words": said[:80]},
+    )  # fmt: skip
+    agenda.put(
+        session, subject=f"question:{question.id}", local_date=local_date(profile, context),
+        kind=UNANSWERED, due_at=context.now + ANSWER_WITHIN,
+    )  # fmt: skip
+
+
+def answered(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
+    """The athlete said whether a doubtful phrase meant it."""
+    agenda.cancel(session, subject=f"question:{question.id}")
+    profile = profile_of(session, person.id)
+    assert profile is not None
+    if question.answers["sure"]:
+        report(session, profile, [Symptom(question.answers["_symptom"])], context)
+    else:
+        say(session, chat_id=person.chat_id, text=words.doubtful_cleared(), now=context.now)
+
+
+def unanswered(session: Session, duty: AgendaRow, context: Context) -> None:
+    """No answer in time counts as a yes."""
+    question = session.get(OpenQuestion, int(duty.subject.partition(":")[2]))
+    if question is None or question.closed_at is not None:
+        return
+    asking.close(session, question, context)
+    profile = profile_of(session, question.person_id)
+    if profile is not None:
+        report(session, profile, [Symptom(question.answers["_symptom"])], context)
