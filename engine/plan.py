@@ -34,9 +34,7 @@ class DayTarget:
         for name, most in bounds.items():
             value = getattr(self, name)
             if value is not None and not 0 <= value <= most:
-                raise ValueError(
-                    f"{self.days_out} days out: {name} {value} is outside 0 to {most}"
-                )
+                raise ValueError(f"{self.days_out} days out: {name} {value} is outside 0 to {most}")
 
 
 @dataclass(frozen=True, slots=True)

@@ -1,1 +1,1 @@
-"""The conversations, each as a flow of steps; words come from bot.messages, parsing from engine.units."""
+"""The conversations, each as a flow of steps; bot.messages has the words."""

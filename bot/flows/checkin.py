@@ -113,7 +113,7 @@ CHECK_IN = Flow(
         Step(
             key="symptoms",
             ask=words.ask_symptoms,
-            read=lambda text, answers: free_text(text, answers),
+            read=free_text,
             choices=_symptom_choices,
             when=_is_off,
             many=True,

@@ -6,9 +6,10 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
+from engine.safety import Level
+
 from bot.messages import coach_figures as figures
 from bot.messages.alert_causes import cause
-from engine.safety import Level
 
 Facts = Mapping[str, Any]
 

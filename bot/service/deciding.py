@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
+from engine.safety import Level
 from sqlmodel import Session, col, select
 
 from bot.context import Context
@@ -27,7 +28,6 @@ from bot.service.week import (
 from bot.store.people import AthleteProfile
 from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
 from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
-from engine.safety import Level
 
 
 def decide_checkin(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from engine.safety import safety_flags
 from sqlmodel import Session
 
 from bot.context import Context
@@ -21,7 +22,6 @@ from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.traffic import AgendaRow
 from engine.athlete import Event, EventKind
 from engine.checkin import CheckIn, History
-from engine.safety import safety_flags
 
 
 def prompt(session: Session, duty: AgendaRow, context: Context) -> None:

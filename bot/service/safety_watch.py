@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
+from engine.safety import Level, drug_flag, symptom_flags
 from sqlmodel import Session, select
 
 from bot import agenda
@@ -19,7 +20,6 @@ from bot.service.week import checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
 from bot.store.week import SymptomReport
-from engine.safety import Level, drug_flag, symptom_flags
 from engine.symptoms import WARNINGS, Symptom
 from engine.symptoms import screen as screen_text
 

@@ -80,9 +80,9 @@ class Invite(SQLModel, table=True):
 
 
 class OpenQuestion(SQLModel, table=True):
-    """A question put to somebody, and the answers so far: the draft of a check-in, of a plan, ...
+    """A question put to somebody, and the answers so far: the draft of a check-in, of a plan.
 
-    `subject_id` is the athlete (or decision, alert) that it is about. `outbox_id` sent the question.
+    `subject_id` is the athlete (or decision, alert) it is about. `outbox_id` sent the question.
     """
 
     __tablename__ = "open_question"
@@ -108,7 +108,7 @@ class OpenQuestion(SQLModel, table=True):
 
 
 class HistoryRow(SQLModel, table=True):
-    """Who did what about an athlete, when and why: the record behind "what was set, and by whom"."""
+    """Who did what about an athlete, when and why: "what was set, and by whom"."""
 
     __tablename__ = "history"
     __table_args__ = (Index("ix_history_athlete", "athlete_id", "at"),)

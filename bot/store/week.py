@@ -29,7 +29,7 @@ class EventRow(SQLModel, table=True):
 
 
 class PlanRow(SQLModel, table=True):
-    """Every version of a plan is kept; the newest row of an event is the plan. `days`: DayTargets."""
+    """Every version is kept; the newest row of an event is the plan. `days`: DayTargets."""
 
     __tablename__ = "plan"
 
@@ -42,7 +42,7 @@ class PlanRow(SQLModel, table=True):
 
 
 class LimitsRow(SQLModel, table=True):
-    """Every version is kept; the newest row of an event holds. `bounds`: the limit keys of the engine."""
+    """Every version is kept; the newest row of an event holds. `bounds`: by limit key."""
 
     __tablename__ = "limits"
 

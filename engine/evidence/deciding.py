@@ -172,6 +172,10 @@ MORNING_WEIGHT_CV = Number(
 MORNINGS_FOR_AN_ANCHOR = Number(
     name="mornings that make an anchor", value=3, unit="mornings", source=CHEUVRONT_2004
 )
+ANCHOR_LOOKS_BACK_DAYS = Number(
+    name="how old a morning may be and still anchor the band", value=7, unit="days",
+    source=OWN_CHOICE,
+)  # fmt: skip
 GLYCOGEN_WATER_LOW = Number(
     name="water held per gram of glycogen, low", value=3, unit="g/g", source=FERNANDEZ_ELIAS_2015
 )
@@ -310,6 +314,9 @@ DRAFT_PROTEIN_LEAST_G_PER_KG = Number(
 DRAFT_FAT_G_PER_KG = Number(
     name="fat from the load on, at most", value=0.5, unit="g/kg/day", source=COMMON_PRACTICE
 )
+DRAFT_FAT_MOST_G = Number(
+    name="fat that a lead-in fat load stops at", value=250, unit="g/day", source=COMMON_PRACTICE
+)
 DRAFT_FIBRE_G = Number(
     name="fibre from two days out on, at most", value=15, unit="g/day", source=FOO_2022,
     note="Foo went under 10 g; constipation is common in these weeks (de Moraes 2019)",
@@ -329,11 +336,3 @@ DRAFT_STEPS_LOADING = Number(
 DRAFT_STEPS_LAST = Number(
     name="steps the day before and on the day", value=5000, unit="steps", source=COMMON_PRACTICE
 )
-KCAL_PER_G_CARB = Number(
-    name="energy of carbohydrate", value=4, unit="kcal/g",
-    source=Source("eu-1169", "Regulation (EU) 1169/2011, Annex XIV", SEEN),
-)  # fmt: skip
-KCAL_PER_G_FAT = Number(
-    name="energy of fat", value=9, unit="kcal/g",
-    source=Source("eu-1169", "Regulation (EU) 1169/2011, Annex XIV", SEEN),
-)  # fmt: skip

@@ -72,7 +72,7 @@ def _simple(number: str, said: WeightUnit | None, setting: WeightUnit | None) ->
         raise Refusal(RefusalCode.NO_UNIT, given=value)
     if unit is WeightUnit.ST and not value.is_integer():
         raise Refusal(RefusalCode.AMBIGUOUS_STONE, given=number)  # 9.8 st, or 9 st 8 lb
-    others = [u for u in (WeightUnit.KG, WeightUnit.LB) if u is not unit and said is None]
+    others = [u for u in (WeightUnit.LB, WeightUnit.KG) if u is not unit and said is None]
     hint = next((f"{value:g} {u}" for u in others if _believed(value * _KG_PER_UNIT[u])), None)
     return _believable(value * _KG_PER_UNIT[unit], unit, value, hint)
 
