@@ -1,0 +1,123 @@
+"""`python -m engine CASE.toml [--json]`: a case file in, its decisions out."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import sys
+import textwrap
+from collections.abc import Iterator, Sequence
+from pathlib import Path
+
+from engine.casefile import CaseFile, parse, run, summary
+from engine.decide import Decision
+from engine.gates import ANSWER_NAMES
+from engine.limits import LIMIT_KEYS, plan_problems
+from engine.rules import in_words
+from engine.tables import CaseFileError
+
+WIDTH = 96
+CAUTION = (
+    "Brimline is no medical device and no doctor. Stop and get medical help for fainting, chest "
+    "pain, palpitations, weakness, confusion or repeated vomiting, whatever is printed here."
+)
+
+
+def main(arguments: Sequence[str] | None = None) -> int:
+    """Exit status 0 when the file was decided, 2 when it could not be read."""
+    parser = argparse.ArgumentParser(prog="python -m engine", description=__doc__)
+    parser.add_argument("case", type=Path, metavar="CASE.toml", help="the week of one athlete")
+    parser.add_argument("--json", action="store_true", help="print the decisions as a JSON list")
+    asked = parser.parse_args(arguments)
+    try:
+        file = parse(asked.case.read_text(encoding="utf-8"))
+        decisions = run(file)
+    except OSError as error:
+        return _refuse(asked.case, error.strerror or str(error))
+    except UnicodeDecodeError:
+        return _refuse(asked.case, "this is no UTF-8 text")
+    except CaseFileError as error:
+        return _refuse(asked.case, str(error))
+    if asked.json:
+        print(json.dumps([summary(decision) for decision in decisions], indent=2))
+    else:
+        print("\n\n".join([_week(file), *map(_block, decisions), _wrapped(CAUTION)]))
+    return 0
+
+
+def _refuse(path: Path, why: str) -> int:
+    print(f"{path}: {' '.join(why.split())}", file=sys.stderr)
+    return 2
+
+
+def _week(file: CaseFile) -> str:
+    """The plan and the limits that the decisions below were made with."""
+    origin = "drafted: the file has no [[day]]" if file.drafted else "as in the file"
+    lines = [
+        f"{file.event.kind.value.capitalize()} on {file.event.day:%A} {file.event.day.day} "
+        f"{file.event.day:%B %Y}, {file.event.zone}. Plan {origin}.",
+        "days out  carbs g  protein g  fat g  fibre g  water L  sodium mg  training",
+    ]
+    for day in file.plan:
+        lines.append(
+            f"{day.days_out:8}  {day.carb_g:7g}  {day.protein_g:9g}  {day.fat_g:5g}  "
+            f"{day.fibre_g:7g}  {day.water_l:7g}  {day.sodium_mg:9g}  {day.training}".rstrip()
+        )
+    limits = (
+        f"{key.label} {getattr(file.limits, name):g} {key.unit}"
+        + (" (suggested)" if name in file.suggested else "")
+        for name, key in LIMIT_KEYS.items()
+    )
+    lines.append(_wrapped("Limits: " + "; ".join(limits) + "."))
+    lines += [f"The plan does not fit: {one}." for one in plan_problems(file.plan, file.limits)]
+    return "\n".join(lines)
+
+
+def _block(decision: Decision) -> str:
+    return "\n".join(
+        textwrap.fill(line, WIDTH, initial_indent=f"  {name:9} ", subsequent_indent=" " * 12)
+        if name
+        else line
+        for name, line in _lines(decision)
+    )
+
+
+def _lines(decision: Decision) -> Iterator[tuple[str, str]]:
+    morning = decision.date
+    yield "", f"Check-in of {morning:%A} {morning.day} {morning:%B}"
+    day = decision.sets_date
+    yield "sets", f"{day:%A} {day.day} {day:%B}, {decision.days_out} days out"
+    yield "carbs", _figure(decision)
+    yield decision.outcome.value, f"by {decision.rule}"
+    yield "because", decision.reason
+    if decision.needs_sign_off:
+        yield "sign-off", f"waits for the coach's word; without it {decision.lapse_g:g} g stands"
+    if decision.tell_coach:
+        yield "coach", "is told"
+    if decision.ask_again:
+        yield "ask again", ", ".join(ANSWER_NAMES[name] for name in decision.ask_again)
+    if decision.band:
+        band = decision.band
+        yield "band", f"{band.low_kg:.1f} to {band.high_kg:.1f} kg, {band.expected_kg:.1f} expected"
+    for flag in decision.flags:
+        yield flag.level.value, f"{flag.id}"
+    for source in decision.sources:
+        yield "source", f"{source.citation} [{source.provenance.value}]"
+
+
+def _figure(decision: Decision) -> str:
+    if decision.carb_g is None:
+        return "no figure"
+    if decision.planned_carb_g is None:
+        return f"{decision.carb_g:g} g"
+    plan = f"{decision.carb_g:g} g (plan {decision.planned_carb_g:g} g"
+    plan += f", {in_words(decision.change_g)})"
+    return f"{plan}, bound by {decision.bound}" if decision.bound else plan
+
+
+def _wrapped(text: str) -> str:
+    return textwrap.fill(text, WIDTH, subsequent_indent="  ")
+
+
+if __name__ == "__main__":
+    sys.exit(main())

@@ -1,0 +1,159 @@
+"""The ordered rule table: what the morning's facts ask for, in steps. The first match wins.
+
+A rule proposes a direction and a size in the coach's steps; `engine.limits` has the last word on
+the grams. No rule touches water or salt.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from string import Formatter
+
+from engine.evidence import deciding as e
+from engine.evidence.source import Source
+from engine.facts import Facts
+
+CHANGE = "change"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """One line of the table.
+
+    `id` is stored with each decision and never changes its meaning. `reason` may name only facts
+    and `{change}`, the grams asked for in words.
+    """
+
+    id: str
+    when: Callable[[Facts], bool]
+    steps: Callable[[Facts], int]
+    reason: str
+    sources: tuple[Source, ...]
+    tell_coach: Callable[[Facts], bool] = lambda _: False
+
+    def __post_init__(self) -> None:
+        named = {name.split(":")[0] for _, name, _, _ in Formatter().parse(self.reason) if name}
+        if strangers := named - Facts.names() - {CHANGE}:
+            raise ValueError(f"{self.id}: the reason names {sorted(strangers)}, which are no facts")
+        if not self.sources:
+            raise ValueError(f"{self.id} needs a source")
+
+    def explain(self, facts: Facts, change_g: float) -> str:
+        return self.reason.format(**facts.as_dict(), change=in_words(change_g))
+
+
+def in_words(change_g: float) -> str:
+    """A change of grams as a coach would say it."""
+    if change_g == 0:
+        return "no change"
+    return f"{abs(change_g):g} g {'more' if change_g > 0 else 'less'}"
+
+
+def always(steps: int) -> Callable[[Facts], int]:
+    return lambda _: steps
+
+
+RULES: tuple[Rule, ...] = (
+    Rule(
+        id="gut-unsettled",
+        when=lambda f: f.loading and f.gut_bad,
+        steps=lambda f: -1 if f.severe_gut else 0,
+        reason="The gut is {gut_signs} in the middle of the load: {change}, in smaller meals.",
+        sources=(e.DE_MORAES_2019, e.COMMON_PRACTICE),
+        tell_coach=lambda f: bool(f.severe_gut),
+    ),
+    # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
+    Rule(
+        id="spilled-over",
+        when=lambda f: (
+            f.loading and f.above_band and (f.blurred or f.sharpness_fall >= e.SHARPNESS_FALL.value)
+        ),
+        steps=always(-2),
+        reason=(
+            "The lines have blurred (sharpness {sharpness}) and weight {weight_kg:.1f} kg is above "
+            "its band, which ends at {band_high_kg:.1f} kg. That looks spilled over: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="softening",
+        when=lambda f: (
+            f.loading and f.above_band and f.sharpness_fall == 1 and f.fullness >= e.FULL_FROM.value
+        ),
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness} already, sharpness slipped to {sharpness} and weight "
+            "{weight_kg:.1f} kg is above its band, which ends at {band_high_kg:.1f} kg: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="flat-and-watery",
+        when=lambda f: f.flat and f.blurred,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is under the {expected_fullness} expected and the lines are "
+            "blurred (sharpness {sharpness}). Salt, water, sleep and stress come before carbs: "
+            "{change}, and the coach has a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    # Little water does not stop glycogen coming back (Neufer 1991, Fernandez-Elias 2015); it does
+    # leave the muscle short of what is stored with it, so the look can't be judged before.
+    Rule(
+        id="underdrunk",
+        when=lambda f: f.flat and f.underdrunk,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is under the {expected_fullness} expected, but only {water_l:g} L "
+            "of {water_target_l:g} L water was drunk, and each gram of glycogen is stored with at "
+            "least 3 g of it. Water back to its target first: {change}."
+        ),
+        sources=(e.FERNANDEZ_ELIAS_2015, e.COMMON_PRACTICE),
+    ),
+    Rule(
+        id="flat-in-load",
+        when=lambda f: f.loading and f.flat and f.sharp and not f.above_band,
+        steps=lambda f: 2 if f.very_flat else 1,
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
+            "lines are sharp ({sharpness}) and weight {weight_kg:.1f} kg is not above its band, "
+            "which ends at {band_high_kg:.1f} kg: room for {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    # For the load alone: in depletion it would hide an athlete who drops too fast.
+    Rule(
+        id="full-and-sharp",
+        when=lambda f: f.loading and f.fullness_short <= 0 and f.crisp,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} ({expected_fullness} expected) and sharp lines ({sharpness}): on "
+            "course and nothing to chase, {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    Rule(
+        id="dropping-too-fast",
+        when=lambda f: f.depleting and (f.under_band or f.dizzy or f.sleepless),
+        steps=always(1),
+        reason="Depletion is biting, as {signs_of_dropping}: {change}.",
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="steady",
+        when=lambda _: True,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} ({expected_fullness} expected) and weight {weight_kg:.1f} kg (band "
+            "{band_low_kg:.1f} to {band_high_kg:.1f} kg) call for {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+)
+
+
+def first_match(facts: Facts) -> Rule:
+    return next(rule for rule in RULES if rule.when(facts))

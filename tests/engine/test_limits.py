@@ -1,0 +1,248 @@
+"""Limits, guard rails and targets: nothing outside them can be made."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from engine.athlete import Athlete, Baseline, Sex
+from engine.evidence.source import Provenance
+from engine.limits import (
+    LIMIT_KEYS,
+    GuardRails,
+    Limits,
+    OutOfLimits,
+    OutsideGuardRail,
+    Target,
+    Window,
+    fit,
+    plan_problems,
+    round_carbs,
+)
+from engine.plan import DayTarget, PeakPlan
+
+MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
+TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=80)
+HABIT = Baseline(carb_g=180, protein_g=130, fat_g=50, fibre_g=28, water_l=3.2, sodium_mg=2800)
+
+
+def limits(athlete: Athlete = MIRA, **changed: float) -> Limits:
+    figures = {
+        "carb_floor_g": 60,
+        "carb_ceiling_g": 560,
+        "step_g": 25,
+        "change_per_day_g": 100,
+        "load_total_g": 1500,
+        "apply_without_asking_g": 30,
+        "water_floor_l": 2.4,
+        "water_ceiling_l": 4.8,
+    }
+    return Limits(guard_rails=GuardRails.of(athlete), **{**figures, **changed})
+
+
+def plan(*carbs: float, water_l: float = 3.2) -> PeakPlan:
+    rest = {"protein_g": 130, "fat_g": 40, "fibre_g": 20, "sodium_mg": 2800}
+    days = zip(range(7, -1, -1), carbs, strict=True)
+    return PeakPlan(
+        tuple(DayTarget(days_out=out, carb_g=g, water_l=water_l, **rest) for out, g in days)
+    )
+
+
+WEEK = plan(110, 110, 110, 110, 460, 460, 460, 180)
+
+
+# What the literature gives for a 60 kg woman and an 80 kg man:
+# carbohydrate 10-12 g/kg per 24 h (Burke 2011, J Sports Sci 29:S17-27), so 720 and 960 g at most;
+# 12 g/kg a day for 72 h (Shiose 2016, J Appl Physiol 121:205-211), so 2160 and 2880 g over a load;
+# water from drinks 1.4 L women, 1.75 L men (EFSA 2010, EFSA J 8(3):1459);
+# 100 mL/kg a day tolerated for three days (Reale 2018, IJSNEM 28:565-573), so 6 and 8 L.
+@pytest.mark.parametrize(
+    ("athlete", "key", "bound"),
+    [
+        (MIRA, "carb_ceiling_g", 720),
+        (TOMAS, "carb_ceiling_g", 960),
+        (MIRA, "load_total_g", 2160),
+        (TOMAS, "load_total_g", 2880),
+        (MIRA, "water_ceiling_l", 6.0),
+        (TOMAS, "water_ceiling_l", 8.0),
+        (MIRA, "step_g", 90),
+        (MIRA, "change_per_day_g", 180),
+        (MIRA, "apply_without_asking_g", 180),
+    ],
+)
+def test_a_limit_may_reach_its_upper_guard_rail_and_not_pass_it(
+    athlete: Athlete, key: str, bound: float
+) -> None:
+    assert getattr(limits(athlete, **{key: bound}), key) == bound
+    with pytest.raises(OutsideGuardRail) as refused:
+        limits(athlete, **{key: bound + 0.1})
+    assert (refused.value.limit, refused.value.bound) == (key, bound)
+    assert refused.value.source.citation in str(refused.value)
+
+
+@pytest.mark.parametrize(
+    ("athlete", "key", "bound"),
+    [
+        (MIRA, "carb_floor_g", 30),
+        (TOMAS, "carb_floor_g", 40),
+        (MIRA, "step_g", 5),
+        (MIRA, "change_per_day_g", 0),
+        (MIRA, "apply_without_asking_g", 0),
+        (MIRA, "water_floor_l", 1.4),
+        (TOMAS, "water_floor_l", 1.75),
+    ],
+)
+def test_a_limit_may_reach_its_lower_guard_rail_and_not_pass_it(
+    athlete: Athlete, key: str, bound: float
+) -> None:
+    assert getattr(limits(athlete, **{key: bound}), key) == bound
+    with pytest.raises(OutsideGuardRail) as refused:
+        limits(athlete, **{key: bound - 0.1})
+    assert refused.value.value == bound - 0.1
+    assert "at least" in str(refused.value)
+
+
+def test_the_refusal_says_what_to_set_instead_and_why() -> None:
+    with pytest.raises(OutsideGuardRail, match=r"at most 720 g, not 900 g: Burke et al\. 2011"):
+        limits(carb_ceiling_g=900)
+
+
+def test_every_rail_has_a_source_and_only_own_choices_and_practice_lack_a_publication() -> None:
+    for key in LIMIT_KEYS:
+        rail = GuardRails.of(MIRA).rail(key)
+        assert rail.low <= rail.high
+        assert rail.low_source.citation
+        assert rail.high_source.citation
+    published = {"carb_ceiling_g", "load_total_g", "water_floor_l", "water_ceiling_l"}
+    for key in published:
+        assert GuardRails.of(MIRA).rail(key).high_source.provenance in {
+            Provenance.SEEN,
+            Provenance.MEMORY,
+        }
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        {"carb_floor_g": 400, "carb_ceiling_g": 300},
+        {"water_floor_l": 4.0, "water_ceiling_l": 3.0},
+        {"carb_floor_g": float("nan")},
+        {"load_total_g": float("inf")},
+    ],
+)
+def test_limits_that_contradict_each_other_or_are_no_numbers_are_refused(
+    wrong: dict[str, float],
+) -> None:
+    with pytest.raises(ValueError, match="is over|must be a number"):
+        limits(**wrong)
+
+
+def test_a_target_outside_its_window_cannot_be_made_or_replaced() -> None:
+    window = Window(100, 200, "carb_floor_g", "carb_ceiling_g")
+    for grams in (99.9, 200.1, float("nan"), float("inf")):
+        with pytest.raises(OutOfLimits):
+            Target(grams, window)
+    with pytest.raises(OutOfLimits):
+        replace(Target(150, window), carb_g=250)
+
+
+@pytest.mark.parametrize(
+    ("planned", "days_out", "room", "low", "high", "low_bound", "high_bound"),
+    [
+        (460, 3, 580, 360, 560, "change_per_day_g", "carb_ceiling_g"),
+        (400, 3, 580, 300, 500, "change_per_day_g", "change_per_day_g"),
+        (460, 2, 480, 360, 480, "change_per_day_g", "load_total_g"),
+        (110, 5, None, 60, 210, "carb_floor_g", "change_per_day_g"),
+        (460, 1, 580, 410, 510, "last_day_change", "last_day_change"),
+        (180, 0, None, 130, 230, "last_day_change", "last_day_change"),
+    ],
+)
+def test_the_window_is_the_tightest_of_the_bounds_and_names_them(
+    planned: float,
+    days_out: int,
+    room: float | None,
+    low: float,
+    high: float,
+    low_bound: str,
+    high_bound: str,
+) -> None:
+    window = limits().window(planned, days_out, room)
+    assert window == Window(low, high, low_bound, high_bound)
+
+
+def test_no_window_is_left_where_the_limits_contradict_the_plan() -> None:
+    assert limits(carb_ceiling_g=300).window(460, 3, 580) is None
+    assert limits().window(460, 3, 200) is None
+
+
+@pytest.mark.parametrize(
+    ("wanted", "got", "bound"),
+    [(150, 150, None), (90, 100, "floor"), (230, 200, "ceiling"), (100, 100, None)],
+)
+def test_a_wish_is_fitted_last_and_the_bound_that_held_is_named(
+    wanted: float, got: float, bound: str | None
+) -> None:
+    fitted = fit(wanted, Window(100, 200, "floor", "ceiling"))
+    assert (fitted.target.carb_g, fitted.bound, fitted.wanted_g) == (got, bound, wanted)
+
+
+def test_a_figure_is_rounded_to_five_grams_with_halves_up() -> None:
+    rounded = [round_carbs(g) for g in (0, 2.4, 2.5, 7.4, 437, 462.5)]
+    assert rounded == [0, 0, 5, 5, 435, 465]
+
+
+@pytest.mark.parametrize(
+    ("bad", "day", "key", "limit"),
+    [
+        (WEEK.with_carbs(5, 40), 5, "carb_g", "carb_floor_g"),
+        (WEEK.with_carbs(0, 600), 0, "carb_g", "carb_ceiling_g"),
+        (WEEK.with_carbs(2, 560).with_carbs(1, 560), None, "carb_g", "load_total_g"),
+    ],
+)
+def test_a_plan_that_does_not_fit_is_told_by_day_key_and_bound(
+    bad: PeakPlan, day: int | None, key: str, limit: str
+) -> None:
+    (problem,) = plan_problems(bad, limits())
+    assert (problem.days_out, problem.key, problem.limit) == (day, key, limit)
+    assert LIMIT_KEYS[limit].label in str(problem)
+
+
+def test_too_little_and_too_much_water_in_a_plan_are_told() -> None:
+    dry = plan_problems(plan(110, 110, 110, 110, 460, 460, 460, 180, water_l=1), limits())
+    assert {problem.limit for problem in dry} == {"water_floor_l"}
+    assert len(dry) == 8
+    assert plan_problems(WEEK, limits()) == ()
+
+
+@given(
+    body_mass=st.floats(30, 250),
+    sex=st.sampled_from(Sex),
+    carbs=st.lists(st.floats(0, 1500), min_size=8, max_size=8),
+    water=st.floats(0, 15),
+)
+def test_suggested_limits_exist_for_every_plan_and_hold_it_where_the_rails_do(
+    body_mass: float, sex: Sex, carbs: list[float], water: float
+) -> None:
+    athlete = Athlete(sex=sex, birth_year=1990, height_cm=170, body_mass_kg=body_mass)
+    week = plan(*carbs, water_l=water)
+    suggested = Limits.suggested(athlete, week, HABIT)
+    rails = GuardRails.of(athlete)
+    for problem in plan_problems(week, suggested):
+        rail = rails.rail(problem.limit)
+        # within one rounding grain of the rail, or past it: only the rail may shut a plan out
+        grain = 5 if problem.key == "carb_g" else 0.05
+        assert problem.bound in {rail.low, rail.high} or min(
+            abs(problem.bound - rail.low), abs(problem.bound - rail.high)
+        ) < grain + 1e-6
+
+
+def test_suggested_limits_leave_room_for_a_step_each_way() -> None:
+    suggested = Limits.suggested(MIRA, WEEK, HABIT)
+    assert suggested.step_g == 25
+    assert suggested.carb_floor_g <= 110 - suggested.step_g
+    assert suggested.carb_ceiling_g >= 460 + 2 * suggested.step_g
+    assert suggested.load_total_g >= 3 * 460 + suggested.step_g
+    assert suggested.apply_without_asking_g == suggested.step_g
