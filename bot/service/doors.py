@@ -127,4 +127,12 @@ def moved(session: Session, old_chat_id: int, new_chat_id: int, context: Context
         session.add(person)
 
 
-USE_CASES = UseCases(incoming=incoming, due=due, undeliverable=undeliverable, moved=moved)
+def poisoned(session: Session, chat_id: int, context: Context) -> None:
+    """Something that a person sent could not be handled: they are told, and nothing else waits."""
+    if person_in_chat(session, chat_id) is not None:
+        say(session, chat_id=chat_id, text=common.gone_wrong(), now=context.now)
+
+
+USE_CASES = UseCases(
+    incoming=incoming, due=due, undeliverable=undeliverable, moved=moved, poisoned=poisoned
+)
