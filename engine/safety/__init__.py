@@ -1,0 +1,95 @@
+"""The safety flags: what in a morning's answers a coach must know of.
+
+Every threshold stands in `engine.evidence.safety` with its unit and source. A caution forbids a
+raise; a warning stops the adjusting; what follows from a flag is not decided here.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+
+from engine.athlete import Athlete, Baseline, Event
+from engine.checkin import CheckIn, History
+from engine.evidence import safety as evidence
+from engine.plan import PeakPlan
+from engine.symptoms import Symptom
+
+from .complaints import Complaints, complaint_flags, complaints
+from .energy import energy_flags, exercise_kcal
+from .flag import Fact, Flag, Level, highest_level
+from .readings import above, below, finite, plausible_water, plausible_weight, within
+from .water import water_flags
+from .weight import weight_flags
+
+__all__ = [
+    "Fact",
+    "Flag",
+    "Level",
+    "exercise_kcal",
+    "highest_level",
+    "plausible_water",
+    "plausible_weight",
+    "safety_flags",
+]
+
+
+def safety_flags(
+    *,
+    athlete: Athlete,
+    baseline: Baseline,
+    plan: PeakPlan,
+    event: Event,
+    history: History,
+    checkin: CheckIn,
+    water_ceiling_l: float | None,
+    mornings_missed: int = 0,
+) -> tuple[Flag, ...]:
+    """Every flag of one check-in, the most urgent first. Raises on no content of a check-in.
+
+    Readings that cannot be believed raise no flags of their own: the gates ask for them again.
+    Doubtful finds in the reported symptoms and the note count as finds.
+    """
+    said = complaints(checkin)
+    flags = [
+        *complaint_flags(said),
+        *weight_flags(athlete, history, checkin, said, finite(water_ceiling_l)),
+        *water_flags(athlete, baseline, plan, event, checkin),
+        *_urine(checkin, said),
+        *_pulse(checkin),
+        *_missed(mornings_missed),
+        *_sleep(history, checkin),
+        *energy_flags(athlete, plan.day(event.days_out(checkin.date))),
+    ]
+    return tuple(sorted(flags, key=lambda flag: -flag.level.rank))
+
+
+def _urine(checkin: CheckIn, said: Complaints) -> Iterator[Flag]:
+    colour = within(checkin.urine_colour, float(evidence.URINE_DARK), float(evidence.URINE_DARKEST))
+    facts: dict[str, Fact] = {}
+    if colour is not None:
+        facts["colour"] = colour
+    if Symptom.URINE_DARK in said.words:
+        facts["words"] = said.words[Symptom.URINE_DARK]
+    if facts:
+        yield Flag("urine-dark", Level.CAUTION, facts, (evidence.ARMSTRONG_1994,))
+
+
+def _pulse(checkin: CheckIn) -> Iterator[Flag]:
+    pulse = within(checkin.resting_pulse, 0, float(evidence.PULSE_BELIEVABLE))
+    if pulse is not None and above(pulse, float(evidence.PULSE_HIGH)):
+        yield Flag("pulse-high", Level.CAUTION, {"pulse": pulse}, (evidence.RESTING_PULSE,))
+
+
+def _missed(mornings: int) -> Iterator[Flag]:
+    if mornings >= float(evidence.MISSED_CHECK_IN):
+        facts = {"mornings": float(mornings)}
+        yield Flag("missed-check-in", Level.ADVISORY, facts, (evidence.MISSED_MORNING,))
+
+
+def _sleep(history: History, checkin: CheckIn) -> Iterator[Flag]:
+    before = [c for c in history.checkins if (checkin.date - c.date).days == 1]
+    nights = [within(c.sleep_h, 0, 24) for c in (*before, checkin)]
+    slept = [night for night in nights if night is not None]
+    if len(slept) == 2 and all(below(night, float(evidence.SHORT_SLEEP)) for night in slept):
+        facts = {"last_night_h": slept[1], "night_before_h": slept[0]}
+        yield Flag("short-sleep", Level.ADVISORY, facts, (evidence.ADULT_SLEEP,))

@@ -1,0 +1,60 @@
+"""How fast water was drunk, as told in a note: "2 litres in an hour"."""
+
+from __future__ import annotations
+
+import re
+
+from engine.units import Refusal, VolumeUnit, parse_volume
+from engine.units.reading import NUMBER, plain
+from engine.units.volume import VOLUME_WORDS
+
+_COUNTS = {
+    "half a": 0.5, "half": 0.5, "an": 1, "a": 1, "one": 1, "two": 2, "three": 3,
+    "four": 4, "five": 5, "six": 6,
+}  # fmt: skip
+_COUNT_WORDS = "|".join(sorted(_COUNTS, key=len, reverse=True))
+_LONGEST_H = 6.0  # past this it is a day's drinking, not a bout
+_FAST = re.compile(
+    rf"\b(?P<amount>{NUMBER}|{_COUNT_WORDS}) ?(?P<unit>{VOLUME_WORDS})\b(?: [a-z]+){{0,3}}? "
+    r"(?:(?:in|within|over|inside|during)(?: about| around| under| less than| only| just)?"
+    r"(?: the (?:last|past|first))? ?"
+    rf"(?P<time>{NUMBER}|{_COUNT_WORDS})? ?(?P<span>hours?|hrs?|h|minutes?|mins?)\b"
+    r"|(?P<once>in one (?:go|sitting|gulp)|at once|in one))"
+)
+
+
+def fastest_drinking_l_per_h(text: str) -> float | None:
+    """The highest rate told of in litres an hour, or None. Drunk "in one go" counts as an hour's.
+
+    An ounce that may be US or imperial is taken for the larger, the US one: the safe side here.
+    """
+    told = " ".join(plain(text).split())
+    rates = [rate for match in _FAST.finditer(told) if (rate := _rate(match)) is not None]
+    return max(rates, default=None)
+
+
+def _rate(match: re.Match[str]) -> float | None:
+    amount = match["amount"]
+    try:
+        number = str(_COUNTS[amount]) if amount in _COUNTS else amount
+        litres = parse_volume(f"{number} {match['unit']}", unit=VolumeUnit.FLOZ_US).litres
+    except Refusal:
+        return None
+    hours = 1.0 if match["once"] else _hours(match["time"], match["span"])
+    if hours is None or not 0 < hours <= _LONGEST_H:
+        return None
+    # within less than an hour, all of it was drunk within an hour
+    return litres / max(1.0, hours)
+
+
+def _hours(time: str | None, span: str) -> float | None:
+    if time is None:
+        count = 1.0
+    elif time in _COUNTS:
+        count = float(_COUNTS[time])
+    else:
+        try:
+            count = float(time.replace(",", "."))
+        except ValueError:
+            return None
+    return count / 60 if span.startswith("m") else count

@@ -1,0 +1,67 @@
+"""Where the words of a complaint are said of other things, or have an everyday cause."""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+
+from .names import Symptom
+
+# Said of other things: taken out of the text before anything is looked for.
+FIGURES = tuple(
+    re.compile(rf"\b(?:{pattern})\b")
+    for pattern in (
+        r"(?:heart|hearts) (?:is |was |isn't |wasn't |just )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
+        r"heart's (?:not |still )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
+        r"heart and soul|heart to heart|by heart|heart of gold|whole heart|my heart goes out|all my heart",
+        r"faint of heart|faint hearted|fainthearted",
+        r"faint (?:lines?|striations?|abs?|veins?|outlines?|smell|glow|separation|hope|chance|idea|line)",
+        r"faintest",
+        r"pass(?:ed|ing)? out (?:the |my |some |our |free )?(?:flyers|meals|samples|tickets|leaflets|food|cards|medals|water|snacks|programmes|programs|numbers)",
+        r"blackout (?:curtains?|blinds?)|black ?out the|blacked out (?:the )?(?:windows?|curtains?|room)",
+        r"(?:took|takes|take|taking) (?:my|your|our|their) breath away|breathtaking",
+        r"(?:hold|holding|held|save|waste|wasting|under) (?:my|your|our) breath|breathing (?:exercises?|drills?|room|practice|work)",
+        r"chest (?:day|session|workout|exercises?|press|pump|fly|flys|flyes|flies|pose)",
+        r"weak (?:points?|spots?|links?|body ?parts?|areas?|pump|coffee|tea|excuses?|willpower|signal|wifi|field|lineup|judging)",
+        r"weakness(?:es)? (?:is|are|on stage|of mine|for)|my (?:only |one |big )?weakness(?! (?:in|of my))",
+        r"paralysis by analysis|analysis paralysis",
+        r"dead ?lifts?|dead ?lift(?:ed|ing)|dead on|dead ?line|dead tired",
+        r"stroke of|breast stroke|breaststroke|rowing stroke",
+        r"sick (?:and tired|of|physique|pump|shape|conditioning|look|abs|delts|back|lifts?|leave|day|days|pose|posing|routine|workout|session|bro|gains|condition|detail|glutes|quads|arms|legs|veins)",
+        r"(?:looks?|looking|looked) (?:so |absolutely |really |pretty |fucking |proper )?sick",
+        r"off sick|called in sick|home sick|homesick|sickening\w*",
+        r"(?:throw|threw|throwing) up (?:a |an |some |the |my |another |these |those |that )?(?:few |quick |new |more )?(?:photos?|pics?|pictures?|posts?|pose|poses|videos?|story|stories|link|numbers?|weights?|progress)",
+        r"confus(?:ed|ion) (?:about|by|with|over|on|as to|regarding|around)(?: [\w']+){0,4} (?:plan|plans|carbs?|macros?|targets?|app|bot|buttons?|numbers?|messages?|schedule|sodium|instructions?|units?|grams?|meals?|food|menu|label|labels|fibre|fiber|rules?|categor\w+|posing|tan|check ?in|water target)",
+        r"confused (?:which|whether|what to|how (?:much|many))",
+        r"(?:going|gone|went) (?:black|dark) (?:on|for) (?:stage|the tan)|black (?:coffee|tea|tan)",
+        r"seized (?:the|this|my) (?:day|chance|opportunity|moment)|(?:back|hip|neck|shoulder|engine) seized(?: up)?",
+        r"(?:suit|bikini|dress|trunks|costume|clothes|jeans|shorts)(?: [\w']+){0,2} fitting|fitting (?:of|for) (?:the |my )?(?:suit|bikini|dress|trunks)",
+        r"(?:dress|suit|bikini|costume) fittings?",
+        r"(?:fit|fits) (?:in|into|my|the|me|well|great|perfectly|nicely|like)",
+        r"heart rate (?:zone|monitor|strap|watch)",
+        r"(?:boxing|wedding|engagement|gymnastics?) rings?(?! (?:\w+ )*(?:tight|stuck|won't|doesn't|too small))",
+        r"shak(?:es|ing) (?:my|your|his|her) head|protein shak(?:e|es|ing)",
+        r"period cramps|menstrual cramps|period pains?",
+        r"numb(?:ing)? cream|number|numbed",
+        r"swollen (?:delts|arms|pecs|quads|pump|muscles|guns|biceps)",
+        r"(?:exhausted|drained) (?:all|the|my|every) (?:options?|list|possibilities|tuna|pasta|rice|can)",
+        r"(?:in|full of) (?:the )?(?:hot|fresh) air|air (?:fryer|fried|con|conditioning|port|bnb|max)",
+        r"dying to|dead set|to die for|die ?hard",
+        r"dizzying",
+    )
+)
+
+# Where the same words have an everyday cause, they are doubtful, not sure.
+EVERYDAY = {
+    symptom: re.compile(rf"\b(?:{words})\b")
+    for symptom, words in {
+        Symptom.CHEST_PAIN: r"bench\w*|press\w*|fl[iy]e?s|dips|push ?ups|doms|workout|training|trained|session|gym|pump|day|machine",
+        Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running|treadmill|stairmaster|bike|posing|suit|dress|corset|session|training|hill",
+        Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|excite\w*|excitement|nervous|nerves|love|stage|when i saw|treadmill|running|coffee|caffeine|bike|session|training",
+        Symptom.FAINTING: r"asleep|sleep|sofa|couch|bed|early|nap|tired|pillow|movie|film|tv|exhausted|o'clock|at \d+|pm|hours|laughing|straight away|like a baby|instantly",
+        Symptom.LIMB_WEAKNESS: r"leg day|squat\w*|training|trained|session|workout|gym|lunges|cardio|doms|sore|deadlift\w*|after legs|compared|lagging|stage|heavy weights?|much weight",
+        Symptom.SEIZURE: r"laugh\w*|calf|calves|back|hip|knee|when he|when she|coach|cry\w*",
+        Symptom.SEVERE_HEADACHE: r"trap\w*|posing music",
+        Symptom.SLEEPLESS: r"excited|late|tomorrow",
+    }.items()
+}

@@ -1,0 +1,130 @@
+"""Whether what was found in a clause was said, denied, or left in doubt."""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from collections.abc import Sequence
+from enum import StrEnum
+
+from .words import word_set
+
+Span = tuple[int, int]
+
+
+class Said(StrEnum):
+    YES = "yes"
+    NO = "no"
+    DOUBT = "doubt"
+
+
+_NOT = word_set(
+    """
+    no not never without none zero nor neither denies denied didn't don't doesn't haven't hasn't
+    hadn't wasn't isn't aren't weren't ain't nothing nil
+    """
+)
+# Finds that begin with a word of denial are complaints in themselves: "no sleep", "can't breathe".
+_SELF_DENYING = _NOT | {"can't", "couldn't", "barely", "hardly", "won't", "unable"}
+# Words that may stand between the "no" and what it denies.
+_BETWEEN = word_set(
+    """
+    a an any the my of sign signs symptom symptoms feel feels feeling felt had have having has been
+    got get gets getting experience experienced experiencing at actually even ever single bit like i
+    am is was were noticed notice noticing suffer suffered suffering from with kind sort issue
+    issues problem problems there there's it's i've i'm far today yesterday this morning last night
+    lately overnight other real episode episodes attack attacks bout bouts become became go going
+    report reported to or nor nothing hint trace mild slight extra new me severe bad unusual
+    """
+)
+_LESSENED = word_set(
+    """
+    too very so as that much really quite super overly constantly always completely totally all
+    seriously more longer think believe suppose reckon properly fully such
+    """
+)
+_TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
+_STEP = re.compile(r"[\w']+|,")
+_AFTER_STILL_THERE = re.compile(
+    r" (?:like this|like that|like it|this bad|that bad|so bad|as bad|worse|"
+    r"(?:get|got|getting|go|going|gone|went|stop|stopping|stopped|ease|easing|improv\w+) (?:away|better|worse))"
+)
+_AFTER_IN_DOUBT = re.compile(
+    r"(?: [\w']+){0,2} (?:before|until|till|anymore|any more|any longer|yet|as (?:much|bad))"
+)
+_AFTER_DENIED = re.compile(r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0)(?= ,|$)")
+_TWICE_DENIED = re.compile(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
+_SUPPOSED = re.compile(
+    r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "
+    r"about|hope|hoping|should|risk|risks|avoid|avoiding|prevent|in case|nearly|almost|about to|"
+    r"close to|mum|mom|dad|brother|sister|friend|wife|husband|girlfriend|boyfriend|partner|dog|cat|"
+    r"client|clients|mate|buddy|someone|somebody|people|he|she|they|his|her|another|movie|film|last "
+    r"year|years ago|months ago|weeks ago|last week|last month|last prep|used to|history of|ever|"
+    r"think|thought|sure|guess|seems?|sort of|kind of|kinda|felt like|feels like|feel like|like i|"
+    r"want|wanna|going to|gonna|when i was|usually|normal to|why do)\b"
+)
+
+
+_REACH = 160  # characters looked at on either side; no list of complaints is longer
+_LIST_WITH_OR = re.compile(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
+
+
+def said(clause: str, span: Span, others: Sequence[Span]) -> Said:
+    """Judge the words at `span`; `others` are the spans of all finds of the clause, in order."""
+    before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
+    if _AFTER_DENIED.match(after):
+        return Said.NO
+    denied = _denied_before(before, _nearby(others, span), _LIST_WITH_OR.match(after) is not None)
+    if denied is Said.NO and _AFTER_STILL_THERE.match(after):
+        return Said.YES
+    if denied is Said.NO and _AFTER_IN_DOUBT.match(after):
+        return Said.DOUBT
+    return denied
+
+
+def supposed(clause: str) -> bool:
+    """Whether the clause speaks of what might be, was long ago, or befell someone else."""
+    return _SUPPOSED.search(clause) is not None
+
+
+def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
+    """Walk back from the find: only words that may stand between lead to the "no".
+
+    A list needs its "or" (`listed`, or on the way back) for the "no" to reach past a comma; with
+    commas alone, or with "and", the rest of the list is in doubt.
+    """
+    start = max(0, len(before) - _REACH)
+    steps = list(_STEP.finditer(before, start))
+    comma = joined = lessened = False
+    for step in reversed(steps[-14:]):
+        word = step[0]
+        around = _around(step.start(), others)
+        if around is not None and _STEP.match(before, around[0])[0] in _SELF_DENYING:  # type: ignore[index]
+            return Said.YES  # the "no" of "no sleep" is spent on the sleep
+        if word in _NOT:
+            if lessened or ((joined or comma) and not listed):
+                return Said.DOUBT
+            if word == "without" and _TWICE_DENIED.search(before, start, step.start()):
+                return Said.YES
+            return Said.NO
+        if word in _TURNED:
+            return Said.YES
+        comma = comma or word == ","
+        joined = joined or word == "and"
+        listed = listed or word in {"or", "nor"}
+        lessened = lessened or word in _LESSENED
+        passed = word in _BETWEEN or word in _LESSENED or word in {",", "and"}
+        if not passed and around is None:
+            return Said.YES
+    return Said.YES
+
+
+def _nearby(spans: Sequence[Span], span: Span) -> Sequence[Span]:
+    first = bisect_left(spans, (span[0] - 2 * _REACH, 0))
+    last = bisect_left(spans, span)
+    return spans[first:last]
+
+
+def _around(position: int, spans: Sequence[Span]) -> Span | None:
+    return next((span for span in spans if span[0] <= position < span[1]), None)

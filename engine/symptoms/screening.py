@@ -1,0 +1,148 @@
+"""Free text in, complaints and named drugs out."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+from .drugs import DRUG_VOCABULARY, drug_spans
+from .names import WARNINGS, Symptom
+from .negation import Said, Span, said, supposed
+from .figures import EVERYDAY, FIGURES
+from .phrases import PHRASES, Phrase
+from .spelling import Corrector, clauses
+from .words import word_set
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """One complaint found. Where not `sure`, ask; until answered it counts."""
+
+    symptom: Symptom
+    sure: bool
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Screening:
+    """What a text holds. `denied` lists complaints said not to be there."""
+
+    hits: tuple[Hit, ...] = ()
+    denied: tuple[Symptom, ...] = ()
+    drug_words: tuple[str, ...] = ()
+
+    @property
+    def drug(self) -> bool:
+        return bool(self.drug_words)
+
+    @property
+    def symptoms(self) -> frozenset[Symptom]:
+        return frozenset(hit.symptom for hit in self.hits)
+
+    @property
+    def warnings(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if hit.symptom in WARNINGS)
+
+    @property
+    def doubtful(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if not hit.sure)
+
+
+# The words that a slip of the finger is put right to.
+_VOCABULARY = (
+    word_set(
+        """
+        chest heart heartbeat breath breathe breathing breathless breathlessness fainted fainting
+        faint unconscious consciousness collapsed blackout seizure seizures convulsion convulsions
+        convulsing epileptic palpitations palpitation arrhythmia fluttering irregular pounding
+        racing weakness paralysed paralysis confused confusion disoriented delirious hallucinating
+        slurring slurred vomit vomited vomiting puking puked headache headaches migraine severe
+        splitting unbearable nausea nauseous nauseated queasy swollen swelling puffy fingers ankles
+        dizzy dizziness lightheaded lightheadedness vertigo insomnia cramp cramps cramping tingling
+        trembling diarrhoea constipated constipation bloated bloating stomach urine tight tightness
+        suicidal suicide thrown throwing numbness buckled twice
+        """
+    )
+    | DRUG_VOCABULARY
+)
+_CORRECTOR = Corrector(_VOCABULARY)
+
+_NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
+
+
+def screen(text: str) -> Screening:
+    """Read English free text for complaints and drugs; never raises, in time linear in the text."""
+    found: dict[Symptom, Hit] = {}
+    denied: set[Symptom] = set()
+    drugs: list[str] = []
+    parts = clauses(text, _CORRECTOR)
+    for index, (clause, mark) in enumerate(parts):
+        if not clause:
+            continue
+        asked = mark in {":", "?", "-", "="} and index + 1 < len(parts)
+        answered_no = asked and _is_no(parts[index + 1][0])
+        for phrase, span, verdict in _judged(clause, found):
+            if verdict is Said.NO or (answered_no and span[1] == len(clause)):
+                denied.add(phrase.symptom)
+            else:
+                sure = verdict is Said.YES and phrase.sure
+                _keep(found, Hit(phrase.symptom, sure, clause[span[0] : span[1]]))
+        drugs += _drugs(clause)
+    return Screening(
+        hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
+        denied=tuple(s for s in Symptom if s in denied and s not in found),
+        drug_words=tuple(dict.fromkeys(drugs)),
+    )
+
+
+def from_report(word: str) -> Symptom | None:
+    """The symptom that an id, a button or a few words of one's own stand for, or None."""
+    by_id = "-".join(word.lower().replace("_", " ").replace("-", " ").split())
+    if by_id in set(Symptom):
+        return Symptom(by_id)
+    hits = screen(word).hits
+    ranked = sorted(hits, key=lambda hit: (not hit.sure, list(Symptom).index(hit.symptom)))
+    return ranked[0].symptom if ranked else None
+
+
+def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase, Span, Said]]:
+    """Every find of the clause with its verdict; what is sure already is not looked for again."""
+    plain = clause
+    for figure in FIGURES:
+        plain = figure.sub(lambda match: "_" * len(match[0]), plain)
+    settled = {symptom for symptom, hit in found.items() if hit.sure}
+    finds = [
+        (phrase, match.span())
+        for phrase in PHRASES
+        if phrase.symptom not in settled and any(cue in plain for cue in phrase.cues)
+        for match in phrase.pattern.finditer(plain)
+    ]
+    spans = sorted({span for _, span in finds})
+    doubtful = supposed(plain)
+    everyday = {symptom for symptom, words in EVERYDAY.items() if words.search(plain)}
+    for phrase, span in finds:
+        if phrase.symptom in settled:
+            continue
+        verdict = said(plain, span, spans)
+        if verdict is Said.YES and (doubtful or phrase.symptom in everyday):
+            verdict = Said.DOUBT
+        elif verdict is Said.YES and phrase.sure:
+            settled.add(phrase.symptom)
+        yield phrase, span, verdict
+
+
+def _is_no(answer: str) -> bool:
+    """Whether this is a plain "no", and not one that goes on, as in "no sleep"."""
+    words = answer.split(" ", 2)
+    return words[0] in _NO and (len(words) == 1 or words[1] == ",")
+
+
+def _keep(found: dict[Symptom, Hit], hit: Hit) -> None:
+    before = found.get(hit.symptom)
+    if before is None or (hit.sure and not before.sure):
+        found[hit.symptom] = hit
+
+
+def _drugs(clause: str) -> list[str]:
+    spans = drug_spans(clause)
+    return [clause[a:b] for a, b in spans if said(clause, (a, b), spans) is not Said.NO]

@@ -1,0 +1,182 @@
+"""Free text to clauses of plain words, with the misspelt ones of our vocabulary put right."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+from collections.abc import Iterable, Iterator
+
+from engine.units.reading import plain
+
+from .words import word_set
+
+_TOKEN = re.compile(r"\d+(?:[.,]\d+)*|[a-z0-9]+(?:'[a-z]+)*|[^\sa-z0-9']")
+_LONGEST_WORD = 18  # nothing in the vocabulary is longer by more than the slips allowed
+_PICTURES = str.maketrans(
+    {"🤮": " vomiting ", "🤢": " nausea ", "😵": " dizzy ", "🤕": " headache ", "💔": " "}
+)
+
+# What people write for what they mean, where it is further off than a slip or two.
+_VARIANTS = {
+    "dont": "don't", "didnt": "didn't", "doesnt": "doesn't", "havent": "haven't",
+    "hasnt": "hasn't", "hadnt": "hadn't", "wasnt": "wasn't", "isnt": "isn't", "arent": "aren't",
+    "werent": "weren't", "cant": "can't", "cannot": "can't", "couldnt": "couldn't",
+    "wouldnt": "wouldn't", "wont": "won't", "aint": "ain't", "im": "i'm", "ive": "i've",
+    "wo": "without", "nt": "not", "nno": "no", "dosent": "doesn't", "dosnt": "doesn't",
+    "hearts": "heart's", "hart": "heart", "hert": "heart", "herat": "heart", "haert": "heart",
+    "cheast": "chest", "chset": "chest", "ches": "chest", "chist": "chest",
+    "payn": "pain", "pian": "pain", "paine": "pain", "pane": "pain",
+    "brething": "breathing", "breething": "breathing", "breth": "breath", "breeth": "breath",
+    "breatheless": "breathless", "brethless": "breathless", "breathlis": "breathless",
+    "breathe": "breathe", "breat": "breath", "braeth": "breath", "berath": "breath",
+    "fant": "faint", "feint": "faint", "fainy": "faint", "fente": "faint", "fented": "fainted",
+    "feinted": "fainted", "feinting": "fainting", "fainterd": "fainted", "phainted": "fainted",
+    "colapsed": "collapsed", "collasped": "collapsed", "unconcious": "unconscious",
+    "conciousness": "consciousness", "consiousness": "consciousness",
+    "sezure": "seizure", "siezure": "seizure", "seisure": "seizure", "ceizure": "seizure",
+    "seziure": "seizure", "convultion": "convulsion", "convultions": "convulsions",
+    "palps": "palpitations", "palpatations": "palpitations", "palpations": "palpitations",
+    "papitations": "palpitations", "arrythmia": "arrhythmia", "arythmia": "arrhythmia",
+    "hartbeat": "heartbeat", "dissy": "dizzy", "dizy": "dizzy", "dizzi": "dizzy",
+    "disy": "dizzy", "dizie": "dizzy", "vertago": "vertigo", "lighthead": "lightheaded",
+    "hedache": "headache", "heddache": "headache", "hedake": "headache", "headake": "headache",
+    "headace": "headache", "hadache": "headache", "migrane": "migraine", "migrain": "migraine",
+    "nausia": "nausea", "nausous": "nauseous", "naseous": "nauseous", "nauscious": "nauseous",
+    "nausious": "nauseous", "nautious": "nauseous", "noxious": "nauseous", "nasuea": "nausea",
+    "vomitting": "vomiting", "vommiting": "vomiting", "vommited": "vomited", "vomted": "vomited",
+    "vomitted": "vomited", "puked": "puked", "thowing": "throwing", "trew": "threw",
+    "throught": "through", "trhew": "threw", "thre": "threw",
+    "diarrhea": "diarrhoea", "diarrea": "diarrhoea", "diarea": "diarrhoea",
+    "diareah": "diarrhoea", "diarhea": "diarrhoea", "diahrea": "diarrhoea",
+    "diahorrea": "diarrhoea", "dihorrea": "diarrhoea", "diorrhea": "diarrhoea",
+    "diarreah": "diarrhoea", "dierea": "diarrhoea", "dirrhea": "diarrhoea", "runs": "runs",
+    "constapated": "constipated", "constepated": "constipated", "blotted": "bloated",
+    "swolen": "swollen", "swollin": "swollen", "swolled": "swollen",
+    "paralized": "paralysed", "paralised": "paralysed", "paralyzed": "paralysed",
+    "numm": "numb", "nubm": "numb", "wek": "weak", "waek": "weak", "weekness": "weakness",
+    "weaknes": "weakness", "leggs": "legs", "lgs": "legs", "legz": "legs", "amrs": "arms",
+    "confuzed": "confused", "confussed": "confused", "disorientated": "disoriented",
+    "throwed": "threw", "urin": "urine", "wee": "pee", "piss": "pee", "deuretic": "diuretic",
+    "dieuretic": "diuretic", "lacsative": "laxative", "frusemide": "furosemide",
+    "waterpills": "water pills", "waterpill": "water pill", "chestpain": "chest pain",
+    "chestpains": "chest pain", "heartbeats": "heartbeat", "breathin": "breathing",
+    "sob": "sob", "racin": "racing", "poundin": "pounding", "feelin": "feeling",
+    "nothin": "nothing", "vomitin": "vomiting", "throwin": "throwing", "faintin": "fainting",
+    "pukin": "puking", "alot": "a lot", "legs'": "legs",
+}  # fmt: skip
+
+# Sound words of one or two letters' difference from a word of the vocabulary: never "put right".
+_LEFT_ALONE = word_set(
+    """
+    cheat cheats cheated chess crest chose chests cheap cheek heard hearty heath hears heats heave
+    paint painted painting saint taint faith fainter feints flaunt breadth wreath breads bread
+    breaths breathed breather breathes breathtaking
+    champ champs clamp clamps tramp crimp scramp cram crams crabs
+    inulin insulating insulted insulate flattering confusing confuse confuses refused
+    several sever serve served severed swear sounding rounding bounding founding grounding
+    pending poising punting pouring racking raging raving ratcing ranking rating raising
+    collapse consonant conscious conscience confession contusion conclusion conversion
+    nausea vomits mutable numbers number bumped swallowed swallow sullen stolen
+    diuresis relative laxity urging urinal migrate migrants tremor tremors trembler termor
+    fitting fingers finger lingers stomachs potassium sodium lightened headaches headache
+    posing pausing passing pressing tinkling tingle bloated blasted boasted floated
+    sleep steep asleep steroids asteroid insomniac shading sharing shaping shaving
+    suicide homicide spinning spanning
+    """
+)
+
+
+class Corrector:
+    """Puts words within a slip or two of the vocabulary right: one for five to seven letters, two
+    from eight on. The first letter is trusted, unless the first two have changed places.
+
+    Looks words up by what is left when letters are taken out, so that a long message costs a
+    lookup per letter and not a comparison per word known.
+    """
+
+    def __init__(self, vocabulary: Iterable[str]) -> None:
+        self._words = frozenset(w for w in vocabulary if len(w) >= 5)
+        self._by_remains: dict[str, list[str]] = {}
+        for word in sorted(self._words):
+            for rest in _remains(word, _slips(word)):
+                self._by_remains.setdefault(rest, []).append(word)
+
+    def correct(self, word: str) -> str:
+        """The word of the vocabulary that was meant, or the word itself."""
+        if (variant := _VARIANTS.get(word)) is not None:
+            return variant
+        if len(word) < 5 or word in self._words or word in _LEFT_ALONE:
+            return word
+        calm = re.sub(r"([a-z])\1{2,}", r"\1\1", word)
+        calm = calm if calm in self._words else re.sub(r"([a-z])\1+$", r"\1", calm)
+        if calm in self._words or calm in _VARIANTS:
+            return _VARIANTS.get(calm, calm)
+        if len(calm) < 5 or len(calm) > _LONGEST_WORD:
+            return word
+        allowed = _slips(calm)
+        best: tuple[int, str] | None = None
+        for rest in _remains(calm, allowed):
+            for known in self._by_remains.get(rest, ()):
+                if known[0] != calm[0] and known[:2] != calm[1::-1]:
+                    continue
+                distance = _distance(calm, known)
+                if distance <= allowed and (best is None or (distance, known) < best):
+                    best = (distance, known)
+        return best[1] if best else word
+
+
+def _slips(word: str) -> int:
+    return 2 if len(word) >= 8 else 1
+
+
+def _remains(word: str, slips: int) -> Iterator[str]:
+    yield word
+    for i in range(len(word)):
+        once = word[:i] + word[i + 1 :]
+        yield once
+        if slips > 1:
+            for j in range(i, len(once)):
+                yield once[:j] + once[j + 1 :]
+
+
+def _distance(a: str, b: str) -> int:
+    """Letters added, dropped, changed or swapped with the next (optimal string alignment)."""
+    before: list[int] = []
+    last = list(range(len(b) + 1))
+    for i, x in enumerate(a, start=1):
+        row = [i]
+        for j, y in enumerate(b, start=1):
+            cost = min(last[j] + 1, row[j - 1] + 1, last[j - 1] + (x != y))
+            if i > 1 and j > 1 and x == b[j - 2] and a[i - 2] == y:
+                cost = min(cost, before[j - 2] + 1)
+            row.append(cost)
+        before, last = last, row
+    return last[-1]
+
+
+_CLAUSE_ENDS = frozenset(".!?;:()[]|\n-+=•*")
+_TURNS = frozenset({"but", "however", "though", "although", "except", "besides", "yet"})
+
+
+def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
+    """Clauses as (words joined by single spaces, the mark that ended it); commas are kept."""
+    folded = unicodedata.normalize("NFKD", plain(text.translate(_PICTURES)))
+    folded = "".join(c for c in folded if not unicodedata.combining(c)).replace("\n", " . ")
+    folded = folded.replace("œ", "oe").replace("æ", "ae").replace("w/o", "without")
+    known: dict[str, str] = {}
+    out: list[tuple[str, str]] = []
+    words: list[str] = []
+    for token in _TOKEN.findall(folded):
+        if token in _CLAUSE_ENDS or token in _TURNS:
+            out.append((" ".join(words), token))
+            words = []
+        elif token == ",":
+            words.append(",")
+        elif token in "/&":
+            words.append("or" if token == "/" else "and")
+        elif token[0].isalnum():
+            if token not in known:
+                known[token] = corrector.correct(token)
+            words.append(known[token])
+    out.append((" ".join(words), ""))
+    return out
