@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from engine.safety import Level, drug_flag, symptom_flags
 from sqlmodel import Session, select
 
 from bot import agenda
@@ -20,6 +19,7 @@ from bot.service.week import checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
 from bot.store.week import SymptomReport
+from engine.safety import Level, symptom_flags
 from engine.symptoms import WARNINGS, Symptom
 from engine.symptoms import screen as screen_text
 
@@ -34,7 +34,7 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
         return
     found = screen_text(incoming.text)
     if found.drug:
-        _drug_named(session, person, profile, context)
+        _drug_named(session, person, profile, incoming.text, context)
     sure = [hit.symptom for hit in found.hits if hit.sure]
     if sure:
         report(session, profile, sure, context)
@@ -67,8 +67,6 @@ def report(
     coach = get_person(session, profile.coach_id)
     text = words.told_coach(new, coach.first_name)
     say(session, chat_id=person.chat_id, text=text, now=context.now)
-    flags = symptom_flags(new)
-    alerts.raise_flags(session, profile, flags, day=day, context=context)
 
 
 def _keep(session: Session, profile: AthleteProfile, symptom: Symptom, context: Context) -> bool:
@@ -104,19 +102,24 @@ def _warn(
     alerts.raise_flags(session, profile, flags, day=local_date(profile, context), context=context)
     self_coached = profile.coach_id == profile.person_id
     text = (words.emergency_self_coached if self_coached else words.emergency)(
-        [flag.id for flag in flags]
+        [flag.id for flag in flags if flag.level is Level.WARNING]
     )
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
+def _flags(told: CheckIn) -> list[Flag]:
+    """The flags that rest on words alone, without weights or waters."""
+    return list(complaint_flags(complaints(told)))
+
+
 def _drug_named(
-    session: Session, person: Person, profile: AthleteProfile, context: Context
+    session: Session, person: Person, profile: AthleteProfile, text: str, context: Context
 ) -> None:
     say(session, chat_id=person.chat_id, text=words.drug_refusal(), now=context.now)
     record(session, profile.person_id, "drug-named", context, by=person.id)
-    alerts.raise_flags(
-        session, profile, [drug_flag()], day=local_date(profile, context), context=context
-    )
+    day = local_date(profile, context)
+    flags = [flag for flag in _flags(CheckIn(date=day, note=text)) if flag.id == "drug-named"]
+    alerts.raise_flags(session, profile, flags, day=day, context=context)
 
 
 def _ask_to_be_sure(
