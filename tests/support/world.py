@@ -1,0 +1,166 @@
+"""A small world for tests of the use cases: people who write, a clock that is driven, a real database.
+
+What people do goes through the doors as it would from the inbox; what the bot says is read from the
+outbox. Nothing of the project is replaced.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field
+from datetime import datetime, timedelta
+from typing import Any
+
+from sqlalchemy import Engine
+from sqlmodel import Session, col, select
+
+from bot import agenda
+from bot.context import Context
+from bot.incoming import Incoming, Kind
+from bot.service.doors import USE_CASES
+from bot.store.db import transaction
+from bot.store.traffic import AgendaRow, OutboxRow
+
+
+@dataclass(frozen=True)
+class Said:
+    """One message of the bot, as its reader sees it."""
+
+    outbox_id: int
+    method: str
+    text: str
+    buttons: dict[str, str]  # label -> data
+    silent: bool
+    payload: dict[str, Any]
+
+
+@dataclass
+class World:
+    """Everything that happens, in order, at a time that only the test moves."""
+
+    engine: Engine
+    now: datetime
+    updates: int = 1000
+    read_up_to: dict[int, int] = field(default_factory=dict)
+
+    @property
+    def context(self) -> Context:
+        return Context(now=self.now, bot_username="brimline_test_bot")
+
+    def session(self) -> Session:
+        return Session(self.engine, expire_on_commit=False)
+
+    def happen(self, incoming: Incoming) -> None:
+        with transaction(self.engine) as session:
+            USE_CASES.incoming(session, incoming, self.context)
+
+    def until(self, moment: datetime) -> None:
+        """Let time pass: every duty is done at the instant at which it falls due."""
+        while True:
+            with self.session() as session:
+                row = session.exec(
+                    select(AgendaRow)
+                    .where(AgendaRow.status == "waiting", col(AgendaRow.due_at) <= moment)
+                    .order_by(col(AgendaRow.due_at), col(AgendaRow.id))
+                ).first()
+            if row is None:
+                break
+            self.now = max(self.now, row.due_at)
+            with transaction(self.engine) as session:
+                taken = agenda.take(session, row.id or 0, self.now)
+                assert taken is not None
+                USE_CASES.due(session, taken, self.context)
+        self.now = max(self.now, moment)
+
+    def later(self, **span: float) -> None:
+        self.until(self.now + timedelta(**span))
+
+
+@dataclass
+class Someone:
+    """A person with a private chat."""
+
+    world: World
+    user_id: int
+    name: str
+    message_ids: int = 0
+
+    def writes(self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None) -> list[Said]:
+        """Send a text (or a sticker, or an edit); returns what the bot says to this person then."""
+        if message_id is None:
+            self.message_ids += 1
+            message_id = self.message_ids
+        return self._do(kind, text, message_id, None)
+
+    def taps(self, label: str, said: Said | None = None) -> list[Said]:
+        """Press the button with this label under `said`, or under the newest message that has it."""
+        message = said or next(m for m in reversed(self.all_said()) if label in m.buttons)
+        return self.presses(message.buttons[label], message.outbox_id)
+
+    def presses(self, data: str, message_id: int = 1) -> list[Said]:
+        return self._do(Kind.TAP, data, message_id, f"tap-{self.world.updates}")
+
+    def _do(self, kind: Kind, text: str, message_id: int | None, tap: str | None) -> list[Said]:
+        self.hears()
+        self.world.updates += 1
+        self.world.happen(
+            Incoming(
+                update_id=self.world.updates,
+                chat_id=self.user_id,
+                private=True,
+                user_id=self.user_id,
+                first_name=self.name,
+                language="en",
+                kind=kind,
+                text=text,
+                message_id=message_id,
+                tap_id=tap,
+                sent_at=self.world.now,
+            )
+        )
+        return self.hears()
+
+    def hears(self) -> list[Said]:
+        """What the bot has said to this person since the last look (answers to taps left out)."""
+        seen = self.world.read_up_to.get(self.user_id, 0)
+        new = [said for said in self.all_said() if said.outbox_id > seen]
+        if new:
+            self.world.read_up_to[self.user_id] = new[-1].outbox_id
+        return new
+
+    def all_said(self) -> list[Said]:
+        """Every message to this person that was not dropped, oldest first."""
+        query = (
+            select(OutboxRow)
+            .where(
+                OutboxRow.chat_id == self.user_id,
+                col(OutboxRow.method).in_(["sendMessage", "editMessageText"]),
+                col(OutboxRow.status) != "dropped",
+            )
+            .order_by(col(OutboxRow.id))
+        )
+        with self.world.session() as session:
+            return [_said(row) for row in session.exec(query)]
+
+    def answers_to_taps(self) -> list[str]:
+        query = select(OutboxRow).where(
+            OutboxRow.chat_id == self.user_id, OutboxRow.method == "answerCallbackQuery"
+        )
+        with self.world.session() as session:
+            return [row.payload.get("text", "") for row in session.exec(query)]
+
+
+def _said(row: OutboxRow) -> Said:
+    keyboard = row.payload.get("reply_markup", {}).get("inline_keyboard", [])
+    buttons = {b["text"]: b.get("callback_data", b.get("url", "")) for line in keyboard for b in line}
+    return Said(
+        outbox_id=row.id or 0,
+        method=row.method,
+        text=row.payload.get("text", ""),
+        buttons=buttons,
+        silent=bool(row.payload.get("disable_notification")),
+        payload=row.payload,
+    )
+
+
+def text_of(messages: list[Said]) -> str:
+    return "\n---\n".join(m.text for m in messages)
