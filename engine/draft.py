@@ -78,9 +78,8 @@ def draft_plan(
     load outside published ranges or whose heaviest day would pass the guard rail.
     """
     chosen = SHAPES[shape]
-    mean = load_g_per_kg if load_g_per_kg is not None else _usual_load(athlete.sex)
-    least = e.DRAFT_LOAD_LEAST_G_PER_KG.value
-    most = round(e.CARB_MOST_G_PER_KG.value / max(chosen.shares.values()), 1)
+    mean = load_g_per_kg if load_g_per_kg is not None else usual_load(athlete.sex)
+    least, most = load_range(shape)
     if not least <= mean <= most:
         raise ValueError(
             f"a {chosen.label} load is {least:g} to {most:g} g/kg a day on average, not {mean:g}"
@@ -88,7 +87,14 @@ def draft_plan(
     return PeakPlan(tuple(_day(athlete, baseline, chosen, mean, out) for out in PLAN_DAYS))
 
 
-def _usual_load(sex: Sex) -> float:
+def load_range(shape: str) -> tuple[float, float]:
+    """The least and the most that the mean load day of this shape may be (g/kg)."""
+    most = round(e.CARB_MOST_G_PER_KG.value / max(SHAPES[shape].shares.values()), 1)
+    return e.DRAFT_LOAD_LEAST_G_PER_KG.value, most
+
+
+def usual_load(sex: Sex) -> float:
+    """The published mean load day for this sex (g/kg)."""
     number = e.DRAFT_LOAD_WOMEN_G_PER_KG if sex is Sex.FEMALE else e.DRAFT_LOAD_MEN_G_PER_KG
     return number.value
 
