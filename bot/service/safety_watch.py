@@ -98,8 +98,9 @@ def _warn(
     """A warning: freeze, tell the athlete to stop and get help, fetch the coach."""
     person = get_person(session, profile.person_id)
     freeze(session, profile, "warning-flag", context)
-    flags = [flag for flag in symptom_flags(serious) if flag.level is Level.WARNING]
-    alerts.raise_flags(session, profile, flags, day=local_date(profile, context), context=context)
+    day = local_date(profile, context)
+    flags = _flags(CheckIn(date=day, symptoms=tuple(symptom.value for symptom in serious)))
+    alerts.raise_flags(session, profile, flags, day=day, context=context)
     self_coached = profile.coach_id == profile.person_id
     text = (words.emergency_self_coached if self_coached else words.emergency)(
         [flag.id for flag in flags if flag.level is Level.WARNING]
