@@ -9,7 +9,7 @@ from __future__ import annotations
 
 import itertools
 import tomllib
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, fields
 from datetime import date, datetime
 from typing import Any
@@ -100,11 +100,16 @@ def parse(content: str) -> CaseFile:
 
 
 def run(file: CaseFile) -> tuple[Decision, ...]:
-    """Decide each check-in in the order of dates, each knowing what went before.
+    """The decision on each check-in, in the order of dates."""
+    return tuple(decision for _, decision in play(file))
+
+
+def play(file: CaseFile) -> Iterator[tuple[Case, Decision]]:
+    """Each check-in as a case, and its decision, each knowing what went before.
 
     A figure that waits for the coach's word lapses: the next check-in finds what stood without it.
+    Raises `CaseFileError` for a check-in that makes no case.
     """
-    decisions: list[Decision] = []
     earlier: list[CheckIn] = []
     set_days: dict[date, float] = {}
     for answered in file.answers:
@@ -112,13 +117,13 @@ def run(file: CaseFile) -> tuple[Decision, ...]:
             checkins=tuple(earlier),
             set_days=tuple(DaySet(day, grams) for day, grams in sorted(set_days.items())),
         )
-        decision = decide(_case(file, answered, history))
-        decisions.append(decision)
+        case = _case(file, answered, history)
+        decision = decide(case)
+        yield case, decision
         earlier.append(answered.checkin)
         stands = decision.lapse_g if decision.needs_sign_off else decision.carb_g
         if stands is not None:
             set_days[decision.sets_date] = stands
-    return tuple(decisions)
 
 
 def summary(decision: Decision) -> dict[str, Any]:

@@ -96,7 +96,7 @@ class Decision:
         """Grams more (or, negative, less) than planned; 0 where either is unknown."""
         if self.target is None or self.planned_carb_g is None:
             return 0.0
-        return self.target.carb_g - self.planned_carb_g
+        return _difference(self.target.carb_g, self.planned_carb_g)
 
 
 def decide(case: Case) -> Decision:
@@ -172,8 +172,9 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
     if asked:
         wanted = round_carbs(planned.carb_g + asked * case.limits.step_g)
     fitted = _fit(wanted, planned.carb_g, window, flags)
-    change = fitted.target.carb_g - planned.carb_g
-    reason = rule.explain(facts, wanted - planned.carb_g) + _held_back(fitted.bound, change)
+    change = _difference(fitted.target.carb_g, planned.carb_g)
+    asked_g = _difference(wanted, planned.carb_g)
+    reason = rule.explain(facts, asked_g) + _held_back(fitted.bound, change)
     return Decision(
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
@@ -190,7 +191,7 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
             gates=steps,
             facts=facts.as_dict(),
             steps=asked,
-            asked_g=wanted - planned.carb_g,
+            asked_g=asked_g,
             wanted_g=wanted,
             window=window,
             bound=fitted.bound,
@@ -263,6 +264,11 @@ def _held_back(bound: str | None, change_g: float) -> str:
     if bound == CAUTION:
         return " The caution of this morning forbids a raise, so the plan's figure stays."
     return f" The {BOUND_NAMES[bound]} leaves {in_words(change_g)}."
+
+
+def _difference(grams: float, other: float) -> float:
+    """Grams apart, without the dust of binary fractions that would ask for a needless sign-off."""
+    return round(grams - other, 6)
 
 
 def _sources(flags: tuple[Flag, ...], *own: Source) -> tuple[Source, ...]:

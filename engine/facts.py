@@ -93,7 +93,8 @@ class Facts:
 
     @property
     def underdrunk(self) -> bool:
-        return self.water_l < e.UNDERDRUNK_SHARE.value * self.water_target_l
+        # Rounded, for 80 % of 3.2 L is 2.56 L and not a hair more.
+        return self.water_l < round(e.UNDERDRUNK_SHARE.value * self.water_target_l, 6)
 
     @property
     def gut_bad(self) -> bool:
@@ -179,7 +180,7 @@ def _symptoms(checkin: CheckIn) -> frozenset[Symptom]:
     found = set(screen(checkin.note).symptoms)
     for word in checkin.symptoms:
         symptom = from_report(word)
-        found |= {symptom} if symptom else screen(word).symptoms
+        found |= screen(word).symptoms | ({symptom} if symptom else set())
     return frozenset(found)
 
 

@@ -136,7 +136,7 @@ def test_every_rail_has_a_source_and_only_own_choices_and_practice_lack_a_public
 def test_limits_that_contradict_each_other_or_are_no_numbers_are_refused(
     wrong: dict[str, float],
 ) -> None:
-    with pytest.raises(ValueError, match="is over|must be a number"):
+    with pytest.raises(ValueError, match=r"is over|must be a number"):
         limits(**wrong)
 
 

@@ -1,0 +1,522 @@
+"""Gates, limits and the whole decision, for sane people and for garbage."""
+
+from __future__ import annotations
+
+import json
+import math
+from dataclasses import replace
+from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
+from pathlib import Path
+
+import pytest
+from hypothesis import HealthCheck, given, settings
+from hypothesis import strategies as st
+
+from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.case import Case, answers_needed
+from engine.casefile import parse, play
+from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.decide import Decision, Outcome, case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.limits import LIMIT_KEYS, GuardRails, Limits
+from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.safety import Level
+
+CASES = Path(__file__).parents[1] / "cases"
+
+
+def case(name: str = "flat-in-load", *, out: int = 2) -> Case:
+    """That morning of a case file, as a case to change."""
+    played = play(parse((CASES / f"{name}.toml").read_text()))
+    return next(case for case, _ in played if case.days_out == out)
+
+
+def answering(given_case: Case, **changed: object) -> Case:
+    checkin = replace(given_case.checkin, **changed)  # type: ignore[arg-type]
+    return replace(given_case, checkin=checkin)
+
+
+def limited(given_case: Case, **changed: float) -> Case:
+    return replace(given_case, limits=replace(given_case.limits, **changed))
+
+
+# --- gates, in their order -------------------------------------------------------------------
+
+
+def test_a_warning_escalates_keeps_the_plan_and_names_what_was_reported() -> None:
+    decision = decide(answering(case(), symptoms=("chest-pain",)))
+    assert decision.outcome is Outcome.ESCALATED
+    assert (decision.rule, decision.carb_g, decision.change_g) == ("warning-flag", 460, 0)
+    assert "chest pain" in decision.reason
+    assert decision.tell_coach
+    assert any(flag.level is Level.WARNING for flag in decision.flags)
+
+
+def test_a_warning_in_a_note_is_heard_even_where_every_answer_is_missing() -> None:
+    empty = CheckIn(date=case().checkin.date, note="I fainted in the shower this morning")
+    assert decide(replace(case(), checkin=empty)).outcome is Outcome.ESCALATED
+
+
+def test_a_warning_does_not_raise_to_a_signed_figure_and_keeps_a_lower_one() -> None:
+    ill = answering(case(), symptoms=("chest-pain",))
+    assert decide(replace(ill, overrides={2: 520})).carb_g == 460
+    assert decide(replace(ill, overrides={2: 400})).carb_g == 400
+
+
+def test_frozen_holds_whatever_the_mirror_says() -> None:
+    decision = decide(replace(case(), frozen=True))
+    assert (decision.outcome, decision.rule, decision.carb_g) == (Outcome.HELD, "frozen", 460)
+
+
+def test_the_coachs_signed_figure_stands_outside_own_limits_but_not_past_the_guard_rail() -> None:
+    signed = decide(replace(case(), overrides={2: 600}))
+    assert (signed.outcome, signed.rule) == (Outcome.HELD, "coach-override")
+    assert (signed.carb_g, signed.change_g, signed.bound) == (600, 140, None)
+    assert not signed.needs_sign_off
+    beyond = decide(replace(case(), overrides={2: 5000}))
+    assert (beyond.carb_g, beyond.bound) == (720, "guard_rail")  # 12 g/kg of 60 kg, Burke 2011
+
+
+def test_a_signed_figure_of_another_day_leaves_this_one_to_the_rules() -> None:
+    assert decide(replace(case(), overrides={1: 400})).rule == "flat-in-load"
+
+
+@pytest.mark.parametrize(
+    ("day", "says"),
+    [(date(2026, 11, 30), "after the event"), (date(2026, 11, 10), "18 days out")],
+)
+def test_a_day_outside_the_week_has_no_figure(day: date, says: str) -> None:
+    decision = decide(answering(case(), date=day))
+    assert (decision.outcome, decision.rule, decision.carb_g) == (Outcome.HELD, "no-plan", None)
+    assert says in decision.reason
+    assert not decision.tell_coach
+
+
+def test_a_gap_in_the_plan_is_told_to_the_coach_and_never_guessed() -> None:
+    gap = PeakPlan(tuple(day for day in case().plan if day.days_out != 2))
+    decision = decide(replace(case(), plan=gap))
+    assert (decision.rule, decision.carb_g, decision.tell_coach) == ("no-plan", None, True)
+
+
+@pytest.mark.parametrize("missing", ["weight_kg", "fullness", "water_l", "sharpness"])
+def test_each_needed_answer_is_asked_again_when_it_is_missing(missing: str) -> None:
+    decision = decide(answering(case(), **{missing: None}))
+    assert (decision.rule, decision.ask_again) == ("missing-answer", (missing,))
+    assert decision.carb_g == 460
+
+
+def test_sharpness_is_asked_from_the_load_on() -> None:
+    assert "sharpness" not in answers_needed(4)
+    assert all("sharpness" in answers_needed(out) for out in (3, 2, 1, 0))
+    assert decide(answering(case("steady", out=5), sharpness=None)).rule == "steady"
+
+
+@pytest.mark.parametrize(
+    ("field", "value"),
+    [
+        ("weight_kg", 840.0),
+        ("weight_kg", 8.4),
+        ("weight_kg", -1.0),
+        ("weight_kg", math.nan),
+        ("weight_kg", math.inf),
+        ("fullness", 0),
+        ("fullness", 11),
+        ("sharpness", 6),
+        ("water_l", -0.1),
+        ("water_l", 3500.0),
+        ("carb_eaten_g", -5.0),
+        ("carb_eaten_g", 9000.0),
+        ("sleep_h", 25.0),
+        ("urine_colour", 9),
+        ("resting_pulse", 720.0),
+    ],
+)
+def test_an_answer_that_cannot_be_right_is_asked_again_and_moves_nothing(
+    field: str, value: float
+) -> None:
+    decision = decide(answering(case(), **{field: value}))
+    assert (decision.rule, decision.ask_again) == ("implausible-answer", (field,))
+    assert (decision.outcome, decision.change_g) == (Outcome.HELD, 0)
+
+
+def test_a_jump_no_night_explains_is_asked_again_and_one_of_five_per_cent_is_flagged() -> None:
+    before = case().history.checkins[-1].weight_kg  # 58.7 kg, with 60.0 kg on file
+    slip = decide(answering(case(), weight_kg=69.6))
+    assert before == 58.7
+    assert (slip.rule, slip.ask_again, slip.tell_coach) == (
+        "implausible-answer", ("weight_kg",), True,
+    )  # fmt: skip
+    real = decide(answering(case(), weight_kg=round(58.7 * 0.95, 1)))
+    assert real.rule != "implausible-answer"
+    assert any(flag.level is Level.CAUTION for flag in real.flags)
+
+
+def test_todays_weight_is_believed_when_yesterdays_was_the_slip() -> None:
+    history = case().history
+    slipped = replace(history.checkins[-1], weight_kg=78.5)
+    mended = replace(case(), history=replace(history, checkins=(*history.checkins[:-1], slipped)))
+    assert decide(mended).rule != "implausible-answer"
+
+
+def test_answers_of_another_day_are_stale() -> None:
+    lisbon = case()
+    for now in (datetime(2026, 11, 27, 8, tzinfo=UTC), datetime(2026, 11, 25, 8, tzinfo=UTC)):
+        decision = decide(replace(lisbon, now=now))
+        assert decision.rule in {"stale-answer", "missing-answer"}
+    assert decide(replace(lisbon, now=datetime(2026, 11, 26, 8, tzinfo=UTC))).rule == "flat-in-load"
+
+
+def test_the_day_is_that_of_the_place_where_the_athlete_is() -> None:
+    # 22:30 in Lisbon on the 25th is already 07:30 on the 26th in Tokyo.
+    now = datetime(2026, 11, 25, 22, 30, tzinfo=UTC)
+    assert decide(replace(case(), now=now)).rule == "stale-answer"
+    assert decide(replace(case(), now=now, zone="Asia/Tokyo")).rule == "flat-in-load"
+
+
+def test_limits_that_leave_no_figure_are_told_to_the_coach() -> None:
+    decision = decide(limited(case(), carb_ceiling_g=300))
+    assert (decision.rule, decision.carb_g, decision.target) == ("limits-conflict", None, None)
+    assert decision.tell_coach
+    assert "460 g" in decision.reason
+
+
+def test_the_trace_lists_the_gates_up_to_the_one_that_stopped_the_case() -> None:
+    gates = decide(answering(case(), water_l=None)).trace.gates
+    assert [gate.id for gate in gates] == [
+        "warning-flag", "frozen", "coach-override", "no-plan", "missing-answer",
+    ]  # fmt: skip
+    assert [gate.passed for gate in gates] == [True, True, True, True, False]
+
+
+# --- which day is set ------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("local", "always_tomorrow", "sets"),
+    [
+        (time(7, 0), False, 26),
+        (time(10, 59, 59), False, 26),
+        (time(11, 0), False, 27),
+        (time(7, 0), True, 27),
+        (None, False, 26),
+        (None, True, 27),
+    ],
+)
+def test_an_answer_before_the_cut_off_sets_the_day_now_starting(
+    local: time | None, always_tomorrow: bool, sets: int
+) -> None:
+    # Lisbon is on UTC in November
+    now = datetime.combine(date(2026, 11, 26), local, UTC) if local else None
+    decision = decide(replace(case(), now=now, always_tomorrow=always_tomorrow))
+    assert decision.sets_date == date(2026, 11, sets)
+    assert decision.days_out == 28 - sets
+
+
+# --- limits ----------------------------------------------------------------------------------
+
+
+@pytest.mark.parametrize(
+    ("changed", "carb", "bound"),
+    [
+        ({}, 485, None),
+        ({"carb_ceiling_g": 470}, 470, "carb_ceiling_g"),
+        ({"change_per_day_g": 10}, 470, "change_per_day_g"),
+        ({"load_total_g": 1390}, 470, "load_total_g"),  # 460 set, 460 to come
+    ],
+)
+def test_the_bound_that_cut_a_raise_is_named(
+    changed: dict[str, float], carb: float, bound: str | None
+) -> None:
+    decision = decide(limited(case(), **changed))
+    assert (decision.rule, decision.carb_g, decision.bound) == ("flat-in-load", carb, bound)
+    assert decision.trace.wanted_g == 485
+
+
+def test_the_floor_cuts_a_lowering() -> None:
+    decision = decide(limited(case("spilled-over"), carb_floor_g=430))
+    assert (decision.carb_g, decision.bound) == (430, "carb_floor_g")
+
+
+def test_on_the_last_day_half_the_change_is_allowed() -> None:
+    decision = decide(limited(case(out=1), change_per_day_g=60))
+    assert (decision.carb_g, decision.bound) == (490, "last_day_change")
+
+
+def test_a_hold_keeps_an_odd_planned_figure_and_a_change_is_rounded() -> None:
+    odd = case("full-and-sharp").plan.with_carbs(2, 437)
+    assert decide(replace(case("full-and-sharp"), plan=odd)).carb_g == 437
+    assert decide(replace(case(), plan=odd)).carb_g == 460  # 437 + 25 = 462
+
+
+def test_a_caution_forbids_a_raise_and_lets_a_lowering_through() -> None:
+    dark = {"urine_colour": 8}
+    raised = decide(answering(case(), **dark))
+    assert (raised.rule, raised.carb_g, raised.bound) == ("flat-in-load", 460, "caution")
+    assert raised.outcome is Outcome.HELD
+    assert "caution" in raised.reason
+    lowered = decide(answering(case("spilled-over"), **dark))
+    assert (lowered.carb_g, lowered.bound) == (410, None)
+
+
+@pytest.mark.parametrize(("allowed", "asks"), [(25, False), (24, True), (0, True)])
+def test_a_change_past_what_goes_out_alone_waits_for_the_coach(allowed: float, asks: bool) -> None:
+    decision = decide(limited(case(), apply_without_asking_g=allowed))
+    assert decision.needs_sign_off is asks
+    assert decision.lapse_g == 460
+
+
+def test_what_was_set_on_earlier_load_days_counts_against_the_load_total() -> None:
+    given_case = case(out=1)
+    history = replace(
+        given_case.history,
+        set_days=(DaySet(date(2026, 11, 25), 540), DaySet(date(2026, 11, 26), 480)),
+    )
+    decision = decide(replace(given_case, history=history))
+    assert (decision.carb_g, decision.bound) == (480, "load_total_g")  # 1500 - 540 - 480
+
+
+def test_water_and_salt_are_never_part_of_a_decision() -> None:
+    names = set(Decision.__dataclass_fields__)
+    assert not {name for name in names if "water" in name or "sodium" in name or "salt" in name}
+
+
+# --- properties ------------------------------------------------------------------------------
+
+EVENT = Event(kind=EventKind.SHOW, day=date(2026, 11, 28), zone="Europe/Lisbon")
+grams = st.floats(0, 1500)
+
+
+@st.composite
+def athletes(draw: st.DrawFn) -> Athlete:
+    return Athlete(
+        sex=draw(st.sampled_from(Sex)),
+        birth_year=1990,
+        height_cm=170,
+        body_mass_kg=draw(st.floats(40, 140)),
+    )
+
+
+@st.composite
+def plans(draw: st.DrawFn, kg: float) -> PeakPlan:
+    outs = draw(st.sets(st.integers(0, 7), min_size=0 if draw(st.booleans()) else 8))
+    carb = st.floats(0, 15 * kg).map(lambda g: min(g, 1500.0))
+    return PeakPlan(
+        tuple(
+            DayTarget(
+                days_out=out, carb_g=draw(carb), protein_g=130, fat_g=50, fibre_g=20,
+                water_l=draw(st.floats(0, 8)), sodium_mg=2500,
+            )
+            for out in sorted(outs, reverse=True)
+        )
+    )  # fmt: skip
+
+
+@st.composite
+def limits_for(draw: st.DrawFn, athlete: Athlete) -> Limits:
+    rails = GuardRails.of(athlete)
+
+    def between(key: str, low: float | None = None) -> float:
+        rail = rails.rail(key)
+        return draw(st.floats(max(rail.low, low or rail.low), rail.high))
+
+    floor, water = between("carb_floor_g"), between("water_floor_l")
+    return Limits(
+        guard_rails=rails,
+        carb_floor_g=floor,
+        carb_ceiling_g=between("carb_ceiling_g", floor),
+        step_g=between("step_g"),
+        change_per_day_g=between("change_per_day_g"),
+        load_total_g=between("load_total_g"),
+        apply_without_asking_g=between("apply_without_asking_g"),
+        water_floor_l=water,
+        water_ceiling_l=between("water_ceiling_l", water),
+    )
+
+
+def _answers(day: date, kg: float, *, sane: bool) -> st.SearchStrategy[CheckIn]:
+    anything = st.one_of(st.floats(), st.integers())
+    weight = st.floats(kg * 0.93, kg * 1.07) if sane else anything
+    scale = st.integers(1, 10) if sane else st.integers()
+    return st.builds(
+        CheckIn,
+        date=st.just(day),
+        weight_kg=weight if sane else st.none() | weight,
+        fullness=scale if sane else st.none() | scale,
+        sharpness=st.integers(1, 5) if sane else st.none() | st.integers(),
+        water_l=st.floats(0, 8) if sane else st.none() | anything,
+        carb_eaten_g=st.none() | (grams if sane else anything),
+        gut=st.none() | st.sampled_from(Gut),
+        symptoms=st.lists(
+            st.sampled_from(["dizzy", "diarrhoea", "cramps", "headache", "sleepless"])
+            if sane
+            else st.text(max_size=30),
+            max_size=3,
+        ).map(tuple),
+        note=st.just("") if sane else st.text(max_size=40),
+        sleep_h=st.none() | (st.floats(0, 12) if sane else st.floats()),
+        urine_colour=st.none() | (st.integers(1, 8) if sane else st.integers()),
+        resting_pulse=st.none() | (st.floats(40, 99) if sane else st.floats()),
+        water_within_one_hour_l=st.none() | (st.floats(0, 1) if sane else st.floats()),
+    )
+
+
+@st.composite
+def any_case(draw: st.DrawFn, *, sane: bool = True) -> Case:
+    athlete = draw(athletes())
+    kg = athlete.body_mass_kg
+    plan = draw(plans(kg))
+    limits = (
+        Limits.suggested(athlete, plan, _habit(draw))
+        if draw(st.booleans())
+        else draw(limits_for(athlete))
+    )
+    out = draw(st.integers(-1 if not sane else 0, 8))
+    day = EVENT.day - timedelta(days=out)
+    earlier = [day - timedelta(days=n) for n in (3, 2, 1) if draw(st.booleans())]
+    history = History(
+        checkins=tuple(draw(_answers(d, kg, sane=sane)) for d in earlier),
+        set_days=tuple(
+            DaySet(d, draw(st.floats(0.5 * kg, 12 * kg))) for d in earlier if draw(st.booleans())
+        ),
+    )
+    hour = draw(st.none() | st.integers(0, 23))
+    return Case(
+        athlete=athlete,
+        baseline=_habit(draw),
+        event=EVENT,
+        plan=plan,
+        limits=limits,
+        history=history,
+        checkin=draw(_answers(day, kg, sane=sane)),
+        now=None if hour is None else datetime.combine(day, time(hour), UTC),
+        always_tomorrow=draw(st.booleans()),
+        frozen=draw(st.booleans()) if not sane else False,
+        overrides=draw(st.dictionaries(st.integers(0, 7), st.floats(0, 4000), max_size=2))
+        if not sane
+        else {},
+    )
+
+
+def _habit(draw: st.DrawFn) -> Baseline:
+    return Baseline(
+        carb_g=draw(st.floats(0, 700)), protein_g=130, fat_g=50, fibre_g=25,
+        water_l=draw(st.floats(0, 8)), sodium_mg=2500,
+    )  # fmt: skip
+
+
+MANY = settings(max_examples=300, deadline=None, suppress_health_check=[HealthCheck.too_slow])
+DUST = 1e-6
+
+
+@MANY
+@given(any_case())
+def test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rail(
+    given_case: Case,
+) -> None:
+    decision, limits = decide(given_case), given_case.limits
+    if decision.carb_g is None:
+        assert decision.rule in {"no-plan", "limits-conflict", "warning-flag"} or (
+            decision.target is None
+        )
+        return
+    assert limits.carb_floor_g <= decision.carb_g <= limits.carb_ceiling_g
+    assert abs(decision.change_g) <= limits.change_per_day_g + DUST
+    if decision.days_out <= 1:
+        assert abs(decision.change_g) <= limits.change_per_day_g / 2 + DUST
+    rail = limits.guard_rails.rail("carb_ceiling_g")
+    assert rail.low <= decision.carb_g <= rail.high
+    if decision.days_out in LOAD_DAYS:
+        others = sum(_standing(given_case, out) for out in LOAD_DAYS if out != decision.days_out)
+        assert others + decision.carb_g <= limits.load_total_g + DUST
+
+
+def _standing(given_case: Case, out: int) -> float:
+    set_g = given_case.history.set_on(EVENT.day - timedelta(days=out))
+    planned = given_case.plan.day(out)
+    return set_g if set_g is not None else (planned.carb_g if planned else 0.0)
+
+
+@MANY
+@given(any_case())
+def test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks(
+    given_case: Case,
+) -> None:
+    decision = decide(given_case)
+    cautioned = any(flag.level is Level.CAUTION for flag in decision.flags)
+    planned = decision.planned_carb_g
+    if decision.carb_g is None or planned is None:
+        return
+    if cautioned and planned >= given_case.limits.carb_floor_g:
+        assert decision.change_g <= 0
+    if decision.outcome is Outcome.ADJUSTED:
+        large = abs(decision.change_g) > given_case.limits.apply_without_asking_g
+        assert decision.needs_sign_off is large
+    else:
+        assert decision.change_g == 0 or decision.bound is not None
+
+
+@MANY
+@given(any_case(sane=False))
+def test_no_input_makes_decide_raise_and_the_same_case_gives_the_same_decision(
+    given_case: Case,
+) -> None:
+    decision = decide(given_case)
+    assert decision.reason
+    assert decision.sources
+    first, second = decision_as_dict(decision), decision_as_dict(decide(given_case))
+    assert json.dumps(first, allow_nan=False) == json.dumps(second, allow_nan=False)
+
+
+@MANY
+@given(any_case(sane=False))
+def test_a_stored_case_replays_to_the_very_same_decision(given_case: Case) -> None:
+    stored = json.loads(json.dumps(case_as_dict(given_case), allow_nan=False))
+    again = decide(case_from_dict(stored))
+    assert decision_as_dict(again) == decision_as_dict(decide(given_case))
+
+
+@MANY
+@given(any_case(), st.integers(-800, 800))
+def test_a_decision_knows_days_to_go_and_not_dates(given_case: Case, days: int) -> None:
+    by = timedelta(days=days)
+    history = given_case.history
+    moved = replace(
+        given_case,
+        event=replace(given_case.event, day=given_case.event.day + by, zone="UTC"),
+        checkin=replace(given_case.checkin, date=given_case.checkin.date + by),
+        now=given_case.now + by if given_case.now else None,
+        history=History(
+            checkins=tuple(replace(c, date=c.date + by) for c in history.checkins),
+            set_days=tuple(DaySet(d.date + by, d.carb_g) for d in history.set_days),
+        ),
+    )
+    here = decide(replace(given_case, event=replace(given_case.event, zone="UTC")))
+    there = decide(moved)
+    assert (there.rule, there.carb_g, there.bound) == (here.rule, here.carb_g, here.bound)
+
+
+def test_limits_in_force_and_facts_are_in_the_record() -> None:
+    record = decision_as_dict(decide(case()))
+    assert set(record["trace"]["limits"]) == set(LIMIT_KEYS)
+    assert record["trace"]["facts"]["fullness_short"] == 2
+    assert record["carb_g"] == 485
+    assert record["sources"][0]["citation"]
+
+
+def test_every_source_of_a_decision_is_told_once() -> None:
+    sources = decide(answering(case(), urine_colour=8)).sources
+    assert all(one != other for one, other in pairwise(sources))
+    assert len({source.id for source in sources}) == len(sources)
+
+
+@pytest.mark.parametrize(
+    "wrong",
+    [
+        {"now": datetime(2026, 11, 26, 8)},  # noqa: DTZ001 - the refusal of it is the point
+        {"overrides": {2: math.nan}},
+        {"zone": "Atlantis/Capital"},
+    ],
+)
+def test_a_case_that_means_nothing_cannot_be_made(wrong: dict[str, object]) -> None:
+    with pytest.raises((ValueError, KeyError)):
+        replace(case(), **wrong)  # type: ignore[arg-type]
