@@ -263,31 +263,6 @@ def not_active(status: str) -> str:
     }[status]
 
 
-HELP_LINES = (
-    "/checkin  this morning's numbers, or all in one line: 61.2 7 3.5",
-    "/today  today's targets",
-    "/week  the whole week",
-    "/why  how the last figure came about",
-    "/past  your check-ins so far",
-    "/settings  time, place and units",
-    "/pause and /resume  stop and take up the morning question",
-)
-
-
-def help_message(athlete: bool, coach_lines: Sequence[str]) -> str:
-    parts = []
-    if athlete:
-        parts.append("\n".join(HELP_LINES))
-    if coach_lines:
-        parts.append(("For you as a coach:\n" if athlete else "") + "\n".join(coach_lines))
-    parts.append(
-        "I am not a doctor or a medical device. Fainting, chest pain, palpitations, weak limbs, "
-        "confusion, a fit, trouble breathing, repeated vomiting, severe headache: stop and call your "
-        "local emergency number. You can write such things here at any time, and your coach is told."
-    )
-    return "\n\n".join(parts)
-
-
 def event_over(kind: str) -> str:
     return (
         f"The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
@@ -328,5 +303,4 @@ MENU = {
     "settings": "Time, place and units",
     "pause": "Stop the morning question",
     "resume": "Take it up again",
-    "help": "What you can do here",
 }

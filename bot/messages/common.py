@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 
 def only_text_here() -> str:
     return "I can read words, numbers and the buttons here, but not that."
@@ -62,3 +64,24 @@ def gone_wrong() -> str:
         "Something went wrong on my side with your last message. What you told me before is kept. "
         "Please send it once more; if it happens again, tell your coach directly."
     )
+
+
+def help_menu() -> str:
+    return "What you can do here"
+
+
+def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
+    """What this person can do, from the list of commands itself."""
+    parts = ["\n".join(f"/{name}  {what}" for name, what in lines)]
+    if is_athlete:
+        parts.append(
+            "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
+            "sharpness (1 to 5), such as 61.2 7 3.5 4. Editing that message changes the answer.\n"
+            "If something feels wrong, write it here in your own words at any time."
+        )
+    parts.append(
+        "I am not a doctor or a medical device. Fainting, chest pain, palpitations, weak limbs, "
+        "confusion, a fit, trouble breathing, repeated vomiting, severe headache: stop and call the "
+        "local emergency number."
+    )
+    return "\n\n".join(parts)

@@ -16,7 +16,7 @@ from bot.service import (
     safety_watch,
 )
 from bot.service.asking import Registered
-from bot.service.handles import ANYONE_KNOWN, ATHLETE, Command, Duty, Tap
+from bot.service.handles import ATHLETE, Command, Duty, Tap
 
 COMMANDS = (
     Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
@@ -27,8 +27,6 @@ COMMANDS = (
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
     Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
     Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
-    Command("help", ANYONE_KNOWN, athlete_views.help_view, lambda: MENU["help"]),
-    Command("start", ANYONE_KNOWN, athlete_views.help_view),
 )
 
 TAPS = (

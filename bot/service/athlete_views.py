@@ -12,7 +12,6 @@ from bot.flows.settings import SETTINGS
 from bot.incoming import Incoming
 from bot.messages import athlete as words
 from bot.messages import common
-from bot.messages.coach import coach_help_lines
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
@@ -218,9 +217,3 @@ def _set_status(
             words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
         )
         say(session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now)
-
-
-def help_view(session: Session, person: Person, rest: str, context: Context) -> None:
-    athlete = profile_of(session, person.id) is not None
-    lines = coach_help_lines() if person.is_coach else ()
-    say(session, chat_id=person.chat_id, text=words.help_message(athlete, lines), now=context.now)

@@ -13,11 +13,30 @@ from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.outbox import answer_tap, say
 from bot.service import asking, athlete_doors, checkins, coach_doors, invitations, safety_watch
+from bot.service.handles import ANYONE_KNOWN, Command
+from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
-COMMANDS = {command.name: command for command in (*athlete_doors.COMMANDS, *coach_doors.COMMANDS)}
+
+def help_view(session: Session, person: Person, rest: str, context: Context) -> None:
+    """What this person can do here, read off the tables."""
+    roles = roles_of(session, person)
+    lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
+    text = common.help_message(lines, "athlete" in roles)
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+
+
+COMMANDS = {
+    command.name: command
+    for command in (
+        *athlete_doors.COMMANDS,
+        *coach_doors.COMMANDS,
+        Command("help", ANYONE_KNOWN, help_view, common.help_menu),
+        Command("start", ANYONE_KNOWN, help_view),
+    )
+}
 TAPS = {tap.prefix: tap for tap in (*athlete_doors.TAPS, *coach_doors.TAPS)}
 DUTIES = {duty.kind: duty for duty in (*athlete_doors.DUTIES, *coach_doors.DUTIES)}
 FLOWS: asking.Flows = {
@@ -49,12 +68,15 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
     if incoming.kind is Kind.UNBLOCKED:
         return
     if incoming.kind is Kind.TEXT and invitations.claim(session, incoming, context):
-        return
-    if person is None or not roles_of(session, person):
+        person = meet(session, incoming, context)
+    elif person is None or not roles_of(session, person):
         _tap_answered(session, incoming, context)
         say(session, chat_id=incoming.chat_id, text=common.stranger(), now=context.now)
         return
-    _known(session, person, incoming, context)
+    else:
+        _known(session, person, incoming, context)
+    if person is not None:
+        keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:

@@ -19,7 +19,9 @@ from bot.service.week import checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
 from bot.store.week import SymptomReport
-from engine.safety import Level, symptom_flags
+from engine.checkin import CheckIn
+from engine.safety import Flag, Level
+from engine.safety.complaints import complaint_flags, complaints
 from engine.symptoms import WARNINGS, Symptom
 from engine.symptoms import screen as screen_text
 
