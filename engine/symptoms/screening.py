@@ -6,9 +6,9 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
 from .drugs import DRUG_VOCABULARY, drug_spans
+from .figures import EVERYDAY, FIGURES
 from .names import WARNINGS, Symptom
 from .negation import Said, Span, said, supposed
-from .figures import EVERYDAY, FIGURES
 from .phrases import PHRASES, Phrase
 from .spelling import Corrector, clauses
 from .words import word_set

@@ -28,21 +28,32 @@ _PLAIN_CHARACTERS = str.maketrans(
 
 def plain(text: str) -> str:
     """Lower case, ASCII digits, one kind of space, quote and minus, nothing invisible."""
+    return plain_with_places(text)[0].strip()
+
+
+def plain_with_places(text: str) -> tuple[str, list[int]]:
+    """The plain characters, unstripped, and for each the place in `text` that it came from."""
     out: list[str] = []
-    for char in text:
-        if (digit := unicodedata.decimal(char, None)) is not None:
-            out.append(str(digit))
-        elif char in _HALVES:
-            out.append(f".{_HALVES[char]}" if out and out[-1].isdigit() else f"0.{_HALVES[char]}")
-        elif "\uff01" <= char <= "\uff5e":  # full-width forms of the ASCII characters
-            out.append(chr(ord(char) - 0xFEE0))
-        elif char.isspace():
-            out.append(" " if char != "\n" else "\n")
-        elif unicodedata.category(char) == "Cf" or char in "\ufe0f\u20e3":
-            continue  # direction marks, joiners, and the frame around a keycap digit
-        else:
-            out.append(char)
-    return "".join(out).translate(_PLAIN_CHARACTERS).lower().strip()
+    places: list[int] = []
+    for place, char in enumerate(text):
+        for new in _plain_character(char, out):
+            out.append(new)
+            places.append(place)
+    return "".join(out), places
+
+
+def _plain_character(char: str, before: list[str]) -> str:
+    if (digit := unicodedata.decimal(char, None)) is not None:
+        return str(digit)
+    if char in _HALVES:
+        return f".{_HALVES[char]}" if before and before[-1].isdigit() else f"0.{_HALVES[char]}"
+    if "\uff01" <= char <= "\uff5e":  # full-width forms of the ASCII characters
+        return chr(ord(char) - 0xFEE0).lower()
+    if char.isspace():
+        return "\n" if char == "\n" else " "
+    if unicodedata.category(char) == "Cf" or char in "\ufe0f\u20e3":
+        return ""  # direction marks, joiners, and the frame around a keycap digit
+    return char.translate(_PLAIN_CHARACTERS).lower()
 
 
 def one_answer(text: str) -> str:
