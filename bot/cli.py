@@ -66,14 +66,14 @@ def _parser() -> argparse.ArgumentParser:
 
 
 def _run(settings: Settings) -> int:
+    if settings.bot_token is None:
+        raise SettingsError([NO_TOKEN])
     from telegram.error import InvalidToken  # noqa: PLC0415
 
     from bot.app import serve  # noqa: PLC0415
     from bot.logs import set_up_logs  # noqa: PLC0415
     from bot.service.doors import USE_CASES  # noqa: PLC0415
 
-    if settings.bot_token is None:
-        raise SettingsError([NO_TOKEN])
     set_up_logs(settings.log_level, settings.log_format)
     _migrated(settings).dispose()
     try:

@@ -1,0 +1,228 @@
+"""The database: its shape, its safety, and what happens when two write at once."""
+
+from __future__ import annotations
+
+import stat
+import threading
+from collections.abc import Callable
+from concurrent.futures import ThreadPoolExecutor
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from urllib.parse import urlsplit
+
+import pytest
+from sqlalchemy import Engine, text
+from sqlalchemy.exc import IntegrityError, SQLAlchemyError
+from sqlmodel import Session, select
+
+from bot.logs import error_name
+from bot.store import setting
+from bot.store.db import database_url, in_transaction, make_engine, transaction
+from bot.store.migrate import check_agreement, is_at_head, upgrade_to_head
+from bot.store.prune import prune_traffic
+from bot.store.sole import SoleRight
+from bot.store.traffic import InboxRow, OutboxRow
+from tests.support.databases import Server
+
+NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
+
+
+def test_tables_and_migrations_agree(any_engine: Engine) -> None:
+    check_agreement(any_engine)
+
+
+def test_several_processes_may_migrate_a_new_database_at_once(
+    postgres: Server, tmp_path: Path
+) -> None:
+    for url in (postgres.new_database(), f"sqlite:///{tmp_path / 'new.sqlite3'}"):
+        engines = [make_engine(url) for _ in range(4)]
+        with ThreadPoolExecutor(4) as pool:
+            list(pool.map(upgrade_to_head, engines))
+        assert all(is_at_head(engine) for engine in engines)
+        for engine in engines:
+            engine.dispose()
+
+
+def test_an_empty_database_is_not_in_shape(tmp_path: Path) -> None:
+    engine = make_engine(f"sqlite:///{tmp_path / 'new.sqlite3'}")
+
+    assert not is_at_head(engine)
+    engine.dispose()
+
+
+@pytest.mark.parametrize(
+    ("pragma", "value"),
+    [("journal_mode", "wal"), ("synchronous", 2), ("foreign_keys", 1), ("busy_timeout", 30_000)],
+)
+def test_sqlite_keeps_what_is_committed_and_heeds_foreign_keys(
+    sqlite_engine: Engine, pragma: str, value: object
+) -> None:
+    with transaction(sqlite_engine) as session:
+        assert session.connection().execute(text(f"PRAGMA {pragma}")).scalar() == value
+
+
+def test_foreign_keys_are_heeded_again_after_a_migration(sqlite_engine: Engine) -> None:
+    upgrade_to_head(sqlite_engine)
+
+    with sqlite_engine.connect() as connection:
+        assert connection.execute(text("PRAGMA foreign_keys")).scalar() == 1
+
+
+def test_nobody_else_may_read_the_file_or_its_folder(tmp_path: Path) -> None:
+    engine = make_engine(f"sqlite:///{tmp_path / 'made' / 'for' / 'it.sqlite3'}")
+    upgrade_to_head(engine)
+    engine.dispose()
+
+    assert stat.S_IMODE((tmp_path / "made/for/it.sqlite3").stat().st_mode) == 0o600
+    assert stat.S_IMODE((tmp_path / "made/for").stat().st_mode) == 0o700
+
+
+@pytest.mark.parametrize(
+    ("given", "driver"),
+    [
+        ("postgres://u:p@h/d", "postgresql+psycopg"),
+        ("postgresql://u:p@h/d", "postgresql+psycopg"),
+        ("postgresql+psycopg://u:p@h/d", "postgresql+psycopg"),
+        ("sqlite:///here.sqlite3", "sqlite+pysqlite"),
+    ],
+)
+def test_addresses_are_taken_as_hosting_providers_write_them(given: str, driver: str) -> None:
+    assert database_url(given).drivername == driver
+
+
+@pytest.mark.parametrize(
+    "given", ["mysql://h/d", "sqlite://", "sqlite:///:memory:", "nonsense", ""]
+)
+def test_other_addresses_are_refused(given: str) -> None:
+    with pytest.raises(ValueError, match=r"sqlite:///|file|address"):
+        database_url(given)
+
+
+def test_what_fails_midway_leaves_nothing_behind(any_engine: Engine) -> None:
+    with pytest.raises(ZeroDivisionError), transaction(any_engine) as session:
+        setting.keep(session, "a", "1")
+        raise ZeroDivisionError
+
+    with transaction(any_engine) as session:
+        assert setting.kept(session, "a") == ""
+
+
+def test_two_use_cases_at_once_come_out_as_one_after_the_other(any_engine: Engine) -> None:
+    """Each reads a figure and writes one more: no increment is lost."""
+    with transaction(any_engine) as session:
+        setting.keep(session, "count", "0")
+    at_once = threading.Barrier(4)
+
+    def one_more(session: Session) -> None:
+        setting.keep(session, "count", str(int(setting.kept(session, "count")) + 1))
+
+    def work(_number: int) -> None:
+        at_once.wait()
+        for _ in range(5):
+            _until_it_goes_through(lambda: in_transaction(any_engine, one_more))
+
+    with ThreadPoolExecutor(4) as pool:
+        list(pool.map(work, range(4)))
+    with transaction(any_engine) as session:
+        assert setting.kept(session, "count") == "20"
+
+
+def _until_it_goes_through(work: Callable[[], None]) -> None:
+    """As the queues do: a use case that lost too often waits for its next turn."""
+    for _ in range(100):
+        try:
+            work()
+        except SQLAlchemyError:
+            continue
+        return
+    raise AssertionError("it never went through")
+
+
+def test_the_text_of_a_database_error_does_not_show_what_was_to_be_stored(
+    any_engine: Engine,
+) -> None:
+    row = {"update_id": 1, "raw": {"text": "61.2"}, "received_at": NOW}
+    with transaction(any_engine) as session:
+        session.add(InboxRow(**row))
+    with pytest.raises(IntegrityError) as caught, transaction(any_engine) as session:
+        session.add(InboxRow(**row))
+
+    # PostgreSQL's own message names the key that was there already, never the rest of the row.
+    assert "61.2" not in str(caught.value)
+    assert error_name(caught.value).startswith("IntegrityError")
+
+
+def test_an_instant_without_a_zone_is_refused(sqlite_engine: Engine) -> None:
+    with pytest.raises(SQLAlchemyError), transaction(sqlite_engine) as session:
+        session.add(InboxRow(update_id=1, raw={}, received_at=NOW.replace(tzinfo=None)))
+
+
+def test_an_instant_comes_back_as_the_same_instant(any_engine: Engine) -> None:
+    east = NOW.astimezone(tz=datetime.fromisoformat("2027-01-01T00:00+09:00").tzinfo)
+    with transaction(any_engine) as session:
+        session.add(InboxRow(update_id=1, raw={}, received_at=east))
+    with transaction(any_engine) as session:
+        found = session.exec(select(InboxRow)).one().received_at
+    assert (found, found.utcoffset()) == (NOW, timedelta(0))
+
+
+def test_a_right_is_one_holders_until_it_is_given_back(any_url: str) -> None:
+    first_engine, second_engine = make_engine(any_url), make_engine(any_url)
+    first, second = SoleRight(first_engine, "send"), SoleRight(second_engine, "send")
+    other = SoleRight(second_engine, "poll")
+
+    assert first.hold()
+    assert first.hold()
+    assert not second.hold()
+    assert other.hold()
+    first.release()
+    assert second.hold()
+    for right in (first, second, other):
+        right.release()
+    first_engine.dispose()
+    second_engine.dispose()
+
+
+def test_a_right_is_lost_with_the_connection_that_held_it(
+    postgres: Server, postgres_url: str
+) -> None:
+    first_engine, second_engine = make_engine(postgres_url), make_engine(postgres_url)
+    first, second = SoleRight(first_engine, "send"), SoleRight(second_engine, "send")
+    assert first.hold()
+    name = urlsplit(postgres_url).path[1:]
+    postgres.execute(
+        f"SELECT pg_terminate_backend(pid, 5000) FROM pg_stat_activity WHERE datname = '{name}'"
+    )
+
+    assert second.hold()
+    assert not first.hold()
+    second.release()
+    first_engine.dispose()
+    second_engine.dispose()
+
+
+def test_old_messages_are_cleared_out_and_open_ones_stay(sqlite_engine: Engine) -> None:
+    old, recent = NOW - timedelta(days=31), NOW - timedelta(days=1)
+    with transaction(sqlite_engine) as session:
+        for number, (status, at) in enumerate(
+            [("done", old), ("poison", old), ("new", old), ("done", recent)], start=1
+        ):
+            session.add(InboxRow(update_id=number, raw={}, received_at=at, status=status))
+        for status, at in [("sent", old), ("waiting", old), ("sent", recent)]:
+            session.add(
+                OutboxRow(
+                    chat_id=1,
+                    method="sendMessage",
+                    payload={},
+                    status=status,
+                    not_before=at,
+                    created_at=at,
+                )
+            )
+    with transaction(sqlite_engine) as session:
+        prune_traffic(session, NOW - timedelta(days=30))
+    with transaction(sqlite_engine) as session:
+        inbox = {(row.status, row.received_at) for row in session.exec(select(InboxRow))}
+        outbox = {(row.status, row.created_at) for row in session.exec(select(OutboxRow))}
+    assert inbox == {("new", old), ("done", recent)}
+    assert outbox == {("waiting", old), ("sent", recent)}

@@ -1,0 +1,96 @@
+"""Logs hold ids and kinds, and nothing about anybody's body, name or words."""
+
+from __future__ import annotations
+
+import io
+import json
+import logging
+import sys
+from collections.abc import Iterator
+from typing import Any
+
+import pytest
+import structlog
+
+from bot.logs import KEYS, WITHHELD, set_up_logs
+from bot.settings import load_settings
+
+
+@pytest.fixture
+def lines(monkeypatch: pytest.MonkeyPatch) -> Iterator[Any]:
+    """What was logged since: a function that returns the lines, parsed."""
+    stderr = io.StringIO()
+    monkeypatch.setattr(sys, "stderr", stderr)
+    root = logging.getLogger()
+    handlers, level, hook = root.handlers[:], root.level, sys.excepthook
+    set_up_logs("DEBUG", "json")
+    yield lambda: [json.loads(line) for line in stderr.getvalue().splitlines()]
+    root.handlers[:], sys.excepthook = handlers, hook
+    root.setLevel(level)
+    logging.captureWarnings(capture=False)
+    structlog.reset_defaults()
+
+
+def test_a_key_that_is_not_on_the_list_is_dropped(lines: Any) -> None:
+    structlog.get_logger("bot.x").info("an answer came", chat_id=5, weight_kg=61.2, text="flat")
+
+    (line,) = lines()
+    assert line["event"] == "an answer came"
+    assert line["chat_id"] == 5
+    assert set(line) <= KEYS
+
+
+@pytest.mark.parametrize("value", ["I weigh 61.2 today", "Zoë", "a\nb", ["a word", "two words"]])
+def test_a_sentence_or_a_name_under_a_listed_key_is_withheld(lines: Any, value: object) -> None:
+    structlog.get_logger("bot.x").info("an answer came", kind=value)
+
+    (line,) = lines()
+    assert "weigh" not in json.dumps(line)
+    assert WITHHELD in json.dumps(line["kind"])
+
+
+def test_a_figure_in_the_phrase_itself_withholds_the_phrase(lines: Any) -> None:
+    structlog.get_logger("bot.x").info("weight 61.2 came")
+
+    assert lines()[0]["event"] == WITHHELD
+
+
+def test_the_values_in_a_librarys_line_are_left_out(lines: Any) -> None:
+    logging.getLogger("httpx").warning("HTTP Request: %s", "https://host/bot123:secret/getMe")
+    logging.getLogger("some.library").error("she weighs 61.2")
+
+    request, plain = lines()
+    assert request["event"] == "HTTP Request: %s"
+    assert "secret" not in json.dumps(request)
+    assert "61.2" not in json.dumps(plain)
+    assert plain["place"].startswith("test_logs:")
+
+
+def test_routine_lines_of_libraries_are_not_printed_at_all(lines: Any) -> None:
+    logging.getLogger("httpx").info("HTTP Request: %s", "https://host/bot123:secret/getMe")
+
+    assert lines() == []
+
+
+def test_an_error_is_told_by_its_class_and_our_own_places(
+    lines: Any, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    monkeypatch.setenv("BRIMLINE_LOG_LEVEL", "secret-61.2")
+    try:
+        load_settings()
+    except Exception:
+        structlog.get_logger("bot.x").exception("it failed")
+
+    (line,) = lines()
+    assert line["error"] == "SettingsError"
+    assert [frame for frame in line["frames"] if frame.startswith("bot/settings.py:")]
+    assert "61.2" not in json.dumps(line)
+
+
+def test_an_uncaught_error_is_logged_without_its_text(lines: Any) -> None:
+    error = ValueError("weight 61.2")
+    sys.excepthook(ValueError, error, None)
+
+    (line,) = lines()
+    assert line["error"] == "ValueError"
+    assert "61.2" not in json.dumps(line)
