@@ -43,7 +43,8 @@ class Step:
     `read` sees the answers so far and "_now", the instant of the answer as ISO text.
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
-    one more entry and ends the step. Steps whose `when` is false are passed over.
+    one more entry and ends the step. Steps whose `when` is false are passed over. `stays` keeps the
+    question readable after a tap; otherwise the next question takes its place.
     """
 
     key: str
@@ -52,6 +53,7 @@ class Step:
     choices: Callable[[Answers], Choices] = no_choices
     when: Callable[[Answers], bool] = always
     many: bool = False
+    stays: bool = False
 
 
 def nothing_yet(answers: Answers) -> str:

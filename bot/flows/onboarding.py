@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import asdict
-from datetime import date, datetime
+from datetime import date, datetime, time
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.reading import buttons, number_between, one_of, yes_or_no
@@ -26,6 +26,8 @@ from engine.units import (
 ADULT = 18
 OLDEST = 100
 NOT_SURE = "not sure"
+# A morning weight is wanted, and an answer well before the cut-off.
+EARLIEST_PROMPT, LATEST_PROMPT = time(3, 0), time(10, 0)
 
 
 def _birth_year(text: str, answers: Answers) -> int:
@@ -99,7 +101,10 @@ def zone_of(answers: Answers) -> str:
 
 
 def _prompt_time(text: str, answers: Answers) -> str:
-    return parse_clock(text).strftime("%H:%M")
+    at = parse_clock(text)
+    if not EARLIEST_PROMPT <= at <= LATEST_PROMPT:
+        raise Unread(words.prompt_time_range(EARLIEST_PROMPT, LATEST_PROMPT))
+    return at.strftime("%H:%M")
 
 
 def _body_mass(text: str, answers: Answers) -> float:
@@ -169,6 +174,7 @@ ONBOARDING = Flow(
             key="consent",
             ask=lambda answers: words.cautions(answers["_coach"]),
             read=one_of("yes", "no"),
+            stays=True,
             choices=buttons(((words.agree_button(), "yes"),), ((words.disagree_button(), "no"),)),
         ),
         Step(

@@ -166,12 +166,12 @@ def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
             f"• Water {show_volume(facts['water_l'], VolumeUnit(volume_unit))} of "
             f"{show_volume(facts['water_target_l'], VolumeUnit(volume_unit))}"
         )
-    failed = [gate["id"] for gate in trace["gates"] if not gate["passed"]]
-    passed = [gate["id"].replace("-", " ") for gate in trace["gates"] if gate["passed"]]
-    weighed.append(f"• Rule: {decision['rule'].replace('-', ' ')}" if not failed else
-                   f"• Stopped at: {failed[0].replace('-', ' ')}")  # fmt: skip
-    if passed and not failed:
-        weighed.append("• Checked first and clear: " + ", ".join(passed))
+    stopped = [gate["id"] for gate in trace["gates"] if not gate["passed"]]
+    weighed.append(
+        f"• Stopped before the rules: {stopped[0].replace('-', ' ')}"
+        if stopped
+        else f'• All checks before the rules were clear; the rule is "{decision["rule"]}"'
+    )
     window = trace["window"]
     if window is not None:
         weighed.append(

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from typing import Any
 
+from bot.messages.safety import symptom_name
 from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
 
 Answers = dict[str, Any]
@@ -83,26 +85,29 @@ def skip_button() -> str:
 
 def so_far(answers: Answers) -> str:
     """The answers given, in one line, in the athlete's units."""
+    return " · ".join(_parts(answers).values())
+
+
+def _parts(answers: Answers) -> dict[str, str]:
+    """Each given answer as a person would say it, by key."""
     weight_unit = WeightUnit(answers["_weight_unit"])
     volume_unit = VolumeUnit(answers["_volume_unit"])
-    parts = []
-    if answers.get("weight_kg") is not None:
-        parts.append(show_weight(answers["weight_kg"], weight_unit))
-    if answers.get("fullness") is not None:
-        parts.append(f"fullness {answers['fullness']}")
-    if answers.get("water_l") is not None:
-        parts.append(f"water {show_volume(answers['water_l'], volume_unit)}")
-    if answers.get("sharpness") is not None:
-        parts.append(f"sharpness {answers['sharpness']}")
-    if answers.get("carb_eaten_g") is not None:
-        parts.append(f"carbs {answers['carb_eaten_g']:.0f} g")
-    if answers.get("fine") == "fine":
-        parts.append("all fine")
-    if answers.get("gut"):
-        parts.append(f"gut {answers['gut']}")
-    if answers.get("sleep_h") is not None:
-        parts.append(f"sleep {answers['sleep_h']:g} h")
-    return " · ".join(parts)
+    say: dict[str, Callable[[Any], str]] = {
+        "weight_kg": lambda kg: show_weight(kg, weight_unit),
+        "fullness": lambda score: f"fullness {score}",
+        "water_l": lambda litres: f"water {show_volume(litres, volume_unit)}",
+        "sharpness": lambda score: f"sharpness {score}",
+        "carb_eaten_g": lambda grams: f"carbs {grams:.0f} g",
+        "fine": lambda fine: "all fine" if fine == "fine" else "something off",
+        "symptoms": lambda told: ", ".join(symptom_name(symptom) for symptom in told),
+        "gut": lambda gut: f"gut {gut}",
+        "sleep_h": lambda hours: f"sleep {hours:g} h",
+    }
+    return {
+        key: words
+        for key, put in say.items()
+        if answers.get(key) is not None and (words := put(answers[key]))
+    }
 
 
 def change_which() -> str:
@@ -119,8 +124,12 @@ CHANGEABLE = {
 }
 
 
-def changed(old: str, new: str) -> str:
-    return f"Changed: {old} → {new}."
+def changed(old: Answers, new: Answers) -> str:
+    """What is different now: "Changed: fullness 6 → fullness 5." """
+    before, after = _parts(old), _parts(new)
+    keys = [key for key in {**before, **after} if before.get(key) != after.get(key)]
+    moves = [f"{before.get(key, 'nothing')} → {after.get(key, 'nothing')}" for key in keys]
+    return f"Changed: {'; '.join(moves)}." if moves else "The note was changed."
 
 
 def re_decided() -> str:

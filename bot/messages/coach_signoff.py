@@ -68,8 +68,15 @@ def approved(by: str, carb_g: float, when: str) -> str:
     return f"Approved by {by}, {when}: {figures.grams(carb_g)}."
 
 
-def other_figure(by: str, carb_g: float, when: str) -> str:
-    return f"Set by {by}, {when}: {figures.grams(carb_g)}."
+def other_figure(by: str, carb_g: float | None, when: str) -> str:
+    """`carb_g` is None where the day has been set again since."""
+    figure = figures.grams(carb_g) if carb_g is not None else "another figure"
+    return f"Set by {by}, {when}: {figure}."
+
+
+def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
+    whose = "Your" if own else f"{name}'s"
+    return f"{whose} {figures.day(day)} is set to {figures.grams(carb_g)}."
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:

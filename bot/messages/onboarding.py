@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
+from datetime import time
 from typing import Any
 
 from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
@@ -112,6 +113,13 @@ def ask_prompt_time() -> str:
     return (
         "When shall I ask for your morning numbers? Best is right after getting up, after the toilet "
         "and before food or drink. Pick a time or type one."
+    )
+
+
+def prompt_time_range(earliest: time, latest: time) -> str:
+    return (
+        f"It has to be between {earliest:%H:%M} and {latest:%H:%M}: a weight is only comparable before "
+        "breakfast, and the day's carbs are settled in the morning."
     )
 
 

@@ -116,7 +116,8 @@ def tapped(
     context: Context,
 ) -> None:
     """Take a button's press: `arguments` are question id, step key and value."""
-    question_id, key, value = (*arguments, "", "", "")[:3]
+    question_id, key = (*arguments, "", "")[:2]
+    value = ":".join(arguments[2:])  # a time of day has a colon of its own
     question = session.get(OpenQuestion, int(question_id)) if question_id.isdigit() else None
     if question is None or question.person_id != person.id:
         _answer(session, incoming, context, common.not_your_button())
@@ -185,7 +186,10 @@ def _take(
     question.answers = answers | {step.key: answer}
     flow = registered.flow
     following = flow.next_step(question.answers)
-    if message_id is None and question.outbox_id is not None:
+    if step.stays and message_id is not None:
+        _leave_standing(session, person, question, step, message_id, context)
+        message_id = None
+    elif message_id is None and question.outbox_id is not None:
         _settle_old_message(session, person, question, flow, step, context)
     if following is not None:
         _ask(session, person, question, flow, following, context, message_id=message_id)
@@ -197,6 +201,21 @@ def _take(
             text=flow.so_far(question.answers) or common.noted(),
         )  # fmt: skip
     registered.finish(session, person, question, context)
+
+
+def _leave_standing(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    step: Step,
+    message_id: int,
+    context: Context,
+) -> None:
+    """What was agreed to stays readable above the next question, without its buttons."""
+    answer = question.answers[step.key]
+    labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
+    text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
+    edit(session, chat_id=person.chat_id, message_id=message_id, text=text, now=context.now)
 
 
 def _settle_old_message(

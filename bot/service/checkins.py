@@ -308,10 +308,10 @@ def _edited_line(
     except Unread:
         say(session, chat_id=person.chat_id, text=words.no_longer_a_check_in(), now=context.now)
         return
-    old, new = words.so_far(answers_of(session, profile, row)), words.so_far(answers)
-    if old == new:
+    old = answers_of(session, profile, row)
+    if words.so_far(old) == words.so_far(answers) and row.note == answers.get("note", row.note):
         return
-    lead = f"{words.changed(old, new)}\n{words.re_decided()}"
+    lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
     take(session, profile, answers, message_id=incoming.message_id, context=context, lead=lead)
 
 
@@ -354,10 +354,10 @@ def _edited_answer(
     value = [value] if step.many else value
     if question.answers.get(key) == value:
         return
-    old = words.so_far(question.answers)
+    old = dict(question.answers)
     question.answers = question.answers | {key: value}
     session.add(question)
-    lead = words.changed(old, words.so_far(question.answers))
+    lead = words.changed(old, question.answers)
     row = checkin_row(session, profile.person_id, today)
     if row is None:
         say(session, chat_id=person.chat_id, text=lead, now=context.now)
