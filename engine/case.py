@@ -88,7 +88,7 @@ class Case:
         if self.days_out not in LOAD_DAYS:
             return None
         others = sum(self._carbs_of(out) for out in LOAD_DAYS if out != self.days_out)
-        return self.limits.load_total_g - others
+        return round(self.limits.load_total_g - others, 6)  # no dust of binary fractions
 
     def _carbs_of(self, days_out: int) -> float:
         set_g = self.history.set_on(self.event.day - timedelta(days=days_out))

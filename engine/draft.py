@@ -102,7 +102,7 @@ def usual_load(sex: Sex) -> float:
 def _day(athlete: Athlete, baseline: Baseline, shape: Shape, mean: float, out: int) -> DayTarget:
     rails, kg = GuardRails.of(athlete), athlete.body_mass_kg
     depletion = out > max(LOAD_DAYS)
-    wanted = _carbs(athlete, baseline, shape, mean, out)
+    wanted = min(_carbs(athlete, baseline, shape, mean, out), e.DRAFT_CARB_MOST_G.value)
     carb = nearest_inside(wanted, rails.rail("carb_floor_g"), e.ROUND_TO_G.value)
     return DayTarget(
         days_out=out,

@@ -164,8 +164,11 @@ class Limits:
 
         floor = inside("carb_floor_g", min(carbs) - e.SUGGESTED_FLOOR_STEPS.value * step)
         ceiling = inside("carb_ceiling_g", max(carbs) + change)
-        water_floor = inside("water_floor_l", min(waters) * e.SUGGESTED_WATER_BELOW.value, 0.05)
-        water_ceiling = inside("water_ceiling_l", max(waters) * e.SUGGESTED_WATER_ABOVE.value, 0.05)
+        # Water is wanted as it is, so rounding must not shut the plan's own figure out.
+        rail = rails.rail("water_floor_l")
+        driest, wettest = (min(max(w, rail.low), rail.high) for w in (min(waters), max(waters)))
+        water_floor = inside("water_floor_l", driest * e.SUGGESTED_WATER_BELOW.value, 0.05)
+        water_ceiling = inside("water_ceiling_l", wettest * e.SUGGESTED_WATER_ABOVE.value, 0.05)
         return cls(
             guard_rails=rails,
             carb_floor_g=min(floor, ceiling),
@@ -174,8 +177,8 @@ class Limits:
             change_per_day_g=inside("change_per_day_g", change),
             load_total_g=inside("load_total_g", load + e.SUGGESTED_LOAD_ROOM_STEPS.value * step),
             apply_without_asking_g=inside("apply_without_asking_g", step),
-            water_floor_l=min(water_floor, water_ceiling),
-            water_ceiling_l=water_ceiling,
+            water_floor_l=min(water_floor, driest),
+            water_ceiling_l=max(water_ceiling, wettest),
         )
 
     def window(
@@ -296,7 +299,7 @@ def plan_problems(plan: PeakPlan, limits: Limits) -> tuple[Problem, ...]:
                 found.append(Problem(day.days_out, key, value, floor, low))
             if value > high:
                 found.append(Problem(day.days_out, key, value, ceiling, high))
-    load = sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)
+    load = round(sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS), 6)
     if load > limits.load_total_g:
         found.append(Problem(None, "carb_g", load, "load_total_g", limits.load_total_g))
     return tuple(found)

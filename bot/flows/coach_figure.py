@@ -65,15 +65,13 @@ def _sure_choices(answers: Answers) -> Choices:
     )
 
 
-#: Context: "_name", "_own", "_day" (ISO), "_days_out", "_planned_g", "_proposed_g" (None: set by
-#: hand), "_stands_g", "_limits" (floor, ceiling, load room), "_rail" (low, high, sources).
-COACH_FIGURE = Flow(
-    id="coach-figure",
-    steps=(
-        Step(key="carb_g", ask=_ask, read=_read),
-        Step(
-            key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices,
-            when=_needs_confirming,
-        ),
+#: Context: "_name", "_own", "_day" (ISO), "_planned_g", "_proposed_g" (None: set by hand),
+#: "_stands_g", "_limits" (carb_floor_g, carb_ceiling_g, load_room_g), "_rail" (low, high, sources).
+_STEPS = (
+    Step(key="carb_g", ask=_ask, read=_read),
+    Step(
+        key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming
     ),
-)  # fmt: skip
+)
+OTHER_FIGURE = Flow(id="coach-figure", steps=_STEPS)  # the subject is the decision
+DAY_BY_HAND = Flow(id="coach-day", steps=_STEPS)  # the subject is the athlete

@@ -38,8 +38,6 @@ PACES = {
 }
 STOP_REPEATING_AFTER = timedelta(hours=24)
 
-_SEVERITY = {Level.ADVISORY: 0, Level.CAUTION: 1, Level.WARNING: 2}
-
 
 def raise_flags(
     session: Session,
@@ -55,7 +53,7 @@ def raise_flags(
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
     again): then a warning acknowledged that day is not raised once more.
     """
-    for flag in sorted(flags, key=lambda flag: -_SEVERITY[flag.level]):
+    for flag in sorted(flags, key=lambda flag: -flag.level.rank):
         _raise(session, profile, flag, day, context, told_anew=told_anew)
 
 
@@ -65,7 +63,7 @@ def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
         AlertRow.athlete_id == athlete_id, col(AlertRow.acknowledged_at).is_(None)
     )
     return sorted(
-        session.exec(query), key=lambda row: (-_SEVERITY[Level(row.level)], row.opened_at)
+        session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at)
     )
 
 
@@ -118,7 +116,7 @@ def settle_message(
 ) -> None:
     """Rewrite the newest message about this alert, with these buttons in place of its own."""
     message = latest_message(session, row, person)
-    if message is not None and message.status != "dropped":
+    if message is not None and message.status not in ("dropped", "failed"):
         edit(
             session, chat_id=person.chat_id, outbox_id=message.id, text=text, buttons=buttons,
             now=context.now,
@@ -155,12 +153,12 @@ def _raise(
     *,
     told_anew: bool,
 ) -> None:
-    facts = plain(flag.facts)
+    facts = plain(dict(flag.facts))
     same_cause = select(AlertRow).where(
         AlertRow.athlete_id == profile.person_id, AlertRow.flag == flag.id
     )
     for earlier in session.exec(same_cause.order_by(col(AlertRow.id).desc())).all():
-        worse = _SEVERITY[flag.level] > _SEVERITY[Level(earlier.level)]
+        worse = flag.level.rank > Level(earlier.level).rank
         if earlier.acknowledged_at is None:
             if not worse:
                 return
@@ -246,7 +244,7 @@ def _send(
         topic=_topic(row, person),
         dedupe=f"{_topic(row, person)}:{context.now.isoformat()}",
     )  # fmt: skip
-    if before is not None and before.id != sent.id and before.status != "dropped":
+    if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
         edit(
             session, chat_id=person.chat_id, outbox_id=before.id, now=context.now,
             text=before.payload["text"],

@@ -94,7 +94,7 @@ def typed(
         _refuse(session, person, question, step, common.only_text_here(), context)
         return True
     try:
-        answer = read_answer(step, incoming.text, question, context)
+        answer: object = read_answer(step, incoming.text, question, context)
     except Unread as unread:
         _refuse(session, person, question, step, str(unread), context)
         return True

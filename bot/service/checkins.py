@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from engine.oneline import parse_one_line
 from sqlmodel import Session, col, select
 
 from bot.context import Context
@@ -29,6 +28,7 @@ from bot.service.week import (
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.week import CheckInRow
 from engine.case import answers_needed
+from engine.oneline import parse_one_line
 from engine.symptoms import screen
 from engine.units import Refusal, VolumeUnit, WeightUnit
 

@@ -1,21 +1,148 @@
-"""Changes that wait for the coach's word."""
+"""Changes that wait for the coach's word: put before the coach, with a deadline."""
 
 from __future__ import annotations
 
+from datetime import datetime, time, timedelta
+
 from sqlmodel import Session
 
+from bot import agenda
 from bot.context import Context
+from bot.flows.coach_figure import OTHER_FIGURE
+from bot.messages import athlete as athlete_words
+from bot.messages import coach_figures as figures
+from bot.messages import coach_signoff as words
+from bot.messages.reasons import reason
+from bot.outbox import Button, Buttons, edit, say
+from bot.service import asking
+from bot.service.people import get_person, profile_of
 from bot.store.people import AthleteProfile
-from bot.store.week import DecisionRow
+from bot.store.week import CheckInRow, DecisionRow
+
+LAPSE = "sign-off-lapse"
+
+# Our own choice, all three: long enough to be seen, early enough to eat by.
+WAIT = timedelta(hours=2)
+LATEST = time(12, 0)  # on the day that is set, where the athlete is: an hour after the cut-off
+AT_LEAST = timedelta(minutes=30)
 
 
 def ask_coach(
     session: Session, profile: AthleteProfile, decision_row: DecisionRow, *, context: Context
 ) -> None:
     """Put a proposal before the coach, with a deadline at which it lapses to the plan."""
-    raise NotImplementedError
+    due_at = _deadline(profile, decision_row, context)
+    decision_row.sign_off_due_at = due_at
+    coach = get_person(session, profile.coach_id)
+    row = say(
+        session, chat_id=coach.chat_id, now=context.now,
+        text=proposal_text(session, profile, decision_row),
+        buttons=_buttons(decision_row, own=profile.coach_id == profile.person_id),
+        dedupe=f"sign-off:{decision_row.id}",
+    )  # fmt: skip
+    decision_row.outbox_id = row.id
+    session.add(decision_row)
+    session.flush()
+    agenda.put(
+        session,
+        subject=subject_of(decision_row),
+        local_date=decision_row.sets_date,
+        kind=LAPSE,
+        due_at=due_at,
+    )
+
+
+def waiting_line(session: Session, profile: AthleteProfile, decision_row: DecisionRow) -> str:
+    """What the athlete reads under a target while a larger change waits."""
+    assert decision_row.carb_g is not None
+    assert decision_row.sign_off_due_at is not None
+    return athlete_words.waiting_for_coach(
+        get_person(session, profile.coach_id).first_name,
+        decision_row.carb_g,
+        stands_g(decision_row),
+        figures.clock(decision_row.sign_off_due_at, profile.zone),
+        profile.coach_id == profile.person_id,
+    )
 
 
 def replaced(session: Session, decision_row: DecisionRow, context: Context) -> None:
-    """A changed answer took this proposal's place: no deadline, no buttons."""
-    raise NotImplementedError
+    """A new decision took this one's place: no deadline, no buttons, no question left open."""
+    profile = profile_of(session, decision_row.athlete_id)
+    assert profile is not None
+    name = get_person(session, profile.person_id).first_name
+    what = words.replaced(name, own=profile.coach_id == profile.person_id)
+    settle(session, profile, decision_row, what, context)
+
+
+def settle(
+    session: Session, profile: AthleteProfile, row: DecisionRow, what: str, context: Context
+) -> None:
+    """Take deadline, buttons and open question away; the proposal's message says what became of it."""
+    agenda.cancel(session, subject=subject_of(row))
+    coach = get_person(session, profile.coach_id)
+    for question in asking.open_questions(
+        session, coach, flow=OTHER_FIGURE.id, subject_id=row.id
+    ):
+        asking.close(session, question, context)
+    if row.outbox_id is not None:
+        edit(
+            session, chat_id=coach.chat_id, outbox_id=row.outbox_id, now=context.now,
+            text=words.settled(proposal_text(session, profile, row), what),
+        )  # fmt: skip
+
+
+def proposal_text(session: Session, profile: AthleteProfile, row: DecisionRow) -> str:
+    assert row.carb_g is not None
+    assert row.planned_carb_g is not None
+    assert row.sign_off_due_at is not None
+    return words.proposal(
+        name=get_person(session, profile.person_id).first_name,
+        day=row.sets_date,
+        days_out=row.decision["days_out"],
+        planned_g=row.planned_carb_g,
+        proposed_g=row.carb_g,
+        alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
+        why=reason(row.decision, profile.weight_unit, profile.volume_unit),
+        morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
+        until=figures.clock(row.sign_off_due_at, profile.zone),
+        stands_g=stands_g(row),
+        own=profile.coach_id == profile.person_id,
+    )
+
+
+def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
+    """The morning's three numbers (four in the load), in the athlete's units."""
+    if row is None:
+        return words.morning_line(None, None, None, None)
+    return words.morning_line(
+        figures.weight(row.weight_kg, profile.weight_unit) if row.weight_kg is not None else None,
+        row.fullness,
+        row.sharpness,
+        figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+    )
+
+
+def stands_g(row: DecisionRow) -> float:
+    """The figure that holds if the coach says nothing (g)."""
+    lapse: float | None = row.decision["lapse_g"]
+    figure = lapse if lapse is not None else row.planned_carb_g
+    assert figure is not None
+    return figure
+
+
+def subject_of(row: DecisionRow) -> str:
+    return f"decision:{row.id}"
+
+
+def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> datetime:
+    latest = agenda.local_instant(row.sets_date, LATEST, profile.zone or "UTC")
+    return max(min(context.now + WAIT, latest), context.now + AT_LEAST)
+
+
+def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
+    assert row.carb_g is not None
+    return [
+        [Button(words.approve_button(row.carb_g, own=own), f"sign:approve:{row.id}")],
+        [Button(words.other_button(), f"sign:other:{row.id}")],
+        [Button(words.keep_button(stands_g(row)), f"sign:keep:{row.id}")],
+    ]

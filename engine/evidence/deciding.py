@@ -5,6 +5,7 @@
 
 from __future__ import annotations
 
+from engine.evidence.safety import REALE_2018
 from engine.evidence.source import Number, Provenance, Source
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
@@ -33,7 +34,7 @@ DE_MORAES_2019 = Source(
     SEEN,
 )
 EFSA_2010 = Source(
-    "efsa-2010",
+    "efsa-2010-drinks",
     "EFSA 2010, EFSA Journal 8(3):1459: adequate intake of water from drinks 1.4 L a day for women "
     "and 1.75 L for men",
     SEEN,
@@ -71,12 +72,6 @@ HOMER_2024 = Source(
 KREITZMAN_1992 = Source(
     "kreitzman-1992",
     "Kreitzman et al. 1992, Am J Clin Nutr 56:292S-293S: glycogen is held with 3-4 parts water",
-    SEEN,
-)
-REALE_2018 = Source(
-    "reale-2018",
-    "Reale et al. 2018, Int J Sport Nutr Exerc Metab 28:565-573: three days at 100 mL/kg with "
-    "blood electrolytes in range and no clinical events",
     SEEN,
 )
 ROBERTS_2020 = Source(
@@ -301,6 +296,10 @@ DRAFT_LOAD_HEAVY = Number(
 DRAFT_LOAD_LIGHT = Number(
     name="light load day of a sloped load, share of the mean", value=0.8, unit="1",
     source=COMMON_PRACTICE,
+)  # fmt: skip
+DRAFT_CARB_MOST_G = Number(
+    name="most carbohydrate drafted for a day", value=1500, unit="g/day", source=OWN_CHOICE,
+    note="the most that a day of a plan holds at all",
 )  # fmt: skip
 DRAFT_STAGE_G_PER_KG = Number(
     name="carbohydrate of the day itself", value=3, unit="g/kg", source=COMMON_PRACTICE

@@ -7,7 +7,7 @@ Revises: ${down_revision or 'nothing' | comma,n}
 from __future__ import annotations
 
 import sqlalchemy as sa
-import sqlmodel
+import sqlmodel.sql.sqltypes
 from alembic import op
 
 import bot.store.base

@@ -7,7 +7,7 @@ Revises: 0001
 from __future__ import annotations
 
 import sqlalchemy as sa
-import sqlmodel
+import sqlmodel.sql.sqltypes
 from alembic import op
 
 import bot.store.base
