@@ -37,7 +37,7 @@ FIGURES = tuple(
         r"seized (?:the|this|my) (?:day|chance|opportunity|moment)|(?:back|hip|neck|shoulder|engine) seized(?: up)?",
         r"(?:suit|bikini|dress|trunks|costume|clothes|jeans|shorts)(?: [\w']+){0,2} fitting|fitting (?:of|for) (?:the |my )?(?:suit|bikini|dress|trunks)",
         r"(?:dress|suit|bikini|costume) fittings?",
-        r"(?:fit|fits) (?:in|into|my|the|me|well|great|perfectly|nicely|like)",
+        r"(?<!a )(?:fit|fits) (?:in|into|my|the|me|well|great|perfectly|nicely|like)",
         r"heart rate (?:zone|monitor|strap|watch)",
         r"(?:boxing|wedding|engagement|gymnastics?) rings?(?! (?:\w+ )*(?:tight|stuck|won't|doesn't|too small))",
         r"shak(?:es|ing) (?:my|your|his|her) head|protein shak(?:e|es|ing)",

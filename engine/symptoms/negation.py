@@ -66,15 +66,26 @@ _SUPPOSED = re.compile(
 )
 
 
+_DRUG_DENIED = re.compile(
+    r"\b(?:no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
+    r"(?: (?:i|ever|even|be|been|on|any|take|takes|taking|taken|took|use|uses|using|used|touch|"
+    r"touched|need|want|had|have|doing|do|of|or|and|other|such|tried|try)|"
+    r" [\w']+(?: [\w']+)? (?:or|nor)){0,5} $"
+)
 _REACH = 160  # characters looked at on either side; no list of complaints is longer
 _LIST_WITH_OR = re.compile(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
 
 
-def said(clause: str, span: Span, others: Sequence[Span]) -> Said:
-    """Judge the words at `span`; `others` are the spans of all finds of the clause, in order."""
+def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
+    """Judge the words at `span`; `others` are the spans of all finds of the clause, in order.
+
+    `denies` says that words of denial within the span belong to the complaint.
+    """
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
     if _AFTER_DENIED.match(after):
         return Said.NO
+    if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
+        return within
     denied = _denied_before(before, _nearby(others, span), _LIST_WITH_OR.match(after) is not None)
     if denied is Said.NO and _AFTER_STILL_THERE.match(after):
         return Said.YES
@@ -118,6 +129,20 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         if not passed and around is None:
             return Said.YES
     return Said.YES
+
+
+def _denied_within(words: str) -> Said:
+    """For "hands are not swollen", where the "no" stands inside what was found."""
+    inner = words.split(" ")[1:-1]
+    at = next((i for i, word in enumerate(inner) if word in _NOT), None)
+    if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
+        return Said.YES
+    return Said.DOUBT if any(word in _LESSENED for word in inner[at + 1 :]) else Said.NO
+
+
+def drug_denied(clause: str, span: Span) -> bool:
+    """Whether the drug named at `span` is said not to be taken; "my" or "the" drug is taken."""
+    return _DRUG_DENIED.search(clause, max(0, span[0] - _REACH), span[0]) is not None
 
 
 def _nearby(spans: Sequence[Span], span: Span) -> Sequence[Span]:

@@ -21,8 +21,11 @@ class Phrase:
     sure: bool
     pattern: re.Pattern[str]
     cues: tuple[str, ...]
+    denies: bool
+    """Whether words of denial are part of the complaint itself, as in "legs won't move"."""
 
 
+_DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>")
 _W = r"[\w']+"
 
 
@@ -54,7 +57,16 @@ def _table(symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "") -
     found = []
     for certain, block in ((True, sure), (False, doubtful)):
         lines = [line.strip() for line in block.strip().splitlines() if line.strip()]
-        found += [Phrase(symptom, certain, _compile(line), tuple(cues.split())) for line in lines]
+        found += [
+            Phrase(
+                symptom,
+                certain,
+                _compile(line),
+                tuple(cues.split()),
+                _DENIAL.search(line) is not None,
+            )
+            for line in lines
+        ]
     return found
 
 
@@ -202,7 +214,7 @@ PHRASES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "confus disorient deliri slurr hallucinat foggy fog straight where what who sense nonsense gibberish "
+        "confus speak talk word disorient deliri slurr hallucinat foggy fog straight where what who sense nonsense gibberish "
         "incoheren drunk agitated spaced out blank strange weird remember muddled",
         sure=r"""
         confused|confusion|disorient\w*|deliri\w*|incoheren\w*
@@ -247,7 +259,7 @@ PHRASES: tuple[Phrase, ...] = (
         <bad> <headache>
         <headache><5>(?:severe|unbearable|splitting|killing me|bad i|so bad|really bad|very bad|worst|excruciating|blinding|agony|of my life|of my whole life|like never before|like this before|than ever|out of nowhere|suddenly|intense|crippling|(?:8|9|10) ?(?:/|or|of|out of) ?10)
         <headache> (?:severe|unbearable|splitting|so bad|really bad|very bad|excruciating|killing me|out of nowhere)
-        head(?:'s)?<3>(?:splitting|exploding|explode|pounding|killing me|bursting|burst|split|in agony)
+        head(?:'s)?<5>(?:splitting|exploding|explode|pounding|killing me|bursting|burst|split|in agony)
         head(?:'s)? (?:splitting|exploding|pounding|killing me|bursting)
         skull<2>(?:split\w*|explod\w*|crush\w*|pound\w*)
         <can't><3>(?:see|open|think|move|stand|stop|shift|function)<4><headache>

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .figures import EVERYDAY, FIGURES
 from .names import WARNINGS, Symptom
-from .negation import Said, Span, said, supposed
+from .negation import Said, Span, drug_denied, said, supposed
 from .phrases import PHRASES, Phrase
 from .spelling import Corrector, clauses
 from .words import word_set
@@ -49,22 +49,18 @@ class Screening:
 
 
 # The words that a slip of the finger is put right to.
-_VOCABULARY = (
-    word_set(
-        """
-        chest heart heartbeat breath breathe breathing breathless breathlessness fainted fainting
-        faint unconscious consciousness collapsed blackout seizure seizures convulsion convulsions
-        convulsing epileptic palpitations palpitation arrhythmia fluttering irregular pounding
-        racing weakness paralysed paralysis confused confusion disoriented delirious hallucinating
-        slurring slurred vomit vomited vomiting puking puked headache headaches migraine severe
-        splitting unbearable nausea nauseous nauseated queasy swollen swelling puffy fingers ankles
-        dizzy dizziness lightheaded lightheadedness vertigo insomnia cramp cramps cramping tingling
-        trembling diarrhoea constipated constipation bloated bloating stomach urine tight tightness
-        suicidal suicide thrown throwing numbness buckled twice
-        """
-    )
-    | DRUG_VOCABULARY
-)
+_VOCABULARY = DRUG_VOCABULARY | word_set("""
+    chest sternum heart heartbeat breath breathe breathing breathless breathlessness shortness
+    difficulty struggling gasping suffocating fainted fainting faint passed blacked unconscious
+    consciousness collapsed blackout seizure seizures convulsion convulsions convulsing epileptic
+    fitting palpitations palpitation arrhythmia fluttering irregular pounding racing skipping
+    weakness paralysed paralysis buckled confused confusion disoriented delirious hallucinating
+    slurring slurred vomit vomited vomiting puking puked thrown throwing headache headaches
+    migraine severe splitting unbearable excruciating nausea nauseous nauseated queasy swollen
+    swelling puffy fingers ankles dizzy dizziness lightheaded lightheadedness vertigo insomnia
+    cramp cramps cramping tingling trembling diarrhoea constipated constipation bloated bloating
+    stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
+""")
 _CORRECTOR = Corrector(_VOCABULARY)
 
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
@@ -123,7 +119,7 @@ def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase,
     for phrase, span in finds:
         if phrase.symptom in settled:
             continue
-        verdict = said(plain, span, spans)
+        verdict = said(plain, span, spans, denies=phrase.denies)
         if verdict is Said.YES and (doubtful or phrase.symptom in everyday):
             verdict = Said.DOUBT
         elif verdict is Said.YES and phrase.sure:
@@ -144,5 +140,4 @@ def _keep(found: dict[Symptom, Hit], hit: Hit) -> None:
 
 
 def _drugs(clause: str) -> list[str]:
-    spans = drug_spans(clause)
-    return [clause[a:b] for a, b in spans if said(clause, (a, b), spans) is not Said.NO]
+    return [clause[a:b] for a, b in drug_spans(clause) if not drug_denied(clause, (a, b))]

@@ -65,30 +65,37 @@ _VARIANTS = {
     "pukin": "puking", "alot": "a lot", "legs'": "legs",
 }  # fmt: skip
 
-# Sound words of one or two letters' difference from a word of the vocabulary: never "put right".
-_LEFT_ALONE = word_set(
-    """
-    cheat cheats cheated chess crest chose chests cheap cheek heard hearty heath hears heats heave
-    paint painted painting saint taint faith fainter feints flaunt breadth wreath breads bread
-    breaths breathed breather breathes breathtaking
-    champ champs clamp clamps tramp crimp scramp cram crams crabs
-    inulin insulating insulted insulate flattering confusing confuse confuses refused
-    several sever serve served severed swear sounding rounding bounding founding grounding
-    pending poising punting pouring racking raging raving ratcing ranking rating raising
-    collapse consonant conscious conscience confession contusion conclusion conversion
-    nausea vomits mutable numbers number bumped swallowed swallow sullen stolen
-    diuresis relative laxity urging urinal migrate migrants tremor tremors trembler termor
-    fitting fingers finger lingers stomachs potassium sodium lightened headaches headache
-    posing pausing passing pressing tinkling tingle bloated blasted boasted floated
-    sleep steep asleep steroids asteroid insomniac shading sharing shaping shaving
-    suicide homicide spinning spanning
-    """
-)
+# Words that people misspell in ways of their own, known by how they begin.
+_BEGINNINGS = {
+    "palpit": "palpitations", "palpat": "palpitations", "palpet": "palpitations",
+    "convuls": "convulsion", "seizu": "seizure", "paralys": "paralysed", "paralyz": "paralysed",
+    "paralis": "paralysed", "hallucin": "hallucinating", "diarr": "diarrhoea",
+    "diarh": "diarrhoea", "constip": "constipated", "dizzi": "dizzy", "furos": "furosemide",
+    "spironol": "spironolactone", "clenb": "clenbuterol",
+}  # fmt: skip
+
+# Sound words a slip or two away from a word of the vocabulary: never "put right".
+_LEFT_ALONE = word_set("""
+    angles arcing backed blacker blanked bleating blocked blotting boating breach breaching
+    breadth breathed breather breathes bucked buckle buckler buckles buckley camp camping
+    camps champ champs cheat chess chests chet clamp clamping clamps collapse compulsion
+    conclusion conclusions concussion concussions confession confuse confuses constituted
+    constitution consulting contusion conversing conversion conversions cram cramming crap
+    craps crashing crest crimp crump cushing delicious difficult excruciatingly fain fainter
+    faints fait finders finger fisting fittings flattening flattering flint gaping gassing
+    grasping hear heard hearn hears hearst heartbreak hearth hearty heat heave insomniac
+    inulin irregularly passe passer passes pasted paused peking pissed poked poking pressured
+    pressures puff puffs puke racine racking raging raking raping raring rating raving selling
+    severn shelling shipping sipping slipping slitting slurping smelling snelling spelling
+    spitting spurred spurring stabbings strangling throw throws tights tinkling trice twine
+    unbearably unbeatable unbreakable unreadable uribe weaknesses
+""")
 
 
 class Corrector:
-    """Puts words within a slip or two of the vocabulary right: one for five to seven letters, two
-    from eight on. The first letter is trusted, unless the first two have changed places.
+    """Puts words within a slip or two of the vocabulary right: one up to nine letters, two from
+    ten on. Of four letters, only one left out is thought of. The first letter is trusted, unless
+    the first two have changed places.
 
     Looks words up by what is left when letters are taken out, so that a long message costs a
     lookup per letter and not a comparison per word known.
@@ -105,28 +112,38 @@ class Corrector:
         """The word of the vocabulary that was meant, or the word itself."""
         if (variant := _VARIANTS.get(word)) is not None:
             return variant
-        if len(word) < 5 or word in self._words or word in _LEFT_ALONE:
+        if len(word) < 4 or word in self._words or word in _LEFT_ALONE:
             return word
-        calm = re.sub(r"([a-z])\1{2,}", r"\1\1", word)
-        calm = calm if calm in self._words else re.sub(r"([a-z])\1+$", r"\1", calm)
-        if calm in self._words or calm in _VARIANTS:
-            return _VARIANTS.get(calm, calm)
-        if len(calm) < 5 or len(calm) > _LONGEST_WORD:
-            return word
-        allowed = _slips(calm)
+        for beginning, meant in _BEGINNINGS.items():
+            if word.startswith(beginning):
+                return meant
+        for calm in (
+            re.sub(r"([a-z])\1{2,}", r"\1\1", word),
+            re.sub(r"([a-z])\1{2,}", r"\1", word),
+        ):
+            if calm in self._words or calm in _VARIANTS:
+                return _VARIANTS.get(calm, calm)
+        return self._nearest(calm) or word
+
+    def _nearest(self, word: str) -> str | None:
+        if len(word) > _LONGEST_WORD:
+            return None
+        allowed = _slips(word)
         best: tuple[int, str] | None = None
-        for rest in _remains(calm, allowed):
+        for rest in _remains(word, allowed):
             for known in self._by_remains.get(rest, ()):
-                if known[0] != calm[0] and known[:2] != calm[1::-1]:
+                if known[0] != word[0] and known[:2] != word[1::-1]:
                     continue
-                distance = _distance(calm, known)
+                distance = _distance(word, known)
                 if distance <= allowed and (best is None or (distance, known) < best):
                     best = (distance, known)
-        return best[1] if best else word
+        if best is None or (len(word) == 4 and len(best[1]) != 5):
+            return None
+        return best[1]
 
 
 def _slips(word: str) -> int:
-    return 2 if len(word) >= 8 else 1
+    return 2 if len(word) >= 10 else 1
 
 
 def _remains(word: str, slips: int) -> Iterator[str]:
@@ -163,6 +180,7 @@ def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
     folded = unicodedata.normalize("NFKD", plain(text.translate(_PICTURES)))
     folded = "".join(c for c in folded if not unicodedata.combining(c)).replace("\n", " . ")
     folded = folded.replace("œ", "oe").replace("æ", "ae").replace("w/o", "without")
+    folded = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", folded)
     known: dict[str, str] = {}
     out: list[tuple[str, str]] = []
     words: list[str] = []

@@ -1,0 +1,597 @@
+"""Invented messages for the symptom screening, each with what a person would read in it."""
+
+from __future__ import annotations
+
+# Every one of these must be found as that warning, surely or in doubt.
+WARNINGS = {
+    "fainting": """
+        I fainted in the shower this morning
+        fainted twice yesterday
+        i fainted
+        Fainted. Woke up on the bathroom floor
+        passed out after posing practice
+        I passed out in the kitchen, my flatmate found me
+        blacked out when I stood up
+        had a blackout on the stairs
+        everything went black for a few seconds when I got up
+        I lost consciousness for a moment
+        lost conciousness at the gym
+        collapsed on the treadmill
+        was unconscious for about a minute
+        came to on the floor with no idea what happened
+        nearly fainted getting out of bed
+        almost passed out at work
+        felt faint all morning
+        keeled over in the queue
+        fianted this morning
+        fainteed after cardio
+        feinted in the bath
+        I pased out
+        not great, I fainted
+        legs ok but fainted earlier
+        I didn't tell you but I fainted on Tuesday
+        no sleep, fainted at breakfast
+        I think I fainted
+        not sure if I fainted or just fell asleep
+        dropped to the floor out of nowhere
+        syncope this morning according to my nurse friend
+    """,
+    "confusion": """
+        I feel really confused
+        very confused this morning, didn't know where I was
+        couldn't remember my own name for a minute
+        disoriented when I woke up
+        disorientated and slow
+        my speech is slurred
+        slurring my words
+        my boyfriend says I'm not making sense
+        I don't know what day it is
+        confusion and a headache
+        so confuzed today
+        hallucinating a bit, seeing things
+        can't think straight at all
+        I feel drunk but haven't had a drink
+        can't speak properly
+        delirious last night
+    """,
+    "seizure": """
+        had a seizure last night
+        I had a siezure
+        seizures again
+        my wife says I had convulsions in my sleep
+        convulsing on the floor
+        shaking uncontrollably for five minutes
+        epileptic fit this morning
+        had a fit in the car park
+        had a sezure
+    """,
+    "chest-pain": """
+        chest pain
+        Chest pains since last night
+        my chest hurts
+        pain in my chest when I walk
+        tightness in the chest
+        chest feels tight
+        my chest is really tight and sore
+        pressure on my chest
+        sharp stabbing pain near my sternum
+        crushing feeling in chest
+        feels like an elephant on my chest
+        there's a weight on my chest
+        chest discomfort
+        cheast pain
+        chst pain
+        chestpain
+        chest pian since 4am
+        pain going down my left arm
+        heart hurts
+        think I'm having a heart attack
+        chest hurts when I breathe in
+        no appetite, chest pain
+        slept fine, no headache, chest pain though
+        don't want to worry you but my chest is hurting
+        it's like a tight band around my chest
+        angina maybe?
+        chest pain not going away
+        never had chest pain like this
+        dull ache in my chest
+        chest feels heavy
+    """,
+    "palpitations": """
+        palpitations
+        heart palpitations all night
+        heart is racing
+        my heart's racing
+        my heart was pounding lying in bed
+        heart keeps skipping beats
+        heart skipped a few beats
+        heart fluttering
+        fluttering in my chest
+        racing heart at rest
+        irregular heartbeat
+        heart beating really fast for no reason
+        my heart is beating out of my chest
+        my heart is going crazy
+        heart going a million miles an hour
+        heart feels like it's jumping
+        heart feels weird
+        palpatations
+        palpitaions since yesterday
+        palpitashuns
+        hart racing
+        heart racin and sweaty
+        can feel my heart pounding in my ears
+        pulse is all over the place
+        resting heart rate 130 this morning
+        arrhythmia on my watch
+        watch says afib
+        heart missed a beat, twice
+        heart thumping
+        my heart won't slow down
+    """,
+    "limb-weakness": """
+        my legs gave way
+        legs gave out on the stairs
+        can't move my legs
+        couldn't lift my arms
+        cant feel my left leg
+        weakness in my legs
+        legs are so weak
+        weak legs
+        my arms feel weak and heavy
+        my right arm is numb
+        legs have gone numb
+        legs feel like jelly and won't hold me
+        couldn't stand up this morning
+        can't get up, legs won't work
+        I can hardly walk
+        muscles are weak, can barely climb the stairs
+        paralysed from the waist down for an hour
+        woke up paralyzed
+        my face is drooping on one side
+        left side has gone weak
+        lost strength in my hands
+        no strength in my legs at all
+        legs buckled
+        legs feel week
+        waekness in arms
+        paralised
+        heavy legs, can't lift them
+        too weak to get out of bed
+        my grip is gone, can't hold my phone
+        feeling weak all over
+        knees keep buckling
+        legs not working
+    """,
+    "repeated-vomiting": """
+        vomited three times
+        been vomiting all night
+        threw up twice
+        keep throwing up
+        can't stop vomiting
+        can't keep anything down
+        cannot keep water down
+        nothing stays down
+        vomiting since 3 am
+        threw up again
+        puking all morning
+        been sick four times since midnight
+        I've been sick twice
+        threw up everything I ate
+        vommiting
+        vomitting non stop
+        trew up 3 times
+        vomited and then vomited again
+        throwing up every hour
+        puked 5x
+        brought everything back up
+        vomiting blood
+        vomiting hasn't stopped
+        not stopped vomiting
+        can't hold any food down
+    """,
+    "severe-headache": """
+        severe headache
+        worst headache of my life
+        splitting headache
+        my head is splitting
+        head is pounding
+        pounding headache
+        thunderclap headache
+        terrible headache since the carb up
+        awful migraine
+        the headache is unbearable
+        headache so bad I can't open my eyes
+        headache 9/10
+        sudden headache out of nowhere
+        head feels like it's going to explode
+        killer headache
+        excruciating pain in my head
+        sever headache
+        severe hedache
+        severe headach
+        massive headache and sick
+        really bad headache
+        bad headache
+        headache won't go away, getting worse
+        migraine
+    """,
+    "breathlessness": """
+        short of breath
+        shortness of breath walking to the car
+        breathless
+        so breathless lying down
+        can't breathe
+        cant breath properly
+        can't catch my breath
+        couldn't get enough air
+        hard to breathe
+        difficulty breathing
+        trouble breathing since last night
+        struggling to breathe
+        gasping for air
+        my breathing is really shallow
+        breathing is hard
+        hurts to breathe
+        out of breath doing nothing
+        breathles
+        brethless
+        shortnes of breath
+        short off breath
+        dificulty breathing
+        wheezing a lot
+        can hardly breathe
+        i feel like i'm suffocating
+        no air
+    """,
+    "self-harm": """
+        I want to kill myself
+        feeling suicidal
+        I don't want to live anymore
+        thinking about ending my life
+        I've been self harming
+        everyone would be better off, I'd be better off dead
+    """,
+}
+
+# The others, found as that.
+OTHERS = {
+    "headache": """
+        slight headache
+        mild headache, probably the caffeine
+        my head hurts
+        head is aching a bit
+        hedache
+    """,
+    "nausea": """
+        feeling sick
+        nauseous after the rice cakes
+        bit of nausea
+        nausous
+        queasy
+        feel like throwing up
+    """,
+    "vomiting": """
+        vomited once after breakfast
+        threw up once
+    """,
+    "swollen-hands": """
+        swollen hands
+        my hands are swollen
+        fingers are puffy
+        rings are tight
+        can't get my ring off
+        sausage fingers this morning
+        hands feel puffy and bloated
+        swolen fingers
+    """,
+    "dizzy": """
+        dizzy
+        a bit dizzy standing up
+        felt light headed
+        lightheaded
+        light-headed after cardio
+        dizzyness
+        dizzines
+        dissy when I stand up
+        the room is spinning
+        head rush every time I get up
+        seeing stars when I stand
+        woozy
+    """,
+    "sleepless": """
+        couldn't sleep
+        didn't sleep at all
+        no sleep
+        awake all night
+        slept 3 hours
+        barely slept
+        insomnia again
+    """,
+    "cramps": """
+        cramps in my calves
+        calf cramp at night
+        cramping up
+        my hamstring locked up
+    """,
+    "diarrhoea": """
+        diarrhea
+        diarrhoea since last night
+        diarreah
+        got the runs
+        loose stools
+    """,
+    "constipation": """
+        constipated
+        haven't pooped in three days
+        constapated
+    """,
+    "bloating": """
+        bloated
+        so bloated
+        stomach distended
+    """,
+    "severe-gut": """
+        severe stomach pain
+        stomach cramps are unbearable
+        doubled over with stomach pain
+        blood in my stool
+    """,
+    "urine-dark": """
+        urine is really dark
+        dark pee
+        pee looks like cola
+        brown urine
+        blood in my urine
+    """,
+    "no-urine": """
+        haven't peed since yesterday
+        can't pee
+    """,
+    "tingling": """
+        tingling in my lips
+        pins and needles in both hands
+    """,
+    "shaky": """
+        shaky and cold
+        hands are trembling
+    """,
+    "blurred-vision": """
+        blurry vision
+        vision went blurry for a bit
+    """,
+}
+
+# Said not to be there: no find at all.
+DENIED = """
+    no dizziness
+    no chest pain
+    no headache, no nausea, no chest pain
+    no headache or nausea
+    no chest pain, palpitations or fainting
+    didn't faint
+    did not faint
+    I have not fainted
+    haven't fainted, haven't been dizzy
+    not dizzy
+    not dizzy at all
+    no palpitations
+    never had palpitations
+    without any dizziness
+    no signs of dizziness or headache
+    no vomiting
+    I'm not confused
+    not short of breath
+    no shortness of breath
+    not breathless
+    no weakness in my legs
+    don't have a headache
+    isn't chest pain
+    chest pain: no
+    dizzy? no
+    headache: none, nausea: none
+    headache free
+    I don't feel faint
+    zero cramps
+    no swelling in my hands
+    no swollen hands or headache
+    hands not swollen
+    legs not weak
+    neither dizzy nor sick
+    no seizures
+    didn't throw up
+    didnt vomit
+    no more symptoms, no dizzyness
+    I don't have any chest pain
+    had no palpitations last night
+"""
+
+# Everyday messages, figures of speech and the trade's own words: no warning that is sure.
+HARMLESS = """
+    all good today
+    slept well, feeling full
+    my heart is in it
+    my heart isn't in it today
+    put my heart and soul into this prep
+    heart rate was 58 this morning
+    dying to get on stage
+    dying for a pizza
+    this cardio is killing me
+    passed out asleep at 9
+    chest day done
+    chest and back looking crisp
+    chest pump was insane
+    did chest press and flyes
+    took my breath away
+    that stage was breathtaking
+    breathing exercises before bed
+    faint lines in my glutes now
+    faint striations showing
+    not for the faint of heart
+    calves are my weak point
+    weak points are hamstrings
+    weak pump today
+    my weakness is chocolate
+    sick of chicken
+    sick and tired of tilapia
+    you look sick mate
+    sick pump
+    posted a pic, threw up a photo on my story
+    confused about the macros
+    confused which day is the load
+    bit confused by the plan
+    back seized up in the car
+    seized the day
+    blackout curtains helped me sleep
+    passing out flyers for the show
+    deadlifts felt heavy
+    dead tired
+    legs are sore from squats
+    legs are full and round
+    arms look bigger
+    hands are cold
+    face looks leaner
+    knees are a bit sore
+    head is clear
+    headed to the gym
+    heading out for steps
+    heard from the promoter
+    paint job for the tan tomorrow
+    cheat meal was amazing
+    chess with my brother
+    bread and rice all day
+    heat was on all night
+    week is going well
+    feeling full this week
+    weeks of work paid off
+    number of steps 12000
+    remember to send photos
+    bikini fitting went well
+    dress fits great
+    fitted for my suit
+    trained arms and shoulders
+    moved the furniture, good workout
+    walked the dog, 12k steps
+    stood on the scale twice
+    ate everything on plan
+    drank 4 litres
+    water going down easily
+    kept everything on track
+    sodium steady
+    sleep 7 hours
+    slept like a baby
+    woke up at 5, ready to go
+    stomach is flat
+    gut is fine
+    stomach feels good
+    veins popping everywhere
+    muscles feel flat
+    flat but sharp
+    a little watery today
+    spilled over a bit I think
+    feeling drained of carbs lol
+    hungry as ever
+    posing practice went great
+    can't wait for saturday
+    couldn't be happier
+    couldn't ask for a better coach
+    won't miss a meal
+    not good at waiting
+    no problems
+    nothing to report
+    no complaints
+    quads are popping
+    glutes coming in
+    rings on my fingers look silly with this tan
+    watch says 9k steps
+    up early for the flight
+    stand up comedy tonight
+    air fryer chicken again
+    breath smells of keto
+    bananas for potassium
+    potatoes are high in potassium
+    shaking my protein now
+    protein shake went down well
+    the runs I did this week were easy
+    did my run this morning
+    my run was fine
+    black coffee only
+    tan is going dark
+    stage is going to be dark and cold
+    pressed the wrong button
+    pressure is on now
+    under pressure at work
+    tight conditioning
+    skin is tight
+    suit is tight
+    shoulders tight from posing
+    hamstrings tight
+    racing around all day at work
+    pounding the pavement, 15k steps
+    pounding the steps
+    jumping on a call later
+    skipped breakfast
+    skipped cardio
+    numbers look good
+    body is tired but fine
+    body feels good
+    my side pose needs work
+    left side looks better than right
+    front relaxed and side chest pose
+    side chest pose is improving
+    arms not growing
+    fullness 7, looking crisp
+    sharp as ever
+"""
+
+DRUGS = """
+    should I take a diuretic
+    thinking about a water pill
+    took 40 mg furosemide
+    took some furosamide
+    spironolactone from a friend
+    my mate offered me clen
+    clenbuterol
+    clenbutarol 40
+    took two potassium tablets
+    potassium pills?
+    can I use insulin with the load
+    10 iu insulin
+    laxatives last night
+    laxitives
+    senna tea before bed
+    took a laxative to get lighter
+    ephedrine before cardio
+    water tablets
+    dandelion root capsules
+    caffeine tablets
+    fat burner
+    how much hydrochlorothiazide
+    diuretcs
+    what dose of potassium chloride
+    is tren ok this week
+    DNP
+"""
+
+NO_DRUGS = """
+    bananas for potassium
+    potassium from potatoes
+    is there potassium in spinach
+    insulin sensitivity must be great right now
+    rice spikes my insulin
+    no diuretics
+    I don't take any diuretics
+    never used laxatives
+    natural athlete, drug free
+    coffee before cardio
+    water is going down fine
+    inulin fibre bar
+    oats and rice
+    salt as planned
+    lactose free milk
+    lactose gives me gas
+"""
+
+
+def lines(block: str) -> list[str]:
+    return [line.strip() for line in block.strip().splitlines()]
