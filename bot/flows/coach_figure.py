@@ -69,9 +69,7 @@ def _sure_choices(answers: Answers) -> Choices:
 #: "_stands_g", "_limits" (carb_floor_g, carb_ceiling_g, load_room_g), "_rail" (low, high, sources).
 _STEPS = (
     Step(key="carb_g", ask=_ask, read=_read),
-    Step(
-        key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming
-    ),
+    Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming),
 )
 OTHER_FIGURE = Flow(id="coach-figure", steps=_STEPS)  # the subject is the decision
 DAY_BY_HAND = Flow(id="coach-day", steps=_STEPS)  # the subject is the athlete

@@ -122,7 +122,9 @@ _CAUSES: dict[str, Callable[[_Facts], str]] = {
         f"{float(evidence.PULSE_HIGH):g})."
     ),
     "drug-named": lambda told: (
-        "A drug was named" + (f" ({told.quote()})" if told.facts.get("words") else "") + ". I gave no "
+        "A drug was named"
+        + (f" ({told.quote()})" if told.facts.get("words") else "")
+        + ". I gave no "
         "advice and said to ask a doctor. Ask them what they are taking, and bring in a doctor; "
         "diuretics, potassium and insulin have killed people in peak week."
     ),

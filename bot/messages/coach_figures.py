@@ -10,17 +10,17 @@ from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
 
 
 def day(value: date) -> str:
-    """"Tue 10 Nov"."""
+    """ "Tue 10 Nov"."""
     return f"{value:%a} {value.day} {value:%b}"
 
 
 def clock(instant: datetime, zone: str | None) -> str:
-    """"07:05", on the athlete's clocks."""
+    """ "07:05", on the athlete's clocks."""
     return f"{instant.astimezone(ZoneInfo(zone or 'UTC')):%H:%M}"
 
 
 def moment(instant: datetime, zone: str | None) -> str:
-    """"Tue 10 Nov, 07:05", on the athlete's clocks."""
+    """ "Tue 10 Nov, 07:05", on the athlete's clocks."""
     local = instant.astimezone(ZoneInfo(zone or "UTC"))
     return f"{day(local.date())}, {local:%H:%M}"
 
@@ -30,7 +30,7 @@ def grams(value: float) -> str:
 
 
 def change(value: float) -> str:
-    """"+40 g", "−25 g"; a sign always."""
+    """ "+40 g", "−25 g"; a sign always."""
     return f"{'+' if value > 0 else '−' if value < 0 else '±'}{abs(value):,.0f} g"
 
 

@@ -20,6 +20,16 @@ def _ways_in(link: str, code: str) -> str:
     return f"{link}\n\nor send me: {typed}" if link else f"Send me: {typed}"
 
 
+def coach_invitation(link: str, code: str, days: int) -> str:
+    """For the terminal of whoever runs the bot."""
+    how = (
+        f"Open this link as the coach: {link}\nor send the bot: /join {code}"
+        if link
+        else f"As the coach, open the chat with your bot and send: /join {code}"
+    )
+    return f"An invitation for a coach. It works once, within {_days(days)}.\n{how}"
+
+
 def for_you_to_forward(what: str, days: int) -> str:
     return (
         f"Here is an invitation for {what}. It works once, within {_days(days)}. "
@@ -173,7 +183,9 @@ def coach_changed(new: str) -> str:
 
 
 def took_over(name: str) -> str:
-    return f"{name} is now your athlete. Event, plan and limits came along; look at them in /roster."
+    return (
+        f"{name} is now your athlete. Event, plan and limits came along; look at them in /roster."
+    )
 
 
 def left_you(name: str) -> str:

@@ -68,7 +68,12 @@ def list_alerts(session: Session, person: Person, _rest: str, context: Context) 
 
 
 def freeze(
-    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
 ) -> None:
     """The coach stops all adjusting by hand."""
     own = coach.id == profile.person_id
@@ -86,7 +91,12 @@ def freeze(
 
 
 def ask_to_lift(
-    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
 ) -> None:
     """Lifting takes a second tap, on a question that says what it means."""
     answer(session, incoming, context)
@@ -110,7 +120,12 @@ def ask_to_lift(
 
 
 def lift(
-    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
 ) -> None:
     """Adjusting goes on from here."""
     own = coach.id == profile.person_id
@@ -129,11 +144,16 @@ def lift(
     if not own:
         text = words.athlete_told_lifted(coach.first_name)
         say(session, chat_id=athlete.chat_id, text=text, now=context.now)
-    deciding.redecide(session, profile, context=context, because="freeze-lifted")
+    deciding.redecide(session, profile, context=context, because="lifted")
 
 
 def keep_frozen(
-    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
 ) -> None:
     answer(session, incoming, context)
     rewrite(session, incoming, words.kept_frozen(), context)

@@ -62,9 +62,7 @@ def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     query = select(AlertRow).where(
         AlertRow.athlete_id == athlete_id, col(AlertRow.acknowledged_at).is_(None)
     )
-    return sorted(
-        session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at)
-    )
+    return sorted(session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 
 def second_contact(session: Session, coach: Person) -> Person | None:
@@ -112,7 +110,12 @@ def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow
 
 
 def settle_message(
-    session: Session, row: AlertRow, person: Person, text: str, context: Context, buttons: Buttons = ()
+    session: Session,
+    row: AlertRow,
+    person: Person,
+    text: str,
+    context: Context,
+    buttons: Buttons = (),
 ) -> None:
     """Rewrite the newest message about this alert, with these buttons in place of its own."""
     message = latest_message(session, row, person)
@@ -203,6 +206,8 @@ def _bring_in_contact(
     if row.second_contact_at is not None:
         return
     contact = second_contact(session, coach)
+    if contact is not None and not contact.reachable:
+        contact = None
     if contact is not None:
         row.second_contact_at = context.now
         session.add(row)
@@ -231,9 +236,7 @@ def _supersede(session: Session, row: AlertRow, level: Level, context: Context) 
         settle_message(session, row, person, text, context)
 
 
-def _send(
-    session: Session, row: AlertRow, person: Person, text: str, context: Context
-) -> None:
+def _send(session: Session, row: AlertRow, person: Person, text: str, context: Context) -> None:
     """The alert as a new message, which takes the button over from the message before it."""
     before = latest_message(session, row, person)
     needs_word = row.acknowledged_at is None

@@ -12,7 +12,15 @@ from bot.context import Context, UseCases
 from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.outbox import answer_tap, say
-from bot.service import asking, athlete_doors, checkins, coach_doors, invitations, safety_watch
+from bot.service import (
+    asking,
+    athlete_doors,
+    checkins,
+    coach_doors,
+    invitations,
+    menus,
+    safety_watch,
+)
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
@@ -65,6 +73,11 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)
         return
+    _take_in(session, person, incoming, context)
+    _keep_menu(session, incoming, context)
+
+
+def _take_in(session: Session, person: Person | None, incoming: Incoming, context: Context) -> None:
     if incoming.kind is Kind.UNBLOCKED:
         return
     if incoming.kind is Kind.TEXT and invitations.claim(session, incoming, context):
@@ -77,6 +90,13 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         _known(session, person, incoming, context)
     if person is not None:
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
+
+
+def _keep_menu(session: Session, incoming: Incoming, context: Context) -> None:
+    """Roles may have changed just now, and commands with a new version: the menu follows."""
+    person = person_in_chat(session, incoming.chat_id)
+    if person is not None:
+        menus.keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:

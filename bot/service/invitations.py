@@ -68,14 +68,19 @@ def spaced(token: str) -> str:
     return "-".join(token[i : i + 4] for i in range(0, len(token), 4))
 
 
+def invite_coach_command(session: Session, context: Context) -> str:
+    """An invitation for a coach, as whoever runs the bot reads it in the terminal."""
+    token = make_invite(session, InviteKind.COACH, None, context)
+    link = invitation_link(context.bot_username, token)
+    return words.coach_invitation(link, spaced(token), context.invite_days)
+
+
 def invite_athlete(session: Session, coach: Person, _rest: str, context: Context) -> None:
     """/invite"""
     token = make_invite(session, InviteKind.ATHLETE, coach.id, context)
     _tell(session, coach, words.for_you_to_forward("an athlete", context.invite_days), context)
     link = invitation_link(context.bot_username, token)
-    _tell(
-        session, coach, words.athlete_invitation(coach.first_name, link, spaced(token)), context
-    )
+    _tell(session, coach, words.athlete_invitation(coach.first_name, link, spaced(token)), context)
 
 
 def invite_contact(session: Session, coach: Person, _rest: str, context: Context) -> None:
@@ -95,9 +100,7 @@ def invite_contact(session: Session, coach: Person, _rest: str, context: Context
     _tell(session, coach, now_and_next, context, buttons)
     token = make_invite(session, InviteKind.CONTACT, coach.id, context)
     link = invitation_link(context.bot_username, token)
-    _tell(
-        session, coach, words.contact_invitation(coach.first_name, link, spaced(token)), context
-    )
+    _tell(session, coach, words.contact_invitation(coach.first_name, link, spaced(token)), context)
 
 
 def contact_tapped(
@@ -105,9 +108,7 @@ def contact_tapped(
 ) -> None:
     """The button that removes the second contact."""
     contact = _contact_of(session, coach)
-    said = (
-        words.contact_removed(contact.first_name) if contact else words.no_contact_to_remove()
-    )
+    said = words.contact_removed(contact.first_name) if contact else words.no_contact_to_remove()
     if contact is not None:
         coach.second_contact_id = None
         session.add(coach)

@@ -8,7 +8,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.context import Context
-from bot.incoming import Incoming
+from bot.incoming import Incoming, Kind
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
 
@@ -19,7 +19,8 @@ def meet(session: Session, incoming: Incoming, context: Context) -> Person | Non
         person.chat_id = incoming.chat_id
         person.first_name = incoming.first_name or person.first_name
         person.language = incoming.language or person.language
-        person.reachable = True
+        if incoming.kind is not Kind.BLOCKED:
+            person.reachable = True
         session.add(person)
     return person
 

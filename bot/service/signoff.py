@@ -80,9 +80,7 @@ def settle(
     """Take deadline, buttons and open question away; the proposal's message says what became of it."""
     agenda.cancel(session, subject=subject_of(row))
     coach = get_person(session, profile.coach_id)
-    for question in asking.open_questions(
-        session, coach, flow=OTHER_FIGURE.id, subject_id=row.id
-    ):
+    for question in asking.open_questions(session, coach, flow=OTHER_FIGURE.id, subject_id=row.id):
         asking.close(session, question, context)
     if row.outbox_id is not None:
         edit(

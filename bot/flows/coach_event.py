@@ -1,0 +1,75 @@
+"""The questions for an event: what kind, which day, where."""
+
+from __future__ import annotations
+
+from datetime import datetime, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
+from bot.flows.onboarding import ONBOARDING, zone_of
+from bot.flows.reading import buttons, one_of
+from bot.messages import coach_plan as words
+from engine.athlete import EventKind
+from engine.units import parse_day
+
+SAME = "same"
+FURTHEST = timedelta(days=366)
+_PLACE, _WHICH_PLACE = ONBOARDING.step("place"), ONBOARDING.step("which_place")
+assert _PLACE is not None
+assert _WHICH_PLACE is not None
+
+
+def _read_day(text: str, answers: Answers) -> str:
+    today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
+    day = parse_day(text, today=today)
+    if day < today:
+        raise Unread(words.day_is_past(day))
+    if day - today > FURTHEST:
+        raise Unread(words.day_is_far(day))
+    return day.isoformat()
+
+
+def _read_place(text: str, answers: Answers) -> Any:
+    if text.strip().lower() == SAME:
+        return [{"name": "", "zone": answers["_zone"]}]
+    assert _PLACE is not None
+    return _PLACE.read(text, answers)
+
+
+def _several(answers: Answers) -> bool:
+    return len(answers.get("place", [])) > 1
+
+
+def _same(answers: Answers) -> Choices:
+    return ((Choice(words.same_place_button(), SAME),),)
+
+
+#: Context: "_name", "_own", and "_zone", the athlete's own.
+EVENT = Flow(
+    id="coach-event",
+    steps=(
+        Step(
+            key="kind",
+            ask=lambda answers: words.ask_kind(answers["_name"], own=answers["_own"]),
+            read=one_of(*(kind.value for kind in EventKind)),
+            choices=buttons(tuple((label, kind) for kind, label in words.KINDS.items())),
+        ),
+        Step(key="day", ask=lambda answers: words.ask_day(), read=_read_day),
+        Step(
+            key="place",
+            ask=lambda answers: words.ask_place(answers["_zone"], own=answers["_own"]),
+            read=_read_place,
+            choices=_same,
+        ),
+        Step(
+            key="which_place",
+            ask=_WHICH_PLACE.ask,
+            read=_WHICH_PLACE.read,
+            choices=_WHICH_PLACE.choices,
+            when=_several,
+        ),
+    ),
+)
+
+event_zone = zone_of

@@ -1,0 +1,122 @@
+"""The questions for a plan: drafting one, and changing one number of one day."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
+from bot.flows.reading import one_of, yes_or_no
+from bot.messages import coach_figures as figures
+from bot.messages import coach_plan as words
+from engine.athlete import Athlete, Baseline, Sex
+from engine.draft import SHAPES, draft_plan, load_range, usual_load
+from engine.plan import PeakPlan
+from engine.units import VolumeUnit, parse_grams, parse_number, parse_volume
+
+USUAL = "usual"
+LONGEST_TRAINING = 200
+MOST = {
+    "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
+    "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
+}  # fmt: skip
+
+
+def drafted(answers: Answers) -> PeakPlan:
+    """The plan that the answers describe."""
+    return draft_plan(
+        _athlete(answers), Baseline(**answers["_baseline"]), answers["shape"], answers["load"]
+    )
+
+
+def _athlete(answers: Answers) -> Athlete:
+    facts = answers["_athlete"]
+    return Athlete(**{**facts, "sex": Sex(facts["sex"])})
+
+
+def _ask_shape(answers: Answers) -> str:
+    shapes = [(shape.label, shape.meaning) for shape in SHAPES.values()]
+    return words.ask_shape(answers["_name"], shapes, own=answers["_own"])
+
+
+def _shapes(answers: Answers) -> Choices:
+    return [[Choice(shape.label, key)] for key, shape in SHAPES.items()]
+
+
+def _ask_load(answers: Answers) -> str:
+    athlete = _athlete(answers)
+    body_mass = figures.weight(athlete.body_mass_kg, answers["_weight_unit"])
+    return words.ask_load(usual_load(athlete.sex), body_mass)
+
+
+def _usual(answers: Answers) -> Choices:
+    return ((Choice(words.usual_load_button(usual_load(_athlete(answers).sex)), USUAL),),)
+
+
+def _read_load(text: str, answers: Answers) -> float:
+    if text.strip().lower() == USUAL:
+        return usual_load(_athlete(answers).sex)
+    low, high = load_range(answers["shape"])
+    plain = text.lower().replace("g/kg", "").replace("g per kg", "")
+    return parse_number(plain, low=low, high=high)
+
+
+def _ask_use(answers: Answers) -> str:
+    table = words.plan_table(
+        drafted(answers), date.fromisoformat(answers["_event_day"]), answers["_volume_unit"]
+    )
+    return words.ask_use_plan(table)
+
+
+def _use(answers: Answers) -> Choices:
+    return (
+        (
+            Choice(words.use_plan_button(), "yes"),
+            Choice(words.another_draft_button(), "no"),
+        ),
+    )
+
+
+#: Context: "_name", "_own", "_athlete" and "_baseline" as the engine's fields, "_event_day",
+#: "_weight_unit", "_volume_unit".
+DRAFT = Flow(
+    id="coach-draft",
+    steps=(
+        Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
+        Step(key="load", ask=_ask_load, read=_read_load, choices=_usual),
+        Step(key="use", ask=_ask_use, read=yes_or_no, choices=_use),
+    ),
+)
+
+
+def _ask_number(answers: Answers) -> str:
+    return words.ask_field(
+        answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
+    )
+
+
+def _read_number(text: str, answers: Answers) -> float | str:
+    key = answers["_field"]
+    if key == "training":
+        return _training(text)
+    if key == "water_l":
+        return parse_volume(text, unit=VolumeUnit(answers["_volume_unit"])).litres
+    if key.endswith("_g"):
+        return parse_grams(text, high=MOST[key])
+    plain = text.lower().removesuffix("mg").removesuffix("minutes").removesuffix("min")
+    number = parse_number(plain.removesuffix("steps"), low=0, high=MOST[key])
+    return int(number) if key == "steps" else number
+
+
+def _training(text: str) -> str:
+    said = " ".join(text.split())
+    if not said:
+        raise Unread(words.training_empty())
+    if len(said) > LONGEST_TRAINING:
+        raise Unread(words.training_too_long(len(said), LONGEST_TRAINING))
+    return said
+
+
+#: Context: "_field" (a key of the day target), "_days_out", "_value" as it is, "_volume_unit".
+PLAN_NUMBER = Flow(
+    id="coach-plan-number", steps=(Step(key="value", ask=_ask_number, read=_read_number),)
+)

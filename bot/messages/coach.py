@@ -1,0 +1,333 @@
+"""What a coach reads of their athletes: the roster, one athlete's card, notes and messages."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.messages import coach_figures as figures
+
+
+def coach_help_lines() -> tuple[str, ...]:
+    """What a coach can do, a line each, for /help."""
+    return (
+        "/roster: your athletes on one page, who needs you first; open one to set event, plan and "
+        "limits, to freeze or lift, to see why, or to write to them",
+        "/alerts: alerts nobody has acknowledged yet",
+        "/invite: an invitation for an athlete",
+        "/contact: a second contact, who is told when you don't answer an alert",
+        "/selfcoach: be your own athlete",
+    )
+
+
+def roster_menu() -> str:
+    return "your athletes, who needs you first"
+
+
+def engine_note(name: str, why: str) -> str:
+    return f"About {name}, nothing to do unless you want to. As {name} will read it:\n{why}"
+
+
+# The roster
+
+
+def nobody_yet() -> str:
+    return "You have no athletes yet. /invite makes an invitation."
+
+
+def roster_head(count: int, page: int, pages: int) -> str:
+    athletes = "1 athlete" if count == 1 else f"{count} athletes"
+    return athletes if pages == 1 else f"{athletes}, page {page + 1} of {pages}"
+
+
+def roster_line(
+    name: str, days_out: int | None, morning: str | None, decided: str | None, state: str
+) -> str:
+    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them."""
+    head = f"{name}, {figures.days_out(days_out) if days_out is not None else 'no event yet'}"
+    parts = [part for part in (morning, decided) if part]
+    return f"{head}: {'; '.join(parts)}. {state}" if parts else f"{head}. {state}"
+
+
+def no_numbers() -> str:
+    return "no numbers this morning"
+
+
+def decided(
+    outcome: str, carb_g: float | None, planned_g: float | None, day: date, *, waiting: bool
+) -> str:
+    """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov"."""
+    if outcome == "escalated" or carb_g is None:
+        return f"{outcome}, nothing adjusted"
+    change = carb_g - planned_g if planned_g is not None else 0.0
+    against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
+    verb = "proposed" if waiting else f"{outcome} {'to' if outcome == 'adjusted' else 'at'}"
+    return f"{verb} {figures.grams(carb_g)}{against} for {figures.day(day)}"
+
+
+def state_alert(level: str) -> str:
+    return f"Needs you: open {level}."
+
+
+def state_waiting(until: str) -> str:
+    return f"Needs you: waits for your word until {until} their time."
+
+
+def state_frozen() -> str:
+    return "Frozen until you lift it."
+
+
+def state_unreachable() -> str:
+    return "Cannot be reached here: has stopped the bot. Call them."
+
+
+def state_doctor() -> str:
+    return "Waits for a doctor's word."
+
+
+def state_onboarding() -> str:
+    return "Still answering the first questions."
+
+
+def state_to_set(what: str) -> str:
+    """`what`: event, plan or limits."""
+    return f"Needs you: set the {what}."
+
+
+def state_missing() -> str:
+    return "Has not checked in yet."
+
+
+def state_paused() -> str:
+    return "Paused by themself."
+
+
+def state_fine() -> str:
+    return "All in order."
+
+
+def state_ahead() -> str:
+    return "All set; the week is still ahead."
+
+
+def state_over() -> str:
+    return "The event is over."
+
+
+def earlier_button() -> str:
+    return "Earlier page"
+
+
+def next_button() -> str:
+    return "Next page"
+
+
+# The card
+
+
+def card(name: str, lines: Sequence[str]) -> str:
+    return "\n".join([name, *lines])
+
+
+def no_event() -> str:
+    return "No event yet"
+
+
+def card_today(day: date, carb_g: float, water: str) -> str:
+    return f"Today, {figures.day(day)}: {figures.grams(carb_g)} carbs, water {water}"
+
+
+def card_morning(numbers: str) -> str:
+    return f"This morning: {numbers}"
+
+
+def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
+    sets = "the day after" if always_tomorrow else "the day that begins"
+    return f"Asked at {at} ({zone}); a morning sets {sets}"
+
+
+def event_button() -> str:
+    return "Event"
+
+
+def plan_button() -> str:
+    return "Plan"
+
+
+def limits_button() -> str:
+    return "Limits"
+
+
+def why_button() -> str:
+    return "Why"
+
+
+def answers_button() -> str:
+    return "First answers"
+
+
+def message_button(name: str) -> str:
+    return f"Write to {name}"
+
+
+def hand_button() -> str:
+    return "Set a day by hand"
+
+
+def freeze_button() -> str:
+    return "Freeze"
+
+
+def tomorrow_button(*, always_tomorrow: bool) -> str:
+    return "Set the day that begins" if always_tomorrow else "Always set tomorrow"
+
+
+def doctor_button() -> str:
+    return "Doctor's word received"
+
+
+def roster_button() -> str:
+    return "Roster"
+
+
+def not_your_athlete() -> str:
+    return "That athlete is not on your roster."
+
+
+def nothing_decided_yet(name: str, *, own: bool) -> str:
+    return "Nothing has been decided for you yet." if own else f"Nothing is decided for {name} yet."
+
+
+def why_as_seen(name: str, text: str, *, own: bool) -> str:
+    return text if own else f"As {name} sees it under /why:\n\n{text}"
+
+
+def answers_as_given(name: str, lines: str) -> str:
+    return f"{name}'s first answers:\n\n{lines}"
+
+
+def which_day() -> str:
+    return (
+        "Which day? A figure that you set by hand stays, whatever the check-in says, until you "
+        "change it or the plan's figure of that day."
+    )
+
+
+def no_such_day() -> str:
+    return (
+        "There is no day of this week left to set. Event, plan and limits have to be there first."
+    )
+
+
+def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
+    return (
+        "From the next check-in on, a morning sets the day after."
+        if always_tomorrow
+        else "From the next check-in on, a morning sets the day that begins."
+    )
+
+
+def doctor_sure(name: str, *, own: bool) -> str:
+    who = "you" if own else name
+    return (
+        f"Has a doctor, who knows what is planned, said that {who} may do this peak week? "
+        "It is kept that you said so, and when."
+    )
+
+
+def doctor_yes_button() -> str:
+    return "Yes, a doctor has"
+
+
+def not_yet_button() -> str:
+    return "Not yet"
+
+
+def doctor_noted(name: str, *, own: bool) -> str:
+    return "Noted. Check-ins can begin." if own else f"Noted. {name}'s check-ins can begin."
+
+
+def doctor_not_waiting() -> str:
+    return "No doctor's word is being waited for."
+
+
+def left_waiting() -> str:
+    return "Left as it is."
+
+
+def athlete_told_doctor(coach: str) -> str:
+    return (
+        f"{coach} has noted that a doctor said yes to your peak week, so check-ins can begin. If "
+        "that is not so, please tell your coach, and don't start."
+    )
+
+
+# Messages from one to the other
+
+
+def ask_message(name: str) -> str:
+    return f"What shall I tell {name}? Send it as one message."
+
+
+def ask_reply(coach: str) -> str:
+    return f"What shall I tell {coach}? Send it as one message."
+
+
+def message_empty() -> str:
+    return "That was empty. Write what you want to say."
+
+
+def message_too_long(length: int, most: int) -> str:
+    return f"That is {length:,} characters; {most:,} fit into one message. Please send it in parts."
+
+
+def message_names_drug() -> str:
+    return (
+        "That names a drug, and I pass on nothing about drugs. It is a matter for a doctor. "
+        "Please leave it out, or speak with them directly."
+    )
+
+
+def from_coach(coach: str, text: str) -> str:
+    return f"From your coach {coach}:\n{text}"
+
+
+def from_athlete(name: str, text: str) -> str:
+    return f"From {name}:\n{text}"
+
+
+def reply_button() -> str:
+    return "Reply"
+
+
+def message_sent(name: str) -> str:
+    return f"Sent to {name}."
+
+
+def message_may_not_arrive(name: str) -> str:
+    return f"{name} has stopped the bot, so this may not arrive. Please call them."
+
+
+# Somebody who cannot be reached
+
+
+def athlete_unreachable(name: str) -> str:
+    return (
+        f"I can't reach {name} any more: they have stopped the bot or left. No questions or targets "
+        "arrive there. Please contact them directly; they only have to open this chat and press "
+        "start to be back."
+    )
+
+
+def contact_unreachable(name: str) -> str:
+    return (
+        f"I can't reach {name}, your second contact, any more. Nobody would be told if you don't "
+        "answer an alert. /contact invites somebody else."
+    )
+
+
+def coach_unreachable(coach: str) -> str:
+    return (
+        f"I can't reach {coach} here any more. Until {coach} is back, alerts about their athletes "
+        "come to you at once. Please tell them."
+    )

@@ -1,0 +1,312 @@
+"""The coach sets the event and drafts the plan; what follows from a week that is complete."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from datetime import date
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.flows.coach_event import EVENT, event_zone
+from bot.flows.coach_plan import DRAFT, drafted
+from bot.incoming import Incoming
+from bot.messages import coach_plan as words
+from bot.outbox import Button, say
+from bot.service import asking, deciding, prompts
+from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.tapping import answer
+from bot.service.week import (
+    athlete_of,
+    baseline_of,
+    checkin_row,
+    current_event,
+    current_limits,
+    current_week,
+    plan_days,
+    plan_row,
+    set_day,
+)
+from bot.store.people import AthleteProfile, OpenQuestion, Person
+from bot.store.week import DaySetRow, EventRow, LimitsRow, PlanRow
+from engine.limits import Limits, Problem, plan_problems
+from engine.plan import PeakPlan
+
+
+def ask_event(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """The card's button for the event."""
+    answer(session, incoming, context)
+    if not _has_measures(session, coach, profile, context):
+        return
+    asking.open_question(
+        session, coach, EVENT, context=context, subject_id=profile.person_id,
+        answers={
+            "_name": get_person(session, profile.person_id).first_name,
+            "_own": coach.id == profile.person_id,
+            "_zone": profile.zone,
+        },
+    )  # fmt: skip
+
+
+def event_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
+    """A new event takes the place of the one before; a plan and limits still ahead come along."""
+    profile = own_athlete(session, coach, question.subject_id or 0)
+    if profile is None:
+        return
+    was_complete = current_week(session, profile) is not None
+    earlier = current_event(session, profile.person_id)
+    event = EventRow(
+        athlete_id=profile.person_id,
+        kind=question.answers["kind"],
+        day=date.fromisoformat(question.answers["day"]),
+        zone=event_zone(question.answers),
+        set_by=coach.id or 0,
+        set_at=context.now,
+    )
+    session.add(event)
+    session.flush()
+    moved = earlier is not None and earlier.day >= local_date(profile, context)
+    if earlier is not None:
+        earlier.active = False
+        session.add(earlier)
+        if moved:
+            _bring_along(session, earlier, event)
+    record(
+        session, profile.person_id, "event set", context, by=coach.id,
+        event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+    )  # fmt: skip
+    line = event_line(profile, event, context)
+    moved = moved and plan_row(session, event) is not None
+    _tell_event(session, coach, profile, line, context, moved=moved)
+    days_follow_plan(session, profile, context)
+    week_changed(
+        session, coach, profile, context, because="plan-changed", was_complete=was_complete
+    )
+
+
+def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> str:
+    days_out = (event.day - local_date(profile, context)).days
+    return words.event_line(event.kind, event.day, event.zone, days_out)
+
+
+def ask_draft(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """Draft a plan from a shape and the athlete's body mass."""
+    answer(session, incoming, context)
+    if _has_measures(session, coach, profile, context):
+        _open_draft(session, coach, profile, context)
+
+
+def draft_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
+    """The draft is to be used, or another one drafted."""
+    profile = own_athlete(session, coach, question.subject_id or 0)
+    if profile is None:
+        return
+    if not question.answers["use"]:
+        _open_draft(session, coach, profile, context)
+        return
+    event = current_event(session, profile.person_id)
+    if event is None:
+        say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
+        return
+    shape, plan = question.answers["shape"], drafted(question.answers)
+    if not set_plan(session, coach, profile, event, plan, shape=shape, context=context):
+        return
+    days_follow_plan(session, profile, context)
+    was_complete = current_limits(session, event, athlete_of(profile)) is not None
+    text = words.plan_set(own=coach.id == profile.person_id)
+    following = (
+        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+        Button(
+            words.see_limits_button() if was_complete else words.set_limits_button(),
+            f"c:limits:{profile.person_id}",
+        ),
+    )
+    say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[following])
+    if was_complete:
+        week_changed(session, coach, profile, context, because="plan-changed", was_complete=True)
+
+
+def set_plan(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    shape: str,
+    context: Context,
+) -> bool:
+    """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
+    athlete = athlete_of(profile)
+    limits = current_limits(session, event, athlete) or Limits.suggested(
+        athlete, plan, baseline_of(profile)
+    )
+    problems = plan_problems(plan, limits)
+    if problems:
+        say_problems(session, coach, profile, problems, context)
+        return False
+    row = PlanRow(
+        event_id=event.id or 0,
+        shape=shape,
+        days=plan_days(plan),
+        set_by=coach.id or 0,
+        set_at=context.now,
+    )
+    session.add(row)
+    session.flush()
+    record(session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape)
+    return True
+
+
+def say_problems(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    problems: tuple[Problem, ...],
+    context: Context,
+) -> None:
+    say(
+        session, chat_id=coach.chat_id, now=context.now,
+        text=words.does_not_fit(problems, profile.volume_unit),
+        buttons=[
+            [
+                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+                Button(words.see_limits_button(), f"c:limits:{profile.person_id}"),
+            ]
+        ],
+    )  # fmt: skip
+
+
+def days_follow_plan(
+    session: Session, profile: AthleteProfile, context: Context, *, only: date | None = None
+) -> None:
+    """Figures set earlier for today and later give way to the plan that the coach has just set."""
+    week = current_week(session, profile)
+    if week is None:
+        return
+    query = select(DaySetRow).where(
+        DaySetRow.athlete_id == profile.person_id,
+        DaySetRow.date >= local_date(profile, context),
+    )
+    for row in session.exec(query.order_by(col(DaySetRow.date))).all():
+        planned = week.plan.day(week.days_out(row.date))
+        if planned is not None and only in (None, row.date):
+            set_day(
+                session, profile.person_id, row.date, planned.carb_g, by="plan", context=context
+            )
+
+
+def week_changed(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    context: Context,
+    *,
+    because: str,
+    was_complete: bool,
+) -> None:
+    """Lay out the mornings anew; decide today anew, or say that everything is set at last."""
+    week = current_week(session, profile)
+    if week is None:
+        return
+    first = prompts.schedule(session, profile, context=context)
+    if not was_complete:
+        athlete = get_person(session, profile.person_id)
+        own = coach.id == profile.person_id
+        if first is None:
+            text = words.all_set_but_waiting(athlete.first_name, profile.status)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        else:
+            text = words.all_set(athlete.first_name, first, profile.zone, own=own)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+            if not own:
+                text = words.athlete_all_set(coach.first_name, first, profile.zone)
+                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    if was_complete or _checked_in_today(session, profile, context):
+        deciding.redecide(session, profile, context=context, because=because)
+
+
+def _checked_in_today(session: Session, profile: AthleteProfile, context: Context) -> bool:
+    return checkin_row(session, profile.person_id, local_date(profile, context)) is not None
+
+
+def _bring_along(session: Session, earlier: EventRow, event: EventRow) -> None:
+    """The newest plan and limits of the earlier event, for the new one."""
+    assert event.id is not None
+    plan = plan_row(session, earlier)
+    limits = session.exec(
+        select(LimitsRow).where(LimitsRow.event_id == earlier.id).order_by(col(LimitsRow.id).desc())
+    ).first()
+    if plan is not None:
+        session.add(PlanRow(event_id=event.id, **plan.model_dump(exclude={"id", "event_id"})))
+    if limits is not None:
+        session.add(LimitsRow(event_id=event.id, **limits.model_dump(exclude={"id", "event_id"})))
+    session.flush()
+
+
+def _tell_event(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    line: str,
+    context: Context,
+    *,
+    moved: bool,
+) -> None:
+    next_step = (
+        Button(words.see_plan_button(), f"c:plan:{profile.person_id}")
+        if moved
+        else Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
+    )
+    say(
+        session, chat_id=coach.chat_id, now=context.now, text=words.event_set(line, moved=moved),
+        buttons=[[next_step]],
+    )  # fmt: skip
+    if coach.id != profile.person_id:
+        athlete = get_person(session, profile.person_id)
+        text = words.athlete_told_event(coach.first_name, line)
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+
+
+def _has_measures(
+    session: Session, coach: Person, profile: AthleteProfile, context: Context
+) -> bool:
+    """Whether the first questions are answered; if not, the coach is told so."""
+    if profile.body_mass_kg is not None and profile.zone is not None and profile.baseline:
+        return True
+    name = get_person(session, profile.person_id).first_name
+    say(session, chat_id=coach.chat_id, text=words.no_measures_yet(name), now=context.now)
+    return False
+
+
+def _open_draft(session: Session, coach: Person, profile: AthleteProfile, context: Context) -> None:
+    event = current_event(session, profile.person_id)
+    if event is None:
+        say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
+        return
+    asking.open_question(
+        session, coach, DRAFT, context=context, subject_id=profile.person_id,
+        answers={
+            "_name": get_person(session, profile.person_id).first_name,
+            "_own": coach.id == profile.person_id,
+            "_athlete": asdict(athlete_of(profile)),
+            "_baseline": dict(profile.baseline),
+            "_event_day": event.day.isoformat(),
+            "_weight_unit": profile.weight_unit,
+            "_volume_unit": profile.volume_unit,
+        },
+    )  # fmt: skip

@@ -1,0 +1,41 @@
+"""Somebody stopped the bot, or is gone: who has to know."""
+
+from __future__ import annotations
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.messages import coach as words
+from bot.outbox import say
+from bot.service.alerts import coach_gone, second_contact
+from bot.service.people import athletes_of, get_person, profile_of, record
+from bot.store.people import AthleteStatus, Person
+
+
+def became_unreachable(session: Session, person: Person, context: Context) -> None:
+    """Note it once, and tell those who count on this person."""
+    if not person.reachable:
+        return
+    person.reachable = False
+    session.add(person)
+    profile = profile_of(session, person.id)
+    if (
+        profile is not None
+        and profile.coach_id != person.id
+        and profile.status != AthleteStatus.DECLINED
+    ):
+        record(session, profile.person_id, "unreachable", context, by=None)
+        coach = get_person(session, profile.coach_id)
+        text = words.athlete_unreachable(person.first_name)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    for coach in session.exec(
+        select(Person).where(Person.second_contact_id == person.id).order_by(col(Person.id))
+    ):
+        text = words.contact_unreachable(person.first_name)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    if person.is_coach:
+        contact = second_contact(session, person)
+        if contact is not None and athletes_of(session, person):
+            text = words.coach_unreachable(person.first_name)
+            say(session, chat_id=contact.chat_id, text=text, now=context.now)
+        coach_gone(session, person, context)
