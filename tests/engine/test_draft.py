@@ -1,0 +1,117 @@
+"""Drafted plans: inside published ranges, inside the limits, and steady in water and salt."""
+
+from __future__ import annotations
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from engine.athlete import Athlete, Baseline, Sex
+from engine.draft import SHAPES, draft_plan
+from engine.energy import energy_kcal
+from engine.limits import Limits, plan_problems
+from engine.plan import LOAD_DAYS, PeakPlan
+
+MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
+TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=84)
+HABIT = Baseline(carb_g=200, protein_g=150, fat_g=55, fibre_g=30, water_l=3.5, sodium_mg=3000)
+
+
+def load(plan: PeakPlan) -> list[float]:
+    return [day.carb_g for day in plan if day.days_out in LOAD_DAYS]
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+@pytest.mark.parametrize("athlete", [MIRA, TOMAS], ids=["woman", "man"])
+def test_the_load_lies_in_the_published_ranges(shape: str, athlete: Athlete) -> None:
+    per_kg = [grams / athlete.body_mass_kg for grams in load(draft_plan(athlete, HABIT, shape))]
+    # Escalante 2021 (BMC Sports Sci Med Rehabil 13:68): about 3-12 g/kg a day over 1-3 days
+    # (from memory); Burke 2011 (J Sports Sci 29:S17-27): 10-12 g/kg per 24 h is the most.
+    assert all(3 <= dose <= 12 for dose in per_kg)
+    # Areta & Hopkins 2018 (Sports Med 48:2091-2102): high is 6 g/kg or more for three days.
+    assert sum(per_kg) / 3 >= 6
+    if athlete.sex is Sex.FEMALE:
+        # Sedlock 2008 (Curr Sports Med Rep 7:209-213): women need more than 8 g/kg a day.
+        assert max(per_kg) > 8
+
+
+@pytest.mark.parametrize("athlete", [MIRA, TOMAS], ids=["woman", "man"])
+def test_the_shapes_differ_in_when_and_not_in_how_much(athlete: Athlete) -> None:
+    front, even, back, fat = (
+        load(draft_plan(athlete, HABIT, name))
+        for name in ("front-load", "even", "back-load", "fat-load")
+    )
+    assert front[0] > front[1] > front[2]
+    assert even[0] == even[1] == even[2]
+    assert back[0] < back[1] < back[2]
+    assert fat == even
+    assert sum(front) == pytest.approx(sum(back), abs=15)
+    assert sum(front) == pytest.approx(sum(even), abs=15)
+
+
+@pytest.mark.parametrize("shape", SHAPES)
+def test_water_and_salt_stay_at_habit_all_week(shape: str) -> None:
+    plan = draft_plan(TOMAS, HABIT, shape)
+    assert {day.water_l for day in plan} == {HABIT.water_l}
+    assert {day.sodium_mg for day in plan} == {HABIT.sodium_mg}
+
+
+def test_depletion_is_mild_protein_eases_fat_and_fibre_drop_and_legs_come_early() -> None:
+    plan = draft_plan(TOMAS, HABIT)
+    depletion = [day for day in plan if day.days_out > 3]
+    loading = [day for day in plan if day.days_out in LOAD_DAYS]
+    assert all(0.5 * HABIT.carb_g <= day.carb_g < 0.75 * HABIT.carb_g for day in depletion)
+    # Roberts 2020 (J Hum Kinet 71:79-108): protein 1.8-2.7 g/kg
+    assert all(day.protein_g <= HABIT.protein_g for day in plan)
+    assert all(day.protein_g / TOMAS.body_mass_kg >= 1.75 for day in depletion)
+    assert all(day.fat_g < HABIT.fat_g for day in loading)
+    assert all(day.fibre_g < 20 for day in plan if day.days_out <= 2)
+    legs = [day.days_out for day in plan if "legs" in day.training]
+    assert legs == [6]
+    assert all(day.cardio_min == depletion[0].cardio_min for day in depletion)
+    assert all(day.cardio_min == 0 for day in plan if day.days_out <= 3)
+    steps = [day.steps or 0 for day in plan]
+    assert steps == sorted(steps, reverse=True)
+
+
+def test_a_lead_in_fat_load_keeps_the_energy_of_the_carbs_it_leaves_out() -> None:
+    day = draft_plan(TOMAS, HABIT, "fat-load").day(5)
+    assert day is not None
+    usual = energy_kcal(HABIT.carb_g, HABIT.protein_g, HABIT.fat_g)
+    assert energy_kcal(day.carb_g, day.protein_g, day.fat_g) == pytest.approx(usual, abs=10)
+
+
+@pytest.mark.parametrize("bad", [2.9, 10.1, float("nan"), -1])
+def test_a_load_outside_published_ranges_is_refused_with_the_range(bad: float) -> None:
+    with pytest.raises(ValueError, match=r"3 to 10 g/kg"):
+        draft_plan(MIRA, HABIT, "front-load", bad)
+
+
+def test_the_coachs_own_load_is_taken() -> None:
+    assert load(draft_plan(MIRA, HABIT, "even", 6)) == [360, 360, 360]
+
+
+@settings(max_examples=200)
+@given(
+    sex=st.sampled_from(Sex),
+    kg=st.floats(30, 250),
+    shape=st.sampled_from(sorted(SHAPES)),
+    mean=st.none() | st.floats(3, 10),
+    carb=st.floats(0, 1500),
+    fat=st.floats(0, 400),
+    water=st.floats(0, 15),
+)
+def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(
+    sex: Sex, kg: float, shape: str, mean: float | None, carb: float, fat: float, water: float
+) -> None:
+    athlete = Athlete(sex=sex, birth_year=1990, height_cm=170, body_mass_kg=kg)
+    habit = Baseline(
+        carb_g=carb, protein_g=120, fat_g=fat, fibre_g=25, water_l=water, sodium_mg=2500
+    )
+    plan = draft_plan(athlete, habit, shape, mean)
+    limits = Limits.suggested(athlete, plan, habit)
+    assert plan_problems(plan, limits) == ()
+    assert all(day.carb_g % 5 == 0 for day in plan)
+    for day in plan:
+        room = 1e6 if day.days_out in LOAD_DAYS else None
+        assert limits.window(day.carb_g, day.days_out, room) is not None

@@ -1,0 +1,122 @@
+"""The engine's walls: what it may import, what it may not touch, and no circles anywhere."""
+
+from __future__ import annotations
+
+import ast
+import sys
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+
+ROOT = Path(__file__).parents[2]
+ENGINE = sorted((ROOT / "engine").rglob("*.py"))
+BOT = sorted((ROOT / "bot").rglob("*.py"))
+
+#: Beside the standard library, all that the engine may rest on.
+ALLOWED = {"engine", "numpy", "pandas", "scipy"}
+#: Of the standard library, what reaches out of a pure function.
+WORLDLY = {
+    "asyncio", "concurrent", "ctypes", "getpass", "http", "logging", "multiprocessing", "os",
+    "pathlib", "pickle", "random", "secrets", "select", "shelve", "shutil", "signal", "smtplib",
+    "socket", "sqlite3", "ssl", "subprocess", "sys", "tempfile", "threading", "time", "urllib",
+    "uuid",
+}  # fmt: skip
+#: The one module that meets the world: it reads the case file it is handed and prints.
+DOOR = ROOT / "engine" / "__main__.py"
+#: Calls that read a clock, a file, a terminal or chance.
+IMPURE_CALLS = {"open", "input", "print", "exec", "eval", "now", "today", "utcnow", "urandom"}
+
+
+def name_of(path: Path) -> str:
+    parts = path.relative_to(ROOT).with_suffix("").parts
+    return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
+
+
+def imported(path: Path) -> Iterator[str]:
+    """Every module that a file imports, in full; imports for type checking alone left out."""
+    tree = ast.parse(path.read_text(encoding="utf-8"))
+    for_types = {
+        node
+        for branch in ast.walk(tree)
+        if isinstance(branch, ast.If) and "TYPE_CHECKING" in ast.unparse(branch.test)
+        for node in ast.walk(branch)
+    }
+    package = name_of(path).split(".")
+    if path.name != "__init__.py":
+        package = package[:-1]
+    for node in ast.walk(tree):
+        if node in for_types:
+            continue
+        if isinstance(node, ast.Import):
+            yield from (alias.name for alias in node.names)
+        elif isinstance(node, ast.ImportFrom):
+            base = package[: len(package) - node.level + 1] if node.level else []
+            module = ".".join([*base, *([node.module] if node.module else [])])
+            yield module
+            yield from (f"{module}.{alias.name}" for alias in node.names)
+
+
+@pytest.mark.parametrize("path", ENGINE, ids=name_of)
+def test_the_engine_imports_nothing_but_itself_the_standard_library_and_numbers(path: Path) -> None:
+    for module in imported(path):
+        top = module.split(".")[0]
+        assert top in ALLOWED | set(sys.stdlib_module_names), f"{path.name} imports {module}"
+        if path != DOOR:
+            assert top not in WORLDLY, f"{path.name} imports {module}"
+
+
+@pytest.mark.parametrize("path", [path for path in ENGINE if path != DOOR], ids=name_of)
+def test_the_engine_reads_no_clock_no_file_and_no_dice(path: Path) -> None:
+    for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+        if isinstance(node, ast.Call):
+            called = node.func
+            name = getattr(called, "id", getattr(called, "attr", ""))
+            assert name not in IMPURE_CALLS, f"{path.name}:{node.lineno} calls {name}"
+
+
+def test_the_guard_of_the_walls_sees_a_breach() -> None:
+    # The same reader on a file that breaks every rule: the checks above can fail.
+    inside = ROOT / "engine" / "limits.py"
+    assert "engine.plan" in set(imported(inside))
+    tree = ast.parse("import telegram\nfrom . import x\nopen('f')")
+    calls = [n.func.id for n in ast.walk(tree) if isinstance(n, ast.Call)]  # type: ignore[attr-defined]
+    assert set(calls) & IMPURE_CALLS
+
+
+@pytest.mark.parametrize("house", [ENGINE, BOT], ids=["engine", "bot"])
+def test_no_module_imports_itself_round_a_circle(house: list[Path]) -> None:
+    names = {name_of(path) for path in house}
+    graph = {name_of(p): {m for m in imported(p) if m in names} - {name_of(p)} for p in house}
+    # A package's own __init__ gathers its parts: the parts may not import it back.
+    assert _circle(graph) == []
+
+
+def _circle(graph: dict[str, set[str]]) -> list[str]:
+    """The modules of one circle, or none."""
+    done: set[str] = set()
+
+    def walk(module: str, way: list[str]) -> list[str]:
+        if module in way:
+            return way[way.index(module) :]
+        if module in done:
+            return []
+        for other in sorted(graph[module]):
+            if found := walk(other, [*way, module]):
+                return found
+        done.add(module)
+        return []
+
+    for module in sorted(graph):
+        if found := walk(module, []):
+            return found
+    return []
+
+
+def test_a_circle_would_be_found() -> None:
+    assert _circle({"a": {"b"}, "b": {"c"}, "c": {"a"}, "d": set()}) == ["a", "b", "c"]
+    assert _circle({"a": {"b", "c"}, "b": {"c"}, "c": set()}) == []
+
+
+def test_the_engine_never_looks_at_the_bot() -> None:
+    assert not [m for path in ENGINE for m in imported(path) if m.split(".")[0] == "bot"]
