@@ -8,18 +8,6 @@ from datetime import date
 from bot.messages import coach_figures as figures
 
 
-def coach_help_lines() -> tuple[str, ...]:
-    """What a coach can do, a line each, for /help."""
-    return (
-        "/roster: your athletes on one page, who needs you first; open one to set event, plan and "
-        "limits, to freeze or lift, to see why, or to write to them",
-        "/alerts: alerts nobody has acknowledged yet",
-        "/invite: an invitation for an athlete",
-        "/contact: a second contact, who is told when you don't answer an alert",
-        "/selfcoach: be your own athlete",
-    )
-
-
 def roster_menu() -> str:
     return "your athletes, who needs you first"
 

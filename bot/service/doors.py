@@ -18,7 +18,6 @@ from bot.service import (
     checkins,
     coach_doors,
     invitations,
-    menus,
     safety_watch,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
@@ -73,11 +72,6 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)
         return
-    _take_in(session, person, incoming, context)
-    _keep_menu(session, incoming, context)
-
-
-def _take_in(session: Session, person: Person | None, incoming: Incoming, context: Context) -> None:
     if incoming.kind is Kind.UNBLOCKED:
         return
     if incoming.kind is Kind.TEXT and invitations.claim(session, incoming, context):
@@ -90,13 +84,6 @@ def _take_in(session: Session, person: Person | None, incoming: Incoming, contex
         _known(session, person, incoming, context)
     if person is not None:
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
-
-
-def _keep_menu(session: Session, incoming: Incoming, context: Context) -> None:
-    """Roles may have changed just now, and commands with a new version: the menu follows."""
-    person = person_in_chat(session, incoming.chat_id)
-    if person is not None:
-        menus.keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
