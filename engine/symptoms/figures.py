@@ -13,6 +13,9 @@ FIGURES = tuple(
     for pattern in (
         r"(?:heart|hearts) (?:is |was |isn't |wasn't |just )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
         r"heart's (?:not |still )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
+        r"(?:my )?heart(?:'s)? (?:is |was |feels |so |just )*(?:full|happy|broken|breaks|melted|melts|melting|content|warm|good|fine|normal|ok|okay|steady|calm|strong|set|sank|sings?)",
+        r"heart ?rate (?:is |was |at |of |resting |avg |around |about )*\d\d(?!\d)|my heart ?rate(?= (?:is|was) (?:good|fine|normal|low|lower|down))",
+        r"(?:say|says|said|thanks|thank you|follow\w*|love|with|from|in|break|breaks|broke) (?:\w+ )?my heart|my heart desires",
         r"heart and soul|heart to heart|by heart|heart of gold|whole heart|my heart goes out|all my heart",
         r"faint of heart|faint hearted|fainthearted",
         r"faint (?:lines?|striations?|abs?|veins?|outlines?|smell|glow|separation|hope|chance|idea|line)",
@@ -21,7 +24,7 @@ FIGURES = tuple(
         r"blackout (?:curtains?|blinds?)|black ?out the|blacked out (?:the )?(?:windows?|curtains?|room)",
         r"(?:took|takes|take|taking) (?:my|your|our|their) breath away|breathtaking",
         r"(?:hold|holding|held|save|waste|wasting|under) (?:my|your|our) breath|breathing (?:exercises?|drills?|room|practice|work)",
-        r"chest (?:day|session|workout|exercises?|press|pump|fly|flys|flyes|flies|pose)",
+        r"chest (?:and back|is (?:looking|popping|coming|full|flat|big|crisp|sharp|growing)|looks?|looking|feels? (?:full|flat|pumped|big|great|good|fine|strong|ok)|striations?|line|lines|delts|hair|strap|day|session|workout|exercises?|press|pump|fly|flys|flyes|flies|pose)",
         r"weak (?:points?|spots?|links?|body ?parts?|areas?|pump|coffee|tea|excuses?|willpower|signal|wifi|field|lineup|judging)",
         r"weakness(?:es)? (?:is|are|on stage|of mine|for)|my (?:only |one |big )?weakness(?! (?:in|of my))",
         r"paralysis by analysis|analysis paralysis",

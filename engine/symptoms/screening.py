@@ -9,8 +9,10 @@ from .drugs import DRUG_VOCABULARY, drug_spans
 from .figures import EVERYDAY, FIGURES
 from .names import WARNINGS, Symptom
 from .negation import Said, Span, drug_denied, said, supposed
-from .phrases import PHRASES, Phrase
+from .other_phrases import OTHER_PHRASES
+from .patterns import Phrase
 from .spelling import Corrector, clauses
+from .warning_phrases import WARNING_PHRASES
 from .words import word_set
 
 
@@ -109,7 +111,7 @@ def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase,
     settled = {symptom for symptom, hit in found.items() if hit.sure}
     finds = [
         (phrase, match.span())
-        for phrase in PHRASES
+        for phrase in (*WARNING_PHRASES, *OTHER_PHRASES)
         if phrase.symptom not in settled and any(cue in plain for cue in phrase.cues)
         for match in phrase.pattern.finditer(plain)
     ]

@@ -23,7 +23,7 @@ _VARIANTS = {
     "werent": "weren't", "cant": "can't", "cannot": "can't", "couldnt": "couldn't",
     "wouldnt": "wouldn't", "wont": "won't", "aint": "ain't", "im": "i'm", "ive": "i've",
     "wo": "without", "nt": "not", "nno": "no", "dosent": "doesn't", "dosnt": "doesn't",
-    "hearts": "heart's", "hart": "heart", "hert": "heart", "herat": "heart", "haert": "heart",
+    "hearts": "heart's", "cnt": "can't", "coudnt": "couldn't", "hart": "heart", "hert": "heart", "herat": "heart", "haert": "heart",
     "cheast": "chest", "chset": "chest", "ches": "chest", "chist": "chest",
     "payn": "pain", "pian": "pain", "paine": "pain", "pane": "pain",
     "brething": "breathing", "breething": "breathing", "breth": "breath", "breeth": "breath",
@@ -38,7 +38,7 @@ _VARIANTS = {
     "palps": "palpitations", "palpatations": "palpitations", "palpations": "palpitations",
     "papitations": "palpitations", "arrythmia": "arrhythmia", "arythmia": "arrhythmia",
     "hartbeat": "heartbeat", "dissy": "dizzy", "dizy": "dizzy", "dizzi": "dizzy",
-    "disy": "dizzy", "dizie": "dizzy", "vertago": "vertigo", "lighthead": "lightheaded",
+    "disy": "dizzy", "dizie": "dizzy", "vertago": "vertigo", "lighthead": "lightheaded", "heartrate": "heart rate", "blackedout": "blacked out",
     "hedache": "headache", "heddache": "headache", "hedake": "headache", "headake": "headache",
     "headace": "headache", "hadache": "headache", "migrane": "migraine", "migrain": "migraine",
     "nausia": "nausea", "nausous": "nauseous", "naseous": "nauseous", "nauscious": "nauseous",
@@ -77,18 +77,18 @@ _BEGINNINGS = {
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = word_set("""
     angles arcing backed blacker blanked bleating blocked blotting boating breach breaching
-    breadth breathed breather breathes bucked buckle buckler buckles buckley camp camping
-    camps champ champs cheat chess chests chet clamp clamping clamps collapse compulsion
+    breadth breathed breather breathes buckle buckler buckles camp camping
+    camps champ champs cheat chess chests clamp clamping clamps collapse compulsion
     conclusion conclusions concussion concussions confession confuse confuses constituted
     constitution consulting contusion conversing conversion conversions cram cramming crap
-    craps crashing crest crimp crump cushing delicious difficult excruciatingly fain fainter
-    faints fait finders finger fisting fittings flattening flattering flint gaping gassing
-    grasping hear heard hearn hears hearst heartbreak hearth hearty heat heave insomniac
-    inulin irregularly passe passer passes pasted paused peking pissed poked poking pressured
-    pressures puff puffs puke racine racking raging raking raping raring rating raving selling
-    severn shelling shipping sipping slipping slitting slurping smelling snelling spelling
+    craps crashing crest crimp crump delicious difficult excruciatingly fainter
+    faints finders finger fisting fittings flattening flattering flint gaping gassing
+    grasping hear heard hears heartbreak hearth hearty heat heave insomniac
+    inulin irregularly passer passes pasted paused pissed poked poking pressured
+    pressures puff puffs puke racking raging raking raping raring rating raving selling
+    shelling shipping sipping slipping slurping smelling spelling
     spitting spurred spurring stabbings strangling throw throws tights tinkling trice twine
-    unbearably unbeatable unbreakable unreadable uribe weaknesses
+    unbearably unbeatable unbreakable unreadable weaknesses
 """)
 
 
@@ -114,6 +114,8 @@ class Corrector:
             return variant
         if len(word) < 4 or word in self._words or word in _LEFT_ALONE:
             return word
+        if word.endswith("'s"):
+            return self.correct(word[:-2]) + "'s"
         for beginning, meant in _BEGINNINGS.items():
             if word.startswith(beginning):
                 return meant
@@ -175,6 +177,13 @@ _CLAUSE_ENDS = frozenset(".!?;:()[]|\n-+=•*")
 _TURNS = frozenset({"but", "however", "though", "although", "except", "besides", "yet"})
 
 
+# "heat" and "hear" are words of their own, save before what only a heart does
+_HEART_MEANT = re.compile(
+    r"\bhea[rt](?='?s? (?:(?:is|was|keeps|has been|just) )?(?:rac(?:ing|ed)|pound\w*|flutter\w*|"
+    r"skip\w*|beat\w*|attack|palpit\w*|thump\w*|hurts?|hurting|pains?|stopp\w*)\b)"
+)
+
+
 def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
     """Clauses as (words joined by single spaces, the mark that ended it); commas are kept."""
     folded = unicodedata.normalize("NFKD", plain(text.translate(_PICTURES)))
@@ -184,10 +193,14 @@ def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
     known: dict[str, str] = {}
     out: list[tuple[str, str]] = []
     words: list[str] = []
+
+    def end(mark: str) -> None:
+        out.append((_HEART_MEANT.sub("heart", " ".join(words)), mark))
+        words.clear()
+
     for token in _TOKEN.findall(folded):
         if token in _CLAUSE_ENDS or token in _TURNS:
-            out.append((" ".join(words), token))
-            words = []
+            end(token)
         elif token == ",":
             words.append(",")
         elif token in "/&":
@@ -196,5 +209,5 @@ def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
             if token not in known:
                 known[token] = corrector.correct(token)
             words.append(known[token])
-    out.append((" ".join(words), ""))
+    end("")
     return out

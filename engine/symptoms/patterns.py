@@ -1,0 +1,70 @@
+"""The form of the phrase tables: patterns over one clause of plain words.
+
+Patterns are plain regular expressions with bounded gaps, so that their cost stays in proportion to the
+text. `SURE` ones name the complaint; the doubtful ones lead to one question.
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from .names import Symptom
+
+
+@dataclass(frozen=True, slots=True)
+class Phrase:
+    """One way of saying it. `cues` are stems, one of which must be in the text at all."""
+
+    symptom: Symptom
+    sure: bool
+    pattern: re.Pattern[str]
+    cues: tuple[str, ...]
+    denies: bool
+    """Whether words of denial are part of the complaint itself, as in "legs won't move"."""
+
+
+_DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>")
+_W = r"[\w']+"
+
+
+def _gap(most: int) -> str:
+    return rf"(?: {_W}){{0,{most}}} "
+
+
+def _compile(pattern: str) -> re.Pattern[str]:
+    for most in range(1, 7):
+        pattern = pattern.replace(f"<{most}>", _gap(most))
+    for name, words in _GROUPS.items():
+        pattern = pattern.replace(f"<{name}>", words)
+    return re.compile(rf"\b(?:{pattern})\b")
+
+
+_GROUPS = {
+    "limb": r"(?:legs?|arms?|limbs?|hands?|feet|foot|knees?|muscles|thighs?|calf|calves|quads?|grip|body|left side|right side|face)",
+    "can't": r"(?:can't|couldn't|can not|could not|can barely|could barely|can hardly|could hardly|barely|hardly|unable to|not able to|wasn't able to|struggl\w+ to|difficult\w* to|hard to|trouble)",
+    "vomit": r"(?:vomit(?:ed|ing|s)?|(?:throw|threw|thrown|throwing|threwing) up|puk(?:e|ed|ing|es)|barf(?:ed|ing)?|chuck(?:ed|ing) up|hurled|spew(?:ed|ing)|retch(?:ed|ing)|dry heav(?:ed|ing)|(?:being|been) sick|(?:bring|brought|bringing) (?:it|everything|food|dinner|breakfast|water) (?:back )?up)",
+    "bad": r"(?:severe|severely|splitting|pounding|thunderclap|worst|worse than ever|terrible|awful|unbearable|blinding|excruciating|horrible|horrific|horrendous|killer|massive|crushing|agoni[sz]ing|intense|extreme|extremely|brutal|insane|crippling|debilitating|violent|exploding|really bad|so bad|very bad|super bad|real bad|sudden|stabbing|murderous|monster|mega)",
+    "gut": r"(?:stomach|tummy|gut|guts|belly|abdominal|abdomen)",
+    "headache": r"(?:headaches?|head ?aches?|migraines?|head pains?|pain in my head)",
+    "pee": r"(?:urine|pee|peeing)",
+    "many": r"(?:twice|thrice|again|repeatedly|constantly|continuous(?:ly)?|nonstop|non stop|on repeat|over and over|on and off|all (?:night|day|morning|evening|weekend)|several|multiple|many|a few|few times|couple of times|couple times|(?:\d+|two|three|four|five|six|seven|eight|ten) ?(?:times|x)|x ?\d+|\dx|every (?:hour|time|few|half|thirty|meal|\d+)|everything|for hours|more than once|still|since)",
+}
+
+
+def table(symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "") -> list[Phrase]:
+    found = []
+    for certain, block in ((True, sure), (False, doubtful)):
+        lines = [line.strip() for line in block.strip().splitlines() if line.strip()]
+        found += [
+            Phrase(
+                symptom,
+                certain,
+                _compile(line),
+                tuple(cues.split()),
+                _DENIAL.search(line) is not None,
+            )
+            for line in lines
+        ]
+    return found
