@@ -100,7 +100,8 @@ def _lines(decision: Decision) -> Iterator[tuple[str, str]]:
         band = decision.band
         yield "band", f"{band.low_kg:.1f} to {band.high_kg:.1f} kg, {band.expected_kg:.1f} expected"
     for flag in decision.flags:
-        yield flag.level.value, f"{flag.id}"
+        facts = ", ".join(f"{name} {_shown(value)}" for name, value in flag.facts)
+        yield flag.level.value, f"{flag.id} ({facts})" if facts else flag.id
     for source in decision.sources:
         yield "source", f"{source.citation} [{source.provenance.value}]"
 
@@ -113,6 +114,10 @@ def _figure(decision: Decision) -> str:
     plan = f"{decision.carb_g:g} g (plan {decision.planned_carb_g:g} g"
     plan += f", {in_words(decision.change_g)})"
     return f"{plan}, bound by {decision.bound}" if decision.bound else plan
+
+
+def _shown(value: float | str) -> str:
+    return value if isinstance(value, str) else f"{value:.4g}"
 
 
 def _wrapped(text: str) -> str:

@@ -14,6 +14,7 @@ from engine.facts import expected_fullness, gather
 from engine.gates import GATES, Gate, Stop
 from engine.limits import (
     CAUTION,
+    GUARD_RAIL,
     LAST_DAY_CHANGE,
     Fitted,
     Target,
@@ -49,6 +50,7 @@ BOUND_NAMES = {
     "change_per_day_g": "largest change allowed in a day",
     "load_total_g": "total for the load",
     LAST_DAY_CHANGE: "smaller change allowed this late",
+    GUARD_RAIL: "guard rail",
 }
 
 
@@ -135,7 +137,6 @@ def _stopped(
     """A gate decides: the figure in force stays, where there is one."""
     warned = gate.id == WARNING_GATE
     fitted = _standing(case, warned=warned)
-    stands = f" {fitted.target.carb_g:g} g stands." if fitted else ""
     bound = fitted.bound if fitted else None
     return Decision(
         **_common(case, flags),
@@ -145,7 +146,7 @@ def _stopped(
         rule=gate.id,
         bound=bound,
         needs_sign_off=False,
-        reason=stop.reason + stands,
+        reason=stop.reason + _stands(fitted),
         sources=_sources(flags, gate.source),
         tell_coach=stop.tell_coach,
         ask_again=stop.ask_again,
@@ -174,7 +175,9 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
     fitted = _fit(wanted, planned.carb_g, window, flags)
     change = _difference(fitted.target.carb_g, planned.carb_g)
     asked_g = _difference(wanted, planned.carb_g)
-    reason = rule.explain(facts, asked_g) + _held_back(fitted.bound, change)
+    reason = rule.explain(facts, asked_g, cut=fitted.bound is not None) + _held_back(
+        fitted.bound, change
+    )
     return Decision(
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
@@ -255,6 +258,16 @@ def _band(case: Case) -> WeightBand:
         history=case.history,
         checkin=case.checkin,
     )
+
+
+def _stands(fitted: Fitted | None) -> str:
+    """The sentence that says which figure is in force where no rule decided."""
+    if fitted is None:
+        return ""
+    grams = f"{fitted.target.carb_g:g} g"
+    if fitted.bound is None:
+        return f" {grams} stands."
+    return f" The {BOUND_NAMES[fitted.bound]} leaves {grams}."
 
 
 def _held_back(bound: str | None, change_g: float) -> str:

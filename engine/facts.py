@@ -115,6 +115,15 @@ class Facts:
             signs.append("the night was short of sleep")
         return " and ".join(signs)
 
+    @property
+    def in_the_way(self) -> str:
+        """Why a flat morning of the load is not answered with more carbs."""
+        if not (self.loading and self.flat):
+            return ""
+        if self.above_band:
+            return ", since above the band more may spill"
+        return "" if self.sharp else ", since the lines are softening"
+
     @classmethod
     def names(cls) -> frozenset[str]:
         derived = (name for name, value in vars(cls).items() if isinstance(value, property))

@@ -39,8 +39,10 @@ class Rule:
         if not self.sources:
             raise ValueError(f"{self.id} needs a source")
 
-    def explain(self, facts: Facts, change_g: float) -> str:
-        return self.reason.format(**facts.as_dict(), change=in_words(change_g))
+    def explain(self, facts: Facts, change_g: float, *, cut: bool = False) -> str:
+        """The reason in words. `cut` says that the limits leave less than is asked for here."""
+        change = f"that asks for {in_words(change_g)}" if cut else in_words(change_g)
+        return self.reason.format(**facts.as_dict(), change=change)
 
 
 def in_words(change_g: float) -> str:
@@ -120,7 +122,7 @@ RULES: tuple[Rule, ...] = (
         reason=(
             "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
             "lines are sharp ({sharpness}) and weight {weight_kg:.1f} kg is not above its band, "
-            "which ends at {band_high_kg:.1f} kg: room for {change}."
+            "which ends at {band_high_kg:.1f} kg: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
@@ -148,7 +150,7 @@ RULES: tuple[Rule, ...] = (
         steps=always(0),
         reason=(
             "Fullness {fullness} ({expected_fullness} expected) and weight {weight_kg:.1f} kg (band "
-            "{band_low_kg:.1f} to {band_high_kg:.1f} kg) call for {change}."
+            "{band_low_kg:.1f} to {band_high_kg:.1f} kg): {change}{in_the_way}."
         ),
         sources=(e.COMMON_PRACTICE,),
     ),

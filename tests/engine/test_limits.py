@@ -234,9 +234,10 @@ def test_suggested_limits_exist_for_every_plan_and_hold_it_where_the_rails_do(
         rail = rails.rail(problem.limit)
         # within one rounding grain of the rail, or past it: only the rail may shut a plan out
         grain = 5 if problem.key == "carb_g" else 0.05
-        assert problem.bound in {rail.low, rail.high} or min(
-            abs(problem.bound - rail.low), abs(problem.bound - rail.high)
-        ) < grain + 1e-6
+        assert (
+            problem.bound in {rail.low, rail.high}
+            or min(abs(problem.bound - rail.low), abs(problem.bound - rail.high)) < grain + 1e-6
+        )
 
 
 def test_suggested_limits_leave_room_for_a_step_each_way() -> None:

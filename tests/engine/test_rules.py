@@ -114,6 +114,22 @@ def test_a_rule_holds_up_to_its_edge_and_not_past_it(
     assert decide(moved).rule == rule
 
 
+@pytest.mark.parametrize(
+    ("file", "changed", "says"),
+    [
+        ("flat-in-load", {"weight_kg": 62.0}, "since above the band more may spill"),
+        ("flat-in-load", {"sharpness": 3}, "since the lines are softening"),
+    ],
+)
+def test_flat_without_more_carbs_says_what_is_in_the_way(
+    file: str, changed: dict[str, object], says: str
+) -> None:
+    case = last_case(file)
+    decision = decide(replace(case, checkin=replace(case.checkin, **changed)))  # type: ignore[arg-type]
+    assert (decision.rule, decision.change_g) == ("steady", 0)
+    assert says in decision.reason
+
+
 def test_a_note_in_own_words_counts_like_a_ticked_symptom() -> None:
     case = last_case("dropping-too-fast")
     noted = replace(case.checkin, sleep_h=8.0, note="felt really dizzy getting up")
