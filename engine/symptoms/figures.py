@@ -16,6 +16,8 @@ FIGURES = tuple(
         r"(?:my )?heart(?:'s)? (?:is |was |feels |so |just )*(?:full|happy|broken|breaks|melted|melts|melting|content|warm|good|fine|normal|ok|okay|steady|calm|strong|set|sank|sings?)",
         r"heart ?rate (?:is |was |at |of |resting |avg |around |about )*\d\d(?!\d)|my heart ?rate(?= (?:is|was) (?:good|fine|normal|low|lower|down))",
         r"(?:say|says|said|thanks|thank you|follow\w*|love|with|from|in|break|breaks|broke) (?:\w+ )?my heart|my heart desires",
+        r"(?:heart rate|hr|bpm|pulse)(?: [\w']+){0,5} (?:on|during|in|doing|after|for) (?:the |my )?(?:cardio|stairmaster|treadmill|bike|walk|run|hiit|session|training|workout|incline)",
+        r"(?:hit|hits|hitting) the (?:floor|ground) running|heaving (?:bag|crowd)|lights out at",
         r"heart and soul|heart to heart|by heart|heart of gold|whole heart|my heart goes out|all my heart",
         r"faint of heart|faint hearted|fainthearted",
         r"faint (?:lines?|striations?|abs?|veins?|outlines?|smell|glow|separation|hope|chance|idea|line)",

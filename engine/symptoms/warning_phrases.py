@@ -150,8 +150,11 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         <can't><1>(?:make|form)<1>fist
         <can't><1>(?:open|close|use|lift|move)<2>(?:hands?|fingers?|head|fist)
         <can't><1>(?:move|feel|raise|use|bend|lift|control)<2><limb>
-        <can't><1>(?:stand|walk|get up|sit up|move|climb)
-        <can't> (?:stand|walk|get up|sit up|move|climb|get out of bed|get off)
+        <can't> (?:even|really|properly|physically|actually) (?:stand|walk|get up|sit up|move|climb)
+        <can't> (?:get up|sit up|get out of bed|get off)
+        <can't> stand(?! (?:the|my|this|that|these|those|him|her|it|them|another|any|people|waiting|looking|seeing|eating|tilapia|chicken|fish|rice|how|when))
+        <can't> walk(?! (?:past|by|away|the|my|into))
+        <can't> (?:move|climb)(?! (?:the|my|this|that|it|to|house|flights?|forward|on|it))
         (?:lost|losing|lose|no)<2>(?:power|strength|use|feeling|control|movement|sensation)<2><limb>
         no (?:power|strength|feeling|control|movement|sensation)<2><limb>
         face<2>droop\w*|droop\w*<2>face
