@@ -26,7 +26,7 @@ from bot.store.db import claiming, is_sqlite
 from bot.store.sole import SoleRight
 from bot.store.traffic import InboxRow
 from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, update_id_of
-from bot.telegram.transport import POLL_SECONDS, Transport
+from bot.telegram.transport import POLL_SECONDS, Transport, span_of
 from bot.waiting import growing_pause
 
 MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
@@ -111,7 +111,7 @@ class Poller:
         """Log a failed poll; returns the seconds to wait before the next."""
         pause = growing_pause(failures)
         if isinstance(error, RetryAfter):
-            pause = max(pause, _seconds(error))
+            pause = max(pause, span_of(error).total_seconds())
         if isinstance(error, Conflict):
             _log.error(
                 "another program polls with this token, or a webhook is set; stop it",
@@ -190,11 +190,6 @@ class _UpdateHandler(RequestHandler):
     def write_error(self, status_code: int, **_kwargs: Any) -> None:
         self.set_status(status_code)
         self.finish()
-
-
-def _seconds(error: RetryAfter) -> float:
-    after = error.retry_after
-    return float(after) if isinstance(after, int) else after.total_seconds()
 
 
 async def announce_polling(transport: Transport) -> None:

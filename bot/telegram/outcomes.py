@@ -34,10 +34,10 @@ from telegram.error import (
 from bot.clock import Clock
 from bot.context import Context, UseCases
 from bot.logs import error_name
-from bot.store.db import in_transaction
+from bot.store.db import claiming, in_transaction
 from bot.store.traffic import OutboxRow
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
-from bot.telegram.transport import answered_by_server, surely_not_sent
+from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
 from bot.waiting import retry_span
 
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(minutes=1)
@@ -79,13 +79,10 @@ class Outcomes:
 
     def arrived(self, row_id: int, result: Any) -> None:
         """Telegram took it; `result` is a message, or True."""
-
-        def work(session: Session) -> None:
+        message_id = result.get("message_id") if isinstance(result, dict) else None
+        with claiming(self._engine) as session:
             row = session.get_one(OutboxRow, row_id, with_for_update=True)
-            message_id = result.get("message_id") if isinstance(result, dict) else None
             self._sent(session, row, message_id)
-
-        in_transaction(self._engine, work)
 
     def failed(self, row_id: int, error: Exception) -> None:
         """It did not go through, or nobody knows."""
@@ -129,8 +126,7 @@ class Outcomes:
                 session.add(edited)
 
     def _rest(self, row: OutboxRow, error: RetryAfter) -> None:
-        after = error.retry_after
-        span = after if isinstance(after, timedelta) else timedelta(seconds=after)
+        span = span_of(error)
         now = self._clock.now()
         self._pace.pause(row.chat_id, span, now)
         row.status = "waiting"
@@ -144,7 +140,7 @@ class Outcomes:
 
     def _undeliverable(self, session: Session, row: OutboxRow) -> None:
         self._give_up(row)
-        for other in self._open_rows(session, row.chat_id):
+        for other in self._rows_of(session, row.chat_id, "waiting"):
             other.status = "failed"
             other.problem = row.problem
             session.add(other)
@@ -153,7 +149,7 @@ class Outcomes:
 
     def _moved(self, session: Session, row: OutboxRow, new_chat_id: int) -> None:
         old_chat_id = row.chat_id
-        for moving in (row, *self._open_rows(session, old_chat_id)):
+        for moving in (row, *self._rows_of(session, old_chat_id, "waiting", "sending")):
             moving.chat_id = new_chat_id
             scope = moving.payload.get("scope")
             if isinstance(scope, dict) and scope.get("chat_id") == old_chat_id:
@@ -214,8 +210,8 @@ class Outcomes:
         )
 
     @staticmethod
-    def _open_rows(session: Session, chat_id: int) -> list[OutboxRow]:
-        waiting = select(OutboxRow).where(
-            OutboxRow.chat_id == chat_id, col(OutboxRow.status) == "waiting"
+    def _rows_of(session: Session, chat_id: int, *statuses: str) -> list[OutboxRow]:
+        found = select(OutboxRow).where(
+            OutboxRow.chat_id == chat_id, col(OutboxRow.status).in_(statuses)
         )
-        return list(session.exec(waiting))
+        return list(session.exec(found))

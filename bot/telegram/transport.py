@@ -4,11 +4,12 @@ from __future__ import annotations
 
 import asyncio
 from collections.abc import Mapping
+from datetime import timedelta
 from typing import Any, Protocol
 
 import httpx
 from telegram import Bot, InputFile
-from telegram.error import NetworkError
+from telegram.error import NetworkError, RetryAfter
 from telegram.request import HTTPXRequest
 
 # Longer than the server's own wait, so that a quiet poll ends at the server.
@@ -77,6 +78,12 @@ class TelegramTransport:
             fields[field] = InputFile(content, filename=name)
         seconds = POLL_READ_SECONDS if method == "getUpdates" else READ_SECONDS
         return await self._bot.raw(method, fields, seconds)
+
+
+def span_of(error: RetryAfter) -> timedelta:
+    """How long the server says to wait."""
+    after = error.retry_after
+    return after if isinstance(after, timedelta) else timedelta(seconds=after)
 
 
 def surely_not_sent(error: NetworkError) -> bool:

@@ -21,8 +21,10 @@ from sqlalchemy import Engine, create_engine, text
 
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
+from bot.store.tables import metadata
 
 NOBODY = 65534
+SHAPED = "shaped"
 _numbers = itertools.count(1)
 
 
@@ -35,23 +37,23 @@ class Server:
     def url(self, database: str) -> str:
         return f"postgresql:///{database}?host={self.folder}&user=postgres"
 
-    def execute(self, statement: str) -> None:
-        url = self.url("postgres").replace("postgresql:", "postgresql+psycopg:")
+    def execute(self, statement: str, database: str = "postgres") -> None:
+        url = self.url(database).replace("postgresql:", "postgresql+psycopg:")
         admin = create_engine(url, isolation_level="AUTOCOMMIT")
         with admin.connect() as connection:
             connection.execute(text(statement))
         admin.dispose()
 
-    def new_database(self, template: str = "template1") -> str:
-        """A database of its own for a test; returns its address."""
-        name = f"test_{os.getpid()}_{next(_numbers)}"
-        self.execute(f"CREATE DATABASE {name} TEMPLATE {template}")
+    def new_database(self) -> str:
+        """An empty database; returns its address."""
+        name = f"test_{next(_numbers)}"
+        self.execute(f"CREATE DATABASE {name}")
         return self.url(name)
 
 
 @pytest.fixture(scope="session")
 def postgres() -> Iterator[Server]:
-    """The server, with a database "shaped" that has all migrations, to copy from."""
+    """The server, with a database that has all migrations."""
     folder = Path(tempfile.mkdtemp(prefix="brimline-pg-"))
     folder.chmod(0o755)
     user = None if os.getuid() else NOBODY
@@ -75,8 +77,8 @@ def postgres() -> Iterator[Server]:
     run("pg_ctl", "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
     server = Server(folder)
     try:
-        server.execute("CREATE DATABASE shaped")
-        engine = make_engine(server.url("shaped"))
+        server.execute(f"CREATE DATABASE {SHAPED}")
+        engine = make_engine(server.url(SHAPED))
         upgrade_to_head(engine)
         engine.dispose()
         yield server
@@ -117,9 +119,13 @@ def sqlite_url(shaped_sqlite: Path, tmp_path: Path) -> str:
 
 
 @pytest.fixture
-def postgres_url(postgres: Server) -> str:
-    """The address of a PostgreSQL database of the test's own, in shape."""
-    return postgres.new_database("shaped")
+def postgres_url(postgres: Server) -> Iterator[str]:
+    """The address of a PostgreSQL database in shape, emptied after the test."""
+    yield postgres.url(SHAPED)
+    tables = ", ".join(f'"{table}"' for table in metadata.tables)
+    postgres.execute(
+        f"SET lock_timeout = '10s'; TRUNCATE {tables} RESTART IDENTITY CASCADE", SHAPED
+    )
 
 
 @pytest.fixture(params=["sqlite", "postgresql"])

@@ -1,0 +1,484 @@
+"""From the outbox to Telegram, whatever Telegram answers.
+
+Errors are as python-telegram-bot raises them; limits are those of
+core.telegram.org/bots/faq#my-bot-is-hitting-limits-how-do-i-avoid-this
+"""
+
+from __future__ import annotations
+
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import httpx
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import Session, col, select
+from telegram.error import (
+    BadRequest,
+    ChatMigrated,
+    Forbidden,
+    InvalidToken,
+    NetworkError,
+    RetryAfter,
+    TelegramError,
+    TimedOut,
+)
+
+from bot import outbox
+from bot.clock import DrivenClock
+from bot.context import Context, UseCases
+from bot.outbox import Button
+from bot.store import setting
+from bot.store.db import transaction
+from bot.store.traffic import OutboxRow
+from bot.telegram.outcomes import Outcomes
+from bot.telegram.sender import Sender
+from tests.support.line import Line
+
+START = datetime(2027, 6, 1, 7, tzinfo=UTC)
+INES, MARA, TOMAS = 11, 12, 13
+
+
+def _note(session: Session, what: str, *about: int) -> None:
+    setting.keep(session, what, setting.kept(session, what) + str(about))
+
+
+class Post:
+    """A sender at work on a real database, a line that fails when told to, and a driven clock."""
+
+    def __init__(self, engine: Engine) -> None:
+        self.engine = engine
+        self.line = Line()
+        self.clock = DrivenClock(START)
+        self.sender = self.new_sender()
+
+    def new_sender(self) -> Sender:
+        use_cases = UseCases(
+            incoming=lambda session, incoming, context: None,
+            due=lambda session, row, context: None,
+            undeliverable=lambda session, row, context: _note(session, "gone", row.chat_id),
+            moved=lambda session, old, new, context: _note(session, "moved", old, new),
+        )
+        return Sender(
+            self.engine,
+            self.line,
+            self.clock,
+            lambda pace: Outcomes(
+                self.engine, use_cases, self.clock, lambda: Context(self.clock.now()), pace
+            ),
+        )
+
+    def say(self, chat_id: int, text: str, **more: Any) -> int:
+        with transaction(self.engine) as session:
+            row = outbox.say(session, chat_id=chat_id, text=text, now=self.clock.now(), **more)
+        assert row.id is not None
+        return row.id
+
+    def edit(self, chat_id: int, text: str, **which: int) -> int:
+        with transaction(self.engine) as session:
+            row = outbox.edit(session, chat_id=chat_id, text=text, now=self.clock.now(), **which)
+        assert row.id is not None
+        return row.id
+
+    def noted(self, what: str) -> str:
+        """What the use cases were told, as they wrote it down."""
+        with Session(self.engine) as session:
+            return setting.kept(session, what)
+
+    def row(self, row_id: int) -> OutboxRow:
+        with Session(self.engine) as session:
+            return session.get_one(OutboxRow, row_id)
+
+    async def turn(self) -> float:
+        """One look at the outbox, and the answers to what went out."""
+        wait = await self.sender.step()
+        await self.sender.settle()
+        return wait
+
+    async def run_for(self, span: timedelta) -> None:
+        """Let time go by as the sender would see it."""
+        end = self.clock.now() + span
+        while True:
+            before = len(self.line.calls)
+            wait = await self.turn()
+            if len(self.line.calls) > before or wait == 0:
+                continue
+            if self.clock.now() + timedelta(seconds=wait) > end:
+                self.clock.move_to(end)
+                return
+            self.clock.advance(timedelta(seconds=wait))
+
+    async def run_until_empty(self) -> None:
+        for _ in range(10_000):
+            await self.run_for(timedelta(seconds=1))
+            with Session(self.engine) as session:
+                waiting = select(OutboxRow.id).where(
+                    col(OutboxRow.status).in_(("waiting", "sending"))
+                )
+                if session.exec(waiting.limit(1)).first() is None:
+                    return
+        raise AssertionError("the outbox never emptied")
+
+
+@pytest.fixture
+async def post(any_engine: Engine) -> Any:
+    post = Post(any_engine)
+    yield post
+    await post.sender.close()
+
+
+def _cut(kind: type[httpx.TransportError]) -> TelegramError:
+    """A connection that ended so, as the library passes it on."""
+    timed_out = issubclass(kind, httpx.TimeoutException)
+    error: TelegramError = TimedOut() if timed_out else NetworkError(f"httpx.{kind.__name__}: ")
+    error.__cause__ = kind("gone")
+    return error
+
+
+async def test_a_message_goes_out_once_and_its_id_is_kept(post: Post) -> None:
+    row_id = post.say(INES, "Good morning")
+    await post.turn()
+    await post.turn()
+
+    assert post.line.calls == [("sendMessage", {"chat_id": INES, "text": "Good morning"})]
+    row = post.row(row_id)
+    assert (row.status, row.sent_at, row.message_id) == ("sent", START, 500)
+
+
+async def test_messages_of_a_chat_go_out_in_the_order_they_were_written(post: Post) -> None:
+    for number in range(6):
+        post.say(INES, str(number))
+    await post.run_until_empty()
+
+    assert post.line.texts() == ["0", "1", "2", "3", "4", "5"]
+
+
+async def test_one_chat_gets_a_short_burst_and_then_one_message_a_second(post: Post) -> None:
+    for number in range(8):
+        post.say(INES, str(number))
+    await post.run_for(timedelta(milliseconds=500))
+    assert len(post.line.calls) == 3
+    await post.run_for(timedelta(milliseconds=2500))
+    assert len(post.line.calls) == 6
+
+
+async def test_all_chats_together_get_at_most_thirty_messages_in_any_second(post: Post) -> None:
+    times: list[datetime] = []
+    call = post.line.call
+
+    async def noted(method: str, payload: dict[str, Any], files: Any = None) -> Any:
+        times.append(post.clock.now())
+        return await call(method, payload, files)
+
+    post.line.call = noted  # type: ignore[method-assign]
+    with transaction(post.engine) as session:
+        for chat in range(100):
+            outbox.say(session, chat_id=1000 + chat, text="Morning", now=START)
+    await post.run_until_empty()
+
+    assert len(times) == 100
+    assert max(sum(t <= u < t + timedelta(seconds=1) for u in times) for t in times) <= 30
+    assert times[-1] - times[0] < timedelta(seconds=5)
+
+
+async def test_an_answer_to_a_tap_overtakes_what_waits_in_the_chat(post: Post) -> None:
+    for number in range(5):
+        post.say(INES, str(number))
+    with transaction(post.engine) as session:
+        outbox.answer_tap(session, chat_id=INES, tap_id="t9", now=START)
+    await post.turn()
+
+    assert ("answerCallbackQuery", {"callback_query_id": "t9"}) in post.line.calls
+
+
+async def test_a_chat_told_to_slow_down_rests_and_the_others_go_on(post: Post) -> None:
+    post.line.fail(RetryAfter(30), on=INES)
+    post.say(INES, "first")
+    post.say(INES, "second")
+    post.say(MARA, "other")
+    await post.run_for(timedelta(seconds=29))
+    assert post.line.texts() == ["first", "other"]
+    await post.run_for(timedelta(seconds=3))
+    assert post.line.texts(INES) == ["first", "first", "second"]
+
+
+async def test_two_chats_told_to_slow_down_rest_everybody(post: Post) -> None:
+    post.line.fail(RetryAfter(30), on=INES)
+    post.line.fail(RetryAfter(20), on=MARA)
+    post.say(INES, "a")
+    post.say(MARA, "b")
+    await post.turn()
+    post.say(TOMAS, "c")
+    await post.run_for(timedelta(seconds=19))
+    assert post.line.texts(TOMAS) == []
+    await post.run_for(timedelta(seconds=2))
+    assert post.line.texts(TOMAS) == ["c"]
+
+
+async def test_the_order_to_slow_down_outlives_a_restart(post: Post) -> None:
+    post.line.fail(RetryAfter(30), on=INES)
+    post.say(INES, "first")
+    await post.turn()
+    await post.sender.close()
+    post.sender = post.new_sender()
+    await post.run_for(timedelta(seconds=29))
+    assert len(post.line.calls) == 1
+    await post.run_for(timedelta(seconds=2))
+    assert len(post.line.calls) == 2
+
+
+@pytest.mark.parametrize(
+    "error",
+    [
+        Forbidden("Forbidden: bot was blocked by the user"),
+        Forbidden("Forbidden: user is deactivated"),
+        BadRequest("Chat not found"),
+    ],
+)
+async def test_an_unreachable_person_is_reported_once_and_not_hammered(
+    post: Post, error: TelegramError
+) -> None:
+    post.line.fail(error, on=INES)
+    rows = [post.say(INES, str(number)) for number in range(4)]
+    other = post.say(MARA, "other")
+    await post.run_until_empty()
+
+    assert post.noted("gone") == f"({INES},)"
+    assert post.line.texts(INES) == ["0"]
+    assert [post.row(row).status for row in rows] == ["failed"] * 4
+    assert post.row(other).status == "sent"
+
+
+async def test_somebody_who_comes_back_gets_what_is_written_from_then_on(post: Post) -> None:
+    post.line.fail(Forbidden("Forbidden: bot was blocked by the user"), on=INES)
+    post.say(INES, "before")
+    await post.run_until_empty()
+    post.say(INES, "after")
+    await post.run_until_empty()
+
+    assert post.line.texts(INES) == ["before", "after"]
+
+
+async def test_a_chat_that_moved_is_followed_with_all_that_waits_for_it(post: Post) -> None:
+    post.line.fail(ChatMigrated(-1005), on=-5)
+    post.say(-5, "first")
+    post.say(-5, "second")
+    with transaction(post.engine) as session:
+        outbox.set_menu(session, chat_id=-5, commands=[("week", "the week")], now=START)
+    post.line.fail(TimedOut(), on="setMyCommands")  # so that it is still waiting at the move
+    await post.run_until_empty()
+
+    assert post.noted("moved") == "(-5, -1005)"
+    assert post.line.texts(-1005) == ["first", "second"]
+    menus = [payload for method, payload in post.line.calls if method == "setMyCommands"]
+    assert menus[-1]["scope"] == {"type": "chat", "chat_id": -1005}
+
+
+@pytest.mark.parametrize(
+    "said",
+    [
+        "Message is not modified: specified new message content and reply markup are exactly the "
+        "same as a current content and reply markup of the message",
+    ],
+)
+async def test_an_edit_that_changes_nothing_is_as_good_as_made(post: Post, said: str) -> None:
+    post.line.fail(BadRequest(said), on="editMessageText")
+    row_id = post.edit(INES, "same", message_id=77)
+    await post.run_until_empty()
+
+    assert post.row(row_id).status == "sent"
+    assert len(post.line.calls) == 1
+
+
+async def test_a_tap_answered_too_late_is_left_at_that(post: Post) -> None:
+    said = "Query is too old and response timeout expired or query id is invalid"
+    post.line.fail(BadRequest(said), on="answerCallbackQuery")
+    with transaction(post.engine) as session:
+        row = outbox.answer_tap(session, chat_id=INES, tap_id="t9", now=START)
+    await post.run_until_empty()
+
+    assert row.id is not None
+    assert post.row(row.id).status == "sent"
+
+
+async def test_an_edit_of_a_deleted_message_comes_as_a_new_one_which_later_edits_change(
+    post: Post,
+) -> None:
+    asked = post.say(INES, "How full?", buttons=[[Button("7", "f:1:7")]])
+    await post.run_until_empty()
+    post.line.fail(BadRequest("Message to edit not found"), on="editMessageText")
+    post.edit(INES, "7, noted", outbox_id=asked)
+    await post.run_until_empty()
+    post.edit(INES, "8, noted", outbox_id=asked)
+    await post.run_until_empty()
+
+    assert post.line.calls[1:] == [
+        (
+            "editMessageText",
+            {
+                "chat_id": INES,
+                "text": "7, noted",
+                "message_id": 500,
+                "reply_markup": {"inline_keyboard": []},
+            },
+        ),
+        ("sendMessage", {"chat_id": INES, "text": "7, noted"}),
+        (
+            "editMessageText",
+            {
+                "chat_id": INES,
+                "text": "8, noted",
+                "message_id": 501,
+                "reply_markup": {"inline_keyboard": []},
+            },
+        ),
+    ]
+
+
+async def test_an_edit_finds_the_message_that_its_row_sent(post: Post) -> None:
+    asked = post.say(INES, "How full?")
+    post.edit(INES, "7, noted", outbox_id=asked)
+    await post.run_until_empty()
+
+    method, payload = post.line.calls[-1]
+    assert (method, payload["message_id"]) == ("editMessageText", 500)
+
+
+async def test_a_message_that_is_refused_for_its_shape_fails_and_lets_the_next_through(
+    post: Post,
+) -> None:
+    post.line.fail(BadRequest("Can't parse entities: unclosed tag"))
+    broken = post.say(INES, "<b>broken")
+    post.say(INES, "fine")
+    await post.run_until_empty()
+
+    assert post.row(broken).status == "failed"
+    assert post.line.texts() == ["<b>broken", "fine"]
+
+
+@pytest.mark.parametrize(
+    "error", [NetworkError("Bad Gateway (502)"), _cut(httpx.ConnectError), _cut(httpx.PoolTimeout)]
+)
+async def test_what_surely_did_not_go_out_is_sent_again_however_often_it_fails(
+    post: Post, error: TelegramError
+) -> None:
+    post.line.fail(*[error] * 5)
+    row_id = post.say(INES, "first")
+    post.say(INES, "second")
+    await post.run_until_empty()
+
+    assert post.row(row_id).status == "sent"
+    assert post.line.texts() == ["first"] * 6 + ["second"]
+
+
+async def test_a_server_out_of_order_is_asked_less_and_less_and_given_up_after_a_day(
+    post: Post,
+) -> None:
+    post.line.fail(*[NetworkError("Bad Gateway (502)")] * 5000)
+    row_id = post.say(INES, "first")
+    await post.run_for(timedelta(minutes=1))
+    assert 5 <= len(post.line.calls) <= 7  # after 1, 2, 4, ... seconds
+    await post.run_for(timedelta(minutes=3))
+    assert len(post.line.calls) <= 10  # and then once a minute
+    post.clock.advance(timedelta(days=1))
+    await post.run_for(timedelta(minutes=2))
+    assert post.row(row_id).status == "failed"
+
+
+@pytest.mark.parametrize("kind", [httpx.ReadTimeout, httpx.ReadError, httpx.RemoteProtocolError])
+async def test_what_may_have_gone_out_is_sent_three_times_at_most(
+    post: Post, kind: type[httpx.TransportError]
+) -> None:
+    post.line.fail(*[_cut(kind)] * 10)
+    row_id = post.say(INES, "first")
+    await post.run_for(timedelta(minutes=5))
+
+    assert post.row(row_id).status == "failed"
+    assert post.line.texts() == ["first"] * 3
+
+
+async def test_an_edit_of_unknown_outcome_is_made_again_as_often_as_it_takes(post: Post) -> None:
+    post.line.fail(*[_cut(httpx.ReadTimeout)] * 6, on="editMessageText")
+    row_id = post.edit(INES, "noted", message_id=77)
+    await post.run_until_empty()
+
+    assert post.row(row_id).status == "sent"
+
+
+async def test_what_a_crash_left_underway_is_sent_again_at_once(post: Post) -> None:
+    row_id = post.say(INES, "first")
+    with transaction(post.engine) as session:
+        session.get_one(OutboxRow, row_id).status = "sending"
+    await post.turn()
+
+    assert post.line.texts() == ["first"]
+    assert post.row(row_id).status == "sent"
+
+
+async def test_a_newer_word_on_a_topic_drops_the_older_that_did_not_get_out(post: Post) -> None:
+    post.line.fail(NetworkError("Bad Gateway (502)"), on=INES)
+    old = post.say(INES, "300 g today", topic="target:1")
+    await post.turn()
+    new = post.say(INES, "320 g today", topic="target:1")
+    await post.run_until_empty()
+
+    assert post.line.texts() == ["300 g today", "320 g today"]  # the first was refused
+    assert (post.row(old).status, post.row(new).status) == ("dropped", "sent")
+
+
+async def test_a_word_overtaken_while_it_was_underway_is_not_sent_after_the_newer(
+    post: Post,
+) -> None:
+    """The crash case: the row was `sending` when the newer one was written."""
+    old = post.say(INES, "300 g today", topic="target:1")
+    with transaction(post.engine) as session:
+        session.get_one(OutboxRow, old).status = "sending"
+    post.say(INES, "320 g today", topic="target:1")
+    await post.run_until_empty()
+
+    assert post.line.texts() == ["320 g today"]
+
+
+async def test_an_edit_of_a_message_that_was_dropped_is_dropped_too(post: Post) -> None:
+    old = post.say(INES, "How full?", topic="ask:1")
+    post.say(INES, "How sharp?", topic="ask:1")
+    post.edit(INES, "How full? Never mind.", outbox_id=old)
+    await post.run_until_empty()
+
+    assert post.line.texts() == ["How sharp?"]
+
+
+async def test_a_refused_token_rests_everything_and_loses_nothing(post: Post) -> None:
+    post.line.fail(InvalidToken("Unauthorized"))
+    row_id = post.say(INES, "first")
+    await post.turn()
+    post.say(MARA, "second")
+    await post.run_for(timedelta(seconds=59))
+    assert len(post.line.calls) == 1
+    await post.run_for(timedelta(seconds=5))
+    assert post.row(row_id).status == "sent"
+
+
+async def test_an_error_that_nobody_foresaw_keeps_the_message(post: Post) -> None:
+    post.line.fail(ValueError("?"))
+    row_id = post.say(INES, "first")
+    await post.run_until_empty()
+
+    assert post.row(row_id).status == "sent"
+
+
+async def test_of_two_senders_on_one_database_one_sends(post: Post) -> None:
+    other = post.new_sender()
+    await post.sender.step()
+    post.say(INES, "first")
+    await other.step()
+    await other.settle()
+    assert post.line.calls == []
+    await post.turn()
+    assert post.line.texts() == ["first"]
+    await post.sender.close()
+    post.say(INES, "second")
+    await other.step()
+    await other.settle()
+    assert post.line.texts() == ["first", "second"]
+    await other.close()

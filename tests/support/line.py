@@ -1,0 +1,42 @@
+"""A Bot API server without a network: takes calls down, and answers or fails as it was told."""
+
+from __future__ import annotations
+
+import itertools
+from collections import defaultdict
+from collections.abc import Mapping
+from typing import Any
+
+
+class Line:
+    """Stands where the network would be; `calls` are those that got an answer or an error."""
+
+    def __init__(self) -> None:
+        self.calls: list[tuple[str, dict[str, Any]]] = []
+        self.failures: dict[object, list[Exception]] = defaultdict(list)
+        self._message_ids = itertools.count(500)
+
+    def fail(self, *errors: Exception, on: object = "sendMessage") -> None:
+        """Let the next calls of this method, or into this chat, fail."""
+        self.failures[on].extend(errors)
+
+    async def call(
+        self, method: str, payload: dict[str, Any], files: Mapping[str, Any] | None = None
+    ) -> Any:
+        self.calls.append((method, dict(payload)))
+        for key in (payload.get("chat_id"), method):
+            if self.failures[key]:
+                raise self.failures[key].pop(0)
+        if method == "sendMessage":
+            return {"message_id": next(self._message_ids), "chat": {"id": payload["chat_id"]}}
+        if method.startswith("editMessage"):
+            return {"message_id": payload["message_id"], "chat": {"id": payload["chat_id"]}}
+        return True
+
+    def texts(self, chat_id: int | None = None) -> list[str]:
+        """The texts of the calls so far, into this chat or all."""
+        return [
+            payload["text"]
+            for _, payload in self.calls
+            if "text" in payload and chat_id in (None, payload.get("chat_id"))
+        ]
