@@ -2,7 +2,8 @@
 
 from __future__ import annotations
 
-from datetime import datetime, timedelta
+from dataclasses import replace
+from datetime import date, datetime, timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -37,17 +38,23 @@ def _read_place(text: str, answers: Answers) -> Any:
     return _PLACE.read(text, answers)
 
 
-def _several(answers: Answers) -> bool:
-    return len(answers.get("place", [])) > 1
+def _is_elsewhere(answers: Answers) -> bool:
+    return any(place["name"] for place in answers.get("place", []))
 
 
 def _same(answers: Answers) -> Choices:
     return ((Choice(words.same_place_button(), SAME),),)
 
 
+def _so_far(answers: Answers) -> str:
+    day = answers.get("day")
+    return words.event_so_far(answers.get("kind"), date.fromisoformat(day) if day else None)
+
+
 #: Context: "_name", "_own", and "_zone", the athlete's own.
 EVENT = Flow(
     id="coach-event",
+    so_far=_so_far,
     steps=(
         Step(
             key="kind",
@@ -62,14 +69,11 @@ EVENT = Flow(
             read=_read_place,
             choices=_same,
         ),
-        Step(
-            key="which_place",
-            ask=_WHICH_PLACE.ask,
-            read=_WHICH_PLACE.read,
-            choices=_WHICH_PLACE.choices,
-            when=_several,
-        ),
+        replace(_WHICH_PLACE, when=_is_elsewhere),
     ),
 )
 
-event_zone = zone_of
+
+def event_zone(answers: Answers) -> str:
+    """The zone of the event: that of the place named, else the athlete's own."""
+    return zone_of(answers) if _is_elsewhere(answers) else str(answers["_zone"])

@@ -60,11 +60,17 @@ def _read_load(text: str, answers: Answers) -> float:
     return parse_number(plain, low=low, high=high)
 
 
-def _ask_use(answers: Answers) -> str:
-    table = words.plan_table(
+def _table(answers: Answers) -> str:
+    return words.plan_table(
         drafted(answers), date.fromisoformat(answers["_event_day"]), answers["_volume_unit"]
     )
-    return words.ask_use_plan(table)
+
+
+def _so_far(answers: Answers) -> str:
+    if "shape" not in answers:
+        return ""
+    said = words.draft_so_far(SHAPES[answers["shape"]].label, answers.get("load"))
+    return f"{said}\n\n{_table(answers)}" if "use" in answers else said
 
 
 def _use(answers: Answers) -> Choices:
@@ -80,10 +86,16 @@ def _use(answers: Answers) -> Choices:
 #: "_weight_unit", "_volume_unit".
 DRAFT = Flow(
     id="coach-draft",
+    so_far=_so_far,
     steps=(
         Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
         Step(key="load", ask=_ask_load, read=_read_load, choices=_usual),
-        Step(key="use", ask=_ask_use, read=yes_or_no, choices=_use),
+        Step(
+            key="use",
+            ask=lambda answers: words.ask_use_plan(_table(answers)),
+            read=yes_or_no,
+            choices=_use,
+        ),
     ),
 )
 

@@ -6,10 +6,9 @@ from collections.abc import Mapping
 from datetime import datetime
 from typing import Any
 
-from engine.safety import Level
-
 from bot.messages import coach_figures as figures
 from bot.messages.alert_causes import cause
+from engine.safety import Level
 
 Facts = Mapping[str, Any]
 
@@ -27,8 +26,12 @@ def alert(
     weight_unit: str,
     volume_unit: str,
     own: bool,
+    settled: str = "",
 ) -> str:
-    """The whole alert. `own`: the reader is the athlete, coaching themself."""
+    """The whole alert. `own`: the reader is the athlete, coaching themself.
+
+    `settled` says what became of it, in place of the call to acknowledge it.
+    """
     what = cause(flag, facts, weight_unit=weight_unit, volume_unit=volume_unit)
     when = figures.moment(opened_at, zone)
     head = f"{LEVEL_WORDS[level]}: you" if own else f"{LEVEL_WORDS[level]}: {name}"
@@ -37,6 +40,8 @@ def alert(
         parts += _warning_own() if own else _warning(name)
     elif level is Level.CAUTION:
         parts += _caution_own() if own else _caution(name)
+    if level is not Level.ADVISORY:
+        parts.append(settled or _acknowledge(level))
     return "\n\n".join(parts)
 
 
@@ -48,8 +53,7 @@ def _warning(name: str) -> list[str]:
         "2. If it is still going on, or you are in doubt: the local emergency number where "
         f"{name} is.\n"
         "3. No extra water, salt, food or tablets as a remedy. What happens next is for a doctor.",
-        "Nothing is adjusted until the coach lifts the freeze. Press Acknowledge when you are on "
-        "it; until somebody does, this repeats.",
+        "Nothing is adjusted until the coach lifts the freeze.",
     ]
 
 
@@ -57,8 +61,7 @@ def _warning_own() -> list[str]:
     return [
         "Stop. Call your local emergency number now, and somebody to be with you. Don't drive. "
         "No extra water, salt, food or tablets as a remedy.",
-        "Nothing is adjusted until you lift the freeze, and please do so only with a doctor's "
-        "word. This repeats until it is acknowledged.",
+        "Nothing is adjusted until you lift the freeze, and please do so only with a doctor's word.",
     ]
 
 
@@ -67,16 +70,17 @@ def _caution(name: str) -> list[str]:
         f"{name} was told that you have been alerted, and to stop and see a doctor if they feel "
         "unwell. No raise goes out today.",
         f"What to do now: talk to {name} before they eat or drink to plan, and ask how they feel. "
-        "If they feel unwell, a doctor comes first. Press Acknowledge when you have seen this; "
-        "until then it repeats.",
+        "If they feel unwell, a doctor comes first.",
     ]
 
 
 def _caution_own() -> list[str]:
-    return [
-        "No raise goes out today. If you feel unwell, stop and see a doctor. Press Acknowledge "
-        "when you have thought about it; until then this repeats."
-    ]
+    return ["No raise goes out today. If you feel unwell, stop and see a doctor."]
+
+
+def _acknowledge(level: Level) -> str:
+    when = "you are on it" if level is Level.WARNING else "you have seen to it"
+    return f"Press Acknowledge when {when}. Until somebody does, this repeats."
 
 
 def acknowledge_button() -> str:
@@ -99,8 +103,8 @@ def stopped(text: str) -> str:
     )
 
 
-def superseded(text: str, level: Level) -> str:
-    return f"{text}\n\nThis has become a {LEVEL_WORDS[level].lower()}: see the newer message."
+def superseded(level: Level) -> str:
+    return f"This has become a {LEVEL_WORDS[level].lower()}: see the newer message."
 
 
 def no_answer(coach: str) -> str:
@@ -131,8 +135,8 @@ def athlete_told_no_answer(why: str, contact: str | None, *, urgent: bool) -> st
     return why + then + what
 
 
-def acknowledged(text: str, by: str, when: str) -> str:
-    return f"{text}\n\nAcknowledged by {by}, {when}."
+def acknowledged(by: str, when: str) -> str:
+    return f"Acknowledged by {by}, {when}."
 
 
 def acknowledged_tap() -> str:
@@ -175,11 +179,11 @@ def lift_sure(name: str, *, own: bool) -> str:
     if own:
         return (
             "Lift the freeze? Do so only once a doctor has said that you may go on. Adjusting "
-            "begins again with your next check-in."
+            "goes on with your next check-in."
         )
     return (
         f"Lift the freeze for {name}? Do so only once you have spoken with {name} and, after a "
-        "warning, a doctor has said that they may go on. Adjusting begins again then."
+        "warning, a doctor has said that they may go on. Adjusting goes on with the next check-in."
     )
 
 
@@ -208,7 +212,7 @@ def kept_frozen() -> str:
 
 
 def athlete_told_lifted(coach: str) -> str:
-    return f"{coach} has lifted the freeze: your carbs are adjusted again from here on."
+    return f"{coach} has lifted the freeze: adjusting goes on with your next check-in."
 
 
 def frozen_by_hand(name: str, *, own: bool) -> str:

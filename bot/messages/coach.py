@@ -25,7 +25,7 @@ def nobody_yet() -> str:
 
 def roster_head(count: int, page: int, pages: int) -> str:
     athletes = "1 athlete" if count == 1 else f"{count} athletes"
-    return athletes if pages == 1 else f"{athletes}, page {page + 1} of {pages}"
+    return f"Roster: {athletes}" + (f", page {page + 1} of {pages}" if pages > 1 else "")
 
 
 def roster_line(
@@ -45,8 +45,10 @@ def decided(
     outcome: str, carb_g: float | None, planned_g: float | None, day: date, *, waiting: bool
 ) -> str:
     """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov"."""
-    if outcome == "escalated" or carb_g is None:
-        return f"{outcome}, nothing adjusted"
+    if outcome == "escalated":
+        return "stopped by a warning, nothing adjusted"
+    if carb_g is None:
+        return "held, with no figure to stand"
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
     verb = "proposed" if waiting else f"{outcome} {'to' if outcome == 'adjusted' else 'at'}"
@@ -131,7 +133,7 @@ def card_morning(numbers: str) -> str:
 
 def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
     sets = "the day after" if always_tomorrow else "the day that begins"
-    return f"Asked at {at} ({zone}); a morning sets {sets}"
+    return f"Check-in at {at} ({zone}); it sets {sets}"
 
 
 def event_button() -> str:

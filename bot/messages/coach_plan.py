@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
@@ -61,6 +62,18 @@ def day_is_past(day: date) -> str:
 
 def day_is_far(day: date) -> str:
     return f"{figures.day(day)} {day.year} is more than a year away. Please check the date."
+
+
+def event_so_far(kind: str | None, day: date | None) -> str:
+    parts = [
+        KIND_WORDS[kind].capitalize() if kind else "",
+        f"{figures.day(day)} {day.year}" if day else "",
+    ]
+    return ", ".join(part for part in parts if part)
+
+
+def draft_so_far(shape: str, load: float | None) -> str:
+    return f"Shape: {shape}" + (f"; mean load day {load:g} g/kg" if load is not None else "")
 
 
 def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
@@ -229,7 +242,7 @@ def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
     lines = "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
     return (
         f"Nothing was changed, because plan and limits would not fit together:\n{lines}\n\n"
-        "Change the one or the other. I raise or lower nothing by myself."
+        "I raise or lower nothing by myself: change the one or the other."
     )
 
 
@@ -239,7 +252,7 @@ def _problem(problem: Problem, volume_unit: str) -> str:
     side = "under" if problem.value < problem.bound else "over"
     value = figures.limit(problem.limit, problem.value, volume_unit)
     bound = figures.limit(problem.limit, problem.bound, volume_unit)
-    return f"{where}: {what} {value}, {side} the {LIMIT_KEYS[problem.limit].label} of {bound}"
+    return f"{where}: {what} {value}, {side} the {limit_button(problem.limit).lower()} of {bound}"
 
 
 # The limits
@@ -278,8 +291,11 @@ def use_limits_button() -> str:
 
 
 def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str) -> str:
+    if LIMIT_KEYS[key].unit == "g":
+        low, high = math.ceil(low), math.floor(high)  # what is offered has to be taken
+    label = LIMIT_KEYS[key].label
     return (
-        f"{LIMIT_KEYS[key].label.capitalize()}: {figures.limit(key, value, volume_unit)} now. Send the "
+        f"{label[0].upper()}{label[1:]}: {figures.limit(key, value, volume_unit)} now. Send the "
         f"new figure, from {figures.limit(key, low, volume_unit)} to "
         f"{figures.limit(key, high, volume_unit)}."
     )

@@ -106,6 +106,14 @@ def in_force_already() -> str:
     return "That is in force already."
 
 
+def frozen(name: str, *, own: bool) -> str:
+    whose = "Your plan" if own else f"{name}'s plan"
+    return (
+        f"{whose} is frozen, so no figure is changed. The plan can be kept; for anything else, lift "
+        "the freeze first, on the card in /roster."
+    )
+
+
 def not_your_decision() -> str:
     return "That is not yours to sign."
 

@@ -89,3 +89,10 @@ def caution_line() -> str:
 def noted_symptoms(symptoms: Sequence[str]) -> str:
     named = ", ".join(symptom_name(s) for s in symptoms)
     return f"Noted: {named}. I have looked at today again with that:"
+
+
+def warning_seen_to() -> str:
+    return (
+        "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
+        "figure stands; adjusting goes on with your next check-in."
+    )

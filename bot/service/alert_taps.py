@@ -19,8 +19,16 @@ from bot.service.alerts import (
     settle_message,
     subject_of,
 )
-from bot.service.people import athletes_of, get_person, own_athlete, profile_of, record
+from bot.service.people import (
+    athletes_of,
+    get_person,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+)
 from bot.service.tapping import answer, rewrite
+from bot.service.week import current_week, target_in_force
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import AlertRow
 from engine.safety import Level
@@ -41,7 +49,7 @@ def alert_tapped(
         by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
         said = words.acknowledged_already(by, _when(session, row))
         answer(session, incoming, context, said)
-        rewrite(session, incoming, f"{alert_text(session, row, person)}\n\n{said}", context)
+        rewrite(session, incoming, alert_text(session, row, person, settled=said), context)
         return
     _acknowledge(session, person, row, incoming, context)
 
@@ -141,7 +149,7 @@ def lift(
     session.add(profile)
     record(session, profile.person_id, "freeze lifted", context, by=coach.id)
     rewrite(session, incoming, words.lifted(athlete.first_name, own=own), context)
-    if not own:
+    if not own and not _has_target_today(session, profile, context):
         text = words.athlete_told_lifted(coach.first_name)
         say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     deciding.redecide(session, profile, context=context, because="lifted")
@@ -161,6 +169,12 @@ def keep_frozen(
 
 def lift_button(athlete_id: int) -> Button:
     return Button(words.lift_button(), f"c:lift:{athlete_id}")
+
+
+def _has_target_today(session: Session, profile: AthleteProfile, context: Context) -> bool:
+    week = current_week(session, profile)
+    today = local_date(profile, context)
+    return week is not None and target_in_force(session, week, today) is not None
 
 
 def _may(session: Session, person: Person, row: AlertRow) -> bool:
@@ -218,8 +232,8 @@ def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
 
 def _settled(session: Session, row: AlertRow, reader: Person) -> str:
     by = get_person(session, row.acknowledged_by or 0)
-    text = alert_text(session, row, reader)
-    return words.acknowledged(text, by.first_name, _when(session, row))
+    said = words.acknowledged(by.first_name, _when(session, row))
+    return alert_text(session, row, reader, settled=said)
 
 
 def _when(session: Session, row: AlertRow) -> str:

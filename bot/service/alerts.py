@@ -65,6 +65,19 @@ def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     return sorted(session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 
+def seen_to(session: Session, profile: AthleteProfile, flags: Sequence[Flag], day: date) -> bool:
+    """Whether there are warnings among these flags and somebody has acknowledged each that day."""
+    query = select(AlertRow.flag).where(
+        AlertRow.athlete_id == profile.person_id,
+        AlertRow.date == day,
+        AlertRow.level == Level.WARNING,
+        col(AlertRow.acknowledged_by).is_not(None),
+    )
+    warned = {flag.id for flag in flags if flag.level is Level.WARNING}
+    still_open = {row.flag for row in open_alerts(session, profile.person_id)}
+    return bool(warned) and warned <= set(session.exec(query)) - still_open
+
+
 def second_contact(session: Session, coach: Person) -> Person | None:
     return get_person(session, coach.second_contact_id) if coach.second_contact_id else None
 
@@ -130,7 +143,7 @@ def subject_of(row: AlertRow) -> str:
     return f"alert:{row.id}"
 
 
-def alert_text(session: Session, row: AlertRow, reader: Person) -> str:
+def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
     """The alert as this reader sees it."""
     profile = profile_of(session, row.athlete_id)
     assert profile is not None
@@ -144,6 +157,7 @@ def alert_text(session: Session, row: AlertRow, reader: Person) -> str:
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         own=reader.id == row.athlete_id,
+        settled=settled,
     )
 
 
@@ -232,7 +246,7 @@ def _supersede(session: Session, row: AlertRow, level: Level, context: Context) 
     coach = get_person(session, row.coach_id)
     contact = second_contact(session, coach) if row.second_contact_at else None
     for person in _each(coach, contact):
-        text = words.superseded(alert_text(session, row, person), level)
+        text = alert_text(session, row, person, settled=words.superseded(level))
         settle_message(session, row, person, text, context)
 
 

@@ -109,7 +109,8 @@ def take(
     prompts.cancel_morning(session, profile, day)
     if again and not lead:
         lead = words.re_decided()
-    decide_checkin(session, profile, row, context=context, lead=lead)
+    told_anew = bool(answers.get("symptoms") or answers.get("note"))
+    decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:

@@ -5,7 +5,6 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date
 
-from engine.safety import Level
 from sqlmodel import Session, col, select
 
 from bot.context import Context
@@ -28,6 +27,7 @@ from bot.service.week import (
 from bot.store.people import AthleteProfile
 from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
 from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from engine.safety import Level
 
 
 def decide_checkin(
@@ -75,9 +75,13 @@ def decide_checkin(
         session, profile.person_id, "decided", context, by=None, decision=decided.id,
         outcome=decided.outcome, rule=decision.rule,
     )  # fmt: skip
+    # A warning that was seen to is not sounded again because a number or the plan changed.
+    seen_to = not told_anew and alerts.seen_to(session, profile, decision.flags, decision.date)
+    if decision.outcome is Outcome.ESCALATED and not seen_to:
+        freeze(session, profile, decision.rule, context)
     _put_in_force(session, week, decision, decided, context)
     _bring_to_coach(session, profile, decision, decided, context, told_anew)
-    _tell_athlete(session, week, decision, decided, context, lead)
+    _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
     return decided
 
 
@@ -155,8 +159,6 @@ def _put_in_force(
     session: Session, week: Week, decision: Decision, decided: DecisionRow, context: Context
 ) -> None:
     athlete_id = week.profile.person_id
-    if decision.outcome is Outcome.ESCALATED:
-        freeze(session, week.profile, decision.rule, context)
     standing = day_set(session, athlete_id, decision.sets_date)
     if standing is not None and standing.by == "coach":
         return
@@ -210,10 +212,12 @@ def _tell_athlete(
     decided: DecisionRow,
     context: Context,
     lead: str,
+    *,
+    seen_to: bool,
 ) -> None:
     profile = week.profile
     person = get_person(session, profile.person_id)
-    if decision.outcome is Outcome.ESCALATED:
+    if decision.outcome is Outcome.ESCALATED and not seen_to:
         drop_waiting(session, target_topic(profile.person_id, decision.sets_date))
         symptoms = [flag.id for flag in decision.flags if flag.level is Level.WARNING]
         self_coached = profile.coach_id == profile.person_id
@@ -225,7 +229,7 @@ def _tell_athlete(
     if target is None or planned is None:
         say(session, chat_id=person.chat_id, text=nothing_planned_today(), now=context.now)
         return
-    why = reason_of(profile, decided)
+    why = safety.warning_seen_to() if seen_to else reason_of(profile, decided)
     if decision.needs_sign_off:
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)

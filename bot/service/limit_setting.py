@@ -95,20 +95,9 @@ def ask_limit(
         show_limits(session, coach, profile, [], incoming, context)
         return
     answer(session, incoming, context)
-    limits = _limits_or_suggested(session, profile, event, plan)
-    rail = limits.guard_rails.rail(key)
-    asking.open_question(
-        session, coach, LIMIT, context=context, subject_id=profile.person_id,
-        answers={
-            "_key": key,
-            "_value": getattr(limits, key),
-            "_low": rail.low,
-            "_high": rail.high,
-            "_low_source": rail.low_source.citation,
-            "_high_source": rail.high_source.citation,
-            "_volume_unit": profile.volume_unit,
-        },
-    )  # fmt: skip
+    _open_limit(
+        session, coach, profile, _limits_or_suggested(session, profile, event, plan), key, context
+    )
 
 
 def limit_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
@@ -126,8 +115,11 @@ def limit_given(session: Session, coach: Person, question: OpenQuestion, context
         limits = replace(before, **{key: value})
     except ValueError:
         _say_contradiction(session, coach, profile, before, key, value, context)
+        _open_limit(session, coach, profile, before, key, context)
         return
     if not _keep_limits(session, coach, profile, event, plan, limits, context):
+        # What was typed did not fit; the question stays, so that another figure can be sent.
+        _open_limit(session, coach, profile, before, key, context)
         return
     text = words.limit_changed(words.limit_line(key, value, profile.volume_unit))
     say(
@@ -137,6 +129,29 @@ def limit_given(session: Session, coach: Person, question: OpenQuestion, context
     week_changed(
         session, coach, profile, context, because="limits-changed", was_complete=was_complete
     )
+
+
+def _open_limit(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    limits: Limits,
+    key: str,
+    context: Context,
+) -> None:
+    rail = limits.guard_rails.rail(key)
+    asking.open_question(
+        session, coach, LIMIT, context=context, subject_id=profile.person_id,
+        answers={
+            "_key": key,
+            "_value": getattr(limits, key),
+            "_low": rail.low,
+            "_high": rail.high,
+            "_low_source": rail.low_source.citation,
+            "_high_source": rail.high_source.citation,
+            "_volume_unit": profile.volume_unit,
+        },
+    )  # fmt: skip
 
 
 def _limits_or_suggested(

@@ -107,15 +107,8 @@ def ask_number(
         answer(session, incoming, context, words.day_over())
         return
     answer(session, incoming, context)
-    asking.open_question(
-        session, coach, PLAN_NUMBER, context=context, subject_id=profile.person_id,
-        answers={
-            "_field": key,
-            "_days_out": days_out,
-            "_value": getattr(plan.day(days_out), key),
-            "_volume_unit": profile.volume_unit,
-        },
-    )  # fmt: skip
+    value = getattr(plan.day(days_out), key)
+    _open_number(session, coach, profile, days_out, key, value, context)
 
 
 def number_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
@@ -135,6 +128,8 @@ def number_given(session: Session, coach: Person, question: OpenQuestion, contex
         return
     changed = plan.with_day(replace(target, **{key: question.answers["value"]}))
     if not set_plan(session, coach, profile, event, changed, shape=row.shape, context=context):
+        # What was typed did not fit; the question stays, so that another figure can be sent.
+        _open_number(session, coach, profile, days_out, key, getattr(target, key), context)
         return
     value = words.field_value(key, question.answers["value"], profile.volume_unit)
     say(
@@ -169,6 +164,26 @@ def first_things_first(
         button = Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
         text = words.plan_first()
     say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[[button]])
+
+
+def _open_number(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    days_out: int,
+    key: str,
+    value: float | str | None,
+    context: Context,
+) -> None:
+    asking.open_question(
+        session, coach, PLAN_NUMBER, context=context, subject_id=profile.person_id,
+        answers={
+            "_field": key,
+            "_days_out": days_out,
+            "_value": value,
+            "_volume_unit": profile.volume_unit,
+        },
+    )  # fmt: skip
 
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:

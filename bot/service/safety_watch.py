@@ -63,7 +63,9 @@ def report(
     if row is not None:
         row.revision += 1
         session.add(row)
-        decide_checkin(session, profile, row, context=context, lead=words.noted_symptoms(new))
+        decide_checkin(
+            session, profile, row, context=context, lead=words.noted_symptoms(new), told_anew=False
+        )
         return
     person = get_person(session, profile.person_id)
     coach = get_person(session, profile.coach_id)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
-from sqlmodel import Session
+from sqlmodel import Session, select
 
 from bot.context import Context
 from bot.dialogue import Answers
@@ -17,7 +17,14 @@ from bot.service import asking, deciding
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
-from bot.service.week import Week, current_week, day_set, set_day, target_in_force
+from bot.service.week import (
+    Week,
+    checkin_row,
+    current_week,
+    day_set,
+    set_day,
+    target_in_force,
+)
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
 from bot.store.week import DecisionRow, DecisionStatus
@@ -37,6 +44,10 @@ def sign_tapped(
     late = _too_late(session, profile, row, context)
     if late:
         answer(session, incoming, context, late)
+        return
+    if profile.frozen_at is not None and action != "keep":
+        answer(session, incoming, context)
+        _say_frozen(session, coach, profile, context)
         return
     answer(session, incoming, context)
     if action == "approve":
@@ -64,8 +75,14 @@ def other_figure_given(
     if late:
         say(session, chat_id=coach.chat_id, text=late, now=context.now)
         return
+    if profile.frozen_at is not None:
+        _say_frozen(session, coach, profile, context)
+        return
     figure = question.answers["carb_g"]
     _sign(session, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, context)
+    name = get_person(session, profile.person_id).first_name
+    said = words.day_set(name, row.sets_date, figure, own=coach.id == profile.person_id)
+    say(session, chat_id=coach.chat_id, text=said, now=context.now)
 
 
 def lapse(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -80,18 +97,20 @@ def lapse(session: Session, duty: AgendaRow, context: Context) -> None:
 
 def ask_day_by_hand(
     session: Session, coach: Person, profile: AthleteProfile, day: date, context: Context
-) -> bool:
-    """Ask for a day's figure outside any proposal. False where the week has no such day."""
+) -> None:
+    """Ask for a day's figure outside any proposal; the day is one that the week has."""
     week = current_week(session, profile)
     target = target_in_force(session, week, day) if week is not None else None
     if week is None or target is None:
-        return False
+        return
+    if profile.frozen_at is not None:
+        _say_frozen(session, coach, profile, context)
+        return
     asking.open_question(
         session, coach, DAY_BY_HAND, context=context, subject_id=profile.person_id,
         answers=_question_context(session, coach, week, day, target.carb_g)
         | {"_proposed_g": None, "_stands_g": target.carb_g},
     )  # fmt: skip
-    return True
 
 
 def day_by_hand_given(
@@ -110,6 +129,9 @@ def day_by_hand_given(
     if local_date(profile, context) > day:
         say(session, chat_id=coach.chat_id, text=words.day_is_over(name), now=context.now)
         return
+    if profile.frozen_at is not None:
+        _say_frozen(session, coach, profile, context)
+        return
     set_day(session, profile.person_id, day, figure, by="coach", context=context)
     record(
         session, profile.person_id, "day set by hand", context, by=coach.id,
@@ -117,9 +139,30 @@ def day_by_hand_given(
     )  # fmt: skip
     said = words.day_set(name, day, figure, own=coach.id == profile.person_id)
     say(session, chat_id=coach.chat_id, text=said, now=context.now)
-    deciding.redecide(session, profile, context=context, because="coach-set")
-    if day != local_date(profile, context):
+    if _set_by_this_morning(session, profile, context) == day:
+        deciding.redecide(session, profile, context=context, because="coach-set")
+    else:
         deciding.send_target(session, profile, day, context=context, because="coach-set")
+
+
+def _set_by_this_morning(
+    session: Session, profile: AthleteProfile, context: Context
+) -> date | None:
+    """The day that this morning's check-in has decided on."""
+    row = checkin_row(session, profile.person_id, local_date(profile, context))
+    if row is None:
+        return None
+    query = select(DecisionRow).where(
+        DecisionRow.checkin_id == row.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    decision = session.exec(query).first()
+    return decision.sets_date if decision is not None else None
+
+
+def _say_frozen(session: Session, coach: Person, profile: AthleteProfile, context: Context) -> None:
+    name = get_person(session, profile.person_id).first_name
+    text = words.frozen(name, own=coach.id == profile.person_id)
+    say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 def _sign(
