@@ -25,13 +25,14 @@ FIRST_QUESTIONS: tuple[Step, ...] = (
     Presses(ATHLETE, "kilograms"),
     Presses(ATHLETE, "litres"),
     Says(ATHLETE, "Galway"),
+    Presses(ATHLETE, "Galway"),
     Presses(ATHLETE, "7:00"),
     Says(ATHLETE, "166 cm"),
     Says(ATHLETE, "60,4"),
-    Says(ATHLETE, "13"),
-    Says(ATHLETE, "180"),
-    Says(ATHLETE, "140"),
-    Says(ATHLETE, "45"),
+    Says(ATHLETE, "16"),
+    Says(ATHLETE, "280"),
+    Says(ATHLETE, "130"),
+    Says(ATHLETE, "65"),
     Says(ATHLETE, "25"),
     Says(ATHLETE, "3.5"),
     Presses(ATHLETE, "Not sure"),
@@ -51,4 +52,33 @@ ATHLETE_JOINS = Act(
     ),
 )
 
-OPENING = (COACH_JOINS, ATHLETE_JOINS)
+COACH_SETS = Act(
+    "The coach sets the day, the plan and the limits",
+    (
+        Says(COACH, "/roster"),
+        Reads(COACH, "Needs you: set the event"),
+        Presses(COACH, "Orla"),
+        Presses(COACH, "Event"),
+        Presses(COACH, "A trial"),
+        Says(COACH, "31 October"),
+        Presses(COACH, "Same zone"),
+        Reads(COACH, "Trial, Sat 31 Oct 2026"),
+        Reads(ATHLETE, "Aino has set your day"),
+        Presses(COACH, "Draft a plan"),
+        Presses(COACH, "even"),
+        Presses(COACH, "8.2 g/kg"),
+        Reads(COACH, "This is the draft"),
+        Presses(COACH, "Use this plan"),
+        Presses(COACH, "Set the limits"),
+        Presses(COACH, "Set these limits"),
+        Reads(COACH, "The limits are set"),
+        Reads(ATHLETE, "Aino has set your day, plan and limits"),
+        # Wide enough for what the last day may change, too narrow for two steps.
+        Presses(COACH, "See the limits"),
+        Presses(COACH, "Without asking"),
+        Says(COACH, "45"),
+        Reads(COACH, "Change that goes out without asking: 45 g"),
+    ),
+)
+
+OPENING = (COACH_JOINS, ATHLETE_JOINS, COACH_SETS)

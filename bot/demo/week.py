@@ -1,10 +1,166 @@
-"""The week."""
+"""What happens in the week: invented answers of an invented body, and what they are to lead to."""
 
 from __future__ import annotations
 
 from collections.abc import Sequence
+from datetime import timedelta
 
-from bot.demo.script import Act, Outcome
+from bot.demo.cast import ATHLETE, COACH
+from bot.demo.script import (
+    Act,
+    Edits,
+    Outcome,
+    Presses,
+    Reads,
+    ReadsNothing,
+    Says,
+    Until,
+    Waits,
+)
 
-WEEK: Sequence[Act] = ()
-OUTCOMES: Sequence[Outcome] = ()
+A_DAY_AT_WORK = timedelta(hours=11)
+
+SEVEN_OUT = Act(
+    "7 days out. A morning by buttons",
+    (
+        Until("prompt"),
+        Reads(ATHLETE, "Good morning, Orla. 7 days out."),
+        Says(ATHLETE, "60.4"),
+        Presses(ATHLETE, "5"),
+        Presses(ATHLETE, "3.5 L"),
+        Says(ATHLETE, "280"),
+        Presses(ATHLETE, "All fine"),
+        Reads(ATHLETE, "Carbs 170 g (as planned)"),
+        ReadsNothing(COACH),
+        Says(ATHLETE, "/week"),
+        Reads(ATHLETE, "Towards your trial"),
+        Says(ATHLETE, "/why"),
+        Reads(ATHLETE, "Rests on:"),
+    ),
+)
+
+SIX_OUT = Act(
+    "6 days out. A morning in one line, an answer changed, and a symptom in plain words",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "60,1 6 3,4 on target fine"),
+        Reads(ATHLETE, "Carbs 170 g (as planned)"),
+        Edits(ATHLETE, "60,1 5 3,4 on target fine"),
+        Reads(ATHLETE, "fullness 6"),
+        Reads(ATHLETE, "fullness 5"),
+        Reads(ATHLETE, "decided again"),
+        Waits(A_DAY_AT_WORK),
+        Says(ATHLETE, "bit dizzy on the stairs after legs today"),
+        Reads(ATHLETE, "Carbs 195 g (+25 on the plan's 170)"),
+    ),
+)
+
+FIVE_OUT = Act(
+    "5 days out. Far too much water, and the coach at once",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "59.8 5 6 on target fine"),
+        Reads(COACH, "Caution: Orla"),
+        Reads(ATHLETE, "Carbs 170 g (as planned)"),
+        Reads(ATHLETE, "your coach has been told"),
+        Until("alert-repeat:1"),
+        Reads(COACH, "Not acknowledged yet"),
+        Presses(COACH, "Acknowledge"),
+        Reads(COACH, "Acknowledged by Aino"),
+        Reads(ATHLETE, "Aino has seen the alert about you"),
+        Says(COACH, "/roster"),
+        Presses(COACH, "Orla"),
+        Presses(COACH, "Write to Orla"),
+        Says(COACH, "Six litres is too much. How do you feel? Stay at 3.5, spread over the day."),
+        Reads(ATHLETE, "From your coach Aino"),
+        Presses(ATHLETE, "Reply"),
+        Says(ATHLETE, "I feel fine. Warm office, I lost count. 3.5 it is."),
+        Reads(COACH, "I lost count"),
+    ),
+)
+
+FOUR_OUT = Act(
+    "4 days out. A check-in that does not come",
+    (
+        Until("prompt"),
+        Until("nudge:1"),
+        Reads(ATHLETE, "still missing"),
+        Until("nudge:2"),
+        Reads(ATHLETE, "Last reminder"),
+        Until("missed"),
+        Reads(ATHLETE, "No check-in this morning"),
+        Reads(COACH, "Orla", silently=True),
+        Waits(A_DAY_AT_WORK / 2),
+        Says(ATHLETE, "so sorry, slept in. would a water pill help on friday?"),
+        Reads(ATHLETE, "I can't help with drugs"),
+        Reads(COACH, "Caution: Orla"),
+        Presses(COACH, "Acknowledge"),
+    ),
+)
+
+THREE_OUT = Act(
+    "3 days out. The load begins on a flat morning: one step up",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "59.3 2 3.5 5 on target fine"),
+        Reads(ATHLETE, "Carbs 520 g (+25 on the plan's 495)"),
+        ReadsNothing(COACH),
+    ),
+)
+
+TWO_OUT = Act(
+    "2 days out. Flatter still: two steps, which wait for the coach's word",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "60.0"),
+        Presses(ATHLETE, "2"),
+        Presses(ATHLETE, "3.5 L"),
+        Presses(ATHLETE, "5"),
+        Presses(ATHLETE, "On target"),
+        Presses(ATHLETE, "All fine"),
+        Reads(ATHLETE, "waits for Aino's word"),
+        Reads(ATHLETE, "Carbs 495 g (as planned)"),
+        Reads(COACH, "a change that waits for your word"),
+        Waits(timedelta(minutes=20)),
+        Presses(COACH, "Approve 545 g"),
+        Reads(ATHLETE, "Carbs 545 g (+50 on the plan's 495)"),
+        Reads(COACH, "Approved by Aino"),
+    ),
+)
+
+ONE_OUT = Act(
+    "1 day out. Spilled over: steps down, as far as the last day allows",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "62.7 8 3.5 2 on target fine"),
+        Reads(ATHLETE, "Carbs 450 g (-45 on the plan's 495)"),
+    ),
+)
+
+THE_DAY = Act(
+    "The day. Full and sharp: nothing is chased",
+    (
+        Until("prompt"),
+        Says(ATHLETE, "61.9 9 3.5 4 on target fine"),
+        Reads(ATHLETE, "Carbs 180 g (as planned)"),
+        Says(COACH, "/roster"),
+        Reads(COACH, "Orla"),
+        Until("event-over"),
+        Reads(ATHLETE, "The trial is behind you"),
+    ),
+)
+
+WEEK: Sequence[Act] = (
+    SEVEN_OUT, SIX_OUT, FIVE_OUT, FOUR_OUT, THREE_OUT, TWO_OUT, ONE_OUT, THE_DAY,
+)  # fmt: skip
+
+OUTCOMES: Sequence[Outcome] = (
+    Outcome(7, 170, ("held, steady",)),
+    Outcome(6, 195, ("adjusted, dropping too fast, +25 g", "decided again 2 times")),
+    Outcome(5, 170, ("caution: ", "acknowledged by Aino")),
+    Outcome(4, 170, ("check-in missed, the coach was told", "advisory: missed check in")),
+    Outcome(3, 520, ("adjusted, flat in load, +25 g",)),
+    Outcome(2, 545, ("adjusted, flat in load, +50 g", "approved by the coach")),
+    Outcome(1, 450, ("adjusted, spilled over, -45 g", "held by the smaller change")),
+    Outcome(0, 180, ("held, full and sharp",)),
+)
