@@ -44,7 +44,8 @@ class Step:
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
     one more entry and ends the step. Steps whose `when` is false are passed over. `stays` keeps the
-    question readable after a tap; otherwise the next question takes its place.
+    question readable after a tap; otherwise the next question takes its place. With
+    `back_to`, an answer that reads as None puts that earlier question again.
     """
 
     key: str
@@ -54,6 +55,7 @@ class Step:
     when: Callable[[Answers], bool] = always
     many: bool = False
     stays: bool = False
+    back_to: str = ""
 
 
 def nothing_yet(answers: Answers) -> str:

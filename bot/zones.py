@@ -86,7 +86,10 @@ def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
         if city["timezone"] not in known:
             continue
         entry = (city["population"], city["timezone"], city["countrycode"], city["name"])
-        for name in {_plain(n) for n in (city["name"], *city["alternatenames"])}:
+        others = (
+            n for n in city["alternatenames"] if not (len(n) == 3 and n.isupper())
+        )  # airports
+        for name in {_plain(n) for n in (city["name"], *others)}:
             if not name.isascii() or len(name) < 3:
                 continue
             by_name.setdefault(name, []).append(entry)

@@ -26,6 +26,7 @@ from engine.units import (
 ADULT = 18
 OLDEST = 100
 NOT_SURE = "not sure"
+ELSEWHERE = "elsewhere"
 # A morning weight is wanted, and an answer well before the cut-off.
 EARLIEST_PROMPT, LATEST_PROMPT = time(3, 0), time(10, 0)
 
@@ -77,19 +78,18 @@ def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     return [asdict(place) for place in found]
 
 
-def _several_places(answers: Answers) -> bool:
-    return _goes_on(answers) and len(answers.get("place", [])) > 1
-
-
 def _place_choices(answers: Answers) -> Choices:
-    return [
+    found = [
         [Choice(f"{place['name']} ({place['zone']})", str(number))]
         for number, place in enumerate(answers["place"])
     ]
+    return [*found, [Choice(words.somewhere_else_button(), ELSEWHERE)]]
 
 
-def _which_place(text: str, answers: Answers) -> int:
+def _which_place(text: str, answers: Answers) -> int | None:
     places = answers["place"]
+    if text.strip().lower() == ELSEWHERE:
+        return None
     if text.isdigit() and int(text) < len(places):
         return int(text)
     raise Unread(refusals.use_buttons())
@@ -97,7 +97,7 @@ def _which_place(text: str, answers: Answers) -> int:
 
 def zone_of(answers: Answers) -> str:
     """The zone that was settled on."""
-    return str(answers["place"][answers.get("which_place", 0)]["zone"])
+    return str(answers["place"][answers["which_place"]]["zone"])
 
 
 def _prompt_time(text: str, answers: Answers) -> str:
@@ -223,7 +223,8 @@ ONBOARDING = Flow(
             ask=lambda answers: words.ask_which_place(),
             read=_which_place,
             choices=_place_choices,
-            when=_several_places,
+            when=_goes_on,
+            back_to="place",
         ),
         Step(
             key="prompt_time",

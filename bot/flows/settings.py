@@ -8,19 +8,11 @@ from bot.dialogue import Flow, always
 from bot.flows.onboarding import ONBOARDING
 
 
-def _several_places(answers: dict[str, object]) -> bool:
-    places = answers.get("place")
-    return isinstance(places, list) and len(places) > 1
-
-
 def _settings_flow(*keys: str) -> Flow:
     steps = [step for step in ONBOARDING.steps if step.key in keys]
     return Flow(
         id=f"set-{keys[0]}",
-        steps=tuple(
-            replace(step, when=_several_places if step.key == "which_place" else always)
-            for step in steps
-        ),
+        steps=tuple(replace(step, when=always) for step in steps),
     )
 
 

@@ -106,7 +106,11 @@ def ask_place() -> str:
 
 
 def ask_which_place() -> str:
-    return "Which of these is it?"
+    return "Is it this one? Tap it, so that I have the right clock."
+
+
+def somewhere_else_button() -> str:
+    return "Somewhere else"
 
 
 def ask_prompt_time() -> str:

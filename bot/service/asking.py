@@ -140,7 +140,7 @@ def tapped(
         _toggle(session, person, question, registered.flow, step, value, incoming, context)
         return
     if step.many:
-        answer = list(question.answers.get(_ticks(step), []))
+        answer: object = list(question.answers.get(_ticks(step), []))
     else:
         try:
             answer = read_answer(step, value, question, context)
@@ -183,7 +183,10 @@ def _take(
     message_id: int | None,
 ) -> None:
     answers = {k: v for k, v in question.answers.items() if k != _ticks(step)}
-    question.answers = answers | {step.key: answer}
+    if step.back_to and answer is None:
+        question.answers = {k: v for k, v in answers.items() if k != step.back_to}
+    else:
+        question.answers = answers | {step.key: answer}
     flow = registered.flow
     following = flow.next_step(question.answers)
     if step.stays and message_id is not None:

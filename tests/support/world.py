@@ -84,7 +84,9 @@ class Someone:
     name: str
     message_ids: int = 0
 
-    def writes(self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None) -> list[Said]:
+    def writes(
+        self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None
+    ) -> list[Said]:
         """Send a text (or a sticker, or an edit); returns what the bot says to this person then."""
         if message_id is None:
             self.message_ids += 1
@@ -151,7 +153,9 @@ class Someone:
 
 def _said(row: OutboxRow) -> Said:
     keyboard = row.payload.get("reply_markup", {}).get("inline_keyboard", [])
-    buttons = {b["text"]: b.get("callback_data", b.get("url", "")) for line in keyboard for b in line}
+    buttons = {
+        b["text"]: b.get("callback_data", b.get("url", "")) for line in keyboard for b in line
+    }
     return Said(
         outbox_id=row.id or 0,
         method=row.method,

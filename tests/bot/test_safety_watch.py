@@ -1,0 +1,165 @@
+"""Symptoms and drugs in what an athlete writes, whatever it is about."""
+
+from __future__ import annotations
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import select
+
+from bot.messages import safety as words
+from bot.store.week import AlertRow, DaySetRow, DecisionRow
+from tests.support.weeks import Team, in_peak_week, onboarded
+from tests.support.world import text_of
+
+
+def alerts(team: Team) -> list[AlertRow]:
+    with team.world.session() as session:
+        return list(session.exec(select(AlertRow)))
+
+
+@pytest.mark.parametrize(
+    ("text", "flag"),
+    [
+        ("I fainted in the kitchen", "fainting"),
+        ("my heart keeps fluttering", "palpitations"),
+        ("i have chest pain", "chest-pain"),
+        ("can't lift my arms, legs feel paralysed", "limb-weakness"),
+        ("threw up five times since midnight", "repeated-vomiting"),
+    ],
+)
+def test_a_warning_in_free_text_stops_the_athlete_and_fetches_the_coach_at_once(
+    sqlite_engine: Engine, text: str, flag: str
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    said = text_of(team.athlete.writes(text))
+    assert "Stop." in said and "emergency number" in said and "Don't drive" in said
+    told = team.coach.hears()
+    assert any("Warning" in m.text and not m.silent for m in told)
+    assert flag in {alert.flag for alert in alerts(team)}
+    assert team.profile().frozen_at is not None
+
+
+def test_after_a_warning_nothing_is_adjusted_until_the_coach_lifts_it(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("I passed out after cardio")
+    team.morning(6)
+    said = text_of(team.athlete.writes("58.9 2 3.5 dizzy"))
+    with team.world.session() as session:
+        made = session.exec(select(DecisionRow)).all()[-1]
+        in_force = session.exec(select(DaySetRow)).all()[-1]
+    assert made.decision["rule"] == "frozen" and made.carb_g == made.planned_carb_g
+    assert in_force.carb_g == made.planned_carb_g
+    assert "frozen" in said
+
+
+def test_a_warning_told_in_the_check_in_escalates_and_sends_no_target(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    said = text_of(team.athlete.writes("61.0 6 3.5 palpitations all night"))
+    with team.world.session() as session:
+        made = session.exec(select(DecisionRow)).one()
+    assert made.outcome == "escalated"
+    assert "Carbs" not in said and "emergency number" in said
+
+
+def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("no dizziness, no chest pain, no palpitations, all good")
+    assert alerts(team) == [] and team.coach.hears() == []
+
+
+def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    said = team.athlete.writes("my heart was pounding when I saw the scale")
+    assert "To be sure" in text_of(said)
+    team.athlete.taps("No")
+    team.world.later(minutes=30)
+    assert alerts(team) == [] and team.profile().frozen_at is None
+
+
+def test_a_doubtful_phrase_confirmed_is_a_warning(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("my heart was pounding when I saw the scale")
+    assert "Stop." in text_of(team.athlete.taps("Yes"))
+    assert [alert.level for alert in alerts(team)] == ["warning"]
+
+
+def test_a_doubtful_phrase_left_unanswered_counts_as_a_yes(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("my heart was pounding when I saw the scale")
+    team.world.later(minutes=9)
+    assert alerts(team) == []
+    team.world.later(minutes=1)
+    assert [alert.level for alert in alerts(team)] == ["warning"]
+    assert "Stop." in text_of(team.athlete.hears())
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "can I take furosemide tonight?",
+        "how much potassium before stage",
+        "thinking about a laxative",
+    ],
+)
+def test_a_drug_gets_a_plain_refusal_without_a_dose_and_a_caution_to_the_coach(
+    sqlite_engine: Engine, text: str
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    said = text_of(team.athlete.writes(text))
+    assert "can't help with drugs" in said and "ask a doctor" in said
+    assert not any(char.isdigit() for char in said)
+    told = team.coach.hears()
+    assert any("Caution" in m.text for m in told)
+    assert [alert.flag for alert in alerts(team)] == ["drug-named"]
+
+
+def test_a_symptom_told_before_the_check_in_counts_in_it(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("feeling dizzy this morning")
+    team.athlete.writes("61.0 6 3.5")
+    with team.world.session() as session:
+        made = session.exec(select(DecisionRow)).one()
+    assert made.decision["rule"] == "dropping-too-fast"
+
+
+def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("61.0 6 3.5")
+    said = text_of(team.athlete.writes("feeling quite dizzy now"))
+    assert "Noted: dizzy" in said and "you are dizzy" in said
+
+
+def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    said = text_of(team.athlete.writes("I have chest pain"))
+    assert "emergency number" in said and "weight this morning" in said
+
+
+def test_symptoms_are_watched_for_before_the_coach_has_set_a_week(sqlite_engine: Engine) -> None:
+    team = onboarded(sqlite_engine)
+    assert "Stop." in text_of(team.athlete.writes("I fainted"))
+    assert [alert.flag for alert in alerts(team)] == ["fainting"]
+
+
+def test_the_same_warning_twice_pings_the_coach_once_while_it_is_open(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("I fainted")
+    assert len(team.coach.hears()) == 1
+    team.athlete.writes("I fainted again")
+    assert team.coach.hears() == []
+
+
+def test_no_sentence_to_an_athlete_names_a_drug_with_a_dose() -> None:
+    said = [words.drug_refusal(), words.emergency(["fainting"]), words.caution_line()]
+    assert not any(unit in text for text in said for unit in (" mg", " mcg", "tablet of"))

@@ -1,0 +1,103 @@
+"""An athlete and a coach in the middle of things: invented people, set up through the use cases."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import UTC, date, datetime
+
+from sqlalchemy import Engine
+
+from bot.service import onboarding, prompts
+from bot.service.people import profile_of
+from bot.service.week import athlete_of, baseline_of, plan_days
+from bot.store.db import transaction
+from bot.store.people import AthleteProfile, Person
+from bot.store.week import EventRow, LimitsRow, PlanRow
+from engine.draft import draft_plan
+from engine.limits import LIMIT_KEYS, Limits
+from tests.support.world import Someone, World
+
+ONBOARDING_ANSWERS = (
+    "yes", "1996", "female", "no", "no", "no", "no", "no", "no", "kg", "l",
+    "Europe/London", "0", "06:30",
+    "165", "61.2", "14", "310", "140", "55", "25", "3.5", "2300",
+)  # fmt: skip
+
+
+@dataclass
+class Team:
+    world: World
+    coach: Someone
+    athlete: Someone
+    athlete_id: int = 2
+    event_day: date = date(2027, 5, 9)
+
+    def profile(self) -> AthleteProfile:
+        with self.world.session() as session:
+            profile = profile_of(session, self.athlete_id)
+            assert profile is not None
+            return profile
+
+    def morning(self, days_out: int, *, hour: int = 6, minute: int = 0) -> None:
+        """Let time pass to a morning of the week (UTC; London is an hour ahead in May)."""
+        day = date.fromordinal(self.event_day.toordinal() - days_out)
+        self.world.until(datetime(day.year, day.month, day.day, hour, minute, tzinfo=UTC))
+
+
+def invited(engine: Engine, now: datetime = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)) -> Team:
+    """Ravi coaches; Mira has just taken up his invitation and is asked the first question."""
+    world = World(engine, now)
+    team = Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira"))
+    with transaction(engine) as session:
+        for someone in (team.coach, team.athlete):
+            session.add(
+                Person(
+                    telegram_user_id=someone.user_id,
+                    chat_id=someone.user_id,
+                    first_name=someone.name,
+                    is_coach=someone is team.coach,
+                    created_at=now,
+                )
+            )
+            session.flush()
+        athlete = session.get_one(Person, team.athlete_id)
+        onboarding.begin(session, athlete, 1, world.context)
+    return team
+
+
+def onboarded(engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS) -> Team:
+    """Mira has answered the first questions."""
+    team = invited(engine)
+    for answer in answers:
+        team.athlete.writes(answer)
+    team.coach.hears()
+    return team
+
+
+def in_peak_week(engine: Engine, *, shape: str = "even") -> Team:
+    """Event, plan and limits are set, on the afternoon of eight days out."""
+    team = onboarded(engine)
+    with transaction(engine) as session:
+        profile = profile_of(session, team.athlete_id)
+        assert profile is not None
+        event = EventRow(
+            athlete_id=team.athlete_id, kind="show", day=team.event_day, zone="Europe/London",
+            set_by=1, set_at=team.world.now,
+        )  # fmt: skip
+        session.add(event)
+        session.flush()
+        assert event.id is not None
+        athlete, baseline = athlete_of(profile), baseline_of(profile)
+        plan = draft_plan(athlete, baseline, shape=shape)
+        limits = Limits.suggested(athlete, plan, baseline)
+        session.add(
+            PlanRow(event_id=event.id, shape=shape, days=plan_days(plan), set_by=1,
+                    set_at=team.world.now)
+        )  # fmt: skip
+        session.add(
+            LimitsRow(event_id=event.id, bounds={k: getattr(limits, k) for k in LIMIT_KEYS},
+                      set_by=1, set_at=team.world.now)
+        )  # fmt: skip
+        session.flush()
+        prompts.schedule(session, profile, context=team.world.context)
+    return team
