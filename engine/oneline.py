@@ -48,8 +48,10 @@ _BETWEEN = re.compile(r"(?:[\s,;|/]|-(?=\s))*")
 _WEIGHT = re.compile(rf"{_SIGNED}(?: ?(?:{KG_WORDS}|{LB_WORDS})\.?{_OVER}|{_OVER})")
 _STONES = re.compile(rf"{_SIGNED} ?{ST_WORDS}(?![a-z])\.?")
 _POUNDS = re.compile(rf"[ ,&]*(?:and )?{NUMBER}(?P<named> ?{LB_WORDS}{_OVER})?{_OVER}")
+_FULLNESS_LABEL = r"(?:(?:fullness|full)(?: is| at)?[:= ]+)?"
+_FULLNESS_NUMBER = re.compile(rf"{_FULLNESS_LABEL}(?P<value>{_SIGNED}){_OVER}")
 _FULLNESS = re.compile(
-    rf"(?:(?:fullness|full)(?: is| at)?[:= ]+)?(?P<value>{_SIGNED}(?: ?(?:/|of|out of) ?10\b)?){_OVER}"
+    rf"{_FULLNESS_LABEL}(?P<value>{_SIGNED}(?:(?:/| of | out of )10(?![.,]?\d))?){_OVER}"
 )
 _WATER = re.compile(
     rf"(?:(?:water|drank|drunk)(?: is)?[:= ]+)?"
@@ -146,14 +148,17 @@ class _Reading:
         text: str,
         places: list[int],
     ) -> OneLine:
-        fullness_words = self._take(_FULLNESS)
+        slashed = self._line.startswith("/", self._at)  # then "7/10" is two answers, not a score
+        fullness_words = self._take(_FULLNESS_NUMBER if slashed else _FULLNESS)
         if fullness_words is None:
             raise Refusal(_why_alone(weight_words))
+        water_words = self._take(_WATER)
+        if water_words is None and not _reads_as_weight(weight_words, weight_unit):
+            raise Refusal(RefusalCode.NOT_A_CHECK_IN)  # two numbers of something else
         with _field("weight"):
             weight = parse_weight(weight_words, unit=weight_unit)
         with _field("fullness"):
             fullness = parse_score(fullness_words, 1, 10)
-        water_words = self._take(_WATER)
         if water_words is None:
             raise Refusal(RefusalCode.INCOMPLETE, missing="water")
         with _field("water"):
@@ -227,6 +232,14 @@ def _why_alone(weight_words: str) -> RefusalCode:
     """One number is an answer, not a check-in, unless commas have run several into one."""
     several = len(re.findall(r"[.,]", weight_words)) > 1 and "," in weight_words
     return RefusalCode.AMBIGUOUS_SEPARATOR if several else RefusalCode.NOT_A_CHECK_IN
+
+
+def _reads_as_weight(words: str, unit: WeightUnit | None) -> bool:
+    try:
+        parse_weight(words, unit=unit)
+    except Refusal as refusal:
+        return refusal.code is RefusalCode.AMBIGUOUS_STONE
+    return True
 
 
 @contextmanager

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from engine.units import Refusal, VolumeUnit, parse_volume
-from engine.units.reading import NUMBER, plain
+from engine.units.reading import plain
 from engine.units.volume import VOLUME_WORDS
 
 _COUNTS = {
@@ -13,12 +13,13 @@ _COUNTS = {
     "four": 4, "five": 5, "six": 6,
 }  # fmt: skip
 _COUNT_WORDS = "|".join(sorted(_COUNTS, key=len, reverse=True))
+_NUMBER = r"\d{1,5}(?:[.,]\d{1,3})?"  # of bounded length, for the search to stay linear
 _LONGEST_H = 6.0  # past this it is a day's drinking, not a bout
 _FAST = re.compile(
-    rf"\b(?P<amount>{NUMBER}|{_COUNT_WORDS}) ?(?P<unit>{VOLUME_WORDS})\b(?: [a-z]+){{0,3}}? "
+    rf"(?<![\w.,])(?P<amount>{_NUMBER}|{_COUNT_WORDS}) ?(?P<unit>{VOLUME_WORDS})\b(?: [a-z]+){{0,3}}? "
     r"(?:(?:in|within|over|inside|during)(?: about| around| under| less than| only| just)?"
     r"(?: the (?:last|past|first))? ?"
-    rf"(?P<time>{NUMBER}|{_COUNT_WORDS})? ?(?P<span>hours?|hrs?|h|minutes?|mins?)\b"
+    rf"(?P<time>{_NUMBER}|{_COUNT_WORDS})? ?(?P<span>hours?|hrs?|h|minutes?|mins?)\b"
     r"|(?P<once>in one (?:go|sitting|gulp)|at once|in one))"
 )
 

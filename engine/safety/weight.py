@@ -40,7 +40,11 @@ def weight_flags(
         yield from _against_last_morning(now, last, checkin, said, water_ceiling_l)
     down = (athlete.body_mass_kg - now) / athlete.body_mass_kg * 100
     if at_least(down, float(evidence.WEIGHT_DROP_BASELINE)):
-        facts = {"weight_kg": now, "before_kg": athlete.body_mass_kg, "down_percent": down}
+        facts = {
+            "weight_kg": now,
+            "before_kg": athlete.body_mass_kg,
+            "down_percent": round(down, 6),
+        }
         yield Flag("weight-drop-baseline", Level.CAUTION, facts, (evidence.NATA_2000,))
     yield from _weekly_loss(now, history, checkin)
 
@@ -64,7 +68,7 @@ def _against_last_morning(
         yield Flag(
             "weight-drop-24h",
             Level.CAUTION,
-            {**facts, "down_percent": -change},
+            {**facts, "down_percent": round(-change, 6)},
             (evidence.NATA_2000,),
         )
     water = believed_water(checkin.water_l)
@@ -76,7 +80,7 @@ def _against_last_morning(
     )
     up_and_unwell = above(now, last) and said.any_of(_LOW_SODIUM_SIGNS)
     if up_and_drinking or up_and_unwell:
-        facts["up_percent"] = change
+        facts["up_percent"] = round(change, 6)
         if water is not None:
             facts["water_l"] = water
         signs = [said.words[s] for s in Symptom if s in _LOW_SODIUM_SIGNS and s in said.words]
@@ -98,5 +102,10 @@ def _weekly_loss(now: float, history: History, checkin: CheckIn) -> Iterator[Fla
     days, before = min(earlier, key=lambda found: abs(found[0] - 7))
     weekly = (before - now) / before * 100 * 7 / days
     if above(weekly, float(evidence.WEEKLY_LOSS)):
-        facts = {"weight_kg": now, "before_kg": before, "days": float(days), "percent": weekly}
+        facts = {
+            "weight_kg": now,
+            "before_kg": before,
+            "days": float(days),
+            "percent": round(weekly, 6),
+        }
         yield Flag("weekly-loss-fast", Level.ADVISORY, facts, (evidence.NCAA_WEIGHT_LOSS,))
