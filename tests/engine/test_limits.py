@@ -180,7 +180,13 @@ def test_no_window_is_left_where_the_limits_contradict_the_plan() -> None:
 
 @pytest.mark.parametrize(
     ("wanted", "got", "bound"),
-    [(150, 150, None), (90, 100, "floor"), (230, 200, "ceiling"), (100, 100, None)],
+    [
+        (150, 150, None),
+        (90, 100, "floor"),
+        (230, 200, "ceiling"),
+        (100, 100, None),
+        (200, 200, None),
+    ],
 )
 def test_a_wish_is_fitted_last_and_the_bound_that_held_is_named(
     wanted: float, got: float, bound: str | None
@@ -208,12 +214,27 @@ def test_a_plan_that_does_not_fit_is_told_by_day_key_and_bound(
     (problem,) = plan_problems(bad, limits())
     assert (problem.days_out, problem.key, problem.limit) == (day, key, limit)
     assert LIMIT_KEYS[limit].label in str(problem)
+    assert str(problem).startswith("The load:" if day is None else f"{day} days out:")
+    assert ("under" if "floor" in limit else "over") in str(problem)
+
+
+def test_a_plan_may_use_every_limit_up_to_its_edge() -> None:
+    edges = limits(carb_floor_g=110, carb_ceiling_g=460, load_total_g=1380)
+    assert plan_problems(WEEK, edges) == ()
+
+
+def test_with_no_change_allowed_the_plan_is_the_only_figure() -> None:
+    window = limits(change_per_day_g=0).window(460, 3, 580)
+    assert window is not None
+    assert (window.low, window.high) == (460, 460)
 
 
 def test_too_little_and_too_much_water_in_a_plan_are_told() -> None:
     dry = plan_problems(plan(110, 110, 110, 110, 460, 460, 460, 180, water_l=1), limits())
     assert {problem.limit for problem in dry} == {"water_floor_l"}
     assert len(dry) == 8
+    flooded = plan_problems(plan(110, 110, 110, 110, 460, 460, 460, 180, water_l=5), limits())
+    assert {problem.limit for problem in flooded} == {"water_ceiling_l"}
     assert plan_problems(WEEK, limits()) == ()
 
 

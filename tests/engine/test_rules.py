@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
+from datetime import date
 from pathlib import Path
 
 import pytest
@@ -18,6 +19,7 @@ from engine.plan import PeakPlan
 from engine.rules import RULES, Rule, always, first_match
 
 CASES = Path(__file__).parents[1] / "cases"
+FIRST_DAY = date(2026, 11, 25)  # 3 days out in every case file
 
 
 def week(name: str) -> list[tuple[int, str, float | None, float, bool, bool]]:
@@ -239,6 +241,52 @@ def test_no_rule_proposes_more_than_two_steps_whatever_the_facts() -> None:
                     assert -2 <= steps <= 2
                     if facts.above_band:
                         assert steps <= 0, "never more carbs to somebody already above the band"
+
+
+@pytest.mark.parametrize(
+    ("changed", "rule"),
+    [
+        # on the edge of the band is neither above nor under it
+        ({"weight_kg": 61.0, "sharpness": 2, "fullness": 7}, "steady"),
+        ({"weight_kg": 61.01, "sharpness": 2, "fullness": 7}, "spilled-over"),
+        ({"loading": False, "depleting": True, "weight_kg": 59.0}, "steady"),
+        ({"loading": False, "depleting": True, "weight_kg": 58.99}, "dropping-too-fast"),
+        # sharpness 3 counts as sharp where it has not come down, or nobody knows
+        ({"fullness": 4, "sharpness": 3, "sharpness_before": 3}, "flat-in-load"),
+        ({"fullness": 4, "sharpness": 3, "sharpness_before": None}, "flat-in-load"),
+        ({"fullness": 4, "sharpness": 3, "sharpness_before": 2}, "flat-in-load"),
+        ({"fullness": 4, "sharpness": 3, "sharpness_before": 4}, "steady"),
+        ({"fullness": 4, "sharpness": None}, "steady"),
+    ],
+)
+def test_the_edges_that_no_case_file_can_set(changed: dict[str, object], rule: str) -> None:
+    assert first_match(_facts(**changed)).id == rule
+
+
+def test_flat_before_the_load_is_no_matter_of_more_carbs() -> None:
+    facts = _facts(loading=False, fullness=3, weight_kg=62.0)
+    assert "since" not in first_match(facts).explain(facts, 0)
+
+
+def test_only_days_before_the_load_and_under_habit_are_depletion() -> None:
+    light_load = last_case("flat-in-load")
+    dizzy = replace(light_load.checkin, symptoms=("dizzy",), fullness=7, sharpness=3)
+    under_habit = light_load.plan.with_carbs(1, 150)
+    loading = replace(light_load, checkin=dizzy, plan=under_habit)
+    assert decide(loading).rule == "steady"
+    on_the_first_day = replace(
+        loading, plan=light_load.plan.with_carbs(3, 150), checkin=replace(dizzy, date=FIRST_DAY)
+    )
+    assert decide(on_the_first_day).rule == "steady"
+    depleting = last_case("dropping-too-fast")
+    at_habit = replace(depleting, plan=depleting.plan.with_carbs(4, depleting.baseline.carb_g))
+    assert decide(at_habit).rule == "steady"
+
+
+def test_an_answer_given_again_is_not_compared_with_itself() -> None:
+    case = last_case("softening")
+    again = replace(case.history, checkins=(*case.history.checkins, case.checkin))
+    assert decide(replace(case, history=again)).rule == "softening"
 
 
 def test_the_load_rules_are_silent_before_the_load() -> None:
