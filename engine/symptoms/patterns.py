@@ -1,7 +1,8 @@
 """The form of the phrase tables: patterns over one clause of plain words.
 
-Patterns are plain regular expressions with bounded gaps, so that their cost stays in proportion to the
-text. `SURE` ones name the complaint; the doubtful ones lead to one question.
+Patterns are regular expressions with bounded gaps, so that their cost stays in proportion to the
+text: `<3>` stands for up to three words of any kind, `<limb>` for one of a group of words. The sure
+ones name the complaint; the doubtful ones lead to one question.
 """
 
 # ruff: noqa: E501 - a pattern stays on one line
@@ -21,6 +22,8 @@ class Phrase:
     sure: bool
     pattern: re.Pattern[str]
     cues: tuple[str, ...]
+    words: frozenset[str]
+    """The longer words that the pattern names in full: what a misspelt word may have meant."""
     denies: bool
     """Whether words of denial are part of the complaint itself, as in "legs won't move"."""
 
@@ -53,18 +56,25 @@ _GROUPS = {
 }
 
 
+_WHOLE_WORD = re.compile(r"(?<![a-z\\])[a-z]{8,}(?![a-z\\(?*+\[])")
+
+
 def table(symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "") -> list[Phrase]:
-    found = []
-    for certain, block in ((True, sure), (False, doubtful)):
-        lines = [line.strip() for line in block.strip().splitlines() if line.strip()]
-        found += [
-            Phrase(
-                symptom,
-                certain,
-                _compile(line),
-                tuple(cues.split()),
-                _DENIAL.search(line) is not None,
-            )
-            for line in lines
-        ]
-    return found
+    """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones."""
+    return [
+        _phrase(symptom, cues, line.strip(), certain)
+        for certain, block in ((True, sure), (False, doubtful))
+        for line in block.strip().splitlines()
+    ]
+
+
+def _phrase(symptom: Symptom, cues: str, line: str, sure: bool) -> Phrase:
+    pattern = _compile(line)
+    return Phrase(
+        symptom=symptom,
+        sure=sure,
+        pattern=pattern,
+        cues=tuple(cues.split()),
+        words=frozenset(_WHOLE_WORD.findall(pattern.pattern)),
+        denies=_DENIAL.search(line) is not None,
+    )

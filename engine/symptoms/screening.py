@@ -61,9 +61,12 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
     migraine severe splitting unbearable excruciating nausea nauseous nauseated queasy swollen
     swelling puffy fingers ankles dizzy dizziness lightheaded lightheadedness vertigo insomnia
     cramp cramps cramping tingling trembling diarrhoea constipated constipation bloated bloating
+    couldn't wouldn't haven't killing hurting hardly trouble seizing ectopic heaving panting angina
+    myself throat extreme massive
     stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
 """)
-_CORRECTOR = Corrector(_VOCABULARY)
+_PHRASES = (*WARNING_PHRASES, *OTHER_PHRASES)
+_CORRECTOR = Corrector(_VOCABULARY, frozenset().union(*(phrase.words for phrase in _PHRASES)))
 
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
 
@@ -111,7 +114,7 @@ def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase,
     settled = {symptom for symptom, hit in found.items() if hit.sure}
     finds = [
         (phrase, match.span())
-        for phrase in (*WARNING_PHRASES, *OTHER_PHRASES)
+        for phrase in _PHRASES
         if phrase.symptom not in settled and any(cue in plain for cue in phrase.cues)
         for match in phrase.pattern.finditer(plain)
     ]

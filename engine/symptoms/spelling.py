@@ -78,19 +78,30 @@ _BEGINNINGS = {
 
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = word_set("""
-    angles arcing backed blacker blanked bleating blocked blotting boating breach breaching
-    breadth breathed breather breathes buckle buckler buckles camp camping
-    camps champ champs cheat chess chests clamp clamping clamps collapse compulsion
-    conclusion conclusions concussion concussions confession confuse confuses constituted
-    constitution consulting contusion conversing conversion conversions cram cramming crap
-    craps crashing crest crimp crump delicious difficult excruciatingly fainter
-    faints finders finger fisting fittings flattening flattering flint gaping gassing
-    grasping hear heard hears heartbreak hearth hearty heat heave insomniac
-    inulin irregularly passer passes pasted paused pissed poked poking pressured
-    pressures puff puffs puke racking raging raking raping raring rating raving selling
-    shelling shipping sipping slipping slurping smelling spelling
-    spitting spurred spurring stabbings strangling throw throws tights tinkling trice twine
-    unbearably unbeatable unbreakable unreadable weaknesses
+    agitate ambulances angles arcing backed bathrooms binding binging blacker blanked bleating
+    blending blinking blocked blotting boating breach breaching breadth breakfasts breathed
+    breather breathes bridging brining buckle buckler busting camp camping camps champ champs
+    cheat chess chests clamp clamping clamps compulsion concentrated concentrates conclusion
+    conclusions concussion concussions confession confuses consciously conscripted constituted
+    constitution constrictor constructed consulting contiguous continuously contracted
+    contusion conversing conversion conversions cram cramming crashing crest crimp crump
+    delicious dispersion dissension dripping drooping droppings elephants elevate elevates
+    excruciatingly exploiting exploring extremes fainter faints fightin finders finger fisting
+    fittings flattening flattering flattery flint flutter forfeiting formatting functional
+    functioned functions gaping gassing grasping hardy having heading healing heaping hear
+    heard hearing hears heartbreak hearth hearty heat heating heave hospitable hospitals
+    hunting hurling hurtling incredibles insomniac inulin irregularly killings meddling
+    middling movements multiples multiplex multiplied multiplier multiplies multiply painting
+    panning parting passer passes pasted pasting patting paused persistence persistently
+    persisting physicality planting poked poking pressured pressures property puff puffs puke
+    racking raging raking raring rating raving remeber remembered remembers reportedly
+    resounding respondent ridiculously scattered seeping selling sensational sensations
+    shelling shipping shuttered sinning sipping sizing skinning sleepin slipping slurping
+    smelling sneaking spanning spelling spitting splattered spurred spurring stabbings
+    straighten straighter straights strangling strengthen strengths struggles sweeping
+    temperatures thanking thinkin thinning threat throats throw throws tighten tights tinkling
+    trice troubled troubles twine unbearably unbeatable unbreakable unreadable weaknesses
+    yesterdays
 """)
 
 
@@ -103,8 +114,10 @@ class Corrector:
     lookup per letter and not a comparison per word known.
     """
 
-    def __init__(self, vocabulary: Iterable[str]) -> None:
-        self._words = frozenset(w for w in vocabulary if len(w) >= 5)
+    def __init__(self, vocabulary: Iterable[str], also: Iterable[str] = ()) -> None:
+        """Words of `also` are meant only where none of the `vocabulary` is as near."""
+        self._first = frozenset(word for word in vocabulary if len(word) >= 5)
+        self._words = self._first.union(also)
         self._by_remains: dict[str, list[str]] = {}
         for word in sorted(self._words):
             for rest in _remains(word, _slips(word)):
@@ -133,17 +146,17 @@ class Corrector:
         if len(word) > _LONGEST_WORD:
             return None
         allowed = _slips(word)
-        best: tuple[int, str] | None = None
-        for rest in _remains(word, allowed):
-            for known in self._by_remains.get(rest, ()):
-                if known[0] != word[0] and known[:2] != word[1::-1]:
-                    continue
-                distance = _distance(word, known)
-                if distance <= allowed and (best is None or (distance, known) < best):
-                    best = (distance, known)
-        if best is None or (len(word) == 4 and len(best[1]) != 5):
+        near = {
+            (distance, known not in self._first, known)
+            for rest in _remains(word, allowed)
+            for known in self._by_remains.get(rest, ())
+            if (known[0] == word[0] or known[:2] == word[1::-1])
+            and (distance := _distance(word, known)) <= allowed
+        }
+        if not near:
             return None
-        return best[1]
+        meant = min(near)[2]
+        return None if len(word) == 4 and len(meant) != 5 else meant
 
 
 def _slips(word: str) -> int:

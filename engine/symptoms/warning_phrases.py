@@ -207,6 +207,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         "vomit throw threw thrown puk barf chuck hurl spew retch heav sick down up guts",
         sure=r"""
         <vomit><4><many>|<vomit> <many>
+        <vomit><1>(?:won't|wouldn't|doesn't|didn't|hasn't|not|never)<1>stop\w*
         (?:was|got) sick<3>(?:twice|thrice|again|all (?:night|day|morning)|several times|(?:\d+|two|three|four|five|six) times|everything)
         (?:twice|again|keeps?|kept|repeated(?:ly)?|constant(?:ly)?|can't stop|won't stop|couldn't stop|wouldn't stop|didn't stop|haven't stopped|hasn't stopped|not stopped|still|non ?stop|always|continuous(?:ly)?|persistent(?:ly)?|multiple|bouts of|second time|hours of|all (?:night|day|morning))<3><vomit>
         (?:twice|keeps?|kept|repeated(?:ly)?|constant(?:ly)?|can't stop|won't stop|couldn't stop|still|non ?stop|continuous|persistent) <vomit>

@@ -35,6 +35,25 @@ WARNINGS = {
         not sure if I fainted or just fell asleep
         dropped to the floor out of nowhere
         syncope this morning according to my nurse friend
+        blacking out when standing
+        woke up on the floor
+        next thing I was on the ground
+        passed clean out
+        fell and hit my head
+        fell unconscious
+        I was out for a few seconds
+        went out cold in the kitchen
+        fainting spells
+        my partner caught me when I fainted
+        fell down in the bathroom and don't remember it
+        blackedout this morning
+        had a fainting episode
+        i have been fainting
+        about to faint
+        think im going to pass out
+        feeling like passing out
+        feel like I could pass out
+        everything is going dark when I stand
     """,
     "confusion": """
         I feel really confused
@@ -53,6 +72,20 @@ WARNINGS = {
         I feel drunk but haven't had a drink
         can't speak properly
         delirious last night
+        can't remember driving home
+        mum says I'm talking rubbish
+        couldn't work out where I was
+        I got lost on my own street
+        I don't recognise people
+        brain isn't working at all
+        mixing up my words
+        can't find words
+        forgot where I live
+        talking gibberish
+        I'm so out of it
+        woke up not knowing where I was
+        not thinking straight
+        very muddled
     """,
     "seizure": """
         had a seizure last night
@@ -64,6 +97,12 @@ WARNINGS = {
         epileptic fit this morning
         had a fit in the car park
         had a sezure
+        started shaking and couldn't stop
+        body went stiff and jerked
+        I had a fit last night
+        fitting
+        had two seizures
+        was seizing
     """,
     "chest-pain": """
         chest pain
@@ -96,6 +135,29 @@ WARNINGS = {
         never had chest pain like this
         dull ache in my chest
         chest feels heavy
+        my chest is killing me
+        pain across my chest
+        chest squeezing
+        tight chested
+        pains in chest
+        chest is in pain
+        chest all tight
+        my chest has been bothering me
+        chest feels crushed
+        burning in my chest
+        stabbing pains left side of chest
+        it hurts in my chest
+        chest feels like it's being squeezed
+        weird feeling in my chest
+        left arm pain and jaw pain
+        chesst pain
+        chest paint
+        pain under my breastbone
+        chest cramp
+        heart pain
+        my heart is hurting
+        pain in the chest, not from training
+        tightening in chest
     """,
     "palpitations": """
         palpitations
@@ -128,6 +190,32 @@ WARNINGS = {
         heart missed a beat, twice
         heart thumping
         my heart won't slow down
+        heart doing flips
+        heart doing somersaults
+        heart rate won't come down
+        heart beat is irregular
+        getting extra beats
+        heart keeps stopping
+        heart feels like it will explode
+        heart beats so hard
+        hr 150 lying down
+        pulse racing
+        palpitating
+        heartbeat in my throat
+        heart going like the clappers
+        bpm 140 at rest
+        heart is pumping like mad
+        heart all over the place
+        heart beating out of rhythm
+        heart is beating funny
+        my heart rate is super high lying in bed
+        ectopic beats
+        heart rhythm is off
+        heart stopped for a second
+        heart is hammering
+        heart pounds when I lie down
+        thumping heart
+        heartrate 140 sitting
     """,
     "limb-weakness": """
         my legs gave way
@@ -162,6 +250,38 @@ WARNINGS = {
         feeling weak all over
         knees keep buckling
         legs not working
+        my hand keeps dropping things
+        arms don't respond
+        legs won't carry me
+        legs gone to jelly
+        no power in legs
+        I cannot move
+        muscle paralysis
+        legs have no strength
+        legs feel dead
+        can't make a fist
+        can't open my hands
+        can't hold a pen
+        can't stand
+        cannot walk
+        my leg just gave up
+        legs are giving up on me
+        legs keep giving way
+        so weak I can't stand
+        I feel extremely weak
+        arm went limp
+        legs feel like lead
+        legs completely gone
+        cant get off the sofa my legs won't move
+        left arm weakness
+        body won't move
+        muscles won't work
+        dragging my foot
+        can't lift my head
+        legs failing me
+        my legs collapsed under me
+        really weak
+        legs arent working
     """,
     "repeated-vomiting": """
         vomited three times
@@ -189,6 +309,32 @@ WARNINGS = {
         vomiting hasn't stopped
         not stopped vomiting
         can't hold any food down
+        sick 3 times
+        been throwing up
+        haven't stopped puking
+        throwing up constantly
+        vomit x3
+        3rd time vomiting today
+        second time I've thrown up
+        everything comes back up
+        food keeps coming back up
+        keeps coming back up
+        cant keep fluids down
+        being sick all night
+        I'm throwing up
+        threw my guts up
+        heaving all night
+        hurling
+        can't stop being sick
+        vomited 4x
+        puked twice
+        vomited after every meal
+        vomiting and diarrhoea
+        can't hold anything down
+        vomited 2 times
+        throwing up everything
+        vomitted a lot
+        vomited yesterday and today
     """,
     "severe-headache": """
         severe headache
@@ -215,6 +361,33 @@ WARNINGS = {
         bad headache
         headache won't go away, getting worse
         migraine
+        my head is killing me
+        head hurts so much I can't see
+        worst head pain ever
+        headache is a 10
+        my head is about to burst
+        headache like being hit by a hammer
+        blinding pain behind my eyes
+        head in agony
+        headache and stiff neck
+        headache, worst I've had
+        incredible headache
+        insanely painful headache
+        headache from hell
+        the worst migraine
+        headache is awful
+        headache is really severe
+        extreme pain in my head
+        severe pain in head
+        headache so severe
+        my head is exploding
+        headache of my life
+        brutal head pain
+        headaches are getting unbearable
+        severe head ache
+        splitting head
+        horrendous headache
+        skull splitting headache
     """,
     "breathlessness": """
         short of breath
@@ -243,6 +416,39 @@ WARNINGS = {
         can hardly breathe
         i feel like i'm suffocating
         no air
+        can't get my breath
+        cant get air in
+        winded walking upstairs
+        breathing heavily
+        breathing feels hard
+        hard breathing
+        panting at rest
+        lungs won't fill
+        can't take a deep breath
+        trouble catching my breath
+        running out of breath
+        breath short
+        struggle for breath
+        fighting for breath
+        breathing is difficult
+        breathing fast
+        short breathed
+        can't breathe lying flat
+        can't breath
+        cannot breath
+        cnt breathe
+        cant breeth
+        breathing trouble
+        breathing problems
+        difficulties breathing
+        difficult to breathe
+        shortness in breath
+        breath is short
+        no breath left
+        gasping
+        can't seem to breathe
+        not able to breathe
+        breathing like I ran a marathon
     """,
     "self-harm": """
         I want to kill myself
@@ -251,6 +457,14 @@ WARNINGS = {
         thinking about ending my life
         I've been self harming
         everyone would be better off, I'd be better off dead
+        I want to end it all
+        thinking of suicide
+        I keep hurting myself
+        don't want to be here anymore
+        I want to die
+        life isn't worth living
+        can't go on living
+        cutting myself again
     """,
 }
 
@@ -542,6 +756,175 @@ HARMLESS = """
     arms not growing
     fullness 7, looking crisp
     sharp as ever
+    Morning coach! Weight down a touch, sleep was okay, felt a bit hungry at night
+    Trained back and biceps, strength still there
+    Legs are smoked after yesterday
+    legs tired from steps
+    Arms are pumped
+    Feet hurt from heels
+    My knees ache from posing in heels
+    Body weight up a bit but looking tighter
+    Feels like I'm holding water
+    Skin looks thin
+    Carbs are going down well, no issues
+    Rice cakes and jam all day, living the dream
+    Gut is a bit heavy after the sweet potatoes
+    a little bloated after dinner
+    Was up twice to pee
+    Peeing a lot, clear
+    Woke at 4 to pee
+    Heart rate 52
+    resting HR 55
+    Resting pulse 61
+    HR avg 128 on cardio
+    heart rate got to 150 on the stairmaster
+    Cardio done, 30 min incline walk, out of breath but good
+    sweating a lot on cardio
+    My mum is coming to the show
+    Can't believe it's 3 days out
+    Can't get enough of these rice cakes
+    can't move my appointment
+    couldn't get to the gym until 8
+    couldn't find the scale
+    can't find my suit
+    hardly hungry
+    barely any veg left
+    hard to eat all the rice
+    struggling to eat all this rice
+    difficult to eat that much
+    not a big fan of cream of rice
+    feel great
+    feel strong
+    feel ready
+    feeling a bit flat but dry
+    eyes look sunken a bit
+    face is leaner
+    hands look veiny
+    grip was fine on rows
+    lost my lifting straps
+    held my poses for 30 seconds
+    practiced quarter turns, shaky quads on the most muscular
+    most muscular pose is shaking me up
+    my coach is the best
+    I lost 0.4 since yesterday
+    down to 61.2 this morning
+    up 400 g
+    weight stable
+    drank a coffee and 500 ml water
+    had 3.4 l of water
+    water 4 L split through the day
+    drinking on schedule
+    salted my meals as planned
+    the tan is on
+    went for a walk with the dog
+    work was stressful
+    a bit stressed about travel
+    nervous about saturday
+    excited
+    tired but motivated
+    tired
+    low energy
+    hungry all day
+    cravings are bad
+    I could eat a horse
+    bad night, neighbours were loud
+    slept 6.5 h
+    slept ok
+    only 5 hours but fine
+    went to bed early
+    took a nap
+    hit all macros
+    hit my target
+    missed 20 g of carbs
+    ate 10 g over on carbs
+    left out the last meal
+    fasted until noon
+    where do I send photos?
+    what time should I eat tomorrow?
+    should I do cardio today?
+    is it ok to have gum?
+    can I have diet soda
+    thank you!
+    ok
+    yes
+    no
+    nope
+    👍
+    💪🔥
+    photos sent
+    sent you the side chest and front double bi
+    chest and shoulders tomorrow
+    how is my chest looking?
+    upper chest is lagging
+    bench pressed 60 for reps
+    shoulder is a bit sore
+    lower back sore from deadlifts
+    hamstrings are wrecked
+    glutes sore
+    calves tight
+    neck stiff from the pillow
+    jaw is sharp now lol
+    skin feels tight around the abs
+    stomach growling
+    stomach is empty
+    tummy looks flat
+    digestion is great
+    toilet visit fine
+    went to the toilet, normal
+    regular as clockwork
+    I'm cold all the time
+    hands cold, feet cold
+    libido zero lol
+    mood is good
+    mood low today
+    bit emotional
+    irritable
+    brain is slow today but fine
+    word is the show has 12 in my class
+    my number is 47
+    judges like fullness
+    floor work done
+    posed on the stage floor
+    hit the floor running
+    black suit arrived
+    went down a belt hole
+    scale went down
+    numbers are going down
+    everything went to plan
+    everything went smoothly
+    stood up all day at work
+    walking everywhere this week
+    can't stand tilapia any more
+    can't stand my ex
+    can't walk past a bakery without staring
+    my legs look amazing
+    left leg looks fuller than right
+    arms were weak spot last year but better now
+    a stroke of luck, no queue
+    threw my shoes out
+    threw together a quick meal
+    heaving bag to carry
+    sick beats at the gym
+    what a sick show
+    it's sick how good you look
+    going out for dinner
+    ran out of rice
+    passed my exam
+    passed the drug test
+    passing time
+    blackberries tonight
+    lights out at ten
+    fell asleep at 9
+    falling leaves look nice
+    dropped 300 g
+    dropped my phone
+    end of the day and still going
+    dead on target
+    life is good
+    living on rice
+    happy to be here
+    breathing through my nose on cardio
+    air travel tomorrow
 """
 
 DRUGS = """

@@ -1,0 +1,236 @@
+"""Screening of free text: nothing among the warnings is missed, and few false alarms are raised."""
+
+from __future__ import annotations
+
+import importlib.util
+import re
+import time
+from pathlib import Path
+
+import pytest
+from hypothesis import given
+from hypothesis import strategies as st
+
+from engine.symptoms import WARNINGS, Symptom, from_report, screen
+
+_spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))
+assert _spec is not None
+assert _spec.loader is not None
+phrases = importlib.util.module_from_spec(_spec)
+_spec.loader.exec_module(phrases)
+
+
+def table(blocks: dict[str, str]) -> list[tuple[str, str]]:
+    return [(symptom, text) for symptom, block in blocks.items() for text in phrases.lines(block)]
+
+
+WARNING_PHRASES = table(phrases.WARNINGS)
+OTHER_PHRASES = table(phrases.OTHERS)
+DENIED = phrases.lines(phrases.DENIED)
+HARMLESS = phrases.lines(phrases.HARMLESS)
+
+
+def test_the_tables_are_as_wide_as_they_are_meant_to_be() -> None:
+    assert {symptom for symptom, _ in WARNING_PHRASES} == {str(s) for s in WARNINGS}
+    assert all(len(phrases.lines(block)) >= 6 for block in phrases.WARNINGS.values())
+    assert len(WARNING_PHRASES) >= 400
+    assert len(HARMLESS) >= 250
+    assert len(DENIED) >= 30
+
+
+@pytest.mark.parametrize(("symptom", "text"), WARNING_PHRASES)
+def test_no_warning_is_missed(symptom: str, text: str) -> None:
+    assert symptom in screen(text).symptoms
+
+
+@pytest.mark.parametrize(("symptom", "text"), OTHER_PHRASES)
+def test_other_complaints_are_found(symptom: str, text: str) -> None:
+    assert symptom in screen(text).symptoms
+
+
+@pytest.mark.parametrize("text", DENIED)
+def test_what_is_denied_is_no_find(text: str) -> None:
+    assert screen(text).hits == ()
+
+
+def test_a_warning_is_found_within_a_longer_message() -> None:
+    before = "Morning coach! 61.2 today, slept ok, all meals in"
+    after = "Anyway the tan is booked for friday and I'm excited"
+    for symptom, text in WARNING_PHRASES:
+        assert symptom in screen(f"{before}. {text}. {after}").symptoms, text
+        assert symptom in screen(f"{before}\n{text}\n{after}").symptoms, text
+
+
+def test_a_denial_elsewhere_does_not_hide_a_warning() -> None:
+    for symptom, text in WARNING_PHRASES:
+        assert symptom in screen(f"no cravings, no hunger, but {text}").symptoms, text
+        assert symptom in screen(f"no cramps today. {text}").symptoms, text
+
+
+def test_capitals_and_odd_spaces_change_nothing() -> None:
+    for symptom, text in WARNING_PHRASES:
+        assert symptom in screen(text.upper().replace(" ", "\u00a0 ")).symptoms, text
+
+
+def slips(word: str) -> list[str]:
+    """Every way of leaving out, doubling or swapping one letter after the first."""
+    found = {word[:i] + word[i + 1 :] for i in range(1, len(word))}
+    found |= {word[:i] + word[i] + word[i:] for i in range(1, len(word))}
+    found |= {word[:i] + word[i + 1] + word[i] + word[i + 2 :] for i in range(1, len(word) - 1)}
+    return sorted(found - {word})
+
+
+KEY_WORDS = [
+    "fainted", "fainting", "unconscious", "collapsed", "seizure", "convulsions", "palpitations",
+    "paralysed", "confused", "disoriented", "vomited", "vomiting", "headache", "breathless",
+    "dizzy", "nauseous", "diarrhoea", "swollen",
+]  # fmt: skip
+
+
+@pytest.mark.parametrize("word", KEY_WORDS)
+def test_one_slip_of_the_finger_in_a_key_word_is_put_right(word: str) -> None:
+    meant = screen(f"i am {word} today").symptoms
+    assert meant
+    missed = [slip for slip in slips(word) if not screen(f"i am {slip} today").symptoms & meant]
+    assert missed == []
+
+
+def test_few_slips_anywhere_in_a_warning_hide_it() -> None:
+    tried = missed = 0
+    for symptom, text in WARNING_PHRASES:
+        for match in re.finditer(r"[a-z]{6,}", text):
+            for slip in slips(match[0])[::3]:
+                tried += 1
+                slipped = text[: match.start()] + slip + text[match.end() :]
+                missed += symptom not in screen(slipped).symptoms
+    assert tried > 3000
+    assert missed / tried < 0.20  # many of the phrases are misspelt to begin with
+
+
+def test_everyday_messages_and_figures_of_speech_raise_no_sure_warning() -> None:
+    alarms = {text: [hit.symptom for hit in screen(text).warnings if hit.sure] for text in HARMLESS}
+    assert {text: found for text, found in alarms.items() if found} == {}
+
+
+def test_at_most_one_everyday_message_in_a_hundred_leads_to_a_question_about_a_warning() -> None:
+    asked = [text for text in HARMLESS if screen(text).warnings]
+    assert len(asked) <= len(HARMLESS) / 100
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [
+        ("passed out asleep at 9", Symptom.FAINTING),
+        ("heart skipped a beat when I saw the stage", Symptom.PALPITATIONS),
+        ("chest is tight from bench press", Symptom.CHEST_PAIN),
+        ("out of breath on the stairmaster", Symptom.BREATHLESSNESS),
+        ("legs feel weak after leg day", Symptom.LIMB_WEAKNESS),
+        ("what if I faint on stage?", Symptom.FAINTING),
+        ("my mum had a seizure", Symptom.SEIZURE),
+        ("not dizzy anymore", Symptom.DIZZY),
+        ("not very breathless", Symptom.BREATHLESSNESS),
+        ("no headache, chest pain", Symptom.CHEST_PAIN),
+        ("vomited this morning", Symptom.REPEATED_VOMITING),
+    ],
+)
+def test_what_could_be_meant_either_way_is_doubtful_and_so_asked(
+    text: str, symptom: Symptom
+) -> None:
+    found = {hit.symptom: hit for hit in screen(text).hits}
+    assert found[symptom].sure is False
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [
+        ("I fainted this morning", Symptom.FAINTING),
+        ("chest pain since last night", Symptom.CHEST_PAIN),
+        ("heart is racing", Symptom.PALPITATIONS),
+        ("no sleep, chest pain", Symptom.CHEST_PAIN),
+        ("no food all day and can't breathe", Symptom.BREATHLESSNESS),
+        ("not dizzy just short of breath", Symptom.BREATHLESSNESS),
+        ("never had palpitations like this", Symptom.PALPITATIONS),
+        ("can't walk without my legs buckling", Symptom.LIMB_WEAKNESS),
+        ("vomiting won't stop, 5 times now", Symptom.REPEATED_VOMITING),
+        ("didn't tell you I fainted", Symptom.FAINTING),
+    ],
+)
+def test_what_is_plainly_said_is_sure(text: str, symptom: Symptom) -> None:
+    found = {hit.symptom: hit for hit in screen(text).hits}
+    assert found[symptom].sure is True
+
+
+@pytest.mark.parametrize("text", phrases.lines(phrases.DRUGS))
+def test_a_drug_named_is_noticed(text: str) -> None:
+    assert screen(text).drug
+
+
+@pytest.mark.parametrize("text", phrases.lines(phrases.NO_DRUGS))
+def test_food_and_denials_are_no_drugs(text: str) -> None:
+    assert not screen(text).drug
+
+
+def test_a_drug_of_ones_own_is_noticed_even_when_it_was_left_out() -> None:
+    assert screen("didn't take my furosemide today").drug
+
+
+@pytest.mark.parametrize(
+    ("word", "symptom"),
+    [
+        ("dizzy", Symptom.DIZZY),
+        ("palpitations", Symptom.PALPITATIONS),
+        ("swollen hands", Symptom.SWOLLEN_HANDS),
+        ("swollen-hands", Symptom.SWOLLEN_HANDS),
+        ("Swollen_Hands", Symptom.SWOLLEN_HANDS),
+        ("weak legs", Symptom.LIMB_WEAKNESS),
+        ("couldn't sleep", Symptom.SLEEPLESS),
+        ("diarrhea", Symptom.DIARRHOEA),
+        ("fainted and dizzy", Symptom.FAINTING),
+        ("elbow", None),
+        ("", None),
+        ("no chest pain", None),
+    ],
+)
+def test_a_reported_word_becomes_its_symptom(word: str, symptom: Symptom | None) -> None:
+    assert from_report(word) is symptom
+
+
+def test_every_id_stands_for_itself() -> None:
+    for symptom in Symptom:
+        assert from_report(str(symptom)) is symptom
+        assert from_report(str(symptom).replace("-", " ")) is not None
+
+
+LONG = [
+    ", ".join(["no chest pain"] * 300),
+    "if chest pain, " * 280,
+    "heart heart my legs " * 204,
+    "can't " * 680,
+    "palpattion " * 370,
+    "a" * 4096,
+    "abcdefghijklmnopq " * 227,
+    "not " * 1024,
+    "1,1" * 1365,
+    "my heart chest legs head pain weak vomit up sick breath arm pass out can't hands " * 50,
+]
+
+
+@pytest.mark.parametrize("text", LONG)
+def test_the_longest_message_is_read_without_a_wait(text: str) -> None:
+    text = text[:4096]
+    quickest = min(_seconds(text) for _ in range(3))
+    assert quickest < 0.15  # a third of this on an idle machine; a run-away pattern takes seconds
+
+
+def _seconds(text: str) -> float:
+    start = time.process_time()
+    screen(text)
+    return time.process_time() - start
+
+
+@given(st.text(max_size=600))
+def test_any_text_is_read(text: str) -> None:
+    read = screen(text)
+    assert len(read.symptoms) == len(read.hits)
+    assert not read.symptoms & set(read.denied)
+    from_report(text)
