@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import asyncio
 import signal
-from collections.abc import Callable, Coroutine
+from collections.abc import Awaitable, Callable, Coroutine
 from datetime import timedelta
 from typing import Any
 from urllib.parse import urlsplit
@@ -77,7 +77,7 @@ class App:
 
     async def run(self, stop: asyncio.Event) -> None:
         """Work until `stop`; then finish what was begun. Raises InvalidToken at a wrong token."""
-        await self._introduce(stop)
+        await self._once_reached(self._introduce, stop)
         if stop.is_set():
             return
         scheduler = self._scheduler()
@@ -93,63 +93,57 @@ class App:
             await self._finish()
             _log.info("stopped")
 
-    async def _introduce(self, stop: asyncio.Event) -> None:
-        """Learn the bot's own name, and say how updates are to come."""
+    async def _once_reached(self, call: Callable[[], Awaitable[None]], stop: asyncio.Event) -> None:
+        """Make a call that the start depends on, as often as it takes to reach Telegram."""
         failures = 0
         while not stop.is_set():
             try:
-                me = await self._transport.call("getMe", {})
-                await self._announce()
-            except InvalidToken:
+                await call()
+            except (InvalidToken, BadRequest):
                 raise
-            except BadRequest as error:
-                line = f"{PREFIX}WEBHOOK_URL: is refused by Telegram ({error.message})"
-                raise SettingsError([line]) from None
             except TelegramError as error:
                 failures += 1
                 pause = growing_pause(failures)
                 _log.warning("Telegram is out of reach", seconds=pause, error=error_name(error))
                 await _unless(stop, self._clock.sleep(pause))
             else:
-                self.username = str(me.get("username", ""))
-                await asyncio.to_thread(self._remember_username)
-                _log.info("started", mode="webhook" if self._settings.webhook_url else "polling")
                 return
 
-    def _remember_username(self) -> None:
-        in_transaction(
+    async def _introduce(self) -> None:
+        """Learn the bot's own name, for invitation links here and on the command line."""
+        me = await self._transport.call("getMe", {})
+        self.username = str(me.get("username", ""))
+        await asyncio.to_thread(
+            in_transaction,
             self._engine,
             lambda session: setting.keep(session, setting.BOT_USERNAME, self.username),
         )
 
-    async def _announce(self) -> None:
-        url, secret = self._settings.webhook_url, self._settings.webhook_secret
-        if url is None or secret is None:
-            await announce_polling(self._transport)
-        else:
-            await announce_webhook(self._transport, url, secret.get_secret_value())
-
     async def _take_in_until(self, stop: asyncio.Event) -> None:
         url, secret = self._settings.webhook_url, self._settings.webhook_secret
         if url is None or secret is None:
+            await self._once_reached(lambda: announce_polling(self._transport), stop)
+            _log.info("started", mode="polling")
             poller = Poller(self._engine, self._transport, self._clock, self.worker.wake.set)
             await _unless(stop, poller.run())
-            return
+        else:
+            await self._listen_until(stop, url, secret.get_secret_value())
+
+    async def _listen_until(self, stop: asyncio.Event, url: str, secret: str) -> None:
         webhook = Webhook(
-            self._engine,
-            self._clock,
-            self.worker.wake.set,
-            path=urlsplit(url).path,
-            secret=secret.get_secret_value(),
+            self._engine, self._clock, self.worker.wake.set, path=urlsplit(url).path, secret=secret
         )
         try:
             port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
+            await self._once_reached(lambda: announce_webhook(self._transport, url, secret), stop)
+            _log.info("started", mode="webhook", listen=self._settings.webhook_listen, port=port)
+            await stop.wait()
         except OSError:
             line = f"{PREFIX}WEBHOOK_LISTEN, {PREFIX}WEBHOOK_PORT: cannot be listened on"
             raise SettingsError([line]) from None
-        _log.info("listening", listen=self._settings.webhook_listen, port=port)
-        try:
-            await stop.wait()
+        except BadRequest as error:
+            line = f"{PREFIX}WEBHOOK_URL: is refused by Telegram ({error.message})"
+            raise SettingsError([line]) from None
         finally:
             await webhook.close()
 

@@ -51,6 +51,18 @@ class DrivenClock:
         heapq.heappush(self._sleepers, (due, next(self._order), woken))
         await woken
 
+    @property
+    def sleepers(self) -> int:
+        """How many wait for this clock."""
+        return sum(not woken.done() for _, _, woken in self._sleepers)
+
+    def move_to_next(self) -> float:
+        """Move on to where the first sleeper wakes; returns the seconds that takes."""
+        due = min(due for due, _, woken in self._sleepers if not woken.done())
+        seconds = (due - self._now).total_seconds()
+        self.move_to(due)
+        return seconds
+
     def advance(self, span: timedelta) -> None:
         """Move on by this span, at least zero."""
         self.move_to(self._now + span)

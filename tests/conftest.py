@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import socket
 from collections.abc import Iterator
 
 import pytest
@@ -18,10 +19,19 @@ from tests.support.databases import (  # noqa: F401 - fixtures
     sqlite_url,
 )
 from tests.support.network import no_network  # noqa: F401 - a fixture
+from tests.support.prepared import peak_week_file, team_at  # noqa: F401 - fixtures
 
 
 def pytest_configure(config: pytest.Config) -> None:
     config.addinivalue_line("markers", "loopback: may connect to this machine")
+
+
+@pytest.fixture
+def free_port() -> int:
+    """A port of loopback that nobody listens on."""
+    with socket.socket() as listener:
+        listener.bind(("127.0.0.1", 0))
+        return int(listener.getsockname()[1])
 
 
 @pytest.fixture

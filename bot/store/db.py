@@ -12,8 +12,10 @@ and run READ COMMITTED, because SKIP LOCKED is made for it.
 
 from __future__ import annotations
 
+import random
 import sqlite3
 import threading
+import time
 import weakref
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
@@ -33,7 +35,8 @@ IDLE_IN_TRANSACTION_MS = 60_000
 
 # Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
 SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
-ATTEMPTS_AT_A_TRANSACTION = 8
+ATTEMPTS_AT_A_TRANSACTION = 10
+PAUSE_S = 0.004
 
 _Result = TypeVar("_Result")
 _writing: weakref.WeakKeyDictionary[Any, threading.RLock] = weakref.WeakKeyDictionary()
@@ -122,6 +125,7 @@ def in_transaction(engine: Engine, work: Callable[[Session], _Result]) -> _Resul
         except DBAPIError as error:
             if not _may_be_run_again(error) or attempt == ATTEMPTS_AT_A_TRANSACTION:
                 raise
+        time.sleep(random.uniform(0, PAUSE_S * attempt))  # not in step with who was in the way
     raise AssertionError("unreachable")
 
 

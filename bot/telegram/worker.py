@@ -72,6 +72,11 @@ class Worker:
             if chat_id not in self._busy:
                 self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
 
+    @property
+    def busy(self) -> int:
+        """How many chats are being served."""
+        return len(self._busy)
+
     async def settle(self) -> None:
         """Wait for the rows that are being handled."""
         while self._busy:

@@ -1,0 +1,132 @@
+"""Doing what is due: each duty on its own, and none that holds up another."""
+
+from __future__ import annotations
+
+import itertools
+from datetime import UTC, date, datetime, timedelta
+from typing import Any
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import Session, select
+
+from bot import agenda, outbox
+from bot.clock import DrivenClock
+from bot.context import Context, UseCases
+from bot.duties import Duties
+from bot.store.db import transaction
+from bot.store.traffic import AgendaRow, OutboxRow
+
+START = datetime(2027, 6, 1, 7, tzinfo=UTC)
+DAY = date(2027, 6, 1)
+
+
+def _due(session: Session, row: AgendaRow, context: Context) -> None:
+    outbox.say(session, chat_id=1, text=f"{row.subject} {row.kind}", now=context.now)
+    if row.kind == "bad":
+        raise ZeroDivisionError
+    if row.kind == "alert":  # repeats itself, as an alert does until it is acknowledged
+        agenda.put(
+            session,
+            subject=row.subject,
+            local_date=row.local_date,
+            kind=row.kind,
+            due_at=context.now + timedelta(minutes=5),
+            again=True,
+        )
+
+
+class Day:
+    """Duties on a real database and a driven clock."""
+
+    def __init__(self, engine: Engine) -> None:
+        self.engine = engine
+        self.clock = DrivenClock(START)
+        use_cases = UseCases(
+            incoming=lambda session, incoming, context: None,
+            due=_due,
+            undeliverable=lambda session, row, context: None,
+        )
+        self.duties = Duties(engine, use_cases, self.clock, lambda: Context(self.clock.now()))
+
+    def put(self, subject: str, kind: str, after: timedelta = timedelta()) -> None:
+        with transaction(self.engine) as session:
+            agenda.put(session, subject=subject, local_date=DAY, kind=kind, due_at=START + after)
+
+    def said(self) -> list[str]:
+        with Session(self.engine) as session:
+            rows = session.exec(select(OutboxRow).order_by("id"))
+            return [row.payload["text"] for row in rows]
+
+
+@pytest.fixture
+def day(any_engine: Engine) -> Any:
+    return Day(any_engine)
+
+
+async def test_what_is_due_is_done_once_and_what_is_not_waits(day: Day) -> None:
+    day.put("athlete:1", "prompt")
+    day.put("athlete:2", "prompt", timedelta(minutes=1))
+    await day.duties.tick()
+    await day.duties.tick()
+    assert day.said() == ["athlete:1 prompt"]
+    day.clock.advance(timedelta(minutes=1))
+    await day.duties.tick()
+    assert day.said() == ["athlete:1 prompt", "athlete:2 prompt"]
+
+
+async def test_one_tick_does_all_that_fell_due_meanwhile(day: Day) -> None:
+    for number in range(50):
+        day.put(f"athlete:{number:02}", "prompt", timedelta(seconds=number))
+    day.clock.advance(timedelta(hours=1))
+    await day.duties.tick()
+
+    assert day.said() == [f"athlete:{number:02} prompt" for number in range(50)]
+
+
+async def test_a_duty_that_fails_leaves_nothing_behind_and_holds_up_nobody(day: Day) -> None:
+    day.put("athlete:1", "bad")
+    day.put("athlete:2", "prompt")
+    await day.duties.tick()
+
+    assert day.said() == ["athlete:2 prompt"]
+
+
+async def test_a_duty_that_fails_is_tried_again_less_and_less_often_and_for_ever(
+    day: Day,
+) -> None:
+    day.put("athlete:1", "bad")
+    tried = []
+    for minute in range(0, 5 * 60, 1):
+        with transaction(day.engine) as session:
+            before = session.exec(select(AgendaRow)).one().attempts
+        await day.duties.tick()
+        with transaction(day.engine) as session:
+            if session.exec(select(AgendaRow)).one().attempts > before:
+                tried.append(minute)
+        day.clock.advance(timedelta(minutes=1))
+
+    gaps = [later - earlier for earlier, later in itertools.pairwise(tried)]
+    assert gaps == sorted(gaps)
+    assert max(gaps) == 60
+    assert len(tried) >= 8
+
+
+async def test_a_duty_may_put_itself_again_while_it_is_being_done(day: Day) -> None:
+    day.put("alert:9", "alert")
+    for _ in range(3):
+        await day.duties.tick()
+        day.clock.advance(timedelta(minutes=5))
+
+    assert day.said() == ["alert:9 alert"] * 3
+
+
+async def test_a_duty_left_by_a_crash_is_done_when_its_lease_is_over(day: Day) -> None:
+    day.put("athlete:1", "prompt")
+    with transaction(day.engine) as session:
+        agenda.claim_due(session, START)  # and the process died here
+    await day.duties.tick()
+    assert day.said() == []
+    day.clock.advance(agenda.LEASE)
+    await day.duties.tick()
+    assert day.said() == ["athlete:1 prompt"]

@@ -1,0 +1,252 @@
+"""From the inbox into the use cases: in order within a chat, and nobody held up by a bad row."""
+
+from __future__ import annotations
+
+import threading
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
+from typing import Any
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import Session, select
+
+from bot import outbox
+from bot.clock import DrivenClock
+from bot.context import Context, UseCases
+from bot.incoming import Incoming
+from bot.store.db import make_engine
+from bot.store.traffic import InboxRow, OutboxRow
+from bot.telegram.intake import store_updates
+from bot.telegram.worker import Worker
+
+START = datetime(2027, 6, 1, 7, tzinfo=UTC)
+INES, MARA = 11, 12
+
+
+def _echo(session: Session, incoming: Incoming, context: Context) -> None:
+    outbox.say(session, chat_id=incoming.chat_id, text=incoming.text, now=context.now)
+    if incoming.text == "bad":
+        raise ZeroDivisionError
+
+
+def _apologise(session: Session, chat_id: int, context: Context) -> None:
+    outbox.say(session, chat_id=chat_id, text="sorry", now=context.now)
+
+
+class Office:
+    """A worker at work on a real database, with an echo as its only use case."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        incoming: Callable[[Session, Incoming, Context], None] = _echo,
+        poisoned: Callable[[Session, int, Context], None] = _apologise,
+    ) -> None:
+        self.engine = engine
+        self.clock = DrivenClock(START)
+        self.worker = Worker(
+            engine,
+            UseCases(
+                incoming=incoming,
+                due=lambda session, row, context: None,
+                undeliverable=lambda session, row, context: None,
+                poisoned=poisoned,
+            ),
+            self.clock,
+            lambda: Context(self.clock.now()),
+            threads=4,
+            handled=lambda: None,
+        )
+
+    def receive(self, *updates: dict[str, Any]) -> None:
+        store_updates(self.engine, updates, self.clock)
+
+    async def work(self) -> None:
+        """As long as there is something to begin."""
+        while True:
+            await self.worker.step()
+            if not self.worker.busy:
+                return
+            await self.worker.settle()
+
+    async def work_for(self, seconds: int) -> None:
+        for _ in range(seconds):
+            await self.work()
+            self.clock.advance(timedelta(seconds=1))
+        await self.work()
+
+    def said(self, chat_id: int) -> list[str]:
+        with Session(self.engine) as session:
+            rows = select(OutboxRow).where(OutboxRow.chat_id == chat_id).order_by("id")
+            return [row.payload["text"] for row in session.exec(rows)]
+
+    def statuses(self) -> dict[int, str]:
+        with Session(self.engine) as session:
+            return {row.update_id: row.status for row in session.exec(select(InboxRow))}
+
+
+@pytest.fixture
+async def office(any_engine: Engine) -> Any:
+    office = Office(any_engine)
+    yield office
+    await office.worker.close()
+
+
+def text_update(update_id: int, chat_id: int, text: str) -> dict[str, Any]:
+    person = {"id": chat_id, "is_bot": False, "first_name": "P"}
+    return {
+        "update_id": update_id,
+        "message": {
+            "message_id": update_id,
+            "date": 1_780_000_000,
+            "chat": {"id": chat_id, "type": "private", "first_name": "P"},
+            "from": person,
+            "text": text,
+        },
+    }
+
+
+async def test_an_update_that_comes_twice_is_handled_once(office: Office) -> None:
+    office.receive(text_update(1, INES, "a"), text_update(1, INES, "a"))
+    await office.work()
+    office.receive(text_update(1, INES, "a"))
+    await office.work()
+
+    assert office.said(INES) == ["a"]
+
+
+async def test_updates_of_a_chat_are_handled_in_their_order_however_they_come(
+    office: Office,
+) -> None:
+    office.receive(text_update(3, INES, "c"), text_update(1, INES, "a"), text_update(2, INES, "b"))
+    await office.work()
+
+    assert office.said(INES) == ["a", "b", "c"]
+
+
+async def test_an_update_that_comes_after_its_successors_is_handled_all_the_same(
+    office: Office,
+) -> None:
+    office.receive(text_update(5, INES, "later"))
+    await office.work()
+    office.receive(text_update(4, INES, "earlier"))
+    await office.work()
+
+    assert office.said(INES) == ["later", "earlier"]
+
+
+async def test_a_thousand_updates_of_fifty_chats_are_each_handled_once_and_in_order(
+    office: Office,
+) -> None:
+    office.receive(*(text_update(n, 100 + n % 50, str(n)) for n in range(1, 1001)))
+    await office.work()
+
+    for chat in range(50):
+        expected = [str(n) for n in range(1, 1001) if n % 50 == chat]
+        assert office.said(100 + chat) == expected
+
+
+async def test_chats_are_served_side_by_side(postgres_engine: Engine) -> None:
+    """Each of the two waits, inside its transaction, until the other has begun as well."""
+    begun = {INES: threading.Event(), MARA: threading.Event()}
+
+    def wait_for_the_other(session: Session, incoming: Incoming, context: Context) -> None:
+        begun[incoming.chat_id].set()
+        assert all(event.wait(timeout=10) for event in begun.values())
+        _echo(session, incoming, context)
+
+    office = Office(postgres_engine, wait_for_the_other)
+    office.receive(text_update(1, INES, "a"), text_update(2, MARA, "b"))
+    await office.work()
+    await office.worker.close()
+
+    assert (office.said(INES), office.said(MARA)) == (["a"], ["b"])
+
+
+async def test_two_processes_at_one_inbox_handle_each_update_once_and_in_order(
+    any_url: str,
+) -> None:
+    engines = [make_engine(any_url), make_engine(any_url)]
+    offices = [Office(engine) for engine in engines]
+    offices[0].receive(*(text_update(n, 100 + n % 5, str(n)) for n in range(1, 101)))
+    while "new" in offices[0].statuses().values():
+        for office in offices:
+            await office.worker.step()
+        for office in offices:
+            await office.worker.settle()
+
+    for chat in range(5):
+        expected = [str(n) for n in range(1, 101) if n % 5 == chat]
+        assert offices[0].said(100 + chat) == expected
+    for office, engine in zip(offices, engines, strict=True):
+        await office.worker.close()
+        engine.dispose()
+
+
+async def test_what_a_failed_attempt_wrote_is_undone(office: Office) -> None:
+    office.receive(text_update(1, INES, "bad"))
+    await office.work()
+
+    assert office.said(INES) == []
+    assert office.statuses() == {1: "new"}
+
+
+async def test_a_row_that_keeps_failing_is_set_aside_and_its_person_told(office: Office) -> None:
+    office.receive(text_update(1, INES, "bad"), text_update(2, INES, "next"))
+    office.receive(text_update(3, MARA, "other"))
+    await office.work()
+    assert office.said(MARA) == ["other"]  # nobody else waits
+    await office.work_for(seconds=10)
+
+    assert office.said(INES) == ["sorry", "next"]
+    assert office.statuses() == {1: "poison", 2: "done", 3: "done"}
+
+
+async def test_an_update_that_cannot_be_read_is_set_aside_at_once_and_its_person_told(
+    office: Office,
+) -> None:
+    broken = {"update_id": 1, "message": {"chat": {"id": INES}, "message_id": "?"}}
+    office.receive(broken, {"update_id": 2, "message": 5}, text_update(3, INES, "next"))
+    await office.work()
+
+    assert office.said(INES) == ["sorry", "next"]
+    assert office.statuses() == {1: "poison", 2: "poison", 3: "done"}
+
+
+async def test_a_row_is_set_aside_even_where_telling_its_person_fails(any_engine: Engine) -> None:
+    def fail(session: Session, chat_id: int, context: Context) -> None:
+        raise ZeroDivisionError
+
+    office = Office(any_engine, poisoned=fail)
+    office.receive(text_update(1, INES, "bad"), text_update(2, INES, "next"))
+    await office.work_for(seconds=10)
+    await office.worker.close()
+
+    assert office.said(INES) == ["next"]
+    assert office.statuses() == {1: "poison", 2: "done"}
+
+
+async def test_a_row_that_fails_once_is_handled_a_little_later(any_engine: Engine) -> None:
+    failures = iter([ZeroDivisionError()])
+
+    def once(session: Session, incoming: Incoming, context: Context) -> None:
+        for error in failures:
+            raise error
+        _echo(session, incoming, context)
+
+    office = Office(any_engine, once)
+    office.receive(text_update(1, INES, "a"), text_update(2, INES, "b"))
+    await office.work()
+    assert office.said(INES) == []
+    await office.work_for(seconds=2)
+    await office.worker.close()
+
+    assert office.said(INES) == ["a", "b"]
+
+
+async def test_what_the_bot_has_no_business_with_is_done_without_a_word(office: Office) -> None:
+    office.receive({"update_id": 1, "channel_post": {"a": 1}}, {"no": "id"}, [])  # type: ignore[arg-type]
+    await office.work()
+
+    assert list(office.statuses().values()) in (["done"], ["poison"])
