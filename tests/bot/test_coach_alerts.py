@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
+from datetime import UTC, datetime
 
 import pytest
-from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.incoming import Kind
@@ -19,7 +20,7 @@ from bot.store.week import AlertRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from engine.symptoms import WARNINGS
-from tests.support.weeks import Team, in_peak_week
+from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of
 
 WATER = Flag(
@@ -37,13 +38,9 @@ SLEEP = Flag(
 
 
 @pytest.fixture
-def team(sqlite_engine: Engine) -> Team:
-    """The first morning, seven days out, before the check-in; nothing said so far counts."""
-    team = in_peak_week(sqlite_engine)
-    team.morning(7)
-    team.coach.hears()
-    team.athlete.hears()
-    return team
+def team(team_at: Callable[[datetime], Team]) -> Team:
+    """The first morning, seven days out, at seven in London."""
+    return team_at(datetime(2027, 5, 2, 6, 0, tzinfo=UTC))
 
 
 def second_contact(team: Team) -> Someone:

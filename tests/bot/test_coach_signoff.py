@@ -1,0 +1,263 @@
+"""Changes that wait for the coach's word: approved, replaced by another figure, kept, or lapsed."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, date, datetime
+
+import pytest
+from sqlmodel import col, select
+
+from bot.incoming import Kind
+from bot.service import signoff
+from bot.service.week import day_set
+from bot.store.db import transaction
+from bot.store.people import AthleteProfile, HistoryRow, Person
+from bot.store.week import DecisionRow, DecisionStatus
+from tests.support.weeks import Team
+from tests.support.world import Someone, text_of
+
+FLAT = "61.0 1 3.5 5 on target fine"  # flat, sharp: two steps up, more than goes out unasked
+DAY = date(2027, 5, 7)
+
+
+@pytest.fixture
+def team(team_at: Callable[[datetime], Team]) -> Team:
+    """Two days out, at seven in London."""
+    return team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+
+
+def decisions(team: Team) -> list[DecisionRow]:
+    with team.world.session() as session:
+        return list(session.exec(select(DecisionRow).order_by(col(DecisionRow.id))))
+
+
+def in_force(team: Team) -> float | None:
+    with team.world.session() as session:
+        row = day_set(session, team.athlete_id, DAY)
+        return row.carb_g if row else None
+
+
+def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
+    athlete_reads = text_of(team.athlete.writes(FLAT))
+    (asked,) = team.coach.hears()
+    assert "Planned 500 g, proposed 550 g (+50 g" in asked.text
+    assert "61.0 kg, fullness 1, sharpness 5, water 3.5 L" in asked.text
+    assert "Fullness 1 where" in asked.text
+    assert "by 09:00 (their time), 500 g holds" in asked.text
+    assert list(asked.buttons) == ["Approve 550 g", "Set another figure", "Keep the plan, 500 g"]
+    assert "550 g" in athlete_reads
+    assert "Ravi's word until 09:00" in athlete_reads
+    assert in_force(team) == 500
+
+
+def test_approving_puts_the_figure_in_force_and_tells_the_athlete(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    said = text_of(team.coach.taps("Approve 550 g"))
+    assert "Approved by Ravi, Fri 7 May, 07:00" in said
+    assert "Carbs 550 g" in text_of(team.athlete.hears())
+    assert (in_force(team), decisions(team)[0].status) == (550, DecisionStatus.APPROVED)
+    team.world.later(hours=3)
+    assert team.coach.hears() == []
+    assert in_force(team) == 550
+
+
+def test_keeping_the_plan_tells_the_athlete(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Keep the plan, 500 g")
+    assert "keeps the plan" in text_of(team.athlete.hears())
+    assert (in_force(team), decisions(team)[0].status) == (500, DecisionStatus.PLAN_KEPT)
+
+
+@pytest.mark.parametrize(
+    ("typed", "answered"),
+    [
+        ("", "empty"),
+        ("lots", "could not read a number"),
+        ("-1", "below zero"),
+        ("840 kg", "don't know that unit"),
+        ("🍚", "could not read a number"),
+        ("x" * 4096, "too long"),
+        ("5000", "at most"),
+        ("900", "734 g is the most for this body mass"),
+        ("8.4", "31 g is the least for this body mass"),
+    ],
+)
+def test_what_is_no_figure_is_refused_and_asked_again(
+    team: Team, typed: str, answered: str
+) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Set another figure")
+    said = text_of(team.coach.writes(typed))
+    assert answered in said.replace("between 0 and 1,500 g", "at most 1,500 g")
+    assert "How many grams of carbs for Mira's Fri 7 May?" in said
+    assert decisions(team)[0].status == DecisionStatus.WAITING
+    team.coach.writes("530")
+    assert in_force(team) == 530
+
+
+def test_a_figure_past_the_guard_rail_is_refused_with_its_source(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Set another figure")
+    # Burke et al. 2011: 10-12 g/kg a day; 12 g/kg x 61.2 kg = 734.4 g
+    said = text_of(team.coach.writes("735"))
+    assert "Burke et al. 2011" in said
+    assert in_force(team) == 500
+
+
+def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Set another figure")
+    assert "over your own limit (carb ceiling a day: 590 g)" in text_of(team.coach.writes("610"))
+    assert in_force(team) == 500
+    team.coach.taps("No, another figure")
+    team.coach.writes("610")
+    team.coach.taps("Yes, 610 g")
+    assert (in_force(team), decisions(team)[0].status) == (610, DecisionStatus.OTHER_FIGURE)
+    assert "Carbs 610 g" in text_of(team.athlete.hears())
+
+
+def test_a_sticker_is_no_figure(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Set another figure")
+    assert "words, numbers and the buttons" in text_of(team.coach.writes("", kind=Kind.OTHER))
+
+
+def test_without_a_word_the_plan_holds_at_the_deadline_and_both_are_told(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    team.world.later(hours=1, minutes=59, seconds=59)
+    assert team.coach.hears() == []
+    team.athlete.hears()
+    team.world.later(seconds=1)
+    rewritten, told = team.coach.hears()
+    assert "Nobody answered by 09:00" in rewritten.text
+    assert rewritten.buttons == {}
+    assert "the plan holds: 500 g" in told.text
+    assert "no word in time, so the plan holds" in text_of(team.athlete.hears())
+    assert decisions(team)[0].status == DecisionStatus.LAPSED
+    team.coach.taps("Approve 550 g", asked)
+    assert "Nobody answered by 09:00" in team.coach.answers_to_taps()[-1]
+    assert in_force(team) == 500
+
+
+@pytest.mark.parametrize(
+    ("answered_at_utc", "due_utc"),
+    [
+        ((7, 6, 0), (7, 8, 0)),  # two hours
+        ((7, 9, 30), (7, 11, 0)),  # not past noon in London
+        ((7, 10, 5), (7, 12, 5)),  # after the cut-off: tomorrow's figure, two hours again
+    ],
+)
+def test_the_deadline_is_two_hours_and_not_past_noon_of_the_day_that_is_set(
+    team: Team, answered_at_utc: tuple[int, int, int], due_utc: tuple[int, int, int]
+) -> None:
+    day, hour, minute = answered_at_utc
+    team.world.now = datetime(2027, 5, day, hour, minute, tzinfo=UTC)
+    team.athlete.writes(FLAT)
+    day, hour, minute = due_utc
+    due = decisions(team)[0].sign_off_due_at
+    assert due == datetime(2027, 5, day, hour, minute, tzinfo=UTC)
+
+
+def test_a_decision_made_late_leaves_half_an_hour_at_least(team: Team) -> None:
+    team.world.now = datetime(2027, 5, 7, 9, 59, tzinfo=UTC)
+    team.athlete.writes(FLAT)
+    # On the way the athlete's clocks moved: noon of that day has passed where they are now.
+    team.world.now = datetime(2027, 5, 7, 10, 30, tzinfo=UTC)
+    with transaction(team.world.engine) as session:
+        row = session.get_one(DecisionRow, 1)
+        profile = session.get_one(AthleteProfile, team.athlete_id)
+        profile.zone = "Asia/Tokyo"
+        signoff.ask_coach(session, profile, row, context=team.world.context)
+    assert decisions(team)[0].sign_off_due_at == datetime(2027, 5, 7, 11, 0, tzinfo=UTC)
+
+
+def test_a_changed_answer_takes_the_proposal_back_and_closes_the_question(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    team.coach.taps("Set another figure", asked)
+    team.athlete.writes("61.0 5 3.5 5 on target fine")
+    rewritten = text_of(team.coach.hears())
+    assert "decided anew" in rewritten
+    assert "no question open" in text_of(team.coach.writes("520"))
+    team.coach.taps("Approve 550 g", asked)
+    assert "decided anew" in team.coach.answers_to_taps()[-1]
+    assert in_force(team) == 500
+    team.world.later(hours=3)
+    assert decisions(team)[0].status == DecisionStatus.REPLACED
+
+
+def test_the_first_press_counts_and_the_second_reads_what_happened(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    team.coach.taps("Keep the plan, 500 g", asked)
+    team.coach.taps("Approve 550 g", asked)
+    assert "Ravi kept the plan" in team.coach.answers_to_taps()[-1]
+    assert in_force(team) == 500
+
+
+@pytest.mark.parametrize("data", ["sign:approve:99", "sign:approve:x", "sign:approve", "sign:no:1"])
+def test_a_button_that_was_never_offered_does_nothing(team: Team, data: str) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.presses(data)
+    assert "That is not yours to sign." in team.coach.answers_to_taps()
+    assert decisions(team)[0].status == DecisionStatus.WAITING
+
+
+def test_nobody_but_the_athletes_coach_can_sign(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    for person in (team.athlete, Someone(team.world, 190, "Kit")):
+        person.presses("sign:approve:1")
+    assert decisions(team)[0].status == DecisionStatus.WAITING
+
+
+def test_no_raise_is_approved_while_a_warning_keeps_the_plan_frozen(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    team.athlete.writes("I fainted")
+    team.coach.hears()
+    assert "frozen" in text_of(team.coach.taps("Approve 550 g", asked))
+    assert in_force(team) == 500
+    team.coach.taps("Keep the plan, 500 g", asked)
+    assert decisions(team)[0].status == DecisionStatus.PLAN_KEPT
+
+
+def test_a_day_set_by_hand_stays_whatever_the_check_in_says(team: Team) -> None:
+    team.coach.presses(f"c:hand:{team.athlete_id}")
+    team.coach.taps("2 out")
+    said = text_of(team.coach.writes("480"))
+    assert "Mira's Fri 7 May is set to 480 g" in said
+    assert "480 g" in text_of(team.athlete.hears())
+    said = text_of(team.athlete.writes(FLAT))
+    assert "Carbs 480 g" in said
+    assert in_force(team) == 480
+
+
+def test_a_day_that_is_over_cannot_be_set_by_hand(team: Team) -> None:
+    team.coach.presses(f"c:hand:{team.athlete_id}:2")
+    team.world.later(hours=20)
+    assert "That day is over" in text_of(team.coach.writes("480"))
+
+
+def test_who_set_what_and_when_is_on_record(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Approve 550 g")
+    with team.world.session() as session:
+        row = session.exec(select(HistoryRow).where(HistoryRow.what == "signed off")).one()
+    assert (row.by_id, row.detail["carb_g"], row.at) == (1, 550, team.world.now)
+
+
+def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        profile = session.get_one(AthleteProfile, team.athlete_id)
+        profile.coach_id = team.athlete_id
+        person = session.get_one(Person, team.athlete_id)
+        person.is_coach = True
+        session.add(profile)
+        session.add(person)
+    said = text_of(team.athlete.writes(FLAT))
+    assert "a second look from you" in said
+    assert "your own word until 09:00" in said
+    done = text_of(team.athlete.taps("Take 550 g"))
+    assert "Carbs 550 g" in done
