@@ -15,6 +15,7 @@ SYMPTOM_CHECK = Flow(
             ask=lambda answers: words.doubtful(answers["_symptom"], answers["_words"]),
             read=yes_or_no,
             choices=buttons((("Yes", "yes"), ("No", "no"))),
+            stays=True,
         ),
     ),
 )

@@ -23,12 +23,16 @@ def morning(name: str, days_out: int | None, kind: str) -> str:
 
 def ask_weight(answers: Answers) -> str:
     unit = {"kg": "kg", "lb": "lb", "st": "st and lb"}[answers["_weight_unit"]]
-    greeting = answers.get("_greeting", "")
-    hint = answers.get("_line_example", "")
-    parts = [greeting, f"Your weight this morning, in {unit}?"]
-    if hint:
-        parts.append(f"(Or all in one line: weight, fullness, water{hint})")
-    return "\n".join(part for part in parts if part)
+    question = f"Your weight this morning, in {unit}?"
+    greeting = answers.get("_greeting")
+    if not greeting:  # one answer is being changed
+        return question
+    line = (
+        "weight, fullness, water and sharpness"
+        if answers.get("_wants_sharpness")
+        else "weight, fullness and water"
+    )
+    return f"{greeting}\n{question}\n(Or all in one line: {line}.)"
 
 
 def ask_fullness(answers: Answers) -> str:
@@ -44,6 +48,8 @@ def ask_sharpness(answers: Answers) -> str:
 
 
 def ask_carbs(answers: Answers) -> str:
+    if answers.get("_carb_set_g") is None:
+        return "Yesterday's carbs, in grams?"
     return "Yesterday's carbs? Tap if they were on target, or type the grams you ate."
 
 

@@ -49,10 +49,10 @@ def _dropping(told: _Told) -> str:
             f"{told.weight('weight_kg')} is under the band ({told.weight('band_low_kg')} at least)"
         )
     if told["dizzy"]:
-        signs.append("you are dizzy")
+        signs.append("you felt dizzy")
     if told["sleepless"]:
         signs.append("you hardly slept")
-    return f"You are dropping a little fast: {' and '.join(signs)}. So {told.change}."
+    return f"The low days are biting: {' and '.join(signs)}. So {told.change}."
 
 
 _RULES: dict[str, Callable[[_Told], str]] = {
@@ -81,7 +81,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     ),
     "flat-in-load": lambda told: (
         f"Fullness {told['fullness']} where {told['expected_fullness']} was expected, lines sharp, "
-        f"weight not above its band: there is room, so {told.change}."
+        f"weight not above its band: there is room for {told.change}."
     ),
     "full-and-sharp": lambda told: (
         f"Full and sharp (fullness {told['fullness']}, sharpness {told['sharpness']}). That is the "

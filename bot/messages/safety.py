@@ -26,6 +26,12 @@ SYMPTOM_BUTTONS = {
 SYMPTOM_NAMES = SYMPTOM_BUTTONS | {"seizure": "A fit (seizure)"}
 
 
+IF_WORSE = (
+    "If it gets worse, or you faint, have chest pain, palpitations or weak limbs: stop and call "
+    "your local emergency number."
+)
+
+
 def symptom_name(symptom: str) -> str:
     """The symptom in words, for a sentence."""
     return SYMPTOM_NAMES.get(symptom, symptom.replace("-", " ")).lower()
@@ -73,10 +79,7 @@ def doubtful_cleared() -> str:
 
 def told_coach(symptoms: Sequence[str], coach_name: str) -> str:
     named = ", ".join(symptom_name(s) for s in symptoms)
-    return (
-        f"Noted: {named}. {coach_name} can see it. If it gets worse, or you faint, have chest pain, "
-        "palpitations or weak limbs: stop and call your local emergency number."
-    )
+    return f"Noted: {named}. {coach_name} can see it. {IF_WORSE}"
 
 
 def caution_line() -> str:
@@ -88,7 +91,7 @@ def caution_line() -> str:
 
 def noted_symptoms(symptoms: Sequence[str]) -> str:
     named = ", ".join(symptom_name(s) for s in symptoms)
-    return f"Noted: {named}. I have looked at today again with that:"
+    return f"Noted: {named}. {IF_WORSE} I have looked at today again with that:"
 
 
 def warning_seen_to() -> str:

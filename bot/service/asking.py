@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
@@ -40,13 +40,16 @@ def open_question(
     subject_id: int | None = None,
     answers: Answers | None = None,
     message_id: int | None = None,
+    beside: bool = False,
 ) -> OpenQuestion:
     """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
 
+    With `beside`, an earlier run stays open: each is to be answered.
     With `message_id` the question takes that message's place instead of sending a new one.
     """
-    for earlier in open_questions(session, person, flow=flow.id, subject_id=subject_id):
-        close(session, earlier, context)
+    if not beside:
+        for earlier in open_questions(session, person, flow=flow.id, subject_id=subject_id):
+            close(session, earlier, context)
     question = OpenQuestion(
         person_id=person.id or 0,
         flow=flow.id,
@@ -80,12 +83,22 @@ def close(session: Session, question: OpenQuestion, context: Context) -> None:
 
 
 def typed(
-    session: Session, person: Person, incoming: Incoming, flows: Flows, context: Context
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    flows: Flows,
+    context: Context,
+    *,
+    asked: Sequence[OpenQuestion],
+    heard_already: bool = False,
 ) -> bool:
-    """Take typed text (or a sticker, a photo, ...) as the answer to the latest question, if any."""
-    asked = open_questions(session, person)
+    """Take typed text (or a sticker, a photo, ...) as the answer to the latest question, if any.
+
+    `asked` are the questions that were open when it was written. With `heard_already`, something
+    else has been said to it, and nothing is said where it is no answer.
+    """
     if not asked:
-        return False
+        return heard_already
     question = asked[-1]
     registered = flows[question.flow]
     step = registered.flow.step(question.step)
@@ -96,7 +109,8 @@ def typed(
     try:
         answer: object = read_answer(step, incoming.text, question, context)
     except Unread as unread:
-        _refuse(session, person, question, step, str(unread), context)
+        if not heard_already:
+            _refuse(session, person, question, step, str(unread), context)
         return True
     if incoming.message_id is not None:
         typed_in = question.answers.get(TYPED_IN, {}) | {str(incoming.message_id): step.key}

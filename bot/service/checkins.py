@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context
 from bot.dialogue import Answers, Unread
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE, SOMETHING_OFF
+from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
 from bot.messages import athlete as athlete_words
 from bot.messages import checkin as words
@@ -65,7 +66,6 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
         "_carb_set_g": yesterday.carb_g if yesterday else None,
         "_wants_sharpness": sharpness,
         "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
-        "_line_example": " and sharpness" if sharpness else "",
     }
 
 
@@ -237,8 +237,8 @@ def _looks_like_a_line(text: str) -> bool:
 
 
 def _answers_another_question(session: Session, person: Person) -> bool:
-    """Whether the latest open question is not of a check-in, so that the text belongs to that."""
-    asked = asking.open_questions(session, person)
+    """Whether the latest open question takes figures and is not of a check-in: the text is its."""
+    asked = [q for q in asking.open_questions(session, person) if q.flow != SYMPTOM_CHECK.id]
     return bool(asked) and asked[-1].flow != CHECK_IN.id
 
 

@@ -87,8 +87,10 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
 
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    asked = asking.open_questions(session, person)
+    heard = False
     if incoming.kind in (Kind.TEXT, Kind.EDITED):
-        safety_watch.screen(session, person, incoming, context)
+        heard = safety_watch.screen(session, person, incoming, context)
     if incoming.kind is Kind.TAP:
         _tap(session, person, incoming, context)
     elif incoming.kind is Kind.EDITED:
@@ -97,7 +99,9 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         _command(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
         return
-    elif not asking.typed(session, person, incoming, FLOWS, context):
+    elif not asking.typed(
+        session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
+    ):
         say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
 
 

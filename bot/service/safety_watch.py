@@ -29,20 +29,25 @@ UNANSWERED = "symptom-unanswered"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice; silence counts as a yes
 
 
-def screen(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
-    """Look for symptoms and drugs in what an athlete wrote, and act on what is found."""
+def screen(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
+    """Look for symptoms and drugs in what an athlete wrote, and act on it; whether any was there."""
     profile = profile_of(session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
-        return
+        return False
     found = screen_text(incoming.text)
     if found.drug:
         _drug_named(session, person, profile, incoming.text, context)
     sure = [hit.symptom for hit in found.hits if hit.sure]
     if sure:
         report(session, profile, sure, context)
-    for hit in found.hits:
-        if not hit.sure and hit.symptom in WARNINGS and hit.symptom not in sure:
-            _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
+    doubtful = [
+        hit
+        for hit in found.hits
+        if not hit.sure and hit.symptom in WARNINGS and hit.symptom not in sure
+    ]
+    for hit in doubtful:
+        _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
+    return bool(found.drug or sure or doubtful)
 
 
 def report(
@@ -135,9 +140,14 @@ def _ask_to_be_sure(
     said: str,
     context: Context,
 ) -> None:
+    for earlier in asking.open_questions(
+        session, person, flow=SYMPTOM_CHECK.id, subject_id=profile.person_id
+    ):
+        if earlier.answers["_symptom"] == symptom.value:
+            return  # that is being asked already, and its silence counts from then
     question = asking.open_question(
         session, person, SYMPTOM_CHECK, context=context, subject_id=profile.person_id,
-        answers={"_symptom": symptom.value, "_words": said[:80]},
+        answers={"_symptom": symptom.value, "_words": said[:80]}, beside=True,
     )  # fmt: skip
     agenda.put(
         session, subject=f"question:{question.id}", local_date=local_date(profile, context),

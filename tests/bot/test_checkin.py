@@ -239,7 +239,7 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
     row = checkins(team)[0]
     assert (row.symptoms, row.gut, row.sleep_h) == (["dizzy"], "heavy", 5)
     assert row.note == "slept badly, moving house"
-    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "you are dizzy" in said
+    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "you felt dizzy" in said
 
 
 def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Engine) -> None:

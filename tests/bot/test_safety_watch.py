@@ -134,14 +134,33 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
-    assert "Noted: dizzy" in said and "you are dizzy" in said
+    assert "Noted: dizzy" in said and "you felt dizzy" in said and "emergency number" in said
 
 
 def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
     said = text_of(team.athlete.writes("I have chest pain"))
-    assert "emergency number" in said and "weight this morning" in said
+    assert "emergency number" in said and "weight this morning" not in said
+    assert "Fullness" in text_of(team.athlete.writes("61.0"))
+
+
+def test_two_doubtful_phrases_left_unanswered_both_count_as_a_yes(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.athlete.writes("legs like jelly after training")
+    said = text_of(team.athlete.writes("chest a bit tight after bench"))
+    assert "To be sure" in said and "Please use one of the buttons" not in said
+    team.world.later(minutes=10)
+    assert {alert.flag for alert in alerts(team)} == {"limb-weakness", "chest-pain"}
+
+
+def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("legs like jelly after training")
+    assert "Carbs" in text_of(team.athlete.writes("61.0 6 3.5"))
 
 
 def test_symptoms_are_watched_for_before_the_coach_has_set_a_week(sqlite_engine: Engine) -> None:
