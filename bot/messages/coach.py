@@ -131,6 +131,20 @@ def card_morning(numbers: str) -> str:
     return f"This morning: {numbers}"
 
 
+def card_also_told(
+    symptoms: Sequence[str], gut: str | None, sleep_h: float | None, note: str
+) -> str:
+    """What came beside the morning's numbers; "" where there was nothing."""
+    parts = [
+        ", ".join(symptoms),
+        f"gut {gut}" if gut not in (None, "fine") else "",
+        f"slept {sleep_h:g} h" if sleep_h is not None else "",
+        f'"{note}"' if note else "",
+    ]
+    told = "; ".join(part for part in parts if part)
+    return f"Also told today: {told}" if told else ""
+
+
 def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
     sets = "the day after" if always_tomorrow else "the day that begins"
     return f"Check-in at {at} ({zone}); it sets {sets}"

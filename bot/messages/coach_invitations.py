@@ -17,7 +17,11 @@ def selfcoach_menu() -> str:
 
 def _ways_in(link: str, code: str) -> str:
     typed = f"/join {code}"
-    return f"{link}\n\nor send me: {typed}" if link else f"Send me: {typed}"
+    return (
+        f"open this link.\n\n{link}\n\nOr send the bot: {typed}"
+        if link
+        else f"send the bot: {typed}"
+    )
 
 
 def coach_invitation(link: str, code: str, days: int) -> str:
@@ -39,15 +43,15 @@ def for_you_to_forward(what: str, days: int) -> str:
 
 def athlete_invitation(coach: str, link: str, code: str) -> str:
     return (
-        f"{coach} invites you to check in here each morning of your peak week. "
-        f"To begin, open this link:\n\n{_ways_in(link, code)}"
+        f"{coach} invites you to check in here each morning of your peak week. To begin: "
+        f"{_ways_in(link, code)}"
     )
 
 
 def contact_invitation(coach: str, link: str, code: str) -> str:
     return (
         f"{coach} asks you to be their second contact: somebody who is told when one of their "
-        f"athletes may need help and {coach} does not answer. To say yes, open this link:\n\n"
+        f"athletes may need help and {coach} does not answer. To say yes: "
         f"{_ways_in(link, code)}"
     )
 

@@ -47,7 +47,7 @@ def alert_tapped(
         return
     if row.acknowledged_at is not None:
         by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
-        said = words.acknowledged_already(by, _when(session, row))
+        said = words.acknowledged_already(by, _when(session, row, person))
         answer(session, incoming, context, said)
         rewrite(session, incoming, alert_text(session, row, person, settled=said), context)
         return
@@ -232,11 +232,12 @@ def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
 
 def _settled(session: Session, row: AlertRow, reader: Person) -> str:
     by = get_person(session, row.acknowledged_by or 0)
-    said = words.acknowledged(by.first_name, _when(session, row))
+    said = words.acknowledged(by.first_name, _when(session, row, reader))
     return alert_text(session, row, reader, settled=said)
 
 
-def _when(session: Session, row: AlertRow) -> str:
+def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
-    return figures.moment(row.acknowledged_at, profile.zone if profile else None)
+    when = figures.moment(row.acknowledged_at, profile.zone if profile else None)
+    return when if reader.id == row.athlete_id else f"{when} their time"

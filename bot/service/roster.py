@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
+from datetime import date
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, select
@@ -12,6 +13,7 @@ from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
+from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons, say
 from bot.service.alerts import open_alerts
 from bot.service.people import athletes_of, get_person, local_date
@@ -23,6 +25,7 @@ from bot.service.week import (
     current_event,
     current_plan,
     current_week,
+    reported_symptoms,
     target_in_force,
 )
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -177,6 +180,9 @@ def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> 
         lines.append(words.card_today(today, target.carb_g, water))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
+    told = _also_told(session, profile, row, today)
+    lines += [told] if told else []
+    if row is not None:
         decided = _decided(session, profile, row)
         lines += [figures.sentence(decided)] if decided else []
     if profile.zone is not None:
@@ -184,6 +190,20 @@ def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> 
         lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
     lines.append(standing(session, profile, context).state)
     return lines
+
+
+def _also_told(
+    session: Session, profile: AthleteProfile, row: CheckInRow | None, today: date
+) -> str:
+    """What the athlete said today beside the numbers, in a line; "" where that is nothing."""
+    reported = reported_symptoms(session, profile.person_id, today)
+    symptoms = [*(row.symptoms if row is not None else ()), *reported]
+    return words.card_also_told(
+        [symptom_name(symptom) for symptom in dict.fromkeys(symptoms)],
+        row.gut if row is not None else None,
+        row.sleep_h if row is not None else None,
+        row.note if row is not None else "",
+    )
 
 
 def _event_words(profile: AthleteProfile, event: EventRow | None, context: Context) -> str:

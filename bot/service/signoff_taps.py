@@ -219,12 +219,13 @@ def _what_happened(session: Session, profile: AthleteProfile, row: DecisionRow) 
     if row.status == DecisionStatus.REPLACED:
         name = get_person(session, profile.person_id).first_name
         return words.replaced(name, own=profile.coach_id == profile.person_id)
+    there = "" if profile.coach_id == profile.person_id else " their time"
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
-        return words.lapsed(stands_g(row), figures.clock(row.sign_off_due_at, profile.zone))
+        return words.lapsed(stands_g(row), figures.clock(row.sign_off_due_at, profile.zone) + there)
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
-    when = figures.moment(row.signed_at, profile.zone)
+    when = figures.moment(row.signed_at, profile.zone) + there
     if row.status == DecisionStatus.PLAN_KEPT:
         return words.plan_kept(by, stands_g(row), when)
     if row.status == DecisionStatus.OTHER_FIGURE:
