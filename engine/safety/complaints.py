@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -12,8 +13,9 @@ from engine.symptoms import WARNINGS, Symptom, screen
 
 from .flag import Flag, Level
 
-_NOTHING_REPORTED = frozenset(
-    {"", "none", "no", "nothing", "n/a", "na", "nil", "-", "fine", "all fine", "ok", "okay", "good"}
+_NOTHING_REPORTED = re.compile(
+    r"(?:none|no|nope|nothing|n/?a|nil|-|all fine|fine|ok|okay|good|all good|"
+    r"(?:no|nothing)(?: new| other)? (?:symptoms?|complaints?|issues?|problems?|to report))?[.! ]*"
 )
 _SOURCES: dict[Symptom, tuple[Source, ...]] = {
     Symptom.CONFUSION: (evidence.HEW_BUTLER_2015,),
@@ -66,7 +68,7 @@ def _by_id(report: str) -> Symptom | None:
 
 
 def _says_nothing(report: str) -> bool:
-    return report.strip().lower().rstrip(".!") in _NOTHING_REPORTED
+    return _NOTHING_REPORTED.fullmatch(report.strip().lower()) is not None
 
 
 def complaint_flags(said: Complaints) -> Iterator[Flag]:

@@ -9,8 +9,8 @@ from engine.units.reading import plain
 from engine.units.volume import VOLUME_WORDS
 
 _COUNTS = {
-    "half a": 0.5, "half": 0.5, "an": 1, "a": 1, "one": 1, "two": 2, "three": 3,
-    "four": 4, "five": 5, "six": 6,
+    "one and a half": 1.5, "a couple of": 2, "half an": 0.5, "half a": 0.5, "half": 0.5, "an": 1,
+    "a": 1, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5, "six": 6,
 }  # fmt: skip
 _COUNT_WORDS = "|".join(sorted(_COUNTS, key=len, reverse=True))
 _NUMBER = r"\d{1,5}(?:[.,]\d{1,3})?"  # of bounded length, for the search to stay linear
@@ -18,8 +18,9 @@ _LONGEST_H = 6.0  # past this it is a day's drinking, not a bout
 _FAST = re.compile(
     rf"(?<![\w.,])(?P<amount>{_NUMBER}|{_COUNT_WORDS}) ?(?P<unit>{VOLUME_WORDS})\b(?: [a-z]+){{0,3}}? "
     r"(?:(?:in|within|over|inside|during)(?: about| around| under| less than| only| just)?"
-    r"(?: the (?:last|past|first))? ?"
+    r"(?: the(?: last| past| first| space of)?)? ?"
     rf"(?P<time>{_NUMBER}|{_COUNT_WORDS})? ?(?P<span>hours?|hrs?|h|minutes?|mins?)\b"
+    r"|(?P<rate>(?:an|per|every) hour(?! later| ago| after| before)|/ ?h(?:our|r)?)\b"
     r"|(?P<once>in one (?:go|sitting|gulp)|at once|in one))"
 )
 
@@ -41,7 +42,7 @@ def _rate(match: re.Match[str]) -> float | None:
         litres = parse_volume(f"{number} {match['unit']}", unit=VolumeUnit.FLOZ_US).litres
     except Refusal:
         return None
-    hours = 1.0 if match["once"] else _hours(match["time"], match["span"])
+    hours = 1.0 if match["once"] or match["rate"] else _hours(match["time"], match["span"])
     if hours is None or not 0 < hours <= _LONGEST_H:
         return None
     # within less than an hour, all of it was drunk within an hour

@@ -34,16 +34,19 @@ _BETWEEN = word_set(
     got get gets getting experience experienced experiencing at actually even ever single bit like i
     am is was were noticed notice noticing suffer suffered suffering from with kind sort issue
     issues problem problems there there's it's i've i'm far today yesterday this morning last night
-    lately overnight other real episode episodes attack attacks bout bouts become became go going
-    report reported to or nor nothing hint trace mild slight extra new me severe bad unusual
+    lately overnight episode episodes attack attacks bout bouts become became go going
+    report reported to or nor nothing hint trace me
     """
 )
 _LESSENED = word_set(
     """
     too very so as that much really quite super overly constantly always completely totally all
-    seriously more longer think believe suppose reckon properly fully such
+    seriously more longer mild slight extra new severe bad unusual other real think believe suppose reckon properly fully such
     """
 )
+# "no" before one of these is an answer, and what follows a sentence of its own: "no I fainted"
+_SUBJECTS = frozenset({"i", "i'm", "i've", "my", "am", "it's", "there's", "was", "were", "is"})
+_DETERMINERS = frozenset({"no", "none", "zero", "nil", "nothing"})
 _TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
 _STEP = re.compile(r"[\w']+|,")
 _AFTER_STILL_THERE = re.compile(
@@ -107,20 +110,24 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
     """
     start = max(0, len(before) - _REACH)
     steps = list(_STEP.finditer(before, start))
-    comma = joined = lessened = False
+    comma = joined = lessened = own_sentence = False
     for step in reversed(steps[-14:]):
         word = step[0]
         around = _around(step.start(), others)
         if around is not None and _STEP.match(before, around[0])[0] in _SELF_DENYING:  # type: ignore[index]
             return Said.YES  # the "no" of "no sleep" is spent on the sleep
         if word in _NOT:
-            if lessened or ((joined or comma) and not listed):
+            alone = word in _DETERMINERS and own_sentence
+            if lessened or alone or ((joined or comma) and not listed):
                 return Said.DOUBT
             if word == "without" and _TWICE_DENIED.search(before, start, step.start()):
                 return Said.YES
             return Said.NO
         if word in _TURNED:
             return Said.YES
+        if word == "free" and before.startswith((" of", " from"), step.end()):
+            return Said.NO
+        own_sentence = own_sentence or word in _SUBJECTS
         comma = comma or word == ","
         joined = joined or word == "and"
         listed = listed or word in {"or", "nor"}

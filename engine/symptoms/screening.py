@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 
@@ -68,6 +69,11 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
 _PHRASES = (*WARNING_PHRASES, *OTHER_PHRASES)
 _CORRECTOR = Corrector(_VOCABULARY, frozenset().union(*(phrase.words for phrase in _PHRASES)))
 
+_TAKEN_BACK = re.compile(
+    r"(?:(?:today|now|this morning|tonight)\b.{0,30}\b"
+    r"(?:do|yes|have|has|had|did|got|started|is|there)\b|"
+    r"(?:i )?(?:do|have|did) (?:now|today)|it(?:'s| is| has)? (?:back|here|there|started|came))"
+)
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
 
 
@@ -81,9 +87,11 @@ def screen(text: str) -> Screening:
         if not clause:
             continue
         asked = mark in {":", "?", "-", "="} and index + 1 < len(parts)
+        # "no chest pain yesterday but today I do"
+        turned = index + 1 < len(parts) and _TAKEN_BACK.match(parts[index + 1][0]) is not None
         answered_no = asked and _is_no(parts[index + 1][0])
         for phrase, span, verdict in _judged(clause, found):
-            if verdict is Said.NO or (answered_no and span[1] == len(clause)):
+            if (verdict is Said.NO and not turned) or (answered_no and span[1] == len(clause)):
                 denied.add(phrase.symptom)
             else:
                 sure = verdict is Said.YES and phrase.sure

@@ -29,7 +29,8 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:sore|heavy|burning|aching) chest
         left arm<2>(?:hurts?|hurting|pains?|numb|ach\w+|tingl\w+)
         heart burn|chesty
-        chest<4>(?:bother\w*|trouble|troubling|wrong|not right|off|bad|playing up|feels?|feeling|felt|odd|problems?|issues?)
+        chest<4>(?:not right|isn't right)
+        chest<4>(?:bother\w*|trouble|troubling|wrong|off|bad|playing up|feels?|feeling|felt|odd|problems?|issues?)
         (?:stabbing|sharp) pains?<3>ribs?
         """,
     ),

@@ -54,6 +54,11 @@ WARNINGS = {
         feeling like passing out
         feel like I could pass out
         everything is going dark when I stand
+        no I fainted
+        no joke I fainted
+        No, I passed out
+        none, fainted once though
+        passed out food everywhere
     """,
     "confusion": """
         I feel really confused
@@ -158,6 +163,16 @@ WARNINGS = {
         my heart is hurting
         pain in the chest, not from training
         tightening in chest
+        chest and back pain
+        pain in my heart
+        stabbing in my chest, heart feels off
+        no relief from the chest pain
+        no change in chest pain
+        nothing helps the chest pain
+        no new chest pain
+        nothing new chest pain same as yesterday
+        no my chest hurts
+        no chest pain yesterday but today I do
     """,
     "palpitations": """
         palpitations
@@ -216,6 +231,13 @@ WARNINGS = {
         heart pounds when I lie down
         thumping heart
         heartrate 140 sitting
+        something wrong with my heart
+        heart rate was 50 now 140
+        pulse irregular during cardio
+        no doubt these are palpitations
+        no sleep from palpitations
+        no palpitations yesterday but it's back
+        heart is strong and pounding
     """,
     "limb-weakness": """
         my legs gave way
@@ -282,6 +304,9 @@ WARNINGS = {
         my legs collapsed under me
         really weak
         legs arent working
+        weakness is in my legs
+        my weakness is getting worse
+        no better, legs still weak
     """,
     "repeated-vomiting": """
         vomited three times
@@ -388,6 +413,7 @@ WARNINGS = {
         splitting head
         horrendous headache
         skull splitting headache
+        never ending severe headache
     """,
     "breathlessness": """
         short of breath
@@ -578,6 +604,11 @@ OTHERS = {
 
 # Said not to be there: no find at all.
 DENIED = """
+    free of chest pain
+    free from headaches
+    heart isn't racing
+    no i haven't fainted
+    chest doesn't feel tight
     no dizziness
     no chest pain
     no headache, no nausea, no chest pain
