@@ -91,9 +91,7 @@ def answer_tap(
 ) -> OutboxRow:
     """Stop the button's spinner, with a few words where they help (200 characters at most)."""
     payload = {"callback_query_id": tap_id} | ({"text": text[:200]} if text else {})
-    return _put(
-        session, chat_id, "answerCallbackQuery", payload, now=now, dedupe=f"tap:{tap_id}"
-    )
+    return _put(session, chat_id, "answerCallbackQuery", payload, now=now, dedupe=f"tap:{tap_id}")
 
 
 def set_menu(
@@ -148,4 +146,8 @@ def _put(
 
 
 def _fitting(text: str) -> str:
-    return text if len(text) <= TEXT_LIMIT else text[: TEXT_LIMIT - 1] + "…"
+    # Telegram counts UTF-16 units, of which an emoji takes two.
+    units = text.encode("utf-16-le")
+    if len(units) <= 2 * TEXT_LIMIT:
+        return text
+    return units[: 2 * (TEXT_LIMIT - 1)].decode("utf-16-le", "ignore") + "…"

@@ -11,6 +11,7 @@ from bot.cli import main
 from bot.settings import Settings, SettingsError, load_settings
 
 TOKEN = "12345:an-invented-token"
+EXAMPLE = Path(__file__).parents[2] / "deploy" / "example.env"
 
 
 @pytest.fixture(autouse=True)
@@ -118,6 +119,21 @@ def test_secrets_do_not_show_when_settings_are_printed() -> None:
     assert TOKEN not in shown
     assert "hidden-word" not in shown
     assert "a-secret" not in shown
+
+
+def test_the_example_file_shows_every_setting_with_its_default(
+    monkeypatch: pytest.MonkeyPatch, tmp_path: Path
+) -> None:
+    lines = EXAMPLE.read_text().replace("# BRIMLINE_", "BRIMLINE_").splitlines()
+    shown = [line.partition("=") for line in lines if line.startswith("BRIMLINE_")]
+    assert {name for name, _, _ in shown} == {
+        f"BRIMLINE_{name.upper()}" for name in Settings.model_fields
+    }
+    own = ("DATABASE_URL", "WEBHOOK_URL", "BOT_TOKEN")
+    for name, _, value in shown:
+        if not name.endswith(own):
+            monkeypatch.setenv(name, value)
+    assert load_settings() == Settings()
 
 
 def test_a_database_that_cannot_be_opened_is_named(
