@@ -79,7 +79,8 @@ NCAA_WEIGHT_LOSS = Source(
 )
 ADULT_SLEEP = Source(
     "adult-sleep",
-    "Watson 2015, Sleep 38:843-844 (from memory), recommends 7 h or more for adults; that two nights running "
+    "Watson 2015, Sleep 38:843-844 (from memory), recommends 7 h or more for adults; that two "
+    "nights running "
     "under 5 h are worth telling the coach is our own choice",
     Provenance.OURS,
 )

@@ -37,7 +37,7 @@ DRUG_PHRASES = tuple(
         r"(?:\d+ ?(?:mg|g|meq|mmol)|dose|doses|dosing|load|loading|extra dose)(?: of)? potassium",
         r"slow k|k tabs?|potassium dos\w+",
         r"water (?:pills?|tablets?|tabs?|capsules?)",
-        r"fat burners?|caffeine (?:pills?|tablets?|tabs?|capsules?)|eca stack|growth hormone",
+        r"overdos\w*|(?:too many|handful of) (?:pills|tablets|capsules)|fat burners?|caffeine (?:pills?|tablets?|tabs?|capsules?)|eca stack|growth hormone",
         r"(?:iv|saline|drip) (?:fluids?|drip|bag)|colon cleanse\w*|stool softeners?",
         r"magnesium citrate|epsom salts? (?:drink|water|to flush)|milk of magnesia",
         r"insulin(?! (?:sensitiv\w+|resist\w+|response|spikes?|levels?|index|release|secretion))",

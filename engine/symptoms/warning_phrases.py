@@ -81,7 +81,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BREATHLESSNESS,
-        "breath wheez gasp suffocat air winded lungs sob pant puff",
+        "breath wheez gasp suffocat air winded lungs sob pant puff lips throat cough",
         sure=r"""
         breathless\w*
         short(?:ness)?<1>breath|shortness of breathing|short breath\w*
@@ -93,6 +93,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         breathing (?:troubles?|problems?|issues?|difficult\w*|heavily|heavy|hard|fast|fine not)
         breath(?:ing)?<3>(?:difficult|hard|labou?red|shallow|short|painful|hurts|struggle|tough|fast|rapid|heavy|heavily|wrong)
         hurts?<2>(?:breathe|breath)
+        lips<2>blue|blue lips|throat<2>(?:closing|closed|swelling|swollen)|cough\w*<2>blood
         gasping|panting|cnt breathe|suffocat\w*
         <can't><3>(?:enough )?air|(?:not|isn't|wasn't)<2>enough air|no air
         """,
@@ -255,7 +256,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SELF_HARM,
-        "suicid kill myself life die dead end live harm alive here living worth cutting hurting",
+        "suicid overdos kill myself life die dead end live harm alive here living worth cutting hurting",
         sure=r"""
         suicid\w*|kill(?:ing)? myself|end(?:ing)? my life|self ?harm\w*|take my own life
         (?:harm|harming|hurt|hurting) myself on purpose|(?:harm|harming) myself
@@ -264,6 +265,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         better off dead|no reason to live|rather be dead
         """,
         doubtful=r"""
+        overdos\w*
         want to die|wanna die|wish i (?:was|were) dead|end it all|cut(?:ting)? myself|hurt(?:ing)? myself
         """,
     ),

@@ -475,6 +475,9 @@ WARNINGS = {
         can't seem to breathe
         not able to breathe
         breathing like I ran a marathon
+        my lips are blue
+        my throat is closing up
+        coughing up blood
     """,
     "self-harm": """
         I want to kill myself
@@ -491,6 +494,7 @@ WARNINGS = {
         life isn't worth living
         can't go on living
         cutting myself again
+        I overdosed
     """,
 }
 
@@ -959,6 +963,8 @@ HARMLESS = """
 """
 
 DRUGS = """
+    took too many pills
+    I overdosed on something
     should I take a diuretic
     thinking about a water pill
     took 40 mg furosemide
