@@ -133,7 +133,16 @@ def test_eaten_counts_before_set_and_set_before_planned() -> None:
     assert expected(eaten=None, set_g=None) == pytest.approx(80 + 0.2 * 4.5)
     assert expected(eaten=None, set_g=400) == pytest.approx(80 + 0.1 * 4.5)
     assert expected(eaten=350, set_g=400) == pytest.approx(80 + 0.05 * 4.5)
+    assert expected(eaten=0, set_g=400) == pytest.approx(80 - 0.3 * 4.5)
+    assert expected(eaten=9000, set_g=400) == pytest.approx(80 + 0.1 * 4.5)
     assert expected(eaten=math.nan, set_g=400) == pytest.approx(80 + 0.1 * 4.5)
+
+
+def test_a_morning_anchors_for_a_week_and_todays_own_never() -> None:
+    week_old, older, own = morning(7, 82.0), morning(8, 82.0), morning(0, 90.0)
+    assert band(80, 300, LEVEL, 0, week_old).expected_kg == pytest.approx(82)
+    assert band(80, 300, LEVEL, 0, older).expected_kg == pytest.approx(80)
+    assert band(80, 300, LEVEL, 0, own).expected_kg == pytest.approx(80)
 
 
 def test_todays_own_weight_does_not_move_the_band_that_judges_it() -> None:
