@@ -39,7 +39,7 @@ def alert(
     if level is Level.WARNING:
         parts += _warning_own() if own else _warning(name)
     elif level is Level.CAUTION:
-        parts += _caution_own() if own else _caution(name)
+        parts += _caution_own(flag) if own else _caution(name, flag)
     if level is not Level.ADVISORY:
         parts.append(settled or _acknowledge(level))
     return "\n\n".join(parts)
@@ -65,17 +65,22 @@ def _warning_own() -> list[str]:
     ]
 
 
-def _caution(name: str) -> list[str]:
+def _caution(name: str, flag: str) -> list[str]:
     return [
-        f"{name} was told that you have been alerted, and to stop and see a doctor if they feel "
-        "unwell. No raise goes out today.",
+        f"{name} was told that their coach has been alerted, and to stop and see a doctor if they "
+        f"feel unwell.{_no_raise(flag)}",
         f"What to do now: talk to {name} before they eat or drink to plan, and ask how they feel. "
         "If they feel unwell, a doctor comes first.",
     ]
 
 
-def _caution_own() -> list[str]:
-    return ["No raise goes out today. If you feel unwell, stop and see a doctor."]
+def _caution_own(flag: str) -> list[str]:
+    return [f"If you feel unwell, stop and see a doctor.{_no_raise(flag)}"]
+
+
+def _no_raise(flag: str) -> str:
+    """A caution of the morning's numbers forbids a raise; a drug can be named at any hour."""
+    return "" if flag == "drug-named" else " No raise goes out on this morning's numbers."
 
 
 def _acknowledge(level: Level) -> str:

@@ -108,7 +108,7 @@ def coach_gone(session: Session, coach: Person, context: Context) -> None:
     query = select(AlertRow).where(
         AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
     )
-    for row in session.exec(query.order_by(col(AlertRow.id))):
+    for row in session.exec(query.order_by(col(AlertRow.id))).all():
         _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
 
 

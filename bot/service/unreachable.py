@@ -28,9 +28,8 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
         coach = get_person(session, profile.coach_id)
         text = words.athlete_unreachable(person.first_name)
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
-    for coach in session.exec(
-        select(Person).where(Person.second_contact_id == person.id).order_by(col(Person.id))
-    ):
+    coaches = select(Person).where(Person.second_contact_id == person.id)
+    for coach in session.exec(coaches.order_by(col(Person.id))).all():
         text = words.contact_unreachable(person.first_name)
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
     if person.is_coach:

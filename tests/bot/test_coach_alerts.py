@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from datetime import UTC, datetime
+from typing import Any
 
 import pytest
 from sqlmodel import select
@@ -388,7 +389,7 @@ def test_a_repeat_that_was_delayed_is_caught_up_by_one_message_not_many(team: Te
     assert len([row for row in waiting if "fainted" in row.payload["text"]]) == 1
 
 
-ALL_FLAGS = {
+ALL_FLAGS: dict[str, dict[str, Any]] = {
     "weight-drop-24h": {"weight_kg": 59.0, "before_kg": 61.2, "down_percent": 3.6},
     "weight-drop-baseline": {"weight_kg": 58.0, "before_kg": 61.2, "down_percent": 5.2},
     "weekly-loss-fast": {"weight_kg": 60.0, "before_kg": 61.2, "days": 7.0, "percent": 2.0},

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import UTC, datetime
+from typing import Any
 
 import pytest
 from sqlalchemy import Engine
@@ -27,7 +28,7 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     return team_at(datetime(2027, 5, 6, 6, 0, tzinfo=UTC))
 
 
-def another(team: Team, user_id: int, name: str, **profile: object) -> Someone:
+def another(team: Team, user_id: int, name: str, **profile: Any) -> Someone:
     """One more athlete of Ravi's, in the state given."""
     with transaction(team.world.engine) as session:
         person = Person(
@@ -37,7 +38,7 @@ def another(team: Team, user_id: int, name: str, **profile: object) -> Someone:
         session.flush()
         session.add(
             AthleteProfile(
-                person_id=person.id, coach_id=1, created_at=team.world.now,
+                person_id=person.id or 0, coach_id=1, created_at=team.world.now,
                 **{"status": AthleteStatus.ACTIVE, "zone": "Europe/London", **profile},
             )
         )  # fmt: skip
