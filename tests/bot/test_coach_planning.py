@@ -178,7 +178,9 @@ def test_moving_the_day_takes_plan_and_limits_along_and_moves_the_mornings(team:
     assert (after.plan, after.limits) == (before.plan, before.limits)
     assert prompts_waiting(team)[-1].date().isoformat() == "2027-05-12"
     with team.world.session() as session:
-        assert [row.active for row in session.exec(select(EventRow))] == [False, True]
+        assert [
+            row.active for row in session.exec(select(EventRow).order_by(col(EventRow.id)))
+        ] == [False, True]
 
 
 def test_a_load_that_cannot_be_is_refused_and_asked_again(fresh: Team) -> None:
