@@ -51,6 +51,7 @@ SIX_OUT = Act(
         Reads(ATHLETE, "decided again"),
         Waits(A_DAY_AT_WORK),
         Says(ATHLETE, "bit dizzy on the stairs after legs today"),
+        Reads(ATHLETE, "If it gets worse"),
         Reads(ATHLETE, "Carbs 195 g (+25 on the plan's 170)"),
     ),
 )
@@ -156,7 +157,7 @@ WEEK: Sequence[Act] = (
 
 OUTCOMES: Sequence[Outcome] = (
     Outcome(7, 170, ("held, steady",)),
-    Outcome(6, 195, ("adjusted, dropping too fast, +25 g", "decided again 2 times")),
+    Outcome(6, 195, ("adjusted, dropping too fast, +25 g", "decided again twice")),
     Outcome(5, 170, ("caution: ", "acknowledged by Aino")),
     Outcome(4, 170, ("check-in missed, the coach was told", "advisory: missed check in")),
     Outcome(3, 520, ("adjusted, flat in load, +25 g",)),

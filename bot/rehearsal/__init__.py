@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 import argparse
+import os
 import sys
 from collections.abc import Sequence
 
 PROGRAM = "brimline rehearse"
-FINE, FAILED, REFUSED = 0, 1, 2
+FINE, FAILED, REFUSED, STOPPED = 0, 1, 2, 130
 
 
 def main(arguments: Sequence[str]) -> int:
@@ -26,6 +27,11 @@ def main(arguments: Sequence[str]) -> int:
     except sitting.NotARehearsal as refusal:
         print(f"{PROGRAM}: {refusal}", file=sys.stderr)
         return REFUSED
+    except BrokenPipeError:  # whoever read along has gone, as `| head` does
+        os.dup2(os.open(os.devnull, os.O_WRONLY), sys.stdout.fileno())
+        return FAILED
+    except KeyboardInterrupt:
+        return STOPPED
     return FINE
 
 

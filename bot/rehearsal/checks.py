@@ -23,8 +23,9 @@ def check_outcomes(rows: Sequence[Row], wanted: Sequence[Outcome]) -> None:
         if row is None:
             raise ScriptBroken(f"the table has no row for {outcome.days_out} days out")
         if row.carb_g != outcome.carb_g:
+            found_g = "nothing" if row.carb_g is None else f"{row.carb_g:g} g"
             raise ScriptBroken(
-                f"{outcome.days_out} days out was to be set to {outcome.carb_g:g} g, not {row.carb_g} g"
+                f"{outcome.days_out} days out was to be set to {outcome.carb_g:g} g, not {found_g}"
             )
         happened = "; ".join(row.happened)
         for words in outcome.happened:

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import event, func
+from sqlalchemy import event, func, or_
 from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 
@@ -69,7 +69,10 @@ class Driver:
         self._file = file
         settings = Settings.model_construct(database_url=f"sqlite:///{file}", worker_threads=1)
         is_new = not file.exists() or file.stat().st_size == 0
-        self.engine = make_engine(settings.database_url)
+        try:
+            self.engine = make_engine(settings.database_url)
+        except OSError:
+            raise NotARehearsal(f"{file} cannot be made there. Name another file.") from None
         event.listen(self.engine, "connect", _without_waiting_for_the_disk)
         self.clock = DrivenClock(self._take_up(is_new=is_new))
         self._app = App(settings, self.engine, self.chats, USE_CASES, self.clock)
@@ -167,29 +170,46 @@ class Driver:
         self.engine.dispose()
 
     async def _settle(self) -> None:
+        # Each has its turn only when there is something for it: a look is cheaper than a turn.
         app = self._app
         for _ in range(MOST_ROUNDS):
-            calls = self.chats.calls
-            await app.worker.step()
-            await app.worker.settle()
-            await app.duties.tick()
-            wait = await app.sender.step()
-            await app.sender.settle()
-            if not self._is_open():
+            open_work = self._open_work()
+            if not open_work:
                 return
-            if self.chats.calls == calls and wait > 0:
+            calls, wait = self.chats.calls, LONGEST_STEP_S
+            if InboxRow in open_work:
+                await app.worker.step()
+                await app.worker.settle()
+            if AgendaRow in open_work:
+                await app.duties.tick()
+            if OutboxRow in open_work:
+                wait = await app.sender.step()
+                await app.sender.settle()
+            # Time passes where something waits for it: the pace of sending, a second attempt.
+            if self.chats.calls == calls and self._open_work() == open_work and wait > 0:
                 self.clock.advance(timedelta(seconds=min(wait, LONGEST_STEP_S)))
         raise Stuck("the machinery did not come to rest")
 
-    def _is_open(self) -> bool:
+    def _open_work(self) -> set[type]:
+        """The queues in which something waits to be done now."""
+        now = self.clock.now()
+        waiting = {
+            InboxRow: select(InboxRow.update_id).where(InboxRow.status == "new"),
+            OutboxRow: select(OutboxRow.id).where(
+                col(OutboxRow.status).in_(("waiting", "sending"))
+            ),
+            AgendaRow: select(AgendaRow.id).where(
+                col(AgendaRow.status) == "waiting",
+                col(AgendaRow.due_at) <= now,
+                or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
+            ),
+        }
         with Session(self.engine) as session:
-            new = select(InboxRow.update_id).where(InboxRow.status == "new").limit(1)
-            unsent = (
-                select(OutboxRow.id)
-                .where(col(OutboxRow.status).in_(("waiting", "sending")))
-                .limit(1)
-            )
-            return (session.exec(new).first() or session.exec(unsent).first()) is not None
+            return {
+                queue
+                for queue, query in waiting.items()
+                if session.exec(query.limit(1)).first() is not None
+            }
 
     async def _comes_in(self, **update: Any) -> None:
         self.clock.advance(REACTION)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import io
 import os
 import re
 import shutil
@@ -42,6 +43,8 @@ class Page:
         self.quiet = False
         self.shown = 0  # messages of the bot's
         self._out = out or sys.stdout
+        if isinstance(self._out, io.TextIOWrapper):
+            self._out.reconfigure(errors="replace")  # for a terminal that lacks a character
         self._hide_codes = hide_codes
         terminal = self._out.isatty()
         self._coloured = terminal and not os.environ.get("NO_COLOR")

@@ -19,6 +19,7 @@ from engine.plan import PLAN_DAYS, DayTarget
 
 HEADS = ("Out", "Day", "Weight", "Full", "Sharp", "Water", "Planned", "Set", "What happened")
 WIDTHS = (3, 10, 7, 4, 5, 6, 7, 5)
+AGAIN = {1: "", 2: " twice"}
 SIGNED = {
     DecisionStatus.APPROVED: "approved by the coach",
     DecisionStatus.OTHER_FIGURE: "another figure set by the coach",
@@ -119,7 +120,7 @@ def _decided(session: Session, event: EventRow, day: date) -> list[str]:
         said.append(SIGNED[DecisionStatus(last.status)])
     again = len(rows) - 1
     if again:
-        said.append("decided again" if again == 1 else f"decided again {again} times")
+        said.append(f"decided again{AGAIN.get(again, f' {again} times')}")
     return said
 
 

@@ -1,0 +1,183 @@
+"""`brimline rehearse --auto`: a whole scripted week, as whoever tries Brimline first sees it."""
+
+from __future__ import annotations
+
+import resource
+import subprocess
+import sys
+from collections.abc import Iterator
+from dataclasses import dataclass
+from pathlib import Path
+
+import pytest
+from sqlmodel import select
+
+from bot.demo.cast import ATHLETE, COACH
+from bot.demo.opening import OPENING
+from bot.demo.script import Act, Outcome, Presses, Reads, ReadsNothing, Says, Step, Until
+from bot.rehearsal.checks import check_all_went_out, check_decisions_replay, check_outcomes
+from bot.rehearsal.driver import Driver
+from bot.rehearsal.page import Page
+from bot.rehearsal.play import Heard, Play, ScriptBroken
+from bot.rehearsal.table import week_rows
+from bot.store.db import transaction
+from bot.store.traffic import OutboxRow
+from bot.store.week import DecisionRow
+
+SECONDS_AT_MOST = 20
+
+
+@dataclass
+class Played:
+    code: int
+    text: str
+    problems: str
+    processor_s: float
+
+
+def rehearse(*arguments: str) -> Played:
+    began = resource.getrusage(resource.RUSAGE_CHILDREN)
+    done = subprocess.run(
+        [sys.executable, "-m", "bot.cli", "rehearse", *arguments],
+        capture_output=True,
+        text=True,
+        check=False,
+        timeout=60,
+        stdin=subprocess.DEVNULL,
+    )
+    ended = resource.getrusage(resource.RUSAGE_CHILDREN)
+    processor_s = ended.ru_utime + ended.ru_stime - began.ru_utime - began.ru_stime
+    return Played(done.returncode, done.stdout, done.stderr, processor_s)
+
+
+@pytest.fixture(scope="module")
+def played() -> Played:
+    return rehearse("--auto")
+
+
+def test_a_whole_week_plays_in_time_and_without_a_complaint(played: Played) -> None:
+    assert (played.code, played.problems) == (0, "")
+    # Of the processor: other tests may run beside this one, and it sleeps nowhere.
+    assert played.processor_s < SECONDS_AT_MOST
+
+
+def test_the_transcript_has_both_sides_with_their_own_local_times(played: Played) -> None:
+    lines = [line.strip() for line in played.text.splitlines()]
+    assert "07:00  Brimline > Orla" in lines
+    assert "09:30  Aino (coach) > Brimline" in lines
+    assert "07:00  Orla > Brimline" in lines
+    assert "09:00  Brimline > Aino (coach)" in lines
+
+
+def test_the_prompt_comes_at_seven_on_both_sides_of_the_change_of_clocks(played: Played) -> None:
+    # Ireland leaves summer time on 25 October 2026, 6 days out.
+    for days_out in (7, 6, 5):
+        at = played.text.index(f"Good morning, Orla. {days_out} days out.")
+        assert played.text[:at].rstrip().splitlines()[-1] == "07:00  Brimline > Orla"
+
+
+@pytest.mark.parametrize(
+    ("days_out", "held"),
+    [
+        ("6", "dropping too fast"),
+        ("5", "caution: water over"),
+        ("4", "check-in missed"),
+        ("3", "flat in load, +25 g"),
+        ("2", "flat in load, +50 g"),
+        ("1", "spilled over, -45 g"),
+        ("0", "full and sharp"),
+    ],
+)
+def test_the_table_at_the_end_says_what_happened_each_day(
+    played: Played, days_out: str, held: str
+) -> None:
+    table = played.text[played.text.rindex("── The week") :].splitlines()
+    assert any(line.startswith(f"{days_out}    ") and held in line for line in table)
+
+
+def test_it_plays_the_same_each_time_and_shows_no_one_time_code(played: Played) -> None:
+    assert rehearse("--auto").text == played.text
+    assert "/join ****-****-****-****" in played.text
+
+
+def test_a_week_that_goes_otherwise_than_scripted_fails_and_says_where() -> None:
+    other_script = (
+        "import sys, bot.demo.week as week\n"
+        "from bot.demo.script import Outcome\n"
+        "week.WEEK, week.OUTCOMES = (), (Outcome(3, 999, ()),)\n"
+        "from bot.rehearsal import main\n"
+        "sys.exit(main(['--auto']))"
+    )
+    done = subprocess.run(
+        [sys.executable, "-c", other_script], capture_output=True, text=True, check=False
+    )
+    assert done.returncode == 1
+    assert "not as scripted: 3 days out was to be set to 999 g, not 495 g" in done.stderr
+    assert "as scripted." not in done.stdout
+
+
+class Sitting:
+    """A rehearsal that a test holds in its hands, after the opening and one morning."""
+
+    def __init__(self, driver: Driver, play: Play) -> None:
+        self.driver = driver
+        self._play = play
+
+    async def plays(self, *steps: Step) -> None:
+        await self._play.act(Act("a test", steps))
+
+
+@pytest.fixture
+async def sitting(tmp_path: Path) -> Iterator[Sitting]:  # type: ignore[misc]
+    heard: Heard = []
+    driver = Driver(tmp_path / "r.sqlite3", lambda what, now, _before: heard.append((what, now)))
+    page = Page()
+    page.clock, page.quiet = driver.clock, True
+    play = Play(driver, page, heard)
+    for act in OPENING:
+        await play.act(act)
+    sitting = Sitting(driver, play)
+    await sitting.plays(Until("prompt"), Says(ATHLETE, "60.4 5 3.5 fine"))
+    yield sitting
+    await driver.close()
+
+
+async def test_each_kind_of_step_can_fail(sitting: Sitting) -> None:
+    for broken, complaint in (
+        (Reads(ATHLETE, "Carbs 999 g"), 'was to read "Carbs 999 g", but read: 7 days out'),
+        (Reads(ATHLETE, "Carbs 170 g", silently=True), "was to read silently"),
+        (ReadsNothing(ATHLETE), "was to read nothing, but read: 7 days out"),
+        (Presses(COACH, "Approve 545 g"), 'has no button "Approve 545 g"'),
+        (Until("sign-off-lapse"), 'no "sign-off-lapse" falls due'),
+    ):
+        with pytest.raises(ScriptBroken, match=complaint.replace("(", r"\(")):
+            await sitting.plays(broken)
+
+
+async def test_a_day_that_holds_something_else_than_written_is_found(sitting: Sitting) -> None:
+    rows = week_rows(sitting.driver)
+    check_outcomes(rows, (Outcome(7, 170, ("held, steady",)),))
+    with pytest.raises(ScriptBroken, match="was to be set to 171 g, not 170 g"):
+        check_outcomes(rows, (Outcome(7, 171, ()),))
+    with pytest.raises(ScriptBroken, match='was to hold "spilled over"'):
+        check_outcomes(rows, (Outcome(7, 170, ("spilled over",)),))
+
+
+async def test_a_decision_that_no_longer_follows_from_its_case_is_found(sitting: Sitting) -> None:
+    check_decisions_replay(sitting.driver.engine)
+    with transaction(sitting.driver.engine) as session:
+        row = session.exec(select(DecisionRow)).one()
+        row.decision = row.decision | {"carb_g": 500.0}
+        session.add(row)
+    with pytest.raises(ScriptBroken, match="comes out differently"):
+        check_decisions_replay(sitting.driver.engine)
+
+
+async def test_a_message_that_did_not_go_out_is_found(sitting: Sitting) -> None:
+    check_all_went_out(sitting.driver.engine)
+    with transaction(sitting.driver.engine) as session:
+        row = session.exec(select(OutboxRow).limit(1)).one()
+        row.status = "failed"
+        session.add(row)
+    with pytest.raises(ScriptBroken, match="1 messages were not sent"):
+        check_all_went_out(sitting.driver.engine)
