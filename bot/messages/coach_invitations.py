@@ -16,12 +16,9 @@ def selfcoach_menu() -> str:
 
 
 def _ways_in(link: str, code: str) -> str:
-    typed = f"/join {code}"
-    return (
-        f"open this link.\n\n{link}\n\nOr send the bot: {typed}"
-        if link
-        else f"send the bot: {typed}"
-    )
+    """The end of a sentence that begins "To begin, "."""
+    typed = f"send the bot: /join {code}"
+    return f"open this link:\n\n{link}\n\nor {typed}" if link else typed
 
 
 def coach_invitation(link: str, code: str, days: int) -> str:
@@ -43,7 +40,7 @@ def for_you_to_forward(what: str, days: int) -> str:
 
 def athlete_invitation(coach: str, link: str, code: str) -> str:
     return (
-        f"{coach} invites you to check in here each morning of your peak week. To begin: "
+        f"{coach} invites you to check in here each morning of your peak week. To begin, "
         f"{_ways_in(link, code)}"
     )
 
@@ -51,7 +48,7 @@ def athlete_invitation(coach: str, link: str, code: str) -> str:
 def contact_invitation(coach: str, link: str, code: str) -> str:
     return (
         f"{coach} asks you to be their second contact: somebody who is told when one of their "
-        f"athletes may need help and {coach} does not answer. To say yes: "
+        f"athletes may need help and {coach} does not answer. To say yes, "
         f"{_ways_in(link, code)}"
     )
 
