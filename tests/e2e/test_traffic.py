@@ -167,6 +167,7 @@ def test_two_processes_on_one_postgresql_share_the_work_and_one_takes_over(
             telegram.says(100 + number, "hello")
         for number in range(6):
             telegram.wait_for_text(100 + number, "text hello")
+        telegram.wait_until(lambda: not first.open_rows(), "the bot to note what it sent")
         first.kill()
         telegram.says(INES, "and now?")
         telegram.wait_for_text(INES, "text and now?")

@@ -15,6 +15,10 @@ from pathlib import Path
 from typing import IO, Any
 
 import httpx
+from sqlmodel import Session, select
+
+from bot.store.db import make_engine
+from bot.store.traffic import InboxRow, OutboxRow
 
 ROOT = Path(__file__).parents[2]
 TOKEN = "12345:invented-token-for-tests"
@@ -242,6 +246,15 @@ class BotProcess:
 
     def log_lines(self) -> list[dict[str, Any]]:
         return [json.loads(line) for line in self.log.read_text().splitlines()]
+
+    def open_rows(self) -> list[str]:
+        """The statuses of what is not yet handled, or not yet known to have been sent."""
+        engine = make_engine(self.database_url)
+        with Session(engine) as session:
+            inbox = session.exec(select(InboxRow.status)).all()
+            outbox = session.exec(select(OutboxRow.status)).all()
+        engine.dispose()
+        return [status for status in (*inbox, *outbox) if status in ("new", "waiting", "sending")]
 
     def _end(self, number: signal.Signals) -> int:
         assert self._process is not None
