@@ -17,7 +17,7 @@ from bot.rehearsal.chats import Happening, Message
 from bot.rehearsal.checks import check_all_went_out, check_decisions_replay, check_outcomes
 from bot.rehearsal.driver import Driver, NotARehearsal, Stuck
 from bot.rehearsal.interactive import FROM_INVITE, HOW_TO_PLAY, Interactive
-from bot.rehearsal.page import Page
+from bot.rehearsal.page import Page, full_name
 from bot.rehearsal.play import Heard, Play, ScriptBroken
 from bot.rehearsal.table import table_lines, week_rows
 
@@ -90,5 +90,5 @@ def _play(runner: asyncio.Runner, play: Play, acts: Sequence[Act]) -> None:
 
 
 def _who_is_who() -> str:
-    who = ", ".join(f"{player.name} is the {player.role} in {player.city}" for player in PLAYERS)
-    return f"A peak week with invented people, from {CURTAIN:%d %B %Y} on. {who}."
+    who = "\n".join(f"  {full_name(player)}, in {player.city}" for player in PLAYERS)
+    return f"A peak week with invented people, from {CURTAIN:%d %B %Y} on:\n{who}"
