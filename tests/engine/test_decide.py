@@ -268,6 +268,8 @@ def test_a_caution_forbids_a_raise_and_lets_a_lowering_through() -> None:
     assert (raised.rule, raised.carb_g, raised.bound) == ("flat-in-load", 460, "caution")
     assert raised.outcome is Outcome.HELD
     assert "that asks for 25 g more. The caution of this morning forbids a raise" in raised.reason
+    held = decide(answering(case("full-and-sharp"), **dark))
+    assert (held.carb_g, held.bound) == (460, None)
     lowered = decide(answering(case("spilled-over"), **dark))
     assert (lowered.carb_g, lowered.bound) == (410, None)
 
@@ -537,6 +539,8 @@ def test_every_source_of_a_decision_is_told_once() -> None:
     [
         {"now": datetime(2026, 11, 26, 8)},  # noqa: DTZ001 - the refusal of it is the point
         {"overrides": {2: math.nan}},
+        {"overrides": {2: math.inf}},
+        {"overrides": {2: -5.0}},
         {"zone": "Atlantis/Capital"},
     ],
 )
