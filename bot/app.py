@@ -5,7 +5,7 @@ from __future__ import annotations
 import asyncio
 import signal
 from collections.abc import Awaitable, Callable, Coroutine
-from datetime import timedelta
+from datetime import UTC, datetime, timedelta
 from typing import Any
 from urllib.parse import urlsplit
 
@@ -154,7 +154,7 @@ class App:
             timezone="UTC",
             job_defaults={"misfire_grace_time": None, "coalesce": True, "max_instances": 1},
         )
-        now = self._clock.now()
+        now = datetime.now(UTC)  # its own clock is the machine's, whatever ours is
         scheduler.add_job(
             self.duties.tick,
             "interval",

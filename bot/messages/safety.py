@@ -23,7 +23,22 @@ SYMPTOM_BUTTONS = {
     "bloating": "Bloated",
     "sleepless": "Hardly slept",
 }
-SYMPTOM_NAMES = SYMPTOM_BUTTONS | {"seizure": "A fit (seizure)"}
+# How a symptom is called inside a sentence, where its id would not do.
+SYMPTOM_NAMES = {
+    "seizure": "a fit (seizure)",
+    "limb-weakness": "weak or heavy limbs",
+    "breathlessness": "shortness of breath",
+    "severe-headache": "a severe headache",
+    "repeated-vomiting": "vomiting again and again",
+    "severe-gut": "severe gut trouble",
+    "dizzy": "dizziness",
+    "sleepless": "hardly any sleep",
+    "shaky": "feeling shaky",
+    "swollen-hands": "swollen hands",
+    "urine-dark": "dark urine",
+    "no-urine": "no urine",
+    "self-harm": "thoughts of harming yourself",
+}
 
 
 IF_WORSE = (
@@ -34,10 +49,12 @@ IF_WORSE = (
 
 def symptom_name(symptom: str) -> str:
     """The symptom in words, for a sentence."""
-    return SYMPTOM_NAMES.get(symptom, symptom.replace("-", " ")).lower()
+    return SYMPTOM_NAMES.get(symptom, symptom.replace("-", " "))
 
 
 def emergency(symptoms: Sequence[str]) -> str:
+    if "self-harm" in symptoms:
+        return despair()
     named = ", ".join(symptom_name(s) for s in symptoms)
     return (
         f"Stop. You reported: {named}.\n\n"
@@ -47,6 +64,19 @@ def emergency(symptoms: Sequence[str]) -> str:
         "• No training, no cardio, no sauna. Don't force food or water down.\n\n"
         "I have alerted your coach and keep on until they answer. Nothing in your plan is adjusted "
         "until they lift that. I am not a doctor: what the emergency people say goes."
+    )
+
+
+def despair() -> str:
+    """Somebody who writes of harming themselves needs a person, not instructions about carbs."""
+    return (
+        "I'm glad you wrote that. No stage is worth this, and you should not be alone with it now.\n\n"
+        "• If you might act on it: call your local emergency number, or go to the nearest hospital.\n"
+        "• Call a crisis line in your country, day or night, or somebody you trust, and say it as "
+        "plainly as you said it here.\n"
+        "• Leave the diet and the training for today. Eat something.\n\n"
+        "I have alerted your coach too and keep on until somebody answers. Nothing in your plan is "
+        "adjusted until then."
     )
 
 
@@ -68,9 +98,12 @@ def drug_refusal() -> str:
 
 
 def doubtful(symptom: str, words: str) -> str:
-    return (
-        f'You wrote "{words}". To be sure: is this {symptom_name(symptom)}, now or since yesterday?'
-    )
+    if symptom == "self-harm":
+        return (
+            f'You wrote "{words}". I have to ask plainly: are you thinking of harming yourself? '
+            "Whatever the answer, you need not be alone with it."
+        )
+    return f'You wrote "{words}". To be sure: do you mean {symptom_name(symptom)}, now or since yesterday?'
 
 
 def doubtful_cleared() -> str:
@@ -98,4 +131,12 @@ def warning_seen_to() -> str:
     return (
         "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
         "figure stands; adjusting goes on with your next check-in."
+    )
+
+
+def drank_too_fast() -> str:
+    return (
+        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
+        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
+        "nausea, swollen hands, confusion: get medical help at once. Your coach has been told."
     )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import timedelta
 
 from sqlmodel import Session, select
@@ -15,17 +16,17 @@ from bot.outbox import say
 from bot.service import alerts, asking
 from bot.service.deciding import decide_checkin, freeze
 from bot.service.people import get_person, local_date, profile_of, record
-from bot.service.week import checkin_row
+from bot.service.week import DRANK_IN_AN_HOUR, checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
 from bot.store.week import SymptomReport
 from engine.checkin import CheckIn
-from engine.safety import Flag, Level
-from engine.safety.complaints import complaint_flags, complaints
+from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import WARNINGS, Symptom
 from engine.symptoms import screen as screen_text
 
 UNANSWERED = "symptom-unanswered"
+DRUG = "drug-named"
 ANSWER_WITHIN = timedelta(minutes=10)  # our own choice; silence counts as a yes
 
 
@@ -36,7 +37,8 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
         return False
     found = screen_text(incoming.text)
     if found.drug:
-        _drug_named(session, person, profile, incoming.text, context)
+        _drug_named(session, person, profile, found.drug_words, context)
+    too_fast = _drank_too_fast(session, profile, incoming.text, context)
     sure = [hit.symptom for hit in found.hits if hit.sure]
     if sure:
         report(session, profile, sure, context)
@@ -47,7 +49,7 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
     ]
     for hit in doubtful:
         _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
-    return bool(found.drug or sure or doubtful)
+    return bool(found.drug or sure or doubtful or too_fast)
 
 
 def report(
@@ -56,7 +58,9 @@ def report(
     """Keep symptoms told outside the check-in's own question; a warning acts at once."""
     day = local_date(profile, context)
     new = [
-        symptom for symptom in dict.fromkeys(symptoms) if _keep(session, profile, symptom, context)
+        symptom
+        for symptom in dict.fromkeys(symptoms)
+        if _keep(session, profile, symptom.value, context)
     ]
     serious = [symptom for symptom in symptoms if symptom in WARNINGS]
     if serious:
@@ -78,25 +82,22 @@ def report(
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
-def _keep(session: Session, profile: AthleteProfile, symptom: Symptom, context: Context) -> bool:
-    """Write the symptom down for the day; False where it was there already."""
+def _keep(session: Session, profile: AthleteProfile, told: str, context: Context) -> bool:
+    """Write down for the day what was told; False where it was there already."""
     day = local_date(profile, context)
     known = session.exec(
         select(SymptomReport).where(
             SymptomReport.athlete_id == profile.person_id,
             SymptomReport.date == day,
-            SymptomReport.symptom == symptom.value,
+            SymptomReport.symptom == told,
         )
     ).first()
     if known is not None:
         return False
-    session.add(
-        SymptomReport(athlete_id=profile.person_id, date=day, symptom=symptom.value, at=context.now)
-    )
+    session.add(SymptomReport(athlete_id=profile.person_id, date=day, symptom=told, at=context.now))
     session.flush()
     record(
-        session, profile.person_id, "symptom", context, by=profile.person_id,
-        symptom=symptom.value,
+        session, profile.person_id, "symptom", context, by=profile.person_id, told=told
     )  # fmt: skip
     return True
 
@@ -108,7 +109,7 @@ def _warn(
     person = get_person(session, profile.person_id)
     freeze(session, profile, "warning-flag", context)
     day = local_date(profile, context)
-    flags = _flags(CheckIn(date=day, symptoms=tuple(symptom.value for symptom in serious)))
+    flags = flags_of_words(CheckIn(date=day, symptoms=tuple(s.value for s in serious)))
     alerts.raise_flags(session, profile, flags, day=day, context=context)
     self_coached = profile.coach_id == profile.person_id
     text = (words.emergency_self_coached if self_coached else words.emergency)(
@@ -117,19 +118,34 @@ def _warn(
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
-def _flags(told: CheckIn) -> list[Flag]:
-    """The flags that rest on words alone, without weights or waters."""
-    return list(complaint_flags(complaints(told)))
-
-
 def _drug_named(
-    session: Session, person: Person, profile: AthleteProfile, text: str, context: Context
+    session: Session,
+    person: Person,
+    profile: AthleteProfile,
+    named: Sequence[str],
+    context: Context,
 ) -> None:
+    """A refusal, a caution to the coach, and no raise that day (the word is kept for the check-in)."""
     say(session, chat_id=person.chat_id, text=words.drug_refusal(), now=context.now)
-    record(session, profile.person_id, "drug-named", context, by=person.id)
+    for word in named:
+        _keep(session, profile, word, context)
     day = local_date(profile, context)
-    flags = [flag for flag in _flags(CheckIn(date=day, note=text)) if flag.id == "drug-named"]
+    flags = [f for f in flags_of_words(CheckIn(date=day, symptoms=tuple(named))) if f.id == DRUG]
     alerts.raise_flags(session, profile, flags, day=day, context=context)
+
+
+def _drank_too_fast(session: Session, profile: AthleteProfile, text: str, context: Context) -> bool:
+    """Whether the text tells of more water within an hour than kidneys can pass; if so, act on it."""
+    rate = fastest_drinking_l_per_h(text)
+    day = local_date(profile, context)
+    flags = flags_of_words(CheckIn(date=day, water_within_one_hour_l=rate))
+    if not flags:
+        return False
+    _keep(session, profile, f"{DRANK_IN_AN_HOUR}{rate}", context)
+    alerts.raise_flags(session, profile, flags, day=day, context=context)
+    person = get_person(session, profile.person_id)
+    say(session, chat_id=person.chat_id, text=words.drank_too_fast(), now=context.now)
+    return True
 
 
 def _ask_to_be_sure(

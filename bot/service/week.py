@@ -146,8 +146,16 @@ def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | No
     return session.exec(query).first()
 
 
+# What was written of drinking fast is kept beside the symptoms of the day, as "...:LITRES".
+DRANK_IN_AN_HOUR = "water-within-one-hour:"
+
+
 def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
-    """The engine's check-in, with symptoms told elsewhere that day joined in."""
+    """The engine's check-in, with what was told elsewhere that day joined in."""
+    rates = [float(r.removeprefix(DRANK_IN_AN_HOUR)) for r in reported if DRANK_IN_AN_HOUR in r]
+    reported = tuple(r for r in reported if DRANK_IN_AN_HOUR not in r)
+    if row.water_within_one_hour_l is not None:
+        rates.append(row.water_within_one_hour_l)
     return CheckIn(
         date=row.date,
         weight_kg=row.weight_kg,
@@ -161,7 +169,7 @@ def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
         sleep_h=row.sleep_h,
         urine_colour=row.urine_colour,
         resting_pulse=row.resting_pulse,
-        water_within_one_hour_l=row.water_within_one_hour_l,
+        water_within_one_hour_l=max(rates, default=None),
     )
 
 

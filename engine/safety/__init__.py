@@ -15,10 +15,11 @@ from engine.plan import PeakPlan
 from engine.symptoms import Symptom
 
 from .complaints import Complaints, complaint_flags, complaints
+from .drinking import fastest_drinking_l_per_h
 from .energy import energy_flags, exercise_kcal
 from .flag import Fact, Flag, Level, highest_level
 from .readings import above, below, finite, plausible_water, plausible_weight, within
-from .water import water_flags
+from .water import too_fast_flags, water_flags
 from .weight import weight_flags
 
 __all__ = [
@@ -26,6 +27,8 @@ __all__ = [
     "Flag",
     "Level",
     "exercise_kcal",
+    "fastest_drinking_l_per_h",
+    "flags_of_words",
     "highest_level",
     "plausible_water",
     "plausible_weight",
@@ -61,6 +64,11 @@ def safety_flags(
         *energy_flags(athlete, plan.day(event.days_out(checkin.date))),
     ]
     return tuple(sorted(flags, key=lambda flag: -flag.level.rank))
+
+
+def flags_of_words(told: CheckIn) -> tuple[Flag, ...]:
+    """The flags that rest on what was said alone, without weight, water or plan."""
+    return (*complaint_flags(complaints(told)), *too_fast_flags(told))
 
 
 def _urine(checkin: CheckIn, said: Complaints) -> Iterator[Flag]:

@@ -20,6 +20,11 @@ def water_flags(
     water = believed_water(checkin.water_l)
     if water is not None:
         yield from _day_flags(water, athlete, _target(baseline, plan, event, checkin))
+    yield from too_fast_flags(checkin)
+
+
+def too_fast_flags(checkin: CheckIn) -> Iterator[Flag]:
+    """More within an hour than kidneys can pass, by the answer or by what was written."""
     fastest = _fastest(checkin)
     most = float(evidence.WATER_IN_AN_HOUR)
     if fastest is not None and above(fastest, most):

@@ -20,6 +20,7 @@ DRUG_WORDS = word_set(
     drostanolone nandrolone boldenone methenolone somatropin hgh halotestin fluoxymesterone
     letrozole anastrozole tamoxifen metformin semaglutide tirzepatide prednisolone prednisone
     cortisone
+    lasix aldactone dyazide bumex edecrin dulcolax senokot ozempic wegovy mounjaro
     """
 )
 # Long enough to be put right when misspelt.
@@ -36,6 +37,7 @@ DRUG_PHRASES = tuple(
         rf"{_PILL} (?:of|with) potassium",
         r"(?:\d+ ?(?:mg|g|meq|mmol)|dose|doses|dosing|load|loading|extra dose)(?: of)? potassium",
         r"slow k|k tabs?|potassium dos\w+",
+        r"(?:how much|how many|when to|should i|shall i|can i|do i) (?:\w+ ){0,2}potassium",
         r"water (?:pills?|tablets?|tabs?|capsules?)",
         r"overdos\w*|(?:too many|handful of) (?:pills|tablets|capsules)|fat burners?|caffeine (?:pills?|tablets?|tabs?|capsules?)|eca stack|growth hormone",
         r"(?:iv|saline|drip) (?:fluids?|drip|bag)|colon cleanse\w*|stool softeners?",

@@ -119,6 +119,43 @@ def test_a_drug_gets_a_plain_refusal_without_a_dose_and_a_caution_to_the_coach(
     assert [alert.flag for alert in alerts(team)] == ["drug-named"]
 
 
+def test_a_drug_named_before_the_check_in_forbids_a_raise_that_morning(
+    sqlite_engine: Engine,
+) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("thinking about a laxative")
+    team.athlete.writes("60.2 5 3.5 dizzy")
+    with team.world.session() as session:
+        made = session.exec(select(DecisionRow)).one()
+    assert (made.decision["rule"], made.decision["bound"]) == ("dropping-too-fast", "caution")
+    assert made.decision["change_g"] == 0
+
+
+def test_water_drunk_too_fast_is_met_at_once_and_counts_in_the_check_in(
+    sqlite_engine: Engine,
+) -> None:
+    """Kidneys pass 0.7 to 1.0 L an hour at most (IOM 2005, as quoted in reviews)."""
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    said = text_of(team.athlete.writes("drank 2 litres in an hour"))
+    assert "more water in a short time" in said
+    assert [alert.flag for alert in alerts(team)] == ["water-too-fast"]
+    team.athlete.writes("60.2 5 3.5 dizzy")
+    with team.world.session() as session:
+        made = session.exec(select(DecisionRow)).one()
+    assert "water-too-fast" in [flag["id"] for flag in made.decision["flags"]]
+
+
+def test_somebody_in_despair_is_answered_as_a_person(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    asked = text_of(team.athlete.writes("i want to kill myself"))
+    assert "are you thinking of harming yourself?" in asked
+    said = text_of(team.athlete.taps("Yes"))
+    assert "should not be alone" in said and "crisis line" in said and "Carbs" not in said
+    assert any("Warning" in m.text for m in team.coach.hears())
+
+
 def test_a_symptom_told_before_the_check_in_counts_in_it(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
@@ -134,7 +171,7 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
-    assert "Noted: dizzy" in said and "you felt dizzy" in said and "emergency number" in said
+    assert "Noted: dizziness" in said and "you felt dizzy" in said and "emergency number" in said
 
 
 def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:
