@@ -229,7 +229,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         for _ in range(3):
             talk.skip(COACH)
             bot.clock.put_forward_to(bot.clock.now() + timedelta(minutes=5, seconds=5))
-            talk.hears(COACH, "Warning")
+            talk.hears(COACH, "Not acknowledged yet")
         talk.hears(CONTACT, "Warning")
         talk.taps(CONTACT, "Acknowledge", "cknowledged")
         talk.says(ATHLETE, "/past", "61.9 kg")
