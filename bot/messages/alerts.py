@@ -66,6 +66,11 @@ def _warning_own() -> list[str]:
 
 
 def _caution(name: str, flag: str) -> list[str]:
+    if flag == "drug-named":
+        return [
+            f"{name} was told that nothing here can help with drugs, and to ask a doctor.",
+            f"What to do now: talk to {name}, and send them to a doctor with the question.",
+        ]
     return [
         f"{name} was told that their coach has been alerted, and to stop and see a doctor if they "
         f"feel unwell.{_no_raise(flag)}",

@@ -27,12 +27,17 @@ def out(days_out: int) -> str:
     return "1 day out" if days_out == 1 else f"{days_out} days out"
 
 
+def signed(change_g: float) -> str:
+    """ "+25", "−25": with a minus that is as wide as the plus."""
+    return f"{change_g:+.0f}".replace("-", "−")
+
+
 def grams_change(carb_g: float, planned_g: float) -> str:
     """The figure against the plan: "(+25 on the plan's 410)", or that it is the plan's."""
     change = carb_g - planned_g
     if abs(change) < 0.5:
         return "(as planned)"
-    return f"({change:+.0f} on the plan's {planned_g:.0f})"
+    return f"({signed(change)} on the plan's {planned_g:.0f})"
 
 
 def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
@@ -136,7 +141,7 @@ def week_row(
     *, today: bool, fixed: bool,
 ) -> str:  # fmt: skip
     change = target.carb_g - planned_g
-    moved = f" ({change:+.0f})" if abs(change) >= 0.5 else ""
+    moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
     mark = " ← today" if today else ""
     state = "" if fixed else " planned"
     return (

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from typing import Any
 
 from bot.messages.safety import symptom_name
@@ -174,3 +174,21 @@ def no_plan_yet(coach_name: str) -> str:
 
 def nothing_planned_today() -> str:
     return "Noted, thank you. Your plan runs from seven days out, so nothing is adjusted yet."
+
+
+def beside_the_numbers(
+    symptoms: Sequence[str], gut: str | None, sleep_h: float | None, note: str
+) -> str:
+    """What the athlete said beside the numbers, in a line; empty where there was nothing."""
+    parts = [symptom_name(symptom) for symptom in symptoms]
+    if gut in ("heavy", "bad"):
+        parts.append(f"gut {gut}")
+    if parts and sleep_h is not None:
+        parts.append(f"{sleep_h:g} h of sleep")
+    if note:
+        parts.append(f'"{note}"')
+    return ", ".join(parts)
+
+
+def passed_on(name: str, told: str) -> str:
+    return f"{name} adds to this morning's numbers: {told}"

@@ -100,7 +100,7 @@ VOLUME_UNITS = {
 
 def ask_place() -> str:
     return (
-        "Where are you, so that I write in your morning? Send a city, "
+        "Where are you? I ask by your own clock. Send a city, "
         "or tell me what time it is where you are, such as 14:35."
     )
 

@@ -115,9 +115,9 @@ def told_coach(symptoms: Sequence[str], coach_name: str) -> str:
     return f"Noted: {named}. {coach_name} can see it. {IF_WORSE}"
 
 
-def caution_line() -> str:
+def caution_line(causes: Sequence[str]) -> str:
     return (
-        "Something in your numbers wants a second look, so your coach has been told and nothing is "
+        f"This wants a second look: {' '.join(causes)}\nYour coach has been told and nothing is "
         "raised today. If you feel unwell, stop and see a doctor."
     )
 

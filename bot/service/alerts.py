@@ -37,6 +37,13 @@ PACES = {
     Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
 }
 STOP_REPEATING_AFTER = timedelta(hours=24)
+# The same drink told twice: where both come at once, only the second is brought to the coach.
+SAID_BY = {
+    "water-under-target": "water-under-adequate",
+    "water-over-target": "water-over-guard-rail",
+}
+# What a plan or a whole week shows would be news only once.
+ONCE_A_WEEK = frozenset({"low-energy-availability", "weekly-loss-fast"})
 
 
 def raise_flags(
@@ -53,7 +60,10 @@ def raise_flags(
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
     again): then a warning acknowledged that day is not raised once more.
     """
+    raised = {flag.id for flag in flags}
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
+        if SAID_BY.get(flag.id) in raised:
+            continue
         _raise(session, profile, flag, day, context, told_anew=told_anew)
 
 
@@ -180,6 +190,8 @@ def _raise(
             if not worse:
                 return
             _supersede(session, earlier, flag.level, context)
+        elif flag.id in ONCE_A_WEEK and abs((day - earlier.date).days) < 7:
+            return
         elif earlier.date == day and not worse:
             if flag.level is Level.ADVISORY:
                 return

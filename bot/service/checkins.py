@@ -111,6 +111,21 @@ def take(
         lead = words.re_decided()
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
     decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
+    _pass_on(session, profile, row, context)
+
+
+def _pass_on(
+    session: Session, profile: AthleteProfile, row: CheckInRow, context: Context
+) -> None:
+    """What was said beside the numbers goes to the coach too, silently."""
+    told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
+    if not told or profile.coach_id == profile.person_id:
+        return
+    coach, person = get_person(session, profile.coach_id), get_person(session, profile.person_id)
+    say(
+        session, chat_id=coach.chat_id, now=context.now, silent=True,
+        text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
+    )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:
@@ -139,7 +154,7 @@ def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> An
     # What was never asked in a one-line check-in is not asked when another answer changes.
     for key in ("sharpness", "carb_eaten_g"):
         answers.setdefault(key, None)
-    was_off = bool(row.symptoms or row.note or row.gut not in (None, "fine"))
+    was_off = bool(row.symptoms or row.gut not in (None, "fine"))
     answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
     if was_off:
         answers |= {

@@ -10,6 +10,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context
 from bot.messages import athlete as words
 from bot.messages import safety
+from bot.messages.alert_causes import cause
 from bot.messages.checkin import no_plan_yet, nothing_planned_today
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
@@ -233,14 +234,21 @@ def _tell_athlete(
     if decision.needs_sign_off:
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
-    cautious = any(flag.level is Level.CAUTION for flag in decision.flags)
+    causes = [
+        cause(
+            flag.id, dict(flag.facts),
+            weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+        )
+        for flag in decision.flags
+        if flag.level is Level.CAUTION and alerts.SAID_BY.get(flag.id) not in {f.id for f in decision.flags}
+    ]  # fmt: skip
     text = words.target_message(
         decision.sets_date,
         decision.days_out,
         words.target_lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
-        caution=safety.caution_line() if cautious else "",
+        caution=safety.caution_line(causes) if causes else "",
     )
     say(
         session, chat_id=person.chat_id, text=text, now=context.now,

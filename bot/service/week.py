@@ -226,12 +226,9 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
     return Case(
         athlete=athlete_of(profile),
         baseline=baseline_of(profile),
+        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
         # The cut-off is by the clock where the athlete is, wherever the stage may be.
-        event=Event(
-            kind=EventKind(week.event.kind),
-            day=week.event.day,
-            zone=profile.zone or week.event.zone,
-        ),
+        zone=profile.zone or week.event.zone,
         plan=week.plan,
         limits=week.limits,
         history=history_before(session, profile.person_id, row.date),

@@ -186,7 +186,7 @@ def test_a_whole_peak_week_over_the_bot_api(
 
         # A water alarm: the coach is pinged aloud, and acknowledges.
         morning(bot, talk, 5)
-        talk.says(ATHLETE, "60.7 5 7.4", "wants a second look")
+        talk.says(ATHLETE, "60.7 5 7.4", "second look")
         alarm = talk.hears(COACH, "Caution")
         assert "7.4 L" in alarm
         talk.taps(COACH, "Acknowledge", "cknowledged")
