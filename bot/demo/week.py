@@ -63,7 +63,7 @@ FIVE_OUT = Act(
         Says(ATHLETE, "59.8 5 6 on target fine"),
         Reads(COACH, "Caution: Orla"),
         Reads(ATHLETE, "Carbs 170 g (as planned)"),
-        Reads(ATHLETE, "your coach has been told"),
+        Reads(ATHLETE, "I let your coach know"),
         Until("alert-repeat:1"),
         Reads(COACH, "Not acknowledged yet"),
         Presses(COACH, "Acknowledge"),
@@ -134,7 +134,7 @@ ONE_OUT = Act(
     (
         Until("prompt"),
         Says(ATHLETE, "62.7 8 3.5 2 on target fine"),
-        Reads(ATHLETE, "Carbs 450 g (-45 on the plan's 495)"),
+        Reads(ATHLETE, "Carbs 450 g (−45 on the plan's 495)"),
     ),
 )
 

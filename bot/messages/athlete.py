@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from bot.messages.onboarding import VOLUME_UNITS, WEIGHT_UNITS
 from bot.messages.reasons import BOUNDS, reason
 from engine.plan import DayTarget
 from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
@@ -223,7 +224,7 @@ def settings_message(
 ) -> str:
     return (
         f"You are asked at {prompt_time}, by the clock of {zone}.\n"
-        f"Weight in {weight_unit}, drinks in {volume_unit}."
+        f"Weight in {WEIGHT_UNITS[weight_unit]}, drinks in {VOLUME_UNITS[volume_unit]}."
         + ("\nPaused: nothing is asked until /resume." if paused else "")
     )
 

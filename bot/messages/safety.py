@@ -103,7 +103,8 @@ def doubtful(symptom: str, words: str) -> str:
             f'You wrote "{words}". I have to ask plainly: are you thinking of harming yourself? '
             "Whatever the answer, you need not be alone with it."
         )
-    return f'You wrote "{words}". To be sure: do you mean {symptom_name(symptom)}, now or since yesterday?'
+    meant = symptom_name(symptom)
+    return f'You wrote "{words}". To be sure: do you mean {meant}, now or since yesterday?'
 
 
 def doubtful_cleared() -> str:
@@ -117,7 +118,7 @@ def told_coach(symptoms: Sequence[str], coach_name: str) -> str:
 
 def caution_line(causes: Sequence[str]) -> str:
     return (
-        f"This wants a second look: {' '.join(causes)}\nYour coach has been told and nothing is "
+        f"This wants a second look: {' '.join(causes)}\nI let your coach know, and nothing is "
         "raised today. If you feel unwell, stop and see a doctor."
     )
 

@@ -114,9 +114,7 @@ def take(
     _pass_on(session, profile, row, context)
 
 
-def _pass_on(
-    session: Session, profile: AthleteProfile, row: CheckInRow, context: Context
-) -> None:
+def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
     """What was said beside the numbers goes to the coach too, silently."""
     told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
     if not told or profile.coach_id == profile.person_id:

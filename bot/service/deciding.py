@@ -234,14 +234,7 @@ def _tell_athlete(
     if decision.needs_sign_off:
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
-    causes = [
-        cause(
-            flag.id, dict(flag.facts),
-            weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
-        )
-        for flag in decision.flags
-        if flag.level is Level.CAUTION and alerts.SAID_BY.get(flag.id) not in {f.id for f in decision.flags}
-    ]  # fmt: skip
+    causes = _caution_causes(profile, decision)
     text = words.target_message(
         decision.sets_date,
         decision.days_out,
@@ -255,6 +248,21 @@ def _tell_athlete(
         buttons=target_buttons(decided.checkin_id, decision.ask_again),
         topic=target_topic(profile.person_id, decision.sets_date),
     )  # fmt: skip
+
+
+def _caution_causes(profile: AthleteProfile, decision: Decision) -> list[str]:
+    """Each caution in a sentence with its figures; one drink is told once."""
+    raised = {flag.id for flag in decision.flags}
+    return [
+        cause(
+            flag.id,
+            dict(flag.facts),
+            weight_unit=profile.weight_unit,
+            volume_unit=profile.volume_unit,
+        )
+        for flag in decision.flags
+        if flag.level is Level.CAUTION and alerts.SAID_BY.get(flag.id) not in raised
+    ]
 
 
 def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:

@@ -33,7 +33,11 @@ class UTCDateTime(TypeDecorator[datetime]):
         value = value.astimezone(UTC)
         return value.replace(tzinfo=None) if dialect.name == "sqlite" else value
 
-    def process_result_value(self, value: Any, dialect: Dialect) -> datetime | None:
+    def process_result_value(  # the base class calls it with the dialect
+        self,
+        value: Any,
+        dialect: Dialect,  # noqa: ARG002
+    ) -> datetime | None:
         if value is None:
             return None
         assert isinstance(value, datetime)

@@ -217,5 +217,9 @@ def test_the_same_warning_twice_pings_the_coach_once_while_it_is_open(
 
 
 def test_no_sentence_to_an_athlete_names_a_drug_with_a_dose() -> None:
-    said = [words.drug_refusal(), words.emergency(["fainting"]), words.caution_line(["Drank 1.2 L."])]
+    said = [
+        words.drug_refusal(),
+        words.emergency(["fainting"]),
+        words.caution_line(["Drank 1.2 L."]),
+    ]
     assert not any(unit in text for text in said for unit in (" mg", " mcg", "tablet of"))

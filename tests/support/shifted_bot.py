@@ -16,7 +16,6 @@ from bot.store.migrate import upgrade_to_head
 from bot.telegram.transport import TelegramTransport
 from tests.support.chats import PATIENCE_S, TOKEN, Telegram
 
-
 SPEED = 10  # so that the bot's own pace (a message a second and chat) does not take real seconds
 
 
