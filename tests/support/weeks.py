@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 
 from sqlalchemy import Engine
 
@@ -22,6 +22,9 @@ ONBOARDING_ANSWERS = (
     "Europe/London", "0", "06:30",
     "165", "61.2", "14", "310", "140", "55", "25", "3.5", "2300",
 )  # fmt: skip
+
+
+AFTERNOON = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
 
 
 @dataclass
@@ -44,7 +47,7 @@ class Team:
         self.world.until(datetime(day.year, day.month, day.day, hour, minute, tzinfo=UTC))
 
 
-def invited(engine: Engine, now: datetime = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)) -> Team:
+def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
     """Ravi coaches; Mira has just taken up his invitation and is asked the first question."""
     world = World(engine, now)
     team = Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira"))
@@ -65,18 +68,23 @@ def invited(engine: Engine, now: datetime = datetime(2027, 5, 1, 15, 0, tzinfo=U
     return team
 
 
-def onboarded(engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS) -> Team:
+def onboarded(
+    engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS, *, now: datetime = AFTERNOON
+) -> Team:
     """Mira has answered the first questions."""
-    team = invited(engine)
+    team = invited(engine, now)
     for answer in answers:
         team.athlete.writes(answer)
     team.coach.hears()
     return team
 
 
-def in_peak_week(engine: Engine, *, shape: str = "even") -> Team:
+def in_peak_week(
+    engine: Engine, *, shape: str = "even", now: datetime = AFTERNOON, days_ahead: int = 8
+) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out."""
-    team = onboarded(engine)
+    team = onboarded(engine, now=now)
+    team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)
         assert profile is not None
