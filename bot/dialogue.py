@@ -40,7 +40,8 @@ def always(answers: Answers) -> bool:
 class Step:
     """One question. `read` raises `engine.units.Refusal` or `Unread` for what it cannot take.
 
-    `read` sees the answers so far and "_now", the instant of the answer as ISO text.
+    `read` sees the answers so far and "_now", the instant of the answer as ISO text; `ask` sees
+    "_again" where an answer could not be read and the question stands once more.
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
     one more entry and ends the step. Steps whose `when` is false are passed over. `stays` keeps the

@@ -25,7 +25,7 @@ def ask_weight(answers: Answers) -> str:
     unit = {"kg": "kg", "lb": "lb", "st": "st and lb"}[answers["_weight_unit"]]
     question = f"Your weight this morning, in {unit}?"
     greeting = answers.get("_greeting")
-    if not greeting:  # one answer is being changed
+    if not greeting or answers.get("_again"):  # one answer is changed, or asked for once more
         return question
     line = (
         "weight, fullness, water and sharpness"

@@ -329,7 +329,7 @@ def _refuse(
     sentence: str,
     context: Context,
 ) -> None:
-    text = common.refused(sentence, step.ask(question.answers))
+    text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
