@@ -4,12 +4,15 @@ from __future__ import annotations
 
 import argparse
 import json
+import os
 import sys
 import tomllib
 from collections.abc import Sequence
+from concurrent.futures import ProcessPoolExecutor
 from dataclasses import asdict
 from pathlib import Path
 
+from engine.cohort.report import bench
 from engine.protocol import BadProtocol, read_protocol, simulate
 from engine.validation import compare
 
@@ -89,11 +92,60 @@ def validate_command(argv: Sequence[str]) -> int:
     return 0 if held == len(rows) else 1
 
 
+def cohort_command(argv: Sequence[str]) -> int:
+    """`cohort [--athletes N] [--seed S] [--json]`: the policies on virtual athletes."""
+    parser = argparse.ArgumentParser(
+        prog="cohort", description="Fixed plan, rules, rules with forecast and an oracle compared."
+    )
+    parser.add_argument("--athletes", type=_count, default=500)
+    parser.add_argument("--seed", type=int, default=7)
+    parser.add_argument("--particles", type=_count, default=1000)
+    parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
+    parser.add_argument("--json", action="store_true", help="print the same as data")
+    options = parser.parse_args(argv)
+    with ProcessPoolExecutor(options.workers) as pool:
+        found = bench(options.athletes, options.seed, particles=options.particles, spread=pool.map)
+    if options.json:
+        _say(json.dumps(found, indent=1))
+        return 0
+    policies = found["policies"]
+    assert isinstance(policies, dict)  # noqa: S101 - for the type checker
+    _say(
+        f"{found['athletes']} virtual athletes, seed {found['seed']}\n"
+        f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "
+        f"{'worse**':>8} {'flags':>6} {'broken':>7} {'band':>6}"
+    )
+    for name, row in policies.items():
+        band = row.get("weight_band_80_holds")
+        _say(
+            f"{name:36}{row['look']:6.3f} {row['flat']:6.1%} {row['spilled']:7.1%} "
+            f"{row['gain_of_oracle']:9.0%} {row['better_where_plan_misses']:8.0%} "
+            f"{row['worse_by_over_0.05']:8.1%} {row['flags']:6d} {row['limits_broken']:7d} "
+            f"{'' if band is None else format(band, '6.1%')}"
+        )
+    _say(
+        "*  of the athletes whom the fixed plan leaves flat or spilled over\n"
+        "** by more than 0.05 of the look, of all athletes"
+    )
+    return 0
+
+
+def _count(text: str) -> int:
+    value = int(text)
+    if value < 1:
+        raise argparse.ArgumentTypeError(f"{value} is less than 1")
+    return value
+
+
 def _say(text: str, *, error: bool = False) -> None:
     (sys.stderr if error else sys.stdout).write(text + "\n")
 
 
-COMMANDS = {"simulate": simulate_command, "validate": validate_command}
+COMMANDS = {
+    "simulate": simulate_command,
+    "validate": validate_command,
+    "cohort": cohort_command,
+}
 
 
 if __name__ == "__main__":
