@@ -31,7 +31,7 @@ class Athletes:
     ceiling: Floats  # g of muscle glycogen
     needs: Floats  # g a day that never reach the store
     fill: Floats  # share of the ceiling that a day can fill
-    usage: Floats  # share of the store used a day at rest
+    usage: Floats  # share of the ceiling used a day at rest when full; falls with the square
     training: Floats  # share of the store used by a training day, on top
     burn_more: Floats  # g of excess a day that is burnt unseen
     carries: Floats  # g of excess that the look carries unseen
@@ -79,17 +79,17 @@ def draw_athletes(number: int, rng: np.random.Generator) -> Athletes:
         return np.asarray(value * np.exp(rng.normal(0, spread, number)))
 
     muscle = lean * np.where(female, 0.46, 0.50)
-    ceiling = muscle * 0.162 * around(185, 0.14)
+    ceiling = muscle * 0.162 * around(190, 0.14)
     return Athletes(
         female=female,
         body_mass=mass,
         body_fat_percent=fat + rng.normal(0, 1.5, number),
         lean=lean,
         ceiling=ceiling,
-        needs=lean * around(2.2, 0.18),
+        needs=lean * around(2.7, 0.15),
         fill=around(0.80, 0.22),
-        usage=around(0.10, 0.25),
-        training=around(0.24, 0.25),
+        usage=around(0.38, 0.25),
+        training=around(0.20, 0.25),
         burn_more=lean * around(2.0, 0.25),
         carries=lean * around(1.6, 0.25),
         water=around(2.8, 0.12),
@@ -134,9 +134,10 @@ def next_morning(
         + (athletes.lean * 1.9 * (1 - np.exp(-carb_g / (3.0 * athletes.lean))) - now.liver) * 0.6
     )
     most = athletes.fill * athletes.ceiling
+    share = now.store / athletes.ceiling
     room = np.maximum(1 - (now.store / athletes.ceiling) ** 8, 0)
     taken = most * (1 - np.exp(-net / most)) * room
-    used = now.store * athletes.usage * (1 + training * athletes.training / athletes.usage)
+    used = now.store * (share * athletes.usage + training * athletes.training)
     store = np.clip(now.store + taken - used, 0.02 * athletes.ceiling, athletes.ceiling)
     excess = np.maximum(net - (store - now.store + used) - athletes.burn_more, 0) / athletes.carries
     blur = 0.5 * now.blur + now.pending + 0.5 * excess
@@ -155,7 +156,7 @@ def next_morning(
         lag_water=lag,
         salt_water=salt,
         gut=gut,
-        tissue=now.tissue - 0.12 * kcal_short,
+        tissue=now.tissue - 0.07 * kcal_short,
     )
 
 

@@ -261,6 +261,7 @@ def oracle(athletes: Athletes, seed: int) -> Outcome:
     ceiling = np.array([bound.ceiling_g for bound in bounds])
     for out in DAYS_OUT:
         if out not in LOAD_DAYS:
+            weeks.answers(out)
             weeks.live(out, chosen[out])
     begin = weeks.now
 
@@ -280,7 +281,10 @@ def oracle(athletes: Athletes, seed: int) -> Outcome:
                 better = look > best
                 best = np.where(better, look, best)
                 chosen[out] = np.where(better, dose, chosen[out])
-    weeks.now = ends(chosen)
+    for out in LOAD_DAYS:
+        weeks.answers(out)
+        weeks.live(out, chosen[out])
+    weeks.answers(0)
     given = [{out: float(chosen[out][i]) for out in DAYS_OUT} for i in range(len(athletes))]
     return _outcome(weeks, given)
 

@@ -12,7 +12,7 @@ import numpy as np
 DAYS_OUT = (7, 6, 5, 4, 3, 2, 1)
 LOAD_DAYS = (3, 2, 1)
 #: Planned carbohydrate, g/kg body mass, by days out.
-PLAN_G_PER_KG = {7: 2.0, 6: 1.5, 5: 1.5, 4: 1.5, 3: 7.5, 2: 8.5, 1: 5.4}
+PLAN_G_PER_KG = {7: 2.0, 6: 1.5, 5: 1.5, 4: 1.5, 3: 8.0, 2: 8.5, 1: 7.0}
 TRAINING_DAYS = (7, 6, 5, 4)
 STEP_G_PER_KG = 0.5
 MOST_STEPS = 5  # largest change a day, in steps

@@ -85,12 +85,21 @@ def _motonaga(dose: float, percent: float) -> Study:
         "Motonaga et al. 2022, Nutrients 14:1320: 24 h after depletion, same energy at each dose",
         SEEN,
         _subject("male", 60, 12, "trained"),
-        [RIDE, {"hours": 24, "carb_g_per_kg_day": dose, "protein_g_per_kg_day": 1.2}],
+        [
+            RIDE,
+            {
+                "hours": 24,
+                "carb_g_per_kg_day": dose,
+                "protein_g_per_kg_day": 1.2,
+                "fat_g_per_kg_day": (49 - 4 * dose - 4 * 1.2) / 9,
+            },
+        ],
         [
             Measured(measure=Measure.MUSCLE_RATIO, value=29.9, after=1, spread=15.9),
             Measured(measure=Measure.MUSCLE_RATIO, value=percent, after=2),
         ],
-        "n=8 collegiate endurance athletes; size assumed; start at the usual level",
+        "n=8 collegiate endurance athletes; same energy and protein at each dose, which must be at least "
+        "49 kcal/kg for the highest to fit; size assumed; start at the usual level",
     )
 
 
