@@ -23,8 +23,8 @@ from engine.tracker import (
     weights_kg,
 )
 
-PARTICLES = 200
-REPLANS = (-1.0, -0.5, 0.0, 0.5, 1.0)
+PARTICLES = 100
+REPLANS = (-0.7, 0.0, 0.7)
 STEP_H = 1.0
 
 

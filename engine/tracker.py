@@ -56,8 +56,8 @@ class Person:
 PRIOR: dict[str, tuple[float, float]] = {
     "pool": (0.0, float(known.POOL_SPREAD)),
     "ceiling": (0.0, float(known.CEILING_SPREAD)),
-    "burn": (0.0, float(known.BURN_SPREAD)),
-    "work": (0.0, float(known.WORK_SPREAD)),
+    "burn": (float(known.BURN_USUAL), float(known.BURN_SPREAD)),
+    "work": (float(known.WORK_USUAL), float(known.WORK_SPREAD)),
     "intake": (0.0, float(known.INTAKE_SPREAD)),
     "water": (0.0, float(known.WATER_SPREAD)),
     "scale": (0.0, float(known.SCALE_SPREAD)),
@@ -179,8 +179,10 @@ def _told_day(person: Person, intake: Intake, who: Body) -> Day:
 
 def weights_kg(belief: Belief) -> Floats:
     """Morning body mass of each particle, before the scale's noise."""
-    changes = mass_change_kg(belief.state, belief.first, belief.body)
-    return belief.frame.body_mass_kg + belief.person["scale"] + changes
+    who = belief.body
+    changes = mass_change_kg(belief.state, belief.first, who)
+    spilled = float(known.SPILL_WATER) * blurs_of(belief.state, belief.person, who.lean_kg)
+    return np.asarray(belief.frame.body_mass_kg + belief.person["scale"] + changes + spilled)
 
 
 def weight_band(belief: Belief, rng: np.random.Generator, *, chance: float = 0.8) -> Band:

@@ -153,10 +153,7 @@ class Foresight:
         if days_out not in LOAD_DAYS or not self.belief.fits:
             return limits.fit(wanted, planned, left)
         low, high = limits.window(planned, left)
-        most = round(limits.change_per_day_g / limits.step_g)
-        doses = sorted(
-            {float(np.clip(planned + k * limits.step_g, low, high)) for k in range(-most, most + 1)}
-        )
+        doses = sorted({float(np.clip(planned + k * limits.step_g, low, high)) for k in STEPS})
         if not proposal.may_rise:
             doses = [dose for dose in doses if dose <= planned]
         ahead = [
@@ -179,4 +176,6 @@ class Foresight:
         return limits.fit(chosen.carb_g, planned, left)
 
 
+#: Steps from the plan that are looked at; further out the look changes slowly.
+STEPS = (-5, -3, -2, -1, 0, 1, 2, 3, 5)
 INDIFFERENCE = 0.004  # of the look

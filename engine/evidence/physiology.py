@@ -177,7 +177,7 @@ LOW_LEVEL = _number(
 LOW_REFILL = _number("rate of that refill from empty", 2.0, "g/kg FFM/d", SHIOSE_ABSTRACT)
 ENERGY_LEAST = _number("energy surplus share at which the effect ends, low", -0.3, "1", FITTED)
 ENERGY_MOST = _number("energy surplus share at which the effect ends, high", 0.454, "1", FITTED)
-SPILL_KEPT = _number("days for which spilled carbohydrate shows", 1.0, "d", FITTED)
+SPILL_KEPT = _number("days for which spilled carbohydrate shows", 2.0, "d", FITTED)
 
 # Exercise
 WORK_FLOOR = _number(
