@@ -109,7 +109,7 @@ def cohort_command(argv: Sequence[str]) -> int:
         _say(json.dumps(found, indent=1))
         return 0
     policies = found["policies"]
-    assert isinstance(policies, dict)  # noqa: S101 - for the type checker
+    assert isinstance(policies, dict)  # for the type checker
     _say(
         f"{found['athletes']} virtual athletes, seed {found['seed']}\n"
         f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "

@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from engine.evidence import tracking as known
-from engine.physiology import Body, Floats, Intake, advance, complete
+from engine.physiology import Body, Floats, Intake, advance
 from engine.tracker import (
     Band,
     Belief,
@@ -20,11 +20,12 @@ from engine.tracker import (
     blurs_of,
     chances_each,
     levels_of,
+    own_day,
     weights_kg,
 )
 
 PARTICLES = 100
-REPLANS = (-0.7, 0.0, 0.7)
+REPLANS = (-0.7, -0.35, 0.0, 0.35, 0.7)
 STEP_H = 1.0
 
 
@@ -46,7 +47,6 @@ class Outlook:
     full: float
     spilled: float
     look: float  # 0 to 1
-    look_error: float  # of the look, against the best of the doses
     tomorrow: Band
     replanned_g: tuple[float, ...]  # the days after it, as re-planned here
 
@@ -77,13 +77,15 @@ def forecast(
     tomorrow: Floats | None = None
     for number, day in enumerate(ahead):
         eaten = np.repeat(plans[:, number], many) * np.tile(errors[number], count) * told
-        state = _follow(state, day.planned, eaten, wide.person, who)
+        set_day = own_day(wide.person, replace(day.planned, carb_g=eaten), who)
+        state = advance(state, set_day, who, hours=24, step_h=STEP_H)
         if tomorrow is None:
-            tomorrow = weights_kg(replace(wide, state=state)).reshape(count, many)
-    assert tomorrow is not None  # noqa: S101 - there is a day ahead
+            weights = weights_kg(replace(wide, state=state)).reshape(count, many)
+            tomorrow = weights + rng.normal(0, _TOMORROW_SD, many)
+    assert tomorrow is not None  # there is a day ahead
     chances = chances_each(state, wide.person, who).reshape(3, count, many).mean(axis=2)
     looks = look_of(state, wide.person, who).reshape(count, many)
-    return _outlooks(plans, doses, chances, looks, tomorrow, rng)
+    return _outlooks(doses, plans, chances, looks, tomorrow)
 
 
 def _plans(ahead: Sequence[DayAhead], doses: Sequence[float], load_left_g: float) -> Floats:
@@ -125,14 +127,6 @@ def _repeated(belief: Belief, times: int) -> Belief:
     )
 
 
-def _follow(state: Floats, planned: Intake, eaten: Floats, person: Person, who: Body) -> Floats:
-    day = complete(replace(planned, carb_g=eaten), who)
-    if day.work.hours > 0:
-        leaves = day.work.leaves ** np.exp(person["work"])
-        day = replace(day, work=replace(day.work, leaves=leaves))
-    return advance(state, day, who, hours=24, step_h=STEP_H)
-
-
 def look_of(state: Floats, person: Person, who: Body) -> Floats:
     """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
     short = (float(known.FULL_AT) - levels_of(state, who)) / float(known.FLAT_COST)
@@ -141,24 +135,21 @@ def look_of(state: Floats, person: Person, who: Body) -> Floats:
 
 
 def _outlooks(
-    plans: Floats,
     doses: Sequence[float],
+    plans: Floats,
     chances: Floats,
     looks: Floats,
     tomorrow: Floats,
-    rng: np.random.Generator,
 ) -> list[Outlook]:
+    """The best way of each dose; `tomorrow` already carries the day's wander."""
     ways = len(plans) // len(doses)
     mean = looks.mean(axis=1)
     best_rows = [
         start + int(np.argmax(mean[start : start + ways])) for start in range(0, len(plans), ways)
     ]
-    best = best_rows[int(np.argmax(mean[best_rows]))]
     outlooks = []
     for dose, row in zip(doses, best_rows, strict=True):
-        weights = tomorrow[row] + rng.normal(0, _TOMORROW_SD, tomorrow.shape[1])
-        low, middle, high = np.quantile(weights, [0.1, 0.5, 0.9])
-        gap = looks[row] - looks[best]
+        low, middle, high = np.quantile(tomorrow[row], [0.1, 0.5, 0.9])
         outlooks.append(
             Outlook(
                 carb_g=float(dose),
@@ -166,7 +157,6 @@ def _outlooks(
                 full=float(chances[1, row]),
                 spilled=float(chances[2, row]),
                 look=float(mean[row]),
-                look_error=float(gap.std() / np.sqrt(len(gap))),
                 tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
                 replanned_g=tuple(float(g) for g in plans[row, 1:]),
             )

@@ -1,6 +1,6 @@
 """A loading protocol as data: a subject and the phases of diet and exercise that they go through.
 
-The keys are those of a protocol file, `[subject]` and `[[phase]]`; an unknown one is refused by name.
+The keys are those of a protocol file, `[subject]` and `[[phase]]`; an unknown one is refused.
 Only a phase's length and its carbohydrate are required. What is not stated: body fat 15 % (men) or
 24 % (women), "recreational", start at the usual stores; protein 1.6 g/kg a day, fat up to energy
 balance, fibre and sodium with the energy, water as usual and to replace sweat, no exercise.
@@ -160,7 +160,8 @@ def _nutrient(data: Mapping[str, Any], name: str, mass: float, where: str) -> fl
 def _refuse_unknown(data: Mapping[str, Any], allowed: set[str], where: str) -> None:
     if unknown := sorted(set(data) - allowed):
         raise BadProtocol(
-            f"{where} has unknown keys: {', '.join(unknown)}; known are {', '.join(sorted(allowed))}"
+            f"{where} has unknown keys: {', '.join(unknown)}; "
+            f"known are {', '.join(sorted(allowed))}"
         )
 
 

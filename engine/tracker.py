@@ -1,9 +1,10 @@
 """What is believed of one athlete, learnt morning by morning with a particle filter.
 
-Each particle is one possible person (parameters) in one possible condition (state of the body model).
-A day moves them on with what was eaten; a morning's weight, fullness and sharpness weigh them; they are
-then resampled, the parameters slightly shaken so that they stay apart. All randomness comes from the
-generator handed in; `generator` makes one from the athlete and the day, so that a repeat gives the same.
+Each particle is one possible person (parameters) in one possible condition (state of the body
+model). A day moves them on with what was eaten; a morning's weight, fullness and sharpness weigh
+them; they are then resampled, the parameters slightly shaken so that they stay apart. All randomness
+comes from the generator handed in; `generator` makes one from athlete and day, so that a repeat
+gives the same.
 """
 
 from __future__ import annotations
@@ -44,7 +45,7 @@ class Look(StrEnum):
 
 @dataclass(frozen=True, slots=True)
 class Person:
-    """Rows of a particle's parameters, logarithms where the figure is a factor; see `PRIOR`."""
+    """A particle's parameters by row, logarithms where the figure is a factor; see `PRIOR`."""
 
     values: Floats  # parameters x particles
 
@@ -52,7 +53,7 @@ class Person:
         return np.asarray(self.values[NAMES.index(name)])
 
 
-#: Parameter: mean and SD of the prior, and whether the particle holds a logarithm.
+#: Mean and SD of each parameter's prior.
 PRIOR: dict[str, tuple[float, float]] = {
     "pool": (0.0, float(known.POOL_SPREAD)),
     "ceiling": (0.0, float(known.CEILING_SPREAD)),
@@ -118,7 +119,7 @@ class Belief:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Morning:
-    """What was answered; None is not answered. `cycle` says that menstruation may be on."""
+    """What was answered; None is not answered."""
 
     weight_kg: float | None = None
     fullness: int | None = None
@@ -161,7 +162,7 @@ def after_day(
     particles = belief.state.shape[1]
     who = belief.body
     told = np.exp(belief.person["intake"] + rng.normal(0, float(known.INTAKE_DAILY), particles))
-    day = _told_day(belief.person, replace(intake, carb_g=intake.carb_g * told), who)
+    day = own_day(belief.person, replace(intake, carb_g=intake.carb_g * told), who)
     state = advance(belief.state, day, who, hours=24, step_h=step_h)
     state[Row.EXTRACELLULAR] += rng.normal(0, float(known.WATER_DAILY), particles)
     state[Row.GUT_BULK] += rng.normal(0, float(known.GUT_DAILY), particles)
@@ -169,7 +170,8 @@ def after_day(
     return replace(belief, state=state)
 
 
-def _told_day(person: Person, intake: Intake, who: Body) -> Day:
+def own_day(person: Person, intake: Intake, who: Body) -> Day:
+    """A day's intake with each particle's own cost of a session."""
     day = complete(intake, who)
     if day.work.hours == 0:
         return day

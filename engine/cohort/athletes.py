@@ -1,9 +1,9 @@
 """Virtual athletes: a hidden physiology in daily steps, with equations other than the tracker's.
 
-One relative store that fills along an exponential and empties in proportion to itself; what it does
-not take blurs the look, half of it only a day later. Water follows with a lag, salt and gut wander, and
-answers are noisy, misreported or missing. All figures in here are invented for the bench; they are
-spread so widely that a fixed plan leaves many athletes flat or spilled over.
+One store that fills along an exponential and empties with the square of its level; what it does not
+take blurs the look, half of it only a day later. Water follows with a lag, salt and gut wander, and
+answers are noisy, misreported or missing. All figures in here are invented for the bench, spread so
+widely that a fixed plan leaves many athletes flat or spilled over.
 """
 
 from __future__ import annotations
@@ -17,6 +17,7 @@ Floats = NDArray[np.float64]
 Bools = NDArray[np.bool_]
 
 FLAT_UNDER = 0.80  # of the store's ceiling at stage time
+PARTS_OF_A_DAY = 8
 SPILLED_OVER = 1.0  # blur, in units of what this athlete can carry unseen
 
 
@@ -94,8 +95,8 @@ def draw_athletes(number: int, rng: np.random.Generator) -> Athletes:
         carries=lean * around(1.6, 0.25),
         water=around(2.8, 0.12),
         intake_bias=around(1.0, 0.05),
-        fullness_bias=rng.normal(0, 0.7, number),
-        sharpness_bias=rng.normal(0, 0.35, number),
+        fullness_bias=rng.normal(0, 0.5, number),
+        sharpness_bias=rng.normal(0, 0.3, number),
         scale_sd=around(0.25, 0.3),
         menstruating=female & (rng.random(number) < 0.15),
     )
@@ -133,13 +134,8 @@ def next_morning(
         now.liver
         + (athletes.lean * 1.9 * (1 - np.exp(-carb_g / (3.0 * athletes.lean))) - now.liver) * 0.6
     )
-    most = athletes.fill * athletes.ceiling
-    share = now.store / athletes.ceiling
-    room = np.maximum(1 - (now.store / athletes.ceiling) ** 8, 0)
-    taken = most * (1 - np.exp(-net / most)) * room
-    used = now.store * (share * athletes.usage + training * athletes.training)
-    store = np.clip(now.store + taken - used, 0.02 * athletes.ceiling, athletes.ceiling)
-    excess = np.maximum(net - (store - now.store + used) - athletes.burn_more, 0) / athletes.carries
+    store, stored = _fill(athletes, now.store, net, training)
+    excess = np.maximum(net - stored - athletes.burn_more, 0) / athletes.carries
     blur = 0.5 * now.blur + now.pending + 0.5 * excess
     gained = (store - now.store + liver - now.liver) / 1000 * athletes.water
     lag = 0.45 * (now.lag_water + gained)
@@ -158,6 +154,22 @@ def next_morning(
         gut=gut,
         tissue=now.tissue - 0.07 * kcal_short,
     )
+
+
+def _fill(
+    athletes: Athletes, store: Floats, net: Floats, training: float
+) -> tuple[Floats, Floats]:
+    """The store after a day in small parts, and what of `net` it took."""
+    most = athletes.fill * athletes.ceiling / PARTS_OF_A_DAY
+    stored = np.zeros_like(store)
+    for _ in range(PARTS_OF_A_DAY):
+        share = store / athletes.ceiling
+        room = np.maximum(1 - share**8, 0)
+        taken = most * (1 - np.exp(-net / PARTS_OF_A_DAY / most)) * room
+        used = store * (share * athletes.usage + training * athletes.training) / PARTS_OF_A_DAY
+        store = np.clip(store + taken - used, 0.02 * athletes.ceiling, athletes.ceiling)
+        stored += taken
+    return store, stored
 
 
 def true_weight(athletes: Athletes, first: Condition, now: Condition) -> Floats:
@@ -184,7 +196,7 @@ def answer(
     after_food = rng.random(number) < 0.02
     weight = np.round(weight + np.where(after_food, 0.9, 0), 1)
     share = now.store / athletes.ceiling
-    full = 1 + 9 * (share - 0.15) / 0.80 + athletes.fullness_bias + rng.normal(0, 0.8, number)
+    full = 1 + 9 * (share - 0.15) / 0.80 + athletes.fullness_bias + rng.normal(0, 0.6, number)
     sharp = 4.4 - 1.5 * now.blur + athletes.sharpness_bias + rng.normal(0, 0.45, number)
     missed = rng.random(number) < 0.07
     return Answers(

@@ -1,4 +1,4 @@
-"""The bench: the same athletes under the fixed plan, the rules, the rules with forecast, an oracle."""
+"""The same athletes under the fixed plan, the rules, the rules with forecast, and an oracle."""
 
 from __future__ import annotations
 
@@ -18,6 +18,7 @@ from engine.cohort.policies import (
 )
 from engine.cohort.week import (
     DAYS_OUT,
+    LAST_DAY_STEPS,
     LOAD_DAYS,
     MOST_STEPS,
     TRAINING_DAYS,
@@ -118,7 +119,7 @@ def _broken(given: dict[int, float], plan: dict[int, float], bound: WeekLimits) 
     outside = sum(
         not (
             bound.floor_g - 1e-6 <= given[out] <= bound.ceiling_g + 1e-6
-            and abs(given[out] - plan[out]) <= bound.change_per_day_g + 1e-6
+            and abs(given[out] - plan[out]) <= bound.change_g(out) + 1e-6
         )
         for out in DAYS_OUT
     )
@@ -150,7 +151,7 @@ def rules_alone(athletes: Athletes, seed: int, rules: Rules = plain_rules) -> Ou
             facts = _facts(told, i, out, sharp_before[i], band)
             wanted = plan[out] + rules(facts).steps * bound.step_g
             left = load_left(plan, given[i], out, bound.load_total_g)
-            given[i][out] = bound.fit(wanted, plan[out], left)
+            given[i][out] = bound.fit(out, wanted, plan[out], left)
         last = np.where(np.isnan(told.weight_kg), last, told.weight_kg)
         sharp_before = np.where(np.isnan(told.sharpness), sharp_before, told.sharpness)
         weeks.live(out, np.array([one[out] for one in given]))
@@ -159,7 +160,7 @@ def rules_alone(athletes: Athletes, seed: int, rules: Rules = plain_rules) -> Ou
 
 
 def _plan_arithmetic(plan: dict[int, float], out: int, lean: float) -> float:
-    """Expected change of mass over the night just past, kg: a share of the carbohydrate, watered."""
+    """Expected change of mass since yesterday, kg: a share of the carbohydrate, watered."""
     if out == DAYS_OUT[0]:
         return 0.0
     spare = plan[out + 1] - 4.0 * lean
@@ -250,7 +251,7 @@ def _foresight_week(weeks: Weeks, minds: list[Foresight], rules: Rules) -> Outco
 def oracle(athletes: Athletes, seed: int) -> Outcome:
     """The load days set by one who knows the hidden physiology and the chance to come.
 
-    Searched day by day on a grid of steps, twice round, inside the same limits; never under the plan.
+    Searched day by day on a grid of half steps, three times round, inside the same limits.
     """
     weeks = Weeks(athletes, seed)
     plans, bounds = _plans(athletes)
@@ -274,7 +275,8 @@ def oracle(athletes: Athletes, seed: int) -> Outcome:
     best = hidden.look(athletes, ends(chosen))
     for _ in range(3):
         for out in LOAD_DAYS:
-            for k in np.arange(-MOST_STEPS, MOST_STEPS + 0.5, 0.5):
+            most = LAST_DAY_STEPS if out == 1 else MOST_STEPS
+            for k in np.arange(-most, most + 0.5, 0.5):
                 others = sum(chosen[d] for d in LOAD_DAYS if d != out)
                 dose = np.clip(planned[out] + k * steps, 50.0, np.minimum(ceiling, total - others))
                 look = hidden.look(athletes, ends(chosen | {out: dose}))

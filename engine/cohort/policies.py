@@ -151,16 +151,16 @@ class Foresight:
         left = load_left(plan, given, days_out, limits.load_total_g)
         wanted = planned + proposal.steps * limits.step_g
         if days_out not in LOAD_DAYS or not self.belief.fits:
-            return limits.fit(wanted, planned, left)
-        low, high = limits.window(planned, left)
+            return limits.fit(days_out, wanted, planned, left)
+        low, high = limits.window(days_out, planned, left)
         doses = sorted({float(np.clip(planned + k * limits.step_g, low, high)) for k in STEPS})
         if not proposal.may_rise:
             doses = [dose for dose in doses if dose <= planned]
         ahead = [
             DayAhead(
                 planned=intake_of(out, plan[out]),
-                low_g=limits.window(plan[out], np.inf)[0],
-                high_g=limits.window(plan[out], np.inf)[1],
+                low_g=limits.window(out, plan[out])[0],
+                high_g=limits.window(out, plan[out])[1],
             )
             for out in range(days_out, 0, -1)
         ]
@@ -169,13 +169,14 @@ class Foresight:
             self.belief, ahead, doses, self.rng, load_left_g=limits.load_total_g - spent
         )
         best = max(outlooks, key=lambda one: one.look)
-        # Doses that cannot be told from the best are as good: keep nearest the plan.
-        alike = [o for o in outlooks if best.look - o.look <= INDIFFERENCE]
+        # Doses as good as the best within the tolerance: keep nearest the plan.
+        alike = [o for o in outlooks if best.look - o.look <= TOLERANCE]
         chosen = min(alike, key=lambda one: abs(one.carb_g - planned))
         self.log.outlook = chosen
-        return limits.fit(chosen.carb_g, planned, left)
+        return limits.fit(days_out, chosen.carb_g, planned, left)
 
 
 #: Steps from the plan that are looked at; further out the look changes slowly.
 STEPS = (-5, -3, -2, -1, 0, 1, 2, 3, 5)
-INDIFFERENCE = 0.004  # of the look
+TOLERANCE = 0.01  # of the look
+

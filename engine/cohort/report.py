@@ -103,7 +103,7 @@ def _summary(one: Outcome, fixed: Outcome, best: Outcome) -> dict[str, object]:
 
 def _calibration(one: Outcome) -> dict[str, object]:
     """How the chances given the day before compare with what came."""
-    assert one.chances is not None  # noqa: S101 - the caller has looked
+    assert one.chances is not None  # the caller has looked
     known = ~np.isnan(one.chances[0])
     chances = one.chances[:, known]
     came = np.where(one.spilled, 2, np.where(one.flat, 0, 1))[known]

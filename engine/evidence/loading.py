@@ -7,7 +7,7 @@ none was moved to bring a row nearer.
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
@@ -58,8 +58,8 @@ def _subject(sex: str, mass: float, fat: float, trained: str, start: float | Non
     return subject | ({} if start is None else {"start_muscle_glycogen_mmol_per_kg": start})
 
 
-def _study(
-    id: str, citation: str, provenance: Provenance, subject: Data, phases: list[Data],
+def _study(  # noqa: PLR0917 - a table reads best without keywords
+    id: str, citation: str, provenance: Provenance, subject: Data, phases: Sequence[Data],
     measured: list[Measured], note: str = "",
 ) -> Study:  # fmt: skip
     return Study(
@@ -98,8 +98,8 @@ def _motonaga(dose: float, percent: float) -> Study:
             Measured(measure=Measure.MUSCLE_RATIO, value=29.9, after=1, spread=15.9),
             Measured(measure=Measure.MUSCLE_RATIO, value=percent, after=2),
         ],
-        "n=8 collegiate endurance athletes; same energy and protein at each dose, which must be at least "
-        "49 kcal/kg for the highest to fit; size assumed; start at the usual level",
+        "n=8 collegiate endurance athletes; same energy and protein at each dose, which must be at "
+        "least 49 kcal/kg for the highest to fit; size assumed; start at the usual level",
     )
 
 
@@ -111,8 +111,7 @@ STUDIES: tuple[Study, ...] = (
         _subject("male", 72, 14, "trained", 109.1),
         [{"hours": 24, "carb_g_per_kg_day": 10.3}],
         [_muscle(198.2, 1, 13.1)],
-        "n=7; three minutes of near-maximal work beforehand are not modelled: the muscle glycogen they "
-        "cost is within the 109.1; size assumed",
+        "n=7; three minutes of near-maximal work beforehand are not modelled; size assumed",
     ),
     _study(
         "bussau-2002",
@@ -155,7 +154,7 @@ STUDIES: tuple[Study, ...] = (
     ),
     _study(
         "bergstrom-1967-low",
-        "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: fat and protein",
+        "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: low",
         MEMORY,
         _subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}],
@@ -284,11 +283,11 @@ STUDIES: tuple[Study, ...] = (
     ),
     _study(
         "fernandez-elias-2015-low",
-        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: 400 mL water, 250 g CHO, 4 h",
+        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 400 mL, 250 g CHO",
         SEEN,
         _subject("male", 74, 12, "trained"),
         [
-            RIDE | {"water_l": 0},
+            dict(RIDE) | {"water_l": 0},
             {"hours": 4, "carb_g_per_day": 1500, "protein_g": 0, "fat_g": 0, "water_l": 2.4},
         ],
         [Measured(measure=Measure.WATER_PER_GLYCOGEN, value=3, after=2, since=1, spread=1)],
@@ -296,11 +295,11 @@ STUDIES: tuple[Study, ...] = (
     ),
     _study(
         "fernandez-elias-2015-full",
-        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-1926: 3170 mL water, 250 g CHO, 4 h",
+        "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 3170 mL, 250 g CHO",
         SEEN,
         _subject("male", 74, 12, "trained"),
         [
-            RIDE | {"water_l": 0},
+            dict(RIDE) | {"water_l": 0},
             {"hours": 4, "carb_g_per_day": 1500, "protein_g": 0, "fat_g": 0, "water_l": 19.02},
         ],
         [Measured(measure=Measure.WATER_PER_GLYCOGEN, value=17, after=2, since=1, spread=5)],

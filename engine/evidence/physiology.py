@@ -155,20 +155,24 @@ LIVER_SHARE = _number(
     "share of spare glucose taken by the liver", 0.195, "1", TAYLOR_1996, "of a whole meal"
 )
 MUSCLE_BURN = _number(
-    "carbohydrate burnt by muscle at 100 mmol/kg in energy balance, fed", 6.96, "g/kg FFM/d", FITTED,
-    "grows with the square of the store, as in Hall et al.",
+    "carbohydrate burnt by fed muscle at 100 mmol/kg in energy balance", 6.96, "g/kg FFM/d", FITTED,
+    "grows with a power of the store, as in Hall et al.",
 )  # fmt: skip
 BURN_POWER = _number(
-    "power of the store with which muscle burns carbohydrate", 1.82, "1", HALL_2011, "fitted; 2 there"
+    "power of the store with which muscle burns carbohydrate",
+    1.82,
+    "1",
+    HALL_2011,
+    "fitted; 2 there",
 )
 BURN_FASTED = _number("the same between meals, as a share", 0.275, "1", FITTED)
 BURN_ENERGY = _number(
     "how an energy surplus spares carbohydrate", 3.44, "1", FITTED,
-    "burn falls as exp(-2.9 x surplus as a share of expenditure)",
+    "burn falls as exp(-this x surplus as a share of expenditure)",
 )  # fmt: skip
 BURN_PRIMED = _number(
     "how priming spares carbohydrate", 3.51, "1", FITTED,
-    "burn falls as exp(-2.5 x (priming - recreational priming))",
+    "burn falls as exp(-this x (priming - recreational priming))",
 )  # fmt: skip
 LOW_LEVEL = _number(
     "muscle glycogen under which muscle refills at the liver's cost", 42.04, "mmol/kg wet",
@@ -204,8 +208,7 @@ SODIUM_EXCRETION = _number(
 )
 SODIUM_CARB = _number(
     "sodium lost without carbohydrate", 3935.0, "mg/d", HALL_SODIUM,
-    "as published, but let act only under the ketosis threshold: above the usual intake "
-    "the published term runs away",
+    "published 4000, here only under the ketosis threshold: above the usual intake it runs away",
 )  # fmt: skip
 KETOSIS_CARB = _number("carbohydrate under which sodium is lost", 2.01, "g/kg FFM/d", FITTED)
 SODIUM_ENERGY = _number(

@@ -1,7 +1,7 @@
 """From one morning to the next, and what has changed since the first.
 
-A day begins in the morning, at waking, and food is eaten evenly over the waking hours; exercise comes
-first in the day. What `simulate_day` returns is therefore the next morning, fasted.
+A day begins in the morning, at waking, and food is eaten evenly over the waking hours; exercise
+comes first in the day. What `simulate_day` returns is therefore the next morning, fasted.
 """
 
 from __future__ import annotations

@@ -15,7 +15,7 @@ HOURS_A_DAY = 24.0
 
 
 class Row(IntEnum):
-    """Rows of the state. Stores in g, water and gut bulk in kg, changes against the first morning."""
+    """Rows of the state: stores in g, water in L, gut bulk and tissue in kg."""
 
     MUSCLE = 0  # g of glycogen
     LIVER = 1  # g of glycogen
@@ -94,7 +94,7 @@ def _carbohydrate(change: Floats, state: Floats, day: Day, now: Moment, person: 
     change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
 
 
-def _burn(offered: Floats, level: Floats, priming: Floats, day: Day, person: Body) -> Floats:
+def _burn(offered: Quantity, level: Quantity, priming: Floats, day: Day, person: Body) -> Floats:
     """Carbohydrate that muscle burns at rest: a part always, a part of what meals offer.
 
     Less in energy surplus and after depleting work; never more of a meal than the meal.

@@ -21,7 +21,7 @@ class Exercise(StrEnum):
 class Work:
     """One exercise session a day, at the start of the day."""
 
-    leaves: float  # share of the muscle glycogen above the floor that is left
+    leaves: Quantity  # share of the muscle glycogen above the floor that is left
     hours: float
     kcal_per_kg: float
     sweat_l_per_kg: float
@@ -75,7 +75,7 @@ class Day:
 
 
 def complete(intake: Intake, person: Body) -> Day:
-    """Fill what is not stated: usual protein, fat up to energy balance, fibre and sodium with energy.
+    """Fill what is not stated: usual protein, and fat up to energy balance.
 
     Fibre and sodium not stated fall with the energy under the usual, as they come with food;
     water not stated is the usual intake and what the work sweats out, so it is never short.

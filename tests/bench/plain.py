@@ -31,14 +31,16 @@ def plain_day(state: list[float], carb_g: float, person: Body) -> list[float]:
         first = _rates(state, facts, eating, person)
         half = [s + length * r for s, r in zip(state, first, strict=True)]
         second = _rates(half, facts, eating, person)
-        state = [
-            s + length / 2 * (a + b) for s, a, b in zip(state, first, second, strict=True)
-        ]
+        state = [s + length / 2 * (a + b) for s, a, b in zip(state, first, second, strict=True)]
     return state
 
 
 def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -> list[float]:
-    lean, mass, muscle_kg = float(person.lean_kg), float(person.body_mass_kg), float(person.muscle_kg)
+    lean, mass, muscle_kg = (
+        float(person.lean_kg),
+        float(person.body_mass_kg),
+        float(person.muscle_kg),
+    )
     change = [0.0] * len(Row)
     absorbed = s[Row.GUT_CARB] * known.ABSORPTION.value * 24
     made = known.NEW_GLUCOSE.value * lean

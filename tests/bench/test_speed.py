@@ -1,7 +1,7 @@
 """How fast the engine's model is, each figure beside a plain-Python loop over the same equations.
 
-Run by itself to see the figures: `pytest tests/bench -s`. The bounds are those a person would notice,
-with room for a slow machine.
+Run by itself to see the figures: `pytest tests/bench -s`. The bounds are those that a person would
+notice, with room for a slow machine.
 """
 
 from __future__ import annotations
