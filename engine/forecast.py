@@ -24,8 +24,8 @@ from engine.tracker import (
     weights_kg,
 )
 
-PARTICLES = 100
-REPLANS = (-0.7, -0.35, 0.0, 0.35, 0.7)
+PARTICLES = 250
+REPLANS = (-0.5, 0.0, 0.5)
 STEP_H = 1.0
 
 

@@ -189,7 +189,7 @@ def _choice(
         raise BadProtocol(f"{where}: {key} must be one of {choices}, not {value!r}") from None
 
 
-def simulate(protocol: Protocol, *, step_h: float = 0.5) -> list[Reading]:
+def simulate(protocol: Protocol, *, step_h: float = 0.25) -> list[Reading]:
     """The body at the start, then at the end of each day and of each phase."""
     person = protocol.person
     start = first_morning(person, protocol.start_mmol_per_kg)

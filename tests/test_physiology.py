@@ -53,7 +53,7 @@ days = st.lists(
 )
 
 
-def follow(person: Body, week: list[Intake], *, step_h: float = 0.5) -> list[np.ndarray]:
+def follow(person: Body, week: list[Intake], *, step_h: float = 0.25) -> list[np.ndarray]:
     states = [first_morning(person)]
     for day in week:
         states.append(simulate_day(states[-1], day, person, step_h=step_h))
@@ -113,7 +113,7 @@ def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
 def test_halving_the_time_step_moves_the_stores_by_less_than_one_percent(
     person: Body, week: list[Intake]
 ) -> None:
-    coarse, fine = follow(person, week)[-1], follow(person, week, step_h=0.25)[-1]
+    coarse, fine = follow(person, week)[-1], follow(person, week, step_h=0.125)[-1]
     assert coarse[Row.MUSCLE] == pytest.approx(fine[Row.MUSCLE], rel=0.01)
     assert coarse[Row.LIVER] == pytest.approx(fine[Row.LIVER], rel=0.01, abs=0.5)
     first = first_morning(person)

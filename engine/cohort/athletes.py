@@ -80,18 +80,18 @@ def draw_athletes(number: int, rng: np.random.Generator) -> Athletes:
         return np.asarray(value * np.exp(rng.normal(0, spread, number)))
 
     muscle = lean * np.where(female, 0.46, 0.50)
-    ceiling = muscle * 0.162 * around(190, 0.16)
+    ceiling = muscle * 0.162 * around(190, 0.20)
     return Athletes(
         female=female,
         body_mass=mass,
         body_fat_percent=fat + rng.normal(0, 1.5, number),
         lean=lean,
         ceiling=ceiling,
-        needs=lean * around(2.7, 0.15),
-        fill=around(0.80, 0.22),
-        usage=around(0.24, 0.25),
+        needs=lean * around(2.7, 0.20),
+        fill=around(0.80, 0.25),
+        usage=around(0.20, 0.25),
         training=around(0.12, 0.25),
-        burn_more=lean * around(2.0, 0.25),
+        burn_more=lean * around(2.5, 0.25),
         carries=lean * around(1.6, 0.25),
         water=around(2.8, 0.12),
         intake_bias=around(1.0, 0.05),

@@ -34,7 +34,7 @@ def first_morning(person: Body, muscle_mmol_per_kg: Quantity | None = None) -> F
 
 
 def advance(
-    state: Floats, day: Day, person: Body, *, hours: float, step_h: float = 0.5, works: bool = True
+    state: Floats, day: Day, person: Body, *, hours: float, step_h: float = 0.25, works: bool = True
 ) -> Floats:
     """The state `hours` (at most 24) on, by Heun's method in steps of at most `step_h` hours.
 
@@ -60,7 +60,7 @@ def advance(
     return state
 
 
-def simulate_day(state: Floats, intake: Intake, person: Body, *, step_h: float = 0.5) -> Floats:
+def simulate_day(state: Floats, intake: Intake, person: Body, *, step_h: float = 0.25) -> Floats:
     """The next morning's state after one whole day."""
     return advance(state, complete(intake, person), person, hours=HOURS_A_DAY, step_h=step_h)
 

@@ -10,7 +10,7 @@ import math
 from engine.evidence import physiology as known
 from engine.physiology import Body, Intake, Row, complete
 
-STEP_H = 0.5
+STEP_H = 0.25
 
 
 def plain_day(state: list[float], carb_g: float, person: Body) -> list[float]:
@@ -26,8 +26,8 @@ def plain_day(state: list[float], carb_g: float, person: Body) -> list[float]:
         "water": float(day.water_l),
     }
     length = STEP_H / 24
-    for step in range(48):
-        eating = 1.5 if step < 32 else 0.0
+    for step in range(96):
+        eating = 1.5 if step < 64 else 0.0
         first = _rates(state, facts, eating, person)
         half = [s + length * r for s, r in zip(state, first, strict=True)]
         second = _rates(half, facts, eating, person)
