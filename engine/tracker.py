@@ -2,7 +2,7 @@
 
 Each particle is one possible person (parameters) in one possible condition (state of the body
 model). A day moves them on with what was eaten; a morning's weight, fullness and sharpness weigh
-them; they are then resampled, the parameters slightly shaken so that they stay apart. All randomness
+them; they are then resampled, the parameters slightly shaken so that they stay apart. Randomness
 comes from the generator handed in; `generator` makes one from athlete and day, so that a repeat
 gives the same.
 """

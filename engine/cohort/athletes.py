@@ -156,9 +156,7 @@ def next_morning(
     )
 
 
-def _fill(
-    athletes: Athletes, store: Floats, net: Floats, training: float
-) -> tuple[Floats, Floats]:
+def _fill(athletes: Athletes, store: Floats, net: Floats, training: float) -> tuple[Floats, Floats]:
     """The store after a day in small parts, and what of `net` it took."""
     most = athletes.fill * athletes.ceiling / PARTS_OF_A_DAY
     stored = np.zeros_like(store)

@@ -178,5 +178,4 @@ class Foresight:
 
 #: Steps from the plan that are looked at; further out the look changes slowly.
 STEPS = (-5, -3, -2, -1, 0, 1, 2, 3, 5)
-TOLERANCE = 0.01  # of the look
-
+TOLERANCE = 0.02  # of the look

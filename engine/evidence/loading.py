@@ -1,8 +1,7 @@
 """Published loading and depletion experiments, as protocols beside what was measured.
 
-Where a paper's summary does not state a subject's size or a diet, the note says what is assumed;
-those assumptions are those of the protocol's defaults, or the typical figures of such a group, and
-none was moved to bring a row nearer.
+Where a paper's summary does not state a subject's size or a diet, the note says what is assumed.
+The model's constants were fitted to these very rows, so agreement here is a fit, not a prediction.
 """
 
 from __future__ import annotations

@@ -102,21 +102,33 @@ def _number(name: str, value: float, unit: str, source: Source, note: str = "") 
 # Size of the pools
 GLYCOGEN_MOLAR = _number("glycogen per glucosyl unit", 0.162, "g/mmol", TEXTBOOK)
 MUSCLE_OF_LEAN_MALE = _number(
-    "skeletal muscle of fat-free mass, men", 0.476, "kg/kg", JANSSEN_2000,
-    "38.4 % of body mass at about 22 % fat is 0.49",
-)  # fmt: skip
+    "skeletal muscle of fat-free mass, men",
+    0.476,
+    "kg/kg",
+    FITTED,
+    "Janssen 2000: about 0.49; fitted",
+)
 MUSCLE_OF_LEAN_FEMALE = _number(
-    "skeletal muscle of fat-free mass, women", 0.46, "kg/kg", JANSSEN_2000,
-    "30.6 % of body mass at about 33 % fat is 0.46",
-)  # fmt: skip
+    "skeletal muscle of fat-free mass, women",
+    0.46,
+    "kg/kg",
+    FITTED,
+    "Janssen 2000: about 0.46; fitted",
+)
 CEILING_RESTED = _number(
-    "muscle glycogen ceiling, untrained and rested", 139.0, "mmol/kg wet", BERGSTROM_1966,
-    "fitted; the rested leg reached about half of the exercised one",
-)  # fmt: skip
+    "muscle glycogen ceiling, untrained and rested",
+    139.0,
+    "mmol/kg wet",
+    FITTED,
+    "Bergstrom 1966: rested leg about half of the exercised; fitted",
+)
 CEILING_PRIMED = _number(
-    "muscle glycogen ceiling after depleting work", 220.2, "mmol/kg wet", FAIRCHILD_2002,
-    "fitted; group means of 198 to 204 were reached",
-)  # fmt: skip
+    "muscle glycogen ceiling after depleting work",
+    220.2,
+    "mmol/kg wet",
+    FITTED,
+    "group means of 198 to 204 were reached; fitted",
+)
 PRIMING_KEPT = _number(
     "days for which depleting work keeps the ceiling raised", 5.8, "d", FITTED,
     "time constant; Bergstrom and Hultman saw three days",
@@ -127,12 +139,28 @@ PRIMED_TRAINED = _number("standing priming, trained", 0.717, "1", FITTED)
 CEILING_STEEPNESS = _number("steepness with which uptake ends at the ceiling", 8.36, "1", FITTED)
 SYNTHESIS_UNTRAINED = _number("fastest synthesis, untrained", 4.5, "mmol/kg wet/h", GREIWE_1999)
 SYNTHESIS_RECREATIONAL = _number(
-    "fastest synthesis, recreational", 5.6, "mmol/kg wet/h", GREIWE_1999, "between the two"
+    "fastest synthesis, recreational",
+    5.6,
+    "mmol/kg wet/h",
+    FITTED,
+    "between Greiwe 1999 untrained 4.5 and trained 10.5; fitted",
 )
 SYNTHESIS_TRAINED = _number("fastest synthesis, trained", 10.5, "mmol/kg wet/h", GREIWE_1999)
-USUAL_UNTRAINED = _number("usual muscle glycogen, untrained", 75.34, "mmol/kg wet", TEXTBOOK)
+USUAL_UNTRAINED = _number(
+    "usual muscle glycogen, untrained",
+    75.34,
+    "mmol/kg wet",
+    FITTED,
+    "fitted",
+)
 USUAL_RECREATIONAL = _number("usual muscle glycogen, recreational", 100.0, "mmol/kg wet", AREA_2018)
-USUAL_TRAINED = _number("usual muscle glycogen, trained", 111.6, "mmol/kg wet", AREA_2018)
+USUAL_TRAINED = _number(
+    "usual muscle glycogen, trained",
+    111.6,
+    "mmol/kg wet",
+    FITTED,
+    "Areta 2018: 107; fitted",
+)
 LIVER_OF_LEAN = _number("liver of fat-free mass", 0.027, "kg/kg", TEXTBOOK, "1.6 kg in 60 kg")
 LIVER_CEILING = _number(
     "liver glycogen ceiling", 85.0, "g/kg liver", NILSSON_1973, "500 mmol/kg is 81 g/kg"
@@ -140,19 +168,37 @@ LIVER_CEILING = _number(
 LIVER_USUAL = _number("liver glycogen on a usual morning", 44.0, "g/kg liver", NILSSON_1973)
 
 # Carbohydrate traffic
-ABSORPTION = _number("absorption of eaten carbohydrate", 0.883, "1/h", TEXTBOOK, "first order")
+ABSORPTION = _number(
+    "absorption of eaten carbohydrate",
+    0.883,
+    "1/h",
+    FITTED,
+    "first order; fitted",
+)
 OBLIGATE_GLUCOSE = _number(
-    "glucose that brain and blood cells burn", 1.6, "g/kg FFM/d", TEXTBOOK, "about 140 g/d"
+    "glucose that brain and blood cells burn",
+    1.6,
+    "g/kg FFM/d",
+    FITTED,
+    "textbook about 2.3 (140 g/d); fitted",
 )
 KETOSIS_SPARING = _number(
     "share of it spared when the liver is empty", 0.30, "1", FITTED, "ketone bodies take over"
 )
 LIVER_HALF = _number("liver store at which sparing is half done", 12.47, "g", FITTED)
 NEW_GLUCOSE = _number(
-    "glucose made from protein, glycerol and lactate", 1.26, "g/kg FFM/d", TEXTBOOK, "60 g/d"
+    "glucose made from protein, glycerol and lactate",
+    1.26,
+    "g/kg FFM/d",
+    FITTED,
+    "textbook about 1; fitted",
 )
 LIVER_SHARE = _number(
-    "share of spare glucose taken by the liver", 0.195, "1", TAYLOR_1996, "of a whole meal"
+    "share of spare glucose taken by the liver",
+    0.195,
+    "1",
+    FITTED,
+    "Taylor 1996: 0.19 of a meal; fitted",
 )
 MUSCLE_BURN = _number(
     "carbohydrate burnt by fed muscle at 100 mmol/kg in energy balance", 6.96, "g/kg FFM/d", FITTED,
@@ -162,8 +208,8 @@ BURN_POWER = _number(
     "power of the store with which muscle burns carbohydrate",
     1.82,
     "1",
-    HALL_2011,
-    "fitted; 2 there",
+    FITTED,
+    "2 in Hall et al. 2011; fitted",
 )
 BURN_FASTED = _number("the same between meals, as a share", 0.275, "1", FITTED)
 BURN_ENERGY = _number(
@@ -175,19 +221,31 @@ BURN_PRIMED = _number(
     "burn falls as exp(-this x (priming - recreational priming))",
 )  # fmt: skip
 LOW_LEVEL = _number(
-    "muscle glycogen under which muscle refills at the liver's cost", 42.04, "mmol/kg wet",
-    SHIOSE_ABSTRACT, "25.5 to 33.2 in a day on under 1 g/kg carbohydrate",
-)  # fmt: skip
-LOW_REFILL = _number("rate of that refill from empty", 2.0, "g/kg FFM/d", SHIOSE_ABSTRACT)
+    "muscle glycogen under which muscle refills at the liver's cost",
+    42.04,
+    "mmol/kg wet",
+    FITTED,
+    "Shiose: 25.5 to 33.2 in a day on under 1 g/kg; fitted",
+)
+LOW_REFILL = _number(
+    "rate of that refill from empty",
+    2.0,
+    "g/kg FFM/d",
+    FITTED,
+    "see the level; fitted",
+)
 ENERGY_LEAST = _number("energy surplus share at which the effect ends, low", -0.3, "1", FITTED)
 ENERGY_MOST = _number("energy surplus share at which the effect ends, high", 0.454, "1", FITTED)
 SPILL_KEPT = _number("days for which spilled carbohydrate shows", 2.0, "d", FITTED)
 
 # Exercise
 WORK_FLOOR = _number(
-    "muscle glycogen at which hard work has to stop", 22.0, "mmol/kg wet", SHIOSE_ABSTRACT,
-    "fitted: rides ended at 25.5 and 28.1",
-)  # fmt: skip
+    "muscle glycogen at which hard work has to stop",
+    22.0,
+    "mmol/kg wet",
+    FITTED,
+    "Shiose rides ended at 25.5 and 28.1; fitted",
+)
 DEPLETING_LEAVES = _number(
     "share of muscle glycogen above that floor left by depleting work", 0.09, "1", SHIOSE_ABSTRACT,
     "76.2 to 28.1 is 0.11, 71.6 to 25.5 is 0.07",
@@ -201,15 +259,24 @@ LIGHT_ENERGY = _number("energy of light work", 5.0, "kcal/kg", TEXTBOOK)
 LIGHT_SWEAT = _number("sweat of light work", 0.008, "L/kg", TEXTBOOK)
 
 # Water and sodium
-BOUND_WATER = _number("water held with glycogen", 2.85, "g/g", HALL_2011)
+BOUND_WATER = _number(
+    "water held with glycogen",
+    2.85,
+    "g/g",
+    FITTED,
+    "Hall et al. 2011: about 2.7; fitted",
+)
 SODIUM_OF_WATER = _number("sodium of extracellular water", 3220.0, "mg/L", HALL_SODIUM)
 SODIUM_EXCRETION = _number(
     "sodium excretion per extracellular litre", 3000.0, "mg/L/d", HALL_SODIUM
 )
 SODIUM_CARB = _number(
-    "sodium lost without carbohydrate", 3935.0, "mg/d", HALL_SODIUM,
-    "published 4000, here only under the ketosis threshold: above the usual intake it runs away",
-)  # fmt: skip
+    "sodium lost without carbohydrate",
+    3935.0,
+    "mg/d",
+    FITTED,
+    "published 4000; fitted, and only under the ketosis threshold",
+)
 KETOSIS_CARB = _number("carbohydrate under which sodium is lost", 2.01, "g/kg FFM/d", FITTED)
 SODIUM_ENERGY = _number(
     "share of expenditure under which food brings less than the usual sodium", 0.6, "1", FITTED
