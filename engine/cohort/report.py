@@ -1,0 +1,129 @@
+"""The bench's report: each policy against the fixed plan and the oracle, and its calibration."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable
+from dataclasses import dataclass
+
+import numpy as np
+
+from engine.cohort.athletes import Athletes, draw_athletes
+from engine.cohort.bench import (
+    Outcome,
+    fixed_plan,
+    joined,
+    oracle,
+    rules_alone,
+    with_forecast,
+)
+
+WORSE_BY = 0.05
+FLOOR_OF_CHANCE = 0.001
+#: Athletes that one task of the bench takes on; the result does not depend on it.
+PART = 25
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Task:
+    """The forecast policy on some of the athletes, a unit that may run in its own process."""
+
+    athletes: Athletes
+    seed: int
+    trials: int
+    particles: int
+
+
+Run = Callable[[Callable[[Task], Outcome], list[Task]], Iterable[Outcome]]
+
+
+def run_task(task: Task) -> Outcome:
+    return with_forecast(task.athletes, task.seed, trials=task.trials, particles=task.particles)
+
+
+def one_by_one(run: Callable[[Task], Outcome], tasks: list[Task]) -> Iterable[Outcome]:
+    return [run(task) for task in tasks]
+
+
+def bench(
+    number: int,
+    seed: int,
+    *,
+    trials: tuple[int, ...] = (0, 1, 2),
+    particles: int = 1000,
+    spread: Run = one_by_one,
+) -> dict[str, object]:
+    """Run every policy on the same athletes; plain data, ready to print."""
+    parts = [
+        draw_athletes(min(PART, number - begin), np.random.default_rng([seed, begin]))
+        for begin in range(0, number, PART)
+    ]
+
+    def plain(policy: Callable[[Athletes, int], Outcome]) -> Outcome:
+        return joined([policy(part, seed + 17 * i) for i, part in enumerate(parts)])
+
+    fixed, best = plain(fixed_plan), plain(oracle)
+    outcomes = {"fixed plan": fixed, "rules alone": plain(rules_alone)}
+    for count in trials:
+        tasks = [
+            Task(athletes=part, seed=seed + 17 * i, trials=count, particles=particles)
+            for i, part in enumerate(parts)
+        ]
+        name = "rules with forecast" + (f", {count} trials behind" if count else "")
+        outcomes[name] = joined(list(spread(run_task, tasks)))
+    outcomes["oracle"] = best
+    return {
+        "athletes": number,
+        "seed": seed,
+        "policies": {name: _summary(one, fixed, best) for name, one in outcomes.items()},
+    }
+
+
+def _summary(one: Outcome, fixed: Outcome, best: Outcome) -> dict[str, object]:
+    missed = fixed.flat | fixed.spilled
+    possible = float(best.look.mean() - fixed.look.mean())
+    gain = one.look - fixed.look
+    summary: dict[str, object] = {
+        "look": round(float(one.look.mean()), 4),
+        "flat": round(float(one.flat.mean()), 4),
+        "spilled": round(float(one.spilled.mean()), 4),
+        "gain_of_oracle": round(float(gain.mean()) / possible, 4) if possible > 0 else None,
+        "better_where_plan_misses": round(float((gain[missed] > 0).mean()), 4)
+        if missed.any()
+        else None,
+        "worse_by_over_0.05": round(float((gain < -WORSE_BY).mean()), 4),
+        "limits_broken": one.limits_broken,
+        "flags": one.flags,
+    }
+    if one.inside:
+        summary["weight_band_80_holds"] = round(float(np.mean(one.inside)), 4)
+    if one.chances is not None:
+        summary |= _calibration(one)
+    return summary
+
+
+def _calibration(one: Outcome) -> dict[str, object]:
+    """How the chances given the day before compare with what came."""
+    assert one.chances is not None  # the caller has looked
+    known = ~np.isnan(one.chances[0])
+    chances = one.chances[:, known]
+    came = np.where(one.spilled, 2, np.where(one.flat, 0, 1))[known]
+    given = chances[came, np.arange(len(came))]
+    deciles = []
+    for low in np.arange(0, 1, 0.1):
+        said, was = [], []
+        for kind in range(3):
+            inside = (chances[kind] >= low) & (chances[kind] < low + 0.1 + 1e-9 * (low > 0.85))
+            said += list(chances[kind][inside])
+            was += list(came[inside] == kind)
+        if said:
+            deciles.append(
+                {
+                    "said": round(float(np.mean(said)), 3),
+                    "came": round(float(np.mean(was)), 3),
+                    "times": len(said),
+                }
+            )
+    return {
+        "log_score": round(float(-np.log(np.maximum(given, FLOOR_OF_CHANCE)).mean()), 4),
+        "reliability": deciles,
+    }

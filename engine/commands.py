@@ -1,0 +1,152 @@
+"""The engine's commands besides running a case: simulate a protocol, validate, bench the cohort."""
+
+from __future__ import annotations
+
+import argparse
+import json
+import os
+import sys
+import tomllib
+from collections.abc import Sequence
+from concurrent.futures import ProcessPoolExecutor
+from dataclasses import asdict
+from pathlib import Path
+
+from engine.cohort.report import bench
+from engine.protocol import BadProtocol, read_protocol, simulate
+from engine.validation import compare
+
+
+def simulate_command(argv: Sequence[str]) -> int:
+    """`simulate PROTOCOL.toml [--json]`: the body by day; 2 on a protocol that cannot be read."""
+    parser = argparse.ArgumentParser(
+        prog="simulate", description="Glycogen, water, gut and body mass by day of a protocol."
+    )
+    parser.add_argument("protocol", type=Path)
+    parser.add_argument("--json", action="store_true", help="print the same as data")
+    options = parser.parse_args(argv)
+    try:
+        data = tomllib.loads(options.protocol.read_text(encoding="utf-8"))
+        readings = simulate(read_protocol(data))
+    except (OSError, UnicodeDecodeError, tomllib.TOMLDecodeError, BadProtocol) as problem:
+        _say(f"{options.protocol}: {problem}", error=True)
+        return 2
+    if options.json:
+        _say(json.dumps([{"day": r.day} | asdict(r) for r in readings], indent=1))
+        return 0
+    _say(
+        f"{'day':>6} {'phase':>5} {'muscle':>9} {'muscle':>7} {'liver':>6} {'water':>7} "
+        f"{'gut':>6} {'body mass':>10}"
+    )
+    _say(f"{'':>6} {'':>5} {'mmol/kg':>9} {'g':>7} {'g':>6} {'L':>7} {'kg':>6} {'kg':>10}")
+    for r in readings:
+        _say(
+            f"{r.day:6.2f} {r.phase:5d} {r.muscle_glycogen_mmol_per_kg:9.1f} "
+            f"{r.muscle_glycogen_g:7.0f} {r.liver_glycogen_g:6.0f} {r.water_change_l:+7.2f} "
+            f"{r.gut_kg:6.2f} {r.body_mass_change_kg:+10.2f}"
+        )
+    _say("Water and body mass are changes since the start; gut is its content.")
+    return 0
+
+
+def validate_command(argv: Sequence[str]) -> int:
+    """`validate [--json]`: each published figure beside the model's; 1 where any misses."""
+    parser = argparse.ArgumentParser(
+        prog="validate", description="Published loading experiments beside the model."
+    )
+    parser.add_argument("--json", action="store_true", help="print the same as data")
+    options = parser.parse_args(argv)
+    rows = compare()
+    if options.json:
+        _say(
+            json.dumps(
+                [
+                    {
+                        "study": row.study.id,
+                        "measure": row.measured.measure,
+                        "measured": row.measured.value,
+                        "spread": row.measured.spread,
+                        "modelled": round(row.modelled, 3),
+                        "residual": round(row.residual, 3),
+                        "allowed": round(row.allowed, 3),
+                        "holds": row.holds,
+                        "source": row.study.source.citation,
+                        "provenance": row.study.source.provenance,
+                        "note": row.study.note,
+                    }
+                    for row in rows
+                ],
+                indent=1,
+            )
+        )
+        return 0 if all(row.holds for row in rows) else 1
+    _say(f"{'study':26} {'measure':46} {'measured':>9} {'model':>8} {'residual':>9} {'allowed':>8}")
+    for row in rows:
+        _say(
+            f"{row.study.id:26} {row.measured.measure:46} {row.measured.value:9.2f} "
+            f"{row.modelled:8.2f} {row.residual:+9.2f} {row.allowed:8.2f}"
+            f"{'' if row.holds else '  misses'}"
+        )
+    held = sum(row.holds for row in rows)
+    _say(f"{held} of {len(rows)} within the reported spread, 15 % or 0.4 % of body mass.")
+    return 0 if held == len(rows) else 1
+
+
+def cohort_command(argv: Sequence[str]) -> int:
+    """`cohort [--athletes N] [--seed S] [--json]`: the policies on virtual athletes."""
+    parser = argparse.ArgumentParser(
+        prog="cohort", description="Fixed plan, rules, rules with forecast and an oracle compared."
+    )
+    parser.add_argument("--athletes", type=_count, default=500)
+    parser.add_argument("--seed", type=int, default=7)
+    parser.add_argument("--particles", type=_count, default=1000)
+    parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
+    parser.add_argument("--json", action="store_true", help="print the same as data")
+    options = parser.parse_args(argv)
+    with ProcessPoolExecutor(options.workers) as pool:
+        found = bench(options.athletes, options.seed, particles=options.particles, spread=pool.map)
+    if options.json:
+        _say(json.dumps(found, indent=1))
+        return 0
+    policies = found["policies"]
+    assert isinstance(policies, dict)  # for the type checker
+    _say(
+        f"{found['athletes']} virtual athletes, seed {found['seed']}\n"
+        f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "
+        f"{'worse**':>8} {'flags':>6} {'broken':>7} {'band':>6}"
+    )
+    for name, row in policies.items():
+        band = row.get("weight_band_80_holds")
+        _say(
+            f"{name:36}{row['look']:6.3f} {row['flat']:6.1%} {row['spilled']:7.1%} "
+            f"{row['gain_of_oracle']:9.0%} {row['better_where_plan_misses']:8.0%} "
+            f"{row['worse_by_over_0.05']:8.1%} {row['flags']:6d} {row['limits_broken']:7d} "
+            f"{'' if band is None else format(band, '6.1%')}"
+        )
+    _say(
+        "*  of the athletes whom the fixed plan leaves flat or spilled over\n"
+        "** by more than 0.05 of the look, of all athletes"
+    )
+    return 0
+
+
+def _count(text: str) -> int:
+    value = int(text)
+    if value < 1:
+        raise argparse.ArgumentTypeError(f"{value} is less than 1")
+    return value
+
+
+def _say(text: str, *, error: bool = False) -> None:
+    (sys.stderr if error else sys.stdout).write(text + "\n")
+
+
+COMMANDS = {
+    "simulate": simulate_command,
+    "validate": validate_command,
+    "cohort": cohort_command,
+}
+
+
+if __name__ == "__main__":
+    raise SystemExit(COMMANDS[sys.argv[1]](sys.argv[2:]))

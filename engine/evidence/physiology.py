@@ -1,0 +1,316 @@
+"""The constants of the body model, each with its unit and where it comes from.
+
+One set for every study and every athlete: what differs between people is size, sex and training
+status, never a constant picked for one study. "Fitted" in a note means that the value was chosen so
+that all loading experiments of `engine.evidence.loading` come out together.
+"""
+
+from __future__ import annotations
+
+from engine.evidence.source import Number, Provenance, Source
+
+HALL_2011 = Source(
+    "hall-2011",
+    "Hall et al. 2011, Lancet 378:826-837, web appendix; glycogen and fluid part of the model",
+    Provenance.SEEN,
+)
+HALL_SODIUM = Source(
+    "hall-2011-sodium",
+    "Hall et al. 2011, Lancet 378:826-837, web appendix: sodium balance of extracellular water",
+    Provenance.MEMORY,
+)
+HEER_2000 = Source(
+    "heer-2000",
+    "Heer et al. 2000, Am J Physiol Renal 278:F585: 50 to 550 mmol/d sodium without mass gain",
+    Provenance.SEEN,
+)
+GREIWE_1999 = Source(
+    "greiwe-1999",
+    "Greiwe et al. 1999, J Appl Physiol 87:222-226: synthesis 10.5 trained, 4.5 untrained",
+    Provenance.SEEN,
+)
+FAIRCHILD_2002 = Source(
+    "fairchild-2002",
+    "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986",
+    Provenance.SEEN,
+)
+BERGSTROM_1966 = Source(
+    "bergstrom-1966",
+    "Bergstrom and Hultman 1966, Nature 210:309-310: exercised leg about twice the rested one",
+    Provenance.MEMORY,
+)
+TAYLOR_1996 = Source(
+    "taylor-1996",
+    "Taylor et al. 1996, J Clin Invest 97:126-132: liver takes 19 % of a meal's carbohydrate",
+    Provenance.SEEN,
+)
+NILSSON_1973 = Source(
+    "nilsson-1973",
+    "Nilsson and Hultman 1973: liver glycogen 270 overnight, about 500 mmol/kg after high CHO",
+    Provenance.MEMORY,
+)
+SHIOSE_ABSTRACT = Source(
+    "shiose-depletion",
+    "Shiose et al., depletion and 24 h recovery: 76.2 to 28.1 mmol/kg by one ride",
+    Provenance.SEEN,
+)
+FOO_2022 = Source(
+    "foo-2022",
+    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: low fibre and gut content",
+    Provenance.SEEN,
+)
+JANSSEN_2000 = Source(
+    "janssen-2000",
+    "Janssen et al. 2000, J Appl Physiol 89:81-88: muscle 38.4 % (men), 30.6 % (women) of mass",
+    Provenance.MEMORY,
+)
+CUNNINGHAM_1980 = Source(
+    "cunningham-1980",
+    "Cunningham 1980, Am J Clin Nutr 33:2372-2374: resting expenditure 500 + 22 kcal/kg FFM",
+    Provenance.MEMORY,
+)
+EU_1169 = Source("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV", Provenance.SEEN)
+AREA_2018 = Source(
+    "areta-2018",
+    "Areta and Hopkins 2018, Sports Med 48:2091-2102: resting 462 mmol/kg dry, trained",
+    Provenance.MEMORY,
+)
+ACHESON_1988 = Source(
+    "acheson-1988", "Acheson et al. 1988, Am J Clin Nutr 48:240-247", Provenance.SEEN
+)
+ATWATER = Source("merrill-watt", "Merrill and Watt, USDA Handbook 74", Provenance.MEMORY)
+WISHNOFSKY = Source(
+    "wishnofsky-1958",
+    "Wishnofsky 1958, Am J Clin Nutr 6:542-546: 7700 kcal per kg of body mass",
+    Provenance.MEMORY,
+)
+EFSA_WATER = Source("efsa-2010", "EFSA 2010, EFSA Journal 8(3):1459", Provenance.SEEN)
+IOM_WATER = Source(
+    "iom-2005", "Institute of Medicine 2005, water and electrolytes", Provenance.SEEN
+)
+FITTED = Source(
+    "own-fit", "chosen so that the loading experiments come out together", Provenance.OURS
+)
+TEXTBOOK = Source("textbook", "textbook physiology", Provenance.MEMORY)
+COMPUTED = Source("computed", "computed from other numbers here", Provenance.COMPUTED)
+
+
+def _number(name: str, value: float, unit: str, source: Source, note: str = "") -> Number:
+    return Number(name=name, value=value, unit=unit, source=source, note=note)
+
+
+# Size of the pools
+GLYCOGEN_MOLAR = _number("glycogen per glucosyl unit", 0.162, "g/mmol", TEXTBOOK)
+MUSCLE_OF_LEAN_MALE = _number(
+    "skeletal muscle of fat-free mass, men",
+    0.476,
+    "kg/kg",
+    FITTED,
+    "Janssen 2000: about 0.49; fitted",
+)
+MUSCLE_OF_LEAN_FEMALE = _number(
+    "skeletal muscle of fat-free mass, women",
+    0.46,
+    "kg/kg",
+    FITTED,
+    "Janssen 2000: about 0.46; fitted",
+)
+CEILING_RESTED = _number(
+    "muscle glycogen ceiling, untrained and rested",
+    139.0,
+    "mmol/kg wet",
+    FITTED,
+    "Bergstrom 1966: rested leg about half of the exercised; fitted",
+)
+CEILING_PRIMED = _number(
+    "muscle glycogen ceiling after depleting work",
+    220.2,
+    "mmol/kg wet",
+    FITTED,
+    "group means of 198 to 204 were reached; fitted",
+)
+PRIMING_KEPT = _number(
+    "days for which depleting work keeps the ceiling raised", 5.8, "d", FITTED,
+    "time constant; Bergstrom and Hultman saw three days",
+)  # fmt: skip
+PRIMED_UNTRAINED = _number("standing priming, untrained", 0.495, "1", FITTED)
+PRIMED_RECREATIONAL = _number("standing priming, recreational", 0.678, "1", FITTED)
+PRIMED_TRAINED = _number("standing priming, trained", 0.717, "1", FITTED)
+CEILING_STEEPNESS = _number("steepness with which uptake ends at the ceiling", 8.36, "1", FITTED)
+SYNTHESIS_UNTRAINED = _number("fastest synthesis, untrained", 4.5, "mmol/kg wet/h", GREIWE_1999)
+SYNTHESIS_RECREATIONAL = _number(
+    "fastest synthesis, recreational",
+    5.6,
+    "mmol/kg wet/h",
+    FITTED,
+    "between Greiwe 1999 untrained 4.5 and trained 10.5; fitted",
+)
+SYNTHESIS_TRAINED = _number("fastest synthesis, trained", 10.5, "mmol/kg wet/h", GREIWE_1999)
+USUAL_UNTRAINED = _number(
+    "usual muscle glycogen, untrained",
+    75.34,
+    "mmol/kg wet",
+    FITTED,
+    "fitted",
+)
+USUAL_RECREATIONAL = _number("usual muscle glycogen, recreational", 100.0, "mmol/kg wet", AREA_2018)
+USUAL_TRAINED = _number(
+    "usual muscle glycogen, trained",
+    111.6,
+    "mmol/kg wet",
+    FITTED,
+    "Areta 2018: 107; fitted",
+)
+LIVER_OF_LEAN = _number("liver of fat-free mass", 0.027, "kg/kg", TEXTBOOK, "1.6 kg in 60 kg")
+LIVER_CEILING = _number(
+    "liver glycogen ceiling", 85.0, "g/kg liver", NILSSON_1973, "500 mmol/kg is 81 g/kg"
+)
+LIVER_USUAL = _number("liver glycogen on a usual morning", 44.0, "g/kg liver", NILSSON_1973)
+
+# Carbohydrate traffic
+ABSORPTION = _number(
+    "absorption of eaten carbohydrate",
+    0.883,
+    "1/h",
+    FITTED,
+    "first order; fitted",
+)
+OBLIGATE_GLUCOSE = _number(
+    "glucose that brain and blood cells burn",
+    1.6,
+    "g/kg FFM/d",
+    FITTED,
+    "textbook about 2.3 (140 g/d); fitted",
+)
+KETOSIS_SPARING = _number(
+    "share of it spared when the liver is empty", 0.30, "1", FITTED, "ketone bodies take over"
+)
+LIVER_HALF = _number("liver store at which sparing is half done", 12.47, "g", FITTED)
+NEW_GLUCOSE = _number(
+    "glucose made from protein, glycerol and lactate",
+    1.26,
+    "g/kg FFM/d",
+    FITTED,
+    "textbook about 1; fitted",
+)
+LIVER_SHARE = _number(
+    "share of spare glucose taken by the liver",
+    0.195,
+    "1",
+    FITTED,
+    "Taylor 1996: 0.19 of a meal; fitted",
+)
+MUSCLE_BURN = _number(
+    "carbohydrate burnt by fed muscle at 100 mmol/kg in energy balance", 6.96, "g/kg FFM/d", FITTED,
+    "grows with a power of the store, as in Hall et al.",
+)  # fmt: skip
+BURN_POWER = _number(
+    "power of the store with which muscle burns carbohydrate",
+    1.82,
+    "1",
+    FITTED,
+    "2 in Hall et al. 2011; fitted",
+)
+BURN_FASTED = _number("the same between meals, as a share", 0.275, "1", FITTED)
+BURN_ENERGY = _number(
+    "how an energy surplus spares carbohydrate", 3.44, "1", FITTED,
+    "burn falls as exp(-this x surplus as a share of expenditure)",
+)  # fmt: skip
+BURN_PRIMED = _number(
+    "how priming spares carbohydrate", 3.51, "1", FITTED,
+    "burn falls as exp(-this x (priming - recreational priming))",
+)  # fmt: skip
+LOW_LEVEL = _number(
+    "muscle glycogen under which muscle refills at the liver's cost",
+    42.04,
+    "mmol/kg wet",
+    FITTED,
+    "Shiose: 25.5 to 33.2 in a day on under 1 g/kg; fitted",
+)
+LOW_REFILL = _number(
+    "rate of that refill from empty",
+    2.0,
+    "g/kg FFM/d",
+    FITTED,
+    "see the level; fitted",
+)
+ENERGY_LEAST = _number("energy surplus share at which the effect ends, low", -0.3, "1", FITTED)
+ENERGY_MOST = _number("energy surplus share at which the effect ends, high", 0.454, "1", FITTED)
+SPILL_KEPT = _number("days for which spilled carbohydrate shows", 2.0, "d", FITTED)
+
+# Exercise
+WORK_FLOOR = _number(
+    "muscle glycogen at which hard work has to stop",
+    22.0,
+    "mmol/kg wet",
+    FITTED,
+    "Shiose rides ended at 25.5 and 28.1; fitted",
+)
+DEPLETING_LEAVES = _number(
+    "share of muscle glycogen above that floor left by depleting work", 0.09, "1", SHIOSE_ABSTRACT,
+    "76.2 to 28.1 is 0.11, 71.6 to 25.5 is 0.07",
+)  # fmt: skip
+DEPLETING_HOURS = _number("length of depleting work", 2.0, "h", FITTED)
+DEPLETING_ENERGY = _number("energy of depleting work", 12.0, "kcal/kg", TEXTBOOK)
+DEPLETING_SWEAT = _number("sweat of depleting work", 0.030, "L/kg", TEXTBOOK)
+LIGHT_LEAVES = _number("share above the floor left by light work", 0.871, "1", FITTED)
+LIGHT_HOURS = _number("length of light work", 1.0, "h", FITTED)
+LIGHT_ENERGY = _number("energy of light work", 5.0, "kcal/kg", TEXTBOOK)
+LIGHT_SWEAT = _number("sweat of light work", 0.008, "L/kg", TEXTBOOK)
+
+# Water and sodium
+BOUND_WATER = _number(
+    "water held with glycogen",
+    2.85,
+    "g/g",
+    FITTED,
+    "Hall et al. 2011: about 2.7; fitted",
+)
+SODIUM_OF_WATER = _number("sodium of extracellular water", 3220.0, "mg/L", HALL_SODIUM)
+SODIUM_EXCRETION = _number(
+    "sodium excretion per extracellular litre", 3000.0, "mg/L/d", HALL_SODIUM
+)
+SODIUM_CARB = _number(
+    "sodium lost without carbohydrate",
+    3935.0,
+    "mg/d",
+    FITTED,
+    "published 4000; fitted, and only under the ketosis threshold",
+)
+KETOSIS_CARB = _number("carbohydrate under which sodium is lost", 2.01, "g/kg FFM/d", FITTED)
+SODIUM_ENERGY = _number(
+    "share of expenditure under which food brings less than the usual sodium", 0.6, "1", FITTED
+)
+SODIUM_GAIN_MOST = _number(
+    "most extracellular water that more sodium adds", 0.6, "L", HEER_2000, "fitted"
+)
+SODIUM_USUAL = _number("usual sodium", 3400.0, "mg/d", IOM_WATER, "population mean, from memory")
+INSENSIBLE = _number("water lost through skin, lungs and stool", 0.014, "L/kg/d", TEXTBOOK)
+URINE_LEAST = _number("least urine", 0.007, "L/kg/d", TEXTBOOK, "about 0.5 L/d")
+METABOLIC_WATER = _number("water made by oxidation", 0.13, "L per 1000 kcal", TEXTBOOK)
+REHYDRATION = _number("time in which a water deficit is made good", 2.0, "h", TEXTBOOK)
+WATER_USUAL_MALE = _number("water of a usual day, men", 2.5, "L/d", EFSA_WATER, "food included")
+WATER_USUAL_FEMALE = _number("water of a usual day, women", 2.0, "L/d", EFSA_WATER, "food included")
+MUSCLE_WATER_SHARE = _number("share of body water that is in muscle", 0.5, "1", TEXTBOOK)
+
+# Gut content
+GUT_PER_FIBRE = _number("gut content held per g of daily fibre", 0.034, "kg/(g/d)", FOO_2022)
+GUT_TRANSIT = _number("time constant of gut content", 2.9, "d", FOO_2022, "fitted to both mornings")
+FIBRE_PER_ENERGY = _number("fibre where none is stated", 0.012, "g/kcal", TEXTBOOK, "14 is advised")
+FIBRE_MOST = _number("most fibre assumed where none is stated", 30.0, "g/d", FITTED)
+FIBRE_USUAL_ENERGY = _number("fibre of a usual day", 0.012, "g/kcal", TEXTBOOK)
+
+# Energy
+REST_FIXED = _number("resting expenditure, fixed part", 500.0, "kcal/d", CUNNINGHAM_1980)
+REST_PER_LEAN = _number("resting expenditure per fat-free kg", 22.0, "kcal/kg/d", CUNNINGHAM_1980)
+DAILY_ACTIVITY = _number("activity factor without exercise", 1.40, "1", TEXTBOOK)
+CARB_ENERGY = _number("energy of carbohydrate", 4.0, "kcal/g", EU_1169)
+PROTEIN_ENERGY = _number("energy of protein", 4.0, "kcal/g", EU_1169)
+FAT_ENERGY = _number("energy of fat", 9.0, "kcal/g", EU_1169)
+TISSUE_ENERGY = _number("energy of body tissue", 7700.0, "kcal/kg", WISHNOFSKY)
+FAT_SYNTHESIS_COST = _number("energy lost in making fat of carbohydrate", 0.25, "1", ACHESON_1988)
+PROTEIN_USUAL = _number("protein where none is stated", 1.6, "g/kg/d", TEXTBOOK)
+FAT_LEAST = _number("least fat assumed where none is stated", 0.4, "g/kg/d", TEXTBOOK)
+BODY_FAT_MALE = _number("body fat where none is stated, men", 15.0, "%", TEXTBOOK)
+BODY_FAT_FEMALE = _number("body fat where none is stated, women", 24.0, "%", TEXTBOOK)
+WAKING_HOURS = _number("hours of the day in which food is eaten", 16.0, "h", TEXTBOOK)

@@ -1,0 +1,76 @@
+"""The figures of the tracker: how people differ, how days and answers scatter."""
+
+from __future__ import annotations
+
+from engine.evidence.source import Number, Provenance, Source
+
+CHEUVRONT_2004 = Source(
+    "cheuvront-2004",
+    "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning mass SD 0.51 kg",
+    Provenance.SEEN,
+)
+KANELLAKIS_2023 = Source(
+    "kanellakis-2023",
+    "Kanellakis et al. 2023, Am J Hum Biol 35:e23951: +0.450 kg at menstruation",
+    Provenance.SEEN,
+)
+BUSSAU_2002 = Source(
+    "bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295", Provenance.MEMORY
+)
+OURS = Source("own-choice", "our own choice, wide on purpose", Provenance.OURS)
+
+
+def _number(name: str, value: float, unit: str, source: Source = OURS, note: str = "") -> Number:
+    return Number(name=name, value=value, unit=unit, source=source, note=note)
+
+
+# How people differ (SD; "log" is of the logarithm)
+POOL_SPREAD = _number("size of the muscle pool", 0.16, "log")
+CEILING_SPREAD = _number("ceiling of muscle glycogen", 0.13, "log")
+BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.30, "log")
+WORK_SPREAD = _number("glycogen cost of a session", 0.5, "log")
+WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.3, "log")
+BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.55, "log")
+INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
+WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
+SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
+START_LEVEL = _number("store on the first morning, of its ceiling", 0.50, "1")
+START_SPREAD = _number("the same", 0.18, "log")
+
+# How fullness and sharpness are felt
+EMPTY_LEVEL = _number("store at fullness 1, of its ceiling", 0.13, "1")
+EMPTY_SPREAD = _number("the same", 0.07, "1")
+FULLEST_LEVEL = _number("store at fullness 10, of its ceiling", 0.96, "1")
+FULLEST_SPREAD = _number("the same", 0.06, "1")
+FULLNESS_NOISE = _number("scatter of a fullness answer", 0.75, "grades")
+CRISP = _number("sharpness without spill", 4.4, "grades")
+CRISP_SPREAD = _number("the same", 0.4, "grades")
+BLUR_GRADES = _number("sharpness lost when just spilled over", 1.5, "grades")
+SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
+SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 2.0, "g/kg FFM")
+SPILL_UNSEEN_SPREAD = _number("the same", 0.7, "g/kg FFM")
+SPILL_CARRIED = _number("spilled carbohydrate past that at which the look is lost", 2.0, "g/kg FFM")
+SPILL_CARRIED_SPREAD = _number("the same", 0.4, "log")
+SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.3, "kg")
+SPILL_EDGE = _number("softness of the edge of spilled over", 0.25, "1")
+FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
+FLAT_EDGE = _number("softness of the edge of flat", 0.04, "1")
+FULL_AT = _number("store over which more fullness cannot be seen, of its ceiling", 0.92, "1")
+FLAT_COST = _number("store short of that at which the look is worth nothing", 0.5, "1")
+BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
+BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
+
+# How days and answers scatter (SD)
+INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
+WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRONT_2004)
+GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
+STORE_DAILY = _number("daily wander of the store", 0.06, "log")
+SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
+OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")
+OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
+MENSTRUATING = _number("share of a woman's mornings at menstruation", 0.15, "1", note="4 of 28 d")
+MENSTRUATION_GAIN = _number("body mass at menstruation", 0.45, "kg", KANELLAKIS_2023)
+
+# Forgetting
+SHRINK = _number("share of a parameter kept when particles are shaken", 0.98, "1")
+FORGET_A_WEEK = _number("share of the prior's variance that returns a week", 0.005, "1")

@@ -1,0 +1,99 @@
+"""How fast the engine's model is, each figure beside a plain-Python loop over the same equations.
+
+Run by itself to see the figures: `pytest tests/bench -s`. The bounds are those that a person would
+notice, with room for a slow machine.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from time import perf_counter
+
+import numpy as np
+import pytest
+
+from engine.athlete import Sex
+from engine.forecast import DayAhead, forecast
+from engine.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
+from engine.tracker import Frame, Morning, after_day, first_belief, learn
+from tests.bench.plain import plain_day
+
+WEEK = [Intake(carb_g=g) for g in (120.0, 120, 120, 120, 450, 500, 320)]
+
+
+def seconds(work: Callable[[], object], times: int = 3) -> float:
+    """The least of a few runs."""
+    spent = []
+    for _ in range(times):
+        begin = perf_counter()
+        work()
+        spent.append(perf_counter() - begin)
+    return min(spent)
+
+
+def people(number: int) -> Body:
+    return body(
+        sex=Sex.FEMALE,
+        body_mass_kg=np.linspace(48, 70, number),
+        body_fat_percent=15.0,
+        trained=Trained.TRAINED,
+    )
+
+
+def a_week(person: Body) -> Floats:
+    state = first_morning(person)
+    for day in WEEK:
+        state = simulate_day(state, day, person)
+    return state
+
+
+def test_athlete_weeks_a_second_against_a_plain_loop() -> None:
+    many = people(2000)
+    fast = 2000 / seconds(lambda: a_week(many))
+    one = body(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=15.0, trained=Trained.TRAINED)
+
+    def plainly() -> None:
+        state = [float(value) for value in first_morning(one)]
+        for day in WEEK:
+            state = plain_day(state, float(day.carb_g), one)
+
+    slow = 1 / seconds(plainly)
+    print(f"\nathlete-weeks a second: {fast:,.0f}; in a plain loop {slow:,.0f}")  # noqa: T201
+    assert fast > 5 * slow
+
+
+def test_the_plain_loop_and_the_arrays_say_the_same() -> None:
+    one = body(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=15.0, trained=Trained.TRAINED)
+    arrays, plain = first_morning(one), [float(value) for value in first_morning(one)]
+    for day in WEEK:
+        arrays, plain = simulate_day(arrays, day, one), plain_day(plain, float(day.carb_g), one)
+    assert plain == pytest.approx(arrays, rel=1e-9, abs=1e-9)
+
+
+def test_a_morning_with_two_thousand_particles_takes_under_fifty_milliseconds() -> None:
+    rng = np.random.default_rng(1)
+    frame = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+    belief = first_belief(frame, rng)
+
+    def morning() -> None:
+        after_day(
+            learn(belief, Morning(weight_kg=58.2, fullness=5, sharpness=4), rng), WEEK[4], rng
+        )
+
+    took = seconds(morning, 5)
+    print(f"\na tracked morning, 2000 particles: {1000 * took:.1f} ms")  # noqa: T201
+    assert took < 0.05
+
+
+def test_a_decision_with_forecast_is_faster_than_a_person_notices() -> None:
+    rng = np.random.default_rng(1)
+    frame = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+    belief = first_belief(frame, rng)
+    ahead = [
+        DayAhead(planned=day, low_g=float(day.carb_g) - 100, high_g=float(day.carb_g) + 100)
+        for day in WEEK[4:]
+    ]
+    doses = [350.0 + 25 * k for k in range(9)]
+    took = seconds(lambda: forecast(belief, ahead, doses, rng))
+    print(f"\na decision with forecast, three days ahead: {1000 * took:.0f} ms")  # noqa: T201
+    assert took < 1.5

@@ -1,0 +1,173 @@
+"""The body model keeps physics, and its own integration agrees with a general-purpose solver."""
+
+from __future__ import annotations
+
+from itertools import pairwise
+
+import numpy as np
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy.integrate import solve_ivp
+
+from engine.athlete import Sex
+from engine.physiology import (
+    Body,
+    Exercise,
+    Intake,
+    Moment,
+    Row,
+    Trained,
+    advance,
+    body,
+    complete,
+    first_morning,
+    mass_change_kg,
+    rates,
+    simulate_day,
+    water_change_l,
+)
+
+STORES = (Row.MUSCLE, Row.LIVER, Row.GUT_CARB, Row.GUT_BULK, Row.SPILL)
+
+people = st.builds(
+    body,
+    sex=st.sampled_from(Sex),
+    body_mass_kg=st.floats(42, 120),
+    body_fat_percent=st.floats(4, 35),
+    trained=st.sampled_from(Trained),
+)
+days = st.lists(
+    st.builds(
+        Intake,
+        carb_g=st.floats(0, 1400),
+        protein_g=st.floats(0, 300),
+        fat_g=st.floats(0, 200),
+        fibre_g=st.floats(0, 80),
+        sodium_mg=st.floats(200, 12000),
+        water_l=st.floats(0.5, 10),
+        exercise=st.sampled_from(Exercise),
+    ),
+    min_size=1,
+    max_size=5,
+)
+
+
+def follow(person: Body, week: list[Intake], *, step_h: float = 0.25) -> list[np.ndarray]:
+    states = [first_morning(person)]
+    for day in week:
+        states.append(simulate_day(states[-1], day, person, step_h=step_h))
+    return states
+
+
+@settings(max_examples=40, deadline=None)
+@given(person=people, week=days)
+def test_no_store_is_ever_negative(person: Body, week: list[Intake]) -> None:
+    for state in follow(person, week):
+        assert all(state[row] >= -1e-9 for row in STORES)
+
+
+@settings(max_examples=40, deadline=None)
+@given(person=people, week=days)
+def test_carbohydrate_eaten_or_made_is_stored_burnt_or_turned_to_fat_to_the_gram(
+    person: Body, week: list[Intake]
+) -> None:
+    first, *_, last = follow(person, week)
+    eaten = sum(float(day.carb_g) for day in week)
+    stored = sum(last[row] - first[row] for row in (Row.MUSCLE, Row.LIVER, Row.GUT_CARB))
+    gone = last[Row.OXIDISED] + last[Row.MADE_FAT]
+    assert eaten + last[Row.NEW_GLUCOSE] == pytest.approx(stored + gone, abs=1)
+
+
+@settings(max_examples=25, deadline=None)
+@given(person=people, week=days)
+def test_body_mass_changes_by_the_sum_of_its_parts_to_the_gram(
+    person: Body, week: list[Intake]
+) -> None:
+    first, *_, last = follow(person, week)
+    grams = sum(last[row] - first[row] for row in (Row.MUSCLE, Row.LIVER, Row.GUT_CARB))
+    kilos = sum(last[row] - first[row] for row in (Row.GUT_BULK, Row.TISSUE))
+    parts = grams / 1000 + kilos + water_change_l(last, first, person)
+    assert mass_change_kg(last, first, person) == pytest.approx(parts, abs=0.001)
+
+
+@settings(max_examples=40, deadline=None)
+@given(person=people, week=days, more=st.floats(5, 400), which=st.integers(0, 4))
+def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
+    person: Body, week: list[Intake], more: float, which: int
+) -> None:
+    from dataclasses import replace  # noqa: PLC0415
+
+    which = which % len(week)
+    richer = [
+        replace(day, carb_g=day.carb_g + more) if number == which else day
+        for number, day in enumerate(week)
+    ]
+    for less, rich in zip(follow(person, week), follow(person, richer), strict=True):
+        total = less[Row.MUSCLE] + less[Row.LIVER]
+        assert rich[Row.MUSCLE] + rich[Row.LIVER] >= total - 0.01
+
+
+@settings(max_examples=20, deadline=None)
+@given(person=people, week=days)
+def test_halving_the_time_step_moves_the_stores_by_less_than_one_percent(
+    person: Body, week: list[Intake]
+) -> None:
+    coarse, fine = follow(person, week)[-1], follow(person, week, step_h=0.125)[-1]
+    assert coarse[Row.MUSCLE] == pytest.approx(fine[Row.MUSCLE], rel=0.01)
+    assert coarse[Row.LIVER] == pytest.approx(fine[Row.LIVER], rel=0.01, abs=0.5)
+    first = first_morning(person)
+    assert mass_change_kg(coarse, first, person) == pytest.approx(
+        mass_change_kg(fine, first, person), rel=0.01, abs=0.01
+    )
+
+
+@pytest.mark.parametrize("exercise", list(Exercise))
+@pytest.mark.parametrize("carb_g", [40, 300, 800])
+def test_the_same_equations_in_a_general_purpose_solver_agree_within_half_a_percent(
+    exercise: Exercise, carb_g: float
+) -> None:
+    person = body(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=16, trained=Trained.TRAINED)
+    day = complete(Intake(carb_g=carb_g, exercise=exercise), person)
+    ours = theirs = first_morning(person)
+    for _ in range(3):
+        ours = advance(ours, day, person, hours=24)
+        for begin, end in pairwise(sorted({0.0, day.work.hours, 16.0, 24.0})):
+            now = Moment(
+                eating=1.5 if begin < 16 else 0.0,
+                working_hours=day.work.hours if begin < day.work.hours else 0.0,
+            )
+            theirs = solve_ivp(
+                lambda _, y, now=now: rates(y, day, now, person),
+                (begin / 24, end / 24),
+                theirs,
+                method="LSODA",
+                rtol=1e-8,
+                atol=1e-8,
+            ).y[:, -1]
+    for row in (Row.MUSCLE, Row.LIVER, Row.GUT_BULK, Row.OXIDISED, Row.NEW_GLUCOSE):
+        assert ours[row] == pytest.approx(theirs[row], rel=0.005, abs=0.05), row
+    start = first_morning(person)
+    assert mass_change_kg(ours, start, person) == pytest.approx(
+        mass_change_kg(theirs, start, person), rel=0.005, abs=0.003
+    )
+
+
+def test_many_people_at_once_come_out_as_each_alone() -> None:
+    masses = np.array([50.0, 65.0, 90.0])
+    together = body(sex=Sex.MALE, body_mass_kg=masses, body_fat_percent=np.array([8.0, 12, 20]))
+    day = Intake(carb_g=np.array([100.0, 500, 900]), exercise=Exercise.LIGHT)
+    at_once = simulate_day(first_morning(together), day, together)
+    for i, (mass, fat, carb) in enumerate(zip(masses, (8, 12, 20), (100, 500, 900), strict=True)):
+        one = body(sex=Sex.MALE, body_mass_kg=float(mass), body_fat_percent=float(fat))
+        alone = simulate_day(
+            first_morning(one), Intake(carb_g=float(carb), exercise=Exercise.LIGHT), one
+        )
+        assert at_once[:, i] == pytest.approx(alone, rel=1e-9, abs=1e-9)
+
+
+def test_drinking_under_the_losses_shows_as_a_water_deficit() -> None:
+    person = body(sex=Sex.MALE, body_mass_kg=80)
+    dry = follow(person, [Intake(carb_g=300, water_l=0.5)] * 2)[-1]
+    usual = follow(person, [Intake(carb_g=300)] * 2)[-1]
+    assert dry[Row.DEFICIT] < usual[Row.DEFICIT] - 0.5
