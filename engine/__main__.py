@@ -28,10 +28,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser = argparse.ArgumentParser(prog="python -m engine", description=__doc__)
     parser.add_argument("case", type=Path, metavar="CASE.toml", help="the week of one athlete")
     parser.add_argument("--json", action="store_true", help="print the decisions as a JSON list")
+    parser.add_argument(
+        "--foresight", action="store_true", help="let the model's forecast size the changes"
+    )
     asked = parser.parse_args(arguments)
     try:
         file = parse(asked.case.read_text(encoding="utf-8"))
-        decisions = run(file)
+        decisions = run(file, foresight=asked.foresight)
     except OSError as error:
         return _refuse(asked.case, error.strerror or str(error))
     except UnicodeDecodeError:

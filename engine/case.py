@@ -11,10 +11,21 @@ from zoneinfo import ZoneInfo
 from engine.athlete import Athlete, Baseline, Event
 from engine.checkin import CheckIn, History
 from engine.limits import Limits
+from engine.look import Look
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PastWeek:
+    """An earlier peak week of the same athlete, a trial or a show, and how the day looked."""
+
+    day: date
+    plan: PeakPlan
+    history: History
+    look: Look | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -23,7 +34,8 @@ class Case:
 
     `now` is the aware instant of the answer; None means that it came in time. `zone` is where the
     athlete is, if not where the event is. `overrides` holds the coach's signed figures (g of
-    carbohydrate) by days out. Nothing else is looked at.
+    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; with `foresight` the
+    model's forecast sizes what the rules propose. Nothing else is looked at.
     """
 
     athlete: Athlete
@@ -39,6 +51,8 @@ class Case:
     always_tomorrow: bool = False
     frozen: bool = False
     overrides: Mapping[int, float] = field(default_factory=dict)
+    trials: tuple[PastWeek, ...] = ()
+    foresight: bool = False
 
     def __post_init__(self) -> None:
         if self.now is not None and self.now.tzinfo is None:

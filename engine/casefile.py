@@ -10,7 +10,7 @@ from __future__ import annotations
 import itertools
 import tomllib
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass, fields
+from dataclasses import dataclass, fields, replace
 from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
@@ -99,12 +99,12 @@ def parse(content: str) -> CaseFile:
     )
 
 
-def run(file: CaseFile) -> tuple[Decision, ...]:
+def run(file: CaseFile, *, foresight: bool = False) -> tuple[Decision, ...]:
     """The decision on each check-in, in the order of dates."""
-    return tuple(decision for _, decision in play(file))
+    return tuple(decision for _, decision in play(file, foresight=foresight))
 
 
-def play(file: CaseFile) -> Iterator[tuple[Case, Decision]]:
+def play(file: CaseFile, *, foresight: bool = False) -> Iterator[tuple[Case, Decision]]:
     """Each check-in as a case, and its decision, each knowing what went before.
 
     A figure that waits for the coach's word lapses: the next check-in finds what stood without it.
@@ -117,7 +117,7 @@ def play(file: CaseFile) -> Iterator[tuple[Case, Decision]]:
             checkins=tuple(earlier),
             set_days=tuple(DaySet(day, grams) for day, grams in sorted(set_days.items())),
         )
-        case = _case(file, answered, history)
+        case = replace(_case(file, answered, history), foresight=foresight)
         decision = decide(case)
         yield case, decision
         earlier.append(answered.checkin)

@@ -11,6 +11,7 @@ from engine.band import WeightBand, weight_band
 from engine.case import DEFAULT_CUT_OFF, Case, answers_needed
 from engine.evidence.source import Source
 from engine.facts import expected_fullness, gather
+from engine.foresight import Foresight, look_ahead
 from engine.gates import GATES, Gate, Stop
 from engine.limits import (
     CAUTION,
@@ -24,7 +25,7 @@ from engine.limits import (
 )
 from engine.plan import PLAN_DAYS
 from engine.record import case_as_dict, case_from_dict, plain
-from engine.rules import first_match, in_words
+from engine.rules import Forecast, Rule, first_match, in_words
 from engine.safety import Flag, Level, safety_flags
 from engine.trace import GateStep, Trace, in_force
 
@@ -88,6 +89,7 @@ class Decision:
     band: WeightBand | None
     expected_fullness: int | None
     trace: Trace
+    foresight: Foresight | None = None
 
     @property
     def carb_g(self) -> float | None:
@@ -163,20 +165,27 @@ def _stopped(
 def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> Decision:
     """A rule decides: what it asks for, fitted into what the limits leave."""
     planned, common = case.planned, _common(case, flags)
-    band, window = common["band"], _window(case)
+    window = _window(case)
+    view = look_ahead(case, window) if case.foresight else None
+    if view is not None and view.band is not None:
+        common["band"] = view.band
+    band = common["band"]
     if planned is None or band is None or window is None:
         raise AssertionError("the gates let a case through that has no plan or no window")
     facts = gather(case, planned, band)
     rule = first_match(facts)
     asked = rule.steps(facts)
+    sized = _sized(rule, asked * case.limits.step_g, view)
     wanted = planned.carb_g
-    if asked:
-        wanted = round_carbs(planned.carb_g + asked * case.limits.step_g)
+    if sized.change_g:
+        wanted = round_carbs(planned.carb_g + sized.change_g)
     fitted = _fit(wanted, planned.carb_g, window, flags)
     change = _difference(fitted.target.carb_g, planned.carb_g)
     asked_g = _difference(wanted, planned.carb_g)
-    reason = rule.explain(facts, asked_g, cut=fitted.bound is not None) + _held_back(
-        fitted.bound, change
+    reason = (
+        rule.explain(facts, asked_g, cut=fitted.bound is not None)
+        + sized.said
+        + _held_back(fitted.bound, change)
     )
     return Decision(
         **common,
@@ -188,12 +197,16 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
         needs_sign_off=abs(change) > case.limits.apply_without_asking_g,
         reason=reason,
         sources=_sources(flags, *rule.sources),
-        tell_coach=rule.tell_coach(facts),
+        tell_coach=rule.tell_coach(facts) or sized.disagree,
+        foresight=view,
         ask_again=(),
         trace=Trace(
             gates=steps,
             facts=facts.as_dict(),
             steps=asked,
+            rule_g=asked * case.limits.step_g,
+            forecast_g=sized.forecast_g,
+            disagree=sized.disagree,
             asked_g=asked_g,
             wanted_g=wanted,
             window=window,
@@ -201,6 +214,34 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
             limits=in_force(case.limits),
         ),
     )
+
+
+@dataclass(frozen=True, slots=True)
+class _Sized:
+    """A change in grams, what the forecast alone would have done, and a sentence on the two."""
+
+    change_g: float
+    forecast_g: float | None = None
+    disagree: bool = False
+    said: str = ""
+
+
+def _sized(rule: Rule, rule_g: float, view: Foresight | None) -> _Sized:
+    """The rule gives direction and vetoes, the forecast the size; opposed, the smaller step."""
+    if view is None or view.planned is None or view.best is None:
+        return _Sized(rule_g)
+    forecast_g = _difference(view.best.carb_g, view.planned.carb_g)
+    if rule.forecast is Forecast.SILENT:
+        return _Sized(rule_g, forecast_g)
+    if rule.forecast is Forecast.LOWERS:
+        forecast_g = min(forecast_g, 0.0)
+    if rule_g and rule_g * forecast_g <= 0:
+        said = " The forecast sees it otherwise, so the smaller step is taken: no change."
+        return _Sized(0.0, forecast_g, disagree=True, said=said)
+    if forecast_g == rule_g:
+        return _Sized(rule_g, forecast_g)
+    said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
+    return _Sized(forecast_g, forecast_g, said=said)
 
 
 def _fit(wanted: float, planned: float, window: Window, flags: tuple[Flag, ...]) -> Fitted:

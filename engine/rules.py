@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from enum import StrEnum
 from string import Formatter
 
 from engine.evidence import deciding as e
@@ -15,6 +16,14 @@ from engine.evidence.source import Source
 from engine.facts import Facts
 
 CHANGE = "change"
+
+
+class Forecast(StrEnum):
+    """What the forecast may do where a rule matches and the model can be trusted."""
+
+    SIZES = "gives the size"
+    LOWERS = "gives the size of a lowering only"
+    SILENT = "has no say"
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -31,6 +40,7 @@ class Rule:
     reason: str
     sources: tuple[Source, ...]
     tell_coach: Callable[[Facts], bool] = lambda _: False
+    forecast: Forecast = Forecast.SIZES
 
     def __post_init__(self) -> None:
         named = {name.split(":")[0] for _, name, _, _ in Formatter().parse(self.reason) if name}
@@ -59,6 +69,7 @@ def always(steps: int) -> Callable[[Facts], int]:
 RULES: tuple[Rule, ...] = (
     Rule(
         id="gut-unsettled",
+        forecast=Forecast.SILENT,
         when=lambda f: f.loading and f.gut_bad,
         steps=lambda f: -1 if f.severe_gut else 0,
         reason="The gut is {gut_signs} in the middle of the load: {change}, in smaller meals.",
@@ -68,6 +79,7 @@ RULES: tuple[Rule, ...] = (
     # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
     Rule(
         id="spilled-over",
+        forecast=Forecast.LOWERS,
         when=lambda f: (
             f.loading and f.above_band and (f.blurred or f.sharpness_fall >= e.SHARPNESS_FALL.value)
         ),
@@ -80,6 +92,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id="softening",
+        forecast=Forecast.LOWERS,
         when=lambda f: (
             f.loading and f.above_band and f.sharpness_fall == 1 and f.fullness >= e.FULL_FROM.value
         ),
@@ -92,6 +105,7 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id="flat-and-watery",
+        forecast=Forecast.SILENT,
         when=lambda f: f.flat and f.blurred,
         steps=always(0),
         reason=(
@@ -106,6 +120,7 @@ RULES: tuple[Rule, ...] = (
     # leave the muscle short of what is stored with it, so the look can't be judged before.
     Rule(
         id="underdrunk",
+        forecast=Forecast.SILENT,
         when=lambda f: f.flat and f.underdrunk,
         steps=always(0),
         reason=(

@@ -22,12 +22,17 @@ class Trace:
     """The way of one decision: gates, then the facts and what the rule asked, then the limits.
 
     `facts`, `steps` and `asked_g` are empty where a gate decided; `window` is None where there is
-    no plan or the limits leave no figure. `wanted_g` is the figure before it was fitted.
+    no plan or the limits leave no figure. `wanted_g` is the figure before it was fitted;
+    `rule_g` is what the rule alone asked for, `forecast_g` what the forecast alone would have done,
+    `disagree` whether the two pulled apart.
     """
 
     gates: tuple[GateStep, ...]
     facts: Mapping[str, Fact] = field(default_factory=dict)
     steps: int | None = None
+    rule_g: float | None = None
+    forecast_g: float | None = None
+    disagree: bool = False
     asked_g: float | None = None
     wanted_g: float | None = None
     window: Window | None = None

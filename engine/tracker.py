@@ -12,13 +12,13 @@ from __future__ import annotations
 import hashlib
 from dataclasses import dataclass, replace
 from datetime import date
-from enum import StrEnum
 
 import numpy as np
 from scipy.special import ndtr
 
 from engine.athlete import Sex
 from engine.evidence import tracking as known
+from engine.look import Look
 from engine.physiology import (
     Body,
     Day,
@@ -35,12 +35,6 @@ from engine.physiology import (
 
 PARTICLES = 2000
 STEP_H = 1.0
-
-
-class Look(StrEnum):
-    FLAT = "flat"
-    FULL = "full"
-    SPILLED = "spilled over"
 
 
 @dataclass(frozen=True, slots=True)

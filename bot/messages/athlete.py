@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 from bot.messages.onboarding import VOLUME_UNITS, WEIGHT_UNITS
+from bot.messages.outlook import why_lines
 from bot.messages.reasons import BOUNDS, reason
 from engine.plan import DayTarget
 from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
@@ -178,6 +179,7 @@ def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
         if stopped
         else f'• All checks before the rules were clear; the rule is "{decision["rule"]}"'
     )
+    weighed += why_lines(decision, weight_unit)
     window = trace["window"]
     if window is not None:
         weighed.append(

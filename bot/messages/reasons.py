@@ -36,10 +36,23 @@ class _Told:
 
 
 def _steady(told: _Told) -> str:
-    return (
-        f"Fullness {told['fullness']} and {told.weight('weight_kg')} are in the range I expected, "
-        "so the plan holds."
-    )
+    seen = f"Fullness {told['fullness']} and {told.weight('weight_kg')}"
+    if told["above_band"]:
+        return (
+            f"{seen}: the weight is above the band ({told.weight('band_high_kg')} at most), and "
+            "nothing else stands out. So no more on top: the plan holds."
+        )
+    if told["under_band"]:
+        return (
+            f"{seen}: the weight is under the band ({told.weight('band_low_kg')} at least), and "
+            "nothing else stands out, so the plan holds."
+        )
+    if told["fullness_short"] >= 2:
+        return (
+            f"Fullness {told['fullness']} where {told['expected_fullness']} was expected, but not "
+            "sharp enough to call it room for more, so the plan holds."
+        )
+    return f"{seen} are in the range I expected, so the plan holds."
 
 
 def _dropping(told: _Told) -> str:
@@ -123,8 +136,26 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str) -> str:
     if rule in _GATES:
         sentence = _GATES[rule]
     else:
-        sentence = _RULES[rule](_Told(decision, weight_unit, volume_unit))
+        told = _Told(decision, weight_unit, volume_unit)
+        sentence = _foreseen(decision, told) or _RULES[rule](told)
     return f"{sentence} {bound_sentence(decision)}".strip()
+
+
+def _foreseen(decision: Decision, told: _Told) -> str:
+    """The sentence where the forecast, and not the rule alone, made the figure what it is."""
+    trace = decision["trace"]
+    if trace.get("disagree"):
+        return (
+            f"Going by this morning alone I would have said {change_in_words(trace['rule_g'])}. "
+            "Followed through to the day, that does not look better, so the smaller step: no "
+            "change. Your coach has been told."
+        )
+    if trace.get("forecast_g") is None or trace["asked_g"] == trace["rule_g"]:
+        return ""
+    return (
+        f"Fullness {told['fullness']} and {told.weight('weight_kg')} this morning. Followed through "
+        f"to the day, {told.change} looks best."
+    )
 
 
 def bound_sentence(decision: Decision) -> str:

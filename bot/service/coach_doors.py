@@ -23,6 +23,7 @@ from bot.service import (
     card_actions,
     invitations,
     limit_setting,
+    looks,
     messages_across,
     plan_numbers,
     planning,
@@ -58,6 +59,7 @@ ON_CARD: Mapping[str, OnCard] = {
     "answers": card_actions.show_answers,
     "hand": card_actions.set_by_hand,
     "tomorrow": card_actions.turn_tomorrow,
+    "forecast": looks.turn_forecast,
     "doctor": card_actions.ask_doctor,
     "doctor-yes": card_actions.doctor_said_yes,
     "doctor-no": card_actions.doctor_not_yet,
@@ -97,6 +99,7 @@ TAPS = (
     Tap("alert", COACH_OR_CONTACT, alert_taps.alert_tapped),
     Tap("sign", COACH, signoff_taps.sign_tapped),
     Tap("contact", COACH, invitations.contact_tapped),
+    Tap("look", COACH, looks.look_tapped),
     Tap("reply", ATHLETE, messages_across.reply_tapped),
 )
 

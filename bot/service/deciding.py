@@ -12,6 +12,7 @@ from bot.messages import athlete as words
 from bot.messages import safety
 from bot.messages.alert_causes import cause
 from bot.messages.checkin import no_plan_yet, nothing_planned_today
+from bot.messages.outlook import outlook_line
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
 from bot.service import alerts, signoff
@@ -231,6 +232,9 @@ def _tell_athlete(
         say(session, chat_id=person.chat_id, text=nothing_planned_today(), now=context.now)
         return
     why = safety.warning_seen_to() if seen_to else reason_of(profile, decided)
+    course = outlook_line(decided.decision)
+    if course and not seen_to:
+        why += f"\n{course}"
     if decision.needs_sign_off:
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)

@@ -13,6 +13,7 @@ from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
+from bot.messages.outlook import forecast_button
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons, say
 from bot.service.alerts import open_alerts
@@ -255,7 +256,7 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
         ],
         [button(words.why_button(), "why"), button(words.answers_button(), "answers")],
         [button(words.hand_button(), "hand"), freezing],
-        [button(tomorrow, "tomorrow")],
+        [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
         [] if own else [button(words.message_button(name), "message")],
         [Button(words.roster_button(), "c:roster:0")],
     ]

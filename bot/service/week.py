@@ -18,12 +18,15 @@ from bot.store.week import (
     SymptomReport,
 )
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.case import PastWeek
 from engine.checkin import CheckIn, DaySet, Gut, History
 from engine.decide import Case
 from engine.limits import GuardRails, Limits
-from engine.plan import DayTarget, PeakPlan
+from engine.look import Look
+from engine.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
+PAST_WEEKS = 4  # how many earlier peak weeks are
 
 
 @dataclass(frozen=True, slots=True)
@@ -220,6 +223,32 @@ def coach_overrides(session: Session, week: Week) -> dict[int, float]:
     return {week.days_out(row.date): row.carb_g for row in rows}
 
 
+def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
+    """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
+    athlete_id = week.profile.person_id
+    events = session.exec(
+        select(EventRow)
+        .where(
+            EventRow.athlete_id == athlete_id,
+            col(EventRow.active).is_(False),
+            EventRow.day < week.date_of(max(PLAN_DAYS)),
+        )
+        .order_by(col(EventRow.day))
+    ).all()
+    found = []
+    for event in events:
+        plan = current_plan(session, event)
+        history = history_before(session, athlete_id, event.day + timedelta(days=1))
+        first = event.day - timedelta(days=max(PLAN_DAYS))
+        checkins = tuple(c for c in history.checkins if c.date >= first)
+        if plan is not None and checkins:
+            set_days = tuple(d for d in history.set_days if first <= d.date <= event.day)
+            looked = Look(event.look) if event.look else None
+            past = History(checkins=checkins, set_days=set_days)
+            found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
+    return tuple(found[-PAST_WEEKS:])
+
+
 def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
     """Everything that the decision on this check-in may know."""
     profile = week.profile
@@ -235,6 +264,8 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
+        trials=past_weeks(session, week) if profile.foresight else (),
+        foresight=profile.foresight,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),
     )

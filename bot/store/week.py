@@ -24,6 +24,7 @@ class EventRow(SQLModel, table=True):
     day: dt.date
     zone: str
     active: bool = True
+    look: str | None = None  # the coach's word on the day: flat, full, spilled over
     set_by: int = Field(foreign_key="person.id")
     set_at: datetime = Field(sa_type=UTCDateTime)
 

@@ -27,7 +27,8 @@ from engine.cohort.week import (
     load_left,
     plan_g,
 )
-from engine.tracker import Band, Look, Morning
+from engine.look import Look
+from engine.tracker import Band, Morning
 
 TRIAL_WEEKS_AGO = 3.0
 REPORT_NOISE = 0.06

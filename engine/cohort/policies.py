@@ -10,12 +10,12 @@ import numpy as np
 from engine.athlete import Sex
 from engine.cohort.week import LOAD_DAYS, TRAINING_DAYS, WeekLimits, load_left
 from engine.forecast import DayAhead, Outlook, forecast
+from engine.look import Look
 from engine.physiology import Exercise, Intake
 from engine.tracker import (
     Band,
     Belief,
     Frame,
-    Look,
     Morning,
     after_day,
     carry_over,

@@ -57,7 +57,7 @@ def _subject(sex: str, mass: float, fat: float, trained: str, start: float | Non
     return subject | ({} if start is None else {"start_muscle_glycogen_mmol_per_kg": start})
 
 
-def _study(  # noqa: PLR0917 - a table reads best without keywords
+def _study(
     id: str, citation: str, provenance: Provenance, subject: Data, phases: Sequence[Data],
     measured: list[Measured], note: str = "",
 ) -> Study:  # fmt: skip

@@ -1,0 +1,310 @@
+"""What the morning's case looks like to the model: the band for the scale, and the odds for the day.
+
+The tracker follows the athlete through earlier peak weeks and this one; the forecast then says what
+each allowed figure would lead to at stage time. Where there is too little to go by, or the model has
+been surprised three mornings running, it says so and the rule table decides alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+import numpy as np
+
+from engine.band import WeightBand
+from engine.case import Case, PastWeek
+from engine.checkin import CheckIn, History
+from engine.evidence import deciding as e
+from engine.forecast import DayAhead, Outlook, forecast
+from engine.limits import Window
+from engine.physiology import Exercise, Intake
+from engine.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.safety import plausible_weight
+from engine.tracker import (
+    Belief,
+    Frame,
+    Morning,
+    after_day,
+    carry_over,
+    first_belief,
+    generator,
+    learn,
+    learn_look,
+    weight_band,
+)
+
+DAY = timedelta(days=1)
+#: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
+STEPS = (-5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5)
+RESTING = ("rest", "none", "off", "posing")
+DEPLETING = ("depletion", "depleting", "legs")
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Odds:
+    """Chances at stage time if this much is eaten today and the rest is re-planned."""
+
+    carb_g: float
+    flat: float
+    full: float
+    spilled: float
+    look: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Foresight:
+    """What the model says of a morning. `trusted` is False where the table decides alone.
+
+    `planned` are the odds of the plan's figure, `best` those of the best allowed one; both None
+    outside the load. `residual_kg` is today's weight against the band's middle.
+    """
+
+    trusted: bool
+    why_not: str
+    band: WeightBand | None
+    residual_kg: float | None
+    mornings: int
+    past_weeks: int
+    planned: Odds | None = None
+    best: Odds | None = None
+
+
+def look_ahead(case: Case, window: Window | None) -> Foresight:
+    """The model's view of this case; `window` is what the limits leave for the day that is set."""
+    key = athlete_key(case)
+    belief = _before_this_week(case, key)
+    mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
+    day = mornings[0].date if mornings else case.checkin.date
+    belief = _follow(belief, case, day, case.checkin.date, key)
+    rng = generator(f"{key}/morning", case.checkin.date)
+    middle = weight_band(belief, rng)
+    band = WeightBand(middle.low, middle.middle, middle.high)
+    belief = learn(belief, _morning(case.checkin), rng)
+    weight = case.checkin.weight_kg
+    view = Foresight(
+        trusted=True,
+        why_not="",
+        band=band,
+        residual_kg=None if weight is None else weight - middle.middle,
+        mornings=len(mornings) + 1,
+        past_weeks=len(case.trials),
+    )
+    reason = _why_not(belief, view)
+    if reason:
+        return _with(view, trusted=False, why_not=reason)
+    if window is None or case.days_out not in LOAD_DAYS:
+        return view
+    return _with_odds(view, case, belief, window, rng)
+
+
+def athlete_key(case: Case) -> str:
+    """What tells one athlete's randomness from another's; nothing that changes within a week."""
+    who = case.athlete
+    return f"{who.sex}/{who.birth_year}/{who.height_cm:g}/{who.body_mass_kg:g}/{case.event.day}"
+
+
+def _why_not(belief: Belief, view: Foresight) -> str:
+    if view.mornings < e.MORNINGS_TO_TRUST.value and not view.past_weeks:
+        return "too few mornings yet"
+    if not belief.fits:
+        return "three mornings running outside what it expected"
+    return ""
+
+
+def _with(view: Foresight, *, trusted: bool, why_not: str) -> Foresight:
+    # The band of a model that is not believed is not used either.
+    return Foresight(
+        trusted=trusted,
+        why_not=why_not,
+        band=None,
+        residual_kg=view.residual_kg,
+        mornings=view.mornings,
+        past_weeks=view.past_weeks,
+    )
+
+
+def _with_odds(
+    view: Foresight, case: Case, belief: Belief, window: Window, rng: np.random.Generator
+) -> Foresight:
+    planned = case.planned
+    assert planned is not None  # a window exists only for a planned day
+    step = case.limits.step_g
+    inside = {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
+    doses = sorted(inside | {float(np.clip(planned.carb_g, window.low, window.high))})
+    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
+    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
+    stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
+    best = best_outlook(outlooks, stays.carb_g)
+    return Foresight(
+        trusted=True,
+        why_not="",
+        band=view.band,
+        residual_kg=view.residual_kg,
+        mornings=view.mornings,
+        past_weeks=view.past_weeks,
+        planned=_odds(stays),
+        best=_odds(best),
+    )
+
+
+def best_outlook(outlooks: Sequence[Outlook], planned_g: float) -> Outlook:
+    """The best look; of those as good within the tolerance, the one nearest the plan."""
+    best = max(outlooks, key=lambda one: one.look)
+    alike = [one for one in outlooks if best.look - one.look <= e.LOOK_TOLERANCE.value]
+    return min(alike, key=lambda one: abs(one.carb_g - planned_g))
+
+
+def _odds(outlook: Outlook) -> Odds:
+    return Odds(
+        carb_g=outlook.carb_g,
+        flat=outlook.flat,
+        full=outlook.full,
+        spilled=outlook.spilled,
+        look=outlook.look,
+    )
+
+
+def _before_this_week(case: Case, key: str) -> Belief:
+    """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
+    frame = Frame(
+        sex=case.athlete.sex,
+        body_mass_kg=case.athlete.body_mass_kg,
+        body_fat_percent=case.athlete.body_fat_percent,
+    )
+    rng = generator(f"{key}/first", case.event.day)
+    belief = first_belief(frame, rng)
+    for number, week in enumerate(case.trials):
+        belief = _through(belief, case, week, key)
+        following = case.trials[number + 1 :]
+        next_day = following[0].day if following else case.event.day
+        weeks = max((next_day - week.day).days / 7, 1)
+        rng = generator(f"{key}/between", week.day)
+        belief = carry_over(belief, frame, rng, weeks=weeks)
+    return belief
+
+
+def _through(belief: Belief, case: Case, week: PastWeek, key: str) -> Belief:
+    told = [c for c in week.history.checkins if _weighed(c)]
+    if not told:
+        return belief
+    carbs = _carbs_of(week.history, week.plan, week.day, case.baseline.carb_g)
+    day, mornings = told[0].date, {c.date: c for c in told}
+    while day <= week.day:
+        rng = generator(f"{key}/{week.day}", day)
+        if day in mornings:
+            belief = learn(belief, _morning(mornings[day]), rng)
+        if day < week.day:
+            belief = after_day(
+                belief, _intake(week.plan.day((week.day - day).days), carbs(day)), rng
+            )
+        day += DAY
+    if week.look is not None:
+        belief = learn_look(belief, week.look, generator(f"{key}/look", week.day))
+    return belief
+
+
+def _follow(belief: Belief, case: Case, start: date, today: date, key: str) -> Belief:
+    """The belief on this morning, before this morning's answers."""
+    history = _with_todays_report(case)
+    carbs = _carbs_of(history, case.plan, case.event.day, case.baseline.carb_g)
+    day = start
+    while day < today:
+        rng = generator(key, day)
+        told = case.history.on(day)
+        if told is not None:
+            belief = learn(belief, _morning(told), rng)
+        target = case.plan.day(case.event.days_out(day))
+        belief = after_day(belief, _intake(target, carbs(day)), rng)
+        day += DAY
+    return belief
+
+
+def _with_todays_report(case: Case) -> History:
+    return History(
+        checkins=(*case.history.checkins, case.checkin)
+        if not case.history.checkins or case.history.checkins[-1].date < case.checkin.date
+        else case.history.checkins,
+        set_days=case.history.set_days,
+    )
+
+
+def _carbs_of(
+    history: History, plan: PeakPlan, event_day: date, habit_g: float
+) -> Callable[[date], float]:
+    """What was eaten on a day: as told the morning after, else as set, else as planned."""
+
+    def carbs(day: date) -> float:
+        told = history.on(day + DAY)
+        eaten = told.carb_eaten_g if told is not None else None
+        if eaten is not None and 0 <= eaten <= e.CARB_EATEN_MOST_G.value:
+            return eaten
+        set_g = history.set_on(day)
+        if set_g is not None:
+            return set_g
+        planned = plan.day((event_day - day).days)
+        return planned.carb_g if planned else habit_g
+
+    return carbs
+
+
+def _set_or_planned(case: Case, days_out: int) -> float:
+    set_g = case.history.set_on(case.event.day - days_out * DAY)
+    planned = case.plan.day(days_out)
+    return set_g if set_g is not None else planned.carb_g if planned else 0.0
+
+
+def _day_ahead(case: Case, days_out: int) -> DayAhead:
+    target = case.plan.day(days_out)
+    carb_g = target.carb_g if target else case.baseline.carb_g
+    window = case.limits.window(carb_g, days_out, None)
+    low, high = (window.low, window.high) if window else (carb_g, carb_g)
+    return DayAhead(planned=_intake(target, carb_g), low_g=low, high_g=high)
+
+
+def _intake(target: DayTarget | None, carb_g: float) -> Intake:
+    if target is None:
+        return Intake(carb_g=carb_g)
+    return Intake(
+        carb_g=carb_g,
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        fibre_g=target.fibre_g,
+        sodium_mg=target.sodium_mg,
+        water_l=target.water_l,
+        exercise=_exercise(target.training),
+    )
+
+
+def _exercise(training: str) -> Exercise:
+    """How hard a session the coach's words mean, for the glycogen that it costs."""
+    said = training.lower()
+    if not said or any(said.startswith(word) for word in RESTING):
+        return Exercise.NONE
+    if any(word in said for word in DEPLETING):
+        return Exercise.DEPLETING
+    return Exercise.LIGHT
+
+
+def _morning(checkin: CheckIn) -> Morning:
+    weight = checkin.weight_kg if plausible_weight(checkin.weight_kg) else None
+    return Morning(
+        weight_kg=weight,
+        fullness=_grade(checkin.fullness, 10),
+        sharpness=_grade(checkin.sharpness, 5),
+    )
+
+
+def _grade(value: int | None, most: int) -> int | None:
+    return value if value is not None and 1 <= value <= most else None
+
+
+def _weighed(checkin: CheckIn) -> bool:
+    return plausible_weight(checkin.weight_kg)
+
+
+def _in_week(case: Case, checkin: CheckIn) -> bool:
+    days_out = case.event.days_out(checkin.date)
+    return days_out in PLAN_DAYS and checkin.date < case.checkin.date
