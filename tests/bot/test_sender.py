@@ -203,7 +203,7 @@ async def test_a_chat_told_to_slow_down_rests_and_the_others_go_on(post: Post) -
 
 
 async def test_two_chats_told_to_slow_down_rest_everybody(post: Post) -> None:
-    post.line.fail(RetryAfter(30), on=INES)
+    post.line.fail(RetryAfter(20), on=INES)
     post.line.fail(RetryAfter(20), on=MARA)
     post.say(INES, "a")
     post.say(MARA, "b")
