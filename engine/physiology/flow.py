@@ -70,7 +70,7 @@ def _carbohydrate(change: Floats, state: Floats, day: Day, now: Moment, person: 
     liver_in = spare * float(known.LIVER_SHARE) * liver_room
     offered = spare - liver_in
 
-    level = person.concentration(muscle)
+    level = np.maximum(person.concentration(muscle), 0)  # a step may end a hair under empty
     burn = _burn(offered, level, state[Row.PRIMING], day, person)
     left = np.maximum(offered - burn, 0)
     fastest = person.muscle_g(person.synthesis) * HOURS_A_DAY

@@ -80,14 +80,21 @@ def onboarded(
 
 
 def in_peak_week(
-    engine: Engine, *, shape: str = "even", now: datetime = AFTERNOON, days_ahead: int = 8
+    engine: Engine,
+    *,
+    shape: str = "even",
+    now: datetime = AFTERNOON,
+    days_ahead: int = 8,
+    foresight: bool = False,
 ) -> Team:
-    """Event, plan and limits are set, on the afternoon of eight days out."""
+    """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
     team = onboarded(engine, now=now)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)
         assert profile is not None
+        profile.foresight = foresight
+        session.add(profile)
         event = EventRow(
             athlete_id=team.athlete_id, kind="show", day=team.event_day, zone="Europe/London",
             set_by=1, set_at=team.world.now,

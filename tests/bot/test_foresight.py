@@ -1,0 +1,115 @@
+"""The forecast in chat: a plain line for the athlete, odds for whoever asks, the coach's word."""
+
+from __future__ import annotations
+
+import re
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import select
+
+from bot.messages import outlook as words
+from bot.store.week import DecisionRow, EventRow
+from engine.decide import case_from_dict, decide, decision_as_dict
+from tests.support.weeks import Team, in_peak_week
+from tests.support.world import Someone, text_of
+
+LINES = ("61.0 6 3.5", "60.6 5 3.5", "60.3 5 3.5", "60.1 4 3.5", "59.9 4 3.5 4", "60.4 6 3.5 4")
+
+
+def up_to_two_days_out(engine: Engine, *, foresight: bool = True) -> Team:
+    team = in_peak_week(engine, foresight=foresight)
+    for days_out, line in zip((7, 6, 5, 4, 3), LINES, strict=False):
+        team.morning(days_out)
+        team.athlete.writes(line)
+    team.morning(2)
+    return team
+
+
+def decisions(team: Team) -> list[DecisionRow]:
+    with team.world.session() as session:
+        return list(session.exec(select(DecisionRow)))
+
+
+def test_from_the_load_on_a_target_says_in_one_plain_line_how_the_day_looks(
+    sqlite_engine: Engine,
+) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    said = text_of(team.athlete.writes(LINES[5]))
+    line = words.outlook_line(decisions(team)[-1].decision)
+    assert line and line in said
+    assert "%" not in line and not re.search(r"\d", line), "never a false precision"
+
+
+def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    team.athlete.writes(LINES[5])
+    said = text_of(team.athlete.writes("/why"))
+    assert "Weight band for this morning" in said and "the middle of its band" in said
+    assert re.search(r"Odds with \d+ g .*in 10", said)
+
+
+def test_before_the_model_is_trusted_why_says_so(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine, foresight=True)
+    team.morning(7)
+    team.athlete.writes(LINES[0])
+    assert "too few mornings" in text_of(team.athlete.writes("/why"))
+
+
+def test_decisions_with_a_forecast_replay_to_the_same_result(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    team.athlete.writes(LINES[5])
+    for row in decisions(team):
+        assert decision_as_dict(decide(case_from_dict(row.case))) == row.decision
+
+
+def test_the_coach_can_switch_the_forecast_off_for_an_athlete(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine, foresight=True)
+    team.coach.writes("/roster")
+    team.coach.taps("Mira")
+    said = text_of(team.coach.taps("Forecast off"))
+    assert "rules decide alone" in said
+    assert team.profile().foresight is False
+    team.morning(7)
+    team.athlete.writes(LINES[0])
+    assert decisions(team)[0].decision["foresight"] is None
+
+
+@pytest.mark.parametrize(("label", "kept"), [("Flat", "flat"), ("Spilled over", "spilled over")])
+def test_the_day_after_the_coach_is_asked_how_it_looked_and_the_next_week_begins_from_that(
+    sqlite_engine: Engine, label: str, kept: str
+) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    team.morning(-1)
+    assert "How did they look" in text_of(team.coach.hears())
+    said = text_of(team.coach.taps(label))
+    assert kept in said
+    with team.world.session() as session:
+        assert session.exec(select(EventRow)).one().look == kept
+
+
+def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    team.morning(-1)
+    data = next(m for m in team.coach.hears() if "How did they look" in m.text).buttons["Flat"]
+    team.athlete.presses(data)
+    Someone(team.world, 999, "Stranger").presses(data)
+    with team.world.session() as session:
+        assert session.exec(select(EventRow)).one().look is None
+
+
+@pytest.mark.parametrize(
+    ("flat", "full", "spilled", "line"),
+    [
+        (0.05, 0.90, 0.05, "On course for full; spilling over is unlikely."),
+        (0.10, 0.65, 0.25, "On course for full; spilling over is possible."),
+        (0.60, 0.38, 0.02, "More likely flat than full as things stand; spilling over is unlikely, "
+                           "coming in flat is the risk."),
+        (0.05, 0.40, 0.55, "More likely spilled over than full as things stand; spilling over is a "
+                           "real risk."),
+    ],
+)  # fmt: skip
+def test_odds_are_put_into_words(flat: float, full: float, spilled: float, line: str) -> None:
+    odds = {"carb_g": 500, "flat": flat, "full": full, "spilled": spilled, "look": 0.8}
+    decision = {"carb_g": 500, "foresight": {"best": odds, "planned": odds}}
+    assert words.outlook_line(decision) == line
