@@ -74,14 +74,18 @@ def edit(
     message_id: int | None = None,
     outbox_id: int | None = None,
     buttons: Buttons = (),
+    topic: str | None = None,
 ) -> OutboxRow:
-    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it."""
+    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
+
+    With `topic`, it takes the place of other edits on that topic not yet sent.
+    """
     if (message_id is None) == (outbox_id is None):
         raise ValueError("name the message by exactly one of message_id and outbox_id")
     payload: dict[str, Any] = {"text": _fitting(text), "reply_markup": _keyboard(buttons)}
     if message_id is not None:
         payload["message_id"] = message_id
-    row = _put(session, chat_id, "editMessageText", payload, now=now)
+    row = _put(session, chat_id, "editMessageText", payload, now=now, topic=topic)
     row.edits_outbox_id = outbox_id
     return row
 

@@ -20,7 +20,9 @@ from bot.messages import coach_invitations as invitation_words
 from bot.service import (
     alert_taps,
     alerts,
+    card,
     card_actions,
+    desk,
     invitations,
     limit_setting,
     messages_across,
@@ -45,7 +47,7 @@ OnCard = Callable[[Session, Person, AthleteProfile, list[str], Incoming, Context
 
 #: Buttons "c:VIEW:ATHLETE:..." of cards, plans and limits. The athlete is the coach's own.
 ON_CARD: Mapping[str, OnCard] = {
-    "card": roster.show_card,
+    "card": card.show_card,
     "event": planning.ask_event,
     "draft": planning.ask_draft,
     "plan": plan_numbers.show_plan,
@@ -75,7 +77,7 @@ def card_tapped(
     """Hand a card's button on, once it is clear that the athlete is this coach's."""
     view, number, *rest = (*arguments, "", "")
     if view == "roster":
-        roster.turn_page(session, coach, number, incoming, context)
+        roster.turn_page(session, coach, [number, *rest], incoming, context)
         return
     profile = own_athlete(session, coach, int(number)) if number.isdigit() else None
     if profile is None or view not in ON_CARD:
@@ -113,6 +115,7 @@ FLOWS = (
 )
 
 DUTIES = (
+    Duty(desk.ROSTER, roster.refresh),
     Duty(alerts.REPEAT, alerts.repeat),
     Duty(signoff.LAPSE, signoff_taps.lapse),
 )
