@@ -15,7 +15,9 @@ from sqlmodel import Session, col, select
 from bot.store.traffic import OutboxRow
 
 TEXT_LIMIT = 4096
+CAPTION_LIMIT = 1024
 CALLBACK_DATA_LIMIT_BYTES = 64
+MOST_IN_AN_ALBUM = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -90,6 +92,54 @@ def edit(
     return row
 
 
+def send_document(
+    session: Session,
+    *,
+    chat_id: int,
+    document: dict[str, Any],
+    now: datetime,
+    caption: str = "",
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """A file, named by what it is made of (`bot.service.documents`) and made when it is sent."""
+    payload = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    return _put(
+        session, chat_id, "sendDocument", payload, now=now, dedupe=dedupe,
+        attached={"document": document},
+    )  # fmt: skip
+
+
+def send_pictures(
+    session: Session,
+    *,
+    chat_id: int,
+    pictures: Sequence[dict[str, Any]],
+    now: datetime,
+    caption: str = "",
+    silent: bool = False,
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """One to ten pictures as one message with one caption; named as in `send_document`."""
+    if not 1 <= len(pictures) <= MOST_IN_AN_ALBUM:
+        raise ValueError("a message holds one to ten pictures")
+    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    if len(pictures) == 1:
+        return _put(
+            session, chat_id, "sendPhoto", words | quiet, now=now, dedupe=dedupe,
+            attached={"photo": pictures[0]},
+        )  # fmt: skip
+    attached = {f"picture{number}": picture for number, picture in enumerate(pictures)}
+    media: list[dict[str, Any]] = [
+        {"type": "photo", "media": f"attach://{name}"} for name in attached
+    ]
+    media[0] |= words
+    return _put(
+        session, chat_id, "sendMediaGroup", {"media": media} | quiet, now=now, dedupe=dedupe,
+        attached=attached,
+    )  # fmt: skip
+
+
 def answer_tap(
     session: Session, *, chat_id: int, tap_id: str, now: datetime, text: str = ""
 ) -> OutboxRow:
@@ -128,6 +178,7 @@ def _put(
     now: datetime,
     topic: str | None = None,
     dedupe: str | None = None,
+    attached: dict[str, Any] | None = None,
 ) -> OutboxRow:
     if dedupe is not None:
         said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
@@ -141,6 +192,7 @@ def _put(
         payload=payload,
         topic=topic,
         dedupe=dedupe,
+        attached=attached,
         not_before=now,
         created_at=now,
     )
@@ -149,9 +201,9 @@ def _put(
     return row
 
 
-def _fitting(text: str) -> str:
+def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:
     # Telegram counts UTF-16 units, of which an emoji takes two.
     units = text.encode("utf-16-le")
-    if len(units) <= 2 * TEXT_LIMIT:
+    if len(units) <= 2 * limit:
         return text
-    return units[: 2 * (TEXT_LIMIT - 1)].decode("utf-16-le", "ignore") + "…"
+    return units[: 2 * (limit - 1)].decode("utf-16-le", "ignore") + "…"

@@ -13,6 +13,7 @@ from bot.incoming import Incoming
 from bot.messages import coach as card_words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
+from bot.messages import sheets as sheet_words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.people import get_person, local_date, own_athlete
@@ -199,6 +200,7 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
             Button(words.limits_button(), f"c:limits:{profile.person_id}"),
             Button(words.back_button(), f"c:card:{profile.person_id}"),
         ],
+        [Button(sheet_words.sheet_button(), f"c:sheet:{profile.person_id}")],
     ]
 
 
