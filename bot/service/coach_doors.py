@@ -13,6 +13,7 @@ from bot.flows.coach_invitations import CHANGE_COACH
 from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
+from bot.flows.sheets import SHEET
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
@@ -29,6 +30,7 @@ from bot.service import (
     plan_numbers,
     planning,
     roster,
+    sheets,
     signoff,
     signoff_taps,
 )
@@ -53,6 +55,7 @@ ON_CARD: Mapping[str, OnCard] = {
     "plan": plan_numbers.show_plan,
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
+    "sheet": sheets.offer_sheet,
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
@@ -106,6 +109,7 @@ FLOWS = (
     Registered(EVENT, planning.event_given),
     Registered(DRAFT, planning.draft_given),
     Registered(PLAN_NUMBER, plan_numbers.number_given),
+    Registered(SHEET, sheets.sheet_answered),
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
     Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),
