@@ -14,10 +14,12 @@ from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
 from bot.flows.sheets import SHEET
+from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_invitations as invitation_words
+from bot.messages import templates as template_words
 from bot.service import (
     alert_taps,
     alerts,
@@ -27,12 +29,14 @@ from bot.service import (
     invitations,
     limit_setting,
     messages_across,
+    picture,
     plan_numbers,
     planning,
     roster,
     sheets,
     signoff,
     signoff_taps,
+    templates,
 )
 from bot.service.asking import Registered
 from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
@@ -56,11 +60,14 @@ ON_CARD: Mapping[str, OnCard] = {
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
     "sheet": sheets.offer_sheet,
+    "tpl": templates.use_template,
+    "tpl-save": templates.ask_to_save,
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
     "why": card_actions.show_why,
     "answers": card_actions.show_answers,
+    "picture": picture.show_picture,
     "hand": card_actions.set_by_hand,
     "tomorrow": card_actions.turn_tomorrow,
     "doctor": card_actions.ask_doctor,
@@ -92,6 +99,7 @@ def card_tapped(
 COMMANDS = (
     Command("roster", COACH, roster.show_roster, words.roster_menu),
     Command("alerts", COACH_OR_CONTACT, alert_taps.list_alerts, alert_words.alerts_menu),
+    Command("templates", COACH, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
@@ -101,6 +109,7 @@ TAPS = (
     Tap("c", COACH, card_tapped),
     Tap("alert", COACH_OR_CONTACT, alert_taps.alert_tapped),
     Tap("sign", COACH, signoff_taps.sign_tapped),
+    Tap("tpl", COACH, templates.tapped),
     Tap("contact", COACH, invitations.contact_tapped),
     Tap("reply", ATHLETE, messages_across.reply_tapped),
 )
@@ -109,6 +118,8 @@ FLOWS = (
     Registered(EVENT, planning.event_given),
     Registered(DRAFT, planning.draft_given),
     Registered(PLAN_NUMBER, plan_numbers.number_given),
+    Registered(TEMPLATE_NAME, templates.name_given),
+    Registered(TEMPLATE_USE, templates.use_answered),
     Registered(SHEET, sheets.sheet_answered),
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
