@@ -11,6 +11,7 @@ from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
+from bot.messages import picture as picture_words
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import desk
@@ -105,7 +106,11 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
             button(words.plan_button(), "plan"),
             button(words.limits_button(), "limits"),
         ],
-        [button(words.why_button(), "why"), button(words.answers_button(), "answers")],
+        [
+            button(words.why_button(), "why"),
+            button(picture_words.picture_button(), "picture"),
+            button(words.answers_button(), "answers"),
+        ],
         [button(words.hand_button(), "hand"), freezing],
         [button(tomorrow, "tomorrow")],
         [] if own else [button(words.message_button(name), "message")],

@@ -8,11 +8,14 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.context import Context, Document
-from bot.service import sheets
+from bot.service import picture, sheets
 
 Maker = Callable[[Session, dict[str, Any], Context], Document | None]
 
-MAKERS: Mapping[str, Maker] = {"plan-sheet": sheets.make_sheet}
+MAKERS: Mapping[str, Maker] = {
+    "plan-sheet": sheets.make_sheet,
+    picture.MAKE: picture.make_picture,
+}
 
 
 def document(session: Session, named: dict[str, Any], context: Context) -> Document | None:
