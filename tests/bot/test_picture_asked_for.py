@@ -79,14 +79,18 @@ def test_the_athlete_gets_their_own_week_by_command(team: Team) -> None:
     assert "/picture" in text_of(team.athlete.writes("/help"))
 
 
-def test_the_band_and_the_fullness_expected_are_those_of_the_mornings_decision(team: Team) -> None:
+def test_the_band_and_the_fullness_expected_are_those_of_the_mornings_last_decision(
+    team: Team,
+) -> None:
     team.athlete.writes(FLAT)
+    team.athlete.writes(FLAT.replace("on target", "carbs 700"))
     why = text_of(team.athlete.writes("/why"))
     low, high = why.split("Weight band for this morning: ")[1].split(" kg,")[0].split(" kg to ")
     expected = why.split("Fullness 1, ")[1].split(" expected")[0]
     team.coach.presses("c:picture:2")
     ((_, caption),) = sent(team)
-    assert f"3 out, Thu 6 May (today): 61.0 kg (in {low}–{high}), full 1 ({expected} exp" in caption
+    assert "3 out, Thu 6 May (today): 61.0 kg (" in caption
+    assert f" {low}–{high}), full 1 ({expected} expected)" in caption
 
 
 def test_a_changed_answer_is_drawn_as_it_stands_and_a_missed_morning_as_missed(team: Team) -> None:

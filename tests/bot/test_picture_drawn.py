@@ -170,7 +170,10 @@ def test_every_series_stands_out_for_every_kind_of_colour_vision(series: str, ey
     assert (ratio >= 3).sum() > 1500, f"{series}: {(ratio >= 3).sum()} pixels"
 
 
-def test_planned_is_hatched_and_set_is_solid_so_that_grey_tells_them_apart() -> None:
+@pytest.mark.parametrize("eyes", EYES)
+def test_planned_is_hatched_and_set_is_solid_so_that_no_colour_has_to_tell_them_apart(
+    eyes: str,
+) -> None:
     nothing = with_days(week(), planned_carb_g=None, set_carb_g=None)
     base, inside = seen(nothing), {}
     third = day(3)
@@ -182,9 +185,12 @@ def test_planned_is_hatched_and_set_is_solid_so_that_grey_tells_them_apart() -> 
         bar = seen(replace(nothing, days=days))
         rows, columns = np.nonzero(np.any(bar != base, axis=2))
         lowest, middle = rows.max() - 10, int(columns.mean())
-        inside[series] = through("grey", bar[lowest - 60 : lowest, middle - 15 : middle + 15])
-    assert inside["planned"].std() > 0.2
-    assert inside["set"].std() < 0.01
+        inside[series] = through(eyes, bar[lowest - 60 : lowest, middle - 15 : middle + 15])
+    paper = through(eyes, np.array(mpl.colors.to_rgb(canvas.PAPER)))
+    against_paper = {series: contrast(pixels, paper) for series, pixels in inside.items()}
+    assert against_paper["set"].min() >= 3
+    assert inside["set"].std(axis=(0, 1)).max() < 0.01
+    assert 0.1 < (against_paper["planned"] >= 3).mean() < 0.9
 
 
 def test_a_weight_above_its_band_points_up_and_one_below_points_down() -> None:
