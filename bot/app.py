@@ -22,10 +22,12 @@ from bot.settings import PREFIX, Settings, SettingsError
 from bot.store import setting
 from bot.store.db import in_transaction, make_engine
 from bot.store.prune import prune_traffic
+from bot.telegram.fetcher import Fetcher
 from bot.telegram.intake import Poller, Webhook, announce_polling, announce_webhook
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.transport import TelegramTransport, Transport
+from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
 from bot.waiting import growing_pause
 
@@ -56,6 +58,10 @@ class App:
             transport,
             clock,
             lambda pace: Outcomes(engine, use_cases, clock, self.context, pace),
+            Uploads(engine, use_cases, self.context),
+        )
+        self.fetcher = Fetcher(
+            engine, transport, use_cases, clock, self.context, self.sender.wake.set
         )
         self.worker = Worker(
             engine,
@@ -63,7 +69,7 @@ class App:
             clock,
             self.context,
             threads=settings.worker_threads,
-            handled=self.sender.wake.set,
+            handled=self._handled,
         )
         self.duties = Duties(engine, use_cases, clock, self.context, self.sender.wake.set)
 
@@ -73,7 +79,13 @@ class App:
             now=self._clock.now(),
             bot_username=self.username,
             invite_days=self._settings.invite_days,
+            photo_dir=self._settings.photo_dir.expanduser(),
+            keep_photos_days=self._settings.keep_photos_days,
         )
+
+    def _handled(self) -> None:
+        self.sender.wake.set()
+        self.fetcher.wake.set()
 
     async def run(self, stop: asyncio.Event) -> None:
         """Work until `stop`; then finish what was begun. Raises InvalidToken at a wrong token."""
@@ -82,7 +94,8 @@ class App:
             return
         scheduler = self._scheduler()
         scheduler.start()
-        tasks = [asyncio.create_task(self.worker.run()), asyncio.create_task(self.sender.run())]
+        parts = (self.worker, self.sender, self.fetcher)
+        tasks = [asyncio.create_task(part.run()) for part in parts]
         try:
             await self._take_in_until(stop)
         finally:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import datetime
+from pathlib import Path
+from typing import Any
 
 from sqlmodel import Session
 
 from bot.incoming import Incoming
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.traffic import AgendaRow, FetchRow, OutboxRow
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,6 +22,16 @@ class Context:
     bot_username: str = ""
     # Settings that use cases read; defaults are stated in bot.settings.
     invite_days: int = 7
+    photo_dir: Path | None = None  # None: pictures are not kept
+    keep_photos_days: int = 180
+
+
+@dataclass(frozen=True, slots=True)
+class Document:
+    """A file to upload."""
+
+    name: str
+    content: bytes
 
 
 def _nothing_more(*_about: object) -> None:
@@ -37,3 +49,9 @@ class UseCases:
     moved: Callable[[Session, int, int, Context], None] = _nothing_more
     # An update from this chat failed again and again, or could not be read: (chat id).
     poisoned: Callable[[Session, int, Context], None] = _nothing_more
+    # What is made of a downloaded file, outside any transaction: (row, content).
+    unpack: Callable[[FetchRow, bytes, Context], object] = _nothing_more
+    # What follows from it, in one; None for a file that could not be had.
+    fetched: Callable[[Session, FetchRow, object, Context], None] = _nothing_more
+    # The file that an outbox row names; None where what it was made of is gone.
+    document: Callable[[Session, dict[str, Any], Context], Document | None] = _nothing_more

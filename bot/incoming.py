@@ -11,10 +11,22 @@ class Kind(StrEnum):
     TEXT = "text"
     EDITED = "edited"  # an earlier message's text was changed
     TAP = "tap"  # a button was pressed; `text` holds its data
-    OTHER = "other"  # a sticker, photo, voice message, location, ...
+    FILE = "file"  # a photo or a document; `text` holds the caption
+    OTHER = "other"  # a sticker, voice message, location, ...
     BLOCKED = "blocked"  # the person stopped the bot
     UNBLOCKED = "unblocked"
     MOVED = "moved"  # the chat got another id; `text` holds the new one
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class SentFile:
+    """A file that waits at Telegram. Size in bytes, as Telegram says it; 0 where it does not."""
+
+    file_id: str
+    name: str = ""
+    mime: str = ""
+    size: int = 0
+    as_photo: bool = False  # sent as a picture rather than as a file
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -32,3 +44,4 @@ class Incoming:
     message_id: int | None
     tap_id: str | None
     sent_at: datetime
+    file: SentFile | None = None

@@ -15,7 +15,9 @@ from sqlmodel import Session, col, select
 from bot.store.traffic import OutboxRow
 
 TEXT_LIMIT = 4096
+CAPTION_LIMIT = 1024
 CALLBACK_DATA_LIMIT_BYTES = 64
+MOST_IN_AN_ALBUM = 10
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,16 +76,68 @@ def edit(
     message_id: int | None = None,
     outbox_id: int | None = None,
     buttons: Buttons = (),
+    topic: str | None = None,
 ) -> OutboxRow:
-    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it."""
+    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
+
+    With `topic`, it takes the place of other edits on that topic not yet sent.
+    """
     if (message_id is None) == (outbox_id is None):
         raise ValueError("name the message by exactly one of message_id and outbox_id")
     payload: dict[str, Any] = {"text": _fitting(text), "reply_markup": _keyboard(buttons)}
     if message_id is not None:
         payload["message_id"] = message_id
-    row = _put(session, chat_id, "editMessageText", payload, now=now)
+    row = _put(session, chat_id, "editMessageText", payload, now=now, topic=topic)
     row.edits_outbox_id = outbox_id
     return row
+
+
+def send_document(
+    session: Session,
+    *,
+    chat_id: int,
+    document: dict[str, Any],
+    now: datetime,
+    caption: str = "",
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """A file, named by what it is made of (`bot.service.documents`) and made when it is sent."""
+    payload = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    return _put(
+        session, chat_id, "sendDocument", payload, now=now, dedupe=dedupe,
+        attached={"document": document},
+    )  # fmt: skip
+
+
+def send_pictures(
+    session: Session,
+    *,
+    chat_id: int,
+    pictures: Sequence[dict[str, Any]],
+    now: datetime,
+    caption: str = "",
+    silent: bool = False,
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """One to ten pictures as one message with one caption; named as in `send_document`."""
+    if not 1 <= len(pictures) <= MOST_IN_AN_ALBUM:
+        raise ValueError("a message holds one to ten pictures")
+    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    if len(pictures) == 1:
+        return _put(
+            session, chat_id, "sendPhoto", words | quiet, now=now, dedupe=dedupe,
+            attached={"photo": pictures[0]},
+        )  # fmt: skip
+    attached = {f"picture{number}": picture for number, picture in enumerate(pictures)}
+    media: list[dict[str, Any]] = [
+        {"type": "photo", "media": f"attach://{name}"} for name in attached
+    ]
+    media[0] |= words
+    return _put(
+        session, chat_id, "sendMediaGroup", {"media": media} | quiet, now=now, dedupe=dedupe,
+        attached=attached,
+    )  # fmt: skip
 
 
 def answer_tap(
@@ -124,6 +178,7 @@ def _put(
     now: datetime,
     topic: str | None = None,
     dedupe: str | None = None,
+    attached: dict[str, Any] | None = None,
 ) -> OutboxRow:
     if dedupe is not None:
         said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
@@ -137,6 +192,7 @@ def _put(
         payload=payload,
         topic=topic,
         dedupe=dedupe,
+        attached=attached,
         not_before=now,
         created_at=now,
     )
@@ -145,9 +201,9 @@ def _put(
     return row
 
 
-def _fitting(text: str) -> str:
+def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:
     # Telegram counts UTF-16 units, of which an emoji takes two.
     units = text.encode("utf-16-le")
-    if len(units) <= 2 * TEXT_LIMIT:
+    if len(units) <= 2 * limit:
         return text
-    return units[: 2 * (TEXT_LIMIT - 1)].decode("utf-16-le", "ignore") + "…"
+    return units[: 2 * (limit - 1)].decode("utf-16-le", "ignore") + "…"

@@ -34,8 +34,8 @@ class SettingsError(Exception):
         self.lines = lines
 
 
-def default_database_url() -> str:
-    """An SQLite file in the user's own data folder, so that it is the same from any folder."""
+def data_folder() -> Path:
+    """The user's own data folder, so that it is the same from wherever the bot is started."""
     home = Path.home()
     if sys.platform == "win32":
         base = Path(os.environ.get("LOCALAPPDATA") or home / "AppData" / "Local")
@@ -43,7 +43,17 @@ def default_database_url() -> str:
         base = home / "Library" / "Application Support"
     else:
         base = Path(os.environ.get("XDG_DATA_HOME") or home / ".local" / "share")
-    return f"sqlite:///{base / 'brimline' / 'brimline.sqlite3'}"
+    return base / "brimline"
+
+
+def default_database_url() -> str:
+    """An SQLite file in the user's own data folder."""
+    return f"sqlite:///{data_folder() / 'brimline.sqlite3'}"
+
+
+def default_photo_dir() -> Path:
+    """A folder beside it: pictures are not kept in the database."""
+    return data_folder() / "photos"
 
 
 def _token(value: SecretStr) -> SecretStr:
@@ -115,6 +125,8 @@ class Settings(BaseSettings):
     worker_threads: int = Field(4, ge=1, le=32)
     invite_days: int = Field(7, ge=1, le=30)
     keep_traffic_days: int = Field(30, ge=1, le=3650)  # how long raw messages are kept
+    photo_dir: Path = Field(default_factory=default_photo_dir, repr=False)
+    keep_photos_days: int = Field(180, ge=1, le=3650)
 
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = "INFO"
     log_format: Literal["json", "console"] = "json"

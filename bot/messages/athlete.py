@@ -306,6 +306,7 @@ MENU = {
     "checkin": "This morning's numbers",
     "today": "Today's targets",
     "week": "The whole week",
+    "picture": "Your week as a picture",
     "why": "How the last figure came about",
     "past": "Your check-ins so far",
     "settings": "Time, place and units",

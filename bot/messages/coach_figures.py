@@ -61,3 +61,8 @@ def sentence(text: str) -> str:
     if not text:
         return ""
     return text[0].upper() + text[1:] + ("" if text[-1] in ".!?" else ".")
+
+
+def clock_with_zone(instant: datetime, zone: str | None) -> str:
+    """ "07:05 (Europe/London)", on the reader's own clocks; UTC where they are not known."""
+    return f"{clock(instant, zone)} ({zone or 'UTC'})"

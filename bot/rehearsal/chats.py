@@ -58,9 +58,9 @@ class Chats:
 
     async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
         """One Bot API call; its result, or BadRequest where Telegram would refuse it."""
-        if files:
-            raise BadRequest("a rehearsal shows no files")
         self.calls += 1
+        if files:
+            return self._sent(_in_words(payload, files))
         match method:
             case "sendMessage":
                 return self._sent(payload)
@@ -74,6 +74,11 @@ class Chats:
                 ]
                 return True
         raise BadRequest(f"a rehearsal knows no method {method}")
+
+    async def download(self, file_id: str, most_bytes: int) -> bytes:
+        """Nobody sends files in a terminal."""
+        del file_id, most_bytes
+        raise BadRequest("a rehearsal has no files")
 
     def new_message_id(self) -> int:
         """The id of the next message, whoever writes it."""
@@ -143,6 +148,14 @@ class Chats:
         if payload.get("text"):
             self.show(Happening.POPPED_UP, Message(chat_id, 0, payload["text"]), None)
         return True
+
+
+def _in_words(payload: dict[str, Any], files: Files) -> dict[str, Any]:
+    """A message with files, for a terminal: their names, and the words under them."""
+    first = next(iter(payload.get("media", [])), payload)
+    names = ", ".join(name for name, _ in files.values())
+    text = f"[{names}] {first.get('caption', '')}".strip()
+    return {key: value for key, value in payload.items() if key != "media"} | {"text": text}
 
 
 def _as_message(payload: dict[str, Any], chat_id: int, message_id: int) -> Message:

@@ -12,6 +12,7 @@ from bot.service import (
     checkins,
     morning_duties,
     onboarding,
+    picture,
     prompts,
     safety_watch,
 )
@@ -22,6 +23,7 @@ COMMANDS = (
     Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
     Command("today", ATHLETE, athlete_views.today, lambda: MENU["today"]),
     Command("week", ATHLETE, athlete_views.week_view, lambda: MENU["week"]),
+    Command("picture", ATHLETE, picture.own_picture, lambda: MENU["picture"]),
     Command("why", ATHLETE, athlete_views.why, lambda: MENU["why"]),
     Command("past", ATHLETE, athlete_views.past, lambda: MENU["past"]),
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),

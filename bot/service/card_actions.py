@@ -11,10 +11,10 @@ from bot.messages import coach as words
 from bot.messages import coach_plan as plan_words
 from bot.outbox import Button, say
 from bot.service import onboarding
+from bot.service.card import card
 from bot.service.deciding import latest_decision
 from bot.service.people import get_person, local_date, record
 from bot.service.planning import week_changed
-from bot.service.roster import card
 from bot.service.signoff_taps import ask_day_by_hand
 from bot.service.tapping import answer, rewrite
 from bot.service.week import current_week

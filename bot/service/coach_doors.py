@@ -13,23 +13,31 @@ from bot.flows.coach_invitations import CHANGE_COACH
 from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
+from bot.flows.sheets import SHEET
+from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_invitations as invitation_words
+from bot.messages import templates as template_words
 from bot.service import (
     alert_taps,
     alerts,
+    card,
     card_actions,
+    desk,
     invitations,
     limit_setting,
     looks,
     messages_across,
+    picture,
     plan_numbers,
     planning,
     roster,
+    sheets,
     signoff,
     signoff_taps,
+    templates,
 )
 from bot.service.asking import Registered
 from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
@@ -46,17 +54,21 @@ OnCard = Callable[[Session, Person, AthleteProfile, list[str], Incoming, Context
 
 #: Buttons "c:VIEW:ATHLETE:..." of cards, plans and limits. The athlete is the coach's own.
 ON_CARD: Mapping[str, OnCard] = {
-    "card": roster.show_card,
+    "card": card.show_card,
     "event": planning.ask_event,
     "draft": planning.ask_draft,
     "plan": plan_numbers.show_plan,
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
+    "sheet": sheets.offer_sheet,
+    "tpl": templates.use_template,
+    "tpl-save": templates.ask_to_save,
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
     "why": card_actions.show_why,
     "answers": card_actions.show_answers,
+    "picture": picture.show_picture,
     "hand": card_actions.set_by_hand,
     "tomorrow": card_actions.turn_tomorrow,
     "forecast": looks.turn_forecast,
@@ -77,7 +89,7 @@ def card_tapped(
     """Hand a card's button on, once it is clear that the athlete is this coach's."""
     view, number, *rest = (*arguments, "", "")
     if view == "roster":
-        roster.turn_page(session, coach, number, incoming, context)
+        roster.turn_page(session, coach, [number, *rest], incoming, context)
         return
     profile = own_athlete(session, coach, int(number)) if number.isdigit() else None
     if profile is None or view not in ON_CARD:
@@ -89,6 +101,7 @@ def card_tapped(
 COMMANDS = (
     Command("roster", COACH, roster.show_roster, words.roster_menu),
     Command("alerts", COACH_OR_CONTACT, alert_taps.list_alerts, alert_words.alerts_menu),
+    Command("templates", COACH, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
@@ -98,6 +111,7 @@ TAPS = (
     Tap("c", COACH, card_tapped),
     Tap("alert", COACH_OR_CONTACT, alert_taps.alert_tapped),
     Tap("sign", COACH, signoff_taps.sign_tapped),
+    Tap("tpl", COACH, templates.tapped),
     Tap("contact", COACH, invitations.contact_tapped),
     Tap("look", COACH, looks.look_tapped),
     Tap("reply", ATHLETE, messages_across.reply_tapped),
@@ -107,6 +121,9 @@ FLOWS = (
     Registered(EVENT, planning.event_given),
     Registered(DRAFT, planning.draft_given),
     Registered(PLAN_NUMBER, plan_numbers.number_given),
+    Registered(TEMPLATE_NAME, templates.name_given),
+    Registered(TEMPLATE_USE, templates.use_answered),
+    Registered(SHEET, sheets.sheet_answered),
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
     Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),
@@ -116,6 +133,7 @@ FLOWS = (
 )
 
 DUTIES = (
+    Duty(desk.ROSTER, roster.refresh),
     Duty(alerts.REPEAT, alerts.repeat),
     Duty(signoff.LAPSE, signoff_taps.lapse),
 )

@@ -17,8 +17,10 @@ from bot.service import (
     athlete_doors,
     checkins,
     coach_doors,
+    documents,
     invitations,
     safety_watch,
+    uploads,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
@@ -89,7 +91,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
     asked = asking.open_questions(session, person)
     heard = False
-    if incoming.kind in (Kind.TEXT, Kind.EDITED):
+    if incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE):
         heard = safety_watch.screen(session, person, incoming, context)
     if incoming.kind is Kind.TAP:
         _tap(session, person, incoming, context)
@@ -98,6 +100,8 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
     elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
         _command(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
+        return
+    elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
         return
     elif not asking.typed(
         session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
@@ -167,5 +171,12 @@ def poisoned(session: Session, chat_id: int, context: Context) -> None:
 
 
 USE_CASES = UseCases(
-    incoming=incoming, due=due, undeliverable=undeliverable, moved=moved, poisoned=poisoned
+    incoming=incoming,
+    due=due,
+    undeliverable=undeliverable,
+    moved=moved,
+    poisoned=poisoned,
+    unpack=uploads.unpack,
+    fetched=uploads.fetched,
+    document=documents.document,
 )

@@ -5,10 +5,12 @@ from __future__ import annotations
 from datetime import date
 from zoneinfo import ZoneInfo
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session, col, or_, select
 
 from bot.context import Context
 from bot.incoming import Incoming, Kind
+from bot.service.desk import roster_stale
+from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
 
@@ -63,7 +65,7 @@ def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
         select(AthleteProfile)
         .where(
             AthleteProfile.coach_id == coach.id,
-            col(AthleteProfile.status) != AthleteStatus.DECLINED,
+            col(AthleteProfile.status).not_in((AthleteStatus.DECLINED, AthleteStatus.ENDED)),
         )
         .order_by(col(AthleteProfile.created_at), col(AthleteProfile.person_id))
     )
@@ -71,9 +73,25 @@ def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
 
 
 def own_athlete(session: Session, coach: Person, athlete_id: int) -> AthleteProfile | None:
-    """The athlete if this person coaches them; None for everybody else, whether they exist or not."""
+    """The athlete if this person coaches them, first or second with full rights.
+
+    None for everybody else, whether the athlete exists or not.
+    """
     profile = profile_of(session, athlete_id)
-    return profile if profile is not None and profile.coach_id == coach.id else None
+    if profile is None or profile.status == AthleteStatus.ENDED:
+        return None
+    return profile if profile.coach_id == coach.id or _stands_in(session, coach, profile) else None
+
+
+def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool:
+    query = select(SecondCoach.id).where(
+        SecondCoach.person_id == coach.id,
+        SecondCoach.coach_id == profile.coach_id,
+        SecondCoach.rights == Rights.FULL,
+        col(SecondCoach.ended_at).is_(None),
+        or_(col(SecondCoach.athlete_id).is_(None), SecondCoach.athlete_id == profile.person_id),
+    )
+    return coach.id != profile.person_id and session.exec(query).first() is not None
 
 
 def local_date(profile: AthleteProfile, context: Context) -> date:
@@ -90,7 +108,18 @@ def record(
     by: int | None,
     **detail: object,
 ) -> None:
-    """Keep who did what, when and why."""
+    """Keep who did what, when and why; whoever has the roster open sees it soon."""
     session.add(
         HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
     )
+    profile = profile_of(session, athlete_id)
+    if profile is not None:
+        for coach_id in (profile.coach_id, *_fellows(session, profile)):
+            roster_stale(session, coach_id, context)
+
+
+def _fellows(session: Session, profile: AthleteProfile) -> set[int]:
+    query = select(SecondCoach.person_id).where(
+        SecondCoach.coach_id == profile.coach_id, col(SecondCoach.ended_at).is_(None)
+    )
+    return set(session.exec(query))

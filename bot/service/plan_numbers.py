@@ -13,6 +13,8 @@ from bot.incoming import Incoming
 from bot.messages import coach as card_words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
+from bot.messages import sheets as sheet_words
+from bot.messages import templates as template_words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.people import get_person, local_date, own_athlete
@@ -163,7 +165,10 @@ def first_things_first(
     else:
         button = Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
         text = words.plan_first()
-    say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[[button]])
+    buttons = [button]
+    if event is not None:
+        buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
+    say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[buttons])
 
 
 def _open_number(
@@ -198,6 +203,11 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
             Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
             Button(words.limits_button(), f"c:limits:{profile.person_id}"),
             Button(words.back_button(), f"c:card:{profile.person_id}"),
+        ],
+        [
+            Button(sheet_words.sheet_button(), f"c:sheet:{profile.person_id}"),
+            Button(template_words.save_button(), f"c:tpl-save:{profile.person_id}"),
+            Button(template_words.use_button(), f"c:tpl:{profile.person_id}"),
         ],
     ]
 

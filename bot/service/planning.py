@@ -123,6 +123,20 @@ def draft_given(session: Session, coach: Person, question: OpenQuestion, context
         say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
         return
     shape, plan = question.answers["shape"], drafted(question.answers)
+    use_plan(session, coach, profile, event, plan, shape=shape, context=context)
+
+
+def use_plan(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    shape: str,
+    context: Context,
+) -> None:
+    """Put a whole new plan in force, and say what comes next; or say where it does not fit."""
     if not set_plan(session, coach, profile, event, plan, shape=shape, context=context):
         return
     days_follow_plan(session, profile, context)
@@ -151,11 +165,7 @@ def set_plan(
     context: Context,
 ) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
-    athlete = athlete_of(profile)
-    limits = current_limits(session, event, athlete) or Limits.suggested(
-        athlete, plan, baseline_of(profile)
-    )
-    problems = plan_problems(plan, limits)
+    problems = plan_misfits(session, profile, event, plan)
     if problems:
         say_problems(session, coach, profile, problems, context)
         return False
@@ -170,6 +180,17 @@ def set_plan(
     session.flush()
     record(session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape)
     return True
+
+
+def plan_misfits(
+    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> tuple[Problem, ...]:
+    """Where a plan leaves the limits in force, or else those that would be suggested around it."""
+    athlete = athlete_of(profile)
+    limits = current_limits(session, event, athlete) or Limits.suggested(
+        athlete, plan, baseline_of(profile)
+    )
+    return plan_problems(plan, limits)
 
 
 def say_problems(

@@ -61,6 +61,15 @@ def _too_late_today(profile: AthleteProfile, context: Context) -> bool:
     return clock >= DEFAULT_CUT_OFF and clock > profile.prompt_time
 
 
+def counts_as_missed(profile: AthleteProfile, context: Context) -> bool:
+    """Whether a check-in that is not there by now is late enough today to count as missed."""
+    today = local_date(profile, context)
+    zone = profile.zone or "UTC"
+    asked = agenda.local_instant(today, profile.prompt_time, zone)
+    cut_off = agenda.local_instant(today, DEFAULT_CUT_OFF, zone)
+    return context.now >= max(cut_off, asked + MISSED_AFTER_AT_LEAST)
+
+
 def follow_up(session: Session, profile: AthleteProfile, day: date, *, context: Context) -> None:
     """After a prompt has gone out: nudges, and the hour at which the check-in counts as missed."""
     for number, after in enumerate(NUDGES_AFTER, start=1):

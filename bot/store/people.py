@@ -35,6 +35,7 @@ class AthleteStatus(StrEnum):
     PAUSED = "paused"
     DOCTOR_FIRST = "doctor-first"  # a screening answer asks for a doctor's word
     DECLINED = "declined"  # under age, or no consent
+    ENDED = "ended"  # without a coach; what was told and decided is still the athlete's
 
 
 class AthleteProfile(SQLModel, table=True):
@@ -66,7 +67,10 @@ class AthleteProfile(SQLModel, table=True):
 
 
 class Invite(SQLModel, table=True):
-    """A one-time key, kept only as a hash. kind: coach | athlete | contact."""
+    """A one-time key, kept only as a hash. kind: coach | athlete | contact | second.
+
+    `detail` is what is agreed with it (a second coach's athlete, rights and last day).
+    """
 
     __tablename__ = "invite"
 
@@ -78,6 +82,7 @@ class Invite(SQLModel, table=True):
     expires_at: datetime = Field(sa_type=UTCDateTime)
     used_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     used_by: int | None = Field(default=None, foreign_key="person.id")
+    detail: dict[str, Any] | None = Field(default=None, sa_type=JSON)
 
 
 class OpenQuestion(SQLModel, table=True):

@@ -7,7 +7,7 @@ from datetime import datetime
 from sqlalchemy import delete
 from sqlmodel import Session, col
 
-from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
+from bot.store.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 
 
 def prune_traffic(session: Session, before: datetime) -> None:
@@ -20,6 +20,9 @@ def prune_traffic(session: Session, before: datetime) -> None:
             col(OutboxRow.status).in_(("sent", "dropped", "failed")),
             col(OutboxRow.created_at) < before,
         )
+    )
+    session.connection().execute(
+        delete(FetchRow).where(col(FetchRow.status) != "waiting", col(FetchRow.created_at) < before)
     )
     session.connection().execute(
         delete(AgendaRow).where(col(AgendaRow.status) != "waiting", col(AgendaRow.due_at) < before)

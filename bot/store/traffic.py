@@ -1,6 +1,7 @@
-"""What comes in, what goes out and what is due: the three queues, as rows.
+"""What comes in, what goes out and what is due: the queues, as rows.
 
 inbox   one row an update, written before Telegram is told that it arrived.
+fetch   one row a file that somebody sent and that is wanted: downloaded outside any transaction.
 outbox  one row a call to Telegram, written with the state that it speaks of.
 agenda  one row a timed duty, unique on (subject, local date, kind).
 """
@@ -39,6 +40,8 @@ class OutboxRow(SQLModel, table=True):
     `topic` marks messages of which only the latest matters: a newer one drops those still waiting.
     `edits_outbox_id` names the row whose sent message this one is to edit, once its id is known.
     `dedupe` makes a repeated use case harmless.
+    `attached` names the files to upload by what they are made of, by field of the call; they are
+    made when the row is sent, so that a row stays small and holds no picture.
     """
 
     __tablename__ = "outbox"
@@ -50,6 +53,7 @@ class OutboxRow(SQLModel, table=True):
     payload: dict[str, Any] = Field(sa_type=JSON)
     topic: str | None = Field(default=None, index=True)
     dedupe: str | None = Field(default=None, unique=True)
+    attached: dict[str, Any] | None = Field(default=None, sa_type=JSON(none_as_null=True))
     edits_outbox_id: int | None = None
     status: str = "waiting"
     attempts: int = 0
@@ -58,6 +62,33 @@ class OutboxRow(SQLModel, table=True):
     created_at: datetime = Field(sa_type=UTCDateTime)
     sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     message_id: int | None = Field(default=None, sa_type=BigInteger)
+    problem: str = ""
+
+
+class FetchRow(SQLModel, table=True):
+    """status: waiting -> done | failed. `kind` and `about` say what it is wanted for.
+
+    Downloading happens outside any transaction, under a lease; what follows from it in one.
+    """
+
+    __tablename__ = "fetch"
+    __table_args__ = (
+        UniqueConstraint("update_id"),
+        Index("ix_fetch_open", "status", "not_before"),
+    )
+
+    id: int | None = Field(default=None, primary_key=True)
+    update_id: int = Field(sa_type=BigInteger)
+    person_id: int = Field(foreign_key="person.id", index=True)
+    kind: str
+    file_id: str
+    name: str = ""
+    most_bytes: int
+    about: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
+    status: str = "waiting"
+    attempts: int = 0
+    not_before: datetime = Field(sa_type=UTCDateTime)
+    created_at: datetime = Field(sa_type=UTCDateTime)
     problem: str = ""
 
 

@@ -78,11 +78,20 @@ class Outcomes:
         self._pace = pace
 
     def arrived(self, row_id: int, result: Any) -> None:
-        """Telegram took it; `result` is a message, or True."""
+        """Telegram took it; `result` is a message, the messages of an album, or True."""
+        if isinstance(result, list):
+            result = next(iter(result), None)
         message_id = result.get("message_id") if isinstance(result, dict) else None
         with claiming(self._engine) as session:
             row = session.get_one(OutboxRow, row_id, with_for_update=True)
             self._sent(session, row, message_id)
+
+    def pointless(self, row_id: int) -> None:
+        """What was to be sent is gone: a deleted picture, a plan of deleted data."""
+        with claiming(self._engine) as session:
+            row = session.get_one(OutboxRow, row_id, with_for_update=True)
+            row.status = "dropped"
+            session.add(row)
 
     def failed(self, row_id: int, error: Exception) -> None:
         """It did not go through, or nobody knows."""

@@ -8,7 +8,7 @@ from typing import Any
 from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
 from telegram.ext import filters
 
-from bot.incoming import Incoming, Kind
+from bot.incoming import Incoming, Kind, SentFile
 
 ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
 
@@ -73,10 +73,27 @@ def _message(update: Update, message: Message) -> Incoming | None:
         )
     if filters.StatusUpdate.ALL.check_update(update):
         return None
-    kind = Kind.OTHER if message.text is None else Kind.TEXT
     text = message.text if message.text is not None else message.caption or ""
+    file = _file(message)
+    kind = Kind.TEXT if message.text is not None else Kind.OTHER if file is None else Kind.FILE
     return _incoming(
-        update, message, kind, text, sent_at=message.date, message_id=message.message_id
+        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file
+    )
+
+
+def _file(message: Message) -> SentFile | None:
+    if message.photo:
+        largest = max(message.photo, key=lambda size: size.width * size.height)
+        return SentFile(file_id=largest.file_id, size=largest.file_size or 0, as_photo=True)
+    document = message.document
+    # What is sent as an animation has a document beside it, for old clients.
+    if document is None or message.animation is not None:
+        return None
+    return SentFile(
+        file_id=document.file_id,
+        name=_clean(document.file_name or ""),
+        mime=document.mime_type or "",
+        size=document.file_size or 0,
     )
 
 
@@ -116,6 +133,7 @@ def _incoming(
     sent_at: datetime,
     message_id: int | None,
     tap_id: str | None = None,
+    file: SentFile | None = None,
 ) -> Incoming | None:
     user: User | None = update.effective_user
     if user is None or (user.is_bot and kind is not Kind.MOVED):
@@ -132,6 +150,7 @@ def _incoming(
         message_id=message_id,
         tap_id=tap_id,
         sent_at=sent_at,
+        file=file,
     )
 
 

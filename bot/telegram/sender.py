@@ -25,6 +25,7 @@ from bot.store.traffic import OutboxRow
 from bot.telegram.outcomes import Outcomes, as_new_message
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
+from bot.telegram.uploads import Uploads
 from bot.waiting import keep_going, wait_for
 
 LOOK_AGAIN_S = 1.0
@@ -42,6 +43,7 @@ class Call:
     chat_id: int
     method: str
     payload: dict[str, Any]
+    attached: dict[str, Any] | None = None
 
 
 class Sender:
@@ -53,6 +55,7 @@ class Sender:
         transport: Transport,
         clock: Clock,
         outcomes: Callable[[Pace], Outcomes],
+        uploads: Uploads | None = None,
     ) -> None:
         self.wake = asyncio.Event()
         self._engine = engine
@@ -60,6 +63,7 @@ class Sender:
         self._clock = clock
         self._pace = Pace(clock.now())
         self._outcomes = outcomes(self._pace)
+        self._uploads = uploads
         self._right = SoleRight(engine, "send")
         self._underway: dict[int, asyncio.Task[None]] = {}
 
@@ -93,11 +97,14 @@ class Sender:
     async def _send(self, call: Call) -> None:
         try:
             try:
-                result = await self._transport.call(call.method, call.payload)
+                result = await self._call(call)
             except Exception as error:
                 await asyncio.to_thread(self._outcomes.failed, call.row_id, error)
             else:
-                await asyncio.to_thread(self._outcomes.arrived, call.row_id, result)
+                if result is None:
+                    await asyncio.to_thread(self._outcomes.pointless, call.row_id)
+                else:
+                    await asyncio.to_thread(self._outcomes.arrived, call.row_id, result)
         except Exception:
             # The row stays `sending` and is taken up again as one of unknown outcome.
             _log.exception("an outcome could not be noted", outbox_id=call.row_id)
@@ -105,6 +112,15 @@ class Sender:
         finally:
             del self._underway[call.row_id]
             self.wake.set()
+
+    async def _call(self, call: Call) -> Any:
+        """What Telegram answered; None where there is nothing left to send."""
+        if call.attached is None or self._uploads is None:
+            return await self._transport.call(call.method, call.payload)
+        made = await asyncio.to_thread(self._uploads.make, call.method, call.payload, call.attached)
+        if made is None:
+            return None
+        return await self._transport.call(made.method, made.payload, made.files)
 
     def _claim(self, underway: frozenset[int]) -> tuple[list[Call], float]:
         """Mark what may go now as `sending`, for good before the first byte leaves."""
@@ -174,7 +190,7 @@ class Sender:
         row.status = "sending"
         row.attempts += 1
         session.add(row)
-        return Call(row.id, row.chat_id, *addressed(session, row))
+        return Call(row.id, row.chat_id, *addressed(session, row), row.attached)
 
 
 def addressed(session: Session, row: OutboxRow) -> tuple[str, dict[str, Any]]:

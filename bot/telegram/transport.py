@@ -9,7 +9,7 @@ from typing import Any, Protocol
 
 import httpx
 from telegram import Bot, InputFile
-from telegram.error import NetworkError, RetryAfter
+from telegram.error import BadRequest, NetworkError, RetryAfter, TimedOut
 from telegram.request import HTTPXRequest
 
 # Longer than the server's own wait, so that a quiet poll ends at the server.
@@ -30,6 +30,16 @@ class Transport(Protocol):
 
         `files` maps a field to (file name, content).
         """
+
+    async def download(self, file_id: str, most_bytes: int) -> bytes:
+        """A file that somebody sent. Raises TooLarge past `most_bytes`, having read no more."""
+
+
+class TooLarge(BadRequest):
+    """A file of more bytes than were asked for."""
+
+    def __init__(self) -> None:
+        super().__init__("the file is too large")
 
 
 class _RawBot(Bot):
@@ -60,6 +70,8 @@ class TelegramTransport:
             connect_timeout=CONNECT_SECONDS,
             read_timeout=POLL_READ_SECONDS,
         )
+        self._downloads = httpx.AsyncClient(timeout=READ_SECONDS, follow_redirects=False)
+        self._files = f"{base_url}/file/bot{token}"
         self._bot = _RawBot(
             token,
             base_url=f"{base_url}/bot",
@@ -70,7 +82,9 @@ class TelegramTransport:
 
     async def close(self) -> None:
         """Close the connections; they open by themselves at the first call."""
-        await asyncio.gather(self._calls.shutdown(), self._polls.shutdown())
+        await asyncio.gather(
+            self._calls.shutdown(), self._polls.shutdown(), self._downloads.aclose()
+        )
 
     async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
         fields = dict(payload)
@@ -78,6 +92,33 @@ class TelegramTransport:
             fields[field] = InputFile(content, filename=name)
         seconds = POLL_READ_SECONDS if method == "getUpdates" else READ_SECONDS
         return await self._bot.raw(method, fields, seconds)
+
+    async def download(self, file_id: str, most_bytes: int) -> bytes:
+        found = await self._bot.raw("getFile", {"file_id": file_id}, READ_SECONDS)
+        if int(found.get("file_size") or 0) > most_bytes:
+            raise TooLarge
+        path = found.get("file_path")
+        if not path:
+            raise BadRequest("the file cannot be fetched")
+        try:
+            return await self._stream(f"{self._files}/{path}", most_bytes)
+        except httpx.TimeoutException as error:
+            raise TimedOut from error
+        except httpx.HTTPError as error:
+            raise NetworkError(type(error).__name__) from error  # its text may hold the address
+
+    async def _stream(self, url: str, most_bytes: int) -> bytes:
+        content = bytearray()
+        async with self._downloads.stream("GET", url) as answer:
+            if answer.is_client_error:
+                raise BadRequest("the file is gone")
+            answer.raise_for_status()
+            # The size that was told beforehand is a claim; what arrives is counted.
+            async for part in answer.aiter_bytes():
+                content += part
+                if len(content) > most_bytes:
+                    raise TooLarge
+        return bytes(content)
 
 
 def span_of(error: RetryAfter) -> timedelta:

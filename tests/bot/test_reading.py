@@ -66,13 +66,6 @@ def test_a_tap_carries_its_data_also_under_a_message_too_old_to_be_seen(date: in
     [
         (
             {
-                "photo": [{"file_id": "a", "file_unique_id": "b", "width": 1, "height": 1}],
-                "caption": "so dizzy",
-            },
-            "so dizzy",
-        ),
-        (
-            {
                 "sticker": {
                     "file_id": "a",
                     "file_unique_id": "b",
@@ -96,6 +89,30 @@ def test_anything_but_text_is_other_and_keeps_the_words_under_it(
 
     assert found is not None
     assert (found.kind, found.text) == (Kind.OTHER, text)
+
+
+def test_a_picture_is_taken_at_its_largest_and_keeps_the_words_under_it() -> None:
+    sizes = [
+        {"file_id": name, "file_unique_id": name, "width": side, "height": side, "file_size": side}
+        for name, side in (("small", 90), ("large", 1280), ("middle", 320))
+    ]
+    found = read(_update(message=_message(photo=sizes, caption="so dizzy")), NOW)
+
+    assert found is not None and found.file is not None
+    assert (found.kind, found.text) == (Kind.FILE, "so dizzy")
+    assert (found.file.file_id, found.file.size, found.file.as_photo) == ("large", 1280, True)
+
+
+def test_a_document_comes_with_its_name_and_size() -> None:
+    document = {
+        "file_id": "a", "file_unique_id": "b", "file_name": "pl\x00an.xlsx", "file_size": 6000,
+        "mime_type": "application/zip",
+    }  # fmt: skip
+    found = read(_update(message=_message(document=document)), NOW)
+
+    assert found is not None and found.file is not None
+    assert (found.kind, found.file.name, found.file.size) == (Kind.FILE, "plan.xlsx", 6000)
+    assert not found.file.as_photo
 
 
 @pytest.mark.parametrize(

@@ -129,7 +129,7 @@ def test_the_example_file_shows_every_setting_with_its_default(
     assert {name for name, _, _ in shown} == {
         f"BRIMLINE_{name.upper()}" for name in Settings.model_fields
     }
-    own = ("DATABASE_URL", "WEBHOOK_URL", "BOT_TOKEN")
+    own = ("DATABASE_URL", "WEBHOOK_URL", "BOT_TOKEN", "PHOTO_DIR")
     for name, _, value in shown:
         if not name.endswith(own):
             monkeypatch.setenv(name, value)

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
+from pathlib import Path
 from typing import Any
 
 from sqlalchemy import Engine
@@ -15,7 +16,7 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.incoming import Incoming, Kind
+from bot.incoming import Incoming, Kind, SentFile
 from bot.service.doors import USE_CASES
 from bot.store.db import transaction
 from bot.store.traffic import AgendaRow, OutboxRow
@@ -41,10 +42,11 @@ class World:
     now: datetime
     updates: int = 1000
     read_up_to: dict[int, int] = field(default_factory=dict)
+    photo_dir: Path | None = None
 
     @property
     def context(self) -> Context:
-        return Context(now=self.now, bot_username="brimline_test_bot")
+        return Context(now=self.now, bot_username="brimline_test_bot", photo_dir=self.photo_dir)
 
     def session(self) -> Session:
         return Session(self.engine, expire_on_commit=False)
@@ -101,7 +103,19 @@ class Someone:
     def presses(self, data: str, message_id: int = 1) -> list[Said]:
         return self._do(Kind.TAP, data, message_id, f"tap-{self.world.updates}")
 
-    def _do(self, kind: Kind, text: str, message_id: int | None, tap: str | None) -> list[Said]:
+    def sends(self, file: SentFile, caption: str = "") -> list[Said]:
+        """Send a file, which then waits to be fetched (`tests.support.files`)."""
+        self.message_ids += 1
+        return self._do(Kind.FILE, caption, self.message_ids, None, file)
+
+    def _do(
+        self,
+        kind: Kind,
+        text: str,
+        message_id: int | None,
+        tap: str | None,
+        file: SentFile | None = None,
+    ) -> list[Said]:
         self.hears()
         self.world.updates += 1
         self.world.happen(
@@ -117,6 +131,7 @@ class Someone:
                 message_id=message_id,
                 tap_id=tap,
                 sent_at=self.world.now,
+                file=file,
             )
         )
         return self.hears()

@@ -1,0 +1,1 @@
+"""Pictures: plain values in, PNG out; no database, clock or chat."""

@@ -1,0 +1,116 @@
+"""A page of pixels to draw on, the first pixel at the top left; matplotlib behind it.
+
+Everything is placed in pixels of the finished picture, because what matters is how large it is on a
+phone. No pyplot: a page leaves nothing behind.
+"""
+
+from __future__ import annotations
+
+import io
+from collections.abc import Sequence
+from typing import Any, Literal
+
+from matplotlib.backends.backend_agg import FigureCanvasAgg
+from matplotlib.figure import Figure
+from matplotlib.patches import Rectangle
+from matplotlib.typing import RcKeyType
+
+# Okabe & Ito's set for every kind of colour vision: Okabe M, Ito K. Color Universal Design. 2002,
+# modified 2008. https://jfly.uni-koeln.de/color/ (values as in Wong B. Nat Methods 2011;8:441).
+BLUE = "#0072B2"
+VERMILLION = "#D55E00"
+
+# The picture brings its own paper, so that it is the same in light and dark chats.
+PAPER = "#FAF8F3"
+WASH = "#EDE9DF"
+LINES = "#CBC5B8"
+QUIET = "#55524C"
+INK = "#1A1A1A"
+PALE_BLUE = "#CBE3F2"
+
+DOTS_PER_INCH = 100
+POINTS_PER_PIXEL = 72 / DOTS_PER_INCH
+
+CAPITALS = 0.73  # height of the typeface's capitals as a share of its size
+
+Align = Literal["left", "center", "right"]
+
+STYLE: dict[RcKeyType, Any] = {
+    "font.family": "DejaVu Sans",  # comes with matplotlib: the same letters on every machine
+    "hatch.linewidth": 3.0 * POINTS_PER_PIXEL,
+    "text.usetex": False,
+    "text.parse_math": False,
+    "path.sketch": None,
+}
+
+
+class Canvas:
+    """Draws in pixels. Made and written under `STYLE`."""
+
+    def __init__(self, width: int, height: int) -> None:
+        self.figure = Figure(
+            figsize=(width / DOTS_PER_INCH, height / DOTS_PER_INCH),
+            dpi=DOTS_PER_INCH,
+            facecolor=PAPER,
+        )
+        self._agg = FigureCanvasAgg(self.figure)
+        self._page = self.figure.add_axes((0, 0, 1, 1))
+        self._page.set_axis_off()
+        self._page.set_xlim(0, width)
+        self._page.set_ylim(height, 0)
+
+    def words(
+        self, x: float, y: float, text: str, *, size: float, colour: str = INK,
+        bold: bool = False, align: Align = "center", upright: bool = False,
+    ) -> None:  # fmt: skip
+        """A text with its capitals (or the whole of two lines, or an upright one) centred on y.
+
+        `size` is that of the type, in pixels.
+        """
+        whole = upright or "\n" in text
+        self._page.text(
+            x, y if whole else y + CAPITALS / 2 * size, text, ha=align,
+            va="center" if whole else "baseline", fontsize=size * POINTS_PER_PIXEL, color=colour,
+            fontweight="bold" if bold else "normal", rotation=90 if upright else 0,
+            linespacing=1.05, zorder=6,
+        )  # fmt: skip
+
+    def box(
+        self, left: float, top: float, width: float, height: float, *, fill: str | None = None,
+        edge: str | None = None, line: float = 0.0, hatch: str = "", dashed: bool = False,
+        above: int = 2,
+    ) -> None:  # fmt: skip
+        self._page.add_patch(
+            Rectangle(
+                (left, top), width, height, facecolor=fill or "none", edgecolor=edge or "none",
+                linewidth=line * POINTS_PER_PIXEL, hatch=hatch, zorder=above,
+                linestyle="--" if dashed else "-",
+            )
+        )  # fmt: skip
+
+    def line(
+        self, points: Sequence[tuple[float, float]], *, colour: str, width: float,
+        dashed: bool = False, above: int = 3,
+    ) -> None:  # fmt: skip
+        self._page.plot(
+            [x for x, _ in points], [y for _, y in points], color=colour, zorder=above,
+            linewidth=width * POINTS_PER_PIXEL, linestyle="--" if dashed else "-",
+            solid_capstyle="butt",
+        )  # fmt: skip
+
+    def mark(
+        self, x: float, y: float, shape: str, *, size: float, fill: str, edge: str = PAPER,
+        line: float = 3.0,
+    ) -> None:  # fmt: skip
+        """One marker: "o", "s", "^" or "v"; `size` is its width in pixels."""
+        self._page.plot(
+            [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,
+            markeredgecolor=edge, markeredgewidth=line * POINTS_PER_PIXEL, linestyle="none",
+            zorder=5,
+        )  # fmt: skip
+
+    def png(self) -> bytes:
+        out = io.BytesIO()
+        # Without the library's name and version the same values give the same bytes.
+        self.figure.savefig(out, format="png", dpi=DOTS_PER_INCH, metadata={"Software": None})
+        return out.getvalue()

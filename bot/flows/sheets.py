@@ -1,0 +1,29 @@
+"""The one question that a filled-in sheet leads to."""
+
+from __future__ import annotations
+
+from bot.dialogue import Answers, Flow, Step
+from bot.flows.reading import buttons, yes_or_no
+from bot.messages import sheets as words
+
+
+def _ask(answers: Answers) -> str:
+    return words.ask_to_take(
+        answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
+    )
+
+
+#: Context: "_name", "_own", "_lines" and "_hidden" to show; "_plan" and "_limits", the ids of the rows
+#: that the sheet was made from; "_days" and "_bounds" (or None) as they would become.
+SHEET = Flow(
+    id="coach-sheet",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="take",
+            ask=_ask,
+            read=yes_or_no,
+            choices=buttons(((words.take_button(), "yes"), (words.leave_button(), "no"))),
+        ),
+    ),
+)

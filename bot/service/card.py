@@ -1,0 +1,122 @@
+"""One athlete's card: how they stand today, and everything that can be done about them."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from sqlmodel import Session
+
+from bot.context import Context
+from bot.incoming import Incoming
+from bot.messages import alerts as alert_words
+from bot.messages import coach as words
+from bot.messages import coach_figures as figures
+from bot.messages import picture as picture_words
+from bot.messages.outlook import forecast_button
+from bot.messages.safety import symptom_name
+from bot.outbox import Button, Buttons
+from bot.service import desk
+from bot.service.people import get_person, local_date
+from bot.service.planning import event_line
+from bot.service.signoff import morning_line
+from bot.service.standing import decided_line, look, standing
+from bot.service.tapping import answer, rewrite
+from bot.service.week import current_week, reported_symptoms, target_in_force
+from bot.store.people import AthleteProfile, AthleteStatus, Person
+from bot.store.week import CheckInRow, EventRow
+
+
+def show_card(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """One athlete, in the place of the message that was tapped."""
+    answer(session, incoming, context)
+    desk.roster_left(session, coach, incoming)
+    text, buttons = card(session, coach, profile, context)
+    rewrite(session, incoming, text, context, buttons)
+
+
+def card(
+    session: Session, coach: Person, profile: AthleteProfile, context: Context
+) -> tuple[str, Buttons]:
+    name = get_person(session, profile.person_id).first_name
+    own = coach.id == profile.person_id
+    lines = _card_lines(session, profile, context)
+    return words.card(name, lines), _card_buttons(profile, name, own=own)
+
+
+def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> list[str]:
+    (seen,) = look(session, [profile], context)
+    today, row = seen.today, seen.morning
+    week = current_week(session, profile)
+    lines = [_event_words(profile, seen.event, context)]
+    target = target_in_force(session, week, today) if week is not None else None
+    if target is not None:
+        water = figures.litres(target.water_l, profile.volume_unit)
+        lines.append(words.card_today(today, target.carb_g, water))
+    if row is not None:
+        lines.append(words.card_morning(morning_line(profile, row)))
+    told = _also_told(session, profile, row, today)
+    lines += [told] if told else []
+    decided = decided_line(seen)
+    lines += [figures.sentence(decided)] if decided else []
+    if profile.zone is not None:
+        at = f"{profile.prompt_time:%H:%M}"
+        lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
+    lines.append(standing(seen, context).state)
+    return lines
+
+
+def _also_told(
+    session: Session, profile: AthleteProfile, row: CheckInRow | None, today: date
+) -> str:
+    """What the athlete said today beside the numbers, in a line; "" where that is nothing."""
+    reported = reported_symptoms(session, profile.person_id, today)
+    symptoms = [*(row.symptoms if row is not None else ()), *reported]
+    return words.card_also_told(
+        [symptom_name(symptom) for symptom in dict.fromkeys(symptoms)],
+        row.gut if row is not None else None,
+        row.sleep_h if row is not None else None,
+        row.note if row is not None else "",
+    )
+
+
+def _event_words(profile: AthleteProfile, event: EventRow | None, context: Context) -> str:
+    return event_line(profile, event, context) if event is not None else words.no_event()
+
+
+def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
+    def button(label: str, view: str) -> Button:
+        return Button(label, f"c:{view}:{profile.person_id}")
+
+    frozen = profile.frozen_at is not None
+    freezing = (
+        button(alert_words.lift_button(), "lift")
+        if frozen
+        else button(words.freeze_button(), "freeze")
+    )
+    tomorrow = words.tomorrow_button(always_tomorrow=profile.always_tomorrow)
+    rows = [
+        [
+            button(words.event_button(), "event"),
+            button(words.plan_button(), "plan"),
+            button(words.limits_button(), "limits"),
+        ],
+        [
+            button(words.why_button(), "why"),
+            button(picture_words.picture_button(), "picture"),
+            button(words.answers_button(), "answers"),
+        ],
+        [button(words.hand_button(), "hand"), freezing],
+        [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
+        [] if own else [button(words.message_button(name), "message")],
+        [Button(words.roster_button(), "c:roster:0")],
+    ]
+    if profile.status == AthleteStatus.DOCTOR_FIRST:
+        rows.insert(0, [button(words.doctor_button(), "doctor")])
+    return rows

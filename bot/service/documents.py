@@ -1,0 +1,23 @@
+"""The files that outbox rows name, by what they are made of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from sqlmodel import Session
+
+from bot.context import Context, Document
+from bot.service import picture, sheets
+
+Maker = Callable[[Session, dict[str, Any], Context], Document | None]
+
+MAKERS: Mapping[str, Maker] = {
+    "plan-sheet": sheets.make_sheet,
+    picture.MAKE: picture.make_picture,
+}
+
+
+def document(session: Session, named: dict[str, Any], context: Context) -> Document | None:
+    """The file; None where what it was to be made of is gone."""
+    return MAKERS[named["make"]](session, named, context)

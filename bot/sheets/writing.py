@@ -1,0 +1,94 @@
+"""A plan and its limits as XLSX or CSV.
+
+Text that a spreadsheet program would take for a formula (= + - @ in front) is written as text: a name
+or a note must not compute anything on the coach's computer.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from openpyxl import Workbook
+from openpyxl.cell.cell import Cell
+from openpyxl.styles import Font
+from openpyxl.worksheet.worksheet import Worksheet
+
+from bot.sheets import layout as at
+
+FORMATS = ("xlsx", "csv")
+_WIDTHS = {"A": 30, "B": 14, "I": 30}
+
+
+def write(sheet: at.PlanSheet, form: str) -> bytes:
+    """The file's bytes. `form`: one of FORMATS."""
+    return _xlsx(sheet) if form == "xlsx" else _csv(sheet)
+
+
+def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
+    rows: list[list[float | int | str]] = [
+        [at.PLAN_OF, sheet.name],
+        [at.EVENT, sheet.event],
+        [at.VERSION, str(sheet.version)],
+        [],
+        [at.DAYS_OUT, at.DAY, *at.HEADINGS.values()],
+    ]
+    rows += [
+        [
+            target.days_out,
+            sheet.days[target.days_out],
+            *(at.shown(getattr(target, key)) for key in at.HEADINGS),
+        ]
+        for target in sheet.plan
+    ]
+    if sheet.limits is not None:
+        rows += [[], [at.LIMIT, at.VALUE, at.UNIT]]
+        rows += [
+            [label, at.shown(getattr(sheet.limits, key)), at.LIMIT_KEYS[key].unit]
+            for key, label in at.LIMIT_LABELS.items()
+        ]
+    return rows
+
+
+def _xlsx(sheet: at.PlanSheet) -> bytes:
+    book = Workbook()
+    page = book.active
+    assert isinstance(page, Worksheet)
+    page.title = at.SHEET_NAME
+    for number, row in enumerate(_rows(sheet), start=1):
+        for column, value in enumerate(row, start=1):
+            cell = page.cell(number, column)
+            assert isinstance(cell, Cell)
+            _put(cell, value)
+            if row[0] in (at.DAYS_OUT, at.LIMIT) or (column == 1 and isinstance(value, str)):
+                cell.font = Font(bold=True)
+    for letter, width in _WIDTHS.items():
+        page.column_dimensions[letter].width = width
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+def _put(cell: Cell, value: float | str) -> None:
+    if value == "":
+        return
+    cell.value = value
+    if isinstance(value, str):
+        cell.data_type = "s"  # openpyxl would make a formula of "=..."
+        # So that it stays text when somebody edits the cell.
+        cell.quotePrefix = value.startswith(at.FORMULA_SIGNS)
+
+
+def _csv(sheet: at.PlanSheet) -> bytes:
+    out = io.StringIO()
+    lines = csv.writer(out)
+    for row in _rows(sheet):
+        lines.writerow([_harmless(value) for value in row])
+    # The mark in front tells spreadsheet programs that it is UTF-8.
+    return out.getvalue().encode("utf-8-sig")
+
+
+def _harmless(value: float | str) -> float | int | str:
+    if isinstance(value, str) and value.startswith(at.FORMULA_SIGNS):
+        return f"'{value}"
+    return value

@@ -1,0 +1,25 @@
+"""A coach's own plan templates."""
+
+from __future__ import annotations
+
+from datetime import datetime
+from typing import Any
+
+from sqlalchemy import JSON, UniqueConstraint
+from sqlmodel import Field, SQLModel
+
+from bot.store.base import UTCDateTime
+
+
+class TemplateRow(SQLModel, table=True):
+    """`days`: one record a day, in shares of an athlete's body mass and habits."""
+
+    __tablename__ = "plan_template"
+    __table_args__ = (UniqueConstraint("coach_id", "name"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    coach_id: int = Field(foreign_key="person.id")
+    name: str
+    shape: str
+    days: list[dict[str, Any]] = Field(sa_type=JSON)
+    made_at: datetime = Field(sa_type=UTCDateTime)

@@ -1,0 +1,78 @@
+"""Files between people and the bot: what they send is fetched by the real fetcher, from a line without
+a network; what they are sent is made as the sender would make it.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import itertools
+from collections.abc import Sequence
+
+from sqlmodel import col, select
+
+from bot.clock import DrivenClock
+from bot.context import Document
+from bot.incoming import SentFile
+from bot.service.doors import USE_CASES
+from bot.store.traffic import OutboxRow
+from bot.telegram.fetcher import Fetcher
+from tests.support.line import Line
+from tests.support.world import Said, Someone, World
+
+_ids = itertools.count(1)
+
+
+def sends_file(
+    who: Someone,
+    content: bytes,
+    *,
+    name: str = "",
+    mime: str = "",
+    caption: str = "",
+    as_photo: bool = False,
+    size: int | None = None,
+) -> list[Said]:
+    """Somebody sends a file and it is fetched; returns what the bot says to them about it."""
+    file_id = f"file-{next(_ids)}"
+    said = who.sends(
+        SentFile(
+            file_id=file_id, name=name, mime=mime, as_photo=as_photo,
+            size=len(content) if size is None else size,
+        ),
+        caption,
+    )  # fmt: skip
+    fetch(who.world, {file_id: content})
+    return said + who.hears()
+
+
+def fetch(world: World, files: dict[str, bytes]) -> None:
+    """Fetch everything that waits."""
+    line = Line()
+    line.files = files
+    fetcher = Fetcher(world.engine, line, USE_CASES, DrivenClock(world.now), lambda: world.context)
+
+    async def all_of_it() -> None:
+        while await fetcher.step():
+            pass
+
+    asyncio.run(all_of_it())
+
+
+def files_for(who: Someone, *methods: str) -> list[tuple[OutboxRow, Sequence[Document]]]:
+    """The files that wait for somebody, each message with what it would upload now."""
+    query = (
+        select(OutboxRow)
+        .where(OutboxRow.chat_id == who.user_id, col(OutboxRow.attached).is_not(None))
+        .order_by(col(OutboxRow.id))
+    )
+    with who.world.session() as session:
+        rows = [row for row in session.exec(query) if not methods or row.method in methods]
+        made = [
+            [
+                document
+                for named in (row.attached or {}).values()
+                if (document := USE_CASES.document(session, named, who.world.context)) is not None
+            ]
+            for row in rows
+        ]
+    return list(zip(rows, made, strict=True))

@@ -1,0 +1,118 @@
+"""Many athletes of one coach in the middle of their weeks, written straight into the database."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, time, timedelta
+
+from sqlmodel import Session
+
+from bot.service.week import athlete_of, baseline_of, plan_days
+from bot.store.people import AthleteProfile, AthleteStatus, Person
+from bot.store.week import (
+    CheckInRow,
+    DaySetRow,
+    DecisionRow,
+    DecisionStatus,
+    EventRow,
+    LimitsRow,
+    PlanRow,
+)
+from engine.draft import draft_plan
+from engine.limits import LIMIT_KEYS, Limits
+
+ZONES = (
+    "Europe/London", "America/New_York", "Asia/Tokyo", "Australia/Sydney", "America/Los_Angeles",
+)  # fmt: skip
+BASELINE = {
+    "carb_g": 310.0, "protein_g": 140.0, "fat_g": 55.0, "fibre_g": 25.0, "water_l": 3.5,
+    "sodium_mg": 2300.0,
+}  # fmt: skip
+FIRST_CHAT = 5000
+
+
+def many_athletes(
+    session: Session,
+    coach_id: int,
+    count: int,
+    now: datetime,
+    *,
+    answered: bool = True,
+    zones: tuple[str, ...] = ZONES,
+    name: str = "Athlete",
+    first_chat: int = FIRST_CHAT,
+) -> list[int]:
+    """Athletes with event, plan and limits, 0 to 9 days out; with `answered`, a morning decided."""
+    ids = []
+    for number in range(count):
+        zone, chat = zones[number % len(zones)], first_chat + number
+        profile = _profile(session, coach_id, chat, now, zone, f"{name} {number}")
+        event_day = now.date() + timedelta(days=number % 10)
+        event_id = _week(session, profile, coach_id, event_day, now - timedelta(days=10))
+        if answered:
+            _morning(session, profile, event_id, event_day, now)
+        ids.append(profile.person_id)
+    return ids
+
+
+def _profile(
+    session: Session, coach_id: int, chat: int, now: datetime, zone: str, name: str
+) -> AthleteProfile:
+    person = Person(telegram_user_id=chat, chat_id=chat, first_name=name, created_at=now)
+    session.add(person)
+    session.flush()
+    profile = AthleteProfile(
+        person_id=person.id or 0, coach_id=coach_id, status=AthleteStatus.ACTIVE, sex="female",
+        birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14,
+        baseline=BASELINE, zone=zone, prompt_time=time(6, 30), created_at=now,
+    )  # fmt: skip
+    session.add(profile)
+    session.flush()
+    return profile
+
+
+def _week(
+    session: Session, profile: AthleteProfile, coach_id: int, day: date, set_at: datetime
+) -> int:
+    event = EventRow(
+        athlete_id=profile.person_id, kind="show", day=day, zone=profile.zone or "UTC",
+        set_by=coach_id, set_at=set_at,
+    )  # fmt: skip
+    session.add(event)
+    session.flush()
+    assert event.id is not None
+    plan = draft_plan(athlete_of(profile), baseline_of(profile), shape="even")
+    limits = Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
+    session.add(
+        PlanRow(event_id=event.id, shape="even", days=plan_days(plan), set_by=coach_id,
+                set_at=set_at)
+    )  # fmt: skip
+    session.add(
+        LimitsRow(event_id=event.id, bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+                  set_by=coach_id, set_at=set_at)
+    )  # fmt: skip
+    session.flush()
+    return event.id
+
+
+def _morning(
+    session: Session, profile: AthleteProfile, event_id: int, event_day: date, now: datetime
+) -> None:
+    today = now.date()
+    checkin = CheckInRow(
+        athlete_id=profile.person_id, date=today, weight_kg=61.0, fullness=4, sharpness=5,
+        water_l=3.5, answered_at=now,
+    )  # fmt: skip
+    session.add(checkin)
+    session.flush()
+    decision = DecisionRow(
+        athlete_id=profile.person_id, event_id=event_id, checkin_id=checkin.id or 0, revision=1,
+        sets_date=today, outcome="adjusted", status=DecisionStatus.IN_FORCE, carb_g=525.0,
+        planned_carb_g=500.0, case={}, decision={"days_out": (event_day - today).days},
+        made_at=now,
+    )  # fmt: skip
+    session.add(decision)
+    session.add(
+        DaySetRow(athlete_id=profile.person_id, date=today, carb_g=525.0, by="decision",
+                  decision_id=decision.id, set_at=now)
+    )  # fmt: skip
+    session.flush()
