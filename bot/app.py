@@ -75,11 +75,12 @@ class App:
 
     def context(self) -> Context:
         """The world as a use case that begins now is to see it."""
+        folder = self._settings.photo_dir
         return Context(
             now=self._clock.now(),
             bot_username=self.username,
             invite_days=self._settings.invite_days,
-            photo_dir=self._settings.photo_dir.expanduser(),
+            photo_dir=folder.expanduser() if folder is not None else None,
             keep_photos_days=self._settings.keep_photos_days,
         )
 

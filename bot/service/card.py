@@ -11,7 +11,9 @@ from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
+from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
+from bot.messages import sheets as sheet_words
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import desk
@@ -110,6 +112,10 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
             button(words.why_button(), "why"),
             button(picture_words.picture_button(), "picture"),
             button(words.answers_button(), "answers"),
+        ],
+        [
+            button(sheet_words.sheet_button(), "sheet"),
+            button(photo_words.photos_button(), "photos"),
         ],
         [button(words.hand_button(), "hand"), freezing],
         [button(tomorrow, "tomorrow")],

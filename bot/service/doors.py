@@ -102,7 +102,8 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
     elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
         return
     elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
-        return
+        # The morning's numbers may stand under its pictures.
+        checkins.one_line(session, person, incoming, context)
     elif not asking.typed(
         session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
     ):
