@@ -20,11 +20,14 @@ from bot.service import (
     documents,
     invitations,
     safety_watch,
+    second_coach,
     uploads,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
+from bot.service.rights import given_to
+from bot.store.desk import Rights
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
@@ -54,12 +57,15 @@ FLOWS: asking.Flows = {
 
 
 def roles_of(session: Session, person: Person) -> frozenset[str]:
-    """What this person is: athlete, coach, a coach's second contact; none, some or all of them."""
+    """What this person is here: none, some or all of the roles of `handles`."""
     is_contact = select(Person.id).where(Person.second_contact_id == person.id)
+    given = {row.rights for row in given_to(session, person)}
     held = {
         "athlete": profile_of(session, person.id) is not None,
         "coach": person.is_coach,
         "contact": session.exec(is_contact).first() is not None,
+        "second": Rights.FULL in given,
+        "second-alerts": Rights.ALERTS in given,
     }
     return frozenset(role for role, holds in held.items() if holds)
 
@@ -70,6 +76,8 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         _refuse_group(session, incoming, context)
         return
     person = meet(session, incoming, context)
+    if person is not None:
+        second_coach.end_overdue(session, person, context)
     if incoming.kind is Kind.BLOCKED:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)

@@ -84,6 +84,7 @@ def upgrade() -> None:
         sa.Column("athlete_id", sa.Integer(), nullable=True),
         sa.Column("rights", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("given_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("until_day", sa.Date(), nullable=False),
         sa.Column("until_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
         sa.Column("ended_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(
