@@ -82,6 +82,7 @@ class App:
             invite_days=self._settings.invite_days,
             photo_dir=folder.expanduser() if folder is not None else None,
             keep_photos_days=self._settings.keep_photos_days,
+            keep_traffic_days=self._settings.keep_traffic_days,
         )
 
     def _handled(self) -> None:

@@ -56,6 +56,10 @@ def kept_before(folder: Path, instant: datetime) -> Iterator[str]:
                 yield file.stem
 
 
+def is_empty(folder: Path) -> bool:
+    return not folder.is_dir() or next(folder.iterdir(), None) is None
+
+
 def _file(folder: Path, name: str) -> Path:
     if not _NAME.fullmatch(name):
         raise ValueError("no name of a picture")

@@ -6,12 +6,14 @@ from bot.flows.checkin import CHECK_IN
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
+from bot.messages import deletion as deletion_words
 from bot.messages import photos as photo_words
 from bot.messages.athlete import MENU
 from bot.service import (
     athlete_views,
     checkins,
     compare,
+    deletion,
     morning_duties,
     onboarding,
     photo_rows,
@@ -34,6 +36,7 @@ COMMANDS = (
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
     Command("compare", ATHLETE | COACH, compare.compare, photo_words.compare_menu),
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
+    Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
     Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
     Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
 )
@@ -41,6 +44,7 @@ COMMANDS = (
 TAPS = (
     Tap("k", ATHLETE, checkins.tapped),
     Tap("set", ATHLETE, athlete_views.change_setting),
+    Tap("gone", ATHLETE, deletion.tapped),
     Tap("ph", ATHLETE, photo_taps.tapped),
 )
 

@@ -92,6 +92,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         return
     else:
         _known(session, person, incoming, context)
+        person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 

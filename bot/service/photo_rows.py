@@ -98,6 +98,7 @@ def delete_all_photos(session: Session, athlete_id: int, context: Context) -> No
     for morning in session.exec(select(PhotoMorning).where(PhotoMorning.athlete_id == athlete_id)):
         session.delete(morning)
     session.flush()
+    expire_later(session, context)  # for one that is on its way at this moment
 
 
 def remove_file_soon(session: Session, name: str, context: Context) -> None:
@@ -116,7 +117,7 @@ def remove_file(session: Session, duty: AgendaRow, context: Context) -> None:
 
 
 def expire_later(session: Session, context: Context) -> None:
-    """See to it that tomorrow's sweep takes place, for as long as there are pictures."""
+    """See to it that tomorrow's sweep takes place; it repeats for as long as there are files."""
     tomorrow = context.now.date() + timedelta(days=1)
     agenda.put(
         session, subject="photos", local_date=tomorrow, kind=EXPIRE,
@@ -137,7 +138,7 @@ def expire(session: Session, _duty: AgendaRow, context: Context) -> None:
         for name in folder.kept_before(context.photo_dir, context.now - ORPHANS_AFTER):
             if name not in known:
                 remove_file_soon(session, name, context)
-    if session.exec(select(PhotoRow.id).limit(1)).first() is not None:
+    if context.photo_dir is not None and not folder.is_empty(context.photo_dir):
         expire_later(session, context)
 
 
