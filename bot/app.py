@@ -75,12 +75,14 @@ class App:
 
     def context(self) -> Context:
         """The world as a use case that begins now is to see it."""
+        folder = self._settings.photo_dir
         return Context(
             now=self._clock.now(),
             bot_username=self.username,
             invite_days=self._settings.invite_days,
-            photo_dir=self._settings.photo_dir.expanduser(),
+            photo_dir=folder.expanduser() if folder is not None else None,
             keep_photos_days=self._settings.keep_photos_days,
+            keep_traffic_days=self._settings.keep_traffic_days,
         )
 
     def _handled(self) -> None:

@@ -24,6 +24,7 @@ class Context:
     invite_days: int = 7
     photo_dir: Path | None = None  # None: pictures are not kept
     keep_photos_days: int = 180
+    keep_traffic_days: int = 30
 
 
 @dataclass(frozen=True, slots=True)

@@ -125,7 +125,7 @@ class Settings(BaseSettings):
     worker_threads: int = Field(4, ge=1, le=32)
     invite_days: int = Field(7, ge=1, le=30)
     keep_traffic_days: int = Field(30, ge=1, le=3650)  # how long raw messages are kept
-    photo_dir: Path = Field(default_factory=default_photo_dir, repr=False)
+    photo_dir: Path | None = Field(default_factory=default_photo_dir, repr=False)
     keep_photos_days: int = Field(180, ge=1, le=3650)
 
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = "INFO"

@@ -56,8 +56,9 @@ def _share(key: str, value: float, days_out: int, athlete: Athlete, baseline: Ba
 
 
 def _day(day: Mapping[str, Any], athlete: Athlete, baseline: Baseline) -> DayTarget:
-    figures = {key: _figure(key, day[key], athlete, baseline) for key in MOST}
-    return DayTarget(days_out=day["days_out"], **figures, **{key: day[key] for key in AS_IT_IS})
+    figures: dict[str, Any] = {key: _figure(key, day[key], athlete, baseline) for key in MOST}
+    kept = {key: day[key] for key in AS_IT_IS}
+    return DayTarget(days_out=day["days_out"], **figures, **kept)
 
 
 def _figure(key: str, share: Share, athlete: Athlete, baseline: Baseline) -> float:

@@ -7,6 +7,7 @@ from datetime import date
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.reading import yes_or_no
 from bot.messages import coach_signoff as words
+from bot.messages import refusals
 from engine.limits import LIMIT_KEYS
 from engine.units import parse_grams
 
@@ -33,7 +34,8 @@ def _ask(answers: Answers) -> str:
     )
 
 
-def _read(text: str, answers: Answers) -> float:
+def read_figure(text: str, answers: Answers) -> float:
+    """A day's carbohydrate in g, inside the guard rails of "_rail"."""
     grams = parse_grams(text, low=0, high=1500)
     rail = answers["_rail"]
     for bound, outside, citation in (
@@ -65,11 +67,32 @@ def _sure_choices(answers: Answers) -> Choices:
     )
 
 
+LONGEST_REASON = 500
+
+
+def read_reason(text: str, answers: Answers) -> str:
+    """Why a limit of one's own is passed: some words, which are kept."""
+    because = " ".join(text.split())
+    if len(because) < 3:
+        raise Unread(words.reason_too_short())
+    if len(because) > LONGEST_REASON:
+        raise Unread(refusals.long_note(len(because), LONGEST_REASON))
+    return because
+
+
+#: The last step of every flow that can pass a limit: the reason, where one was passed.
+REASON = Step(
+    key="because",
+    ask=lambda answers: words.ask_reason(),
+    read=read_reason,
+    when=lambda answers: answers.get("sure") is True,
+)
 #: Context: "_name", "_own", "_day" (ISO), "_planned_g", "_proposed_g" (None: set by hand),
 #: "_stands_g", "_limits" (carb_floor_g, carb_ceiling_g, load_room_g), "_rail" (low, high, sources).
 _STEPS = (
-    Step(key="carb_g", ask=_ask, read=_read),
+    Step(key="carb_g", ask=_ask, read=read_figure),
     Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure_choices, when=_needs_confirming),
+    REASON,
 )
 OTHER_FIGURE = Flow(id="coach-figure", steps=_STEPS)  # the subject is the decision
 DAY_BY_HAND = Flow(id="coach-day", steps=_STEPS)  # the subject is the athlete

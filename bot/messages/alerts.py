@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
@@ -133,9 +133,14 @@ def to_contact(why: str, text: str) -> str:
     return f"This comes to you as second contact. {why}\n\n{text}"
 
 
-def athlete_told_no_answer(why: str, contact: str | None, *, urgent: bool) -> str:
-    """`why` says that the coach has not answered, or cannot be reached."""
-    then = f" {contact} has been told too." if contact else " There is no second contact to tell."
+def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> str:
+    """`why` says that the coach has not answered, or cannot be reached; `others` were told too."""
+    have = "has" if len(others) == 1 else "have"
+    then = (
+        f" {' and '.join(others)} {have} been told too."
+        if others
+        else " There is no second contact to tell."
+    )
     what = (
         " Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
         "somebody to be with you."

@@ -91,11 +91,28 @@ BECAUSE = {
     "lifted": "Your coach has lifted the freeze.",
     "frozen": "Your coach has frozen adjusting: the plan holds until it is lifted.",
     "missed": "No check-in came this morning, so the plan holds.",
+    "held": "Your coach holds you at this figure.",
+    "hold-ended": "Your coach has ended the hold.",
+    "taken-back": "A correction: your coach has taken the last change back.",
+}
+BECAUSE_ON_YOUR_OWN = BECAUSE | {
+    "approved": "You have approved the change.",
+    "other-figure": "You have set this figure.",
+    "plan-kept": "You keep the plan.",
+    "coach-set": "You have set this day's carbs.",
+    "plan-changed": "You have changed the plan.",
+    "limits-changed": "You have changed the limits.",
+    "lifted": "You have lifted the freeze.",
+    "frozen": "You have frozen adjusting: the plan holds until you lift it.",
+    "held": "You hold this figure.",
+    "hold-ended": "You have ended the hold.",
+    "taken-back": "The last change is taken back.",
 }
 
 
-def because(key: str) -> str:
-    return BECAUSE.get(key, key)
+def because(key: str, *, own: bool = False) -> str:
+    """What came before a target that is sent outside a check-in; "" where that needs no word."""
+    return (BECAUSE_ON_YOUR_OWN if own else BECAUSE).get(key, key)
 
 
 def change_button() -> str:
@@ -267,6 +284,10 @@ def not_active(status: str) -> str:
         "onboarding": "Let's finish the first questions first.",
         "paused": "You have paused. /resume takes it up again.",
         "doctor-first": "A doctor's word comes first. Your coach starts the check-ins after it.",
+        "ended": (
+            "Nobody coaches you here now, so I ask nothing in the mornings. What you told and what "
+            "was decided is yours: /past, /why. A coach's invitation takes it up again."
+        ),
         "declined": "Nothing is open for you here. Your coach can send a new invitation.",
     }[status]
 

@@ -15,7 +15,7 @@ def selfcoach_menu() -> str:
     return "be your own athlete"
 
 
-def _ways_in(link: str, code: str) -> str:
+def ways_in(link: str, code: str) -> str:
     """The end of a sentence that begins "To begin, "."""
     typed = f"send the bot: /join {code}"
     return f"open this link:\n\n{link}\n\nor {typed}" if link else typed
@@ -41,7 +41,7 @@ def for_you_to_forward(what: str, days: int) -> str:
 def athlete_invitation(coach: str, link: str, code: str) -> str:
     return (
         f"{coach} invites you to check in here each morning of your peak week. To begin, "
-        f"{_ways_in(link, code)}"
+        f"{ways_in(link, code)}"
     )
 
 
@@ -49,7 +49,7 @@ def contact_invitation(coach: str, link: str, code: str) -> str:
     return (
         f"{coach} asks you to be their second contact: somebody who is told when one of their "
         f"athletes may need help and {coach} does not answer. To say yes, "
-        f"{_ways_in(link, code)}"
+        f"{ways_in(link, code)}"
     )
 
 

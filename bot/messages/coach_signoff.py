@@ -150,6 +150,14 @@ def rather_not_button() -> str:
     return "No, another figure"
 
 
+def ask_reason() -> str:
+    return "Why, in a few words? It is kept with the change."
+
+
+def reason_too_short() -> str:
+    return "Please send a few words, so that it can be understood later."
+
+
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
     side = "most" if carb_g > bound_g else "least"
     return (

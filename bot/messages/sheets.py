@@ -147,8 +147,9 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
 
 
 def wrong_cell(why: str, facts: Facts) -> str:
-    say = WRONG.get(why, lambda f: f"{_given(f)} cannot be read as a figure")
-    return say(facts)
+    if why not in WRONG:
+        return f"{_given(facts)} cannot be read as a figure"
+    return WRONG[why](facts)
 
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:

@@ -67,7 +67,9 @@ class Driver:
     def __init__(self, file: Path, show: Show) -> None:
         self.chats = Chats(show)
         self._file = file
-        settings = Settings.model_construct(database_url=f"sqlite:///{file}", worker_threads=1)
+        settings = Settings.model_construct(
+            database_url=f"sqlite:///{file}", worker_threads=1, photo_dir=None
+        )
         is_new = not file.exists() or file.stat().st_size == 0
         try:
             self.engine = make_engine(settings.database_url)

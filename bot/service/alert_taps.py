@@ -15,9 +15,9 @@ from bot.service.alerts import (
     alert_text,
     latest_message,
     open_alerts,
-    second_contact,
     settle_message,
     subject_of,
+    told_of,
 )
 from bot.service.people import (
     athletes_of,
@@ -27,6 +27,7 @@ from bot.service.people import (
     profile_of,
     record,
 )
+from bot.service.rights import covered, given_to
 from bot.service.tapping import answer, rewrite
 from bot.service.week import current_week, target_in_force
 from bot.store.people import AthleteProfile, Person
@@ -56,14 +57,11 @@ def alert_tapped(
 
 def list_alerts(session: Session, person: Person, _rest: str, context: Context) -> None:
     """/alerts: each open alert once more, with its button; for a coach or a second contact."""
-    coaches = select(Person).where(Person.second_contact_id == person.id)
-    whose = [person, *session.exec(coaches.order_by(col(Person.id)))]
     rows = [
         row
-        for coach in whose
-        for profile in athletes_of(session, coach)
+        for profile in _whose(session, person)
         for row in open_alerts(session, profile.person_id)
-        if row.coach_id == person.id or row.second_contact_at is not None
+        if person.id in {one.id for one in told_of(session, row)}
     ]
     head = words.how_many_open(len(rows)) if rows else words.none_open()
     say(session, chat_id=person.chat_id, text=head, now=context.now)
@@ -73,6 +71,20 @@ def list_alerts(session: Session, person: Person, _rest: str, context: Context) 
             text=alert_text(session, row, person),
             buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
         )  # fmt: skip
+
+
+def _whose(session: Session, person: Person) -> list[AthleteProfile]:
+    """Athletes of whom this person may be told: their own, and those of coaches whom they back."""
+    coaches = select(Person).where(Person.second_contact_id == person.id)
+    found = {
+        profile.person_id: profile
+        for coach in (person, *session.exec(coaches.order_by(col(Person.id))))
+        for profile in athletes_of(session, coach)
+    }
+    for given in given_to(session, person):
+        for profile in covered(session, given):
+            found.setdefault(profile.person_id, profile)
+    return list(found.values())
 
 
 def freeze(
@@ -179,7 +191,8 @@ def _has_target_today(session: Session, profile: AthleteProfile, context: Contex
 
 def _may(session: Session, person: Person, row: AlertRow) -> bool:
     coach = get_person(session, row.coach_id)
-    return person.id in (coach.id, coach.second_contact_id)
+    told = {one.id for one in told_of(session, row)}
+    return person.id in told or person.id == coach.second_contact_id
 
 
 def _acknowledge(
@@ -204,9 +217,8 @@ def _acknowledge(
 def _tell_others(session: Session, person: Person, row: AlertRow, context: Context) -> None:
     athlete = get_person(session, row.athlete_id)
     coach = get_person(session, row.coach_id)
-    contact = second_contact(session, coach) if row.second_contact_at else None
-    for other in (coach, contact):
-        if other is None or other.id == person.id:
+    for other in told_of(session, row):
+        if other.id == person.id:
             continue
         settle_message(session, row, other, _settled(session, row, other), context)
         say(

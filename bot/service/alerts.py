@@ -12,8 +12,11 @@ from bot import agenda
 from bot.context import Context
 from bot.messages import alerts as words
 from bot.outbox import Button, Buttons, edit, say
-from bot.service.people import get_person, profile_of
-from bot.store.people import AthleteProfile, Person
+from bot.service import notes
+from bot.service.people import get_person, profile_of, record
+from bot.service.rights import second_coaches
+from bot.store.desk import Rights
+from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import AgendaRow, OutboxRow
 from bot.store.week import AlertRow
 from engine.record import plain
@@ -60,7 +63,12 @@ def raise_flags(
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
     again): then a warning acknowledged that day is not raised once more.
     """
+<<<<<<< HEAD
     raised = {flag.id for flag in flags}
+=======
+    if profile.status == AthleteStatus.ENDED:
+        return  # nobody coaches them; what they are told to do themselves is said all the same
+>>>>>>> desk
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
         if SAID_BY.get(flag.id) in raised:
             continue
@@ -92,19 +100,41 @@ def second_contact(session: Session, coach: Person) -> Person | None:
     return get_person(session, coach.second_contact_id) if coach.second_contact_id else None
 
 
+def told_of(session: Session, row: AlertRow) -> list[Person]:
+    """Who hears of this alert as it stands: the coach, second coaches, then the second contact."""
+    coach = get_person(session, row.coach_id)
+    contact = second_contact(session, coach) if row.second_contact_at else None
+    people = {person.id: person for person in (coach, *_fellows(session, row))}
+    if contact is not None:
+        people.setdefault(contact.id, contact)
+    return list(people.values())
+
+
+def note(session: Session, profile: AthleteProfile, text: str, context: Context) -> None:
+    """Something that needs no word: silent, gathered, and held in quiet hours.
+
+    To those who coach somebody else; on their own, athletes read it with their target.
+    """
+    if profile.coach_id != profile.person_id:
+        coach = get_person(session, profile.coach_id)
+        for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
+            notes.tell(session, person, profile.person_id, text, context)
+
+
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
     """An alert that nobody has acknowledged yet sounds again."""
     row = session.get(AlertRow, int(duty.subject.partition(":")[2]))
     if row is None or row.acknowledged_at is not None:
         return
     coach = get_person(session, row.coach_id)
-    contact = second_contact(session, coach) if row.second_contact_at else None
     if context.now - row.opened_at >= STOP_REPEATING_AFTER:
-        for person in _each(coach, contact):
+        for person in told_of(session, row):
             _send(session, row, person, words.stopped(alert_text(session, row, person)), context)
+        _record(session, row, "alert no longer repeated", context)
         return
     row.repeats += 1
-    for person in _each(coach, contact):
+    _record(session, row, "alert repeated", context, times=row.repeats)
+    for person in told_of(session, row):
         text = words.again(row.repeats, alert_text(session, row, person))
         _send(session, row, person, text, context)
     if row.repeats >= PACES[Level(row.level)].contact_after:
@@ -209,20 +239,30 @@ def _raise(
     )
     session.add(row)
     session.flush()
+    _record(session, row, "alert opened", context, facts=facts)
     _ping(session, row, context)
 
 
 def _ping(session: Session, row: AlertRow, context: Context) -> None:
     coach = get_person(session, row.coach_id)
-    _send(session, row, coach, alert_text(session, row, coach), context)
-    if row.acknowledged_at is not None:
+    if row.level == Level.ADVISORY:
+        _note_advisory(session, row, coach, context)
         return
+    for person in told_of(session, row):
+        _send(session, row, person, alert_text(session, row, person), context)
     _put_repeat(session, row, context)
     own = row.coach_id == row.athlete_id
     if not coach.reachable:
         _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
     elif own and row.level == Level.WARNING:
         _bring_in_contact(session, row, coach, words.on_their_own(coach.first_name), context)
+
+
+def _note_advisory(session: Session, row: AlertRow, coach: Person, context: Context) -> None:
+    profile = profile_of(session, row.athlete_id)
+    assert profile is not None
+    for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
+        notes.tell(session, person, row.athlete_id, alert_text(session, row, person), context)
 
 
 def _bring_in_contact(
@@ -239,15 +279,24 @@ def _bring_in_contact(
         session.add(row)
         text = words.to_contact(why, alert_text(session, row, contact))
         _send(session, row, contact, text, context)
+        _record(session, row, "second contact told", context, contact=contact.first_name, why=why)
+    else:
+        _record(session, row, "no second contact to tell", context, why=why)
     if row.coach_id != row.athlete_id:
         athlete = get_person(session, row.athlete_id)
         say(
             session, chat_id=athlete.chat_id, now=context.now,
             text=words.athlete_told_no_answer(
-                why, contact.first_name if contact else None, urgent=row.level == Level.WARNING
+                why, _others(session, row, contact), urgent=row.level == Level.WARNING
             ),
             dedupe=f"alert-no-answer:{row.id}",
         )  # fmt: skip
+
+
+def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str]:
+    """The names of those beside the coach who have been told."""
+    others = [*_fellows(session, row), *([contact] if contact is not None else [])]
+    return list(dict.fromkeys(person.first_name for person in others))
 
 
 def _supersede(session: Session, row: AlertRow, level: Level, context: Context) -> None:
@@ -255,9 +304,8 @@ def _supersede(session: Session, row: AlertRow, level: Level, context: Context) 
     session.add(row)
     session.flush()  # the index allows one open row a cause and level
     agenda.cancel(session, subject=subject_of(row))
-    coach = get_person(session, row.coach_id)
-    contact = second_contact(session, coach) if row.second_contact_at else None
-    for person in _each(coach, contact):
+    _record(session, row, "alert became worse", context, now=level.value)
+    for person in told_of(session, row):
         text = alert_text(session, row, person, settled=words.superseded(level))
         settle_message(session, row, person, text, context)
 
@@ -265,11 +313,9 @@ def _supersede(session: Session, row: AlertRow, level: Level, context: Context) 
 def _send(session: Session, row: AlertRow, person: Person, text: str, context: Context) -> None:
     """The alert as a new message, which takes the button over from the message before it."""
     before = latest_message(session, row, person)
-    needs_word = row.acknowledged_at is None
     sent = say(
         session, chat_id=person.chat_id, text=text, now=context.now,
-        buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]] if needs_word else (),
-        silent=not needs_word,
+        buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
         topic=_topic(row, person),
         dedupe=f"{_topic(row, person)}:{context.now.isoformat()}",
     )  # fmt: skip
@@ -299,5 +345,16 @@ def _topic(row: AlertRow, person: Person) -> str:
     return f"alert:{row.id}:{person.id}"
 
 
-def _each(coach: Person, contact: Person | None) -> list[Person]:
-    return [coach, contact] if contact is not None else [coach]
+def _fellows(session: Session, row: AlertRow) -> list[Person]:
+    profile = profile_of(session, row.athlete_id)
+    if profile is None or profile.coach_id != row.coach_id:
+        return []
+    return second_coaches(session, profile)
+
+
+def _record(session: Session, row: AlertRow, what: str, context: Context, **detail: object) -> None:
+    """A step of the alert's life, for the history."""
+    record(
+        session, row.athlete_id, what, context, by=None, alert=row.id, flag=row.flag,
+        level=row.level, day=row.date.isoformat(), **detail,
+    )  # fmt: skip

@@ -6,18 +6,25 @@ from bot.flows.checkin import CHECK_IN
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
+from bot.messages import deletion as deletion_words
+from bot.messages import photos as photo_words
 from bot.messages.athlete import MENU
 from bot.service import (
     athlete_views,
     checkins,
+    compare,
+    deletion,
     morning_duties,
     onboarding,
+    photo_rows,
+    photo_taps,
+    photos,
     picture,
     prompts,
     safety_watch,
 )
 from bot.service.asking import Registered
-from bot.service.handles import ATHLETE, Command, Duty, Tap
+from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
 
 COMMANDS = (
     Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
@@ -26,7 +33,10 @@ COMMANDS = (
     Command("picture", ATHLETE, picture.own_picture, lambda: MENU["picture"]),
     Command("why", ATHLETE, athlete_views.why, lambda: MENU["why"]),
     Command("past", ATHLETE, athlete_views.past, lambda: MENU["past"]),
+    Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
+    Command("compare", ATHLETE | COACH, compare.compare, photo_words.compare_menu),
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
+    Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
     Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
     Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
 )
@@ -34,6 +44,8 @@ COMMANDS = (
 TAPS = (
     Tap("k", ATHLETE, checkins.tapped),
     Tap("set", ATHLETE, athlete_views.change_setting),
+    Tap("gone", ATHLETE, deletion.tapped),
+    Tap("ph", ATHLETE, photo_taps.tapped),
 )
 
 FLOWS = (
@@ -49,4 +61,7 @@ DUTIES = (
     Duty(prompts.MISSED, morning_duties.missed),
     Duty(prompts.OVER, morning_duties.event_over),
     Duty(safety_watch.UNANSWERED, safety_watch.unanswered),
+    Duty(photos.FORWARD, photos.forward),
+    Duty(photo_rows.REMOVE, photo_rows.remove_file),
+    Duty(photo_rows.EXPIRE, photo_rows.expire),
 )

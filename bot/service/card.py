@@ -11,13 +11,22 @@ from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
+from bot.messages import coach_history as history_words
+from bot.messages import coach_holding as hold_words
+from bot.messages import coach_second as second_words
+from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
+<<<<<<< HEAD
 from bot.messages.outlook import forecast_button
+=======
+from bot.messages import sheets as sheet_words
+>>>>>>> desk
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import desk
 from bot.service.people import get_person, local_date
 from bot.service.planning import event_line
+from bot.service.rights import is_first_coach
 from bot.service.signoff import morning_line
 from bot.service.standing import decided_line, look, standing
 from bot.service.tapping import answer, rewrite
@@ -47,7 +56,8 @@ def card(
     name = get_person(session, profile.person_id).first_name
     own = coach.id == profile.person_id
     lines = _card_lines(session, profile, context)
-    return words.card(name, lines), _card_buttons(profile, name, own=own)
+    first = is_first_coach(coach, profile)
+    return words.card(name, lines), _card_buttons(profile, name, own=own, first=first)
 
 
 def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> list[str]:
@@ -90,7 +100,7 @@ def _event_words(profile: AthleteProfile, event: EventRow | None, context: Conte
     return event_line(profile, event, context) if event is not None else words.no_event()
 
 
-def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
+def _card_buttons(profile: AthleteProfile, name: str, *, own: bool, first: bool) -> Buttons:
     def button(label: str, view: str) -> Button:
         return Button(label, f"c:{view}:{profile.person_id}")
 
@@ -111,10 +121,22 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool) -> Buttons:
             button(words.why_button(), "why"),
             button(picture_words.picture_button(), "picture"),
             button(words.answers_button(), "answers"),
+            button(history_words.history_button(), "history"),
         ],
+<<<<<<< HEAD
         [button(words.hand_button(), "hand"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
+=======
+        [
+            button(sheet_words.sheet_button(), "sheet"),
+            button(photo_words.photos_button(), "photos"),
+        ],
+        [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
+        [button(tomorrow, "tomorrow")],
+>>>>>>> desk
         [] if own else [button(words.message_button(name), "message")],
+        [button(second_words.second_button(), "second")] if first else [],
+        [button(second_words.end_button(), "end")] if first and not own else [],
         [Button(words.roster_button(), "c:roster:0")],
     ]
     if profile.status == AthleteStatus.DOCTOR_FIRST:

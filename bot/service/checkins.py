@@ -16,7 +16,7 @@ from bot.messages import checkin as words
 from bot.messages import common
 from bot.messages.refusals import refusal_text
 from bot.outbox import Button, answer_tap, say
-from bot.service import asking, prompts
+from bot.service import asking, photos, prompts
 from bot.service.deciding import decide_checkin
 from bot.service.people import get_person, local_date, profile_of, record
 from bot.service.week import (
@@ -29,6 +29,7 @@ from bot.service.week import (
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.week import CheckInRow
 from engine.case import answers_needed
+from engine.decide import Outcome
 from engine.oneline import parse_one_line
 from engine.symptoms import screen
 from engine.units import Refusal, VolumeUnit, WeightUnit
@@ -110,6 +111,7 @@ def take(
     if again and not lead:
         lead = words.re_decided()
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
+<<<<<<< HEAD
     decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
     _pass_on(session, profile, row, context)
 
@@ -124,6 +126,11 @@ def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context
         session, chat_id=coach.chat_id, now=context.now, silent=True,
         text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
     )  # fmt: skip
+=======
+    decided = decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
+    if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
+        photos.offer(session, profile, day, context)
+>>>>>>> desk
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:

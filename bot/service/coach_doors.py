@@ -7,17 +7,22 @@ from collections.abc import Callable, Mapping
 from sqlmodel import Session
 
 from bot.context import Context
+from bot.flows.coach_digest import DIGEST, QUIET, ZONE
 from bot.flows.coach_event import EVENT
 from bot.flows.coach_figure import DAY_BY_HAND, OTHER_FIGURE
+from bot.flows.coach_history import HISTORY_DAY
+from bot.flows.coach_hold import HOLD
 from bot.flows.coach_invitations import CHANGE_COACH
 from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
+from bot.flows.coach_second import SECOND
 from bot.flows.sheets import SHEET
 from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
+from bot.messages import coach_digest as digest_words
 from bot.messages import coach_invitations as invitation_words
 from bot.messages import templates as template_words
 from bot.service import (
@@ -25,34 +30,43 @@ from bot.service import (
     alerts,
     card,
     card_actions,
+    compare,
     desk,
+    desk_settings,
+    digest,
+    ending,
+    history_view,
+    holding,
     invitations,
     limit_setting,
     looks,
     messages_across,
+    notes,
     picture,
     plan_numbers,
     planning,
     roster,
+    second_coach,
     sheets,
     signoff,
     signoff_taps,
     templates,
+    undoing,
 )
 from bot.service.asking import Registered
-from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
+from bot.service.handles import ATHLETE, COACH, COACHING, TOLD_OF_ALERTS, Command, Duty, Tap
 from bot.service.people import own_athlete
+from bot.service.rights import is_first_coach
 from bot.service.tapping import answer
 from bot.service.unreachable import became_unreachable
 from bot.store.people import AthleteProfile, Person
 
 __all__ = ["COMMANDS", "DUTIES", "FLOWS", "TAPS", "became_unreachable"]
 
-COACH_OR_CONTACT = frozenset({"coach", "contact"})
-
 OnCard = Callable[[Session, Person, AthleteProfile, list[str], Incoming, Context], None]
 
-#: Buttons "c:VIEW:ATHLETE:..." of cards, plans and limits. The athlete is the coach's own.
+#: Buttons "c:VIEW:ATHLETE:..." of cards, plans and limits. The athlete is the coach's own, or one
+#: that they stand in for with full rights.
 ON_CARD: Mapping[str, OnCard] = {
     "card": card.show_card,
     "event": planning.ask_event,
@@ -61,6 +75,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
     "sheet": sheets.offer_sheet,
+    "photos": compare.show_photos,
+    "cmp": compare.compare_athlete,
     "tpl": templates.use_template,
     "tpl-save": templates.ask_to_save,
     "limits": limit_setting.show_limits,
@@ -70,6 +86,13 @@ ON_CARD: Mapping[str, OnCard] = {
     "answers": card_actions.show_answers,
     "picture": picture.show_picture,
     "hand": card_actions.set_by_hand,
+    "hold": holding.ask_hold,
+    "hold-end": holding.end_hold,
+    "history": history_view.show_history,
+    "history-day": history_view.ask_day,
+    "undo": undoing.ask_undo,
+    "undo-yes": undoing.undo,
+    "undo-no": undoing.keep,
     "tomorrow": card_actions.turn_tomorrow,
     "forecast": looks.turn_forecast,
     "doctor": card_actions.ask_doctor,
@@ -80,7 +103,16 @@ ON_CARD: Mapping[str, OnCard] = {
     "lift": alert_taps.ask_to_lift,
     "lift-yes": alert_taps.lift,
     "lift-no": alert_taps.keep_frozen,
+    "second": second_coach.show_second,
+    "second-ask": second_coach.ask_second,
+    "second-end": second_coach.end_second,
+    "end": ending.ask_to_end,
+    "end-yes": ending.end,
+    "end-no": ending.keep,
 }
+
+#: The relation itself is the first coach's alone.
+FIRST_COACH_ONLY = frozenset({"second", "second-ask", "second-end", "end", "end-yes", "end-no"})
 
 
 def card_tapped(
@@ -92,15 +124,20 @@ def card_tapped(
         roster.turn_page(session, coach, [number, *rest], incoming, context)
         return
     profile = own_athlete(session, coach, int(number)) if number.isdigit() else None
-    if profile is None or view not in ON_CARD:
+    if profile is None or view not in ON_CARD or not _may(coach, profile, view):
         answer(session, incoming, context, words.not_your_athlete())
         return
     ON_CARD[view](session, coach, profile, [part for part in rest if part], incoming, context)
 
 
+def _may(coach: Person, profile: AthleteProfile, view: str) -> bool:
+    return view not in FIRST_COACH_ONLY or is_first_coach(coach, profile)
+
+
 COMMANDS = (
-    Command("roster", COACH, roster.show_roster, words.roster_menu),
-    Command("alerts", COACH_OR_CONTACT, alert_taps.list_alerts, alert_words.alerts_menu),
+    Command("roster", COACHING, roster.show_roster, words.roster_menu),
+    Command("alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, alert_words.alerts_menu),
+    Command("digest", COACHING, desk_settings.show_settings, digest_words.digest_menu),
     Command("templates", COACH, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
@@ -108,9 +145,10 @@ COMMANDS = (
 )
 
 TAPS = (
-    Tap("c", COACH, card_tapped),
-    Tap("alert", COACH_OR_CONTACT, alert_taps.alert_tapped),
-    Tap("sign", COACH, signoff_taps.sign_tapped),
+    Tap("c", COACHING, card_tapped),
+    Tap("alert", TOLD_OF_ALERTS, alert_taps.alert_tapped),
+    Tap("sign", COACHING, signoff_taps.sign_tapped),
+    Tap("desk", COACHING, desk_settings.desk_tapped),
     Tap("tpl", COACH, templates.tapped),
     Tap("contact", COACH, invitations.contact_tapped),
     Tap("look", COACH, looks.look_tapped),
@@ -127,6 +165,10 @@ FLOWS = (
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
     Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),
+    Registered(HOLD, holding.hold_given),
+    Registered(SECOND, invitations.second_given),
+    Registered(HISTORY_DAY, history_view.day_given),
+    *(Registered(flow, desk_settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     Registered(CHANGE_COACH, invitations.coach_change_answered),
     Registered(TO_ATHLETE, messages_across.message_given),
     Registered(TO_COACH, messages_across.reply_given),
@@ -134,6 +176,9 @@ FLOWS = (
 
 DUTIES = (
     Duty(desk.ROSTER, roster.refresh),
+    Duty(notes.RELEASE, notes.release),
+    Duty(digest.DIGEST, digest.send),
+    Duty(second_coach.OVER, second_coach.over),
     Duty(alerts.REPEAT, alerts.repeat),
     Duty(signoff.LAPSE, signoff_taps.lapse),
 )

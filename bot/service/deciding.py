@@ -75,7 +75,8 @@ def decide_checkin(
     session.flush()
     record(
         session, profile.person_id, "decided", context, by=None, decision=decided.id,
-        outcome=decided.outcome, rule=decision.rule,
+        outcome=decided.outcome, rule=decision.rule, day=decided.sets_date.isoformat(),
+        carb_g=decided.carb_g, planned_carb_g=decided.planned_carb_g, status=decided.status,
     )  # fmt: skip
     # A warning that was seen to is not sounded again because a number or the plan changed.
     seen_to = not told_anew and alerts.seen_to(session, profile, decision.flags, decision.date)
@@ -96,9 +97,8 @@ def redecide(session: Session, profile: AthleteProfile, *, context: Context, bec
         return
     row.revision += 1
     session.add(row)
-    decide_checkin(
-        session, profile, row, context=context, lead=words.because(because), told_anew=False
-    )
+    lead = words.because(because, own=profile.coach_id == profile.person_id)
+    decide_checkin(session, profile, row, context=context, lead=lead, told_anew=False)
 
 
 def send_target(
@@ -117,7 +117,7 @@ def send_target(
         week.days_out(day),
         words.target_lines(target, planned.carb_g, profile.volume_unit),
         "",
-        lead=words.because(because),
+        lead=words.because(because, own=profile.coach_id == profile.person_id),
     )
     say(
         session, chat_id=person.chat_id, text=text, now=context.now,
@@ -194,13 +194,9 @@ def _bring_to_coach(
     if decision.needs_sign_off:
         signoff.ask_coach(session, profile, decided, context=context)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
-        coach = get_person(session, profile.coach_id)
         athlete = get_person(session, profile.person_id)
-        say(
-            session, chat_id=coach.chat_id, now=context.now, silent=True,
-            text=words.coach_note(athlete.first_name, reason_of(profile, decided)),
-            dedupe=f"note:{decided.id}",
-        )  # fmt: skip
+        text = words.coach_note(athlete.first_name, reason_of(profile, decided))
+        alerts.note(session, profile, text, context)
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:

@@ -8,12 +8,14 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.context import Context, Document
-from bot.service import picture, sheets
+from bot.service import photo_rows, picture, sheets
 
 Maker = Callable[[Session, dict[str, Any], Context], Document | None]
 
 MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
+    "photo": photo_rows.make_photo,
+    "pair": photo_rows.make_pair,
     picture.MAKE: picture.make_picture,
 }
 

@@ -20,11 +20,14 @@ from bot.service import (
     documents,
     invitations,
     safety_watch,
+    second_coach,
     uploads,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
+from bot.service.rights import given_to
+from bot.store.desk import Rights
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
@@ -54,12 +57,15 @@ FLOWS: asking.Flows = {
 
 
 def roles_of(session: Session, person: Person) -> frozenset[str]:
-    """What this person is: athlete, coach, a coach's second contact; none, some or all of them."""
+    """What this person is here: none, some or all of the roles of `handles`."""
     is_contact = select(Person.id).where(Person.second_contact_id == person.id)
+    given = {row.rights for row in given_to(session, person)}
     held = {
         "athlete": profile_of(session, person.id) is not None,
         "coach": person.is_coach,
         "contact": session.exec(is_contact).first() is not None,
+        "second": Rights.FULL in given,
+        "second-alerts": Rights.ALERTS in given,
     }
     return frozenset(role for role, holds in held.items() if holds)
 
@@ -70,6 +76,8 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         _refuse_group(session, incoming, context)
         return
     person = meet(session, incoming, context)
+    if person is not None:
+        second_coach.end_overdue(session, person, context)
     if incoming.kind is Kind.BLOCKED:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)
@@ -84,6 +92,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         return
     else:
         _known(session, person, incoming, context)
+        person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
@@ -102,7 +111,8 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
     elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
         return
     elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
-        return
+        # The morning's numbers may stand under its pictures.
+        checkins.one_line(session, person, incoming, context)
     elif not asking.typed(
         session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
     ):

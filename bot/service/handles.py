@@ -14,7 +14,9 @@ from bot.store.traffic import AgendaRow
 
 ATHLETE = frozenset({"athlete"})
 COACH = frozenset({"coach"})
-ANYONE_KNOWN = frozenset({"athlete", "coach", "contact"})
+COACHING = frozenset({"coach", "second"})  # second coaches with full rights as well
+TOLD_OF_ALERTS = frozenset({"coach", "second", "second-alerts", "contact"})
+ANYONE_KNOWN = frozenset({"athlete", *TOLD_OF_ALERTS})
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,18 +5,21 @@ from __future__ import annotations
 import hashlib
 import secrets
 from collections.abc import Callable
-from datetime import timedelta
+from datetime import date, timedelta
 from enum import StrEnum
+from typing import Any
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session, select
 
 from bot.context import Context
 from bot.flows.coach_invitations import CHANGE_COACH
 from bot.incoming import Incoming
 from bot.messages import coach_invitations as words
+from bot.messages import coach_second as second_words
 from bot.outbox import Button, Buttons, answer_tap, edit, say
-from bot.service import onboarding
+from bot.service import ending, onboarding, second_coach
 from bot.service.asking import open_question
+from bot.service.open_matters import open_matters
 from bot.service.people import (
     get_person,
     person_in_chat,
@@ -25,7 +28,6 @@ from bot.service.people import (
     welcome,
 )
 from bot.store.people import AthleteProfile, AthleteStatus, Invite, OpenQuestion, Person
-from bot.store.week import AlertRow, DecisionRow, DecisionStatus
 
 # Crockford's base 32: no letter that is taken for a digit. Sixteen of them are 80 bits.
 ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
@@ -37,12 +39,20 @@ class InviteKind(StrEnum):
     COACH = "coach"
     ATHLETE = "athlete"
     CONTACT = "contact"
+    SECOND = "second"
 
 
-def make_invite(session: Session, kind: str, invited_by: int | None, context: Context) -> str:
-    """A new one-time token of this kind (coach, athlete, contact); only its hash is kept.
+def make_invite(
+    session: Session,
+    kind: str,
+    invited_by: int | None,
+    context: Context,
+    detail: dict[str, Any] | None = None,
+) -> str:
+    """A new one-time token of this kind (coach, athlete, contact, second); only its hash is kept.
 
-    `invited_by` is a person's id; None for a coach invited by whoever runs the bot.
+    `invited_by` is a person's id; None for a coach invited by whoever runs the bot. `detail` is
+    what is agreed with it.
     """
     token = "".join(secrets.choice(ALPHABET) for _ in range(LENGTH))
     session.add(
@@ -52,6 +62,7 @@ def make_invite(session: Session, kind: str, invited_by: int | None, context: Co
             invited_by=invited_by,
             created_at=context.now,
             expires_at=context.now + timedelta(days=context.invite_days),
+            detail=detail,
         )
     )
     session.flush()
@@ -101,6 +112,24 @@ def invite_contact(session: Session, coach: Person, _rest: str, context: Context
     token = make_invite(session, InviteKind.CONTACT, coach.id, context)
     link = invitation_link(context.bot_username, token)
     _tell(session, coach, words.contact_invitation(coach.first_name, link, spaced(token)), context)
+
+
+def second_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
+    """The end of the questions about a second coach: the invitation to forward."""
+    detail = second_coach.agreed(session, coach, question, context)
+    if detail is None:
+        return
+    until = date.fromisoformat(detail["until"])
+    one = detail["athlete_id"]
+    name = get_person(session, one).first_name if one is not None else None
+    what = second_words.what_is_invited(second_words.who(name), detail["rights"], until)
+    _tell(session, coach, words.for_you_to_forward(what, context.invite_days), context)
+    token = make_invite(session, InviteKind.SECOND, coach.id, context, detail)
+    ways_in = words.ways_in(invitation_link(context.bot_username, token), spaced(token))
+    text = second_words.invitation(
+        coach.first_name, second_words.theirs(name), detail["rights"], until, ways_in
+    )
+    _tell(session, coach, text, context)
 
 
 def contact_tapped(
@@ -162,7 +191,7 @@ def coach_change_answered(
             _tell(session, person, problem, context)
             return
     old = get_person(session, profile.coach_id)
-    if _open_matters(session, profile):
+    if open_matters(session, profile):
         _tell(session, person, words.settle_first(_called(old, person)), context)
         return
     _use(session, invite, person, context)
@@ -212,10 +241,23 @@ def _as_contact(session: Session, person: Person, invite: Invite, context: Conte
     _tell(session, coach, words.contact_joined(person.first_name), context)
 
 
+def _as_second(session: Session, person: Person, invite: Invite, context: Context) -> None:
+    coach, detail = get_person(session, invite.invited_by or 0), invite.detail or {}
+    refused = second_coach.refusal(session, person, coach, detail)
+    if refused:
+        _tell(session, person, refused, context)
+        return
+    if not second_coach.join(session, person, coach, detail, context):
+        _tell(session, person, words.expired_invitation(), context)
+        return
+    _use(session, invite, person, context)
+
+
 _CLAIMS: dict[InviteKind, Callable[[Session, Person, Invite, Context], None]] = {
     InviteKind.COACH: _as_coach,
     InviteKind.ATHLETE: _as_athlete,
     InviteKind.CONTACT: _as_contact,
+    InviteKind.SECOND: _as_second,
 }
 
 
@@ -230,13 +272,20 @@ def _begin_or_change(
         if coach.id != person.id:
             _tell(session, coach, words.athlete_joined(person.first_name), context)
         return
+    if profile.status == AthleteStatus.ENDED:
+        _use(session, invite, person, context)
+        if profile.baseline:
+            ending.take_up(session, person, profile, coach, context)
+        else:
+            onboarding.begin(session, person, coach.id or 0, context)
+        return
     if profile.coach_id == coach.id:
         own = coach.id == person.id
         known = words.already_self_coached() if own else words.already_your_coach(coach.first_name)
         _tell(session, person, known, context)
         return
     old = get_person(session, profile.coach_id)
-    if _open_matters(session, profile):
+    if open_matters(session, profile):
         _tell(session, person, words.settle_first(_called(old, person)), context)
         return
     open_question(
@@ -247,16 +296,6 @@ def _begin_or_change(
             "_invite": invite.id if invite else None,
         },
     )  # fmt: skip
-
-
-def _open_matters(session: Session, profile: AthleteProfile) -> bool:
-    alert = select(AlertRow.id).where(
-        AlertRow.athlete_id == profile.person_id, col(AlertRow.acknowledged_at).is_(None)
-    )
-    waiting = select(DecisionRow.id).where(
-        DecisionRow.athlete_id == profile.person_id, DecisionRow.status == DecisionStatus.WAITING
-    )
-    return session.exec(alert).first() is not None or session.exec(waiting).first() is not None
 
 
 def _problem(invite: Invite | None, person: Person | None, context: Context) -> str:

@@ -12,7 +12,8 @@ from bot.incoming import Incoming
 from bot.messages import coach_plan as words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
-from bot.service.people import get_person, own_athlete, record
+from bot.service.changes import days_before, differences
+from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_numbers import first_things_first
 from bot.service.planning import say_problems, week_changed
 from bot.service.tapping import answer, rewrite
@@ -22,6 +23,7 @@ from bot.service.week import (
     current_event,
     current_limits,
     current_plan,
+    limits_row,
 )
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.week import EventRow, LimitsRow
@@ -177,6 +179,7 @@ def _keep_limits(
     if problems:
         say_problems(session, coach, profile, problems, context)
         return False
+    earlier = limits_row(session, event)
     row = LimitsRow(
         event_id=event.id or 0,
         bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
@@ -188,6 +191,11 @@ def _keep_limits(
     record(
         session, profile.person_id, "limits set", context, by=coach.id,
         limits=row.id, bounds=row.bounds,
+        before={
+            "limits": earlier.id if earlier is not None else None,
+            "days": days_before(session, profile, local_date(profile, context)),
+        },
+        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
     )  # fmt: skip
     return True
 

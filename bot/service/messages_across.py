@@ -43,7 +43,10 @@ def message_given(
     button = [[Button(words.reply_button(), "reply:coach")]]
     say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, coach, athlete, context)
-    record(session, profile.person_id, "message to athlete", context, by=coach.id)
+    record(
+        session, profile.person_id, "message to athlete", context, by=coach.id,
+        text=question.answers["text"],
+    )  # fmt: skip
 
 
 def reply_tapped(
@@ -69,7 +72,10 @@ def reply_given(
     button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
     say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, athlete, coach, context)
-    record(session, profile.person_id, "message to coach", context, by=athlete.id)
+    record(
+        session, profile.person_id, "message to coach", context, by=athlete.id,
+        text=question.answers["text"],
+    )  # fmt: skip
 
 
 def _confirm(session: Session, sender: Person, reader: Person, context: Context) -> None:

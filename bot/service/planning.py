@@ -14,6 +14,7 @@ from bot.incoming import Incoming
 from bot.messages import coach_plan as words
 from bot.outbox import Button, say
 from bot.service import asking, deciding, prompts
+from bot.service.changes import days_before, differences, end_hold
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -169,6 +170,7 @@ def set_plan(
     if problems:
         say_problems(session, coach, profile, problems, context)
         return False
+    earlier = plan_row(session, event)
     row = PlanRow(
         event_id=event.id or 0,
         shape=shape,
@@ -178,7 +180,18 @@ def set_plan(
     )
     session.add(row)
     session.flush()
-    record(session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape)
+    record(
+        session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape,
+        before={
+            "plan": earlier.id if earlier is not None else None,
+            "days": days_before(session, profile, local_date(profile, context)),
+        },
+        changed=[
+            {"days_out": new["days_out"], "fields": differences(old, new)}
+            for old, new in zip(earlier.days if earlier is not None else [], row.days, strict=False)
+            if old != new
+        ],
+    )  # fmt: skip
     return True
 
 
@@ -219,6 +232,8 @@ def days_follow_plan(
     week = current_week(session, profile)
     if week is None:
         return
+    if only is None:
+        end_hold(session, profile.person_id, local_date(profile, context), context)
     query = select(DaySetRow).where(
         DaySetRow.athlete_id == profile.person_id,
         DaySetRow.date >= local_date(profile, context),

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -98,7 +99,7 @@ def offer_sheet(
     )  # fmt: skip
 
 
-def make_sheet(session: Session, named: dict[str, object], _context: Context) -> Document | None:
+def make_sheet(session: Session, named: dict[str, Any], _context: Context) -> Document | None:
     """The file of these rows, which never change: the same bytes' worth however late it is sent."""
     row = session.get(PlanRow, named["plan"])
     limits_row = session.get(LimitsRow, named["limits"]) if named["limits"] else None
@@ -354,7 +355,7 @@ def _touches_days_over(
 
 def _same(was: float | str | None, given: float | str | None) -> bool:
     if isinstance(was, float | int) and isinstance(given, float | int):
-        return abs(was - given) <= SAME_WITHIN
+        return bool(abs(was - given) <= SAME_WITHIN)
     if isinstance(was, str) and isinstance(given, str):
         return " ".join(was.split()) == given
     return bool(was == given)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import datetime, time, timedelta
 
-from sqlmodel import Session
+from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
@@ -16,7 +16,10 @@ from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import asking
 from bot.service.people import get_person, profile_of
-from bot.store.people import AthleteProfile
+from bot.service.rights import second_coaches
+from bot.store.desk import Rights
+from bot.store.people import AthleteProfile, OpenQuestion, Person
+from bot.store.traffic import OutboxRow
 from bot.store.week import CheckInRow, DecisionRow
 
 LAPSE = "sign-off-lapse"
@@ -33,14 +36,15 @@ def ask_coach(
     """Put a proposal before the coach, with a deadline at which it lapses to the plan."""
     due_at = _deadline(profile, decision_row, context)
     decision_row.sign_off_due_at = due_at
-    coach = get_person(session, profile.coach_id)
-    row = say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=proposal_text(session, profile, decision_row),
-        buttons=_buttons(decision_row, own=profile.coach_id == profile.person_id),
-        dedupe=f"sign-off:{decision_row.id}",
-    )  # fmt: skip
-    decision_row.outbox_id = row.id
+    for coach in signers(session, profile):
+        row = say(
+            session, chat_id=coach.chat_id, now=context.now,
+            text=proposal_text(session, profile, decision_row),
+            buttons=_buttons(decision_row, own=coach.id == profile.person_id),
+            dedupe=_said_to(decision_row, coach),
+        )  # fmt: skip
+        if coach.id == profile.coach_id:
+            decision_row.outbox_id = row.id
     session.add(decision_row)
     session.flush()
     agenda.put(
@@ -79,12 +83,21 @@ def settle(
 ) -> None:
     """Take deadline, buttons and open question away; the proposal's message says what became of it."""
     agenda.cancel(session, subject=subject_of(row))
-    coach = get_person(session, profile.coach_id)
-    for question in asking.open_questions(session, coach, flow=OTHER_FIGURE.id, subject_id=row.id):
+    asked = session.exec(
+        select(OpenQuestion).where(
+            OpenQuestion.flow == OTHER_FIGURE.id,
+            OpenQuestion.subject_id == row.id,
+            col(OpenQuestion.closed_at).is_(None),
+        )
+    )
+    for question in asked.all():
         asking.close(session, question, context)
-    if row.outbox_id is not None:
+    told = session.exec(
+        select(OutboxRow).where(col(OutboxRow.dedupe).startswith(_said_to(row, None)))
+    )
+    for message in told.all():
         edit(
-            session, chat_id=coach.chat_id, outbox_id=row.outbox_id, now=context.now,
+            session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
             text=words.settled(proposal_text(session, profile, row), what),
         )  # fmt: skip
 
@@ -126,6 +139,17 @@ def stands_g(row: DecisionRow) -> float:
     figure = lapse if lapse is not None else row.planned_carb_g
     assert figure is not None
     return figure
+
+
+def signers(session: Session, profile: AthleteProfile) -> list[Person]:
+    """Whose word counts on this athlete's changes: the coach's, and that of full second coaches."""
+    coach = get_person(session, profile.coach_id)
+    return [coach, *second_coaches(session, profile, rights=Rights.FULL)]
+
+
+def _said_to(row: DecisionRow, coach: Person | None) -> str:
+    """What marks the proposal's message to this coach; for None, how all of them begin."""
+    return f"sign-off:{row.id}:{coach.id if coach is not None else ''}"
 
 
 def subject_of(row: DecisionRow) -> str:

@@ -14,6 +14,7 @@ from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
 from bot.outbox import say
 from bot.service import asking, deciding
+from bot.service.changes import days_before
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
@@ -47,7 +48,7 @@ def sign_tapped(
         return
     if profile.frozen_at is not None and action != "keep":
         answer(session, incoming, context)
-        _say_frozen(session, coach, profile, context)
+        say_frozen(session, coach, profile, context)
         return
     answer(session, incoming, context)
     if action == "approve":
@@ -76,10 +77,13 @@ def other_figure_given(
         say(session, chat_id=coach.chat_id, text=late, now=context.now)
         return
     if profile.frozen_at is not None:
-        _say_frozen(session, coach, profile, context)
+        say_frozen(session, coach, profile, context)
         return
     figure = question.answers["carb_g"]
-    _sign(session, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, context)
+    because = question.answers.get("because", "")
+    _sign(
+        session, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, context, because=because
+    )
     name = get_person(session, profile.person_id).first_name
     said = words.day_set(name, row.sets_date, figure, own=coach.id == profile.person_id)
     say(session, chat_id=coach.chat_id, text=said, now=context.now)
@@ -104,11 +108,11 @@ def ask_day_by_hand(
     if week is None or target is None:
         return
     if profile.frozen_at is not None:
-        _say_frozen(session, coach, profile, context)
+        say_frozen(session, coach, profile, context)
         return
     asking.open_question(
         session, coach, DAY_BY_HAND, context=context, subject_id=profile.person_id,
-        answers=_question_context(session, coach, week, day, target.carb_g)
+        answers=question_context(session, coach, week, day, target.carb_g)
         | {"_proposed_g": None, "_stands_g": target.carb_g},
     )  # fmt: skip
 
@@ -130,12 +134,14 @@ def day_by_hand_given(
         say(session, chat_id=coach.chat_id, text=words.day_is_over(name), now=context.now)
         return
     if profile.frozen_at is not None:
-        _say_frozen(session, coach, profile, context)
+        say_frozen(session, coach, profile, context)
         return
+    before = {"days": days_before(session, profile, local_date(profile, context))}
     set_day(session, profile.person_id, day, figure, by="coach", context=context)
     record(
         session, profile.person_id, "day set by hand", context, by=coach.id,
-        day=day.isoformat(), carb_g=figure,
+        day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
+        before=before,
     )  # fmt: skip
     said = words.day_set(name, day, figure, own=coach.id == profile.person_id)
     say(session, chat_id=coach.chat_id, text=said, now=context.now)
@@ -159,7 +165,7 @@ def _set_by_this_morning(
     return decision.sets_date if decision is not None else None
 
 
-def _say_frozen(session: Session, coach: Person, profile: AthleteProfile, context: Context) -> None:
+def say_frozen(session: Session, coach: Person, profile: AthleteProfile, context: Context) -> None:
     name = get_person(session, profile.person_id).first_name
     text = words.frozen(name, own=coach.id == profile.person_id)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
@@ -173,6 +179,8 @@ def _sign(
     status: DecisionStatus,
     carb_g: float,
     context: Context,
+    *,
+    because: str = "",
 ) -> None:
     kept = status == DecisionStatus.PLAN_KEPT
     row.status, row.signed_by, row.signed_at = status, coach.id, context.now
@@ -183,7 +191,8 @@ def _sign(
     )  # fmt: skip
     record(
         session, profile.person_id, "signed off", context, by=coach.id,
-        decision=row.id, status=status.value, carb_g=carb_g,
+        decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
+        proposed_g=row.carb_g, because=because,
     )  # fmt: skip
     settle(session, profile, row, _what_happened(session, profile, row), context)
     deciding.send_target(session, profile, row.sets_date, context=context, because=status.value)
@@ -197,7 +206,10 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
         session, profile.person_id, row.sets_date, figure, by="plan", context=context,
         decision_id=row.id,
     )  # fmt: skip
-    record(session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id)
+    record(
+        session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id,
+        day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
+    )  # fmt: skip
     settle(session, profile, row, _what_happened(session, profile, row), context)
     own = profile.coach_id == profile.person_id
     if not own:
@@ -244,12 +256,12 @@ def _ask_other(
         return
     asking.open_question(
         session, coach, OTHER_FIGURE, context=context, subject_id=row.id,
-        answers=_question_context(session, coach, week, row.sets_date, row.planned_carb_g)
+        answers=question_context(session, coach, week, row.sets_date, row.planned_carb_g)
         | {"_proposed_g": row.carb_g, "_stands_g": stands_g(row)},
     )  # fmt: skip
 
 
-def _question_context(
+def question_context(
     session: Session, coach: Person, week: Week, day: date, planned_g: float | None
 ) -> Answers:
     """What the questions for a figure need to know to check it."""

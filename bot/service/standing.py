@@ -30,6 +30,7 @@ from engine.plan import PLAN_DAYS
 from engine.safety import Level
 
 NEEDS_THE_COACH = 8  # ranks up to this one
+ASKED = 9  # this morning's check-in is waited for
 
 
 @dataclass(frozen=True, slots=True)
@@ -161,7 +162,7 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
         if set_up_before and counts_as_missed(seen.profile, context):
             return 3, words.state_missed()
         if context.now >= asked_at:
-            return 9, words.state_missing()
+            return ASKED, words.state_missing()
     return 12, words.state_fine()
 
 

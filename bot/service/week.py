@@ -91,11 +91,15 @@ def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
     return [asdict(day) for day in plan]
 
 
-def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
+def limits_row(session: Session, event: EventRow) -> LimitsRow | None:
     query = (
         select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
     )
-    row = session.exec(query).first()
+    return session.exec(query).first()
+
+
+def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
+    row = limits_row(session, event)
     return Limits(guard_rails=GuardRails.of(athlete), **row.bounds) if row else None
 
 

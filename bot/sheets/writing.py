@@ -15,6 +15,7 @@ from openpyxl.styles import Font
 from openpyxl.worksheet.worksheet import Worksheet
 
 from bot.sheets import layout as at
+from engine.limits import LIMIT_KEYS
 
 FORMATS = ("xlsx", "csv")
 _WIDTHS = {"A": 30, "B": 14, "I": 30}
@@ -44,7 +45,7 @@ def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
     if sheet.limits is not None:
         rows += [[], [at.LIMIT, at.VALUE, at.UNIT]]
         rows += [
-            [label, at.shown(getattr(sheet.limits, key)), at.LIMIT_KEYS[key].unit]
+            [label, at.shown(getattr(sheet.limits, key)), LIMIT_KEYS[key].unit]
             for key, label in at.LIMIT_LABELS.items()
         ]
     return rows

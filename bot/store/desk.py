@@ -77,5 +77,6 @@ class SecondCoach(SQLModel, table=True):
     athlete_id: int | None = Field(default=None, foreign_key="person.id")
     rights: str
     given_at: datetime = Field(sa_type=UTCDateTime)
+    until_day: dt.date  # the last one
     until_at: datetime = Field(sa_type=UTCDateTime)
     ended_at: datetime | None = Field(default=None, sa_type=UTCDateTime)

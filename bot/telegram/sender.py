@@ -55,7 +55,7 @@ class Sender:
         transport: Transport,
         clock: Clock,
         outcomes: Callable[[Pace], Outcomes],
-        uploads: Uploads | None = None,
+        uploads: Uploads,
     ) -> None:
         self.wake = asyncio.Event()
         self._engine = engine
@@ -115,7 +115,7 @@ class Sender:
 
     async def _call(self, call: Call) -> Any:
         """What Telegram answered; None where there is nothing left to send."""
-        if call.attached is None or self._uploads is None:
+        if call.attached is None:
             return await self._transport.call(call.method, call.payload)
         made = await asyncio.to_thread(self._uploads.make, call.method, call.payload, call.attached)
         if made is None:

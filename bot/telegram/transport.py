@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from datetime import timedelta
 from typing import Any, Protocol
 
 import httpx
-from telegram import Bot, InputFile
+from telegram import Bot, InputFile, InputMediaPhoto
 from telegram.error import BadRequest, NetworkError, RetryAfter, TimedOut
 from telegram.request import HTTPXRequest
 
@@ -88,8 +88,11 @@ class TelegramTransport:
 
     async def call(self, method: str, payload: dict[str, Any], files: Files | None = None) -> Any:
         fields = dict(payload)
-        for field, (name, content) in (files or {}).items():
-            fields[field] = InputFile(content, filename=name)
+        if "media" in fields:
+            fields["media"] = _album(fields["media"], files or {})
+        else:
+            for field, (name, content) in (files or {}).items():
+                fields[field] = InputFile(content, filename=name)
         seconds = POLL_READ_SECONDS if method == "getUpdates" else READ_SECONDS
         return await self._bot.raw(method, fields, seconds)
 
@@ -119,6 +122,16 @@ class TelegramTransport:
                 if len(content) > most_bytes:
                     raise TooLarge
         return bytes(content)
+
+
+def _album(media: Sequence[Mapping[str, str]], files: Files) -> list[InputMediaPhoto]:
+    """Pictures that name their files "attach://FIELD", as the library wants them."""
+    album = []
+    for item in media:
+        name, content = files[item["media"].removeprefix("attach://")]
+        file = InputFile(content, filename=name, attach=True)
+        album.append(InputMediaPhoto(file, caption=item.get("caption")))
+    return album
 
 
 def span_of(error: RetryAfter) -> timedelta:

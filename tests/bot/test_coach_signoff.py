@@ -112,7 +112,9 @@ def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
     assert in_force(team) == 500
     team.coach.taps("No, another figure")
     team.coach.writes("610")
-    team.coach.taps("Yes, 610 g")
+    assert "Why, in a few words?" in text_of(team.coach.taps("Yes, 610 g"))
+    assert "a few words" in text_of(team.coach.writes("?"))
+    team.coach.writes("Slept badly, looked flat all day")
     assert (in_force(team), decisions(team)[0].status) == (610, DecisionStatus.OTHER_FIGURE)
     assert "Carbs 610 g" in text_of(team.athlete.hears())
 
@@ -246,6 +248,16 @@ def test_who_set_what_and_when_is_on_record(team: Team) -> None:
     with team.world.session() as session:
         row = session.exec(select(HistoryRow).where(HistoryRow.what == "signed off")).one()
     assert (row.by_id, row.detail["carb_g"], row.at) == (1, 550, team.world.now)
+
+
+def test_the_reason_for_passing_ones_own_limit_is_kept(team: Team) -> None:
+    team.coach.presses(f"c:hand:{team.athlete_id}:2")
+    team.coach.writes("610")
+    team.coach.taps("Yes, 610 g")
+    team.coach.writes("Flat for two days")
+    with team.world.session() as session:
+        row = session.exec(select(HistoryRow).where(HistoryRow.what == "day set by hand")).one()
+    assert (row.detail["carb_g"], row.detail["because"]) == (610, "Flat for two days")
 
 
 def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> None:

@@ -26,13 +26,14 @@ from telegram.error import (
 
 from bot import outbox
 from bot.clock import DrivenClock
-from bot.context import Context, UseCases
+from bot.context import Context, Document, UseCases
 from bot.outbox import Button
 from bot.store import setting
 from bot.store.db import transaction
 from bot.store.traffic import OutboxRow
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
+from bot.telegram.uploads import Uploads
 from tests.support.line import Line
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
@@ -41,6 +42,11 @@ INES, MARA, TOMAS = 11, 12, 13
 
 def _note(session: Session, what: str, *about: int) -> None:
     setting.keep(session, what, setting.kept(session, what) + str(about))
+
+
+def kept(session: Session, name: str) -> bool:
+    """Whether what a file is made of is still there: here, all that is not noted as gone."""
+    return setting.kept(session, f"gone:{name}") == ""
 
 
 class Post:
@@ -58,6 +64,11 @@ class Post:
             due=lambda session, row, context: None,
             undeliverable=lambda session, row, context: _note(session, "gone", row.chat_id),
             moved=lambda session, old, new, context: _note(session, "moved", old, new),
+            document=lambda session, named, context: (
+                Document(f"{named['make']}.jpg", str(named["make"]).encode())
+                if kept(session, named["make"])
+                else None
+            ),
         )
         return Sender(
             self.engine,
@@ -66,6 +77,7 @@ class Post:
             lambda pace: Outcomes(
                 self.engine, use_cases, self.clock, lambda: Context(self.clock.now()), pace
             ),
+            Uploads(self.engine, use_cases, lambda: Context(self.clock.now())),
         )
 
     def say(self, chat_id: int, text: str, **more: Any) -> int:
@@ -73,6 +85,21 @@ class Post:
             row = outbox.say(session, chat_id=chat_id, text=text, now=self.clock.now(), **more)
         assert row.id is not None
         return row.id
+
+    def show(self, chat_id: int, *names: str) -> int:
+        """Pictures, by what they are made of."""
+        with transaction(self.engine) as session:
+            row = outbox.send_pictures(
+                session, chat_id=chat_id, caption="this morning", now=self.clock.now(),
+                pictures=[{"make": name} for name in names],
+            )  # fmt: skip
+        assert row.id is not None
+        return row.id
+
+    def forget(self, *names: str) -> None:
+        with transaction(self.engine) as session:
+            for name in names:
+                setting.keep(session, f"gone:{name}", "yes")
 
     def edit(self, chat_id: int, text: str, **which: int) -> int:
         with transaction(self.engine) as session:
@@ -482,3 +509,48 @@ async def test_of_two_senders_on_one_database_one_sends(post: Post) -> None:
     await other.settle()
     assert post.line.texts() == ["first", "second"]
     await other.close()
+
+
+async def test_files_are_made_when_they_are_sent_and_the_row_holds_none_of_them(post: Post) -> None:
+    row_id = post.show(INES, "front", "side")
+    await post.turn()
+
+    assert post.line.uploads == [{"picture0": b"front", "picture1": b"side"}]
+    assert post.line.calls == [
+        (
+            "sendMediaGroup",
+            {
+                "chat_id": INES,
+                "media": [
+                    {"type": "photo", "media": "attach://picture0", "caption": "this morning"},
+                    {"type": "photo", "media": "attach://picture1"},
+                ],
+            },
+        )
+    ]
+    row = post.row(row_id)
+    assert (row.status, row.message_id) == ("sent", 500)
+    assert row.attached == {"picture0": {"make": "front"}, "picture1": {"make": "side"}}
+
+
+async def test_a_file_is_made_anew_when_the_line_dies(post: Post) -> None:
+    post.show(INES, "front")
+    post.line.fail(NetworkError("down"), on="sendPhoto")
+    await post.run_until_empty()
+
+    assert post.line.uploads == [{"photo": b"front"}]
+    assert [method for method, _ in post.line.calls] == ["sendPhoto", "sendPhoto"]
+
+
+async def test_what_is_gone_by_then_is_left_out_and_the_caption_stays(post: Post) -> None:
+    post.show(INES, "front", "side", "back")
+    post.show(MARA, "front", "side")
+    nothing_left = post.show(TOMAS, "front")
+    post.forget("front")
+    await post.turn()
+
+    assert post.line.uploads == [{"picture1": b"side", "picture2": b"back"}, {"photo": b"side"}]
+    album, single = post.line.calls
+    assert [item.get("caption") for item in album[1]["media"]] == ["this morning", None]
+    assert single == ("sendPhoto", {"chat_id": MARA, "caption": "this morning"})
+    assert post.row(nothing_left).status == "dropped"

@@ -6,6 +6,7 @@ import asyncio
 import threading
 import time
 from datetime import datetime, timedelta
+from pathlib import Path
 
 from bot.app import App
 from bot.clock import Clock
@@ -41,10 +42,17 @@ class ShiftedClock(Clock):
 class ShiftedBot:
     """`brimline run`, but for the clock: the same wiring, intake, worker, sender and ticks."""
 
-    def __init__(self, telegram: Telegram, database_url: str, start: datetime) -> None:
+    def __init__(
+        self,
+        telegram: Telegram,
+        database_url: str,
+        start: datetime,
+        photo_dir: Path | None = None,
+    ) -> None:
         self.clock = ShiftedClock(start)
         self._telegram = telegram
         self._url = database_url
+        self._photo_dir = photo_dir
         self._thread = threading.Thread(target=lambda: asyncio.run(self._serve()))
         self._loop: asyncio.AbstractEventLoop | None = None
         self._stop: asyncio.Event | None = None
@@ -69,6 +77,7 @@ class ShiftedBot:
                 "database_url": self._url,
                 "api_base_url": self._telegram.url,
                 "tick_seconds": 0.2,
+                "photo_dir": self._photo_dir,
             }
         )
         self._loop, self._stop = asyncio.get_running_loop(), asyncio.Event()

@@ -12,6 +12,7 @@ Its own paths, all JSON:
                                  waiting before they are taken in, or before they are answered
     GET  /__held?wait=S          whether a call is being held; waits up to S seconds for one
     POST /__release              let them go
+    POST /__asset?file_id=X      a file that waits to be downloaded: its bytes
 
 Stricter than the emulator: callback_data in bytes, edits only of messages that were sent, no fields
 that a method does not have, HTML only where it can be parsed.
@@ -163,6 +164,7 @@ class StandIn(LoBotApiEmulator):
         app.router.add_post("/__hold", self._set_hold)
         app.router.add_get("/__held", self._is_held)
         app.router.add_post("/__release", self._release)
+        app.router.add_post("/__asset", self._asset)
         return app
 
     async def _tap(self, request: web.Request) -> web.Response:
@@ -193,6 +195,12 @@ class StandIn(LoBotApiEmulator):
     async def _is_held(self, request: web.Request) -> web.Response:
         await self._wait(lambda: self.held > 0, float(request.query["wait"]))
         return web.json_response({"held": self.held})
+
+    async def _asset(self, request: web.Request) -> web.Response:
+        data = await request.read()
+        name = request.query["file_id"]
+        self.assets[name] = {"filename": name, "data": data, "size": len(data)}
+        return web.json_response({})
 
     async def _release(self, _request: web.Request) -> web.Response:
         self.hold = None

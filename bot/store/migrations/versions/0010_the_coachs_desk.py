@@ -1,7 +1,7 @@
 """the coach's desk
 
 Revision ID: 0010
-Revises: 0002
+Revises: 0003
 """
 
 from __future__ import annotations
@@ -13,7 +13,7 @@ from alembic import op
 import bot.store.base
 
 revision: str = "0010"
-down_revision: str | None = "0002"
+down_revision: str | None = "0003"
 branch_labels: str | None = None
 depends_on: str | None = None
 
@@ -84,6 +84,7 @@ def upgrade() -> None:
         sa.Column("athlete_id", sa.Integer(), nullable=True),
         sa.Column("rights", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
         sa.Column("given_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
+        sa.Column("until_day", sa.Date(), nullable=False),
         sa.Column("until_at", bot.store.base.UTCDateTime(timezone=True), nullable=False),
         sa.Column("ended_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
         sa.ForeignKeyConstraint(

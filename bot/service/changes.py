@@ -1,0 +1,91 @@
+"""What a change of figures has to remember so that it can be told of, and taken back."""
+
+from __future__ import annotations
+
+from datetime import date
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.store.desk import HoldRow
+from bot.store.people import AthleteProfile
+from bot.store.week import DaySetRow
+
+Before = dict[str, Any]
+
+
+def days_before(session: Session, profile: AthleteProfile, today: date) -> list[Before]:
+    """The figures in force from today on, as they stand before a change."""
+    query = select(DaySetRow).where(
+        DaySetRow.athlete_id == profile.person_id, DaySetRow.date >= today
+    )
+    return [
+        {
+            "date": row.date.isoformat(),
+            "carb_g": row.carb_g,
+            "by": row.by,
+            "decision_id": row.decision_id,
+        }
+        for row in session.exec(query.order_by(col(DaySetRow.date)))
+    ]
+
+
+def restore_days(
+    session: Session,
+    profile: AthleteProfile,
+    days: list[Before],
+    today: date,
+    context: Context,
+) -> None:
+    """Put the figures of today and later back to what they were; those of days gone by stay."""
+    standing = session.exec(
+        select(DaySetRow).where(DaySetRow.athlete_id == profile.person_id, DaySetRow.date >= today)
+    )
+    for row in standing.all():
+        session.delete(row)
+    session.flush()
+    for day in days:
+        if date.fromisoformat(day["date"]) >= today:
+            session.add(
+                DaySetRow(
+                    athlete_id=profile.person_id,
+                    date=date.fromisoformat(day["date"]),
+                    carb_g=day["carb_g"],
+                    by=day["by"],
+                    decision_id=day["decision_id"],
+                    set_at=context.now,
+                )
+            )
+    session.flush()
+
+
+def running_hold(session: Session, athlete_id: int, today: date) -> HoldRow | None:
+    """The hold that still has days to come."""
+    query = (
+        select(HoldRow)
+        .where(
+            HoldRow.athlete_id == athlete_id,
+            HoldRow.last >= today,
+            col(HoldRow.ended_at).is_(None),
+        )
+        .order_by(col(HoldRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def end_hold(session: Session, athlete_id: int, today: date, context: Context) -> None:
+    """A hold gives way to what is set now."""
+    hold = running_hold(session, athlete_id, today)
+    if hold is not None:
+        hold.ended_at = context.now
+        session.add(hold)
+
+
+def differences(before: dict[str, Any] | None, after: dict[str, Any]) -> dict[str, list[Any]]:
+    """What differs between two versions, by key: [before, after]."""
+    if before is None:
+        return {}
+    return {
+        key: [before.get(key), value] for key, value in after.items() if before.get(key) != value
+    }

@@ -1,0 +1,152 @@
+"""What happened since the last time, once a day at the coach's own hour; nothing, no message."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot import agenda
+from bot.context import Context
+from bot.messages import coach_digest as words
+from bot.messages import coach_roster
+from bot.messages.reasons import reason
+from bot.outbox import say
+from bot.service.desk import desk_of, subject_of, zone_of_coach
+from bot.service.notes import held_notes, notes_since
+from bot.service.people import get_person
+from bot.service.rights import athletes_seen_by
+from bot.service.standing import ASKED, NEEDS_THE_COACH, Seen, look, standing
+from bot.store.people import Person
+from bot.store.traffic import AgendaRow
+from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
+
+DIGEST = "digest"
+AT_MOST_BACK = timedelta(days=2)  # after a pause, what is older is in the history
+FIRST_BACK = timedelta(days=1)
+
+Section = tuple[str, Sequence[str]]
+
+
+def schedule(session: Session, coach: Person, context: Context) -> None:
+    """Lay the next digest on the agenda, or take it off where the coach wants none."""
+    desk = desk_of(session, coach)
+    assert coach.id is not None
+    subject = subject_of(coach.id)
+    agenda.cancel(session, subject=subject, kind=DIGEST)
+    if desk.digest_at is None:
+        return
+    zone = zone_of_coach(session, coach) or "UTC"
+    day = context.now.astimezone(ZoneInfo(zone)).date()
+    while True:
+        due = agenda.local_instant(day, desk.digest_at, zone)
+        if due > context.now:
+            row = agenda.put(session, subject=subject, local_date=day, kind=DIGEST, due_at=due)
+            if row.status == "waiting":
+                return
+        day += timedelta(days=1)
+
+
+def send(session: Session, duty: AgendaRow, context: Context) -> None:
+    """The hour has come: tell what there is to tell, and look forward to tomorrow."""
+    coach = get_person(session, int(duty.subject.partition(":")[2]))
+    desk = desk_of(session, coach)
+    if desk.digest_at is None:
+        return
+    since = max(desk.digest_sent_at or context.now - FIRST_BACK, context.now - AT_MOST_BACK)
+    sections = _sections(session, coach, since, context)
+    if sections:
+        zone = zone_of_coach(session, coach) or "UTC"
+        day = context.now.astimezone(ZoneInfo(zone)).date()
+        row = say(session, chat_id=coach.chat_id, text=words.digest(day, sections), now=context.now)
+        for note in held_notes(session, coach):
+            note.outbox_id = row.id
+            session.add(note)
+    desk.digest_sent_at = context.now
+    session.add(desk)
+    schedule(session, coach, context)
+
+
+def _sections(session: Session, coach: Person, since: datetime, context: Context) -> list[Section]:
+    everybody = look(session, athletes_seen_by(session, coach), context)
+    ranked = sorted(
+        ((standing(seen, context), seen) for seen in everybody),
+        key=lambda pair: (pair[0].rank, pair[0].order),
+    )
+    needs = [
+        words.needs_line(_name(coach, seen), found.state)
+        for found, seen in ranked
+        if found.rank <= NEEDS_THE_COACH
+    ]
+    stage = [
+        words.today_line(
+            seen.person.first_name, seen.event.kind, own=seen.profile.person_id == coach.id
+        )
+        for seen in everybody
+        if seen.event is not None and seen.days_out == 0
+    ]
+    changed = _changed(session, coach, everybody, since)
+    came = _who_checked_in(session, everybody, since)
+    in_names = [_name(coach, seen) for seen in everybody if seen.profile.person_id in came]
+    waited_for = [_name(coach, seen) for found, seen in ranked if found.rank == ASKED]
+    notes = [words.note_line(note.text) for note in notes_since(session, coach, since)]
+    sections: list[tuple[str, list[str]]] = [
+        (words.needs_you(len(needs)), needs),
+        (words.today(), stage),
+        (words.changed(len(changed)), changed),
+        (words.checked_in(len(in_names)), [words.names(in_names)] if in_names else []),
+        (words.not_yet(len(waited_for)), [words.names(waited_for)] if waited_for else []),
+        (words.notes(len(notes)), notes),
+    ]
+    return [(heading, lines) for heading, lines in sections if lines]
+
+
+def _changed(
+    session: Session, coach: Person, everybody: Sequence[Seen], since: datetime
+) -> list[str]:
+    """A line for each figure that was changed from the plan, with the reason that was given."""
+    of = {seen.profile.person_id: seen for seen in everybody}
+    query = (
+        select(DecisionRow)
+        .where(
+            col(DecisionRow.athlete_id).in_(of),
+            DecisionRow.made_at > since,
+            DecisionRow.outcome == "adjusted",
+            DecisionRow.status != DecisionStatus.REPLACED,
+        )
+        .order_by(col(DecisionRow.made_at))
+    )
+    lines = []
+    for row in session.exec(query):
+        seen = of[row.athlete_id]
+        what = _outcome(row)
+        why = reason(row.decision, seen.profile.weight_unit, seen.profile.volume_unit)
+        lines.append(words.changed_line(_name(coach, seen), what, why))
+    return lines
+
+
+def _outcome(row: DecisionRow) -> str:
+    assert row.carb_g is not None
+    if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT):
+        return words.not_taken(row.carb_g, row.sets_date)
+    if row.status == DecisionStatus.OTHER_FIGURE:
+        return words.other_figure(row.carb_g, row.sets_date)
+    return coach_roster.decided(
+        row.outcome, row.carb_g, row.planned_carb_g, row.sets_date,
+        waiting=row.status == DecisionStatus.WAITING,
+    )  # fmt: skip
+
+
+def _who_checked_in(session: Session, everybody: Sequence[Seen], since: datetime) -> set[int]:
+    query = select(CheckInRow.athlete_id).where(
+        col(CheckInRow.athlete_id).in_([seen.profile.person_id for seen in everybody]),
+        CheckInRow.answered_at > since,
+    )
+    return set(session.exec(query))
+
+
+def _name(coach: Person, seen: Seen) -> str:
+    own = seen.profile.person_id == coach.id
+    return words.you() if own else coach_roster.short(seen.person.first_name)

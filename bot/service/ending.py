@@ -1,0 +1,117 @@
+"""A coaching ends: the athlete keeps what is theirs, the coach sees nothing of it any more."""
+
+from __future__ import annotations
+
+from sqlmodel import Session, select
+
+from bot import agenda
+from bot.context import Context
+from bot.incoming import Incoming
+from bot.messages import coach_second as words
+from bot.outbox import Button, say
+from bot.service import asking, prompts, second_coach
+from bot.service.changes import end_hold
+from bot.service.open_matters import open_matters
+from bot.service.people import get_person, local_date, record
+from bot.service.tapping import answer, rewrite
+from bot.store.desk import SecondCoach
+from bot.store.people import AthleteProfile, AthleteStatus, Person
+
+
+def ask_to_end(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """Ending takes a second tap, on a question that says what it means."""
+    answer(session, incoming, context)
+    refused = _refusal(session, profile)
+    if refused:
+        say(session, chat_id=coach.chat_id, text=refused, now=context.now)
+        return
+    say(
+        session, chat_id=coach.chat_id, now=context.now,
+        text=words.end_sure(get_person(session, profile.person_id).first_name),
+        buttons=[
+            [
+                Button(words.end_yes_button(), f"c:end-yes:{profile.person_id}"),
+                Button(words.end_no_button(), f"c:end-no:{profile.person_id}"),
+            ]
+        ],
+    )  # fmt: skip
+
+
+def end(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """The relation is over, and both are told."""
+    answer(session, incoming, context)
+    refused = _refusal(session, profile)
+    if refused:
+        rewrite(session, incoming, refused, context)
+        return
+    athlete = get_person(session, profile.person_id)
+    record(session, profile.person_id, "coach ended", context, by=coach.id)
+    beside = select(SecondCoach).where(
+        SecondCoach.athlete_id == profile.person_id, SecondCoach.coach_id == coach.id
+    )
+    for row in session.exec(beside).all():
+        if row.ended_at is None:
+            second_coach.end(session, row, context)
+    end_hold(session, profile.person_id, local_date(profile, context), context)
+    # Nobody else coaches them: what they keep is theirs alone until they take up an invitation.
+    profile.coach_id, profile.status = profile.person_id, AthleteStatus.ENDED
+    session.add(profile)
+    agenda.cancel(session, subject=prompts.subject(profile))
+    for question in asking.open_questions(session, athlete):
+        if question.subject_id == profile.person_id:
+            asking.close(session, question, context)
+    rewrite(session, incoming, words.ended(athlete.first_name), context)
+    text = words.athlete_told_ended(coach.first_name)
+    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+
+
+def keep(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    answer(session, incoming, context)
+    rewrite(session, incoming, words.goes_on(), context)
+
+
+def take_up(
+    session: Session, person: Person, profile: AthleteProfile, coach: Person, context: Context
+) -> None:
+    """Another coach's invitation, after an end: everything that was is there again."""
+    profile.coach_id = coach.id or 0
+    yes = any(told for key, told in profile.screening.items() if not key.startswith("_"))
+    waits = yes and profile.cleared_at is None
+    profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
+    session.add(profile)
+    record(session, profile.person_id, "coach began", context, by=coach.id)
+    text = words.athlete_told_taken_up(coach.first_name)
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    if coach.id != person.id:
+        text = words.taken_up(person.first_name)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    prompts.schedule(session, profile, context=context)
+
+
+def _refusal(session: Session, profile: AthleteProfile) -> str:
+    if profile.coach_id == profile.person_id:
+        return words.end_own()
+    if open_matters(session, profile):
+        return words.end_waits(get_person(session, profile.person_id).first_name)
+    return ""
