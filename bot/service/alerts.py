@@ -63,12 +63,9 @@ def raise_flags(
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
     again): then a warning acknowledged that day is not raised once more.
     """
-<<<<<<< HEAD
     raised = {flag.id for flag in flags}
-=======
     if profile.status == AthleteStatus.ENDED:
         return  # nobody coaches them; what they are told to do themselves is said all the same
->>>>>>> desk
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
         if SAID_BY.get(flag.id) in raised:
             continue

@@ -16,15 +16,12 @@ from bot.messages import coach_holding as hold_words
 from bot.messages import coach_second as second_words
 from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
-<<<<<<< HEAD
-from bot.messages.outlook import forecast_button
-=======
 from bot.messages import sheets as sheet_words
->>>>>>> desk
+from bot.messages.outlook import forecast_button
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import desk
-from bot.service.people import get_person, local_date
+from bot.service.people import get_person
 from bot.service.planning import event_line
 from bot.service.rights import is_first_coach
 from bot.service.signoff import morning_line
@@ -123,17 +120,12 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool, first: bool)
             button(words.answers_button(), "answers"),
             button(history_words.history_button(), "history"),
         ],
-<<<<<<< HEAD
-        [button(words.hand_button(), "hand"), freezing],
-        [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
-=======
         [
             button(sheet_words.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
-        [button(tomorrow, "tomorrow")],
->>>>>>> desk
+        [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
         [] if own else [button(words.message_button(name), "message")],
         [button(second_words.second_button(), "second")] if first else [],
         [button(second_words.end_button(), "end")] if first and not own else [],

@@ -111,9 +111,10 @@ def take(
     if again and not lead:
         lead = words.re_decided()
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
-<<<<<<< HEAD
-    decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
+    decided = decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
     _pass_on(session, profile, row, context)
+    if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
+        photos.offer(session, profile, day, context)
 
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
@@ -126,11 +127,6 @@ def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context
         session, chat_id=coach.chat_id, now=context.now, silent=True,
         text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
     )  # fmt: skip
-=======
-    decided = decide_checkin(session, profile, row, context=context, lead=lead, told_anew=told_anew)
-    if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
-        photos.offer(session, profile, day, context)
->>>>>>> desk
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:
