@@ -1,4 +1,7 @@
-"""`python -m engine CASE.toml [--json]`: a case file in, its decisions out."""
+"""`python -m engine CASE.toml [--json]`: a case file in, its decisions out.
+
+Also `python -m engine simulate PROTOCOL.toml`, `validate` and `cohort`, each with its own `--help`.
+"""
 
 from __future__ import annotations
 
@@ -6,7 +9,7 @@ import argparse
 import json
 import sys
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
 from engine.casefile import CaseFile, parse, run, summary
@@ -17,6 +20,11 @@ from engine.rules import in_words
 from engine.tables import CaseFileError
 
 WIDTH = 96
+COMMANDS = {
+    "simulate": "simulate_command",
+    "validate": "validate_command",
+    "cohort": "cohort_command",
+}
 CAUTION = (
     "Brimline is no medical device and no doctor. Stop and get medical help for fainting, chest "
     "pain, palpitations, weakness, confusion or repeated vomiting, whatever is printed here."
@@ -24,14 +32,20 @@ CAUTION = (
 
 
 def main(arguments: Sequence[str] | None = None) -> int:
-    """Exit status 0 when the file was decided, 2 when it could not be read."""
+    """Exit status 0 when it was done, 2 when a file or an option could not be read."""
+    given = list(sys.argv[1:] if arguments is None else arguments)
+    if given and given[0] in COMMANDS:
+        from engine import commands  # noqa: PLC0415 - numpy and scipy, not wanted for a case
+
+        command: Callable[[Sequence[str]], int] = getattr(commands, COMMANDS[given[0]])
+        return command(given[1:])
     parser = argparse.ArgumentParser(prog="python -m engine", description=__doc__)
     parser.add_argument("case", type=Path, metavar="CASE.toml", help="the week of one athlete")
     parser.add_argument("--json", action="store_true", help="print the decisions as a JSON list")
     parser.add_argument(
         "--foresight", action="store_true", help="let the model's forecast size the changes"
     )
-    asked = parser.parse_args(arguments)
+    asked = parser.parse_args(given)
     try:
         file = parse(asked.case.read_text(encoding="utf-8"))
         decisions = run(file, foresight=asked.foresight)

@@ -12,6 +12,7 @@ from concurrent.futures import ProcessPoolExecutor
 from dataclasses import asdict
 from pathlib import Path
 
+from engine.cohort.athletes import PLAN_SPREAD
 from engine.cohort.report import bench
 from engine.protocol import BadProtocol, read_protocol, simulate
 from engine.validation import compare
@@ -99,12 +100,24 @@ def cohort_command(argv: Sequence[str]) -> int:
     )
     parser.add_argument("--athletes", type=_count, default=500)
     parser.add_argument("--seed", type=int, default=7)
-    parser.add_argument("--particles", type=_count, default=1000)
+    parser.add_argument("--particles", type=_count, default=500)
+    parser.add_argument(
+        "--plan-spread",
+        type=float,
+        default=PLAN_SPREAD,
+        help="how much coaches' loads differ, SD of the logarithm (default %(default)s)",
+    )
     parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
     parser.add_argument("--json", action="store_true", help="print the same as data")
     options = parser.parse_args(argv)
     with ProcessPoolExecutor(options.workers) as pool:
-        found = bench(options.athletes, options.seed, particles=options.particles, spread=pool.map)
+        found = bench(
+            options.athletes,
+            options.seed,
+            particles=options.particles,
+            plan_spread=options.plan_spread,
+            spread=pool.map,
+        )
     if options.json:
         _say(json.dumps(found, indent=1))
         return 0

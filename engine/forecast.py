@@ -1,7 +1,9 @@
-"""What a dose of carbohydrate would lead to at stage time, and which allowed dose looks best.
+"""What a dose of carbohydrate would lead to at stage time, and which allowed dose is worth it.
 
 Each candidate for the coming day is followed to stage time under the same particles and the same
-chance, with the days after it re-planned inside the limits as well as one of a few ways can.
+chance, with the days after it re-planned inside the limits. A dose is judged against the plan
+particle by particle: what it may win, less what it may lose, a loss counting more than a win. So a
+change has to be worth it, and the less is known of an athlete the nearer the plan it stays.
 """
 
 from __future__ import annotations
@@ -12,7 +14,7 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from engine.evidence import tracking as known
-from engine.physiology import Body, Floats, Intake, advance
+from engine.physiology import Body, Floats, Intake, Row, advance
 from engine.tracker import (
     Band,
     Belief,
@@ -25,8 +27,10 @@ from engine.tracker import (
 )
 
 PARTICLES = 250
-REPLANS = (-0.5, 0.0, 0.5)
 STEP_H = 1.0
+#: How the days after the first may be moved, as shares of what their limits allow; all of them go
+#: the same way, as the mornings by then decide between them anyway. The first is the plan's.
+WAYS = (0.0, -0.6, 0.6)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -47,6 +51,7 @@ class Outlook:
     full: float
     spilled: float
     look: float  # 0 to 1
+    worth: float  # look won over the plan, less the look lost times `LOSS_AVERSION`
     tomorrow: Band
     replanned_g: tuple[float, ...]  # the days after it, as re-planned here
 
@@ -67,48 +72,106 @@ def forecast(
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
-    plans = _plans(ahead, doses, load_left_g)
-    few = _thinned(belief, particles, rng)
-    many, count = few.state.shape[1], len(plans)
-    errors = np.exp(rng.normal(0, float(known.INTAKE_DAILY), (len(ahead), many)))
-    wide = _repeated(few, count)
-    who, state = wide.body, wide.state
-    told = np.exp(wide.person["intake"])
-    tomorrow: Floats | None = None
-    for number, day in enumerate(ahead):
-        eaten = np.repeat(plans[:, number], many) * np.tile(errors[number], count) * told
-        set_day = own_day(wide.person, replace(day.planned, carb_g=eaten), who)
-        state = advance(state, set_day, who, hours=24, step_h=STEP_H)
-        if tomorrow is None:
-            weights = weights_kg(replace(wide, state=state)).reshape(count, many)
-            tomorrow = weights + rng.normal(0, _TOMORROW_SD, many)
-    assert tomorrow is not None  # there is a day ahead
-    chances = chances_each(state, wide.person, who).reshape(3, count, many).mean(axis=2)
-    looks = look_of(state, wide.person, who).reshape(count, many)
-    return _outlooks(doses, plans, chances, looks, tomorrow)
+    few = thinned(belief, particles, rng)
+    chance = Chance(len(ahead), few.state.shape[1], rng)
+    as_planned = min(float(ahead[0].planned.carb_g), load_left_g)
+    paths = [Path((float(dose),), 0.0, few.state) for dose in (as_planned, *doses)]
+    paths = lived(few, paths, ahead[0], chance, 0)
+    tomorrow = [weights_kg(replace(few, state=path.state)) + chance.tomorrow for path in paths]
+    for number, day in enumerate(ahead[1:], 1):
+        paths = [
+            path.on(day, way, load_left_g)
+            for path in paths
+            for way in (WAYS if number == 1 else (path.way,))
+        ]
+        paths = lived(few, paths, day, chance, number)
+    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    worths = worth(looks - looks[0])  # row 0 follows the plan as it stands
+    each = len(paths) // (len(doses) + 1)
+    best = [
+        each * k + int(np.argmax(worths[each * k : each * (k + 1)]))
+        for k in range(1, len(doses) + 1)
+    ]
+    return [
+        _outlook(few, paths[row], float(looks[row].mean()), float(worths[row]), weights)
+        for row, weights in zip(best, tomorrow[1:], strict=True)
+    ]
 
 
-def _plans(ahead: Sequence[DayAhead], doses: Sequence[float], load_left_g: float) -> Floats:
-    """Rows of carbohydrate by day: each dose with each way of re-planning the rest."""
-    rows = []
-    ways = REPLANS if len(ahead) > 1 else (0.0,)
-    for dose in doses:
-        for way in ways:
-            rest = []
-            for day in ahead[1:]:
-                planned = float(day.planned.carb_g)
-                span = day.high_g - planned if way > 0 else planned - day.low_g
-                rest.append(planned + way * span)
-            left = max(load_left_g - dose, 0.0)
-            total = sum(rest)
-            scale = min(1.0, left / total) if total > 0 else 1.0
-            rows.append(
-                [dose, *(max(r * scale, d.low_g) for r, d in zip(rest, ahead[1:], strict=True))]
-            )
-    return np.array(rows)
+def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
+    flat, full, spilled = chances_each(path.state, few.person, few.body).mean(axis=1)
+    low, middle, high = np.quantile(weights, [0.1, 0.5, 0.9])
+    return Outlook(
+        carb_g=path.doses[0],
+        flat=float(flat),
+        full=float(full),
+        spilled=float(spilled),
+        look=look,
+        worth=worth,
+        tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
+        replanned_g=path.doses[1:],
+    )
 
 
-def _thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
+def worth(gains: Floats) -> Floats:
+    """Mean gain of look along the last axis, losses counted `LOSS_AVERSION` times."""
+    aversion = float(known.LOSS_AVERSION)
+    return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
+
+
+def choose(outlooks: Sequence[Outlook], planned_g: float) -> Outlook:
+    """The dose most worth giving; of doses about as good, and where none is, nearest the plan."""
+    best = max(outlook.worth for outlook in outlooks)
+    alike = [one for one in outlooks if one.worth >= best - float(known.WORTH_ALIKE)]
+    return min(alike, key=lambda one: abs(one.carb_g - planned_g))
+
+
+class Chance:
+    """The chance of the days ahead, the same for every dose: arrays of days x particles."""
+
+    def __init__(self, days: int, particles: int, rng: np.random.Generator) -> None:
+        self.intake = np.exp(rng.normal(0, float(known.INTAKE_DAILY), (days, particles)))
+        self.store = np.exp(rng.normal(0, float(known.STORE_DAILY), (days, particles)))
+        scatter = (known.WATER_DAILY, known.GUT_DAILY, known.SCALE_NOISE)
+        self.tomorrow = rng.normal(0, np.hypot.reduce([float(one) for one in scatter]), particles)
+
+
+@dataclass(frozen=True, slots=True)
+class Path:
+    """The doses of a way to stage time so far, and where the particles are on it."""
+
+    doses: tuple[float, ...]
+    way: float
+    state: Floats
+
+    def eating(self, carb_g: float) -> Path:
+        """The path with that dose next."""
+        return replace(self, doses=(*self.doses, carb_g))
+
+    def on(self, day: DayAhead, way: float, load_left_g: float) -> Path:
+        """The path with the next day's dose, moved that way inside what is left of the load."""
+        planned = float(day.planned.carb_g)
+        span = day.high_g - planned if way > 0 else planned - day.low_g
+        dose = min(planned + way * span, load_left_g - sum(self.doses))
+        return replace(self.eating(max(dose, 0.0)), way=way)
+
+
+def lived(few: Belief, paths: list[Path], day: DayAhead, chance: Chance, at: int) -> list[Path]:
+    """The paths a day later."""
+    count, many = len(paths), few.state.shape[1]
+    wide = replace(few, person=Person(np.tile(few.person.values, count)))
+    who = wide.body
+    told = np.tile(np.exp(few.person["intake"]) * chance.intake[at], count)
+    eaten = replace(day.planned, carb_g=np.repeat([path.doses[-1] for path in paths], many) * told)
+    state = np.concatenate([path.state for path in paths], axis=1)
+    state = advance(state, own_day(wide.person, eaten, who), who, hours=24, step_h=STEP_H)
+    state[Row.MUSCLE] *= np.tile(chance.store[at], count)
+    return [
+        replace(path, state=state[:, k * many : (k + 1) * many]) for k, path in enumerate(paths)
+    ]
+
+
+def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
     chosen = rng.permutation(belief.state.shape[1])[:particles]
     return replace(
         belief,
@@ -118,54 +181,8 @@ def _thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief
     )
 
 
-def _repeated(belief: Belief, times: int) -> Belief:
-    return replace(
-        belief,
-        person=Person(np.tile(belief.person.values, times)),
-        state=np.tile(belief.state, times),
-        first=np.tile(belief.first, times),
-    )
-
-
 def look_of(state: Floats, person: Person, who: Body) -> Floats:
     """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
     short = (float(known.FULL_AT) - levels_of(state, who)) / float(known.FLAT_COST)
     soft = np.maximum(blurs_of(state, person, who.lean_kg) - float(known.BLUR_FREE), 0)
     return np.clip(1 - np.clip(short, 0, 1) - float(known.BLUR_COST) * soft, 0, 1)
-
-
-def _outlooks(
-    doses: Sequence[float],
-    plans: Floats,
-    chances: Floats,
-    looks: Floats,
-    tomorrow: Floats,
-) -> list[Outlook]:
-    """The best way of each dose; `tomorrow` already carries the day's wander."""
-    ways = len(plans) // len(doses)
-    mean = looks.mean(axis=1)
-    best_rows = [
-        start + int(np.argmax(mean[start : start + ways])) for start in range(0, len(plans), ways)
-    ]
-    outlooks = []
-    for dose, row in zip(doses, best_rows, strict=True):
-        low, middle, high = np.quantile(tomorrow[row], [0.1, 0.5, 0.9])
-        outlooks.append(
-            Outlook(
-                carb_g=float(dose),
-                flat=float(chances[0, row]),
-                full=float(chances[1, row]),
-                spilled=float(chances[2, row]),
-                look=float(mean[row]),
-                tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
-                replanned_g=tuple(float(g) for g in plans[row, 1:]),
-            )
-        )
-    return outlooks
-
-
-_TOMORROW_SD = float(
-    np.sqrt(
-        float(known.WATER_DAILY) ** 2 + float(known.GUT_DAILY) ** 2 + float(known.SCALE_NOISE) ** 2
-    )
-)

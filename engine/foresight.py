@@ -7,7 +7,7 @@ been surprised three mornings running, it says so and the rule table decides alo
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -17,7 +17,8 @@ from engine.band import WeightBand
 from engine.case import Case, PastWeek
 from engine.checkin import CheckIn, History
 from engine.evidence import deciding as e
-from engine.forecast import DayAhead, Outlook, forecast
+from engine.evidence import tracking
+from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.limits import Window
 from engine.physiology import Exercise, Intake
 from engine.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
@@ -131,13 +132,17 @@ def _with_odds(
     planned = case.planned
     assert planned is not None  # a window exists only for a planned day
     step = case.limits.step_g
+    most = window.high
+    if case.days_out == 1:
+        most = min(most, planned.carb_g + float(tracking.LAST_DAY_RISE) * step)
     inside = {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
-    doses = sorted(inside | {float(np.clip(planned.carb_g, window.low, window.high))})
+    stays_g = float(np.clip(planned.carb_g, window.low, window.high))
+    doses = sorted({dose for dose in inside if dose <= most} | {stays_g})
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
     outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
     stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
-    best = best_outlook(outlooks, stays.carb_g)
+    best = choose(outlooks, stays.carb_g)
     return Foresight(
         trusted=True,
         why_not="",
@@ -148,13 +153,6 @@ def _with_odds(
         planned=_odds(stays),
         best=_odds(best),
     )
-
-
-def best_outlook(outlooks: Sequence[Outlook], planned_g: float) -> Outlook:
-    """The best look; of those as good within the tolerance, the one nearest the plan."""
-    best = max(outlooks, key=lambda one: one.look)
-    alike = [one for one in outlooks if best.look - one.look <= e.LOOK_TOLERANCE.value]
-    return min(alike, key=lambda one: abs(one.carb_g - planned_g))
 
 
 def _odds(outlook: Outlook) -> Odds:

@@ -52,6 +52,7 @@ PRIOR: dict[str, tuple[float, float]] = {
     "pool": (0.0, float(known.POOL_SPREAD)),
     "ceiling": (0.0, float(known.CEILING_SPREAD)),
     "burn": (float(known.BURN_USUAL), float(known.BURN_SPREAD)),
+    "synthesis": (float(known.SYNTHESIS_USUAL), float(known.SYNTHESIS_SPREAD)),
     "work": (float(known.WORK_USUAL), float(known.WORK_SPREAD)),
     "intake": (0.0, float(known.INTAKE_SPREAD)),
     "water": (0.0, float(known.WATER_SPREAD)),
@@ -101,6 +102,7 @@ class Belief:
             ceiling_rested=typical.ceiling_rested * ceiling,
             ceiling_primed=typical.ceiling_primed * ceiling,
             burn=typical.burn * np.exp(self.person["burn"]),
+            synthesis=typical.synthesis * np.exp(self.person["synthesis"]),
             bound_water=typical.bound_water * np.exp(self.person["water"]),
         )
 

@@ -27,7 +27,7 @@ from bot.service.people import (
     record,
     welcome,
 )
-from bot.store.people import AthleteProfile, AthleteStatus, Invite, OpenQuestion, Person
+from bot.store.people import AthleteStatus, Invite, OpenQuestion, Person
 
 # Crockford's base 32: no letter that is taken for a digit. Sixteen of them are 80 bits.
 ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"

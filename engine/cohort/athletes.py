@@ -18,6 +18,8 @@ Bools = NDArray[np.bool_]
 
 FLAT_UNDER = 0.80  # of the store's ceiling at stage time
 PARTS_OF_A_DAY = 8
+#: Coaches' loads differ: 3 to 12 g/kg a day is what reviews of the trade give.
+PLAN_SPREAD = 0.15  # SD of the logarithm
 SPILLED_OVER = 1.0  # blur, in units of what this athlete can carry unseen
 
 
@@ -42,6 +44,7 @@ class Athletes:
     sharpness_bias: Floats
     scale_sd: Floats  # kg
     menstruating: Bools
+    generosity: Floats  # of the coach's load, against the typical
 
     def __len__(self) -> int:
         return len(self.body_mass)
@@ -70,7 +73,9 @@ class Answers:
     sharpness: Floats
 
 
-def draw_athletes(number: int, rng: np.random.Generator) -> Athletes:
+def draw_athletes(
+    number: int, rng: np.random.Generator, *, plan_spread: float = PLAN_SPREAD
+) -> Athletes:
     female = rng.random(number) < 0.5
     mass = np.where(female, rng.normal(57, 5, number), rng.normal(80, 8, number)).clip(45, 110)
     fat = np.where(female, rng.normal(14, 2.5, number), rng.normal(7.5, 1.5, number)).clip(4, 22)
@@ -99,6 +104,7 @@ def draw_athletes(number: int, rng: np.random.Generator) -> Athletes:
         sharpness_bias=rng.normal(0, 0.3, number),
         scale_sd=around(0.25, 0.3),
         menstruating=female & (rng.random(number) < 0.15),
+        generosity=around(1.0, plan_spread).clip(0.6, 1.35),
     )
 
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 
 import numpy as np
@@ -92,7 +93,8 @@ class Weeks:
 
 
 def _plans(athletes: Athletes) -> tuple[list[dict[int, float]], list[WeekLimits]]:
-    return [plan_g(m) for m in athletes.body_mass], [limits(m) for m in athletes.body_mass]
+    coached = list(zip(athletes.body_mass, athletes.generosity, strict=True))
+    return [plan_g(m, g) for m, g in coached], [limits(m, g) for m, g in coached]
 
 
 def _outcome(
@@ -198,12 +200,63 @@ def with_forecast(
     athletes: Athletes,
     seed: int,
     *,
-    trials: int = 0,
+    trials: tuple[int, ...] = (0,),
     particles: int = 1000,
     rules: Rules = plain_rules,
-) -> Outcome:
-    """Rules with forecast, after `trials` earlier weeks under the same policy."""
-    minds = [
+) -> list[Outcome]:
+    """Rules with forecast in one and the same week, after each number of trials behind.
+
+    A trial is an earlier week under the same policy; with one behind, the plan is scaled first.
+    """
+    minds = _minds(athletes, seed, particles)
+    outcomes = []
+    for behind in range(max(trials) + 1):
+        if behind in trials:
+            once = [mind.twin([seed, 901, behind, i]) for i, mind in enumerate(minds)]
+            outcomes.append(_foresight_week(Weeks(athletes, seed), once, rules, scaled=behind > 0))
+        if behind < max(trials):
+            trial = Weeks(athletes, seed + 1000 * (behind + 1))
+            _foresight_week(trial, minds, rules, scaled=behind > 0)
+            for mind in minds:
+                mind.next_week(weeks=TRIAL_WEEKS_AGO)
+    return outcomes
+
+
+def scaled_plan(athletes: Athletes, seed: int, *, particles: int = 1000) -> Outcome:
+    """The plan scaled after one trial of it, then followed to the gram whatever mornings say."""
+    minds = _minds(athletes, seed, particles)
+    plans, bounds = _plans(athletes)
+    _followed(Weeks(athletes, seed + 1000), plans, minds)
+    for mind in minds:
+        mind.next_week(weeks=TRIAL_WEEKS_AGO)
+    scaled = [m.suggest(p, b) for m, p, b in zip(minds, plans, bounds, strict=True)]
+    weeks = Weeks(athletes, seed)
+    _followed(weeks, scaled, ())
+    return _outcome(weeks, scaled)
+
+
+def _followed(weeks: Weeks, plans: list[dict[int, float]], minds: Sequence[Foresight]) -> None:
+    """A week at those doses, with `minds` listening."""
+    for out in DAYS_OUT:
+        told = weeks.answers(out)
+        for i, mind in enumerate(minds):
+            mind.hear(_morning(told, i))
+            mind.eat(out, plans[i][out])
+        weeks.live(out, np.array([plan[out] for plan in plans]))
+    _end(weeks, minds)
+
+
+def _end(weeks: Weeks, minds: Sequence[Foresight]) -> None:
+    """Stage morning: the last answers, and the coach's word on the look."""
+    told = weeks.answers(0)
+    flat, spilled = hidden.flat(weeks.athletes, weeks.now), hidden.spilled(weeks.now)
+    for i, mind in enumerate(minds):
+        mind.hear(_morning(told, i))
+        mind.see(Look.SPILLED if spilled[i] else Look.FLAT if flat[i] else Look.FULL)
+
+
+def _minds(athletes: Athletes, seed: int, particles: int) -> list[Foresight]:
+    return [
         Foresight(
             frame_of(
                 female=bool(athletes.female[i]),
@@ -215,16 +268,14 @@ def with_forecast(
         )
         for i in range(len(athletes))
     ]
-    for trial in range(trials):
-        _foresight_week(Weeks(athletes, seed + 1000 * (trial + 1)), minds, rules)
-        for mind in minds:
-            mind.next_week(weeks=TRIAL_WEEKS_AGO)
-    return _foresight_week(Weeks(athletes, seed), minds, rules)
 
 
-def _foresight_week(weeks: Weeks, minds: list[Foresight], rules: Rules) -> Outcome:
+def _foresight_week(weeks: Weeks, minds: list[Foresight], rules: Rules, *, scaled: bool) -> Outcome:
     athletes = weeks.athletes
-    plans, bounds = _plans(athletes)
+    coached, bounds = _plans(athletes)
+    plans = coached
+    if scaled:
+        plans = [m.suggest(p, b) for m, p, b in zip(minds, coached, bounds, strict=True)]
     given: list[dict[int, float]] = [{} for _ in plans]
     sharp_before = np.full(len(athletes), np.nan)
     for out in DAYS_OUT:
@@ -232,21 +283,19 @@ def _foresight_week(weeks: Weeks, minds: list[Foresight], rules: Rules) -> Outco
         for i, mind in enumerate(minds):
             band = mind.hear(_morning(told, i))
             proposal = rules(_facts(told, i, out, sharp_before[i], band))
-            given[i][out] = mind.choose(proposal, out, plans[i], given[i], bounds[i])
+            given[i][out] = mind.choose(
+                proposal, out, coached=coached[i], plan=plans[i], given=given[i], limits=bounds[i]
+            )
             mind.eat(out, given[i][out])
         sharp_before = np.where(np.isnan(told.sharpness), sharp_before, told.sharpness)
         weeks.live(out, np.array([one[out] for one in given]))
-    told = weeks.answers(0)
-    flat, spilled = hidden.flat(athletes, weeks.now), hidden.spilled(weeks.now)
     chances = np.full((3, len(athletes)), np.nan)
-    inside: list[bool] = []
     for i, mind in enumerate(minds):
         if (outlook := mind.log.outlook) is not None:
             chances[:, i] = outlook.flat, outlook.full, outlook.spilled
-        mind.hear(_morning(told, i))
-        inside += mind.log.inside
-        mind.see(Look.SPILLED if spilled[i] else Look.FLAT if flat[i] else Look.FULL)
-    return _outcome(weeks, given, tuple(inside), chances)
+    _end(weeks, minds)
+    inside = tuple(flag for mind in minds for flag in mind.log.inside)
+    return _outcome(weeks, given, inside, chances)
 
 
 def oracle(athletes: Athletes, seed: int) -> Outcome:

@@ -2,16 +2,18 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field
 
 import numpy as np
 
 from engine.athlete import Sex
 from engine.cohort.week import LOAD_DAYS, TRAINING_DAYS, WeekLimits, load_left
-from engine.forecast import DayAhead, Outlook, forecast
+from engine.evidence import tracking
+from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.look import Look
 from engine.physiology import Exercise, Intake
+from engine.rescale import suggested_plan
 from engine.tracker import (
     Band,
     Belief,
@@ -118,7 +120,11 @@ class Foresight:
         self.rng = rng
         self.belief = belief or first_belief(frame, rng, particles=particles)
         self.log = Log()
-        self.before: float | None = None
+
+    def twin(self, seed: Sequence[int]) -> Foresight:
+        """One who believes the same, with its own randomness."""
+        rng = np.random.default_rng(list(seed))
+        return Foresight(self.frame, rng, particles=0, belief=self.belief)
 
     def hear(self, morning: Morning) -> Band:
         """Take a morning's answers; the band that was expected of its weight."""
@@ -138,44 +144,69 @@ class Foresight:
         self.belief = carry_over(self.belief, self.frame, self.rng, weeks=weeks)
         self.log = Log()
 
+    def suggest(self, coached: dict[int, float], limits: WeekLimits) -> dict[int, float]:
+        """The coach's plan, its load scaled by what earlier weeks have taught."""
+        found = suggested_plan(
+            self.belief,
+            _days_ahead(coached, coached, max(coached), limits),
+            self.rng,
+            load_total_g=limits.load_total_g,
+            particles=FORECAST_PARTICLES,
+        )
+        doses = dict(zip(coached, found.carbs_g, strict=True))
+        return {
+            out: 5.0 * np.floor(doses[out] / 5) if out in LOAD_DAYS else doses[out] for out in doses
+        }
+
     def choose(
         self,
         proposal: Proposal,
         days_out: int,
+        *,
+        coached: dict[int, float],
         plan: dict[int, float],
         given: dict[int, float],
         limits: WeekLimits,
     ) -> float:
-        """The dose of the day: the best look among those that rule and limits allow."""
+        """The dose of the day most worth giving among those that rule and limits allow.
+
+        `plan` is what stands if nothing is worth a change; limits are about the `coached` plan.
+        """
         planned = plan[days_out]
         left = load_left(plan, given, days_out, limits.load_total_g)
         wanted = planned + proposal.steps * limits.step_g
         if days_out not in LOAD_DAYS or not self.belief.fits:
-            return limits.fit(days_out, wanted, planned, left)
-        low, high = limits.window(days_out, planned, left)
+            return limits.fit(days_out, wanted, coached[days_out], left)
+        low, high = limits.window(days_out, coached[days_out], left)
         doses = sorted({float(np.clip(planned + k * limits.step_g, low, high)) for k in STEPS})
-        if not proposal.may_rise:
-            doses = [dose for dose in doses if dose <= planned]
-        ahead = [
-            DayAhead(
-                planned=intake_of(out, plan[out]),
-                low_g=limits.window(out, plan[out])[0],
-                high_g=limits.window(out, plan[out])[1],
-            )
-            for out in range(days_out, 0, -1)
-        ]
+        most = high if proposal.may_rise else planned
+        if days_out == 1:
+            most = min(most, planned + float(tracking.LAST_DAY_RISE) * limits.step_g)
+        doses = [dose for dose in doses if dose <= most] or [low]
         spent = sum(given[out] for out in LOAD_DAYS if out > days_out)
         outlooks = forecast(
-            self.belief, ahead, doses, self.rng, load_left_g=limits.load_total_g - spent
+            self.belief,
+            _days_ahead(coached, plan, days_out, limits),
+            doses,
+            self.rng,
+            load_left_g=limits.load_total_g - spent,
+            particles=FORECAST_PARTICLES,
         )
-        best = max(outlooks, key=lambda one: one.look)
-        # Doses as good as the best within the tolerance: keep nearest the plan.
-        alike = [o for o in outlooks if best.look - o.look <= TOLERANCE]
-        chosen = min(alike, key=lambda one: abs(one.carb_g - planned))
+        chosen = choose(outlooks, planned)
         self.log.outlook = chosen
-        return limits.fit(days_out, chosen.carb_g, planned, left)
+        return limits.fit(days_out, chosen.carb_g, coached[days_out], left)
+
+
+def _days_ahead(
+    coached: dict[int, float], plan: dict[int, float], days_out: int, limits: WeekLimits
+) -> list[DayAhead]:
+    ahead = []
+    for out in range(days_out, 0, -1):
+        low, high = limits.window(out, coached[out])
+        ahead.append(DayAhead(planned=intake_of(out, plan[out]), low_g=low, high_g=high))
+    return ahead
 
 
 #: Steps from the plan that are looked at; further out the look changes slowly.
-STEPS = (-5, -3, -2, -1, 0, 1, 2, 3, 5)
-TOLERANCE = 0.02  # of the look
+STEPS = (-5, -3, -1.5, 0, 1.5, 3, 5)
+FORECAST_PARTICLES = 160

@@ -7,20 +7,21 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from engine.cohort.athletes import Athletes, draw_athletes
+from engine.cohort.athletes import PLAN_SPREAD, Athletes, draw_athletes
 from engine.cohort.bench import (
     Outcome,
     fixed_plan,
     joined,
     oracle,
     rules_alone,
+    scaled_plan,
     with_forecast,
 )
 
 WORSE_BY = 0.05
 FLOOR_OF_CHANCE = 0.001
 #: Athletes that one task of the bench takes on; the result does not depend on it.
-PART = 25
+PART = 20
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -29,18 +30,22 @@ class Task:
 
     athletes: Athletes
     seed: int
-    trials: int
+    trials: tuple[int, ...]
     particles: int
 
 
-Run = Callable[[Callable[[Task], Outcome], list[Task]], Iterable[Outcome]]
+Run = Callable[[Callable[[Task], list[Outcome]], list[Task]], Iterable[list[Outcome]]]
 
 
-def run_task(task: Task) -> Outcome:
-    return with_forecast(task.athletes, task.seed, trials=task.trials, particles=task.particles)
+def run_task(task: Task) -> list[Outcome]:
+    """What needs a tracker: the forecast after each number of trials, then the scaled plan."""
+    return [
+        *with_forecast(task.athletes, task.seed, trials=task.trials, particles=task.particles),
+        scaled_plan(task.athletes, task.seed, particles=task.particles),
+    ]
 
 
-def one_by_one(run: Callable[[Task], Outcome], tasks: list[Task]) -> Iterable[Outcome]:
+def one_by_one(run: Callable[[Task], list[Outcome]], tasks: list[Task]) -> Iterable[list[Outcome]]:
     return [run(task) for task in tasks]
 
 
@@ -49,12 +54,15 @@ def bench(
     seed: int,
     *,
     trials: tuple[int, ...] = (0, 1, 2),
-    particles: int = 1000,
+    particles: int = 500,
+    plan_spread: float = PLAN_SPREAD,
     spread: Run = one_by_one,
 ) -> dict[str, object]:
     """Run every policy on the same athletes; plain data, ready to print."""
     parts = [
-        draw_athletes(min(PART, number - begin), np.random.default_rng([seed, begin]))
+        draw_athletes(
+            min(PART, number - begin), np.random.default_rng([seed, begin]), plan_spread=plan_spread
+        )
         for begin in range(0, number, PART)
     ]
 
@@ -63,17 +71,20 @@ def bench(
 
     fixed, best = plain(fixed_plan), plain(oracle)
     outcomes = {"fixed plan": fixed, "rules alone": plain(rules_alone)}
-    for count in trials:
-        tasks = [
-            Task(athletes=part, seed=seed + 17 * i, trials=count, particles=particles)
-            for i, part in enumerate(parts)
-        ]
-        name = "rules with forecast" + (f", {count} trials behind" if count else "")
-        outcomes[name] = joined(list(spread(run_task, tasks)))
+    tasks = [
+        Task(athletes=part, seed=seed + 17 * i, trials=trials, particles=particles)
+        for i, part in enumerate(parts)
+    ]
+    tracked = [joined(list(one)) for one in zip(*spread(run_task, tasks), strict=True)]
+    outcomes["plan scaled after 1 trial, no more"] = tracked.pop()
+    for count, outcome in zip(trials, tracked, strict=True):
+        behind = f", {count} trial{'s' if count > 1 else ''} behind" if count else ""
+        outcomes["rules with forecast" + behind] = outcome
     outcomes["oracle"] = best
     return {
         "athletes": number,
         "seed": seed,
+        "plan_spread": plan_spread,
         "policies": {name: _summary(one, fixed, best) for name, one in outcomes.items()},
     }
 

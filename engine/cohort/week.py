@@ -51,12 +51,16 @@ class WeekLimits:
         return float(np.clip(5 * round(wanted_g / 5), low, high))
 
 
-def plan_g(body_mass_kg: float) -> dict[int, float]:
-    return {out: 5.0 * round(dose * body_mass_kg / 5) for out, dose in PLAN_G_PER_KG.items()}
+def plan_g(body_mass_kg: float, generosity: float = 1.0) -> dict[int, float]:
+    """Grams by days out; `generosity` is how this coach's load compares with the typical one."""
+    return {
+        out: 5.0 * round(dose * body_mass_kg * (generosity if out in LOAD_DAYS else 1.0) / 5)
+        for out, dose in PLAN_G_PER_KG.items()
+    }
 
 
-def limits(body_mass_kg: float) -> WeekLimits:
-    plan = plan_g(body_mass_kg)
+def limits(body_mass_kg: float, generosity: float = 1.0) -> WeekLimits:
+    plan = plan_g(body_mass_kg, generosity)
     step = 5.0 * round(STEP_G_PER_KG * body_mass_kg / 5)
     return WeekLimits(
         floor_g=FLOOR_G,

@@ -229,10 +229,6 @@ MORNINGS_TO_TRUST = Number(
     name="mornings of a week before its forecast is used", value=3, unit="mornings",
     source=CHEUVRONT_2004, note="three mornings make a baseline; an earlier week stands in for them",
 )  # fmt: skip
-LOOK_TOLERANCE = Number(
-    name="looks this close count as equally good", value=0.02, unit="of the look, 0 to 1",
-    source=OWN_CHOICE, note="so that the plan is left only for a gain that can be seen",
-)  # fmt: skip
 PULSE_LEAST = Number(
     name="least resting pulse that is believed", value=25, unit="1/min", source=OWN_CHOICE
 )

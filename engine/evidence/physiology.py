@@ -7,6 +7,7 @@ that all loading experiments of `engine.evidence.loading` come out together.
 
 from __future__ import annotations
 
+from engine.evidence.deciding import FOO_2022
 from engine.evidence.source import Number, Provenance, Source
 
 HALL_2011 = Source(
@@ -29,11 +30,6 @@ GREIWE_1999 = Source(
     "Greiwe et al. 1999, J Appl Physiol 87:222-226: synthesis 10.5 trained, 4.5 untrained",
     Provenance.SEEN,
 )
-FAIRCHILD_2002 = Source(
-    "fairchild-2002",
-    "Fairchild et al. 2002, Med Sci Sports Exerc 34:980-986",
-    Provenance.SEEN,
-)
 BERGSTROM_1966 = Source(
     "bergstrom-1966",
     "Bergstrom and Hultman 1966, Nature 210:309-310: exercised leg about twice the rested one",
@@ -54,11 +50,6 @@ SHIOSE_ABSTRACT = Source(
     "Shiose et al., depletion and 24 h recovery: 76.2 to 28.1 mmol/kg by one ride",
     Provenance.SEEN,
 )
-FOO_2022 = Source(
-    "foo-2022",
-    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: low fibre and gut content",
-    Provenance.SEEN,
-)
 JANSSEN_2000 = Source(
     "janssen-2000",
     "Janssen et al. 2000, J Appl Physiol 89:81-88: muscle 38.4 % (men), 30.6 % (women) of mass",
@@ -71,7 +62,7 @@ CUNNINGHAM_1980 = Source(
 )
 EU_1169 = Source("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV", Provenance.SEEN)
 AREA_2018 = Source(
-    "areta-2018",
+    "areta-2018-levels",
     "Areta and Hopkins 2018, Sports Med 48:2091-2102: resting 462 mmol/kg dry, trained",
     Provenance.MEMORY,
 )
@@ -91,7 +82,11 @@ IOM_WATER = Source(
 FITTED = Source(
     "own-fit", "chosen so that the loading experiments come out together", Provenance.OURS
 )
-TEXTBOOK = Source("textbook", "textbook physiology", Provenance.MEMORY)
+TEXTBOOK = Source(
+    "textbook",
+    "Physiology textbooks in general: a figure that any of them gives, not looked up in one",
+    Provenance.MEMORY,
+)
 COMPUTED = Source("computed", "computed from other numbers here", Provenance.COMPUTED)
 
 

@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
+from engine.evidence.deciding import CHEUVRONT_2004
+from engine.evidence.deciding import OWN_CHOICE as OURS
 from engine.evidence.source import Number, Provenance, Source
 
-CHEUVRONT_2004 = Source(
-    "cheuvront-2004",
-    "Cheuvront et al. 2004, Int J Sport Nutr Exerc Metab 14:532-540: morning mass SD 0.51 kg",
-    Provenance.SEEN,
-)
 KANELLAKIS_2023 = Source(
     "kanellakis-2023",
     "Kanellakis et al. 2023, Am J Hum Biol 35:e23951: +0.450 kg at menstruation",
@@ -17,7 +14,6 @@ KANELLAKIS_2023 = Source(
 BUSSAU_2002 = Source(
     "bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295", Provenance.MEMORY
 )
-OURS = Source("own-choice", "our own choice, wide on purpose", Provenance.OURS)
 
 
 def _number(name: str, value: float, unit: str, source: Source = OURS, note: str = "") -> Number:
@@ -27,10 +23,17 @@ def _number(name: str, value: float, unit: str, source: Source = OURS, note: str
 # How people differ (SD; "log" is of the logarithm)
 POOL_SPREAD = _number("size of the muscle pool", 0.16, "log")
 CEILING_SPREAD = _number("ceiling of muscle glycogen", 0.13, "log")
-BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.30, "log")
-WORK_SPREAD = _number("glycogen cost of a session", 0.5, "log")
-WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.3, "log")
-BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.55, "log")
+BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log")
+SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log")
+SYNTHESIS_USUAL = _number(
+    "fastest synthesis of a dieting athlete, over that of the trained",
+    -0.18,
+    "log",
+    note="7.9 to 8.2 mmol/kg/h in Flynn 2020, 10.5 in Greiwe 1999",
+)
+WORK_SPREAD = _number("glycogen cost of a session", 0.45, "log")
+WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.65, "log")
+BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.39, "log")
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
 WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
@@ -47,10 +50,12 @@ CRISP = _number("sharpness without spill", 4.4, "grades")
 CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.5, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
-SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 2.0, "g/kg FFM")
-SPILL_UNSEEN_SPREAD = _number("the same", 0.7, "g/kg FFM")
-SPILL_CARRIED = _number("spilled carbohydrate past that at which the look is lost", 2.0, "g/kg FFM")
-SPILL_CARRIED_SPREAD = _number("the same", 0.4, "log")
+SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.6, "g/kg FFM")
+SPILL_UNSEEN_SPREAD = _number("the same", 1.4, "g/kg FFM")
+SPILL_CARRIED = _number(
+    "spilled carbohydrate past that at which the look is lost", 2.75, "g/kg FFM"
+)
+SPILL_CARRIED_SPREAD = _number("the same", 0.45, "log")
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.3, "kg")
 SPILL_EDGE = _number("softness of the edge of spilled over", 0.25, "1")
 FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
@@ -60,11 +65,18 @@ FLAT_COST = _number("store short of that at which the look is worth nothing", 0.
 BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
+# What a change is worth
+LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1")
+LAST_DAY_RISE = _number(
+    "most that the forecast raises the last day, which nothing can mend", 2.0, "steps"
+)
+WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
+
 # How days and answers scatter (SD)
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
 WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRONT_2004)
 GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
-STORE_DAILY = _number("daily wander of the store", 0.06, "log")
+STORE_DAILY = _number("daily wander of the store", 0.03, "log")
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
 OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")
 OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
