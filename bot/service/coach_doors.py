@@ -136,7 +136,7 @@ COMMANDS = (
     Command("roster", COACHING, roster.show_roster, words.roster_menu),
     Command("alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, alert_words.alerts_menu),
     Command("digest", COACHING, desk_settings.show_settings, digest_words.digest_menu),
-    Command("templates", COACH, templates.list_templates, template_words.templates_menu),
+    Command("templates", COACHING, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
@@ -147,7 +147,7 @@ TAPS = (
     Tap("alert", TOLD_OF_ALERTS, alert_taps.alert_tapped),
     Tap("sign", COACHING, signoff_taps.sign_tapped),
     Tap("desk", COACHING, desk_settings.desk_tapped),
-    Tap("tpl", COACH, templates.tapped),
+    Tap("tpl", COACHING, templates.tapped),
     Tap("contact", COACH, invitations.contact_tapped),
     Tap("reply", ATHLETE, messages_across.reply_tapped),
 )
