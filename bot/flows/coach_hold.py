@@ -29,7 +29,7 @@ def limits_of_hold(answers: Answers) -> Answers:
     held = [day for day in load if answers["_first"] <= day <= last]
     others = sum(carb_g for day, carb_g in load.items() if day not in held)
     room = (answers["_limits"]["load_total_g"] - others) / len(held) if held else None
-    return answers["_limits"] | {"load_room_g": room}
+    return {**answers["_limits"], "load_room_g": room}
 
 
 def _read_days(text: str, answers: Answers) -> int:

@@ -95,7 +95,8 @@ def coach_welcome(name: str) -> str:
         "What to do first:\n"
         "1. /contact: name somebody who is told when you don't answer an alert.\n"
         "2. /invite: make a link for an athlete. They answer some questions; you see the answers.\n"
-        "3. /roster: set each athlete's event, plan and limits.\n\n"
+        "3. /roster: set each athlete's event, plan and limits.\n"
+        "4. /digest: the hour of your daily digest, and quiet hours for what can wait.\n\n"
         "If you are preparing yourself, /selfcoach makes you your own athlete."
     )
 

@@ -137,6 +137,13 @@ def athlete_told_over(name: str) -> str:
     return f"{name} no longer stands beside your coach, and sees nothing of yours any more."
 
 
+def unreachable(name: str) -> str:
+    return (
+        f"I can't reach {name}, your second coach, any more, so nothing arrives there. Everything "
+        "still comes to you."
+    )
+
+
 def not_your_own() -> str:
     return "A second coach has to be somebody else. Forward the invitation to them."
 
@@ -205,6 +212,10 @@ def goes_on() -> str:
 
 def taken_up(name: str) -> str:
     return f"{name} is your athlete now, with what was told and decided before. See /roster."
+
+
+def taken_up_own() -> str:
+    return "You coach yourself now, with what was told and decided before. See /roster."
 
 
 def athlete_told_taken_up(coach: str) -> str:

@@ -61,7 +61,9 @@ def could_not_fetch() -> str:
 
 
 def too_many(most: int) -> str:
-    return f"That is more than {most} pictures for a day; I kept the first {most}. /photos shows them."
+    return (
+        f"That is more than {most} pictures for a day; I kept the first {most}. /photos shows them."
+    )
 
 
 def not_kept_here() -> str:

@@ -24,7 +24,7 @@ from bot.service import (
     safety_watch,
 )
 from bot.service.asking import Registered
-from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
+from bot.service.handles import ATHLETE, COACHING, Command, Duty, Tap
 
 COMMANDS = (
     Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
@@ -34,7 +34,7 @@ COMMANDS = (
     Command("why", ATHLETE, athlete_views.why, lambda: MENU["why"]),
     Command("past", ATHLETE, athlete_views.past, lambda: MENU["past"]),
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
-    Command("compare", ATHLETE | COACH, compare.compare, photo_words.compare_menu),
+    Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu),
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
     Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
     Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),

@@ -11,9 +11,10 @@ from bot.incoming import Incoming
 from bot.messages import photos as words
 from bot.outbox import Button, Buttons, say, send_pictures
 from bot.service import photo_rows
-from bot.service.people import athletes_of, get_person, profile_of
+from bot.service.people import get_person, profile_of
 from bot.service.photo_rows import kept_photos, mornings_of, when
 from bot.service.photos import day_in, send_morning
+from bot.service.rights import athletes_seen_by
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, Person
 from bot.store.photos import PhotoRow, Pose
@@ -26,16 +27,13 @@ def compare(session: Session, person: Person, _rest: str, context: Context) -> N
     """/compare: whose mornings; where there is only one answer, which."""
     own = profile_of(session, person.id)
     choices = [] if own is None else [(own, words.mine_button(), "ph:cmp")]
-    if person.is_coach:
-        choices += [
-            (
-                profile, get_person(session, profile.person_id).first_name,
-                f"c:cmp:{profile.person_id}",
-            )
-            for profile in athletes_of(session, person)
-            if profile.person_id != person.id and len(mornings_of(session, profile.person_id)) > 1
-        ]  # fmt: skip
-    if own is not None and len(choices) == 1 and not person.is_coach:
+    coached = [one for one in athletes_seen_by(session, person) if one.person_id != person.id]
+    choices += [
+        (one, get_person(session, one.person_id).first_name, f"c:cmp:{one.person_id}")
+        for one in coached
+        if len(mornings_of(session, one.person_id)) > 1
+    ]
+    if own is not None and len(choices) == 1 and not coached:
         text, buttons = _first_question(session, person, own, "ph:cmp")
         say(session, chat_id=person.chat_id, text=text, buttons=buttons, now=context.now)
         return

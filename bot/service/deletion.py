@@ -4,11 +4,13 @@ from __future__ import annotations
 
 from typing import Any
 
-from sqlalchemy import Table, delete, or_, update
+from sqlalchemy import Table, and_, delete, or_, update
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.context import Context
+from bot.flows.coach_figure import OTHER_FIGURE
+from bot.flows.coach_invitations import CHANGE_COACH
 from bot.incoming import Incoming
 from bot.messages import deletion as words
 from bot.outbox import Button, say, set_menu
@@ -78,14 +80,14 @@ def _delete_traffic(session: Session, person_id: int, chat_id: int, incoming: In
     ):
         subjects += [f"{kind}:{number}" for number in session.exec(ids)]
     waiting = col(OutboxRow.status) != "sending"
-    answers = OutboxRow.method == "answerCallbackQuery"
+    not_an_answer = col(OutboxRow.method) != "answerCallbackQuery"
     for statement in (
         delete(AgendaRow).where(col(AgendaRow.subject).in_(subjects)),
         delete(FetchRow).where(col(FetchRow.person_id) == person_id),
         delete(InboxRow).where(
             col(InboxRow.chat_id) == chat_id, col(InboxRow.update_id) != incoming.update_id
         ),
-        delete(OutboxRow).where(col(OutboxRow.chat_id) == chat_id, waiting, ~answers),
+        delete(OutboxRow).where(col(OutboxRow.chat_id) == chat_id, waiting, not_an_answer),
     ):
         session.connection().execute(statement)
 
@@ -94,12 +96,20 @@ def _delete_rows(session: Session, person_id: int) -> None:
     """Every row about the athlete, in whatever table: those of an athlete, of their events, and the
     questions put to them or about them.
     """
-    events = pick(EventRow.id).where(col(EventRow.athlete_id) == person_id)
+    events = pick(col(EventRow.id)).where(col(EventRow.athlete_id) == person_id)
+    decisions = pick(col(DecisionRow.id)).where(col(DecisionRow.athlete_id) == person_id)
     session.connection().execute(
         delete(OpenQuestion).where(
             or_(
                 col(OpenQuestion.person_id) == person_id,
-                col(OpenQuestion.subject_id) == person_id,
+                and_(
+                    col(OpenQuestion.subject_id) == person_id,
+                    col(OpenQuestion.flow).not_in((OTHER_FIGURE.id, CHANGE_COACH.id)),
+                ),
+                and_(
+                    col(OpenQuestion.flow) == OTHER_FIGURE.id,
+                    col(OpenQuestion.subject_id).in_(decisions),
+                ),
             )
         )
     )

@@ -101,9 +101,10 @@ def take_up(
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     session.add(profile)
     record(session, profile.person_id, "coach began", context, by=coach.id)
-    text = words.athlete_told_taken_up(coach.first_name)
+    own = coach.id == person.id
+    text = words.taken_up_own() if own else words.athlete_told_taken_up(coach.first_name)
     say(session, chat_id=person.chat_id, text=text, now=context.now)
-    if coach.id != person.id:
+    if not own:
         text = words.taken_up(person.first_name)
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
     prompts.schedule(session, profile, context=context)

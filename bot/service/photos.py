@@ -117,8 +117,8 @@ def offer(session: Session, profile: AthleteProfile, day: date, context: Context
 def forward(session: Session, duty: AgendaRow, context: Context) -> None:
     """What has come together goes to the coach as one message, captioned."""
     profile = profile_of(session, int(duty.subject.partition(":")[2]))
-    if profile is None:
-        return
+    if profile is None or profile.status == AthleteStatus.ENDED:
+        return  # without a coach they are the athlete's alone
     rows = [
         row
         for row in kept_photos(session, profile.person_id, duty.local_date)

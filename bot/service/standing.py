@@ -205,7 +205,7 @@ def _mornings(session: Session, seen: dict[int, Seen]) -> None:
             seen[decided.athlete_id].decided = decided
     days = {one.decided.sets_date for one in seen.values() if one.decided is not None}
     day_sets = session.exec(
-        select(DaySetRow.athlete_id, DaySetRow.date, DaySetRow.carb_g).where(
+        select(col(DaySetRow.athlete_id), col(DaySetRow.date), col(DaySetRow.carb_g)).where(
             col(DaySetRow.athlete_id).in_(seen), col(DaySetRow.date).in_(days)
         )
     )

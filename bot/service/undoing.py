@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import date
+
 from sqlmodel import Session, col, select
 
 from bot.context import Context
@@ -100,7 +102,7 @@ def undo(
     elif told:
         day = max(today.isoformat(), row.detail.get("day", ""))
         deciding.send_target(
-            session, profile, today.fromisoformat(day), context=context, because=because
+            session, profile, date.fromisoformat(day), context=context, because=because
         )
 
 

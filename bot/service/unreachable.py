@@ -6,9 +6,11 @@ from sqlmodel import Session, col, select
 
 from bot.context import Context
 from bot.messages import coach as words
+from bot.messages import coach_second as second_words
 from bot.outbox import say
 from bot.service.alerts import coach_gone, second_contact
 from bot.service.people import athletes_of, get_person, profile_of, record
+from bot.service.rights import given_to
 from bot.store.people import AthleteStatus, Person
 
 
@@ -31,6 +33,10 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in session.exec(coaches.order_by(col(Person.id))).all():
         text = words.contact_unreachable(person.first_name)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    for coach_id in dict.fromkeys(row.coach_id for row in given_to(session, person)):
+        coach = get_person(session, coach_id)
+        text = second_words.unreachable(person.first_name)
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
     if person.is_coach:
         contact = second_contact(session, person)

@@ -14,7 +14,9 @@ from bot.outbox import say
 from bot.service import photos, sheets
 from bot.service.fetching import order
 from bot.service.people import get_person, profile_of
+from bot.service.rights import given_to
 from bot.sheets.opening import MOST_BYTES as MOST_SHEET_BYTES
+from bot.store.desk import Rights
 from bot.store.people import Person
 from bot.store.traffic import FetchRow
 
@@ -32,7 +34,7 @@ def received(session: Session, person: Person, incoming: Incoming, context: Cont
             return photos.received(session, person, profile, incoming, context)
         _say(session, person, photo_words.athletes_only(), context)
         return True
-    if not person.is_coach or not _may_be_sheet(file):
+    if not _coaches(session, person) or not _may_be_sheet(file):
         return False
     if file.size > MOST_SHEET_BYTES:
         _say(session, person, sheet_words.too_large(MOST_SHEET_BYTES), context)
@@ -53,8 +55,13 @@ def fetched(session: Session, row: FetchRow, outcome: object, context: Context) 
     person = get_person(session, row.person_id)
     if row.kind == photos.PHOTO:
         photos.photo_came(session, person, row, outcome, context)
-    elif person.is_coach:
+    else:
         sheets.sheet_came(session, person, outcome, context)
+
+
+def _coaches(session: Session, person: Person) -> bool:
+    """Whether anybody's plan is theirs to change; whose, is seen once the sheet is read."""
+    return person.is_coach or any(row.rights == Rights.FULL for row in given_to(session, person))
 
 
 def _may_be_sheet(file: SentFile) -> bool:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import os
 from collections.abc import Callable
-from datetime import UTC, date, datetime
+from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
@@ -13,7 +13,8 @@ from sqlmodel import Session, select
 from bot.incoming import SentFile
 from bot.service.documents import document
 from bot.store.db import transaction
-from bot.store.people import Person
+from bot.store.desk import Rights, SecondCoach
+from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.photos import PhotoRow
 from bot.store.traffic import FetchRow, OutboxRow
 from tests.support.files import fetch, files_for, sends_file
@@ -398,3 +399,46 @@ def test_the_day_is_the_athletes_own(team: Team) -> None:
     team.world.until(datetime(2027, 5, 3, 23, 30, tzinfo=UTC))
     sends(team)
     assert rows(team)[0].date == date(2027, 5, 4)
+
+
+def test_a_second_coach_with_full_rights_sees_and_compares_and_one_for_alerts_does_not(
+    team: Team,
+) -> None:
+    sends_all(team)
+    two_mornings(team)
+    for user_id, name, rights in ((301, "Noor", Rights.FULL), (302, "Piet", Rights.ALERTS)):
+        with transaction(team.world.engine) as session:
+            person = Person(
+                telegram_user_id=user_id, chat_id=user_id, first_name=name,
+                created_at=team.world.now,
+            )  # fmt: skip
+            session.add(person)
+            session.flush()
+            session.add(
+                SecondCoach(
+                    coach_id=1, person_id=person.id or 0, rights=rights,
+                    given_at=team.world.now, until_day=date(2027, 5, 6),
+                    until_at=team.world.now + timedelta(days=3),
+                )
+            )  # fmt: skip
+    full, alerts = Someone(team.world, 301, "Noor"), Someone(team.world, 302, "Piet")
+    full.writes("/compare")
+    full.taps("Mira")
+    full.taps("First and latest")
+    assert len(files_for(full)) == 1
+    assert "don't know that command" in text_of(alerts.writes("/compare"))
+    alerts.presses(f"c:photos:{team.athlete_id}")
+    assert files_for(alerts) == []
+
+
+def test_once_a_coaching_has_ended_pictures_reach_nobody(team: Team) -> None:
+    sends(team)
+    with transaction(team.world.engine) as session:
+        profile = session.get_one(AthleteProfile, team.athlete_id)
+        profile.status = AthleteStatus.ENDED
+        session.add(profile)
+    gathered(team)
+    assert files_for(team.coach) == []
+    team.athlete.writes("/photos")
+    team.athlete.taps("Sun 2 May, 7 days out")
+    assert len(files_for(team.athlete)) == 1

@@ -9,6 +9,7 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
+from bot.incoming import Kind
 from bot.service.people import profile_of
 from bot.service.week import day_set
 from bot.store.db import transaction
@@ -246,6 +247,14 @@ def test_the_roster_that_a_second_coach_has_open_is_kept_up_to_date(team: Team) 
     assert "fullness 4" in text_of(noa.hears())
 
 
+def test_the_first_coach_hears_that_a_second_one_cannot_be_reached(team: Team) -> None:
+    noa = second(team)
+    noa.writes("", kind=Kind.BLOCKED)
+    assert "can't reach Noa, your second coach" in text_of(team.coach.hears())
+    noa.writes("", kind=Kind.BLOCKED)
+    assert team.coach.hears() == []
+
+
 # The end of a coaching
 
 
@@ -310,6 +319,18 @@ def test_another_coachs_invitation_takes_it_up_again_with_what_was(team: Team) -
     assert team.profile().status == AthleteStatus.ACTIVE
     team.morning(1, hour=5, minute=30)
     assert "Mira" in text_of(team.athlete.hears())  # the morning is asked again
+
+
+def test_a_coach_whose_coaching_ended_can_go_on_alone(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        person = session.get_one(Person, 2)
+        person.is_coach = True
+        session.add(person)
+    team.coach.presses("c:end-yes:2")
+    team.athlete.hears()
+    assert "You coach yourself now" in text_of(team.athlete.writes("/selfcoach"))
+    assert "Mira, 2 days out" in text_of(team.athlete.writes("/roster"))
+    assert team.profile().status == AthleteStatus.ACTIVE
 
 
 def test_a_coach_of_their_own_is_told_how_to_stop_instead(team: Team) -> None:

@@ -1,0 +1,385 @@
+"""Every command, button, card view, question and file by every role: allowed or refused, as listed.
+
+The lists of what there is come from the doors themselves, so a new handler without a row here fails.
+A refusal tells nothing: it reads the same for what exists and for what does not.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass, replace
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import pytest
+from sqlmodel import Session, SQLModel, select
+
+from bot.incoming import Incoming, Kind, SentFile
+from bot.messages import coach as coach_words
+from bot.messages import common
+from bot.service.coach_doors import FIRST_COACH_ONLY, ON_CARD
+from bot.service.doors import COMMANDS, FLOWS, TAPS, USE_CASES, roles_of
+from bot.service.handles import ANYONE_KNOWN
+from bot.store.db import transaction
+from bot.store.desk import Rights, SecondCoach
+from bot.store.people import (
+    AthleteProfile,
+    AthleteStatus,
+    Invite,
+    OpenQuestion,
+    Person,
+)
+from bot.store.tables import metadata
+from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.week import AlertRow, CheckInRow, DecisionRow
+from tests.support.many import many_athletes
+from tests.support.weeks import Team
+
+STRANGER = "a stranger"
+ATHLETE = "the athlete"
+OTHER_ATHLETE = "another coach's athlete"
+OTHER_COACH = "another coach"
+ALERTS_ONLY = "a second coach with alerts only"
+SECOND = "a second coach with full rights"
+CONTACT = "the second contact"
+COACH = "the coach"
+
+EVERYBODY = (
+    STRANGER, ATHLETE, OTHER_ATHLETE, OTHER_COACH, ALERTS_ONLY, SECOND, CONTACT, COACH,
+)  # fmt: skip
+CHATS = {
+    STRANGER: 190, ATHLETE: 102, OTHER_ATHLETE: 5000, OTHER_COACH: 150, ALERTS_ONLY: 160,
+    SECOND: 170, CONTACT: 180, COACH: 101,
+}  # fmt: skip
+KNOWN = set(EVERYBODY) - {STRANGER}
+ATHLETES = {ATHLETE, OTHER_ATHLETE}
+COACHES = {COACH, OTHER_COACH}
+COACHING = COACHES | {SECOND}
+TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
+
+# Who may send each command at all; whose athletes it then shows is held by the tests below.
+MAY_SEND: dict[str, set[str]] = {
+    "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
+    "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
+    "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
+    "compare": ATHLETES | COACHES,
+    "roster": COACHING, "digest": COACHING,
+    "alerts": TOLD_OF_ALERTS,
+    "templates": COACHES, "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
+    "help": KNOWN, "start": KNOWN,
+}  # fmt: skip
+
+# A button of each kind about Mira, her alert or decision; what it becomes for one that is not
+# there; and who may press it. None: it names nobody.
+MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
+    "c": ("c:card:2", "c:card:9999", {COACH, SECOND}),
+    "alert": ("alert:ack:1", "alert:ack:9999", {COACH, SECOND, ALERTS_ONLY, CONTACT}),
+    "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
+    "desk": ("desk:quiet", None, COACHING),
+    "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
+    "contact": ("contact:remove", None, COACHES),
+    "reply": ("reply:coach", None, ATHLETES),
+    "k": ("k:change:1", "k:change:9999", {ATHLETE}),
+    "set": ("set:prompt_time", None, ATHLETES),
+    "gone": ("gone:no", None, ATHLETES),
+    "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
+}
+# Their buttons name something of the presser's own, which they may press and which is not there.
+NOTHING_THERE = {"tpl": COACHES, "ph": ATHLETES}
+
+# What a finished question is about, and so who may finish it. "own": the one who was asked.
+ABOUT: dict[str, str] = {
+    "onboarding": "own", "checkin": "own", "symptom-check": "own",
+    "set-prompt_time": "own", "set-place": "own", "set-weight_unit": "own",
+    "set-volume_unit": "own", "reply-to-coach": "own", "change-coach": "own",
+    "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
+    "coach-event": "athlete", "coach-draft": "athlete", "coach-plan-number": "athlete",
+    "coach-template-name": "athlete", "coach-template-use": "athlete", "coach-sheet": "athlete",
+    "coach-limit": "athlete", "coach-day": "athlete", "coach-hold": "athlete",
+    "coach-second": "athlete", "coach-history-day": "athlete", "coach-message": "athlete",
+    "coach-figure": "decision",
+}  # fmt: skip
+
+FILES: dict[str, tuple[SentFile, set[str]]] = {
+    "picture": (SentFile(file_id="f1", mime="image/jpeg", size=9, as_photo=True), ATHLETES),
+    "sheet": (SentFile(file_id="f2", name="plan.xlsx", size=9), COACHES),
+}
+
+
+@dataclass(frozen=True)
+class Came:
+    """What came back to the one who did it, and to anybody; and whether anything was changed."""
+
+    to_them: list[str]
+    answers: list[str]
+    to_others: list[str]
+    changed: bool
+
+    @property
+    def everything(self) -> str:
+        return "\n".join([*self.to_them, *self.answers])
+
+
+class _BackOutError(Exception):
+    pass
+
+
+@pytest.fixture
+def team(team_at: Callable[[datetime], Team]) -> Team:
+    """Two days out: Mira's morning waits for a word, an alert of hers is open, all roles are there."""
+    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    now = team.world.now
+    with transaction(team.world.engine) as session:
+        people = {}
+        for role in (OTHER_COACH, ALERTS_ONLY, SECOND, CONTACT):
+            person = Person(
+                telegram_user_id=CHATS[role], chat_id=CHATS[role], first_name=f"P{CHATS[role]}",
+                is_coach=role == OTHER_COACH, created_at=now,
+            )  # fmt: skip
+            session.add(person)
+            session.flush()
+            people[role] = person
+        many_athletes(
+            session, people[OTHER_COACH].id or 0, 1, now, answered=False,
+            zones=("Europe/London",),
+        )  # fmt: skip
+        coach = session.get_one(Person, 1)
+        coach.second_contact_id = people[CONTACT].id
+        session.add(coach)
+        for role, rights in ((ALERTS_ONLY, Rights.ALERTS), (SECOND, Rights.FULL)):
+            session.add(
+                SecondCoach(
+                    coach_id=1, person_id=people[role].id or 0, athlete_id=2, rights=rights,
+                    given_at=now, until_day=now.date(), until_at=now + timedelta(days=2),
+                )
+            )  # fmt: skip
+    team.athlete.writes("61.0 1 3.5 5 on target fine")
+    with transaction(team.world.engine) as session:
+        session.add(
+            AlertRow(
+                id=1, athlete_id=2, coach_id=1, flag="pulse-high", level="caution",
+                facts={"pulse": 108.0}, date=now.date(), opened_at=now, second_contact_at=now,
+            )
+        )  # fmt: skip
+    return team
+
+
+@contextmanager
+def backed_out(team: Team) -> Iterator[Session]:
+    """A transaction of which nothing stays."""
+    try:
+        with transaction(team.world.engine) as session:
+            yield session
+            raise _BackOutError  # noqa: TRY301 - it is how a transaction is left without a trace
+    except _BackOutError:
+        pass
+
+
+def everything_kept(session: Session) -> dict[str, list[Any]]:
+    """All rows but what any message leaves: the queues, and when somebody was last met."""
+    session.flush()
+    skipped = {"inbox", "outbox", "person", "coach_desk"}
+    return {
+        name: list(session.connection().execute(table.select()).all())
+        for name, table in metadata.tables.items()
+        if name not in skipped
+    }
+
+
+def does(team: Team, role: str, kind: Kind, text: str, file: SentFile | None = None) -> Came:
+    chat = CHATS[role]
+    with backed_out(team) as session:
+        before = everything_kept(session)
+        last = max(session.exec(select(OutboxRow.id)).all(), default=0) or 0
+        USE_CASES.incoming(
+            session,
+            Incoming(
+                update_id=99_000, chat_id=chat, private=True, user_id=chat, first_name="X",
+                language="en", kind=kind, text=text, message_id=1,
+                tap_id="tap" if kind is Kind.TAP else None, sent_at=team.world.now, file=file,
+            ),
+            replace(team.world.context, photo_dir=Path("pictures")),
+        )  # fmt: skip
+        rows = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
+        rows = [row for row in rows if row.method != "setMyCommands"]
+        mine = [row for row in rows if row.chat_id == chat]
+        taps = [row for row in mine if row.method == "answerCallbackQuery"]
+        return Came(
+            to_them=[row.payload.get("text", row.method) for row in mine if row not in taps],
+            answers=[row.payload.get("text", "") for row in taps],
+            to_others=[row.method for row in rows if row.chat_id != chat],
+            changed=everything_kept(session) != before,
+        )
+    raise AssertionError("unreachable")
+
+
+def holds_nothing_of_mira(came: Came) -> bool:
+    return (
+        not came.changed
+        and not came.to_others
+        and not {"Mira", "550", "61.0"}
+        & set(came.everything.replace("'", " ").replace(",", " ").split())
+    )
+
+
+def test_every_handler_has_its_row() -> None:
+    assert set(MAY_SEND) == set(COMMANDS)
+    assert set(MAY_PRESS) == set(TAPS)
+    assert set(ABOUT) == set(FLOWS)
+    assert set(FIRST_COACH_ONLY) <= set(ON_CARD)
+    roles = {role for command in COMMANDS.values() for role in command.roles}
+    assert roles | {role for tap in TAPS.values() for role in tap.roles} <= ANYONE_KNOWN
+
+
+@pytest.mark.parametrize("role", EVERYBODY)
+def test_a_command_does_its_work_for_whom_it_is_and_does_not_exist_for_others(
+    team: Team, role: str
+) -> None:
+    unknown = does(team, role, Kind.TEXT, "/no-such-command")
+    assert unknown.to_them == [common.stranger() if role == STRANGER else common.not_for_you()]
+    for name, allowed in MAY_SEND.items():
+        came = does(team, role, Kind.TEXT, f"/{name}")
+        if role in allowed:
+            assert came.to_them != unknown.to_them, name
+            assert came.to_them, name
+        else:
+            assert came == unknown, name
+
+
+@pytest.mark.parametrize("role", EVERYBODY)
+def test_a_button_works_for_whom_it_is_and_tells_others_nothing(team: Team, role: str) -> None:
+    for prefix, (data, absent, allowed) in MAY_PRESS.items():
+        came = does(team, role, Kind.TAP, data)
+        assert came.answers, prefix  # the spinner stops for everybody
+        if role in allowed:
+            assert came.to_them, prefix
+            assert came.answers[0] not in (common.not_your_button(), coach_words.not_your_athlete())
+            continue
+        assert holds_nothing_of_mira(came), prefix
+        if absent is not None:
+            assert came == does(team, role, Kind.TAP, absent), prefix
+        if role not in NOTHING_THERE.get(prefix, set()):
+            other = does(team, role, Kind.TAP, "no-such-button")
+            by_role = TAPS[prefix].roles & _roles(team, role)
+            assert by_role or came == other, prefix
+
+
+def _roles(team: Team, role: str) -> frozenset[str]:
+    with team.world.session() as session:
+        person = session.exec(select(Person).where(Person.chat_id == CHATS[role])).first()
+        return roles_of(session, person) if person is not None else frozenset()
+
+
+@pytest.mark.parametrize("role", EVERYBODY)
+def test_a_cards_button_is_the_coachs_and_of_a_second_coach_with_full_rights(
+    team: Team, role: str
+) -> None:
+    for view in ON_CARD:
+        came = does(team, role, Kind.TAP, f"c:{view}:2:1:carb_g")
+        allowed = {COACH} if view in FIRST_COACH_ONLY else {COACH, SECOND}
+        if role in allowed:
+            assert came.answers, view
+            refusals = (common.not_your_button(), coach_words.not_your_athlete())
+            assert came.answers[0] not in refusals, view
+            assert came.to_them or came.changed or came.answers[0], view
+            continue
+        assert holds_nothing_of_mira(came), view
+        assert came == does(team, role, Kind.TAP, f"c:{view}:9999:1:carb_g"), view
+        assert came == does(team, role, Kind.TAP, "c:no-such-view:2"), view
+
+
+@pytest.mark.parametrize("role", EVERYBODY)
+def test_a_question_takes_an_answer_from_nobody_but_the_one_who_was_asked(
+    team: Team, role: str
+) -> None:
+    for flow_id, registered in FLOWS.items():
+        asked = OTHER_COACH if role == COACH else COACH
+        with backed_out(team) as session:
+            query = select(Person.id).where(Person.chat_id == CHATS[asked])
+            owner = session.exec(query).one() or 0
+            step = registered.flow.steps[0].key
+        with transaction(team.world.engine) as session:
+            question = OpenQuestion(
+                person_id=owner, flow=flow_id, subject_id=2, step=step,
+                asked_at=team.world.now,
+            )  # fmt: skip
+            session.add(question)
+            session.flush()
+            number = question.id
+        came = does(team, role, Kind.TAP, f"q:{number}:{step}:yes")
+        assert holds_nothing_of_mira(came), flow_id
+        assert came == does(team, role, Kind.TAP, f"q:99999:{step}:yes"), flow_id
+        with transaction(team.world.engine) as session:
+            session.delete(session.get_one(OpenQuestion, number))
+
+
+SAMPLE = {
+    "take": True, "use": True, "sure": True, "day": "2027-05-08", "_day": "2027-05-08",
+    "_field": "carb_g", "_key": "step_g", "_days_out": 1, "value": 20.0,
+}  # fmt: skip
+
+
+@pytest.mark.parametrize("role", [OTHER_COACH, ALERTS_ONLY, CONTACT, OTHER_ATHLETE])
+def test_an_answer_about_an_athlete_counts_only_while_the_right_to_it_is_there(
+    team: Team, role: str
+) -> None:
+    """The question was theirs once; whoever answers it after that changes and reads nothing."""
+    for flow_id in (one for one, about in ABOUT.items() if about != "own"):
+        with backed_out(team) as session:
+            person = session.exec(select(Person).where(Person.chat_id == CHATS[role])).one()
+            decision = session.exec(select(DecisionRow).where(DecisionRow.athlete_id == 2)).one()
+            last = max(session.exec(select(OutboxRow.id)).all()) or 0
+            before = everything_kept(session)
+            question = OpenQuestion(
+                person_id=person.id or 0, flow=flow_id, answers=dict(SAMPLE),
+                subject_id=2 if ABOUT[flow_id] == "athlete" else decision.id,
+                asked_at=team.world.now, closed_at=team.world.now,
+            )  # fmt: skip
+            FLOWS[flow_id].finish(session, person, question, team.world.context)
+            assert everything_kept(session) == before, flow_id
+            said = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
+            assert {row.chat_id for row in said} <= {CHATS[role]}, flow_id
+            assert not [row for row in said if "Mira" in row.payload.get("text", "")], flow_id
+
+
+def test_a_file_is_fetched_only_from_whom_it_can_be_wanted(team: Team) -> None:
+    for role in EVERYBODY:
+        for file, allowed in FILES.values():
+            came = does(team, role, Kind.FILE, "", file)
+            assert came.changed == (role in allowed), role
+            if role == STRANGER:
+                assert came.to_them == [common.stranger()]
+
+
+@pytest.mark.parametrize("role", [OTHER_COACH, ALERTS_ONLY, CONTACT, OTHER_ATHLETE, STRANGER])
+def test_no_list_of_anybody_elses_shows_the_athlete_but_open_alerts(team: Team, role: str) -> None:
+    for name in COMMANDS:
+        said = does(team, role, Kind.TEXT, f"/{name}").everything
+        may_read = name == "alerts" and role in (ALERTS_ONLY, CONTACT)
+        assert ("Mira" in said) == may_read, name
+
+
+def test_a_code_that_was_used_and_one_that_never_was_tell_a_stranger_nothing_of_anybody(
+    team: Team,
+) -> None:
+    for code in ("AAAA-AAAA-AAAA-AAAA", "0"):
+        said = does(team, STRANGER, Kind.TEXT, f"/join {code}")
+        assert "Mira" not in said.everything
+        assert "Ravi" not in said.everything
+
+
+def test_the_roles_of_this_test_are_what_they_are_called(team: Team) -> None:
+    with team.world.session() as session:
+        profile = session.get_one(AthleteProfile, 2)
+        assert profile.status == AthleteStatus.ACTIVE
+        assert session.exec(select(DecisionRow)).first() is not None
+        assert session.exec(select(CheckInRow)).first() is not None
+        assert session.exec(select(Invite)).first() is None
+        assert session.exec(select(AgendaRow)).first() is not None
+    assert issubclass(SecondCoach, SQLModel)
+    assert [_roles(team, role) for role in EVERYBODY] == [
+        frozenset(), {"athlete"}, {"athlete"}, {"coach"}, {"second-alerts"}, {"second"},
+        {"contact"}, {"coach"},
+    ]  # fmt: skip
