@@ -126,7 +126,7 @@ def _broken(given: dict[int, float], plan: dict[int, float], bound: WeekLimits) 
         )
         for out in DAYS_OUT
     )
-    return outside + (sum(given[out] for out in LOAD_DAYS) > bound.load_total_g + 1e-6)
+    return outside + int(sum(given[out] for out in LOAD_DAYS) > bound.load_total_g + 1e-6)
 
 
 def fixed_plan(athletes: Athletes, seed: int) -> Outcome:

@@ -155,7 +155,7 @@ class Foresight:
         )
         doses = dict(zip(coached, found.carbs_g, strict=True))
         return {
-            out: 5.0 * np.floor(doses[out] / 5) if out in LOAD_DAYS else doses[out] for out in doses
+            out: 5.0 * float(doses[out] // 5) if out in LOAD_DAYS else doses[out] for out in doses
         }
 
     def choose(

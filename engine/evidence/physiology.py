@@ -7,14 +7,8 @@ that all loading experiments of `engine.evidence.loading` come out together.
 
 from __future__ import annotations
 
-from engine.evidence.deciding import FOO_2022
 from engine.evidence.source import Number, Provenance, Source
 
-HALL_2011 = Source(
-    "hall-2011",
-    "Hall et al. 2011, Lancet 378:826-837, web appendix; glycogen and fluid part of the model",
-    Provenance.SEEN,
-)
 HALL_SODIUM = Source(
     "hall-2011-sodium",
     "Hall et al. 2011, Lancet 378:826-837, web appendix: sodium balance of extracellular water",
@@ -30,16 +24,6 @@ GREIWE_1999 = Source(
     "Greiwe et al. 1999, J Appl Physiol 87:222-226: synthesis 10.5 trained, 4.5 untrained",
     Provenance.SEEN,
 )
-BERGSTROM_1966 = Source(
-    "bergstrom-1966",
-    "Bergstrom and Hultman 1966, Nature 210:309-310: exercised leg about twice the rested one",
-    Provenance.MEMORY,
-)
-TAYLOR_1996 = Source(
-    "taylor-1996",
-    "Taylor et al. 1996, J Clin Invest 97:126-132: liver takes 19 % of a meal's carbohydrate",
-    Provenance.SEEN,
-)
 NILSSON_1973 = Source(
     "nilsson-1973",
     "Nilsson and Hultman 1973: liver glycogen 270 overnight, about 500 mmol/kg after high CHO",
@@ -50,10 +34,10 @@ SHIOSE_ABSTRACT = Source(
     "Shiose et al., depletion and 24 h recovery: 76.2 to 28.1 mmol/kg by one ride",
     Provenance.SEEN,
 )
-JANSSEN_2000 = Source(
-    "janssen-2000",
-    "Janssen et al. 2000, J Appl Physiol 89:81-88: muscle 38.4 % (men), 30.6 % (women) of mass",
-    Provenance.MEMORY,
+FOO_2022 = Source(
+    "foo-2022-gut",
+    "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: low fibre and gut content",
+    Provenance.SEEN,
 )
 CUNNINGHAM_1980 = Source(
     "cunningham-1980",
@@ -62,14 +46,13 @@ CUNNINGHAM_1980 = Source(
 )
 EU_1169 = Source("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV", Provenance.SEEN)
 AREA_2018 = Source(
-    "areta-2018-levels",
+    "areta-2018-resting",
     "Areta and Hopkins 2018, Sports Med 48:2091-2102: resting 462 mmol/kg dry, trained",
     Provenance.MEMORY,
 )
 ACHESON_1988 = Source(
     "acheson-1988", "Acheson et al. 1988, Am J Clin Nutr 48:240-247", Provenance.SEEN
 )
-ATWATER = Source("merrill-watt", "Merrill and Watt, USDA Handbook 74", Provenance.MEMORY)
 WISHNOFSKY = Source(
     "wishnofsky-1958",
     "Wishnofsky 1958, Am J Clin Nutr 6:542-546: 7700 kcal per kg of body mass",
@@ -82,11 +65,7 @@ IOM_WATER = Source(
 FITTED = Source(
     "own-fit", "chosen so that the loading experiments come out together", Provenance.OURS
 )
-TEXTBOOK = Source(
-    "textbook",
-    "Physiology textbooks in general: a figure that any of them gives, not looked up in one",
-    Provenance.MEMORY,
-)
+TEXTBOOK = Source("textbook", "textbook physiology: usual values", Provenance.MEMORY)
 COMPUTED = Source("computed", "computed from other numbers here", Provenance.COMPUTED)
 
 

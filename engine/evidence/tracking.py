@@ -11,8 +11,12 @@ KANELLAKIS_2023 = Source(
     "Kanellakis et al. 2023, Am J Hum Biol 35:e23951: +0.450 kg at menstruation",
     Provenance.SEEN,
 )
-BUSSAU_2002 = Source(
-    "bussau-2002", "Bussau et al. 2002, Eur J Appl Physiol 87:290-295", Provenance.MEMORY
+OURS = Source("own-choice-tracking", "our own choice, wide on purpose", Provenance.OURS)
+FITTED = Source(
+    "own-fit-tracking",
+    "fitted so that loads of 0.7 to 1.3 times the typical plan leave as many virtual athletes flat and "
+    "spilled over as they should; to be fitted to real weeks when there are any",
+    Provenance.OURS,
 )
 
 
@@ -23,17 +27,18 @@ def _number(name: str, value: float, unit: str, source: Source = OURS, note: str
 # How people differ (SD; "log" is of the logarithm)
 POOL_SPREAD = _number("size of the muscle pool", 0.16, "log")
 CEILING_SPREAD = _number("ceiling of muscle glycogen", 0.13, "log")
-BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log")
+BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log", FITTED)
 SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log")
 SYNTHESIS_USUAL = _number(
     "fastest synthesis of a dieting athlete, over that of the trained",
     -0.18,
     "log",
+    FITTED,
     note="7.9 to 8.2 mmol/kg/h in Flynn 2020, 10.5 in Greiwe 1999",
 )
-WORK_SPREAD = _number("glycogen cost of a session", 0.45, "log")
-WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.65, "log")
-BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.39, "log")
+WORK_SPREAD = _number("glycogen cost of a session", 0.45, "log", FITTED)
+WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.65, "log", FITTED)
+BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.39, "log", FITTED)
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
 WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
@@ -50,12 +55,12 @@ CRISP = _number("sharpness without spill", 4.4, "grades")
 CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.5, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
-SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.6, "g/kg FFM")
-SPILL_UNSEEN_SPREAD = _number("the same", 1.4, "g/kg FFM")
+SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.6, "g/kg FFM", FITTED)
+SPILL_UNSEEN_SPREAD = _number("the same", 1.4, "g/kg FFM", FITTED)
 SPILL_CARRIED = _number(
-    "spilled carbohydrate past that at which the look is lost", 2.75, "g/kg FFM"
+    "spilled carbohydrate past that at which the look is lost", 2.75, "g/kg FFM", FITTED
 )
-SPILL_CARRIED_SPREAD = _number("the same", 0.45, "log")
+SPILL_CARRIED_SPREAD = _number("the same", 0.45, "log", FITTED)
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.3, "kg")
 SPILL_EDGE = _number("softness of the edge of spilled over", 0.25, "1")
 FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")

@@ -1,0 +1,90 @@
+"""The next plan is scaled by what a trial taught, inside the coach's limits."""
+
+from __future__ import annotations
+
+import numpy as np
+import pytest
+
+from engine.athlete import Sex
+from engine.forecast import DayAhead, Outlook, choose, worth
+from engine.physiology import Intake
+from engine.rescale import suggested_plan
+from engine.tracker import (
+    Band,
+    Belief,
+    Frame,
+    Look,
+    after_day,
+    carry_over,
+    first_belief,
+    learn_look,
+)
+
+WOMAN = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+WEEK = (110.0, 90.0, 90.0, 90.0, 460.0, 490.0, 400.0)
+
+
+def week(around: float = 140.0) -> list[DayAhead]:
+    return [
+        DayAhead(planned=Intake(carb_g=g), low_g=max(50.0, g - around), high_g=g + around)
+        for g in WEEK
+    ]
+
+
+def belief_after_a_trial_that_was(seen: Look) -> tuple[Belief, np.random.Generator]:
+    rng = np.random.default_rng(5)
+    belief = first_belief(WOMAN, rng, particles=1500)
+    for grams in WEEK:
+        belief = after_day(belief, Intake(carb_g=grams), rng)
+    return carry_over(learn_look(belief, seen, rng), WOMAN, rng, weeks=3), rng
+
+
+def test_a_trial_that_ended_flat_suggests_a_larger_load_than_one_that_spilled_over() -> None:
+    loads = {}
+    for seen in (Look.FLAT, Look.SPILLED):
+        belief, rng = belief_after_a_trial_that_was(seen)
+        loads[seen] = sum(suggested_plan(belief, week(), rng).carbs_g[-3:])
+    assert loads[Look.FLAT] > loads[Look.SPILLED]
+    assert loads[Look.SPILLED] <= sum(WEEK[-3:])
+
+
+def test_days_before_the_load_stay_as_planned() -> None:
+    belief, rng = belief_after_a_trial_that_was(Look.SPILLED)
+    assert suggested_plan(belief, week(), rng).carbs_g[:4] == WEEK[:4]
+
+
+def test_the_scaled_load_stays_inside_each_day_and_the_total() -> None:
+    belief, rng = belief_after_a_trial_that_was(Look.FLAT)
+    total = sum(WEEK[-3:]) * 1.05
+    found = suggested_plan(belief, week(around=60), rng, load_total_g=total)
+    assert sum(found.carbs_g[-3:]) <= total + 1e-6
+    for dose, day in zip(found.carbs_g, week(around=60), strict=True):
+        assert day.low_g <= dose <= day.high_g
+
+
+def test_a_week_shorter_than_its_load_is_refused() -> None:
+    belief, rng = belief_after_a_trial_that_was(Look.FULL)
+    with pytest.raises(ValueError, match="whole week"):
+        suggested_plan(belief, week()[:2], rng)
+
+
+def test_a_change_that_loses_as_often_as_it_wins_is_not_worth_it() -> None:
+    assert worth(np.array([0.1, -0.1, 0.2, -0.2])) < 0
+    assert worth(np.array([0.1, 0.0, 0.0, 0.0])) > 0
+
+
+def outlook(carb_g: float, worth_of: float) -> Outlook:
+    return Outlook(
+        carb_g=carb_g, flat=0.2, full=0.7, spilled=0.1, look=0.9, worth=worth_of,
+        tomorrow=Band(low=57, middle=58, high=59), replanned_g=(),
+    )  # fmt: skip
+
+
+def test_where_no_dose_is_worth_a_change_the_plan_stands() -> None:
+    doses = [outlook(300, -0.02), outlook(360, 0.0), outlook(420, 0.0005)]
+    assert choose(doses, planned_g=360).carb_g == 360
+
+
+def test_the_dose_most_worth_giving_is_chosen_however_far_from_the_plan() -> None:
+    doses = [outlook(210, 0.06), outlook(300, 0.03), outlook(360, 0.0)]
+    assert choose(doses, planned_g=360).carb_g == 210
