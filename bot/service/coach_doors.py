@@ -13,6 +13,7 @@ from bot.flows.coach_invitations import CHANGE_COACH
 from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
+from bot.flows.plan_review import PLAN_REVIEW, PLAN_TOTAL
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
 from bot.messages import coach as words
@@ -25,6 +26,7 @@ from bot.service import (
     limit_setting,
     messages_across,
     plan_numbers,
+    plan_reviewing,
     planning,
     roster,
     signoff,
@@ -51,6 +53,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "plan": plan_numbers.show_plan,
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
+    "review": plan_reviewing.show_review,
+    "kcal": plan_reviewing.ask_total,
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
@@ -104,6 +108,8 @@ FLOWS = (
     Registered(EVENT, planning.event_given),
     Registered(DRAFT, planning.draft_given),
     Registered(PLAN_NUMBER, plan_numbers.number_given),
+    Registered(PLAN_REVIEW, plan_reviewing.review_answered),
+    Registered(PLAN_TOTAL, plan_reviewing.total_given),
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
     Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),

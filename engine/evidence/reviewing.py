@@ -35,8 +35,8 @@ CALORIE_TOTALS = Source(
 )
 REHEARSAL = Source(
     "rehearse-first",
-    "Escalante et al. 2021 (see above) and common practice: run the week as a trial two to eight "
-    "weeks before; one earlier outcome says more about an athlete than any table",
+    "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the week as "
+    "a trial two to eight weeks before; one earlier outcome says more than any table",
     Provenance.PRACTICE,
 )
 
