@@ -17,6 +17,7 @@ from bot.service import (
     athlete_doors,
     checkins,
     coach_doors,
+    food_doors,
     invitations,
     safety_watch,
 )
@@ -39,15 +40,17 @@ COMMANDS = {
     command.name: command
     for command in (
         *athlete_doors.COMMANDS,
+        *food_doors.COMMANDS,
         *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-TAPS = {tap.prefix: tap for tap in (*athlete_doors.TAPS, *coach_doors.TAPS)}
-DUTIES = {duty.kind: duty for duty in (*athlete_doors.DUTIES, *coach_doors.DUTIES)}
+_TABLES = (athlete_doors, food_doors, coach_doors)
+TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
+DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {
-    registered.flow.id: registered for registered in (*athlete_doors.FLOWS, *coach_doors.FLOWS)
+    registered.flow.id: registered for table in _TABLES for registered in table.FLOWS
 }
 
 

@@ -12,7 +12,8 @@ from collections.abc import Iterator, Sequence
 from engine.foods import Food
 from engine.portions.wish import Steps, most_in_a_meal
 
-UNEVEN_PER_G = {"carb_g": 1.0, "protein_g": 1.0, "fat_g": 0.3}
+#: Points per unit that a plate lies off its even share; salt is spread as well as food.
+UNEVEN = {"carb_g": 1.0, "protein_g": 1.0, "fat_g": 0.3, "sodium_mg": 0.015}
 A_FOOD_ON_A_PLATE = 6.0
 SWEEPS = 60  # far more than a day has been seen to need; each only ever makes it better
 
@@ -40,9 +41,9 @@ class _Table:
     def __init__(self, foods: Sequence[Food], steps: Steps, meals: int) -> None:
         self._meals = meals
         self._steps = [steps[food.id] for food in foods]
-        self._prices = list(UNEVEN_PER_G.values())
+        self._prices = list(UNEVEN.values())
         self._each: list[list[float]] = [
-            [getattr(food, name) * food.step_g / 100 for name in UNEVEN_PER_G] for food in foods
+            [getattr(food, name) * food.step_g / 100 for name in UNEVEN] for food in foods
         ]
         kinds = range(len(self._prices))
         self._share = [
@@ -62,7 +63,7 @@ class _Table:
         """The weightiest food first, each helping to the plate that is furthest from its share."""
         order = sorted(
             range(len(self._steps)),
-            key=lambda i: -sum(self._each[i]) * self._steps[i],
+            key=lambda i: -sum(self._each[i][:3]) * self._steps[i],
         )
         for i in order:
             left = self._steps[i]
@@ -103,7 +104,7 @@ class _Table:
 
     def _fair(self, i: int, m: int) -> int:
         """Steps that fill the plate's share of what the food has most of; at least one."""
-        k = max(range(len(self._prices)), key=lambda k: self._each[i][k])
+        k = max(range(len(self._prices)), key=lambda k: self._each[i][k] * self._prices[k])
         if self._each[i][k] <= 0:
             return self._room[i]
         return max(round((self._share[k] - self._sums[m][k]) / self._each[i][k]), 1)

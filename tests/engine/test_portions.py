@@ -191,6 +191,14 @@ def test_nothing_to_choose_from_and_no_meal_left_are_an_empty_menu_that_says_wha
     assert plan_menu(PLAIN, Wish(carb_g=0, protein_g=0, fat_g=0), 3).steps == {}
 
 
+def test_salt_is_spread_over_the_meals_like_food() -> None:
+    choices = [*PLAIN, Choice(food=SALT)]
+    wish = Wish(carb_g=400, protein_g=110, fat_g=30, sodium_least_mg=2000, sodium_most_mg=2600)
+    menu = plan_menu(choices, wish, 5)
+    sodium = [sum(p.grams * p.food.sodium_mg / 100 for p in meal) for meal in menu.meals]
+    assert max(sodium) < 2 * sum(sodium) / 5
+
+
 def test_a_menu_is_the_same_each_time() -> None:
     choices = [Choice(food=one) for one in known_foods()]
     wish = Wish(carb_g=450, protein_g=130, fat_g=40, fibre_most_g=20)
