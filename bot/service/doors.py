@@ -20,6 +20,8 @@ from bot.service import (
     food_doors,
     invitations,
     safety_watch,
+    stage_doors,
+    stage_views,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
@@ -41,12 +43,13 @@ COMMANDS = {
     for command in (
         *athlete_doors.COMMANDS,
         *food_doors.COMMANDS,
+        *stage_doors.COMMANDS,
         *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, food_doors, coach_doors)
+_TABLES = (athlete_doors, food_doors, stage_doors, coach_doors)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {
@@ -100,12 +103,19 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         checkins.edited(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
         _command(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
+    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context):
         return
     elif not asking.typed(
         session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
     ):
         say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
+
+
+def _says_all(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
+    """Whether the text was a whole thing by itself: a morning in one line, or word of a delay."""
+    return checkins.one_line(session, person, incoming, context) or stage_views.heard_delay(
+        session, person, incoming.text, context
+    )
 
 
 def _command(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
