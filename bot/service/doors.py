@@ -19,6 +19,7 @@ from bot.service import (
     coach_doors,
     food_doors,
     invitations,
+    ready_doors,
     safety_watch,
     stage_doors,
     stage_views,
@@ -44,12 +45,13 @@ COMMANDS = {
         *athlete_doors.COMMANDS,
         *food_doors.COMMANDS,
         *stage_doors.COMMANDS,
+        *ready_doors.COMMANDS,
         *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, food_doors, stage_doors, coach_doors)
+_TABLES = (athlete_doors, food_doors, stage_doors, ready_doors, coach_doors)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {

@@ -14,7 +14,7 @@ from bot.incoming import Incoming
 from bot.messages import coach_plan as words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
-from bot.service import asking, deciding, prompts
+from bot.service import asking, deciding, prompts, ready
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first, look_over
 from bot.service.tapping import answer
@@ -87,6 +87,7 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
     line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
     _tell_event(session, coach, profile, line, context, moved=moved)
+    ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
     week_changed(
         session, coach, profile, context, because="plan-changed", was_complete=was_complete
