@@ -13,6 +13,7 @@ from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.outbox import answer_tap, say
 from bot.service import (
+    after_show,
     asking,
     athlete_doors,
     checkins,
@@ -51,7 +52,7 @@ COMMANDS = {
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, food_doors, stage_doors, ready_doors, coach_doors)
+_TABLES = (athlete_doors, food_doors, stage_doors, after_show, ready_doors, coach_doors)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from engine.safety import safety_flags
 from sqlmodel import Session
 
 from bot.context import Context
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE
 from bot.messages import athlete as words
 from bot.outbox import say
-from bot.service import alerts, asking, checkins, prompts
+from bot.service import after_show, alerts, asking, checkins, prompts
 from bot.service.people import get_person, local_date, profile_of, record
 from bot.service.week import (
     athlete_of,
@@ -22,6 +21,7 @@ from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.traffic import AgendaRow
 from engine.athlete import Event, EventKind
 from engine.checkin import CheckIn, History
+from engine.safety import safety_flags
 
 
 def prompt(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -91,6 +91,9 @@ def event_over(session: Session, duty: AgendaRow, context: Context) -> None:
         return
     event.active = False
     session.add(event)
+    if event.kind != "trial":
+        after_show.begin(session, profile, event, context)
+        return
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.event_over(event.kind), now=context.now)
 
