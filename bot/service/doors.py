@@ -24,6 +24,7 @@ from bot.service import (
     safety_watch,
     stage_doors,
     stage_views,
+    travel,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
@@ -46,13 +47,14 @@ COMMANDS = {
         *athlete_doors.COMMANDS,
         *food_doors.COMMANDS,
         *stage_doors.COMMANDS,
+        *travel.COMMANDS,
         *ready_doors.COMMANDS,
         *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, food_doors, stage_doors, after_show, ready_doors, coach_doors)
+_TABLES = (athlete_doors, food_doors, stage_doors, after_show, travel, ready_doors, coach_doors)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {
