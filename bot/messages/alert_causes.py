@@ -9,6 +9,7 @@ from typing import Any
 from bot.messages import coach_figures as figures
 from bot.messages.safety import symptom_name
 from engine.evidence import safety as evidence
+from engine.evidence.after import AFTER_RISE
 from engine.symptoms import WARNINGS
 
 LONGEST_QUOTE = 200
@@ -127,6 +128,15 @@ _CAUSES: dict[str, Callable[[_Facts], str]] = {
         + ". I gave no "
         "advice and said to ask a doctor. Ask them what they are taking, and bring in a doctor; "
         "diuretics, potassium and insulin have killed people in peak week."
+    ),
+    "after-show-complaint": lambda told: (
+        f"Reported after the show: {told.quote()}. Food that comes back at once after long restriction "
+        "can lower potassium and phosphate: a doctor today, and no large meals until then."
+    ),
+    "after-show-rise": lambda told: (
+        f"Weight up {told.number('up_percent')} % since the last morning before the stage, "
+        f"{told.weight('before_kg')} to {told.weight('weight_kg')} "
+        f"(looked at past {float(AFTER_RISE):g} % in the days after)."
     ),
     "symptom-unread": lambda told: (
         f"Reported something I cannot place: {told.quote()}. Please read it and ask."

@@ -17,6 +17,7 @@ from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
 from bot.flows.coach_second import SECOND
+from bot.flows.plan_review import PLAN_REVIEW, PLAN_TOTAL
 from bot.flows.sheets import SHEET
 from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
 from bot.incoming import Incoming
@@ -44,6 +45,7 @@ from bot.service import (
     notes,
     picture,
     plan_numbers,
+    plan_reviewing,
     planning,
     roster,
     second_coach,
@@ -79,6 +81,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "cmp": compare.compare_athlete,
     "tpl": templates.use_template,
     "tpl-save": templates.ask_to_save,
+    "review": plan_reviewing.show_review,
+    "kcal": plan_reviewing.ask_total,
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
@@ -162,6 +166,8 @@ FLOWS = (
     Registered(TEMPLATE_NAME, templates.name_given),
     Registered(TEMPLATE_USE, templates.use_answered),
     Registered(SHEET, sheets.sheet_answered),
+    Registered(PLAN_REVIEW, plan_reviewing.review_answered),
+    Registered(PLAN_TOTAL, plan_reviewing.total_given),
     Registered(LIMIT, limit_setting.limit_given),
     Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
     Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),

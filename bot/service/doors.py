@@ -13,14 +13,20 @@ from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.outbox import answer_tap, say
 from bot.service import (
+    after_show,
     asking,
     athlete_doors,
     checkins,
     coach_doors,
     documents,
+    food_doors,
     invitations,
+    ready_doors,
     safety_watch,
     second_coach,
+    stage_doors,
+    stage_views,
+    travel,
     uploads,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
@@ -44,15 +50,20 @@ COMMANDS = {
     command.name: command
     for command in (
         *athlete_doors.COMMANDS,
+        *food_doors.COMMANDS,
+        *stage_doors.COMMANDS,
+        *travel.COMMANDS,
+        *ready_doors.COMMANDS,
         *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-TAPS = {tap.prefix: tap for tap in (*athlete_doors.TAPS, *coach_doors.TAPS)}
-DUTIES = {duty.kind: duty for duty in (*athlete_doors.DUTIES, *coach_doors.DUTIES)}
+_TABLES = (athlete_doors, food_doors, stage_doors, after_show, travel, ready_doors, coach_doors)
+TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
+DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {
-    registered.flow.id: registered for registered in (*athlete_doors.FLOWS, *coach_doors.FLOWS)
+    registered.flow.id: registered for table in _TABLES for registered in table.FLOWS
 }
 
 
@@ -108,7 +119,7 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         checkins.edited(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
         _command(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and checkins.one_line(session, person, incoming, context):
+    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context):
         return
     elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
         # The morning's numbers may stand under its pictures.
@@ -117,6 +128,13 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
     ):
         say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
+
+
+def _says_all(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
+    """Whether the text was a whole thing by itself: a morning in one line, or word of a delay."""
+    return checkins.one_line(session, person, incoming, context) or stage_views.heard_delay(
+        session, person, incoming.text, context
+    )
 
 
 def _command(session: Session, person: Person, incoming: Incoming, context: Context) -> None:

@@ -13,11 +13,13 @@ from bot.incoming import Incoming
 from bot.messages import coach as card_words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
+from bot.messages import plan_review as review_words
 from bot.messages import sheets as sheet_words
 from bot.messages import templates as template_words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.people import get_person, local_date, own_athlete
+from bot.service.plan_gate import ask_first, look_over, new_findings
 from bot.service.planning import (
     days_follow_plan,
     set_plan,
@@ -86,7 +88,10 @@ def show_day(
         ]
         for i in range(0, len(keys), 3)
     ]
-    back = [Button(words.back_button(), f"c:plan:{profile.person_id}")]
+    back = [
+        Button(review_words.total_button(), f"c:kcal:{profile.person_id}:{days_out}"),
+        Button(words.back_button(), f"c:plan:{profile.person_id}"),
+    ]
     text = words.day_view(target, day, profile.volume_unit)
     rewrite(session, incoming, text, context, [*buttons, back])
 
@@ -129,14 +134,45 @@ def number_given(session: Session, coach: Person, question: OpenQuestion, contex
         say(session, chat_id=coach.chat_id, text=words.day_over(), now=context.now)
         return
     changed = plan.with_day(replace(target, **{key: question.answers["value"]}))
+    if ask_first(
+        session, coach, profile, event, changed,
+        shape=row.shape, context=context, field=key, days_out=days_out,
+    ):  # fmt: skip
+        return
     if not set_plan(session, coach, profile, event, changed, shape=row.shape, context=context):
         # What was typed did not fit; the question stays, so that another figure can be sent.
         _open_number(session, coach, profile, days_out, key, getattr(target, key), context)
         return
-    value = words.field_value(key, question.answers["value"], profile.volume_unit)
+    number_is_live(session, coach, profile, event, plan, changed, key, days_out, context)
+
+
+def number_is_live(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    before: PeakPlan,
+    changed: PeakPlan,
+    key: str,
+    days_out: int,
+    context: Context,
+    *,
+    noted: str = "",
+) -> None:
+    """What follows from one changed number: it is said with what is new to the review."""
+    target = changed.day(days_out)
+    assert target is not None
+    value = words.field_value(key, getattr(target, key), profile.volume_unit)
+    parts = [words.field_set(key, days_out, value), noted]
+    if not noted:
+        found = new_findings(
+            look_over(session, profile, event, changed, context),
+            look_over(session, profile, event, before, context),
+        )
+        parts.append(review_words.findings_text(found, profile.volume_unit))
     say(
         session, chat_id=coach.chat_id, now=context.now,
-        text=words.field_set(key, days_out, value),
+        text="\n\n".join(part for part in parts if part),
         buttons=[
             [
                 Button(
@@ -147,6 +183,7 @@ def number_given(session: Session, coach: Person, question: OpenQuestion, contex
         ],
     )  # fmt: skip
     if key == "carb_g":
+        day = event.day - timedelta(days=days_out)
         days_follow_plan(session, profile, context, only=day)
     week_changed(session, coach, profile, context, because="plan-changed", was_complete=True)
 
@@ -200,6 +237,7 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
         days[:4],
         days[4:],
         [
+            Button(review_words.review_button(), f"c:review:{profile.person_id}"),
             Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
             Button(words.limits_button(), f"c:limits:{profile.person_id}"),
             Button(words.back_button(), f"c:card:{profile.person_id}"),

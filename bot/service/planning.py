@@ -12,10 +12,12 @@ from bot.flows.coach_event import EVENT, event_zone
 from bot.flows.coach_plan import DRAFT, drafted
 from bot.incoming import Incoming
 from bot.messages import coach_plan as words
+from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
-from bot.service import asking, deciding, prompts
+from bot.service import asking, deciding, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
 from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.plan_gate import ask_first, look_over
 from bot.service.tapping import answer
 from bot.service.week import (
     athlete_of,
@@ -86,6 +88,7 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
     line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
     _tell_event(session, coach, profile, line, context, moved=moved)
+    ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
     week_changed(
         session, coach, profile, context, because="plan-changed", was_complete=was_complete
@@ -137,12 +140,32 @@ def use_plan(
     shape: str,
     context: Context,
 ) -> None:
-    """Put a whole new plan in force, and say what comes next; or say where it does not fit."""
-    if not set_plan(session, coach, profile, event, plan, shape=shape, context=context):
+    """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit."""
+    if ask_first(session, coach, profile, event, plan, shape=shape, context=context):
         return
+    if set_plan(session, coach, profile, event, plan, shape=shape, context=context):
+        draft_is_live(session, coach, profile, event, plan, context)
+
+
+def draft_is_live(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    context: Context,
+    *,
+    noted: str = "",
+) -> None:
+    """What follows from a whole new plan: it is said with what the review found, the days follow."""
     days_follow_plan(session, profile, context)
     was_complete = current_limits(session, event, athlete_of(profile)) is not None
-    text = words.plan_set(own=coach.id == profile.person_id)
+    findings = look_over(session, profile, event, plan, context)
+    parts = (
+        words.plan_set(own=coach.id == profile.person_id),
+        noted,
+        review_words.looked_over(findings, profile.volume_unit),
+    )
     following = (
         Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
         Button(
@@ -150,6 +173,7 @@ def use_plan(
             f"c:limits:{profile.person_id}",
         ),
     )
+    text = "\n\n".join(part for part in parts if part)
     say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[following])
     if was_complete:
         week_changed(session, coach, profile, context, because="plan-changed", was_complete=True)

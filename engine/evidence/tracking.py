@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from engine.evidence.deciding import CHEUVRONT_2004
-from engine.evidence.deciding import OWN_CHOICE as OURS
 from engine.evidence.source import Number, Provenance, Source
 
 KANELLAKIS_2023 = Source(

@@ -1,0 +1,212 @@
+"""The day's menu as it is kept: made from the target in force, and made anew when that changes."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass, replace
+from datetime import date, timedelta
+
+from sqlmodel import Session, select
+
+from bot.context import Context
+from bot.service.food_list import food_of, rows_of, times_of
+from bot.service.people import local_date
+from bot.service.week import baseline_of, current_week, target_in_force
+from bot.store.food import EatenRow, FoodDayRow, FoodRow
+from bot.store.people import AthleteProfile
+from engine.evidence.eating import SODIUM_ROOM_SHARE
+from engine.foods import Food
+from engine.portions import (
+    Choice,
+    DayMenu,
+    Liking,
+    Portion,
+    Totals,
+    Wish,
+    misses,
+    plan_menu,
+    totals_of,
+)
+
+
+@dataclass(frozen=True, slots=True)
+class Today:
+    """Everything that is said of a day's food."""
+
+    row: FoodDayRow
+    target: Totals
+    eaten: Totals
+    left: Totals
+    menu: DayMenu
+    times: tuple[str, ...]
+    usual_day: bool
+
+    def grams(self, food_id: int) -> float:
+        """How much of a food lies ahead."""
+        return sum(p.grams for meal in self.menu.meals for p in meal if p.food.id == str(food_id))
+
+
+def today(
+    session: Session, profile: AthleteProfile, context: Context, *, anew: bool = False
+) -> Today:
+    """The menu for what is left of today.
+
+    It is made anew where `anew` asks for it, where there is none yet, and where the target has
+    changed since; then it stays as near to the menu before as the rest of the day allows.
+    """
+    day = local_date(profile, context)
+    row = day_row(session, profile.person_id, day, context)
+    target, usual_day = target_of(session, profile, day)
+    eaten = eaten_on(session, profile.person_id, day)
+    left = Totals(*(max(t - e, 0) for t, e in zip(_figures(target), _figures(eaten), strict=True)))
+    times = [at for at in times_of(session, profile.person_id) if at not in row.settled]
+    foods = {str(food.id): food_of(food) for food in rows_of(session, profile.person_id)}
+    kept = _kept(row, foods)
+    current = row.target == asdict(target) and [meal["at"] for meal in row.meals] == times
+    if anew or not current or kept is None:
+        menu = _made(session, profile, row, target, eaten, len(times), context)
+        row.meals = [
+            {"at": at, "portions": {p.food.id: p.steps for p in meal}}
+            for at, meal in zip(times, menu.meals, strict=False)
+        ]
+        row.target, row.made_at = asdict(target), context.now
+        session.add(row)
+        session.flush()
+    else:
+        totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
+        menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
+    meals = menu.meals if times else ()
+    return Today(row, target, eaten, left, replace(menu, meals=meals), tuple(times), usual_day)
+
+
+def day_row(session: Session, athlete_id: int, day: date, context: Context) -> FoodDayRow:
+    query = select(FoodDayRow).where(FoodDayRow.athlete_id == athlete_id, FoodDayRow.date == day)
+    row = session.exec(query).first()
+    if row is None:
+        row = FoodDayRow(athlete_id=athlete_id, date=day, made_at=context.now)
+        session.add(row)
+        session.flush()
+    return row
+
+
+def target_of(session: Session, profile: AthleteProfile, day: date) -> tuple[Totals, bool]:
+    """The day's target, or the habitual day where no plan holds (and whether that is so)."""
+    week = current_week(session, profile)
+    found = target_in_force(session, week, day) if week is not None else None
+    source = found or baseline_of(profile)
+    target = Totals(
+        carb_g=source.carb_g, protein_g=source.protein_g, fat_g=source.fat_g,
+        fibre_g=source.fibre_g, sodium_mg=source.sodium_mg,
+    )  # fmt: skip
+    return target, found is None
+
+
+def eaten_on(session: Session, athlete_id: int, day: date) -> Totals:
+    rows = session.exec(
+        select(EatenRow, FoodRow)
+        .join(FoodRow)
+        .where(EatenRow.athlete_id == athlete_id, EatenRow.date == day)
+    )
+    return totals_of((food_of(food), eaten.grams) for eaten, food in rows)
+
+
+def eat(
+    session: Session, profile: AthleteProfile, food_id: int, grams: float, context: Context
+) -> None:
+    """Note that it was eaten today."""
+    session.add(
+        EatenRow(
+            athlete_id=profile.person_id, date=local_date(profile, context), food_id=food_id,
+            grams=grams, at=context.now,
+        )
+    )  # fmt: skip
+    session.flush()
+
+
+def load_needs(
+    session: Session, profile: AthleteProfile, context: Context
+) -> tuple[list[tuple[Food, float]], list[tuple[Food, float]], int] | None:
+    """Grams over the load days and the day itself, those of the day itself, and the days counted.
+
+    None where no load lies ahead.
+    """
+    week = current_week(session, profile)
+    first = local_date(profile, context)
+    days = [week.event.day - timedelta(days=out) for out in (3, 2, 1, 0)] if week else []
+    ahead = [day for day in days if day >= first]
+    if week is None or len(ahead) < 2:
+        return None
+    foods = {str(row.id): food_of(row) for row in rows_of(session, profile.person_id)}
+    meals = len(times_of(session, profile.person_id))
+    whole: dict[str, float] = {}
+    last: dict[str, float] = {}
+    for day in ahead:
+        target, _ = target_of(session, profile, day)
+        menu = plan_menu(_choices(session, profile, {}), _wish(target, Totals()), meals)
+        last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
+        whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
+    return (
+        [(foods[id], grams) for id, grams in whole.items()],
+        [(foods[id], grams) for id, grams in last.items()],
+        len(ahead) - 1,
+    )
+
+
+def _made(
+    session: Session,
+    profile: AthleteProfile,
+    row: FoodDayRow,
+    target: Totals,
+    eaten: Totals,
+    meals: int,
+    context: Context,
+) -> DayMenu:
+    before: dict[str, int] = {}
+    for meal in row.meals:
+        for id, steps in meal["portions"].items():
+            before[id] = before.get(id, 0) + steps
+    choices = [c for c in _choices(session, profile, before) if int(c.food.id) not in row.left_out]
+    listed = {choice.food.id for choice in choices}
+    locked = {id: steps for id, steps in row.locked.items() if id in listed}
+    wanted = [str(id) for id in row.wanted if str(id) in listed]
+    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+
+
+def _choices(session: Session, profile: AthleteProfile, before: dict[str, int]) -> list[Choice]:
+    """The list without what never digests well. A menu before it is the usual from then on."""
+    return [
+        Choice(
+            food=food_of(row),
+            liking=Liking(row.liking),
+            usual_g=before.get(str(row.id), 0) * row.step_g if before else row.usual_g,
+        )
+        for row in rows_of(session, profile.person_id)
+        if row.liking != "never"
+    ]
+
+
+def _wish(target: Totals, eaten: Totals) -> Wish:
+    room = float(SODIUM_ROOM_SHARE) * target.sodium_mg
+    return Wish(
+        carb_g=max(target.carb_g - eaten.carb_g, 0),
+        protein_g=max(target.protein_g - eaten.protein_g, 0),
+        fat_g=max(target.fat_g - eaten.fat_g, 0),
+        fibre_most_g=max(target.fibre_g - eaten.fibre_g, 0),
+        sodium_least_mg=max(target.sodium_mg - room - eaten.sodium_mg, 0),
+        sodium_most_mg=max(target.sodium_mg + room - eaten.sodium_mg, 0),
+    )
+
+
+def _kept(row: FoodDayRow, foods: dict[str, Food]) -> tuple[tuple[Portion, ...], ...] | None:
+    """The menu as it was made; None where a food of it is no longer on the list."""
+    if not row.made_at or not row.target:
+        return None
+    if any(id not in foods for meal in row.meals for id in meal["portions"]):
+        return None
+    return tuple(
+        tuple(Portion(foods[id], steps) for id, steps in meal["portions"].items())
+        for meal in row.meals
+    )
+
+
+def _figures(totals: Totals) -> tuple[float, ...]:
+    return tuple(asdict(totals).values())

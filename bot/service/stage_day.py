@@ -1,0 +1,185 @@
+"""The timetable of the day as it is kept: laid out, moved, called off; its reminders in the agenda."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot import agenda
+from bot.context import Context
+from bot.service.people import record
+from bot.service.prompts import subject
+from bot.store.people import AthleteProfile, Person
+from bot.store.stage import StageRow
+from bot.store.traffic import AgendaRow
+from bot.store.week import EventRow
+from engine.stage_day import Entry, Kind, StageDay, in_order, timeline
+
+REMIND = "stage"
+#: A reminder that could not be given within this span of its time is not given at all.
+STALE_AFTER = timedelta(minutes=20)
+
+
+def stage_row(session: Session, event: EventRow) -> StageRow | None:
+    return session.exec(select(StageRow).where(StageRow.event_id == event.id)).first()
+
+
+def lay_out(
+    session: Session,
+    profile: AthleteProfile,
+    event: EventRow,
+    day: StageDay,
+    by: Person,
+    context: Context,
+) -> StageRow:
+    """Set the day, or set it anew; what has been done stays done."""
+    row = stage_row(session, event) or StageRow(
+        event_id=event.id or 0, athlete_id=profile.person_id, facts={}, entries=[],
+        set_by=by.id or 0, set_at=context.now,
+    )  # fmt: skip
+    row.cancelled_at = None
+    row.set_by, row.set_at = by.id or 0, context.now
+    _plan(session, profile, event, row, day, context)
+    record(session, profile.person_id, "day laid out", context, by=by.id, stage_day=row.id)
+    return row
+
+
+def move(
+    session: Session,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: StageRow,
+    minutes: int,
+    by: Person,
+    context: Context,
+) -> None:
+    """The classes still ahead come so much later, or earlier: the rest of the day anew."""
+    day = day_of(row).moved(timedelta(minutes=minutes), context.now)
+    _plan(session, profile, event, row, day, context)
+    record(session, profile.person_id, "day moved", context, by=by.id, minutes=minutes)
+
+
+def call_off(
+    session: Session, profile: AthleteProfile, row: StageRow, by: Person, context: Context
+) -> None:
+    row.cancelled_at = context.now
+    session.add(row)
+    cancel_reminders(session, profile, context)
+    record(session, profile.person_id, "stage called off", context, by=by.id)
+
+
+def day_of(row: StageRow) -> StageDay:
+    """The engine's day of a row."""
+    facts = row.facts
+
+    def at(key: str) -> datetime | None:
+        return datetime.fromisoformat(facts[key]) if facts.get(key) else None
+
+    return StageDay(
+        stages=tuple(datetime.fromisoformat(stage) for stage in facts["stages"]),
+        usual_wake=datetime.fromisoformat(facts["usual_wake"]),
+        travel_min=facts["travel_min"],
+        registration=at("registration"),
+        tan=at("tan"),
+    )
+
+
+def entries_of(row: StageRow) -> list[tuple[Entry, bool]]:
+    """Every entry and whether it is done, in order."""
+    done = {entry["key"] for entry in row.entries if entry["done"]}
+    found = [
+        Entry(e["key"], Kind(e["kind"]), datetime.fromisoformat(e["at"]), e["class_number"])
+        for e in row.entries
+    ]
+    return [(entry, entry.key in done) for entry in in_order(found)]
+
+
+def settle(session: Session, row: StageRow, key: str) -> Entry | None:
+    """Mark an entry done, as its one reminder falls due; None where it is no longer there."""
+    found = next((e for e, _ in entries_of(row) if e.key == key), None)
+    if found is None:
+        return None
+    row.entries = [{**e, "done": e["done"] or e["key"] == key} for e in row.entries]
+    session.add(row)
+    session.flush()
+    return found
+
+
+def cancel_reminders(session: Session, profile: AthleteProfile, context: Context) -> None:
+    """Cancel those ahead; one that has just fallen due is still to be said."""
+    waiting = session.exec(
+        select(AgendaRow).where(
+            AgendaRow.subject == subject(profile),
+            AgendaRow.status == "waiting",
+            AgendaRow.due_at > context.now,
+            col(AgendaRow.kind).startswith(f"{REMIND}:"),
+        )
+    )
+    for row in waiting:
+        row.status = "cancelled"
+        session.add(row)
+    session.flush()
+
+
+def _plan(
+    session: Session,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: StageRow,
+    day: StageDay,
+    context: Context,
+) -> None:
+    # What was due by now counts as done, whether or not its reminder has gone out yet.
+    done = [e for e, is_done in entries_of(row) if is_done or e.at <= context.now]
+    # Laid out days before, nothing is bound by now.
+    ahead = timeline(day, now=context.now, done=done)
+    row.facts = _facts(day)
+    row.entries = [*_kept(done, done=True), *_kept(ahead, done=False)]
+    session.add(row)
+    session.flush()
+    cancel_reminders(session, profile, context)
+    for entry in ahead:
+        agenda.put(
+            session, subject=subject(profile), local_date=event.day, kind=f"{REMIND}:{entry.key}",
+            due_at=entry.at, payload={"stage_day": row.id, "key": entry.key},
+        )  # fmt: skip
+
+
+def _facts(day: StageDay) -> dict[str, Any]:
+    return {
+        "stages": [stage.isoformat() for stage in day.stages],
+        "usual_wake": day.usual_wake.isoformat(),
+        "travel_min": day.travel_min,
+        "registration": day.registration.isoformat() if day.registration else None,
+        "tan": day.tan.isoformat() if day.tan else None,
+    }
+
+
+def _kept(entries: Sequence[Entry], *, done: bool) -> list[dict[str, Any]]:
+    return [
+        {
+            "key": entry.key,
+            "kind": entry.kind.value,
+            "at": entry.at.isoformat(),
+            "class_number": entry.class_number,
+            "done": done,
+        }
+        for entry in entries
+    ]
+
+
+def running(row: StageRow | None, event: EventRow, context: Context) -> bool:
+    """Whether the day can still be moved: it is set, not called off, and a class lies ahead."""
+    if row is None or row.cancelled_at is not None:
+        return False
+    return max(day_of(row).stages) > context.now
+
+
+def local_day(event: EventRow, context: Context) -> bool:
+    """Whether it is the event's day where the event is, or the night after it."""
+    local = context.now.astimezone(ZoneInfo(event.zone))
+    return event.day in (local.date(), (local - timedelta(hours=4)).date())

@@ -1,0 +1,23 @@
+"""The day itself: its commands, buttons, flows and timed duties, for the list in `doors`."""
+
+from __future__ import annotations
+
+from bot.flows.stage import LOOK, STAGE
+from bot.messages import stage as words
+from bot.service import stage_views
+from bot.service.asking import Registered
+from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
+from bot.service.stage_day import REMIND
+
+BOTH = ATHLETE | COACH
+
+COMMANDS = (
+    Command("stage", BOTH, stage_views.show, words.menu),
+    Command("late", BOTH, stage_views.late, words.late_menu),
+)
+TAPS = (Tap("st", BOTH, stage_views.tapped),)
+FLOWS = (
+    Registered(STAGE, stage_views.times_given),
+    Registered(LOOK, stage_views.look_given),
+)
+DUTIES = (Duty(REMIND, stage_views.remind),)

@@ -1,0 +1,112 @@
+"""Numbers behind body composition, resting energy, and whether a peak week is worth it."""
+
+from __future__ import annotations
+
+from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE
+from engine.evidence.safety import ENERGY_AVAILABILITY, NCAA_WEIGHT_LOSS
+from engine.evidence.source import Number, Provenance, Source
+
+JACKSON_POLLOCK_1978 = Source(
+    "jackson-pollock-1978",
+    "Jackson & Pollock 1978, Br J Nutr 40:497-504: body density of men from skinfolds (standard "
+    "error 0.0077 to 0.0078 g/mL, some 3.5 % body fat; very lean athletes were few among them)",
+    Provenance.SEEN,
+)
+JACKSON_POLLOCK_WARD_1980 = Source(
+    "jackson-pollock-ward-1980",
+    "Jackson, Pollock & Ward 1980, Med Sci Sports Exerc 12:175-182: body density of women from "
+    "skinfolds (three sites seen quoted, seven sites from memory)",
+    Provenance.SEEN,
+)
+SIRI_1961 = Source(
+    "siri-1961", "Siri 1961: body fat in % = 495 / density (g/mL) - 450", Provenance.SEEN
+)
+MIFFLIN_1990 = Source(
+    "mifflin-1990",
+    "Mifflin, St Jeor et al. 1990, Am J Clin Nutr 51:241-247: resting energy 10 x kg + 6.25 x cm - "
+    "5 x years, + 5 for men, - 161 for women (kcal a day)",
+    Provenance.SEEN,
+)
+CUNNINGHAM_1980 = Source(
+    "cunningham-1980",
+    "Cunningham 1980, Am J Clin Nutr 33:2372-2374: resting energy 500 + 22 x fat-free mass in kg "
+    "(kcal a day)",
+    Provenance.SEEN,
+)
+PEAK_WEEK_WORTH = Source(
+    "what-a-peak-week-is-worth",
+    "Common practice: a peak week is worth a per cent or two, and only to somebody already lean; "
+    "Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % body mass and 2.1 % muscle thickness on "
+    "habit in very lean men",
+    Provenance.PRACTICE,
+)
+HELMS_2014_LOSS = Source(
+    "helms-2014-loss",
+    "Helms et al. 2014, J Int Soc Sports Nutr 11:20: lose 0.5 to 1 % of body mass a week",
+    Provenance.SEEN,
+)
+REDS_2023 = Source(
+    "reds-2023",
+    "Mountjoy et al. 2023, Br J Sports Med 57:1073: periods that stay away are a sign of low energy "
+    "availability and are for a doctor to look at",
+    Provenance.SEEN,
+)
+NICE_REFEEDING = Source(
+    "nice-refeeding",
+    "NICE criteria for a high risk of refeeding problems: body mass index under 16, or more than "
+    "15 % of body mass lost in 3 to 6 months, by themselves",
+    Provenance.SEEN,
+)
+SCREENING = Source(
+    "screening-first",
+    "An answer of the health screening asks for a doctor's word before any peak week",
+    Provenance.PRACTICE,
+)
+INJURY = Source("injury-first", "an injury is a doctor's matter first", Provenance.PRACTICE)
+
+CONDITION_READY = Number(
+    name="condition rating from which a peak week has something to show", value=4, unit="of 5",
+    source=PEAK_WEEK_WORTH,
+)  # fmt: skip
+BODY_FAT_HIGH_MEN = Number(
+    name="body fat over which a rating of lean is doubted, men", value=10, unit="%",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+BODY_FAT_HIGH_WOMEN = Number(
+    name="body fat over which a rating of lean is doubted, women", value=18, unit="%",
+    source=COMMON_PRACTICE,
+)  # fmt: skip
+LOSS_FAST = Number(
+    name="weekly loss that is fast", value=1.0, unit="% of body mass per week",
+    source=HELMS_2014_LOSS, note="strictly over",
+)  # fmt: skip
+LOSS_TOO_FAST = Number(
+    name="weekly loss that is too fast", value=1.5, unit="% of body mass per week",
+    source=NCAA_WEIGHT_LOSS, note="strictly over",
+)  # fmt: skip
+LONG_DIET_WEEKS = Number(
+    name="diet that has been long", value=24, unit="weeks", source=COMMON_PRACTICE,
+    note="strictly over",
+)  # fmt: skip
+BMI_TOO_LOW = Number(
+    name="body mass index that is a doctor's matter", value=16, unit="kg/m2",
+    source=NICE_REFEEDING, note="strictly under",
+)  # fmt: skip
+LOSS_IN_ALL = Number(
+    name="loss over the diet that is a doctor's matter", value=15, unit="% of body mass",
+    source=NICE_REFEEDING, note="strictly over",
+)  # fmt: skip
+LOW_AVAILABILITY = Number(
+    name="low energy availability", value=30, unit="kcal per kg fat-free mass per day",
+    source=ENERGY_AVAILABILITY, note="strictly under; a note, for one day's sum is an estimate",
+)  # fmt: skip
+VERY_LOW_AVAILABILITY = Number(
+    name="very low energy availability", value=20, unit="kcal per kg fat-free mass per day",
+    source=ENERGY_AVAILABILITY,
+    note="strictly under; the lower end of what men were thought to bear (Fagerberg 2017)",
+)  # fmt: skip
+SLEEP_SHORT_H = Number(
+    name="sleep a night that is short", value=6, unit="h", source=OWN_CHOICE, note="strictly under"
+)
+SKINFOLD_LEAST_MM = Number(name="least skinfold", value=2, unit="mm", source=OWN_CHOICE)
+SKINFOLD_MOST_MM = Number(name="most skinfold", value=80, unit="mm", source=OWN_CHOICE)

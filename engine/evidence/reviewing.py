@@ -1,0 +1,99 @@
+"""Numbers against which a plan is reviewed. "Habit" is the habitual day, kept inside the rails."""
+
+from __future__ import annotations
+
+from engine.evidence.deciding import (
+    ARETA_2018,
+    COMMON_PRACTICE,
+    DE_MORAES_2019,
+    FOO_2022,
+    HOMER_2024,
+    OWN_CHOICE,
+    SEDLOCK_2008,
+)
+from engine.evidence.source import Number, Provenance, Source
+
+ESCALANTE_2021_WATER = Source(
+    "escalante-2021-water",
+    "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor sodium "
+    "is to be cut hard, and whatever is done is to be rehearsed (the framing was seen)",
+    Provenance.SEEN,
+)
+SODIUM_MODELS = Source(
+    "sodium-and-body-water",
+    "Bie 2018, Am J Physiol Regul (doi 10.1152/ajpregu.00363.2017): a lasting 100 mmol (2,300 mg) a "
+    "day more holds about 0.9 L of water; Heer 2000, Am J Physiol Renal 278:F585, saw none. What a "
+    "swing does to one athlete cannot be foretold",
+    Provenance.SEEN,
+)
+CALORIE_TOTALS = Source(
+    "kcal-by-two-conventions",
+    "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "
+    "protein 4, fat 9 kcal/g) or by the general Atwater factors 4/9/4 with fibre counted as "
+    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74, from memory)",
+    Provenance.SEEN,
+)
+REHEARSAL = Source(
+    "rehearse-first",
+    "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the week as "
+    "a trial two to eight weeks before; one earlier outcome says more than any table",
+    Provenance.PRACTICE,
+)
+
+WATER_CUT_SHARE = Number(
+    name="share of habit under which water is cut", value=0.9, unit="1",
+    source=ESCALANTE_2021_WATER, note="strictly under; a tenth is how exactly people drink (ours)",
+)  # fmt: skip
+WATER_LOAD_L = Number(
+    name="water over habit that is a water load", value=1.0, unit="L/day", source=COMMON_PRACTICE,
+    note="strictly over",
+)  # fmt: skip
+SODIUM_SWING_SHARE = Number(
+    name="departure of sodium from habit that is a swing", value=0.25, unit="1",
+    source=SODIUM_MODELS, note="strictly over; the share is our own choice",
+)  # fmt: skip
+FIBRE_LATE_G = Number(
+    name="fibre a day from three days out on that is high", value=20, unit="g/day",
+    source=FOO_2022, note="strictly over",
+)  # fmt: skip
+FIBRE_LATE_DAYS = Number(
+    name="days out from which fibre counts as late", value=3, unit="days out", source=FOO_2022
+)
+LEGS_LAST_DAY = Number(
+    name="last day on which legs are trained", value=6, unit="days out", source=COMMON_PRACTICE,
+    note="one day later is told, later still has to be answered",
+)  # fmt: skip
+NEW_STIMULUS_DAYS = Number(
+    name="days out from which nothing new or hard is trained", value=4, unit="days out",
+    source=COMMON_PRACTICE,
+    note="sore, swollen muscle; eccentric work also slows refilling (Doyle 1993, from memory)",
+)  # fmt: skip
+CARDIO_JUMP_MIN = Number(
+    name="cardio over the most of the days before that is a jump", value=20, unit="min",
+    source=COMMON_PRACTICE, note="strictly over, from four days out on",
+)  # fmt: skip
+LAST_DAY_RATIO = Number(
+    name="carbs of one of the last two days against the day before that are a jump",
+    value=1.5, unit="1", source=DE_MORAES_2019,
+    note="strictly over; the study shows what a sudden day does to the gut, the ratio is ours",
+)  # fmt: skip
+LAST_DAY_LEAST_G_PER_KG = Number(
+    name="rise under which it is no jump", value=1.0, unit="g/kg", source=OWN_CHOICE,
+    note="at or under",
+)  # fmt: skip
+LOAD_THAT_DOES_LITTLE = Number(
+    name="mean load day under which little is to be expected", value=6, unit="g/kg/day",
+    source=ARETA_2018, note="strictly under",
+)  # fmt: skip
+LOAD_WOMEN_NEED = Number(
+    name="load day that women have to pass", value=8, unit="g/kg/day", source=SEDLOCK_2008,
+    note="the heaviest day at or under it",
+)  # fmt: skip
+DEEP_DEPLETION_G_PER_KG = Number(
+    name="carbs before the load under which depletion is deep", value=1.0, unit="g/kg/day",
+    source=HOMER_2024, note="strictly under; three deep days and one of 9 g/kg gained 0.3 % on habit",
+)  # fmt: skip
+TOTAL_OFF_SHARE = Number(
+    name="how far a stated kcal total may lie from its own macros", value=0.03, unit="1",
+    source=CALORIE_TOTALS, note="strictly over, by either convention; the share is ours",
+)  # fmt: skip

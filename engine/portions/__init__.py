@@ -1,0 +1,23 @@
+"""A day's targets turned into portions of the athlete's own foods."""
+
+from .day import points, solve_day
+from .meals import spread
+from .menu import DayMenu, Portion, plan_menu
+from .wish import Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
+
+__all__ = [
+    "Choice",
+    "DayMenu",
+    "Liking",
+    "Miss",
+    "Portion",
+    "Totals",
+    "Wish",
+    "misses",
+    "most_steps",
+    "plan_menu",
+    "points",
+    "solve_day",
+    "spread",
+    "totals_of",
+]

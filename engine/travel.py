@@ -1,0 +1,123 @@
+"""A journey to an event in another zone: how far the clock shifts, and when to eat on the way.
+
+Durations are real ones, on instants in UTC; clocks are only for showing.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import UTC, date, datetime, time, timedelta
+from zoneinfo import ZoneInfo
+
+from engine.evidence import travel as e
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Journey:
+    """Leaving and arriving as aware instants; `wake` is the usual time of getting up."""
+
+    leave: datetime
+    arrive: datetime
+    home_zone: str
+    away_zone: str
+    wake: time
+
+    def __post_init__(self) -> None:
+        if self.leave.tzinfo is None or self.arrive.tzinfo is None:
+            raise ValueError("an instant needs its zone")
+        if not timedelta(0) < self.arrive - self.leave <= timedelta(days=3):
+            raise ValueError("a journey ends after it begins, and within three days")
+        ZoneInfo(self.home_zone), ZoneInfo(self.away_zone)  # unknown zones are refused by name
+
+
+@dataclass(frozen=True, slots=True)
+class JourneyMeal:
+    """When to eat, and on whose clocks it is shown: home until leaving, away from then on."""
+
+    at: datetime
+    zone: str
+
+
+@dataclass(frozen=True, slots=True)
+class JourneyPlan:
+    """`shift_h`: the clock away is so much ahead of home (negative: behind).
+
+    `at_home`: for days before leaving, the waking time to move to, earliest day first.
+    `settled_on`: the date away on which the body clock has about caught up.
+    """
+
+    shift_h: float
+    at_home: tuple[tuple[date, time], ...]
+    meals: tuple[JourneyMeal, ...]
+    settled_on: date
+
+
+def plan_journey(journey: Journey) -> JourneyPlan:
+    """The shift, what of it can be begun at home, meals on the way, and when it is settled."""
+    shift = _shift_h(journey)
+    at_home = _at_home(journey, shift)
+    rate = float(e.EAST_H_A_DAY if shift > 0 else e.WEST_H_A_DAY)
+    moved = min(len(at_home) * rate, abs(shift))
+    days = math.ceil((abs(shift) - moved) / rate - 1e-9)
+    arrival = journey.arrive.astimezone(ZoneInfo(journey.away_zone)).date()
+    return JourneyPlan(shift, at_home, _meals(journey), arrival + timedelta(days=max(days, 0)))
+
+
+def _shift_h(journey: Journey) -> float:
+    """By how much the clocks differ on arrival, the shorter way round."""
+    home, away = (
+        journey.arrive.astimezone(ZoneInfo(zone)).utcoffset() or timedelta()
+        for zone in (journey.home_zone, journey.away_zone)
+    )
+    hours = (away - home) / timedelta(hours=1)
+    if hours > 12:
+        return hours - 24
+    return hours + 24 if hours <= -12 else hours
+
+
+def _at_home(journey: Journey, shift: float) -> tuple[tuple[date, time], ...]:
+    if abs(shift) < float(e.SHIFT_WORTH_H):
+        return ()
+    rate = float(e.EAST_H_A_DAY if shift > 0 else e.WEST_H_A_DAY)
+    days = min(int(e.SHIFT_AT_HOME_DAYS.value), math.floor(abs(shift) / rate))
+    leaving = journey.leave.astimezone(ZoneInfo(journey.home_zone)).date()
+    way = -1 if shift > 0 else 1  # east: earlier, west: later
+    found = []
+    for number in range(1, days + 1):
+        moved = datetime.combine(leaving, journey.wake) + timedelta(hours=way * rate * number)
+        found.append((leaving - timedelta(days=days - number + 1), moved.time()))
+    return tuple(found)
+
+
+def _meals(journey: Journey) -> tuple[JourneyMeal, ...]:
+    """From waking at home to bed away, three hours apart, none in the night of the clocks away."""
+    home, away = ZoneInfo(journey.home_zone), ZoneInfo(journey.away_zone)
+    leaving = journey.leave.astimezone(home)
+    woke = datetime.combine(leaving.date(), journey.wake, home).astimezone(UTC)
+    woke = min(woke, journey.leave.astimezone(UTC) - timedelta(hours=1))
+    arriving = journey.arrive.astimezone(away)
+    bed = datetime.combine(arriving.date(), journey.wake, away).astimezone(UTC) + timedelta(
+        hours=float(e.BED_AFTER_WAKE_H)
+    )
+    end = max(bed - timedelta(minutes=float(e.LAST_MEAL_BEFORE_BED_MIN)), woke)
+    at = woke + timedelta(minutes=float(e.FIRST_MEAL_MIN))
+    found = []
+    while at <= end:
+        flying = at >= journey.leave
+        if not (flying and _is_night(journey, at)):
+            zone = journey.away_zone if flying else journey.home_zone
+            found.append(JourneyMeal(_rounded(at), zone))
+        at += timedelta(minutes=float(e.MEAL_EVERY_MIN))
+    return tuple(found)
+
+
+def _is_night(journey: Journey, at: datetime) -> bool:
+    local = at.astimezone(ZoneInfo(journey.away_zone))
+    wakes = datetime.combine(local.date(), journey.wake)
+    since = (local.replace(tzinfo=None) - wakes) % timedelta(days=1)
+    return since >= timedelta(hours=24 - float(e.NIGHT_H))
+
+
+def _rounded(at: datetime) -> datetime:
+    return at - timedelta(minutes=at.minute % 5, seconds=at.second, microseconds=at.microsecond)

@@ -1,0 +1,154 @@
+"""The three mornings after: one short question each, and what is done about an answer."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, datetime, timedelta
+
+import pytest
+from sqlmodel import select
+
+from bot.messages.after_show import SYMPTOMS
+from bot.store.traffic import AgendaRow
+from bot.store.week import AlertRow, CheckInRow
+from engine.symptoms import Symptom
+from tests.support.weeks import Team
+from tests.support.world import Said, text_of
+
+ASKED = "How is it?"
+
+
+@pytest.fixture
+def team(team_at: Callable[[datetime], Team]) -> Team:
+    """The afternoon of the show; Mira weighed 61 kg that morning."""
+    team = team_at(datetime(2027, 5, 9, 5, 31, tzinfo=UTC))
+    team.athlete.writes("61.0 8 3.5 4 on target fine")
+    team.world.until(datetime(2027, 5, 9, 15, 0, tzinfo=UTC))
+    team.athlete.hears()
+    team.coach.hears()
+    return team
+
+
+def morning(team: Team, number: int) -> list[Said]:
+    """The `number`-th morning after, at half past six in London."""
+    team.world.until(datetime(2027, 5, 9, 5, 31, tzinfo=UTC) + timedelta(days=number))
+    return team.athlete.hears()
+
+
+def alerts(team: Team) -> set[str]:
+    with team.world.session() as session:
+        return {row.flag for row in session.exec(select(AlertRow))}
+
+
+def test_the_morning_after_brings_the_cautions_and_one_short_question(team: Team) -> None:
+    said = text_of(morning(team, 1))
+    assert "The show is behind you" in said
+    assert "Weakness, palpitations, swelling" in said
+    assert "Good morning, Mira. Day 1 after. How is it?" in said
+    assert "Your weight, if you stepped on the scale?" in text_of(team.athlete.taps("Fine"))
+    assert "Ordinary meals, to appetite" in text_of(team.athlete.taps("Not today"))
+    assert team.coach.hears() == []
+
+
+def test_it_is_asked_on_three_mornings_and_then_no_more(team: Team) -> None:
+    for number in (1, 2, 3):
+        assert f"Day {number} after. How is it?" in text_of(morning(team, number))
+        team.athlete.taps("Fine")
+        last = text_of(team.athlete.taps("Not today"))
+    assert "last of these mornings" in last
+    assert morning(team, 4) == []
+    assert morning(team, 6) == []
+
+
+def test_a_warning_sign_stops_everything_as_ever(team: Team) -> None:
+    morning(team, 2)
+    team.athlete.taps("Something is off")
+    team.athlete.taps("Weak or heavy limbs")
+    team.athlete.taps("That's all")
+    said = text_of(team.athlete.taps("Not today"))
+    assert "Stop. You reported: weak or heavy limbs" in said
+    assert "emergency number" in said
+    assert "limb-weakness" in alerts(team)
+    assert "weak or heavy limbs" in text_of(team.coach.hears()).lower()
+
+
+def test_swelling_is_a_doctors_matter_today_and_the_coach_is_fetched(team: Team) -> None:
+    morning(team, 2)
+    team.athlete.taps("Something is off")
+    team.athlete.taps("Swollen legs or feet")
+    team.athlete.taps("That's all")
+    said = text_of(team.athlete.taps("Not today"))
+    assert "for a doctor to look at, today" in said
+    assert "I have told Ravi" in said
+    assert "after-show-complaint" in alerts(team)
+    assert "can lower potassium and phosphate" in text_of(team.coach.hears())
+
+
+def test_what_is_written_in_own_words_is_read_too(team: Team) -> None:
+    morning(team, 1)
+    team.athlete.taps("Something is off")
+    said = text_of(team.athlete.writes("my hands are swollen"))
+    said += text_of(team.athlete.taps("Not today"))
+    assert "for a doctor to look at, today" in said
+
+
+def test_what_cannot_be_placed_is_passed_on_to_the_coach(team: Team) -> None:
+    morning(team, 1)
+    team.athlete.taps("Something is off")
+    team.athlete.writes("my left ear rings")
+    assert "for a doctor to look at" in text_of(team.athlete.taps("Not today"))
+    assert "something is off after the show: my left ear rings" in text_of(team.coach.hears())
+
+
+def test_a_steep_rise_is_told_to_both(team: Team) -> None:
+    morning(team, 2)
+    team.athlete.taps("Fine")
+    # 61 kg on the day; 5 % over is 64.05
+    assert "That is a steep rise" in text_of(team.athlete.writes("64.2"))
+    assert "Weight up 5.2 %" in text_of(team.coach.hears())
+    with team.world.session() as session:
+        row = session.exec(select(CheckInRow).where(CheckInRow.date == team.world.now.date())).one()
+    assert row.weight_kg == 64.2
+
+
+def test_some_kilos_up_are_as_they_should_be(team: Team) -> None:
+    morning(team, 2)
+    team.athlete.taps("Fine")
+    assert "Ordinary meals" in text_of(team.athlete.writes("63.5 kg"))
+    assert not {flag for flag in alerts(team) if flag.startswith("after-show")}
+
+
+def test_an_unanswered_morning_is_not_nagged_about(team: Team) -> None:
+    morning(team, 1)
+    team.world.later(hours=20)
+    assert team.athlete.hears() == []
+    assert team.coach.hears() == []
+
+
+def test_a_new_week_that_has_begun_asks_its_own_questions_instead(team: Team) -> None:
+    morning(team, 1)
+    team.coach.presses(f"c:event:{team.athlete_id}")
+    team.coach.taps("A show")
+    team.coach.writes("16 May")
+    team.coach.taps("Same zone")
+    team.athlete.hears()
+    assert ASKED not in text_of(morning(team, 2))
+
+
+def test_a_trial_ends_as_before(team_at: Callable[[datetime], Team]) -> None:
+    team = team_at(datetime(2027, 5, 2, 5, 0, tzinfo=UTC))
+    team.coach.presses(f"c:event:{team.athlete_id}")
+    team.coach.taps("A trial")
+    team.coach.writes("9 May")
+    team.coach.taps("Same zone")
+    team.world.until(datetime(2027, 5, 10, 8, 0, tzinfo=UTC))
+    said = text_of(team.athlete.hears())
+    assert "The trial is behind you" in said
+    assert ASKED not in said
+    with team.world.session() as session:
+        kinds = [row.kind for row in session.exec(select(AgendaRow))]
+    assert not [kind for kind in kinds if kind.startswith("after-show")]
+
+
+def test_what_can_be_ticked_is_known_to_the_engine() -> None:
+    assert set(SYMPTOMS) <= set(Symptom)

@@ -1,0 +1,96 @@
+"""A journey to another zone: the shift, its beginning at home, and meals on the way."""
+
+from __future__ import annotations
+
+from datetime import UTC, date, datetime, time, timedelta
+from itertools import pairwise
+from zoneinfo import ZoneInfo
+
+import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+
+from engine.travel import Journey, plan_journey
+
+LONDON, NEW_YORK, TOKYO = "Europe/London", "America/New_York", "Asia/Tokyo"
+
+
+def journey(away: str, leave: str | datetime, hours: float, home: str = LONDON) -> Journey:
+    when = datetime.fromisoformat(leave) if isinstance(leave, str) else leave
+    start = when.replace(tzinfo=ZoneInfo(home)).astimezone(UTC)
+    return Journey(
+        leave=start, arrive=start + timedelta(hours=hours), home_zone=home, away_zone=away,
+        wake=time(7),
+    )  # fmt: skip
+
+
+def test_westwards_the_clock_falls_back_and_sleep_moves_later() -> None:
+    plan = plan_journey(journey(NEW_YORK, "2027-05-05T11:00", 8))
+    assert plan.shift_h == -5
+    assert plan.at_home == (
+        (date(2027, 5, 2), time(8, 30)),
+        (date(2027, 5, 3), time(10, 0)),
+        (date(2027, 5, 4), time(11, 30)),
+    )
+    # 4.5 of 5 h are moved at home; the rest within a day (1.5 h a day westwards)
+    assert plan.settled_on == date(2027, 5, 6)
+
+
+def test_eastwards_sleep_moves_earlier_and_settling_takes_longer() -> None:
+    plan = plan_journey(journey(TOKYO, "2027-05-01T10:00", 14))
+    assert plan.shift_h == 8
+    assert [at for _, at in plan.at_home] == [time(6), time(5), time(4)]
+    # 3 h at home, 5 h left at an hour a day; arriving on 2 May by the clocks there
+    assert plan.settled_on == date(2027, 5, 7)
+
+
+def test_a_small_shift_is_not_worth_beginning_at_home() -> None:
+    plan = plan_journey(journey("Europe/Athens", "2027-05-05T09:00", 4))
+    assert (plan.shift_h, plan.at_home) == (2, ())
+
+
+def test_the_way_round_is_the_shorter_one() -> None:
+    # Auckland is 11 h ahead of London in May, Honolulu 11 h behind; between them 22 h are 2.
+    plan = plan_journey(journey("Pacific/Honolulu", "2027-05-05T09:00", 9, home="Pacific/Auckland"))
+    assert plan.shift_h == 2
+
+
+def test_meals_of_a_day_flight_are_three_hours_apart_on_the_clocks_where_one_is() -> None:
+    trip = journey(NEW_YORK, "2027-05-05T11:00", 8)
+    meals = plan_journey(trip).meals
+    shown = [(f"{m.at.astimezone(ZoneInfo(m.zone)):%H:%M}", m.zone) for m in meals]
+    assert shown[:2] == [("07:30", LONDON), ("10:30", LONDON)]
+    assert shown[2] == ("08:30", NEW_YORK)  # 13:30 in London, in the air
+    assert all(b.at - a.at == timedelta(hours=3) for a, b in pairwise(meals))
+
+
+def test_on_a_night_flight_nobody_is_woken_to_eat() -> None:
+    trip = journey(LONDON, "2027-05-05T19:00", 7, home=NEW_YORK)
+    meals = [m for m in plan_journey(trip).meals if m.at >= trip.leave]
+    local = [m.at.astimezone(ZoneInfo(LONDON)) for m in meals]
+    assert all(7 <= at.hour < 23 for at in local)
+
+
+@pytest.mark.parametrize("hours", [-1, 0, 73])
+def test_a_journey_that_cannot_be_is_refused(hours: float) -> None:
+    with pytest.raises(ValueError, match="ends after it begins"):
+        journey(TOKYO, "2027-05-05T09:00", hours)
+
+
+@settings(max_examples=200, deadline=None)
+@given(
+    home=st.sampled_from([LONDON, NEW_YORK, TOKYO, "Pacific/Auckland", "Asia/Kathmandu"]),
+    away=st.sampled_from([LONDON, NEW_YORK, TOKYO, "Pacific/Honolulu", "America/Santiago"]),
+    leave=st.dates(date(2027, 1, 1), date(2027, 12, 31)),
+    at=st.times(),
+    hours=st.floats(0.5, 48),
+)
+def test_wherever_it_goes_meals_are_apart_and_the_shift_is_under_half_a_day(
+    home: str, away: str, leave: date, at: time, hours: float
+) -> None:
+    trip = journey(away, datetime.combine(leave, at), hours, home)
+    plan = plan_journey(trip)
+    assert -12 < plan.shift_h <= 12
+    assert all(b.at - a.at >= timedelta(hours=2, minutes=55) for a, b in pairwise(plan.meals))
+    assert plan.settled_on >= trip.arrive.astimezone(ZoneInfo(away)).date()
+    assert len(plan.at_home) <= 3
