@@ -64,10 +64,10 @@ MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
-    "compare": ATHLETES | COACHES,
+    "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
-    "templates": COACHES, "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
+    "templates": COACHING, "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
     "help": KNOWN, "start": KNOWN,
 }  # fmt: skip
 
@@ -87,7 +87,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
-NOTHING_THERE = {"tpl": COACHES, "ph": ATHLETES}
+NOTHING_THERE = {"tpl": COACHING, "ph": ATHLETES}
 
 # What a finished question is about, and so who may finish it. "own": the one who was asked.
 ABOUT: dict[str, str] = {
@@ -104,7 +104,7 @@ ABOUT: dict[str, str] = {
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {
     "picture": (SentFile(file_id="f1", mime="image/jpeg", size=9, as_photo=True), ATHLETES),
-    "sheet": (SentFile(file_id="f2", name="plan.xlsx", size=9), COACHES),
+    "sheet": (SentFile(file_id="f2", name="plan.xlsx", size=9), COACHING),
 }
 
 
