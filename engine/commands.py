@@ -13,7 +13,7 @@ from dataclasses import asdict
 from pathlib import Path
 
 from engine.cohort.athletes import PLAN_SPREAD
-from engine.cohort.report import bench
+from engine.cohort.report import bench, table
 from engine.protocol import BadProtocol, read_protocol, simulate
 from engine.validation import compare
 
@@ -121,25 +121,7 @@ def cohort_command(argv: Sequence[str]) -> int:
     if options.json:
         _say(json.dumps(found, indent=1))
         return 0
-    policies = found["policies"]
-    assert isinstance(policies, dict)  # for the type checker
-    _say(
-        f"{found['athletes']} virtual athletes, seed {found['seed']}\n"
-        f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "
-        f"{'worse**':>8} {'flags':>6} {'broken':>7} {'band':>6}"
-    )
-    for name, row in policies.items():
-        band = row.get("weight_band_80_holds")
-        _say(
-            f"{name:36}{row['look']:6.3f} {row['flat']:6.1%} {row['spilled']:7.1%} "
-            f"{row['gain_of_oracle']:9.0%} {row['better_where_plan_misses']:8.0%} "
-            f"{row['worse_by_over_0.05']:8.1%} {row['flags']:6d} {row['limits_broken']:7d} "
-            f"{'' if band is None else format(band, '6.1%')}"
-        )
-    _say(
-        "*  of the athletes whom the fixed plan leaves flat or spilled over\n"
-        "** by more than 0.05 of the look, of all athletes"
-    )
+    _say(table(found))
     return 0
 
 

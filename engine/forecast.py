@@ -183,6 +183,7 @@ def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
 
 def look_of(state: Floats, person: Person, who: Body) -> Floats:
     """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
-    short = (float(known.FULL_AT) - levels_of(state, who)) / float(known.FLAT_COST)
+    short = np.clip((float(known.FULL_AT) - levels_of(state, who)) / float(known.FLAT_COST), 0, 1)
     soft = np.maximum(blurs_of(state, person, who.lean_kg) - float(known.BLUR_FREE), 0)
-    return np.clip(1 - np.clip(short, 0, 1) - float(known.BLUR_COST) * soft, 0, 1)
+    lost = short ** float(known.FLAT_POWER) + float(known.BLUR_COST) * soft
+    return np.asarray(np.clip(1 - lost, 0, 1))

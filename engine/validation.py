@@ -5,6 +5,7 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from engine.evidence.loading import STUDIES, Measure, Measured, Study
+from engine.physiology import HOURS_A_DAY
 from engine.protocol import Protocol, Reading, read_protocol, simulate
 
 GLYCOGEN_TOLERANCE = 0.15  # of the measured value, where no SD is reported
@@ -71,6 +72,9 @@ def _modelled(measured: Measured, readings: list[Reading], usual: list[Reading])
             return now.muscle_glycogen_mmol_per_kg
         case Measure.MUSCLE_RATIO:
             return 100 * now.muscle_glycogen_mmol_per_kg / then.muscle_glycogen_mmol_per_kg
+        case Measure.MUSCLE_RATE:
+            rise = now.muscle_glycogen_mmol_per_kg - then.muscle_glycogen_mmol_per_kg
+            return rise / (HOURS_A_DAY * (now.day - then.day))
         case Measure.MASS_PERCENT:
             return 100 * mass / then.body_mass_kg
         case Measure.MASS:
@@ -95,6 +99,6 @@ def _allowed(measured: Measured, protocol: Protocol) -> float:
         within = MASS_TOLERANCE_PERCENT / 100 * float(protocol.person.body_mass_kg)
     else:
         within = 0.0
-    if measured.measure in {Measure.MUSCLE, Measure.MUSCLE_RATIO}:
+    if measured.measure in {Measure.MUSCLE, Measure.MUSCLE_RATIO, Measure.MUSCLE_RATE}:
         within = max(within, GLYCOGEN_TOLERANCE * measured.value)
     return within

@@ -138,3 +138,41 @@ def _calibration(one: Outcome) -> dict[str, object]:
         "log_score": round(float(-np.log(np.maximum(given, FLOOR_OF_CHANCE)).mean()), 4),
         "reliability": deciles,
     }
+
+
+def table(found: dict[str, object]) -> str:
+    """The bench's findings for a terminal, a row a policy, then what was said beside what came."""
+    policies = found["policies"]
+    assert isinstance(policies, dict)  # for the type checker
+    lines = [
+        f"{found['athletes']} virtual athletes, seed {found['seed']}, plans differ by "
+        f"{found['plan_spread']:g} (SD of the logarithm)",
+        f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "
+        f"{'worse**':>8} {'flags':>6} {'broken':>7} {'band':>6} {'log score':>9}",
+    ]
+    lines += [_row(name, row) for name, row in policies.items()]
+    lines += [
+        "*  of the athletes whom the fixed plan leaves flat or spilled over",
+        "** by more than 0.05 of the look, of all athletes",
+        "",
+        "chance said on the last morning of the load -> share that came so, by tenths",
+    ]
+    for name, row in policies.items():
+        if tenths := row.get("reliability"):
+            pairs = "  ".join(f"{one['said']:.2f}->{one['came']:.2f}" for one in tenths)
+            lines.append(f"{name}\n  {pairs}")
+    return "\n".join(lines)
+
+
+def _row(name: str, row: dict[str, object]) -> str:
+    def shown(key: str, form: str) -> str:
+        value = row.get(key)
+        return "" if value is None else format(value, form)
+
+    return (
+        f"{name:36}{shown('look', '.3f'):>6} {shown('flat', '.1%'):>6} "
+        f"{shown('spilled', '.1%'):>7} {shown('gain_of_oracle', '.0%'):>9} "
+        f"{shown('better_where_plan_misses', '.0%'):>8} {shown('worse_by_over_0.05', '.1%'):>8} "
+        f"{shown('flags', 'd'):>6} {shown('limits_broken', 'd'):>7} "
+        f"{shown('weight_band_80_holds', '.1%'):>6} {shown('log_score', '.3f'):>9}"
+    ).rstrip()

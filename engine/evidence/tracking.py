@@ -13,8 +13,8 @@ KANELLAKIS_2023 = Source(
 OURS = Source("own-choice-tracking", "our own choice, wide on purpose", Provenance.OURS)
 FITTED = Source(
     "own-fit-tracking",
-    "fitted so that loads of 0.7 to 1.3 times the typical plan leave as many virtual athletes flat and "
-    "spilled over as they should; to be fitted to real weeks when there are any",
+    "fitted so that loads of 0.7 to 1.3 times the typical plan leave as many virtual athletes flat "
+    "and spilled over as they should; to be fitted to real weeks when there are any",
     Provenance.OURS,
 )
 
@@ -30,19 +30,19 @@ BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log", FITTED)
 SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log")
 SYNTHESIS_USUAL = _number(
     "fastest synthesis of a dieting athlete, over that of the trained",
-    -0.18,
+    -0.4,
     "log",
     FITTED,
     note="7.9 to 8.2 mmol/kg/h in Flynn 2020, 10.5 in Greiwe 1999",
 )
-WORK_SPREAD = _number("glycogen cost of a session", 0.45, "log", FITTED)
-WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.65, "log", FITTED)
-BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.39, "log", FITTED)
+WORK_SPREAD = _number("glycogen cost of a session", 0.4, "log", FITTED)
+WORK_USUAL = _number("glycogen cost of a lifting session over light work", 1.0, "log", FITTED)
+BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.41, "log", FITTED)
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
 WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
-START_LEVEL = _number("store on the first morning, of its ceiling", 0.50, "1")
-START_SPREAD = _number("the same", 0.18, "log")
+START_LEVEL = _number("store on the first morning, of its ceiling", 0.47, "1")
+START_SPREAD = _number("the same", 0.15, "log")
 
 # How fullness and sharpness are felt
 EMPTY_LEVEL = _number("store at fullness 1, of its ceiling", 0.13, "1")
@@ -54,10 +54,10 @@ CRISP = _number("sharpness without spill", 4.4, "grades")
 CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.5, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
-SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.6, "g/kg FFM", FITTED)
-SPILL_UNSEEN_SPREAD = _number("the same", 1.4, "g/kg FFM", FITTED)
+SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.3, "g/kg FFM", FITTED)
+SPILL_UNSEEN_SPREAD = _number("the same", 1.3, "g/kg FFM", FITTED)
 SPILL_CARRIED = _number(
-    "spilled carbohydrate past that at which the look is lost", 2.75, "g/kg FFM", FITTED
+    "spilled carbohydrate past that at which the look is lost", 3.1, "g/kg FFM", FITTED
 )
 SPILL_CARRIED_SPREAD = _number("the same", 0.45, "log", FITTED)
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.3, "kg")
@@ -66,6 +66,7 @@ FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80
 FLAT_EDGE = _number("softness of the edge of flat", 0.04, "1")
 FULL_AT = _number("store over which more fullness cannot be seen, of its ceiling", 0.92, "1")
 FLAT_COST = _number("store short of that at which the look is worth nothing", 0.5, "1")
+FLAT_POWER = _number("power with which being short of full costs look", 1.2, "1")
 BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
@@ -80,7 +81,7 @@ WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
 WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRONT_2004)
 GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
-STORE_DAILY = _number("daily wander of the store", 0.03, "log")
+STORE_DAILY = _number("daily wander of the store", 0.05, "log")
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
 OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")
 OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
