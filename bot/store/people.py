@@ -60,7 +60,7 @@ class AthleteProfile(SQLModel, table=True):
     zone: str | None = None
     prompt_time: time = time(7, 0)
     always_tomorrow: bool = False
-    foresight: bool = True  # whether the forecast sizes what the rules propose
+    foresight: bool = False  # whether the forecast sizes what the rules propose; the coach says
     frozen_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     frozen_because: str = ""
     created_at: datetime = Field(sa_type=UTCDateTime)

@@ -19,7 +19,7 @@ depends_on: str | None = None
 def upgrade() -> None:
     with op.batch_alter_table("athlete_profile", schema=None) as batch_op:
         batch_op.add_column(
-            sa.Column("foresight", sa.Boolean(), nullable=False, server_default=sa.true())
+            sa.Column("foresight", sa.Boolean(), nullable=False, server_default=sa.false())
         )
 
     with op.batch_alter_table("event", schema=None) as batch_op:
