@@ -104,7 +104,7 @@ def _motonaga(dose: float, percent: float) -> Study:
     )
 
 
-def _first_hours(  # noqa: PLR0917 - a table reads best without keywords
+def _first_hours(
     id: str, citation: str, sex: str, trained: str, hours: float, carb_g_per_kg: float,
     rate: float, note: str,
 ) -> Study:  # fmt: skip

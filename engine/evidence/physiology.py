@@ -7,6 +7,7 @@ that all loading experiments of `engine.evidence.loading` come out together.
 
 from __future__ import annotations
 
+from engine.evidence.readiness import CUNNINGHAM_1980
 from engine.evidence.source import Number, Provenance, Source
 
 HALL_SODIUM = Source(
@@ -38,11 +39,6 @@ FOO_2022 = Source(
     "foo-2022-gut",
     "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: low fibre and gut content",
     Provenance.SEEN,
-)
-CUNNINGHAM_1980 = Source(
-    "cunningham-1980",
-    "Cunningham 1980, Am J Clin Nutr 33:2372-2374: resting expenditure 500 + 22 kcal/kg FFM",
-    Provenance.MEMORY,
 )
 EU_1169 = Source("eu-1169-2011", "Regulation (EU) 1169/2011, Annex XIV", Provenance.SEEN)
 AREA_2018 = Source(

@@ -64,6 +64,8 @@ MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
+    "food": ATHLETES, "travel": ATHLETES,
+    "stage": ATHLETES | COACHES, "late": ATHLETES | COACHES, "ready": COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -84,6 +86,10 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "gone": ("gone:no", None, ATHLETES),
+    "f": ("f:list", None, ATHLETES),
+    "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH}),
+    "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
+    "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
@@ -100,6 +106,11 @@ ABOUT: dict[str, str] = {
     "coach-limit": "athlete", "coach-day": "athlete", "coach-hold": "athlete",
     "coach-second": "athlete", "coach-history-day": "athlete", "coach-message": "athlete",
     "coach-figure": "decision",
+    "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
+    "travel": "own", "after-show": "own",
+    "stage": "athlete", "stage-look": "athlete",
+    "coach-ready": "athlete", "coach-ready-anyway": "athlete",
+    "coach-plan-review": "athlete", "coach-plan-total": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {
