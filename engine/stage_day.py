@@ -59,11 +59,17 @@ class StageDay:
             raise ValueError("the way is between no time and a day")
 
     def moved(self, by: timedelta, now: datetime) -> StageDay:
-        """The day with the classes still ahead that much later (or earlier, but not before now)."""
-        stages = [
-            max(stage + by, min(stage, now)) if stage > now else stage for stage in self.stages
-        ]
-        return replace(self, stages=tuple(sorted(set(stages))))
+        """The day with the classes still ahead that much later (or earlier, but not before now).
+
+        Two classes called at once still come one after the other: none is lost.
+        """
+        stages: list[datetime] = []
+        for stage in self.stages:
+            at = max(stage + by, min(stage, now)) if stage > now else stage
+            if stages and at <= stages[-1]:
+                at = stages[-1] + _span(e.ROUND_TO_MIN)
+            stages.append(at)
+        return replace(self, stages=tuple(stages))
 
 
 @dataclass(frozen=True, slots=True)

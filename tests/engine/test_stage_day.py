@@ -143,6 +143,14 @@ def test_an_early_call_never_lands_before_now() -> None:
     assert ORDINARY.moved(timedelta(hours=-3), now).stages == (now,)
 
 
+def test_a_second_class_called_while_the_first_is_on_is_not_lost() -> None:
+    day = StageDay(stages=(at(12), at(13)), usual_wake=at(7))
+    called = day.moved(timedelta(hours=-2), at(12))
+    assert called.stages == (at(12), at(12, 5))
+    done = done_by(timeline(day), at(12))
+    assert clocks(timeline(called, now=at(12), done=done))["stage:2"] == "12:05"
+
+
 def test_a_class_that_is_over_does_not_move() -> None:
     day = StageDay(stages=(at(12), at(17)), usual_wake=at(7))
     assert day.moved(timedelta(minutes=30), at(13)).stages == (at(12), at(17, 30))
@@ -195,7 +203,7 @@ def test_a_day_that_cannot_be_is_refused() -> None:
 MINUTES = st.integers(0, 24 * 60)
 
 
-@settings(max_examples=400, deadline=None)
+@settings(max_examples=800, deadline=None)
 @given(
     first=st.integers(6 * 60, 25 * 60),
     gap=st.none() | st.integers(5, 9 * 60),
@@ -247,7 +255,8 @@ def check(
             assert min(coming) - entry.at >= timedelta(minutes=60)
     for stage in day.stages:
         if now is None or stage >= now:
-            assert any(entry.kind is Kind.STAGE and entry.at == stage for entry in ahead)
+            told = (*done, *ahead)
+            assert any(entry.kind is Kind.STAGE and entry.at == stage for entry in told)
 
 
 @pytest.mark.parametrize(
