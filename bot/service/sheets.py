@@ -17,6 +17,7 @@ from bot.messages import sheets as words
 from bot.outbox import Button, say, send_document
 from bot.service import asking
 from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.plan_gate import ask_first
 from bot.service.plan_numbers import first_things_first
 from bot.service.planning import days_follow_plan, week_changed
 from bot.service.tapping import answer
@@ -199,6 +200,13 @@ def sheet_answered(
     over = _touches_days_over(base, plan, local_date(profile, context))
     if over:
         _say_wrong(session, coach, [Wrong("", why, facts) for why, facts in over], context)
+        return
+    shape = base.plan_row.shape
+    if plan != base.plan and ask_first(
+        session, coach, profile, base.event, plan, shape=shape, context=context
+    ):
+        # The limits are taken; the plan waits for the reason that its warnings ask for.
+        _keep(session, coach, profile, base, base.plan, answers["_bounds"], context)
         return
     _keep(session, coach, profile, base, plan, answers["_bounds"], context)
     _say(session, coach, words.taken(len(answers["_lines"]), own=own), context)
