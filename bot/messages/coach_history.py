@@ -266,4 +266,22 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "second contact told": lambda d: _alert(f"told to {d['contact']}. Why: {d['why']}")(d),
     "no second contact to tell": lambda d: _alert(f"reached nobody else. Why: {d['why']}")(d),
     "alert acknowledged": _alert("acknowledged"),
+    "journey": lambda d: "planned the journey to the event",
+    "arrived": lambda d: "arrived: mornings go by the event's clocks",
+    "day laid out": lambda d: "laid out the timetable of the day",
+    "day moved": lambda d: f"moved the day's times by {d['minutes']} min",
+    "stage called off": lambda d: "called the stage off",
+    "look check": lambda d: (
+        f"looked before the stage: fullness {d['fullness']}, sharpness {d['sharpness']}, "
+        f"gut {d['gut']}; rule {d['rule']}"
+    ),
+    "top-up": lambda d: f"allowed a top-up of {figures.grams(d['grams'])}",
+    "look": lambda d: (
+        "left open how the day looked" if d["look"] == "-" else f"said the day looked {d['look']}"
+    ),
+    "forecast": lambda d: f"switched the forecast {'on' if d['on'] else 'off'}",
+    "picture kept": lambda d: "sent a picture",
+    "pictures deleted": lambda d: "deleted the pictures",
+    "readiness": lambda d: f"asked whether a peak week is worth it: {d['outcome']}",
+    "went on against readiness": lambda d: f"went on although the answer was: {d['outcome']}",
 }
