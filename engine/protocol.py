@@ -85,6 +85,10 @@ class Reading:
         return self.hours / HOURS_A_DAY
 
 
+#: As in case files, and as tables of studies write it.
+SHORT = {"f": "female", "m": "male"}
+
+
 def read_protocol(data: Mapping[str, Any]) -> Protocol:
     """Read a protocol from its parsed file.
 
@@ -182,6 +186,8 @@ def _choice(
     data: Mapping[str, Any], key: str, kind: type[Choice], default: Choice | None, where: str
 ) -> Choice:
     value = data.get(key, default)
+    if isinstance(value, str):
+        value = SHORT.get(value.casefold(), value)
     try:
         return kind(value)
     except ValueError:
