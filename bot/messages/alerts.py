@@ -175,7 +175,7 @@ def not_your_alert() -> str:
 
 
 def alerts_menu() -> str:
-    return "open alerts"
+    return "Open alerts"
 
 
 def none_open() -> str:

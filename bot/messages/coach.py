@@ -9,7 +9,7 @@ from bot.messages import coach_figures as figures
 
 
 def roster_menu() -> str:
-    return "your athletes, who needs you first"
+    return "Your athletes, who needs you first"
 
 
 def engine_note(name: str, why: str) -> str:

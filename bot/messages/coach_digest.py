@@ -12,7 +12,7 @@ LINES_TRIED = (60, 30, 15, 8, 4, 2)
 
 
 def digest_menu() -> str:
-    return "your daily digest and quiet hours"
+    return "Your daily digest and quiet hours"
 
 
 # Setting it

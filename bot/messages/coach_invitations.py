@@ -4,15 +4,15 @@ from __future__ import annotations
 
 
 def invite_menu() -> str:
-    return "invite an athlete"
+    return "Invite an athlete"
 
 
 def contact_menu() -> str:
-    return "who is told when you don't answer"
+    return "Who is told when you don't answer"
 
 
 def selfcoach_menu() -> str:
-    return "be your own athlete"
+    return "Be your own athlete"
 
 
 def ways_in(link: str, code: str) -> str:

@@ -50,16 +50,16 @@ COMMANDS = {
     command.name: command
     for command in (
         *athlete_doors.COMMANDS,
+        *coach_doors.COMMANDS,
         *food_doors.COMMANDS,
         *stage_doors.COMMANDS,
         *travel.COMMANDS,
         *ready_doors.COMMANDS,
-        *coach_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, food_doors, stage_doors, after_show, travel, ready_doors, coach_doors)
+_TABLES = (athlete_doors, coach_doors, food_doors, stage_doors, after_show, travel, ready_doors)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {

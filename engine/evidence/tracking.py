@@ -27,7 +27,7 @@ def _number(name: str, value: float, unit: str, source: Source = OURS, note: str
 POOL_SPREAD = _number("size of the muscle pool", 0.16, "log")
 CEILING_SPREAD = _number("ceiling of muscle glycogen", 0.13, "log")
 BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log", FITTED)
-SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log")
+SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log", FITTED)
 SYNTHESIS_USUAL = _number(
     "fastest synthesis of a dieting athlete, over that of the trained",
     -0.4,
@@ -41,8 +41,8 @@ BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
 WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
-START_LEVEL = _number("store on the first morning, of its ceiling", 0.47, "1")
-START_SPREAD = _number("the same", 0.15, "log")
+START_LEVEL = _number("store on the first morning, of its ceiling", 0.47, "1", FITTED)
+START_SPREAD = _number("the same", 0.15, "log", FITTED)
 
 # How fullness and sharpness are felt
 EMPTY_LEVEL = _number("store at fullness 1, of its ceiling", 0.13, "1")
@@ -71,7 +71,7 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1")
+LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1", FITTED)
 LAST_DAY_RISE = _number(
     "most that the forecast raises the last day, which nothing can mend", 2.0, "steps"
 )
@@ -81,7 +81,7 @@ WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
 WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRONT_2004)
 GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
-STORE_DAILY = _number("daily wander of the store", 0.05, "log")
+STORE_DAILY = _number("daily wander of the store", 0.05, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
 OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")
 OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
