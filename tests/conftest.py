@@ -24,6 +24,7 @@ from tests.support.prepared import peak_week_file, team_at  # noqa: F401 - fixtu
 
 def pytest_configure(config: pytest.Config) -> None:
     config.addinivalue_line("markers", "loopback: may connect to this machine")
+    config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
 
 
 @pytest.fixture

@@ -95,6 +95,7 @@ def test_the_table_at_the_end_says_what_happened_each_day(
     assert any(line.startswith(f"{days_out}    ") and held in line for line in table)
 
 
+@pytest.mark.soak
 def test_it_plays_the_same_each_time_and_shows_no_one_time_code(played: Played) -> None:
     assert rehearse("--auto").text == played.text
     assert "/join ****-****-****-****" in played.text

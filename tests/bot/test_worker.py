@@ -136,6 +136,7 @@ async def test_an_update_that_comes_after_its_successors_is_handled_all_the_same
     assert office.said(INES) == ["later", "earlier"]
 
 
+@pytest.mark.soak
 async def test_a_thousand_updates_of_fifty_chats_are_each_handled_once_and_in_order(
     office: Office,
 ) -> None:
