@@ -12,7 +12,8 @@ from bot.dialogue import DONE, Answers, Flow, Step, Unread, offered
 from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.messages.refusals import refusal_text
-from bot.outbox import Button, Buttons, answer_tap, edit, say
+from bot.outbox import Button, Buttons, edit, say
+from bot.service import tapping
 from bot.store.people import OpenQuestion, Person
 from engine.units import Refusal
 
@@ -134,35 +135,35 @@ def tapped(
     value = ":".join(arguments[2:])  # a time of day has a colon of its own
     question = session.get(OpenQuestion, int(question_id)) if question_id.isdigit() else None
     if question is None or question.person_id != person.id:
-        _answer(session, incoming, context, common.not_your_button())
+        tapping.answer(session, incoming, context, common.not_your_button())
         return
     registered = flows.get(question.flow)
     step = registered.flow.step(key) if registered else None
     if question.closed_at is not None or registered is None:
-        _answer(session, incoming, context, common.question_closed())
+        tapping.answer(session, incoming, context, common.question_closed())
         return
     if value == CANCEL and key == CANCEL:
         close(session, question, context)
-        _answer(session, incoming, context)
-        _rewrite(session, incoming, common.cancelled(), (), context)
+        tapping.answer(session, incoming, context)
+        tapping.rewrite(session, incoming, common.cancelled(), context)
         return
     if step is None or key != question.step or value not in _accepted(step, question.answers):
-        _answer(session, incoming, context, common.already_answered())
+        tapping.answer(session, incoming, context, common.already_answered())
         return
-    _answer(session, incoming, context)
+    tapping.answer(session, incoming, context)
     if step.many and value != DONE:
         _toggle(session, person, question, registered.flow, step, value, incoming, context)
         return
     if step.many:
-        answer: object = list(question.answers.get(_ticks(step), []))
+        given: object = list(question.answers.get(_ticks(step), []))
     else:
         try:
-            answer = read_answer(step, value, question, context)
+            given = read_answer(step, value, question, context)
         except Unread as unread:
             _refuse(session, person, question, step, str(unread), context)
             return
     _take(
-        session, person, question, registered, step, answer, context,
+        session, person, question, registered, step, given, context,
         message_id=incoming.message_id,
     )  # fmt: skip
 
@@ -331,20 +332,3 @@ def _refuse(
 ) -> None:
     text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
     say(session, chat_id=person.chat_id, text=text, now=context.now)
-
-
-def _answer(session: Session, incoming: Incoming, context: Context, text: str = "") -> None:
-    if incoming.tap_id is not None:
-        answer_tap(
-            session, chat_id=incoming.chat_id, tap_id=incoming.tap_id, text=text, now=context.now
-        )
-
-
-def _rewrite(
-    session: Session, incoming: Incoming, text: str, buttons: Buttons, context: Context
-) -> None:
-    if incoming.message_id is not None:
-        edit(
-            session, chat_id=incoming.chat_id, message_id=incoming.message_id, text=text,
-            buttons=buttons, now=context.now,
-        )  # fmt: skip

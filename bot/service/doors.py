@@ -11,7 +11,7 @@ from sqlmodel import Session, select
 from bot.context import Context, UseCases
 from bot.incoming import Incoming, Kind
 from bot.messages import common
-from bot.outbox import answer_tap, say
+from bot.outbox import say
 from bot.service import (
     after_show,
     asking,
@@ -33,6 +33,7 @@ from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
 from bot.service.rights import given_to
+from bot.service.tapping import answer
 from bot.store.desk import Rights
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow, OutboxRow
@@ -98,7 +99,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
     if incoming.kind is Kind.TEXT and invitations.claim(session, incoming, context):
         person = meet(session, incoming, context)
     elif person is None or not roles_of(session, person):
-        _tap_answered(session, incoming, context)
+        answer(session, incoming, context)
         say(session, chat_id=incoming.chat_id, text=common.stranger(), now=context.now)
         return
     else:
@@ -153,16 +154,9 @@ def _tap(session: Session, person: Person, incoming: Incoming, context: Context)
         return
     tap = TAPS.get(prefix)
     if tap is None or not tap.roles & roles_of(session, person):
-        _tap_answered(session, incoming, context, common.not_your_button())
+        answer(session, incoming, context, common.not_your_button())
         return
     tap.run(session, person, arguments, incoming, context)
-
-
-def _tap_answered(session: Session, incoming: Incoming, context: Context, text: str = "") -> None:
-    if incoming.tap_id is not None:
-        answer_tap(
-            session, chat_id=incoming.chat_id, tap_id=incoming.tap_id, text=text, now=context.now
-        )
 
 
 def _refuse_group(session: Session, incoming: Incoming, context: Context) -> None:

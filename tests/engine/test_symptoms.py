@@ -219,7 +219,7 @@ LONG = [
 def test_the_longest_message_is_read_without_a_wait(text: str) -> None:
     text = text[:4096]
     quickest = min(_seconds(text) for _ in range(3))
-    assert quickest < 0.15  # a third of this on an idle machine; a run-away pattern takes seconds
+    assert quickest < 1  # 0.05 on an idle machine; a run-away pattern takes many seconds
 
 
 def _seconds(text: str) -> float:
