@@ -106,7 +106,7 @@ def test_only_the_load_days_are_moved_and_in_figures_that_can_be_weighed_out() -
     ],
 )
 def test_a_limit_holds_the_load_back_and_is_named(changes: dict[str, float], bound: str) -> None:
-    limits, plan = replace(WIDE, **changes), planned(5.5)
+    limits, plan = replace(WIDE, **changes), planned(5.5)  # type: ignore[arg-type]
     found = suggested([replace(trial(Look.FLAT), plan=plan)], plan, limits)
     assert plan_problems(found.plan, limits) == ()
     assert found.bound == bound
