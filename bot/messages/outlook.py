@@ -9,6 +9,7 @@ from engine.units import WeightUnit, show_weight
 
 Decision = Mapping[str, Any]
 LIKELY, REAL, UNLIKELY = 0.6, 0.35, 0.1  # our own choice of words for chances
+NEAR_G = 25.0  # a usual step: within it the odds are as good as the same
 
 
 def outlook_line(decision: Decision) -> str:
@@ -38,13 +39,15 @@ def _risk(odds: Mapping[str, float]) -> str:
     return "spilling over is unlikely"
 
 
-def odds_in_force(decision: Decision) -> Mapping[str, Any] | None:
-    """The odds of the candidate nearest to the figure that the decision came to."""
-    view, carb_g = decision.get("foresight"), decision["carb_g"]
+def odds_in_force(decision: Decision, set_g: float | None = None) -> Mapping[str, Any] | None:
+    """The odds of the candidate nearest to the figure that was set, or the decision came to."""
+    view, carb_g = decision.get("foresight"), decision["carb_g"] if set_g is None else set_g
     if view is None or view["best"] is None or view["planned"] is None or carb_g is None:
         return None
     candidates: list[Mapping[str, Any]] = [view["planned"], view["best"]]
-    return min(candidates, key=lambda odds: abs(odds["carb_g"] - carb_g))
+    nearest = min(candidates, key=lambda odds: abs(odds["carb_g"] - carb_g))
+    # Odds of another figure than was set since say nothing of it.
+    return nearest if set_g is None or abs(nearest["carb_g"] - set_g) <= NEAR_G else None
 
 
 def why_lines(decision: Decision, weight_unit: str) -> list[str]:
