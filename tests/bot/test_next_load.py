@@ -219,12 +219,10 @@ def test_where_nothing_is_learnt_it_says_from_when_on_there_is_something(
 
 def test_a_trial_that_the_model_could_not_follow_gets_no_figure(team: Team) -> None:
     with transaction(team.world.engine) as session:
-        for days_out in (3, 2, 1, 0):
-            day = date(2027, 5, 9) - timedelta(days_out)
-            session.exec(  # type: ignore[call-overload]
-                CheckInRow.__table__.update()  # type: ignore[attr-defined]
-                .where(CheckInRow.date == day).values(weight_kg=68.0)
-            )  # fmt: skip
+        load = date(2027, 5, 9) - timedelta(days=max(LOAD_DAYS))
+        for row in session.exec(select(CheckInRow).where(CheckInRow.date >= load)):
+            row.weight_kg = 68.0
+            session.add(row)
     said = text_of(team.coach.taps("Flat"))
     assert "does not follow Mira's body" in said
     assert "I would plan" not in said
