@@ -3,8 +3,9 @@
 The keys are those of a protocol file, `[subject]` and `[[phase]]`; an unknown one is refused.
 Only a phase's length and its carbohydrate are required. Amounts are a day's, in a phase of hours
 too: 1.6 g/kg drunk within a quarter of an hour are 153.6 g/kg a day for 0.25 hours.
-What is not stated: body fat 15 % (men) or 24 % (women), "recreational", start at the usual stores; protein 1.6 g/kg a day, fat up to energy
-balance, fibre and sodium with the energy, water as usual and to replace sweat, no exercise.
+What is not stated: body fat 15 % (men) or 24 % (women), "recreational", start at the usual stores;
+protein 1.6 g/kg a day, fat up to energy balance, fibre and sodium with the energy, water as usual
+and to replace sweat, no exercise.
 """
 
 from __future__ import annotations
