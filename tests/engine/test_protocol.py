@@ -138,3 +138,15 @@ def test_the_command_prints_the_days_as_data_and_refuses_a_file_that_is_not_ther
     assert [day["day"] for day in days] == [0, 1, 2]
     assert main(["simulate", str(tmp_path / "none.toml")]) == 2
     assert "none.toml" in capsys.readouterr().err
+
+
+def test_phases_of_hours_are_printed_by_the_hour(
+    tmp_path: Path, capsys: pytest.CaptureFixture[str]
+) -> None:
+    file = tmp_path / "drinks.toml"
+    phases = "[[phase]]\nhours = 0.25\ncarb_g_per_kg_day = 28.8\n" * 2
+    file.write_text(f'[subject]\nsex = "M"\nbody_mass_kg = 75\n{phases}')
+    assert main(["simulate", str(file)]) == 0
+    lines = capsys.readouterr().out.splitlines()
+    assert lines[0].split()[0] == "hour"
+    assert [line.split()[0] for line in lines[2:5]] == ["0.00", "0.25", "0.50"]
