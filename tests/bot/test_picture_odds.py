@@ -117,7 +117,7 @@ def captions(team: Team) -> list[str]:
     return [row.payload["caption"] for row in rows]
 
 
-def test_the_strip_is_there_while_the_forecast_is_on_and_trusted_and_the_day_ahead(
+def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
     sqlite_engine: Engine,
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
@@ -129,13 +129,7 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_trusted_and_the_day_ahe
     assert "Of ten such days" not in captions(team)[-1]
     team.coach.presses(f"c:forecast:{team.athlete_id}")
     assert "Of ten such days" in captions(team)[-1]
-
-
-def test_a_figure_set_by_hand_is_not_shown_with_the_chances_of_another(
-    sqlite_engine: Engine,
-) -> None:
-    team = up_to_two_days_out(sqlite_engine)
-    team.athlete.writes(LINES[5])
+    # Set by hand since, the day has another figure than the chances were worked out for.
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
     team.coach.writes("200")
     caption = captions(team)[-1]
