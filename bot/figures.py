@@ -85,6 +85,11 @@ def day_and_month(day: date) -> str:
     return _dated(day, tr("d MMM"))
 
 
+def date_in_figures(day: date) -> str:
+    """ "2026-11-10"."""
+    return _dated(day, tr("y-MM-dd"))
+
+
 def weekday(day: date) -> str:
     """ "Tuesday"."""
     return _dated(day, "EEEE")
@@ -116,6 +121,14 @@ def all_of(items: Sequence[str]) -> str:
     if len(items) < 2:
         return "".join(items)
     return tr("{items} and {last}", items=", ".join(items[:-1]), last=items[-1])
+
+
+def each_and(items: Sequence[str]) -> str:
+    """ "a and b and c": for clauses that have commas of their own."""
+    so_far = "".join(items[:1])
+    for last in items[1:]:
+        so_far = tr("{items} and {last}", items=so_far, last=last)
+    return so_far
 
 
 def one_of(items: Sequence[str]) -> str:
