@@ -147,17 +147,18 @@ _SIGN_IN_NUMBER = re.compile(r"(?<=\d)[.,](?=\d)")
 
 
 def _dated(day: date, pattern: str) -> str:
-    return format_date(day, pattern, locale=_locale(language()))
+    return format_date(day, pattern, locale=locale_of(language()))
 
 
 @cache
 def _signs(code: str) -> dict[str, str]:
-    locale = _locale(code)
+    locale = locale_of(code)
     return {",": get_group_symbol(locale), ".": get_decimal_symbol(locale)}
 
 
 @cache
-def _locale(code: str) -> Locale:
+def locale_of(code: str) -> Locale:
+    """What the CLDR knows of a language; English where it is none."""
     try:
         return Locale.parse(code, sep="-")
     except (UnknownLocaleError, ValueError):

@@ -7,7 +7,9 @@ from collections.abc import Callable
 from typing import Any
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import buttons, one_of
+from bot.flows import reading
+from bot.flows.reading import buttons, one_of, said
+from bot.languages import tr
 from bot.messages import food as words
 from engine.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food, search
 from engine.units import parse_clock, parse_grams, parse_number
@@ -48,11 +50,11 @@ def _food_name(answers: Answers) -> str:
 
 
 def _liking(answers: Answers) -> Choices:
-    return [[Choice(words.LIKINGS[value], value)] for value in LIKINGS]
+    return [[Choice(tr(words.LIKINGS[value]), value)] for value in LIKINGS]
 
 
 def _read_usual(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == SKIP:
+    if said(text, reading.SKIP):
         return None
     return parse_grams(text, high=MOST_USUAL_G)
 
@@ -128,7 +130,7 @@ def _read_salt(text: str, answers: Answers) -> float:
 
 
 def _read_kcal(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == SKIP:
+    if said(text, reading.SKIP):
         return None
     kcal = parse_number(text.lower().removesuffix("kcal"), low=0, high=9.5 * _basis_g(answers))
     try:
@@ -188,15 +190,13 @@ FOOD_LABEL = Flow(
             key="convention",
             ask=lambda answers: words.ask_convention(),
             read=one_of("eu", "us"),
-            choices=buttons(((words.eu_button(), "eu"),), ((words.us_button(), "us"),)),
+            choices=buttons(((words.eu_button, "eu"),), ((words.us_button, "us"),)),
         ),
         Step(
             key="basis",
             ask=lambda answers: words.ask_basis(),
             read=one_of("100", "portion"),
-            choices=buttons(
-                ((words.per_100_button(), "100"), (words.per_portion_button(), "portion"))
-            ),
+            choices=buttons(((words.per_100_button, "100"), (words.per_portion_button, "portion"))),
         ),
         Step(
             key="portion_g",

@@ -22,6 +22,11 @@ def event_name(kind: str) -> str:
     return tr(EVENT_NAMES[kind])
 
 
+def their_time(when: str) -> str:
+    """A moment on the clocks of somebody else than the reader."""
+    return tr("{when} their time", when=when)
+
+
 def yes() -> str:
     return tr("Yes")
 
@@ -32,6 +37,10 @@ def no() -> str:
 
 def not_yet() -> str:
     return tr("Not yet")
+
+
+def none() -> str:
+    return tr("None")
 
 
 def minutes(number: int) -> str:

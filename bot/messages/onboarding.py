@@ -232,6 +232,10 @@ def all_set(prompt_time: str, coach_name: str) -> str:
     )
 
 
+def open_button(name: str) -> str:
+    return tr("Open {name}", name=name)
+
+
 def coach_told_all_set(name: str, lines: str) -> str:
     return tr(
         "{name} is through the first questions:\n\n{lines}\n\nNext: the day, the plan, the limits.",

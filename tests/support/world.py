@@ -85,6 +85,7 @@ class Someone:
     user_id: int
     name: str
     message_ids: int = 0
+    language: str = "en"  # as their Telegram is set
 
     def writes(
         self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None
@@ -125,7 +126,7 @@ class Someone:
                 private=True,
                 user_id=self.user_id,
                 first_name=self.name,
-                language="en",
+                language=self.language,
                 kind=kind,
                 text=text,
                 message_id=message_id,
