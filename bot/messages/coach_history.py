@@ -230,9 +230,9 @@ DECIDED = {
 def _decided(detail: Detail) -> str:
     if detail["outcome"] == "escalated":
         return tr("stopped by a warning, nothing adjusted for {day}", day=_day(detail))
-    waiting = detail.get("status") == "waiting"
+    outcome = "proposed" if detail.get("status") == "waiting" else detail["outcome"]
     return tr(
-        DECIDED["proposed" if waiting else detail["outcome"]],
+        DECIDED[outcome],
         figure=_grams(detail),
         day=_day(detail),
         planned=_grams(detail, "planned_carb_g"),
@@ -248,7 +248,8 @@ SIGNED = {
 
 
 def _signed(detail: Detail) -> str:
-    said = tr(SIGNED[detail["status"]], figure=_grams(detail), day=_day(detail))
+    message = SIGNED[detail["status"]]
+    said = tr(message, figure=_grams(detail), day=_day(detail))
     return _with_reason(said, detail)
 
 
@@ -303,10 +304,10 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "coach ended": _plain(mark("ended the coaching")),
     "coach began": _plain(mark("took up the coaching")),
     "second coach joined": lambda d: tr(
-        "{name} joined as second coach ({rights})", name=d["name"], rights=tr(d["rights"])
+        "{name} joined as second coach ({rights})", name=d["name"], rights=word(d["rights"])
     ),
     "second coach over": lambda d: tr("{name} is no longer second coach", name=d["name"]),
-    "event set": lambda d: tr("set the event: {kind}, {day}", kind=tr(d["kind"]), day=_day(d)),
+    "event set": lambda d: tr("set the event: {kind}, {day}", kind=word(d["kind"]), day=_day(d)),
     "day set by hand": _by_hand,
     "held": _held,
     "hold ended": _plain(mark("ended the hold")),

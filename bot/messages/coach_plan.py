@@ -295,8 +295,9 @@ def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
 
 
 def _problem(problem: Problem, volume_unit: str) -> str:
+    key = "water_l" if problem.key == "water_l" else "carb_g"
     values = {
-        "what": tr(FIELD_WORDS["water_l" if problem.key == "water_l" else "carb_g"]),
+        "what": tr(FIELD_WORDS[key]),
         "value": figures.limit(problem.limit, problem.value, volume_unit),
         "limit": tr(LIMIT_WORDS[problem.limit]),
         "bound": figures.limit(problem.limit, problem.bound, volume_unit),

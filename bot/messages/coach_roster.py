@@ -106,8 +106,9 @@ def decided(
         return tr("held, with no figure to stand")
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
+    became = "proposed" if waiting else outcome
     return tr(
-        DECIDED["proposed" if waiting else outcome],
+        DECIDED[became],
         carbs=figures.grams(carb_g) + against,
         day=figures.day(day),
     )

@@ -103,6 +103,8 @@ WORDS = (
     mark("held"), mark("adjusted"), mark("escalated"),  # what a morning led to
     mark("run-it"), mark("keep-dieting"), mark("doctor-first"),  # is a peak week worth it
     mark("under age"), mark("no consent"),
+    mark("show"), mark("shoot"), mark("trial"),  # kinds of event
+    mark("everything"), mark("alerts only"),  # what a second coach may do
 )  # fmt: skip
 
 
