@@ -11,8 +11,9 @@ from bot.context import Context
 from bot.flows.stage import LOOK, STAGE, stage_day_of
 from bot.incoming import Incoming
 from bot.languages import language
-from bot.messages import food as food_words
+from bot.messages import food_day as food_words
 from bot.messages import stage as words
+from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day
 from bot.service.food_day import day_row
@@ -152,7 +153,7 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
             answers={"_stage_day": row.id},
         )  # fmt: skip
         return
-    text = words.reminder(
+    text = entries.reminder(
         entry, len(row.facts["stages"]), event.zone, _food(session, profile, event, entry, context)
     )
     say(
@@ -409,7 +410,7 @@ def _food(
         for id, steps in nearest["portions"].items()
         if id in foods
     ]
-    return words.food_hint("; ".join(portions)) if portions else ""
+    return entries.food_hint("; ".join(portions)) if portions else ""
 
 
 def _minutes(clock: str) -> int:
