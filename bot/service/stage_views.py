@@ -126,12 +126,13 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
     _say_day(session, person, profile, context)
     other = _other(session, person, profile)
     if other is not None:
-        lead = (
-            words.set_by_coach(person.first_name)
-            if other.id == profile.person_id
-            else words.set_by_athlete(person.first_name)
-        )
-        _say_day(session, other, profile, context, lead=lead)
+        with speaking_to(other):
+            lead = (
+                words.set_by_coach(person.first_name)
+                if other.id == profile.person_id
+                else words.set_by_athlete(person.first_name)
+            )
+            _say_day(session, other, profile, context, lead=lead)
 
 
 def remind(session: Session, duty: AgendaRow, context: Context) -> None:
