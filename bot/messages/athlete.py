@@ -12,6 +12,7 @@ from bot.messages.common import kind_word
 from bot.messages.onboarding import volume_unit_name, weight_unit_name
 from bot.messages.outlook import why_lines
 from bot.messages.reasons import bound_name, gate_name, reason
+from bot.messages.training import training_words
 from engine.plan import DayTarget
 
 Decision = Mapping[str, Any]
@@ -68,7 +69,7 @@ def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> 
     ]
     moving = []
     if target.training:
-        moving.append(tr("Training: {training}", training=target.training))
+        moving.append(tr("Training: {training}", training=training_words(target.training)))
     if target.cardio_min:
         moving.append(tr("cardio {minutes:.0f} min", minutes=target.cardio_min))
     elif target.cardio_min is not None:

@@ -120,15 +120,16 @@ def take(
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
     """What was said beside the numbers goes to the coach too, silently."""
-    told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
-    if not told or profile.coach_id == profile.person_id:
+    if profile.coach_id == profile.person_id:
         return
     coach, person = get_person(session, profile.coach_id), get_person(session, profile.person_id)
     with speaking_to(coach):
-        say(
-            session, chat_id=coach.chat_id, now=context.now, silent=True,
-            text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
-        )  # fmt: skip
+        told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
+        if told:
+            say(
+                session, chat_id=coach.chat_id, now=context.now, silent=True,
+                text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
+            )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:

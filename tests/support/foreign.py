@@ -7,7 +7,6 @@ in a foreign chat was never translated, and wide letters in an English one were 
 from __future__ import annotations
 
 import re
-from collections.abc import Callable
 from datetime import date
 from pathlib import Path
 from typing import Any
@@ -25,6 +24,10 @@ FOREIGN = "xa"
 _WIDE = {letter: letter + 0xFEE0 for letter in map(ord, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")}
 _WIDE |= {letter + 32: letter + 32 + 0xFEE0 for letter in _WIDE}
 _WIDE_LETTER = re.compile("[Ａ-Ｚａ-ｚ]")
+#: Addresses, the code of an invitation, zones and commands.
+_NO_WORDS = re.compile(
+    r"https?://\S+|[0-9A-Z]{4}(?:-[0-9A-Z]{4}){3}|[A-Z][a-z]+/[A-Z][A-Za-z_]+|/[a-z_]+"
+)
 #: Placeholders and commands stay as they are, and so does the order of a date.
 _KEPT = re.compile(r"(\{[^}]*\}|/[a-z_]+)")
 _DATE_ORDER = re.compile(r"[EdMy -]+")
@@ -52,7 +55,7 @@ def is_foreign(text: str) -> bool:
 
 def plain_words(text: str, known: frozenset[str]) -> list[str]:
     """The words in plain letters, but for those known: names, units, months, zones, commands."""
-    text = re.sub(r"/[a-z_]+|[A-Z][a-z]+/[A-Z][A-Za-z_]+|https?://\S+", " ", text)
+    text = _NO_WORDS.sub(" ", text)
     return [word for word in re.findall(r"[A-Za-z]{2,}", text) if word not in known]
 
 
@@ -62,21 +65,25 @@ def calendar_names() -> frozenset[str]:
     return frozenset(name for day in days for name in f"{day:%a %A %b %B}".split())
 
 
-def heed_readers(listening: Callable[[], bool]) -> None:
+def write_plain_catalogue(folder: Path) -> None:
+    """The foreign language with no sentence translated: it reads as the code does."""
+    write(Catalog(charset="utf-8", fuzzy=False), catalogue_file(FOREIGN, folder))
+
+
+def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
+    """Raises AssertionError for a message in another language than its reader's."""
+    person = Person.__table__.c  # type: ignore[attr-defined]
+    found = connection.execute(
+        select(person.chosen_language, person.language).where(person.chat_id == row.chat_id)
+    ).first()
+    if found is None or row.payload.get("commands") == []:
+        return
+    wanted = languages.nearest(found.chosen_language or found.language)
+    assert languages.language() == wanted, (
+        f"said in {languages.language()} to somebody who reads {wanted}: {row.payload}"
+    )
+
+
+def heed_readers() -> None:
     """From now on no message may be written in another language than its reader's."""
-
-    def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
-        if not listening():
-            return
-        person = Person.__table__.c  # type: ignore[attr-defined]
-        found = connection.execute(
-            select(person.chosen_language, person.language).where(person.chat_id == row.chat_id)
-        ).first()
-        if found is None or row.payload.get("commands") == []:
-            return
-        wanted = languages.nearest(found.chosen_language or found.language)
-        assert languages.language() == wanted, (
-            f"said in {languages.language()} to somebody who reads {wanted}: {row.payload}"
-        )
-
     event.listen(OutboxRow, "before_insert", written_for_its_reader)
