@@ -295,7 +295,8 @@ def answers_lines(answers: Mapping[str, Any]) -> str:
 
 
 def _body(answers: Mapping[str, Any]) -> Iterator[str]:
-    yield tr(SEX_WORDS[answers["sex"]])
+    sex = SEX_WORDS[answers["sex"]]
+    yield tr(sex)
     yield tr("born {year}", year=answers["birth_year"])
     yield tr("{height_cm:.0f} cm", height_cm=answers["height_cm"])
     yield figures.weight(answers["body_mass_kg"], answers["weight_unit"])

@@ -33,9 +33,10 @@ def choose(
     if code not in (AS_TELEGRAM, *known()):
         answer(session, incoming, context, words.not_there())
         return
+    answer(session, incoming, context)
     person.chosen_language = None if code == AS_TELEGRAM else code
     session.add(person)
-    answer(session, incoming, context)
+    session.flush()
     with speaking_to(person):
         rewrite(session, incoming, words.chosen(words.name(language_of(person))), context)
     if person.id is not None:

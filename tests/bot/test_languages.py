@@ -98,7 +98,7 @@ def test_numbers_days_and_weights_are_written_as_germans_write_them(ours: None) 
         assert figures.weight(61.2, "kg") == "61,2 kg"
         assert figures.volume(3.5, "l") == "3,5 L"
         assert figures.long_day(date(2027, 5, 9)) == "Sonntag, 9. Mai"
-        assert figures.short_day(date(2026, 12, 8)) == "Di, 8. Dez."
+        assert figures.short_day(date(2026, 12, 8)) == "Di. 8. Dez."
         assert figures.all_of(["Reis", "Huhn", "Salz"]) == "Reis, Huhn und Salz"
 
 
