@@ -7,7 +7,7 @@ from functools import partial
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step
 from bot.flows import reading
-from bot.flows.reading import buttons, free_text, number_between, one_of, said
+from bot.flows.reading import buttons, free_text, number_between, one_of, said, without
 from bot.messages import checkin as words
 from bot.messages.safety import SYMPTOM_BUTTONS, symptom_button
 from engine.units import (
@@ -78,7 +78,7 @@ def _optional(low: float, high: float) -> Callable[[str, Answers], float | None]
     read = number_between(low, high)
 
     def optional(text: str, answers: Answers) -> float | None:
-        return None if said(text, reading.SKIP) else read(text, answers)
+        return None if said(text, reading.SKIP) else read(without(text, reading.HOURS), answers)
 
     return optional
 

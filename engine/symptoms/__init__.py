@@ -1,6 +1,6 @@
 """Complaints read out of free text, as stable ids.
 
-English only. A doubtful find is reported as such: the chat asks one question, and until it is
+English and German. A doubtful find is reported as such: the chat asks one question, and until it is
 answered the find counts.
 """
 

@@ -8,6 +8,7 @@ from dataclasses import dataclass
 
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .figures import EVERYDAY, FIGURES
+from .german import german_finds
 from .names import WARNINGS, Symptom
 from .negation import Said, Span, drug_denied, said, supposed
 from .other_phrases import OTHER_PHRASES
@@ -78,7 +79,7 @@ _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero"
 
 
 def screen(text: str) -> Screening:
-    """Read English free text for complaints and drugs; never raises, in time linear in the text."""
+    """Read English or German text for complaints and drugs; never raises, in linear time."""
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     drugs: list[str] = []
@@ -97,6 +98,13 @@ def screen(text: str) -> Screening:
                 sure = verdict is Said.YES and phrase.sure
                 _keep(found, Hit(phrase.symptom, sure, clause[span[0] : span[1]]))
         drugs += _drugs(clause)
+    for find in german_finds(text):
+        if find.symptom is None:
+            drugs += [] if find.denied else [find.words.lower()]
+        elif find.denied:
+            denied.add(find.symptom)
+        else:
+            _keep(found, Hit(find.symptom, find.sure, find.words))
     return Screening(
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),

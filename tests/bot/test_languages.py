@@ -15,6 +15,7 @@ from babel.messages import Catalog, Message
 from sqlmodel import select
 
 from bot import figures, languages
+from bot.flows.reading import day_in
 from bot.locale.update import catalogue_file, read, sentences
 from bot.service.doors import COMMANDS
 from bot.store.people import Person
@@ -156,8 +157,33 @@ def test_a_language_that_is_not_there_is_answered_in_english(ours: None, team: T
 def test_german_words_are_understood_and_english_ones_still(ours: None, team: Team) -> None:
     team.athlete.language = "de"
     said = text_of(team.athlete.writes("61,2 kg, Fülle 6, Wasser 3,5 l, Schärfe 4, alles gut"))
-    assert "Kohlenhydrate" in said or "KH" in said
-    team.athlete.writes("/travel")
+    assert "Kohlenhydrate 500 g (wie geplant)" in said
+    team.athlete.language = "en"
+    assert "carbs set 500 g" in text_of(team.athlete.writes("/past"))
+
+
+@pytest.mark.parametrize(
+    ("typed", "day"),
+    [
+        ("5. Juni", date(2027, 6, 5)), ("5.6.", date(2027, 6, 5)), ("morgen", date(2027, 5, 2)),
+        ("Sa. 12. Juni", date(2027, 6, 12)), ("in 10 Tagen", date(2027, 5, 11)),
+        ("3. März", date(2028, 3, 3)), ("14 May", date(2027, 5, 14)),
+    ],
+)  # fmt: skip
+def test_dates_are_typed_as_germans_write_them(ours: None, typed: str, day: date) -> None:
+    with languages.speaking("de"):
+        assert day_in(typed, date(2027, 5, 1)) == day
+
+
+def test_buttons_may_be_typed_out_in_german(ours: None, team: Team) -> None:
+    team.athlete.language = "de"
+    team.athlete.writes("/checkin")
+    for answer in ("61,2", "7 von 10", "3,5 Liter", "4", "nach Plan", "Etwas stimmt nicht"):
+        said = team.athlete.writes(answer)
+    assert "Hak alles an" in said[-1].text
+    for answer in ("Übelkeit", "schwer", "7 Stunden", "überspringen"):
+        said = team.athlete.writes(answer)
+    assert "Ballaststoffe" in text_of(said)  # the day's targets: everything was taken
 
 
 # A week in two languages
@@ -253,7 +279,7 @@ def citations() -> list[str]:
     return sorted(found, key=len, reverse=True)
 
 
-UNITS = "kg lb st mg ml oz fl us imp kcal cm min am pm UTC GMT BST Telegram"
+UNITS = "English kg lb st mg ml oz fl us imp kcal cm min am pm UTC GMT BST Telegram"
 TYPED = "very dizzy and hardly slept sore hips fainted in the shower what"
 
 
@@ -266,7 +292,7 @@ def test_a_week_in_two_languages_never_mixes_them(
     speaker, other = (
         (team.coach, team.athlete) if foreign == "coach" else (team.athlete, team.coach)
     )
-    speaker.language = FOREIGN
+    speaker.language, other.language = FOREIGN, languages.ENGLISH
     speaker.writes("/help")  # from here on their language is known
     before = last_row(team.world)
     Bilingual(team).play()
