@@ -9,7 +9,7 @@ no compiled file that could be older than it.
 from __future__ import annotations
 
 import gettext
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
@@ -35,6 +35,15 @@ def nearest(code: str | None) -> str:
     """Of those there are, the one for a tag such as Telegram gives ("de-AT"); else English."""
     main = (code or "").replace("_", "-").partition("-")[0].lower()
     return main if main in known() else ENGLISH
+
+
+def in_each(say: Callable[[], str]) -> list[str]:
+    """What this says in each language there is, English first."""
+    found = []
+    for code in known():
+        with speaking(code):
+            found.append(say())
+    return found
 
 
 def language() -> str:

@@ -19,7 +19,7 @@ from tests.support.databases import (  # noqa: F401 - fixtures
     sqlite_engine,
     sqlite_url,
 )
-from tests.support.foreign import heed_readers, write_plain_catalogue
+from tests.support.foreign import OURS, heed_readers, write_plain_catalogue
 from tests.support.network import no_network  # noqa: F401 - a fixture
 from tests.support.prepared import peak_week_file, team_at  # noqa: F401 - fixtures
 
@@ -35,6 +35,12 @@ def foreign_language(tmp_path_factory: pytest.TempPathFactory) -> None:
     """Every second person of a test has their Telegram set to a language that reads like English."""
     languages.CATALOGUES = tmp_path_factory.mktemp("locale")
     write_plain_catalogue(languages.CATALOGUES)
+
+
+@pytest.fixture
+def ours(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The catalogues that are delivered."""
+    monkeypatch.setattr(languages, "CATALOGUES", OURS)
 
 
 @pytest.fixture

@@ -9,6 +9,7 @@ from typing import Any
 from bot import figures
 from bot.languages import mark, tr, trn
 from bot.messages.common import kind_word
+from bot.messages.names import cited
 from bot.messages.onboarding import volume_unit_name, weight_unit_name
 from bot.messages.outlook import why_lines
 from bot.messages.reasons import bound_name, gate_name, reason
@@ -225,7 +226,7 @@ def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
     if decision["trace"]["window"] is not None:
         weighed.append(_allowed(decision))
     parts.append("\n".join(f"• {line}" for line in weighed))
-    sources = sorted({source["citation"] for source in decision["sources"]})
+    sources = sorted({cited(source["citation"]) for source in decision["sources"]})
     if sources:
         parts.append(tr("Rests on:") + "\n" + "\n".join(f"• {source}" for source in sources))
     return "\n\n".join(parts)

@@ -6,12 +6,24 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
+from bot.messages.coach_plan import FIELDS
 from bot.messages.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from engine.limits import Problem
 
 Facts = Mapping[str, str | float]
 MOST_LINES = 12  # of what is wrong: a sheet that went astray as a whole needs no eighty lines
 _LONGEST_WORDS = 60
+
+
+def heading(key: str) -> str:
+    """The heading of a number of the day: "Carbs (g)"."""
+    label, unit = FIELDS[key]
+    return f"{tr(label)} ({unit})" if unit else tr(label)
+
+
+def limit_heading(key: str) -> str:
+    """ "Carb floor a day", as a limit stands in a sheet."""
+    return figures.capital(figures.limit_label(key))
 
 
 def sheet_button() -> str:
@@ -160,9 +172,11 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "error": _about_given(mark("an error ({given})")),
     "empty": _plain(EMPTY),
     "merged": lambda f: tr("part of merged cells ({area}); split them", area=f["area"]),
-    "heading-twice": lambda f: tr('the heading "{heading}" is there twice', heading=f["heading"]),
+    "heading-twice": lambda f: tr(
+        'the heading "{heading}" is there twice', heading=heading(str(f["heading"]))
+    ),
     "no-heading": lambda f: tr(
-        'the heading "{heading}" is missing from this row', heading=f["heading"]
+        'the heading "{heading}" is missing from this row', heading=heading(str(f["heading"]))
     ),
     "day-twice": lambda f: tr("{when} is there twice", when=_out(f)),
     "no-such-day": _about_given(mark("{given} is no day of the plan; days out go from 7 to 0")),
@@ -176,7 +190,9 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "training-too-long": lambda f: tr("more than {most} characters", most=f["most"]),
     "no-such-limit": _about_given(mark("{given} is no limit that I know")),
     "limit-twice": _plain(mark("this limit is there twice")),
-    "no-limit": lambda f: tr('the limit "{label}" is missing from this list', label=f["label"]),
+    "no-limit": lambda f: tr(
+        'the limit "{label}" is missing from this list', label=limit_heading(str(f["limit"]))
+    ),
     "limits-not-set": _plain(mark("no limits are set yet; set them in the chat first")),
     "guard-rail": lambda f: tr(
         "{value} is past what can be set for this body mass, {bound} ({citation})",

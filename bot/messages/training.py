@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from bot.languages import mark, tr
+from functools import partial
+
+from bot.languages import in_each, mark, tr
 
 #: As `engine.draft` has them.
 DRAFTED = (
@@ -13,6 +15,11 @@ DRAFTED = (
     mark("rest, posing only"),
     mark("pump-up before going on"),
 )
+
+
+def as_drafted(said: str) -> str:
+    """What a draft would call it, where it is that in any language; else as it was said."""
+    return next((one for one in DRAFTED if said in in_each(partial(tr, one))), said)
 
 
 def training_words(training: str) -> str:

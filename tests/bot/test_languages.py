@@ -24,6 +24,7 @@ from engine import evidence
 from engine.evidence.source import Source
 from tests.support.foreign import (
     FOREIGN,
+    OURS,
     calendar_names,
     is_foreign,
     plain_words,
@@ -32,8 +33,7 @@ from tests.support.foreign import (
 from tests.support.weeks import Team
 from tests.support.world import Someone, World, text_of
 
-OURS = languages.CATALOGUES  # the tests' own ones take their place while tests run
-TRANSLATIONS = sorted(code for code in languages.known() if code != languages.ENGLISH)
+TRANSLATIONS = [code for code in languages.known() if code != languages.ENGLISH]
 
 # The catalogues
 
@@ -81,11 +81,6 @@ def test_nothing_is_translated_that_is_not_said_any_more(code: str, in_code: Cat
     there = read(catalogue_file(code, OURS), code)
     assert not [m.id for m in there if m.id and in_code.get(m.id) is None]
     assert not there.obsolete
-
-
-@pytest.fixture
-def ours(monkeypatch: pytest.MonkeyPatch) -> None:
-    monkeypatch.setattr(languages, "CATALOGUES", OURS)
 
 
 # Numbers and days. German as the CLDR has it: https://cldr.unicode.org (locale de), which DIN 5008
