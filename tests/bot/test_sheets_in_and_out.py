@@ -126,7 +126,8 @@ def test_a_german_coachs_sheet_is_in_german_and_comes_back_with_nothing_changed(
     ours: None, team: Team
 ) -> None:
     team.coach.language = "de"
-    content = handed_out(team)
+    team.coach.presses(f"c:sheet:{team.athlete_id}:xlsx")
+    content = files_for(team.coach, "sendDocument")[-1][1][0].content
     _, page = page_of(content)
     assert [cell.value for cell in page[5]][:3] == ["Tage vorher", "Tag", "Kohlenhydrate (g)"]
     assert page["I12"].value == "Ruhe, nur Posing"
