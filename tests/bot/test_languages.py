@@ -205,6 +205,7 @@ class Bilingual:
         team.athlete.writes("61.0 1 3.5 5 on target fine")
         team.athlete.writes("very dizzy and I hardly slept")
         self.press_what_is_offered(40)
+        self.acknowledge_what_is_open()
         team.morning(2)
         team.athlete.writes("62.9 9 3.4 2 on target; sore hips")
         for someone in (team.athlete, team.coach):
@@ -214,11 +215,18 @@ class Bilingual:
         self.press_what_is_offered(self.MOST_PRESSES)
         team.athlete.writes("I fainted in the shower")
         team.world.later(minutes=40)
-        team.coach.presses("alert:ack:1")
+        self.acknowledge_what_is_open()
         team.morning(-2)
         for someone in (team.athlete, team.coach, lea):
             someone.writes("/help")
             someone.writes("what?")
+
+    def acknowledge_what_is_open(self) -> None:
+        """So that nothing is repeated for days."""
+        for said in self.team.coach.all_said():
+            for data in said.buttons.values():
+                if data.startswith("alert:ack"):
+                    self.team.coach.presses(data, said.outbox_id)
 
     def press_what_is_offered(self, most: int) -> None:
         for _ in range(most):
