@@ -37,6 +37,7 @@ _LESSENED = word_set(
     """)
 )
 _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
+_NEVER_SO = re.compile(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
 _STEP = re.compile(r"[\w']+|,")
 _REACH = 160  # characters looked at on either side; no list of complaints is longer
 _LIST_WITH_OR = re.compile(
@@ -84,7 +85,8 @@ def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool
         return Said.NO
     if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
         return within
-    denied = _denied_before(before, others, _LIST_WITH_OR.match(after) is not None)
+    earlier = [other for other in others if other[1] <= span[0]]
+    denied = _denied_before(before, earlier, _LIST_WITH_OR.match(after) is not None)
     if denied is Said.NO and _STILL_THERE.match(after):
         return Said.YES
     if denied is Said.YES and not _STILL_THERE.match(after) and _AFTER_IN_DOUBT.match(after):
@@ -112,6 +114,8 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         around = next((span for span in others if span[0] <= step.start() < span[1]), None)
         if around is not None and _spent(before, around):
             return Said.YES  # the "kein" of "kein Schlaf" is spent on the sleep
+        if word == "nie" and _NEVER_SO.match(before, step.start()):
+            return Said.YES
         if word in _NOT:
             if lessened or ((joined or comma) and not listed):
                 return Said.DOUBT

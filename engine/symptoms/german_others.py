@@ -175,7 +175,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         "blah geblaht vollegefuhl bauch luft",
         sure=r"""
         bläh\w*|gebläht|aufgebläht\w*|blähbauch|blähungen|völlegefühl
-        bauch<3>(?:hart|aufgetrieben|wie ein ballon|ballon|kugel)
+        bauch<3>(?:bretthart|steinhart|aufgetrieben|ballon|kugel)
         """,
     ),
     *_table(

@@ -37,6 +37,10 @@ _VOCABULARY = _folded_set("""
     angeschwollen durchfall verstopfung verstopft blähungen aufgebläht bauchschmerzen
     magenschmerzen bauchkrämpfe kribbeln zittern zittrig verschwommen schlaflos fieber
     schüttelfrost erschöpft erschöpfung selbstmord suizid umbringen unterzucker
+    unregelmäßig unregelmäßiger zusammengesackt konzentrieren druckgefühl atemprobleme explodiert
+    zerspringt umzubringen umgefallen sticht aufstehen weggekippt brustkorb sprechen benommen
+    behalten gespuckt brennt bewegen schwarz schlägt versagen weggetreten rhythmusstörungen
+    durchatmen ersticke kribbelt zuckungen gezuckt gekrampft gestolpert hämmert flattert
     entwässerungstabletten wassertabletten abführmittel diuretika diuretikum kaliumtabletten
     furosemid torasemid spironolacton steroide anabolika
 """)
@@ -62,7 +66,10 @@ _BEGINNINGS = {
 
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = _folded_set("""
-    schach schmatzen schmelzen scherz scherze scherzen schwamm schwache schwacher schwachen
+    arm arme armen armer warmen schmerzt
+    bekommen bekomme bekommt behalte hammer schlag schlage schlagen spreche spricht stiche bremst
+    beginnen begonnen genommen gestolpere sicht sichte sticken steht bewogen bewegten belegen behauen schwatz schwarze gespickt gestickt
+    aufsehen ansprechen versprechen besprechen schach schmatzen schmelzen scherz scherze scherzen schwamm schwache schwacher schwachen
     schwaches schwächer schwächen verirrt verwirrte geschwommen geschworen geschwungen gerahmt
     gezähmt kampf kämpfe kämpfen krampfe krampfen kraft kräfte atme atmet atem ader brot frust
     brüste bruste fiber ferien feier feiern zitrone zitronen zittere zitter plus pult pulse impuls
@@ -82,7 +89,8 @@ class _GermanCorrector:
         )
 
     def correct(self, word: str) -> str:
-        return self._slips.correct(_UMLAUT_IN_TWO.sub(r"\1", word))
+        fixed = self._slips.correct(word)
+        return fixed if fixed != word else self._slips.correct(_UMLAUT_IN_TWO.sub(r"\1", word))
 
 
 _CORRECTOR = _GermanCorrector()

@@ -40,10 +40,10 @@ def _gap(most: int) -> str:
 def _compile(
     pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]
 ) -> re.Pattern[str]:
-    for most in range(1, 7):
-        pattern = pattern.replace(f"<{most}>", _gap(most))
     for name, words in groups.items():
         pattern = pattern.replace(f"<{name}>", words)
+    for most in range(1, 7):
+        pattern = pattern.replace(f"<{most}>", _gap(most))
     return re.compile(rf"\b(?:{fold(pattern)})\b")
 
 

@@ -211,7 +211,7 @@ def _distance(a: str, b: str) -> int:
 _CLAUSE_ENDS = frozenset(".!?;:()[]|\n-+=•*")
 _TURNS = word_set("""
     but however though although except besides yet
-    aber jedoch allerdings obwohl ausser sondern trotzdem dafur
+    aber jedoch allerdings obwohl sondern trotzdem dafur
 """)
 
 
