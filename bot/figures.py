@@ -85,6 +85,11 @@ def day_and_month(day: date) -> str:
     return _dated(day, tr("d MMM"))
 
 
+def date_in_figures(day: date) -> str:
+    """ "2026-11-10"."""
+    return _dated(day, tr("y-MM-dd"))
+
+
 def weekday(day: date) -> str:
     """ "Tuesday"."""
     return _dated(day, "EEEE")
@@ -118,6 +123,14 @@ def all_of(items: Sequence[str]) -> str:
     return tr("{items} and {last}", items=", ".join(items[:-1]), last=items[-1])
 
 
+def each_and(items: Sequence[str]) -> str:
+    """ "a and b and c": for clauses that have commas of their own."""
+    so_far = "".join(items[:1])
+    for last in items[1:]:
+        so_far = tr("{items} and {last}", items=so_far, last=last)
+    return so_far
+
+
 def one_of(items: Sequence[str]) -> str:
     """ "a", "a or b", "a, b or c"."""
     if len(items) < 2:
@@ -134,17 +147,18 @@ _SIGN_IN_NUMBER = re.compile(r"(?<=\d)[.,](?=\d)")
 
 
 def _dated(day: date, pattern: str) -> str:
-    return format_date(day, pattern, locale=_locale(language()))
+    return format_date(day, pattern, locale=locale_of(language()))
 
 
 @cache
 def _signs(code: str) -> dict[str, str]:
-    locale = _locale(code)
+    locale = locale_of(code)
     return {",": get_group_symbol(locale), ".": get_decimal_symbol(locale)}
 
 
 @cache
-def _locale(code: str) -> Locale:
+def locale_of(code: str) -> Locale:
+    """What the CLDR knows of a language; English where it is none."""
     try:
         return Locale.parse(code, sep="-")
     except (UnknownLocaleError, ValueError):

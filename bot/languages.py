@@ -28,10 +28,7 @@ _language: ContextVar[str] = ContextVar("language", default=ENGLISH)
 
 def known() -> tuple[str, ...]:
     """The languages there are, English first."""
-    return (
-        ENGLISH,
-        *sorted(path.parts[-3] for path in CATALOGUES.glob(f"*/LC_MESSAGES/{DOMAIN}.po")),
-    )
+    return _found_in(CATALOGUES)
 
 
 def nearest(code: str | None) -> str:
@@ -57,13 +54,13 @@ def speaking(code: str) -> Iterator[None]:
 
 def tr(message: str, /, **values: object) -> str:
     """The sentence in the language in force, its {names} filled in."""
-    return _catalogue(_language.get()).gettext(message).format(**values)
+    return _catalogue(CATALOGUES, _language.get()).gettext(message).format(**values)
 
 
 def trn(one: str, many: str, number: float, /, **values: object) -> str:
     """The sentence in the form that goes with this number, which it may name as {number}."""
     count = int(number) if number == int(number) else 2  # plural forms are made for whole numbers
-    text = _catalogue(_language.get()).ngettext(one, many, count)
+    text = _catalogue(CATALOGUES, _language.get()).ngettext(one, many, count)
     return text.format(**{"number": number} | values)
 
 
@@ -73,8 +70,8 @@ def mark(message: str, /) -> str:
 
 
 @cache
-def _catalogue(code: str) -> gettext.NullTranslations:
-    path = CATALOGUES / code / "LC_MESSAGES" / f"{DOMAIN}.po"
+def _catalogue(folder: Path, code: str) -> gettext.NullTranslations:
+    path = folder / code / "LC_MESSAGES" / f"{DOMAIN}.po"
     if code == ENGLISH or not path.is_file():
         return gettext.NullTranslations()
     compiled = BytesIO()
@@ -82,3 +79,11 @@ def _catalogue(code: str) -> gettext.NullTranslations:
         write_mo(compiled, read_po(source))
     compiled.seek(0)
     return gettext.GNUTranslations(compiled)
+
+
+@cache
+def _found_in(folder: Path) -> tuple[str, ...]:
+    return (
+        ENGLISH,
+        *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")),
+    )
