@@ -9,6 +9,7 @@ from zoneinfo import ZoneInfo
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages.names import FIELD_WORDS, LIMIT_WORDS, shape_words
+from bot.messages.training import training_words
 from engine.limits import Problem
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
 
@@ -242,7 +243,7 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
     if value is None or value == "":
         return tr("not said")
     if isinstance(value, str):
-        return value
+        return training_words(value)
     if key == "water_l":
         return figures.litres(value, volume_unit)
     unit = FIELDS[key][1]

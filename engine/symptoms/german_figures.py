@@ -37,7 +37,7 @@ GERMAN_FIGURES = tuple(
         r"fieber\w* (?:auf|dem|der|mit|schon)|lampenfieber|reisefieber|bühnenfieber|wettkampffieber|fiebere|fiebern",
         r"(?:ideen|möglichkeiten|optionen|vorrat) (?:sind )?erschöpft",
         r"zitter ?partie|zitter\w* (?:um|vor aufregung|vor kälte)|dreht sich (?:bei mir |alles |nur |immer ){0,3}ums?|sehe doppelt so",
-        r"riesen ?durcheinander|durcheinander (?:gebracht|gewürfelt|in der küche|im plan|mit den)",
+        r"(?:beine?|arme?)(?: [\w']+){0,3} (?:vom|nach dem|durchs) (?:\w*training|cardio|posing|laufen|gehen) (?:noch )?(?:schwer|müde|platt|zu|fertig)|durcheinander gekommen|riesen ?durcheinander|durcheinander (?:gebracht|gewürfelt|in der küche|im plan|mit den)",
         r"blut (?:abgenommen|abnehmen|bild|werte|test|druck|zucker messen)|blutwerte|blutbild",
         r"(?:rote?|orangene?|dunkle?) (?:paprika|linsen|beete|beeren|schokolade|bräune|farbe|bikini|trauben|bühnenfarbe)",
         r"taube (?:nüsse|nuss|ohren)|(?:graue|weisse) tauben?|tauben füttern",

@@ -30,19 +30,18 @@ _VOCABULARY = _folded_set("""
     zusammengeklappt brustschmerzen brustschmerz brust schmerzen schmerz engegefühl herzschmerzen
     herzinfarkt herzrasen herzstolpern herzklopfen herzflattern herzaussetzer herzschlag puls
     atemnot luftnot atmen atmung kurzatmig atemlos ersticken krampfanfall krampf krämpfe
-    epileptischer schwach schwäche gelähmt lähmung lähmungen taubheit kraftlos schlaganfall
-    verwirrt verwirrung desorientiert orientierungslos halluziniere halluzinationen gelallt
-    erbrochen erbrechen übergeben gekotzt kotzen kopfschmerzen kopfschmerz kopfweh migräne
-    unerträgliche heftige übelkeit schwindel schwindelig schwindlig geschwollen geschwollene
-    angeschwollen durchfall verstopfung verstopft blähungen aufgebläht bauchschmerzen
-    magenschmerzen bauchkrämpfe kribbeln zittern zittrig verschwommen schlaflos fieber
-    schüttelfrost erschöpft erschöpfung selbstmord suizid umbringen unterzucker
-    unregelmäßig unregelmäßiger zusammengesackt konzentrieren druckgefühl atemprobleme explodiert
-    zerspringt umzubringen umgefallen sticht aufstehen weggekippt brustkorb sprechen benommen
-    behalten gespuckt brennt bewegen schwarz schlägt versagen weggetreten rhythmusstörungen
-    durchatmen ersticke kribbelt zuckungen gezuckt gekrampft gestolpert hämmert flattert
-    entwässerungstabletten wassertabletten abführmittel diuretika diuretikum kaliumtabletten
-    furosemid torasemid spironolacton steroide anabolika
+    epileptischer schwach schwäche gelähmt lähmung lähmungen taubheit kraftlos schlaganfall verwirrt
+    verwirrung desorientiert orientierungslos halluziniere halluzinationen gelallt erbrochen
+    erbrechen übergeben gekotzt kotzen kopfschmerzen kopfschmerz kopfweh migräne unerträgliche
+    heftige übelkeit schwindel schwindelig schwindlig geschwollen geschwollene angeschwollen
+    durchfall verstopfung verstopft blähungen aufgebläht bauchschmerzen magenschmerzen bauchkrämpfe
+    kribbeln zittern zittrig verschwommen schlaflos fieber schüttelfrost erschöpft erschöpfung
+    selbstmord suizid umbringen unterzucker unregelmäßig unregelmäßiger zusammengesackt
+    konzentrieren druckgefühl atemprobleme explodiert zerspringt umzubringen umgefallen sticht
+    aufstehen weggekippt brustkorb sprechen benommen behalten gespuckt brennt bewegen schwarz
+    schlägt versagen weggetreten rhythmusstörungen durchatmen ersticke kribbelt zuckungen gezuckt
+    gekrampft gestolpert hämmert flattert entwässerungstabletten wassertabletten abführmittel
+    diuretika diuretikum kaliumtabletten furosemid torasemid spironolacton steroide anabolika
 """)
 
 # What people write for what they mean, where it is further off than a slip or two.
@@ -66,17 +65,18 @@ _BEGINNINGS = {
 
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = _folded_set("""
-    arm arme armen armer warmen schmerzt
-    bekommen bekomme bekommt behalte hammer schlag schlage schlagen spreche spricht stiche bremst
-    beginnen begonnen genommen gestolpere sicht sichte sticken steht bewogen bewegten belegen behauen schwatz schwarze gespickt gestickt
-    aufsehen ansprechen versprechen besprechen schach schmatzen schmelzen scherz scherze scherzen schwamm schwache schwacher schwachen
-    schwaches schwächer schwächen verirrt verwirrte geschwommen geschworen geschwungen gerahmt
-    gezähmt kampf kämpfe kämpfen krampfe krampfen kraft kräfte atme atmet atem ader brot frust
-    brüste bruste fiber ferien feier feiern zitrone zitronen zittere zitter plus pult pulse impuls
-    umbringe umgekehrt umgeklappt ersetzen ersticke erbreche erbricht gebrochen versprochen
-    verbrechen verstopfe verstopfen heftig heftiges heftiger heftigen hefte unerträglich schwanger
-    schwankend bewusst bewusster unbewusst kribbelig kribbelt krabbeln übergaben übergebe übergibt
-    überleben überheben umgeben geleimt schlappe schmale schmales kopfwerk steroid abführen
+    arm arme armen armer warmen schmerzt bekommen bekomme bekommt behalte hammer schlag schlage
+    schlagen spreche spricht stiche bremst beginnen begonnen genommen gestolpere sicht sichte
+    sticken steht bewogen bewegten belegen behauen schwatz schwarze gespickt gestickt aufsehen
+    ansprechen versprechen besprechen schach schmatzen schmelzen scherz scherze scherzen schwamm
+    schwache schwacher schwachen schwaches schwächer schwächen verirrt verwirrte geschwommen
+    geschworen geschwungen gerahmt gezähmt kampf kämpfe kämpfen krampfe krampfen kraft kräfte atme
+    atmet atem ader brot frust brüste bruste fiber ferien feier feiern zitrone zitronen zittere
+    zitter plus pult pulse impuls umbringe umgekehrt umgeklappt ersetzen ersticke erbreche erbricht
+    gebrochen versprochen verbrechen verstopfe verstopfen heftig heftiges heftiger heftigen hefte
+    unerträglich schwanger schwankend bewusst bewusster unbewusst kribbelig kribbelt krabbeln
+    übergaben übergebe übergibt überleben überheben umgeben geleimt schlappe schmale schmales
+    kopfwerk steroid abführen
 """)
 
 
