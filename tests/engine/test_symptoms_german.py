@@ -13,6 +13,7 @@ import pytest
 from engine.checkin import CheckIn
 from engine.safety import Level
 from engine.safety.complaints import complaint_flags, complaints
+from engine.safety.drinking import fastest_drinking_l_per_h
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
 
 _spec = importlib.util.spec_from_file_location(
@@ -216,3 +217,21 @@ def test_nothing_reported_in_german_is_nothing_to_read(nothing: str) -> None:
 def test_a_warning_reported_in_german_is_a_warning() -> None:
     flags = list(complaint_flags(complaints(told("Brustschmerzen"))))
     assert [(flag.id, flag.level) for flag in flags] == [("chest-pain", Level.WARNING)]
+
+
+@pytest.mark.parametrize(
+    ("told", "rate"),
+    [
+        ("3 Liter in einer Stunde getrunken", 3),
+        ("habe 2 l Wasser innerhalb von 30 Minuten getrunken", 2),
+        ("in einer Stunde 2,5 Liter getrunken", 2.5),
+        ("zwei Liter auf einmal", 2),
+        ("anderthalb Liter auf ex", 1.5),
+        ("6 Liter in drei Stunden", 2),
+        ("4 Liter über den Tag", None),
+        ("3 Liter in 24 Stunden", None),
+        ("2 Liter Wasser und in einer Stunde esse ich", None),
+    ],
+)
+def test_how_fast_water_was_drunk_is_read_in_german(told: str, rate: float | None) -> None:
+    assert fastest_drinking_l_per_h(told) == rate
