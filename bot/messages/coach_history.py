@@ -10,6 +10,7 @@ from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages.names import FIELD_WORDS, flag_name, word
 from bot.messages.safety import symptom_name
+from bot.messages.training import training_words
 
 Detail = Mapping[str, Any]
 LONGEST_QUOTE = 200
@@ -174,7 +175,7 @@ def _grams(detail: Detail, key: str = "carb_g") -> str:
 
 def _value(key: str, value: object, volume_unit: str) -> str:
     if value is None or isinstance(value, str):
-        return str(value or tr("none"))
+        return training_words(value) if value else tr("none")
     assert isinstance(value, int | float)
     if key.endswith("_l"):
         return figures.litres(value, volume_unit)

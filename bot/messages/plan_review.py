@@ -7,6 +7,7 @@ from collections.abc import Callable, Iterable, Mapping, Sequence
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages.names import cited
+from bot.messages.training import training_words
 from engine.review import Finding, OnDay
 from engine.safety import Level
 
@@ -141,7 +142,7 @@ def _on_in_litres(days: Sequence[OnDay], unit: str) -> str:
 
 
 def _on_as_said(days: Sequence[OnDay]) -> str:
-    return _on(days, lambda day: str(day.value))
+    return _on(days, lambda day: training_words(str(day.value)))
 
 
 def _water_cut(f: Finding, unit: str) -> str:
