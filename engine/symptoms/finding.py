@@ -9,7 +9,7 @@ from typing import Protocol
 
 from .names import WARNINGS, Symptom
 from .negation import Said, Span
-from .patterns import Phrase
+from .patterns import PhrasesByCues
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,7 +71,7 @@ class Tongue:
     heard in the same breath can be held against each other.
     """
 
-    phrases: tuple[Phrase, ...]
+    phrases: PhrasesByCues
     figures: tuple[re.Pattern[str], ...]
     everyday: Mapping[Symptom, re.Pattern[str]]
     clauses: Callable[[str], list[tuple[str, str]]]

@@ -11,9 +11,10 @@ from .german_negation import german_said, german_supposed
 from .german_others import GERMAN_OTHERS
 from .german_spelling import german_clauses
 from .german_warnings import GERMAN_WARNINGS
+from .patterns import by_cues
 
 GERMAN = Tongue(
-    phrases=(*GERMAN_WARNINGS, *GERMAN_OTHERS),
+    phrases=by_cues((*GERMAN_WARNINGS, *GERMAN_OTHERS)),
     figures=GERMAN_FIGURES,
     everyday=GERMAN_EVERYDAY,
     clauses=german_clauses,

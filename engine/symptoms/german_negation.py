@@ -38,6 +38,7 @@ _LESSENED = word_set(
 )
 _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
 _NEVER_SO = re.compile(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
+_NEITHER = re.compile(r"\bweder\b")
 _STEP = re.compile(r"[\w']+|,")
 _REACH = 160  # characters looked at on either side; no list of complaints is longer
 _LIST_WITH_OR = re.compile(
@@ -116,6 +117,8 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
             return Said.YES  # the "kein" of "kein Schlaf" is spent on the sleep
         if word == "nie" and _NEVER_SO.match(before, step.start()):
             return Said.YES
+        if word == "noch" and _NEITHER.search(before, 0, step.start()):
+            return Said.NO
         if word in _NOT:
             if lessened or ((joined or comma) and not listed):
                 return Said.DOUBT

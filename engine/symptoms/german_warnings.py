@@ -82,7 +82,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BREATHLESSNESS,
-        "luft atem atm erstick hechel lippen hals puste rochel keuch husten gehustet",
+        "luft atem atm erstick hechel lippen hals puste japs schnauf rochel keuch husten gehustet",
         sure=r"""
         atemnot|luftnot|kurzatmig\w*|atemlos\w*|atembeschwerden|atemprobleme\w*|atemschwierigkeiten|atemaussetzer
         (?:keine|kaum|schlecht|schlechter|schwer|wenig|zu wenig|nicht genug|nicht genügend|nicht richtig|nicht ausreichend)<2>luft
@@ -104,7 +104,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         ausser atem|aus der puste|puste<1>weg|atem<2>(?:komisch|weg|stockt)
         atm\w+<3>(?:komisch|seltsam|weh|schmerz\w*|anders)
         luft<2>(?:knapp|dünn|holen)
-        röchel\w*|keuch\w*|hechel\w*
+        röchel\w*|keuch\w*|hechel\w*|japs\w*|schnauf\w*
         """,
     ),
     *_table(
@@ -145,7 +145,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         komme?<3>(?:nicht|kaum)<4>(?:hoch|aus dem bett|vom boden|auf die beine)
         (?:keine|kaum|null|kein)<2>(?:kraft|gefühl|kontrolle)<4><glied>
         (?:fühle|spüre|merke)<3><glied><2>nicht|<kann><4>nichts<2>(?:halten|greifen|festhalten|tragen)
-        <kann><4>mich<3><nicht><2>(?:bewegen|rühren)|<kann><2><nicht> mich<2>(?:bewegen|rühren)|(?:mich|mir)<2>kaum bewegen
+        <kann><4>mich<3><nicht><2>(?:bewegen|rühren)|keine<2>kraft<4>(?:aufzustehen|aufstehen|stehen|gehen|laufen|heben)|<kann><2><nicht> mich<2>(?:bewegen|rühren)|(?:mich|mir)<2>kaum bewegen
         zu schwach (?:zum|um|für)|faust<2>(?:nicht|kaum) (?:machen|ballen|schliessen)
         """,
         doubtful=r"""
@@ -159,7 +159,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "verwirr orient wirr wusste weiss name lall gelallt sprech sprach sprache geredet rede red halluzin delir erkannt erkenne denken konzentr benommen benebelt neben betrunken nebel durcheinander watte matsch kopf wort worte gedacht film erinner vergess klar",
+        "verwirr orient wirr wusste weiss name lall gelallt sprech sprach sprache geredet rede red halluzin delir erkannt erkenne denken konzentr benommen benebelt neben betrunken nebel durcheinander watte matsch kopf wort worte gedacht film erinner vergess klar ganz richtig",
         sure=r"""
         verwirrt|verwirrter|verwirrtheit|verwirrung|verwirrtheitszustand|desorientiert\w*|orientierungslos\w*|delir\w*|halluzin\w*|nicht ansprechbar
         (?:weiss|wusste|wussten)<4>(?:nicht|nimmer)<4>(?:wo ich (?:bin|war)|wer ich (?:bin|war)|welcher tag|welches jahr|welcher monat|wie ich (?:heisse|hierher|heimgekommen|hergekommen|nach hause)|was für ein tag)
@@ -170,14 +170,14 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         undeutlich<2>(?:sprech\w*|gesprochen|geredet)
         <kann><4><nicht><2>(?:sprechen|reden)(?! (?:mit|über))
         (?:rede|redet|redete|spreche|sprach)<2>(?:wirr|unsinn|zusammenhanglos)
-        (?:wirres|wirr|unsinn|zusammenhanglos\w*)<2>(?:zeug|geredet|reden|gerede|gesprochen|rede)
+        (?:wirres|wirr|komisches|seltsames|unsinn|zusammenhanglos\w*)<2>(?:zeug|geredet|reden|gerede|gesprochen|rede)
         """,
         doubtful=r"""
         <kann><4><nicht><2>(?:klar denken|denken|konzentrieren|klar)
         benommen\w*|benebelt|neben mir|neben der spur|neben der kappe|wie betrunken|wie im nebel|nebel im kopf|watte im kopf|matsch\w* im kopf|kopf<2>(?:benebelt|matsch\w*|nebel|watte)
         (?:völlig|total|ganz|bin|so)<1>durcheinander|wirr im kopf
         (?:finde|fand)<3>(?:worte|wörter)<2>nicht|(?:worte|wörter)<2>(?:nicht|verwechsel\w*|durcheinander|vergess\w*)|vergess\w*<6>(?:wörter|worte)
-        filmriss|gedächtnislücke\w*|gedächtnisverlust|erinner\w*<3>nicht<2>(?:was|wie|daran|gestern|mehr)|nicht<2>erinnern
+        filmriss|gedächtnislücke\w*|gedächtnisverlust|erinner\w*<3>nicht<2>(?:was|wie|daran|gestern|mehr)|(?:nicht|nichts|an nichts)<2>erinnern|nicht (?:ganz|richtig) da
         (?:erkannt\w*|erkenne)<4>nicht
         """,
     ),
@@ -187,7 +187,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         sure=r"""
         <kotz><4><oft>|<kotz> <oft>|<oft><4><kotz>|<oft> <kotz>
         <kotz><3>(?:hört|hörte)<2>nicht|(?:höre?|hört|hörte)<3>nicht<2>auf<3>(?:kotzen|erbrechen)
-        <kann><4>nichts<3>(?:behalten|drinbehalten|drinnen behalten|bei mir behalten|unten behalten)
+        <kann><4>(?:nichts|nicht(?: ein)? ?mal wasser|kein wasser|kein essen)<3>(?:behalten|drinbehalten|drinnen behalten|bei mir behalten|unten behalten)
         behalte?<3>nichts|nichts<3>(?:bleibt|blieb|drin|drinnen)<2>(?:drin|drinnen|unten|im magen|geblieben)
         (?:kommt|kam|kommen)<3>alles<3>(?:hoch|raus|heraus)|alles<6>(?:kommt|kam)<2>(?:hoch|raus|heraus)
         blut<3><kotz>|<kotz><3>blut|blut gespuckt|blut gekotzt|bluterbrechen
@@ -205,7 +205,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         sure=r"""
         <stark><2><kopfweh>|<stark> <kopfweh>
         <kopfweh><5><stark>|<kopfweh> <stark>|<kopfweh> ,(?: [\w']+){0,2} <stark>
-        <kopfweh><4>(?:meines lebens|noch nie|nie zuvor|bringen mich um|bringt mich um|umbringen|9 von 10|10 von 10|8 von 10)
+        <kopfweh><4>(?:meines lebens|noch nie|nie zuvor|(?:bringen|bringt) mich(?: noch)? um|umbringen|9 von 10|10 von 10|8 von 10)
         (?:kopf|schädel)<3>(?:<stark>|so|sehr|wahnsinnig)<2>weh
         (?:kopf|schädel)<4>(?:platzt|platze|platzen|zerspringt|explodiert|explodieren|zerplatzt|zerreisst|bringt mich um)
         (?:schädel|kopf)<2>(?:zerspringen|sprengt|gesprengt)
@@ -230,7 +230,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         leben<3>(?:ein ende|beenden|nehmen)|(?:meinem|dem) leben ein ende
         mir<3>(?:was|etwas|nichts) (?:antun|anzutun|angetan)|(?:tu|tue)<2>mir<2>(?:was|etwas) an
         verletz\w*<2>mich<2>(?:selbst|selber)|(?:mich|mir) (?:selbst|selber)<2>(?:verletz\w*|weh ?tun|weh ?zutun|schaden)
-        (?:besser|lieber|wäre)<2>tot|leben<3>(?:keinen sinn|sinnlos|nicht lebenswert|nichts mehr wert)|kein grund mehr zu leben|nicht lebenswert
+        (?:besser|lieber|wäre)<2>tot|keinen sinn<3>leben|leben<3>(?:keinen sinn|sinnlos|nicht lebenswert|nichts mehr wert)|kein grund mehr zu leben|nicht lebenswert
         """,
         doubtful=r"""
         (?:will|möchte|mag|könnte|lieber)<3>sterben|tot<1>(?:sein|wäre)|allem ein ende

@@ -57,7 +57,9 @@ _AFTER_STILL_THERE = re.compile(
 _AFTER_IN_DOUBT = re.compile(
     r"(?: [\w']+){0,2} (?:before|until|till|anymore|any more|any longer|yet|as (?:much|bad))"
 )
-_AFTER_DENIED = re.compile(r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)")
+_AFTER_DENIED = re.compile(
+    r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)"
+)
 _TWICE_DENIED = re.compile(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
 _SUPPOSED = re.compile(
     r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "

@@ -9,8 +9,9 @@ ones name the complaint; the doubtful ones lead to one question.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from itertools import groupby
 
 from .names import Symptom
 
@@ -91,3 +92,12 @@ def _phrase(symptom: Symptom, cues: str, line: str, pattern: re.Pattern[str], su
         words=frozenset(_WHOLE_WORD.findall(pattern.pattern)),
         denies=_DENIAL.search(line) is not None,
     )
+
+
+#: Phrases under the stems of which one must be in the text at all.
+PhrasesByCues = tuple[tuple[tuple[str, ...], tuple[Phrase, ...]], ...]
+
+
+def by_cues(phrases: Iterable[Phrase]) -> PhrasesByCues:
+    """The phrases in their order, those of one table together, for their cues to be looked for once."""
+    return tuple((cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues))

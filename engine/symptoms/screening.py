@@ -12,7 +12,7 @@ from .german import GERMAN
 from .names import Symptom
 from .negation import Said, Span, drug_denied, said, supposed
 from .other_phrases import OTHER_PHRASES
-from .patterns import Phrase
+from .patterns import Phrase, by_cues
 from .spelling import Corrector, clauses
 from .warning_phrases import WARNING_PHRASES
 from .words import word_set
@@ -48,7 +48,7 @@ def _drugs(clause: str) -> list[str]:
 
 
 ENGLISH = Tongue(
-    phrases=_PHRASES,
+    phrases=by_cues(_PHRASES),
     figures=FIGURES,
     everyday=EVERYDAY,
     clauses=lambda text: clauses(text, _CORRECTOR),
@@ -131,8 +131,10 @@ def _judged(
     settled = set(found)
     finds = [
         (phrase, match.span())
-        for phrase in tongue.phrases
-        if phrase.symptom not in settled and any(cue in plain for cue in phrase.cues)
+        for cues, phrases in tongue.phrases
+        if any(cue in plain for cue in cues)
+        for phrase in phrases
+        if phrase.symptom not in settled
         for match in phrase.pattern.finditer(plain)
     ]
     spans = sorted({span for _, span in finds})

@@ -52,6 +52,13 @@ WARNINGS = {
         nach dem Aufstehen kollabiert, Nachbarin hat den Notarzt gerufen
         Bin ohnmächtig aufm Sofa gelegen
         wurde ohnmächtig
+        eben im Flur umgekippt, jetzt geht's wieder
+        Mir ist vorhin schwarz geworden und ich lag aufm Teppich
+        bin einfach weggesackt
+        Bin heute fast bewusstlos geworden
+        ich wurde kurz ohnmächtig als ich aus der Sauna kam
+        Kreislauf komplett weg, bin zusammengebrochen
+        meine Schwester sagt ich war bewusstlos
     """,
     "chest-pain": """
         Brustschmerzen seit heute Nacht
@@ -90,6 +97,12 @@ WARNINGS = {
         Meine Brust schmerzt beim Atmen
         es zieht in der Brust
         Habe Herzstechen
+        Ich spüre ein starkes Ziehen in der Brust
+        Brustschmerz der in den Kiefer zieht
+        hab Schmerzen im Brustkorb
+        Druck auf dem Brustbein
+        mein Herz tut mir weh
+        Es drückt so auf der Brust
     """,
     "palpitations": """
         Herzrasen seit einer Stunde
@@ -130,6 +143,13 @@ WARNINGS = {
         mein Puls ist unregelmäßig
         mein herz macht aussetzer
         Mein Herz überschlägt sich
+        Herz schlägt viel zu schnell
+        hab Herzrasen bekommen
+        mein Puls rast im Liegen
+        Das Herz stolpert seit heute Nacht
+        Herz pumpt wie verrückt
+        unregelmäßigen Herzschlag
+        ich merke wie mein Herz aussetzt
     """,
     "breathlessness": """
         ich bekomme keine Luft
@@ -171,6 +191,13 @@ WARNINGS = {
         ich kann nur noch schwer atmen
         Atmung ist flach
         ich habe Schwierigkeiten beim Atmen
+        Ich kann nicht mehr richtig atmen
+        bekomme schwer Luft
+        Kurzatmigkeit seit heute
+        japse nur noch
+        kann nicht durchatmen
+        bin im Liegen atemlos
+        schnaufe wie eine Lok beim Sitzen
     """,
     "limb-weakness": """
         meine Beine sind ganz schwach
@@ -224,6 +251,15 @@ WARNINGS = {
         Beine machen nicht mehr mit
         ich habe ein Taubheitsgefühl im Gesicht
         beine sacken mir weg
+        Meine Beine geben dauernd nach
+        kann kaum laufen
+        Beine fühlen sich gelähmt an
+        ich hab kein Gefühl mehr in den Füßen
+        meine Arme werden immer schwächer
+        ich kriege die Beine nicht mehr hoch
+        rechte Hand macht nicht was ich will
+        Schwäche in Armen und Beinen
+        habe keine Kraft um aufzustehen
     """,
     "confusion": """
         ich bin total verwirrt
@@ -261,6 +297,12 @@ WARNINGS = {
         bin irgendwie benebelt
         mein Mann sagt ich rede wirr
         ich sehe Dinge die nicht da sind, Halluzinationen
+        Bin irgendwie total verwirrt heute
+        ich rede komisches Zeug
+        fühle mich wie betrunken
+        weiß gerade nicht welcher Tag ist
+        kann mich an nichts erinnern
+        Mein Freund meint ich bin nicht ganz da
     """,
     "seizure": """
         hatte einen Krampfanfall
@@ -278,6 +320,8 @@ WARNINGS = {
         Ich hatte heute einen Krampfanfall
         hatte Epilepsie
         mein Körper hat unkontrolliert gezuckt
+        ich hatte wohl einen Krampfanfall
+        hatte einen epileptischen Anfall
     """,
     "repeated-vomiting": """
         habe mich mehrmals übergeben
@@ -309,6 +353,12 @@ WARNINGS = {
         Alles was ich esse kommt wieder raus
         hab die ganze Nacht gekotzt
         ich behalte nichts drin
+        Kotze schon den ganzen Tag
+        Hab mich jetzt 4 mal übergeben
+        Erbrechen hört nicht auf
+        kann nicht mal Wasser bei mir behalten
+        muss mich ständig übergeben
+        seit heute früh nur am Erbrechen
     """,
     "severe-headache": """
         starke Kopfschmerzen
@@ -340,6 +390,11 @@ WARNINGS = {
         Kopf tut höllisch weh
         die Kopfschmerzen sind unerträglich
         plötzlich wahnsinnige Kopfschmerzen
+        Die Kopfschmerzen bringen mich noch um
+        Hab übelste Kopfschmerzen
+        Kopfschmerzen sind heute extrem
+        mein Kopf tut so weh dass ich heulen muss
+        ganz plötzlich schlimme Kopfschmerzen bekommen
     """,
     "self-harm": """
         ich will nicht mehr leben
@@ -366,6 +421,10 @@ WARNINGS = {
         ich denke darüber nach mich umzubringen
         ich verletze mich selbst
         ich hab Suizidgedanken
+        Ich sehe keinen Sinn mehr im Leben
+        am liebsten wäre ich tot
+        Ich will mir das Leben nehmen
+        habe Gedanken mich umzubringen
     """,
 }
 
@@ -558,6 +617,16 @@ DENIED = """
     Ohnmacht nein
     weder Kopfschmerzen noch Übelkeit noch Schwindel
     Durchfall hatte ich nicht
+    Schmerzen in der Brust hab ich keine
+    kein Schwindel mehr gehabt heute und auch keine Übelkeit
+    mir ist weder schlecht noch schwindelig
+    Nein keine Symptome
+    bin nicht umgekippt
+    kein Erbrechen
+    Atemnot hatte ich nicht
+    habe kein Herzstolpern bemerkt
+    Ich bin nicht verwirrt
+    kein Kopfweh
 """
 
 # Nothing is the matter here; at most one in a hundred may lead to a question about a warning.
@@ -777,6 +846,53 @@ HARMLESS = """
     wie war dein Wochenende?
     Ich nehme noch mein Magnesium
     heute Refeed, endlich
+    Ich packe jetzt meinen Koffer
+    Die Nacht war unruhig, viel geträumt
+    Soll ich mehr Wasser trinken?
+    hab mich mit der Hand geschnitten beim Kochen
+    Der Weg zur Arbeit ist lang
+    das Gym war leer
+    meine Tochter ist krank
+    Heute Schulter trainiert und Waden
+    linker Arm 36 cm, rechter Arm 36,5 cm
+    Puls 52 morgens
+    Mein Herzblut steckt da drin
+    Luft war stickig im Studio
+    keine Lust auf Cardio
+    keine Zeit für Posing
+    Ich bin gespannt
+    hab Bock
+    der Kopf ist klar
+    Kopfkino vor der Show
+    komme morgen nicht ins Gym
+    kann morgen nicht kommen
+    kann das Ergebnis kaum erwarten
+    ich kann kaum erwarten
+    ich kann nicht klagen
+    kann ich nochmal wiegen?
+    die Beine kommen gut
+    Füße tun weh von den Schuhen
+    Rücken zwickt
+    hab mir den Finger geklemmt
+    Der Bauch knurrt
+    Was ist mit Salz?
+    ich war gestern beim Arzt wegen Impfung
+    Brustumfang gemessen
+    Heute ist der Tank leer aber happy
+    sehe scharf aus
+    ich sehe Adern am Bauch
+    Haut spannt
+    heiß hier, schwitze viel
+    bin im Stress
+    ich falle gleich ins Bett
+    falle müde ins Bett
+    bin tot müde
+    mir ist kalt
+    Ich friere ständig
+    hab kalte Hände
+    Weg ist weg
+    Alles weg gegessen
+    bin gleich weg, bis morgen
 """
 
 DRUGS = """
