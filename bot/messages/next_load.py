@@ -120,7 +120,7 @@ def _odds(found: NextLoad) -> str:
 
 def per_kg(load: float) -> str:
     """ "8.1"."""
-    return f"{load:.1f}"
+    return figures.number(load, 1)
 
 
 def _total(plan: PeakPlan) -> str:

@@ -5,11 +5,13 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from bot import figures
 from bot.languages import mark, tr
 from bot.messages.chances import all_three, in_ten
+from bot.messages.common import kind_word
 from bot.messages.reasons import change_in_words
 from engine.evidence.deciding import MORNINGS_TO_TRUST
-from engine.units import WeightUnit, show_weight
+from engine.units import WeightUnit
 
 Decision = Mapping[str, Any]
 LIKELY, REAL, UNLIKELY = 0.6, 0.35, 0.1  # our own choice of words for chances
@@ -22,26 +24,28 @@ def outlook_line(decision: Decision) -> str:
     odds = odds_in_force(decision)
     if odds is None:
         return ""
+    return tr("{course}; {risk}.", course=_course(odds), risk=_risk(odds))
+
+
+def _course(odds: Mapping[str, float]) -> str:
     if odds["full"] >= LIKELY:
-        course = "On course for full"
-    elif odds["flat"] >= max(odds["full"], odds["spilled"]):
-        course = "More likely flat than full as things stand"
-    elif odds["spilled"] >= odds["full"]:
-        course = "More likely spilled over than full as things stand"
-    else:
-        course = "Full is within reach"
-    return f"{course}; {_risk(odds)}."
+        return tr("On course for full")
+    if odds["flat"] >= max(odds["full"], odds["spilled"]):
+        return tr("More likely flat than full as things stand")
+    if odds["spilled"] >= odds["full"]:
+        return tr("More likely spilled over than full as things stand")
+    return tr("Full is within reach")
 
 
 def _risk(odds: Mapping[str, float]) -> str:
     spilled, flat = odds["spilled"], odds["flat"]
     if spilled >= REAL:
-        return "spilling over is a real risk"
+        return tr("spilling over is a real risk")
     if spilled >= UNLIKELY:
-        return "spilling over is possible"
+        return tr("spilling over is possible")
     if flat >= REAL:
-        return "spilling over is unlikely, coming in flat is the risk"
-    return "spilling over is unlikely"
+        return tr("spilling over is unlikely, coming in flat is the risk")
+    return tr("spilling over is unlikely")
 
 
 def odds_in_force(decision: Decision, set_g: float | None = None) -> Mapping[str, Any] | None:
@@ -58,11 +62,11 @@ def odds_in_force(decision: Decision, set_g: float | None = None) -> Mapping[str
 #: Why the forecast stands aside, by what the engine says of it.
 ASIDE = {
     "too few mornings yet": mark(
-        "• The forecast stands aside, so the rules decide alone: there is too little to go by yet "
+        "The forecast stands aside, so the rules decide alone: there is too little to go by yet "
         "(it takes {mornings} mornings of this week, or an earlier week)"
     ),
     "three mornings running outside what it expected": mark(
-        "• The forecast stands aside, so the rules decide alone: three mornings running the weight "
+        "The forecast stands aside, so the rules decide alone: three mornings running the weight "
         "lay outside the bands it gave, so it does not follow this body"
     ),
 }
@@ -74,20 +78,21 @@ def why_lines(decision: Decision, weight_unit: str) -> list[str]:
     if view is None:
         return []
     if not view["trusted"]:
-        aside = ASIDE.get(view["why_not"], mark("• The forecast stands aside"))
-        return [tr(aside, mornings=f"{MORNINGS_TO_TRUST.value:g}")]
+        aside = ASIDE.get(view["why_not"], mark("The forecast stands aside"))
+        return [tr(aside, mornings=figures.plain(MORNINGS_TO_TRUST.value))]
     lines = [
         _residual(decision, view["residual_kg"], weight_unit),
         _rule_and_forecast(decision["trace"]),
         *odds_lines(view),
     ]
-    return [f"• {line}" for line in lines if line]
+    return [line for line in lines if line]
 
 
 def _residual(decision: Decision, off_kg: float | None, weight_unit: str) -> str:
     if off_kg is None:
         return ""
-    size = show_weight(abs(off_kg), WeightUnit.LB if weight_unit != "kg" else WeightUnit.KG)
+    unit = WeightUnit.LB if weight_unit != WeightUnit.KG else WeightUnit.KG
+    size = figures.weight(abs(off_kg), unit)
     band, facts = decision["band"], decision["trace"]["facts"]
     inside = band is None or not facts or not (facts["above_band"] or facts["under_band"])
     if inside and abs(off_kg) < AS_EXPECTED_KG:
@@ -135,8 +140,8 @@ def odds_lines(view: Mapping[str, Any]) -> list[str]:
         return []
     said = [
         tr(
-            "With {grams} g, as planned, the day looks: {chances}",
-            grams=f"{planned['carb_g']:.0f}", chances=all_three(planned),
+            "With {figure}, as planned, the day looks: {chances}",
+            figure=figures.grams(planned["carb_g"]), chances=all_three(planned),
         )
     ]  # fmt: skip
     if best["carb_g"] == planned["carb_g"]:
@@ -145,16 +150,16 @@ def odds_lines(view: Mapping[str, Any]) -> list[str]:
         return [
             *said,
             tr(
-                "With {grams} g, the best of what is allowed, it is a shade better, in tenths the "
+                "With {figure}, the best of what is allowed, it is a shade better, in tenths the "
                 "same",
-                grams=f"{best['carb_g']:.0f}",
+                figure=figures.grams(best["carb_g"]),
             ),
         ]
     return [
         *said,
         tr(
-            "With {grams} g, the best of what is allowed: {chances}",
-            grams=f"{best['carb_g']:.0f}", chances=all_three(best),
+            "With {figure}, the best of what is allowed: {chances}",
+            figure=figures.grams(best["carb_g"]), chances=all_three(best),
         ),
     ]  # fmt: skip
 
@@ -169,35 +174,50 @@ def foreseen(decision: Decision) -> str:
 
 def ask_look(name: str, kind: str) -> str:
     """To the coach, the day after."""
-    return (
-        f"{name}'s {kind} was yesterday. How did they look when it mattered? Your word teaches the "
-        "forecast where their ceiling is."
+    return tr(
+        "{name}'s {kind} was yesterday. How did they look when it mattered? Your word teaches the "
+        "forecast where their ceiling is.",
+        name=name,
+        kind=kind_word(kind),
     )
 
 
-LOOKS = {"flat": "Flat", "full": "Full", "spilled over": "Spilled over"}
+LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spilled over")}
+
+
+#: The same inside a sentence.
+LOOK_WORDS = {"flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over")}
+
+
+def look_button(look: str) -> str:
+    return tr(LOOKS[look])
 
 
 def look_unknown_button() -> str:
-    return "Can't say"
+    return tr("Can't say")
 
 
 def look_kept(name: str, look: str) -> str:
-    return f"Kept: {name} was {look} on the day. The next forecast begins from that."
+    return tr(
+        "Kept: {name} was {look} on the day. The next forecast begins from that.",
+        name=name,
+        look=tr(LOOK_WORDS[look]) if look in LOOK_WORDS else look,
+    )
 
 
 def look_left() -> str:
-    return "Left open."
+    return tr("Left open.")
 
 
 def forecast_button(on: bool) -> str:
-    return "Forecast off" if on else "Forecast on"
+    return tr("Forecast off") if on else tr("Forecast on")
 
 
 def forecast_switched(name: str, on: bool) -> str:
     if on:
-        return (
-            f"The forecast is on for {name}: from the load on it sizes the changes that the rules "
-            "propose, inside your limits and your sign-off."
+        return tr(
+            "The forecast is on for {name}: from the load on it sizes the changes that the rules "
+            "propose, inside your limits and your sign-off.",
+            name=name,
         )
-    return f"The forecast is off for {name}: the rules decide alone."
+    return tr("The forecast is off for {name}: the rules decide alone.", name=name)

@@ -10,13 +10,22 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.stage import LOOK, STAGE, stage_day_of
 from bot.incoming import Incoming
-from bot.messages import food as food_words
+from bot.languages import language
+from bot.messages import food_day as food_words
 from bot.messages import stage as words
+from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day
 from bot.service.food_day import day_row
 from bot.service.food_list import food_of, rows_of
-from bot.service.people import athletes_of, get_person, own_athlete, profile_of, record
+from bot.service.people import (
+    athletes_of,
+    get_person,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.service.tapping import answer, rewrite
 from bot.service.week import athlete_of, current_event, current_limits
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -56,7 +65,7 @@ def show(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def late(session: Session, person: Person, rest: str, context: Context) -> None:
     """`/late 45`."""
-    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest)
+    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest, language())
     if minutes is None:
         say(session, chat_id=person.chat_id, text=words.how_late(), now=context.now)
         return
@@ -65,7 +74,7 @@ def late(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def heard_delay(session: Session, person: Person, text: str, context: Context) -> bool:
     """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
-    minutes = parse_delay(text)
+    minutes = parse_delay(text, language())
     if minutes is None or not _running_days(session, person, context):
         return False
     _move_or_ask(session, person, minutes, context)
@@ -117,12 +126,13 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
     _say_day(session, person, profile, context)
     other = _other(session, person, profile)
     if other is not None:
-        lead = (
-            words.set_by_coach(person.first_name)
-            if other.id == profile.person_id
-            else words.set_by_athlete(person.first_name)
-        )
-        _say_day(session, other, profile, context, lead=lead)
+        with speaking_to(other):
+            lead = (
+                words.set_by_coach(person.first_name)
+                if other.id == profile.person_id
+                else words.set_by_athlete(person.first_name)
+            )
+            _say_day(session, other, profile, context, lead=lead)
 
 
 def remind(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -144,7 +154,7 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
             answers={"_stage_day": row.id},
         )  # fmt: skip
         return
-    text = words.reminder(
+    text = entries.reminder(
         entry, len(row.facts["stages"]), event.zone, _food(session, profile, event, entry, context)
     )
     say(
@@ -184,23 +194,24 @@ def look_given(session: Session, person: Person, question: OpenQuestion, context
     say(session, chat_id=person.chat_id, text=said, now=context.now)
     if own:
         return
-    keys: Buttons = ()
-    told = words.look_result(choice.rule, choice.grams)
-    if waits:
-        told = words.coach_asked(choice.grams)
-        keys = [
-            [
-                Button(
-                    words.top_up_button(choice.grams),
-                    f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
-                ),
-                Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
+    with speaking_to(coach):
+        keys: Buttons = ()
+        told = words.look_result(choice.rule, choice.grams)
+        if waits:
+            told = words.coach_asked(choice.grams)
+            keys = [
+                [
+                    Button(
+                        words.top_up_button(choice.grams),
+                        f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
+                    ),
+                    Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
+                ]
             ]
-        ]
-    say(
-        session, chat_id=coach.chat_id, now=context.now, buttons=keys,
-        text=words.coach_look(person.first_name, full, sharp, gut, told),
-    )  # fmt: skip
+        say(
+            session, chat_id=coach.chat_id, now=context.now, buttons=keys,
+            text=words.coach_look(person.first_name, full, sharp, gut, told),
+        )  # fmt: skip
 
 
 def _top_up(
@@ -248,12 +259,13 @@ def _top_up(
     answer(session, incoming, context)
     rewrite(session, incoming, words.top_up_told(), context)
     athlete = get_person(session, profile.person_id)
-    text = (
-        words.approved(coach.first_name, choice.grams)
-        if wanted
-        else words.declined(coach.first_name)
-    )
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    with speaking_to(athlete):
+        text = (
+            words.approved(coach.first_name, choice.grams)
+            if wanted
+            else words.declined(coach.first_name)
+        )
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -292,8 +304,9 @@ def _move(
     stage_day.move(session, profile, event, row, minutes, person, context)
     for reader in (person, _other(session, person, profile)):
         if reader is not None:
-            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-            _say_day(session, reader, profile, context, lead=lead)
+            with speaking_to(reader):
+                lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
+                _say_day(session, reader, profile, context, lead=lead)
 
 
 def _call_off(
@@ -309,12 +322,13 @@ def _call_off(
         other = _other(session, person, profile)
         if other is not None:
             name = get_person(session, profile.person_id).first_name
-            text = (
-                words.is_cancelled()
-                if other.id == profile.person_id
-                else words.coach_told_cancelled(name)
-            )
-            say(session, chat_id=other.chat_id, text=text, now=context.now)
+            with speaking_to(other):
+                text = (
+                    words.is_cancelled()
+                    if other.id == profile.person_id
+                    else words.coach_told_cancelled(name)
+                )
+                say(session, chat_id=other.chat_id, text=text, now=context.now)
     keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
     rewrite(session, incoming, words.is_cancelled(), context, keys)
 
@@ -397,7 +411,7 @@ def _food(
         for id, steps in nearest["portions"].items()
         if id in foods
     ]
-    return words.food_hint("; ".join(portions)) if portions else ""
+    return entries.food_hint("; ".join(portions)) if portions else ""
 
 
 def _minutes(clock: str) -> int:
