@@ -99,17 +99,6 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, own: bool) -> str
     return f"Which shape shall {_whose(name, own=own)} load have?\n{lines}"
 
 
-def ask_load(usual: float, body_mass: str) -> str:
-    return (
-        "How much on a mean load day, in g of carbs per kg of body mass? Tap the published figure "
-        f"({usual:g} g/kg; body mass on file: {body_mass}), or type another, such as 6.5."
-    )
-
-
-def usual_load_button(usual: float) -> str:
-    return f"{usual:g} g/kg"
-
-
 def ask_use_plan(table: str) -> str:
     return f"This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards."
 

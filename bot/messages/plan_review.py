@@ -169,8 +169,9 @@ def _load_small_woman(f: Finding, unit: str) -> str:
 def _deep(f: Finding, unit: str) -> str:
     return (
         "depletion is deep. "
-        f"{_on(f.days, lambda d: figures.grams(float(d.value)))}, under 1 g/kg. It has little to give "
-        "to somebody who is happy with the look."
+        f"{_on(f.days, lambda d: figures.grams(float(d.value)))}, under "
+        f"{figures.grams(f.facts['least_g'])}. It has little to give to somebody who is happy with the "
+        "look."
     )
 
 
