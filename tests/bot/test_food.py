@@ -101,7 +101,7 @@ def test_a_food_is_searched_for_tapped_and_marked(team: Team) -> None:
 
 def test_the_days_target_becomes_portions_of_listed_foods_at_the_usual_times(fed: Team) -> None:
     said = food(fed)
-    assert "Today's target: carbs 500 g, protein 112 g, fat 31 g" in said.text
+    assert "Today's target: carbs 500 g, protein 126 g, fat 56 g" in said.text
     assert met(said.text, target(fed))
     assert "Not quite" not in said.text
     for at in ("07:00", "10:00", "13:00", "16:00", "19:00"):
