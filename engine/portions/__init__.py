@@ -1,6 +1,6 @@
 """A day's targets turned into portions of the athlete's own foods."""
 
-from .day import points, solve_day
+from .day import can_be_met, points, solve_day
 from .meals import spread
 from .menu import DayMenu, Portion, plan_menu
 from .wish import Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
@@ -13,6 +13,7 @@ __all__ = [
     "Portion",
     "Totals",
     "Wish",
+    "can_be_met",
     "misses",
     "most_steps",
     "plan_menu",

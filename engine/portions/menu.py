@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from engine.energy import energy_kcal
 from engine.foods import Food
-from engine.portions.day import solve_day
+from engine.portions.day import can_be_met, solve_day
 from engine.portions.meals import spread
 from engine.portions.wish import (
     TOLERANCE,
@@ -108,13 +108,11 @@ def _what_gives(
         del ways[SODIUM]
     if not locked:
         del ways[LOCKS]
-    foods = [choice.food for choice in choices]
-    found = []
-    for name, (easier, plates, locks) in ways.items():
-        steps = solve_day(choices, easier, plates, locked=locks, wanted=wanted)
-        if not misses(_totals(foods, steps), easier):
-            found.append(name)
-    return found
+    return [
+        name
+        for name, (easier, plates, locks) in ways.items()
+        if can_be_met(choices, easier, plates, locked=locks, wanted=wanted)
+    ]
 
 
 def _lacking(foods: Sequence[Food], missed: Sequence[Miss]) -> list[str]:
