@@ -6,6 +6,8 @@ Version     A2-P12-L9
 
 Days out    Day         Carbs (g)  Protein (g)  ...
 7           Sun 2 May   155        140
+
+A column "Total (kcal)" may be added; it is held against the day's figures.
 ...
 
 Limit                   Value   Unit
@@ -29,6 +31,11 @@ LIMIT, VALUE, UNIT = "Limit", "Value", "Unit"
 
 #: Heading of each number of a day, by its key in the plan.
 HEADINGS = {key: f"{label} ({unit})" if unit else label for key, (label, unit) in FIELDS.items()}
+#: What a coach may head a column of the days' own totals with; there need not be one.
+TOTAL, TOTAL_HEADING = "kcal", "Total (kcal)"
+TOTAL_HEADINGS = frozenset(
+    {TOTAL_HEADING.casefold(), TOTAL, "energy (kcal)", "calories (kcal)", "kcal total"}
+)
 LIMIT_LABELS = {key: label[0].upper() + label[1:] for key, (_, label) in LIMIT_KEYS.items()}
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
