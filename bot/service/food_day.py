@@ -16,6 +16,7 @@ from bot.store.people import AthleteProfile
 from engine.evidence.eating import SODIUM_ROOM_SHARE
 from engine.foods import Food
 from engine.portions import (
+    TOLERANCE,
     Choice,
     DayMenu,
     Liking,
@@ -26,6 +27,19 @@ from engine.portions import (
     plan_menu,
     totals_of,
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What a load takes: grams over its days and the day itself, those of the day itself to pack.
+
+    `days`: load days ahead; `short`: days out on which the list does not meet the plan.
+    """
+
+    whole: list[tuple[Food, float]]
+    day_itself: list[tuple[Food, float]]
+    days: int
+    short: list[int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -122,13 +136,8 @@ def eat(
     session.flush()
 
 
-def load_needs(
-    session: Session, profile: AthleteProfile, context: Context
-) -> tuple[list[tuple[Food, float]], list[tuple[Food, float]], int] | None:
-    """Grams over the load days and the day itself, those of the day itself, and the days counted.
-
-    None where no load lies ahead.
-    """
+def load_needs(session: Session, profile: AthleteProfile, context: Context) -> Needs | None:
+    """What to shop for and to pack; None where no load lies ahead."""
     week = current_week(session, profile)
     first = local_date(profile, context)
     days = [week.event.day - timedelta(days=out) for out in (3, 2, 1, 0)] if week else []
@@ -139,15 +148,19 @@ def load_needs(
     meals = len(times_of(session, profile.person_id))
     whole: dict[str, float] = {}
     last: dict[str, float] = {}
+    short = []
     for day in ahead:
         target, _ = target_of(session, profile, day)
         menu = plan_menu(_choices(session, profile, {}), _wish(target, Totals()), meals)
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
-    return (
+        if any(miss.nutrient in TOLERANCE for miss in menu.misses):
+            short.append(week.days_out(day))
+    return Needs(
         [(foods[id], grams) for id, grams in whole.items()],
         [(foods[id], grams) for id, grams in last.items()],
         len(ahead) - 1,
+        short,
     )
 
 

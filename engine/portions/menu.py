@@ -82,13 +82,18 @@ def plan_menu(
         for plate in spread(foods, steps, meals)
     )
     menu = DayMenu(meals=plates, totals=totals, misses=missed)
-    if not missed:
+    if not missed or all(_only_unsalted(miss) for miss in missed):
         return menu
     return replace(
         menu,
         gives=tuple(_what_gives(choices, wish, meals, locked or {}, wanted)),
         lacking=tuple(_lacking(foods, missed)),
     )
+
+
+def _only_unsalted(miss: Miss) -> bool:
+    """Too little sodium: nothing has to give for it but the hand at the salt."""
+    return miss.nutrient == "sodium_mg" and miss.by < 0
 
 
 def _what_gives(
