@@ -124,7 +124,7 @@ def _ask_use(answers: Answers) -> str:
     text = words.ask_use_plan(_table(answers))
     event_day = date.fromisoformat(answers["_event_day"])
     first, last = trial_window(event_day)
-    today = date.fromisoformat(answers.get("_today", answers["_event_day"]))
+    today = date.fromisoformat(answers.get("_today") or answers["_event_day"])
     if answers.get("_kind") == "trial":
         return f"{text}\n\n{reasons.trial_is_this()}"
     if today < last:

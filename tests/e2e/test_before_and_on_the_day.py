@@ -59,7 +59,7 @@ def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
 
 
 def the_plan(talk: Talk) -> None:
-    talk.taps_earlier(COACH, "Draft a plan", "Which shape")
+    talk.taps(COACH, "Draft a plan", "Which shape")
     talk.taps(COACH, "even", "g/kg")
     talk.taps(COACH, "8.2 g/kg", "How far shall carbs go down")
     talk.taps(COACH, "Deep", "What is the reason for it here?")
