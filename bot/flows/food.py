@@ -54,7 +54,7 @@ def _liking(answers: Answers) -> Choices:
 
 
 def _read_usual(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == SKIP:
+    if text.strip().lower() in (SKIP, NONE, "no", "varies", "it varies"):
         return None
     return parse_grams(text, high=MOST_USUAL_G)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, timedelta
 
@@ -23,6 +24,7 @@ from engine.portions import (
     Portion,
     Totals,
     Wish,
+    explain_misses,
     misses,
     plan_menu,
     totals_of,
@@ -88,6 +90,10 @@ def today(
     else:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
         menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
+        choices, locked, wanted = _asked(session, profile, row)
+        menu = explain_misses(
+            menu, choices, _wish(target, eaten), len(times), locked=locked, wanted=wanted
+        )
     meals = menu.meals if times else ()
     return Today(row, target, eaten, left, replace(menu, meals=meals), tuple(times), usual_day)
 
@@ -151,7 +157,7 @@ def load_needs(session: Session, profile: AthleteProfile, context: Context) -> N
     short = []
     for day in ahead:
         target, _ = target_of(session, profile, day)
-        menu = plan_menu(_choices(session, profile, {}), _wish(target, Totals()), meals)
+        menu = plan_menu(_choices(session, profile, {}, {}), _wish(target, Totals()), meals)
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
         if any(miss.nutrient in TOLERANCE for miss in menu.misses):
@@ -173,24 +179,61 @@ def _made(
     meals: int,
     context: Context,
 ) -> DayMenu:
+    choices, locked, wanted = _asked(session, profile, row)
+    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+
+
+def _asked(
+    session: Session, profile: AthleteProfile, row: FoodDayRow
+) -> tuple[list[Choice], dict[str, int], list[str]]:
+    """What there is to choose from, what is locked, and what is to be there."""
     before: dict[str, int] = {}
     for meal in row.meals:
         for id, steps in meal["portions"].items():
             before[id] = before.get(id, 0) + steps
-    choices = [c for c in _choices(session, profile, before) if int(c.food.id) not in row.left_out]
+    eaten = _eaten_g(session, profile.person_id, row.date)
+    choices = [
+        choice for choice in _choices(session, profile, before, eaten)
+        if int(choice.food.id) not in row.left_out
+    ]  # fmt: skip
     listed = {choice.food.id for choice in choices}
     locked = {id: steps for id, steps in row.locked.items() if id in listed}
     wanted = [str(id) for id in row.wanted if str(id) in listed]
-    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+    return choices, locked, wanted
 
 
-def _choices(session: Session, profile: AthleteProfile, before: dict[str, int]) -> list[Choice]:
-    """The list without what never digests well. A menu before it is the usual from then on."""
+def _eaten_g(session: Session, athlete_id: int, day: date) -> dict[int, float]:
+    """Grams of each food eaten on a day, by the row's id."""
+    query = select(EatenRow).where(EatenRow.athlete_id == athlete_id, EatenRow.date == day)
+    grams: dict[int, float] = {}
+    for row in session.exec(query):
+        grams[row.food_id] = grams.get(row.food_id, 0) + row.grams
+    return grams
+
+
+def _choices(
+    session: Session,
+    profile: AthleteProfile,
+    before: dict[str, int],
+    eaten_g: Mapping[int, float],
+) -> list[Choice]:
+    """The list without what never digests well. A menu before it is the usual from then on.
+
+    Without one, the usual is what the athlete said, less what is eaten already.
+    """
+
+    def usual_g(row: FoodRow) -> float | None:
+        if before:
+            return before.get(str(row.id), 0) * row.step_g
+        if row.usual_g is None:
+            return None
+        return max(row.usual_g - eaten_g.get(row.id or 0, 0), 0)
+
     return [
         Choice(
             food=food_of(row),
             liking=Liking(row.liking),
-            usual_g=before.get(str(row.id), 0) * row.step_g if before else row.usual_g,
+            usual_g=usual_g(row),
         )
         for row in rows_of(session, profile.person_id)
         if row.liking != "never"

@@ -2,7 +2,7 @@
 
 from .day import can_be_met, can_be_salted, points, solve_day
 from .meals import spread
-from .menu import DayMenu, Portion, plan_menu
+from .menu import DayMenu, Portion, explain_misses, plan_menu
 from .wish import TOLERANCE, Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
 
 __all__ = [
@@ -16,6 +16,7 @@ __all__ = [
     "Wish",
     "can_be_met",
     "can_be_salted",
+    "explain_misses",
     "misses",
     "most_steps",
     "plan_menu",

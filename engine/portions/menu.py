@@ -82,12 +82,25 @@ def plan_menu(
         for plate in spread(foods, steps, meals)
     )
     menu = DayMenu(meals=plates, totals=totals, misses=missed)
-    if not missed or all(_only_unsalted(miss) for miss in missed):
+    return explain_misses(menu, choices, wish, meals, locked=locked, wanted=wanted)
+
+
+def explain_misses(
+    menu: DayMenu,
+    choices: Sequence[Choice],
+    wish: Wish,
+    meals: int,
+    *,
+    locked: Steps | None = None,
+    wanted: Collection[str] = (),
+) -> DayMenu:
+    """The menu with what would give, and what the list lacks, where it misses something."""
+    if not menu.misses or all(_only_unsalted(miss) for miss in menu.misses):
         return menu
     return replace(
         menu,
         gives=tuple(_what_gives(choices, wish, meals, locked or {}, wanted)),
-        lacking=tuple(_lacking(foods, missed)),
+        lacking=tuple(_lacking([choice.food for choice in choices], menu.misses)),
     )
 
 

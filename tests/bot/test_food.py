@@ -243,6 +243,29 @@ def test_a_day_that_the_list_cannot_meet_says_what_is_lacking(team: Team) -> Non
     assert "Your list has nothing that is mostly fat" in said
 
 
+def test_a_food_put_on_the_list_is_reckoned_with_at_once_and_not_held_back_by_the_menu_before(
+    team: Team,
+) -> None:
+    add(team, "honey", "Honey", "Digests well")
+    said = food(team).text
+    assert "nothing that is mostly protein" in said
+    assert "nothing that is mostly protein" in food(team).text  # and still at the second look
+    add(team, "chicken", "Chicken breast, roasted", "Digests well")
+    add(team, "olive", "Olive oil", "Digests well")
+    add(team, "white rice, cooked", "White rice, cooked", "A favourite")
+    said = food(team).text
+    assert met(said, target(team))
+    assert "nothing that is mostly" not in said
+    rice = sum(float(g) for g in re.findall(r"White rice, cooked (\d+) g", said))
+    honey = sum(float(g) for g in re.findall(r"Honey (\d+) g", said))
+    assert rice > 1000 > 3 * honey
+    # What has been eaten stays eaten when the list changes.
+    team.athlete.taps("Ate 07:00")
+    add(team, "salt", "Table salt", "Digests well")
+    assert "Eaten: carbs" in food(team).text
+    assert "\n07:00" not in food(team).text
+
+
 def test_when_no_meal_is_left_what_is_left_over_is_said_and_not_forced(fed: Team) -> None:
     food(fed)
     for at in ("07:00", "10:00", "13:00", "16:00"):
