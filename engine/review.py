@@ -24,6 +24,7 @@ from engine.evidence.deciding import (
 )
 from engine.evidence.safety import ENERGY_AVAILABILITY, LOW_ENERGY_AVAILABILITY
 from engine.evidence.source import Source
+from engine.foods import LabelConvention
 from engine.limits import GuardRails
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
 from engine.safety import Level, exercise_kcal
@@ -118,6 +119,13 @@ def kcal_by_label(day: DayTarget) -> tuple[float, float]:
     return energy_kcal(*macros, day.fibre_g), energy_kcal(*macros)
 
 
+def conventions_of(day: DayTarget, stated_kcal: float) -> tuple[LabelConvention, ...]:
+    """The conventions by which a stated total fits the day's figures; none where it is off."""
+    room = float(e.TOTAL_OFF_SHARE) * stated_kcal + _HAIR
+    by_convention = zip(LabelConvention, kcal_by_label(day), strict=True)
+    return tuple(name for name, kcal in by_convention if abs(stated_kcal - kcal) <= room)
+
+
 def _water(case: _Reviewed) -> Iterator[Finding]:
     rail = GuardRails.of(case.athlete).rail("water_floor_l")
     habit = min(max(case.baseline.water_l, rail.low), rail.high)
@@ -165,7 +173,10 @@ def _carbs(case: _Reviewed) -> Iterator[Finding]:
     if load:
         yield from _small_load(case.athlete, load)
     before = [day for day in case.plan if day.days_out > max(LOAD_DAYS)]
-    deep = float(e.DEEP_DEPLETION_G_PER_KG) * kg
+    deep = min(
+        float(e.DEEP_DEPLETION_G_PER_KG) * kg,
+        float(e.DEEP_DEPLETION_SHARE) * case.baseline.carb_g,
+    )
     found = _days(before, lambda day: day.carb_g, lambda grams: grams < deep - _HAIR)
     yield from _if(found, "deep-depletion", Level.ADVISORY, HOMER_2024, least_g=deep)
 
@@ -238,9 +249,8 @@ def _totals(plan: PeakPlan, stated_kcal: Mapping[int, float]) -> Iterator[Findin
         stated = stated_kcal.get(day.days_out)
         if stated is None or not math.isfinite(stated):
             continue
-        without, within = kcal_by_label(day)
-        room = float(e.TOTAL_OFF_SHARE) * stated + _HAIR
-        if min(abs(stated - without), abs(stated - within)) > room:
+        if not conventions_of(day, stated):
+            without, within = kcal_by_label(day)
             yield _finding(
                 "total-off", Level.CAUTION, [OnDay(day.days_out, stated)], e.CALORIE_TOTALS,
                 kcal_fibre_apart=without, kcal_fibre_within=within,

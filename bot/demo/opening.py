@@ -67,6 +67,7 @@ COACH_SETS = Act(
         Presses(COACH, "Draft a plan"),
         Presses(COACH, "even"),
         Presses(COACH, "8.2 g/kg"),
+        Presses(COACH, "Mild"),
         Reads(COACH, "This is the draft"),
         Presses(COACH, "Use this plan"),
         Presses(COACH, "Set the limits"),

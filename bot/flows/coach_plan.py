@@ -2,21 +2,34 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, timedelta
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
+from bot.flows.plan_review import read_reason
 from bot.flows.reading import MINUTES, STEPS, one_of, without, yes_or_no
 from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
+from bot.messages import draft_reasons as reasons
 from bot.messages import next_load as learnt_words
 from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import SHAPES, draft_plan, load_range, usual_load
+from engine.draft import (
+    DEEP,
+    MILD,
+    MUCH_TRAINING,
+    SHAPES,
+    USUAL_TRAINING,
+    depletions,
+    draft_plan,
+    load_range,
+    trial_window,
+    usual_load,
+)
+from engine.draft_reasons import draft_reasons
 from engine.plan import PeakPlan
 from engine.units import VolumeUnit, parse_grams, parse_number, parse_volume
 
-USUAL = "usual"
-LEARNT = "learnt"
+LEARNT, WHY = "learnt", "why"
 LONGEST_TRAINING = 200
 MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
@@ -26,9 +39,12 @@ MOST = {
 
 def drafted(answers: Answers) -> PeakPlan:
     """The plan that the answers describe."""
-    return draft_plan(
-        _athlete(answers), Baseline(**answers["_baseline"]), answers["shape"], answers["load"]
-    )
+    return draft_plan(_athlete(answers), Baseline(**answers["_baseline"]), *_asked_for(answers))
+
+
+def _asked_for(answers: Answers) -> tuple[str, float, str]:
+    # A question that was open before depletion was asked for has a mild one.
+    return answers["shape"], answers["load"], answers.get("depletion", MILD)
 
 
 def _athlete(answers: Answers) -> Athlete:
@@ -45,21 +61,32 @@ def _shapes(answers: Answers) -> Choices:
     return [[Choice(tr(shape.label), key)] for key, shape in SHAPES.items()]
 
 
+def _published(answers: Answers) -> tuple[float, float]:
+    """The published loads (g/kg): for about an hour of training a day, and for well over it."""
+    sex = _athlete(answers).sex
+    return usual_load(sex), usual_load(sex, MUCH_TRAINING)
+
+
 def _ask_load(answers: Answers) -> str:
-    athlete, learnt = _athlete(answers), _learnt(answers)
-    body_mass = figures.weight(athlete.body_mass_kg, answers["_weight_unit"])
-    asked = words.ask_load(usual_load(athlete.sex), body_mass)
+    learnt = _learnt(answers)
+    body_mass = figures.weight(_athlete(answers).body_mass_kg, answers["_weight_unit"])
+    asked = reasons.ask_load(*_published(answers), body_mass)
     if learnt is None:
         return asked
     return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"
 
 
 def _loads(answers: Answers) -> Choices:
-    usual = Choice(words.usual_load_button(usual_load(_athlete(answers).sex)), USUAL)
+    usual, much = _published(answers)
+    published = (
+        Choice(reasons.load_button(usual), USUAL_TRAINING),
+        Choice(reasons.load_button(much), MUCH_TRAINING),
+    )
     learnt = _learnt(answers)
     if learnt is None:
-        return ((usual,),)
-    return ((usual, Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)),)
+        return (published,)
+    as_learnt = Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)
+    return (published, (as_learnt,))
 
 
 def _learnt(answers: Answers) -> float | None:
@@ -71,13 +98,28 @@ def _learnt(answers: Answers) -> float | None:
 
 def _read_load(text: str, answers: Answers) -> float:
     said, learnt = text.strip().lower(), _learnt(answers)
-    if said == USUAL:
-        return usual_load(_athlete(answers).sex)
+    published = dict(zip((USUAL_TRAINING, MUCH_TRAINING), _published(answers), strict=True))
+    if said in published:
+        return published[said]
     if said == LEARNT and learnt is not None:
         return learnt
     low, high = load_range(answers["shape"])
     plain = text.lower().replace("g/kg", "").replace("g per kg", "")
     return parse_number(plain, low=low, high=high)
+
+
+def _ask_depletion(answers: Answers) -> str:
+    return reasons.ask_depletion(fat_lead_in=SHAPES[answers["shape"]].fat_lead_in)
+
+
+def _depletions(answers: Answers) -> Choices:
+    return (
+        tuple(Choice(reasons.depletion_button(one), one) for one in depletions(answers["shape"])),
+    )
+
+
+def _read_depletion(text: str, answers: Answers) -> str:
+    return one_of(*depletions(answers["shape"]))(text, answers)
 
 
 def _table(answers: Answers) -> str:
@@ -89,8 +131,30 @@ def _table(answers: Answers) -> str:
 def _so_far(answers: Answers) -> str:
     if "shape" not in answers:
         return ""
-    said = words.draft_so_far(SHAPES[answers["shape"]].label, answers.get("load"))
-    return f"{said}\n\n{_table(answers)}" if "use" in answers else said
+    said = [words.draft_so_far(SHAPES[answers["shape"]].label, answers.get("load"))]
+    if "depletion" in answers:
+        said.append(reasons.depletion_so_far(answers["depletion"]))
+    if "deep_reason" in answers:
+        said.append(reasons.reason_so_far(answers["deep_reason"]))
+    lines = "\n".join(said)
+    return f"{lines}\n\n{_table(answers)}" if answers.get("use") is True else lines
+
+
+def _ask_use(answers: Answers) -> str:
+    text = words.ask_use_plan(_table(answers))
+    event_day = date.fromisoformat(answers["_event_day"])
+    first, last = trial_window(event_day)
+    today = date.fromisoformat(answers.get("_today") or answers["_event_day"])
+    if answers.get("_kind") == "trial":
+        return f"{text}\n\n{reasons.trial_is_this()}"
+    if today < last:
+        fits = reasons.trial_fits(max(first, today + timedelta(days=1)), last)
+        return f"{text}\n\n{fits}"
+    return text
+
+
+def _read_use(text: str, answers: Answers) -> bool | str:
+    return WHY if text.strip().lower() == WHY else yes_or_no(text, answers)
 
 
 def _use(answers: Answers) -> Choices:
@@ -99,22 +163,39 @@ def _use(answers: Answers) -> Choices:
             Choice(words.use_plan_button(), "yes"),
             Choice(words.another_draft_button(), "no"),
         ),
+        (Choice(reasons.why_button(), WHY),),
     )
 
 
+def _explain(answers: Answers) -> str:
+    lines = draft_reasons(_athlete(answers), Baseline(**answers["_baseline"]), *_asked_for(answers))
+    return reasons.why_these_numbers(lines, answers["_volume_unit"])
+
+
 #: Context: "_name", "_own", "_athlete" and "_baseline" as the engine's fields, "_event_day",
-#: "_weight_unit", "_volume_unit"; "_learnt", the load that earlier weeks suggest (g/kg) or None.
+#: "_kind" of the event, "_today", "_weight_unit", "_volume_unit"; "_learnt", the load that earlier
+#: weeks suggest (g/kg) or None.
 DRAFT = Flow(
     id="coach-draft",
     so_far=_so_far,
     steps=(
         Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
         Step(key="load", ask=_ask_load, read=_read_load, choices=_loads),
+        Step(key="depletion", ask=_ask_depletion, read=_read_depletion, choices=_depletions),
         Step(
-            key="use",
-            ask=lambda answers: words.ask_use_plan(_table(answers)),
-            read=yes_or_no,
-            choices=_use,
+            key="deep_reason",
+            ask=lambda answers: reasons.ask_why_deep(),
+            read=read_reason,
+            when=lambda answers: answers.get("depletion") == DEEP,
+        ),
+        Step(key="use", ask=_ask_use, read=_read_use, choices=_use),
+        Step(
+            key=WHY,
+            ask=_explain,
+            read=lambda text, answers: None,
+            choices=lambda answers: ((Choice(reasons.back_to_draft_button(), "back"),),),
+            when=lambda answers: answers.get("use") == WHY,
+            back_to="use",
         ),
     ),
 )

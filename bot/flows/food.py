@@ -12,7 +12,9 @@ from bot.flows.reading import buttons, one_of, said
 from bot.languages import tr
 from bot.messages import food as words
 from bot.messages import food_day as day_words
+from bot.messages import food_more as more_words
 from bot.messages.food_names import find, food_name
+from engine.evidence.eating import KJ_PER_KCAL
 from engine.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food
 from engine.units import parse_clock, parse_grams, parse_number
 
@@ -56,7 +58,7 @@ def _liking(answers: Answers) -> Choices:
 
 
 def _read_usual(text: str, answers: Answers) -> float | None:
-    if said(text, reading.SKIP):
+    if said(text, reading.SKIP) or said(text, reading.VARIES):
         return None
     return parse_grams(text, high=MOST_USUAL_G)
 
@@ -134,12 +136,20 @@ def _read_salt(text: str, answers: Answers) -> float:
 def _read_kcal(text: str, answers: Answers) -> float | None:
     if said(text, reading.SKIP):
         return None
-    kcal = parse_number(text.lower().removesuffix("kcal"), low=0, high=9.5 * _basis_g(answers))
+    kcal = _kcal(text.strip().lower(), high=9.5 * _basis_g(answers))
     try:
         from_label("label", "label", label_of({**answers, "kcal": kcal}), 10)
     except LabelProblem as problem:
         raise Unread(words.label_problem(problem.code, problem.facts)) from problem
     return kcal
+
+
+def _kcal(text: str, *, high: float) -> float:
+    """Energy in kcal; EU labels give kJ first."""
+    if not text.endswith("kj"):
+        return parse_number(text.removesuffix("kcal"), low=0, high=high)
+    kj = parse_number(text.removesuffix("kj"), low=0, high=high * float(KJ_PER_KCAL))
+    return kj / float(KJ_PER_KCAL)
 
 
 def label_of(answers: Answers) -> Label:
@@ -166,6 +176,11 @@ def label_of(answers: Answers) -> Label:
 def labelled_food(answers: Answers) -> Food:
     """The food of a label whose every figure has been read and held against the others."""
     return from_label("label", answers["name"], label_of(answers), answers["step_g"])
+
+
+def _ask_kcal(answers: Answers) -> str:
+    asked = words.ask_kcal(_basis_g(answers))
+    return asked if answers["convention"] == "us" else f"{asked} {more_words.kcal_from_kj_hint()}"
 
 
 def _figure(key: str) -> Step:
@@ -217,7 +232,7 @@ FOOD_LABEL = Flow(
         ),
         Step(
             key="kcal",
-            ask=lambda answers: words.ask_kcal(_basis_g(answers)),
+            ask=_ask_kcal,
             read=_read_kcal,
             choices=lambda answers: ((Choice(words.skip_button(), SKIP),),),
         ),
@@ -241,9 +256,14 @@ def _listed(answers: Answers) -> Choices:
 
 
 def _read_listed(text: str, answers: Answers) -> str:
-    said = text.strip().casefold()
-    named = [id for id, name in answers["_foods"] if said == id or name.casefold().startswith(said)]
-    if not said or not named:
+    given = " ".join(text.split())
+    named = [
+        id for id, name in answers["_foods"]
+        if given == id or name.casefold().startswith(given.casefold())
+    ]  # fmt: skip
+    if given and not named:
+        raise Unread(more_words.not_on_the_list(given[:LONGEST_NAME]))
+    if not given:
         raise Unread(words.tap_one())
     return str(named[0])
 

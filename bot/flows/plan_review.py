@@ -22,7 +22,8 @@ def _sure(answers: Answers) -> Choices:
     )
 
 
-def _read_reason(text: str, answers: Answers) -> str:
+def read_reason(text: str, answers: Answers) -> str:
+    """Why a coach goes on with something: any words, but some."""
     reason = " ".join(text.split())
     if not reason:
         raise Unread(words.reason_empty())
@@ -48,7 +49,7 @@ PLAN_REVIEW = Flow(
         Step(
             key="reason",
             ask=lambda answers: words.ask_reason(),
-            read=_read_reason,
+            read=read_reason,
             when=lambda answers: answers.get("sure") is True,
         ),
     ),

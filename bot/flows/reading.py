@@ -22,6 +22,7 @@ YES = mark("yes, y, yeah, yep")
 NO = mark("no, n, nope")
 SKIP = mark("skip, -, no, none, nothing")
 NONE = mark("none, no, nothing")
+VARIES = mark("varies, it varies")
 ON_TARGET = mark("on target, target, yes")
 # Units that may stand behind a number, the longer first.
 MINUTES = mark("minutes, minute, min")

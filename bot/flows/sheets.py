@@ -8,13 +8,15 @@ from bot.messages import sheets as words
 
 
 def _ask(answers: Answers) -> str:
-    return words.ask_to_take(
+    asked = words.ask_to_take(
         answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
     )
+    return "\n\n".join(part for part in (answers.get("_totals", ""), asked) if part)
 
 
-#: Context: "_name", "_own", "_lines" and "_hidden" to show; "_plan" and "_limits", the ids of the rows
-#: that the sheet was made from; "_days" and "_bounds" (or None) as they would become.
+#: Context: "_name", "_own", "_lines", "_hidden" and "_totals" (what there is to say of stated kcal)
+#: to show; "_plan" and "_limits", the ids of the rows that the sheet was made from; "_days" and
+#: "_bounds" (or None) as they would become.
 SHEET = Flow(
     id="coach-sheet",
     can_cancel=False,

@@ -125,20 +125,6 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, own: bool) -> str
     return tr("Which shape shall {name}'s load have?\n{lines}", name=name, lines=lines)
 
 
-def ask_load(usual: float, body_mass: str) -> str:
-    return tr(
-        "How much on a mean load day, in g of carbs per kg of body mass? Tap the "
-        "published figure ({usual} g/kg; body mass on file: {body_mass}), or type "
-        "another, such as 6.5.",
-        usual=figures.plain(usual),
-        body_mass=body_mass,
-    )
-
-
-def usual_load_button(usual: float) -> str:
-    return tr("{usual} g/kg", usual=figures.plain(usual))
-
-
 def ask_use_plan(table: str) -> str:
     return tr(
         "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards.",

@@ -206,9 +206,10 @@ def _load_small_woman(f: Finding, unit: str) -> str:
 
 def _deep(f: Finding, unit: str) -> str:
     return tr(
-        "depletion is deep. {days}, under 1 g/kg. It has little to give to somebody who is happy "
+        "depletion is deep. {days}, under {least}. It has little to give to somebody who is happy "
         "with the look.",
         days=_on_in_grams(f.days),
+        least=figures.grams(f.facts["least_g"]),
     )
 
 

@@ -10,8 +10,8 @@ from bot.languages import in_each, mark, tr
 DRAFTED = (
     mark("upper body, usual session"),
     mark("legs, the last time"),
-    mark("upper body, short pump session, high repetitions"),
-    mark("whole upper body, short and light pump session"),
+    mark("upper body, short pump session at half effort, far from failure"),
+    mark("whole upper body, short pump session at half effort, far from failure"),
     mark("rest, posing only"),
     mark("pump-up before going on"),
 )

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
 from datetime import date, timedelta
 
@@ -16,16 +17,31 @@ from bot.store.people import AthleteProfile
 from engine.evidence.eating import SODIUM_ROOM_SHARE
 from engine.foods import Food
 from engine.portions import (
+    TOLERANCE,
     Choice,
     DayMenu,
     Liking,
     Portion,
     Totals,
     Wish,
+    explain_misses,
     misses,
     plan_menu,
     totals_of,
 )
+
+
+@dataclass(frozen=True, slots=True)
+class Needs:
+    """What a load takes: grams over its days and the day itself, those of the day itself to pack.
+
+    `days`: load days ahead; `short`: days out on which the list does not meet the plan.
+    """
+
+    whole: list[tuple[Food, float]]
+    day_itself: list[tuple[Food, float]]
+    days: int
+    short: list[int]
 
 
 @dataclass(frozen=True, slots=True)
@@ -74,6 +90,10 @@ def today(
     else:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
         menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
+        choices, locked, wanted = _asked(session, profile, row)
+        menu = explain_misses(
+            menu, choices, _wish(target, eaten), len(times), locked=locked, wanted=wanted
+        )
     meals = menu.meals if times else ()
     return Today(row, target, eaten, left, replace(menu, meals=meals), tuple(times), usual_day)
 
@@ -122,13 +142,8 @@ def eat(
     session.flush()
 
 
-def load_needs(
-    session: Session, profile: AthleteProfile, context: Context
-) -> tuple[list[tuple[Food, float]], list[tuple[Food, float]], int] | None:
-    """Grams over the load days and the day itself, those of the day itself, and the days counted.
-
-    None where no load lies ahead.
-    """
+def load_needs(session: Session, profile: AthleteProfile, context: Context) -> Needs | None:
+    """What to shop for and to pack; None where no load lies ahead."""
     week = current_week(session, profile)
     first = local_date(profile, context)
     days = [week.event.day - timedelta(days=out) for out in (3, 2, 1, 0)] if week else []
@@ -139,15 +154,19 @@ def load_needs(
     meals = len(times_of(session, profile.person_id))
     whole: dict[str, float] = {}
     last: dict[str, float] = {}
+    short = []
     for day in ahead:
         target, _ = target_of(session, profile, day)
-        menu = plan_menu(_choices(session, profile, {}), _wish(target, Totals()), meals)
+        menu = plan_menu(_choices(session, profile, {}, {}), _wish(target, Totals()), meals)
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
-    return (
+        if any(miss.nutrient in TOLERANCE for miss in menu.misses):
+            short.append(week.days_out(day))
+    return Needs(
         [(foods[id], grams) for id, grams in whole.items()],
         [(foods[id], grams) for id, grams in last.items()],
         len(ahead) - 1,
+        short,
     )
 
 
@@ -160,24 +179,61 @@ def _made(
     meals: int,
     context: Context,
 ) -> DayMenu:
+    choices, locked, wanted = _asked(session, profile, row)
+    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+
+
+def _asked(
+    session: Session, profile: AthleteProfile, row: FoodDayRow
+) -> tuple[list[Choice], dict[str, int], list[str]]:
+    """What there is to choose from, what is locked, and what is to be there."""
     before: dict[str, int] = {}
     for meal in row.meals:
         for id, steps in meal["portions"].items():
             before[id] = before.get(id, 0) + steps
-    choices = [c for c in _choices(session, profile, before) if int(c.food.id) not in row.left_out]
+    eaten = _eaten_g(session, profile.person_id, row.date)
+    choices = [
+        choice for choice in _choices(session, profile, before, eaten)
+        if int(choice.food.id) not in row.left_out
+    ]  # fmt: skip
     listed = {choice.food.id for choice in choices}
     locked = {id: steps for id, steps in row.locked.items() if id in listed}
     wanted = [str(id) for id in row.wanted if str(id) in listed]
-    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+    return choices, locked, wanted
 
 
-def _choices(session: Session, profile: AthleteProfile, before: dict[str, int]) -> list[Choice]:
-    """The list without what never digests well. A menu before it is the usual from then on."""
+def _eaten_g(session: Session, athlete_id: int, day: date) -> dict[int, float]:
+    """Grams of each food eaten on a day, by the row's id."""
+    query = select(EatenRow).where(EatenRow.athlete_id == athlete_id, EatenRow.date == day)
+    grams: dict[int, float] = {}
+    for row in session.exec(query):
+        grams[row.food_id] = grams.get(row.food_id, 0) + row.grams
+    return grams
+
+
+def _choices(
+    session: Session,
+    profile: AthleteProfile,
+    before: dict[str, int],
+    eaten_g: Mapping[int, float],
+) -> list[Choice]:
+    """The list without what never digests well. A menu before it is the usual from then on.
+
+    Without one, the usual is what the athlete said, less what is eaten already.
+    """
+
+    def usual_g(row: FoodRow) -> float | None:
+        if before:
+            return before.get(str(row.id), 0) * row.step_g
+        if row.usual_g is None:
+            return None
+        return max(row.usual_g - eaten_g.get(row.id or 0, 0), 0)
+
     return [
         Choice(
             food=food_of(row),
             liking=Liking(row.liking),
-            usual_g=before.get(str(row.id), 0) * row.step_g if before else row.usual_g,
+            usual_g=usual_g(row),
         )
         for row in rows_of(session, profile.person_id)
         if row.liking != "never"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
+
 from sqlmodel import Session, col, select
 
 from bot.context import Context
@@ -12,7 +14,7 @@ from bot.messages.food_names import food_name
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.tapping import answer, rewrite
-from bot.store.food import FoodRow, MealTimesRow
+from bot.store.food import FoodDayRow, FoodRow, MealTimesRow
 from bot.store.people import OpenQuestion, Person
 from engine.foods import Food, known_food
 
@@ -42,6 +44,21 @@ def own_food(session: Session, person: Person, named: str) -> FoodRow | None:
 def times_of(session: Session, athlete_id: int) -> list[str]:
     row = session.get(MealTimesRow, athlete_id)
     return list(row.times) if row is not None else list(USUAL_TIMES)
+
+
+def begin_menus_anew(session: Session, person: Person, context: Context) -> None:
+    """The list has changed: menus of today and later are made from it, not from those before.
+
+    What was eaten, locked or swapped stays as it is.
+    """
+    earliest = context.now.date() - timedelta(days=1)  # wherever the athlete's clocks are
+    rows = session.exec(
+        select(FoodDayRow).where(FoodDayRow.athlete_id == person.id, FoodDayRow.date >= earliest)
+    )
+    for row in rows:
+        row.meals, row.target = [], {}
+        session.add(row)
+    session.flush()
 
 
 def show_list(
@@ -144,6 +161,7 @@ def mark_food(
     if row is not None and liking in LIKINGS:
         row.liking = liking
         session.add(row)
+        begin_menus_anew(session, person, context)
     show_food(session, person, [named], incoming, context)
 
 
@@ -158,6 +176,7 @@ def take_off(
     row.removed_at = context.now
     session.add(row)
     session.flush()
+    begin_menus_anew(session, person, context)
     rewrite(session, incoming, words.food_removed(row.name), context, list_keys())
 
 
@@ -179,6 +198,7 @@ def _keep(
     row.liking, row.usual_g = answers["liking"], answers.get("usual_g")
     session.add(row)
     session.flush()
+    begin_menus_anew(session, person, context)
     say(
         session, chat_id=person.chat_id, text=words.food_added(food.name, row.liking),
         now=context.now, buttons=list_keys(),

@@ -12,12 +12,13 @@ from bot.flows.food import ATE
 from bot.incoming import Incoming
 from bot.messages import food as list_words
 from bot.messages import food_day as words
+from bot.messages import food_more as more_words
 from bot.messages.food_names import food_name
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.athlete_views import active
 from bot.service.food_day import Today, eat, load_needs, today
-from bot.service.food_list import list_keys, own_food, rows_of, say_list
+from bot.service.food_list import food_of, list_keys, own_food, rows_of, say_list
 from bot.service.people import local_date, profile_of
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -150,6 +151,9 @@ def lock(
         session.add(day.row)
         session.flush()
     foods = {p.food.id: p.food for meal in day.menu.meals for p in meal}
+    # What is locked and all eaten is on no plate any more, and has to be let go of here as well.
+    own = {str(row.id): food_of(row) for row in rows_of(session, person.id or 0)}
+    foods |= {id: own[id] for id in day.row.locked if id in own}
     keys = [
         [
             Button(
@@ -168,7 +172,11 @@ def show_shopping(
     answer(session, incoming, context)
     profile = profile_of(session, person.id)
     needs = load_needs(session, profile, context) if profile is not None else None
-    text = words.shopping(*needs) if needs is not None and needs[0] else words.no_load()
+    text = words.no_load()
+    if needs is not None and needs.whole:
+        text = words.shopping(needs.whole, needs.day_itself, needs.days)
+        if needs.short:
+            text += "\n\n" + more_words.shopping_falls_short(needs.short)
     say(session, chat_id=person.chat_id, text=text, now=context.now, buttons=[_back()])
 
 

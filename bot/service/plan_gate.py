@@ -35,8 +35,8 @@ def look_over(
 
 def new_findings(now: Sequence[Finding], before: Sequence[Finding]) -> tuple[Finding, ...]:
     """The findings that say something which those before did not say."""
-    known = _said(before)
-    return tuple(f for f in now if any(said not in known for said in _said([f])))
+    known = said_of(before)
+    return tuple(f for f in now if any(said not in known for said in said_of([f])))
 
 
 def ask_first(
@@ -57,7 +57,7 @@ def ask_first(
     """
     findings = to_answer(look_over(session, profile, event, plan, context))
     answered = _answered(session, event)
-    warnings = [f for f in findings if any(said not in answered for said in _said([f]))]
+    warnings = [f for f in findings if any(said not in answered for said in said_of([f]))]
     if not warnings:
         return False
     standing = plan_row(session, event)
@@ -65,7 +65,7 @@ def ask_first(
         session, coach, PLAN_REVIEW, context=context, subject_id=profile.person_id,
         answers={
             "_warnings": findings_text(warnings, profile.volume_unit),
-            "_answers": _said(findings),
+            "_answers": said_of(findings),
             "_event": event.id,
             "_base": standing.id if standing is not None else 0,
             "_days": plan_days(plan),
@@ -107,7 +107,8 @@ def _answered(session: Session, event: EventRow) -> list[dict[str, Any]]:
     return [said for row in reasons(session, event) for said in row.answered]
 
 
-def _said(findings: Sequence[Finding]) -> list[dict[str, Any]]:
+def said_of(findings: Sequence[Finding]) -> list[dict[str, Any]]:
+    """What the findings say, as a kept reason names it."""
     return [
         {"id": finding.id, "days_out": day.days_out, "value": day.value}
         for finding in findings

@@ -10,6 +10,7 @@ from bot.incoming import Incoming
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as plan_words
 from bot.messages import plan_review as words
+from bot.messages import plan_totals as total_words
 from bot.outbox import Button, say
 from bot.service import asking, plan_gate
 from bot.service.people import get_person, own_athlete
@@ -19,7 +20,7 @@ from bot.service.tapping import answer, rewrite
 from bot.service.week import athlete_of, baseline_of, current_event, current_plan, plan_row
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from engine.plan import DayTarget, PeakPlan
-from engine.review import kcal_by_label, review_plan
+from engine.review import conventions_of, kcal_by_label, review_plan
 
 
 def review_answered(
@@ -117,11 +118,14 @@ def total_given(session: Session, coach: Person, question: OpenQuestion, context
         stated_kcal={day.days_out: stated},
     )  # fmt: skip
     off = [finding for finding in found if finding.id == "total-off"]
+    fits = conventions_of(day, stated)
     text = (
         words.findings_text(off, profile.volume_unit)
         if off
         else words.total_fits(stated, *kcal_by_label(day))
     )
+    if len(fits) == 1:
+        text = f"{text} {total_words.label_convention(fits[0])}"
     button = Button(
         plan_words.day_button(day.days_out), f"c:day:{profile.person_id}:{day.days_out}"
     )

@@ -19,7 +19,7 @@ from bot.service import asking, deciding, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
 from bot.service.learnt import learnt_g_per_kg, something_learnt
 from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
-from bot.service.plan_gate import ask_first, look_over
+from bot.service.plan_gate import ask_first, keep_reason, look_over, said_of
 from bot.service.tapping import answer
 from bot.service.week import (
     athlete_of,
@@ -128,7 +128,8 @@ def draft_given(session: Session, coach: Person, question: OpenQuestion, context
         say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
         return
     shape, plan = question.answers["shape"], drafted(question.answers)
-    use_plan(session, coach, profile, event, plan, shape=shape, context=context)
+    reason = question.answers.get("deep_reason", "")
+    use_plan(session, coach, profile, event, plan, shape=shape, context=context, reason=reason)
 
 
 def use_plan(
@@ -140,12 +141,22 @@ def use_plan(
     *,
     shape: str,
     context: Context,
+    reason: str = "",
 ) -> None:
-    """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit."""
+    """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit.
+
+    `reason`: why the coach wants its deep depletion, where it has one; kept with the plan.
+    """
     if ask_first(session, coach, profile, event, plan, shape=shape, context=context):
         return
-    if set_plan(session, coach, profile, event, plan, shape=shape, context=context):
-        draft_is_live(session, coach, profile, event, plan, context)
+    if not set_plan(session, coach, profile, event, plan, shape=shape, context=context):
+        return
+    if reason:
+        findings = look_over(session, profile, event, plan, context)
+        deep = [finding for finding in findings if finding.id == "deep-depletion"]
+        keep_reason(session, coach, event, said_of(deep), reason, context)
+    noted = review_words.reason_noted(reason) if reason else ""
+    draft_is_live(session, coach, profile, event, plan, context, noted=noted)
 
 
 def draft_is_live(
@@ -372,6 +383,8 @@ def _open_draft(session: Session, coach: Person, profile: AthleteProfile, contex
             "_athlete": asdict(athlete_of(profile)),
             "_baseline": dict(profile.baseline),
             "_event_day": event.day.isoformat(),
+            "_kind": event.kind,
+            "_today": local_date(profile, context).isoformat(),
             "_weight_unit": profile.weight_unit,
             "_volume_unit": profile.volume_unit,
             "_learnt": learnt_g_per_kg(session, profile, context),

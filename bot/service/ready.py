@@ -11,6 +11,7 @@ from bot import agenda
 from bot.context import Context
 from bot.flows.ready import READY, READY_ANYWAY
 from bot.incoming import Incoming
+from bot.messages import coach_plan as plan_words
 from bot.messages import ready as words
 from bot.outbox import Button, say
 from bot.service import asking
@@ -25,7 +26,7 @@ from bot.service.people import (
 )
 from bot.service.prompts import subject
 from bot.service.tapping import answer, rewrite
-from bot.service.week import athlete_of, baseline_of, current_event
+from bot.service.week import athlete_of, baseline_of, current_event, plan_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.readiness import ReadinessRow
 from bot.store.traffic import AgendaRow
@@ -145,8 +146,10 @@ def answered(session: Session, coach: Person, question: OpenQuestion, context: C
         session, profile.person_id, "readiness", context, by=coach.id, readiness=row.id,
         outcome=row.outcome,
     )  # fmt: skip
-    keys = []
-    if found.outcome is not Outcome.RUN:
+    keys: list[list[Button]] = []
+    if found.outcome is Outcome.RUN and event is not None and plan_row(session, event) is None:
+        keys = [[Button(plan_words.draft_plan_button(), f"c:draft:{profile.person_id}")]]
+    elif found.outcome is not Outcome.RUN:
         keys = [
             [
                 Button(words.agreed_button(), f"rd:ok:{row.id}"),

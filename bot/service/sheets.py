@@ -14,6 +14,7 @@ from bot.incoming import Incoming
 from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as plan_words
+from bot.messages import plan_totals as total_words
 from bot.messages import sheets as words
 from bot.outbox import Button, say, send_document
 from bot.service import asking
@@ -21,6 +22,7 @@ from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first
 from bot.service.plan_numbers import first_things_first
 from bot.service.planning import days_follow_plan, week_changed
+from bot.service.sheet_totals import totals_text
 from bot.service.tapping import answer
 from bot.service.week import (
     athlete_of,
@@ -84,7 +86,7 @@ def offer_sheet(
             Button(words.format_button(form), f"c:sheet:{profile.person_id}:{form}")
             for form in writing.FORMATS
         ]
-        text = words.ask_format()
+        text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"
         say(session, chat_id=coach.chat_id, text=text, buttons=[buttons], now=context.now)
         return
     send_document(
@@ -167,13 +169,16 @@ def sheet_came(session: Session, coach: Person, outcome: object, context: Contex
         _say_wrong(session, coach, wrong, context)
         return
     lines = _differences(profile, base, plan, limits)
+    totals = totals_text(profile, plan, outcome.totals)
     if not lines:
-        _say(session, coach, words.nothing_differs(name, own=own), context)
+        said = (words.nothing_differs(name, own=own), totals)
+        _say(session, coach, "\n\n".join(part for part in said if part), context)
         return
     asking.open_question(
         session, coach, SHEET, context=context, subject_id=profile.person_id,
         answers={
             "_name": name, "_own": own, "_lines": lines, "_hidden": list(outcome.hidden),
+            "_totals": totals,
             "_plan": base.plan_row.id, "_limits": base.limits_id,
             "_days": plan_days(plan), "_bounds": _bounds_of(limits) if limits else None,
         },

@@ -6,6 +6,8 @@ Version     A2-P12-L9
 
 Days out    Day         Carbs (g)  Protein (g)  ...
 7           Sun 2 May   155        140
+
+A column "Total (kcal)" may be added; it is held against the day's figures.
 ...
 
 Limit                   Value   Unit
@@ -29,6 +31,9 @@ SHEET_NAME = "Plan"
 PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
 DAYS_OUT, DAY = mark("Days out"), mark("Day")
 LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
+#: What a column of the days' own totals may be headed with, the first as we say it.
+TOTAL = "kcal"
+TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
 FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")

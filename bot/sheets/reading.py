@@ -11,7 +11,9 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import partial
 
-from bot.flows.coach_plan import LONGEST_TRAINING, MOST
+from bot.flows.coach_plan import LONGEST_TRAINING
+from bot.flows.coach_plan import MOST as MOST_OF_PLAN
+from bot.flows.plan_review import MOST_KCAL
 from bot.languages import in_each, tr
 from bot.messages import sheets as words
 from bot.messages.coach_plan import FIELDS
@@ -24,7 +26,8 @@ from engine.plan import PLAN_DAYS
 from engine.units import Refusal, VolumeUnit, parse_grams, parse_number, parse_volume
 
 MOST_WATER_L = 15
-MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps"})
+MOST = MOST_OF_PLAN | {at.TOTAL: MOST_KCAL}
+MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps", at.TOTAL})
 _LOOK_FOR_VERSION_IN = 30  # rows
 
 Figure = float | int | str | None
@@ -49,13 +52,17 @@ class SheetProblems(Exception):  # noqa: N818 - it is an answer to a person, not
 
 @dataclass(frozen=True, slots=True)
 class Filled:
-    """`days`: figures by days out and key; `bounds` by limit key; `cells`: where each stands."""
+    """`days`: figures by days out and key; `bounds` by limit key; `cells`: where each stands.
+
+    `totals`: kcal that the coach's own plan gives, by days out, where there is such a column.
+    """
 
     version: at.Version
     days: dict[int, dict[str, Figure]]
     bounds: dict[str, float]
     cells: dict[tuple[int | None, str], str]
     hidden: tuple[str, ...] = ()
+    totals: Mapping[int, float] = field(default_factory=dict)
 
     def cell(self, days_out: int | None, key: str) -> str:
         return self.cells.get((days_out, key), "")
@@ -77,7 +84,13 @@ def read_sheet(grid: Grid) -> Filled:
     bounds = _bounds(grid, cells, found)
     if found:
         raise SheetProblems(found)
-    return Filled(version, days, bounds, cells, _hidden(grid, cells))
+    return Filled(version, days, bounds, cells, _hidden(grid, cells), _totals(days))
+
+
+def _totals(days: Mapping[int, dict[str, Figure]]) -> dict[int, float]:
+    """Take the stated totals out of what is the plan's own."""
+    stated = {days_out: figures.pop(at.TOTAL, None) for days_out, figures in days.items()}
+    return {out: float(kcal) for out, kcal in stated.items() if isinstance(kcal, int | float)}
 
 
 def _version(grid: Grid) -> at.Version | None:
@@ -97,13 +110,19 @@ def _written(say: Callable[[], str]) -> set[str]:
     return {" ".join(text.split()).casefold() for text in in_each(say)}
 
 
+def _total_headings() -> set[str]:
+    every = _written(lambda: tr(at.TOTAL_HEADINGS))
+    return {heading.strip() for headings in every for heading in headings.split(",")}
+
+
 def _columns(grid: Grid, head: int, found: list[Wrong]) -> dict[str, int]:
     """The column of each number of a day, by its heading; other columns are the coach's own."""
-    wanted = {text: key for key in FIELDS for text in _written(partial(words.heading, key))}
+    wanted = dict.fromkeys(_total_headings(), at.TOTAL)
+    wanted |= {text: key for key in FIELDS for text in _written(partial(words.heading, key))}
     columns: dict[str, int] = {}
     for column in range(1, MOST_COLUMNS + 1):
         key = wanted.get(grid.cell(head, column).label)
-        if key is None:
+        if key is None or (key == at.TOTAL and key in columns):
             continue
         if key in columns:
             found.append(Wrong(name_of(head, column), "heading-twice", {"heading": key}))
@@ -194,7 +213,8 @@ def _amount(cell: Cell, key: str) -> float | int:
     elif key.endswith("_g"):
         number = parse_grams(cell.text, high=MOST[key])
     else:
-        number = parse_number(cell.text, low=0, high=MOST[key])
+        plain = cell.text.casefold().replace(at.TOTAL, "") if key == at.TOTAL else cell.text
+        number = parse_number(plain, low=0, high=MOST[key])
     return int(number) if key == "steps" else number
 
 

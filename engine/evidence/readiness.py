@@ -15,7 +15,7 @@ JACKSON_POLLOCK_1978 = Source(
 JACKSON_POLLOCK_WARD_1980 = Source(
     "jackson-pollock-ward-1980",
     "Jackson, Pollock & Ward 1980, Med Sci Sports Exerc 12:175-182: body density of women from "
-    "skinfolds (three sites seen quoted, seven sites from memory)",
+    "skinfolds (331 women of 18 to 55; both equations seen as quoted in public tables)",
     Provenance.SEEN,
 )
 SIRI_1961 = Source(

@@ -90,8 +90,13 @@ LOAD_WOMEN_NEED = Number(
     note="the heaviest day at or under it",
 )  # fmt: skip
 DEEP_DEPLETION_G_PER_KG = Number(
-    name="carbs before the load under which depletion is deep", value=1.0, unit="g/kg/day",
-    source=HOMER_2024, note="strictly under; three deep days and one of 9 g/kg gained 0.3 % on habit",
+    name="carbs before the load under which depletion is deep", value=1.25, unit="g/kg/day",
+    source=HOMER_2024,
+    note="strictly under; three days of about 1 g/kg (assumed) and one of 9 gained 0.3 % on habit",
+)  # fmt: skip
+DEEP_DEPLETION_SHARE = Number(
+    name="share of habit under which it is depletion at all that is deep", value=0.5, unit="1",
+    source=OWN_CHOICE, note="strictly under, as well: who habitually eats little is not depleted",
 )  # fmt: skip
 TOTAL_OFF_SHARE = Number(
     name="how far a stated kcal total may lie from its own macros", value=0.03, unit="1",

@@ -1,11 +1,12 @@
 """A day's targets turned into portions of the athlete's own foods."""
 
-from .day import points, solve_day
+from .day import can_be_met, can_be_salted, points, solve_day
 from .meals import spread
-from .menu import DayMenu, Portion, plan_menu
-from .wish import Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
+from .menu import DayMenu, Portion, explain_misses, plan_menu
+from .wish import TOLERANCE, Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
 
 __all__ = [
+    "TOLERANCE",
     "Choice",
     "DayMenu",
     "Liking",
@@ -13,6 +14,9 @@ __all__ = [
     "Portion",
     "Totals",
     "Wish",
+    "can_be_met",
+    "can_be_salted",
+    "explain_misses",
     "misses",
     "most_steps",
     "plan_menu",

@@ -13,7 +13,7 @@ from engine.foods import Food
 from engine.portions.wish import Steps, most_in_a_meal
 
 #: Points per unit that a plate lies off its even share; salt is spread as well as food.
-UNEVEN = {"carb_g": 1.0, "protein_g": 1.0, "fat_g": 0.3, "sodium_mg": 0.015}
+UNEVEN = {"carb_g": 1.0, "protein_g": 1.0, "fat_g": 0.6, "sodium_mg": 0.015}
 A_FOOD_ON_A_PLATE = 6.0
 SWEEPS = 60  # far more than a day has been seen to need; each only ever makes it better
 

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from engine.energy import energy_kcal
 from engine.foods import Food
-from engine.portions.day import solve_day
+from engine.portions.day import can_be_met, solve_day
 from engine.portions.meals import spread
 from engine.portions.wish import (
     TOLERANCE,
@@ -82,13 +82,31 @@ def plan_menu(
         for plate in spread(foods, steps, meals)
     )
     menu = DayMenu(meals=plates, totals=totals, misses=missed)
-    if not missed:
+    return explain_misses(menu, choices, wish, meals, locked=locked, wanted=wanted)
+
+
+def explain_misses(
+    menu: DayMenu,
+    choices: Sequence[Choice],
+    wish: Wish,
+    meals: int,
+    *,
+    locked: Steps | None = None,
+    wanted: Collection[str] = (),
+) -> DayMenu:
+    """The menu with what would give, and what the list lacks, where it misses something."""
+    if not menu.misses or all(_only_unsalted(miss) for miss in menu.misses):
         return menu
     return replace(
         menu,
         gives=tuple(_what_gives(choices, wish, meals, locked or {}, wanted)),
-        lacking=tuple(_lacking(foods, missed)),
+        lacking=tuple(_lacking([choice.food for choice in choices], menu.misses)),
     )
+
+
+def _only_unsalted(miss: Miss) -> bool:
+    """Too little sodium: nothing has to give for it but the hand at the salt."""
+    return miss.nutrient == "sodium_mg" and miss.by < 0
 
 
 def _what_gives(
@@ -108,13 +126,11 @@ def _what_gives(
         del ways[SODIUM]
     if not locked:
         del ways[LOCKS]
-    foods = [choice.food for choice in choices]
-    found = []
-    for name, (easier, plates, locks) in ways.items():
-        steps = solve_day(choices, easier, plates, locked=locks, wanted=wanted)
-        if not misses(_totals(foods, steps), easier):
-            found.append(name)
-    return found
+    return [
+        name
+        for name, (easier, plates, locks) in ways.items()
+        if can_be_met(choices, easier, plates, locked=locks, wanted=wanted)
+    ]
 
 
 def _lacking(foods: Sequence[Food], missed: Sequence[Miss]) -> list[str]:

@@ -115,5 +115,12 @@ def most_steps(choice: Choice, meals: int) -> int:
     return max(day, 0)
 
 
+def comfortable_steps(choice: Choice, meals: int) -> float:
+    """Steps of a food up to which a day of so many meals is an ordinary one; not a whole number."""
+    food = choice.food
+    by_energy = 100 * float(e.COMFORTABLE_KCAL_IN_A_MEAL) / food.kcal if food.kcal else math.inf
+    return meals * min(float(e.COMFORTABLE_IN_A_MEAL_G), by_energy) / food.step_g
+
+
 def most_in_a_meal(food: Food) -> int:
     return most_steps(Choice(food=food), 1)

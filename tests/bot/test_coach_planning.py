@@ -74,6 +74,7 @@ def draft(team: Team, shape: str = "even", load: str = "usual") -> list[Said]:
         team.coach.taps("8.2 g/kg")
     else:
         team.coach.writes(load)
+    team.coach.taps("Mild")
     return team.coach.taps("Use this plan")
 
 
@@ -97,7 +98,8 @@ def test_the_draft_is_scaled_by_body_mass_and_shown_before_it_is_used(fresh: Tea
     set_event(fresh)
     fresh.coach.presses(f"c:draft:{fresh.athlete_id}")
     fresh.coach.taps("front-load")
-    shown = text_of(fresh.coach.writes("8"))
+    fresh.coach.writes("8")
+    shown = text_of(fresh.coach.taps("Mild"))
     # 8 g/kg x 61.2 kg = 489.6 g on average: 1.2, 1 and 0.8 of it, to the nearest 5 g
     assert "3, Thu 6 May: 590 / " in shown
     assert "2, Fri 7 May: 490 / " in shown
@@ -189,7 +191,8 @@ def test_a_load_that_cannot_be_is_refused_and_asked_again(fresh: Team) -> None:
     fresh.coach.taps("even")
     for load in (*TYPED_NONSENSE, "0", "2.9", "12.1"):
         assert "How much on a mean load day" in text_of(fresh.coach.writes(load)), load
-    assert "This is the draft" in text_of(fresh.coach.writes("6.5 g/kg"))
+    fresh.coach.writes("6.5 g/kg")
+    assert "This is the draft" in text_of(fresh.coach.taps("Mild"))
 
 
 def change(team: Team, days_out: int, key: str, value: str) -> str:

@@ -101,7 +101,7 @@ def test_a_food_is_searched_for_tapped_and_marked(team: Team) -> None:
 
 def test_the_days_target_becomes_portions_of_listed_foods_at_the_usual_times(fed: Team) -> None:
     said = food(fed)
-    assert "Today's target: carbs 500 g, protein 112 g, fat 31 g" in said.text
+    assert "Today's target: carbs 500 g, protein 126 g, fat 56 g" in said.text
     assert met(said.text, target(fed))
     assert "Not quite" not in said.text
     for at in ("07:00", "10:00", "13:00", "16:00", "19:00"):
@@ -193,6 +193,33 @@ def test_a_locked_food_stays_while_the_rest_is_planned_anew(fed: Team) -> None:
     assert rice == grams
 
 
+def test_what_was_locked_and_is_all_eaten_can_be_let_go_of(fed: Team) -> None:
+    food(fed)
+    with fed.world.session() as session:  # as it stands once a locked helping has been eaten
+        row = session.exec(select(FoodDayRow)).one()
+        honey = session.exec(select(FoodRow).where(FoodRow.name == "Honey")).one()
+        row.locked = {str(honey.id): 0}
+        session.add(row)
+        session.commit()
+    food(fed)
+    fed.athlete.taps("Ate something else")
+    fed.athlete.taps("Table salt")
+    assert "Honey" not in text_of(fed.athlete.writes("1 g")).split("anew.", 1)[1]
+    fed.athlete.taps("Lock")
+    labels = fed.athlete.all_said()[-1].buttons
+    assert "✓ Honey 0 g" in labels
+    fed.athlete.taps("✓ Honey 0 g")
+    assert "✓ Honey 0 g" not in fed.athlete.all_said()[-1].buttons
+
+
+def test_what_is_not_on_the_list_is_said_to_be_so(fed: Team) -> None:
+    food(fed)
+    fed.athlete.taps("Ate something else")
+    said = text_of(fed.athlete.writes("Pizza at my aunt's"))
+    assert '"Pizza at my aunt\'s" is not on your list' in said
+    assert "What did you eat?" in said
+
+
 def test_what_never_sits_well_is_never_suggested(fed: Team) -> None:
     said = add(fed, "dates", "Dates, deglet noor", "Never")
     assert "never sits well" in said
@@ -214,6 +241,29 @@ def test_a_day_that_the_list_cannot_meet_says_what_is_lacking(team: Team) -> Non
     assert "Not quite: " in said
     assert "Your list has nothing that is mostly protein" in said
     assert "Your list has nothing that is mostly fat" in said
+
+
+def test_a_food_put_on_the_list_is_reckoned_with_at_once_and_not_held_back_by_the_menu_before(
+    team: Team,
+) -> None:
+    add(team, "honey", "Honey", "Digests well")
+    said = food(team).text
+    assert "nothing that is mostly protein" in said
+    assert "nothing that is mostly protein" in food(team).text  # and still at the second look
+    add(team, "chicken", "Chicken breast, roasted", "Digests well")
+    add(team, "olive", "Olive oil", "Digests well")
+    add(team, "white rice, cooked", "White rice, cooked", "A favourite")
+    said = food(team).text
+    assert met(said, target(team))
+    assert "nothing that is mostly" not in said
+    rice = sum(float(g) for g in re.findall(r"White rice, cooked (\d+) g", said))
+    honey = sum(float(g) for g in re.findall(r"Honey (\d+) g", said))
+    assert rice > 1000 > 3 * honey
+    # What has been eaten stays eaten when the list changes.
+    team.athlete.taps("Ate 07:00")
+    add(team, "salt", "Table salt", "Digests well")
+    assert "Eaten: carbs" in food(team).text
+    assert "\n07:00" not in food(team).text
 
 
 def test_when_no_meal_is_left_what_is_left_over_is_said_and_not_forced(fed: Team) -> None:
@@ -248,13 +298,15 @@ def test_a_food_from_an_eu_label_is_kept_as_the_label_says(team: Team) -> None:
         team.athlete.writes(figure)
     # Annex XIV of Regulation (EU) No 1169/2011: 4 x 82 + 2 x 2.5 + 4 x 8 + 9 x 1.6 = 379 kcal
     assert "come to 379 kcal, not 250" in text_of(team.athlete.writes("250"))
-    team.athlete.writes("382")
+    assert "come to 379 kcal, not 250" in text_of(team.athlete.writes("1046 kJ"))
+    team.athlete.writes("1598 kJ")
     team.athlete.writes("6 g")
     team.athlete.taps("A favourite")
     team.athlete.taps("It varies")
     with team.world.session() as session:
         (row,) = session.exec(select(FoodRow)).all()
     assert row.figures["carb_g"] == 82
+    assert row.figures["kcal"] == pytest.approx(382, abs=0.1)  # 1,598 kJ / 4.184
     assert row.figures["sodium_mg"] == pytest.approx(200)  # 0.5 g salt / 2.5
     assert (row.step_g, row.liking) == (6, "favourite")
 
@@ -308,6 +360,14 @@ def test_shopping_for_the_load_adds_up_its_days_and_packs_for_the_day(fed: Team)
     rice = float(re.search(r"White rice, cooked (\d+) g", whole)[1])  # type: ignore[index]
     day = re.search(r"White rice, cooked (\d+) g", packed)
     assert rice > (float(day[1]) if day else 0)
+
+
+def test_shopping_with_a_list_that_falls_short_says_so(team: Team) -> None:
+    add(team, "honey", "Honey", "Digests well")
+    said = text_of(team.athlete.taps("Shopping for the load", food(team)))
+    assert (
+        "Your list cannot meet the plan on every one of these days (2 days out, 1 day out" in said
+    )
 
 
 def test_a_food_is_marked_anew_and_taken_off(fed: Team) -> None:

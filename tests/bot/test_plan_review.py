@@ -144,6 +144,7 @@ def test_a_draft_goes_live_with_what_the_review_has_to_say_of_it(sqlite_engine: 
     team.coach.presses(f"c:draft:{team.athlete_id}")
     team.coach.taps("even")
     team.coach.writes("6")
+    team.coach.taps("Mild")
     said = text_of(team.coach.taps("Use this plan"))
     assert "The plan is set." in said
     assert "Note: nothing was rehearsed" in said
@@ -183,7 +184,7 @@ def test_every_finding_has_its_words_and_its_level_a_name() -> None:
     assert set(LEVELS) == set(Level)
     facts = dict.fromkeys(
         (
-            "habit_l", "habit_mg", "most_g", "need_g_per_kg", "last_days_out",
+            "habit_l", "habit_mg", "most_g", "least_g", "need_g_per_kg", "last_days_out",
             "least_kcal_per_kg", "kcal_fibre_apart", "kcal_fibre_within",
         ),
         7.0,

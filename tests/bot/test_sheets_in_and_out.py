@@ -19,6 +19,7 @@ from bot.service.week import Week, current_week
 from bot.sheets.opening import MOST_BYTES
 from bot.store.people import HistoryRow, Person
 from bot.store.week import LimitsRow, PlanRow
+from engine.plan import DayTarget
 from tests.support.files import files_for, sends_file
 from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of
@@ -179,6 +180,48 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
     assert {(row.what, row.by_id, row.detail["how"]) for row in last} == {
         ("plan set", 1, "sheet"), ("limits set", 1, "sheet"),
     }  # fmt: skip
+
+
+def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
+    """The sheet with a column of the coach's own totals."""
+    column = {f"L{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
+    return with_cells(handed_out(team), L5="Total (kcal)", **column, **cells)
+
+
+# Annex XIV of Regulation (EU) No 1169/2011: carbohydrate (without fibre) 4, protein 4, fat 9 and
+# fibre 2 kcal/g. On US labels (21 CFR 101.9) the fibre is in the carbohydrate.
+def by_annex_xiv(day: DayTarget) -> float:
+    return 4 * day.carb_g + 4 * day.protein_g + 9 * day.fat_g + 2 * day.fibre_g
+
+
+def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(team: Team) -> None:
+    said = sends_back(team, with_totals(team, by_annex_xiv))
+    assert "nothing in it differs" in said
+    assert "The totals of 8 days fit their carbs, protein, fat and fibre." in said
+    # What was changed in the sheet is what its total is held against.
+    said = sends_back(team, with_totals(team, lambda day: f"{by_annex_xiv(day):.0f} kcal", C8=285))
+    assert "the total does not match. 5 days out: 1,800 kcal stated" in said
+    assert "2,200 kcal where carbs are without fibre (EU labels)" in said
+    assert "5 days out, carbs: 185 g → 285 g" in said
+    assert "is in force" in text_of(team.coach.taps("Take it over"))
+    day = week(team).plan.day(5)
+    assert day is not None
+    assert day.carb_g == 285
+
+
+def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> None:
+    fibre = {f"F{6 + i}": 40 for i in range(8)}
+    eu = with_totals(team, lambda day: by_annex_xiv(day) + 2 * (40 - day.fibre_g), **fibre)
+    assert "as on EU labels and in my plans" in sends_back(team, eu)
+    us = with_totals(team, lambda day: by_annex_xiv(day) - 2 * day.fibre_g, **fibre)
+    assert "only with the fibre counted as carbs, as on US labels" in sends_back(team, us)
+
+
+def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
+    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="1800"))
+    assert "The total of 1 day fits" in said
+    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="much"))
+    assert 'L8: no number can be read in "much"' in said
 
 
 def test_a_tap_on_leave_it_changes_nothing(team: Team) -> None:

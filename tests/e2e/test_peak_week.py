@@ -17,6 +17,7 @@ from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from tests.support.chats import Telegram
 from tests.support.shifted_bot import ShiftedBot
+from tests.support.talk import Talk
 
 pytestmark = [pytest.mark.loopback, pytest.mark.timeout(240)]
 
@@ -24,62 +25,6 @@ COACH, ATHLETE, CONTACT, STRANGER = 501, 502, 503, 599
 STAGE_DAY = date(2027, 5, 9)
 START = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
 CODE = re.compile(r"[0-9A-Z]{4}(?:-[0-9A-Z]{4}){3}")
-
-
-class Talk:
-    """Takes turns in one chat: says or taps something and waits for the bot's words."""
-
-    def __init__(self, telegram: Telegram) -> None:
-        self.telegram = telegram
-        self._seen: dict[int, int] = {}
-
-    def shown(self, chat: int) -> list[str]:
-        """Every text the bot has put into the chat, new or as an edit."""
-        return [
-            call["fields"]["text"]
-            for call in self.telegram.calls(chat)
-            if call["method"] in ("sendMessage", "editMessageText")
-        ]
-
-    def hears(self, chat: int, part: str) -> str:
-        """Wait until something with these words is shown that was not shown at the last look."""
-        seen = self._seen.get(chat, 0)
-
-        def new() -> list[str]:
-            return [text for text in self.shown(chat)[seen:] if part in text]
-
-        try:
-            self.telegram.wait_until(lambda: bool(new()), f"{part!r} in chat {chat}")
-        except AssertionError as error:
-            raise AssertionError(f"{error}; it showed {self.shown(chat)[seen:]}") from None
-        found = new()[0]
-        self._seen[chat] = seen + self.shown(chat)[seen:].index(found) + 1
-        return found
-
-    def says(self, chat: int, text: str, part: str) -> str:
-        self.skip(chat)
-        self.telegram.says(chat, text)
-        return self.hears(chat, part)
-
-    def taps(self, chat: int, label: str, part: str) -> str:
-        self.telegram.wait_until(
-            lambda: label in self.newest_buttons(chat), f"the button {label!r}"
-        )
-        self.skip(chat)
-        self.telegram.taps_label(chat, label)
-        return self.hears(chat, part)
-
-    def newest_buttons(self, chat: int) -> list[str]:
-        """The labels under the newest message with buttons."""
-        for call in reversed(self.telegram.calls(chat)):
-            rows = (call["fields"].get("reply_markup") or {}).get("inline_keyboard", [])
-            if rows:
-                return [button["text"] for row in rows for button in row]
-        return []
-
-    def skip(self, chat: int) -> None:
-        """What was shown so far is not what is waited for next."""
-        self._seen[chat] = len(self.shown(chat))
 
 
 @pytest.fixture
@@ -138,7 +83,8 @@ def the_coach_sets_the_week(talk: Talk) -> None:
     talk.taps(COACH, "Same zone", "9 May")
     talk.taps(COACH, "Draft a plan", "shape")
     talk.taps(COACH, "even", "g/kg")
-    talk.taps(COACH, "8.2 g/kg", "draft")
+    talk.taps(COACH, "8.2 g/kg", "How far shall carbs go down")
+    talk.taps(COACH, "Mild", "draft")
     talk.taps(COACH, "Use this plan", "plan is set")
     talk.taps(COACH, "Set the limits", "floor")
     talk.taps(COACH, "Set these limits", "limits are set")

@@ -2,15 +2,19 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+from datetime import date
+
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import SHAPES, draft_plan
+from engine.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
 from engine.energy import energy_kcal
 from engine.limits import Limits, plan_problems
 from engine.plan import LOAD_DAYS, PeakPlan
+from engine.safety.energy import energy_flags
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
 TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=84)
@@ -59,19 +63,87 @@ def test_water_and_salt_stay_at_habit_all_week(shape: str) -> None:
 def test_depletion_is_mild_protein_eases_fat_and_fibre_drop_and_legs_come_early() -> None:
     plan = draft_plan(TOMAS, HABIT)
     depletion = [day for day in plan if day.days_out > 3]
-    loading = [day for day in plan if day.days_out in LOAD_DAYS]
     assert all(0.5 * HABIT.carb_g <= day.carb_g < 0.75 * HABIT.carb_g for day in depletion)
     # Roberts 2020 (J Hum Kinet 71:79-108): protein 1.8-2.7 g/kg
     assert all(day.protein_g <= HABIT.protein_g for day in plan)
     assert all(day.protein_g / TOMAS.body_mass_kg >= 1.75 for day in depletion)
-    assert all(day.fat_g < HABIT.fat_g for day in loading)
-    assert all(day.fibre_g < 20 for day in plan if day.days_out <= 2)
+    assert all(day.fibre_g < 20 for day in plan if day.days_out <= 3)
     legs = [day.days_out for day in plan if "legs" in day.training]
     assert legs == [6]
     assert all(day.cardio_min == depletion[0].cardio_min for day in depletion)
     assert all(day.cardio_min == 0 for day in plan if day.days_out <= 3)
     steps = [day.steps or 0 for day in plan]
     assert steps == sorted(steps, reverse=True)
+
+
+def test_protein_eases_down_day_by_day_and_stops_at_what_was_published() -> None:
+    eats_much = replace(HABIT, protein_g=240)
+    protein = [day.protein_g for day in draft_plan(TOMAS, eats_much)]
+    assert protein == [240, 240, 240, 240, 228, 216, 204, 192]
+    # Roberts 2020 (J Hum Kinet 71:79-108): 1.8-2.7 g/kg; 1.8 x 84 kg = 151 g.
+    eased = [day.protein_g for day in draft_plan(TOMAS, replace(HABIT, protein_g=160))]
+    assert eased == [160, 160, 160, 160, 152, 151, 151, 151]
+    assert {day.protein_g for day in draft_plan(TOMAS, replace(HABIT, protein_g=100))} == {100}
+
+
+@pytest.mark.parametrize("shape", ["front-load", "even", "back-load"])
+@pytest.mark.parametrize("depletion", ["mild", "deep"])
+def test_fat_is_low_while_depleting_and_a_little_up_with_the_load(
+    shape: str, depletion: str
+) -> None:
+    fat = [day.fat_g for day in draft_plan(TOMAS, replace(HABIT, fat_g=80), shape, None, depletion)]
+    assert fat[:4] == [59] * 4  # 0.7 x 84 kg
+    assert fat[4:] == [67] * 4
+
+
+def test_fat_is_not_lowered_so_far_that_energy_availability_is_low() -> None:
+    # Loucks 2011, Mountjoy 2018: low under 30 kcal per kg fat-free mass and day.
+    lean = replace(TOMAS, body_fat_percent=10)
+    habit = replace(HABIT, carb_g=330, protein_g=200, fat_g=120)
+    for day in draft_plan(lean, habit).days[:4]:
+        assert list(energy_flags(lean, day)) == [], day
+    assert draft_plan(lean, habit).days[0].fat_g > draft_plan(TOMAS, habit).days[0].fat_g
+    # With habit as the most, there may be too little of it: then the review and the flag say so.
+    assert draft_plan(lean, replace(habit, fat_g=40)).days[0].fat_g == 40
+
+
+def test_depletion_goes_from_none_to_as_deep_as_was_tried() -> None:
+    def before(depletion: str, habit: Baseline = HABIT) -> set[float]:
+        plan = draft_plan(TOMAS, habit, "even", None, depletion)
+        assert load(plan) == load(draft_plan(TOMAS, habit))
+        return {day.carb_g for day in plan if day.days_out > 3}
+
+    assert before("none") == {200}
+    assert before("mild") == {120}
+    # Homer 2024 (Nutrition 127:112528), about 1 g/kg assumed; Balon 1992: 10 % of 45 kcal/kg as
+    # carbs are 1.1 g/kg. Of 84 kg, but here 0.4 of the habit is less.
+    assert before("deep") == {80}
+    assert before("deep", replace(HABIT, carb_g=400)) == {85}
+    fat = {day.fat_g for day in draft_plan(TOMAS, HABIT, "even", None, "none").days[:4]}
+    assert fat == {HABIT.fat_g}
+
+
+def test_a_fat_load_needs_carbs_that_it_can_stand_in_for() -> None:
+    assert depletions("fat-load") == ("mild", "deep")
+    with pytest.raises(ValueError, match="lead-in fat load"):
+        draft_plan(TOMAS, HABIT, "fat-load", None, "none")
+    with pytest.raises(ValueError, match="deeper"):
+        draft_plan(TOMAS, HABIT, "even", None, "deeper")
+
+
+@pytest.mark.parametrize(("sex", "published"), [(Sex.FEMALE, (8, 10)), (Sex.MALE, (6, 10))])
+def test_the_load_goes_by_sex_and_training_inside_published_ranges(
+    sex: Sex, published: tuple[float, float]
+) -> None:
+    usual, much = usual_load(sex), usual_load(sex, "much")
+    # Burke 2011 (J Sports Sci 29:S17-27, from memory): 6-10 g/kg a day with one to three hours of
+    # exercise; Areta & Hopkins 2018 (Sports Med 48:2091-2102): high is 6 g/kg or more for three
+    # days; Sedlock 2008 (Curr Sports Med Rep 7:209-213): women need more than 8 g/kg.
+    assert published[0] < usual < much <= published[1]
+
+
+def test_a_trial_is_of_use_two_to_eight_weeks_before() -> None:
+    assert trial_window(date(2027, 5, 9)) == (date(2027, 3, 14), date(2027, 4, 25))
 
 
 def test_a_lead_in_fat_load_keeps_the_energy_of_the_carbs_it_leaves_out() -> None:

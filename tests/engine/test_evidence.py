@@ -11,6 +11,7 @@ import pytest
 
 import engine.evidence
 from engine.evidence import deciding as e
+from engine.evidence import drafting
 from engine.evidence.source import Number, Provenance, Source
 from engine.safety import Flag, Level
 
@@ -116,8 +117,8 @@ def test_the_deciding_modules_hold_no_figures_of_their_own(module: str) -> None:
         (e.WATER_LEAST_WOMEN_L, 1.4, "EFSA 2010, EFSA J 8(3):1459: drinks, women"),
         (e.WATER_LEAST_MEN_L, 1.75, "EFSA 2010, EFSA J 8(3):1459: drinks, men"),
         (e.WATER_MOST_L_PER_KG, 0.1, "Reale 2018, IJSNEM 28:565-573: 100 mL/kg"),
-        (e.DRAFT_PROTEIN_LEAST_G_PER_KG, 1.8, "Roberts 2020, J Hum Kinet 71:79-108: 1.8-2.7"),
-        (e.DRAFT_LOAD_LEAST_G_PER_KG, 3, "Escalante 2021, BMC SSMR 13:68: about 3-12 (memory)"),
+        (drafting.PROTEIN_LEAST_G_PER_KG, 1.8, "Roberts 2020, J Hum Kinet 71:79-108: 1.8-2.7"),
+        (drafting.LOAD_LEAST_G_PER_KG, 3, "Escalante 2021, BMC SSMR 13:68: about 3-12 (memory)"),
     ],
     ids=lambda value: value.name if isinstance(value, Number) else "",
 )
@@ -127,7 +128,7 @@ def test_a_figure_is_the_published_one(number: Number, published: float, where: 
 
 def test_a_female_load_exceeds_what_sedlock_found_women_need() -> None:
     # Sedlock 2008, Curr Sports Med Rep 7:209-213: more than 8 g/kg a day
-    assert float(e.DRAFT_LOAD_WOMEN_G_PER_KG) > 8
+    assert float(drafting.LOAD_WOMEN_G_PER_KG) > 8
 
 
 def test_the_scatter_in_per_cent_is_the_scatter_in_kilograms_of_the_men_measured() -> None:

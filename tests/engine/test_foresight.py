@@ -148,7 +148,7 @@ def test_a_caution_forbids_what_the_forecast_would_raise() -> None:
         trial(Look.FLAT, sharpness=5, weeks_before=6),
         trial(Look.FLAT, sharpness=5, weeks_before=3),
     )
-    flat = case(2, fullness=2, sharpness=5, weight_kg=58.7)
+    flat = case(2, fullness=1, sharpness=5, weight_kg=58.7)
     drank = replace(flat.checkin, water_l=6.1)
     assert decide(replace(flat, trials=flat_before)).change_g > 0
     assert decide(replace(flat, trials=flat_before, checkin=drank)).change_g <= 0

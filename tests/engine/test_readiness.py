@@ -52,7 +52,8 @@ def test_siris_equation_as_worked_in_a_published_example() -> None:
         (Sex.FEMALE, 28, (10, 8, 12), 1.0678775),
         # 1.112 - 0.00043499 x 70 + 0.00000055 x 4900 - 0.00028826 x 35 (seven sites)
         (Sex.MALE, 35, (10,) * 7, 1.0741566),
-        # 1.097 - 0.00046971 x 70 + 0.00000056 x 4900 - 0.00012828 x 35 (from memory)
+        # 1.097 - 0.00046971 x 70 + 0.00000056 x 4900 - 0.00012828 x 35, coefficients as quoted in
+        # public tables of the 1980 paper; no worked example of a woman was found.
         (Sex.FEMALE, 35, (10,) * 7, 1.0623745),
     ],
 )
@@ -76,9 +77,37 @@ def test_mifflin_st_jeor_as_worked_in_a_published_example() -> None:
     assert mifflin_st_jeor(Sex.MALE, 82, 180, 37) == 1765
 
 
-def test_cunningham_by_hand() -> None:
-    # Cunningham 1980: 500 + 22 x 60 kg
-    assert cunningham(60) == 1820
+@pytest.mark.parametrize(
+    ("sex", "kg", "cm", "years", "kcal"),
+    [
+        # A man of 30, 80 kg, 180 cm: 800 + 1,125 - 150 + 5 (a public worked example, seen)
+        (Sex.MALE, 80, 180, 30, 1780),
+        # A woman of 30, 65 kg, 170 cm (a public worked example, seen)
+        (Sex.FEMALE, 65, 170, 30, 1401.5),
+    ],
+)
+def test_mifflin_st_jeor_for_both_sexes_as_worked_in_published_examples(
+    sex: Sex, kg: float, cm: float, years: float, kcal: float
+) -> None:
+    assert mifflin_st_jeor(sex, kg, cm, years) == kcal
+
+
+@pytest.mark.parametrize(
+    ("lean_kg", "kcal"),
+    # A public table of the equation of Cunningham 1980 (Am J Clin Nutr 33:2372-2374), seen; and its
+    # example of 70 kg at 20 % fat, 56 kg lean.
+    [(40, 1380), (50, 1600), (60, 1820), (70, 2040), (80, 2260), (90, 2480), (100, 2700)],
+)
+def test_cunningham_as_in_a_published_table(lean_kg: float, kcal: float) -> None:
+    assert cunningham(lean_kg) == kcal
+
+
+def test_seven_folds_of_a_man_as_worked_elsewhere() -> None:
+    # A man of 24, folds of 4.5, 6.5, 6.43, 12.7, 13.66, 9.2 and 10.06 mm: density 1.08 and 8.4 % fat
+    # by an independent program of the same equations (Jackson & Pollock 1978, Siri 1961), seen.
+    folds = (4.5, 6.5, 6.43, 12.7, 13.66, 9.2, 10.06)
+    assert body_density(Sex.MALE, 24, folds) == pytest.approx(1.08, abs=0.005)
+    assert body_fat_from_skinfolds(Sex.MALE, 24, folds) == pytest.approx(8.4, abs=0.05)
 
 
 def test_energy_availability_as_worked_in_a_published_example() -> None:

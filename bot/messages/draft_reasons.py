@@ -1,0 +1,229 @@
+"""Why a draft's figures are what they are, in a coach's words, and what is asked while drafting."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from bot.languages import mark, tr
+from bot.messages import coach_figures as figures
+from engine.draft_reasons import Line
+from engine.evidence.source import Provenance, Source
+
+#: What each line says. Names in braces are figures of the line, as `_figures` shows them.
+SENTENCES: Mapping[str, str] = {
+    "load-women": mark(
+        "Load, {mean} g/kg a day on average: women need more than 8 g/kg, and enough energy, or it "
+        "does little."
+    ),
+    "load-women-much": mark(
+        "Load, {mean} g/kg a day on average: over the 8 g/kg that women need, and more for training "
+        "well over an hour a day."
+    ),
+    "load-men": mark(
+        "Load, {mean} g/kg a day on average: 6 g/kg for three days or 7 for two count as high."
+    ),
+    "load-men-much": mark(
+        "Load, {mean} g/kg a day on average: more for training well over an hour a day."
+    ),
+    "load-own": mark(
+        "Load, {mean} g/kg a day on average: your own figure. I draft from {least} to {most} g/kg."
+    ),
+    "shape-front-load": mark(
+        "Front-load, {carb_3}, {carb_2}, {carb_1}: there is time to see and correct a spill."
+    ),
+    "shape-even": mark("Even load, {carb_3} each day: the steadiest for the gut."),
+    "shape-back-load": mark(
+        "Back-load, {carb_3}, {carb_2}, {carb_1}: full late, with little time to correct."
+    ),
+    "shape-fat-load": mark(
+        "Lead-in fat load, then {carb_3} each day: fat keeps the energy up while carbs are low. It "
+        "was tried on one man."
+    ),
+    "depletion-none": mark(
+        "No depletion, {carb} a day before the load: trained muscle fills without it."
+    ),
+    "depletion-mild": mark(
+        "Mild depletion, {carb} a day before the load: enough to make room, and little to suffer."
+    ),
+    "depletion-deep": mark(
+        "Deep depletion, {carb} a day ({per_kg} g/kg) before the load: after three such days and one "
+        "of loading, very lean men were 0.3 % heavier than before it all and 2 % thicker in the "
+        "muscle, perhaps no more than the error of measuring. It has little to give to somebody who "
+        "is happy with the look."
+    ),
+    "the-day": mark("The day itself, {carb} ({per_kg} g/kg): familiar meals, no second load."),
+    "protein": mark(
+        "Protein, from {before} down to {on_the_day} day by day, to make room for carbs; it stops at "
+        "{least} g/kg, or at habit where that is less."
+    ),
+    "fat-habit": mark("Fat, {before} as ever until the load, then {loading}: carbs take its place."),
+    "fat-low": mark(
+        "Fat, {before} while depleting and {loading} with the load: low, then a little up."
+    ),
+    "fat-for-energy": mark(
+        "Fat, {before} while depleting and {loading} with the load: it stays higher than it might, or "
+        "there would be too little energy for the lean mass on file."
+    ),
+    "fat-lead-in": mark(
+        "Fat, {before} before the load in place of the carbs left out, then {loading} with the load."
+    ),
+    "fibre": mark(
+        "Fibre, at most {first} three days out and {then} from two days out: less weight and gas in "
+        "the gut."
+    ),
+    "water": mark(
+        "Water, {water} every day, as ever: muscle is mostly water, and cutting it has harmed people."
+    ),
+    "water-inside": mark(
+        "Water, {water} every day: the habit of {habit}, brought inside the bounds that nobody can "
+        "set past."
+    ),
+    "sodium": mark(
+        "Sodium, {sodium} every day, as ever: nobody can tell what a swing does to one body."
+    ),
+    "training": mark(
+        "Training, legs last at six days out, then short pump sessions at half effort and far from "
+        "failure, rest the day before: trained legs hold water, sore muscle swells."
+    ),
+    "cardio-and-steps": mark(
+        "Cardio, {cardio} min a day until four days out, then none; steps from {steps} down to "
+        "{steps_last}: what is loaded is not to be walked off."
+    ),
+    "trial": mark(
+        "A trial two to eight weeks before, once or twice: one outcome says more than any table."
+    ),
+}  # fmt: skip
+
+
+#: References that are not only a publication.
+PRACTICE_TOO = (
+    mark("Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68)"),
+)
+
+
+def why_button() -> str:
+    return tr("Why these numbers")
+
+
+def back_to_draft_button() -> str:
+    return tr("Back to the draft")
+
+
+def why_these_numbers(lines: Sequence[Line], volume_unit: str) -> str:
+    """Each line of a draft with where it comes from."""
+    said = "\n\n".join(line_text(line, volume_unit) for line in lines)
+    return f"{tr('Why these numbers')}\n\n{said}"
+
+
+def line_text(line: Line, volume_unit: str) -> str:
+    sentence = tr(SENTENCES[line.id], **_figures(line.facts, volume_unit))
+    sources = "; ".join(reference(source) for source in line.sources)
+    return f"{sentence}\n{tr('Source: {sources}', sources=sources)}"
+
+
+def reference(source: Source) -> str:
+    """Where to look it up, without what is said there."""
+    if source.provenance is Provenance.OURS:
+        return tr("our own choice")
+    if source.id == "common-practice":
+        return tr("common practice")
+    where = re.split(r":\s|\s\((?!doi|BMC)", source.citation, maxsplit=1)[0]
+    if source.provenance is Provenance.MEMORY:
+        return tr("{where} (from memory)", where=where)
+    return tr(where) if where in PRACTICE_TOO else where
+
+
+def _figures(facts: Mapping[str, float], volume_unit: str) -> dict[str, str]:
+    """By the name of the fact without its unit: "carb_3_g" is {carb_3}, in grams."""
+    shown = {}
+    for key, value in facts.items():
+        if key == "g_per_kg":
+            shown["per_kg"] = figures.number(value, 1)
+        elif key.endswith("_g_per_kg"):
+            shown[key.removesuffix("_g_per_kg")] = figures.plain(value)
+        elif key.endswith("_g"):
+            shown[key.removesuffix("_g")] = figures.grams(value)
+        elif key.endswith("_l"):
+            shown[key.removesuffix("_l")] = figures.litres(value, volume_unit)
+        elif key.endswith("_mg"):
+            shown[key.removesuffix("_mg")] = figures.milligrams(value)
+        else:
+            shown[key.removesuffix("_min")] = figures.number(value)
+    return shown
+
+
+# What is asked while drafting
+
+
+def ask_depletion(*, fat_lead_in: bool) -> str:
+    if fat_lead_in:
+        return tr(
+            "How far shall carbs go down before the load?\n"
+            "- mild: a little over half of habit\n"
+            "- deep: about 1 g/kg or less; I'll ask for a reason"
+        )
+    return tr(
+        "How far shall carbs go down before the load?\n"
+        "- none: as ever\n"
+        "- mild: a little over half of habit\n"
+        "- deep: about 1 g/kg or less; I'll ask for a reason"
+    )
+
+
+DEPLETIONS = {"none": mark("None"), "mild": mark("Mild"), "deep": mark("Deep")}
+DEPLETIONS_SO_FAR = {
+    "none": mark("Depletion: none"),
+    "mild": mark("Depletion: mild"),
+    "deep": mark("Depletion: deep"),
+}
+
+
+def depletion_button(depletion: str) -> str:
+    return tr(DEPLETIONS[depletion])
+
+
+def ask_why_deep() -> str:
+    return tr(
+        "Deep depletion has little to give to somebody who is happy with the look, and its days are "
+        "hard. After three of them and one of loading, very lean men were 0.3 % heavier than before "
+        "it all, perhaps no more than the error of measuring (Homer et al. 2024, Nutrition "
+        "127:112528). What is the reason for it here? A few words; they are kept with the plan."
+    )
+
+
+def depletion_so_far(depletion: str) -> str:
+    return tr(DEPLETIONS_SO_FAR[depletion])
+
+
+def reason_so_far(reason: str) -> str:
+    return tr("Reason for a deep depletion: {reason}", reason=reason)
+
+
+def ask_load(usual: float, much: float, body_mass: str) -> str:
+    return tr(
+        "How much on a mean load day, in g of carbs per kg of body mass? Published for training of "
+        "about an hour a day: {usual} g/kg; for well over an hour: {much} g/kg. Body mass on file: "
+        "{body_mass}. Tap one, or type another, such as 6.5.",
+        usual=figures.plain(usual), much=figures.plain(much), body_mass=body_mass,
+    )  # fmt: skip
+
+
+def load_button(load: float) -> str:
+    return tr("{load} g/kg", load=figures.plain(load))
+
+
+def trial_fits(first: date, last: date) -> str:
+    return tr(
+        "There is time to rehearse it: the same week as a trial, once or twice, its day from {first} "
+        "to {last} (eight to two weeks before).",
+        first=figures.day(first), last=figures.day(last),
+    )  # fmt: skip
+
+
+def trial_is_this() -> str:
+    return tr(
+        "This is the trial: the same week as before the day itself, best two to eight weeks ahead "
+        "of it."
+    )
