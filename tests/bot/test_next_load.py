@@ -144,6 +144,7 @@ def test_a_plan_already_there_is_replaced_only_on_a_second_tap(team: Team) -> No
     team.coach.presses(f"c:draft:{team.athlete_id}")
     team.coach.taps("even")
     team.coach.writes("9.5")
+    team.coach.taps("Mild")
     team.coach.taps("Use this plan")
     before = plan_of(team)
     assert before is not None
@@ -164,6 +165,7 @@ def test_a_draft_offers_the_learnt_load_beside_the_published_one(team: Team) -> 
     assert "Earlier weeks, as you saw them, suggest" in text_of(asked)
     label = next(label for label in asked[-1].buttons if "as learnt" in label)
     team.coach.taps(label)
+    team.coach.taps("Mild")
     team.coach.taps("Use this plan")
     plan = plan_of(team)
     assert plan is not None
