@@ -185,7 +185,7 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
     """The sheet with a column of the coach's own totals."""
     column = {f"L{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
-    return with_cells(handed_out(team), L5="Total (kcal)", **column, **cells)
+    return with_cells(handed_out(team), **{"L5": "Total (kcal)", **column, **cells})
 
 
 # Annex XIV of Regulation (EU) No 1169/2011: carbohydrate (without fibre) 4, protein 4, fat 9 and
@@ -207,6 +207,14 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
     day = week(team).plan.day(5)
     assert day is not None
     assert day.carb_g == 285
+
+
+@pytest.mark.parametrize(
+    "heading", ["energy (kcal)", "Ｔｏｔａｌ (ｋｃａｌ)", "ｋｃａｌ ｔｏｔａｌ"]
+)
+def test_totals_are_read_under_their_heading_in_any_language(team: Team, heading: str) -> None:
+    said = sends_back(team, with_totals(team, by_annex_xiv, L5=heading))
+    assert "The totals of 8 days fit their carbs, protein, fat and fibre." in said
 
 
 def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> None:
