@@ -174,7 +174,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         Symptom.BLOATING,
         "blah geblaht vollegefuhl bauch luft",
         sure=r"""
-        bläh\w*|gebläht|aufgebläht\w*|blähbauch|blähungen|völlegefühl
+        bläh\w+|gebläht|aufgebläht\w*|blähbauch|blähungen|völlegefühl
         bauch<3>(?:bretthart|steinhart|aufgetrieben|ballon|kugel)
         """,
     ),
