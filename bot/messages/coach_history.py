@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages.safety import symptom_name
 from engine.limits import LIMIT_KEYS
@@ -109,6 +110,10 @@ def undo_yes_button() -> str:
     return "Take it back"
 
 
+def undo_times_button() -> str:
+    return tr("Take the times back")
+
+
 def undo_no_button() -> str:
     return "Leave it"
 
@@ -129,6 +134,19 @@ def left() -> str:
     return "Left as it is."
 
 
+def athlete_told_event_back(coach: str, line: str) -> str:
+    """`line` describes the event that counts again; "" where there is none."""
+    if not line:
+        return tr(
+            "A correction: {name} has taken the event back, so none is set for you just now.",
+            name=coach,
+        )
+    return tr(
+        "A correction: {name} has taken the last change of your event back. It is again: {event}",
+        name=coach, event=line,
+    )  # fmt: skip
+
+
 # What each kept thing reads as
 
 
@@ -141,6 +159,15 @@ def sentence(what: str, detail: Detail, *, weight_unit: str, volume_unit: str) -
 
 def _day(detail: Detail) -> str:
     return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else "the day"
+
+
+def _was(detail: Detail) -> str:
+    """What an event was before, where there was one."""
+    if not detail.get("was"):
+        return ""
+    kind, day = detail["was"]
+    when = figures.day(date.fromisoformat(day))
+    return tr(" (before that {kind}, {day})", kind=kind, day=when)
 
 
 def _why(detail: Detail) -> str:
@@ -234,7 +261,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "coach began": lambda d: "took up the coaching",
     "second coach joined": lambda d: f"{d['name']} joined as second coach ({d['rights']})",
     "second coach over": lambda d: f"{d['name']} is no longer second coach",
-    "event set": lambda d: f"set the event: {d['kind']}, {_day(d)}",
+    "event set": lambda d: f"set the event: {d['kind']}, {_day(d)}" + _was(d),
     "day set by hand": lambda d: f"set {_day(d)} by hand to {_grams(d)}{_why(d)}",
     "held": lambda d: (
         f"held from {_day(d)} to {figures.day(date.fromisoformat(d['last']))} at {_grams(d)}"
@@ -242,6 +269,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     ),
     "hold ended": lambda d: "ended the hold",
     "taken back": lambda d: f"took back: {d['sentence']}",
+    "times taken back": lambda d: f"took back: {d['sentence']}",
     "decided": _decided,
     "signed off": _signed,
     "sign-off lapsed": lambda d: f"no word in time, the plan holds: {_grams(d)} for {_day(d)}",

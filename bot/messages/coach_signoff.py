@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 
@@ -77,6 +78,10 @@ def other_figure(by: str, carb_g: float | None, when: str) -> str:
 def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
     whose = "Your" if own else f"{name}'s"
     return f"{whose} {figures.day(day)} is set to {figures.grams(carb_g)}."
+
+
+def taken_back(by: str) -> str:
+    return tr("{name} has taken that word back. Use the newer message.", name=by)
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:

@@ -7,6 +7,7 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.languages import tr
 from bot.messages.athlete import day_name
 from engine.evidence import staging as e
 from engine.stage_day import Entry, Kind
@@ -161,6 +162,15 @@ def moved(minutes: int, by: str, own: bool) -> str:
     way = f"{abs(minutes)} min {'later' if minutes > 0 else 'earlier'}"
     who = "" if own else f" ({by} said so)"
     return f"Moved {way}{who}. The rest of the day anew:"
+
+
+def times_taken_back(by: str, *, own: bool) -> str:
+    if own:
+        return tr("You have taken back the last change of the day's times. They are again:")
+    return tr(
+        "A correction: {name} has taken back the last change of the day's times. They are again:",
+        name=by,
+    )
 
 
 def set_by_coach(coach: str) -> str:
@@ -362,3 +372,7 @@ def too_late_to_top_up() -> str:
 
 def settled() -> str:
     return "That is settled already."
+
+
+def settled_by(name: str) -> str:
+    return tr("{name} has answered this.", name=name)

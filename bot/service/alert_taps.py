@@ -28,7 +28,7 @@ from bot.service.people import (
     record,
 )
 from bot.service.rights import covered, given_to
-from bot.service.tapping import answer, rewrite
+from bot.service.tapping import answer, ask_sure, rewrite
 from bot.service.week import current_week, target_in_force
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import AlertRow
@@ -127,16 +127,10 @@ def ask_to_lift(
         say(session, chat_id=coach.chat_id, text=words.lift_waits(), now=context.now)
         return
     name = get_person(session, profile.person_id).first_name
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.lift_sure(name, own=coach.id == profile.person_id),
-        buttons=[
-            [
-                Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}"),
-                Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}"),
-            ]
-        ],
-    )  # fmt: skip
+    text = words.lift_sure(name, own=coach.id == profile.person_id)
+    yes = Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}")
+    no = Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}")
+    ask_sure(session, coach, text, yes, no, context)
 
 
 def lift(

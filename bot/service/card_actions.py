@@ -16,7 +16,7 @@ from bot.service.deciding import latest_decision
 from bot.service.people import get_person, local_date, record
 from bot.service.planning import week_changed
 from bot.service.signoff_taps import ask_day_by_hand
-from bot.service.tapping import answer, rewrite
+from bot.service.tapping import answer, ask_sure, rewrite
 from bot.service.week import current_week
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 
@@ -127,16 +127,10 @@ def ask_doctor(
         say(session, chat_id=coach.chat_id, text=words.doctor_not_waiting(), now=context.now)
         return
     name = get_person(session, profile.person_id).first_name
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.doctor_sure(name, own=coach.id == profile.person_id),
-        buttons=[
-            [
-                Button(words.doctor_yes_button(), f"c:doctor-yes:{profile.person_id}"),
-                Button(words.not_yet_button(), f"c:doctor-no:{profile.person_id}"),
-            ]
-        ],
-    )  # fmt: skip
+    text = words.doctor_sure(name, own=coach.id == profile.person_id)
+    yes = Button(words.doctor_yes_button(), f"c:doctor-yes:{profile.person_id}")
+    no = Button(words.not_yet_button(), f"c:doctor-no:{profile.person_id}")
+    ask_sure(session, coach, text, yes, no, context)
 
 
 def doctor_said_yes(

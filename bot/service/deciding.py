@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
@@ -40,10 +40,12 @@ def decide_checkin(
     context: Context,
     lead: str = "",
     told_anew: bool = True,
+    answer_by: datetime | None = None,
 ) -> DecisionRow | None:
     """Decide on this check-in as it stands now; an earlier decision on it is replaced.
 
-    `told_anew` is False where not the answers but something around them changed.
+    `told_anew` is False where not the answers but something around them changed. `answer_by`: the
+    deadline of a proposal that had been put before the coach already.
 
     Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
     and larger changes to the coach. None where there is no week to decide on yet.
@@ -83,7 +85,7 @@ def decide_checkin(
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         freeze(session, profile, decision.rule, context)
     _put_in_force(session, week, decision, decided, context)
-    _bring_to_coach(session, profile, decision, decided, context, told_anew)
+    _bring_to_coach(session, profile, decision, decided, context, told_anew, answer_by)
     _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
     return decided
 
@@ -95,10 +97,25 @@ def redecide(session: Session, profile: AthleteProfile, *, context: Context, bec
     if row is None:
         send_target(session, profile, today, context=context, because=because)
         return
+    decide_again(session, profile, row, context=context, because=because)
+
+
+def decide_again(
+    session: Session,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    context: Context,
+    because: str,
+    answer_by: datetime | None = None,
+) -> None:
+    """Decide this check-in again, in which no answer has changed."""
     row.revision += 1
     session.add(row)
     lead = words.because(because, own=profile.coach_id == profile.person_id)
-    decide_checkin(session, profile, row, context=context, lead=lead, told_anew=False)
+    decide_checkin(
+        session, profile, row, context=context, lead=lead, told_anew=False, answer_by=answer_by
+    )
 
 
 def send_target(
@@ -187,12 +204,13 @@ def _bring_to_coach(
     decided: DecisionRow,
     context: Context,
     told_anew: bool,
+    answer_by: datetime | None,
 ) -> None:
     alerts.raise_flags(
         session, profile, decision.flags, day=decision.date, context=context, told_anew=told_anew
     )
     if decision.needs_sign_off:
-        signoff.ask_coach(session, profile, decided, context=context)
+        signoff.ask_coach(session, profile, decided, context=context, answer_by=answer_by)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
         athlete = get_person(session, profile.person_id)
         text = words.coach_note(athlete.first_name, reason_of(profile, decided))

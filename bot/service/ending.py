@@ -13,7 +13,7 @@ from bot.service import asking, prompts, second_coach
 from bot.service.changes import end_hold
 from bot.service.open_matters import open_matters
 from bot.service.people import get_person, local_date, record
-from bot.service.tapping import answer, rewrite
+from bot.service.tapping import answer, ask_sure, rewrite
 from bot.store.desk import SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 
@@ -32,16 +32,10 @@ def ask_to_end(
     if refused:
         say(session, chat_id=coach.chat_id, text=refused, now=context.now)
         return
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.end_sure(get_person(session, profile.person_id).first_name),
-        buttons=[
-            [
-                Button(words.end_yes_button(), f"c:end-yes:{profile.person_id}"),
-                Button(words.end_no_button(), f"c:end-no:{profile.person_id}"),
-            ]
-        ],
-    )  # fmt: skip
+    text = words.end_sure(get_person(session, profile.person_id).first_name)
+    yes = Button(words.end_yes_button(), f"c:end-yes:{profile.person_id}")
+    no = Button(words.end_no_button(), f"c:end-no:{profile.person_id}")
+    ask_sure(session, coach, text, yes, no, context)
 
 
 def end(

@@ -13,7 +13,7 @@ from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as plan_words
 from bot.messages import sheets as words
 from bot.outbox import Button, say, send_document
-from bot.service import asking
+from bot.service import asking, changes
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first
 from bot.service.plan_numbers import first_things_first
@@ -216,6 +216,7 @@ def _keep(
 ) -> None:
     """New versions of what differs."""
     event_id = base.event.id or 0
+    before = changes.standing_before(session, profile, context)
     if plan != base.plan:
         row = PlanRow(
             event_id=event_id, shape=base.plan_row.shape, days=plan_days(plan),
@@ -226,6 +227,8 @@ def _keep(
         record(
             session, profile.person_id, "plan set", context, by=coach.id,
             plan=row.id, shape=row.shape, how="sheet",
+            before={"plan": base.plan_row.id, **before},
+            changed=changes.days_changed(base.plan_row.days, row.days),
         )  # fmt: skip
     if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
         kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=coach.id or 0, set_at=context.now)
@@ -234,6 +237,8 @@ def _keep(
         record(
             session, profile.person_id, "limits set", context, by=coach.id,
             limits=kept.id, bounds=bounds, how="sheet",
+            before={"limits": base.limits_id, **before},
+            changed=changes.differences(base.limits_row.bounds, bounds),
         )  # fmt: skip
 
 

@@ -31,10 +31,20 @@ AT_LEAST = timedelta(minutes=30)
 
 
 def ask_coach(
-    session: Session, profile: AthleteProfile, decision_row: DecisionRow, *, context: Context
+    session: Session,
+    profile: AthleteProfile,
+    decision_row: DecisionRow,
+    *,
+    context: Context,
+    answer_by: datetime | None = None,
 ) -> None:
-    """Put a proposal before the coach, with a deadline at which it lapses to the plan."""
-    due_at = _deadline(profile, decision_row, context)
+    """Put a proposal before the coach, with a deadline at which it lapses to the plan.
+
+    `answer_by` is the deadline that it had before; it holds where there is time enough left.
+    """
+    due_at = answer_by or _deadline(profile, decision_row, context)
+    if due_at < context.now + AT_LEAST:
+        due_at = _deadline(profile, decision_row, context)
     decision_row.sign_off_due_at = due_at
     for coach in signers(session, profile):
         row = say(

@@ -14,7 +14,7 @@ from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
 from bot.outbox import say
 from bot.service import asking, deciding
-from bot.service.changes import days_before
+from bot.service.changes import standing_before
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
@@ -136,7 +136,7 @@ def day_by_hand_given(
     if profile.frozen_at is not None:
         say_frozen(session, coach, profile, context)
         return
-    before = {"days": days_before(session, profile, local_date(profile, context))}
+    before = standing_before(session, profile, context)
     set_day(session, profile.person_id, day, figure, by="coach", context=context)
     record(
         session, profile.person_id, "day set by hand", context, by=coach.id,
@@ -183,6 +183,7 @@ def _sign(
     because: str = "",
 ) -> None:
     kept = status == DecisionStatus.PLAN_KEPT
+    before = standing_before(session, profile, context)
     row.status, row.signed_by, row.signed_at = status, coach.id, context.now
     session.add(row)
     set_day(
@@ -192,7 +193,7 @@ def _sign(
     record(
         session, profile.person_id, "signed off", context, by=coach.id,
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
-        proposed_g=row.carb_g, because=because,
+        proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
     settle(session, profile, row, _what_happened(session, profile, row), context)
     deciding.send_target(session, profile, row.sets_date, context=context, because=status.value)
