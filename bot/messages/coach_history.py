@@ -252,12 +252,21 @@ def _alert(step: str) -> Callable[[Detail], str]:
     return told
 
 
+def _alert_closed(detail: Detail) -> str:
+    return _alert(tr("closed, because the coaching ended"))(detail)
+
+
 SENTENCES: dict[str, Callable[[Detail], str]] = {
     "onboarded": lambda d: "answered the first questions",
     "declined": lambda d: f"declined at the start: {d.get('because', '')}",
     "doctor's word noted": lambda d: "noted that a doctor said yes",
     "coach changed": lambda d: "changed the coach",
     "coach ended": lambda d: "ended the coaching",
+    "athlete left": lambda d: tr("ended the coaching with {name}", name=d["coach"]),
+    "proposal closed": lambda d: tr(
+        "left before there was a word on {grams} for {day}, so the plan holds",
+        grams=_grams(d), day=_day(d),
+    ),
     "coach began": lambda d: "took up the coaching",
     "second coach joined": lambda d: f"{d['name']} joined as second coach ({d['rights']})",
     "second coach over": lambda d: f"{d['name']} is no longer second coach",
@@ -294,6 +303,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "second contact told": lambda d: _alert(f"told to {d['contact']}. Why: {d['why']}")(d),
     "no second contact to tell": lambda d: _alert(f"reached nobody else. Why: {d['why']}")(d),
     "alert acknowledged": _alert("acknowledged"),
+    "alert closed": _alert_closed,
     "journey": lambda d: "planned the journey to the event",
     "arrived": lambda d: "arrived: mornings go by the event's clocks",
     "day laid out": lambda d: "laid out the timetable of the day",

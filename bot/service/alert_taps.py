@@ -9,6 +9,7 @@ from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import alerts as words
 from bot.messages import coach_figures as figures
+from bot.messages import leaving as leaving_words
 from bot.outbox import Button, Buttons, say
 from bot.service import deciding
 from bot.service.alerts import (
@@ -47,12 +48,20 @@ def alert_tapped(
         answer(session, incoming, context, words.not_your_alert())
         return
     if row.acknowledged_at is not None:
-        by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
-        said = words.acknowledged_already(by, _when(session, row, person))
+        said = _settled_already(session, row, person)
         answer(session, incoming, context, said)
         rewrite(session, incoming, alert_text(session, row, person, settled=said), context)
         return
     _acknowledge(session, person, row, incoming, context)
+
+
+def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
+    """What became of an alert that is no longer open."""
+    profile = profile_of(session, row.athlete_id)
+    by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+    if by is None and profile is not None and profile.coach_id != row.coach_id:
+        return leaving_words.coaching_over()
+    return words.acknowledged_already(by, _when(session, row, reader))
 
 
 def list_alerts(session: Session, person: Person, _rest: str, context: Context) -> None:

@@ -107,15 +107,19 @@ def told_of(session: Session, row: AlertRow) -> list[Person]:
     return list(people.values())
 
 
-def note(session: Session, profile: AthleteProfile, text: str, context: Context) -> None:
+def note(
+    session: Session, profile: AthleteProfile, text: str, context: Context, *, once: bool = False
+) -> None:
     """Something that needs no word: silent, gathered, and held in quiet hours.
 
-    To those who coach somebody else; on their own, athletes read it with their target.
+    To those who coach somebody else; on their own, athletes read it with their target. With `once`,
+    the same words are not noted twice within a day.
     """
     if profile.coach_id != profile.person_id:
         coach = get_person(session, profile.coach_id)
         for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
-            notes.tell(session, person, profile.person_id, text, context)
+            if not (once and notes.noted(session, person, profile.person_id, text, context)):
+                notes.tell(session, person, profile.person_id, text, context)
 
 
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:

@@ -7,6 +7,7 @@ from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.messages import deletion as deletion_words
+from bot.messages import leaving as leaving_words
 from bot.messages import photos as photo_words
 from bot.messages.athlete import MENU
 from bot.service import (
@@ -14,6 +15,7 @@ from bot.service import (
     checkins,
     compare,
     deletion,
+    leaving,
     morning_duties,
     onboarding,
     photo_rows,
@@ -36,6 +38,7 @@ COMMANDS = (
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
     Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu),
     Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
+    Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu),
     Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
     Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
     Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
@@ -44,6 +47,7 @@ COMMANDS = (
 TAPS = (
     Tap("k", ATHLETE, checkins.tapped),
     Tap("set", ATHLETE, athlete_views.change_setting),
+    Tap("leave", ATHLETE, leaving.tapped),
     Tap("gone", ATHLETE, deletion.tapped),
     Tap("ph", ATHLETE, photo_taps.tapped),
 )

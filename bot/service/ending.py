@@ -6,10 +6,11 @@ from sqlmodel import Session, select
 
 from bot import agenda
 from bot.context import Context
+from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
 from bot.messages import coach_second as words
 from bot.outbox import Button, say
-from bot.service import asking, prompts, second_coach
+from bot.service import asking, notes, prompts, ready, second_coach
 from bot.service.changes import end_hold
 from bot.service.open_matters import open_matters
 from bot.service.people import get_person, local_date, record
@@ -54,6 +55,14 @@ def end(
         return
     athlete = get_person(session, profile.person_id)
     record(session, profile.person_id, "coach ended", context, by=coach.id)
+    part(session, profile, coach, context)
+    rewrite(session, incoming, words.ended(athlete.first_name), context)
+    text = words.athlete_told_ended(coach.first_name)
+    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+
+
+def part(session: Session, profile: AthleteProfile, coach: Person, context: Context) -> None:
+    """Nobody coaches the athlete from here on, and nothing waits to be asked or told of them."""
     beside = select(SecondCoach).where(
         SecondCoach.athlete_id == profile.person_id, SecondCoach.coach_id == coach.id
     )
@@ -61,16 +70,15 @@ def end(
         if row.ended_at is None:
             second_coach.end(session, row, context)
     end_hold(session, profile.person_id, local_date(profile, context), context)
+    notes.forget_held(session, profile.person_id)
     # Nobody else coaches them: what they keep is theirs alone until they take up an invitation.
     profile.coach_id, profile.status = profile.person_id, AthleteStatus.ENDED
     session.add(profile)
     agenda.cancel(session, subject=prompts.subject(profile))
-    for question in asking.open_questions(session, athlete):
-        if question.subject_id == profile.person_id:
+    for question in asking.open_questions(session, get_person(session, profile.person_id)):
+        # Whether a doubtful word meant a warning sign is still to be known, for the athlete's sake.
+        if question.subject_id == profile.person_id and question.flow != SYMPTOM_CHECK.id:
             asking.close(session, question, context)
-    rewrite(session, incoming, words.ended(athlete.first_name), context)
-    text = words.athlete_told_ended(coach.first_name)
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def keep(
@@ -102,6 +110,7 @@ def take_up(
         text = words.taken_up(person.first_name)
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
     prompts.schedule(session, profile, context=context)
+    ready.schedule(session, profile, context)
 
 
 def _refusal(session: Session, profile: AthleteProfile) -> str:

@@ -12,6 +12,7 @@ from bot.flows.coach_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.incoming import Incoming
 from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
+from bot.messages import leaving as leaving_words
 from bot.outbox import say
 from bot.service import asking, deciding
 from bot.service.changes import standing_before
@@ -232,6 +233,8 @@ def _what_happened(session: Session, profile: AthleteProfile, row: DecisionRow) 
     if row.status == DecisionStatus.REPLACED:
         name = get_person(session, profile.person_id).first_name
         return words.replaced(name, own=profile.coach_id == profile.person_id)
+    if row.status == DecisionStatus.CLOSED:
+        return leaving_words.coaching_over()
     there = "" if profile.coach_id == profile.person_id else " their time"
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
         return words.lapsed(stands_g(row), figures.clock(row.sign_off_due_at, profile.zone) + there)

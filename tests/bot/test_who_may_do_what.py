@@ -63,7 +63,7 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
-    "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
+    "pause": ATHLETES, "resume": ATHLETES, "leave": ATHLETES, "delete_my_data": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "ready": COACHES,
     "compare": ATHLETES | COACHING,
@@ -85,6 +85,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "reply": ("reply:coach", None, ATHLETES),
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
+    "leave": ("leave:no", None, ATHLETES),
     "gone": ("gone:no", None, ATHLETES),
     "f": ("f:list", None, ATHLETES),
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
