@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 
@@ -198,6 +199,25 @@ def message_names_drug() -> str:
 
 def from_coach(coach: str, text: str) -> str:
     return f"From your coach {coach}:\n{text}"
+
+
+def from_second_coach(name: str, coach: str, text: str) -> str:
+    return tr("From {name}, who stands beside your coach {coach}:", name=name, coach=coach) + (
+        f"\n{text}"
+    )
+
+
+def read_along(sender: str, to: str, text: str) -> str:
+    """A message between others, for whoever coaches the athlete too."""
+    return tr("{sender} to {reader}: {text}", sender=sender, reader=to, text=text)
+
+
+def write_menu() -> str:
+    return tr("Write to your coach")
+
+
+def nobody_else() -> str:
+    return tr("You coach yourself, so there is nobody here to write to.")
 
 
 def from_athlete(name: str, text: str) -> str:

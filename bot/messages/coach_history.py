@@ -244,6 +244,13 @@ def _signed(detail: Detail) -> str:
     return f"{verb} {_grams(detail)} for {_day(detail)}{_why(detail)}"
 
 
+def _to_coach(detail: Detail) -> str:
+    said = _quote(detail.get("text", ""))
+    if detail.get("to"):
+        return tr("wrote to {names} {quote}", names=", ".join(detail["to"]), quote=said)
+    return tr("wrote to the coach {quote}", quote=said)
+
+
 def _alert(step: str) -> Callable[[Detail], str]:
     def told(detail: Detail) -> str:
         level = detail.get("level", "alert")
@@ -265,7 +272,8 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "athlete left": lambda d: tr("ended the coaching with {name}", name=d["coach"]),
     "proposal closed": lambda d: tr(
         "left before there was a word on {grams} for {day}, so the plan holds",
-        grams=_grams(d), day=_day(d),
+        grams=_grams(d),
+        day=_day(d),
     ),
     "coach began": lambda d: "took up the coaching",
     "second coach joined": lambda d: f"{d['name']} joined as second coach ({d['rights']})",
@@ -295,7 +303,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "active": lambda d: "took the check-ins up again",
     "unreachable": lambda d: "could not be reached any more",
     "message to athlete": lambda d: f"wrote to the athlete {_quote(d.get('text', ''))}",
-    "message to coach": lambda d: f"wrote to the coach {_quote(d.get('text', ''))}",
+    "message to coach": _to_coach,
     "alert opened": _alert("raised"),
     "alert repeated": lambda d: _alert(f"repeated ({d['times']})")(d),
     "alert no longer repeated": _alert("no longer repeated after a day"),

@@ -14,7 +14,7 @@ from bot.messages import alerts as words
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import notes
 from bot.service.people import get_person, profile_of, record
-from bot.service.rights import second_coaches
+from bot.service.rights import others_coaching, second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import AgendaRow, OutboxRow
@@ -115,11 +115,9 @@ def note(
     To those who coach somebody else; on their own, athletes read it with their target. With `once`,
     the same words are not noted twice within a day.
     """
-    if profile.coach_id != profile.person_id:
-        coach = get_person(session, profile.coach_id)
-        for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
-            if not (once and notes.noted(session, person, profile.person_id, text, context)):
-                notes.tell(session, person, profile.person_id, text, context)
+    for person in others_coaching(session, profile):
+        if not (once and notes.noted(session, person, profile.person_id, text, context)):
+            notes.tell(session, person, profile.person_id, text, context)
 
 
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:

@@ -145,6 +145,7 @@ COMMANDS = (
     Command("templates", COACHING, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
+    Command("write", ATHLETE, messages_across.write, words.write_menu),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
 )
 

@@ -17,6 +17,7 @@ from bot.outbox import Button, say, set_menu
 from bot.service.alerts import open_alerts
 from bot.service.people import get_person, profile_of
 from bot.service.photo_rows import delete_all_photos
+from bot.service.rights import others_coaching
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables import metadata
@@ -55,7 +56,7 @@ def _delete(
     session: Session, person: Person, profile: AthleteProfile, incoming: Incoming, context: Context
 ) -> None:
     person_id, chat_id = profile.person_id, person.chat_id
-    coach = get_person(session, profile.coach_id)
+    coaches = others_coaching(session, profile)
     urgent = any(row.level != Level.ADVISORY for row in open_alerts(session, person_id))
     delete_all_photos(session, person_id, context)
     _delete_traffic(session, person_id, chat_id, incoming)
@@ -65,8 +66,8 @@ def _delete(
     if _delete_person(session, person_id):
         set_menu(session, chat_id=chat_id, commands=(), now=context.now)
     say(session, chat_id=chat_id, text=words.done(), now=context.now)
-    if coach.id != person_id:
-        text = words.coach_told(incoming.first_name, warning_open=urgent)
+    text = words.coach_told(incoming.first_name, warning_open=urgent)
+    for coach in coaches:
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 

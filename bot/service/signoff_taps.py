@@ -17,6 +17,7 @@ from bot.outbox import say
 from bot.service import asking, deciding
 from bot.service.changes import standing_before
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record
+from bot.service.rights import others_coaching
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -213,11 +214,9 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
     )  # fmt: skip
     settle(session, profile, row, _what_happened(session, profile, row), context)
-    own = profile.coach_id == profile.person_id
-    if not own:
-        coach = get_person(session, profile.coach_id)
-        name = get_person(session, profile.person_id).first_name
-        text = words.lapsed_told(name, figure, own=own)
+    name = get_person(session, profile.person_id).first_name
+    text = words.lapsed_told(name, figure, own=False)
+    for coach in others_coaching(session, profile):
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
     deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
 

@@ -14,6 +14,7 @@ from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
 from bot.service.people import get_person, profile_of, record
+from bot.service.rights import others_coaching
 from bot.service.week import current_event
 from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -74,10 +75,8 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
             away_zone=trip.away_zone, wake=profile.prompt_time,
         )
     )  # fmt: skip
-    readers = [(person, "")]
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        readers.append((coach, words.coach_lead(person.first_name)))
+    lead = words.coach_lead(person.first_name)
+    readers = [(person, ""), *((coach, lead) for coach in others_coaching(session, profile))]
     for reader, lead in readers:
         text = words.plan(
             found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
@@ -102,9 +101,8 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     prompts.schedule(session, profile, context=context)
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        text = words.coach_told_arrived(person.first_name, trip.away_zone)
+    text = words.coach_told_arrived(person.first_name, trip.away_zone)
+    for coach in others_coaching(session, profile):
         say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
 
 

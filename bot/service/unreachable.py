@@ -10,7 +10,7 @@ from bot.messages import coach_second as second_words
 from bot.outbox import say
 from bot.service.alerts import coach_gone, second_contact
 from bot.service.people import athletes_of, get_person, profile_of, record
-from bot.service.rights import given_to
+from bot.service.rights import given_to, others_coaching
 from bot.store.people import AthleteStatus, Person
 
 
@@ -21,15 +21,11 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
     person.reachable = False
     session.add(person)
     profile = profile_of(session, person.id)
-    if (
-        profile is not None
-        and profile.coach_id != person.id
-        and profile.status != AthleteStatus.DECLINED
-    ):
+    if profile is not None and profile.status != AthleteStatus.DECLINED:
         record(session, profile.person_id, "unreachable", context, by=None)
-        coach = get_person(session, profile.coach_id)
         text = words.athlete_unreachable(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        for coach in others_coaching(session, profile):
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in session.exec(coaches.order_by(col(Person.id))).all():
         text = words.contact_unreachable(person.first_name)

@@ -9,6 +9,8 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import col, select
 
+from bot import agenda
+from bot.service.second_coach import OVER
 from bot.store.db import transaction
 from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
@@ -33,13 +35,16 @@ def beside(team: Team, name: str, chat: int, rights: Rights, *, one: bool = True
         person = Person(telegram_user_id=chat, chat_id=chat, first_name=name, created_at=now)
         session.add(person)
         session.flush()
-        session.add(
-            SecondCoach(
-                coach_id=1, person_id=person.id or 0, athlete_id=2 if one else None,
-                rights=rights, given_at=now, until_day=now.date().replace(day=9),
-                until_at=datetime(2027, 5, 9, 23, 0, tzinfo=UTC),
-            )
+        until = datetime(2027, 5, 9, 23, 0, tzinfo=UTC)
+        row = SecondCoach(
+            coach_id=1, person_id=person.id or 0, athlete_id=2 if one else None, rights=rights,
+            given_at=now, until_day=until.date(), until_at=until,
         )  # fmt: skip
+        session.add(row)
+        session.flush()
+        agenda.put(
+            session, subject=f"second:{row.id}", local_date=until.date(), kind=OVER, due_at=until
+        )
     return Someone(team.world, chat, name)
 
 
@@ -176,7 +181,9 @@ def test_what_was_held_for_quiet_hours_is_not_told_after_all(team: Team) -> None
 def test_a_doubtful_word_is_still_asked_about_and_silence_still_counts_as_a_yes(
     team: Team,
 ) -> None:
-    assert "To be sure" in text_of(team.athlete.writes("my heart was pounding when I saw the scale"))
+    assert "To be sure" in text_of(
+        team.athlete.writes("my heart was pounding when I saw the scale")
+    )
     leave(team)
     team.coach.hears()
     team.athlete.hears()

@@ -63,7 +63,7 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
-    "pause": ATHLETES, "resume": ATHLETES, "leave": ATHLETES, "delete_my_data": ATHLETES,
+    "pause": ATHLETES, "resume": ATHLETES, "leave": ATHLETES, "write": ATHLETES, "delete_my_data": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "ready": COACHES,
     "compare": ATHLETES | COACHING,
@@ -82,7 +82,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "desk": ("desk:quiet", None, COACHING),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
-    "reply": ("reply:coach", None, ATHLETES),
+    "reply": ("reply:1", None, ATHLETES),
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "leave": ("leave:no", None, ATHLETES),
