@@ -55,6 +55,11 @@ def line(when: str, who: str, what: str) -> str:
     return f"- {when}, {who}: {what}"
 
 
+def changed_by(name: str, by: str, what: str) -> str:
+    """What one who coaches an athlete has changed, for the others."""
+    return tr("{name}, by {who}: {what}", name=name, who=by, what=what)
+
+
 def brimline() -> str:
     return "Brimline"
 

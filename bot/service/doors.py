@@ -32,6 +32,7 @@ from bot.service import (
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of
+from bot.service.reading_along import note_to_others
 from bot.service.rights import given_to
 from bot.service.tapping import answer
 from bot.store.desk import Rights
@@ -104,6 +105,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         return
     else:
         _known(session, person, incoming, context)
+        note_to_others(session, person, context)
         person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)

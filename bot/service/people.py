@@ -14,6 +14,9 @@ from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
 
+KEPT = "kept"  # where a session remembers what was kept in it
+
+
 def meet(session: Session, incoming: Incoming, context: Context) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
     person = session.exec(select(Person).where(Person.telegram_user_id == incoming.user_id)).first()
@@ -109,13 +112,18 @@ def record(
     **detail: object,
 ) -> None:
     """Keep who did what, when and why; whoever has the roster open sees it soon."""
-    session.add(
-        HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
-    )
+    row = HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
+    session.add(row)
+    session.info.setdefault(KEPT, []).append(row)
     profile = profile_of(session, athlete_id)
     if profile is not None:
         for coach_id in (profile.coach_id, *_fellows(session, profile)):
             roster_stale(session, coach_id, context)
+
+
+def kept_now(session: Session) -> list[HistoryRow]:
+    """What has been kept in this transaction so far, in order."""
+    return list(session.info.get(KEPT, ()))
 
 
 def _fellows(session: Session, profile: AthleteProfile) -> set[int]:
