@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 from engine.limits import LIMIT_KEYS, Problem
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
@@ -209,6 +210,18 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
         return figures.litres(value, volume_unit)
     unit = FIELDS[key][1]
     return f"{value:,.0f}{f' {unit}' if unit else ''}"
+
+
+def nobody_called(name: str) -> str:
+    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+
+
+def ask_whose_number(days_out: int, key: str, value: str) -> str:
+    """`value` as it was typed."""
+    return tr(
+        "Whose plan? {when}, {label}: {value}",
+        when=figures.days_out(days_out), label=FIELDS[key][0].lower(), value=value,
+    )  # fmt: skip
 
 
 def field_button(key: str) -> str:

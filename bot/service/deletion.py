@@ -15,7 +15,7 @@ from bot.incoming import Incoming
 from bot.messages import deletion as words
 from bot.outbox import Button, say, set_menu
 from bot.service.alerts import open_alerts
-from bot.service.people import get_person, profile_of
+from bot.service.people import forget_kept, get_person, profile_of
 from bot.service.photo_rows import delete_all_photos
 from bot.service.rights import others_coaching
 from bot.service.tapping import answer, rewrite
@@ -62,6 +62,7 @@ def _delete(
     _delete_traffic(session, person_id, chat_id, incoming)
     _delete_rows(session, person_id)
     # What the session remembers of the rows is out of date now.
+    forget_kept(session)
     session.expire_all()
     if _delete_person(session, person_id):
         set_menu(session, chat_id=chat_id, commands=(), now=context.now)

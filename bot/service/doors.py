@@ -6,6 +6,8 @@ roles that may use them, flows, timed duties. What is not listed there does not 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sqlmodel import Session, select
 
 from bot.context import Context, UseCases
@@ -21,6 +23,7 @@ from bot.service import (
     documents,
     food_doors,
     invitations,
+    plan_typed,
     ready_doors,
     safety_watch,
     second_coach,
@@ -36,7 +39,7 @@ from bot.service.reading_along import note_to_others
 from bot.service.rights import given_to
 from bot.service.tapping import answer
 from bot.store.desk import Rights
-from bot.store.people import Person
+from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
 
@@ -122,7 +125,7 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         checkins.edited(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
         _command(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context):
+    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context, asked):
         return
     elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
         # The morning's numbers may stand under its pictures.
@@ -133,10 +136,18 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
 
 
-def _says_all(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
-    """Whether the text was a whole thing by itself: a morning in one line, or word of a delay."""
-    return checkins.one_line(session, person, incoming, context) or stage_views.heard_delay(
-        session, person, incoming.text, context
+def _says_all(
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    context: Context,
+    asked: Sequence[OpenQuestion],
+) -> bool:
+    """Whether the text was a whole thing by itself: a morning, word of a delay, a number of a plan."""
+    return (
+        checkins.one_line(session, person, incoming, context)
+        or stage_views.heard_delay(session, person, incoming.text, context)
+        or plan_typed.heard(session, person, incoming.text, FLOWS, context, asked=asked)
     )
 
 

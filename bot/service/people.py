@@ -13,7 +13,6 @@ from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
-
 KEPT = "kept"  # where a session remembers what was kept in it
 
 
@@ -124,6 +123,11 @@ def record(
 def kept_now(session: Session) -> list[HistoryRow]:
     """What has been kept in this transaction so far, in order."""
     return list(session.info.get(KEPT, ()))
+
+
+def forget_kept(session: Session) -> None:
+    """What had been kept in this transaction is deleted again."""
+    session.info.pop(KEPT, None)
 
 
 def _fellows(session: Session, profile: AthleteProfile) -> set[int]:

@@ -63,7 +63,8 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
-    "pause": ATHLETES, "resume": ATHLETES, "leave": ATHLETES, "write": ATHLETES, "delete_my_data": ATHLETES,
+    "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
+    "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "ready": COACHES,
     "compare": ATHLETES | COACHING,
