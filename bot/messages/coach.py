@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.languages import tr
+from bot.languages import tr, trn
 from bot.messages import coach_figures as figures
 
 
@@ -53,6 +53,50 @@ def card_also_told(
 def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
     sets = "the day after" if always_tomorrow else "the day that begins"
     return f"Check-in at {at} ({zone}); it sets {sets}"
+
+
+def card_alert(level: str, flag: str, since: str) -> str:
+    what = flag.replace("-", " ")
+    return tr("Open since {when}: {level} ({what})", when=since, level=level, what=what)
+
+
+def card_waiting(carb_g: float, day: date, until: str, *, own: bool) -> str:
+    said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
+    if own:
+        return tr("Waits for your word until {clock}: {grams} for {day}", **said)
+    return tr("Waits for a word until {clock} (their time): {grams} for {day}", **said)
+
+
+def card_frozen(since: str) -> str:
+    return tr("Frozen since {when}", when=since)
+
+
+def card_limits(limits: str) -> str:
+    return tr("Limits: {limits}", limits=limits)
+
+
+def card_pictures(day: date, mornings: int) -> str:
+    return trn(
+        "Last pictures: {day} ({number} morning in all)",
+        "Last pictures: {day} ({number} mornings in all)",
+        mornings,
+        day=figures.day(day),
+    )
+
+
+def card_contacts(coach: str, beside: str, contact: str) -> str:
+    """`beside` and `contact` are "" where there is nobody."""
+    told = contact or tr("nobody yet")
+    if beside:
+        return tr(
+            "Coach: {coach}, beside: {names}. Second contact: {contact}",
+            coach=coach, names=beside, contact=told,
+        )  # fmt: skip
+    return tr("Coach: {coach}. Second contact: {contact}", coach=coach, contact=told)
+
+
+def card_acknowledge_button(level: str, flag: str) -> str:
+    return tr("Acknowledge: {level} ({what})", level=level, what=flag.replace("-", " "))
 
 
 def event_button() -> str:

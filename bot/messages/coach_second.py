@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 RIGHTS = {"full": "everything", "alerts": "alerts only"}
@@ -81,6 +82,10 @@ def running(lines: list[str]) -> str:
 
 def running_line(name: str, who_for: str, rights: str, until: date) -> str:
     return f"- {name}: {who_for}, {RIGHTS[rights]}, until {figures.day(until)}"
+
+
+def beside(name: str, rights: str) -> str:
+    return tr("{name} ({rights})", name=name, rights=RIGHTS[rights])
 
 
 def nobody() -> str:

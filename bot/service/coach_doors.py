@@ -88,6 +88,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
+    "sign": card_actions.sign_from_card,
+    "ack": card_actions.acknowledge_from_card,
     "why": card_actions.show_why,
     "answers": card_actions.show_answers,
     "picture": picture.show_picture,
