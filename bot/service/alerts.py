@@ -45,6 +45,7 @@ SAID_BY = {
     "water-under-target": "water-under-adequate",
     "water-over-target": "water-over-guard-rail",
 }
+MISSED = "missed-check-in"
 # What a plan or a whole week shows would be news only once.
 ONCE_A_WEEK = frozenset({"low-energy-availability", "weekly-loss-fast"})
 
@@ -261,6 +262,8 @@ def _note_advisory(session: Session, row: AlertRow, coach: Person, context: Cont
     profile = profile_of(session, row.athlete_id)
     assert profile is not None
     for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
+        if person.id == row.athlete_id and row.flag == MISSED:
+            continue  # told as the athlete already
         notes.tell(session, person, row.athlete_id, alert_text(session, row, person), context)
 
 

@@ -9,14 +9,14 @@ from sqlmodel import Session, col, select
 
 from bot.context import Context
 from bot.messages import athlete as words
-from bot.messages import safety
+from bot.messages import on_your_own, safety
 from bot.messages.alert_causes import cause
 from bot.messages.checkin import no_plan_yet, nothing_planned_today
 from bot.messages.outlook import outlook_line
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
 from bot.service import alerts, signoff
-from bot.service.people import get_person, local_date, record
+from bot.service.people import get_person, is_own_coach, local_date, record
 from bot.service.week import (
     Week,
     build_case,
@@ -253,13 +253,14 @@ def _tell_athlete(
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     causes = _caution_causes(profile, decision)
+    caution_line = on_your_own.caution_line if is_own_coach(profile) else safety.caution_line
     text = words.target_message(
         decision.sets_date,
         decision.days_out,
         words.target_lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
-        caution=safety.caution_line(causes) if causes else "",
+        caution=caution_line(causes) if causes else "",
     )
     say(
         session, chat_id=person.chat_id, text=text, now=context.now,

@@ -67,7 +67,9 @@ def _leave(
     session: Session, person: Person, profile: AthleteProfile, incoming: Incoming, context: Context
 ) -> None:
     coach, beside = get_person(session, profile.coach_id), second_coaches(session, profile)
-    record(session, profile.person_id, "athlete left", context, by=person.id, coach=coach.first_name)
+    record(
+        session, profile.person_id, "athlete left", context, by=person.id, coach=coach.first_name
+    )
     closed = _close_alerts(session, person, context)
     closed += _close_proposals(session, person, profile, context)
     for second in beside:
@@ -114,7 +116,7 @@ def _close_proposals(
             session, profile.person_id, "proposal closed", context, by=person.id,
             decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
         )  # fmt: skip
-        signoff.settle(session, profile, row, words.closed(person.first_name), context)
+        signoff.settle(session, row, words.closed(person.first_name), context)
     return len(rows)
 
 

@@ -96,6 +96,11 @@ def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool
     return coach.id != profile.person_id and session.exec(query).first() is not None
 
 
+def is_own_coach(profile: AthleteProfile) -> bool:
+    """Whether nobody else coaches the athlete, so that nobody else is told of them."""
+    return profile.coach_id == profile.person_id
+
+
 def local_date(profile: AthleteProfile, context: Context) -> date:
     """Today where the athlete is."""
     return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()

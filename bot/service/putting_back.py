@@ -104,7 +104,7 @@ def _unsign(
 ) -> None:
     """The word is withdrawn; the morning's proposal is to be made anew."""
     decision = session.get_one(DecisionRow, row.detail["decision"])
-    settle(session, profile, decision, signoff_words.taken_back(coach.first_name), context)
+    settle(session, decision, signoff_words.taken_back(coach.first_name), context)
     decision.status = DecisionStatus.REPLACED
     session.add(decision)
     session.flush()

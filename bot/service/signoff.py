@@ -85,12 +85,10 @@ def replaced(session: Session, decision_row: DecisionRow, context: Context) -> N
     assert profile is not None
     name = get_person(session, profile.person_id).first_name
     what = words.replaced(name, own=profile.coach_id == profile.person_id)
-    settle(session, profile, decision_row, what, context)
+    settle(session, decision_row, what, context)
 
 
-def settle(
-    session: Session, profile: AthleteProfile, row: DecisionRow, what: str, context: Context
-) -> None:
+def settle(session: Session, row: DecisionRow, what: str, context: Context) -> None:
     """Take deadline, buttons and open question away; the proposal's message says what became of it."""
     agenda.cancel(session, subject=subject_of(row))
     asked = session.exec(
@@ -108,7 +106,7 @@ def settle(
     for message in told.all():
         edit(
             session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
-            text=words.settled(proposal_text(session, profile, row), what),
+            text=words.settled(message.payload["text"], what),
         )  # fmt: skip
 
 

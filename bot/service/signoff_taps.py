@@ -197,7 +197,7 @@ def _sign(
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
         proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
-    settle(session, profile, row, _what_happened(session, profile, row), context)
+    settle(session, row, _what_happened(session, profile, row), context)
     deciding.send_target(session, profile, row.sets_date, context=context, because=status.value)
 
 
@@ -213,7 +213,7 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
         session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
     )  # fmt: skip
-    settle(session, profile, row, _what_happened(session, profile, row), context)
+    settle(session, row, _what_happened(session, profile, row), context)
     name = get_person(session, profile.person_id).first_name
     text = words.lapsed_told(name, figure, own=False)
     for coach in others_coaching(session, profile):
