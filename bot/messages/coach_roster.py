@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
@@ -117,6 +118,10 @@ def state_to_set(what: str) -> str:
 
 def state_missing() -> str:
     return "Has not checked in yet."
+
+
+def state_asked_at(clock: str) -> str:
+    return tr("Is asked at {clock}, their time.", clock=clock)
 
 
 def state_paused() -> str:

@@ -63,14 +63,8 @@ def end(
 
 def part(session: Session, profile: AthleteProfile, coach: Person, context: Context) -> None:
     """Nobody coaches the athlete from here on, and nothing waits to be asked or told of them."""
-    beside = select(SecondCoach).where(
-        SecondCoach.athlete_id == profile.person_id, SecondCoach.coach_id == coach.id
-    )
-    for row in session.exec(beside).all():
-        if row.ended_at is None:
-            second_coach.end(session, row, context)
+    let_go(session, profile, coach, context)
     end_hold(session, profile.person_id, local_date(profile, context), context)
-    notes.forget_held(session, profile.person_id)
     # Nobody else coaches them: what they keep is theirs alone until they take up an invitation.
     profile.coach_id, profile.status = profile.person_id, AthleteStatus.ENDED
     session.add(profile)
@@ -79,6 +73,17 @@ def part(session: Session, profile: AthleteProfile, coach: Person, context: Cont
         # Whether a doubtful word meant a warning sign is still to be known, for the athlete's sake.
         if question.subject_id == profile.person_id and question.flow != SYMPTOM_CHECK.id:
             asking.close(session, question, context)
+
+
+def let_go(session: Session, profile: AthleteProfile, coach: Person, context: Context) -> None:
+    """Whoever stood beside this coach for this one athlete does no more; held notes go untold."""
+    beside = select(SecondCoach).where(
+        SecondCoach.athlete_id == profile.person_id, SecondCoach.coach_id == coach.id
+    )
+    for row in session.exec(beside).all():
+        if row.ended_at is None:
+            second_coach.end(session, row, context)
+    notes.forget_held(session, profile.person_id)
 
 
 def keep(

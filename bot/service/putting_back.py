@@ -74,10 +74,10 @@ def _version_is_there(
 
 
 def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow | None:
-    table, key = (PlanRow, "plan") if row.what == "plan set" else (LimitsRow, "limits")
-    number = row.detail["before"].get(key)
-    found: PlanRow | LimitsRow | None = session.get(table, number) if number is not None else None
-    return found
+    before = row.detail["before"]
+    if row.what == "plan set":
+        return session.get(PlanRow, before["plan"]) if before["plan"] is not None else None
+    return session.get(LimitsRow, before["limits"]) if before["limits"] is not None else None
 
 
 def _version_again(

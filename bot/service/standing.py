@@ -164,6 +164,7 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
             return 3, words.state_missed()
         if context.now >= asked_at:
             return ASKED, words.state_missing()
+        return 12, words.state_asked_at(f"{seen.profile.prompt_time:%H:%M}")
     return 12, words.state_fine()
 
 

@@ -201,3 +201,22 @@ def test_whoever_coaches_themself_or_has_left_already_is_told_so(team: Team) -> 
         profile.status = AthleteStatus.ACTIVE
         session.add(profile)
     assert "You coach yourself" in text_of(team.athlete.writes("/leave"))
+
+
+def test_with_another_coach_whoever_stood_beside_the_first_for_them_alone_is_out_too(
+    team: Team,
+) -> None:
+    noa = beside(team, "Noa", 150, Rights.FULL)
+    with transaction(team.world.engine) as session:
+        session.add(
+            Person(
+                telegram_user_id=170, chat_id=170, first_name="Bea", is_coach=True,
+                created_at=team.world.now,
+            )
+        )  # fmt: skip
+    code = re.search(r"/join (\S+)", text_of(Someone(team.world, 170, "Bea").writes("/invite")))
+    assert code is not None
+    team.athlete.writes(f"/join {code[1]}")
+    team.athlete.taps("Yes, Bea takes over")
+    assert "Your time as second coach beside Ravi is over" in text_of(noa.hears())
+    assert "Noa no longer stands beside your coach" in text_of(team.athlete.all_said())

@@ -176,11 +176,9 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
 
 
 def prompts_ahead(team: Team) -> list[date]:
-    query = select(AgendaRow.local_date).where(
-        AgendaRow.kind == "prompt", AgendaRow.status == "waiting"
-    )
+    query = select(AgendaRow).where(AgendaRow.kind == "prompt", AgendaRow.status == "waiting")
     with team.world.session() as session:
-        return sorted(session.exec(query))
+        return sorted(row.local_date for row in session.exec(query))
 
 
 def test_an_event_that_was_moved_is_put_back_with_its_mornings_and_corrected(team: Team) -> None:
