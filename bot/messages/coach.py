@@ -8,6 +8,8 @@ from datetime import date
 from bot.languages import tr, trn
 from bot.messages import coach_figures as figures
 
+LONGEST_NOTE = 200  # characters of an earlier note on a card
+
 
 def roster_menu() -> str:
     return "Your athletes, who needs you first"
@@ -73,6 +75,11 @@ def card_frozen(since: str) -> str:
 
 def card_limits(limits: str) -> str:
     return tr("Limits: {limits}", limits=limits)
+
+
+def card_note(day: date, note: str) -> str:
+    said = note if len(note) <= LONGEST_NOTE else f"{note[: LONGEST_NOTE - 1]}…"
+    return tr('Last note, {day}: "{note}"', day=figures.day(day), note=said)
 
 
 def card_pictures(day: date, mornings: int) -> str:

@@ -15,6 +15,7 @@ from bot.messages import common, on_your_own
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.service.prompts import schedule
 from bot.service.rights import others_coaching
@@ -215,4 +216,7 @@ def _set_status(
     schedule(session, profile, context=context)
     told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
     for coach in others_coaching(session, profile):
-        say(session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now)
+        say(
+            session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now,
+            silent=quiet_now(session, coach, context),
+        )  # fmt: skip

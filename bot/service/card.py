@@ -85,6 +85,7 @@ def _card_lines(
         lines.append(card_lines.limits_line(week, profile))
     lines.append(standing(seen, context).state)
     lines += card_lines.open_lines(session, profile, seen.waiting, own=own)
+    lines.append(card_lines.note_line(session, profile, today))
     lines.append(card_lines.pictures_line(session, profile))
     lines.append(card_lines.contacts_line(session, profile))
     return [line for line in lines if line]

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from sqlmodel import Session
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
 
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
@@ -18,10 +20,11 @@ from bot.service.signoff import stands_g
 from bot.service.standing import Decided, Seen
 from bot.service.week import Week
 from bot.store.people import AthleteProfile
-from bot.store.week import AlertRow, DecisionRow
+from bot.store.week import AlertRow, CheckInRow, DecisionRow
 from engine.limits import LIMIT_KEYS
 from engine.safety import Level
 
+NOTES_BACK = timedelta(days=7)
 LIMITS_SHOWN = ("carb_floor_g", "carb_ceiling_g", "step_g", "apply_without_asking_g")
 
 
@@ -77,6 +80,18 @@ def pictures_line(session: Session, profile: AthleteProfile) -> str:
     """The newest morning with pictures; "" where there is none."""
     mornings = mornings_of(session, profile.person_id)
     return words.card_pictures(mornings[-1], len(mornings)) if mornings else ""
+
+
+def note_line(session: Session, profile: AthleteProfile, today: date) -> str:
+    """The newest words of the athlete beside a morning's numbers, of the days before today."""
+    query = select(CheckInRow).where(
+        CheckInRow.athlete_id == profile.person_id,
+        CheckInRow.date < today,
+        CheckInRow.date >= today - NOTES_BACK,
+        CheckInRow.note != "",
+    )
+    row = session.exec(query.order_by(col(CheckInRow.date).desc())).first()
+    return words.card_note(row.date, row.note) if row is not None else ""
 
 
 def contacts_line(session: Session, profile: AthleteProfile) -> str:

@@ -89,7 +89,10 @@ def reply_given(
     button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
     for reader in readers:
         text = words.from_athlete(athlete.first_name, said)
-        say(session, chat_id=reader.chat_id, text=text, now=context.now, buttons=button)
+        say(
+            session, chat_id=reader.chat_id, text=text, now=context.now, buttons=button,
+            silent=notes.quiet_now(session, reader, context),
+        )  # fmt: skip
     _confirm(session, athlete, readers, context)
     _note(session, profile, athlete, readers, said, context)
     record(

@@ -90,6 +90,11 @@ def notes_since(session: Session, coach: Person, since: datetime) -> list[CoachN
     return list(session.exec(query.order_by(col(CoachNote.id))))
 
 
+def quiet_now(session: Session, coach: Person, context: Context) -> bool:
+    """Whether what is no alert should come without a sound just now."""
+    return quiet_until(session, coach, context.now) is not None
+
+
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
     desk = session.get(CoachDesk, coach.id)

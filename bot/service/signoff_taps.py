@@ -16,6 +16,7 @@ from bot.messages import leaving as leaving_words
 from bot.outbox import say
 from bot.service import asking, deciding
 from bot.service.changes import standing_before
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record
 from bot.service.rights import others_coaching
 from bot.service.signoff import settle, stands_g
@@ -217,7 +218,8 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
     name = get_person(session, profile.person_id).first_name
     text = words.lapsed_told(name, figure, own=False)
     for coach in others_coaching(session, profile):
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        quiet = quiet_now(session, coach, context)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=quiet)
     deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
 
 

@@ -13,6 +13,7 @@ from bot.service import asking, prompts
 from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, profile_of, record
 from bot.service.rights import others_coaching
 from bot.service.week import current_event
@@ -81,7 +82,8 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
         text = words.plan(
             found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
         )
-        say(session, chat_id=reader.chat_id, text=text, now=context.now)
+        quiet = reader.id != person.id and quiet_now(session, reader, context)
+        say(session, chat_id=reader.chat_id, text=text, now=context.now, silent=quiet)
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:

@@ -9,6 +9,7 @@ from bot.messages import coach as words
 from bot.messages import coach_second as second_words
 from bot.outbox import say
 from bot.service.alerts import coach_gone, second_contact
+from bot.service.notes import quiet_now
 from bot.service.people import athletes_of, get_person, profile_of, record
 from bot.service.rights import given_to, others_coaching
 from bot.store.people import AthleteStatus, Person
@@ -25,7 +26,8 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
         record(session, profile.person_id, "unreachable", context, by=None)
         text = words.athlete_unreachable(person.first_name)
         for coach in others_coaching(session, profile):
-            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+            quiet = quiet_now(session, coach, context)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=quiet)
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in session.exec(coaches.order_by(col(Person.id))).all():
         text = words.contact_unreachable(person.first_name)

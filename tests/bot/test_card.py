@@ -57,6 +57,13 @@ def test_two_taps_from_the_roster_decide(team: Team) -> None:
     assert "approved the change" in text_of(team.athlete.hears())
 
 
+def test_the_last_words_beside_a_mornings_numbers_stay_in_sight(team: Team) -> None:
+    team.athlete.writes("61.0 4 3.5 5 slept on a sofa")
+    assert 'Also told today: "slept on a sofa"' in card(team).text
+    team.morning(1)
+    assert 'Last note, Fri 7 May: "slept on a sofa"' in card(team).text
+
+
 def test_limits_pictures_freeze_and_contacts_are_said(team: Team) -> None:
     beside(team, "Noa", 150, Rights.FULL)
     with transaction(team.world.engine) as session:

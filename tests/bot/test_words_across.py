@@ -99,6 +99,22 @@ def test_an_athletes_own_word_goes_to_all_who_coach_them_with_full_rights(
     assert ola.hears() == []
 
 
+def test_in_quiet_hours_a_word_comes_without_a_sound(team: Team) -> None:
+    team.coach.writes("/digest")
+    team.coach.writes("London")
+    team.coach.taps(next(one for one in team.coach.all_said()[-1].buttons if "London" in one))
+    team.coach.writes("20:00")
+    team.coach.presses("desk:quiet")
+    team.coach.writes("06:00")
+    team.coach.writes("09:00")
+    team.coach.hears()
+    team.athlete.writes("/write")
+    team.athlete.writes("Can I swap the rice?")
+    assert [one.silent for one in team.coach.hears()] == [True]
+    team.athlete.writes("I fainted")
+    assert [one.silent for one in team.coach.hears()] == [False]
+
+
 def test_whoever_cannot_be_reached_is_named(team: Team, noa: Someone) -> None:
     noa.writes("", kind=Kind.BLOCKED)
     team.athlete.writes("/write")
