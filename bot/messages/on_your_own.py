@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.languages import tr
+from bot.languages import mark, tr
 from bot.messages.safety import symptom_name
 
 
@@ -52,3 +52,20 @@ def drank_too_fast() -> str:
         "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
         "nausea, swollen hands, confusion: get medical help at once."
     )
+
+
+#: By the rule of a decision, where what others read speaks of their coach.
+_REASONS = {
+    "frozen": mark("You have frozen adjusting, so the plan holds for now."),
+    "coach-override": mark("You have set this figure."),
+    "limits-conflict": mark("The plan and your limits don't fit together for this day."),
+    "flat-and-watery": mark(
+        "Flat and blurred at once: that is more often salt, water, sleep or stress than carbs. So no "
+        "change; look at those first."
+    ),
+}
+
+
+def reason(rule: str) -> str:
+    """The sentence for the athlete; "" where the one that everybody reads will do."""
+    return tr(_REASONS[rule]) if rule in _REASONS else ""

@@ -218,7 +218,9 @@ def _bring_to_coach(
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
-    return reason(decided.decision, profile.weight_unit, profile.volume_unit)
+    """The reason as the athlete reads it."""
+    own = on_your_own.reason(decided.decision["rule"]) if is_own_coach(profile) else ""
+    return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
 
 
 def _tell_athlete(

@@ -48,6 +48,16 @@ def test_cautions_symptoms_drugs_and_a_pause_name_no_coach(mira: Someone) -> Non
     assert "Mira can see" not in said
 
 
+def test_a_figure_of_ones_own_and_a_freeze_of_ones_own_are_said_to_be(mira: Someone) -> None:
+    mira.presses("c:hand:2:2")
+    mira.writes("480")
+    assert "You have set this figure." in heard(mira, "61.0 4 3.5 5 on target fine")
+    mira.presses("c:freeze:2")
+    said = heard(mira, "61.0 5 3.5 5 on target fine")
+    assert "You have frozen adjusting" in said
+    assert "Flat and blurred at once: " not in said
+
+
 def test_a_missed_morning_is_told_once_and_to_nobody_else(mira: Someone) -> None:
     mira.world.later(hours=6)
     said = mira.hears()
