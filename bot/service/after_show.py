@@ -14,7 +14,7 @@ from bot.outbox import say
 from bot.service import alerts, asking, safety_watch
 from bot.service.asking import Registered
 from bot.service.handles import Command, Duty, Tap
-from bot.service.people import get_person, local_date, profile_of
+from bot.service.people import get_person, local_date, profile_of, speaking_to
 from bot.service.prompts import subject
 from bot.service.rights import others_coaching
 from bot.service.week import checkin_row, current_event
@@ -158,9 +158,10 @@ def _pass_on(
     said: list[str],
     context: Context,
 ) -> None:
-    text = words.coach_told(person.first_name, said)
     for coach in others_coaching(session, profile):
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.coach_told(person.first_name, said)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 COMMANDS: tuple[Command, ...] = ()

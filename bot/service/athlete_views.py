@@ -16,7 +16,7 @@ from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
 from bot.service.notes import quiet_now
-from bot.service.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
 from bot.service.rights import others_coaching
 from bot.service.week import checkin_row, current_week, day_set, target_in_force
@@ -134,7 +134,7 @@ def settings(session: Session, person: Person, rest: str, context: Context) -> N
     if profile.zone is None:
         say(session, chat_id=person.chat_id, text=words.not_active("onboarding"), now=context.now)
         return
-    labelled = [Button(label, f"set:{key}") for key, label in words.SETTINGS_BUTTONS.items()]
+    labelled = [Button(words.settings_button(key), f"set:{key}") for key in words.SETTINGS_BUTTONS]
     say(
         session, chat_id=person.chat_id, text=_settings_lines(profile), now=context.now,
         buttons=[labelled[:2], labelled[2:]],
@@ -216,7 +216,8 @@ def _set_status(
     schedule(session, profile, context=context)
     told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
     for coach in others_coaching(session, profile):
-        say(
-            session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now,
-            silent=quiet_now(session, coach, context),
-        )  # fmt: skip
+        with speaking_to(coach):
+            say(
+                session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now,
+                silent=quiet_now(session, coach, context),
+            )  # fmt: skip

@@ -8,7 +8,6 @@ from sqlmodel import Session, col, select
 
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
-from bot.messages import coach_plan as plan_words
 from bot.messages import coach_second as second_words
 from bot.messages import coach_signoff as signoff_words
 from bot.outbox import Button, Buttons
@@ -68,8 +67,7 @@ def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: 
 def limits_line(week: Week, profile: AthleteProfile) -> str:
     """The limits that say how far a morning can move the carbs, in a line."""
     shown = [
-        f"{plan_words.limit_button(key).lower()} "
-        f"{figures.limit(key, getattr(week.limits, key), profile.volume_unit)}"
+        words.card_limit(key, getattr(week.limits, key), profile.volume_unit)
         for key in LIMITS_SHOWN
         if key in LIMIT_KEYS
     ]

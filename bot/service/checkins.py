@@ -11,6 +11,7 @@ from bot.dialogue import Answers, Unread
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE, SOMETHING_OFF
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
+from bot.languages import language
 from bot.messages import athlete as athlete_words
 from bot.messages import checkin as words
 from bot.messages import common
@@ -119,11 +120,17 @@ def take(
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
     """What was said beside the numbers goes to the coach too, silently."""
-    told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
-    if told:
-        person = get_person(session, profile.person_id)
-        text = words.passed_on(person.first_name, told)
-        alerts.note(session, profile, text, context, once=True)
+    if not words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note):
+        return
+    person = get_person(session, profile.person_id)
+    alerts.note(
+        session, profile,
+        lambda: words.passed_on(
+            person.first_name,
+            words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note),
+        ),
+        context, once=True,
+    )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:
@@ -166,7 +173,7 @@ def offer_change(
     session: Session, person: Person, profile: AthleteProfile, row: CheckInRow, context: Context
 ) -> None:
     keys = [key for key in words.CHANGEABLE if key != "sharpness" or row.sharpness is not None]
-    labelled = [Button(words.CHANGEABLE[key], f"k:one:{row.id}:{key}") for key in keys]
+    labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
     say(
         session, chat_id=person.chat_id, now=context.now,
         text=f"{words.so_far(answers_of(session, profile, row))}\n\n{words.change_which()}",
@@ -264,6 +271,7 @@ def read_line(session: Session, profile: AthleteProfile, text: str, day: date) -
             weight_unit=WeightUnit(profile.weight_unit),
             volume_unit=VolumeUnit(profile.volume_unit),
             wants_sharpness=bool(context["_wants_sharpness"]),
+            language=language(),
         )
     except Refusal as refusal:
         raise Unread(refusal_text(refusal)) from refusal

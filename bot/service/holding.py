@@ -15,7 +15,7 @@ from bot.messages import coach_signoff as figure_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding
 from bot.service.changes import running_hold, standing_before
-from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.signoff_taps import question_context, say_frozen
 from bot.service.tapping import answer, rewrite
 from bot.service.week import Week, current_week, set_day, target_in_force
@@ -86,8 +86,9 @@ def hold_given(session: Session, coach: Person, question: OpenQuestion, context:
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
     said = []
     if not own:
-        text = words.athlete_told_held(coach.first_name, carb_g, last)
-        said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+        with speaking_to(athlete):
+            text = words.athlete_told_held(coach.first_name, carb_g, last)
+            said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
     record(
         session, profile.person_id, "held", context, by=coach.id, hold=hold.id,
         day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
@@ -122,8 +123,9 @@ def end_hold(
     rewrite(session, incoming, words.ended(athlete.first_name, own=own), context)
     said = []
     if not own:
-        text = words.athlete_told_ended(coach.first_name)
-        said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+        with speaking_to(athlete):
+            text = words.athlete_told_ended(coach.first_name)
+            said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
     record(
         session, profile.person_id, "hold ended", context, by=coach.id, hold=hold.id,
         day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from functools import partial
 
 from sqlmodel import Session, select
 
@@ -15,7 +16,7 @@ from bot.outbox import Button, say
 from bot.service import signoff
 from bot.service.alerts import alert_text, open_alerts, settle_message, subject_of, told_of
 from bot.service.ending import part
-from bot.service.people import get_person, profile_of, record
+from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import second_coaches
 from bot.service.tapping import answer, ask_sure, rewrite
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -73,14 +74,16 @@ def _leave(
     closed = _close_alerts(session, person, context)
     closed += _close_proposals(session, person, profile, context)
     for second in beside:
-        text = words.second_told(person.first_name, coach.first_name)
-        say(session, chat_id=second.chat_id, text=text, now=context.now)
+        with speaking_to(second):
+            text = words.second_told(person.first_name, coach.first_name)
+            say(session, chat_id=second.chat_id, text=text, now=context.now)
     part(session, profile, coach, context)
     rewrite(session, incoming, words.left(coach.first_name), context)
-    parts = [words.coach_told(person.first_name)]
-    if closed:
-        parts.append(words.coach_told_while_open(person.first_name))
-    say(session, chat_id=coach.chat_id, text="\n\n".join(parts), now=context.now)
+    with speaking_to(coach):
+        parts = [words.coach_told(person.first_name)]
+        if closed:
+            parts.append(words.coach_told_while_open(person.first_name))
+        say(session, chat_id=coach.chat_id, text="\n\n".join(parts), now=context.now)
 
 
 def _close_alerts(session: Session, person: Person, context: Context) -> int:
@@ -101,8 +104,9 @@ def _close_alert(session: Session, person: Person, row: AlertRow, context: Conte
         flag=row.flag, level=row.level, day=row.date.isoformat(),
     )  # fmt: skip
     for reader in readers:
-        text = alert_text(session, row, reader, settled=words.closed(person.first_name))
-        settle_message(session, row, reader, text, context)
+        with speaking_to(reader):
+            text = alert_text(session, row, reader, settled=words.closed(person.first_name))
+            settle_message(session, row, reader, text, context)
 
 
 def _close_proposals(
@@ -116,7 +120,7 @@ def _close_proposals(
             session, profile.person_id, "proposal closed", context, by=person.id,
             decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
         )  # fmt: skip
-        signoff.settle(session, row, words.closed(person.first_name), context)
+        signoff.settle(session, row, partial(words.closed, person.first_name), context)
     return len(rows)
 
 

@@ -13,7 +13,7 @@ from bot.messages import coach as words
 from bot.messages import leaving as leaving_words
 from bot.outbox import Button, say
 from bot.service import asking, notes
-from bot.service.people import get_person, own_athlete, profile_of, record
+from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.service.signoff import signers
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -45,13 +45,14 @@ def message_given(
         return
     athlete, said = get_person(session, profile.person_id), question.answers["text"]
     first = get_person(session, profile.coach_id)
-    text = (
-        words.from_coach(coach.first_name, said)
-        if first.id == coach.id
-        else words.from_second_coach(coach.first_name, first.first_name, said)
-    )
-    button = [[Button(words.reply_button(), f"reply:{coach.id}")]]
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
+    with speaking_to(athlete):
+        text = (
+            words.from_coach(coach.first_name, said)
+            if first.id == coach.id
+            else words.from_second_coach(coach.first_name, first.first_name, said)
+        )
+        button = [[Button(words.reply_button(), f"reply:{coach.id}")]]
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, coach, [athlete], context)
     _note(session, profile, coach, [athlete], said, context)
     record(
@@ -86,13 +87,14 @@ def reply_given(
         _readers(session, profile, question.answers.get("_to")),
         question.answers["text"],
     )
-    button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
     for reader in readers:
-        text = words.from_athlete(athlete.first_name, said)
-        say(
-            session, chat_id=reader.chat_id, text=text, now=context.now, buttons=button,
-            silent=notes.quiet_now(session, reader, context),
-        )  # fmt: skip
+        with speaking_to(reader):
+            button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
+            say(
+                session, chat_id=reader.chat_id, now=context.now, buttons=button,
+                text=words.from_athlete(athlete.first_name, said),
+                silent=notes.quiet_now(session, reader, context),
+            )  # fmt: skip
     _confirm(session, athlete, readers, context)
     _note(session, profile, athlete, readers, said, context)
     record(
@@ -145,8 +147,9 @@ def _note(
     to = ", ".join(reader.first_name for reader in readers)
     for other in signers(session, profile):
         if other.id not in concerned:
-            text = words.read_along(sender.first_name, to, said)
-            notes.tell(session, other, profile.person_id, text, context)
+            with speaking_to(other):
+                text = words.read_along(sender.first_name, to, said)
+                notes.tell(session, other, profile.person_id, text, context)
 
 
 def _confirm(session: Session, sender: Person, readers: Sequence[Person], context: Context) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import AbstractContextManager
 from datetime import date
 from zoneinfo import ZoneInfo
 
@@ -9,6 +10,7 @@ from sqlmodel import Session, col, or_, select
 
 from bot.context import Context
 from bot.incoming import Incoming, Kind
+from bot.languages import nearest, speaking
 from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
@@ -44,6 +46,16 @@ def welcome(session: Session, incoming: Incoming, context: Context) -> Person:
     session.add(person)
     session.flush()
     return person
+
+
+def language_of(person: Person) -> str:
+    """What this person reads: as they have chosen, else as their Telegram is set."""
+    return nearest(person.chosen_language or person.language)
+
+
+def speaking_to(person: Person) -> AbstractContextManager[None]:
+    """Within this, sentences are for this person to read, in their language."""
+    return speaking(language_of(person))
 
 
 def get_person(session: Session, person_id: int) -> Person:

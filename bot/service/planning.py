@@ -16,7 +16,7 @@ from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding, prompts, ready
 from bot.service.changes import day_follows_event, days_changed, end_hold, standing_before
-from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.plan_gate import ask_first, look_over
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -83,9 +83,8 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
         if moved:
             _bring_along(session, earlier, event)
             day_follows_event(session, earlier, event)
-    line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
-    said = _tell_event(session, coach, profile, line, context, moved=moved)
+    said = _tell_event(session, coach, profile, event, context, moved=moved)
     record(
         session, profile.person_id, "event set", context, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
@@ -294,8 +293,9 @@ def week_changed(
             text = words.all_set(athlete.first_name, first, profile.zone, own=own)
             say(session, chat_id=coach.chat_id, text=text, now=context.now)
             if not own:
-                text = words.athlete_all_set(coach.first_name, first, profile.zone)
-                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+                with speaking_to(athlete):
+                    text = words.athlete_all_set(coach.first_name, first, profile.zone)
+                    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     if was_complete or _checked_in_today(session, profile, context):
         deciding.redecide(session, profile, context=context, because=because)
 
@@ -322,7 +322,7 @@ def _tell_event(
     session: Session,
     coach: Person,
     profile: AthleteProfile,
-    line: str,
+    event: EventRow,
     context: Context,
     *,
     moved: bool,
@@ -334,13 +334,15 @@ def _tell_event(
         else Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
     )
     say(
-        session, chat_id=coach.chat_id, now=context.now, text=words.event_set(line, moved=moved),
+        session, chat_id=coach.chat_id, now=context.now,
+        text=words.event_set(event_line(profile, event, context), moved=moved),
         buttons=[[next_step]],
     )  # fmt: skip
     if coach.id != profile.person_id:
         athlete = get_person(session, profile.person_id)
-        text = words.athlete_told_event(coach.first_name, line)
-        return [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+        with speaking_to(athlete):
+            text = words.athlete_told_event(coach.first_name, event_line(profile, event, context))
+            return [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
     return []
 
 

@@ -8,7 +8,7 @@ from bot.context import Context
 from bot.messages import coach_history as words
 from bot.service import notes
 from bot.service.history_view import in_words
-from bot.service.people import get_person, kept_now, profile_of
+from bot.service.people import get_person, kept_now, profile_of, speaking_to
 from bot.service.signoff import signers
 from bot.store.people import Person
 
@@ -29,7 +29,9 @@ def note_to_others(session: Session, by: Person, context: Context) -> None:
         if row.what not in NOTED or row.by_id != by.id or profile is None:
             continue
         athlete = get_person(session, profile.person_id)
-        text = words.changed_by(athlete.first_name, by.first_name, in_words(row, profile))
         for other in signers(session, profile):
-            if other.id not in (by.id, athlete.id):
+            if other.id in (by.id, athlete.id):
+                continue
+            with speaking_to(other):
+                text = words.changed_by(athlete.first_name, by.first_name, in_words(row, profile))
                 notes.tell(session, other, profile.person_id, text, context)

@@ -10,7 +10,7 @@ from bot.context import Context
 from bot.messages import stage as words
 from bot.service import stage_day, stage_views
 from bot.service.history_view import in_words
-from bot.service.people import get_person, record
+from bot.service.people import get_person, record, speaking_to
 from bot.service.week import current_event
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.stage import StageRow
@@ -62,8 +62,9 @@ def take_back(
     )  # fmt: skip
     if arrived:
         for reader in stage_views.readers(session, profile):
-            lead = words.times_taken_back(by.first_name, own=reader.id == by.id)
-            stage_views.say_day(session, reader, profile, context, lead=lead)
+            with speaking_to(reader):
+                lead = words.times_taken_back(by.first_name, own=reader.id == by.id)
+                stage_views.say_day(session, reader, profile, context, lead=lead)
     return arrived
 
 

@@ -12,7 +12,7 @@ from bot.incoming import Incoming
 from bot.messages import stage as words
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import stage_day
-from bot.service.people import get_person, own_athlete, profile_of, record
+from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.service.signoff import signers
 from bot.service.tapping import answer, rewrite
 from bot.service.week import athlete_of, current_event, current_limits
@@ -55,25 +55,18 @@ def look_given(session: Session, person: Person, question: OpenQuestion, context
     say(session, chat_id=person.chat_id, text=said, now=context.now)
     if own:
         return
-    keys: Buttons = ()
-    told = words.look_result(choice.rule, choice.grams)
-    if waits:
-        told = words.coach_asked(choice.grams)
-        keys = [
-            [
-                Button(
-                    words.top_up_button(choice.grams),
-                    f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
-                ),
-                Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
-            ]
-        ]
-    text = words.coach_look(person.first_name, full, sharp, gut, told)
     for reader in signers(session, profile):
-        say(
-            session, chat_id=reader.chat_id, text=text, buttons=keys, now=context.now,
-            dedupe=_asked(question, reader),
-        )  # fmt: skip
+        with speaking_to(reader):
+            told = words.look_result(choice.rule, choice.grams)
+            keys: Buttons = ()
+            if waits:
+                told = words.coach_asked(choice.grams)
+                keys = _top_up_keys(profile, question, choice.grams)
+            say(
+                session, chat_id=reader.chat_id, buttons=keys, now=context.now,
+                text=words.coach_look(person.first_name, full, sharp, gut, told),
+                dedupe=_asked(question, reader),
+            )  # fmt: skip
 
 
 def top_up(
@@ -122,12 +115,13 @@ def top_up(
     rewrite(session, incoming, words.top_up_told(), context)
     _settle_others(session, coach, profile, question, context)
     athlete = get_person(session, profile.person_id)
-    text = (
-        words.approved(coach.first_name, choice.grams)
-        if wanted
-        else words.declined(coach.first_name)
-    )
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    with speaking_to(athlete):
+        text = (
+            words.approved(coach.first_name, choice.grams)
+            if wanted
+            else words.declined(coach.first_name)
+        )
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _settle_others(
@@ -144,8 +138,19 @@ def _settle_others(
         ).first()
         if reader.id == coach.id or message is None:
             continue
-        text = f"{message.payload['text']}\n\n{words.settled_by(coach.first_name)}"
-        edit(session, chat_id=reader.chat_id, outbox_id=message.id, text=text, now=context.now)
+        with speaking_to(reader):
+            text = f"{message.payload['text']}\n\n{words.settled_by(coach.first_name)}"
+            edit(session, chat_id=reader.chat_id, outbox_id=message.id, text=text, now=context.now)
+
+
+def _top_up_keys(profile: AthleteProfile, question: OpenQuestion, grams: float) -> Buttons:
+    asked = f"st:top:{profile.person_id}:{question.id}"
+    return [
+        [
+            Button(words.top_up_button(grams), f"{asked}:{grams:g}"),
+            Button(words.no_top_up_button(), f"{asked}:0"),
+        ]
+    ]
 
 
 def _asked(question: OpenQuestion, reader: Person) -> str:

@@ -9,13 +9,15 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.stage import LOOK, STAGE, stage_day_of
 from bot.incoming import Incoming
-from bot.messages import food as food_words
+from bot.languages import language
+from bot.messages import food_day as food_words
 from bot.messages import stage as words
+from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
 from bot.service.food_day import day_row
 from bot.service.food_list import food_of, rows_of
-from bot.service.people import get_person, own_athlete, profile_of
+from bot.service.people import get_person, own_athlete, profile_of, speaking_to
 from bot.service.rights import athletes_seen_by
 from bot.service.signoff import signers
 from bot.service.tapping import answer, rewrite
@@ -54,7 +56,7 @@ def show(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def late(session: Session, person: Person, rest: str, context: Context) -> None:
     """`/late 45`."""
-    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest)
+    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest, language())
     if minutes is None:
         say(session, chat_id=person.chat_id, text=words.how_late(), now=context.now)
         return
@@ -63,7 +65,7 @@ def late(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def heard_delay(session: Session, person: Person, text: str, context: Context) -> bool:
     """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
-    minutes = parse_delay(text)
+    minutes = parse_delay(text, language())
     if minutes is None or not _running_days(session, person, context):
         return False
     _move_or_ask(session, person, minutes, context)
@@ -114,12 +116,13 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
     stage_day.lay_out(session, profile, event, stage_day_of(question.answers), person, context)
     say_day(session, person, profile, context)
     for other in _others(session, person, profile):
-        lead = (
-            words.set_by_coach(person.first_name)
-            if other.id == profile.person_id
-            else words.set_by_athlete(person.first_name)
-        )
-        say_day(session, other, profile, context, lead=lead)
+        with speaking_to(other):
+            lead = (
+                words.set_by_coach(person.first_name)
+                if other.id == profile.person_id
+                else words.set_by_athlete(person.first_name)
+            )
+            say_day(session, other, profile, context, lead=lead)
 
 
 def remind(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -141,7 +144,7 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
             answers={"_stage_day": row.id},
         )  # fmt: skip
         return
-    text = words.reminder(
+    text = entries.reminder(
         entry, len(row.facts["stages"]), event.zone, _food(session, profile, event, entry, context)
     )
     say(
@@ -185,8 +188,9 @@ def _move(
         return
     stage_day.move(session, profile, event, row, minutes, person, context)
     for reader in (person, *_others(session, person, profile)):
-        lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-        say_day(session, reader, profile, context, lead=lead)
+        with speaking_to(reader):
+            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
+            say_day(session, reader, profile, context, lead=lead)
 
 
 def _call_off(
@@ -201,15 +205,16 @@ def _call_off(
         stage_day.call_off(session, profile, row, person, context)
         name = get_person(session, profile.person_id).first_name
         for other in _others(session, person, profile):
-            text = (
-                words.is_cancelled()
-                if other.id == profile.person_id
-                else words.coach_told_cancelled(name)
-            )
-            say(
-                session, chat_id=other.chat_id, text=text, now=context.now,
-                topic=topic(profile, other),
-            )  # fmt: skip
+            with speaking_to(other):
+                text = (
+                    words.is_cancelled()
+                    if other.id == profile.person_id
+                    else words.coach_told_cancelled(name)
+                )
+                say(
+                    session, chat_id=other.chat_id, text=text, now=context.now,
+                    topic=topic(profile, other),
+                )  # fmt: skip
     keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
     rewrite(session, incoming, words.is_cancelled(), context, keys)
 
@@ -303,7 +308,7 @@ def _food(
         for id, steps in nearest["portions"].items()
         if id in foods
     ]
-    return words.food_hint("; ".join(portions)) if portions else ""
+    return entries.food_hint("; ".join(portions)) if portions else ""
 
 
 def _minutes(clock: str) -> int:

@@ -14,7 +14,7 @@ from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
 from bot.service.notes import quiet_now
-from bot.service.people import get_person, profile_of, record
+from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import others_coaching
 from bot.service.week import current_event
 from bot.store.people import OpenQuestion, Person
@@ -76,14 +76,15 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
             away_zone=trip.away_zone, wake=profile.prompt_time,
         )
     )  # fmt: skip
-    lead = words.coach_lead(person.first_name)
-    readers = [(person, ""), *((coach, lead) for coach in others_coaching(session, profile))]
-    for reader, lead in readers:
-        text = words.plan(
-            found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
-        )
-        quiet = reader.id != person.id and quiet_now(session, reader, context)
-        say(session, chat_id=reader.chat_id, text=text, now=context.now, silent=quiet)
+    for reader in (person, *others_coaching(session, profile)):
+        other = reader.id != person.id
+        with speaking_to(reader):
+            lead = words.coach_lead(person.first_name) if other else ""
+            text = words.plan(
+                found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
+            )
+            quiet = other and quiet_now(session, reader, context)
+            say(session, chat_id=reader.chat_id, text=text, now=context.now, silent=quiet)
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -103,9 +104,10 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     prompts.schedule(session, profile, context=context)
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
-    text = words.coach_told_arrived(person.first_name, trip.away_zone)
     for coach in others_coaching(session, profile):
-        say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
+        with speaking_to(coach):
+            text = words.coach_told_arrived(person.first_name, trip.away_zone)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
 
 
 def _newest(session: Session, event_id: int) -> int | None:

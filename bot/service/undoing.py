@@ -17,7 +17,7 @@ from bot.messages import coach_history as words
 from bot.outbox import Button, say
 from bot.service import deciding, stage_back
 from bot.service.history_view import in_words, when, who
-from bot.service.people import get_person, local_date, record
+from bot.service.people import get_person, local_date, record, speaking_to
 from bot.service.planning import event_line
 from bot.service.putting_back import KINDS, may_be_taken_back, put_back
 from bot.service.tapping import answer, rewrite
@@ -203,10 +203,11 @@ def _correct_event(
     session: Session, coach: Person, profile: AthleteProfile, context: Context
 ) -> None:
     event = current_event(session, profile.person_id)
-    line = event_line(profile, event, context) if event is not None else ""
     athlete = get_person(session, profile.person_id)
-    text = words.athlete_told_event_back(coach.first_name, line)
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    with speaking_to(athlete):
+        line = event_line(profile, event, context) if event is not None else ""
+        text = words.athlete_told_event_back(coach.first_name, line)
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _tell_figures(
