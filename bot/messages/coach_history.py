@@ -166,13 +166,16 @@ def _day(detail: Detail) -> str:
     return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else "the day"
 
 
-def _was(detail: Detail) -> str:
-    """What an event was before, where there was one."""
+def _event_set(detail: Detail) -> str:
+    """The event, with what it was before where there was one."""
     if not detail.get("was"):
-        return ""
+        return tr("set the event: {kind}, {day}", kind=detail["kind"], day=_day(detail))
     kind, day = detail["was"]
-    when = figures.day(date.fromisoformat(day))
-    return tr(" (before that {kind}, {day})", kind=kind, day=when)
+    return tr(
+        "set the event: {kind}, {day} (before that {earlier_kind}, {earlier_day})",
+        kind=detail["kind"], day=_day(detail), earlier_kind=kind,
+        earlier_day=figures.day(date.fromisoformat(day)),
+    )  # fmt: skip
 
 
 def _why(detail: Detail) -> str:
@@ -283,7 +286,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "coach began": lambda d: "took up the coaching",
     "second coach joined": lambda d: f"{d['name']} joined as second coach ({d['rights']})",
     "second coach over": lambda d: f"{d['name']} is no longer second coach",
-    "event set": lambda d: f"set the event: {d['kind']}, {_day(d)}" + _was(d),
+    "event set": _event_set,
     "day set by hand": lambda d: f"set {_day(d)} by hand to {_grams(d)}{_why(d)}",
     "held": lambda d: (
         f"held from {_day(d)} to {figures.day(date.fromisoformat(d['last']))} at {_grams(d)}"
