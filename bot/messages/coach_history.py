@@ -180,13 +180,16 @@ def _day(detail: Detail) -> str:
 
 
 def _event_set(detail: Detail) -> str:
-    """With what the event was before, where there was one."""
-    said = tr("set the event: {kind}, {day}", kind=word(detail["kind"]), day=_day(detail))
+    """The event, with what it was before where there was one."""
+    kind = word(detail["kind"])
     if not detail.get("was"):
-        return said
-    kind, day = detail["was"]
-    when = figures.day(date.fromisoformat(day))
-    return tr("{said} (before that {kind}, {day})", said=said, kind=word(kind), day=when)
+        return tr("set the event: {kind}, {day}", kind=kind, day=_day(detail))
+    earlier_kind, earlier_day = detail["was"]
+    return tr(
+        "set the event: {kind}, {day} (before that {earlier_kind}, {earlier_day})",
+        kind=kind, day=_day(detail), earlier_kind=word(earlier_kind),
+        earlier_day=figures.day(date.fromisoformat(earlier_day)),
+    )  # fmt: skip
 
 
 def _with_reason(said: str, detail: Detail) -> str:

@@ -130,6 +130,42 @@ def test_a_word_about_a_day_that_is_over_is_not_taken_back(team: Team) -> None:
     assert "can't be taken back: approved" in text_of(team.coach.presses("c:undo:2"))
 
 
+def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(team: Team) -> None:
+    team.coach.presses("c:lim:2:apply_without_asking_g")
+    team.coach.writes("10")
+    team.coach.presses("c:tomorrow:2")
+    team.athlete.writes(FLAT)
+    proposed = next(m for m in team.coach.all_said()[::-1] if "waits for your word" in m.text)
+    team.coach.taps(next(one for one in proposed.buttons if "Approve" in one), proposed)
+    arrive(team)
+    team.world.until(datetime(2027, 5, 8, 5, 0, tzinfo=UTC))
+    team.coach.hears()
+    approved = carbs(team, SATURDAY)
+    assert approved is not None
+    assert approved > 500
+    said = text_of(take_back(team))
+    assert "Sat 8 May: a change that waits for your word" in said
+    told = text_of(team.athlete.hears())
+    assert "A correction" in told
+    assert "Saturday 8 May" in told
+    assert carbs(team, SATURDAY) == 500
+
+
+def test_a_word_taken_back_while_a_warning_is_open_raises_nothing(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.taps("Approve 550 g")
+    arrive(team)
+    team.world.later(minutes=1)
+    team.athlete.writes("I fainted")
+    take_back(team)
+    assert carbs(team, FRIDAY) == 500
+    assert DecisionStatus.WAITING not in statuses(team)
+    with team.world.session() as session:
+        profile = profile_of(session, 2)
+    assert profile is not None
+    assert profile.frozen_at is not None
+
+
 def test_a_target_that_was_overtaken_before_it_arrived_is_said_after_all(team: Team) -> None:
     arrive(team)
     for grams in ("480", "470"):
