@@ -3,22 +3,27 @@
 from __future__ import annotations
 
 import re
+from collections.abc import Iterable
 from dataclasses import dataclass
 
+from bot.flows.reading import listed
+from bot.languages import mark
 from engine.plan import PLAN_DAYS
 
-_FIELDS = {
-    "carb": "carb_g", "carbs": "carb_g", "carbohydrate": "carb_g", "carbohydrates": "carb_g",
-    "protein": "protein_g", "fat": "fat_g", "fibre": "fibre_g", "fiber": "fibre_g",
-    "water": "water_l", "sodium": "sodium_mg", "cardio": "cardio_min", "steps": "steps",
-}  # fmt: skip
+# Words of such a line, with commas between them; a translation may have other ones.
+DAYS_OUT = mark("days out, day out")
+EVENT_DAY = mark("show day, the show day, on show day, stage day, shoot day")
+NUMBERS = {
+    "carb_g": mark("carbs, carb, carbohydrates, carbohydrate"),
+    "protein_g": mark("protein, proteins"),
+    "fat_g": mark("fat"),
+    "fibre_g": mark("fibre, fiber"),
+    "water_l": mark("water"),
+    "sodium_mg": mark("sodium"),
+    "cardio_min": mark("cardio"),
+    "steps": mark("steps"),
+}
 _LONGEST_VALUE = 24  # characters; it has to fit a button
-_SAID = re.compile(
-    r"(?:(?P<name>\S.*?)[\s,:]+)?"
-    r"(?:(?P<out>\d)\s+days?\s+out|(?:the\s+|on\s+)?(?:show|stage|shoot)\s+day)[\s,:]+"
-    rf"(?P<field>{'|'.join(_FIELDS)})[\s:=]+(?P<value>[^\s:][^:]*)",
-    re.IGNORECASE,
-)
 
 
 @dataclass(frozen=True, slots=True)
@@ -32,11 +37,29 @@ class TypedNumber:
 
 
 def read_number(text: str) -> TypedNumber | None:
-    """What such a line says; None for any other text."""
-    found = _SAID.fullmatch(" ".join(text.split()))
+    """What such a line says, in English or in the language in force; None for any other text."""
+    pattern, keys = _line()
+    found = pattern.fullmatch(" ".join(text.split()))
     if found is None or len(found["value"].encode()) > _LONGEST_VALUE:
         return None
     days_out = int(found["out"] or 0)
     if days_out not in PLAN_DAYS:
         return None
-    return TypedNumber(found["name"], days_out, _FIELDS[found["field"].lower()], found["value"])
+    return TypedNumber(found["name"], days_out, keys[found["field"].casefold()], found["value"])
+
+
+def _line() -> tuple[re.Pattern[str], dict[str, str]]:
+    """The form of a line, and the number that each of its words names."""
+    keys = {word: key for key, words in NUMBERS.items() for word in listed(words)}
+    pattern = re.compile(
+        r"(?:(?P<name>\S.*?)[\s,:]+)?"
+        rf"(?:(?P<out>\d)\s+(?:{_any(listed(DAYS_OUT))})|(?:{_any(listed(EVENT_DAY))}))[\s,:]+"
+        rf"(?P<field>{_any(keys)})[\s:=]+(?P<value>[^\s:][^:]*)",
+        re.IGNORECASE,
+    )
+    return pattern, keys
+
+
+def _any(words: Iterable[str]) -> str:
+    # Without regard to case, "ß" is "ss" in the lists, and the one or the other as it is typed.
+    return "|".join(re.escape(word).replace("ss", "(?:ss|ß)") for word in words)

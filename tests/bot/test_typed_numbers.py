@@ -8,6 +8,7 @@ from datetime import UTC, datetime
 import pytest
 
 from bot.flows.coach_number import TypedNumber, read_number
+from bot.languages import speaking
 from bot.service.people import profile_of
 from bot.service.week import current_week
 from bot.store.db import transaction
@@ -52,6 +53,24 @@ def day(team: Team, days_out: int) -> DayTarget:
 )
 def test_what_such_a_line_says(text: str, meant: TypedNumber | None) -> None:
     assert read_number(text) == meant
+
+
+@pytest.mark.usefixtures("ours")
+@pytest.mark.parametrize(
+    ("text", "meant"),
+    [
+        ("2 Tage vorher Kohlenhydrate 420", TypedNumber(None, 2, "carb_g", "420")),
+        ("Mira, 1 Tag vorher: Eiweiß 150 g", TypedNumber("Mira", 1, "protein_g", "150 g")),
+        ("Mira am Wettkampftag Wasser 3,5 L", TypedNumber("Mira", 0, "water_l", "3,5 L")),
+        ("2 days out carbs 420", TypedNumber(None, 2, "carb_g", "420")),
+        ("2 Tage vorher war ich flach", None),
+    ],
+)
+def test_in_german_it_is_read_in_german_and_in_english(
+    text: str, meant: TypedNumber | None
+) -> None:
+    with speaking("de"):
+        assert read_number(text) == meant
 
 
 def test_it_is_set_said_and_can_be_taken_back(team: Team) -> None:
