@@ -35,19 +35,20 @@ Label = str | Callable[[], str]
 
 def said(text: str, words: str) -> bool:
     """Whether the text is one of these words, in English or in the language in force."""
-    return text.strip().casefold() in _listed(words)
+    return text.strip().casefold() in listed(words)
 
 
 def without(text: str, units: str) -> str:
     """The text without one of these units at its end."""
     plain = text.strip().casefold()
-    for unit in _listed(units):
+    for unit in listed(units):
         if plain.endswith(unit):
             return plain.removesuffix(unit).rstrip()
     return plain
 
 
-def _listed(words: str) -> list[str]:
+def listed(words: str) -> list[str]:
+    """The words of such a list, of the language in force and of English, in lower case."""
     both = f"{tr(words)}, {words}"
     return [word.strip().casefold() for word in both.split(",")]
 

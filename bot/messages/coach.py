@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.languages import tr
+from bot.languages import tr, trn
 from bot.messages import coach_figures as figures
-from bot.messages.names import word
+from bot.messages.names import LIMIT_WORDS, flag_name, word
+
+LONGEST_NOTE = 200  # characters of an earlier note on a card
 
 
 def roster_menu() -> str:
@@ -64,6 +66,61 @@ def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
     if always_tomorrow:
         return tr("Check-in at {at} ({zone}); it sets the day after", at=at, zone=zone)
     return tr("Check-in at {at} ({zone}); it sets the day that begins", at=at, zone=zone)
+
+
+def card_alert(level: str, flag: str, since: str) -> str:
+    return tr(
+        "Open since {when}: {level} ({what})", when=since, level=word(level), what=flag_name(flag)
+    )
+
+
+def card_waiting(carb_g: float, day: date, until: str, *, own: bool) -> str:
+    said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
+    if own:
+        return tr("Waits for your word until {clock}: {grams} for {day}", **said)
+    return tr("Waits for a word until {clock} (their time): {grams} for {day}", **said)
+
+
+def card_frozen(since: str) -> str:
+    return tr("Frozen since {when}", when=since)
+
+
+def card_limit(key: str, value: float, volume_unit: str) -> str:
+    """ "carb floor 135 g"."""
+    return f"{tr(LIMIT_WORDS[key])} {figures.limit(key, value, volume_unit)}"
+
+
+def card_limits(limits: str) -> str:
+    return tr("Limits: {limits}", limits=limits)
+
+
+def card_note(day: date, note: str) -> str:
+    said = note if len(note) <= LONGEST_NOTE else f"{note[: LONGEST_NOTE - 1]}…"
+    return tr('Last note, {day}: "{note}"', day=figures.day(day), note=said)
+
+
+def card_pictures(day: date, mornings: int) -> str:
+    return trn(
+        "Last pictures: {day} ({number} morning in all)",
+        "Last pictures: {day} ({number} mornings in all)",
+        mornings,
+        day=figures.day(day),
+    )
+
+
+def card_contacts(coach: str, beside: str, contact: str) -> str:
+    """`beside` and `contact` are "" where there is nobody."""
+    told = contact or tr("nobody yet")
+    if beside:
+        return tr(
+            "Coach: {coach}, beside: {names}. Second contact: {contact}",
+            coach=coach, names=beside, contact=told,
+        )  # fmt: skip
+    return tr("Coach: {coach}. Second contact: {contact}", coach=coach, contact=told)
+
+
+def card_acknowledge_button(level: str, flag: str) -> str:
+    return tr("Acknowledge: {level} ({what})", level=word(level), what=flag_name(flag))
 
 
 def event_button() -> str:
@@ -228,6 +285,26 @@ def message_names_drug() -> str:
 
 def from_coach(coach: str, text: str) -> str:
     return tr("From your coach {coach}:\n{text}", coach=coach, text=text)
+
+
+def from_second_coach(name: str, coach: str, text: str) -> str:
+    return tr(
+        "From {name}, who stands beside your coach {coach}:\n{text}",
+        name=name, coach=coach, text=text,
+    )  # fmt: skip
+
+
+def read_along(sender: str, to: str, text: str) -> str:
+    """A message between others, for whoever coaches the athlete too."""
+    return tr("{sender} to {reader}: {text}", sender=sender, reader=to, text=text)
+
+
+def write_menu() -> str:
+    return tr("Write to your coach")
+
+
+def nobody_else() -> str:
+    return tr("You coach yourself, so there is nobody here to write to.")
 
 
 def from_athlete(name: str, text: str) -> str:

@@ -62,6 +62,11 @@ def line(when: str, who: str, what: str) -> str:
     return f"- {when}, {who}: {what}"
 
 
+def changed_by(name: str, by: str, what: str) -> str:
+    """What one who coaches an athlete has changed, for the others."""
+    return tr("{name}, by {who}: {what}", name=name, who=by, what=what)
+
+
 def brimline() -> str:
     return tr("Brimline")
 
@@ -121,6 +126,10 @@ def undo_yes_button() -> str:
     return tr("Take it back")
 
 
+def undo_times_button() -> str:
+    return tr("Take the times back")
+
+
 def undo_no_button() -> str:
     return tr("Leave it")
 
@@ -141,6 +150,19 @@ def left() -> str:
     return tr("Left as it is.")
 
 
+def athlete_told_event_back(coach: str, line: str) -> str:
+    """`line` describes the event that counts again; "" where there is none."""
+    if not line:
+        return tr(
+            "A correction: {name} has taken the event back, so none is set for you just now.",
+            name=coach,
+        )
+    return tr(
+        "A correction: {name} has taken the last change of your event back. It is again: {event}",
+        name=coach, event=line,
+    )  # fmt: skip
+
+
 # What each kept thing reads as
 
 
@@ -156,6 +178,19 @@ def sentence(what: str, detail: Detail, *, weight_unit: str, volume_unit: str) -
 
 def _day(detail: Detail) -> str:
     return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else tr("the day")
+
+
+def _event_set(detail: Detail) -> str:
+    """The event, with what it was before where there was one."""
+    kind = word(detail["kind"])
+    if not detail.get("was"):
+        return tr("set the event: {kind}, {day}", kind=kind, day=_day(detail))
+    earlier_kind, earlier_day = detail["was"]
+    return tr(
+        "set the event: {kind}, {day} (before that {earlier_kind}, {earlier_day})",
+        kind=kind, day=_day(detail), earlier_kind=word(earlier_kind),
+        earlier_day=figures.day(date.fromisoformat(earlier_day)),
+    )  # fmt: skip
 
 
 def _with_reason(said: str, detail: Detail) -> str:
@@ -255,6 +290,13 @@ def _signed(detail: Detail) -> str:
     return _with_reason(said, detail)
 
 
+def _to_coach(detail: Detail) -> str:
+    said = _quote(detail.get("text", ""))
+    if detail.get("to"):
+        return tr("wrote to {names} {words}", names=", ".join(detail["to"]), words=said)
+    return tr("wrote to the coach {words}", words=said)
+
+
 def _by_hand(detail: Detail) -> str:
     said = tr("set {day} by hand to {figure}", day=_day(detail), figure=_grams(detail))
     return _with_reason(said, detail)
@@ -304,16 +346,23 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "doctor's word noted": _plain(mark("noted that a doctor said yes")),
     "coach changed": _plain(mark("changed the coach")),
     "coach ended": _plain(mark("ended the coaching")),
+    "athlete left": lambda d: tr("ended the coaching with {name}", name=d["coach"]),
+    "proposal closed": lambda d: tr(
+        "left before there was a word on {grams} for {day}, so the plan holds",
+        grams=_grams(d),
+        day=_day(d),
+    ),
     "coach began": _plain(mark("took up the coaching")),
     "second coach joined": lambda d: tr(
         "{name} joined as second coach ({rights})", name=d["name"], rights=word(d["rights"])
     ),
     "second coach over": lambda d: tr("{name} is no longer second coach", name=d["name"]),
-    "event set": lambda d: tr("set the event: {kind}, {day}", kind=word(d["kind"]), day=_day(d)),
+    "event set": _event_set,
     "day set by hand": _by_hand,
     "held": _held,
     "hold ended": _plain(mark("ended the hold")),
     "taken back": lambda d: tr("took back: {what}", what=d["sentence"]),
+    "times taken back": lambda d: tr("took back: {what}", what=d["sentence"]),
     "decided": _decided,
     "signed off": _signed,
     "sign-off lapsed": lambda d: tr(
@@ -334,7 +383,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "message to athlete": lambda d: tr(
         "wrote to the athlete {words}", words=_quote(d.get("text", ""))
     ),
-    "message to coach": lambda d: tr("wrote to the coach {words}", words=_quote(d.get("text", ""))),
+    "message to coach": _to_coach,
     "alert opened": _alert(mark("{level} ({flag}) raised")),
     "alert repeated": _alert(mark("{level} ({flag}) repeated ({times})")),
     "alert no longer repeated": _alert(mark("{level} ({flag}) no longer repeated after a day")),
@@ -342,6 +391,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "second contact told": _alert(mark("{level} ({flag}) told to {contact}. Why: {why}")),
     "no second contact to tell": _alert(mark("{level} ({flag}) reached nobody else. Why: {why}")),
     "alert acknowledged": _alert(mark("{level} ({flag}) acknowledged")),
+    "alert closed": _alert(mark("{level} ({flag}) closed, because the coaching ended")),
     "journey": _plain(mark("planned the journey to the event")),
     "arrived": _plain(mark("arrived: mornings go by the event's clocks")),
     "day laid out": _plain(mark("laid out the timetable of the day")),

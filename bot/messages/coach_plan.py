@@ -236,6 +236,18 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
     return f"{figures.number(value)}{f' {unit}' if unit else ''}"
 
 
+def nobody_called(name: str) -> str:
+    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+
+
+def ask_whose_number(days_out: int, key: str, value: str) -> str:
+    """`value` as it was typed."""
+    return tr(
+        "Whose plan? {when}, {label}: {value}",
+        when=figures.days_out(days_out), label=tr(FIELD_WORDS[key]), value=value,
+    )  # fmt: skip
+
+
 def field_button(key: str) -> str:
     return tr(FIELDS[key][0])
 

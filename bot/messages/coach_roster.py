@@ -162,6 +162,10 @@ def state_missing() -> str:
     return tr("Has not checked in yet.")
 
 
+def state_asked_at(clock: str) -> str:
+    return tr("Is asked at {clock}, their time.", clock=clock)
+
+
 def state_paused() -> str:
     return tr("Paused by themself.")
 

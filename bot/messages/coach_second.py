@@ -111,6 +111,10 @@ def running_line(name: str, who_for: str, rights: str, until: date) -> str:
     )
 
 
+def beside(name: str, rights: str) -> str:
+    return tr("{name} ({rights})", name=name, rights=tr(RIGHTS[rights]))
+
+
 def nobody() -> str:
     return tr("Nobody stands beside you now.")
 

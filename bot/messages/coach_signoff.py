@@ -110,6 +110,10 @@ def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
     )
 
 
+def taken_back(by: str) -> str:
+    return tr("{name} has taken that word back. Use the newer message.", name=by)
+
+
 def plan_kept(by: str, carb_g: float, when: str) -> str:
     return tr("{by} kept the plan, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 

@@ -156,6 +156,15 @@ def moved(minutes: int, by: str, own: bool) -> str:
     return tr("Moved {minutes} min earlier ({by} said so). The rest of the day anew:", **values)
 
 
+def times_taken_back(by: str, *, own: bool) -> str:
+    if own:
+        return tr("You have taken back the last change of the day's times. They are again:")
+    return tr(
+        "A correction: {name} has taken back the last change of the day's times. They are again:",
+        name=by,
+    )
+
+
 def set_by_coach(coach: str) -> str:
     return tr("{coach} has set the times of your day.", coach=coach)
 
@@ -332,3 +341,7 @@ def too_late_to_top_up() -> str:
 
 def settled() -> str:
     return tr("That is settled already.")
+
+
+def settled_by(name: str) -> str:
+    return tr("{name} has answered this.", name=name)

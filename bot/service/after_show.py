@@ -16,6 +16,7 @@ from bot.service.asking import Registered
 from bot.service.handles import Command, Duty, Tap
 from bot.service.people import get_person, local_date, profile_of, speaking_to
 from bot.service.prompts import subject
+from bot.service.rights import others_coaching
 from bot.service.week import checkin_row, current_event
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -82,14 +83,14 @@ def answered(session: Session, person: Person, question: OpenQuestion, context: 
     alerts.raise_flags(session, profile, flags, day=row.date, context=context)
     if serious:
         return
-    own = profile.coach_id == profile.person_id
     coach = get_person(session, profile.coach_id)
+    own = coach.id == profile.person_id
     last = answers["_day"] >= DAYS
     found = {flag.id for flag in flags}
     if "after-show-complaint" in found or (answers["feels"] == OFF and not found):
         text = words.look_into_it(coach.first_name, own=own)
         if not found and not own:
-            _pass_on(session, profile, person, coach, answers.get("symptoms", []), context)
+            _pass_on(session, profile, person, answers.get("symptoms", []), context)
     elif found:
         text = words.rising(own=own)
     else:
@@ -154,13 +155,13 @@ def _pass_on(
     session: Session,
     profile: AthleteProfile,
     person: Person,
-    coach: Person,
     said: list[str],
     context: Context,
 ) -> None:
-    with speaking_to(coach):
-        text = words.coach_told(person.first_name, said)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    for coach in others_coaching(session, profile):
+        with speaking_to(coach):
+            text = words.coach_told(person.first_name, said)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 COMMANDS: tuple[Command, ...] = ()

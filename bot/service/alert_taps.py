@@ -9,6 +9,7 @@ from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import alerts as words
 from bot.messages import coach_figures as figures
+from bot.messages import leaving as leaving_words
 from bot.messages.common import their_time
 from bot.outbox import Button, Buttons, say
 from bot.service import deciding
@@ -30,7 +31,7 @@ from bot.service.people import (
     speaking_to,
 )
 from bot.service.rights import covered, given_to
-from bot.service.tapping import answer, rewrite
+from bot.service.tapping import answer, ask_sure, rewrite
 from bot.service.week import current_week, target_in_force
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import AlertRow
@@ -49,12 +50,20 @@ def alert_tapped(
         answer(session, incoming, context, words.not_your_alert())
         return
     if row.acknowledged_at is not None:
-        by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
-        said = words.acknowledged_already(by, _when(session, row, person))
+        said = _settled_already(session, row, person)
         answer(session, incoming, context, said)
         rewrite(session, incoming, alert_text(session, row, person, settled=said), context)
         return
     _acknowledge(session, person, row, incoming, context)
+
+
+def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
+    """What became of an alert that is no longer open."""
+    profile = profile_of(session, row.athlete_id)
+    by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+    if by is None and profile is not None and profile.coach_id != row.coach_id:
+        return leaving_words.coaching_over()
+    return words.acknowledged_already(by, _when(session, row, reader))
 
 
 def list_alerts(session: Session, person: Person, _rest: str, context: Context) -> None:
@@ -130,16 +139,10 @@ def ask_to_lift(
         say(session, chat_id=coach.chat_id, text=words.lift_waits(), now=context.now)
         return
     name = get_person(session, profile.person_id).first_name
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.lift_sure(name, own=coach.id == profile.person_id),
-        buttons=[
-            [
-                Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}"),
-                Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}"),
-            ]
-        ],
-    )  # fmt: skip
+    text = words.lift_sure(name, own=coach.id == profile.person_id)
+    yes = Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}")
+    no = Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}")
+    ask_sure(session, coach, text, yes, no, context)
 
 
 def lift(

@@ -14,7 +14,7 @@ from bot.messages import alerts as words
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import notes
 from bot.service.people import get_person, profile_of, record, speaking_to
-from bot.service.rights import second_coaches
+from bot.service.rights import others_coaching, second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import AgendaRow, OutboxRow
@@ -45,6 +45,7 @@ SAID_BY = {
     "water-under-target": "water-under-adequate",
     "water-over-target": "water-over-guard-rail",
 }
+MISSED = "missed-check-in"
 # What a plan or a whole week shows would be news only once.
 ONCE_A_WEEK = frozenset({"low-energy-availability", "weekly-loss-fast"})
 
@@ -108,18 +109,23 @@ def told_of(session: Session, row: AlertRow) -> list[Person]:
 
 
 def note(
-    session: Session, profile: AthleteProfile, words_for: Callable[[], str], context: Context
+    session: Session,
+    profile: AthleteProfile,
+    words_for: Callable[[], str],
+    context: Context,
+    *,
+    once: bool = False,
 ) -> None:
     """Something that needs no word: silent, gathered, and held in quiet hours.
 
     To those who coach somebody else, each in their language; on their own, athletes read it with
-    their target.
+    their target. With `once`, the same words are not noted twice within a day.
     """
-    if profile.coach_id != profile.person_id:
-        coach = get_person(session, profile.coach_id)
-        for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
-            with speaking_to(person):
-                notes.tell(session, person, profile.person_id, words_for(), context)
+    for person in others_coaching(session, profile):
+        with speaking_to(person):
+            text = words_for()
+            if not (once and notes.noted(session, person, profile.person_id, text, context)):
+                notes.tell(session, person, profile.person_id, text, context)
 
 
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -267,6 +273,8 @@ def _note_advisory(session: Session, row: AlertRow, coach: Person, context: Cont
     profile = profile_of(session, row.athlete_id)
     assert profile is not None
     for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
+        if person.id == row.athlete_id and row.flag == MISSED:
+            continue  # told as the athlete already
         with speaking_to(person):
             notes.tell(session, person, row.athlete_id, alert_text(session, row, person), context)
 

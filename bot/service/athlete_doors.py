@@ -9,6 +9,7 @@ from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.messages import deletion as deletion_words
+from bot.messages import leaving as leaving_words
 from bot.messages import photos as photo_words
 from bot.messages.athlete import menu
 from bot.service import (
@@ -16,6 +17,7 @@ from bot.service import (
     checkins,
     compare,
     deletion,
+    leaving,
     morning_duties,
     onboarding,
     photo_rows,
@@ -38,6 +40,7 @@ COMMANDS = (
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
     Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu),
     Command("settings", ATHLETE, athlete_views.settings, partial(menu, "settings")),
+    Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu),
     Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
     Command("pause", ATHLETE, athlete_views.pause, partial(menu, "pause")),
     Command("resume", ATHLETE, athlete_views.resume, partial(menu, "resume")),
@@ -46,6 +49,7 @@ COMMANDS = (
 TAPS = (
     Tap("k", ATHLETE, checkins.tapped),
     Tap("set", ATHLETE, athlete_views.change_setting),
+    Tap("leave", ATHLETE, leaving.tapped),
     Tap("gone", ATHLETE, deletion.tapped),
     Tap("ph", ATHLETE, photo_taps.tapped),
 )

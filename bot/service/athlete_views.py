@@ -11,12 +11,14 @@ from bot.flows.onboarding import zone_of
 from bot.flows.settings import SETTINGS
 from bot.incoming import Incoming
 from bot.messages import athlete as words
-from bot.messages import common
+from bot.messages import common, on_your_own
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
-from bot.service.people import get_person, local_date, profile_of, record, speaking_to
+from bot.service.notes import quiet_now
+from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
+from bot.service.rights import others_coaching
 from bot.service.week import checkin_row, current_week, day_set, target_in_force
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.week import CheckInRow
@@ -187,7 +189,8 @@ def pause(session: Session, person: Person, rest: str, context: Context) -> None
     profile = active(session, person, context)
     if profile is not None:
         _set_status(session, person, profile, AthleteStatus.PAUSED, context)
-        say(session, chat_id=person.chat_id, text=words.paused(), now=context.now)
+        text = on_your_own.paused() if is_own_coach(profile) else words.paused()
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
 def resume(session: Session, person: Person, rest: str, context: Context) -> None:
@@ -211,10 +214,10 @@ def _set_status(
     session.add(profile)
     record(session, profile.person_id, status.value, context, by=person.id)
     schedule(session, profile, context=context)
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        told = (
-            words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
-        )
+    told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
+    for coach in others_coaching(session, profile):
         with speaking_to(coach):
-            say(session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now)
+            say(
+                session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now,
+                silent=quiet_now(session, coach, context),
+            )  # fmt: skip

@@ -21,13 +21,13 @@ from bot.messages.next_load import learnt_button
 from bot.messages.outlook import forecast_button
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
-from bot.service import desk
+from bot.service import card_lines, desk
 from bot.service.learnt import something_learnt
 from bot.service.people import get_person
 from bot.service.planning import event_line
 from bot.service.rights import is_first_coach
 from bot.service.signoff import morning_line
-from bot.service.standing import decided_line, look, standing
+from bot.service.standing import Seen, decided_line, look, standing
 from bot.service.tapping import answer, rewrite
 from bot.service.week import current_week, reported_symptoms, target_in_force
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -54,16 +54,20 @@ def card(
 ) -> tuple[str, Buttons]:
     name = get_person(session, profile.person_id).first_name
     own = coach.id == profile.person_id
-    lines = _card_lines(session, profile, context)
+    (seen,) = look(session, [profile], context)
+    lines = _card_lines(session, profile, seen, context, own=own)
     first = is_first_coach(coach, profile)
     learnt = something_learnt(session, profile)
-    return words.card(name, lines), _card_buttons(
-        profile, name, own=own, first=first, learnt=learnt
-    )
+    buttons = [
+        *card_lines.open_buttons(session, profile, seen, own=own),
+        *_card_buttons(profile, name, own=own, first=first, learnt=learnt),
+    ]
+    return words.card(name, lines), buttons
 
 
-def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> list[str]:
-    (seen,) = look(session, [profile], context)
+def _card_lines(
+    session: Session, profile: AthleteProfile, seen: Seen, context: Context, *, own: bool
+) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(session, profile)
     lines = [_event_words(profile, seen.event, context)]
@@ -80,8 +84,14 @@ def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> 
     if profile.zone is not None:
         at = f"{profile.prompt_time:%H:%M}"
         lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
+    if week is not None:
+        lines.append(card_lines.limits_line(week, profile))
     lines.append(standing(seen, context).state)
-    return lines
+    lines += card_lines.open_lines(session, profile, seen.waiting, own=own)
+    lines.append(card_lines.note_line(session, profile, today))
+    lines.append(card_lines.pictures_line(session, profile))
+    lines.append(card_lines.contacts_line(session, profile))
+    return [line for line in lines if line]
 
 
 def _also_told(

@@ -11,12 +11,13 @@ from bot.messages import coach as words
 from bot.messages import coach_plan as plan_words
 from bot.outbox import Button, say
 from bot.service import onboarding
+from bot.service.alert_taps import alert_tapped
 from bot.service.card import card
 from bot.service.deciding import latest_decision
 from bot.service.people import get_person, local_date, record, speaking_to
 from bot.service.planning import week_changed
-from bot.service.signoff_taps import ask_day_by_hand
-from bot.service.tapping import answer, rewrite
+from bot.service.signoff_taps import ask_day_by_hand, sign_tapped
+from bot.service.tapping import answer, ask_sure, rewrite
 from bot.service.week import current_week
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 
@@ -61,6 +62,43 @@ def show_answers(
         else plan_words.no_measures_yet(name)
     )
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
+
+
+def sign_from_card(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """Buttons "c:sign:ATHLETE:approve|other|keep:ID": the word on a proposal; the card follows."""
+    sign_tapped(session, coach, rest, incoming, context)
+    _again(session, coach, profile, incoming, context)
+
+
+def acknowledge_from_card(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """Buttons "c:ack:ATHLETE:ID"."""
+    alert_tapped(session, coach, ["ack", *rest], incoming, context)
+    _again(session, coach, profile, incoming, context)
+
+
+def _again(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    text, buttons = card(session, coach, profile, context)
+    rewrite(session, incoming, text, context, buttons)
 
 
 def set_by_hand(
@@ -109,8 +147,7 @@ def turn_tomorrow(
     )  # fmt: skip
     said = words.always_tomorrow_changed(always_tomorrow=profile.always_tomorrow)
     answer(session, incoming, context, said)
-    text, buttons = card(session, coach, profile, context)
-    rewrite(session, incoming, text, context, buttons)
+    _again(session, coach, profile, incoming, context)
 
 
 def ask_doctor(
@@ -127,16 +164,10 @@ def ask_doctor(
         say(session, chat_id=coach.chat_id, text=words.doctor_not_waiting(), now=context.now)
         return
     name = get_person(session, profile.person_id).first_name
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.doctor_sure(name, own=coach.id == profile.person_id),
-        buttons=[
-            [
-                Button(words.doctor_yes_button(), f"c:doctor-yes:{profile.person_id}"),
-                Button(words.not_yet_button(), f"c:doctor-no:{profile.person_id}"),
-            ]
-        ],
-    )  # fmt: skip
+    text = words.doctor_sure(name, own=coach.id == profile.person_id)
+    yes = Button(words.doctor_yes_button(), f"c:doctor-yes:{profile.person_id}")
+    no = Button(words.not_yet_button(), f"c:doctor-no:{profile.person_id}")
+    ask_sure(session, coach, text, yes, no, context)
 
 
 def doctor_said_yes(

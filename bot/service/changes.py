@@ -8,9 +8,12 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.context import Context
+from bot.service.people import local_date
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile
-from bot.store.week import DaySetRow
+from bot.store.stage import StageRow
+from bot.store.trip import TripRow
+from bot.store.week import DaySetRow, EventRow
 
 Before = dict[str, Any]
 
@@ -29,6 +32,39 @@ def days_before(session: Session, profile: AthleteProfile, today: date) -> list[
         }
         for row in session.exec(query.order_by(col(DaySetRow.date)))
     ]
+
+
+def standing_before(session: Session, profile: AthleteProfile, context: Context) -> Before:
+    """What a change may overrule: the figures from today on, and the hold that runs."""
+    today = local_date(profile, context)
+    hold = running_hold(session, profile.person_id, today)
+    return {
+        "days": days_before(session, profile, today),
+        "hold": hold.id if hold is not None else None,
+    }
+
+
+def restore_hold(
+    session: Session, profile: AthleteProfile, hold_id: int | None, context: Context
+) -> None:
+    """The hold that ran before runs again, and no other does."""
+    end_hold(session, profile.person_id, local_date(profile, context), context)
+    hold = session.get(HoldRow, hold_id) if hold_id is not None else None
+    if hold is not None:
+        hold.ended_at = None
+        session.add(hold)
+    session.flush()
+
+
+def day_follows_event(session: Session, earlier: EventRow, event: EventRow) -> None:
+    """On the same day in the same place, the timetable and the journey are those of the new event."""
+    if (earlier.day, earlier.zone) != (event.day, event.zone):
+        return
+    for table in (StageRow, TripRow):
+        for row in session.exec(select(table).where(col(table.event_id) == earlier.id)).all():
+            row.event_id = event.id or 0
+            session.add(row)
+    session.flush()
 
 
 def restore_days(
@@ -89,3 +125,12 @@ def differences(before: dict[str, Any] | None, after: dict[str, Any]) -> dict[st
     return {
         key: [before.get(key), value] for key, value in after.items() if before.get(key) != value
     }
+
+
+def days_changed(before: list[dict[str, Any]], after: list[dict[str, Any]]) -> list[dict[str, Any]]:
+    """The days of a plan that differ from the version before, each with what differs."""
+    return [
+        {"days_out": new["days_out"], "fields": differences(old, new)}
+        for old, new in zip(before, after, strict=False)
+        if old != new
+    ]

@@ -17,9 +17,9 @@ from bot.messages import checkin as words
 from bot.messages import common
 from bot.messages.refusals import refusal_text
 from bot.outbox import Button, answer_tap, say
-from bot.service import asking, photos, prompts
+from bot.service import alerts, asking, photos, prompts
 from bot.service.deciding import decide_checkin
-from bot.service.people import get_person, local_date, profile_of, record, speaking_to
+from bot.service.people import get_person, local_date, profile_of, record
 from bot.service.week import (
     Week,
     checkin_row,
@@ -120,16 +120,17 @@ def take(
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
     """What was said beside the numbers goes to the coach too, silently."""
-    if profile.coach_id == profile.person_id:
+    if not words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note):
         return
-    coach, person = get_person(session, profile.coach_id), get_person(session, profile.person_id)
-    with speaking_to(coach):
-        told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
-        if told:
-            say(
-                session, chat_id=coach.chat_id, now=context.now, silent=True,
-                text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
-            )  # fmt: skip
+    person = get_person(session, profile.person_id)
+    alerts.note(
+        session, profile,
+        lambda: words.passed_on(
+            person.first_name,
+            words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note),
+        ),
+        context, once=True,
+    )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:

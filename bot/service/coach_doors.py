@@ -48,6 +48,7 @@ from bot.service import (
     picture,
     plan_numbers,
     plan_reviewing,
+    plan_typed,
     planning,
     roster,
     second_coach,
@@ -78,6 +79,7 @@ ON_CARD: Mapping[str, OnCard] = {
     "plan": plan_numbers.show_plan,
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
+    "set": plan_typed.set_tapped,
     "sheet": sheets.offer_sheet,
     "photos": compare.show_photos,
     "cmp": compare.compare_athlete,
@@ -90,6 +92,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "limits": limit_setting.show_limits,
     "limits-use": limit_setting.use_suggested_limits,
     "lim": limit_setting.ask_limit,
+    "sign": card_actions.sign_from_card,
+    "ack": card_actions.acknowledge_from_card,
     "why": card_actions.show_why,
     "answers": card_actions.show_answers,
     "picture": picture.show_picture,
@@ -149,6 +153,7 @@ COMMANDS = (
     Command("templates", COACHING, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
+    Command("write", ATHLETE, messages_across.write, words.write_menu),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
 )
 

@@ -3,20 +3,20 @@
 from __future__ import annotations
 
 from dataclasses import replace
-from datetime import date
+from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
 from bot.context import Context
 from bot.messages import athlete as words
-from bot.messages import safety
+from bot.messages import on_your_own, safety
 from bot.messages.alert_causes import cause
 from bot.messages.checkin import no_plan_yet, nothing_planned_today
 from bot.messages.outlook import outlook_line
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
 from bot.service import alerts, signoff
-from bot.service.people import get_person, local_date, record, speaking_to
+from bot.service.people import get_person, is_own_coach, local_date, record, speaking_to
 from bot.service.week import (
     Week,
     build_case,
@@ -40,10 +40,12 @@ def decide_checkin(
     context: Context,
     lead: str = "",
     told_anew: bool = True,
+    answer_by: datetime | None = None,
 ) -> DecisionRow | None:
     """Decide on this check-in as it stands now; an earlier decision on it is replaced.
 
-    `told_anew` is False where not the answers but something around them changed.
+    `told_anew` is False where not the answers but something around them changed. `answer_by`: the
+    deadline of a proposal that had been put before the coach already.
 
     Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
     and larger changes to the coach. None where there is no week to decide on yet.
@@ -85,7 +87,7 @@ def decide_checkin(
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         freeze(session, profile, decision.rule, context)
     _put_in_force(session, week, decision, decided, context)
-    _bring_to_coach(session, profile, decision, decided, context, told_anew)
+    _bring_to_coach(session, profile, decision, decided, context, told_anew, answer_by)
     with speaking_to(person):
         _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
     return decided
@@ -98,11 +100,26 @@ def redecide(session: Session, profile: AthleteProfile, *, context: Context, bec
     if row is None:
         send_target(session, profile, today, context=context, because=because)
         return
+    decide_again(session, profile, row, context=context, because=because)
+
+
+def decide_again(
+    session: Session,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    context: Context,
+    because: str,
+    answer_by: datetime | None = None,
+) -> None:
+    """Decide this check-in again, in which no answer has changed."""
     row.revision += 1
     session.add(row)
     with speaking_to(get_person(session, profile.person_id)):
         lead = words.because(because, own=profile.coach_id == profile.person_id)
-    decide_checkin(session, profile, row, context=context, lead=lead, told_anew=False)
+    decide_checkin(
+        session, profile, row, context=context, lead=lead, told_anew=False, answer_by=answer_by
+    )
 
 
 def send_target(
@@ -192,12 +209,13 @@ def _bring_to_coach(
     decided: DecisionRow,
     context: Context,
     told_anew: bool,
+    answer_by: datetime | None,
 ) -> None:
     alerts.raise_flags(
         session, profile, decision.flags, day=decision.date, context=context, told_anew=told_anew
     )
     if decision.needs_sign_off:
-        signoff.ask_coach(session, profile, decided, context=context)
+        signoff.ask_coach(session, profile, decided, context=context, answer_by=answer_by)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
         athlete = get_person(session, profile.person_id)
         alerts.note(
@@ -208,7 +226,9 @@ def _bring_to_coach(
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
-    return reason(decided.decision, profile.weight_unit, profile.volume_unit)
+    """The reason as the athlete reads it."""
+    own = on_your_own.reason(decided.decision["rule"]) if is_own_coach(profile) else ""
+    return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
 
 
 def _tell_athlete(
@@ -243,13 +263,14 @@ def _tell_athlete(
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     causes = _caution_causes(profile, decision)
+    caution_line = on_your_own.caution_line if is_own_coach(profile) else safety.caution_line
     text = words.target_message(
         decision.sets_date,
         decision.days_out,
         words.target_lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
-        caution=safety.caution_line(causes) if causes else "",
+        caution=caution_line(causes) if causes else "",
     )
     say(
         session, chat_id=person.chat_id, text=text, now=context.now,

@@ -15,8 +15,9 @@ from bot.incoming import Incoming
 from bot.messages import deletion as words
 from bot.outbox import Button, say, set_menu
 from bot.service.alerts import open_alerts
-from bot.service.people import get_person, profile_of, speaking_to
+from bot.service.people import forget_kept, get_person, profile_of, speaking_to
 from bot.service.photo_rows import delete_all_photos
+from bot.service.rights import others_coaching
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables import metadata
@@ -55,17 +56,18 @@ def _delete(
     session: Session, person: Person, profile: AthleteProfile, incoming: Incoming, context: Context
 ) -> None:
     person_id, chat_id = profile.person_id, person.chat_id
-    coach = get_person(session, profile.coach_id)
+    coaches = others_coaching(session, profile)
     urgent = any(row.level != Level.ADVISORY for row in open_alerts(session, person_id))
     delete_all_photos(session, person_id, context)
     _delete_traffic(session, person_id, chat_id, incoming)
     _delete_rows(session, person_id)
     # What the session remembers of the rows is out of date now.
+    forget_kept(session)
     session.expire_all()
     if _delete_person(session, person_id):
         set_menu(session, chat_id=chat_id, commands=(), now=context.now)
     say(session, chat_id=chat_id, text=words.done(), now=context.now)
-    if coach.id != person_id:
+    for coach in coaches:
         with speaking_to(coach):
             text = words.coach_told(incoming.first_name, warning_open=urgent)
             say(session, chat_id=coach.chat_id, text=text, now=context.now)

@@ -91,7 +91,12 @@ def _sections(session: Session, coach: Person, since: datetime, context: Context
     came = _who_checked_in(session, everybody, since)
     in_names = [_name(coach, seen) for seen in everybody if seen.profile.person_id in came]
     waited_for = [_name(coach, seen) for found, seen in ranked if found.rank == ASKED]
-    notes = [words.note_line(note.text) for note in notes_since(session, coach, since)]
+    seen_of = {seen.profile.person_id for seen in everybody}
+    notes = [
+        words.note_line(note.text)
+        for note in notes_since(session, coach, since)
+        if note.athlete_id in seen_of
+    ]
     sections: list[tuple[str, list[str]]] = [
         (words.needs_you(len(needs)), needs),
         (words.today(), stage),
@@ -129,7 +134,7 @@ def _changed(
 
 def _outcome(row: DecisionRow) -> str:
     assert row.carb_g is not None
-    if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT):
+    if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT, DecisionStatus.CLOSED):
         return words.not_taken(row.carb_g, row.sets_date)
     if row.status == DecisionStatus.OTHER_FIGURE:
         return words.other_figure(row.carb_g, row.sets_date)

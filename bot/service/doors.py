@@ -6,6 +6,7 @@ roles that may use them, flows, timed duties. What is not listed there does not 
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from contextlib import nullcontext
 
 from sqlmodel import Session, select
@@ -24,6 +25,7 @@ from bot.service import (
     documents,
     food_doors,
     invitations,
+    plan_typed,
     ready_doors,
     safety_watch,
     second_coach,
@@ -36,10 +38,11 @@ from bot.service import (
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
 from bot.service.people import meet, person_in_chat, profile_of, speaking_to
+from bot.service.reading_along import note_to_others
 from bot.service.rights import given_to
 from bot.service.tapping import answer
 from bot.store.desk import Rights
-from bot.store.people import Person
+from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
 
@@ -125,6 +128,7 @@ def _taken_in(
         return
     else:
         _known(session, person, incoming, context)
+        note_to_others(session, person, context)
         person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
         refresh_menu(session, person, context)
@@ -147,7 +151,7 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         checkins.edited(session, person, incoming, context)
     elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
         _command(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context):
+    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context, asked):
         return
     elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
         # The morning's numbers may stand under its pictures.
@@ -158,10 +162,18 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
 
 
-def _says_all(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
-    """Whether the text was a whole thing by itself: a morning in one line, or word of a delay."""
-    return checkins.one_line(session, person, incoming, context) or stage_views.heard_delay(
-        session, person, incoming.text, context
+def _says_all(
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    context: Context,
+    asked: Sequence[OpenQuestion],
+) -> bool:
+    """Whether the text was a whole thing by itself: a morning, word of a delay, a number of a plan."""
+    return (
+        checkins.one_line(session, person, incoming, context)
+        or stage_views.heard_delay(session, person, incoming.text, context)
+        or plan_typed.heard(session, person, incoming.text, FLOWS, context, asked=asked)
     )
 
 

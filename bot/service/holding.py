@@ -14,7 +14,7 @@ from bot.messages import coach_holding as words
 from bot.messages import coach_signoff as figure_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding
-from bot.service.changes import days_before, running_hold
+from bot.service.changes import running_hold, standing_before
 from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.signoff_taps import question_context, say_frozen
 from bot.service.tapping import answer, rewrite
@@ -71,7 +71,7 @@ def hold_given(session: Session, coach: Person, question: OpenQuestion, context:
         return
     first = max(today, date.fromisoformat(answers["_first"]))
     carb_g, because = answers["carb_g"], answers.get("because", "")
-    before = {"days": days_before(session, profile, today)}
+    before = standing_before(session, profile, context)
     for number in range((last - first).days + 1):
         day = first + timedelta(days=number)
         set_day(session, profile.person_id, day, carb_g, by="coach", context=context)
@@ -81,18 +81,19 @@ def hold_given(session: Session, coach: Person, question: OpenQuestion, context:
     )  # fmt: skip
     session.add(hold)
     session.flush()
-    record(
-        session, profile.person_id, "held", context, by=coach.id, hold=hold.id,
-        day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
-        before=before,
-    )  # fmt: skip
     own = coach.id == profile.person_id
     text = words.held(athlete.first_name, carb_g, last, own=own)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    said = []
     if not own:
         with speaking_to(athlete):
             text = words.athlete_told_held(coach.first_name, carb_g, last)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+    record(
+        session, profile.person_id, "held", context, by=coach.id, hold=hold.id,
+        day=first.isoformat(), last=last.isoformat(), carb_g=carb_g, because=because,
+        before=before, said=said,
+    )  # fmt: skip
     deciding.redecide(session, profile, context=context, because="held")
 
 
@@ -112,22 +113,23 @@ def end_hold(
         rewrite(session, incoming, words.nothing_held(), context)
         return
     athlete = get_person(session, profile.person_id)
-    before = {"days": days_before(session, profile, today)}
+    before = standing_before(session, profile, context)
     for row in _held_days(session, hold, today):
         session.delete(row)
     hold.ended_at = context.now
     session.add(hold)
     session.flush()
-    record(
-        session, profile.person_id, "hold ended", context, by=coach.id, hold=hold.id,
-        day=today.isoformat(), last=hold.last.isoformat(), before=before,
-    )  # fmt: skip
     own = coach.id == profile.person_id
     rewrite(session, incoming, words.ended(athlete.first_name, own=own), context)
+    said = []
     if not own:
         with speaking_to(athlete):
             text = words.athlete_told_ended(coach.first_name)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            said = [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+    record(
+        session, profile.person_id, "hold ended", context, by=coach.id, hold=hold.id,
+        day=today.isoformat(), last=hold.last.isoformat(), before=before, said=said,
+    )  # fmt: skip
     deciding.redecide(session, profile, context=context, because="hold-ended")
 
 

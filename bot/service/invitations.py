@@ -197,6 +197,7 @@ def coach_change_answered(
         _tell(session, person, words.settle_first(_called(old, person)), context)
         return
     _use(session, invite, person, context)
+    ending.let_go(session, profile, old, context)
     profile.coach_id = coach.id or 0
     session.add(profile)
     record(session, profile.person_id, "coach changed", context, by=person.id, to=coach.id)

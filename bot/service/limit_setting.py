@@ -13,8 +13,8 @@ from bot.messages import coach_limits as limit_words
 from bot.messages import coach_plan as words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
-from bot.service.changes import days_before, differences
-from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.changes import differences, standing_before
+from bot.service.people import get_person, own_athlete, record
 from bot.service.plan_numbers import first_things_first
 from bot.service.planning import say_problems, week_changed
 from bot.service.tapping import answer, rewrite
@@ -197,7 +197,7 @@ def _keep_limits(
         limits=row.id, bounds=row.bounds,
         before={
             "limits": earlier.id if earlier is not None else None,
-            "days": days_before(session, profile, local_date(profile, context)),
+            **standing_before(session, profile, context),
         },
         changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
     )  # fmt: skip

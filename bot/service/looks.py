@@ -10,6 +10,7 @@ from bot.messages import common
 from bot.messages import outlook as words
 from bot.outbox import Button, edit, say
 from bot.service import next_load
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, own_athlete, record, speaking_to
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, Person
@@ -25,6 +26,7 @@ def ask_look(session: Session, profile: AthleteProfile, event: EventRow, context
             session, chat_id=coach.chat_id, now=context.now, dedupe=f"look:{event.id}",
             text=words.ask_look(athlete.first_name, event.kind),
             buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
+            silent=quiet_now(session, coach, context),
         )  # fmt: skip
 
 

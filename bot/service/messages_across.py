@@ -2,17 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
+
 from sqlmodel import Session
 
 from bot.context import Context
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.incoming import Incoming
 from bot.messages import coach as words
+from bot.messages import leaving as leaving_words
 from bot.outbox import Button, say
-from bot.service import asking
+from bot.service import asking, notes
 from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
+from bot.service.signoff import signers
 from bot.service.tapping import answer
-from bot.store.people import AthleteProfile, OpenQuestion, Person
+from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 
 
 def ask_message(
@@ -34,33 +38,40 @@ def ask_message(
 def message_given(
     session: Session, coach: Person, question: OpenQuestion, context: Context
 ) -> None:
+    """To the athlete, with a way to answer; whoever else coaches them reads it in their own time."""
     profile = own_athlete(session, coach, question.subject_id or 0)
     if profile is None:
         say(session, chat_id=coach.chat_id, text=words.not_your_athlete(), now=context.now)
         return
-    athlete = get_person(session, profile.person_id)
+    athlete, said = get_person(session, profile.person_id), question.answers["text"]
+    first = get_person(session, profile.coach_id)
     with speaking_to(athlete):
-        text = words.from_coach(coach.first_name, question.answers["text"])
-        button = [[Button(words.reply_button(), "reply:coach")]]
+        text = (
+            words.from_coach(coach.first_name, said)
+            if first.id == coach.id
+            else words.from_second_coach(coach.first_name, first.first_name, said)
+        )
+        button = [[Button(words.reply_button(), f"reply:{coach.id}")]]
         say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
-    _confirm(session, coach, athlete, context)
+    _confirm(session, coach, [athlete], context)
+    _note(session, profile, coach, [athlete], said, context)
     record(
-        session, profile.person_id, "message to athlete", context, by=coach.id,
-        text=question.answers["text"],
+        session, profile.person_id, "message to athlete", context, by=coach.id, text=said
     )  # fmt: skip
+
+
+def write(session: Session, athlete: Person, _rest: str, context: Context) -> None:
+    """/write: an athlete's own word, to all who coach them."""
+    _ask_athlete(session, athlete, None, context)
 
 
 def reply_tapped(
-    session: Session, athlete: Person, _arguments: list[str], incoming: Incoming, context: Context
+    session: Session, athlete: Person, arguments: list[str], incoming: Incoming, context: Context
 ) -> None:
-    """The athlete's button under a coach's message."""
+    """Buttons "reply:PERSON" under a message: the answer goes to whoever sent it."""
     answer(session, incoming, context)
-    profile = profile_of(session, athlete.id)
-    assert profile is not None
-    asking.open_question(
-        session, athlete, TO_COACH, context=context, subject_id=athlete.id,
-        answers={"_coach": get_person(session, profile.coach_id).first_name},
-    )  # fmt: skip
+    number = arguments[0] if arguments else ""
+    _ask_athlete(session, athlete, int(number) if number.isdigit() else None, context)
 
 
 def reply_given(
@@ -68,18 +79,83 @@ def reply_given(
 ) -> None:
     profile = profile_of(session, athlete.id)
     assert profile is not None
-    coach = get_person(session, profile.coach_id)
-    with speaking_to(coach):
-        text = words.from_athlete(athlete.first_name, question.answers["text"])
-        button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
-        say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=button)
-    _confirm(session, athlete, coach, context)
+    refused = _nobody(profile)
+    if refused:
+        say(session, chat_id=athlete.chat_id, text=refused, now=context.now)
+        return
+    readers, said = (
+        _readers(session, profile, question.answers.get("_to")),
+        question.answers["text"],
+    )
+    for reader in readers:
+        with speaking_to(reader):
+            button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
+            say(
+                session, chat_id=reader.chat_id, now=context.now, buttons=button,
+                text=words.from_athlete(athlete.first_name, said),
+                silent=notes.quiet_now(session, reader, context),
+            )  # fmt: skip
+    _confirm(session, athlete, readers, context)
+    _note(session, profile, athlete, readers, said, context)
     record(
-        session, profile.person_id, "message to coach", context, by=athlete.id,
-        text=question.answers["text"],
+        session, profile.person_id, "message to coach", context, by=athlete.id, text=said,
+        to=[reader.first_name for reader in readers],
     )  # fmt: skip
 
 
-def _confirm(session: Session, sender: Person, reader: Person, context: Context) -> None:
-    said = words.message_sent if reader.reachable else words.message_may_not_arrive
-    say(session, chat_id=sender.chat_id, text=said(reader.first_name), now=context.now)
+def _ask_athlete(session: Session, athlete: Person, to: int | None, context: Context) -> None:
+    profile = profile_of(session, athlete.id)
+    assert profile is not None
+    refused = _nobody(profile)
+    if refused:
+        say(session, chat_id=athlete.chat_id, text=refused, now=context.now)
+        return
+    names = [reader.first_name for reader in _readers(session, profile, to)]
+    asking.open_question(
+        session, athlete, TO_COACH, context=context, subject_id=athlete.id,
+        answers={"_coach": ", ".join(names), "_to": to},
+    )  # fmt: skip
+
+
+def _nobody(profile: AthleteProfile) -> str:
+    """Why there is nobody to write to; "" where there is."""
+    if profile.status in (AthleteStatus.ENDED, AthleteStatus.DECLINED):
+        return leaving_words.nobody_coaches_you()
+    return words.nobody_else() if profile.coach_id == profile.person_id else ""
+
+
+def _readers(session: Session, profile: AthleteProfile, to: int | None) -> list[Person]:
+    """The one who is answered, while they coach the athlete; the coach in place of one who does not
+    any more; all who do, where nobody is answered.
+    """
+    everybody = signers(session, profile)
+    if to is None:
+        return everybody
+    return [one for one in everybody if one.id == to] or everybody[:1]
+
+
+def _note(
+    session: Session,
+    profile: AthleteProfile,
+    sender: Person,
+    readers: Sequence[Person],
+    said: str,
+    context: Context,
+) -> None:
+    """Those who coach the athlete too, and neither wrote it nor got it, can read along."""
+    concerned = {sender.id, *(reader.id for reader in readers)}
+    to = ", ".join(reader.first_name for reader in readers)
+    for other in signers(session, profile):
+        if other.id not in concerned:
+            with speaking_to(other):
+                text = words.read_along(sender.first_name, to, said)
+                notes.tell(session, other, profile.person_id, text, context)
+
+
+def _confirm(session: Session, sender: Person, readers: Sequence[Person], context: Context) -> None:
+    for said, names in (
+        (words.message_sent, [one.first_name for one in readers if one.reachable]),
+        (words.message_may_not_arrive, [one.first_name for one in readers if not one.reachable]),
+    ):
+        if names:
+            say(session, chat_id=sender.chat_id, text=said(", ".join(names)), now=context.now)

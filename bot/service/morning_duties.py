@@ -7,9 +7,10 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE
 from bot.messages import athlete as words
+from bot.messages import on_your_own
 from bot.outbox import say
 from bot.service import after_show, alerts, asking, checkins, looks, prompts
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.service.week import (
     athlete_of,
     baseline_of,
@@ -64,7 +65,8 @@ def missed(session: Session, duty: AgendaRow, context: Context) -> None:
     if question is not None:
         asking.close(session, question, context)
     person = get_person(session, profile.person_id)
-    say(session, chat_id=person.chat_id, text=words.missed(), now=context.now)
+    text = on_your_own.missed() if is_own_coach(profile) else words.missed()
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
     record(session, profile.person_id, "missed", context, by=None)
     week = current_week(session, profile)
     if week is None:

@@ -63,10 +63,36 @@ def held_notes(session: Session, coach: Person) -> list[CoachNote]:
     return list(session.exec(query.order_by(col(CoachNote.id))))
 
 
+def noted(session: Session, coach: Person, athlete_id: int, text: str, context: Context) -> bool:
+    """Whether the coach has been noted these very words about this athlete within a day."""
+    query = select(CoachNote.id).where(
+        CoachNote.coach_id == coach.id,
+        CoachNote.athlete_id == athlete_id,
+        CoachNote.text == text,
+        CoachNote.at > context.now - timedelta(days=1),
+    )
+    return session.exec(query).first() is not None
+
+
+def forget_held(session: Session, athlete_id: int) -> None:
+    """What was held about an athlete who is not coached any more is not told after all."""
+    held = select(CoachNote).where(
+        CoachNote.athlete_id == athlete_id, col(CoachNote.outbox_id).is_(None)
+    )
+    for note in session.exec(held).all():
+        session.delete(note)
+    session.flush()
+
+
 def notes_since(session: Session, coach: Person, since: datetime) -> list[CoachNote]:
     """Notes from then on, told or held, the oldest first."""
     query = select(CoachNote).where(CoachNote.coach_id == coach.id, CoachNote.at > since)
     return list(session.exec(query.order_by(col(CoachNote.id))))
+
+
+def quiet_now(session: Session, coach: Person, context: Context) -> bool:
+    """Whether what is no alert should come without a sound just now."""
+    return quiet_until(session, coach, context.now) is not None
 
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:

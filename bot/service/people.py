@@ -15,6 +15,8 @@ from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 
+KEPT = "kept"  # where a session remembers what was kept in it
+
 
 def meet(session: Session, incoming: Incoming, context: Context) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
@@ -106,6 +108,11 @@ def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool
     return coach.id != profile.person_id and session.exec(query).first() is not None
 
 
+def is_own_coach(profile: AthleteProfile) -> bool:
+    """Whether nobody else coaches the athlete, so that nobody else is told of them."""
+    return profile.coach_id == profile.person_id
+
+
 def local_date(profile: AthleteProfile, context: Context) -> date:
     """Today where the athlete is."""
     return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()
@@ -121,13 +128,23 @@ def record(
     **detail: object,
 ) -> None:
     """Keep who did what, when and why; whoever has the roster open sees it soon."""
-    session.add(
-        HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
-    )
+    row = HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
+    session.add(row)
+    session.info.setdefault(KEPT, []).append(row)
     profile = profile_of(session, athlete_id)
     if profile is not None:
         for coach_id in (profile.coach_id, *_fellows(session, profile)):
             roster_stale(session, coach_id, context)
+
+
+def kept_now(session: Session) -> list[HistoryRow]:
+    """What has been kept in this transaction so far, in order."""
+    return list(session.info.get(KEPT, ()))
+
+
+def forget_kept(session: Session) -> None:
+    """What had been kept in this transaction is deleted again."""
+    session.info.pop(KEPT, None)
 
 
 def _fellows(session: Session, profile: AthleteProfile) -> set[int]:

@@ -17,6 +17,7 @@ from bot.service import photo_rows
 from bot.service.fetching import order
 from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.photo_rows import delete_photos, kept_photos, when
+from bot.service.rights import others_coaching
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.photos import PhotoMorning, PhotoRow, Pose
@@ -127,8 +128,9 @@ def forward(session: Session, duty: AgendaRow, context: Context) -> None:
     for row in rows:
         row.forwarded_at = context.now
         session.add(row)
-    if rows and profile.coach_id != profile.person_id:
-        send_morning(session, get_person(session, profile.coach_id), profile, rows, context)
+    if rows:
+        for coach in others_coaching(session, profile):
+            send_morning(session, coach, profile, rows, context)
 
 
 def send_morning(

@@ -119,21 +119,37 @@ def ask_number(
 
 
 def number_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
-    """A new version of the plan with this one number changed."""
+    """The number is there, and the plan is as it was asked about or newer."""
     profile = own_athlete(session, coach, question.subject_id or 0)
-    event = current_event(session, profile.person_id) if profile is not None else None
+    if profile is None:
+        say(session, chat_id=coach.chat_id, text=words.plan_first(), now=context.now)
+        return
+    key, days_out = question.answers["_field"], question.answers["_days_out"]
+    set_number(session, coach, profile, days_out, key, question.answers["value"], context)
+
+
+def set_number(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    days_out: int,
+    key: str,
+    value: object,
+    context: Context,
+) -> None:
+    """A new version of the plan with this one number changed."""
+    event = current_event(session, profile.person_id)
     plan = current_plan(session, event) if event is not None else None
     row = plan_row(session, event) if event is not None else None
-    key, days_out = question.answers["_field"], question.answers["_days_out"]
     target = plan.day(days_out) if plan is not None else None
-    if profile is None or event is None or plan is None or row is None or target is None:
+    if event is None or plan is None or row is None or target is None:
         say(session, chat_id=coach.chat_id, text=words.plan_first(), now=context.now)
         return
     day = event.day - timedelta(days=days_out)
     if day < local_date(profile, context):
         say(session, chat_id=coach.chat_id, text=words.day_over(), now=context.now)
         return
-    changed = plan.with_day(replace(target, **{key: question.answers["value"]}))
+    changed = plan.with_day(replace(target, **{key: value}))  # type: ignore[arg-type]
     if ask_first(
         session, coach, profile, event, changed,
         shape=row.shape, context=context, field=key, days_out=days_out,

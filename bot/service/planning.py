@@ -16,7 +16,7 @@ from bot.messages import next_load as learnt_words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding, prompts, ready
-from bot.service.changes import days_before, differences, end_hold
+from bot.service.changes import day_follows_event, days_changed, end_hold, standing_before
 from bot.service.learnt import learnt_g_per_kg, something_learnt
 from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.plan_gate import ask_first, keep_reason, look_over, said_of
@@ -67,6 +67,7 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
         return
     was_complete = current_week(session, profile) is not None
     earlier = current_event(session, profile.person_id)
+    before = standing_before(session, profile, context)
     event = EventRow(
         athlete_id=profile.person_id,
         kind=question.answers["kind"],
@@ -83,12 +84,15 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
         session.add(earlier)
         if moved:
             _bring_along(session, earlier, event)
+            day_follows_event(session, earlier, event)
+    moved = moved and plan_row(session, event) is not None
+    said = _tell_event(session, coach, profile, event, context, moved=moved)
     record(
         session, profile.person_id, "event set", context, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+        before={"event": earlier.id if earlier is not None else None, **before}, said=said,
+        was=[earlier.kind, earlier.day.isoformat()] if earlier is not None else None,
     )  # fmt: skip
-    moved = moved and plan_row(session, event) is not None
-    _tell_event(session, coach, profile, event, context, moved=moved)
     ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
     week_changed(
@@ -220,13 +224,9 @@ def set_plan(
         session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape,
         before={
             "plan": earlier.id if earlier is not None else None,
-            "days": days_before(session, profile, local_date(profile, context)),
+            **standing_before(session, profile, context),
         },
-        changed=[
-            {"days_out": new["days_out"], "fields": differences(old, new)}
-            for old, new in zip(earlier.days if earlier is not None else [], row.days, strict=False)
-            if old != new
-        ],
+        changed=days_changed(earlier.days if earlier is not None else [], row.days),
     )  # fmt: skip
     return True
 
@@ -339,7 +339,8 @@ def _tell_event(
     context: Context,
     *,
     moved: bool,
-) -> None:
+) -> list[int | None]:
+    """Both are told; the outbox row of the athlete's message."""
     next_step = (
         Button(words.see_plan_button(), f"c:plan:{profile.person_id}")
         if moved
@@ -354,9 +355,9 @@ def _tell_event(
     if coach.id != profile.person_id:
         athlete = get_person(session, profile.person_id)
         with speaking_to(athlete):
-            line = event_line(profile, event, context)
-            text = words.athlete_told_event(coach.first_name, line)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            text = words.athlete_told_event(coach.first_name, event_line(profile, event, context))
+            return [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
+    return []
 
 
 def _has_measures(

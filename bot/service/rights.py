@@ -52,6 +52,13 @@ def second_coaches(
     return [get_person(session, one) for one in ids if one != profile.person_id]
 
 
+def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
+    """The coach and those beside with full rights, as far as they are somebody else."""
+    coach = get_person(session, profile.coach_id)
+    everybody = [coach, *second_coaches(session, profile, rights=Rights.FULL)]
+    return [person for person in everybody if person.id != profile.person_id]
+
+
 def given_to(session: Session, person: Person) -> list[SecondCoach]:
     """What this person was given as second coach and still has."""
     query = select(SecondCoach).where(

@@ -11,11 +11,12 @@ from bot import agenda
 from bot.context import Context
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
+from bot.messages import on_your_own
 from bot.messages import safety as words
 from bot.outbox import say
 from bot.service import alerts, asking
 from bot.service.deciding import decide_checkin, freeze
-from bot.service.people import get_person, local_date, profile_of, record, speaking_to
+from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
 from bot.service.week import DRANK_IN_AN_HOUR, checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -78,7 +79,9 @@ def report(
         return
     person = get_person(session, profile.person_id)
     coach = get_person(session, profile.coach_id)
-    text = words.told_coach(new, coach.first_name)
+    text = (
+        on_your_own.noted(new) if coach.id == person.id else words.told_coach(new, coach.first_name)
+    )
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
@@ -126,7 +129,8 @@ def _drug_named(
     context: Context,
 ) -> None:
     """A refusal, a caution to the coach, and no raise that day (the word is kept for the check-in)."""
-    say(session, chat_id=person.chat_id, text=words.drug_refusal(), now=context.now)
+    text = on_your_own.drug_refusal() if is_own_coach(profile) else words.drug_refusal()
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
     for word in named:
         _keep(session, profile, word, context)
     day = local_date(profile, context)
@@ -144,7 +148,8 @@ def _drank_too_fast(session: Session, profile: AthleteProfile, text: str, contex
     _keep(session, profile, f"{DRANK_IN_AN_HOUR}{rate}", context)
     alerts.raise_flags(session, profile, flags, day=day, context=context)
     person = get_person(session, profile.person_id)
-    say(session, chat_id=person.chat_id, text=words.drank_too_fast(), now=context.now)
+    text = on_your_own.drank_too_fast() if is_own_coach(profile) else words.drank_too_fast()
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
     return True
 
 

@@ -34,10 +34,20 @@ AT_LEAST = timedelta(minutes=30)
 
 
 def ask_coach(
-    session: Session, profile: AthleteProfile, decision_row: DecisionRow, *, context: Context
+    session: Session,
+    profile: AthleteProfile,
+    decision_row: DecisionRow,
+    *,
+    context: Context,
+    answer_by: datetime | None = None,
 ) -> None:
-    """Put a proposal before the coach, with a deadline at which it lapses to the plan."""
-    due_at = _deadline(profile, decision_row, context)
+    """Put a proposal before the coach, with a deadline at which it lapses to the plan.
+
+    `answer_by` is the deadline that it had before; it holds where there is time enough left.
+    """
+    due_at = answer_by or _deadline(profile, decision_row, context)
+    if due_at < context.now + AT_LEAST:
+        due_at = _deadline(profile, decision_row, context)
     decision_row.sign_off_due_at = due_at
     for coach in signers(session, profile):
         with speaking_to(coach):
@@ -79,16 +89,10 @@ def replaced(session: Session, decision_row: DecisionRow, context: Context) -> N
     assert profile is not None
     name = get_person(session, profile.person_id).first_name
     own = profile.coach_id == profile.person_id
-    settle(session, profile, decision_row, partial(words.replaced, name, own=own), context)
+    settle(session, decision_row, partial(words.replaced, name, own=own), context)
 
 
-def settle(
-    session: Session,
-    profile: AthleteProfile,
-    row: DecisionRow,
-    what: Callable[[], str],
-    context: Context,
-) -> None:
+def settle(session: Session, row: DecisionRow, what: Callable[[], str], context: Context) -> None:
     """Take deadline, buttons and open question away; the proposal's message says what became of it.
 
     `what` says so, and is asked for each reader in their language.
@@ -113,7 +117,7 @@ def settle(
         with speaking_to(reader):
             edit(
                 session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
-                text=words.settled(proposal_text(session, profile, row), what()),
+                text=words.settled(message.payload["text"], what()),
             )  # fmt: skip
 
 

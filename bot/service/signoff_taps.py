@@ -13,11 +13,14 @@ from bot.flows.coach_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.incoming import Incoming
 from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
+from bot.messages import leaving as leaving_words
 from bot.messages.common import their_time
 from bot.outbox import say
 from bot.service import asking, deciding
-from bot.service.changes import days_before
+from bot.service.changes import standing_before
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
+from bot.service.rights import others_coaching
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -138,7 +141,7 @@ def day_by_hand_given(
     if profile.frozen_at is not None:
         say_frozen(session, coach, profile, context)
         return
-    before = {"days": days_before(session, profile, local_date(profile, context))}
+    before = standing_before(session, profile, context)
     set_day(session, profile.person_id, day, figure, by="coach", context=context)
     record(
         session, profile.person_id, "day set by hand", context, by=coach.id,
@@ -185,6 +188,7 @@ def _sign(
     because: str = "",
 ) -> None:
     kept = status == DecisionStatus.PLAN_KEPT
+    before = standing_before(session, profile, context)
     row.status, row.signed_by, row.signed_at = status, coach.id, context.now
     session.add(row)
     set_day(
@@ -194,9 +198,9 @@ def _sign(
     record(
         session, profile.person_id, "signed off", context, by=coach.id,
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
-        proposed_g=row.carb_g, because=because,
+        proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
-    settle(session, profile, row, partial(_what_happened, session, profile, row), context)
+    settle(session, row, partial(_what_happened, session, profile, row), context)
     deciding.send_target(session, profile, row.sets_date, context=context, because=status.value)
 
 
@@ -212,14 +216,13 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
         session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
     )  # fmt: skip
-    settle(session, profile, row, partial(_what_happened, session, profile, row), context)
-    own = profile.coach_id == profile.person_id
-    if not own:
-        coach = get_person(session, profile.coach_id)
-        name = get_person(session, profile.person_id).first_name
+    settle(session, row, partial(_what_happened, session, profile, row), context)
+    name = get_person(session, profile.person_id).first_name
+    for coach in others_coaching(session, profile):
         with speaking_to(coach):
-            text = words.lapsed_told(name, figure, own=own)
-            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+            text = words.lapsed_told(name, figure, own=False)
+            quiet = quiet_now(session, coach, context)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=quiet)
     deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
 
 
@@ -234,6 +237,8 @@ def _what_happened(session: Session, profile: AthleteProfile, row: DecisionRow) 
     if row.status == DecisionStatus.REPLACED:
         name = get_person(session, profile.person_id).first_name
         return words.replaced(name, own=profile.coach_id == profile.person_id)
+    if row.status == DecisionStatus.CLOSED:
+        return leaving_words.coaching_over()
     own = profile.coach_id == profile.person_id
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
         due = figures.clock(row.sign_off_due_at, profile.zone)

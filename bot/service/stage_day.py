@@ -41,10 +41,14 @@ def lay_out(
         event_id=event.id or 0, athlete_id=profile.person_id, facts={}, entries=[],
         set_by=by.id or 0, set_at=context.now,
     )  # fmt: skip
+    before = _before(row)
     row.cancelled_at = None
     row.set_by, row.set_at = by.id or 0, context.now
     _plan(session, profile, event, row, day, context)
-    record(session, profile.person_id, "day laid out", context, by=by.id, stage_day=row.id)
+    record(
+        session, profile.person_id, "day laid out", context, by=by.id, stage_day=row.id,
+        before=before,
+    )  # fmt: skip
     return row
 
 
@@ -58,18 +62,42 @@ def move(
     context: Context,
 ) -> None:
     """The classes still ahead come so much later, or earlier: the rest of the day anew."""
+    before = _before(row)
     day = day_of(row).moved(timedelta(minutes=minutes), context.now)
     _plan(session, profile, event, row, day, context)
-    record(session, profile.person_id, "day moved", context, by=by.id, minutes=minutes)
+    record(
+        session, profile.person_id, "day moved", context, by=by.id, minutes=minutes,
+        stage_day=row.id, before=before,
+    )  # fmt: skip
 
 
 def call_off(
     session: Session, profile: AthleteProfile, row: StageRow, by: Person, context: Context
 ) -> None:
+    before = _before(row)
     row.cancelled_at = context.now
     session.add(row)
     cancel_reminders(session, profile, context)
-    record(session, profile.person_id, "stage called off", context, by=by.id)
+    record(
+        session, profile.person_id, "stage called off", context, by=by.id, stage_day=row.id,
+        before=before,
+    )  # fmt: skip
+
+
+def restore(
+    session: Session,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: StageRow,
+    before: dict[str, Any],
+    context: Context,
+) -> None:
+    """The times as they were before a change; what has been done since stays done."""
+    row.facts = before["facts"]
+    row.cancelled_at = context.now if before["cancelled"] else None
+    _plan(session, profile, event, row, day_of(row), context)
+    if row.cancelled_at is not None:
+        cancel_reminders(session, profile, context)
 
 
 def day_of(row: StageRow) -> StageDay:
@@ -123,6 +151,11 @@ def cancel_reminders(session: Session, profile: AthleteProfile, context: Context
         row.status = "cancelled"
         session.add(row)
     session.flush()
+
+
+def _before(row: StageRow) -> dict[str, Any]:
+    """What a change has to remember so that it can be taken back."""
+    return {"facts": row.facts, "cancelled": row.cancelled_at is not None}
 
 
 def _plan(

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from datetime import timedelta
 from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
@@ -15,28 +14,20 @@ from bot.messages import food_day as food_words
 from bot.messages import stage as words
 from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
-from bot.service import asking, stage_day
+from bot.service import asking, stage_day, stage_look
 from bot.service.food_day import day_row
 from bot.service.food_list import food_of, rows_of
-from bot.service.people import (
-    athletes_of,
-    get_person,
-    own_athlete,
-    profile_of,
-    record,
-    speaking_to,
-)
+from bot.service.people import get_person, own_athlete, profile_of, speaking_to
+from bot.service.rights import athletes_seen_by
+from bot.service.signoff import signers
 from bot.service.tapping import answer, rewrite
-from bot.service.week import athlete_of, current_event, current_limits
+from bot.service.week import current_event
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.stage import StageRow
 from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow
-from engine.checkin import Gut
 from engine.delays import parse_delay
-from engine.evidence.staging import LOOK_USELESS_MIN
 from engine.stage_day import Entry, Kind
-from engine.stage_look import last_choice
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -46,11 +37,11 @@ def show(session: Session, person: Person, rest: str, context: Context) -> None:
     """`/stage`: the own day; for a coach a button an athlete with an event, or the one there is."""
     own = profile_of(session, person.id)
     if own is not None and current_event(session, own.person_id) is not None:
-        _say_day(session, person, own, context)
+        say_day(session, person, own, context)
         return
     found = _coached(session, person)
     if len(found) == 1:
-        _say_day(session, person, found[0], context)
+        say_day(session, person, found[0], context)
         return
     if not found:
         text = words.no_event(own=True) if own is not None else words.nobody()
@@ -93,7 +84,7 @@ def tapped(
         return
     row = stage_day.stage_row(session, event)
     if view == "top":
-        _top_up(session, person, profile, row, rest, incoming, context)
+        stage_look.top_up(session, person, profile, row, rest, incoming, context)
         return
     answer(session, incoming, context)
     if view == "set":
@@ -123,16 +114,15 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
         say(session, chat_id=person.chat_id, text=words.day_not_here(), now=context.now)
         return
     stage_day.lay_out(session, profile, event, stage_day_of(question.answers), person, context)
-    _say_day(session, person, profile, context)
-    other = _other(session, person, profile)
-    if other is not None:
+    say_day(session, person, profile, context)
+    for other in _others(session, person, profile):
         with speaking_to(other):
             lead = (
                 words.set_by_coach(person.first_name)
                 if other.id == profile.person_id
                 else words.set_by_athlete(person.first_name)
             )
-            _say_day(session, other, profile, context, lead=lead)
+            say_day(session, other, profile, context, lead=lead)
 
 
 def remind(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -161,111 +151,6 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
         session, chat_id=athlete.chat_id, text=text, now=context.now,
         dedupe=f"stage:{row.id}:{entry.key}",
     )  # fmt: skip
-
-
-def look_given(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
-    """The last small choice: said at once inside the limits, else put to the coach."""
-    profile = profile_of(session, person.id)
-    event = current_event(session, profile.person_id) if profile is not None else None
-    limits = (
-        current_limits(session, event, athlete_of(profile))
-        if event is not None and profile is not None
-        else None
-    )
-    if profile is None or event is None or limits is None:
-        say(session, chat_id=person.chat_id, text=words.look_result("good-enough", 0),
-            now=context.now)  # fmt: skip
-        return
-    answers = question.answers
-    full, sharp, gut = answers["fullness"], answers["sharpness"], answers["gut"]
-    choice = last_choice(full, sharp, Gut(gut), limits)
-    coach = get_person(session, profile.coach_id)
-    own = coach.id == person.id
-    waits = choice.needs_sign_off and not own
-    said = (
-        words.look_waits(coach.first_name)
-        if waits
-        else words.look_result(choice.rule, choice.grams)
-    )
-    record(
-        session, profile.person_id, "look check", context, by=person.id, fullness=full,
-        sharpness=sharp, gut=gut, rule=choice.rule, grams=choice.grams,
-    )  # fmt: skip
-    say(session, chat_id=person.chat_id, text=said, now=context.now)
-    if own:
-        return
-    with speaking_to(coach):
-        keys: Buttons = ()
-        told = words.look_result(choice.rule, choice.grams)
-        if waits:
-            told = words.coach_asked(choice.grams)
-            keys = [
-                [
-                    Button(
-                        words.top_up_button(choice.grams),
-                        f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
-                    ),
-                    Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
-                ]
-            ]
-        say(
-            session, chat_id=coach.chat_id, now=context.now, buttons=keys,
-            text=words.coach_look(person.first_name, full, sharp, gut, told),
-        )  # fmt: skip
-
-
-def _top_up(
-    session: Session,
-    coach: Person,
-    profile: AthleteProfile,
-    row: StageRow | None,
-    rest: list[str],
-    incoming: Incoming,
-    context: Context,
-) -> None:
-    """The coach's word on a top-up; once, and not when it can no longer be digested."""
-    number = rest[0] if rest else ""
-    question = session.get(OpenQuestion, int(number)) if number.isdigit() else None
-    if (
-        profile.coach_id != coach.id
-        or row is None
-        or question is None
-        or question.flow != LOOK.id
-        or question.person_id != profile.person_id
-    ):
-        answer(session, incoming, context, words.day_not_here())
-        return
-    if "_coach_said" in question.answers:
-        answer(session, incoming, context, words.settled())
-        return
-    event = current_event(session, profile.person_id)
-    limits = current_limits(session, event, athlete_of(profile)) if event is not None else None
-    assert limits is not None
-    answers = question.answers
-    choice = last_choice(answers["fullness"], answers["sharpness"], Gut(answers["gut"]), limits)
-    wanted = rest[1] != "0" and choice.grams > 0
-    ahead = [stage for stage in stage_day.day_of(row).stages if stage > context.now]
-    if wanted and (
-        not ahead or min(ahead) - context.now < timedelta(minutes=float(LOOK_USELESS_MIN))
-    ):
-        answer(session, incoming, context, words.too_late_to_top_up())
-        return
-    question.answers = question.answers | {"_coach_said": choice.grams if wanted else 0}
-    session.add(question)
-    record(
-        session, profile.person_id, "top-up", context, by=coach.id,
-        grams=question.answers["_coach_said"],
-    )  # fmt: skip
-    answer(session, incoming, context)
-    rewrite(session, incoming, words.top_up_told(), context)
-    athlete = get_person(session, profile.person_id)
-    with speaking_to(athlete):
-        text = (
-            words.approved(coach.first_name, choice.grams)
-            if wanted
-            else words.declined(coach.first_name)
-        )
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -302,11 +187,10 @@ def _move(
         say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
     stage_day.move(session, profile, event, row, minutes, person, context)
-    for reader in (person, _other(session, person, profile)):
-        if reader is not None:
-            with speaking_to(reader):
-                lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-                _say_day(session, reader, profile, context, lead=lead)
+    for reader in (person, *_others(session, person, profile)):
+        with speaking_to(reader):
+            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
+            say_day(session, reader, profile, context, lead=lead)
 
 
 def _call_off(
@@ -319,16 +203,18 @@ def _call_off(
 ) -> None:
     if row.cancelled_at is None:
         stage_day.call_off(session, profile, row, person, context)
-        other = _other(session, person, profile)
-        if other is not None:
-            name = get_person(session, profile.person_id).first_name
+        name = get_person(session, profile.person_id).first_name
+        for other in _others(session, person, profile):
             with speaking_to(other):
                 text = (
                     words.is_cancelled()
                     if other.id == profile.person_id
                     else words.coach_told_cancelled(name)
                 )
-                say(session, chat_id=other.chat_id, text=text, now=context.now)
+                say(
+                    session, chat_id=other.chat_id, text=text, now=context.now,
+                    topic=topic(profile, other),
+                )  # fmt: skip
     keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
     rewrite(session, incoming, words.is_cancelled(), context, keys)
 
@@ -346,7 +232,7 @@ def _ask_times(
     )  # fmt: skip
 
 
-def _say_day(
+def say_day(
     session: Session,
     reader: Person,
     profile: AthleteProfile,
@@ -360,8 +246,19 @@ def _say_day(
     text = f"{lead}\n\n{text}" if lead else text
     say(
         session, chat_id=reader.chat_id, text=text, now=context.now, buttons=keys,
-        topic=f"stage-day:{profile.person_id}:{reader.id}",
+        topic=topic(profile, reader),
     )  # fmt: skip
+
+
+def topic(profile: AthleteProfile, reader: Person) -> str:
+    """Of several messages with the day's times that have not been sent yet, only the latest is."""
+    return f"stage-day:{profile.person_id}:{reader.id}"
+
+
+def readers(session: Session, profile: AthleteProfile) -> list[Person]:
+    """Who has the day's times: the athlete, and those who coach them with full rights."""
+    people = [get_person(session, profile.person_id), *signers(session, profile)]
+    return list({person.id: person for person in people}.values())
 
 
 def _view(
@@ -438,7 +335,7 @@ def _running_days(
 def _coached(session: Session, person: Person) -> list[AthleteProfile]:
     return [
         profile
-        for profile in athletes_of(session, person)
+        for profile in athletes_seen_by(session, person)
         if current_event(session, profile.person_id) is not None
     ]
 
@@ -450,10 +347,5 @@ def _theirs(session: Session, person: Person, athlete_id: int) -> AthleteProfile
     return own_athlete(session, person, athlete_id)
 
 
-def _other(session: Session, person: Person, profile: AthleteProfile) -> Person | None:
-    """The other one of athlete and coach; None for somebody who is both."""
-    if profile.coach_id == profile.person_id:
-        return None
-    return get_person(
-        session, profile.coach_id if person.id == profile.person_id else profile.person_id
-    )
+def _others(session: Session, person: Person, profile: AthleteProfile) -> list[Person]:
+    return [one for one in readers(session, profile) if one.id != person.id]

@@ -46,6 +46,7 @@ class Standing:
 class Decided:
     """What was decided on a morning, without the case that it was decided on."""
 
+    id: int
     athlete_id: int
     checkin_id: int
     sets_date: date
@@ -163,6 +164,7 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
             return 3, words.state_missed()
         if context.now >= asked_at:
             return ASKED, words.state_missing()
+        return 12, words.state_asked_at(f"{seen.profile.prompt_time:%H:%M}")
     return 12, words.state_fine()
 
 
@@ -245,6 +247,7 @@ def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
 def _decisions(session: Session, *where: object) -> Iterable[Decided]:
     """Decisions without the stored case and trace, which are long."""
     query = select(
+        DecisionRow.id,
         DecisionRow.athlete_id,
         DecisionRow.checkin_id,
         DecisionRow.sets_date,

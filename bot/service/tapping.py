@@ -6,7 +6,8 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.incoming import Incoming
-from bot.outbox import Buttons, answer_tap, edit
+from bot.outbox import Button, Buttons, answer_tap, edit, say
+from bot.store.people import Person
 
 
 def answer(session: Session, incoming: Incoming, context: Context, text: str = "") -> None:
@@ -26,3 +27,10 @@ def rewrite(
             session, chat_id=incoming.chat_id, message_id=incoming.message_id, text=text,
             buttons=buttons, now=context.now,
         )  # fmt: skip
+
+
+def ask_sure(
+    session: Session, person: Person, text: str, yes: Button, no: Button, context: Context
+) -> None:
+    """Say what a thing would mean; it is done, or left, by a second tap."""
+    say(session, chat_id=person.chat_id, text=text, buttons=[[yes, no]], now=context.now)

@@ -13,7 +13,9 @@ from bot.service import asking, prompts
 from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
+from bot.service.notes import quiet_now
 from bot.service.people import get_person, profile_of, record, speaking_to
+from bot.service.rights import others_coaching
 from bot.service.week import current_event
 from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -74,16 +76,15 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
             away_zone=trip.away_zone, wake=profile.prompt_time,
         )
     )  # fmt: skip
-    readers = [person]
-    if profile.coach_id != person.id:
-        readers.append(get_person(session, profile.coach_id))
-    for reader in readers:
+    for reader in (person, *others_coaching(session, profile)):
+        other = reader.id != person.id
         with speaking_to(reader):
-            lead = "" if reader is person else words.coach_lead(person.first_name)
+            lead = words.coach_lead(person.first_name) if other else ""
             text = words.plan(
                 found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
             )
-            say(session, chat_id=reader.chat_id, text=text, now=context.now)
+            quiet = other and quiet_now(session, reader, context)
+            say(session, chat_id=reader.chat_id, text=text, now=context.now, silent=quiet)
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -103,8 +104,7 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     prompts.schedule(session, profile, context=context)
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
+    for coach in others_coaching(session, profile):
         with speaking_to(coach):
             text = words.coach_told_arrived(person.first_name, trip.away_zone)
             say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)

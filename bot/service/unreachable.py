@@ -9,8 +9,9 @@ from bot.messages import coach as words
 from bot.messages import coach_second as second_words
 from bot.outbox import say
 from bot.service.alerts import coach_gone, second_contact
+from bot.service.notes import quiet_now
 from bot.service.people import athletes_of, get_person, profile_of, record, speaking_to
-from bot.service.rights import given_to
+from bot.service.rights import given_to, others_coaching
 from bot.store.people import AthleteStatus, Person
 
 
@@ -21,16 +22,13 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
     person.reachable = False
     session.add(person)
     profile = profile_of(session, person.id)
-    if (
-        profile is not None
-        and profile.coach_id != person.id
-        and profile.status != AthleteStatus.DECLINED
-    ):
+    if profile is not None and profile.status != AthleteStatus.DECLINED:
         record(session, profile.person_id, "unreachable", context, by=None)
-        coach = get_person(session, profile.coach_id)
-        with speaking_to(coach):
-            text = words.athlete_unreachable(person.first_name)
-            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        for coach in others_coaching(session, profile):
+            quiet = quiet_now(session, coach, context)
+            with speaking_to(coach):
+                text = words.athlete_unreachable(person.first_name)
+                say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=quiet)
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in session.exec(coaches.order_by(col(Person.id))).all():
         with speaking_to(coach):

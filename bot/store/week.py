@@ -101,6 +101,7 @@ class DecisionStatus(StrEnum):
     OTHER_FIGURE = "other-figure"  # the coach set another
     PLAN_KEPT = "plan-kept"
     LAPSED = "lapsed"  # the deadline passed: the plan holds
+    CLOSED = "closed"  # the coaching ended before there was a word: the plan holds
     REPLACED = "replaced"  # a changed answer led to a new decision
 
 

@@ -233,6 +233,24 @@ def test_two_who_take_the_last_change_back_at_once_take_one_back(two: Two) -> No
     assert standing.carb_g == 470
 
 
+def test_a_leaving_and_a_word_on_a_proposal_at_once_come_one_after_the_other(two: Two) -> None:
+    coach, athlete = two.team.coach, two.team.athlete
+    at_once(two.engine, pressing(two, athlete, "leave:yes"), pressing(two, coach, "sign:approve:1"))
+    approved = two.decision().status == DecisionStatus.APPROVED
+    assert two.decision().status in (DecisionStatus.APPROVED, DecisionStatus.CLOSED)
+    assert two.in_force() == (550 if approved else 500)
+    assert len(signed(two)) == approved
+    said = text_of(coach.hears())
+    assert "Mira has ended the coaching" in said
+    assert ("Approved by Ravi" in said) == approved
+    assert ("Closed: Mira has ended the coaching" in said) != approved
+    assert ("not yours to sign" in text_of_taps(coach)) != approved
+
+
+def text_of_taps(someone: Someone) -> str:
+    return "\n".join(someone.answers_to_taps())
+
+
 def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     any_engine: Engine,
 ) -> None:

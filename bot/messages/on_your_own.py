@@ -1,0 +1,71 @@
+"""What somebody reads who has no other coach, where others read that their coach is told."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.languages import mark, tr
+from bot.messages.safety import symptom_name
+
+
+def missed() -> str:
+    return tr(
+        "No check-in this morning, so today stays as planned. If you can still send your numbers, "
+        "do: they help tomorrow. /checkin"
+    )
+
+
+def paused() -> str:
+    return tr(
+        "Paused: I won't ask until you send /resume. The plan's figures stay as they are, nothing is "
+        "adjusted meanwhile."
+    )
+
+
+def caution_line(causes: Sequence[str]) -> str:
+    return tr(
+        "This wants a second look: {causes}\nNothing is raised today. If you feel unwell, stop and see "
+        "a doctor.",
+        causes=" ".join(causes),
+    )
+
+
+def noted(symptoms: Sequence[str]) -> str:
+    return tr(
+        "Noted: {symptoms}. If it gets worse, or you faint, have chest pain, palpitations or weak "
+        "limbs: stop and call your local emergency number.",
+        symptoms=", ".join(symptom_name(symptom) for symptom in symptoms),
+    )
+
+
+def drug_refusal() -> str:
+    return tr(
+        "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
+        "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
+        "doctor, and tell them about your diet."
+    )
+
+
+def drank_too_fast() -> str:
+    return tr(
+        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
+        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
+        "nausea, swollen hands, confusion: get medical help at once."
+    )
+
+
+#: By the rule of a decision, where what others read speaks of their coach.
+_REASONS = {
+    "frozen": mark("You have frozen adjusting, so the plan holds for now."),
+    "coach-override": mark("You have set this figure."),
+    "limits-conflict": mark("The plan and your limits don't fit together for this day."),
+    "flat-and-watery": mark(
+        "Flat and blurred at once: that is more often salt, water, sleep or stress than carbs. So no "
+        "change; look at those first."
+    ),
+}
+
+
+def reason(rule: str) -> str:
+    """The sentence for the athlete; "" where the one that everybody reads will do."""
+    return tr(_REASONS[rule]) if rule in _REASONS else ""

@@ -1,0 +1,86 @@
+"""Somebody who is coach and athlete in one: nothing speaks of a coach who is told."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import UTC, datetime
+
+import pytest
+
+from bot.service.people import profile_of
+from bot.store.db import transaction
+from bot.store.people import Person
+from tests.support.weeks import Team
+from tests.support.world import Someone, text_of
+
+
+@pytest.fixture
+def mira(team_at: Callable[[datetime], Team]) -> Someone:
+    """Two days out, Friday 7 May, at seven in London, before the check-in; Mira coaches herself."""
+    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    with transaction(team.world.engine) as session:
+        profile, person = profile_of(session, 2), session.get_one(Person, 2)
+        assert profile is not None
+        profile.coach_id, person.is_coach = 2, True
+        session.add(profile)
+        session.add(person)
+    return team.athlete
+
+
+def heard(mira: Someone, text: str) -> str:
+    return text_of(mira.writes(text))
+
+
+def test_cautions_symptoms_drugs_and_a_pause_name_no_coach(mira: Someone) -> None:
+    said = heard(mira, "I have a headache")
+    assert "Noted: headache. If it gets worse" in said
+    said += heard(mira, "I took a diuretic")
+    assert "tell them about your diet" in said
+    said += heard(mira, "I drank 2 litres in half an hour")
+    assert "stop drinking for now" in said
+    said += heard(mira, "61.0 4 1.0 5 on target fine")
+    assert "This wants a second look" in said
+    assert "Drank 1.0 L yesterday" in said
+    assert "Nothing is raised today" in said
+    said += heard(mira, "/pause")
+    assert "Paused" in said
+    assert "your coach" not in said.lower()
+    assert "Mira can see" not in said
+
+
+def test_a_figure_of_ones_own_and_a_freeze_of_ones_own_are_said_to_be(mira: Someone) -> None:
+    mira.presses("c:hand:2:2")
+    mira.writes("480")
+    assert "You have set this figure." in heard(mira, "61.0 4 3.5 5 on target fine")
+    mira.presses("c:freeze:2")
+    said = heard(mira, "61.0 5 3.5 5 on target fine")
+    assert "You have frozen adjusting" in said
+    assert "Flat and blurred at once: " not in said
+
+
+def test_a_missed_morning_is_told_once_and_to_nobody_else(mira: Someone) -> None:
+    mira.world.later(hours=6)
+    said = mira.hears()
+    told = [one for one in said if "No check-in this morning" in one.text]
+    assert len(told) == 1
+    assert "your coach" not in told[0].text
+
+
+def test_a_word_on_ones_own_proposal_is_a_tap_and_can_be_taken_back(mira: Someone) -> None:
+    mira.writes("61.0 1 3.5 5 on target fine")
+    assert "You have approved the change" in text_of(mira.taps("Take 550 g"))
+    mira.world.later(minutes=1)
+    mira.presses("c:undo:2")
+    said = text_of(mira.taps("Take it back"))
+    assert "Taken back. What held before holds again." in said
+    assert "your coach" not in said.lower()
+    assert "a change that wants a second look from you" in said
+    assert "You coach yourself" in heard(mira, "/leave")
+    assert "nobody here to write to" in heard(mira, "/write")
+
+
+def test_a_replaced_proposal_keeps_the_numbers_that_it_was_made_of(mira: Someone) -> None:
+    mira.writes("61.0 1 3.5 5 on target fine")
+    mira.writes("61.0 4 3.5 5 on target fine")
+    (settled,) = [one for one in mira.all_said() if "decided anew" in one.text]
+    assert "This morning: 61.0 kg, fullness 1," in settled.text
