@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.flows.stage import LOOK, STAGE
 from bot.messages import stage as words
-from bot.service import stage_views
+from bot.service import stage_look, stage_reminders, stage_views
 from bot.service.asking import Registered
 from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
 from bot.service.stage_day import REMIND
@@ -18,6 +18,6 @@ COMMANDS = (
 TAPS = (Tap("st", BOTH, stage_views.tapped),)
 FLOWS = (
     Registered(STAGE, stage_views.times_given),
-    Registered(LOOK, stage_views.look_given),
+    Registered(LOOK, stage_look.look_given),
 )
-DUTIES = (Duty(REMIND, stage_views.remind),)
+DUTIES = (Duty(REMIND, stage_reminders.remind),)

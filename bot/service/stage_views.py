@@ -1,33 +1,22 @@
-"""`/stage` for athlete and coach: the timetable, delays, and what falls due of it."""
+"""`/stage` for athlete and coach: the timetable, and word of delays."""
 
 from __future__ import annotations
-
-from datetime import timedelta
-from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
 from bot.context import Context
-from bot.flows.stage import LOOK, STAGE, stage_day_of
+from bot.flows.stage import STAGE, stage_day_of
 from bot.incoming import Incoming
-from bot.messages import food as food_words
 from bot.messages import stage as words
 from bot.outbox import Button, Buttons, say
-from bot.service import asking, stage_day
-from bot.service.food_day import day_row
-from bot.service.food_list import food_of, rows_of
-from bot.service.people import athletes_of, get_person, own_athlete, profile_of, record
+from bot.service import asking, stage_day, stage_look
+from bot.service.people import athletes_of, get_person, own_athlete, profile_of
 from bot.service.tapping import answer, rewrite
-from bot.service.week import athlete_of, current_event, current_limits
+from bot.service.week import current_event
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow
-from engine.checkin import Gut
 from engine.delays import parse_delay
-from engine.evidence.staging import LOOK_USELESS_MIN
-from engine.stage_day import Entry, Kind
-from engine.stage_look import last_choice
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -84,7 +73,7 @@ def tapped(
         return
     row = stage_day.stage_row(session, event)
     if view == "top":
-        _top_up(session, person, profile, row, rest, incoming, context)
+        stage_look.top_up(session, person, profile, row, rest, incoming, context)
         return
     answer(session, incoming, context)
     if view == "set":
@@ -123,137 +112,6 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
             else words.set_by_athlete(person.first_name)
         )
         _say_day(session, other, profile, context, lead=lead)
-
-
-def remind(session: Session, duty: AgendaRow, context: Context) -> None:
-    """What falls due of the timetable, said once; stale or overtaken reminders are not said."""
-    row = session.get(StageRow, duty.payload.get("stage_day", 0))
-    profile = profile_of(session, row.athlete_id) if row is not None else None
-    event = current_event(session, profile.person_id) if profile is not None else None
-    if row is None or profile is None or event is None or event.id != row.event_id:
-        return
-    if row.cancelled_at is not None:
-        return
-    entry = stage_day.settle(session, row, duty.payload["key"])
-    if entry is None or context.now - duty.due_at > stage_day.STALE_AFTER:
-        return
-    athlete = get_person(session, profile.person_id)
-    if entry.kind is Kind.LOOK:
-        asking.open_question(
-            session, athlete, LOOK, context=context, subject_id=profile.person_id,
-            answers={"_stage_day": row.id},
-        )  # fmt: skip
-        return
-    text = words.reminder(
-        entry, len(row.facts["stages"]), event.zone, _food(session, profile, event, entry, context)
-    )
-    say(
-        session, chat_id=athlete.chat_id, text=text, now=context.now,
-        dedupe=f"stage:{row.id}:{entry.key}",
-    )  # fmt: skip
-
-
-def look_given(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
-    """The last small choice: said at once inside the limits, else put to the coach."""
-    profile = profile_of(session, person.id)
-    event = current_event(session, profile.person_id) if profile is not None else None
-    limits = (
-        current_limits(session, event, athlete_of(profile))
-        if event is not None and profile is not None
-        else None
-    )
-    if profile is None or event is None or limits is None:
-        say(session, chat_id=person.chat_id, text=words.look_result("good-enough", 0),
-            now=context.now)  # fmt: skip
-        return
-    answers = question.answers
-    full, sharp, gut = answers["fullness"], answers["sharpness"], answers["gut"]
-    choice = last_choice(full, sharp, Gut(gut), limits)
-    coach = get_person(session, profile.coach_id)
-    own = coach.id == person.id
-    waits = choice.needs_sign_off and not own
-    said = (
-        words.look_waits(coach.first_name)
-        if waits
-        else words.look_result(choice.rule, choice.grams)
-    )
-    record(
-        session, profile.person_id, "look check", context, by=person.id, fullness=full,
-        sharpness=sharp, gut=gut, rule=choice.rule, grams=choice.grams,
-    )  # fmt: skip
-    say(session, chat_id=person.chat_id, text=said, now=context.now)
-    if own:
-        return
-    keys: Buttons = ()
-    told = words.look_result(choice.rule, choice.grams)
-    if waits:
-        told = words.coach_asked(choice.grams)
-        keys = [
-            [
-                Button(
-                    words.top_up_button(choice.grams),
-                    f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
-                ),
-                Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
-            ]
-        ]
-    say(
-        session, chat_id=coach.chat_id, now=context.now, buttons=keys,
-        text=words.coach_look(person.first_name, full, sharp, gut, told),
-    )  # fmt: skip
-
-
-def _top_up(
-    session: Session,
-    coach: Person,
-    profile: AthleteProfile,
-    row: StageRow | None,
-    rest: list[str],
-    incoming: Incoming,
-    context: Context,
-) -> None:
-    """The coach's word on a top-up; once, and not when it can no longer be digested."""
-    number = rest[0] if rest else ""
-    question = session.get(OpenQuestion, int(number)) if number.isdigit() else None
-    if (
-        profile.coach_id != coach.id
-        or row is None
-        or question is None
-        or question.flow != LOOK.id
-        or question.person_id != profile.person_id
-    ):
-        answer(session, incoming, context, words.day_not_here())
-        return
-    if "_coach_said" in question.answers:
-        answer(session, incoming, context, words.settled())
-        return
-    event = current_event(session, profile.person_id)
-    limits = current_limits(session, event, athlete_of(profile)) if event is not None else None
-    assert limits is not None
-    answers = question.answers
-    choice = last_choice(answers["fullness"], answers["sharpness"], Gut(answers["gut"]), limits)
-    wanted = rest[1] != "0" and choice.grams > 0
-    ahead = [stage for stage in stage_day.day_of(row).stages if stage > context.now]
-    if wanted and (
-        not ahead or min(ahead) - context.now < timedelta(minutes=float(LOOK_USELESS_MIN))
-    ):
-        answer(session, incoming, context, words.too_late_to_top_up())
-        return
-    question.answers = question.answers | {"_coach_said": choice.grams if wanted else 0}
-    session.add(question)
-    record(
-        session, profile.person_id, "top-up", context, by=coach.id,
-        grams=question.answers["_coach_said"],
-    )  # fmt: skip
-    answer(session, incoming, context)
-    rewrite(session, incoming, words.top_up_told(), context)
-    athlete = get_person(session, profile.person_id)
-    text = (
-        words.approved(coach.first_name, choice.grams)
-        if wanted
-        else words.declined(coach.first_name)
-    )
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -376,33 +234,6 @@ def _view(
             ],
         ]
     return f"{text}\n\n{words.habits()}", keys
-
-
-def _food(
-    session: Session, profile: AthleteProfile, event: EventRow, entry: Entry, context: Context
-) -> str:
-    """What the day's own menu has for this meal, where the athlete has made one."""
-    if entry.kind not in (Kind.MEAL, Kind.LAST_MEAL):
-        return ""
-    menu = day_row(session, profile.person_id, event.day, context).meals
-    if not menu:
-        return ""
-    local = entry.at.astimezone(ZoneInfo(event.zone))
-    nearest = min(
-        menu, key=lambda meal: abs(_minutes(meal["at"]) - (local.hour * 60 + local.minute))
-    )
-    foods = {str(row.id): food_of(row) for row in rows_of(session, profile.person_id)}
-    portions = [
-        food_words.amount(foods[id], steps * foods[id].step_g)
-        for id, steps in nearest["portions"].items()
-        if id in foods
-    ]
-    return words.food_hint("; ".join(portions)) if portions else ""
-
-
-def _minutes(clock: str) -> int:
-    hours, minutes = clock.split(":")
-    return int(hours) * 60 + int(minutes)
 
 
 def _running_days(
