@@ -9,6 +9,7 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
+from bot.messages import calendar as calendar_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_history as history_words
@@ -123,6 +124,7 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool, first: bool)
         [
             button(sheet_words.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
+            button(calendar_words.button(), "calendar"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],

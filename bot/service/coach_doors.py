@@ -29,6 +29,7 @@ from bot.messages import templates as template_words
 from bot.service import (
     alert_taps,
     alerts,
+    calendar_file,
     card,
     card_actions,
     compare,
@@ -77,6 +78,7 @@ ON_CARD: Mapping[str, OnCard] = {
     "day": plan_numbers.show_day,
     "num": plan_numbers.ask_number,
     "sheet": sheets.offer_sheet,
+    "calendar": calendar_file.on_card,
     "photos": compare.show_photos,
     "cmp": compare.compare_athlete,
     "tpl": templates.use_template,

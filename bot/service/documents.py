@@ -8,7 +8,7 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.context import Context, Document
-from bot.service import photo_rows, picture, sheets
+from bot.service import calendar_file, photo_rows, picture, sheets
 
 Maker = Callable[[Session, dict[str, Any], Context], Document | None]
 
@@ -17,6 +17,7 @@ MAKERS: Mapping[str, Maker] = {
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     picture.MAKE: picture.make_picture,
+    calendar_file.MAKE: calendar_file.make_calendar,
 }
 
 

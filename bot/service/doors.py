@@ -16,6 +16,7 @@ from bot.service import (
     after_show,
     asking,
     athlete_doors,
+    calendar_file,
     checkins,
     coach_doors,
     documents,
@@ -54,13 +55,17 @@ COMMANDS = {
         *coach_doors.COMMANDS,
         *food_doors.COMMANDS,
         *stage_doors.COMMANDS,
+        *calendar_file.COMMANDS,
         *travel.COMMANDS,
         *ready_doors.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
-_TABLES = (athlete_doors, coach_doors, food_doors, stage_doors, after_show, travel, ready_doors)
+_TABLES = (
+    athlete_doors, coach_doors, food_doors, stage_doors, after_show, travel, ready_doors,
+    calendar_file,
+)  # fmt: skip
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {

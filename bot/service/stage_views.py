@@ -7,6 +7,7 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.stage import STAGE, stage_day_of
 from bot.incoming import Incoming
+from bot.messages import calendar as calendar_words
 from bot.messages import stage as words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
@@ -233,6 +234,7 @@ def _view(
                 Button(words.cancel_button(), f"st:off:{id}"),
             ],
         ]
+    keys.append([Button(calendar_words.button(), f"cal:get:{id}")])
     return f"{text}\n\n{words.habits()}", keys
 
 

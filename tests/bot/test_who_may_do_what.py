@@ -65,7 +65,8 @@ MAY_SEND: dict[str, set[str]] = {
     "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
-    "stage": ATHLETES | COACHES, "late": ATHLETES | COACHES, "ready": COACHES,
+    "stage": ATHLETES | COACHES, "late": ATHLETES | COACHES, "calendar": ATHLETES | COACHES,
+    "ready": COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -88,6 +89,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "gone": ("gone:no", None, ATHLETES),
     "f": ("f:list", None, ATHLETES),
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH}),
+    "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
