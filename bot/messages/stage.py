@@ -7,6 +7,7 @@ from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
+from bot.languages import tr
 from bot.messages.athlete import day_name
 from engine.evidence import staging as e
 from engine.stage_day import Entry, Kind
@@ -169,6 +170,28 @@ def set_by_coach(coach: str) -> str:
 
 def set_by_athlete(name: str) -> str:
     return f"{name} has set the times of the day."
+
+
+def came_along(day: date, zone: str) -> str:
+    return tr(
+        "The timetable has come along to {day}: the same times by the clocks of {zone}, and "
+        "reminders for then only. If the times differ, change them below.",
+        day=day_name(day),
+        zone=zone,
+    )
+
+
+def stayed_behind(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "The timetable of your day did not come along (it was called off, or its classes would "
+            "be over by then), and no more reminders come of it. The times can be set anew."
+        )
+    return tr(
+        "The timetable of {name}'s day did not come along (it was called off, or its classes would "
+        "be over by then), and no more reminders go out of it. The times can be set anew.",
+        name=name,
+    )
 
 
 def no_event(own: bool) -> str:

@@ -5,6 +5,7 @@ from __future__ import annotations
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from bot.languages import tr
 from bot.messages.athlete import short_day
 from engine.travel import JourneyPlan
 
@@ -100,6 +101,22 @@ def plan(
 def moment(at: datetime, zone: str) -> str:
     local = at.astimezone(ZoneInfo(zone))
     return f"{short_day(local.date())} {local:%H:%M}"
+
+
+def journey_gone(name: str, zone: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "The journey you told me does not lead to your event any more (it is in {zone} now, or "
+            "before you arrive). Your mornings stay on the clocks where you are; /travel plans it "
+            "anew.",
+            zone=zone,
+        )
+    return tr(
+        "{name}'s journey does not lead to the event any more (it is in {zone} now, or before they "
+        "arrive). I have asked them to plan it anew.",
+        name=name,
+        zone=zone,
+    )
 
 
 def coach_lead(name: str) -> str:

@@ -14,7 +14,7 @@ from bot.incoming import Incoming
 from bot.messages import coach_plan as words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
-from bot.service import asking, deciding, prompts, ready
+from bot.service import asking, deciding, event_moving, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first, look_over
@@ -31,7 +31,7 @@ from bot.service.week import (
     set_day,
 )
 from bot.store.people import AthleteProfile, OpenQuestion, Person
-from bot.store.week import DaySetRow, EventRow, LimitsRow, PlanRow
+from bot.store.week import DaySetRow, EventRow, PlanRow
 from engine.limits import Limits, Problem, plan_problems
 from engine.plan import PeakPlan
 
@@ -76,18 +76,29 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
     session.add(event)
     session.flush()
     moved = earlier is not None and earlier.day >= local_date(profile, context)
+    followed, moved_from = event_moving.Followed(), None
     if earlier is not None:
         earlier.active = False
         session.add(earlier)
         if moved:
-            _bring_along(session, earlier, event)
+            event_moving.copy_plan_and_limits(session, earlier, event)
+        if moved and event_moving.day_is_done(session, earlier, context):
+            event_moving.close_day(session, profile, earlier, context)
+        elif moved:
+            moved_from = earlier.id
+            followed = event_moving.follow(session, profile, earlier, event, context)
     record(
         session, profile.person_id, "event set", context, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+        before={
+            "event": moved_from,
+            "days": days_before(session, profile, local_date(profile, context)),
+        },
     )  # fmt: skip
     line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
-    _tell_event(session, coach, profile, line, context, moved=moved)
+    tell_event(session, coach, profile, line, context, moved=moved)
+    event_moving.tell(session, coach, profile, event, followed, context)
     ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
     week_changed(
@@ -304,21 +315,7 @@ def _checked_in_today(session: Session, profile: AthleteProfile, context: Contex
     return checkin_row(session, profile.person_id, local_date(profile, context)) is not None
 
 
-def _bring_along(session: Session, earlier: EventRow, event: EventRow) -> None:
-    """The newest plan and limits of the earlier event, for the new one."""
-    assert event.id is not None
-    plan = plan_row(session, earlier)
-    limits = session.exec(
-        select(LimitsRow).where(LimitsRow.event_id == earlier.id).order_by(col(LimitsRow.id).desc())
-    ).first()
-    if plan is not None:
-        session.add(PlanRow(event_id=event.id, **plan.model_dump(exclude={"id", "event_id"})))
-    if limits is not None:
-        session.add(LimitsRow(event_id=event.id, **limits.model_dump(exclude={"id", "event_id"})))
-    session.flush()
-
-
-def _tell_event(
+def tell_event(
     session: Session,
     coach: Person,
     profile: AthleteProfile,

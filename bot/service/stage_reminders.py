@@ -30,7 +30,8 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
     event = current_event(session, profile.person_id) if profile is not None else None
     if row is None or profile is None or event is None or event.id != row.event_id:
         return
-    if row.cancelled_at is not None:
+    # A reminder of a day from which the event has moved away.
+    if row.cancelled_at is not None or duty.local_date != event.day:
         return
     entry = stage_day.settle(session, row, duty.payload["key"])
     if entry is None or context.now - duty.due_at > stage_day.STALE_AFTER:
@@ -47,7 +48,7 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
     )
     say(
         session, chat_id=athlete.chat_id, text=text, now=context.now,
-        dedupe=f"stage:{row.id}:{entry.key}",
+        dedupe=f"stage:{row.id}:{event.day}:{entry.key}",
     )  # fmt: skip
 
 

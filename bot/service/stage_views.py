@@ -27,11 +27,11 @@ def show(session: Session, person: Person, rest: str, context: Context) -> None:
     """`/stage`: the own day; for a coach a button an athlete with an event, or the one there is."""
     own = profile_of(session, person.id)
     if own is not None and current_event(session, own.person_id) is not None:
-        _say_day(session, person, own, context)
+        say_day(session, person, own, context)
         return
     found = _coached(session, person)
     if len(found) == 1:
-        _say_day(session, person, found[0], context)
+        say_day(session, person, found[0], context)
         return
     if not found:
         text = words.no_event(own=True) if own is not None else words.nobody()
@@ -104,7 +104,7 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
         say(session, chat_id=person.chat_id, text=words.day_not_here(), now=context.now)
         return
     stage_day.lay_out(session, profile, event, stage_day_of(question.answers), person, context)
-    _say_day(session, person, profile, context)
+    say_day(session, person, profile, context)
     other = _other(session, person, profile)
     if other is not None:
         lead = (
@@ -112,7 +112,7 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
             if other.id == profile.person_id
             else words.set_by_athlete(person.first_name)
         )
-        _say_day(session, other, profile, context, lead=lead)
+        say_day(session, other, profile, context, lead=lead)
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -152,7 +152,7 @@ def _move(
     for reader in (person, _other(session, person, profile)):
         if reader is not None:
             lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-            _say_day(session, reader, profile, context, lead=lead)
+            say_day(session, reader, profile, context, lead=lead)
 
 
 def _call_off(
@@ -191,7 +191,7 @@ def _ask_times(
     )  # fmt: skip
 
 
-def _say_day(
+def say_day(
     session: Session,
     reader: Person,
     profile: AthleteProfile,

@@ -10,21 +10,22 @@ from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import coach_history as words
 from bot.outbox import Button, say
-from bot.service import deciding
+from bot.service import deciding, event_moving, planning, prompts, ready
 from bot.service.changes import restore_days
 from bot.service.history_view import in_words, when, who
 from bot.service.people import local_date, record
 from bot.service.tapping import answer, rewrite
-from bot.service.week import checkin_row, current_event
+from bot.service.week import checkin_row, current_event, plan_row
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.traffic import OutboxRow
-from bot.store.week import LimitsRow, PlanRow
+from bot.store.week import EventRow, LimitsRow, PlanRow
 
-CAN_BE_TAKEN_BACK = ("plan set", "limits set", "day set by hand", "held", "hold ended")
+CAN_BE_TAKEN_BACK = (
+    "plan set", "limits set", "day set by hand", "held", "hold ended", "event set",
+)  # fmt: skip
 SETS_FIGURES = (
     *CAN_BE_TAKEN_BACK,
-    "event set",
     "decided",
     "signed off",
     "sign-off lapsed",
@@ -46,13 +47,14 @@ def ask_undo(
     if row is None:
         say(session, chat_id=coach.chat_id, text=words.nothing_to_undo(), now=context.now)
         return
-    if not _may_be_taken_back(session, profile, row):
+    if not _may_be_taken_back(session, profile, row, context):
         text = words.cannot_undo(in_words(row, profile))
         say(session, chat_id=coach.chat_id, text=text, now=context.now)
         return
     said = words.undo_sure(
         when(row, profile), who(session, row), in_words(row, profile),
-        told=any(one.status != "waiting" for one in _targets_since(session, profile, row)),
+        told=row.what == "event set"
+        or any(one.status != "waiting" for one in _targets_since(session, profile, row)),
         own=coach.id == profile.person_id,
     )  # fmt: skip
     number = profile.person_id
@@ -78,7 +80,11 @@ def undo(
     """Put back what held before; the athlete reads a correction where the change had reached them."""
     answer(session, incoming, context)
     row = _last(session, profile)
-    if row is None or rest[:1] != [str(row.id)] or not _may_be_taken_back(session, profile, row):
+    if (
+        row is None
+        or rest[:1] != [str(row.id)]
+        or not _may_be_taken_back(session, profile, row, context)
+    ):
         rewrite(session, incoming, words.undo_moved_on(), context)
         return
     targets = _targets_since(session, profile, row)
@@ -95,7 +101,12 @@ def undo(
         sentence=in_words(row, profile), day=row.detail.get("day", today.isoformat()),
     )  # fmt: skip
     own = coach.id == profile.person_id
-    rewrite(session, incoming, words.undone(told=told, own=own), context)
+    if row.what == "event set":
+        rewrite(session, incoming, words.undone(told=True, own=own), context)
+        _event_is_back(session, coach, profile, row, context)
+        told = False  # the event's own words go out; a target only where this morning is decided
+    else:
+        rewrite(session, incoming, words.undone(told=told, own=own), context)
     because = "taken-back" if told else ""
     if checkin_row(session, profile.person_id, today) is not None:
         deciding.redecide(session, profile, context=context, because=because)
@@ -132,15 +143,48 @@ def _last(session: Session, profile: AthleteProfile) -> HistoryRow | None:
     return rows[0] if rows else None
 
 
-def _may_be_taken_back(session: Session, profile: AthleteProfile, row: HistoryRow) -> bool:
+def _may_be_taken_back(
+    session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
+) -> bool:
     before = row.detail.get("before")
     if row.what not in CAN_BE_TAKEN_BACK or before is None:
         return False
     if row.what in ("hold ended", "held", "day set by hand"):
         return True
+    if row.what == "event set":
+        return _event_before(session, profile, row, context) is not None
     earlier = _earlier_version(session, row)
     event = current_event(session, profile.person_id)
     return earlier is not None and event is not None and earlier.event_id == event.id
+
+
+def _event_before(
+    session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
+) -> EventRow | None:
+    """The event as it stood before it was moved, while its day is still to come."""
+    number = row.detail["before"].get("event")
+    earlier = session.get(EventRow, number) if number is not None else None
+    now_set = current_event(session, profile.person_id)
+    if earlier is None or now_set is None or now_set.id != row.detail["event"]:
+        return None
+    return earlier if earlier.day >= local_date(profile, context) else None
+
+
+def _event_is_back(
+    session: Session, coach: Person, profile: AthleteProfile, row: HistoryRow, context: Context
+) -> None:
+    """The timetable goes back with it, the mornings are laid out anew, and both are told."""
+    earlier = current_event(session, profile.person_id)
+    moved_to = session.get(EventRow, row.detail["event"])
+    assert earlier is not None
+    assert moved_to is not None
+    followed = event_moving.follow(session, profile, moved_to, earlier, context)
+    line = planning.event_line(profile, earlier, context)
+    with_plan = plan_row(session, earlier) is not None
+    planning.tell_event(session, coach, profile, line, context, moved=with_plan)
+    event_moving.tell(session, coach, profile, earlier, followed, context)
+    ready.schedule(session, profile, context)
+    prompts.schedule(session, profile, context=context)
 
 
 def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow | None:
@@ -156,6 +200,16 @@ def _put_back(
     session: Session, coach: Person, profile: AthleteProfile, row: HistoryRow, context: Context
 ) -> None:
     """The version before as the newest one; or the hold as it was."""
+    if row.what == "event set":
+        moved_to = session.get(EventRow, row.detail["event"])
+        back = session.get(EventRow, row.detail["before"]["event"])
+        assert moved_to is not None
+        assert back is not None
+        moved_to.active, back.active = False, True
+        session.add(moved_to)
+        session.add(back)
+        session.flush()
+        return
     earlier = _earlier_version(session, row) if row.what in ("plan set", "limits set") else None
     if earlier is not None:
         again = earlier.model_dump(exclude={"id", "set_by", "set_at"})
