@@ -7,6 +7,7 @@ from collections.abc import Iterable, Sequence
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 from engine.limits import LIMIT_KEYS, Problem
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
@@ -88,6 +89,18 @@ def event_set(line: str, *, moved: bool) -> str:
 
 def athlete_told_event(coach: str, line: str) -> str:
     return f"{coach} has set your day: {line}."
+
+
+def event_is_back(line: str) -> str:
+    return tr("It is again: {event}.", event=line)
+
+
+def athlete_told_event_back(coach: str, line: str) -> str:
+    return tr(
+        "A correction: {name} has taken back the last change of your day. It is again: {event}.",
+        name=coach,
+        event=line,
+    )
 
 
 # The plan

@@ -9,16 +9,16 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
+from bot.messages import coach_plan as plan_words
 from bot.messages import stage as stage_words
 from bot.messages import travel as travel_words
 from bot.outbox import Button, say
-from bot.service import after_show, looks, stage_day, stage_views
-from bot.service.people import get_person
-from bot.service.prompts import subject
+from bot.service import after_show, looks, prompts, ready, stage_day, stage_views
+from bot.service.people import get_person, local_date
 from bot.service.travel import ARRIVE
-from bot.service.week import limits_row, plan_row
+from bot.service.week import current_event, limits_row, plan_row
 from bot.store.calendar import CalendarRow
-from bot.store.people import AthleteProfile, Person
+from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.trip import TripRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
 
@@ -79,6 +79,41 @@ def follow(
     )
 
 
+def can_go_back(
+    session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
+) -> bool:
+    """Whether the event that a move took the place of has its day still to come."""
+    number = row.detail["before"].get("event")
+    earlier = session.get(EventRow, number) if number is not None else None
+    now_set = current_event(session, profile.person_id)
+    if earlier is None or now_set is None or now_set.id != row.detail["event"]:
+        return False
+    return earlier.day >= local_date(profile, context)
+
+
+def go_back(
+    session: Session, by: Person, profile: AthleteProfile, row: HistoryRow, context: Context
+) -> None:
+    """The event before counts again with its plan and limits; timetable and journey go back to it."""
+    event = session.get_one(EventRow, row.detail["event"])
+    earlier = session.get_one(EventRow, row.detail["before"]["event"])
+    event.active, earlier.active = False, True
+    session.add(event)
+    session.add(earlier)
+    session.flush()
+    followed = follow(session, profile, event, earlier, context)
+    ready.schedule(session, profile, context)
+    prompts.schedule(session, profile, context=context)
+    days_out = (earlier.day - local_date(profile, context)).days
+    line = plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
+    athlete = get_person(session, profile.person_id)
+    say(session, chat_id=by.chat_id, text=plan_words.event_is_back(line), now=context.now)
+    if by.id != athlete.id:
+        text = plan_words.athlete_told_event_back(by.first_name, line)
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    tell(session, by, profile, earlier, followed, context)
+
+
 def tell(
     session: Session,
     by: Person,
@@ -134,14 +169,14 @@ def _journey(
     if trip is None:
         return None
     arrival = trip.arrive_at.astimezone(ZoneInfo(trip.away_zone)).date()
-    agenda.cancel(session, subject=subject(profile), kind=ARRIVE)
+    agenda.cancel(session, subject=prompts.subject(profile), kind=ARRIVE)
     if trip.away_zone != event.zone or arrival > event.day:
         return False if trip.arrived_at is None else None
     trip.event_id = event.id or 0
     session.add(trip)
     if trip.arrived_at is None:
         agenda.put(
-            session, subject=subject(profile), local_date=event.day, kind=ARRIVE,
+            session, subject=prompts.subject(profile), local_date=event.day, kind=ARRIVE,
             due_at=trip.arrive_at, payload={"trip": trip.id}, again=True,
         )  # fmt: skip
     return True

@@ -97,7 +97,7 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
     )  # fmt: skip
     line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
-    tell_event(session, coach, profile, line, context, moved=moved)
+    _tell_event(session, coach, profile, line, context, moved=moved)
     event_moving.tell(session, coach, profile, event, followed, context)
     ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
@@ -315,7 +315,7 @@ def _checked_in_today(session: Session, profile: AthleteProfile, context: Contex
     return checkin_row(session, profile.person_id, local_date(profile, context)) is not None
 
 
-def tell_event(
+def _tell_event(
     session: Session,
     coach: Person,
     profile: AthleteProfile,

@@ -10,16 +10,16 @@ from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import coach_history as words
 from bot.outbox import Button, say
-from bot.service import deciding, event_moving, planning, prompts, ready
+from bot.service import deciding, event_moving
 from bot.service.changes import restore_days
 from bot.service.history_view import in_words, when, who
 from bot.service.people import local_date, record
 from bot.service.tapping import answer, rewrite
-from bot.service.week import checkin_row, current_event, plan_row
+from bot.service.week import checkin_row, current_event
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.traffic import OutboxRow
-from bot.store.week import EventRow, LimitsRow, PlanRow
+from bot.store.week import LimitsRow, PlanRow
 
 CAN_BE_TAKEN_BACK = (
     "plan set", "limits set", "day set by hand", "held", "hold ended", "event set",
@@ -103,8 +103,7 @@ def undo(
     own = coach.id == profile.person_id
     if row.what == "event set":
         rewrite(session, incoming, words.undone(told=True, own=own), context)
-        _event_is_back(session, coach, profile, row, context)
-        told = False  # the event's own words go out; a target only where this morning is decided
+        told = False  # the event's own words have gone out; a target only for a morning decided
     else:
         rewrite(session, incoming, words.undone(told=told, own=own), context)
     because = "taken-back" if told else ""
@@ -152,39 +151,10 @@ def _may_be_taken_back(
     if row.what in ("hold ended", "held", "day set by hand"):
         return True
     if row.what == "event set":
-        return _event_before(session, profile, row, context) is not None
+        return event_moving.can_go_back(session, profile, row, context)
     earlier = _earlier_version(session, row)
     event = current_event(session, profile.person_id)
     return earlier is not None and event is not None and earlier.event_id == event.id
-
-
-def _event_before(
-    session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
-) -> EventRow | None:
-    """The event as it stood before it was moved, while its day is still to come."""
-    number = row.detail["before"].get("event")
-    earlier = session.get(EventRow, number) if number is not None else None
-    now_set = current_event(session, profile.person_id)
-    if earlier is None or now_set is None or now_set.id != row.detail["event"]:
-        return None
-    return earlier if earlier.day >= local_date(profile, context) else None
-
-
-def _event_is_back(
-    session: Session, coach: Person, profile: AthleteProfile, row: HistoryRow, context: Context
-) -> None:
-    """The timetable goes back with it, the mornings are laid out anew, and both are told."""
-    earlier = current_event(session, profile.person_id)
-    moved_to = session.get(EventRow, row.detail["event"])
-    assert earlier is not None
-    assert moved_to is not None
-    followed = event_moving.follow(session, profile, moved_to, earlier, context)
-    line = planning.event_line(profile, earlier, context)
-    with_plan = plan_row(session, earlier) is not None
-    planning.tell_event(session, coach, profile, line, context, moved=with_plan)
-    event_moving.tell(session, coach, profile, earlier, followed, context)
-    ready.schedule(session, profile, context)
-    prompts.schedule(session, profile, context=context)
 
 
 def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow | None:
@@ -201,14 +171,7 @@ def _put_back(
 ) -> None:
     """The version before as the newest one; or the hold as it was."""
     if row.what == "event set":
-        moved_to = session.get(EventRow, row.detail["event"])
-        back = session.get(EventRow, row.detail["before"]["event"])
-        assert moved_to is not None
-        assert back is not None
-        moved_to.active, back.active = False, True
-        session.add(moved_to)
-        session.add(back)
-        session.flush()
+        event_moving.go_back(session, coach, profile, row, context)
         return
     earlier = _earlier_version(session, row) if row.what in ("plan set", "limits set") else None
     if earlier is not None:

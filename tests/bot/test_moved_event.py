@@ -118,10 +118,11 @@ def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -
     team.coach.presses(f"c:undo:{team.athlete_id}")
     assert "set the event: show, Sun 16 May" in text_of(team.coach.hears() or team.coach.all_said())
     told = text_of(team.coach.taps("Take it back"))
-    assert "Show, Sun 9 May 2027" in told
+    assert "It is again: Show, Sun 9 May 2027" in told
     assert "has come along to Sunday 9 May" in told
     heard = text_of(team.athlete.hears())
-    assert "Ravi has set your day: Show, Sun 9 May 2027" in heard
+    assert "A correction: Ravi has taken back the last change of your day" in heard
+    assert "It is again: Show, Sun 9 May 2027" in heard
     assert "has come along to Sunday 9 May" in heard
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
     said = team.athlete.hears()
