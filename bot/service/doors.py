@@ -19,6 +19,7 @@ from bot.service import (
     calendar_file,
     checkins,
     coach_doors,
+    debrief,
     documents,
     food_doors,
     invitations,
@@ -64,7 +65,7 @@ COMMANDS = {
 }
 _TABLES = (
     athlete_doors, coach_doors, food_doors, stage_doors, after_show, travel, ready_doors,
-    calendar_file,
+    calendar_file, debrief,
 )  # fmt: skip
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}

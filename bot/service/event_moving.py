@@ -13,7 +13,7 @@ from bot.messages import coach_plan as plan_words
 from bot.messages import stage as stage_words
 from bot.messages import travel as travel_words
 from bot.outbox import Button, say
-from bot.service import after_show, looks, prompts, ready, stage_day, stage_views
+from bot.service import prompts, ready, stage_day, stage_views
 from bot.service.people import get_person, local_date
 from bot.service.travel import ARRIVE
 from bot.service.week import current_event, limits_row, plan_row
@@ -50,13 +50,6 @@ def day_is_done(session: Session, event: EventRow, context: Context) -> bool:
     if row is None or row.cancelled_at is not None:
         return False
     return not stage_day.running(row, event, context)
-
-
-def close_day(session: Session, profile: AthleteProfile, event: EventRow, context: Context) -> None:
-    """The day has been, and the next event is set before the morning after: nothing is left out."""
-    looks.ask_look(session, profile, event, context)
-    if event.kind != "trial":
-        after_show.begin(session, profile, event, context)
 
 
 def follow(

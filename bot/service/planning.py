@@ -14,7 +14,7 @@ from bot.incoming import Incoming
 from bot.messages import coach_plan as words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
-from bot.service import asking, deciding, event_moving, prompts, ready
+from bot.service import asking, debrief, deciding, event_moving, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first, look_over
@@ -30,6 +30,7 @@ from bot.service.week import (
     plan_row,
     set_day,
 )
+from bot.service.week_over import close_week
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.week import DaySetRow, EventRow, PlanRow
 from engine.limits import Limits, Problem, plan_problems
@@ -83,7 +84,7 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
         if moved:
             event_moving.copy_plan_and_limits(session, earlier, event)
         if moved and event_moving.day_is_done(session, earlier, context):
-            event_moving.close_day(session, profile, earlier, context)
+            close_week(session, profile, earlier, context)
         elif moved:
             moved_from = earlier.id
             followed = event_moving.follow(session, profile, earlier, event, context)
@@ -355,6 +356,7 @@ def _open_draft(session: Session, coach: Person, profile: AthleteProfile, contex
     if event is None:
         say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
         return
+    debrief.before_draft(session, coach, profile, context)
     asking.open_question(
         session, coach, DRAFT, context=context, subject_id=profile.person_id,
         answers={

@@ -109,7 +109,7 @@ ABOUT: dict[str, str] = {
     "coach-second": "athlete", "coach-history-day": "athlete", "coach-message": "athlete",
     "coach-figure": "decision",
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
-    "travel": "own", "after-show": "own",
+    "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
@@ -331,7 +331,7 @@ def test_a_question_takes_an_answer_from_nobody_but_the_one_who_was_asked(
 SAMPLE = {
     "take": True, "use": True, "sure": True, "day": "2027-05-08", "_day": "2027-05-08",
     "_field": "carb_g", "_key": "step_g", "_days_out": 1, "value": 20.0,
-    "_readiness": 1, "fullness": 8, "sharpness": 4, "gut": "fine",
+    "_readiness": 1, "_event": 1, "text": "less rice", "fullness": 8, "sharpness": 4, "gut": "fine",
 }  # fmt: skip
 
 

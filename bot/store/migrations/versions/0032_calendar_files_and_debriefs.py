@@ -1,4 +1,4 @@
-"""calendar files
+"""calendar files and debriefs
 
 Revision ID: 0032
 Revises: 0024
@@ -44,8 +44,30 @@ def upgrade() -> None:
         batch_op.create_index(batch_op.f("ix_calendar_athlete_id"), ["athlete_id"], unique=False)
         batch_op.create_index(batch_op.f("ix_calendar_reader_id"), ["reader_id"], unique=False)
 
+    op.create_table(
+        "debrief",
+        sa.Column("id", sa.Integer(), nullable=False),
+        sa.Column("event_id", sa.Integer(), nullable=False),
+        sa.Column("athlete_id", sa.Integer(), nullable=False),
+        sa.Column("athlete_said", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+        sa.Column("coach_note", sqlmodel.sql.sqltypes.AutoString(), nullable=False),
+        sa.Column("sent_at", bot.store.base.UTCDateTime(timezone=True), nullable=True),
+        sa.ForeignKeyConstraint(
+            ["athlete_id"], ["person.id"], name=op.f("fk_debrief_athlete_id_person")
+        ),
+        sa.ForeignKeyConstraint(["event_id"], ["event.id"], name=op.f("fk_debrief_event_id_event")),
+        sa.PrimaryKeyConstraint("id", name=op.f("pk_debrief")),
+        sa.UniqueConstraint("event_id", name=op.f("uq_debrief_event_id")),
+    )
+    with op.batch_alter_table("debrief", schema=None) as batch_op:
+        batch_op.create_index(batch_op.f("ix_debrief_athlete_id"), ["athlete_id"], unique=False)
+
 
 def downgrade() -> None:
+    with op.batch_alter_table("debrief", schema=None) as batch_op:
+        batch_op.drop_index(batch_op.f("ix_debrief_athlete_id"))
+
+    op.drop_table("debrief")
     with op.batch_alter_table("calendar", schema=None) as batch_op:
         batch_op.drop_index(batch_op.f("ix_calendar_reader_id"))
         batch_op.drop_index(batch_op.f("ix_calendar_athlete_id"))

@@ -1,0 +1,26 @@
+"""The end of a week: the word on the look, the mornings after, and when it is looked back on."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.context import Context
+from bot.messages import athlete as words
+from bot.outbox import say
+from bot.service import after_show, debrief, looks
+from bot.service.people import get_person
+from bot.store.people import AthleteProfile
+from bot.store.week import EventRow
+
+
+def close_week(
+    session: Session, profile: AthleteProfile, event: EventRow, context: Context
+) -> None:
+    """To be called once the event's day has been."""
+    looks.ask_look(session, profile, event, context)
+    debrief.schedule(session, profile, event, context)
+    if event.kind != "trial":
+        after_show.begin(session, profile, event, context)
+        return
+    person = get_person(session, profile.person_id)
+    say(session, chat_id=person.chat_id, text=words.event_over(event.kind), now=context.now)
