@@ -88,9 +88,6 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
             continue
         on = event.day - timedelta(days=day.days_out)
         set_row = day_set(session, event.athlete_id, on)
-        if set_row is not None and set_row.by == "coach":
-            found[day.days_out] = "coach"
-            continue
         decided = session.exec(
             select(DecisionRow)
             .where(
@@ -100,7 +97,10 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
             )
             .order_by(col(DecisionRow.id).desc())
         ).first()
-        if decided is not None:
+        approved = decided is not None and decided.status == DecisionStatus.APPROVED
+        if set_row is not None and set_row.by == "coach" and not approved:
+            found[day.days_out] = "coach"
+        elif decided is not None:
             found[day.days_out] = str(decided.decision["rule"])
     return found
 
