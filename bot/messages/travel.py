@@ -83,19 +83,34 @@ def plan(
                 else "."
             )
         )
-    meals = ", ".join(
-        f"{short_day(local.date())} {local:%H:%M}{'' if meal.zone == home else ' there'}"
-        for meal in found.meals
-        for local in [meal.at.astimezone(ZoneInfo(meal.zone))]
-    )
-    parts.append(
-        f"Meals on the way, the day's target spread over them: {meals}. Drink as usual, salt as usual."
-    )
+    parts.append(meals_on_the_way(found))
     parts.append(
         f"From the arrival on ({moment(arrive, away)} there) I ask by the clocks there. "
         "Common practice, all of it."
     )
     return "\n\n".join(parts)
+
+
+def meals_on_the_way(found: JourneyPlan) -> str:
+    """A line for each day and place, in the order in which they are lived."""
+    times: dict[tuple[date, str], list[str]] = {}
+    for meal in found.meals:
+        local = meal.at.astimezone(ZoneInfo(meal.zone))
+        times.setdefault((local.date(), meal.zone), []).append(f"{local:%H:%M}")
+    lines = [
+        tr("Meals, each date's target over the meals of that date:"),
+        *(
+            tr(
+                "- {day} by the clocks of {zone}: {times}",
+                day=short_day(day),
+                zone=zone,
+                times=", ".join(clocks),
+            )
+            for (day, zone), clocks in times.items()
+        ),
+        tr("Drink as usual, salt as usual."),
+    ]
+    return "\n".join(lines)
 
 
 def moment(at: datetime, zone: str) -> str:
