@@ -11,7 +11,9 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.service.people import record
+from bot.flows.stage import LOOK
+from bot.service import asking
+from bot.service.people import get_person, record
 from bot.service.prompts import subject
 from bot.store.people import AthleteProfile, Person
 from bot.store.stage import StageRow
@@ -63,6 +65,8 @@ def follow(
     the timetable stays behind without reminders, where every class would be in the past by then.
     """
     day = _transplanted(day_of(row), earlier, event)
+    if event.day != earlier.day:
+        _drop_look_check(session, profile, context)
     cancel_reminders(session, profile, context, due_ones_too=earlier.day != event.day)
     if max(day.stages) <= context.now:
         return False
@@ -71,6 +75,15 @@ def follow(
     row.event_id, row.set_at = event.id or 0, context.now
     _plan(session, profile, event, row, day, context)
     return True
+
+
+def _drop_look_check(session: Session, profile: AthleteProfile, context: Context) -> None:
+    """One that is open has no stage before it any more."""
+    athlete = get_person(session, profile.person_id)
+    for question in asking.open_questions(
+        session, athlete, flow=LOOK.id, subject_id=profile.person_id
+    ):
+        asking.close(session, question, context)
 
 
 def _transplanted(day: StageDay, earlier: EventRow, event: EventRow) -> StageDay:
@@ -117,6 +130,7 @@ def call_off(
     row.cancelled_at = context.now
     session.add(row)
     cancel_reminders(session, profile, context)
+    _drop_look_check(session, profile, context)
     record(session, profile.person_id, "stage called off", context, by=by.id)
 
 

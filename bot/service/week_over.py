@@ -7,7 +7,7 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.messages import athlete as words
 from bot.outbox import say
-from bot.service import after_show, debrief, looks
+from bot.service import after_show, debrief, looks, stage_day
 from bot.service.people import get_person
 from bot.store.people import AthleteProfile
 from bot.store.week import EventRow
@@ -17,6 +17,9 @@ def close_week(
     session: Session, profile: AthleteProfile, event: EventRow, context: Context
 ) -> None:
     """To be called once the event's day has been."""
+    # The last reminder of the day may still wait, where the next event is set that evening: what
+    # it would say is said here.
+    stage_day.cancel_reminders(session, profile, context, due_ones_too=True)
     looks.ask_look(session, profile, event, context)
     debrief.schedule(session, profile, event, context)
     if event.kind != "trial":

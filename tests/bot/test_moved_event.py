@@ -5,11 +5,14 @@ from __future__ import annotations
 import re
 from collections.abc import Callable
 from datetime import UTC, date, datetime, timedelta
+from random import Random
+from zoneinfo import ZoneInfo
 
 import pytest
 from sqlmodel import Session, col, select
 
 from bot.service.documents import document
+from bot.service.week import current_event
 from bot.store.stage import StageRow
 from bot.store.traffic import AgendaRow, OutboxRow
 from bot.store.trip import TripRow
@@ -243,6 +246,27 @@ def test_a_reminder_that_was_due_at_that_very_moment_is_not_said_of_the_new_day(
     assert not [entry for entry in row.entries if entry["done"]]
 
 
+def test_a_look_check_that_was_open_is_not_taken_for_one_of_the_new_day(team: Team) -> None:
+    team.coach.presses(f"c:lim:{team.athlete_id}:apply_without_asking_g")
+    team.coach.writes("10")
+    lay_out(team)
+    team.world.until(datetime(2027, 5, 9, 12, 1, tzinfo=UTC))
+    asked = next(m for m in team.athlete.hears() if "Look check. How full" in m.text)
+    team.athlete.taps("6", asked)
+    team.athlete.taps("5")
+    team.athlete.taps("Fine")
+    to_coach = next(m for m in team.coach.hears() if "Shall they?" in m.text)
+    move(team, "16 May")
+    team.athlete.hears()
+    team.coach.taps("Top up 25 g", to_coach)
+    assert team.athlete.hears() == []
+    team.world.until(datetime(2027, 5, 16, 12, 1, tzinfo=UTC))
+    asked = next(m for m in team.athlete.hears() if "Look check. How full" in m.text)
+    move(team, "23 May")
+    team.athlete.hears()
+    assert "How sharp" not in text_of(team.athlete.taps("6", asked))
+
+
 def test_the_next_event_set_on_the_evening_after_the_stage_leaves_the_day_where_it_was(
     team: Team,
 ) -> None:
@@ -318,3 +342,47 @@ def test_a_journey_goes_along_while_it_still_leads_there(
     assert team.profile().zone == "America/New_York"
     with team.world.session() as session:
         assert session.exec(select(TripRow)).one().arrived_at == arrival.due_at
+
+
+SOLE = ("It is the day", "Time to leave")  # a class moved away has its pump-up again
+
+
+@pytest.mark.parametrize("seed", [5, 16])
+def test_whatever_happens_in_whatever_order_nothing_is_said_twice_or_of_another_day(
+    team: Team, seed: int
+) -> None:
+    chance = Random(seed)
+    said: list[tuple[date, str]] = []
+    lay_out(team)
+    for _ in range(14):
+        _something(team, chance)
+        with team.world.session() as session:
+            event = current_event(session, team.athlete_id)
+            ahead = waiting(session)
+        assert {row.local_date for row in ahead} <= ({event.day} if event is not None else set())
+        assert all(row.due_at >= team.world.now for row in ahead)
+        team.world.later(hours=chance.choice((1, 5, 9)))
+        today = team.world.now.astimezone(ZoneInfo("Europe/London")).date()
+        said += [(today, mark) for m in team.athlete.hears() for mark in SOLE if mark in m.text]
+    for mark in SOLE:
+        on = [day for day, what in said if what == mark]
+        assert len(on) == len(set(on)), mark
+
+
+def _something(team: Team, chance: Random) -> None:
+    """One of the things that coaches and athletes do to a day."""
+    match chance.randrange(6):
+        case 0 | 1:
+            day = team.world.now.date() + timedelta(days=chance.choice((1, 2)))
+            move(team, f"{day:%Y-%m-%d}")
+        case 2:
+            said = team.coach.presses(f"c:undo:{team.athlete_id}")
+            if said and "Take it back" in said[-1].buttons:
+                team.coach.taps("Take it back", said[-1])
+        case 3:
+            team.athlete.writes(f"late {chance.choice((15, 45))}")
+        case 4:
+            team.coach.presses(f"st:off-yes:{team.athlete_id}")
+        case _:
+            lay_out(team, chance.choice(("13:00", "15:00", "23:00", "00:30")))
+    team.athlete.hears()
