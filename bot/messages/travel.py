@@ -118,22 +118,6 @@ def moment(at: datetime, zone: str) -> str:
     return f"{short_day(local.date())} {local:%H:%M}"
 
 
-def journey_gone(name: str, zone: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "The journey you told me does not lead to your event any more (it is in {zone} now, or "
-            "before you arrive). Your mornings stay on the clocks where you are; /travel plans it "
-            "anew.",
-            zone=zone,
-        )
-    return tr(
-        "{name}'s journey does not lead to the event any more (it is in {zone} now, or before they "
-        "arrive). I have asked them to plan it anew.",
-        name=name,
-        zone=zone,
-    )
-
-
 def coach_lead(name: str) -> str:
     return f"{name}'s journey:"
 

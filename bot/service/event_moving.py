@@ -10,8 +10,8 @@ from sqlmodel import Session, col, select
 from bot import agenda
 from bot.context import Context
 from bot.messages import coach_plan as plan_words
+from bot.messages import event_moving as words
 from bot.messages import stage as stage_words
-from bot.messages import travel as travel_words
 from bot.outbox import Button, say
 from bot.service import prompts, ready, stage_day, stage_views
 from bot.service.people import get_person, local_date
@@ -100,9 +100,9 @@ def go_back(
     days_out = (earlier.day - local_date(profile, context)).days
     line = plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
     athlete = get_person(session, profile.person_id)
-    say(session, chat_id=by.chat_id, text=plan_words.event_is_back(line), now=context.now)
+    say(session, chat_id=by.chat_id, text=words.event_is_back(line), now=context.now)
     if by.id != athlete.id:
-        text = plan_words.athlete_told_event_back(by.first_name, line)
+        text = words.athlete_told_event_back(by.first_name, line)
         say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     tell(session, by, profile, earlier, followed, context)
 
@@ -121,14 +121,14 @@ def tell(
     for reader in readers:
         own = reader.id == athlete.id
         if followed.timetable:
-            lead = stage_words.came_along(event.day, event.zone)
+            lead = words.came_along(event.day, event.zone)
             stage_views.say_day(session, reader, profile, context, lead=lead)
         elif followed.timetable is False:
             keys = [[Button(stage_words.set_button(), f"st:set:{profile.person_id}")]]
-            text = stage_words.stayed_behind(athlete.first_name, own=own)
+            text = words.stayed_behind(athlete.first_name, own=own)
             say(session, chat_id=reader.chat_id, text=text, now=context.now, buttons=keys)
         if followed.journey is False:
-            text = travel_words.journey_gone(athlete.first_name, event.zone, own=own)
+            text = words.journey_gone(athlete.first_name, event.zone, own=own)
             say(session, chat_id=reader.chat_id, text=text, now=context.now)
 
 
