@@ -3,110 +3,127 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import date
+from datetime import date, datetime
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot import figures
-from bot.languages import mark, tr
-from bot.messages.names import word
-from bot.messages.stage_entries import clock, line
-from engine.stage_day import Entry
+from bot.messages.athlete import day_name
+from engine.evidence import staging as e
+from engine.stage_day import Entry, Kind
 
 
 def menu() -> str:
-    return tr("The day itself: timetable and delays")
+    return "The day itself: timetable and delays"
 
 
 def late_menu() -> str:
-    return tr("The day runs late: /late 45")
+    return "The day runs late: /late 45"
+
+
+def clock(at: datetime, zone: str) -> str:
+    return f"{at.astimezone(ZoneInfo(zone)):%H:%M}"
 
 
 # Asking
 
 
 def ask_stage(day: date, zone: str) -> str:
-    return tr(
-        "{day}: at what time on stage? By the clocks of {zone}; times before 04:00 count as "
-        "the night after. Or tap if only the order of classes is known.",
-        day=figures.long_day(day),
-        zone=zone,
+    return (
+        f"{day_name(day)}: at what time on stage? By the clocks of {zone}; times before 04:00 count as "
+        "the night after. Or tap if only the order of classes is known."
     )
 
 
 def order_button() -> str:
-    return tr("Only the class order")
+    return "Only the class order"
 
 
 def ask_show_start() -> str:
-    return tr("When does the first class go on?")
+    return "When does the first class go on?"
 
 
 def ask_class_number() -> str:
-    return tr("Which number in the order is the class? (1 goes first)")
+    return "Which number in the order is the class? (1 goes first)"
 
 
 def ask_each() -> str:
-    return tr("About how many minutes does a class take?")
+    return "About how many minutes does a class take?"
 
 
 def ask_second() -> str:
-    return tr("A second class? If so, at what time?")
+    return "A second class? If so, at what time?"
 
 
 def no_second_button() -> str:
-    return tr("One class only")
+    return "One class only"
 
 
 def second_not_later() -> str:
-    return tr("The second class has to come after the first. Please check the times.")
+    return "The second class has to come after the first. Please check the times."
 
 
 def duty_not_before() -> str:
-    return tr(
-        "That is not before the stage time. If it is on the day before, tap None; it "
-        "does not shape this day."
+    return (
+        "That is not before the stage time. If it is on the day before, tap None; it does not shape "
+        "this day."
     )
 
 
 def ask_travel() -> str:
-    return tr("How long is the way there on the day, in minutes?")
+    return "How long is the way there on the day, in minutes?"
 
 
 def ask_registration() -> str:
-    return tr("Registration or athletes' meeting on the day: at what time?")
+    return "Registration or athletes' meeting on the day: at what time?"
 
 
 def ask_tan() -> str:
-    return tr("A coat of tan on the day: at what time?")
+    return "A coat of tan on the day: at what time?"
 
 
 def none_button() -> str:
-    return tr("None")
+    return "None"
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
-    parts = [
-        tr("On stage: by class order")
-        if answers["stage"] == "order"
-        else tr("On stage: {time}", time=answers["stage"])
-    ]
+    stage = "by class order" if answers["stage"] == "order" else answers["stage"]
+    parts = [f"On stage: {stage}"]
     if answers.get("show_start"):
-        parts.append(tr("first class {time}", time=answers["show_start"]))
+        parts.append(f"first class {answers['show_start']}")
     if answers.get("number"):
-        parts.append(tr("number {number}", number=answers["number"]))
+        parts.append(f"number {answers['number']}")
     if answers.get("second"):
-        parts.append(tr("second class {time}", time=answers["second"]))
+        parts.append(f"second class {answers['second']}")
     if "travel_min" in answers:
-        parts.append(tr("way {minutes} min", minutes=figures.plain(answers["travel_min"])))
+        parts.append(f"way {answers['travel_min']:g} min")
     if answers.get("registration"):
-        parts.append(tr("registration {time}", time=answers["registration"]))
+        parts.append(f"registration {answers['registration']}")
     if answers.get("tan"):
-        parts.append(tr("tan {time}", time=answers["tan"]))
+        parts.append(f"tan {answers['tan']}")
     return ", ".join(parts)
 
 
 # The timetable
+
+
+def line(entry: Entry, classes: int) -> str:
+    """What an entry is, in a few words."""
+    number = f", class {entry.class_number}" if classes > 1 and entry.class_number else ""
+    again = " again" if "+" in entry.key else ""
+    return {
+        Kind.WAKE: "up; drink as usual",
+        Kind.LEAVE: "leave",
+        Kind.REGISTRATION: "registration",
+        Kind.TAN: "tan",
+        Kind.MEAL: "meal, familiar food",
+        Kind.LAST_MEAL: "last meal before the stage, small and familiar",
+        Kind.SIPS: f"from here sips, about {float(e.SIPS_L):g} L up to the stage",
+        Kind.LOOK: f"look check{number}",
+        Kind.SUGAR: f"quick sugar{again}{number}",
+        Kind.PUMP: f"pump-up{again}, about {float(e.PUMP_LENGTH_MIN):g} min at half effort{number}",
+        Kind.STAGE: f"on stage{number}",
+        Kind.AFTER: "eat, drink to thirst",
+    }[entry.kind]
 
 
 def timetable(
@@ -119,216 +136,229 @@ def timetable(
     home_zone: str | None = None,
 ) -> str:
     """`entries`: each with whether it is done."""
-    head = (
-        tr("Your day, backwards from the stage.")
-        if own
-        else tr("{name}'s day, backwards from the stage.", name=name)
-    )
-    if home_zone not in (None, zone):
-        head += " " + tr("Clocks of {zone}.", zone=zone)
+    whose = "Your day" if own else f"{name}'s day"
     days = {entry.at.astimezone(ZoneInfo(zone)).date() for entry, _ in entries}
     lines = []
     shown: date | None = None
     for entry, done in entries:
         local = entry.at.astimezone(ZoneInfo(zone)).date()
         if len(days) > 1 and local != shown:
-            lines.append(f"{figures.long_day(local)}:")
+            lines.append(f"{day_name(local)}:")
             shown = local
         lines.append(f"{'✓ ' if done else ''}{clock(entry.at, zone)}  {line(entry, classes)}")
-    return f"{head}\n\n" + "\n".join(lines)
+    note = f" Clocks of {zone}." if home_zone not in (None, zone) else ""
+    return f"{whose}, backwards from the stage.{note}\n\n" + "\n".join(lines)
 
 
 def habits() -> str:
-    return tr(
-        "Times are common practice, not science; food is what sat well before. Water is "
-        "not cut: as usual until the sips."
+    return (
+        "Times are common practice, not science; food is what sat well before. Water is not cut: as "
+        "usual until the sips."
     )
 
 
 def moved(minutes: int, by: str, own: bool) -> str:
-    values = {"minutes": abs(minutes), "by": by}
-    if own:
-        if minutes > 0:
-            return tr("Moved {minutes} min later. The rest of the day anew:", **values)
-        return tr("Moved {minutes} min earlier. The rest of the day anew:", **values)
-    if minutes > 0:
-        return tr("Moved {minutes} min later ({by} said so). The rest of the day anew:", **values)
-    return tr("Moved {minutes} min earlier ({by} said so). The rest of the day anew:", **values)
+    way = f"{abs(minutes)} min {'later' if minutes > 0 else 'earlier'}"
+    who = "" if own else f" ({by} said so)"
+    return f"Moved {way}{who}. The rest of the day anew:"
 
 
 def set_by_coach(coach: str) -> str:
-    return tr("{coach} has set the times of your day.", coach=coach)
+    return f"{coach} has set the times of your day."
 
 
 def set_by_athlete(name: str) -> str:
-    return tr("{name} has set the times of the day.", name=name)
+    return f"{name} has set the times of the day."
 
 
 def no_event(own: bool) -> str:
     return (
-        tr("Your coach sets the event first; then the day can be laid out.")
+        "Your coach sets the event first; then the day can be laid out."
         if own
-        else tr("Set the event first: the day is laid out from it.")
+        else "Set the event first: the day is laid out from it."
     )
 
 
 def which_athlete() -> str:
-    return tr("Whose day?")
+    return "Whose day?"
 
 
 def nobody() -> str:
-    return tr("None of your athletes has an event ahead.")
+    return "None of your athletes has an event ahead."
 
 
 def not_set() -> str:
-    return tr("The times of the day are not set yet.")
+    return "The times of the day are not set yet."
 
 
 def set_button() -> str:
-    return tr("Set the times")
+    return "Set the times"
 
 
 def change_button() -> str:
-    return tr("Change the times")
+    return "Change the times"
 
 
 def late_button(minutes: int) -> str:
-    return tr("{minutes} min late", minutes=minutes)
+    return f"{minutes} min late"
 
 
 def early_button(minutes: int) -> str:
-    return tr("{minutes} min early", minutes=minutes)
+    return f"{minutes} min early"
 
 
 def cancel_button() -> str:
-    return tr("Cancelled")
+    return "Cancelled"
 
 
 def ask_cancel() -> str:
-    return tr("Is the stage really off for the day? Then no more reminders come.")
+    return "Is the stage really off for the day? Then no more reminders come."
 
 
 def cancel_yes_button() -> str:
-    return tr("Yes, it is off")
+    return "Yes, it is off"
 
 
 def cancel_no_button() -> str:
-    return tr("No, it stands")
+    return "No, it stands"
 
 
 def is_cancelled() -> str:
-    return tr(
-        "The stage is off, so the timetable and its reminders are off too. Eat and drink "
-        "as usual; the targets of the day stand until your coach changes them."
+    return (
+        "The stage is off, so the timetable and its reminders are off too. Eat and drink as usual; the "
+        "targets of the day stand until your coach changes them."
     )
 
 
 def coach_told_cancelled(name: str) -> str:
-    return tr("{name}'s stage is off, as just told. No more reminders go out.", name=name)
+    return f"{name}'s stage is off, as just told. No more reminders go out."
 
 
 def how_late() -> str:
-    return tr("By how many minutes? Such as: late 45, or: early 20.")
+    return "By how many minutes? Such as: late 45, or: early 20."
 
 
 def day_not_here() -> str:
-    return tr("There is no timetable running that this could move. /stage shows the day.")
+    return "There is no timetable running that this could move. /stage shows the day."
 
 
 def day_over() -> str:
-    return tr("The last class is over, so nothing is left to move.")
+    return "The last class is over, so nothing is left to move."
 
 
 def stage_button(name: str) -> str:
     return name
 
 
+# Reminders
+
+
+def reminder(entry: Entry, classes: int, zone: str, food: str) -> str:
+    number = f" (class {entry.class_number})" if classes > 1 and entry.class_number else ""
+    return {
+        Kind.WAKE: "Good morning. It is the day. Drink as you usually do; the first meal comes soon.",
+        Kind.LEAVE: "Time to leave. Food, water and salt as planned with you?",
+        Kind.REGISTRATION: "Registration now.",
+        Kind.TAN: "Tan now.",
+        Kind.MEAL: f"A meal now, of what you know.{food}",
+        Kind.LAST_MEAL: f"The last meal before the stage: small, and only what you know.{food}",
+        Kind.SIPS: (
+            f"From here sips: about {float(e.SIPS_L):g} L up to the stage. If you are thirsty, drink."
+        ),
+        Kind.LOOK: "",
+        Kind.SUGAR: f"Quick sugar now, if you have practised it: a mouthful or two{number}.",
+        Kind.PUMP: (
+            f"Pump-up now{number}: about {float(e.PUMP_LENGTH_MIN):g} min, half effort, far from "
+            "failure. Dizzy or unwell: stop, sit down, tell somebody."
+        ),
+        Kind.STAGE: f"On stage now{number}. Go well.",
+        Kind.AFTER: after(),
+    }[entry.kind]
+
+
+def food_hint(portions: str) -> str:
+    return f" On today's menu: {portions}."
+
+
+def after() -> str:
+    return (
+        "Done. Eat something ordinary, drink to thirst and not by the litre. Not a feast yet: much "
+        "food at once after long restriction has put people in hospital. Weak or heavy limbs, "
+        "palpitations, swelling, confusion, fainting: call the local emergency number."
+    )
+
+
 # The look
 
 
 def ask_fullness() -> str:
-    return tr("Look check. How full, 1 (flat) to 10 (can't get fuller)?")
+    return "Look check. How full, 1 (flat) to 10 (can't get fuller)?"
 
 
 def ask_sharpness() -> str:
-    return tr("How sharp, 1 (blurred) to 5 (crisp)?")
+    return "How sharp, 1 (blurred) to 5 (crisp)?"
 
 
 def ask_gut() -> str:
-    return tr("And the gut?")
+    return "And the gut?"
 
 
 LOOKS = {
-    "gut-unsettled": mark("No top-up: with an unsettled gut more food can only make it worse."),
-    "blurred": mark("No top-up: lines that have softened only soften more."),
-    "full": mark("No top-up: full is full. Don't chase."),
-    "good-enough": mark("No top-up: this is good. Leave it."),
-    "flat-no-room": mark("No top-up: your coach has left no room for one."),
+    "gut-unsettled": "No top-up: with an unsettled gut more food can only make it worse.",
+    "blurred": "No top-up: lines that have softened only soften more.",
+    "full": "No top-up: full is full. Don't chase.",
+    "good-enough": "No top-up: this is good. Leave it.",
+    "flat-no-room": "No top-up: your coach has left no room for one.",
 }
 
 
 def look_result(rule: str, grams: float) -> str:
     if rule in LOOKS:
-        return tr(LOOKS[rule])
-    return tr(
-        "A small top-up: {grams} g of quick carbs with the last meal, of what you know. "
-        "(Flat and sharp: common practice.)",
-        grams=figures.plain(grams),
+        return LOOKS[rule]
+    return (
+        f"A small top-up: {grams:g} g of quick carbs with the last meal, of what you know. (Flat and "
+        "sharp: common practice.)"
     )
 
 
 def look_waits(coach: str) -> str:
-    return tr(
-        "I've asked {coach} about a small top-up. Without word from them, leave it.", coach=coach
-    )
+    return f"I've asked {coach} about a small top-up. Without word from them, leave it."
 
 
 def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) -> str:
-    return tr(
-        "{name}'s look check: fullness {fullness}, sharpness {sharpness}, gut {gut}. {said}",
-        name=name,
-        fullness=fullness,
-        sharpness=sharpness,
-        gut=word(gut),
-        said=said,
-    )
+    return f"{name}'s look check: fullness {fullness}, sharpness {sharpness}, gut {gut}. {said}"
 
 
 def coach_asked(grams: float) -> str:
-    return tr(
-        "The rules would top up {grams} g of quick carbs, which is more than you let go "
-        "out without asking. Shall they?",
-        grams=figures.plain(grams),
+    return (
+        f"The rules would top up {grams:g} g of quick carbs, which is more than you let go out without "
+        "asking. Shall they?"
     )
 
 
 def top_up_button(grams: float) -> str:
-    return tr("Top up {grams} g", grams=figures.plain(grams))
+    return f"Top up {grams:g} g"
 
 
 def no_top_up_button() -> str:
-    return tr("No top-up")
+    return "No top-up"
 
 
 def approved(coach: str, grams: float) -> str:
-    return tr(
-        "{coach} says yes: {grams} g of quick carbs with the last meal, of what you know.",
-        coach=coach,
-        grams=figures.plain(grams),
-    )
+    return f"{coach} says yes: {grams:g} g of quick carbs with the last meal, of what you know."
 
 
 def declined(coach: str) -> str:
-    return tr("{coach} says: no top-up.", coach=coach)
+    return f"{coach} says: no top-up."
 
 
 def top_up_told() -> str:
-    return tr("Passed on.")
+    return "Passed on."
 
 
 def too_late_to_top_up() -> str:
-    return tr("It is too close to the stage for that now.")
+    return "It is too close to the stage for that now."
 
 
 def settled() -> str:
-    return tr("That is settled already.")
+    return "That is settled already."
