@@ -8,6 +8,7 @@ from datetime import date
 from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
 from bot.messages.coach_plan import KIND_WORDS
+from bot.messages.outlook import LOOKS as LOOK_BUTTONS
 from engine.debrief import DayBehind, Debrief, Lesson
 
 #: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
@@ -23,6 +24,8 @@ WHY = {
 LOOK_NAMES = {
     "flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over"),
 }  # fmt: skip
+
+GUT = {"fine": mark("fine"), "heavy": mark("heavy"), "bad": mark("bad")}
 
 #: What to carry over, by lesson.
 LESSONS = {
@@ -67,6 +70,10 @@ def button() -> str:
     return tr("Debrief")
 
 
+def look_button(look: str) -> str:
+    return tr(LOOK_BUTTONS[look])
+
+
 def note_button() -> str:
     return tr("Note for next time")
 
@@ -74,8 +81,8 @@ def note_button() -> str:
 def head(name: str, kind: str, day: date, *, own: bool) -> str:
     when = f"{figures.day(day)} {day.year}"
     if own:
-        return tr("Debrief of your {kind}, {day}", kind=KIND_WORDS[kind], day=when)
-    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=KIND_WORDS[kind], day=when)
+        return tr("Debrief of your {kind}, {day}", kind=tr(KIND_WORDS[kind]), day=when)
+    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=tr(KIND_WORDS[kind]), day=when)
 
 
 def columns() -> str:
@@ -136,7 +143,7 @@ def day_itself(fullness: int, sharpness: int, gut: str) -> str:
         "Look check on the day: fullness {full}, sharpness {sharp}, gut {gut}.",
         full=fullness,
         sharp=sharpness,
-        gut=gut,
+        gut=tr(GUT[gut]),
     )
 
 
@@ -163,13 +170,13 @@ def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
     if look is None:
         return tr(
             "Before it: {kind} {day}, {per_kg} g/kg a day.",
-            kind=KIND_WORDS[kind],
+            kind=tr(KIND_WORDS[kind]),
             day=figures.day(day),
             per_kg=f"{per_kg:.1f}",
         )
     return tr(
         "Before it: {kind} {day}, {per_kg} g/kg a day, {look}.",
-        kind=KIND_WORDS[kind],
+        kind=tr(KIND_WORDS[kind]),
         day=figures.day(day),
         per_kg=f"{per_kg:.1f}",
         look=tr(LOOK_NAMES[look]),
@@ -233,7 +240,7 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
     parts = [
         tr(
             "From the {kind} of {day}, before you draft:",
-            kind=KIND_WORDS[kind],
+            kind=tr(KIND_WORDS[kind]),
             day=figures.day(day),
         ),
         *(f"- {lesson(one)}" for one in lessons),
@@ -248,7 +255,7 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
 
 def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str:
     parts = [
-        tr("A look back on your {kind}.", kind=KIND_WORDS[kind]),
+        tr("A look back on your {kind}.", kind=tr(KIND_WORDS[kind])),
         tr("You gave your numbers on {mornings} of {days} mornings.", mornings=mornings, days=days),
     ]
     if eaten_share is not None:

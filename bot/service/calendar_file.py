@@ -17,7 +17,7 @@ from bot.outbox import Button, say, send_document
 from bot.service.asking import Registered
 from bot.service.calendar_stale import ANEW
 from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
-from bot.service.people import athletes_of, get_person, own_athlete, profile_of
+from bot.service.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
 from bot.service.tapping import answer
 from bot.service.week import current_event
 from bot.service.week_calendar import Drawn, drawn
@@ -91,18 +91,31 @@ def send_anew(session: Session, duty: AgendaRow, context: Context) -> None:
         reader = get_person(session, row.reader_id)
         if not _may_see(session, reader, profile):
             continue
-        before = row.entries
-        _issue(session, reader, profile, event, row, context)
-        changed = [key for key, now in row.entries.items() if before.get(key) != now]
-        if changed:
-            gone = sum(bool(row.entries[key]["cancelled"]) for key in changed)
-            text = words.caption_anew(
-                get_person(session, profile.person_id).first_name,
-                own=reader.id == profile.person_id,
-                changed=len(changed) - gone,
-                cancelled=gone,
-            )
-            _hand_over(session, reader, row, text, context, silent=True)
+        with speaking_to(reader):
+            _send_changes(session, reader, profile, event, row, context)
+
+
+def _send_changes(
+    session: Session,
+    reader: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: CalendarRow,
+    context: Context,
+) -> None:
+    before = row.entries
+    _issue(session, reader, profile, event, row, context)
+    changed = [key for key, now in row.entries.items() if before.get(key) != now]
+    if not changed:
+        return
+    gone = sum(bool(row.entries[key]["cancelled"]) for key in changed)
+    text = words.caption_anew(
+        get_person(session, profile.person_id).first_name,
+        own=reader.id == profile.person_id,
+        changed=len(changed) - gone,
+        cancelled=gone,
+    )
+    _hand_over(session, reader, row, text, context, silent=True)
 
 
 def make_calendar(session: Session, named: dict[str, Any], _context: Context) -> Document | None:

@@ -13,13 +13,19 @@ from bot.flows.debrief import COACH_NOTE, OWN_WORD
 from bot.incoming import Incoming
 from bot.messages import coach as card_words
 from bot.messages import debrief as words
-from bot.messages import outlook as look_words
 from bot.messages import picture as picture_words
 from bot.outbox import Button, say
 from bot.service import asking, notes
 from bot.service.asking import Registered
 from bot.service.handles import Command, Duty, Tap
-from bot.service.people import get_person, local_date, own_athlete, profile_of, record
+from bot.service.people import (
+    get_person,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.service.prompts import subject
 from bot.service.rights import is_first_coach
 from bot.service.tapping import answer
@@ -63,7 +69,9 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
     row.sent_at = context.now
     session.add(row)
     record(session, profile.person_id, "debrief", context, by=None, event=event.id)
-    _tell_coach(session, get_person(session, profile.coach_id), profile, found, context)
+    coach = get_person(session, profile.coach_id)
+    with speaking_to(coach):
+        _tell_coach(session, coach, profile, found, context)
     _ask_athlete(session, profile, found, context)
 
 
@@ -139,9 +147,9 @@ def word_given(session: Session, person: Person, question: OpenQuestion, context
     record(session, profile.person_id, "debrief word", context, by=person.id, event=event.id)
     coach = get_person(session, profile.coach_id)
     say(session, chat_id=person.chat_id, text=words.thanks(coach.first_name), now=context.now)
-    notes.tell(
-        session, coach, profile.person_id, words.coach_told(person.first_name, said), context
-    )
+    with speaking_to(coach):
+        told = words.coach_told(person.first_name, said)
+        notes.tell(session, coach, profile.person_id, told, context)
 
 
 def before_draft(
@@ -180,7 +188,10 @@ def _tell_coach(
     keys: list[Sequence[Button]] = []
     if event.look is None and is_first_coach(coach, profile):
         keys.append(
-            [Button(label, f"look:{event.id}:{look}") for look, label in look_words.LOOKS.items()]
+            [
+                Button(words.look_button(look), f"look:{event.id}:{look}")
+                for look in words.LOOK_NAMES
+            ]
         )
     keys.append(
         [

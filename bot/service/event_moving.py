@@ -14,7 +14,7 @@ from bot.messages import event_moving as words
 from bot.messages import stage as stage_words
 from bot.outbox import Button, say
 from bot.service import prompts, ready, stage_day, stage_views
-from bot.service.people import get_person, local_date
+from bot.service.people import get_person, local_date, speaking_to
 from bot.service.travel import ARRIVE
 from bot.service.week import current_event, limits_row, plan_row
 from bot.store.calendar import CalendarRow
@@ -98,12 +98,16 @@ def go_back(
     ready.schedule(session, profile, context)
     prompts.schedule(session, profile, context=context)
     days_out = (earlier.day - local_date(profile, context)).days
-    line = plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
     athlete = get_person(session, profile.person_id)
-    say(session, chat_id=by.chat_id, text=words.event_is_back(line), now=context.now)
-    if by.id != athlete.id:
-        text = words.athlete_told_event_back(by.first_name, line)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    for reader in [by] if by.id == athlete.id else [by, athlete]:
+        with speaking_to(reader):
+            line = plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
+            text = (
+                words.event_is_back(line)
+                if reader.id == by.id
+                else words.athlete_told_event_back(by.first_name, line)
+            )
+            say(session, chat_id=reader.chat_id, text=text, now=context.now)
     tell(session, by, profile, earlier, followed, context)
 
 
@@ -119,17 +123,30 @@ def tell(
     athlete = get_person(session, profile.person_id)
     readers = [by] if by.id == athlete.id else [by, athlete]
     for reader in readers:
-        own = reader.id == athlete.id
-        if followed.timetable:
-            lead = words.came_along(event.day, event.zone)
-            stage_views.say_day(session, reader, profile, context, lead=lead)
-        elif followed.timetable is False:
-            keys = [[Button(stage_words.set_button(), f"st:set:{profile.person_id}")]]
-            text = words.stayed_behind(athlete.first_name, own=own)
-            say(session, chat_id=reader.chat_id, text=text, now=context.now, buttons=keys)
-        if followed.journey is False:
-            text = words.journey_gone(athlete.first_name, event.zone, own=own)
-            say(session, chat_id=reader.chat_id, text=text, now=context.now)
+        with speaking_to(reader):
+            _tell_one(session, reader, profile, event, followed, context)
+
+
+def _tell_one(
+    session: Session,
+    reader: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    followed: Followed,
+    context: Context,
+) -> None:
+    name = get_person(session, profile.person_id).first_name
+    own = reader.id == profile.person_id
+    if followed.timetable:
+        lead = words.came_along(event.day, event.zone)
+        stage_views.say_day(session, reader, profile, context, lead=lead)
+    elif followed.timetable is False:
+        keys = [[Button(stage_words.set_button(), f"st:set:{profile.person_id}")]]
+        text = words.stayed_behind(name, own=own)
+        say(session, chat_id=reader.chat_id, text=text, now=context.now, buttons=keys)
+    if followed.journey is False:
+        text = words.journey_gone(name, event.zone, own=own)
+        say(session, chat_id=reader.chat_id, text=text, now=context.now)
 
 
 def _timetable(

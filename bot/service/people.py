@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from contextlib import AbstractContextManager
 from datetime import date
 from zoneinfo import ZoneInfo
 
@@ -9,6 +10,7 @@ from sqlmodel import Session, col, or_, select
 
 from bot.context import Context
 from bot.incoming import Incoming, Kind
+from bot.languages import ENGLISH, speaking
 from bot.service.calendar_stale import calendar_stale
 from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
@@ -43,6 +45,11 @@ def welcome(session: Session, incoming: Incoming, context: Context) -> Person:
     session.add(person)
     session.flush()
     return person
+
+
+def speaking_to(person: Person) -> AbstractContextManager[None]:
+    """Within this, sentences are for this person to read, in their language."""
+    return speaking(person.language or ENGLISH)
 
 
 def get_person(session: Session, person_id: int) -> Person:

@@ -8,7 +8,7 @@ from bot.context import Context
 from bot.messages import athlete as words
 from bot.outbox import say
 from bot.service import after_show, debrief, looks, stage_day
-from bot.service.people import get_person
+from bot.service.people import get_person, speaking_to
 from bot.store.people import AthleteProfile
 from bot.store.week import EventRow
 
@@ -22,8 +22,9 @@ def close_week(
     stage_day.cancel_reminders(session, profile, context, due_ones_too=True)
     looks.ask_look(session, profile, event, context)
     debrief.schedule(session, profile, event, context)
-    if event.kind != "trial":
-        after_show.begin(session, profile, event, context)
-        return
     person = get_person(session, profile.person_id)
-    say(session, chat_id=person.chat_id, text=words.event_over(event.kind), now=context.now)
+    with speaking_to(person):
+        if event.kind != "trial":
+            after_show.begin(session, profile, event, context)
+        else:
+            say(session, chat_id=person.chat_id, text=words.event_over(event.kind), now=context.now)
