@@ -12,6 +12,7 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
+from bot.languages import language
 from bot.store.traffic import OutboxRow
 
 TEXT_LIMIT = 4096
@@ -111,7 +112,7 @@ def send_document(
     quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
     return _put(
         session, chat_id, "sendDocument", words | quiet, now=now, topic=topic, dedupe=dedupe,
-        attached={"document": document},
+        attached={"document": _in_this_language(document)},
     )  # fmt: skip
 
 
@@ -130,12 +131,13 @@ def send_pictures(
         raise ValueError("a message holds one to ten pictures")
     words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
     quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
-    if len(pictures) == 1:
+    named = [_in_this_language(picture) for picture in pictures]
+    if len(named) == 1:
         return _put(
             session, chat_id, "sendPhoto", words | quiet, now=now, dedupe=dedupe,
-            attached={"photo": pictures[0]},
+            attached={"photo": named[0]},
         )  # fmt: skip
-    attached = {f"picture{number}": picture for number, picture in enumerate(pictures)}
+    attached = {f"picture{number}": picture for number, picture in enumerate(named)}
     media: list[dict[str, Any]] = [
         {"type": "photo", "media": f"attach://{name}"} for name in attached
     ]
@@ -205,6 +207,11 @@ def _put(
     session.add(row)
     session.flush()
     return row
+
+
+def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:
+    """What a file is made of, and the language that its words are to be in."""
+    return named | {"language": language()}
 
 
 def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:

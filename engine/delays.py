@@ -11,35 +11,63 @@ _LEAD = r"(?:(?:they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|show(?:'s| i
 _GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
 _EARLY = r"(?:early|earlier|ahead|ahead of schedule)"
-_PATTERNS = (
+_ENGLISH = (
     re.compile(rf"{_LEAD}{_GOING}(?P<way>{_LATE}|{_EARLY}) (?:by )?{_GOING}{_AMOUNT}"),
     re.compile(rf"{_LEAD}{_GOING}{_AMOUNT} (?P<way>{_LATE}|{_EARLY})"),
 )
+_GERMAN_NUMBER = (
+    r"(?P<n>\d{1,3}(?:[.,]5)?|eine[nr]?|eine halbe|einer halben|anderthalb|eineinhalb|zwei|drei|"
+    r"eine viertel|einer viertel)"
+)
+_GERMAN_UNIT = r" ?(?P<unit>minuten?|min|m|stunden?|std|h)?"
+_GERMAN_LEAD = r"(?:(?:wir sind|wir|sie sind|sie|es ist|es|die show ist|ich bin|alles) )?"
+_GERMAN_ABOUT = r"(?:(?:schon|jetzt|etwa|ca\.?|circa|ungefähr|rund|um|mit) )*"
+_GERMAN_LATE = (
+    r"(?:später|spaeter|spät|verspätet|verspaetet|verspätung|verspaetung|im verzug|verzug)"
+)
+_GERMAN_EARLY = r"(?:früher|frueher|eher|zu früh|voraus)"
+_GERMAN = (
+    re.compile(
+        rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY}) "
+        rf"{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT}"
+    ),
+    re.compile(
+        rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT} "
+        rf"(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY})"
+    ),
+)
+_PATTERNS = {"en": _ENGLISH, "de": (*_ENGLISH, *_GERMAN)}
+_WAY_IS_LATE = re.compile(rf"{_LATE}|{_GERMAN_LATE}")
 _WORDS = {
+    "eine": 1.0, "einen": 1.0, "einer": 1.0, "eine halbe": 0.5, "einer halben": 0.5,
+    "anderthalb": 1.5, "eineinhalb": 1.5, "zwei": 2.0, "drei": 3.0, "eine viertel": 0.25,
+    "einer viertel": 0.25,
     "a": 1.0, "an": 1.0, "one": 1.0, "two": 2.0, "three": 3.0, "half a": 0.5, "half an": 0.5,
     "quarter of a": 0.25, "quarter of an": 0.25,
 }  # fmt: skip
 MOST_MINUTES = 600
 
 
-def parse_delay(text: str) -> int | None:
+def parse_delay(text: str, language: str = "en") -> int | None:
     """Minutes later (negative: earlier), or None where it is not plainly and wholly such word.
 
-    A bare number is minutes. "late 45", "running an hour behind", "1.5 h late", "20 min early".
+    `language` is what is understood beside English. A bare number is minutes. "late 45", "running an
+    hour behind", "1.5 h late", "20 min early".
     """
     said = " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
-    for pattern in _PATTERNS:
+    for pattern in _PATTERNS.get(language, _ENGLISH):
         match = pattern.fullmatch(said)
         if match is None:
             continue
-        number, unit = match["n"], match["unit"] or ""
+        found = match.groupdict()
+        number, unit = found["n"], found["unit"] or ""
         spelt = number in _WORDS
         if spelt and not unit:
             return None
         amount = _WORDS[number] if spelt else float(number.replace(",", "."))
-        amount += 0.5 if match["half"] else 0
-        minutes = round(amount * (60 if unit.startswith("h") else 1))
+        amount += 0.5 if found.get("half") else 0
+        minutes = round(amount * (60 if unit.startswith(("h", "s")) else 1))
         if not 0 < minutes <= MOST_MINUTES:
             return None
-        return minutes if re.fullmatch(_LATE, match["way"]) else -minutes
+        return minutes if _WAY_IS_LATE.fullmatch(found["way"]) else -minutes
     return None

@@ -6,7 +6,9 @@ import re
 from collections.abc import Iterator
 from contextlib import contextmanager
 from dataclasses import dataclass
+from functools import cache
 
+from engine.oneline_words import LineWords, line_words
 from engine.units import (
     Refusal,
     RefusalCode,
@@ -48,32 +50,44 @@ _BETWEEN = re.compile(r"(?:[\s,;|/]|-(?=\s))*")
 _WEIGHT = re.compile(rf"{_SIGNED}(?: ?(?:{KG_WORDS}|{LB_WORDS})\.?{_OVER}|{_OVER})")
 _STONES = re.compile(rf"{_SIGNED} ?{ST_WORDS}(?![a-z])\.?")
 _POUNDS = re.compile(rf"[ ,&]*(?:and )?{NUMBER}(?P<named> ?{LB_WORDS}{_OVER})?{_OVER}")
-_FULLNESS_LABEL = r"(?:(?:fullness|full)(?: is| at)?[:= ]+)?"
-_FULLNESS_NUMBER = re.compile(rf"{_FULLNESS_LABEL}(?P<value>{_SIGNED}){_OVER}")
-_FULLNESS = re.compile(
-    rf"{_FULLNESS_LABEL}(?P<value>{_SIGNED}(?:(?:/| of | out of )10(?![.,]?\d))?){_OVER}"
-)
-_WATER = re.compile(
-    rf"(?:(?:water|drank|drunk)(?: is)?[:= ]+)?"
-    rf"(?P<value>{_SIGNED}(?: ?{VOLUME_WORDS}{_OVER}|{_OVER}))(?: (?:of )?water{_OVER})?"
-)
-_BARE = re.compile(
-    rf"(?P<value>{_SIGNED}(?: ?(?:/|of|out of) ?5\b)?){_OVER}"
-    # a number that counts something belongs to the note
-    r"(?! ?(?:h|hrs?|hours?|mins?|minutes?|am|pm|k|km|miles?|steps?|g|grams?|mg|kcal|cal|cals|%|x|"
-    r"times|days?|meals?|coffees?|cups?|bottles?|sets?|reps?|o'clock|bpm|kg|kgs|lbs?|ml|l|more|less)\b)"
-)
-_SHARP = re.compile(
-    rf"(?:sharpness|sharp)(?: is| at)?[:= ]*(?P<value>{_SIGNED}(?: ?(?:/|of|out of) ?5\b)?){_OVER}"
-)
-_CARBS = re.compile(
-    rf"(?:carbs?|carbohydrates?)(?: eaten)?[:= ]*(?P<value>{_SIGNED}(?: ?(?:grams?|g)\b)?){_OVER}"
-)
-_ON_TARGET = re.compile(rf"(?:carbs? )?on target{_OVER}|hit (?:my |the )?target{_OVER}")
-_FINE = re.compile(rf"(?:all|everything(?:'s| is)?) (?:fine|good|ok|okay){_OVER}|fine{_OVER}")
 _AFTER_NUMBERS = re.compile(r"[\s,;|/.]*")
-_ONLY_MANNERS = re.compile(r"(?:thanks|thank you|cheers|coach|today|[\W_]+)*")
 _WHERE_NOT_GIVEN = {RefusalCode.NOT_A_CHECK_IN, RefusalCode.INCOMPLETE}
+
+
+class _Patterns:
+    """What is looked for after the weight, in the words of some languages."""
+
+    def __init__(self, words: LineWords) -> None:
+        of_five = rf"(?: ?(?:/|{words.of}) ?5\b)?"
+        label = rf"(?:(?:{words.fullness})(?: (?:{words.says}))?[:= ]+)?"
+        self.fullness_number = re.compile(rf"{label}(?P<value>{_SIGNED}){_OVER}")
+        self.fullness = re.compile(
+            rf"{label}(?P<value>{_SIGNED}(?:(?:/| (?:{words.of}) )10(?![.,]?\d))?){_OVER}"
+        )
+        self.water = re.compile(
+            rf"(?:(?:{words.water}|{words.drunk})(?: (?:{words.says}))?[:= ]+)?"
+            rf"(?P<value>{_SIGNED}(?: ?{VOLUME_WORDS}{_OVER}|{_OVER}))"
+            rf"(?: (?:of )?(?:{words.water}){_OVER})?"
+        )
+        # a number that counts something belongs to the note
+        self.bare = re.compile(
+            rf"(?P<value>{_SIGNED}{of_five}){_OVER}(?! ?(?:{words.counted})\b)(?! ?%)"
+        )
+        self.sharp = re.compile(
+            rf"(?:{words.sharpness})(?: (?:{words.says}))?[:= ]*(?P<value>{_SIGNED}{of_five}){_OVER}"
+        )
+        self.carbs = re.compile(
+            rf"(?:{words.carbs})(?: (?:{words.eaten}))?[:= ]*"
+            rf"(?P<value>{_SIGNED}(?: ?(?:grams?|gramm|g)\b)?){_OVER}"
+        )
+        self.on_target = re.compile(rf"(?:{words.on_target}){_OVER}")
+        self.fine = re.compile(rf"(?:{words.fine}){_OVER}")
+        self.only_manners = re.compile(rf"(?:{words.manners}|[\W_]+)*")
+
+
+@cache
+def _patterns(language: str) -> _Patterns:
+    return _Patterns(line_words(language))
 
 
 def parse_one_line(
@@ -82,11 +96,13 @@ def parse_one_line(
     weight_unit: WeightUnit | None,
     volume_unit: VolumeUnit | None,
     wants_sharpness: bool,
+    language: str = "en",
 ) -> OneLine:
     """Read weight, fullness and water in this order, then sharpness where it is asked for.
 
-    The units are the athlete's own settings. Labelled extras ("sharp 4", "carbs 310", "on target",
-    "fine") follow the numbers, and everything from the first other word on is the note. Raises
+    The units are the athlete's own settings, `language` is what they write in beside English.
+    Labelled extras ("sharp 4", "carbs 310", "on target", "fine") follow the numbers, and everything
+    from the first other word on is the note. Raises
     `Refusal`: code "not-a-check-in" where the line is something else (one answer, a message), any
     other code where it is a check-in that cannot be read, or can be read in two ways.
     """
@@ -98,7 +114,7 @@ def parse_one_line(
     refusals: list[Refusal] = []
     for words, end in _weights(line, start, weight_unit):
         try:
-            reading = _Reading(line, end, wants_sharpness)
+            reading = _Reading(line, end, wants_sharpness, _patterns(language))
             readings.append(reading.read(words, weight_unit, volume_unit, text, places))
         except Refusal as refusal:
             refusals.append(refusal)
@@ -137,8 +153,9 @@ def _most_telling(refusals: list[Refusal]) -> Refusal:
 class _Reading:
     """Walks along one line once, from the end of the weight on."""
 
-    def __init__(self, line: str, at: int, wants_sharpness: bool) -> None:
+    def __init__(self, line: str, at: int, wants_sharpness: bool, patterns: _Patterns) -> None:
         self._line, self._at, self._wants_sharpness = line, at, wants_sharpness
+        self._patterns = patterns
 
     def read(
         self,
@@ -149,10 +166,12 @@ class _Reading:
         places: list[int],
     ) -> OneLine:
         slashed = self._line.startswith("/", self._at)  # then "7/10" is two answers, not a score
-        fullness_words = self._take(_FULLNESS_NUMBER if slashed else _FULLNESS)
+        fullness_words = self._take(
+            self._patterns.fullness_number if slashed else self._patterns.fullness
+        )
         if fullness_words is None:
             raise Refusal(_why_alone(weight_words))
-        water_words = self._take(_WATER)
+        water_words = self._take(self._patterns.water)
         if water_words is None and not _reads_as_weight(weight_words, weight_unit):
             raise Refusal(RefusalCode.NOT_A_CHECK_IN)  # two numbers of something else
         with _field("weight"):
@@ -168,7 +187,7 @@ class _Reading:
         extras = self._extras()
         note_at = extras.fine_at if extras.fine_at is not None else self._at
         rest = text[places[self._at] :].strip() if self._at < len(places) else ""
-        manners = _ONLY_MANNERS.fullmatch(rest.lower()) is not None
+        manners = self._patterns.only_manners.fullmatch(rest.lower()) is not None
         fine = extras.fine_at is not None and manners
         if not fine and note_at < len(places):
             rest = text[places[note_at] :].strip()
@@ -193,25 +212,25 @@ class _Reading:
         return match["value"] if "value" in pattern.groupindex else match[0]
 
     def _bare_sharpness(self) -> int | None:
-        words = self._take(_BARE)
+        words = self._take(self._patterns.bare)
         if words is None:
             return None
-        if not self._wants_sharpness or self._take(_BARE) is not None:
+        if not self._wants_sharpness or self._take(self._patterns.bare) is not None:
             raise Refusal(RefusalCode.TOO_MANY_NUMBERS)
         return parse_score(words, 1, 5)
 
     def _extras(self) -> _Extras:
         extras = _Extras()
         while True:
-            if (sharp := self._take(_SHARP)) is not None:
+            if (sharp := self._take(self._patterns.sharp)) is not None:
                 with _field("sharpness"):
                     extras.sharpness = parse_score(sharp, 1, 5)
-            elif (carbs := self._take(_CARBS)) is not None:
+            elif (carbs := self._take(self._patterns.carbs)) is not None:
                 with _field("carbs"):
                     extras.carb_g = parse_grams(carbs)
-            elif self._take(_ON_TARGET) is not None:
+            elif self._take(self._patterns.on_target) is not None:
                 extras.on_target = True
-            elif (fine := self._take(_FINE)) is not None:
+            elif (fine := self._take(self._patterns.fine)) is not None:
                 extras.fine_at = self._at - len(fine)
             else:
                 break

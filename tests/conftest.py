@@ -7,6 +7,7 @@ from collections.abc import Iterator
 
 import pytest
 
+from bot import languages
 from tests.support.chats import Telegram, telegram_process
 from tests.support.databases import (  # noqa: F401 - fixtures
     any_engine,
@@ -18,13 +19,28 @@ from tests.support.databases import (  # noqa: F401 - fixtures
     sqlite_engine,
     sqlite_url,
 )
+from tests.support.foreign import OURS, heed_readers, write_plain_catalogue
 from tests.support.network import no_network  # noqa: F401 - a fixture
 from tests.support.prepared import peak_week_file, team_at  # noqa: F401 - fixtures
 
 
 def pytest_configure(config: pytest.Config) -> None:
+    heed_readers()
     config.addinivalue_line("markers", "loopback: may connect to this machine")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
+
+
+@pytest.fixture(scope="session", autouse=True)
+def foreign_language(tmp_path_factory: pytest.TempPathFactory) -> None:
+    """Every second person of a test has their Telegram set to a language that reads like English."""
+    languages.CATALOGUES = tmp_path_factory.mktemp("locale")
+    write_plain_catalogue(languages.CATALOGUES)
+
+
+@pytest.fixture
+def ours(monkeypatch: pytest.MonkeyPatch) -> None:
+    """The catalogues that are delivered."""
+    monkeypatch.setattr(languages, "CATALOGUES", OURS)
 
 
 @pytest.fixture

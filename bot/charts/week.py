@@ -273,4 +273,4 @@ def _heading(page: Canvas, y: float, text: str) -> None:
 
 
 def _key(page: Canvas, x: float, y: float, key: str) -> None:
-    page.words(x, y, words.KEYS[key], size=TEXT - 2, align="left")
+    page.words(x, y, words.key(key), size=TEXT - 2, align="left")

@@ -11,7 +11,7 @@ FINE, OFF, SKIP = "fine", "off", "skip"
 
 
 def _symptoms(answers: Answers) -> Choices:
-    labelled = [Choice(label, symptom) for symptom, label in words.SYMPTOMS.items()]
+    labelled = [Choice(words.symptom_button(symptom), symptom) for symptom in words.SYMPTOMS]
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
@@ -30,7 +30,7 @@ AFTER_SHOW = Flow(
             key="feels",
             ask=lambda answers: words.ask(answers["_name"], answers["_day"]),
             read=one_of(FINE, OFF),
-            choices=buttons(((words.fine_button(), FINE), (words.off_button(), OFF))),
+            choices=buttons(((words.fine_button, FINE), (words.off_button, OFF))),
         ),
         Step(
             key="symptoms",
@@ -44,7 +44,7 @@ AFTER_SHOW = Flow(
             key="weight_kg",
             ask=lambda answers: words.ask_weight(),
             read=_read_weight,
-            choices=buttons(((words.skip_button(), SKIP),)),
+            choices=buttons(((words.skip_button, SKIP),)),
         ),
     ),
 )

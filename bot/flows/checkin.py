@@ -3,11 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Callable
+from functools import partial
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step
-from bot.flows.reading import buttons, free_text, number_between, one_of
+from bot.flows import reading
+from bot.flows.reading import buttons, free_text, number_between, one_of, said, without
 from bot.messages import checkin as words
-from bot.messages.safety import SYMPTOM_BUTTONS
+from bot.messages.safety import SYMPTOM_BUTTONS, symptom_button
 from engine.units import (
     Volume,
     VolumeUnit,
@@ -48,8 +50,8 @@ def _scale(low: int, high: int) -> list[Choice]:
 
 
 def _carbs(text: str, answers: Answers) -> float:
-    said = text.strip().lower()
-    if answers.get("_carb_set_g") is not None and said in (ON_TARGET, "on target", "target", "yes"):
+    on_target = text == ON_TARGET or said(text, reading.ON_TARGET)
+    if answers.get("_carb_set_g") is not None and on_target:
         return float(answers["_carb_set_g"])
     return parse_grams(text)
 
@@ -68,7 +70,7 @@ def _is_off(answers: Answers) -> bool:
 
 
 def _symptom_choices(answers: Answers) -> Choices:
-    labelled = [Choice(label, symptom) for symptom, label in SYMPTOM_BUTTONS.items()]
+    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
     return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
@@ -76,7 +78,7 @@ def _optional(low: float, high: float) -> Callable[[str, Answers], float | None]
     read = number_between(low, high)
 
     def optional(text: str, answers: Answers) -> float | None:
-        return None if text.strip().lower() == "skip" else read(text, answers)
+        return None if said(text, reading.SKIP) else read(without(text, reading.HOURS), answers)
 
     return optional
 
@@ -107,7 +109,7 @@ CHECK_IN = Flow(
             ask=words.ask_fine,
             read=one_of(ALL_FINE, SOMETHING_OFF),
             choices=buttons(
-                ((words.all_fine_button(), ALL_FINE), (words.something_off_button(), SOMETHING_OFF))
+                ((words.all_fine_button, ALL_FINE), (words.something_off_button, SOMETHING_OFF))
             ),
         ),
         Step(
@@ -122,7 +124,9 @@ CHECK_IN = Flow(
             key="gut",
             ask=words.ask_gut,
             read=one_of("fine", "heavy", "bad"),
-            choices=buttons((("Fine", "fine"), ("Heavy", "heavy"), ("Bad", "bad"))),
+            choices=buttons(
+                tuple((partial(words.gut_button, gut), gut) for gut in words.GUT_BUTTONS)
+            ),
             when=_is_off,
         ),
         Step(
@@ -131,7 +135,7 @@ CHECK_IN = Flow(
             read=_optional(0, 24),
             choices=buttons(
                 (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),
-                ((words.skip_button(), "skip"),),
+                ((words.skip_button, "skip"),),
             ),
             when=_is_off,
         ),
@@ -139,7 +143,7 @@ CHECK_IN = Flow(
             key="note",
             ask=words.ask_note,
             read=free_text,
-            choices=buttons(((words.skip_button(), "skip"),)),
+            choices=buttons(((words.skip_button, "skip"),)),
             when=_is_off,
         ),
     ),

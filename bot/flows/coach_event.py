@@ -4,15 +4,16 @@ from __future__ import annotations
 
 from dataclasses import replace
 from datetime import date, datetime, timedelta
+from functools import partial
 from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.onboarding import ONBOARDING, zone_of
-from bot.flows.reading import buttons, one_of
+from bot.flows.reading import buttons, day_in, one_of
+from bot.languages import tr
 from bot.messages import coach_plan as words
 from engine.athlete import EventKind
-from engine.units import parse_day
 
 SAME = "same"
 FURTHEST = timedelta(days=366)
@@ -23,7 +24,7 @@ assert _WHICH_PLACE is not None
 
 def _read_day(text: str, answers: Answers) -> str:
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
-    day = parse_day(text, today=today)
+    day = day_in(text, today)
     if day < today:
         raise Unread(words.day_is_past(day))
     if day - today > FURTHEST:
@@ -60,7 +61,9 @@ EVENT = Flow(
             key="kind",
             ask=lambda answers: words.ask_kind(answers["_name"], own=answers["_own"]),
             read=one_of(*(kind.value for kind in EventKind)),
-            choices=buttons(tuple((label, kind) for kind, label in words.KINDS.items())),
+            choices=buttons(
+                tuple((partial(tr, label), kind) for kind, label in words.KINDS.items())
+            ),
         ),
         Step(key="day", ask=lambda answers: words.ask_day(), read=_read_day),
         Step(

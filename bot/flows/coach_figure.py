@@ -8,7 +8,7 @@ from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.reading import yes_or_no
 from bot.messages import coach_signoff as words
 from bot.messages import refusals
-from engine.limits import LIMIT_KEYS
+from bot.messages.coach_figures import limit_label
 from engine.units import parse_grams
 
 
@@ -16,12 +16,12 @@ def past_limit(carb_g: float, limits: Answers) -> tuple[str, float] | None:
     """The coach's own limit that this figure would pass: its label and bound (g)."""
     floor, ceiling = limits["carb_floor_g"], limits["carb_ceiling_g"]
     if carb_g < floor:
-        return LIMIT_KEYS["carb_floor_g"].label, floor
+        return limit_label("carb_floor_g"), floor
     if carb_g > ceiling:
-        return LIMIT_KEYS["carb_ceiling_g"].label, ceiling
+        return limit_label("carb_ceiling_g"), ceiling
     room = limits["load_room_g"]
     if room is not None and carb_g > room:
-        return LIMIT_KEYS["load_total_g"].label + ", what it leaves for this day", room
+        return words.load_room_label(), room
     return None
 
 

@@ -6,13 +6,13 @@ from datetime import datetime
 from zoneinfo import ZoneInfo
 
 from bot.dialogue import Answers, Flow, Step
+from bot.flows.reading import day_in
 from bot.messages import coach_history as words
-from engine.units import parse_day
 
 
 def _read_day(text: str, answers: Answers) -> str:
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
-    return parse_day(text, today=today).isoformat()
+    return day_in(text, today).isoformat()
 
 
 #: Context: "_zone", the athlete's.

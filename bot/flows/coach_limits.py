@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.dialogue import Answers, Flow, Step, Unread
-from bot.messages import coach_plan as words
+from bot.messages import coach_limits as words
 from engine.limits import LIMIT_KEYS
 from engine.units import VolumeUnit, parse_grams, parse_volume
 

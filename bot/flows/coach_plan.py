@@ -5,7 +5,8 @@ from __future__ import annotations
 from datetime import date
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import one_of, yes_or_no
+from bot.flows.reading import MINUTES, STEPS, one_of, without, yes_or_no
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
 from engine.athlete import Athlete, Baseline, Sex
@@ -39,7 +40,7 @@ def _ask_shape(answers: Answers) -> str:
 
 
 def _shapes(answers: Answers) -> Choices:
-    return [[Choice(shape.label, key)] for key, shape in SHAPES.items()]
+    return [[Choice(tr(shape.label), key)] for key, shape in SHAPES.items()]
 
 
 def _ask_load(answers: Answers) -> str:
@@ -114,8 +115,8 @@ def _read_number(text: str, answers: Answers) -> float | str:
         return parse_volume(text, unit=VolumeUnit(answers["_volume_unit"])).litres
     if key.endswith("_g"):
         return parse_grams(text, high=MOST[key])
-    plain = text.lower().removesuffix("mg").removesuffix("minutes").removesuffix("min")
-    number = parse_number(plain.removesuffix("steps"), low=0, high=MOST[key])
+    plain = without(without(text, MINUTES), STEPS).removesuffix("mg")
+    number = parse_number(plain, low=0, high=MOST[key])
     return int(number) if key == "steps" else number
 
 

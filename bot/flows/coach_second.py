@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 from datetime import date, datetime, timedelta
+from functools import partial
 from zoneinfo import ZoneInfo
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import buttons, one_of
+from bot.flows.reading import buttons, day_in, one_of
 from bot.messages import coach_second as words
-from engine.units import parse_day
 
 AT_MOST_DAYS = 31  # our own choice: a stage weekend, a trip, an illness; not another coach for good
 ONE, ALL = "one", "all"
@@ -16,7 +16,7 @@ ONE, ALL = "one", "all"
 
 def _read_until(text: str, answers: Answers) -> str:
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
-    day = parse_day(text, today=today)
+    day = day_in(text, today)
     if day < today:
         raise Unread(words.until_is_past())
     if day - today > timedelta(days=AT_MOST_DAYS):
@@ -53,7 +53,9 @@ SECOND = Flow(
             key="rights",
             ask=lambda answers: words.ask_rights(),
             read=one_of(*words.RIGHTS),
-            choices=buttons(tuple((words.rights_button(right), right) for right in words.RIGHTS)),
+            choices=buttons(
+                tuple((partial(words.rights_button, right), right) for right in words.RIGHTS)
+            ),
         ),
         Step(
             key="until",

@@ -7,9 +7,13 @@ from collections.abc import Callable
 from typing import Any
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import buttons, one_of
+from bot.flows import reading
+from bot.flows.reading import buttons, one_of, said
+from bot.languages import tr
 from bot.messages import food as words
-from engine.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food, search
+from bot.messages import food_day as day_words
+from bot.messages.food_names import find, food_name
+from engine.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food
 from engine.units import parse_clock, parse_grams, parse_number
 
 NONE, SKIP = "none", "skip"
@@ -20,13 +24,13 @@ MOST_USUAL_G = 3000.0
 
 
 def _read_query(text: str, answers: Answers) -> str:
-    if not search(text):
+    if not find(text):
         raise Unread(words.no_such_food())
     return text
 
 
 def _found(answers: Answers) -> Choices:
-    rows = [[Choice(food.name, food.id)] for food in search(answers["query"])]
+    rows = [[Choice(food_name(food.name), food.id)] for food in find(answers["query"])]
     return [*rows, [Choice(words.none_of_these(), NONE)]]
 
 
@@ -34,7 +38,7 @@ def _read_food(text: str, answers: Answers) -> str | None:
     chosen = text.strip()
     if chosen == NONE:
         return None
-    named = [f for f in search(answers["query"]) if chosen in (f.id, f.name)]
+    named = [f for f in find(answers["query"]) if chosen in (f.id, f.name, food_name(f.name))]
     if not named:
         raise Unread(words.tap_one())
     return named[0].id
@@ -44,15 +48,15 @@ def _food_name(answers: Answers) -> str:
     if answers.get("name"):
         return str(answers["name"])
     food = known_food(answers.get("food") or "")
-    return food.name if food else ""
+    return food_name(food.name) if food else ""
 
 
 def _liking(answers: Answers) -> Choices:
-    return [[Choice(words.LIKINGS[value], value)] for value in LIKINGS]
+    return [[Choice(tr(words.LIKINGS[value]), value)] for value in LIKINGS]
 
 
 def _read_usual(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == SKIP:
+    if said(text, reading.SKIP):
         return None
     return parse_grams(text, high=MOST_USUAL_G)
 
@@ -128,7 +132,7 @@ def _read_salt(text: str, answers: Answers) -> float:
 
 
 def _read_kcal(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == SKIP:
+    if said(text, reading.SKIP):
         return None
     kcal = parse_number(text.lower().removesuffix("kcal"), low=0, high=9.5 * _basis_g(answers))
     try:
@@ -188,15 +192,13 @@ FOOD_LABEL = Flow(
             key="convention",
             ask=lambda answers: words.ask_convention(),
             read=one_of("eu", "us"),
-            choices=buttons(((words.eu_button(), "eu"),), ((words.us_button(), "us"),)),
+            choices=buttons(((words.eu_button, "eu"),), ((words.us_button, "us"),)),
         ),
         Step(
             key="basis",
             ask=lambda answers: words.ask_basis(),
             read=one_of("100", "portion"),
-            choices=buttons(
-                ((words.per_100_button(), "100"), (words.per_portion_button(), "portion"))
-            ),
+            choices=buttons(((words.per_100_button, "100"), (words.per_portion_button, "portion"))),
         ),
         Step(
             key="portion_g",
@@ -257,13 +259,13 @@ ATE = Flow(
     steps=(
         Step(
             key="food",
-            ask=lambda answers: words.ask_ate(),
+            ask=lambda answers: day_words.ask_ate(),
             read=_read_listed,
             choices=_listed,
         ),
         Step(
             key="grams",
-            ask=lambda answers: words.ask_grams(_name_of(answers)),
+            ask=lambda answers: day_words.ask_grams(_name_of(answers)),
             read=lambda text, answers: parse_grams(text, low=1, high=MOST_USUAL_G),
         ),
     ),

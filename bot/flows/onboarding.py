@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import asdict
 from datetime import date, datetime, time
+from functools import partial
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import buttons, number_between, one_of, yes_or_no
+from bot.flows.reading import SKIP, buttons, number_between, one_of, said, yes_or_no
+from bot.messages import common, refusals
 from bot.messages import onboarding as words
-from bot.messages import refusals
 from bot.zones import find_places, zones_for_clock
 from engine.units import (
     Refusal,
@@ -112,7 +113,7 @@ def _body_mass(text: str, answers: Answers) -> float:
 
 
 def _body_fat(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == "skip":
+    if said(text, SKIP):
         return None
     return number_between(3, 60)(text.replace("%", ""), answers)
 
@@ -148,7 +149,7 @@ def _screening(key: str) -> Step:
         key=key,
         ask=lambda answers: words.ask_screening(key),
         read=yes_or_no,
-        choices=buttons((("Yes", "yes"), ("No", "no"))),
+        choices=buttons(((common.yes, "yes"), (common.no, "no"))),
         when=applies,
     )
 
@@ -156,7 +157,7 @@ def _screening(key: str) -> Step:
 def _baseline(
     key: str, read: Callable[[str, Answers], float | None], *, may_be_unsure: bool = False
 ) -> Step:
-    rows = (((words.not_sure_button(), NOT_SURE),),) if may_be_unsure else ()
+    rows = (((words.not_sure_button, NOT_SURE),),) if may_be_unsure else ()
     return Step(
         key=key,
         ask=lambda answers: words.ask_baseline(key),
@@ -175,7 +176,7 @@ ONBOARDING = Flow(
             ask=lambda answers: words.cautions(answers["_coach"]),
             read=one_of("yes", "no"),
             stays=True,
-            choices=buttons(((words.agree_button(), "yes"),), ((words.disagree_button(), "no"),)),
+            choices=buttons(((words.agree_button, "yes"),), ((words.disagree_button, "no"),)),
         ),
         Step(
             key="birth_year",
@@ -187,14 +188,14 @@ ONBOARDING = Flow(
             key="eighteen",
             ask=lambda answers: words.ask_eighteen(),
             read=yes_or_no,
-            choices=buttons((("Yes", "yes"), ("Not yet", "no"))),
+            choices=buttons(((common.yes, "yes"), (common.not_yet, "no"))),
             when=_birthday_matters,
         ),
         Step(
             key="sex",
             ask=lambda answers: words.ask_sex(),
-            read=one_of("female", "male"),
-            choices=buttons((("Female", "female"), ("Male", "male"))),
+            read=one_of(*words.SEXES),
+            choices=buttons(tuple((partial(words.sex_button, sex), sex) for sex in words.SEXES)),
             when=_goes_on,
         ),
         *(_screening(key) for key in words.SCREENING),
@@ -202,14 +203,18 @@ ONBOARDING = Flow(
             key="weight_unit",
             ask=lambda answers: words.ask_weight_unit(),
             read=one_of(*words.WEIGHT_UNITS),
-            choices=buttons(*(((label, unit),) for unit, label in words.WEIGHT_UNITS.items())),
+            choices=buttons(
+                *(((partial(words.weight_unit_name, unit), unit),) for unit in words.WEIGHT_UNITS)
+            ),
             when=_goes_on,
         ),
         Step(
             key="volume_unit",
             ask=lambda answers: words.ask_volume_unit(),
             read=one_of(*words.VOLUME_UNITS),
-            choices=buttons(*(((label, unit),) for unit, label in words.VOLUME_UNITS.items())),
+            choices=buttons(
+                *(((partial(words.volume_unit_name, unit), unit),) for unit in words.VOLUME_UNITS)
+            ),
             when=_goes_on,
         ),
         Step(
@@ -244,7 +249,7 @@ ONBOARDING = Flow(
         ),
         Step(
             key="body_mass_kg",
-            ask=lambda answers: words.ask_body_mass(words.WEIGHT_UNITS[answers["weight_unit"]]),
+            ask=lambda answers: words.ask_body_mass(words.weight_unit_name(answers["weight_unit"])),
             read=_body_mass,
             when=_goes_on,
         ),
@@ -252,7 +257,7 @@ ONBOARDING = Flow(
             key="body_fat_percent",
             ask=lambda answers: words.ask_body_fat(),
             read=_body_fat,
-            choices=buttons(((words.skip_button(), "skip"),)),
+            choices=buttons(((words.skip_button, "skip"),)),
             when=_goes_on,
         ),
         _baseline("carb_g", _grams(1500)),

@@ -1,14 +1,54 @@
-"""Readers that several flows share: text or a button's value in, a plain value out."""
+"""Readers that several flows share: text or a button's value in, a plain value out.
+
+What people type is understood in the language in force, and in English always.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Callable
+from datetime import date
 
+from bot.calendar_words import calendar_words
 from bot.dialogue import Answers, Choice, Choices, Unread
+from bot.languages import mark, tr
 from bot.messages import refusals
-from engine.units import parse_number
+from engine.units import parse_day, parse_number
 
 LONGEST_NOTE = 1000
+
+# Words that answer without a button, with commas between them; a translation may have other ones,
+# and as many as it likes.
+YES = mark("yes, y, yeah, yep")
+NO = mark("no, n, nope")
+SKIP = mark("skip, -, no, none, nothing")
+NONE = mark("none, no, nothing")
+ON_TARGET = mark("on target, target, yes")
+# Units that may stand behind a number, the longer first.
+MINUTES = mark("minutes, minute, min")
+HOURS = mark("hours, hour, h")
+WEEKS = mark("weeks, week")
+STEPS = mark("steps")
+
+Label = str | Callable[[], str]
+
+
+def said(text: str, words: str) -> bool:
+    """Whether the text is one of these words, in English or in the language in force."""
+    return text.strip().casefold() in _listed(words)
+
+
+def without(text: str, units: str) -> str:
+    """The text without one of these units at its end."""
+    plain = text.strip().casefold()
+    for unit in _listed(units):
+        if plain.endswith(unit):
+            return plain.removesuffix(unit).rstrip()
+    return plain
+
+
+def _listed(words: str) -> list[str]:
+    both = f"{tr(words)}, {words}"
+    return [word.strip().casefold() for word in both.split(",")]
 
 
 def one_of(*values: str) -> Callable[[str, Answers], str]:
@@ -24,10 +64,9 @@ def one_of(*values: str) -> Callable[[str, Answers], str]:
 
 
 def yes_or_no(text: str, answers: Answers) -> bool:
-    word = text.strip().lower()
-    if word in ("yes", "y", "yeah", "yep"):
+    if said(text, YES):
         return True
-    if word in ("no", "n", "nope"):
+    if said(text, NO):
         return False
     raise Unread(refusals.use_buttons())
 
@@ -39,10 +78,15 @@ def number_between(low: float, high: float) -> Callable[[str, Answers], float]:
     return read
 
 
+def day_in(text: str, today: date) -> date:
+    """A date as people write it; without a year it is the next such day."""
+    return parse_day(text, today=today, words=calendar_words())
+
+
 def free_text(text: str, answers: Answers) -> str:
     """A note in the person's own words; "skip" is the empty note."""
     words = text.strip()
-    if words.lower() in ("skip", "-", "no", "none", "nothing"):
+    if said(words, SKIP):
         return ""
     if not words:
         raise Unread(refusals.empty_note())
@@ -51,11 +95,15 @@ def free_text(text: str, answers: Answers) -> str:
     return words
 
 
-def buttons(*rows: tuple[tuple[str, str], ...]) -> Callable[[Answers], Choices]:
-    """Fixed choices: rows of (label, value)."""
-    fixed = tuple(tuple(Choice(label, value) for label, value in row) for row in rows)
+def buttons(*rows: tuple[tuple[Label, str], ...]) -> Callable[[Answers], Choices]:
+    """Fixed choices: rows of (label, value). A label in words is a function that says it."""
 
     def choices(answers: Answers) -> Choices:
-        return fixed
+        return tuple(
+            tuple(
+                Choice(label if isinstance(label, str) else label(), value) for label, value in row
+            )
+            for row in rows
+        )
 
     return choices

@@ -5,7 +5,9 @@ from __future__ import annotations
 import re
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import LONGEST_NOTE, buttons, one_of
+from bot.flows import reading
+from bot.flows.reading import HOURS, LONGEST_NOTE, WEEKS, buttons, one_of, without
+from bot.languages import tr
 from bot.messages import ready as words
 from bot.messages import refusals
 from engine.athlete import Sex
@@ -46,7 +48,7 @@ def _read_loss(text: str, answers: Answers) -> float | None:
     said = text.strip().lower()
     if said == SKIP:
         return None
-    if said in ("none", "nothing"):
+    if reading.said(text, reading.NONE):
         return 0.0
     pounds = said.endswith(("lb", "lbs")) or (
         answers["_weight_unit"] != WeightUnit.KG and not said.endswith("kg")
@@ -59,17 +61,16 @@ def _read_loss(text: str, answers: Answers) -> float | None:
 def _read_weeks(text: str, answers: Answers) -> float | None:
     if text.strip().lower() == SKIP:
         return None
-    plain = text.lower().removesuffix("weeks").removesuffix("week")
-    return parse_number(plain, low=0, high=MOST_WEEKS)
+    return parse_number(without(text, WEEKS), low=0, high=MOST_WEEKS)
 
 
 def _read_sleep(text: str, answers: Answers) -> float | None:
     if text.strip().lower() == SKIP:
         return None
-    return parse_number(text.lower().removesuffix("hours").removesuffix("h"), low=0, high=14)
+    return parse_number(without(text, HOURS), low=0, high=14)
 
 
-_SKIP = buttons(((words.not_known_button(), SKIP),))
+_SKIP = buttons(((words.not_known_button, SKIP),))
 
 #: Context: "_name", "_own", "_sex", "_years", "_weight_unit".
 READY = Flow(
@@ -86,9 +87,7 @@ READY = Flow(
             key="body_fat",
             ask=lambda answers: words.ask_body_fat(),
             read=_read_body_fat,
-            choices=buttons(
-                ((words.skinfolds_button(), FOLDS),), ((words.not_known_button(), SKIP),)
-            ),
+            choices=buttons(((words.skinfolds_button, FOLDS),), ((words.not_known_button, SKIP),)),
         ),
         Step(
             key="folds_fat",
@@ -118,7 +117,7 @@ READY = Flow(
             key="periods",
             ask=lambda answers: words.ask_periods(own=answers["_own"]),
             read=one_of(*Periods),
-            choices=lambda answers: [[Choice(words.PERIODS[p], p.value)] for p in Periods],
+            choices=lambda answers: [[Choice(tr(words.PERIODS[p]), p.value)] for p in Periods],
             when=lambda answers: answers["_sex"] == Sex.FEMALE,
         ),
         Step(
@@ -131,7 +130,7 @@ READY = Flow(
             key="injury",
             ask=lambda answers: words.ask_injury(),
             read=one_of(*Injury),
-            choices=lambda answers: [[Choice(words.INJURIES[i], i.value)] for i in Injury],
+            choices=lambda answers: [[Choice(tr(words.INJURIES[i]), i.value)] for i in Injury],
         ),
     ),
 )

@@ -23,7 +23,7 @@ SHEET = Flow(
             key="take",
             ask=_ask,
             read=yes_or_no,
-            choices=buttons(((words.take_button(), "yes"), (words.leave_button(), "no"))),
+            choices=buttons(((words.take_button, "yes"), (words.leave_button, "no"))),
         ),
     ),
 )

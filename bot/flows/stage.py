@@ -2,13 +2,18 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date, datetime, time, timedelta
+from functools import partial
 from typing import Any
 
 from bot.agenda import local_instant
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import one_of
+from bot.flows import reading
+from bot.flows.reading import MINUTES, Label, buttons, one_of, said, without
+from bot.messages import common
 from bot.messages import stage as words
+from bot.messages.checkin import GUT_BUTTONS, gut_button
 from engine.stage_day import StageDay, estimated_stage
 from engine.units import parse_clock, parse_number, parse_score
 
@@ -27,7 +32,7 @@ def _read_clock(text: str, answers: Answers) -> str:
 
 
 def _read_clock_or_none(text: str, answers: Answers) -> str | None:
-    if text.strip().lower() in (NONE, "no"):
+    if text == NONE or said(text, reading.NONE):
         return None
     return _read_clock(text, answers)
 
@@ -82,9 +87,8 @@ def stage_day_of(answers: Answers) -> StageDay:
     )
 
 
-def _one(*pairs: tuple[str, str]) -> Any:
-    row = tuple(Choice(label, value) for label, value in pairs)
-    return lambda answers: (row,)
+def _one(*pairs: tuple[Label, str]) -> Callable[[Answers], Choices]:
+    return buttons(pairs)
 
 
 def _by_order(answers: Answers) -> bool:
@@ -102,7 +106,7 @@ STAGE = Flow(
                 date.fromisoformat(answers["_day"]), answers["_zone"]
             ),
             read=_read_stage,
-            choices=_one((words.order_button(), ORDER)),
+            choices=_one((words.order_button, ORDER)),
         ),
         Step(
             key="show_start",
@@ -119,37 +123,35 @@ STAGE = Flow(
         Step(
             key="each",
             ask=lambda answers: words.ask_each(),
-            read=lambda text, answers: parse_number(
-                text.lower().removesuffix("minutes").removesuffix("min"), low=1, high=120
-            ),
-            choices=_one(("10 min", "10"), ("15 min", "15"), ("20 min", "20")),
+            read=lambda text, answers: parse_number(without(text, MINUTES), low=1, high=120),
+            choices=_one(*((partial(common.minutes, n), str(n)) for n in (10, 15, 20))),
             when=_by_order,
         ),
         Step(
             key="second",
             ask=lambda answers: words.ask_second(),
             read=_read_second,
-            choices=_one((words.no_second_button(), NONE)),
+            choices=_one((words.no_second_button, NONE)),
         ),
         Step(
             key="travel_min",
             ask=lambda answers: words.ask_travel(),
-            read=lambda text, answers: parse_number(
-                text.lower().removesuffix("minutes").removesuffix("min"), low=0, high=600
+            read=lambda text, answers: parse_number(without(text, MINUTES), low=0, high=600),
+            choices=_one(
+                (common.none, "0"), *((partial(common.minutes, n), str(n)) for n in (15, 30, 60))
             ),
-            choices=_one(("None", "0"), ("15 min", "15"), ("30 min", "30"), ("60 min", "60")),
         ),
         Step(
             key="registration",
             ask=lambda answers: words.ask_registration(),
             read=_read_duty,
-            choices=_one((words.none_button(), NONE)),
+            choices=_one((words.none_button, NONE)),
         ),
         Step(
             key="tan",
             ask=lambda answers: words.ask_tan(),
             read=_read_duty,
-            choices=_one((words.none_button(), NONE)),
+            choices=_one((words.none_button, NONE)),
         ),
     ),
 )
@@ -184,7 +186,7 @@ LOOK = Flow(
             key="gut",
             ask=lambda answers: words.ask_gut(),
             read=one_of("fine", "heavy", "bad"),
-            choices=_one(("Fine", "fine"), ("Heavy", "heavy"), ("Bad", "bad")),
+            choices=_one(*((partial(gut_button, gut), gut) for gut in GUT_BUTTONS)),
         ),
     ),
 )

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue import Flow, Step
 from bot.flows.reading import buttons, yes_or_no
+from bot.messages import common
 from bot.messages import safety as words
 
 SYMPTOM_CHECK = Flow(
@@ -14,7 +15,7 @@ SYMPTOM_CHECK = Flow(
             key="sure",
             ask=lambda answers: words.doubtful(answers["_symptom"], answers["_words"]),
             read=yes_or_no,
-            choices=buttons((("Yes", "yes"), ("No", "no"))),
+            choices=buttons(((common.yes, "yes"), (common.no, "no"))),
             stays=True,
         ),
     ),

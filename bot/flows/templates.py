@@ -42,7 +42,7 @@ TEMPLATE_USE = Flow(
             key="use",
             ask=_ask_use,
             read=yes_or_no,
-            choices=buttons(((words.use_it_button(), "yes"), (words.leave_button(), "no"))),
+            choices=buttons(((words.use_it_button, "yes"), (words.leave_button, "no"))),
         ),
     ),
 )

@@ -7,15 +7,16 @@ from zoneinfo import ZoneInfo
 
 from bot.agenda import local_instant
 from bot.dialogue import Answers, Flow, Step, Unread
+from bot.flows.reading import day_in
 from bot.messages import travel as words
-from engine.units import parse_clock, parse_day
+from engine.units import parse_clock
 
 LONGEST = timedelta(days=3)
 
 
 def _read_day(text: str, answers: Answers) -> str:
     now = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_home"]))
-    day = parse_day(text, today=now.date())
+    day = day_in(text, now.date())
     if day < now.date():
         raise Unread(words.day_is_past())
     if day > date.fromisoformat(answers["_event_day"]):

@@ -2,86 +2,109 @@
 
 from __future__ import annotations
 
+from bot.languages import mark, tr
+from bot.messages.common import kind_word
 from bot.messages.safety import SYMPTOM_BUTTONS
 
 #: What is asked about in these days; the serious first.
 SYMPTOMS = {
-    key: SYMPTOM_BUTTONS[key]
-    for key in (
-        "limb-weakness", "palpitations", "fainting", "chest-pain", "breathlessness", "confusion",
-    )
-} | {
-    "swelling": "Swollen legs or feet",
-    "swollen-hands": "Swollen hands",
-    "cramps": "Cramps",
-    "tingling": "Tingling",
-    "dizzy": "Dizzy",
-    "exhaustion": "Worn out",
-}  # fmt: skip
+    "limb-weakness": SYMPTOM_BUTTONS["limb-weakness"],
+    "palpitations": SYMPTOM_BUTTONS["palpitations"],
+    "fainting": SYMPTOM_BUTTONS["fainting"],
+    "chest-pain": SYMPTOM_BUTTONS["chest-pain"],
+    "breathlessness": SYMPTOM_BUTTONS["breathlessness"],
+    "confusion": SYMPTOM_BUTTONS["confusion"],
+    "swelling": mark("Swollen legs or feet"),
+    "swollen-hands": SYMPTOM_BUTTONS["swollen-hands"],
+    "cramps": SYMPTOM_BUTTONS["cramps"],
+    "tingling": mark("Tingling"),
+    "dizzy": SYMPTOM_BUTTONS["dizzy"],
+    "exhaustion": mark("Worn out"),
+}
+
+
+def symptom_button(symptom: str) -> str:
+    return tr(SYMPTOMS[symptom])
 
 
 def over(kind: str, mornings: int) -> str:
-    return (
-        f"The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
+    return tr(
+        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
         "very large meals can upset heart and muscles for days. Weakness, palpitations, swelling or "
-        f"breathlessness: see a doctor at once. For {mornings} mornings I ask one short thing."
+        "breathlessness: see a doctor at once. For {mornings} mornings I ask one short thing.",
+        kind=kind_word(kind),
+        mornings=mornings,
     )
 
 
 def ask(name: str, day: int) -> str:
-    greeting = f"Good morning, {name}. " if day == 1 else ""
-    return f"{greeting}Day {day} after. How is it?"
+    question = tr("Day {day} after. How is it?", day=day)
+    return tr("Good morning, {name}.", name=name) + " " + question if day == 1 else question
 
 
 def fine_button() -> str:
-    return "Fine"
+    return tr("Fine")
 
 
 def off_button() -> str:
-    return "Something is off"
+    return tr("Something is off")
 
 
 def ask_what() -> str:
-    return "What is it? Tap all that fit, or write it in your own words."
+    return tr("What is it? Tap all that fit, or write it in your own words.")
 
 
 def ask_weight() -> str:
-    return (
+    return tr(
         "Your weight, if you stepped on the scale? It goes up by some kilos now; that is food and "
         "water."
     )
 
 
 def skip_button() -> str:
-    return "Not today"
+    return tr("Not today")
 
 
 def fine(last: bool) -> str:
-    text = "Good. Ordinary meals, to appetite; drink to thirst."
+    text = tr("Good. Ordinary meals, to appetite; drink to thirst.")
     return f"{text} {end()}" if last else text
 
 
 def look_into_it(coach: str, *, own: bool) -> str:
-    told = "" if own else f" I have told {coach}."
-    return (
-        f"That is for a doctor to look at, today.{told} In these days weakness, heavy limbs, "
-        "palpitations or swelling can come of minerals falling as food comes back. No large meals "
-        "until somebody has looked. If it gets worse: call your local emergency number."
-    )
+    parts = [
+        tr("That is for a doctor to look at, today."),
+        "" if own else tr("I have told {coach}.", coach=coach),
+        tr(
+            "In these days weakness, heavy limbs, palpitations or swelling can come of minerals "
+            "falling as food comes back. No large meals until somebody has looked. If it gets worse: "
+            "call your local emergency number."
+        ),
+    ]
+    return " ".join(part for part in parts if part)
 
 
 def rising(*, own: bool) -> str:
-    told = "" if own else " I have told your coach."
-    return (
-        f"That is a steep rise.{told} Smaller meals, not everything at once; swelling, weakness or "
-        "palpitations: a doctor at once."
-    )
+    parts = [
+        tr("That is a steep rise."),
+        "" if own else tr("I have told your coach."),
+        tr(
+            "Smaller meals, not everything at once; swelling, weakness or palpitations: a doctor at "
+            "once."
+        ),
+    ]
+    return " ".join(part for part in parts if part)
 
 
 def end() -> str:
-    return "That was the last of these mornings. What went well and what not is worth writing down now."
+    return tr(
+        "That was the last of these mornings. What went well and what not is worth writing down now."
+    )
 
 
 def coach_told(name: str, said: list[str]) -> str:
-    words = "; ".join(SYMPTOMS.get(text, text) for text in said) or "no more than that"
-    return f"{name} says that something is off after the show: {words}. I said: a doctor, today."
+    words = "; ".join(tr(SYMPTOMS[text]) if text in SYMPTOMS else text for text in said)
+    return tr(
+        "{name} says that something is off after the show: {words}. I said: a doctor, today.",
+        name=name,
+        words=words or tr("no more than that"),
+    )

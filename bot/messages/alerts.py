@@ -6,13 +6,18 @@ from collections.abc import Mapping, Sequence
 from datetime import datetime
 from typing import Any
 
+from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
 from bot.messages.alert_causes import cause
 from engine.safety import Level
 
 Facts = Mapping[str, Any]
 
-LEVEL_WORDS = {Level.WARNING: "Warning", Level.CAUTION: "Caution", Level.ADVISORY: "Note"}
+LEVEL_WORDS = {
+    Level.WARNING: mark("Warning"),
+    Level.CAUTION: mark("Caution"),
+    Level.ADVISORY: mark("Note"),
+}
 
 
 def alert(
@@ -34,8 +39,12 @@ def alert(
     """
     what = cause(flag, facts, weight_unit=weight_unit, volume_unit=volume_unit)
     when = figures.moment(opened_at, zone)
-    head = f"{LEVEL_WORDS[level]}: you" if own else f"{LEVEL_WORDS[level]}: {name}"
-    parts = [f"{head} ({when}{'' if own else ', their time'})\n{what}"]
+    said = tr(LEVEL_WORDS[level])
+    if own:
+        head = tr("{level}: you ({when})", level=said, when=when)
+    else:
+        head = tr("{level}: {name} ({when}, their time)", level=said, name=name, when=when)
+    parts = [f"{head}\n{what}"]
     if level is Level.WARNING:
         parts += _warning_own() if own else _warning(name)
     elif level is Level.CAUTION:
@@ -47,196 +56,264 @@ def alert(
 
 def _warning(name: str) -> list[str]:
     return [
-        f"{name} was told: stop, call the local emergency number, don't drive, don't stay alone.",
-        "What to do now:\n"
-        f"1. Call {name}. No answer: call somebody who can go there.\n"
-        "2. If it is still going on, or you are in doubt: the local emergency number where "
-        f"{name} is.\n"
-        "3. No extra water, salt, food or tablets as a remedy. What happens next is for a doctor.",
-        "Nothing is adjusted until the coach lifts the freeze.",
+        tr(
+            "{name} was told: stop, call the local emergency number, don't drive, don't stay alone.",
+            name=name,
+        ),
+        tr(
+            "What to do now:\n"
+            "1. Call {name}. No answer: call somebody who can go there.\n"
+            "2. If it is still going on, or you are in doubt: the local emergency number where "
+            "{name} is.\n"
+            "3. No extra water, salt, food or tablets as a remedy. What happens next is for a "
+            "doctor.",
+            name=name,
+        ),
+        tr("Nothing is adjusted until the coach lifts the freeze."),
     ]
 
 
 def _warning_own() -> list[str]:
     return [
-        "Stop. Call your local emergency number now, and somebody to be with you. Don't drive. "
-        "No extra water, salt, food or tablets as a remedy.",
-        "Nothing is adjusted until you lift the freeze, and please do so only with a doctor's word.",
+        tr(
+            "Stop. Call your local emergency number now, and somebody to be with you. Don't drive. "
+            "No extra water, salt, food or tablets as a remedy."
+        ),
+        tr(
+            "Nothing is adjusted until you lift the freeze, and please do so only with a doctor's "
+            "word."
+        ),
     ]
 
 
 def _caution(name: str, flag: str) -> list[str]:
     if flag == "drug-named":
         return [
-            f"{name} was told that nothing here can help with drugs, and to ask a doctor.",
-            f"What to do now: talk to {name}, and send them to a doctor with the question.",
+            tr(
+                "{name} was told that nothing here can help with drugs, and to ask a doctor.",
+                name=name,
+            ),
+            tr(
+                "What to do now: talk to {name}, and send them to a doctor with the question.",
+                name=name,
+            ),
         ]
+    told = tr(
+        "{name} was told that their coach has been alerted, and to stop and see a doctor if they "
+        "feel unwell.",
+        name=name,
+    )
     return [
-        f"{name} was told that their coach has been alerted, and to stop and see a doctor if they "
-        f"feel unwell.{_no_raise(flag)}",
-        f"What to do now: talk to {name} before they eat or drink to plan, and ask how they feel. "
-        "If they feel unwell, a doctor comes first.",
+        f"{told} {_no_raise()}",
+        tr(
+            "What to do now: talk to {name} before they eat or drink to plan, and ask how they "
+            "feel. If they feel unwell, a doctor comes first.",
+            name=name,
+        ),
     ]
 
 
 def _caution_own(flag: str) -> list[str]:
-    return [f"If you feel unwell, stop and see a doctor.{_no_raise(flag)}"]
+    told = tr("If you feel unwell, stop and see a doctor.")
+    # A caution of the morning's numbers forbids a raise; a drug can be named at any hour.
+    return [told if flag == "drug-named" else f"{told} {_no_raise()}"]
 
 
-def _no_raise(flag: str) -> str:
-    """A caution of the morning's numbers forbids a raise; a drug can be named at any hour."""
-    return "" if flag == "drug-named" else " No raise goes out on this morning's numbers."
+def _no_raise() -> str:
+    return tr("No raise goes out on this morning's numbers.")
 
 
 def _acknowledge(level: Level) -> str:
-    when = "you are on it" if level is Level.WARNING else "you have seen to it"
-    return f"Press Acknowledge when {when}. Until somebody does, this repeats."
-
-
-def acknowledge_button() -> str:
-    return "Acknowledge"
-
-
-def lift_button() -> str:
-    return "Lift the freeze"
-
-
-def again(times: int, text: str) -> str:
-    nth = "once more" if times == 1 else f"{times} times now"
-    return f"Not acknowledged yet; repeated {nth}.\n\n{text}"
-
-
-def stopped(text: str) -> str:
-    return (
-        "This has been open for 24 hours and I stop repeating it. It stays on /alerts until it is "
-        f"acknowledged.\n\n{text}"
+    if level is Level.WARNING:
+        return tr(
+            "Press Acknowledge when you are on it. Until somebody does, this repeats.",
+        )
+    return tr(
+        "Press Acknowledge when you have seen to it. Until somebody does, this repeats.",
     )
 
 
+def acknowledge_button() -> str:
+    return tr("Acknowledge")
+
+
+def lift_button() -> str:
+    return tr("Lift the freeze")
+
+
+def again(times: int, text: str) -> str:
+    said = trn(
+        "Not acknowledged yet; repeated once more.",
+        "Not acknowledged yet; repeated {number} times now.",
+        times,
+    )
+    return f"{said}\n\n{text}"
+
+
+def stopped(text: str) -> str:
+    return tr(
+        "This has been open for 24 hours and I stop repeating it. It stays on /alerts "
+        "until it is acknowledged.\n\n"
+        "{text}",
+        text=text,
+    )
+
+
+SUPERSEDED = {
+    Level.WARNING: mark("This has become a warning: see the newer message."),
+    Level.CAUTION: mark("This has become a caution: see the newer message."),
+    Level.ADVISORY: mark("This has become a note: see the newer message."),
+}
+
+
 def superseded(level: Level) -> str:
-    return f"This has become a {LEVEL_WORDS[level].lower()}: see the newer message."
+    return tr(SUPERSEDED[level])
 
 
 def no_answer(coach: str) -> str:
-    return f"{coach} has not answered this alert yet."
+    return tr("{coach} has not answered this alert yet.", coach=coach)
 
 
 def unreachable(coach: str) -> str:
-    return f"{coach} cannot be reached here at the moment."
+    return tr("{coach} cannot be reached here at the moment.", coach=coach)
 
 
 def on_their_own(coach: str) -> str:
-    return f"{coach} is their own coach."
+    return tr("{coach} is their own coach.", coach=coach)
 
 
 def to_contact(why: str, text: str) -> str:
-    return f"This comes to you as second contact. {why}\n\n{text}"
+    return tr("This comes to you as second contact. {why}\n\n{text}", why=why, text=text)
 
 
 def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> str:
     """`why` says that the coach has not answered, or cannot be reached; `others` were told too."""
-    have = "has" if len(others) == 1 else "have"
-    then = (
-        f" {' and '.join(others)} {have} been told too."
-        if others
-        else " There is no second contact to tell."
-    )
+    if others:
+        then = trn(
+            "{names} has been told too.",
+            "{names} have been told too.",
+            len(others),
+            names=figures.all_of(others),
+        )
+    else:
+        then = tr("There is no second contact to tell.")
     what = (
-        " Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
-        "somebody to be with you."
+        tr(
+            "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
+            "somebody to be with you."
+        )
         if urgent
-        else " If you feel unwell, don't wait: stop, and see a doctor."
+        else tr("If you feel unwell, don't wait: stop, and see a doctor.")
     )
-    return why + then + what
+    return f"{why} {then} {what}"
 
 
 def acknowledged(by: str, when: str) -> str:
-    return f"Acknowledged by {by}, {when}."
+    return tr("Acknowledged by {by}, {when}.", by=by, when=when)
 
 
 def acknowledged_tap() -> str:
-    return "Acknowledged. I stop repeating it."
+    return tr("Acknowledged. I stop repeating it.")
 
 
 def acknowledged_already(by: str | None, when: str) -> str:
-    return f"Acknowledged already by {by}, {when}." if by else "A newer alert took its place."
+    return (
+        tr("Acknowledged already by {by}, {when}.", by=by, when=when)
+        if by
+        else tr("A newer alert took its place.")
+    )
 
 
 def acknowledged_elsewhere(by: str, name: str) -> str:
-    return f"{by} has acknowledged the alert about {name} and is on it."
+    return tr("{by} has acknowledged the alert about {name} and is on it.", by=by, name=name)
 
 
 def athlete_told_acknowledged(by: str) -> str:
-    return f"{by} has seen the alert about you and is on it."
+    return tr("{by} has seen the alert about you and is on it.", by=by)
 
 
 def not_your_alert() -> str:
-    return "That alert is not yours."
+    return tr("That alert is not yours.")
 
 
 def alerts_menu() -> str:
-    return "Open alerts"
+    return tr("Open alerts")
 
 
 def none_open() -> str:
-    return "No alert is open."
+    return tr("No alert is open.")
 
 
 def how_many_open(count: int) -> str:
-    return "One alert is open:" if count == 1 else f"{count} alerts are open:"
+    return trn("One alert is open:", "{number} alerts are open:", count)
 
 
 def frozen_still(name: str) -> str:
-    return f"Adjusting for {name} stays frozen until you lift it."
+    return tr("Adjusting for {name} stays frozen until you lift it.", name=name)
 
 
 def lift_sure(name: str, *, own: bool) -> str:
     if own:
-        return (
-            "Lift the freeze? Do so only once a doctor has said that you may go on. Adjusting "
-            "goes on with your next check-in."
+        return tr(
+            "Lift the freeze? Do so only once a doctor has said that you may go on. "
+            "Adjusting goes on with your next check-in."
         )
-    return (
-        f"Lift the freeze for {name}? Do so only once you have spoken with {name} and, after a "
-        "warning, a doctor has said that they may go on. Adjusting goes on with the next check-in."
+    return tr(
+        "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
+        "after a warning, a doctor has said that they may go on. Adjusting goes on with "
+        "the next check-in.",
+        name=name,
     )
 
 
 def lift_yes_button() -> str:
-    return "Lift it"
+    return tr("Lift it")
 
 
 def lift_no_button() -> str:
-    return "Keep it frozen"
+    return tr("Keep it frozen")
 
 
 def lift_waits() -> str:
-    return "An alert is still open. Acknowledge it first: /alerts"
+    return tr("An alert is still open. Acknowledge it first: /alerts")
 
 
 def lifted(name: str, *, own: bool) -> str:
-    return "The freeze is lifted." if own else f"The freeze is lifted, and {name} knows."
+    return (
+        tr("The freeze is lifted.")
+        if own
+        else tr("The freeze is lifted, and {name} knows.", name=name)
+    )
 
 
 def not_frozen() -> str:
-    return "Nothing is frozen."
+    return tr("Nothing is frozen.")
 
 
 def kept_frozen() -> str:
-    return "It stays frozen."
+    return tr("It stays frozen.")
 
 
 def athlete_told_lifted(coach: str) -> str:
-    return f"{coach} has lifted the freeze: adjusting goes on with your next check-in."
+    return tr(
+        "{coach} has lifted the freeze: adjusting goes on with your next check-in.", coach=coach
+    )
 
 
 def frozen_by_hand(name: str, *, own: bool) -> str:
-    whose = "your plan" if own else f"{name}'s plan"
-    return f"Frozen. Nothing in {whose} is adjusted until you lift it. Check-ins go on as usual."
+    if own:
+        return tr(
+            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
+        )
+    return tr(
+        "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
+        name=name,
+    )
 
 
 def athlete_told_frozen(coach: str) -> str:
-    return (
-        f"{coach} has frozen the adjusting: the figures stay as they are for now. "
-        "Please check in each morning as usual."
+    return tr(
+        "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
+        "check in each morning as usual.",
+        coach=coach,
     )

@@ -5,15 +5,21 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
+from bot.messages.names import word
 
 
 def roster_menu() -> str:
-    return "Your athletes, who needs you first"
+    return tr("Your athletes, who needs you first")
 
 
 def engine_note(name: str, why: str) -> str:
-    return f"About {name}, nothing to do unless you want to. As {name} will read it:\n{why}"
+    return tr(
+        "About {name}, nothing to do unless you want to. As {name} will read it:\n{why}",
+        name=name,
+        why=why,
+    )
 
 
 # The card
@@ -24,15 +30,20 @@ def card(name: str, lines: Sequence[str]) -> str:
 
 
 def no_event() -> str:
-    return "No event yet"
+    return tr("No event yet")
 
 
 def card_today(day: date, carb_g: float, water: str) -> str:
-    return f"Today, {figures.day(day)}: {figures.grams(carb_g)} carbs, water {water}"
+    return tr(
+        "Today, {day}: {carb} carbs, water {water}",
+        day=figures.day(day),
+        carb=figures.grams(carb_g),
+        water=water,
+    )
 
 
 def card_morning(numbers: str) -> str:
-    return f"This morning: {numbers}"
+    return tr("This morning: {numbers}", numbers=numbers)
 
 
 def card_also_told(
@@ -41,132 +52,147 @@ def card_also_told(
     """What came beside the morning's numbers; "" where there was nothing."""
     parts = [
         ", ".join(symptoms),
-        f"gut {gut}" if gut not in (None, "fine") else "",
-        f"slept {sleep_h:g} h" if sleep_h is not None else "",
+        tr("gut {gut}", gut=word(gut)) if gut not in (None, "fine") else "",
+        tr("slept {hours} h", hours=figures.plain(sleep_h)) if sleep_h is not None else "",
         f'"{note}"' if note else "",
     ]
     told = "; ".join(part for part in parts if part)
-    return f"Also told today: {told}" if told else ""
+    return tr("Also told today: {told}", told=told) if told else ""
 
 
 def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
-    sets = "the day after" if always_tomorrow else "the day that begins"
-    return f"Check-in at {at} ({zone}); it sets {sets}"
+    if always_tomorrow:
+        return tr("Check-in at {at} ({zone}); it sets the day after", at=at, zone=zone)
+    return tr("Check-in at {at} ({zone}); it sets the day that begins", at=at, zone=zone)
 
 
 def event_button() -> str:
-    return "Event"
+    return tr("Event")
 
 
 def plan_button() -> str:
-    return "Plan"
+    return tr("Plan")
 
 
 def limits_button() -> str:
-    return "Limits"
+    return tr("Limits")
 
 
 def why_button() -> str:
-    return "Why"
+    return tr("Why")
 
 
 def answers_button() -> str:
-    return "First answers"
+    return tr("First answers")
 
 
 def message_button(name: str) -> str:
-    return f"Write to {name}"
+    return tr("Write to {name}", name=name)
 
 
 def hand_button() -> str:
-    return "Set a day by hand"
+    return tr("Set a day by hand")
 
 
 def freeze_button() -> str:
-    return "Freeze"
+    return tr("Freeze")
 
 
 def tomorrow_button(*, always_tomorrow: bool) -> str:
-    return "Set the day that begins" if always_tomorrow else "Always set tomorrow"
+    return tr("Set the day that begins") if always_tomorrow else tr("Always set tomorrow")
 
 
 def doctor_button() -> str:
-    return "Doctor's word received"
+    return tr("Doctor's word received")
 
 
 def roster_button() -> str:
-    return "Roster"
+    return tr("Roster")
 
 
 def not_your_athlete() -> str:
-    return "That athlete is not on your roster."
+    return tr("That athlete is not on your roster.")
 
 
 def nothing_decided_yet(name: str, *, own: bool) -> str:
-    return "Nothing has been decided for you yet." if own else f"Nothing is decided for {name} yet."
+    return (
+        tr("Nothing has been decided for you yet.")
+        if own
+        else tr("Nothing is decided for {name} yet.", name=name)
+    )
 
 
 def why_as_seen(name: str, text: str, *, own: bool) -> str:
-    return text if own else f"As {name} sees it under /why:\n\n{text}"
+    return text if own else tr("As {name} sees it under /why:\n\n{text}", name=name, text=text)
 
 
 def answers_as_given(name: str, lines: str) -> str:
-    return f"{name}'s first answers:\n\n{lines}"
+    return tr("{name}'s first answers:\n\n{lines}", name=name, lines=lines)
 
 
 def which_day() -> str:
-    return (
-        "Which day? A figure that you set by hand stays, whatever the check-in says, until you "
-        "change it or the plan's figure of that day."
+    return tr(
+        "Which day? A figure that you set by hand stays, whatever the check-in says, "
+        "until you change it or the plan's figure of that day."
     )
 
 
 def no_such_day() -> str:
-    return (
+    return tr(
         "There is no day of this week left to set. Event, plan and limits have to be there first."
     )
 
 
 def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
     return (
-        "From the next check-in on, a morning sets the day after."
+        tr("From the next check-in on, a morning sets the day after.")
         if always_tomorrow
-        else "From the next check-in on, a morning sets the day that begins."
+        else tr("From the next check-in on, a morning sets the day that begins.")
     )
 
 
 def doctor_sure(name: str, *, own: bool) -> str:
-    who = "you" if own else name
-    return (
-        f"Has a doctor, who knows what is planned, said that {who} may do this peak week? "
-        "It is kept that you said so, and when."
+    if own:
+        return tr(
+            "Has a doctor, who knows what is planned, said that you may do this peak week? "
+            "It is kept that you said so, and when."
+        )
+    return tr(
+        "Has a doctor, who knows what is planned, said that {name} may do this peak week? "
+        "It is kept that you said so, and when.",
+        name=name,
     )
 
 
 def doctor_yes_button() -> str:
-    return "Yes, a doctor has"
+    return tr("Yes, a doctor has")
 
 
 def not_yet_button() -> str:
-    return "Not yet"
+    return tr("Not yet")
 
 
 def doctor_noted(name: str, *, own: bool) -> str:
-    return "Noted. Check-ins can begin." if own else f"Noted. {name}'s check-ins can begin."
+    return (
+        tr("Noted. Check-ins can begin.")
+        if own
+        else tr("Noted. {name}'s check-ins can begin.", name=name)
+    )
 
 
 def doctor_not_waiting() -> str:
-    return "No doctor's word is being waited for."
+    return tr("No doctor's word is being waited for.")
 
 
 def left_waiting() -> str:
-    return "Left as it is."
+    return tr("Left as it is.")
 
 
 def athlete_told_doctor(coach: str) -> str:
-    return (
-        f"{coach} has noted that a doctor said yes to your peak week, so check-ins can begin. If "
-        "that is not so, please tell your coach, and don't start."
+    return tr(
+        "{coach} has noted that a doctor said yes to your peak week, so check-ins can "
+        "begin. If that is not so, please tell your coach, and don't start.",
+        coach=coach,
     )
 
 
@@ -174,68 +200,75 @@ def athlete_told_doctor(coach: str) -> str:
 
 
 def ask_message(name: str) -> str:
-    return f"What shall I tell {name}? Send it as one message."
+    return tr("What shall I tell {name}? Send it as one message.", name=name)
 
 
 def ask_reply(coach: str) -> str:
-    return f"What shall I tell {coach}? Send it as one message."
+    return tr("What shall I tell {coach}? Send it as one message.", coach=coach)
 
 
 def message_empty() -> str:
-    return "That was empty. Write what you want to say."
+    return tr("That was empty. Write what you want to say.")
 
 
 def message_too_long(length: int, most: int) -> str:
-    return f"That is {length:,} characters; {most:,} fit into one message. Please send it in parts."
+    return tr(
+        "That is {length} characters; {most} fit into one message. Please send it in parts.",
+        length=figures.number(length),
+        most=figures.number(most),
+    )
 
 
 def message_names_drug() -> str:
-    return (
-        "That names a drug, and I pass on nothing about drugs. It is a matter for a doctor. "
-        "Please leave it out, or speak with them directly."
+    return tr(
+        "That names a drug, and I pass on nothing about drugs. It is a matter for a "
+        "doctor. Please leave it out, or speak with them directly."
     )
 
 
 def from_coach(coach: str, text: str) -> str:
-    return f"From your coach {coach}:\n{text}"
+    return tr("From your coach {coach}:\n{text}", coach=coach, text=text)
 
 
 def from_athlete(name: str, text: str) -> str:
-    return f"From {name}:\n{text}"
+    return tr("From {name}:\n{text}", name=name, text=text)
 
 
 def reply_button() -> str:
-    return "Reply"
+    return tr("Reply")
 
 
 def message_sent(name: str) -> str:
-    return f"Sent to {name}."
+    return tr("Sent to {name}.", name=name)
 
 
 def message_may_not_arrive(name: str) -> str:
-    return f"{name} has stopped the bot, so this may not arrive. Please call them."
+    return tr("{name} has stopped the bot, so this may not arrive. Please call them.", name=name)
 
 
 # Somebody who cannot be reached
 
 
 def athlete_unreachable(name: str) -> str:
-    return (
-        f"I can't reach {name} any more: they have stopped the bot or left. No questions or targets "
-        "arrive there. Please contact them directly; they only have to open this chat and press "
-        "start to be back."
+    return tr(
+        "I can't reach {name} any more: they have stopped the bot or left. No questions "
+        "or targets arrive there. Please contact them directly; they only have to open "
+        "this chat and press start to be back.",
+        name=name,
     )
 
 
 def contact_unreachable(name: str) -> str:
-    return (
-        f"I can't reach {name}, your second contact, any more. Nobody would be told if you don't "
-        "answer an alert. /contact invites somebody else."
+    return tr(
+        "I can't reach {name}, your second contact, any more. Nobody would be told if "
+        "you don't answer an alert. /contact invites somebody else.",
+        name=name,
     )
 
 
 def coach_unreachable(coach: str) -> str:
-    return (
-        f"I can't reach {coach} here any more. Until {coach} is back, alerts about their athletes "
-        "come to you at once. Please tell them."
+    return tr(
+        "I can't reach {coach} here any more. Until {coach} is back, alerts about their "
+        "athletes come to you at once. Please tell them.",
+        coach=coach,
     )

@@ -5,82 +5,94 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, time
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
+from bot.messages.names import KIND_SHORT
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
 
 
 def digest_menu() -> str:
-    return "Your daily digest and quiet hours"
+    return tr("Your daily digest and quiet hours")
 
 
 # Setting it
 
 
 def ask_place() -> str:
-    return (
-        "Where are you, so that it comes at your hour? Send a city, or what time it is where you "
-        "are, such as 14:35."
+    return tr(
+        "Where are you, so that it comes at your hour? Send a city, or what time it is "
+        "where you are, such as 14:35."
     )
 
 
 def ask_digest_at() -> str:
-    return "At what time shall the digest come? Pick a time or type one."
+    return tr("At what time shall the digest come? Pick a time or type one.")
 
 
 def ask_quiet_from() -> str:
-    return (
+    return tr(
         "From what time on shall notes wait? Warnings and cautions come at any hour. "
         "Pick a time or type one."
     )
 
 
 def ask_quiet_to(begins: time) -> str:
-    return f"From {begins:%H:%M} until when?"
+    return tr("From {begins} until when?", begins=figures.hour(begins))
 
 
 def quiet_is_empty() -> str:
-    return "That is the same time. Please send the time at which the quiet hours end."
+    return tr("That is the same time. Please send the time at which the quiet hours end.")
 
 
 def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:
     comes = (
-        f"Your digest comes at {digest_at:%H:%M} each day that has something to tell."
+        tr(
+            "Your digest comes at {at} each day that has something to tell.",
+            at=figures.hour(digest_at),
+        )
         if digest_at is not None
-        else "You get no digest."
+        else tr("You get no digest.")
     )
     hours = (
-        f"Quiet hours: {quiet[0]:%H:%M} to {quiet[1]:%H:%M}. Notes wait until they are over; "
-        "warnings and cautions come at any hour."
+        tr(
+            "Quiet hours: {begins} to {ends}. Notes wait until they are over; "
+            "warnings and cautions come at any hour.",
+            begins=figures.hour(quiet[0]),
+            ends=figures.hour(quiet[1]),
+        )
         if quiet is not None
-        else "No quiet hours: notes come silently at any hour."
+        else tr("No quiet hours: notes come silently at any hour.")
     )
-    return f"{comes}\n{hours}\nYour clock: {zone or 'not known yet, so UTC'}."
+    clock = (
+        tr("Your clock: {zone}.", zone=zone) if zone else tr("Your clock: not known yet, so UTC.")
+    )
+    return f"{comes}\n{hours}\n{clock}"
 
 
 def time_button(*, is_on: bool) -> str:
-    return "Another time" if is_on else "Set a time"
+    return tr("Another time") if is_on else tr("Set a time")
 
 
 def off_button() -> str:
-    return "No digest"
+    return tr("No digest")
 
 
 def zone_button() -> str:
-    return "Where I am"
+    return tr("Where I am")
 
 
 def quiet_button() -> str:
-    return "Quiet hours"
+    return tr("Quiet hours")
 
 
 def quiet_off_button() -> str:
-    return "No quiet hours"
+    return tr("No quiet hours")
 
 
 def not_a_setting() -> str:
-    return "That is not a setting of yours."
+    return tr("That is not a setting of yours.")
 
 
 # The digest itself
@@ -89,8 +101,9 @@ def not_a_setting() -> str:
 def digest(day: date, sections: Sequence[tuple[str, Sequence[str]]]) -> str:
     """Headed sections of lines; long ones are cut, with a word on what is left out, until it fits."""
     text = ""
+    head = tr("Digest, {day}", day=figures.day(day))
     for most in LINES_TRIED:
-        text = "\n\n".join([f"Digest, {figures.day(day)}", *(_section(*s, most) for s in sections)])
+        text = "\n\n".join([head, *(_section(*s, most) for s in sections)])
         if len(text.encode("utf-16-le")) <= 2 * UNITS:
             break
     return text
@@ -99,32 +112,32 @@ def digest(day: date, sections: Sequence[tuple[str, Sequence[str]]]) -> str:
 def _section(heading: str, lines: Sequence[str], most: int) -> str:
     shown = list(lines[:most])
     if len(lines) > most:
-        shown.append(f"and {len(lines) - most} more: /roster")
+        shown.append(tr("and {count} more: /roster", count=len(lines) - most))
     return "\n".join([heading, *shown])
 
 
 def needs_you(count: int) -> str:
-    return f"Needs you ({count})"
+    return tr("Needs you ({count})", count=count)
 
 
 def today() -> str:
-    return "Today"
+    return tr("Today")
 
 
 def changed(count: int) -> str:
-    return f"Changed ({count})"
+    return tr("Changed ({count})", count=count)
 
 
 def checked_in(count: int) -> str:
-    return f"Checked in ({count})"
+    return tr("Checked in ({count})", count=count)
 
 
 def not_yet(count: int) -> str:
-    return f"No check-in yet today ({count})"
+    return tr("No check-in yet today ({count})", count=count)
 
 
 def notes(count: int) -> str:
-    return f"Notes ({count})"
+    return tr("Notes ({count})", count=count)
 
 
 def needs_line(name: str, state: str) -> str:
@@ -132,8 +145,10 @@ def needs_line(name: str, state: str) -> str:
 
 
 def today_line(name: str, kind: str, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return f"- {whose} {kind}"
+    what = tr(KIND_SHORT[kind])
+    if own:
+        return tr("- your {kind}", kind=what)
+    return tr("- {name}'s {kind}", name=name, kind=what)
 
 
 def changed_line(name: str, what: str, why: str) -> str:
@@ -141,11 +156,19 @@ def changed_line(name: str, what: str, why: str) -> str:
 
 
 def not_taken(proposed_g: float, day: date) -> str:
-    return f"{figures.grams(proposed_g)} proposed for {figures.day(day)}, the plan holds"
+    return tr(
+        "{proposed} proposed for {day}, the plan holds",
+        proposed=figures.grams(proposed_g),
+        day=figures.day(day),
+    )
 
 
 def other_figure(proposed_g: float, day: date) -> str:
-    return f"{figures.grams(proposed_g)} proposed for {figures.day(day)}, another figure was set"
+    return tr(
+        "{proposed} proposed for {day}, another figure was set",
+        proposed=figures.grams(proposed_g),
+        day=figures.day(day),
+    )
 
 
 def names(of: Sequence[str]) -> str:
@@ -157,4 +180,4 @@ def note_line(text: str) -> str:
 
 
 def you() -> str:
-    return "You"
+    return tr("You")

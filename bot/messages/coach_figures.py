@@ -2,50 +2,67 @@
 
 from __future__ import annotations
 
-from datetime import date, datetime
-from zoneinfo import ZoneInfo
+from datetime import datetime
 
+from bot.figures import (
+    all_of,
+    capital,
+    change,
+    grams,
+    milligrams,
+    number,
+    plain,
+    weight,
+)
+from bot.figures import clock as hour
+from bot.figures import clock_in as clock
+from bot.figures import moment_in as moment
+from bot.figures import short_day as day
+from bot.figures import volume as litres
+from bot.languages import mark, tr, trn
 from engine.limits import LIMIT_KEYS
-from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
 
+__all__ = [
+    "LIMIT_LABELS",
+    "all_of",
+    "capital",
+    "change",
+    "clock",
+    "clock_with_zone",
+    "day",
+    "days_out",
+    "grams",
+    "hour",
+    "limit",
+    "limit_label",
+    "litres",
+    "milligrams",
+    "moment",
+    "number",
+    "plain",
+    "sentence",
+    "weight",
+]
 
-def day(value: date) -> str:
-    """ "Tue 10 Nov"."""
-    return f"{value:%a} {value.day} {value:%b}"
-
-
-def clock(instant: datetime, zone: str | None) -> str:
-    """ "07:05", on the athlete's clocks."""
-    return f"{instant.astimezone(ZoneInfo(zone or 'UTC')):%H:%M}"
-
-
-def moment(instant: datetime, zone: str | None) -> str:
-    """ "Tue 10 Nov, 07:05", on the athlete's clocks."""
-    local = instant.astimezone(ZoneInfo(zone or "UTC"))
-    return f"{day(local.date())}, {local:%H:%M}"
-
-
-def grams(value: float) -> str:
-    return f"{value:,.0f} g"
-
-
-def change(value: float) -> str:
-    """ "+40 g", "−25 g"; a sign always."""
-    return f"{'+' if value > 0 else '−' if value < 0 else '±'}{abs(value):,.0f} g"
-
-
-def litres(value: float, unit: str) -> str:
-    return show_volume(value, VolumeUnit(unit))
-
-
-def weight(value: float, unit: str) -> str:
-    return show_weight(value, WeightUnit(unit))
+#: The limits as the engine calls them, in the order in which they are asked.
+LIMIT_LABELS = {
+    "carb_floor_g": mark("carb floor a day"),
+    "carb_ceiling_g": mark("carb ceiling a day"),
+    "step_g": mark("step"),
+    "change_per_day_g": mark("largest change from the day's plan"),
+    "load_total_g": mark("carbs over the load, 3 to 1 days out"),
+    "apply_without_asking_g": mark("change that goes out without asking"),
+    "water_floor_l": mark("water floor a day"),
+    "water_ceiling_l": mark("water ceiling a day"),
+}
 
 
 def days_out(value: int) -> str:
     if value < 0:
-        return "over"
-    return {0: "the day itself", 1: "1 day out"}.get(value, f"{value} days out")
+        return tr("over")
+    if value == 0:
+        return tr("the day itself")
+    return trn("{number} day out", "{number} days out", value)
 
 
 def limit(key: str, value: float, volume_unit: str = "l") -> str:
@@ -55,12 +72,17 @@ def limit(key: str, value: float, volume_unit: str = "l") -> str:
     return grams(value)
 
 
+def limit_label(key: str) -> str:
+    """ "carb floor a day", for the middle of a sentence."""
+    return tr(LIMIT_LABELS[key])
+
+
 def sentence(text: str) -> str:
     """The text with a capital and a full stop."""
     text = text.strip()
     if not text:
         return ""
-    return text[0].upper() + text[1:] + ("" if text[-1] in ".!?" else ".")
+    return capital(text) + ("" if text[-1] in ".!?" else ".")
 
 
 def clock_with_zone(instant: datetime, zone: str | None) -> str:

@@ -6,49 +6,56 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages import debrief as debrief_words
+from bot.messages.names import FIELD_WORDS, flag_name, word
 from bot.messages.safety import symptom_name
-from engine.limits import LIMIT_KEYS
+from bot.messages.training import training_words
 
 Detail = Mapping[str, Any]
 LONGEST_QUOTE = 200
 
 
 def history_button() -> str:
-    return "History"
+    return tr("History")
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
-    out = f", {figures.days_out(days_out)}" if days_out is not None else ""
-    return f"History of {name}: {figures.day(day)} {day.year}{out}"
+    text = tr("History of {name}: {day} {year}", name=name, day=figures.day(day), year=day.year)
+    return f"{text}, {figures.days_out(days_out)}" if days_out is not None else text
+
+
+SET_BY = {
+    "decision": mark("Set for the day: {figure}, by the check-in."),
+    "coach": mark("Set for the day: {figure}, by the coach's word."),
+    "plan": mark("Set for the day: {figure}, by the plan."),
+}
 
 
 def in_force(carb_g: float, planned_g: float | None, by: str) -> str:
     """`by`: decision | coach | plan, as kept with the figure."""
-    against = (
-        f" ({figures.change(carb_g - planned_g)} against the plan)"
-        if planned_g is not None and abs(carb_g - planned_g) >= 0.5
-        else ""
-    )
-    whose = {"decision": "the check-in", "coach": "the coach's word", "plan": "the plan"}[by]
-    return f"Set for the day: {figures.grams(carb_g)}{against}, by {whose}."
+    figure = figures.grams(carb_g)
+    if planned_g is not None and abs(carb_g - planned_g) >= 0.5:
+        change = figures.change(carb_g - planned_g)
+        figure = tr("{figure} ({change} against the plan)", figure=figure, change=change)
+    return tr(SET_BY[by], figure=figure)
 
 
 def as_planned(planned_g: float) -> str:
-    return f"Set for the day: {figures.grams(planned_g)}, as planned."
+    return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
 
 
 def nothing_set() -> str:
-    return "No figure was set for the day."
+    return tr("No figure was set for the day.")
 
 
 def nothing_happened() -> str:
-    return "Nothing was changed for it, and nothing happened on it."
+    return tr("Nothing was changed for it, and nothing happened on it.")
 
 
 def cut(left_out: int) -> str:
-    return f"… and {left_out} more that day."
+    return tr("… and {left_out} more that day.", left_out=left_out)
 
 
 def line(when: str, who: str, what: str) -> str:
@@ -56,7 +63,7 @@ def line(when: str, who: str, what: str) -> str:
 
 
 def brimline() -> str:
-    return "Brimline"
+    return tr("Brimline")
 
 
 def earlier_button(day: date) -> str:
@@ -68,66 +75,70 @@ def later_button(day: date) -> str:
 
 
 def another_day_button() -> str:
-    return "Another day"
+    return tr("Another day")
 
 
 def undo_button() -> str:
-    return "Take back the last change"
+    return tr("Take back the last change")
 
 
 def back_button() -> str:
-    return "Back to the card"
+    return tr("Back to the card")
 
 
 def ask_day() -> str:
-    return "Which day? Send a date, such as 6 May."
+    return tr("Which day? Send a date, such as 6 May.")
 
 
 # Taking the last change back
 
 
 def nothing_to_undo() -> str:
-    return "No change of yours is left to take back."
+    return tr("No change of yours is left to take back.")
 
 
 def cannot_undo(what: str) -> str:
-    return (
-        f"The last thing that set figures was this, and it can't be taken back: {what}. Set a day "
-        "by hand, or change the plan or limits again."
+    return tr(
+        "The last thing that set figures was this, and it can't be taken back: {what}. "
+        "Set a day by hand, or change the plan or limits again.",
+        what=what,
     )
 
 
 def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
+    asked = tr("Take this back?\n{line}", line=line(when, who, what))
+    if own:
+        return asked
     then = (
-        "It has gone out, so a correction follows it."
+        tr("It has gone out, so a correction follows it.")
         if told
-        else "Nothing has gone out on it yet, so nobody is told."
+        else tr("Nothing has gone out on it yet, so nobody is told.")
     )
-    return f"Take this back?\n{line(when, who, what)}" + ("" if own else f"\n\n{then}")
+    return f"{asked}\n\n{then}"
 
 
 def undo_yes_button() -> str:
-    return "Take it back"
+    return tr("Take it back")
 
 
 def undo_no_button() -> str:
-    return "Leave it"
+    return tr("Leave it")
 
 
 def undone(*, told: bool, own: bool) -> str:
     if own:
-        return "Taken back. What held before holds again."
-    return "Taken back. What held before holds again" + (
-        ", and a correction is on its way." if told else "; nothing had gone out on it."
-    )
+        return tr("Taken back. What held before holds again.")
+    if told:
+        return tr("Taken back. What held before holds again, and a correction is on its way.")
+    return tr("Taken back. What held before holds again; nothing had gone out on it.")
 
 
 def undo_moved_on() -> str:
-    return "Something has been set since then, so that can't be taken back any more."
+    return tr("Something has been set since then, so that can't be taken back any more.")
 
 
 def left() -> str:
-    return "Left as it is."
+    return tr("Left as it is.")
 
 
 # What each kept thing reads as
@@ -140,12 +151,18 @@ def sentence(what: str, detail: Detail, *, weight_unit: str, volume_unit: str) -
     return SENTENCES[what](detail)
 
 
+# What each kept thing reads as
+
+
 def _day(detail: Detail) -> str:
-    return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else "the day"
+    return figures.day(date.fromisoformat(detail["day"])) if "day" in detail else tr("the day")
 
 
-def _why(detail: Detail) -> str:
-    return f". Why: {detail['because']}" if detail.get("because") else ""
+def _with_reason(said: str, detail: Detail) -> str:
+    """Followed by the reason that was given, where one was."""
+    if not detail.get("because"):
+        return said
+    return tr("{said}. Why: {because}", said=said, because=detail["because"])
 
 
 def _quote(text: object) -> str:
@@ -154,26 +171,22 @@ def _quote(text: object) -> str:
 
 
 def _grams(detail: Detail, key: str = "carb_g") -> str:
-    return figures.grams(detail[key]) if detail.get(key) is not None else "no figure"
-
-
-FIELDS = {
-    "carb_g": "carbs", "protein_g": "protein", "fat_g": "fat", "fibre_g": "fibre",
-    "water_l": "water", "sodium_mg": "sodium",
-}  # fmt: skip
+    return figures.grams(detail[key]) if detail.get(key) is not None else tr("no figure")
 
 
 def _value(key: str, value: object, volume_unit: str) -> str:
     if value is None or isinstance(value, str):
-        return str(value or "none")
+        return training_words(value) if value else tr("none")
     assert isinstance(value, int | float)
     if key.endswith("_l"):
         return figures.litres(value, volume_unit)
-    return f"{value:,.0f} mg" if key.endswith("_mg") else f"{value:,.0f} {_unit(key)}".strip()
+    if key.endswith("_mg"):
+        return figures.milligrams(value)
+    return figures.grams(value) if key.endswith("_g") else figures.number(value)
 
 
-def _unit(key: str) -> str:
-    return "g" if key.endswith("_g") else ""
+def _from_to(what: str, old: str, new: str) -> str:
+    return tr("{what} {old} to {new}", what=what, old=old, new=new)
 
 
 def _plan_set(detail: Detail, volume_unit: str) -> str:
@@ -181,111 +194,178 @@ def _plan_set(detail: Detail, volume_unit: str) -> str:
         f"{figures.days_out(day['days_out'])}: {_fields(day['fields'], volume_unit)}"
         for day in detail.get("changed", [])
     ]
-    return "set the plan" + (f" ({'; '.join(changed)})" if changed else "")
+    return tr("set the plan") + (f" ({'; '.join(changed)})" if changed else "")
 
 
 def _fields(fields: Mapping[str, Sequence[Any]], volume_unit: str) -> str:
     return ", ".join(
-        f"{FIELDS.get(key, key.replace('_', ' '))} {_value(key, old, volume_unit)} to "
-        f"{_value(key, new, volume_unit)}"
+        _from_to(_field(key), _value(key, old, volume_unit), _value(key, new, volume_unit))
         for key, (old, new) in fields.items()
     )
 
 
+def _field(key: str) -> str:
+    if key == "cardio_min":
+        return tr("cardio min")
+    return tr(FIELD_WORDS[key]) if key in FIELD_WORDS else key.replace("_", " ")
+
+
 def _limits_set(detail: Detail, volume_unit: str) -> str:
     changed = [
-        f"{LIMIT_KEYS[key].label} {figures.limit(key, old, volume_unit)} to "
-        f"{figures.limit(key, new, volume_unit)}"
+        _from_to(
+            figures.limit_label(key),
+            figures.limit(key, old, volume_unit),
+            figures.limit(key, new, volume_unit),
+        )
         for key, (old, new) in detail.get("changed", {}).items()
     ]
-    return "set the limits" + (f" ({'; '.join(changed)})" if changed else "")
+    return tr("set the limits") + (f" ({'; '.join(changed)})" if changed else "")
+
+
+DECIDED = {
+    "proposed": mark("proposed: {figure} for {day} (planned {planned}), rule {rule}"),
+    "adjusted": mark("adjusted: {figure} for {day} (planned {planned}), rule {rule}"),
+    "held": mark("held: {figure} for {day} (planned {planned}), rule {rule}"),
+}
 
 
 def _decided(detail: Detail) -> str:
     if detail["outcome"] == "escalated":
-        return f"stopped by a warning, nothing adjusted for {_day(detail)}"
-    planned = f" (planned {_grams(detail, 'planned_carb_g')})"
-    verb = "proposed" if detail.get("status") == "waiting" else detail["outcome"]
-    return f"{verb}: {_grams(detail)} for {_day(detail)}{planned}, rule {detail['rule']}"
+        return tr("stopped by a warning, nothing adjusted for {day}", day=_day(detail))
+    outcome = "proposed" if detail.get("status") == "waiting" else detail["outcome"]
+    return tr(
+        DECIDED[outcome],
+        figure=_grams(detail),
+        day=_day(detail),
+        planned=_grams(detail, "planned_carb_g"),
+        rule=detail["rule"],
+    )
+
+
+SIGNED = {
+    "approved": mark("approved {figure} for {day}"),
+    "plan-kept": mark("kept the plan at {figure} for {day}"),
+    "other-figure": mark("set another figure, {figure} for {day}"),
+}
 
 
 def _signed(detail: Detail) -> str:
-    verb = {
-        "approved": "approved",
-        "plan-kept": "kept the plan at",
-        "other-figure": "set another figure,",
-    }[detail["status"]]
-    return f"{verb} {_grams(detail)} for {_day(detail)}{_why(detail)}"
+    message = SIGNED[detail["status"]]
+    said = tr(message, figure=_grams(detail), day=_day(detail))
+    return _with_reason(said, detail)
 
 
-def _alert(step: str) -> Callable[[Detail], str]:
+def _by_hand(detail: Detail) -> str:
+    said = tr("set {day} by hand to {figure}", day=_day(detail), figure=_grams(detail))
+    return _with_reason(said, detail)
+
+
+def _held(detail: Detail) -> str:
+    said = tr(
+        "held from {first} to {last} at {figure}",
+        first=_day(detail),
+        last=figures.day(date.fromisoformat(detail["last"])),
+        figure=_grams(detail),
+    )
+    return _with_reason(said, detail)
+
+
+def _looked(detail: Detail) -> str:
+    return tr(
+        "looked before the stage: fullness {fullness}, sharpness {sharpness}, gut {gut}; "
+        "rule {rule}",
+        fullness=detail["fullness"],
+        sharpness=detail["sharpness"],
+        gut=word(detail["gut"]),
+        rule=detail["rule"],
+    )
+
+
+def _plain(message: str) -> Callable[[Detail], str]:
+    return lambda detail: tr(message)
+
+
+def _alert(message: str) -> Callable[[Detail], str]:
+    """A step of an alert's life; `message` may name its level, its flag and what else is kept."""
+
     def told(detail: Detail) -> str:
-        level = detail.get("level", "alert")
-        return f"{level} ({detail['flag'].replace('-', ' ')}) {step}"
+        named = {"level": word(detail.get("level", "alert")), "flag": flag_name(detail["flag"])}
+        more = {key: value for key, value in detail.items() if key in ("times", "contact", "why")}
+        return tr(message, **named, **more, now=word(detail.get("now", "")))
 
     return told
 
 
 SENTENCES: dict[str, Callable[[Detail], str]] = {
-    "onboarded": lambda d: "answered the first questions",
-    "declined": lambda d: f"declined at the start: {d.get('because', '')}",
-    "doctor's word noted": lambda d: "noted that a doctor said yes",
-    "coach changed": lambda d: "changed the coach",
-    "coach ended": lambda d: "ended the coaching",
-    "coach began": lambda d: "took up the coaching",
-    "second coach joined": lambda d: f"{d['name']} joined as second coach ({d['rights']})",
-    "second coach over": lambda d: f"{d['name']} is no longer second coach",
-    "event set": lambda d: f"set the event: {d['kind']}, {_day(d)}",
-    "day set by hand": lambda d: f"set {_day(d)} by hand to {_grams(d)}{_why(d)}",
-    "held": lambda d: (
-        f"held from {_day(d)} to {figures.day(date.fromisoformat(d['last']))} at {_grams(d)}"
-        f"{_why(d)}"
+    "onboarded": _plain(mark("answered the first questions")),
+    "declined": lambda d: tr(
+        "declined at the start: {because}", because=word(d.get("because", ""))
     ),
-    "hold ended": lambda d: "ended the hold",
-    "taken back": lambda d: f"took back: {d['sentence']}",
+    "doctor's word noted": _plain(mark("noted that a doctor said yes")),
+    "coach changed": _plain(mark("changed the coach")),
+    "coach ended": _plain(mark("ended the coaching")),
+    "coach began": _plain(mark("took up the coaching")),
+    "second coach joined": lambda d: tr(
+        "{name} joined as second coach ({rights})", name=d["name"], rights=word(d["rights"])
+    ),
+    "second coach over": lambda d: tr("{name} is no longer second coach", name=d["name"]),
+    "event set": lambda d: tr("set the event: {kind}, {day}", kind=word(d["kind"]), day=_day(d)),
+    "day set by hand": _by_hand,
+    "held": _held,
+    "hold ended": _plain(mark("ended the hold")),
+    "taken back": lambda d: tr("took back: {what}", what=d["sentence"]),
     "decided": _decided,
     "signed off": _signed,
-    "sign-off lapsed": lambda d: f"no word in time, the plan holds: {_grams(d)} for {_day(d)}",
-    "frozen": lambda d: "froze the adjusting" + _why(d),
-    "freeze lifted": lambda d: "lifted the freeze",
+    "sign-off lapsed": lambda d: tr(
+        "no word in time, the plan holds: {figure} for {day}", figure=_grams(d), day=_day(d)
+    ),
+    "frozen": lambda d: _with_reason(tr("froze the adjusting"), d),
+    "freeze lifted": _plain(mark("lifted the freeze")),
     "always tomorrow": lambda d: (
-        "mornings set the day after" if d.get("on") else "mornings set the day that begins"
+        tr("mornings set the day after") if d.get("on") else tr("mornings set the day that begins")
     ),
-    "checked-in": lambda d: "checked in" if d["revision"] == 1 else "changed the check-in",
-    "missed": lambda d: "missed the check-in",
-    "symptom": lambda d: f"told of {symptom_name(d['told'].partition(':')[0])}",
-    "settings": lambda d: "changed a setting",
-    "paused": lambda d: "paused the check-ins",
-    "active": lambda d: "took the check-ins up again",
-    "unreachable": lambda d: "could not be reached any more",
-    "message to athlete": lambda d: f"wrote to the athlete {_quote(d.get('text', ''))}",
-    "message to coach": lambda d: f"wrote to the coach {_quote(d.get('text', ''))}",
-    "alert opened": _alert("raised"),
-    "alert repeated": lambda d: _alert(f"repeated ({d['times']})")(d),
-    "alert no longer repeated": _alert("no longer repeated after a day"),
-    "alert became worse": lambda d: _alert(f"has become a {d['now']}")(d),
-    "second contact told": lambda d: _alert(f"told to {d['contact']}. Why: {d['why']}")(d),
-    "no second contact to tell": lambda d: _alert(f"reached nobody else. Why: {d['why']}")(d),
-    "alert acknowledged": _alert("acknowledged"),
-    "journey": lambda d: "planned the journey to the event",
-    "arrived": lambda d: "arrived: mornings go by the event's clocks",
-    "day laid out": lambda d: "laid out the timetable of the day",
-    "day moved": lambda d: f"moved the day's times by {d['minutes']} min",
-    "stage called off": lambda d: "called the stage off",
-    "look check": lambda d: (
-        f"looked before the stage: fullness {d['fullness']}, sharpness {d['sharpness']}, "
-        f"gut {d['gut']}; rule {d['rule']}"
+    "checked-in": lambda d: tr("checked in") if d["revision"] == 1 else tr("changed the check-in"),
+    "missed": _plain(mark("missed the check-in")),
+    "symptom": lambda d: tr("told of {symptom}", symptom=symptom_name(d["told"].partition(":")[0])),
+    "settings": _plain(mark("changed a setting")),
+    "paused": _plain(mark("paused the check-ins")),
+    "active": _plain(mark("took the check-ins up again")),
+    "unreachable": _plain(mark("could not be reached any more")),
+    "message to athlete": lambda d: tr(
+        "wrote to the athlete {words}", words=_quote(d.get("text", ""))
     ),
-    "top-up": lambda d: f"allowed a top-up of {figures.grams(d['grams'])}",
+    "message to coach": lambda d: tr("wrote to the coach {words}", words=_quote(d.get("text", ""))),
+    "alert opened": _alert(mark("{level} ({flag}) raised")),
+    "alert repeated": _alert(mark("{level} ({flag}) repeated ({times})")),
+    "alert no longer repeated": _alert(mark("{level} ({flag}) no longer repeated after a day")),
+    "alert became worse": _alert(mark("{level} ({flag}) has become a {now}")),
+    "second contact told": _alert(mark("{level} ({flag}) told to {contact}. Why: {why}")),
+    "no second contact to tell": _alert(mark("{level} ({flag}) reached nobody else. Why: {why}")),
+    "alert acknowledged": _alert(mark("{level} ({flag}) acknowledged")),
+    "journey": _plain(mark("planned the journey to the event")),
+    "arrived": _plain(mark("arrived: mornings go by the event's clocks")),
+    "day laid out": _plain(mark("laid out the timetable of the day")),
+    "day moved": lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
+    "stage called off": _plain(mark("called the stage off")),
+    "look check": _looked,
+    "top-up": lambda d: tr("allowed a top-up of {figure}", figure=figures.grams(d["grams"])),
     "look": lambda d: (
-        "left open how the day looked" if d["look"] == "-" else f"said the day looked {d['look']}"
+        tr("left open how the day looked")
+        if d["look"] == "-"
+        else tr("said the day looked {look}", look=word(d["look"]))
+    ),
+    "forecast": lambda d: (
+        tr("switched the forecast on") if d["on"] else tr("switched the forecast off")
+    ),
+    "picture kept": _plain(mark("sent a picture")),
+    "pictures deleted": _plain(mark("deleted the pictures")),
+    "readiness": lambda d: tr(
+        "asked whether a peak week is worth it: {outcome}", outcome=word(d["outcome"])
+    ),
+    "went on against readiness": lambda d: tr(
+        "went on although the answer was: {outcome}", outcome=word(d["outcome"])
     ),
     "debrief": debrief_words.in_history,
     "debrief note": debrief_words.note_in_history,
     "debrief word": debrief_words.word_in_history,
-    "forecast": lambda d: f"switched the forecast {'on' if d['on'] else 'off'}",
-    "picture kept": lambda d: "sent a picture",
-    "pictures deleted": lambda d: "deleted the pictures",
-    "readiness": lambda d: f"asked whether a peak week is worth it: {d['outcome']}",
-    "went on against readiness": lambda d: f"went on although the answer was: {d['outcome']}",
 }

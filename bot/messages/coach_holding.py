@@ -4,74 +4,111 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr, trn
 from bot.messages import coach_figures as figures
 
 
 def hold_button() -> str:
-    return "Hold"
+    return tr("Hold")
 
 
 def ask_days(name: str, last: date, *, own: bool) -> str:
-    whom = "yourself" if own else name
-    return (
-        f"For how many days shall I hold {whom} at one figure, today counted? The week ends on "
-        f"{figures.day(last)}. Send a number or tap one."
+    if own:
+        return tr(
+            "For how many days shall I hold yourself at one figure, today counted? The week ends on "
+            "{last}. Send a number or tap one.",
+            last=figures.day(last),
+        )
+    return tr(
+        "For how many days shall I hold {name} at one figure, today counted? The week ends on "
+        "{last}. Send a number or tap one.",
+        name=name,
+        last=figures.day(last),
     )
 
 
 def days_button(days: int) -> str:
-    return "Today" if days == 1 else f"{days} days"
+    return tr("Today") if days == 1 else trn("{number} day", "{number} days", days)
 
 
 def to_the_end_button(days: int) -> str:
-    return f"To the day itself ({days})"
+    return tr("To the day itself ({days})", days=days)
 
 
 def days_range(most: int) -> str:
-    return f"Please send a number of days between 1 and {most}."
+    return tr("Please send a number of days between 1 and {most}.", most=most)
 
 
 def ask_carbs(days: int, last: date, stands_g: float) -> str:
-    span = "today" if days == 1 else f"until {figures.day(last)}"
-    return (
-        f"At how many grams of carbs, {span}? {figures.grams(stands_g)} stands for today. "
-        "What you set stays, whatever the check-ins say."
+    if days == 1:
+        return tr(
+            "At how many grams of carbs, today? {stands} stands for today. What you set "
+            "stays, whatever the check-ins say.",
+            stands=figures.grams(stands_g),
+        )
+    return tr(
+        "At how many grams of carbs, until {last}? {stands} stands for today. What you "
+        "set stays, whatever the check-ins say.",
+        last=figures.day(last),
+        stands=figures.grams(stands_g),
     )
 
 
 def as_now_button(stands_g: float) -> str:
-    return f"As now, {figures.grams(stands_g)}"
+    return tr("As now, {stands}", stands=figures.grams(stands_g))
 
 
 def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
-    who = "You are" if own else f"{name} is"
-    return f"{who} held at {figures.grams(carb_g)} until {figures.day(last)}."
+    if own:
+        return tr(
+            "You are held at {carb} until {last}.",
+            carb=figures.grams(carb_g),
+            last=figures.day(last),
+        )
+    return tr(
+        "{name} is held at {carb} until {last}.",
+        name=name,
+        carb=figures.grams(carb_g),
+        last=figures.day(last),
+    )
 
 
 def running(name: str, carb_g: float, last: date, because: str, *, own: bool) -> str:
-    why = f"\nWhy: {because}" if because else ""
-    return f"{held(name, carb_g, last, own=own)}{why}\nEnd it, and the plan's figures hold again."
+    why = "\n" + tr("Why: {because}", because=because) if because else ""
+    then = tr("End it, and the plan's figures hold again.")
+    return f"{held(name, carb_g, last, own=own)}{why}\n{then}"
 
 
 def end_button() -> str:
-    return "End the hold"
+    return tr("End the hold")
 
 
 def ended(name: str, *, own: bool) -> str:
-    whose = "Your" if own else f"{name}'s"
-    return f"The hold is ended. {whose} days follow the plan again, and the check-ins adjust them."
+    if own:
+        return tr(
+            "The hold is ended. Your days follow the plan again, and the check-ins adjust them.",
+        )
+    return tr(
+        "The hold is ended. {name}'s days follow the plan again, and the check-ins adjust them.",
+        name=name,
+    )
 
 
 def nothing_held() -> str:
-    return "Nothing is held."
+    return tr("Nothing is held.")
 
 
 def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
-    return (
-        f"{coach} holds you at {figures.grams(carb_g)} of carbs until {figures.day(last)}. "
-        "Please check in each morning as usual."
+    return tr(
+        "{coach} holds you at {carb} of carbs until {last}. Please check in each morning as usual.",
+        coach=coach,
+        carb=figures.grams(carb_g),
+        last=figures.day(last),
     )
 
 
 def athlete_told_ended(coach: str) -> str:
-    return f"{coach} has ended the hold: your days follow the plan and your check-ins again."
+    return tr(
+        "{coach} has ended the hold: your days follow the plan and your check-ins again.",
+        coach=coach,
+    )

@@ -4,39 +4,63 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
+from bot.messages.names import KIND_SHORT, word
 
 LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
 
 
 def nobody_yet() -> str:
-    return "You have no athletes yet. /invite makes an invitation."
+    return tr("You have no athletes yet. /invite makes an invitation.")
 
 
 def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
     """`shown` is one of the filters; `count` athletes of `of_all` are in it."""
-    athletes = "1 athlete" if of_all == 1 else f"{of_all} athletes"
-    what = athletes if not shown else f"{FILTERS[shown].lower()}, {count} of {athletes}"
-    return f"Roster: {what}" + (f", page {page + 1} of {pages}" if pages > 1 else "")
+    if shown:
+        text = trn(
+            "Roster: {filter}, {count} of 1 athlete",
+            "Roster: {filter}, {count} of {number} athletes",
+            of_all,
+            filter=tr(FILTER_WORDS[shown]),
+            count=count,
+        )
+    else:
+        text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
+    if pages > 1:
+        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
+    return text
 
 
 def as_of(clock: str) -> str:
-    return f"As of {clock}. It is kept up to date here."
+    return tr("As of {clock}. It is kept up to date here.", clock=clock)
 
 
-FILTERS = {"": "All", "me": "Needs me", "load": "Loading", "week": "This week"}
+FILTERS = {
+    "": mark("All"),
+    "me": mark("Needs me"),
+    "load": mark("Loading"),
+    "week": mark("This week"),
+}
+
+
+#: The same inside a line.
+FILTER_WORDS = {"me": mark("needs me"), "load": mark("loading"), "week": mark("this week")}
+
+
+NOBODY_HERE = {
+    "me": mark("Nobody needs you just now."),
+    "load": mark("Nobody is loading: that is three days out to one day out."),
+    "week": mark("Nobody has a show, a shoot or a trial within seven days."),
+}
 
 
 def filter_button(shown: str, count: int, *, chosen: bool) -> str:
-    return f"{'✓ ' if chosen else ''}{FILTERS[shown]} {count}"
+    return f"{'✓ ' if chosen else ''}{tr(FILTERS[shown])} {count}"
 
 
 def nobody_here(shown: str) -> str:
-    return {
-        "me": "Nobody needs you just now.",
-        "load": "Nobody is loading: that is three days out to one day out.",
-        "week": "Nobody has a show, a shoot or a trial within seven days.",
-    }.get(shown, "Nobody.")
+    return tr(NOBODY_HERE[shown]) if shown in NOBODY_HERE else tr("Nobody.")
 
 
 def line(
@@ -48,8 +72,8 @@ def line(
     state: str,
 ) -> str:
     """One athlete in a line. None: no event, no numbers this morning, nothing decided on them."""
-    when = figures.days_out(days_out) if days_out is not None else "no event yet"
-    what = f" ({kind})" if kind not in (None, "show") else ""
+    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
+    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
     parts = [part for part in (morning, decided) if part]
     start = f"{short(name)}, {when}{what}"
     return f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
@@ -61,7 +85,15 @@ def short(name: str) -> str:
 
 
 def no_numbers() -> str:
-    return "no numbers this morning"
+    return tr("no numbers this morning")
+
+
+#: What a morning led to; the figures carry their change from the plan where there is one.
+DECIDED = {
+    "proposed": mark("proposed {carbs} for {day}"),
+    "adjusted": mark("adjusted to {carbs} for {day}"),
+    "held": mark("held at {carbs} for {day}"),
+}
 
 
 def decided(
@@ -69,83 +101,94 @@ def decided(
 ) -> str:
     """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov"."""
     if outcome == "escalated":
-        return "stopped by a warning, nothing adjusted"
+        return tr("stopped by a warning, nothing adjusted")
     if carb_g is None:
-        return "held, with no figure to stand"
+        return tr("held, with no figure to stand")
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
-    verb = "proposed" if waiting else f"{outcome} {'to' if outcome == 'adjusted' else 'at'}"
-    return f"{verb} {figures.grams(carb_g)}{against} for {figures.day(day)}"
+    became = "proposed" if waiting else outcome
+    return tr(
+        DECIDED[became],
+        carbs=figures.grams(carb_g) + against,
+        day=figures.day(day),
+    )
 
 
 def state_alert(level: str) -> str:
-    return f"Needs you: open {level}."
+    return tr("Needs you: open {level}.", level=word(level))
 
 
 def state_waiting(until: str) -> str:
-    return f"Needs you: waits for your word until {until} their time."
+    return tr("Needs you: waits for your word until {until} their time.", until=until)
 
 
 def state_missed() -> str:
-    return "Missed the check-in; the plan holds."
+    return tr("Missed the check-in; the plan holds.")
 
 
 def state_frozen() -> str:
-    return "Frozen until you lift it."
+    return tr("Frozen until you lift it.")
 
 
 def state_unreachable() -> str:
-    return "Cannot be reached here: has stopped the bot. Call them."
+    return tr("Cannot be reached here: has stopped the bot. Call them.")
 
 
 def state_doctor() -> str:
-    return "Waits for a doctor's word."
+    return tr("Waits for a doctor's word.")
 
 
 def state_held(carb_g: float, last: date) -> str:
-    return f"Held at {figures.grams(carb_g)} until {figures.day(last)}."
+    return tr("Held at {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
 
 
 def state_onboarding() -> str:
-    return "Still answering the first questions."
+    return tr("Still answering the first questions.")
+
+
+TO_SET = {
+    "event": mark("Needs you: set the event."),
+    "plan": mark("Needs you: set the plan."),
+    "limits": mark("Needs you: set the limits."),
+}
 
 
 def state_to_set(what: str) -> str:
     """`what`: event, plan or limits."""
-    return f"Needs you: set the {what}."
+    return tr(TO_SET[what])
 
 
 def state_missing() -> str:
-    return "Has not checked in yet."
+    return tr("Has not checked in yet.")
 
 
 def state_paused() -> str:
-    return "Paused by themself."
+    return tr("Paused by themself.")
 
 
 def state_fine() -> str:
-    return "All in order."
+    return tr("All in order.")
 
 
 def state_ahead() -> str:
-    return "All set; the week is still ahead."
+    return tr("All set; the week is still ahead.")
 
 
 def state_over() -> str:
-    return "The event is over."
+    return tr("The event is over.")
 
 
 def earlier_button() -> str:
-    return "Earlier page"
+    return tr("Earlier page")
 
 
 def refresh_button() -> str:
-    return "Refresh"
+    return tr("Refresh")
 
 
 def next_button() -> str:
-    return "Next page"
+    return tr("Next page")
 
 
 def up_to_date() -> str:
-    return "Up to date."
+    return tr("Up to date.")

@@ -4,222 +4,285 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 
-RIGHTS = {"full": "everything", "alerts": "alerts only"}
+RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
 
 
 def second_button() -> str:
-    return "Second coach"
+    return tr("Second coach")
 
 
 def ask_whom(name: str) -> str:
-    return f"For whom shall another coach stand beside you: only {name}, or all your athletes?"
-
-
-def only_button(name: str) -> str:
-    return f"Only {name}"
-
-
-def all_button() -> str:
-    return "All my athletes"
-
-
-def ask_rights() -> str:
-    return (
-        "What may they do? Everything: see what you see, sign off, set figures, be told of alerts. "
-        "Alerts only: be told of warnings and cautions, and acknowledge them."
+    return tr(
+        "For whom shall another coach stand beside you: only {name}, or all your athletes?",
+        name=name,
     )
 
 
+def only_button(name: str) -> str:
+    return tr("Only {name}", name=name)
+
+
+def all_button() -> str:
+    return tr("All my athletes")
+
+
+def ask_rights() -> str:
+    return tr(
+        "What may they do? Everything: see what you see, sign off, set figures, be told "
+        "of alerts. Alerts only: be told of warnings and cautions, and acknowledge them."
+    )
+
+
+RIGHTS_BUTTONS = {"full": mark("Everything"), "alerts": mark("Alerts only")}
+
+
 def rights_button(rights: str) -> str:
-    return RIGHTS[rights].capitalize()
+    return tr(RIGHTS_BUTTONS[rights])
 
 
 def ask_until() -> str:
-    return "Until when, that day included? Send a date or tap one."
+    return tr("Until when, that day included? Send a date or tap one.")
 
 
 def until_event_button(day: date) -> str:
-    return f"The day itself, {figures.day(day)}"
+    return tr("The day itself, {day}", day=figures.day(day))
 
 
 def until_day_after_button(day: date) -> str:
-    return f"The day after, {figures.day(day)}"
+    return tr("The day after, {day}", day=figures.day(day))
 
 
 def until_is_past() -> str:
-    return "That day is over. Please send today or a later day."
+    return tr("That day is over. Please send today or a later day.")
 
 
 def until_is_far(most: int) -> str:
-    return f"That is far ahead. Please send a day within {most} days; it can be given again."
+    return tr(
+        "That is far ahead. Please send a day within {most} days; it can be given again.", most=most
+    )
 
 
 def what_is_invited(who: str, rights: str, until: date) -> str:
-    return f"a second coach for {who} ({RIGHTS[rights]}, until {figures.day(until)})"
+    """After "for"."""
+    return tr(
+        "a second coach for {who} ({rights}, until {until})",
+        who=who,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
+    )
 
 
 def who(name: str | None) -> str:
-    return name or "all your athletes"
+    """After "for"."""
+    return name or tr("all your athletes")
 
 
 def invitation(coach: str, who_for: str, rights: str, until: date, ways_in: str) -> str:
-    return (
-        f"{coach} asks you to be second coach for {who_for} until {figures.day(until)} "
-        f"({RIGHTS[rights]}). To say yes, {ways_in}"
+    return tr(
+        "{coach} asks you to be second coach for {who_for} until {until} ({rights}). "
+        "To say yes, {ways_in}",
+        coach=coach,
+        who_for=who_for,
+        until=figures.day(until),
+        rights=tr(RIGHTS[rights]),
+        ways_in=ways_in,
     )
 
 
 def theirs(name: str | None) -> str:
-    return name or "their athletes"
+    """After "for"."""
+    return name or tr("their athletes")
 
 
 def running(lines: list[str]) -> str:
-    return "\n".join(["Beside you now:", *lines])
+    return "\n".join([tr("Beside you now:"), *lines])
 
 
 def running_line(name: str, who_for: str, rights: str, until: date) -> str:
-    return f"- {name}: {who_for}, {RIGHTS[rights]}, until {figures.day(until)}"
+    return tr(
+        "- {name}: {who_for}, {rights}, until {until}",
+        name=name,
+        who_for=who_for,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
+    )
 
 
 def nobody() -> str:
-    return "Nobody stands beside you now."
+    return tr("Nobody stands beside you now.")
 
 
 def add_button() -> str:
-    return "Invite a second coach"
+    return tr("Invite a second coach")
 
 
 def remove_button(name: str) -> str:
-    return f"End it for {name}"
+    return tr("End it for {name}", name=name)
 
 
 def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
-    what = (
-        "/roster shows them with everything that can be done; what waits for a word comes to you "
-        f"as well, and the first of you to answer settles it. {coach} is told what you do."
-        if rights == "full"
-        else "Warnings and cautions come to you here as they come to their coach. Call the athlete, "
-        "then press Acknowledge, so that everybody knows somebody is on it."
-    )
-    return (
-        f"You are second coach for {who_for} until {figures.day(until)}, beside {coach}.\n\n{what}"
-        "\n\nBrimline is no medical device; where health is concerned, a doctor decides. What you "
-        "read here is private. Leave this chat's notifications on."
+    if rights == "full":
+        return tr(
+            "You are second coach for {who_for} until {until}, beside {coach}.\n\n"
+            "/roster shows them with everything that can be done; what waits for a word "
+            "comes to you as well, and the first of you to answer settles it. {coach} is "
+            "told what you do.\n\n"
+            "Brimline is no medical device; where health is concerned, a doctor decides. "
+            "What you read here is private. Leave this chat's notifications on.",
+            who_for=who_for,
+            until=figures.day(until),
+            coach=coach,
+        )
+    return tr(
+        "You are second coach for {who_for} until {until}, beside {coach}.\n\n"
+        "Warnings and cautions come to you here as they come to their coach. Call the "
+        "athlete, then press Acknowledge, so that everybody knows somebody is on it.\n\n"
+        "Brimline is no medical device; where health is concerned, a doctor decides. "
+        "What you read here is private. Leave this chat's notifications on.",
+        who_for=who_for,
+        until=figures.day(until),
+        coach=coach,
     )
 
 
 def joined(name: str, who_for: str, rights: str, until: date) -> str:
-    return (
-        f"{name} is now second coach for {who_for} ({RIGHTS[rights]}) until {figures.day(until)}."
+    return tr(
+        "{name} is now second coach for {who_for} ({rights}) until {until}.",
+        name=name,
+        who_for=who_for,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
     )
 
 
 def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
-    sees = (
-        "sees your check-ins and plan, and may set your figures"
-        if rights == "full"
-        else "is told of alerts about you"
+    if rights == "full":
+        return tr(
+            "{name} stands beside your coach {coach} until {until}: {name} sees your "
+            "check-ins and plan, and may set your figures.",
+            name=name,
+            coach=coach,
+            until=figures.day(until),
+        )
+    return tr(
+        "{name} stands beside your coach {coach} until {until}: {name} is told of alerts "
+        "about you.",
+        name=name,
+        coach=coach,
+        until=figures.day(until),
     )
-    return f"{name} stands beside your coach {coach} until {figures.day(until)}: {name} {sees}."
 
 
 def over(coach: str) -> str:
-    return f"Your time as second coach beside {coach} is over. Thank you."
+    return tr("Your time as second coach beside {coach} is over. Thank you.", coach=coach)
 
 
 def over_told(name: str) -> str:
-    return f"{name} is no longer second coach beside you."
+    return tr("{name} is no longer second coach beside you.", name=name)
 
 
 def athlete_told_over(name: str) -> str:
-    return f"{name} no longer stands beside your coach, and sees nothing of yours any more."
+    return tr(
+        "{name} no longer stands beside your coach, and sees nothing of yours any more.", name=name
+    )
 
 
 def unreachable(name: str) -> str:
-    return (
-        f"I can't reach {name}, your second coach, any more, so nothing arrives there. Everything "
-        "still comes to you."
+    return tr(
+        "I can't reach {name}, your second coach, any more, so nothing arrives there. "
+        "Everything still comes to you.",
+        name=name,
     )
 
 
 def not_your_own() -> str:
-    return "A second coach has to be somebody else. Forward the invitation to them."
+    return tr("A second coach has to be somebody else. Forward the invitation to them.")
 
 
 def athlete_is_no_second(coach: str) -> str:
-    return (
-        f"You are one of {coach}'s athletes, and a second coach reads of other athletes' health, so "
-        "that can't be you. The invitation is still good for somebody else."
+    return tr(
+        "You are one of {coach}'s athletes, and a second coach reads of other athletes' "
+        "health, so that can't be you. The invitation is still good for somebody else.",
+        coach=coach,
     )
 
 
 def not_given() -> str:
-    return "That has ended already."
+    return tr("That has ended already.")
 
 
 # The end of a coaching
 
 
 def end_button() -> str:
-    return "End the coaching"
+    return tr("End the coaching")
 
 
 def end_own() -> str:
-    return "You coach yourself. /pause stops the check-ins until /resume."
+    return tr("You coach yourself. /pause stops the check-ins until /resume.")
 
 
 def end_waits(name: str) -> str:
-    return (
-        f"Something about {name} is still open: an alert, or a figure that waits for your word. "
-        "Settle it first: /alerts, /roster."
+    return tr(
+        "Something about {name} is still open: an alert, or a figure that waits for your "
+        "word. Settle it first: /alerts, /roster.",
+        name=name,
     )
 
 
 def end_sure(name: str) -> str:
-    return (
-        f"End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, and "
-        f"{name} keeps everything that was told and decided. Both of you are told. {name} can take "
-        "up an invitation again at any time."
+    return tr(
+        "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, "
+        "and {name} keeps everything that was told and decided. Both of you are told. "
+        "{name} can take up an invitation again at any time.",
+        name=name,
     )
 
 
 def end_yes_button() -> str:
-    return "End it"
+    return tr("End it")
 
 
 def end_no_button() -> str:
-    return "Go on"
+    return tr("Go on")
 
 
 def ended(name: str) -> str:
-    return f"The coaching of {name} is ended, and {name} knows. They keep what is theirs."
+    return tr(
+        "The coaching of {name} is ended, and {name} knows. They keep what is theirs.", name=name
+    )
 
 
 def athlete_told_ended(coach: str) -> str:
-    return (
-        f"{coach} has ended the coaching, and sees nothing of yours any more. I stop asking in the "
-        "mornings. What you told and what was decided stays yours: /past and /why show it. "
-        "Another coach's invitation takes it up again. If you are in a low-carb week now, don't go "
-        "on with it alone: eat and drink as you usually do."
+    return tr(
+        "{coach} has ended the coaching, and sees nothing of yours any more. I stop "
+        "asking in the mornings. What you told and what was decided stays yours: /past "
+        "and /why show it. Another coach's invitation takes it up again. If you are in a "
+        "low-carb week now, don't go on with it alone: eat and drink as you usually do.",
+        coach=coach,
     )
 
 
 def goes_on() -> str:
-    return "The coaching goes on."
+    return tr("The coaching goes on.")
 
 
 def taken_up(name: str) -> str:
-    return f"{name} is your athlete now, with what was told and decided before. See /roster."
+    return tr(
+        "{name} is your athlete now, with what was told and decided before. See /roster.", name=name
+    )
 
 
 def taken_up_own() -> str:
-    return "You coach yourself now, with what was told and decided before. See /roster."
+    return tr("You coach yourself now, with what was told and decided before. See /roster.")
 
 
 def athlete_told_taken_up(coach: str) -> str:
-    return (
-        f"{coach} is your coach now, and sees what you told and what was decided before. Check-ins "
-        "begin again once event, plan and limits are set."
+    return tr(
+        "{coach} is your coach now, and sees what you told and what was decided before. "
+        "Check-ins begin again once event, plan and limits are set.",
+        coach=coach,
     )

@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
+from bot.messages.names import cited
 
 
 def proposal(
@@ -23,41 +25,60 @@ def proposal(
 ) -> str:
     """The whole proposal. `alone_g`: what goes out without asking."""
     when = f"{figures.days_out(days_out)}, {figures.day(day)}"
-    change = figures.change(proposed_g - planned_g)
+    told = {
+        "planned": figures.grams(planned_g),
+        "proposed": figures.grams(proposed_g),
+        "change": figures.change(proposed_g - planned_g),
+        "alone": figures.grams(alone_g),
+        "morning": morning,
+    }
+    stands = figures.grams(stands_g)
     if own:
-        head = f"Your carbs for {when}: a change that wants a second look from you as coach."
-        unasked = f"more than the {figures.grams(alone_g)} that you let through without a look"
-        quoted = f"Why: {why}"
-        lapse = f"Without a tap from you by {until}, {figures.grams(stands_g)} holds."
+        parts = (
+            tr(
+                "Your carbs for {when}: a change that wants a second look from you as coach.",
+                when=when,
+            ),
+            tr(
+                "Planned {planned}, proposed {proposed} ({change}; more than the {alone} that you "
+                "let through without a look).\nThis morning: {morning}.",
+                **told,
+            ),
+            tr("Why: {why}", why=why),
+            tr("Without a tap from you by {until}, {stands} holds.", until=until, stands=stands),
+        )
     else:
-        head = f"{name}, {when}: a change that waits for your word."
-        unasked = f"more than the {figures.grams(alone_g)} that go out without asking you"
-        quoted = f"Why, as {name} will read it: {why}"
-        lapse = (
-            f"Without a word from you by {until} (their time), {figures.grams(stands_g)} holds, "
-            f"and {name} is told so."
+        parts = (
+            tr("{name}, {when}: a change that waits for your word.", name=name, when=when),
+            tr(
+                "Planned {planned}, proposed {proposed} ({change}; more than the {alone} that go "
+                "out without asking you).\nThis morning: {morning}.",
+                **told,
+            ),
+            tr("Why, as {name} will read it: {why}", name=name, why=why),
+            tr(
+                "Without a word from you by {until} (their time), {stands} holds, and {name} is "
+                "told so.",
+                until=until,
+                stands=stands,
+                name=name,
+            ),
         )
-    return "\n\n".join(
-        (
-            head,
-            f"Planned {figures.grams(planned_g)}, proposed {figures.grams(proposed_g)} "
-            f"({change}; {unasked}).\nThis morning: {morning}.",
-            quoted,
-            lapse,
-        )
-    )
+    return "\n\n".join(parts)
 
 
 def approve_button(proposed_g: float, *, own: bool) -> str:
-    return f"{'Take' if own else 'Approve'} {figures.grams(proposed_g)}"
+    if own:
+        return tr("Take {proposed}", proposed=figures.grams(proposed_g))
+    return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
 
 
 def other_button() -> str:
-    return "Set another figure"
+    return tr("Set another figure")
 
 
 def keep_button(stands_g: float) -> str:
-    return f"Keep the plan, {figures.grams(stands_g)}"
+    return tr("Keep the plan, {stands}", stands=figures.grams(stands_g))
 
 
 def settled(text: str, what: str) -> str:
@@ -65,109 +86,176 @@ def settled(text: str, what: str) -> str:
 
 
 def approved(by: str, carb_g: float, when: str) -> str:
-    return f"Approved by {by}, {when}: {figures.grams(carb_g)}."
+    return tr("Approved by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
 def other_figure(by: str, carb_g: float | None, when: str) -> str:
     """`carb_g` is None where the day has been set again since."""
-    figure = figures.grams(carb_g) if carb_g is not None else "another figure"
-    return f"Set by {by}, {when}: {figure}."
+    if carb_g is None:
+        return tr("Set by {by}, {when}: another figure.", by=by, when=when)
+    return tr("Set by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
 def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
-    whose = "Your" if own else f"{name}'s"
-    return f"{whose} {figures.day(day)} is set to {figures.grams(carb_g)}."
+    if own:
+        return tr("Your {day} is set to {carb}.", day=figures.day(day), carb=figures.grams(carb_g))
+    return tr(
+        "{name}'s {day} is set to {carb}.",
+        name=name,
+        day=figures.day(day),
+        carb=figures.grams(carb_g),
+    )
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:
-    return f"{by} kept the plan, {when}: {figures.grams(carb_g)}."
+    return tr("{by} kept the plan, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
 def lapsed(carb_g: float, when: str) -> str:
-    return f"Nobody answered by {when}, so the plan holds: {figures.grams(carb_g)}."
+    return tr(
+        "Nobody answered by {when}, so the plan holds: {carb}.",
+        when=when,
+        carb=figures.grams(carb_g),
+    )
 
 
 def lapsed_told(name: str, carb_g: float, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return (
-        f"The time to answer about {whose} carbs has passed, so the plan holds: "
-        f"{figures.grams(carb_g)}."
-        + ("" if own else f" {name} has been told. You can still set the day by hand from /roster.")
+    if own:
+        return tr(
+            "The time to answer about your carbs has passed, so the plan holds: {carb}.",
+            carb=figures.grams(carb_g),
+        )
+    return tr(
+        "The time to answer about {name}'s carbs has passed, so the plan holds: {carb}. {name} has "
+        "been told. You can still set the day by hand from /roster.",
+        name=name,
+        carb=figures.grams(carb_g),
     )
 
 
 def replaced(name: str, *, own: bool) -> str:
     if own:
-        return "An answer was changed, so this was decided anew. Use the newer message."
-    return f"Something changed since, so {name}'s day was decided anew. Use the newer message."
+        return tr("An answer was changed, so this was decided anew. Use the newer message.")
+    return tr(
+        "Something changed since, so {name}'s day was decided anew. Use the newer message.",
+        name=name,
+    )
 
 
 def in_force_already() -> str:
-    return "That is in force already."
+    return tr("That is in force already.")
 
 
 def frozen(name: str, *, own: bool) -> str:
-    whose = "Your plan" if own else f"{name}'s plan"
-    return (
-        f"{whose} is frozen, so no figure is changed. The plan can be kept; for anything else, lift "
-        "the freeze first, on the card in /roster."
+    if own:
+        return tr(
+            "Your plan is frozen, so no figure is changed. The plan can be kept; for "
+            "anything else, lift the freeze first, on the card in /roster.",
+        )
+    return tr(
+        "{name}'s plan is frozen, so no figure is changed. The plan can be kept; for "
+        "anything else, lift the freeze first, on the card in /roster.",
+        name=name,
     )
 
 
 def not_your_decision() -> str:
-    return "That is not yours to sign."
+    return tr("That is not yours to sign.")
 
 
 def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return (
-        f"How many grams of carbs for {whose} {figures.day(day)}? "
-        f"Planned {figures.grams(planned_g)}, proposed {figures.grams(proposed_g)}."
+    if own:
+        return tr(
+            "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
+            day=figures.day(day),
+            planned=figures.grams(planned_g),
+            proposed=figures.grams(proposed_g),
+        )
+    return tr(
+        "How many grams of carbs for {name}'s {day}? Planned {planned}, proposed {proposed}.",
+        name=name,
+        day=figures.day(day),
+        planned=figures.grams(planned_g),
+        proposed=figures.grams(proposed_g),
     )
 
 
 def ask_figure_by_hand(name: str, day: date, stands_g: float, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return (
-        f"How many grams of carbs for {whose} {figures.day(day)}? {figures.grams(stands_g)} stands "
-        "now. What you set here stays, whatever the check-in says, until you change it."
+    if own:
+        return tr(
+            "How many grams of carbs for your {day}? {stands} stands now. What you set here "
+            "stays, whatever the check-in says, until you change it.",
+            day=figures.day(day),
+            stands=figures.grams(stands_g),
+        )
+    return tr(
+        "How many grams of carbs for {name}'s {day}? {stands} stands now. What you set "
+        "here stays, whatever the check-in says, until you change it.",
+        name=name,
+        day=figures.day(day),
+        stands=figures.grams(stands_g),
     )
 
 
 def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
-    side = "over" if carb_g > bound_g else "under"
-    return (
-        f"{figures.grams(carb_g)} is {side} your own limit ({label}: {figures.grams(bound_g)}). "
-        "Your limits stay as they are. Set it all the same, for this one day?"
+    if carb_g > bound_g:
+        return tr(
+            "{carb} is over your own limit ({label}: {bound}). Your limits stay as they are. "
+            "Set it all the same, for this one day?",
+            carb=figures.grams(carb_g),
+            label=label,
+            bound=figures.grams(bound_g),
+        )
+    return tr(
+        "{carb} is under your own limit ({label}: {bound}). Your limits stay as they "
+        "are. Set it all the same, for this one day?",
+        carb=figures.grams(carb_g),
+        label=label,
+        bound=figures.grams(bound_g),
     )
 
 
+def load_room_label() -> str:
+    """What the load total leaves, in place of a limit's label."""
+    return tr("carbs over the load, 3 to 1 days out, what it leaves for this day")
+
+
 def set_anyway_button(carb_g: float) -> str:
-    return f"Yes, {figures.grams(carb_g)}"
+    return tr("Yes, {carb}", carb=figures.grams(carb_g))
 
 
 def rather_not_button() -> str:
-    return "No, another figure"
+    return tr("No, another figure")
 
 
 def ask_reason() -> str:
-    return "Why, in a few words? It is kept with the change."
+    return tr("Why, in a few words? It is kept with the change.")
 
 
 def reason_too_short() -> str:
-    return "Please send a few words, so that it can be understood later."
+    return tr("Please send a few words, so that it can be understood later.")
 
 
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
-    side = "most" if carb_g > bound_g else "least"
-    return (
-        f"{figures.grams(carb_g)} is outside what anybody can set here: {figures.grams(bound_g)} "
-        f"is the {side} for this body mass. Where that comes from: {citation}."
+    if carb_g > bound_g:
+        return tr(
+            "{carb} is outside what anybody can set here: {bound} is the most for this body "
+            "mass. Where that comes from: {citation}.",
+            carb=figures.grams(carb_g),
+            bound=figures.grams(bound_g),
+            citation=cited(citation),
+        )
+    return tr(
+        "{carb} is outside what anybody can set here: {bound} is the least for this body "
+        "mass. Where that comes from: {citation}.",
+        carb=figures.grams(carb_g),
+        bound=figures.grams(bound_g),
+        citation=cited(citation),
     )
 
 
 def day_is_over(name: str) -> str:
-    return f"That day is over where {name} is, so nothing was changed."
+    return tr("That day is over where {name} is, so nothing was changed.", name=name)
 
 
 def morning_line(
@@ -176,8 +264,8 @@ def morning_line(
     """The morning's numbers, what was not answered left out."""
     parts = [
         weight,
-        f"fullness {fullness}" if fullness is not None else None,
-        f"sharpness {sharpness}" if sharpness is not None else None,
-        f"water {water}" if water is not None else None,
+        tr("fullness {fullness}", fullness=fullness) if fullness is not None else None,
+        tr("sharpness {sharpness}", sharpness=sharpness) if sharpness is not None else None,
+        tr("water {water}", water=water) if water is not None else None,
     ]
-    return ", ".join(part for part in parts if part) or "no numbers"
+    return ", ".join(part for part in parts if part) or tr("no numbers")

@@ -4,9 +4,51 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot.languages import mark, tr
+
+#: What an event is called inside a sentence.
+KINDS = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
+
+
+def kind_word(kind: str) -> str:
+    return tr(KINDS[kind]) if kind in KINDS else kind
+
+
+#: The same where there is room to say more.
+EVENT_NAMES = {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}
+
+
+def event_name(kind: str) -> str:
+    return tr(EVENT_NAMES[kind])
+
+
+def their_time(when: str) -> str:
+    """A moment on the clocks of somebody else than the reader."""
+    return tr("{when} their time", when=when)
+
+
+def yes() -> str:
+    return tr("Yes")
+
+
+def no() -> str:
+    return tr("No")
+
+
+def not_yet() -> str:
+    return tr("Not yet")
+
+
+def none() -> str:
+    return tr("None")
+
+
+def minutes(number: int) -> str:
+    return tr("{number} min", number=number)
+
 
 def only_text_here() -> str:
-    return "I can read words, numbers and the buttons here, but not that."
+    return tr("I can read words, numbers and the buttons here, but not that.")
 
 
 def refused(sentence: str, question: str) -> str:
@@ -14,60 +56,60 @@ def refused(sentence: str, question: str) -> str:
 
 
 def not_your_button() -> str:
-    return "That button is not yours."
+    return tr("That button is not yours.")
 
 
 def question_closed() -> str:
-    return "That question is closed. /help lists what you can do now."
+    return tr("That question is closed. /help lists what you can do now.")
 
 
 def already_answered() -> str:
-    return "That one is answered already. Use the newest message."
+    return tr("That one is answered already. Use the newest message.")
 
 
 def cancelled() -> str:
-    return "Left as it was. Nothing was changed."
+    return tr("Left as it was. Nothing was changed.")
 
 
 def noted() -> str:
-    return "Noted."
+    return tr("Noted.")
 
 
 def done_button() -> str:
-    return "That's all"
+    return tr("That's all")
 
 
 def cancel_button() -> str:
-    return "Leave it"
+    return tr("Leave it")
 
 
 def stranger() -> str:
-    return "Hello. This bot works by invitation. If you were given a code, send it here."
+    return tr("Hello. This bot works by invitation. If you were given a code, send it here.")
 
 
 def private_chats_only() -> str:
-    return (
+    return tr(
         "I only talk in private chats, since what is said here is personal. Write to me directly."
     )
 
 
 def nothing_open() -> str:
-    return "I have no question open that this would answer. /help lists what you can do."
+    return tr("I have no question open that this would answer. /help lists what you can do.")
 
 
 def not_for_you() -> str:
-    return "I don't know that command. /help lists what you can do."
+    return tr("I don't know that command. /help lists what you can do.")
 
 
 def gone_wrong() -> str:
-    return (
+    return tr(
         "Something went wrong on my side with your last message. What you told me before is kept. "
         "Please send it once more; if it happens again, tell your coach directly."
     )
 
 
 def help_menu() -> str:
-    return "What you can do here"
+    return tr("What you can do here")
 
 
 def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
@@ -75,13 +117,17 @@ def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
     parts = ["\n".join(f"/{name}  {what}" for name, what in lines)]
     if is_athlete:
         parts.append(
-            "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
-            "sharpness (1 to 5), such as 61.2 7 3.5 4. Editing that message changes the answer.\n"
-            "If something feels wrong, write it here in your own words at any time."
+            tr(
+                "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
+                "sharpness (1 to 5), such as 61.2 7 3.5 4. Editing that message changes the answer.\n"
+                "If something feels wrong, write it here in your own words at any time."
+            )
         )
     parts.append(
-        "I am not a doctor or a medical device. Fainting, chest pain, palpitations, weak limbs, "
-        "confusion, a fit, trouble breathing, repeated vomiting, severe headache: stop and call the "
-        "local emergency number."
+        tr(
+            "I am not a doctor or a medical device. Fainting, chest pain, palpitations, weak limbs, "
+            "confusion, a fit, trouble breathing, repeated vomiting, severe headache: stop and call "
+            "the local emergency number."
+        )
     )
     return "\n\n".join(parts)

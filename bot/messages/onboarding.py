@@ -2,16 +2,17 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from datetime import time
 from typing import Any
 
-from engine.units import VolumeUnit, WeightUnit, show_volume, show_weight
+from bot import figures
+from bot.languages import mark, tr
 
 
 def cautions(coach_name: str) -> str:
-    return (
-        f"Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
+    return tr(
+        "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
         "Before anything else, please read this:\n"
         "• I am not a doctor, a dietitian or a medical device. I do sums with what you tell me, "
         "inside limits that your coach sets. A doctor's or dietitian's word goes before mine.\n"
@@ -24,148 +25,180 @@ def cautions(coach_name: str) -> str:
         "What you tell me (weights, symptoms, how you feel) is kept so that your coach can see it, "
         "and goes to nobody else but the second contact your coach has named, and that one only gets "
         "alerts. You can stop at any time with /pause.\n\n"
-        "Do you understand this, and agree that your coach sees your answers?"
+        "Do you understand this, and agree that your coach sees your answers?",
+        coach_name=coach_name,
     )
 
 
 def agree_button() -> str:
-    return "I understand and agree"
+    return tr("I understand and agree")
 
 
 def disagree_button() -> str:
-    return "No"
+    return tr("No")
 
 
 def ask_birth_year() -> str:
-    return "Which year were you born? (four digits)"
+    return tr("Which year were you born? (four digits)")
 
 
 def ask_eighteen() -> str:
-    return "Have you had your 18th birthday?"
+    return tr("Have you had your 18th birthday?")
 
 
 def ask_sex() -> str:
-    return (
+    return tr(
         "Are you female or male? The published figures for water and carbohydrate differ, "
         "that is all it is used for."
     )
 
 
 SCREENING = {
-    "diabetes": "Do you have diabetes, or trouble with blood sugar?",
-    "kidney": "Have you ever been told that something is wrong with your kidneys?",
+    "diabetes": mark("Do you have diabetes, or trouble with blood sugar?"),
+    "kidney": mark("Have you ever been told that something is wrong with your kidneys?"),
     "heart": (
-        "Have you ever been told that something is wrong with your heart, rhythm or blood pressure?"
+        mark(
+            "Have you ever been told that something is wrong with your heart, rhythm or blood pressure?"
+        )
     ),
-    "eating": "Do you have, or have you had, an eating disorder?",
-    "pregnant": "Are you pregnant, might you be, or are you breastfeeding?",
+    "eating": mark("Do you have, or have you had, an eating disorder?"),
+    "pregnant": mark("Are you pregnant, might you be, or are you breastfeeding?"),
     "medicines": (
-        "Do you take any medicine that shifts fluid or salts (for blood pressure, heart, kidneys, "
-        "hormones, mood), or are you unsure whether yours does?"
+        mark(
+            "Do you take any medicine that shifts fluid or salts (for blood pressure, heart, kidneys, "
+            "hormones, mood), or are you unsure whether yours does?"
+        )
     ),
 }
 SCREENING_SHORT = {
-    "diabetes": "diabetes or blood sugar",
-    "kidney": "kidneys",
-    "heart": "heart, rhythm or blood pressure",
-    "eating": "eating disorder, now or earlier",
-    "pregnant": "pregnant, perhaps pregnant or breastfeeding",
-    "medicines": "medicine that may shift fluid or salts",
+    "diabetes": mark("diabetes or blood sugar"),
+    "kidney": mark("kidneys"),
+    "heart": mark("heart, rhythm or blood pressure"),
+    "eating": mark("eating disorder, now or earlier"),
+    "pregnant": mark("pregnant, perhaps pregnant or breastfeeding"),
+    "medicines": mark("medicine that may shift fluid or salts"),
 }
 
 
-ASSUMED_SHORT = {"fibre_g": "fibre", "sodium_mg": "sodium"}
+#: What an ordinary figure may stand in for.
+ASSUMED_SHORT = {"fibre_g": mark("fibre"), "sodium_mg": mark("sodium")}
 
 
 def ask_screening(key: str) -> str:
-    return SCREENING[key]
+    return tr(SCREENING[key])
 
 
 def ask_weight_unit() -> str:
-    return "Which unit does your scale show?"
+    return tr("Which unit does your scale show?")
 
 
 def ask_volume_unit() -> str:
-    return "And how do you measure what you drink?"
+    return tr("And how do you measure what you drink?")
 
 
-WEIGHT_UNITS = {"kg": "kilograms", "lb": "pounds", "st": "stones and pounds"}
+WEIGHT_UNITS = {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
 VOLUME_UNITS = {
-    "l": "litres",
-    "ml": "millilitres",
-    "us fl oz": "US fluid ounces",
-    "imp fl oz": "imperial fluid ounces",
+    "l": mark("litres"),
+    "ml": mark("millilitres"),
+    "us fl oz": mark("US fluid ounces"),
+    "imp fl oz": mark("imperial fluid ounces"),
 }
 
 
+SEXES = {"female": mark("Female"), "male": mark("Male")}
+SEX_WORDS = {"female": mark("female"), "male": mark("male")}
+
+
+def sex_button(sex: str) -> str:
+    return tr(SEXES[sex])
+
+
+def weight_unit_name(unit: str) -> str:
+    return tr(WEIGHT_UNITS[unit])
+
+
+def volume_unit_name(unit: str) -> str:
+    return tr(VOLUME_UNITS[unit])
+
+
+def assumed_name(key: str) -> str:
+    return tr(ASSUMED_SHORT[key])
+
+
 def ask_place() -> str:
-    return (
+    return tr(
         "Where are you? I ask by your own clock. Send a city, "
         "or tell me what time it is where you are, such as 14:35."
     )
 
 
 def ask_which_place() -> str:
-    return "Is it this one? Tap it, so that I have the right clock."
+    return tr("Is it this one? Tap it, so that I have the right clock.")
 
 
 def somewhere_else_button() -> str:
-    return "Somewhere else"
+    return tr("Somewhere else")
 
 
 def ask_prompt_time() -> str:
-    return (
+    return tr(
         "When shall I ask for your morning numbers? Best is right after getting up, after the toilet "
         "and before food or drink. Pick a time or type one."
     )
 
 
 def prompt_time_range(earliest: time, latest: time) -> str:
-    return (
-        f"It has to be between {earliest:%H:%M} and {latest:%H:%M}: a weight is only comparable before "
-        "breakfast, and the day's carbs are settled in the morning."
+    return tr(
+        "It has to be between {earliest} and {latest}: a weight is only comparable before "
+        "breakfast, and the day's carbs are settled in the morning.",
+        earliest=figures.clock(earliest),
+        latest=figures.clock(latest),
     )
 
 
 def ask_height() -> str:
-    return "How tall are you? Such as 165 cm or 5 ft 5."
+    return tr("How tall are you? Such as 165 cm or 5 ft 5.")
 
 
 def ask_body_mass(unit: str) -> str:
-    return f"What did you weigh this morning, or on your last ordinary morning? (in {unit})"
+    return tr(
+        "What did you weigh this morning, or on your last ordinary morning? (in {unit})", unit=unit
+    )
 
 
 def ask_body_fat() -> str:
-    return "Your body fat in percent, if it was measured lately? Otherwise skip."
+    return tr("Your body fat in percent, if it was measured lately? Otherwise skip.")
 
 
 def skip_button() -> str:
-    return "Skip"
+    return tr("Skip")
 
 
 def not_sure_button() -> str:
-    return "Not sure"
+    return tr("Not sure")
 
 
 BASELINE = {
-    "carb_g": "Now what you ordinarily eat a day, lately. Carbohydrate, in grams?",
-    "protein_g": "Protein a day, in grams?",
-    "fat_g": "Fat a day, in grams?",
-    "fibre_g": "Fibre a day, in grams? If you don't count it, say so with the button.",
-    "water_l": "What do you ordinarily drink a day, all drinks together?",
+    "carb_g": mark("Now what you ordinarily eat a day, lately. Carbohydrate, in grams?"),
+    "protein_g": mark("Protein a day, in grams?"),
+    "fat_g": mark("Fat a day, in grams?"),
+    "fibre_g": mark("Fibre a day, in grams? If you don't count it, say so with the button."),
+    "water_l": mark("What do you ordinarily drink a day, all drinks together?"),
     "sodium_mg": (
-        "Sodium a day, in milligrams? (Salt times 0.4: 5 g of salt is 2,000 mg.) "
-        "If you don't count it, say so with the button."
+        mark(
+            "Sodium a day, in milligrams? (Salt times 0.4: 5 g of salt is 2,000 mg.) "
+            "If you don't count it, say so with the button."
+        )
     ),
 }
 
 
 def ask_baseline(key: str) -> str:
-    return BASELINE[key]
+    return tr(BASELINE[key])
 
 
 def under_age() -> str:
-    return (
+    return tr(
         "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
         "still building itself, and I won't take part in it. Your coach knows. Train, eat well, and "
         "if food or weight ever worries you, talk to a parent, a doctor or someone you trust. "
@@ -174,14 +207,14 @@ def under_age() -> str:
 
 
 def no_consent() -> str:
-    return (
+    return tr(
         "That is fine. I keep nothing and won't write to you. If you change your mind, ask your "
         "coach for a new invitation."
     )
 
 
 def doctor_first() -> str:
-    return (
+    return tr(
         "Thank you. Because of what you answered, a doctor has to have a word first, and only a "
         "doctor can. Please show a doctor what you and your coach are planning. Your coach can see "
         "which answers it is about, and starts the check-ins once you have a doctor's word."
@@ -189,57 +222,91 @@ def doctor_first() -> str:
 
 
 def all_set(prompt_time: str, coach_name: str) -> str:
-    return (
-        f"All set. I'll ask at {prompt_time} each morning of your peak week, as soon as {coach_name} "
+    return tr(
+        "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as {coach_name} "
         "has set the day, the plan and the limits.\n\n"
         "It takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n61.2 7 3.5\n\n"
-        "/today shows the day's targets, /week the whole week, /help the rest."
+        "/today shows the day's targets, /week the whole week, /help the rest.",
+        prompt_time=prompt_time,
+        coach_name=coach_name,
     )
 
 
+def open_button(name: str) -> str:
+    return tr("Open {name}", name=name)
+
+
 def coach_told_all_set(name: str, lines: str) -> str:
-    return (
-        f"{name} is through the first questions:\n\n{lines}\n\nNext: the day, the plan, the limits."
+    return tr(
+        "{name} is through the first questions:\n\n{lines}\n\nNext: the day, the plan, the limits.",
+        name=name,
+        lines=lines,
     )
 
 
 def coach_told_doctor_first(name: str, lines: str) -> str:
-    return (
-        f"{name} is through the first questions, and a doctor's word is needed first. Please don't "
-        f"start before {name} has it.\n\n{lines}"
+    return tr(
+        "{name} is through the first questions, and a doctor's word is needed first. Please don't "
+        "start before {name} has it.\n\n{lines}",
+        name=name,
+        lines=lines,
     )
 
 
 def coach_told_under_age(name: str) -> str:
-    return f"{name} is under 18. There is no peak week for minors here, so I have closed it kindly."
+    return tr(
+        "{name} is under 18. There is no peak week for minors here, so I have closed it kindly.",
+        name=name,
+    )
 
 
 def coach_told_no_consent(name: str) -> str:
-    return f"{name} did not agree to the cautions, so nothing was started and nothing is kept."
+    return tr(
+        "{name} did not agree to the cautions, so nothing was started and nothing is kept.",
+        name=name,
+    )
 
 
 def answers_lines(answers: Mapping[str, Any]) -> str:
     """What was answered at onboarding, a line each, in the athlete's own units."""
-    weight_unit, volume_unit = (
-        WeightUnit(answers["weight_unit"]),
-        VolumeUnit(answers["volume_unit"]),
-    )
-    said_yes = [SCREENING_SHORT[key] for key in SCREENING if answers.get(key)]
-    fat = answers.get("body_fat_percent")
     lines = [
-        f"{answers['sex']}, born {answers['birth_year']}, {answers['height_cm']:.0f} cm, "
-        f"{show_weight(answers['body_mass_kg'], weight_unit)}"
-        + (f", {fat:.0f} % body fat" if fat else ", body fat not known"),
-        f"Ordinary day: carbs {answers['carb_g']:.0f} g, protein {answers['protein_g']:.0f} g, "
-        f"fat {answers['fat_g']:.0f} g, fibre {answers['fibre_g']:.0f} g, "
-        f"water {show_volume(answers['water_l'], volume_unit)}, "
-        f"sodium {answers['sodium_mg']:,.0f} mg",
-        f"Zone {answers['zone']}, asked at {answers['prompt_time']}",
-        "Health questions: "
-        + ("; ".join(f"yes to {what}" for what in said_yes) if said_yes else "no to all"),
+        ", ".join(_body(answers)),
+        tr(
+            "Ordinary day: carbs {carb_g:.0f} g, protein {protein_g:.0f} g, fat {fat_g:.0f} g, "
+            "fibre {fibre_g:.0f} g, water {water}, sodium {sodium}",
+            carb_g=answers["carb_g"],
+            protein_g=answers["protein_g"],
+            fat_g=answers["fat_g"],
+            fibre_g=answers["fibre_g"],
+            water=figures.volume(answers["water_l"], answers["volume_unit"]),
+            sodium=figures.milligrams(answers["sodium_mg"]),
+        ),
+        tr(
+            "Zone {zone}, asked at {prompt_time}",
+            zone=answers["zone"],
+            prompt_time=answers["prompt_time"],
+        ),
+        _health_questions(answers),
     ]
     if answers.get("assumed"):
-        lines.append(
-            f"Not counted, so an ordinary figure stands in: {', '.join(answers['assumed'])}"
-        )
+        stand_ins = ", ".join(assumed_name(key) for key in answers["assumed"])
+        lines.append(tr("Not counted, so an ordinary figure stands in: {names}", names=stand_ins))
     return "\n".join(lines)
+
+
+def _body(answers: Mapping[str, Any]) -> Iterator[str]:
+    sex = SEX_WORDS[answers["sex"]]
+    yield tr(sex)
+    yield tr("born {year}", year=answers["birth_year"])
+    yield tr("{height_cm:.0f} cm", height_cm=answers["height_cm"])
+    yield figures.weight(answers["body_mass_kg"], answers["weight_unit"])
+    fat = answers.get("body_fat_percent")
+    yield tr("{fat:.0f} % body fat", fat=fat) if fat else tr("body fat not known")
+
+
+def _health_questions(answers: Mapping[str, Any]) -> str:
+    said_yes = [tr(SCREENING_SHORT[key]) for key in SCREENING if answers.get(key)]
+    if not said_yes:
+        return tr("Health questions: no to all")
+    told = "; ".join(tr("yes to {what}", what=what) for what in said_yes)
+    return tr("Health questions: {answers}", answers=told)

@@ -2,72 +2,86 @@
 
 from __future__ import annotations
 
+from bot import figures
 from bot.charts.values import ChartDay, ChartWeek
-from bot.messages import coach_figures as figures
-from bot.messages.coach_plan import KIND_WORDS
+from bot.languages import mark, tr
+from bot.messages.common import event_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
-from engine.units import WeightUnit, show_weight
+from engine.units import WeightUnit
 
 CAPTION_UNITS = 1024  # what Telegram takes, in UTF-16 units
 
 
 def picture_button() -> str:
-    return "Picture"
+    return tr("Picture")
 
 
 def no_week_to_show(name: str, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return f"There is nothing to draw yet: event and plan of {whose} week have to be there first."
+    if own:
+        return tr(
+            "There is nothing to draw yet: event and plan of your week have to be there first."
+        )
+    return tr(
+        "There is nothing to draw yet: event and plan of {name}'s week have to be there first.",
+        name=name,
+    )
 
 
 # Labels on the picture
 
 
 def heading(panel: str, weight_unit: str) -> str:
+    unit = "st lb" if weight_unit == WeightUnit.ST else weight_unit
     return {
-        "weight": f"Weight, {'st lb' if weight_unit == WeightUnit.ST else weight_unit}",
-        "carbs": "Carbs, g",
-        "fullness": "Fullness",
-        "sharpness": "Sharpness",
+        "weight": tr("Weight, {unit}", unit=unit),
+        "carbs": tr("Carbs, g"),
+        "fullness": tr("Fullness"),
+        "sharpness": tr("Sharpness"),
     }[panel]
 
 
 KEYS = {
-    "band": "expected",
-    "inside": "morning",
-    "outside": "outside",
-    "planned": "planned",
-    "set": "set",
-    "expected": "expected",
-    "fullness": "of 10",
-    "sharpness": "of 5",
+    "band": mark("expected"),
+    "inside": mark("morning"),
+    "outside": mark("outside"),
+    "planned": mark("planned"),
+    "set": mark("set"),
+    "expected": mark("expected"),
+    "fullness": mark("of 10"),
+    "sharpness": mark("of 5"),
 }
+
+
+def key(name: str) -> str:
+    return tr(KEYS[name])
 
 
 def column(week: ChartWeek, day: ChartDay) -> tuple[str, str, str]:
     """A column's three lines: days out or the event, weekday, date."""
-    weekday = today_label() if day.date == week.today else f"{day.date:%a}"
-    return _days_out(week, day), weekday, f"{day.date.day} {day.date:%b}"
+    weekday = today_label() if day.date == week.today else figures.short_weekday(day.date)
+    return _days_out(week, day), weekday, figures.day_and_month(day.date)
 
 
 def _days_out(week: ChartWeek, day: ChartDay) -> str:
-    return KIND_LABELS[week.kind] if day.days_out == 0 else f"{day.days_out} out"
+    if day.days_out == 0:
+        return tr(KIND_LABELS[week.kind])
+    return tr("{days_out} out", days_out=day.days_out)
 
 
-KIND_LABELS = {"show": "Show", "shoot": "Shoot", "trial": "Trial"}
+KIND_LABELS = {"show": mark("Show"), "shoot": mark("Shoot"), "trial": mark("Trial")}
 
 
 def today_label() -> str:
-    return "today"
+    return tr("today")
 
 
 def missed_label() -> str:
-    return "no check-in"
+    return tr("no check-in")
 
 
 def weight_label(kg: float, unit: str) -> str:
     """The figure alone, as the heading has the unit; stones and pounds on two lines."""
-    shown = show_weight(kg, WeightUnit(unit))
+    shown = figures.weight(kg, unit)
     if unit == WeightUnit.ST:
         return shown.replace(" st ", " st\n").removesuffix(" lb")
     return shown.split(" ")[0]
@@ -76,7 +90,7 @@ def weight_label(kg: float, unit: str) -> str:
 def weight_tick(value: float, unit: str) -> str:
     """A line of the weight scale: kg, or lb; lb as stones and pounds for those who weigh so."""
     if unit != WeightUnit.ST:
-        return f"{value:g}"
+        return figures.plain(value)
     stones, pounds = divmod(round(value), round(float(LB_PER_STONE)))
     return f"{stones} st {pounds}"
 
@@ -110,55 +124,76 @@ def caption(week: ChartWeek, *, own: bool) -> str:
 
 
 def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool) -> str:
-    whose = "Your" if own else f"{week.name}'s"
-    event = f"{KIND_WORDS[week.kind]} on {figures.day(week.event_day)} {week.event_day.year}"
-    lead = (
-        f"{whose} week to the {event}: morning weight (band expected), fullness of 10, sharpness of "
-        "5, carbs in g (against the plan)."
-    )
-    lines = [lead]
-    lines += [_line(week, day, figures_of_band=figures_of_band) for day in week.days]
-    return "\n".join(lines)
+    kind, day = event_name(week.kind), f"{figures.short_day(week.event_day)} {week.event_day.year}"
+    if own:
+        lead = tr(
+            "Your week to the {kind} on {day}: morning weight (band expected), fullness of 10, "
+            "sharpness of 5, carbs in g (against the plan).",
+            kind=kind,
+            day=day,
+        )
+    else:
+        lead = tr(
+            "{name}'s week to the {kind} on {day}: morning weight (band expected), fullness of 10, "
+            "sharpness of 5, carbs in g (against the plan).",
+            name=week.name,
+            kind=kind,
+            day=day,
+        )
+    lines = [_line(week, day, figures_of_band=figures_of_band) for day in week.days]
+    return "\n".join([lead, *lines])
 
 
 def _line(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:
     parts = [_weight(week, day, figures_of_band=figures_of_band)]
     if day.fullness is not None:
-        parts.append(f"full {day.fullness}" + _expected_fullness(day))
+        parts.append(_fullness(day))
     if day.sharpness is not None:
-        parts.append(f"sharp {day.sharpness}")
+        parts.append(tr("sharp {score}", score=day.sharpness))
     if week.missed(day):
         parts = [missed_label()]
     parts.append(_carbs(day))
     told = ", ".join(part for part in parts if part) or "–"
     today = f" ({today_label()})" if day.date == week.today else ""
-    return f"{_days_out(week, day)}, {figures.day(day.date)}{today}: {told}"
+    return f"{_days_out(week, day)}, {figures.short_day(day.date)}{today}: {told}"
 
 
 def _weight(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:
     if day.weight_kg is None:
-        return "no weight" if day.answered else ""
-    shown = show_weight(day.weight_kg, WeightUnit(week.weight_unit))
+        return tr("no weight") if day.answered else ""
+    weight = figures.weight(day.weight_kg, week.weight_unit)
     if day.against_band is None or day.band_low_kg is None or day.band_high_kg is None:
-        return shown
-    where = {1: "above", 0: "in", -1: "below"}[day.against_band]
+        return weight
     if not figures_of_band:
-        return f"{shown} ({where} band)"
-    unit = WeightUnit(week.weight_unit)
-    low, high = show_weight(day.band_low_kg, unit), show_weight(day.band_high_kg, unit)
-    if unit is not WeightUnit.ST:
+        return {
+            1: tr("{weight} (above band)", weight=weight),
+            0: tr("{weight} (in band)", weight=weight),
+            -1: tr("{weight} (below band)", weight=weight),
+        }[day.against_band]
+    unit = week.weight_unit
+    low, high = figures.weight(day.band_low_kg, unit), figures.weight(day.band_high_kg, unit)
+    if unit != WeightUnit.ST:
         low, high = low.split(" ")[0], high.split(" ")[0]
-    return f"{shown} ({where} {low}–{high})"
+    return {
+        1: tr("{weight} (above {low}–{high})", weight=weight, low=low, high=high),
+        0: tr("{weight} (in {low}–{high})", weight=weight, low=low, high=high),
+        -1: tr("{weight} (below {low}–{high})", weight=weight, low=low, high=high),
+    }[day.against_band]
 
 
-def _expected_fullness(day: ChartDay) -> str:
-    return f" ({day.expected_fullness} expected)" if day.expected_fullness is not None else ""
+def _fullness(day: ChartDay) -> str:
+    if day.expected_fullness is None:
+        return tr("full {score}", score=day.fullness)
+    return tr(
+        "full {score} ({expected} expected)", score=day.fullness, expected=day.expected_fullness
+    )
 
 
 def _carbs(day: ChartDay) -> str:
     if day.set_carb_g is None:
         if day.planned_carb_g is None:
             return ""
-        return f"carbs {carbs_label(day.planned_carb_g)} planned"
+        return tr("carbs {grams} planned", grams=carbs_label(day.planned_carb_g))
     change = carbs_change(day)
-    return f"carbs {carbs_label(day.set_carb_g)}" + (f" ({change})" if change else "")
+    told = tr("carbs {grams}", grams=carbs_label(day.set_carb_g))
+    return f"{told} ({change})" if change else told

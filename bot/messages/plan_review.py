@@ -4,15 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
+from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
+from bot.messages.names import cited
+from bot.messages.training import training_words
 from engine.review import Finding, OnDay
 from engine.safety import Level
 
-LEVELS = {Level.WARNING: "Warning", Level.CAUTION: "Caution", Level.ADVISORY: "Note"}
+LEVELS = {
+    Level.WARNING: mark("Warning"),
+    Level.CAUTION: mark("Caution"),
+    Level.ADVISORY: mark("Note"),
+}
 
 
 def review_button() -> str:
-    return "Review"
+    return tr("Review")
 
 
 def findings_text(findings: Sequence[Finding], volume_unit: str) -> str:
@@ -21,67 +28,85 @@ def findings_text(findings: Sequence[Finding], volume_unit: str) -> str:
 
 
 def finding_text(finding: Finding, volume_unit: str) -> str:
-    said = SENTENCES[finding.id](finding, volume_unit)
-    sources = "; ".join(source.citation for source in finding.sources)
-    return f"{LEVELS[finding.level]}: {said}\nSource: {sources}."
+    return tr(
+        "{level}: {said}\nSource: {sources}.",
+        level=tr(LEVELS[finding.level]),
+        said=SENTENCES[finding.id](finding, volume_unit),
+        sources="; ".join(cited(source.citation) for source in finding.sources),
+    )
 
 
 def looked_over(findings: Sequence[Finding], volume_unit: str) -> str:
     """Under a plan that has gone live."""
     if not findings:
-        return "I looked it over against the published figures and found nothing to say."
-    return f"I looked it over:\n\n{findings_text(findings, volume_unit)}"
+        return tr("I looked it over against the published figures and found nothing to say.")
+    return tr("I looked it over:\n\n{findings}", findings=findings_text(findings, volume_unit))
 
 
 def review_view(name: str, findings: Sequence[Finding], volume_unit: str, *, own: bool) -> str:
-    whose = "Your" if own else f"{name}'s"
     if not findings:
-        return f"{whose} plan against the published figures: nothing to say."
-    return f"{whose} plan against the published figures:\n\n{findings_text(findings, volume_unit)}"
+        if own:
+            return tr("Your plan against the published figures: nothing to say.")
+        return tr("{name}'s plan against the published figures: nothing to say.", name=name)
+    head = (
+        tr("Your plan against the published figures:")
+        if own
+        else tr("{name}'s plan against the published figures:", name=name)
+    )
+    return f"{head}\n\n{findings_text(findings, volume_unit)}"
 
 
 def reasons_kept(reasons: Iterable[tuple[str, str]]) -> str:
     """`reasons`: when and why a coach went on."""
-    return "\n".join(f"Went on, {when}: {reason}" for when, reason in reasons)
+    return "\n".join(
+        tr("Went on, {when}: {reason}", when=when, reason=reason) for when, reason in reasons
+    )
 
 
 def ask_sure(warnings: str) -> str:
-    return (
-        f"Before this goes live:\n\n{warnings}\n\n"
-        "Nothing has been changed yet. To go on with it I need a reason, which is kept with the plan."
+    return tr(
+        "Before this goes live:\n\n"
+        "{warnings}\n\n"
+        "Nothing has been changed yet. To go on with it I need a reason, which is kept "
+        "with the plan.",
+        warnings=warnings,
     )
 
 
 def go_on_button() -> str:
-    return "Go on, with a reason"
+    return tr("Go on, with a reason")
 
 
 def leave_button() -> str:
-    return "Leave the plan as it was"
+    return tr("Leave the plan as it was")
 
 
 def ask_reason() -> str:
-    return "What is the reason? A few words, such as: done so in the March trial, and it went well."
+    return tr(
+        "What is the reason? A few words, such as: done so in the March trial, and it went well."
+    )
 
 
 def going_on(warnings: str) -> str:
-    return f"Going on with this:\n\n{warnings}"
+    return tr("Going on with this:\n\n{warnings}", warnings=warnings)
 
 
 def left() -> str:
-    return "Left as it was. Nothing was changed."
+    return tr("Left as it was. Nothing was changed.")
 
 
 def reason_empty() -> str:
-    return "That was empty. Send a few words on why you go on."
+    return tr("That was empty. Send a few words on why you go on.")
 
 
 def reason_noted(reason: str) -> str:
-    return f"Your reason is kept with the plan: {reason}"
+    return tr("Your reason is kept with the plan: {reason}", reason=reason)
 
 
 def changed_meanwhile() -> str:
-    return "The plan or the event has changed since I asked, so I changed nothing. Look at it anew."
+    return tr(
+        "The plan or the event has changed since I asked, so I changed nothing. Look at it anew."
+    )
 
 
 # One sentence a finding
@@ -97,137 +122,166 @@ def _on(days: Sequence[OnDay], show: Callable[[OnDay], str]) -> str:
 
 
 def _days(outs: Sequence[int]) -> str:
-    far = [str(out) for out in outs if out > 0]
+    far = [out for out in outs if out > 0]
     parts = []
-    if far:
-        named = far[0] if len(far) == 1 else f"{', '.join(far[:-1])} and {far[-1]}"
-        parts.append(f"{named} {'day' if far == ['1'] else 'days'} out")
+    if len(far) == 1:
+        parts.append(figures.days_out(far[0]))
+    elif far:
+        parts.append(tr("{several} days out", several=figures.all_of([str(out) for out in far])))
     if 0 in outs:
-        parts.append("the day itself")
-    return " and ".join(parts)
+        parts.append(figures.days_out(0))
+    return figures.all_of(parts)
 
 
-def _litres(day: OnDay, unit: str) -> str:
-    return figures.litres(float(day.value), unit)
+def _on_in_grams(days: Sequence[OnDay]) -> str:
+    return _on(days, lambda day: figures.grams(float(day.value)))
 
 
-def _mg(value: float) -> str:
-    return f"{value:,.0f} mg"
+def _on_in_litres(days: Sequence[OnDay], unit: str) -> str:
+    return _on(days, lambda day: figures.litres(float(day.value), unit))
+
+
+def _on_as_said(days: Sequence[OnDay]) -> str:
+    return _on(days, lambda day: training_words(str(day.value)))
 
 
 def _water_cut(f: Finding, unit: str) -> str:
-    return (
-        f"water is cut. {_on(f.days, lambda d: _litres(d, unit))}, against a habit of "
-        f"{figures.litres(f.facts['habit_l'], unit)}. Muscle is three quarters water, and glycogen is "
-        "stored with it: cutting it flattens and has harmed people."
+    return tr(
+        "water is cut. {days}, against a habit of {habit}. Muscle is three quarters water, and "
+        "glycogen is stored with it: cutting it flattens and has harmed people.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
     )
 
 
 def _water_load(f: Finding, unit: str) -> str:
-    return (
-        f"water is loaded. {_on(f.days, lambda d: _litres(d, unit))}, more than 1 L over a habit of "
-        f"{figures.litres(f.facts['habit_l'], unit)}. Nothing is gained by it here, and much water in "
-        "little time dilutes the blood."
+    return tr(
+        "water is loaded. {days}, more than 1 L over a habit of {habit}. Nothing is gained by it "
+        "here, and much water in little time dilutes the blood.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
     )
 
 
 def _sodium_swing(f: Finding, unit: str) -> str:
-    return (
-        f"sodium leaves the habit of {_mg(f.facts['habit_mg'])} by more than a quarter. "
-        f"{_on(f.days, lambda d: _mg(float(d.value)))}."
+    return tr(
+        "sodium leaves the habit of {habit} by more than a quarter. {days}.",
+        habit=figures.milligrams(f.facts["habit_mg"]),
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
     )
 
 
 def _carbs_over(f: Finding, unit: str) -> str:
-    return (
-        f"carbs are over the guard rail of {figures.grams(f.facts['most_g'])}. "
-        f"{_on(f.days, lambda d: figures.grams(float(d.value)))}."
+    return tr(
+        "carbs are over the guard rail of {most}. {days}.",
+        most=figures.grams(f.facts["most_g"]),
+        days=_on_in_grams(f.days),
     )
 
 
 def _load_over(f: Finding, unit: str) -> str:
-    return (
-        f"the load comes to {figures.grams(float(f.days[0].value))}, over the guard rail of "
-        f"{figures.grams(f.facts['most_g'])} for three days."
+    return tr(
+        "the load comes to {load}, over the guard rail of {most} for three days.",
+        load=figures.grams(float(f.days[0].value)),
+        most=figures.grams(f.facts["most_g"]),
     )
 
 
 def _load_small(f: Finding, unit: str) -> str:
-    return (
-        f"the mean load day is {float(f.days[0].value):.1f} g/kg; under "
-        f"{f.facts['need_g_per_kg']:g} g/kg little is to be expected of a load."
+    return tr(
+        "the mean load day is {load} g/kg; under {need} g/kg little is to be expected of a load.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
     )
 
 
 def _load_small_woman(f: Finding, unit: str) -> str:
-    return (
-        f"the heaviest load day is {float(f.days[0].value):.1f} g/kg; at or under "
-        f"{f.facts['need_g_per_kg']:g} g/kg women's muscle was found to take up little."
+    return tr(
+        "the heaviest load day is {load} g/kg; at or under {need} g/kg women's muscle was found to "
+        "take up little.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
     )
 
 
 def _deep(f: Finding, unit: str) -> str:
-    return (
-        "depletion is deep. "
-        f"{_on(f.days, lambda d: figures.grams(float(d.value)))}, under 1 g/kg. It has little to give "
-        "to somebody who is happy with the look."
+    return tr(
+        "depletion is deep. {days}, under 1 g/kg. It has little to give to somebody who is happy "
+        "with the look.",
+        days=_on_in_grams(f.days),
     )
 
 
 def _jump(f: Finding, unit: str) -> str:
-    return (
-        "carbs jump at the very end, with no time to see or correct a spill, and the gut may answer. "
-        f"{_on(f.days, lambda d: figures.grams(float(d.value)))}, more than half as much again as the "
-        "day before."
+    return tr(
+        "carbs jump at the very end, with no time to see or correct a spill, and the gut may "
+        "answer. {days}, more than half as much again as the day before.",
+        days=_on_in_grams(f.days),
     )
 
 
 def _legs(f: Finding, unit: str) -> str:
-    return (
-        f"legs come late: {_on(f.days, lambda d: str(d.value))}. Trained legs hold water for days; "
-        f"{f.facts['last_days_out']:g} days out is late enough."
+    return tr(
+        "legs come late: {days}. Trained legs hold water for days; {last} days out is late enough.",
+        days=_on_as_said(f.days),
+        last=figures.plain(f.facts["last_days_out"]),
     )
 
 
 def _stimulus(f: Finding, unit: str) -> str:
-    return (
-        f"something new or hard close to the day: {_on(f.days, lambda d: str(d.value))}. Sore muscle "
-        "swells, and fills more slowly."
+    return tr(
+        "something new or hard close to the day: {days}. Sore muscle swells, and fills more "
+        "slowly.",
+        days=_on_as_said(f.days),
     )
 
 
 def _cardio(f: Finding, unit: str) -> str:
-    return (
-        f"cardio jumps. {_on(f.days, lambda d: f'{float(d.value):.0f} min')}, more than "
-        "20 min over the days before."
+    return tr(
+        "cardio jumps. {days}, more than 20 min over the days before.",
+        days=_on(
+            f.days, lambda day: tr("{minutes} min", minutes=figures.plain(round(float(day.value))))
+        ),
     )
 
 
 def _fibre(f: Finding, unit: str) -> str:
-    return (
-        f"fibre is high late. {_on(f.days, lambda d: figures.grams(float(d.value)))}, over "
-        f"{figures.grams(f.facts['most_g'])}: it stays in the gut, with its weight and its gas."
+    return tr(
+        "fibre is high late. {days}, over {most}: it stays in the gut, with its weight and its "
+        "gas.",
+        days=_on_in_grams(f.days),
+        most=figures.grams(f.facts["most_g"]),
     )
 
 
+def _kcal_per_kg(day: OnDay) -> str:
+    return tr("about {energy} kcal per kg lean mass", energy=figures.number(float(day.value), 1))
+
+
 def _energy(f: Finding, unit: str) -> str:
-    return (
-        "energy availability is low. "
-        f"{_on(f.days, lambda d: f'about {float(d.value):.1f} kcal per kg lean mass')}, under "
-        f"{f.facts['least_kcal_per_kg']:g}. For some days it can be borne, for weeks it does harm; "
-        "exercise is estimated."
+    return tr(
+        "energy availability is low. {days}, under {least}. For some days it can be borne, for "
+        "weeks it does harm; exercise is estimated.",
+        days=_on(f.days, _kcal_per_kg),
+        least=figures.plain(f.facts["least_kcal_per_kg"]),
     )
 
 
 def _not_rehearsed(f: Finding, unit: str) -> str:
-    return "nothing was rehearsed. A trial two to eight weeks before says more than any table."
+    return tr("nothing was rehearsed. A trial two to eight weeks before says more than any table.")
+
+
+def _kcal_stated(day: OnDay) -> str:
+    return tr("{energy} kcal stated", energy=figures.number(float(day.value)))
 
 
 def _total(f: Finding, unit: str) -> str:
-    return (
-        f"the total does not match. {_on(f.days, lambda d: f'{float(d.value):,.0f} kcal stated')}; "
-        f"the macros come to {f.facts['kcal_fibre_apart']:,.0f} kcal where carbs are without fibre "
-        f"(EU labels), or {f.facts['kcal_fibre_within']:,.0f} where fibre is in them (US labels)."
+    return tr(
+        "the total does not match. {days}; the macros come to {apart} kcal where carbs are without "
+        "fibre (EU labels), or {within} where fibre is in them (US labels).",
+        days=_on(f.days, _kcal_stated),
+        apart=figures.number(f.facts["kcal_fibre_apart"]),
+        within=figures.number(f.facts["kcal_fibre_within"]),
     )
 
 
@@ -252,18 +306,22 @@ SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
 
 
 def ask_total(days_out: int) -> str:
-    return (
-        f"What total does your plan give for {figures.days_out(days_out)}, in kcal? I hold it against "
-        "the day's carbs, protein, fat and fibre."
+    return tr(
+        "What total does your plan give for {when}, in kcal? I hold it against the day's "
+        "carbs, protein, fat and fibre.",
+        when=figures.days_out(days_out),
     )
 
 
 def total_fits(stated: float, apart: float, within: float) -> str:
-    return (
-        f"{stated:,.0f} kcal fits: the macros come to {apart:,.0f} kcal where carbs are without fibre "
-        f"(EU labels) and {within:,.0f} where fibre is in them (US labels)."
+    return tr(
+        "{stated} kcal fits: the macros come to {apart} kcal where carbs are without "
+        "fibre (EU labels) and {within} where fibre is in them (US labels).",
+        stated=figures.number(stated),
+        apart=figures.number(apart),
+        within=figures.number(within),
     )
 
 
 def total_button() -> str:
-    return "Check kcal"
+    return tr("Check kcal")

@@ -4,8 +4,10 @@ from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
 
+from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
-from bot.messages.coach_plan import FIELDS, limit_button
+from bot.messages.coach_plan import FIELDS
+from bot.messages.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from engine.limits import Problem
 
 Facts = Mapping[str, str | float]
@@ -13,15 +15,26 @@ MOST_LINES = 12  # of what is wrong: a sheet that went astray as a whole needs n
 _LONGEST_WORDS = 60
 
 
+def heading(key: str) -> str:
+    """The heading of a number of the day: "Carbs (g)"."""
+    label, unit = FIELDS[key]
+    return f"{tr(label)} ({unit})" if unit else tr(label)
+
+
+def limit_heading(key: str) -> str:
+    """ "Carb floor a day", as a limit stands in a sheet."""
+    return figures.capital(figures.limit_label(key))
+
+
 def sheet_button() -> str:
-    return "Plan as a sheet"
+    return tr("Plan as a sheet")
 
 
 def ask_format() -> str:
-    return (
-        "For which program? Change any figures you like and send the file back here; I show you "
-        "the differences before anything is taken over. CSV opens anywhere, XLSX keeps its columns "
-        "in every country's spreadsheet program."
+    return tr(
+        "For which program? Change any figures you like and send the file back here; I "
+        "show you the differences before anything is taken over. CSV opens anywhere, "
+        "XLSX keeps its columns in every country's spreadsheet program."
     )
 
 
@@ -30,13 +43,20 @@ def format_button(form: str) -> str:
 
 
 def caption(name: str, *, with_limits: bool, own: bool) -> str:
-    whose = "Your" if own else f"{name}'s"
-    what = "plan and limits" if with_limits else "plan"
-    return f"{whose} {what}. Change what you like and send the file back here."
+    if with_limits:
+        if own:
+            return tr("Your plan and limits. Change what you like and send the file back here.")
+        return tr(
+            "{name}'s plan and limits. Change what you like and send the file back here.",
+            name=name,
+        )
+    if own:
+        return tr("Your plan. Change what you like and send the file back here.")
+    return tr("{name}'s plan. Change what you like and send the file back here.", name=name)
 
 
 def plan_is_gone() -> str:
-    return "There is no plan to put into a sheet yet."
+    return tr("There is no plan to put into a sheet yet.")
 
 
 def event_words(line: str, day: str) -> str:
@@ -47,45 +67,58 @@ def event_words(line: str, day: str) -> str:
 
 
 def too_large(most_bytes: int) -> str:
-    return f"That file is larger than a plan can be; {most_bytes / 1e6:.0f} MB is the most I take."
+    return tr(
+        "That file is larger than a plan can be; {most} MB is the most I take.",
+        most=figures.plain(round(most_bytes / 1e6)),
+    )
 
 
 def could_not_fetch() -> str:
-    return "I could not get that file from Telegram. Nothing was changed. Please send it once more."
+    return tr(
+        "I could not get that file from Telegram. Nothing was changed. Please send it once more."
+    )
 
 
 REFUSED: Mapping[str, str] = {
-    "too-large": "That file is larger than a plan can be.",
-    "unfolds": "That file unfolds to more than a plan can hold, so I did not open it.",
-    "old-or-locked": (
+    "too-large": mark("That file is larger than a plan can be."),
+    "unfolds": mark("That file unfolds to more than a plan can hold, so I did not open it."),
+    "old-or-locked": mark(
         "That is an older kind of spreadsheet, or one locked with a password. Please save it as "
         "XLSX without a password, or as CSV."
     ),
-    "other-program": (
+    "other-program": mark(
         "That is not a file I can read. Please save it as XLSX or CSV and send that."
     ),
-    "unreadable": "That spreadsheet is damaged; I could not read it. Please save and send it again.",
-    "not-a-sheet": "That is no spreadsheet. I take plans as XLSX or CSV.",
-    "not-our-sheet": (
-        'That is no plan of mine: I look for a row "Version" near the top and a row that begins with '
-        '"Days out". "Plan as a sheet" on an athlete\'s card gives you one to fill in.'
+    "unreadable": mark(
+        "That spreadsheet is damaged; I could not read it. Please save and send it again."
+    ),
+    "not-a-sheet": mark("That is no spreadsheet. I take plans as XLSX or CSV."),
+    "not-our-sheet": mark(
+        'That is no plan of mine: I look for a row "Version" near the top and a row that begins '
+        'with "Days out". "Plan as a sheet" on an athlete\'s card gives you one to fill in.'
     ),
 }
 
 
 def refused(why: str) -> str:
-    return f"{REFUSED[why]} Nothing was changed."
+    return f"{tr(REFUSED[why])} {nothing_changed()}"
 
 
 def not_yours() -> str:
-    return "That is not the plan of an athlete of yours. Nothing was changed."
+    return tr("That is not the plan of an athlete of yours. Nothing was changed.")
 
 
 def moved_on(name: str, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return (
-        f"That sheet was made from an earlier version: {whose} plan or limits have changed since. "
-        "Nothing was taken over. Get a fresh sheet and put your changes into it."
+    if own:
+        return tr(
+            "That sheet was made from an earlier version: your plan or limits have changed "
+            "since. Nothing was taken over. Get a fresh sheet and put your changes into it.",
+        )
+    return tr(
+        "That sheet was made from an earlier version: {name}'s plan or limits have "
+        "changed since. Nothing was taken over. Get a fresh sheet and put your changes "
+        "into it.",
+        name=name,
     )
 
 
@@ -98,57 +131,95 @@ def _given(facts: Facts) -> str:
     return f'"{given}"'
 
 
+def nothing_changed() -> str:
+    return tr("Nothing was changed.")
+
+
 def _range(facts: Facts) -> str:
-    unit = f" {facts['unit']}" if facts.get("unit") else ""
-    if "low" in facts and "high" in facts:
-        return f"it has to be between {facts['low']:g} and {facts['high']:g}{unit}"
-    return "that can't be right"
+    """What was given, and what it has to be."""
+    if "low" not in facts or "high" not in facts:
+        return tr("{given}: that can't be right", given=_given(facts))
+    low, high = figures.plain(float(facts["low"])), figures.plain(float(facts["high"]))
+    if facts.get("unit"):
+        high = f"{high} {facts['unit']}"
+    return tr(
+        "{given}: it has to be between {low} and {high}", given=_given(facts), low=low, high=high
+    )
+
+
+def _out(facts: Facts) -> str:
+    return figures.days_out(int(facts["days_out"]))
+
+
+def _about_given(message: str) -> Callable[[Facts], str]:
+    """A sentence about what stands in the cell."""
+    return lambda facts: tr(message, given=_given(facts))
+
+
+def _plain(message: str) -> Callable[[Facts], str]:
+    return lambda facts: tr(message)
+
+
+EMPTY = mark("empty, and a figure is needed there")
 
 
 WRONG: Mapping[str, Callable[[Facts], str]] = {
-    "formula": lambda f: (
-        f"a formula ({_given(f)}) whose result is not stored; put the figure there"
+    "formula": _about_given(
+        mark("a formula ({given}) whose result is not stored; put the figure there")
     ),
-    "date": lambda f: f"a date ({_given(f)}), which your program may have made of a figure",
-    "truth": lambda f: f"{_given(f)} is no figure",
-    "error": lambda f: f"an error ({_given(f)})",
-    "empty": lambda f: "empty, and a figure is needed there",
-    "merged": lambda f: f"part of merged cells ({f['area']}); split them",
-    "heading-twice": lambda f: f'the heading "{f["heading"]}" is there twice',
-    "no-heading": lambda f: f'the heading "{f["heading"]}" is missing from this row',
-    "day-twice": lambda f: f"{figures.days_out(int(f['days_out']))} is there twice",
-    "no-such-day": lambda f: f"{_given(f)} is no day of the plan; days out go from 7 to 0",
-    "day-missing": lambda f: f"the row for {figures.days_out(int(f['days_out']))} is missing",
-    "day-new": lambda f: f"{figures.days_out(int(f['days_out']))} is no day of this plan",
-    "day-over": lambda f: f"{f['label']} of a day that is over stays as it was ({f['was']})",
-    "training-too-long": lambda f: f"more than {f['most']} characters",
-    "no-such-limit": lambda f: f"{_given(f)} is no limit that I know",
-    "limit-twice": lambda f: "this limit is there twice",
-    "no-limit": lambda f: f'the limit "{f["label"]}" is missing from this list',
-    "limits-not-set": lambda f: "no limits are set yet; set them in the chat first",
-    "guard-rail": lambda f: (
-        f"{f['value']} is past what can be set for this body mass, {f['bound']} ({f['citation']})"
+    "date": _about_given(mark("a date ({given}), which your program may have made of a figure")),
+    "truth": _about_given(mark("{given} is no figure")),
+    "error": _about_given(mark("an error ({given})")),
+    "empty": _plain(EMPTY),
+    "merged": lambda f: tr("part of merged cells ({area}); split them", area=f["area"]),
+    "heading-twice": lambda f: tr(
+        'the heading "{heading}" is there twice', heading=heading(str(f["heading"]))
     ),
-    "floor-over-ceiling": lambda f: "a floor over its ceiling",
+    "no-heading": lambda f: tr(
+        'the heading "{heading}" is missing from this row', heading=heading(str(f["heading"]))
+    ),
+    "day-twice": lambda f: tr("{when} is there twice", when=_out(f)),
+    "no-such-day": _about_given(mark("{given} is no day of the plan; days out go from 7 to 0")),
+    "day-missing": lambda f: tr("the row for {when} is missing", when=_out(f)),
+    "day-new": lambda f: tr("{when} is no day of this plan", when=_out(f)),
+    "day-over": lambda f: tr(
+        "{label} of a day that is over stays as it was ({was})",
+        label=field_word(str(f["label"])),
+        was=f["was"],
+    ),
+    "training-too-long": lambda f: tr("more than {most} characters", most=f["most"]),
+    "no-such-limit": _about_given(mark("{given} is no limit that I know")),
+    "limit-twice": _plain(mark("this limit is there twice")),
+    "no-limit": lambda f: tr(
+        'the limit "{label}" is missing from this list', label=limit_heading(str(f["limit"]))
+    ),
+    "limits-not-set": _plain(mark("no limits are set yet; set them in the chat first")),
+    "guard-rail": lambda f: tr(
+        "{value} is past what can be set for this body mass, {bound} ({citation})",
+        value=f["value"],
+        bound=f["bound"],
+        citation=cited(str(f["citation"])),
+    ),
+    "floor-over-ceiling": _plain(mark("a floor over its ceiling")),
     "does-not-fit": lambda f: str(f["problem"]),
-    "empty-answer": lambda f: "empty, and a figure is needed there",
-    "not-a-number": lambda f: f"no number can be read in {_given(f)}",
-    "not-a-whole-number": lambda f: f"{_given(f)} is no whole number",
-    "too-many-numbers": lambda f: f"more than one number in {_given(f)}",
-    "negative": lambda f: f"{_given(f)} is below zero",
-    "ambiguous-separator": lambda f: (
-        f"the point or comma in {_given(f)} could mark thousands or decimals"
+    "empty-answer": _plain(EMPTY),
+    "not-a-number": _about_given(mark("no number can be read in {given}")),
+    "not-a-whole-number": _about_given(mark("{given} is no whole number")),
+    "too-many-numbers": _about_given(mark("more than one number in {given}")),
+    "negative": _about_given(mark("{given} is below zero")),
+    "ambiguous-separator": _about_given(
+        mark("the point or comma in {given} could mark thousands or decimals")
     ),
-    "unknown-unit": lambda f: f"the unit in {_given(f)} is not one for this column",
-    "out-of-range": lambda f: f"{_given(f)}: {_range(f)}",
-    "implausible": lambda f: f"{_given(f)}: {_range(f)}",
-    "too-long": lambda f: "too long for a figure",
+    "unknown-unit": _about_given(mark("the unit in {given} is not one for this column")),
+    "out-of-range": _range,
+    "implausible": _range,
+    "too-long": _plain(mark("too long for a figure")),
 }
 
 
 def wrong_cell(why: str, facts: Facts) -> str:
     if why not in WRONG:
-        return f"{_given(facts)} cannot be read as a figure"
+        return tr("{given} cannot be read as a figure", given=_given(facts))
     return WRONG[why](facts)
 
 
@@ -156,36 +227,46 @@ def problems(lines: Sequence[tuple[str, str]]) -> str:
     """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
     told = [f"- {cell}: {what}" if cell else f"- {what}" for cell, what in lines[:MOST_LINES]]
     if len(lines) > MOST_LINES:
-        told.append(f"- and {len(lines) - MOST_LINES} more")
-    return (
-        "Nothing was taken over, because not all of the sheet can be:\n" + "\n".join(told)
-        + "\n\nPut that right and send the file again."
-    )  # fmt: skip
+        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
+    return tr(
+        "Nothing was taken over, because not all of the sheet can be:\n{lines}\n\n"
+        "Put that right and send the file again.",
+        lines="\n".join(told),
+    )
 
 
 def problem(found: Problem) -> str:
-    side = "under" if found.value < found.bound else "over"
-    where = "over the load" if found.days_out is None else figures.days_out(found.days_out)
-    value = figures.limit(found.limit, found.value)
-    bound = figures.limit(found.limit, found.bound)
-    return f"{value} {where} is {side} the {limit_button(found.limit).lower()} of {bound}"
+    values = {
+        "value": figures.limit(found.limit, found.value),
+        "limit": tr(LIMIT_WORDS[found.limit]),
+        "bound": figures.limit(found.limit, found.bound),
+        "when": (
+            tr("over the load") if found.days_out is None else figures.days_out(found.days_out)
+        ),
+    }
+    if found.value < found.bound:
+        return tr("{value} {when} is under the {limit} of {bound}", **values)
+    return tr("{value} {when} is over the {limit} of {bound}", **values)
 
 
 # The differences
 
 
 def nothing_differs(name: str, *, own: bool) -> str:
-    whose = "your" if own else f"{name}'s"
-    return f"That is {whose} plan as it stands; nothing in it differs."
+    if own:
+        return tr(
+            "That is your plan as it stands; nothing in it differs.",
+        )
+    return tr("That is {name}'s plan as it stands; nothing in it differs.", name=name)
 
 
 def plan_change(days_out: int, key: str, was: str, becomes: str) -> str:
-    label = FIELDS[key][0].lower()
+    label = tr(FIELD_WORDS[key])
     return f"{figures.days_out(days_out)}, {label}: {_short(was)} → {_short(becomes)}"
 
 
 def limit_change(key: str, was: str, becomes: str) -> str:
-    return f"{limit_button(key).lower()}: {was} → {becomes}"
+    return f"{tr(LIMIT_WORDS[key])}: {was} → {becomes}"
 
 
 def _short(words: str) -> str:
@@ -193,28 +274,31 @@ def _short(words: str) -> str:
 
 
 def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: bool) -> str:
-    whose = "your week" if own else f"{name}'s week"
-    note = (
-        f"\n\nSome cells that count are hidden in the file ({', '.join(hidden[:MOST_LINES])})."
-        if hidden
-        else ""
+    head = (
+        tr("What the sheet would change in your week:")
+        if own
+        else tr("What the sheet would change in {name}'s week:", name=name)
     )
-    listed = "\n".join(f"- {line}" for line in lines)
-    return f"What the sheet would change in {whose}:\n{listed}{note}\n\nTake it over?"
+    parts = ["\n".join([head, *(f"- {line}" for line in lines)])]
+    if hidden:
+        cells = ", ".join(hidden[:MOST_LINES])
+        parts.append(tr("Some cells that count are hidden in the file ({cells}).", cells=cells))
+    return "\n\n".join([*parts, tr("Take it over?")])
 
 
 def take_button() -> str:
-    return "Take it over"
+    return tr("Take it over")
 
 
 def leave_button() -> str:
-    return "Leave it as it is"
+    return tr("Leave it as it is")
 
 
 def taken(count: int, *, own: bool) -> str:
-    what = "1 change is" if count == 1 else f"{count} changes are"
-    return f"Taken over: {what} in force."
+    return trn(
+        "Taken over: 1 change is in force.", "Taken over: {number} changes are in force.", count
+    )
 
 
 def left() -> str:
-    return "Left as it was. Nothing was changed."
+    return tr("Left as it was. Nothing was changed.")

@@ -5,88 +5,77 @@ from __future__ import annotations
 from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
+from bot import figures
 from bot.languages import tr
-from bot.messages.athlete import short_day
 from engine.travel import JourneyPlan
 
 
 def menu() -> str:
-    return "The journey to an event in another time zone"
+    return tr("The journey to an event in another time zone")
 
 
 def no_event() -> str:
-    return "There is no event ahead to travel to: your coach sets it first."
+    return tr("There is no event ahead to travel to: your coach sets it first.")
 
 
 def same_zone(zone: str) -> str:
-    return (
-        f"Your event is on the same clocks as you are now ({zone}), so there is no shift to plan. If "
-        "you are somewhere else, /settings changes your place."
+    return tr(
+        "Your event is on the same clocks as you are now ({zone}), so there is no shift to plan. If "
+        "you are somewhere else, /settings changes your place.",
+        zone=zone,
     )
 
 
 def ask_leave_day(away: str) -> str:
-    return f"On which day do you leave for {away}?"
+    return tr("On which day do you leave for {away}?", away=away)
 
 
 def ask_leave(home: str) -> str:
-    return f"At what time, by the clocks of {home}?"
+    return tr("At what time, by the clocks of {home}?", home=home)
 
 
 def ask_arrive_day(away: str) -> str:
-    return f"On which day do you arrive, by the clocks of {away}?"
+    return tr("On which day do you arrive, by the clocks of {away}?", away=away)
 
 
 def ask_arrive(away: str) -> str:
-    return f"At what time do you arrive, by the clocks of {away}?"
+    return tr("At what time do you arrive, by the clocks of {away}?", away=away)
 
 
 def day_is_past() -> str:
-    return "That day has been already. Please check the date."
+    return tr("That day has been already. Please check the date.")
 
 
 def after_the_event() -> str:
-    return "That is after the event. Please check the date."
+    return tr("That is after the event. Please check the date.")
 
 
 def arrival_impossible() -> str:
-    return (
+    return tr(
         "Counted over the zones, that is not between leaving and three days later. Please check the "
         "time; if the day was wrong, leave it and send /travel again."
     )
-
-
-def _hours(shift: float) -> str:
-    return f"{abs(shift):g} h {'ahead of' if shift > 0 else 'behind'}"
 
 
 def plan(
     found: JourneyPlan, home: str, away: str, event_day: date, arrive: datetime, *, lead: str = ""
 ) -> str:
     parts = [lead] if lead else []
-    if found.shift_h:
-        parts.append(f"{away} is {_hours(found.shift_h)} {home}.")
-    else:
-        parts.append(f"{away} shows the same time as {home} on that day.")
+    parts.append(_shift(found.shift_h, home, away))
     if found.at_home:
-        days = "; ".join(f"{short_day(day)} {at:%H:%M}" for day, at in found.at_home)
-        parts.append(f"Begin at home: up (and meals along with it) at {days}.")
-    if found.shift_h:
-        late = found.settled_on > event_day
-        settled = f"By then the body clock has about caught up: {short_day(found.settled_on)}"
-        parts.append(
-            settled
-            + (
-                ", which is after the event. Earlier travel would help; else keep meals and sleep on "
-                "the new clocks from the first hour."
-                if late
-                else "."
-            )
+        days = "; ".join(
+            f"{figures.short_day(day)} {figures.clock(at)}" for day, at in found.at_home
         )
+        parts.append(tr("Begin at home: up (and meals along with it) at {days}.", days=days))
+    if found.shift_h:
+        parts.append(_settled(found.settled_on, event_day))
     parts.append(meals_on_the_way(found))
     parts.append(
-        f"From the arrival on ({moment(arrive, away)} there) I ask by the clocks there. "
-        "Common practice, all of it."
+        tr(
+            "From the arrival on ({moment} there) I ask by the clocks there. Common practice, all of "
+            "it.",
+            moment=moment(arrive, away),
+        )
     )
     return "\n\n".join(parts)
 
@@ -96,13 +85,13 @@ def meals_on_the_way(found: JourneyPlan) -> str:
     times: dict[tuple[date, str], list[str]] = {}
     for meal in found.meals:
         local = meal.at.astimezone(ZoneInfo(meal.zone))
-        times.setdefault((local.date(), meal.zone), []).append(f"{local:%H:%M}")
+        times.setdefault((local.date(), meal.zone), []).append(figures.clock(local))
     lines = [
         tr("Meals, each date's target over the meals of that date:"),
         *(
             tr(
                 "- {day} by the clocks of {zone}: {times}",
-                day=short_day(day),
+                day=figures.short_day(day),
                 zone=zone,
                 times=", ".join(clocks),
             )
@@ -113,20 +102,40 @@ def meals_on_the_way(found: JourneyPlan) -> str:
     return "\n".join(lines)
 
 
+def _shift(shift_h: float, home: str, away: str) -> str:
+    if not shift_h:
+        return tr("{away} shows the same time as {home} on that day.", away=away, home=home)
+    hours = figures.plain(abs(shift_h))
+    if shift_h > 0:
+        return tr("{away} is {hours} h ahead of {home}.", away=away, hours=hours, home=home)
+    return tr("{away} is {hours} h behind {home}.", away=away, hours=hours, home=home)
+
+
+def _settled(on: date, event_day: date) -> str:
+    if on <= event_day:
+        return tr("By then the body clock has about caught up: {day}.", day=figures.short_day(on))
+    return tr(
+        "By then the body clock has about caught up: {day}, which is after the event. Earlier travel "
+        "would help; else keep meals and sleep on the new clocks from the first hour.",
+        day=figures.short_day(on),
+    )
+
+
 def moment(at: datetime, zone: str) -> str:
     local = at.astimezone(ZoneInfo(zone))
-    return f"{short_day(local.date())} {local:%H:%M}"
+    return f"{figures.short_day(local.date())} {figures.clock(local)}"
 
 
 def coach_lead(name: str) -> str:
-    return f"{name}'s journey:"
+    return tr("{name}'s journey:", name=name)
 
 
 def arrived(zone: str) -> str:
-    return (
-        f"You should have arrived. From now on I ask by the clocks of {zone}; /settings changes it."
+    return tr(
+        "You should have arrived. From now on I ask by the clocks of {zone}; /settings changes it.",
+        zone=zone,
     )
 
 
 def coach_told_arrived(name: str, zone: str) -> str:
-    return f"{name}'s mornings now go by the clocks of {zone}."
+    return tr("{name}'s mornings now go by the clocks of {zone}.", name=name, zone=zone)

@@ -14,7 +14,7 @@ from bot.outbox import say
 from bot.service import alerts, asking, safety_watch
 from bot.service.asking import Registered
 from bot.service.handles import Command, Duty, Tap
-from bot.service.people import get_person, local_date, profile_of
+from bot.service.people import get_person, local_date, profile_of, speaking_to
 from bot.service.prompts import subject
 from bot.service.week import checkin_row, current_event
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -158,8 +158,9 @@ def _pass_on(
     said: list[str],
     context: Context,
 ) -> None:
-    text = words.coach_told(person.first_name, said)
-    say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    with speaking_to(coach):
+        text = words.coach_told(person.first_name, said)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 COMMANDS: tuple[Command, ...] = ()

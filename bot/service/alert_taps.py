@@ -9,6 +9,7 @@ from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import alerts as words
 from bot.messages import coach_figures as figures
+from bot.messages.common import their_time
 from bot.outbox import Button, Buttons, say
 from bot.service import deciding
 from bot.service.alerts import (
@@ -26,6 +27,7 @@ from bot.service.people import (
     own_athlete,
     profile_of,
     record,
+    speaking_to,
 )
 from bot.service.rights import covered, given_to
 from bot.service.tapping import answer, rewrite
@@ -103,8 +105,9 @@ def freeze(
         session.add(profile)
         record(session, profile.person_id, "frozen", context, by=coach.id)
         if not own:
-            text = words.athlete_told_frozen(coach.first_name)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            with speaking_to(athlete):
+                text = words.athlete_told_frozen(coach.first_name)
+                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     answer(session, incoming, context)
     said = words.frozen_by_hand(athlete.first_name, own=own)
     rewrite(session, incoming, said, context, [[lift_button(profile.person_id)]])
@@ -162,8 +165,9 @@ def lift(
     record(session, profile.person_id, "freeze lifted", context, by=coach.id)
     rewrite(session, incoming, words.lifted(athlete.first_name, own=own), context)
     if not own and not _has_target_today(session, profile, context):
-        text = words.athlete_told_lifted(coach.first_name)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+        with speaking_to(athlete):
+            text = words.athlete_told_lifted(coach.first_name)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     deciding.redecide(session, profile, context=context, because="lifted")
 
 
@@ -220,18 +224,20 @@ def _tell_others(session: Session, person: Person, row: AlertRow, context: Conte
     for other in told_of(session, row):
         if other.id == person.id:
             continue
-        settle_message(session, row, other, _settled(session, row, other), context)
-        say(
-            session, chat_id=other.chat_id, now=context.now,
-            text=words.acknowledged_elsewhere(person.first_name, athlete.first_name),
-            buttons=_after(session, other, row),
-        )  # fmt: skip
+        with speaking_to(other):
+            settle_message(session, row, other, _settled(session, row, other), context)
+            say(
+                session, chat_id=other.chat_id, now=context.now,
+                text=words.acknowledged_elsewhere(person.first_name, athlete.first_name),
+                buttons=_after(session, other, row),
+            )  # fmt: skip
     if athlete.id not in (person.id, coach.id):
-        say(
-            session, chat_id=athlete.chat_id, now=context.now,
-            text=words.athlete_told_acknowledged(person.first_name),
-            silent=row.level != Level.WARNING,
-        )  # fmt: skip
+        with speaking_to(athlete):
+            say(
+                session, chat_id=athlete.chat_id, now=context.now,
+                text=words.athlete_told_acknowledged(person.first_name),
+                silent=row.level != Level.WARNING,
+            )  # fmt: skip
 
 
 def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
@@ -252,4 +258,4 @@ def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
     when = figures.moment(row.acknowledged_at, profile.zone if profile else None)
-    return when if reader.id == row.athlete_id else f"{when} their time"
+    return when if reader.id == row.athlete_id else their_time(when)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 
@@ -13,7 +13,7 @@ from bot.context import Context
 from bot.messages import alerts as words
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import notes
-from bot.service.people import get_person, profile_of, record
+from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -107,15 +107,19 @@ def told_of(session: Session, row: AlertRow) -> list[Person]:
     return list(people.values())
 
 
-def note(session: Session, profile: AthleteProfile, text: str, context: Context) -> None:
+def note(
+    session: Session, profile: AthleteProfile, words_for: Callable[[], str], context: Context
+) -> None:
     """Something that needs no word: silent, gathered, and held in quiet hours.
 
-    To those who coach somebody else; on their own, athletes read it with their target.
+    To those who coach somebody else, each in their language; on their own, athletes read it with
+    their target.
     """
     if profile.coach_id != profile.person_id:
         coach = get_person(session, profile.coach_id)
         for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
-            notes.tell(session, person, profile.person_id, text, context)
+            with speaking_to(person):
+                notes.tell(session, person, profile.person_id, words_for(), context)
 
 
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -126,16 +130,19 @@ def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
     coach = get_person(session, row.coach_id)
     if context.now - row.opened_at >= STOP_REPEATING_AFTER:
         for person in told_of(session, row):
-            _send(session, row, person, words.stopped(alert_text(session, row, person)), context)
+            with speaking_to(person):
+                text = words.stopped(alert_text(session, row, person))
+                _send(session, row, person, text, context)
         _record(session, row, "alert no longer repeated", context)
         return
     row.repeats += 1
     _record(session, row, "alert repeated", context, times=row.repeats)
     for person in told_of(session, row):
-        text = words.again(row.repeats, alert_text(session, row, person))
-        _send(session, row, person, text, context)
+        with speaking_to(person):
+            text = words.again(row.repeats, alert_text(session, row, person))
+            _send(session, row, person, text, context)
     if row.repeats >= PACES[Level(row.level)].contact_after:
-        _bring_in_contact(session, row, coach, words.no_answer(coach.first_name), context)
+        _bring_in_contact(session, row, coach, words.no_answer, context)
     session.add(row)
     _put_repeat(session, row, context)
 
@@ -146,7 +153,7 @@ def coach_gone(session: Session, coach: Person, context: Context) -> None:
         AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
     )
     for row in session.exec(query.order_by(col(AlertRow.id))).all():
-        _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
+        _bring_in_contact(session, row, coach, words.unreachable, context)
 
 
 def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
@@ -246,48 +253,62 @@ def _ping(session: Session, row: AlertRow, context: Context) -> None:
         _note_advisory(session, row, coach, context)
         return
     for person in told_of(session, row):
-        _send(session, row, person, alert_text(session, row, person), context)
+        with speaking_to(person):
+            _send(session, row, person, alert_text(session, row, person), context)
     _put_repeat(session, row, context)
     own = row.coach_id == row.athlete_id
     if not coach.reachable:
-        _bring_in_contact(session, row, coach, words.unreachable(coach.first_name), context)
+        _bring_in_contact(session, row, coach, words.unreachable, context)
     elif own and row.level == Level.WARNING:
-        _bring_in_contact(session, row, coach, words.on_their_own(coach.first_name), context)
+        _bring_in_contact(session, row, coach, words.on_their_own, context)
 
 
 def _note_advisory(session: Session, row: AlertRow, coach: Person, context: Context) -> None:
     profile = profile_of(session, row.athlete_id)
     assert profile is not None
     for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
-        notes.tell(session, person, row.athlete_id, alert_text(session, row, person), context)
+        with speaking_to(person):
+            notes.tell(session, person, row.athlete_id, alert_text(session, row, person), context)
 
 
 def _bring_in_contact(
-    session: Session, row: AlertRow, coach: Person, why: str, context: Context
+    session: Session,
+    row: AlertRow,
+    coach: Person,
+    why_of: Callable[[str], str],
+    context: Context,
 ) -> None:
-    """Send the alert to the second contact too, once, and tell the athlete how things stand."""
+    """Send the alert to the second contact too, once, and tell the athlete how things stand.
+
+    `why_of` says, with the coach's name, why it is not the coach alone who is told.
+    """
     if row.second_contact_at is not None:
         return
     contact = second_contact(session, coach)
     if contact is not None and not contact.reachable:
         contact = None
+    with speaking_to(coach):
+        why = why_of(coach.first_name)  # as the coach will read it in the history
     if contact is not None:
         row.second_contact_at = context.now
         session.add(row)
-        text = words.to_contact(why, alert_text(session, row, contact))
-        _send(session, row, contact, text, context)
+        with speaking_to(contact):
+            text = words.to_contact(why_of(coach.first_name), alert_text(session, row, contact))
+            _send(session, row, contact, text, context)
         _record(session, row, "second contact told", context, contact=contact.first_name, why=why)
     else:
         _record(session, row, "no second contact to tell", context, why=why)
     if row.coach_id != row.athlete_id:
         athlete = get_person(session, row.athlete_id)
-        say(
-            session, chat_id=athlete.chat_id, now=context.now,
-            text=words.athlete_told_no_answer(
-                why, _others(session, row, contact), urgent=row.level == Level.WARNING
-            ),
-            dedupe=f"alert-no-answer:{row.id}",
-        )  # fmt: skip
+        with speaking_to(athlete):
+            others = _others(session, row, contact)
+            say(
+                session, chat_id=athlete.chat_id, now=context.now,
+                text=words.athlete_told_no_answer(
+                    why_of(coach.first_name), others, urgent=row.level == Level.WARNING
+                ),
+                dedupe=f"alert-no-answer:{row.id}",
+            )  # fmt: skip
 
 
 def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str]:
@@ -303,8 +324,9 @@ def _supersede(session: Session, row: AlertRow, level: Level, context: Context) 
     agenda.cancel(session, subject=subject_of(row))
     _record(session, row, "alert became worse", context, now=level.value)
     for person in told_of(session, row):
-        text = alert_text(session, row, person, settled=words.superseded(level))
-        settle_message(session, row, person, text, context)
+        with speaking_to(person):
+            text = alert_text(session, row, person, settled=words.superseded(level))
+            settle_message(session, row, person, text, context)
 
 
 def _send(session: Session, row: AlertRow, person: Person, text: str, context: Context) -> None:

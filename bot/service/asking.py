@@ -169,7 +169,16 @@ def tapped(
 
 
 def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
-    """The answer as the step reads it. Raises Unread with the sentence to reply with."""
+    """The answer as the step reads it. Raises Unread with the sentence to reply with.
+
+    The words of a button, typed out, are that button.
+    """
+    named = {
+        choice.label.casefold(): choice.value
+        for row in step.choices(question.answers)
+        for choice in row
+    }
+    text = named.get(text.strip().casefold(), text)
     try:
         return step.read(text, question.answers | {"_now": context.now.isoformat()})
     except Refusal as refusal:

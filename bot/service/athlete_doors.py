@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from bot.flows.checkin import CHECK_IN
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.messages import deletion as deletion_words
 from bot.messages import photos as photo_words
-from bot.messages.athlete import MENU
+from bot.messages.athlete import menu
 from bot.service import (
     athlete_views,
     checkins,
@@ -27,18 +29,18 @@ from bot.service.asking import Registered
 from bot.service.handles import ATHLETE, COACHING, Command, Duty, Tap
 
 COMMANDS = (
-    Command("checkin", ATHLETE, athlete_views.check_in, lambda: MENU["checkin"]),
-    Command("today", ATHLETE, athlete_views.today, lambda: MENU["today"]),
-    Command("week", ATHLETE, athlete_views.week_view, lambda: MENU["week"]),
-    Command("picture", ATHLETE, picture.own_picture, lambda: MENU["picture"]),
-    Command("why", ATHLETE, athlete_views.why, lambda: MENU["why"]),
-    Command("past", ATHLETE, athlete_views.past, lambda: MENU["past"]),
+    Command("checkin", ATHLETE, athlete_views.check_in, partial(menu, "checkin")),
+    Command("today", ATHLETE, athlete_views.today, partial(menu, "today")),
+    Command("week", ATHLETE, athlete_views.week_view, partial(menu, "week")),
+    Command("picture", ATHLETE, picture.own_picture, partial(menu, "picture")),
+    Command("why", ATHLETE, athlete_views.why, partial(menu, "why")),
+    Command("past", ATHLETE, athlete_views.past, partial(menu, "past")),
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),
     Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu),
-    Command("settings", ATHLETE, athlete_views.settings, lambda: MENU["settings"]),
+    Command("settings", ATHLETE, athlete_views.settings, partial(menu, "settings")),
     Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu),
-    Command("pause", ATHLETE, athlete_views.pause, lambda: MENU["pause"]),
-    Command("resume", ATHLETE, athlete_views.resume, lambda: MENU["resume"]),
+    Command("pause", ATHLETE, athlete_views.pause, partial(menu, "pause")),
+    Command("resume", ATHLETE, athlete_views.resume, partial(menu, "resume")),
 )
 
 TAPS = (

@@ -15,7 +15,7 @@ from bot.messages import common
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
 from bot.service.week import checkin_row, current_week, day_set, target_in_force
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -132,7 +132,7 @@ def settings(session: Session, person: Person, rest: str, context: Context) -> N
     if profile.zone is None:
         say(session, chat_id=person.chat_id, text=words.not_active("onboarding"), now=context.now)
         return
-    labelled = [Button(label, f"set:{key}") for key, label in words.SETTINGS_BUTTONS.items()]
+    labelled = [Button(words.settings_button(key), f"set:{key}") for key in words.SETTINGS_BUTTONS]
     say(
         session, chat_id=person.chat_id, text=_settings_lines(profile), now=context.now,
         buttons=[labelled[:2], labelled[2:]],
@@ -216,4 +216,5 @@ def _set_status(
         told = (
             words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
         )
-        say(session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now)
+        with speaking_to(coach):
+            say(session, chat_id=coach.chat_id, text=told(person.first_name), now=context.now)

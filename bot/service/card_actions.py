@@ -13,7 +13,7 @@ from bot.outbox import Button, say
 from bot.service import onboarding
 from bot.service.card import card
 from bot.service.deciding import latest_decision
-from bot.service.people import get_person, local_date, record
+from bot.service.people import get_person, local_date, record, speaking_to
 from bot.service.planning import week_changed
 from bot.service.signoff_taps import ask_day_by_hand
 from bot.service.tapping import answer, rewrite
@@ -158,8 +158,9 @@ def doctor_said_yes(
     athlete = get_person(session, profile.person_id)
     rewrite(session, incoming, words.doctor_noted(athlete.first_name, own=own), context)
     if not own:
-        text = words.athlete_told_doctor(coach.first_name)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+        with speaking_to(athlete):
+            text = words.athlete_told_doctor(coach.first_name)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     week_changed(session, coach, profile, context, because="plan-changed", was_complete=False)
 
 

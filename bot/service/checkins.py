@@ -11,6 +11,7 @@ from bot.dialogue import Answers, Unread
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE, SOMETHING_OFF
 from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
+from bot.languages import language
 from bot.messages import athlete as athlete_words
 from bot.messages import checkin as words
 from bot.messages import common
@@ -18,7 +19,7 @@ from bot.messages.refusals import refusal_text
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, photos, prompts
 from bot.service.deciding import decide_checkin
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.week import (
     Week,
     checkin_row,
@@ -119,14 +120,16 @@ def take(
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
     """What was said beside the numbers goes to the coach too, silently."""
-    told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
-    if not told or profile.coach_id == profile.person_id:
+    if profile.coach_id == profile.person_id:
         return
     coach, person = get_person(session, profile.coach_id), get_person(session, profile.person_id)
-    say(
-        session, chat_id=coach.chat_id, now=context.now, silent=True,
-        text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
-    )  # fmt: skip
+    with speaking_to(coach):
+        told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
+        if told:
+            say(
+                session, chat_id=coach.chat_id, now=context.now, silent=True,
+                text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
+            )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:
@@ -169,7 +172,7 @@ def offer_change(
     session: Session, person: Person, profile: AthleteProfile, row: CheckInRow, context: Context
 ) -> None:
     keys = [key for key in words.CHANGEABLE if key != "sharpness" or row.sharpness is not None]
-    labelled = [Button(words.CHANGEABLE[key], f"k:one:{row.id}:{key}") for key in keys]
+    labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
     say(
         session, chat_id=person.chat_id, now=context.now,
         text=f"{words.so_far(answers_of(session, profile, row))}\n\n{words.change_which()}",
@@ -267,6 +270,7 @@ def read_line(session: Session, profile: AthleteProfile, text: str, day: date) -
             weight_unit=WeightUnit(profile.weight_unit),
             volume_unit=VolumeUnit(profile.volume_unit),
             wants_sharpness=bool(context["_wants_sharpness"]),
+            language=language(),
         )
     except Refusal as refusal:
         raise Unread(refusal_text(refusal)) from refusal

@@ -16,7 +16,7 @@ from bot.messages.outlook import outlook_line
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
 from bot.service import alerts, signoff
-from bot.service.people import get_person, local_date, record
+from bot.service.people import get_person, local_date, record, speaking_to
 from bot.service.week import (
     Week,
     build_case,
@@ -52,7 +52,9 @@ def decide_checkin(
     person = get_person(session, profile.person_id)
     if week is None:
         coach = get_person(session, profile.coach_id)
-        say(session, chat_id=person.chat_id, text=no_plan_yet(coach.first_name), now=context.now)
+        with speaking_to(person):
+            text = no_plan_yet(coach.first_name)
+            say(session, chat_id=person.chat_id, text=text, now=context.now)
         return None
     _replace_earlier(session, row, context)
     case = build_case(session, week, row)
@@ -84,7 +86,8 @@ def decide_checkin(
         freeze(session, profile, decision.rule, context)
     _put_in_force(session, week, decision, decided, context)
     _bring_to_coach(session, profile, decision, decided, context, told_anew)
-    _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
+    with speaking_to(person):
+        _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
     return decided
 
 
@@ -97,7 +100,8 @@ def redecide(session: Session, profile: AthleteProfile, *, context: Context, bec
         return
     row.revision += 1
     session.add(row)
-    lead = words.because(because, own=profile.coach_id == profile.person_id)
+    with speaking_to(get_person(session, profile.person_id)):
+        lead = words.because(because, own=profile.coach_id == profile.person_id)
     decide_checkin(session, profile, row, context=context, lead=lead, told_anew=False)
 
 
@@ -112,17 +116,18 @@ def send_target(
     planned = week.plan.day(week.days_out(day))
     assert planned is not None
     person = get_person(session, profile.person_id)
-    text = words.target_message(
-        day,
-        week.days_out(day),
-        words.target_lines(target, planned.carb_g, profile.volume_unit),
-        "",
-        lead=words.because(because, own=profile.coach_id == profile.person_id),
-    )
-    say(
-        session, chat_id=person.chat_id, text=text, now=context.now,
-        topic=target_topic(profile.person_id, day),
-    )  # fmt: skip
+    with speaking_to(person):
+        text = words.target_message(
+            day,
+            week.days_out(day),
+            words.target_lines(target, planned.carb_g, profile.volume_unit),
+            "",
+            lead=words.because(because, own=profile.coach_id == profile.person_id),
+        )
+        say(
+            session, chat_id=person.chat_id, text=text, now=context.now,
+            topic=target_topic(profile.person_id, day),
+        )  # fmt: skip
 
 
 def target_topic(athlete_id: int, day: date) -> str:
@@ -195,8 +200,11 @@ def _bring_to_coach(
         signoff.ask_coach(session, profile, decided, context=context)
     elif decision.tell_coach and decision.outcome is not Outcome.ESCALATED:
         athlete = get_person(session, profile.person_id)
-        text = words.coach_note(athlete.first_name, reason_of(profile, decided))
-        alerts.note(session, profile, text, context)
+        alerts.note(
+            session, profile,
+            lambda: words.coach_note(athlete.first_name, reason_of(profile, decided)),
+            context,
+        )  # fmt: skip
 
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:

@@ -15,7 +15,7 @@ from bot.incoming import Incoming
 from bot.messages import deletion as words
 from bot.outbox import Button, say, set_menu
 from bot.service.alerts import open_alerts
-from bot.service.people import get_person, profile_of
+from bot.service.people import get_person, profile_of, speaking_to
 from bot.service.photo_rows import delete_all_photos
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -66,8 +66,9 @@ def _delete(
         set_menu(session, chat_id=chat_id, commands=(), now=context.now)
     say(session, chat_id=chat_id, text=words.done(), now=context.now)
     if coach.id != person_id:
-        text = words.coach_told(incoming.first_name, warning_open=urgent)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.coach_told(incoming.first_name, warning_open=urgent)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 def _delete_traffic(session: Session, person_id: int, chat_id: int, incoming: Incoming) -> None:

@@ -8,6 +8,7 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.context import Context, Document
+from bot.languages import ENGLISH, speaking
 from bot.service import calendar_file, photo_rows, picture, sheets
 
 Maker = Callable[[Session, dict[str, Any], Context], Document | None]
@@ -22,5 +23,6 @@ MAKERS: Mapping[str, Maker] = {
 
 
 def document(session: Session, named: dict[str, Any], context: Context) -> Document | None:
-    """The file; None where what it was to be made of is gone."""
-    return MAKERS[named["make"]](session, named, context)
+    """The file, its words in the reader's language; None where what it was made of is gone."""
+    with speaking(named.get("language", ENGLISH)):
+        return MAKERS[named["make"]](session, named, context)

@@ -6,10 +6,13 @@ roles that may use them, flows, timed duties. What is not listed there does not 
 
 from __future__ import annotations
 
+from contextlib import nullcontext
+
 from sqlmodel import Session, select
 
 from bot.context import Context, UseCases
 from bot.incoming import Incoming, Kind
+from bot.languages import nearest, speaking
 from bot.messages import common
 from bot.outbox import say
 from bot.service import (
@@ -28,12 +31,13 @@ from bot.service import (
     second_coach,
     stage_doors,
     stage_views,
+    tongue,
     travel,
     uploads,
 )
 from bot.service.handles import ANYONE_KNOWN, Command
 from bot.service.menus import keep_menu
-from bot.service.people import meet, person_in_chat, profile_of
+from bot.service.people import meet, person_in_chat, profile_of, speaking_to
 from bot.service.rights import given_to
 from bot.service.tapping import answer
 from bot.store.desk import Rights
@@ -59,14 +63,23 @@ COMMANDS = {
         *calendar_file.COMMANDS,
         *travel.COMMANDS,
         *ready_doors.COMMANDS,
+        *tongue.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
         Command("start", ANYONE_KNOWN, help_view),
     )
 }
 _TABLES = (
-    athlete_doors, coach_doors, food_doors, stage_doors, after_show, travel, ready_doors,
-    calendar_file, debrief,
-)  # fmt: skip
+    athlete_doors,
+    coach_doors,
+    food_doors,
+    stage_doors,
+    after_show,
+    travel,
+    ready_doors,
+    tongue,
+    calendar_file,
+    debrief,
+)
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}
 FLOWS: asking.Flows = {
@@ -89,11 +102,18 @@ def roles_of(session: Session, person: Person) -> frozenset[str]:
 
 
 def incoming(session: Session, incoming: Incoming, context: Context) -> None:
-    """One thing that somebody did in a chat."""
+    """One thing that somebody did in a chat; what is said to them is in their language."""
+    person = meet(session, incoming, context) if incoming.private else None
+    with speaking(nearest(incoming.language)) if person is None else speaking_to(person):
+        _taken_in(session, person, incoming, context)
+
+
+def _taken_in(
+    session: Session, person: Person | None, incoming: Incoming, context: Context
+) -> None:
     if not incoming.private:
         _refuse_group(session, incoming, context)
         return
-    person = meet(session, incoming, context)
     if person is not None:
         second_coach.end_overdue(session, person, context)
     if incoming.kind is Kind.BLOCKED:
@@ -112,6 +132,12 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         _known(session, person, incoming, context)
         person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
+        refresh_menu(session, person, context)
+
+
+def refresh_menu(session: Session, person: Person, context: Context) -> None:
+    """The command menu as this person's roles and language call for it."""
+    with speaking_to(person):
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
 
@@ -173,8 +199,11 @@ def _refuse_group(session: Session, incoming: Incoming, context: Context) -> Non
 
 
 def due(session: Session, row: AgendaRow, context: Context) -> None:
-    """A timed duty whose instant has come."""
-    DUTIES[row.kind.partition(":")[0]].run(session, row, context)
+    """A timed duty whose instant has come; what is said is for the athlete or coach it is about."""
+    whose, _, number = row.subject.partition(":")
+    person = session.get(Person, int(number)) if whose in ("athlete", "coach") else None
+    with speaking_to(person) if person is not None else nullcontext():
+        DUTIES[row.kind.partition(":")[0]].run(session, row, context)
 
 
 def undeliverable(session: Session, row: OutboxRow, context: Context) -> None:
@@ -194,8 +223,10 @@ def moved(session: Session, old_chat_id: int, new_chat_id: int, context: Context
 
 def poisoned(session: Session, chat_id: int, context: Context) -> None:
     """Something that a person sent could not be handled: they are told, and nothing else waits."""
-    if person_in_chat(session, chat_id) is not None:
-        say(session, chat_id=chat_id, text=common.gone_wrong(), now=context.now)
+    person = person_in_chat(session, chat_id)
+    if person is not None:
+        with speaking_to(person):
+            say(session, chat_id=chat_id, text=common.gone_wrong(), now=context.now)
 
 
 USE_CASES = UseCases(

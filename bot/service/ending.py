@@ -12,7 +12,7 @@ from bot.outbox import Button, say
 from bot.service import asking, prompts, second_coach
 from bot.service.changes import end_hold
 from bot.service.open_matters import open_matters
-from bot.service.people import get_person, local_date, record
+from bot.service.people import get_person, local_date, record, speaking_to
 from bot.service.tapping import answer, rewrite
 from bot.store.desk import SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -75,8 +75,9 @@ def end(
         if question.subject_id == profile.person_id:
             asking.close(session, question, context)
     rewrite(session, incoming, words.ended(athlete.first_name), context)
-    text = words.athlete_told_ended(coach.first_name)
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    with speaking_to(athlete):
+        text = words.athlete_told_ended(coach.first_name)
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def keep(
@@ -102,11 +103,13 @@ def take_up(
     session.add(profile)
     record(session, profile.person_id, "coach began", context, by=coach.id)
     own = coach.id == person.id
-    text = words.taken_up_own() if own else words.athlete_told_taken_up(coach.first_name)
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    with speaking_to(person):
+        text = words.taken_up_own() if own else words.athlete_told_taken_up(coach.first_name)
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
     if not own:
-        text = words.taken_up(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.taken_up(person.first_name)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     prompts.schedule(session, profile, context=context)
 
 

@@ -8,6 +8,7 @@ from bot.context import Context
 from bot.flows.food import ADD_FOOD, FOOD_LABEL, LIKINGS, MEAL_TIMES, figures_of, labelled_food
 from bot.incoming import Incoming
 from bot.messages import food as words
+from bot.messages.food_names import food_name
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.tapping import answer, rewrite
@@ -120,7 +121,7 @@ def show_food(
         rewrite(session, incoming, words.food_gone(), context, list_keys())
         return
     marks = [
-        Button(words.LIKINGS[liking], f"f:mark:{row.id}:{liking}")
+        Button(words.liking_button(liking), f"f:mark:{row.id}:{liking}")
         for liking in LIKINGS
         if liking != row.liking
     ]
@@ -191,6 +192,6 @@ def _list(session: Session, person: Person) -> tuple[str, Buttons]:
     text = words.list_view(
         [(row.name, row.liking, row.usual_g) for row in rows], times_of(session, person.id or 0)
     )
-    foods = [Button(row.name, f"f:food:{row.id}") for row in rows]
+    foods = [Button(food_name(row.name), f"f:food:{row.id}") for row in rows]
     pairs = [foods[i : i + 2] for i in range(0, len(foods), 2)]
     return text, [*pairs, *list_keys()]

@@ -10,7 +10,9 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.food import ATE
 from bot.incoming import Incoming
-from bot.messages import food as words
+from bot.messages import food as list_words
+from bot.messages import food_day as words
+from bot.messages.food_names import food_name
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
 from bot.service.athlete_views import active
@@ -62,7 +64,7 @@ def ask_ate(
     session: Session, person: Person, _rest: list[str], incoming: Incoming, context: Context
 ) -> None:
     answer(session, incoming, context)
-    foods = [(str(row.id), row.name) for row in rows_of(session, person.id or 0)]
+    foods = [(str(row.id), food_name(row.name)) for row in rows_of(session, person.id or 0)]
     if not foods:
         say_list(session, person, context)
         return
@@ -76,7 +78,7 @@ def ate_given(session: Session, person: Person, question: OpenQuestion, context:
     profile = profile_of(session, person.id)
     row = own_food(session, person, str(question.answers["food"]))
     if profile is None or row is None:
-        say(session, chat_id=person.chat_id, text=words.food_gone(), now=context.now)
+        say(session, chat_id=person.chat_id, text=list_words.food_gone(), now=context.now)
         return
     grams = question.answers["grams"]
     eat(session, profile, row.id or 0, grams, context)
@@ -92,7 +94,7 @@ def which_swap(
     answer(session, incoming, context)
     day = _day(session, person, context)
     foods = {p.food.id: p.food.name for meal in (day.menu.meals if day else ()) for p in meal}
-    keys = [[Button(name, f"f:swap:{id}")] for id, name in foods.items()]
+    keys = [[Button(food_name(name), f"f:swap:{id}")] for id, name in foods.items()]
     rewrite(session, incoming, words.which_swap(), context, [*keys, _back()])
 
 
@@ -111,7 +113,7 @@ def swap(
             other for other in rows_of(session, person.id or 0)
             if other.id != row.id and other.liking != "never" and other.id not in day.row.left_out
         ][:SWAPS_SHOWN]  # fmt: skip
-        keys = [[Button(other.name, f"f:swap:{row.id}:{other.id}")] for other in others]
+        keys = [[Button(food_name(other.name), f"f:swap:{row.id}:{other.id}")] for other in others]
         keys.append([Button(words.anything_button(), f"f:swap:{row.id}:any")])
         rewrite(session, incoming, words.instead_of(row.name), context, [*keys, _back()])
         return
@@ -224,7 +226,7 @@ def _rewrite_today(
 ) -> None:
     profile = profile_of(session, person.id)
     if profile is None or not _usable(session, profile):
-        rewrite(session, incoming, words.list_empty(), context, list_keys())
+        rewrite(session, incoming, list_words.list_empty(), context, list_keys())
         return
     text, keys = _view(profile, today(session, profile, context, anew=anew), context)
     rewrite(session, incoming, f"{lead}\n\n{text}" if lead else text, context, keys)
@@ -253,9 +255,11 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
             Button(words.ate_button(), "f:else"),
         ]
     )
-    keys.append([Button(words.list_button(), "f:list"), Button(words.shopping_button(), "f:shop")])
+    keys.append(
+        [Button(list_words.list_button(), "f:list"), Button(words.shopping_button(), "f:shop")]
+    )
     return text, keys
 
 
 def _back() -> list[Button]:
-    return [Button(words.back_button(), "f:day")]
+    return [Button(list_words.back_button(), "f:day")]

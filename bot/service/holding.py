@@ -15,7 +15,7 @@ from bot.messages import coach_signoff as figure_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding
 from bot.service.changes import days_before, running_hold
-from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.signoff_taps import question_context, say_frozen
 from bot.service.tapping import answer, rewrite
 from bot.service.week import Week, current_week, set_day, target_in_force
@@ -90,8 +90,9 @@ def hold_given(session: Session, coach: Person, question: OpenQuestion, context:
     text = words.held(athlete.first_name, carb_g, last, own=own)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
     if not own:
-        text = words.athlete_told_held(coach.first_name, carb_g, last)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+        with speaking_to(athlete):
+            text = words.athlete_told_held(coach.first_name, carb_g, last)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     deciding.redecide(session, profile, context=context, because="held")
 
 
@@ -124,8 +125,9 @@ def end_hold(
     own = coach.id == profile.person_id
     rewrite(session, incoming, words.ended(athlete.first_name, own=own), context)
     if not own:
-        text = words.athlete_told_ended(coach.first_name)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+        with speaking_to(athlete):
+            text = words.athlete_told_ended(coach.first_name)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     deciding.redecide(session, profile, context=context, because="hold-ended")
 
 

@@ -25,6 +25,7 @@ from bot.service.people import (
     person_in_chat,
     profile_of,
     record,
+    speaking_to,
     welcome,
 )
 from bot.store.people import AthleteStatus, Invite, OpenQuestion, Person
@@ -141,7 +142,8 @@ def contact_tapped(
     if contact is not None:
         coach.second_contact_id = None
         session.add(coach)
-        _tell(session, contact, words.no_longer_contact(coach.first_name), context)
+        with speaking_to(contact):
+            _tell(session, contact, words.no_longer_contact(coach.first_name), context)
     if incoming.tap_id is not None:
         answer_tap(
             session, chat_id=coach.chat_id, tap_id=incoming.tap_id, text=said, now=context.now
@@ -200,9 +202,11 @@ def coach_change_answered(
     record(session, profile.person_id, "coach changed", context, by=person.id, to=coach.id)
     _tell(session, person, words.coach_changed(_called(coach, person)), context)
     if coach.id != person.id:
-        _tell(session, coach, words.took_over(person.first_name), context)
+        with speaking_to(coach):
+            _tell(session, coach, words.took_over(person.first_name), context)
     if old.id != person.id:
-        _tell(session, old, words.left_you(person.first_name), context)
+        with speaking_to(old):
+            _tell(session, old, words.left_you(person.first_name), context)
 
 
 def _as_coach(session: Session, person: Person, invite: Invite, context: Context) -> None:
@@ -234,11 +238,13 @@ def _as_contact(session: Session, person: Person, invite: Invite, context: Conte
     _use(session, invite, person, context)
     former = _contact_of(session, coach)
     if former is not None:
-        _tell(session, former, words.no_longer_contact(coach.first_name), context)
+        with speaking_to(former):
+            _tell(session, former, words.no_longer_contact(coach.first_name), context)
     coach.second_contact_id = person.id
     session.add(coach)
     _tell(session, person, words.contact_welcome(coach.first_name), context)
-    _tell(session, coach, words.contact_joined(person.first_name), context)
+    with speaking_to(coach):
+        _tell(session, coach, words.contact_joined(person.first_name), context)
 
 
 def _as_second(session: Session, person: Person, invite: Invite, context: Context) -> None:
@@ -270,7 +276,8 @@ def _begin_or_change(
         _use(session, invite, person, context)
         onboarding.begin(session, person, coach.id or 0, context)
         if coach.id != person.id:
-            _tell(session, coach, words.athlete_joined(person.first_name), context)
+            with speaking_to(coach):
+                _tell(session, coach, words.athlete_joined(person.first_name), context)
         return
     if profile.status == AthleteStatus.ENDED:
         _use(session, invite, person, context)

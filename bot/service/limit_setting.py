@@ -9,6 +9,7 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.coach_limits import LIMIT
 from bot.incoming import Incoming
+from bot.messages import coach_limits as limit_words
 from bot.messages import coach_plan as words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking
@@ -48,9 +49,12 @@ def show_limits(
         return
     limits = current_limits(session, event, athlete_of(profile))
     shown = limits or Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
-    text = words.limits_view(
+    text = limit_words.limits_view(
         get_person(session, profile.person_id).first_name,
-        [words.limit_line(key, getattr(shown, key), profile.volume_unit) for key in LIMIT_KEYS],
+        [
+            limit_words.limit_line(key, getattr(shown, key), profile.volume_unit)
+            for key in LIMIT_KEYS
+        ],
         are_set=limits is not None,
         own=coach.id == profile.person_id,
     )
@@ -77,7 +81,7 @@ def use_suggested_limits(
         return
     limits = Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
     if _keep_limits(session, coach, profile, event, plan, limits, context):
-        rewrite(session, incoming, words.limits_set(), context, [[_limits_button(profile)]])
+        rewrite(session, incoming, limit_words.limits_set(), context, [[_limits_button(profile)]])
         week_changed(session, coach, profile, context, because="limits-changed", was_complete=False)
 
 
@@ -123,7 +127,7 @@ def limit_given(session: Session, coach: Person, question: OpenQuestion, context
         # What was typed did not fit; the question stays, so that another figure can be sent.
         _open_limit(session, coach, profile, before, key, context)
         return
-    text = words.limit_changed(words.limit_line(key, value, profile.volume_unit))
+    text = limit_words.limit_changed(limit_words.limit_line(key, value, profile.volume_unit))
     say(
         session, chat_id=coach.chat_id, text=text, now=context.now,
         buttons=[[_limits_button(profile)]],
@@ -213,7 +217,7 @@ def _say_contradiction(
     what, end, unit = key.split("_")
     floor = value if end == "floor" else getattr(before, f"{what}_floor_{unit}")
     ceiling = value if end == "ceiling" else getattr(before, f"{what}_ceiling_{unit}")
-    text = words.limits_contradict(key, profile.volume_unit, floor, ceiling)
+    text = limit_words.limits_contradict(key, profile.volume_unit, floor, ceiling)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
@@ -223,12 +227,13 @@ def _limits_button(profile: AthleteProfile) -> Button:
 
 def _limit_buttons(profile: AthleteProfile, *, are_set: bool) -> Buttons:
     keys = [
-        Button(words.limit_button(key), f"c:lim:{profile.person_id}:{key}") for key in LIMIT_KEYS
+        Button(limit_words.limit_button(key), f"c:lim:{profile.person_id}:{key}")
+        for key in LIMIT_KEYS
     ]
     last = [
         Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
         Button(words.back_button(), f"c:card:{profile.person_id}"),
     ]
-    use = [Button(words.use_limits_button(), f"c:limits-use:{profile.person_id}")]
+    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{profile.person_id}")]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]

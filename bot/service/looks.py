@@ -9,7 +9,7 @@ from bot.incoming import Incoming
 from bot.messages import common
 from bot.messages import outlook as words
 from bot.outbox import Button, edit, say
-from bot.service.people import get_person, own_athlete, record
+from bot.service.people import get_person, own_athlete, record, speaking_to
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import EventRow
@@ -18,12 +18,13 @@ from bot.store.week import EventRow
 def ask_look(session: Session, profile: AthleteProfile, event: EventRow, context: Context) -> None:
     """The day after: flat, full or spilled over?"""
     coach, athlete = get_person(session, profile.coach_id), get_person(session, profile.person_id)
-    looks = [Button(label, f"look:{event.id}:{look}") for look, label in words.LOOKS.items()]
-    say(
-        session, chat_id=coach.chat_id, now=context.now, dedupe=f"look:{event.id}",
-        text=words.ask_look(athlete.first_name, event.kind),
-        buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
-    )  # fmt: skip
+    with speaking_to(coach):
+        looks = [Button(words.look_button(look), f"look:{event.id}:{look}") for look in words.LOOKS]
+        say(
+            session, chat_id=coach.chat_id, now=context.now, dedupe=f"look:{event.id}",
+            text=words.ask_look(athlete.first_name, event.kind),
+            buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
+        )  # fmt: skip
 
 
 def look_tapped(

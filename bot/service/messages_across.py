@@ -10,7 +10,7 @@ from bot.incoming import Incoming
 from bot.messages import coach as words
 from bot.outbox import Button, say
 from bot.service import asking
-from bot.service.people import get_person, own_athlete, profile_of, record
+from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 
@@ -39,9 +39,10 @@ def message_given(
         say(session, chat_id=coach.chat_id, text=words.not_your_athlete(), now=context.now)
         return
     athlete = get_person(session, profile.person_id)
-    text = words.from_coach(coach.first_name, question.answers["text"])
-    button = [[Button(words.reply_button(), "reply:coach")]]
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
+    with speaking_to(athlete):
+        text = words.from_coach(coach.first_name, question.answers["text"])
+        button = [[Button(words.reply_button(), "reply:coach")]]
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, coach, athlete, context)
     record(
         session, profile.person_id, "message to athlete", context, by=coach.id,
@@ -68,9 +69,10 @@ def reply_given(
     profile = profile_of(session, athlete.id)
     assert profile is not None
     coach = get_person(session, profile.coach_id)
-    text = words.from_athlete(athlete.first_name, question.answers["text"])
-    button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
-    say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=button)
+    with speaking_to(coach):
+        text = words.from_athlete(athlete.first_name, question.answers["text"])
+        button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]
+        say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, athlete, coach, context)
     record(
         session, profile.person_id, "message to coach", context, by=athlete.id,

@@ -12,7 +12,7 @@ from bot.flows.onboarding import BASELINE_KEYS, ONBOARDING, under_age, zone_of
 from bot.messages import onboarding as words
 from bot.outbox import Button, say
 from bot.service import asking
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from engine.evidence.habits import MODERATE_FIBRE_G, MODERATE_SODIUM_MG
@@ -58,12 +58,13 @@ def finish(session: Session, person: Person, question: OpenQuestion, context: Co
     profile.status = AthleteStatus.DOCTOR_FIRST if yes else AthleteStatus.ACTIVE
     session.add(profile)
     record(session, profile.person_id, "onboarded", context, by=person.id, status=profile.status)
-    lines = answers_lines(profile)
     told = words.coach_told_doctor_first if yes else words.coach_told_all_set
-    say(
-        session, chat_id=coach.chat_id, text=told(person.first_name, lines), now=context.now,
-        buttons=[[Button(f"Open {person.first_name}", f"c:card:{profile.person_id}")]],
-    )  # fmt: skip
+    with speaking_to(coach):
+        text = told(person.first_name, answers_lines(profile))
+        say(
+            session, chat_id=coach.chat_id, text=text, now=context.now,
+            buttons=[[Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")]],
+        )  # fmt: skip
     say(
         session, chat_id=person.chat_id, now=context.now,
         text=words.doctor_first() if yes
@@ -87,7 +88,7 @@ def answers_lines(profile: AthleteProfile) -> str:
             "volume_unit": profile.volume_unit,
             "zone": profile.zone,
             "prompt_time": profile.prompt_time.strftime("%H:%M"),
-            "assumed": [words.ASSUMED_SHORT[key] for key in profile.screening.get(ASSUMED, [])],
+            "assumed": profile.screening.get(ASSUMED, []),
         }
     )
 
@@ -132,4 +133,5 @@ def _decline(
     )  # fmt: skip
     if coach.id != person.id:
         tell = words.coach_told_under_age if minor else words.coach_told_no_consent
-        say(session, chat_id=coach.chat_id, text=tell(person.first_name), now=context.now)
+        with speaking_to(coach):
+            say(session, chat_id=coach.chat_id, text=tell(person.first_name), now=context.now)

@@ -10,7 +10,7 @@ from sqlmodel import Session, col, or_, select
 
 from bot.context import Context
 from bot.incoming import Incoming, Kind
-from bot.languages import ENGLISH, speaking
+from bot.languages import nearest, speaking
 from bot.service.calendar_stale import calendar_stale
 from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
@@ -47,9 +47,14 @@ def welcome(session: Session, incoming: Incoming, context: Context) -> Person:
     return person
 
 
+def language_of(person: Person) -> str:
+    """What this person reads: as they have chosen, else as their Telegram is set."""
+    return nearest(person.chosen_language or person.language)
+
+
 def speaking_to(person: Person) -> AbstractContextManager[None]:
     """Within this, sentences are for this person to read, in their language."""
-    return speaking(person.language or ENGLISH)
+    return speaking(language_of(person))
 
 
 def get_person(session: Session, person_id: int) -> Person:

@@ -15,7 +15,7 @@ from bot.pictures import folder
 from bot.pictures.cleaning import MOST_BYTES, PictureRefused, clean
 from bot.service import photo_rows
 from bot.service.fetching import order
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.photo_rows import delete_photos, kept_photos, when
 from bot.service.tapping import answer, rewrite
 from bot.store.people import AthleteProfile, AthleteStatus, Person
@@ -141,16 +141,17 @@ def send_morning(
     """Pictures of one morning, with days out and the morning's numbers."""
     day = rows[0].date
     shown = rows[:MOST_IN_AN_ALBUM]
-    send_pictures(
-        session, chat_id=to.chat_id, now=context.now, silent=True,
-        pictures=[photo_rows.named(row) for row in shown],
-        caption=words.caption(
-            get_person(session, profile.person_id).first_name,
-            when(session, profile.person_id, day),
-            list(dict.fromkeys(row.pose for row in shown)),
-            photo_rows.numbers(session, profile, day),
-        ),
-    )  # fmt: skip
+    with speaking_to(to):
+        send_pictures(
+            session, chat_id=to.chat_id, now=context.now, silent=True,
+            pictures=[photo_rows.named(row) for row in shown],
+            caption=words.caption(
+                get_person(session, profile.person_id).first_name,
+                when(session, profile.person_id, day),
+                list(dict.fromkeys(row.pose for row in shown)),
+                photo_rows.numbers(session, profile, day),
+            ),
+        )  # fmt: skip
 
 
 def show_own(session: Session, person: Person, _rest: str, context: Context) -> None:

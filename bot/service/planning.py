@@ -16,7 +16,7 @@ from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
 from bot.service import asking, debrief, deciding, event_moving, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
-from bot.service.people import get_person, local_date, own_athlete, record
+from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.plan_gate import ask_first, look_over
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -96,9 +96,8 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
             "days": days_before(session, profile, local_date(profile, context)),
         },
     )  # fmt: skip
-    line = event_line(profile, event, context)
     moved = moved and plan_row(session, event) is not None
-    _tell_event(session, coach, profile, line, context, moved=moved)
+    _tell_event(session, coach, profile, event, context, moved=moved)
     event_moving.tell(session, coach, profile, event, followed, context)
     ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
@@ -306,8 +305,9 @@ def week_changed(
             text = words.all_set(athlete.first_name, first, profile.zone, own=own)
             say(session, chat_id=coach.chat_id, text=text, now=context.now)
             if not own:
-                text = words.athlete_all_set(coach.first_name, first, profile.zone)
-                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+                with speaking_to(athlete):
+                    text = words.athlete_all_set(coach.first_name, first, profile.zone)
+                    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     if was_complete or _checked_in_today(session, profile, context):
         deciding.redecide(session, profile, context=context, because=because)
 
@@ -320,7 +320,7 @@ def _tell_event(
     session: Session,
     coach: Person,
     profile: AthleteProfile,
-    line: str,
+    event: EventRow,
     context: Context,
     *,
     moved: bool,
@@ -331,13 +331,16 @@ def _tell_event(
         else Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
     )
     say(
-        session, chat_id=coach.chat_id, now=context.now, text=words.event_set(line, moved=moved),
+        session, chat_id=coach.chat_id, now=context.now,
+        text=words.event_set(event_line(profile, event, context), moved=moved),
         buttons=[[next_step]],
     )  # fmt: skip
     if coach.id != profile.person_id:
         athlete = get_person(session, profile.person_id)
-        text = words.athlete_told_event(coach.first_name, line)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+        with speaking_to(athlete):
+            line = event_line(profile, event, context)
+            text = words.athlete_told_event(coach.first_name, line)
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _has_measures(

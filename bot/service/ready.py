@@ -14,7 +14,15 @@ from bot.incoming import Incoming
 from bot.messages import ready as words
 from bot.outbox import Button, say
 from bot.service import asking
-from bot.service.people import athletes_of, get_person, local_date, own_athlete, profile_of, record
+from bot.service.people import (
+    athletes_of,
+    get_person,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.service.prompts import subject
 from bot.service.tapping import answer, rewrite
 from bot.service.week import athlete_of, baseline_of, current_event
@@ -61,11 +69,12 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
     coach = get_person(session, profile.coach_id)
     name = get_person(session, profile.person_id).first_name
     days_out = (event.day - local_date(profile, context)).days
-    say(
-        session, chat_id=coach.chat_id, now=context.now,
-        text=words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
-        buttons=[[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
-    )  # fmt: skip
+    with speaking_to(coach):
+        say(
+            session, chat_id=coach.chat_id, now=context.now,
+            text=words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
+            buttons=[[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
+        )  # fmt: skip
 
 
 def command(session: Session, coach: Person, rest: str, context: Context) -> None:

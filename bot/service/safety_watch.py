@@ -15,7 +15,7 @@ from bot.messages import safety as words
 from bot.outbox import say
 from bot.service import alerts, asking
 from bot.service.deciding import decide_checkin, freeze
-from bot.service.people import get_person, local_date, profile_of, record
+from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.week import DRANK_IN_AN_HOUR, checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -190,4 +190,5 @@ def unanswered(session: Session, duty: AgendaRow, context: Context) -> None:
     asking.close(session, question, context)
     profile = profile_of(session, question.person_id)
     if profile is not None:
-        report(session, profile, [Symptom(question.answers["_symptom"])], context)
+        with speaking_to(get_person(session, profile.person_id)):
+            report(session, profile, [Symptom(question.answers["_symptom"])], context)

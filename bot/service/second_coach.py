@@ -16,7 +16,7 @@ from bot.messages import coach_second as words
 from bot.outbox import Button, say
 from bot.service import asking
 from bot.service.desk import zone_of_coach
-from bot.service.people import get_person, own_athlete, profile_of, record
+from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.service.rights import covered, given_by
 from bot.service.tapping import answer, rewrite
 from bot.service.week import current_event
@@ -134,10 +134,12 @@ def join(
     session.flush()
     agenda.put(session, subject=f"second:{row.id}", local_date=until, kind=OVER, due_at=until_at)
     name = _name_of(session, row.athlete_id)
-    text = words.welcome(coach.first_name, name or words.theirs(None), row.rights, until)
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
-    text = words.joined(person.first_name, words.who(name), row.rights, until)
-    say(session, chat_id=coach.chat_id, text=text, now=context.now)
+    with speaking_to(person):
+        text = words.welcome(coach.first_name, name or words.theirs(None), row.rights, until)
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
+    with speaking_to(coach):
+        text = words.joined(person.first_name, words.who(name), row.rights, until)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
     for profile in covered(session, row):
         record(
             session, profile.person_id, "second coach joined", context, by=coach.id,
@@ -145,8 +147,11 @@ def join(
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(session, profile.person_id)
-            text = words.athlete_told_joined(coach.first_name, person.first_name, row.rights, until)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            with speaking_to(athlete):
+                text = words.athlete_told_joined(
+                    coach.first_name, person.first_name, row.rights, until
+                )
+                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     return True
 
 
@@ -175,8 +180,9 @@ def over(session: Session, duty: AgendaRow, context: Context) -> None:
     if row is not None and row.ended_at is None:
         end(session, row, context)
         coach, person = get_person(session, row.coach_id), get_person(session, row.person_id)
-        text = words.over_told(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.over_told(person.first_name)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
 
 
 def end_overdue(session: Session, person: Person, context: Context) -> None:
@@ -195,8 +201,9 @@ def end(session: Session, row: SecondCoach, context: Context) -> None:
     athletes = covered(session, row)
     _close(session, row, context)
     coach, person = get_person(session, row.coach_id), get_person(session, row.person_id)
-    text = words.over(coach.first_name)
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    with speaking_to(person):
+        text = words.over(coach.first_name)
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
     for profile in athletes:
         record(
             session, profile.person_id, "second coach over", context, by=None,
@@ -204,8 +211,9 @@ def end(session: Session, row: SecondCoach, context: Context) -> None:
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(session, profile.person_id)
-            text = words.athlete_told_over(person.first_name)
-            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+            with speaking_to(athlete):
+                text = words.athlete_told_over(person.first_name)
+                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _close(session: Session, row: SecondCoach, context: Context) -> None:

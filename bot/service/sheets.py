@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context, Document
 from bot.flows.sheets import SHEET
 from bot.incoming import Incoming
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as plan_words
 from bot.messages import sheets as words
@@ -113,7 +114,7 @@ def make_sheet(session: Session, named: dict[str, Any], _context: Context) -> Do
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, row.id or 0, (limits_row and limits_row.id) or 0),
         name=name,
-        event=f"{plan_words.KIND_WORDS[event.kind]}, {figures.day(event.day)} {event.day.year}",
+        event=f"{tr(plan_words.KIND_WORDS[event.kind])}, {plan_words.day_and_year(event.day)}",
         plan=plan,
         days={day.days_out: figures.day(_date(event, day.days_out)) for day in plan},
         limits=_limits_of(profile, limits_row),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import datetime, time, timedelta
+from functools import partial
 
 from sqlmodel import Session, col, select
 
@@ -15,7 +17,7 @@ from bot.messages import coach_signoff as words
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import asking
-from bot.service.people import get_person, profile_of
+from bot.service.people import get_person, person_in_chat, profile_of, speaking_to
 from bot.service.rights import second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -37,12 +39,13 @@ def ask_coach(
     due_at = _deadline(profile, decision_row, context)
     decision_row.sign_off_due_at = due_at
     for coach in signers(session, profile):
-        row = say(
-            session, chat_id=coach.chat_id, now=context.now,
-            text=proposal_text(session, profile, decision_row),
-            buttons=_buttons(decision_row, own=coach.id == profile.person_id),
-            dedupe=_said_to(decision_row, coach),
-        )  # fmt: skip
+        with speaking_to(coach):
+            row = say(
+                session, chat_id=coach.chat_id, now=context.now,
+                text=proposal_text(session, profile, decision_row),
+                buttons=_buttons(decision_row, own=coach.id == profile.person_id),
+                dedupe=_said_to(decision_row, coach),
+            )  # fmt: skip
         if coach.id == profile.coach_id:
             decision_row.outbox_id = row.id
     session.add(decision_row)
@@ -74,14 +77,21 @@ def replaced(session: Session, decision_row: DecisionRow, context: Context) -> N
     profile = profile_of(session, decision_row.athlete_id)
     assert profile is not None
     name = get_person(session, profile.person_id).first_name
-    what = words.replaced(name, own=profile.coach_id == profile.person_id)
-    settle(session, profile, decision_row, what, context)
+    own = profile.coach_id == profile.person_id
+    settle(session, profile, decision_row, partial(words.replaced, name, own=own), context)
 
 
 def settle(
-    session: Session, profile: AthleteProfile, row: DecisionRow, what: str, context: Context
+    session: Session,
+    profile: AthleteProfile,
+    row: DecisionRow,
+    what: Callable[[], str],
+    context: Context,
 ) -> None:
-    """Take deadline, buttons and open question away; the proposal's message says what became of it."""
+    """Take deadline, buttons and open question away; the proposal's message says what became of it.
+
+    `what` says so, and is asked for each reader in their language.
+    """
     agenda.cancel(session, subject=subject_of(row))
     asked = session.exec(
         select(OpenQuestion).where(
@@ -96,10 +106,14 @@ def settle(
         select(OutboxRow).where(col(OutboxRow.dedupe).startswith(_said_to(row, None)))
     )
     for message in told.all():
-        edit(
-            session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
-            text=words.settled(proposal_text(session, profile, row), what),
-        )  # fmt: skip
+        reader = person_in_chat(session, message.chat_id)
+        if reader is None:
+            continue
+        with speaking_to(reader):
+            edit(
+                session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
+                text=words.settled(proposal_text(session, profile, row), what()),
+            )  # fmt: skip
 
 
 def proposal_text(session: Session, profile: AthleteProfile, row: DecisionRow) -> str:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date
+from functools import partial
 
 from sqlmodel import Session, select
 
@@ -12,10 +13,11 @@ from bot.flows.coach_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.incoming import Incoming
 from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
+from bot.messages.common import their_time
 from bot.outbox import say
 from bot.service import asking, deciding
 from bot.service.changes import days_before
-from bot.service.people import get_person, local_date, own_athlete, profile_of, record
+from bot.service.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.service.signoff import settle, stands_g
 from bot.service.tapping import answer
 from bot.service.week import (
@@ -194,7 +196,7 @@ def _sign(
         decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
         proposed_g=row.carb_g, because=because,
     )  # fmt: skip
-    settle(session, profile, row, _what_happened(session, profile, row), context)
+    settle(session, profile, row, partial(_what_happened, session, profile, row), context)
     deciding.send_target(session, profile, row.sets_date, context=context, because=status.value)
 
 
@@ -210,13 +212,14 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
         session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
     )  # fmt: skip
-    settle(session, profile, row, _what_happened(session, profile, row), context)
+    settle(session, profile, row, partial(_what_happened, session, profile, row), context)
     own = profile.coach_id == profile.person_id
     if not own:
         coach = get_person(session, profile.coach_id)
         name = get_person(session, profile.person_id).first_name
-        text = words.lapsed_told(name, figure, own=own)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.lapsed_told(name, figure, own=own)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
 
 
@@ -231,13 +234,15 @@ def _what_happened(session: Session, profile: AthleteProfile, row: DecisionRow) 
     if row.status == DecisionStatus.REPLACED:
         name = get_person(session, profile.person_id).first_name
         return words.replaced(name, own=profile.coach_id == profile.person_id)
-    there = "" if profile.coach_id == profile.person_id else " their time"
+    own = profile.coach_id == profile.person_id
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
-        return words.lapsed(stands_g(row), figures.clock(row.sign_off_due_at, profile.zone) + there)
+        due = figures.clock(row.sign_off_due_at, profile.zone)
+        return words.lapsed(stands_g(row), due if own else their_time(due))
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
-    when = figures.moment(row.signed_at, profile.zone) + there
+    signed_at = figures.moment(row.signed_at, profile.zone)
+    when = signed_at if own else their_time(signed_at)
     if row.status == DecisionStatus.PLAN_KEPT:
         return words.plan_kept(by, stands_g(row), when)
     if row.status == DecisionStatus.OTHER_FIGURE:

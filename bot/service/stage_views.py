@@ -7,11 +7,13 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.flows.stage import STAGE, stage_day_of
 from bot.incoming import Incoming
+from bot.languages import language
 from bot.messages import calendar as calendar_words
 from bot.messages import stage as words
+from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
-from bot.service.people import athletes_of, get_person, own_athlete, profile_of
+from bot.service.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
 from bot.service.tapping import answer, rewrite
 from bot.service.week import current_event
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -46,7 +48,7 @@ def show(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def late(session: Session, person: Person, rest: str, context: Context) -> None:
     """`/late 45`."""
-    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest)
+    minutes = parse_delay(f"late {rest}" if rest[:1].isdigit() else rest, language())
     if minutes is None:
         say(session, chat_id=person.chat_id, text=words.how_late(), now=context.now)
         return
@@ -55,7 +57,7 @@ def late(session: Session, person: Person, rest: str, context: Context) -> None:
 
 def heard_delay(session: Session, person: Person, text: str, context: Context) -> bool:
     """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
-    minutes = parse_delay(text)
+    minutes = parse_delay(text, language())
     if minutes is None or not _running_days(session, person, context):
         return False
     _move_or_ask(session, person, minutes, context)
@@ -107,12 +109,13 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
     say_day(session, person, profile, context)
     other = _other(session, person, profile)
     if other is not None:
-        lead = (
-            words.set_by_coach(person.first_name)
-            if other.id == profile.person_id
-            else words.set_by_athlete(person.first_name)
-        )
-        say_day(session, other, profile, context, lead=lead)
+        with speaking_to(other):
+            lead = (
+                words.set_by_coach(person.first_name)
+                if other.id == profile.person_id
+                else words.set_by_athlete(person.first_name)
+            )
+            say_day(session, other, profile, context, lead=lead)
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -151,8 +154,9 @@ def _move(
     stage_day.move(session, profile, event, row, minutes, person, context)
     for reader in (person, _other(session, person, profile)):
         if reader is not None:
-            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
-            say_day(session, reader, profile, context, lead=lead)
+            with speaking_to(reader):
+                lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
+                say_day(session, reader, profile, context, lead=lead)
 
 
 def _call_off(
@@ -168,12 +172,13 @@ def _call_off(
         other = _other(session, person, profile)
         if other is not None:
             name = get_person(session, profile.person_id).first_name
-            text = (
-                words.is_cancelled()
-                if other.id == profile.person_id
-                else words.coach_told_cancelled(name)
-            )
-            say(session, chat_id=other.chat_id, text=text, now=context.now)
+            with speaking_to(other):
+                text = (
+                    words.is_cancelled()
+                    if other.id == profile.person_id
+                    else words.coach_told_cancelled(name)
+                )
+                say(session, chat_id=other.chat_id, text=text, now=context.now)
     keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
     rewrite(session, incoming, words.is_cancelled(), context, keys)
 

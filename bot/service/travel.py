@@ -13,7 +13,7 @@ from bot.service import asking, prompts
 from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
-from bot.service.people import get_person, profile_of, record
+from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.week import current_event
 from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -74,15 +74,16 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
             away_zone=trip.away_zone, wake=profile.prompt_time,
         )
     )  # fmt: skip
-    readers = [(person, "")]
+    readers = [person]
     if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        readers.append((coach, words.coach_lead(person.first_name)))
-    for reader, lead in readers:
-        text = words.plan(
-            found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
-        )
-        say(session, chat_id=reader.chat_id, text=text, now=context.now)
+        readers.append(get_person(session, profile.coach_id))
+    for reader in readers:
+        with speaking_to(reader):
+            lead = "" if reader is person else words.coach_lead(person.first_name)
+            text = words.plan(
+                found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
+            )
+            say(session, chat_id=reader.chat_id, text=text, now=context.now)
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -104,8 +105,9 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
     if profile.coach_id != person.id:
         coach = get_person(session, profile.coach_id)
-        text = words.coach_told_arrived(person.first_name, trip.away_zone)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
+        with speaking_to(coach):
+            text = words.coach_told_arrived(person.first_name, trip.away_zone)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
 
 
 def _newest(session: Session, event_id: int) -> int | None:

@@ -9,7 +9,7 @@ from bot.messages import coach as words
 from bot.messages import coach_second as second_words
 from bot.outbox import say
 from bot.service.alerts import coach_gone, second_contact
-from bot.service.people import athletes_of, get_person, profile_of, record
+from bot.service.people import athletes_of, get_person, profile_of, record, speaking_to
 from bot.service.rights import given_to
 from bot.store.people import AthleteStatus, Person
 
@@ -28,19 +28,23 @@ def became_unreachable(session: Session, person: Person, context: Context) -> No
     ):
         record(session, profile.person_id, "unreachable", context, by=None)
         coach = get_person(session, profile.coach_id)
-        text = words.athlete_unreachable(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.athlete_unreachable(person.first_name)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     coaches = select(Person).where(Person.second_contact_id == person.id)
     for coach in session.exec(coaches.order_by(col(Person.id))).all():
-        text = words.contact_unreachable(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = words.contact_unreachable(person.first_name)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     for coach_id in dict.fromkeys(row.coach_id for row in given_to(session, person)):
         coach = get_person(session, coach_id)
-        text = second_words.unreachable(person.first_name)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        with speaking_to(coach):
+            text = second_words.unreachable(person.first_name)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now)
     if person.is_coach:
         contact = second_contact(session, person)
         if contact is not None and athletes_of(session, person):
-            text = words.coach_unreachable(person.first_name)
-            say(session, chat_id=contact.chat_id, text=text, now=context.now)
+            with speaking_to(contact):
+                text = words.coach_unreachable(person.first_name)
+                say(session, chat_id=contact.chat_id, text=text, now=context.now)
         coach_gone(session, person, context)

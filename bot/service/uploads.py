@@ -13,7 +13,7 @@ from bot.messages import sheets as sheet_words
 from bot.outbox import say
 from bot.service import photos, sheets
 from bot.service.fetching import order
-from bot.service.people import get_person, profile_of
+from bot.service.people import get_person, profile_of, speaking_to
 from bot.service.rights import given_to
 from bot.sheets.opening import MOST_BYTES as MOST_SHEET_BYTES
 from bot.store.desk import Rights
@@ -53,10 +53,11 @@ def unpack(row: FetchRow, content: bytes, context: Context) -> object:
 def fetched(session: Session, row: FetchRow, outcome: object, context: Context) -> None:
     """What follows from it, in one; `outcome` None: it could not be had."""
     person = get_person(session, row.person_id)
-    if row.kind == photos.PHOTO:
-        photos.photo_came(session, person, row, outcome, context)
-    else:
-        sheets.sheet_came(session, person, outcome, context)
+    with speaking_to(person):
+        if row.kind == photos.PHOTO:
+            photos.photo_came(session, person, row, outcome, context)
+        else:
+            sheets.sheet_came(session, person, outcome, context)
 
 
 def _coaches(session: Session, person: Person) -> bool:

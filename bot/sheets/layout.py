@@ -11,6 +11,8 @@ Days out    Day         Carbs (g)  Protein (g)  ...
 Limit                   Value   Unit
 Carb floor a day        85      g
 ...
+
+The words at the edges are in the reader's language; a sheet is read in any that there is.
 """
 
 from __future__ import annotations
@@ -18,18 +20,15 @@ from __future__ import annotations
 import re
 from dataclasses import dataclass
 
-from bot.messages.coach_plan import FIELDS
-from engine.limits import LIMIT_KEYS, Limits
+from bot.languages import mark
+from engine.limits import Limits
 from engine.plan import PeakPlan
 
 SHEET_NAME = "Plan"
-PLAN_OF, EVENT, VERSION = "Plan of", "Event", "Version"
-DAYS_OUT, DAY = "Days out", "Day"
-LIMIT, VALUE, UNIT = "Limit", "Value", "Unit"
-
-#: Heading of each number of a day, by its key in the plan.
-HEADINGS = {key: f"{label} ({unit})" if unit else label for key, (label, unit) in FIELDS.items()}
-LIMIT_LABELS = {key: label[0].upper() + label[1:] for key, (_, label) in LIMIT_KEYS.items()}
+# Written in the reader's language, and read in any.
+PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
+DAYS_OUT, DAY = mark("Days out"), mark("Day")
+LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
 FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")

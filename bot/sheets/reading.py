@@ -7,10 +7,15 @@ that is wrong, by cell.
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import partial
 
 from bot.flows.coach_plan import LONGEST_TRAINING, MOST
+from bot.languages import in_each, tr
+from bot.messages import sheets as words
+from bot.messages.coach_plan import FIELDS
+from bot.messages.training import as_drafted
 from bot.sheets import layout as at
 from bot.sheets.grid import Cell, Content, Grid, name_of
 from bot.sheets.opening import MOST_COLUMNS, SheetRefused
@@ -81,27 +86,31 @@ def _version(grid: Grid) -> at.Version | None:
 
 
 def _row_of(grid: Grid, label: str, most: int | None = None) -> int | None:
-    """The first row whose first cell says this."""
+    """The first row whose first cell says this, in whatever language."""
     rows = range(1, min(len(grid.rows), most or len(grid.rows)) + 1)
-    return next((row for row in rows if grid.cell(row, 1).label == label.casefold()), None)
+    wanted = _written(lambda: tr(label))
+    return next((row for row in rows if grid.cell(row, 1).label in wanted), None)
+
+
+def _written(say: Callable[[], str]) -> set[str]:
+    """How a heading is compared, in each language that it may be written in."""
+    return {" ".join(text.split()).casefold() for text in in_each(say)}
 
 
 def _columns(grid: Grid, head: int, found: list[Wrong]) -> dict[str, int]:
     """The column of each number of a day, by its heading; other columns are the coach's own."""
-    wanted = {heading.casefold(): key for key, heading in at.HEADINGS.items()}
+    wanted = {text: key for key in FIELDS for text in _written(partial(words.heading, key))}
     columns: dict[str, int] = {}
     for column in range(1, MOST_COLUMNS + 1):
         key = wanted.get(grid.cell(head, column).label)
         if key is None:
             continue
         if key in columns:
-            found.append(
-                Wrong(name_of(head, column), "heading-twice", {"heading": at.HEADINGS[key]})
-            )
+            found.append(Wrong(name_of(head, column), "heading-twice", {"heading": key}))
         columns[key] = column
     found += [
-        Wrong(name_of(head, 1), "no-heading", {"heading": heading})
-        for key, heading in at.HEADINGS.items()
+        Wrong(name_of(head, 1), "no-heading", {"heading": key})
+        for key in FIELDS
         if key not in columns
     ]
     return columns
@@ -167,12 +176,12 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
 
 
 def _training(cell: Cell, where: str, found: list[Wrong]) -> str:
-    words = " ".join(cell.text.split())
-    if words[:1] == "'" and words[1:2] in at.FORMULA_SIGNS:
-        words = words[1:]  # how a sheet says that this is text and no formula
-    if len(words) > LONGEST_TRAINING:
+    said = " ".join(cell.text.split())
+    if said[:1] == "'" and said[1:2] in at.FORMULA_SIGNS:
+        said = said[1:]  # how a sheet says that this is text and no formula
+    if len(said) > LONGEST_TRAINING:
         found.append(Wrong(where, "training-too-long", {"most": LONGEST_TRAINING}))
-    return words
+    return as_drafted(said)
 
 
 def _amount(cell: Cell, key: str) -> float | int:
@@ -207,7 +216,9 @@ def _bounds(
     head = _row_of(grid, at.LIMIT)
     if head is None:
         return {}
-    wanted = {label.casefold(): key for key, label in at.LIMIT_LABELS.items()}
+    wanted = {
+        text: key for key in LIMIT_KEYS for text in _written(partial(words.limit_heading, key))
+    }
     bounds: dict[str, float] = {}
     row = head + 1
     while row <= len(grid.rows) and grid.cell(row, 1).content is not Content.EMPTY:
@@ -230,7 +241,7 @@ def _bounds(
             cells[None, key] = where
         row += 1
     found += [
-        Wrong(name_of(head, 1), "no-limit", {"label": at.LIMIT_LABELS[key]})
+        Wrong(name_of(head, 1), "no-limit", {"limit": key})
         for key in LIMIT_KEYS
         if (None, key) not in cells
     ]

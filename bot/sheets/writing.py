@@ -14,8 +14,13 @@ from openpyxl.cell.cell import Cell
 from openpyxl.styles import Font
 from openpyxl.worksheet.worksheet import Worksheet
 
+from bot.languages import tr
+from bot.messages import sheets as words
+from bot.messages.coach_plan import FIELDS
+from bot.messages.training import training_words
 from bot.sheets import layout as at
 from engine.limits import LIMIT_KEYS
+from engine.plan import DayTarget
 
 FORMATS = ("xlsx", "csv")
 _WIDTHS = {"A": 30, "B": 14, "I": 30}
@@ -28,27 +33,31 @@ def write(sheet: at.PlanSheet, form: str) -> bytes:
 
 def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
     rows: list[list[float | int | str]] = [
-        [at.PLAN_OF, sheet.name],
-        [at.EVENT, sheet.event],
-        [at.VERSION, str(sheet.version)],
+        [tr(at.PLAN_OF), sheet.name],
+        [tr(at.EVENT), sheet.event],
+        [tr(at.VERSION), str(sheet.version)],
         [],
-        [at.DAYS_OUT, at.DAY, *at.HEADINGS.values()],
+        [tr(at.DAYS_OUT), tr(at.DAY), *(words.heading(key) for key in FIELDS)],
     ]
     rows += [
         [
             target.days_out,
             sheet.days[target.days_out],
-            *(at.shown(getattr(target, key)) for key in at.HEADINGS),
+            *(_shown(target, key) for key in FIELDS),
         ]
         for target in sheet.plan
     ]
     if sheet.limits is not None:
-        rows += [[], [at.LIMIT, at.VALUE, at.UNIT]]
+        rows += [[], [tr(at.LIMIT), tr(at.VALUE), tr(at.UNIT)]]
         rows += [
-            [label, at.shown(getattr(sheet.limits, key)), LIMIT_KEYS[key].unit]
-            for key, label in at.LIMIT_LABELS.items()
+            [words.limit_heading(key), at.shown(getattr(sheet.limits, key)), limit.unit]
+            for key, limit in LIMIT_KEYS.items()
         ]
     return rows
+
+
+def _shown(target: DayTarget, key: str) -> float | int | str:
+    return training_words(target.training) if key == "training" else at.shown(getattr(target, key))
 
 
 def _xlsx(sheet: at.PlanSheet) -> bytes:
@@ -61,7 +70,9 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
             cell = page.cell(number, column)
             assert isinstance(cell, Cell)
             _put(cell, value)
-            if row[0] in (at.DAYS_OUT, at.LIMIT) or (column == 1 and isinstance(value, str)):
+            if row[0] in (tr(at.DAYS_OUT), tr(at.LIMIT)) or (
+                column == 1 and isinstance(value, str)
+            ):
                 cell.font = Font(bold=True)
     for letter, width in _WIDTHS.items():
         page.column_dimensions[letter].width = width

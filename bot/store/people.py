@@ -21,7 +21,8 @@ class Person(SQLModel, table=True):
     telegram_user_id: int = Field(sa_type=BigInteger, unique=True)
     chat_id: int = Field(sa_type=BigInteger, unique=True)
     first_name: str
-    language: str | None = None
+    language: str | None = None  # as Telegram gives it, such as "de-AT"
+    chosen_language: str | None = None  # one of ours, where they have said which
     reachable: bool = True
     is_coach: bool = False
     # Where alerts go when this coach does not answer; and where advisories may wait until.

@@ -15,7 +15,10 @@ from .flag import Flag, Level
 
 _NOTHING_REPORTED = re.compile(
     r"(?:none|no|nope|nothing|n/?a|nil|-|all fine|fine|ok|okay|good|all good|"
-    r"(?:no|nothing)(?: new| other)? (?:symptoms?|complaints?|issues?|problems?|to report))?[.! ]*"
+    r"(?:no|nothing)(?: new| other)? (?:symptoms?|complaints?|issues?|problems?|to report)|"
+    r"keine?|nichts?|nein|ne|nö|alles (?:gut|ok|okay|bestens|fein|prima|super)|gut|passt(?: alles)?|"
+    r"(?:keine|nichts)(?: neuen?| neues| anderen?| weiteren?)? ?"
+    r"(?:symptome|beschwerden|probleme|auffälligkeiten|auffaelligkeiten|zu berichten|zu melden))?[.! ]*"
 )
 _SOURCES: dict[Symptom, tuple[Source, ...]] = {
     Symptom.CONFUSION: (evidence.HEW_BUTLER_2015,),

@@ -1,10 +1,11 @@
 """Complaints read out of free text, as stable ids.
 
-English only. A doubtful find is reported as such: the chat asks one question, and until it is
+English and German. A doubtful find is reported as such: the chat asks one question, and until it is
 answered the find counts.
 """
 
+from .finding import Hit, Screening
 from .names import WARNINGS, Symptom
-from .screening import Hit, Screening, from_report, screen
+from .screening import from_report, screen
 
 __all__ = ["WARNINGS", "Hit", "Screening", "Symptom", "from_report", "screen"]

@@ -23,6 +23,7 @@ _NOT = word_set(
     """
     no not never without none zero nor neither denies denied didn't don't doesn't haven't hasn't
     hadn't wasn't isn't aren't weren't ain't nothing nil
+    kein keine keinen keinem keiner keinerlei nicht nie ohne weder
     """
 )
 # Finds that begin with a word of denial are complaints in themselves: "no sleep", "can't breathe".
@@ -56,7 +57,9 @@ _AFTER_STILL_THERE = re.compile(
 _AFTER_IN_DOUBT = re.compile(
     r"(?: [\w']+){0,2} (?:before|until|till|anymore|any more|any longer|yet|as (?:much|bad))"
 )
-_AFTER_DENIED = re.compile(r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0)(?= ,|$)")
+_AFTER_DENIED = re.compile(
+    r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)"
+)
 _TWICE_DENIED = re.compile(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
 _SUPPOSED = re.compile(
     r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "
@@ -70,7 +73,7 @@ _SUPPOSED = re.compile(
 
 
 _DRUG_DENIED = re.compile(
-    r"\b(?:no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
+    r"\b(?:keine?n?|keinerlei|nie|ohne|weder|no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
     r"(?: (?:i|ever|even|be|been|on|any|take|takes|taking|taken|took|use|uses|using|used|touch|"
     r"touched|need|want|had|have|doing|do|of|or|and|other|such|tried|try)|"
     r" [\w']+(?: [\w']+)? (?:or|nor)){0,5} $"

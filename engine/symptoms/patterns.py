@@ -9,7 +9,9 @@ ones name the complaint; the doubtful ones lead to one question.
 from __future__ import annotations
 
 import re
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass
+from itertools import groupby
 
 from .names import Symptom
 
@@ -28,7 +30,7 @@ class Phrase:
     """Whether words of denial are part of the complaint itself, as in "legs won't move"."""
 
 
-_DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>")
+_DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b")
 _W = r"[\w']+"
 
 
@@ -36,12 +38,14 @@ def _gap(most: int) -> str:
     return rf"(?: {_W}){{0,{most}}} "
 
 
-def _compile(pattern: str) -> re.Pattern[str]:
+def _compile(
+    pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]
+) -> re.Pattern[str]:
+    for name, words in groups.items():
+        pattern = pattern.replace(f"<{name}>", words)
     for most in range(1, 7):
         pattern = pattern.replace(f"<{most}>", _gap(most))
-    for name, words in _GROUPS.items():
-        pattern = pattern.replace(f"<{name}>", words)
-    return re.compile(rf"\b(?:{pattern})\b")
+    return re.compile(rf"\b(?:{fold(pattern)})\b")
 
 
 _GROUPS = {
@@ -59,17 +63,27 @@ _GROUPS = {
 _WHOLE_WORD = re.compile(r"(?<![a-z\\])[a-z]{8,}(?![a-z\\(?*+\[])")
 
 
-def table(symptom: Symptom, cues: str, *, sure: str = "", doubtful: str = "") -> list[Phrase]:
-    """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones."""
+def table(
+    symptom: Symptom,
+    cues: str,
+    *,
+    sure: str = "",
+    doubtful: str = "",
+    groups: Mapping[str, str] = _GROUPS,
+    fold: Callable[[str], str] = str,
+) -> list[Phrase]:
+    """The phrases of one symptom, a pattern a line: the sure ones, then the doubtful ones.
+
+    `groups` are those of the language; `fold` writes a pattern as the words of a clause are written.
+    """
     return [
-        _phrase(symptom, cues, line.strip(), certain)
+        _phrase(symptom, fold(cues), line.strip(), _compile(line.strip(), groups, fold), certain)
         for certain, block in ((True, sure), (False, doubtful))
         for line in block.strip().splitlines()
     ]
 
 
-def _phrase(symptom: Symptom, cues: str, line: str, sure: bool) -> Phrase:
-    pattern = _compile(line)
+def _phrase(symptom: Symptom, cues: str, line: str, pattern: re.Pattern[str], sure: bool) -> Phrase:
     return Phrase(
         symptom=symptom,
         sure=sure,
@@ -78,3 +92,12 @@ def _phrase(symptom: Symptom, cues: str, line: str, sure: bool) -> Phrase:
         words=frozenset(_WHOLE_WORD.findall(pattern.pattern)),
         denies=_DENIAL.search(line) is not None,
     )
+
+
+#: Phrases under the stems of which one must be in the text at all.
+PhrasesByCues = tuple[tuple[tuple[str, ...], tuple[Phrase, ...]], ...]
+
+
+def by_cues(phrases: Iterable[Phrase]) -> PhrasesByCues:
+    """The phrases in their order, those of one table together, for their cues to be looked for once."""
+    return tuple((cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues))

@@ -1,55 +1,21 @@
-"""Free text in, complaints and named drugs out."""
+"""Free text in, complaints and named drugs out; in English and German, whichever somebody writes."""
 
 from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .figures import EVERYDAY, FIGURES
-from .names import WARNINGS, Symptom
+from .finding import Heard, Hit, Screening, Tongue
+from .german import GERMAN
+from .names import Symptom
 from .negation import Said, Span, drug_denied, said, supposed
 from .other_phrases import OTHER_PHRASES
-from .patterns import Phrase
+from .patterns import Phrase, by_cues
 from .spelling import Corrector, clauses
 from .warning_phrases import WARNING_PHRASES
 from .words import word_set
-
-
-@dataclass(frozen=True, slots=True)
-class Hit:
-    """One complaint found. Where not `sure`, ask; until answered it counts."""
-
-    symptom: Symptom
-    sure: bool
-    words: str
-
-
-@dataclass(frozen=True, slots=True)
-class Screening:
-    """What a text holds. `denied` lists complaints said not to be there."""
-
-    hits: tuple[Hit, ...] = ()
-    denied: tuple[Symptom, ...] = ()
-    drug_words: tuple[str, ...] = ()
-
-    @property
-    def drug(self) -> bool:
-        return bool(self.drug_words)
-
-    @property
-    def symptoms(self) -> frozenset[Symptom]:
-        return frozenset(hit.symptom for hit in self.hits)
-
-    @property
-    def warnings(self) -> tuple[Hit, ...]:
-        return tuple(hit for hit in self.hits if hit.symptom in WARNINGS)
-
-    @property
-    def doubtful(self) -> tuple[Hit, ...]:
-        return tuple(hit for hit in self.hits if not hit.sure)
-
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""
@@ -77,31 +43,70 @@ _TAKEN_BACK = re.compile(
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
 
 
+def _drugs(clause: str) -> list[str]:
+    return [clause[a:b] for a, b in drug_spans(clause) if not drug_denied(clause, (a, b))]
+
+
+ENGLISH = Tongue(
+    phrases=by_cues(_PHRASES),
+    figures=FIGURES,
+    everyday=EVERYDAY,
+    clauses=lambda text: clauses(text, _CORRECTOR),
+    said=said,
+    supposed=supposed,
+    taken_back=_TAKEN_BACK,
+    no=_NO,
+    drugs=_drugs,
+)
+
+
 def screen(text: str) -> Screening:
-    """Read English free text for complaints and drugs; never raises, in time linear in the text."""
+    """Read free text for complaints and drugs; never raises, in time linear in the text.
+
+    Both languages are looked for whatever the chat's is, since people mix them. What one finds and
+    the other takes for denied in the same breath is in doubt.
+    """
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     drugs: list[str] = []
-    parts = clauses(text, _CORRECTOR)
-    for index, (clause, mark) in enumerate(parts):
-        if not clause:
-            continue
-        asked = mark in {":", "?", "-", "="} and index + 1 < len(parts)
-        # "no chest pain yesterday but today I do"
-        turned = index + 1 < len(parts) and _TAKEN_BACK.match(parts[index + 1][0]) is not None
-        answered_no = asked and _is_no(parts[index + 1][0])
-        for phrase, span, verdict in _judged(clause, found):
-            if (verdict is Said.NO and not turned) or (answered_no and span[1] == len(clause)):
-                denied.add(phrase.symptom)
-            else:
-                sure = verdict is Said.YES and phrase.sure
-                _keep(found, Hit(phrase.symptom, sure, clause[span[0] : span[1]]))
-        drugs += _drugs(clause)
+    for english, german in zip(_heard(text, ENGLISH), _heard(text, GERMAN), strict=True):
+        contested = english.denied & german.found.keys() | german.denied & english.found.keys()
+        for hit in (*english.found.values(), *german.found.values()):
+            sure = hit.sure and hit.symptom not in contested
+            _keep(found, Hit(hit.symptom, sure, hit.words))
+        denied |= english.denied | german.denied
+        drugs += (*english.drugs, *german.drugs)
     return Screening(
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
     )
+
+
+def _heard(text: str, tongue: Tongue) -> Iterator[Heard]:
+    """What each clause says to somebody who knows this one language."""
+    parts = tongue.clauses(text)
+    sure: dict[Symptom, Hit] = {}
+    for index, (clause, mark) in enumerate(parts):
+        heard = Heard()
+        asked = mark in {":", "?", "-", "="} and index + 1 < len(parts)
+        # "no chest pain yesterday but today I do"
+        turned = index + 1 < len(parts) and tongue.taken_back.match(parts[index + 1][0]) is not None
+        answered_no = asked and _is_no(parts[index + 1][0], tongue)
+        for phrase, span, verdict in _judged(clause, sure, tongue):
+            if (verdict is Said.NO and not turned) or (answered_no and span[1] == len(clause)):
+                heard.denied.add(phrase.symptom)
+            else:
+                hit = Hit(
+                    phrase.symptom,
+                    verdict is Said.YES and phrase.sure,
+                    clause[span[0] : span[1]],
+                )
+                _keep(heard.found, hit)
+                if hit.sure:
+                    sure[hit.symptom] = hit
+        heard.drugs += tongue.drugs(clause)
+        yield heard
 
 
 def from_report(word: str) -> Symptom | None:
@@ -114,25 +119,31 @@ def from_report(word: str) -> Symptom | None:
     return ranked[0].symptom if ranked else None
 
 
-def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase, Span, Said]]:
+def _judged(
+    clause: str, found: Mapping[Symptom, Hit], tongue: Tongue
+) -> Iterator[tuple[Phrase, Span, Said]]:
     """Every find of the clause with its verdict; what is sure already is not looked for again."""
+    if not clause:
+        return
     plain = clause
-    for figure in FIGURES:
+    for figure in tongue.figures:
         plain = figure.sub(lambda match: "_" * len(match[0]), plain)
-    settled = {symptom for symptom, hit in found.items() if hit.sure}
+    settled = set(found)
     finds = [
         (phrase, match.span())
-        for phrase in _PHRASES
-        if phrase.symptom not in settled and any(cue in plain for cue in phrase.cues)
+        for cues, phrases in tongue.phrases
+        if any(cue in plain for cue in cues)
+        for phrase in phrases
+        if phrase.symptom not in settled
         for match in phrase.pattern.finditer(plain)
     ]
     spans = sorted({span for _, span in finds})
-    doubtful = supposed(plain)
-    everyday = {symptom for symptom, words in EVERYDAY.items() if words.search(plain)}
+    doubtful = tongue.supposed(plain)
+    everyday = {symptom for symptom, words in tongue.everyday.items() if words.search(plain)}
     for phrase, span in finds:
         if phrase.symptom in settled:
             continue
-        verdict = said(plain, span, spans, denies=phrase.denies)
+        verdict = tongue.said(plain, span, spans, denies=phrase.denies)
         if verdict is Said.YES and (doubtful or phrase.symptom in everyday):
             verdict = Said.DOUBT
         elif verdict is Said.YES and phrase.sure:
@@ -140,17 +151,13 @@ def _judged(clause: str, found: Mapping[Symptom, Hit]) -> Iterator[tuple[Phrase,
         yield phrase, span, verdict
 
 
-def _is_no(answer: str) -> bool:
+def _is_no(answer: str, tongue: Tongue) -> bool:
     """Whether this is a plain "no", and not one that goes on, as in "no sleep"."""
     words = answer.split(" ", 2)
-    return words[0] in _NO and (len(words) == 1 or words[1] == ",")
+    return words[0] in tongue.no and (len(words) == 1 or words[1] == ",")
 
 
 def _keep(found: dict[Symptom, Hit], hit: Hit) -> None:
     before = found.get(hit.symptom)
     if before is None or (hit.sure and not before.sure):
         found[hit.symptom] = hit
-
-
-def _drugs(clause: str) -> list[str]:
-    return [clause[a:b] for a, b in drug_spans(clause) if not drug_denied(clause, (a, b))]

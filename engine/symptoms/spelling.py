@@ -4,7 +4,8 @@ from __future__ import annotations
 
 import re
 import unicodedata
-from collections.abc import Iterable, Iterator
+from collections.abc import Collection, Iterable, Iterator, Mapping
+from typing import Protocol
 
 from engine.units.reading import plain
 
@@ -105,6 +106,12 @@ _LEFT_ALONE = word_set("""
 """)
 
 
+class Correcting(Protocol):
+    """What puts a word right, or gives it back."""
+
+    def correct(self, word: str) -> str: ...
+
+
 class Corrector:
     """Puts words within a slip or two of the vocabulary right: one up to nine letters, two from
     ten on. Of four letters, only one left out is thought of. The first letter is trusted, unless
@@ -114,8 +121,21 @@ class Corrector:
     lookup per letter and not a comparison per word known.
     """
 
-    def __init__(self, vocabulary: Iterable[str], also: Iterable[str] = ()) -> None:
-        """Words of `also` are meant only where none of the `vocabulary` is as near."""
+    def __init__(
+        self,
+        vocabulary: Iterable[str],
+        also: Iterable[str] = (),
+        *,
+        variants: Mapping[str, str] = _VARIANTS,
+        beginnings: Mapping[str, str] = _BEGINNINGS,
+        left_alone: Collection[str] = _LEFT_ALONE,
+    ) -> None:
+        """Words of `also` are meant only where none of the `vocabulary` is as near.
+
+        `variants` and `beginnings` are words that people misspell in ways of their own,
+        `left_alone` sound ones that only look like a misspelt one.
+        """
+        self._variants, self._beginnings, self._left_alone = variants, beginnings, left_alone
         self._first = frozenset(word for word in vocabulary if len(word) >= 5)
         self._words = self._first.union(also)
         self._by_remains: dict[str, list[str]] = {}
@@ -125,21 +145,21 @@ class Corrector:
 
     def correct(self, word: str) -> str:
         """The word of the vocabulary that was meant, or the word itself."""
-        if (variant := _VARIANTS.get(word)) is not None:
+        if (variant := self._variants.get(word)) is not None:
             return variant
-        if len(word) < 4 or word in self._words or word in _LEFT_ALONE:
+        if len(word) < 4 or word in self._words or word in self._left_alone:
             return word
         if word.endswith("'s"):
             return self.correct(word[:-2]) + "'s"
-        for beginning, meant in _BEGINNINGS.items():
+        for beginning, meant in self._beginnings.items():
             if word.startswith(beginning):
                 return meant
         for calm in (
             re.sub(r"([a-z])\1{2,}", r"\1\1", word),
             re.sub(r"([a-z])\1{2,}", r"\1", word),
         ):
-            if calm in self._words or calm in _VARIANTS:
-                return _VARIANTS.get(calm, calm)
+            if calm in self._words or calm in self._variants:
+                return self._variants.get(calm, calm)
         return self._nearest(calm) or word
 
     def _nearest(self, word: str) -> str | None:
@@ -189,7 +209,10 @@ def _distance(a: str, b: str) -> int:
 
 
 _CLAUSE_ENDS = frozenset(".!?;:()[]|\n-+=•*")
-_TURNS = frozenset({"but", "however", "though", "although", "except", "besides", "yet"})
+_TURNS = word_set("""
+    but however though although except besides yet
+    aber jedoch allerdings obwohl sondern trotzdem dafur
+""")
 
 
 # "heat" and "hear" are words of their own, save before what only a heart does
@@ -199,9 +222,9 @@ _HEART_MEANT = re.compile(
 )
 
 
-def clauses(text: str, corrector: Corrector) -> list[tuple[str, str]]:
+def clauses(text: str, corrector: Correcting) -> list[tuple[str, str]]:
     """Clauses as (words joined by single spaces, the mark that ended it); commas are kept."""
-    folded = unicodedata.normalize("NFKD", plain(text.translate(_PICTURES)))
+    folded = unicodedata.normalize("NFKD", plain(text.translate(_PICTURES)).replace("ß", "ss"))
     folded = "".join(c for c in folded if not unicodedata.combining(c)).replace("\n", " . ")
     folded = folded.replace("œ", "oe").replace("æ", "ae").replace("w/o", "without")
     folded = re.sub(r"(?<=[a-z])-(?=[a-z])", " ", folded)

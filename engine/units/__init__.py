@@ -7,9 +7,11 @@ from .amounts import parse_grams, parse_height, parse_number, parse_score
 from .refusal import Refusal, RefusalCode
 from .volume import Volume, VolumeUnit, parse_volume, show_volume
 from .weight import Weight, WeightUnit, parse_weight, show_weight
-from .when import parse_clock, parse_day
+from .when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day
 
 __all__ = [
+    "ENGLISH_CALENDAR",
+    "CalendarWords",
     "Refusal",
     "RefusalCode",
     "Volume",

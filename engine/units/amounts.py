@@ -10,10 +10,10 @@ from .reading import NUMBER, decimal, one_answer, refuse_negative, spelt_out, wh
 from .refusal import Refusal, RefusalCode
 
 _GRAMS = re.compile(
-    rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|grams?|gr|g)?"
-    r"(?: (?:of )?(?:carbs?|carbohydrates?))?"
+    rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|gramm|grams?|gr|g)?"
+    r"(?: (?:of )?(?:carbs?|carbohydrates?|kh|kohlenhydrate))?"
 )
-_SCORE = re.compile(rf"\+?({NUMBER})(?: ?(?:/|of|out of) ?({NUMBER}))?")
+_SCORE = re.compile(rf"\+?({NUMBER})(?: ?(?:/|of|out of|von) ?({NUMBER}))?")
 _BARE = re.compile(rf"\+?({NUMBER})")
 _METRES = re.compile(rf"({NUMBER}) ?(?:met(?:re|er)s?|m)")
 _METRES_AND = re.compile(r"(\d) ?m ?(\d\d)")

@@ -57,7 +57,7 @@ _VOLUME = re.compile(
     rf"(?P<metric>{_METRIC_WORDS})"
     rf"|(?:(?P<whose1>{_WHOSE}) )?(?:(?P<ounce>{_OUNCE_WORDS})|(?P<larger>{_LARGER_WORDS}))\.?"
     rf"(?: ?\(?(?P<whose2>{_WHOSE})\)?)?"
-    r")?(?: of water| water)?"
+    r")?(?: of water| water| wasser)?"
 )
 # a bare number below these is surely meant in litres, whatever the setting says
 _LEAST_BARE = {VolumeUnit.ML: 100.0, VolumeUnit.FLOZ_US: 15.0, VolumeUnit.FLOZ_IMP: 15.0}

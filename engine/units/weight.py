@@ -26,7 +26,7 @@ class Weight:
     unit: WeightUnit
 
 
-KG_WORDS = r"(?:kilograms?|kilogrammes?|kilos?|kgs?)"
+KG_WORDS = r"(?:kilograms?|kilogramm|kilogrammes?|kilos?|kgs?)"
 LB_WORDS = r"(?:pounds?|lbs?|#)"
 ST_WORDS = r"(?:stones?|sts?)"
 _LABEL = r"(?:(?:my |morning )?(?:body ?)?(?:weight|mass|bw)(?: is| was)? ?[:=]? ?)?"

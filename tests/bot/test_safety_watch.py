@@ -25,6 +25,7 @@ def alerts(team: Team) -> list[AlertRow]:
         ("i have chest pain", "chest-pain"),
         ("can't lift my arms, legs feel paralysed", "limb-weakness"),
         ("threw up five times since midnight", "repeated-vomiting"),
+        ("Ich bin heute Morgen in der Küche ohnmächtig geworden", "fainting"),
     ],
 )
 def test_a_warning_in_free_text_stops_the_athlete_and_fetches_the_coach_at_once(
@@ -70,6 +71,8 @@ def test_a_warning_told_in_the_check_in_escalates_and_sends_no_target(
 def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.athlete.writes("no dizziness, no chest pain, no palpitations, all good")
+    assert alerts(team) == [] and team.coach.hears() == []
+    team.athlete.writes("kein Schwindel, keine Brustschmerzen, alles gut")
     assert alerts(team) == [] and team.coach.hears() == []
 
 

@@ -122,6 +122,20 @@ def test_csv_and_xlsx_say_the_same(team: Team) -> None:
         assert rows[number] == shown[: len(rows[number])]
 
 
+def test_a_german_coachs_sheet_is_in_german_and_comes_back_with_nothing_changed(
+    ours: None, team: Team
+) -> None:
+    team.coach.language = "de"
+    team.coach.presses(f"c:sheet:{team.athlete_id}:xlsx")
+    content = files_for(team.coach, "sendDocument")[-1][1][0].content
+    _, page = page_of(content)
+    assert [cell.value for cell in page[5]][:3] == ["Tage vorher", "Tag", "Kohlenhydrate (g)"]
+    assert page["I12"].value == "Ruhe, nur Posing"
+    assert page["A16"].value == "Untergrenze Kohlenhydrate pro Tag"
+    assert "nichts darin ist anders" in sends_back(team, content)
+    assert "Kohlenhydrate: 185 g → 190 g" in sends_back(team, with_cells(content, C6=190))
+
+
 @pytest.mark.parametrize("words", ["=HYPERLINK(x)", "+cmd", "-2+3", "@SUM(A1)"])
 def test_words_that_a_spreadsheet_would_compute_go_out_and_come_back_as_text(
     team: Team, words: str

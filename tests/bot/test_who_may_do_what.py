@@ -71,7 +71,7 @@ MAY_SEND: dict[str, set[str]] = {
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
     "templates": COACHING, "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
-    "help": KNOWN, "start": KNOWN,
+    "help": KNOWN, "start": KNOWN, "language": KNOWN,
 }  # fmt: skip
 
 # A button of each kind about Mira, her alert or decision; what it becomes for one that is not
@@ -84,6 +84,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
     "reply": ("reply:coach", None, ATHLETES),
+    "lang": ("lang:en", None, KNOWN),
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "gone": ("gone:no", None, ATHLETES),

@@ -17,9 +17,11 @@ from sqlmodel import Session, col, select
 from bot import agenda
 from bot.context import Context
 from bot.incoming import Incoming, Kind, SentFile
+from bot.languages import ENGLISH
 from bot.service.doors import USE_CASES
 from bot.store.db import transaction
 from bot.store.traffic import AgendaRow, OutboxRow
+from tests.support.foreign import FOREIGN
 
 
 @dataclass(frozen=True)
@@ -85,6 +87,11 @@ class Someone:
     user_id: int
     name: str
     message_ids: int = 0
+    language: str = ""  # as their Telegram is set
+
+    def __post_init__(self) -> None:
+        # Two languages in every test, so that what is written for the wrong reader is noticed.
+        self.language = self.language or (FOREIGN if self.user_id % 2 else ENGLISH)
 
     def writes(
         self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None
@@ -125,7 +132,7 @@ class Someone:
                 private=True,
                 user_id=self.user_id,
                 first_name=self.name,
-                language="en",
+                language=self.language,
                 kind=kind,
                 text=text,
                 message_id=message_id,

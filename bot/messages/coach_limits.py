@@ -1,0 +1,99 @@
+"""What a coach reads while setting limits."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from bot.languages import tr
+from bot.messages import coach_figures as figures
+from bot.messages.names import LIMITS, cited
+from engine.limits import LIMIT_KEYS
+
+
+def limits_view(name: str, lines: Sequence[str], *, are_set: bool, own: bool) -> str:
+    if are_set:
+        head = (
+            tr("Your limits. Nothing goes out past them:")
+            if own
+            else tr("{name}'s limits. Nothing goes out past them:", name=figures.capital(name))
+        )
+    else:
+        head = (
+            tr("Limits I would suggest around your plan. They hold once you have set them:")
+            if own
+            else tr(
+                "Limits I would suggest around {name}'s plan. They hold once you have set them:",
+                name=name,
+            )
+        )
+    return "\n\n".join([head, "\n".join(lines), tr("Tap one to change it.")])
+
+
+def limit_line(key: str, value: float, volume_unit: str) -> str:
+    label = figures.capital(figures.limit_label(key))
+    return f"{label}: {figures.limit(key, value, volume_unit)}"
+
+
+def limit_button(key: str) -> str:
+    return tr(LIMITS[key])
+
+
+def use_limits_button() -> str:
+    return tr("Set these limits")
+
+
+def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str) -> str:
+    if LIMIT_KEYS[key].unit == "g":
+        low, high = math.ceil(low), math.floor(high)  # what is offered has to be taken
+    return tr(
+        "{label}: {value} now. Send the new figure, from {low} to {high}.",
+        label=figures.capital(figures.limit_label(key)),
+        value=figures.limit(key, value, volume_unit),
+        low=figures.limit(key, low, volume_unit),
+        high=figures.limit(key, high, volume_unit),
+    )
+
+
+def outside_guard_rail(
+    key: str, value: float, bound: float, citation: str, volume_unit: str
+) -> str:
+    if value > bound:
+        return tr(
+            "{value} is past what can be set for this body mass: {bound} is the most. Where "
+            "that comes from: {citation}.",
+            value=figures.limit(key, value, volume_unit),
+            bound=figures.limit(key, bound, volume_unit),
+            citation=cited(citation),
+        )
+    return tr(
+        "{value} is past what can be set for this body mass: {bound} is the least. Where "
+        "that comes from: {citation}.",
+        value=figures.limit(key, value, volume_unit),
+        bound=figures.limit(key, bound, volume_unit),
+        citation=cited(citation),
+    )
+
+
+def limits_contradict(key: str, volume_unit: str, floor: float, ceiling: float) -> str:
+    if key.startswith("water"):
+        return tr(
+            "Then the water floor ({floor}) would be over the water ceiling ({ceiling}). "
+            "Nothing was changed.",
+            floor=figures.limit("water_floor_l", floor, volume_unit),
+            ceiling=figures.limit("water_floor_l", ceiling, volume_unit),
+        )
+    return tr(
+        "Then the carb floor ({floor}) would be over the carb ceiling ({ceiling}). "
+        "Nothing was changed.",
+        floor=figures.limit("carb_floor_g", floor, volume_unit),
+        ceiling=figures.limit("carb_floor_g", ceiling, volume_unit),
+    )
+
+
+def limits_set() -> str:
+    return tr("The limits are set.")
+
+
+def limit_changed(line: str) -> str:
+    return tr("Changed. {line}.", line=line)

@@ -1,0 +1,228 @@
+"""What an athlete reads about the day's food: the menu, what changes it, and shopping for the load."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot import figures
+from bot.languages import mark, tr
+from bot.messages.food_names import food_name, piece_name
+from bot.messages.names import FIELD_WORDS
+from engine.foods import Food
+from engine.portions import DayMenu, Miss, Totals
+
+
+def amount(food: Food, grams: float) -> str:
+    """ "White rice, cooked 250 g", "Egg white 165 g (5 × egg white)"."""
+    size = f"{food_name(food.name)} {figures.plain(grams)} g"
+    if not food.piece:
+        return size
+    return f"{size} ({round(grams / food.step_g)} × {piece_name(food.piece)})"
+
+
+def macros(totals: Totals) -> str:
+    return tr(
+        "carbs {carb} g, protein {protein} g, fat {fat} g",
+        carb=figures.plain(round(totals.carb_g)),
+        protein=figures.plain(round(totals.protein_g)),
+        fat=figures.plain(round(totals.fat_g)),
+    )
+
+
+def day_view(
+    day: date,
+    target: Totals,
+    eaten: Totals,
+    left: Totals,
+    menu: DayMenu,
+    times: Sequence[str],
+    *,
+    usual_day: bool,
+) -> str:
+    on = figures.short_day(day)
+    parts = [
+        tr(
+            "{day}. Your usual day, as no plan holds for today: {macros}.",
+            day=on,
+            macros=macros(target),
+        )
+        if usual_day
+        else tr("{day}. Today's target: {macros}.", day=on, macros=macros(target))
+    ]
+    if eaten.kcal or eaten.sodium_mg:
+        parts.append(tr("Eaten: {eaten}. Left: {left}.", eaten=macros(eaten), left=macros(left)))
+    plates = [
+        f"{at}  " + ("; ".join(amount(p.food, p.grams) for p in meal) if meal else tr("nothing"))
+        for at, meal in zip(times, menu.meals, strict=True)
+    ]
+    if plates:
+        parts.append("\n".join(plates))
+        parts.append(
+            tr(
+                "Together: {macros}, fibre {fibre} g, sodium {sodium} mg.",
+                macros=macros(menu.totals),
+                fibre=figures.plain(round(menu.totals.fibre_g)),
+                sodium=figures.number(menu.totals.sodium_mg),
+            )
+        )
+        parts += misses_text(menu)
+    return "\n\n".join(parts)
+
+
+def misses_text(menu: DayMenu) -> list[str]:
+    """What is not met, and what would give."""
+    missed = [_miss(miss, menu) for miss in menu.misses]
+    if not missed:
+        return []
+    said = [tr("Not quite: {missed}.", missed="; ".join(missed))]
+    said += [
+        tr(
+            "Your list has nothing that is mostly {nutrient}: add one, and it can be met.",
+            nutrient=tr(FIELD_WORDS[nutrient]),
+        )
+        for nutrient in menu.lacking
+    ]
+    said += [tr(GIVES[name]) for name in menu.gives]
+    return said
+
+
+GIVES = {
+    "fibre": mark(
+        "With more fibre than the plan allows it could be met. A food with less fibre would do."
+    ),
+    "sodium": mark("Only sodium stands in the way: foods with more or less salt would do."),
+    "locks": mark("What you locked stands in the way: unlock it and it can be met."),
+    "meal": mark("One meal more today would do it."),
+}
+
+
+def _miss(miss: Miss, menu: DayMenu) -> str:
+    if miss.nutrient == "sodium_mg" and miss.by < 0:
+        return tr(
+            "these foods hold {sodium} mg of sodium, less than the plan has; salt them as "
+            "you usually do",
+            sodium=figures.number(menu.totals.sodium_mg),
+        )
+    if miss.nutrient == "fibre_g":
+        return tr(
+            "fibre comes to {fibre} g, {by} g over the plan",
+            fibre=figures.plain(round(menu.totals.fibre_g)),
+            by=figures.plain(round(miss.by)),
+        )
+    name, by = tr(FIELD_WORDS[miss.nutrient]), abs(miss.by)
+    amount = figures.milligrams(by) if miss.nutrient == "sodium_mg" else figures.grams(by)
+    if miss.by > 0:
+        return tr("{name} would be {by} further over than counts as met", name=name, by=amount)
+    return tr("{name} would be {by} further under than counts as met", name=name, by=amount)
+
+
+def eaten_button(at: str) -> str:
+    return tr("Ate {at}", at=at)
+
+
+def missed_button(at: str) -> str:
+    return tr("Missed {at}", at=at)
+
+
+def swap_button() -> str:
+    return tr("Swap")
+
+
+def lock_button() -> str:
+    return tr("Lock")
+
+
+def ate_button() -> str:
+    return tr("Ate something else")
+
+
+def shopping_button() -> str:
+    return tr("Shopping for the load")
+
+
+def nothing_to_eat() -> str:
+    return tr("Today's meals are done.")
+
+
+def still_left(left: Totals) -> str:
+    return tr(
+        "No meal time is left today, and {left} are. You need not force it: tell your "
+        "coach, or set a later meal under Meal times.",
+        left=macros(left),
+    )
+
+
+def meal_gone() -> str:
+    return tr("That meal is settled already.")
+
+
+def which_swap() -> str:
+    return tr("Which one shall give way today?")
+
+
+def instead_of(name: str) -> str:
+    return tr("What instead of {name}?", name=food_name(name))
+
+
+def anything_button() -> str:
+    return tr("Anything on my list")
+
+
+def swapped(name: str) -> str:
+    return tr("{name} is out for today.", name=food_name(name))
+
+
+def which_lock() -> str:
+    return tr("Tap what is to stay as it is today; tap again to let it go.")
+
+
+def locked_label(name: str, grams: float, *, locked: bool) -> str:
+    return f"{'✓ ' if locked else ''}{food_name(name)} {figures.plain(grams)} g"
+
+
+def ask_ate() -> str:
+    return tr("What did you eat? Tap it, or type its name.")
+
+
+def ask_grams(name: str) -> str:
+    return tr("How much, in g? ({name})", name=food_name(name))
+
+
+def ate_noted(name: str, grams: float) -> str:
+    return tr(
+        "Noted: {name} {grams} g. Here is the rest of the day anew.",
+        name=food_name(name),
+        grams=figures.plain(grams),
+    )
+
+
+def shopping(
+    needs: Sequence[tuple[Food, float]], day_itself: Sequence[tuple[Food, float]], days: int
+) -> str:
+    """`needs`: grams over the load; `day_itself`: what to have with you on the day."""
+    parts = [
+        tr(
+            "For the {days} days of the load and the day itself, as served (cooked where it says "
+            "so):\n{lines}",
+            days=days,
+            lines=_lines(needs),
+        )
+    ]
+    if day_itself:
+        parts.append(
+            tr(
+                "To pack for the day itself:\n{lines}\nand what you drink.",
+                lines=_lines(day_itself),
+            )
+        )
+    parts.append(tr("Reckoned from the plan as it stands; a new target changes it a little."))
+    return "\n\n".join(parts)
+
+
+def no_load() -> str:
+    return tr("There is no load ahead to shop for: your coach sets event, plan and limits first.")
+
+
+def _lines(portions: Sequence[tuple[Food, float]]) -> str:
+    return "\n".join(f"- {amount(food, grams)}" for food, grams in portions)

@@ -1,0 +1,151 @@
+"""What stored words and keys are called: kinds of event, a day's numbers, limits, flags, looks."""
+
+from __future__ import annotations
+
+from bot.languages import mark, tr
+
+#: Kinds of event in a line that has no room.
+KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
+
+#: The numbers of a day inside a sentence.
+FIELD_WORDS = {
+    "carb_g": mark("carbs"),
+    "protein_g": mark("protein"),
+    "fat_g": mark("fat"),
+    "fibre_g": mark("fibre"),
+    "water_l": mark("water"),
+    "sodium_mg": mark("sodium"),
+    "training": mark("training"),
+    "cardio_min": mark("cardio"),
+    "steps": mark("steps"),
+}
+
+#: The limits on a button.
+LIMITS = {
+    "carb_floor_g": mark("Carb floor"),
+    "carb_ceiling_g": mark("Carb ceiling"),
+    "step_g": mark("Step"),
+    "change_per_day_g": mark("Largest change"),
+    "load_total_g": mark("Load total"),
+    "apply_without_asking_g": mark("Without asking"),
+    "water_floor_l": mark("Water floor"),
+    "water_ceiling_l": mark("Water ceiling"),
+}
+#: The same inside a sentence.
+LIMIT_WORDS = {
+    "carb_floor_g": mark("carb floor"),
+    "carb_ceiling_g": mark("carb ceiling"),
+    "step_g": mark("step"),
+    "change_per_day_g": mark("largest change"),
+    "load_total_g": mark("load total"),
+    "apply_without_asking_g": mark("without asking"),
+    "water_floor_l": mark("water floor"),
+    "water_ceiling_l": mark("water ceiling"),
+}
+
+#: How the engine calls the shapes of a load, and what each means.
+SHAPES = (
+    mark("front-load"),
+    mark("most of the carbs 3 days out, then tapering: time to see and correct a spill"),
+    mark("even"),
+    mark("the same carbs on each load day"),
+    mark("back-load"),
+    mark("rising to most of the carbs the day before: full late, little time to correct"),
+    mark("lead-in fat load"),
+    mark("fat in place of the carbs left out until 4 days out, then an even carb load"),
+)
+#: The engine's ratings of how lean somebody is.
+CONDITIONS = {
+    1: mark("soft: no lines at rest"),
+    2: mark("fit: upper abs show, the rest is soft"),
+    3: mark("lean: abs clear, legs and lower back still hold"),
+    4: mark("very lean: separation all over, lower back and hips tight"),
+    5: mark("stage lean: fine lines everywhere, nothing left to lose"),
+}
+#: Where a fold of skin is measured.
+FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
+
+FLAGS = {
+    "chest-pain": mark("chest pain"),
+    "seizure": mark("seizure"),
+    "fainting": mark("fainting"),
+    "breathlessness": mark("breathlessness"),
+    "palpitations": mark("palpitations"),
+    "limb-weakness": mark("limb weakness"),
+    "confusion": mark("confusion"),
+    "repeated-vomiting": mark("repeated vomiting"),
+    "severe-headache": mark("severe headache"),
+    "self-harm": mark("self harm"),
+    "weight-drop-24h": mark("weight drop 24h"),
+    "weight-drop-baseline": mark("weight drop baseline"),
+    "weekly-loss-fast": mark("weekly loss fast"),
+    "low-sodium-pattern": mark("low sodium pattern"),
+    "water-under-adequate": mark("water under adequate"),
+    "water-under-target": mark("water under target"),
+    "water-over-target": mark("water over target"),
+    "water-over-guard-rail": mark("water over guard rail"),
+    "water-too-fast": mark("water too fast"),
+    "urine-dark": mark("urine dark"),
+    "pulse-high": mark("pulse high"),
+    "drug-named": mark("drug named"),
+    "after-show-complaint": mark("after show complaint"),
+    "after-show-rise": mark("after show rise"),
+    "symptom-unread": mark("symptom unread"),
+    "missed-check-in": mark("missed check in"),
+    "short-sleep": mark("short sleep"),
+    "low-energy-availability": mark("low energy availability"),
+}
+#: Words that are kept as they stand and shown inside a line.
+WORDS = (
+    mark("fine"), mark("heavy"), mark("bad"),  # the gut
+    mark("flat"), mark("full"), mark("spilled over"),  # the look
+    mark("warning"), mark("caution"), mark("advisory"), mark("alert"),  # levels
+    mark("held"), mark("adjusted"), mark("escalated"),  # what a morning led to
+    mark("run-it"), mark("keep-dieting"), mark("doctor-first"),  # is a peak week worth it
+    mark("under age"), mark("no consent"),
+    mark("show"), mark("shoot"), mark("trial"),  # kinds of event
+    mark("everything"), mark("alerts only"),  # what a second coach may do
+)  # fmt: skip
+
+
+def flag_name(flag: str) -> str:
+    """ "urine dark", for a line of the history."""
+    return tr(FLAGS[flag]) if flag in FLAGS else flag.replace("-", " ")
+
+
+def word(kept: object) -> str:
+    """One of the words above in the language in force; any other as it stands."""
+    return tr(str(kept)) if kept in WORDS else str(kept)
+
+
+def field_word(english: str) -> str:
+    """A number of the day by its English name ("carbs"), for the middle of a sentence."""
+    return tr(english) if english in FIELD_WORDS.values() else english
+
+
+def shape_words(said: str) -> str:
+    """A shape's label or meaning, likewise."""
+    return tr(said) if said in SHAPES else said
+
+
+#: Sources that are no publication but a sentence of ours; what was published is cited as it stands.
+OWN_SOURCES = (
+    mark("This project's own, cautious choice"),
+    mark("Common practice among physique coaches; no study of it was found"),
+    mark("An answer of the health screening asks for a doctor's word before any peak week"),
+    mark("an injury is a doctor's matter first"),
+    mark(
+        "Common practice: a peak week is worth a per cent or two, and only to somebody already "
+        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % body mass and 2.1 % muscle "
+        "thickness on habit in very lean men"
+    ),
+    mark(
+        "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "
+        "week as a trial two to eight weeks before; one earlier outcome says more than any table"
+    ),
+)
+
+
+def cited(citation: str) -> str:
+    """Where something comes from, as it is shown."""
+    return tr(citation) if citation in OWN_SOURCES else citation

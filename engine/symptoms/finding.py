@@ -1,0 +1,82 @@
+"""What a text was found to hold, and what it takes to find it in one language."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from typing import Protocol
+
+from .names import WARNINGS, Symptom
+from .negation import Said, Span
+from .patterns import PhrasesByCues
+
+
+@dataclass(frozen=True, slots=True)
+class Hit:
+    """One complaint found. Where not `sure`, ask; until answered it counts."""
+
+    symptom: Symptom
+    sure: bool
+    words: str
+
+
+@dataclass(frozen=True, slots=True)
+class Screening:
+    """What a text holds. `denied` lists complaints said not to be there."""
+
+    hits: tuple[Hit, ...] = ()
+    denied: tuple[Symptom, ...] = ()
+    drug_words: tuple[str, ...] = ()
+
+    @property
+    def drug(self) -> bool:
+        return bool(self.drug_words)
+
+    @property
+    def symptoms(self) -> frozenset[Symptom]:
+        return frozenset(hit.symptom for hit in self.hits)
+
+    @property
+    def warnings(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if hit.symptom in WARNINGS)
+
+    @property
+    def doubtful(self) -> tuple[Hit, ...]:
+        return tuple(hit for hit in self.hits if not hit.sure)
+
+
+@dataclass(slots=True)
+class Heard:
+    """What one clause says in one language."""
+
+    found: dict[Symptom, Hit] = field(default_factory=dict)
+    denied: set[Symptom] = field(default_factory=set)
+    drugs: list[str] = field(default_factory=list)
+
+
+class Judge(Protocol):
+    """Says whether what stands at a span of a clause was said, denied, or left in doubt."""
+
+    def __call__(
+        self, clause: str, span: Span, others: Sequence[Span], *, denies: bool = False
+    ) -> Said: ...
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Tongue:
+    """A language, as far as complaints go.
+
+    `clauses` has to end a clause at the same places in every language, so that what two of them
+    heard in the same breath can be held against each other.
+    """
+
+    phrases: PhrasesByCues
+    figures: tuple[re.Pattern[str], ...]
+    everyday: Mapping[Symptom, re.Pattern[str]]
+    clauses: Callable[[str], list[tuple[str, str]]]
+    said: Judge
+    supposed: Callable[[str], bool]
+    taken_back: re.Pattern[str]
+    no: frozenset[str]
+    drugs: Callable[[str], list[str]]

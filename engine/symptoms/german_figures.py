@@ -1,0 +1,66 @@
+"""Where German words of a complaint are said of other things, or have an everyday cause."""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+
+from .german_spelling import folded
+from .names import Symptom
+
+# Said of other things: taken out of the text before anything is looked for.
+GERMAN_FIGURES = tuple(
+    re.compile(rf"\b(?:{folded(pattern)})\b")
+    for pattern in (
+        r"(?:von|von ganzem|mit ganzem|aus tiefstem|aus ganzem|schweren|leichten) herze?n?s?|ans? herz (?:gelegt|gewachsen)|am herzen (?:liegt|gelegen)|liegt mir am herzen|ins herz geschlossen|vom herzen(?: gefallen)?",
+        r"herz (?:und seele|ist voll|geht auf|aufgegangen|gebrochen|dabei|am rechten fleck|lacht|blutet)|mein herz (?:schlägt für|gehört|lacht|hüpft)|herz schlägt (?:für|höher)|herzlich\w*|herzblut",
+        r"(?:herzfrequenz|puls)(?: (?:war|ist|ging|lag|auf|bei|von|um|bis|max|unter|zwischen|\d+)){0,6} (?:beim|im|während|nach dem|auf dem) (?:cardio|training|laufband|stepper|fahrrad|laufen|hiit)|herzfrequenz ?zone|(?:ruhepuls|puls)(?: (?:ist|war|von|bei|um|liegt|heute|lag|morgens))* \d\d(?!\d)",
+        r"brust (?:training|tag|übung\w*|einheit|session|presse|muskel\w*|straps|gurt|sieht|ist (?:voll|prall|flach|rund|da|gut)|kommt|wirkt|streifen|haare|fliegende)|brust(?:training|tag|muskel\w*|presse|gurt)",
+        r"(?:schwache?[nrs]?) (?:punkt\w*|stelle\w*|körperpartie\w*|partie\w*|muskelgruppe\w*|leistung|moment\w*|ausrede\w*|kaffee|tee|signal|netz|wlan|trost|feld|lineup|pump|form|seite\w*|tag)|schwach (?:besetzt|angefangen)|nur nicht schwach werden|schwach geworden bei|werde(?: ich)? schwach bei|mein schwachpunkt",
+        r"schwächen? (?:von mir|auf der bühne|ausgleich\w*|ausmerzen|im posing)|(?:meine|größte) (?:schwäche|schwächen) (?:ist|sind|beim|war)|schwäche für",
+        r"(?:das|es|alles|echt|ist|einfach) (?:ist |alles |nur |doch |so )*zum (?:kotzen|brechen|schreien)|zum kotzen dass|kotzt (?:mich|mir)(?: [\w']+){0,3} an|angekotzt|ankotz\w*|auskotzen|(?:ich )?kotze (?:mich )?(?:gleich )?(?:ab|aus)",
+        r"(?:verwirrt|verwirrung)(?: [\w']+){1,4} (?:plan|plans|plänen|app|bot|makros?|kohlenhydrate\w*|carbs|zahlen|etikett\w*|anweisung\w*|posing|kategorien?|natrium|vorgaben?|nachrichten?|ballaststoffe\w*|zeiten)|verwirrt (?:mich|ob|welche\w*|wie viel)|mich verwirrt (?:der|die|das)|verwirrend\w*",
+        r"(?:einkauf|unterlagen|paket|formular|geld|schlüssel|plan|staffel|bericht|daten|pokal|medaille)(?: [\w']+){0,2} übergeben|übergeben (?:worden|bekommen)",
+        r"kopf (?:hoch|frei|aus|an|in den sand|zerbrochen|zerbreche|gewaschen|verdreht)|(?:mach\w*|bereite\w*|kriege|bekomme) (?:mir |ich )?(?:\w+ )?kopfschmerzen (?:wegen|der plan|die planung)|(?:plan|planung|steuer|orga|finanzen|anreise)(?: [\w']+){0,2} (?:macht|bereitet|machen|bereiten) mir kopfschmerzen|kopfzerbrechen|aus dem kopf|im kopf behalten|kopfsache",
+        r"umgehauen|hat mich (?:fast )?umgeworfen|vom hocker|umgefallen vor lachen|(?:flasche|shaker|waage|pflanze|glas|baum|fahrrad|hantel|stange)(?: [\w']+){0,2} (?:umgefallen|umgekippt)|(?:stimmung|wetter|milch|laune|magnesium|kanu|boot)(?: [\w']+){0,2} (?:umgekippt|kippt)",
+        r"(?:server|app|internet|netz|website|kartenhaus)(?: [\w']+){0,3} (?:zusammengebrochen|zusammengekracht|kollabiert)",
+        r"atemberaubend\w*|atempause|atemübung\w*|luft nach oben|frische luft|heisse luft|luft rauslassen|dicke luft|an der luft|heissluft\w*|keine luft (?:im|in) (?:reifen|ball)|luft anhalten",
+        r"schwarz (?:auf weiss|gesehen|fahren|ärgern)|schwarzer (?:kaffee|tee)|kaffee schwarz",
+        r"(?:wie|völlig|total|echt)? ?gelähmt vor (?:angst|schreck|aufregung)|lahme\w? (?:ausrede\w*|ente|show)|lahm(?:es|er|e)? (?:internet|netz|training|workout|session)",
+        r"ohnmächtig vor (?:wut|glück|freude)|vor lachen(?: [\w']+){0,2} (?:umgefallen|zusammengebrochen)|vor (?:lachen|glück|freude|hunger|langeweile|lust|sehnsucht|angst)(?: [\w']+){0,2} (?:sterben|gestorben)|(?:sterbe|sterben|gestorben) (?:vor|für|fast vor|nach)(?: [\w']+){0,2}|zum sterben (?:schön|gut|langweilig)|sterbenslangweilig",
+        r"(?:hunger|diät|training|beintag|muskelkater|coach|hitze)(?: [\w']+){0,3} (?:bringt|bringst|brachte) mich(?: noch| fast)? um|(?:bringt|bringst) mich (?:noch )?um (?:den|meinen|die|das|der|mit)",
+        r"(?:krampfhaft\w*)|lachkrampf|lachanfall\w*|fressanfall\w*|fressanfäll\w*|heisshungeranfall\w*|hustenanfall|wutanfall|heulkrampf|heulanfall|putzanfall",
+        r"schwindelerregend\w*|schwindel (?:ist |war )?aufgeflogen|(?:das ist|ist doch|ist alles) (?:alles )?schwindel",
+        r"(?:hand|hände|arme?|beine?|füsse?) (?:voll|frei|hoch|gehoben|waschen|gewaschen|schütteln)|hand ?schuhe?|dicke beine (?:trainiert|gewünscht)|dicke arme",
+        r"dicke (?:oberschenkel|waden)|geschwollene? (?:brust|rede|sprache|muskeln|oberarme|arme vom pump)|anschwellen lassen",
+        r"fertig (?:mit|gemacht|gekocht|vorbereitet|gepackt|gegessen|trainiert)|fertig ist|(?:bin|sind|war) fertig(?: mit|,|$)",
+        r"fieber\w* (?:auf|dem|der|mit|schon)|lampenfieber|reisefieber|bühnenfieber|wettkampffieber|fiebere|fiebern",
+        r"(?:ideen|möglichkeiten|optionen|vorrat) (?:sind )?erschöpft",
+        r"zitter ?partie|zitter\w* (?:um|vor aufregung|vor kälte)|dreht sich (?:bei mir |alles |nur |immer ){0,3}ums?|sehe doppelt so",
+        r"(?:beine?|arme?)(?: [\w']+){0,3} (?:vom|nach dem|durchs) (?:\w*training|cardio|posing|laufen|gehen) (?:noch )?(?:schwer|müde|platt|zu|fertig)|durcheinander gekommen|riesen ?durcheinander|durcheinander (?:gebracht|gewürfelt|in der küche|im plan|mit den)",
+        r"blut (?:abgenommen|abnehmen|bild|werte|test|druck|zucker messen)|blutwerte|blutbild",
+        r"(?:rote?|orangene?|dunkle?) (?:paprika|linsen|beete|beeren|schokolade|bräune|farbe|bikini|trauben|bühnenfarbe)",
+        r"taube (?:nüsse|nuss|ohren)|(?:graue|weisse) tauben?|tauben füttern",
+        r"(?:spaß|aufs|für das|das|mein|unser|ganze|ganzes) leben (?:lang|ist schön|genießen|verändert)|mein leben lang|nicht mehr leben ohne",
+        r"tot ?müde|totmüde|tot (?:trainiert|gelaufen|gelacht)|totales?|(?:handy|akku|telefon)(?: [\w']+){0,2} tot",
+        r"ende der (?:diät|saison|woche|prep)",
+        r"laufen (?:gegangen|gehen|gewesen)|nicht (?:so gut |gut |besonders )?gelaufen",
+        r"muskelversagen|bis zum versagen|versagen bei der|(?:app|waage|technik|bremse)(?: [\w']+){0,2} versagt",
+        r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
+    )
+)
+
+# Where the same words have an everyday cause, they are doubtful, not sure.
+GERMAN_EVERYDAY = {
+    symptom: re.compile(rf"\b(?:{folded(words)})\b")
+    for symptom, words in {
+        Symptom.CHEST_PAIN: r"bankdrück\w*|drück\w*tag|fliegende|dips|liegestütz\w*|muskelkater|training|trainiert|einheit|gym|studio|pump|workout|maschine|brusttraining|brusttag",
+        Symptom.BREATHLESSNESS: r"cardio|treppen?|hiit|sprint\w*|laufen|gelaufen|laufband|stepper|fahrrad|rad|posing|posen|kleid|korsett|einheit|training|berg|stairmaster|joggen",
+        Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|aufgeregt|aufregung|nervös\w*|nervosität|verliebt|bühne|laufband|laufen|kaffee|koffein|fahrrad|einheit|training|vorfreude|stepper|booster",
+        Symptom.FAINTING: r"eingeschlafen|schlaf|schlafen|sofa|couch|bett|ins bett|müde|kissen|fernseher|lachen|uhr|stehend k o|feierabend|tränen",
+        Symptom.LIMB_WEAKNESS: r"beintag|beintraining|kniebeugen?|training|trainiert|einheit|workout|gym|studio|ausfallschritte|cardio|muskelkater|kreuzheben|nach beinen|vergleich|bühne|stepper|laufband|satz|sätze|wiederholungen",
+        Symptom.SEIZURE: r"lach\w*|wade\w*|rücken|hüfte|knie|auge|augenlid|lid|muskel|muskeln|einschlafen|als er|als sie|coach",
+        Symptom.CONFUSION: r"plan|app|makros|kohlenhydrate|carbs|posing|anweisung\w*|zeiten",
+        Symptom.SLEEPLESS: r"aufgeregt|spät|morgen geht|vorfreude",
+    }.items()
+}

@@ -1,0 +1,82 @@
+"""What the engine calls things has its words in the messages, and foods are found by either name."""
+
+from __future__ import annotations
+
+import pytest
+
+from bot import languages
+from bot.flows.food import ADD_FOOD
+from bot.messages import alert_causes, coach_figures, food_names, names
+from bot.messages.coach_plan import FIELDS
+from engine.draft import SHAPES
+from engine.evidence import deciding, readiness, reviewing
+from engine.foods import known_foods
+from engine.limits import LIMIT_KEYS
+from engine.readiness import CONDITIONS
+from engine.symptoms import WARNINGS
+
+CATALOGUES = languages.CATALOGUES  # the tests' own may take their place while tests run
+
+
+@pytest.fixture
+def catalogues(monkeypatch: pytest.MonkeyPatch) -> None:
+    monkeypatch.setattr(languages, "CATALOGUES", CATALOGUES)
+
+
+def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_them() -> None:
+    assert {key: limit.label for key, limit in LIMIT_KEYS.items()} == coach_figures.LIMIT_LABELS
+    assert set(names.LIMITS) == set(names.LIMIT_WORDS) == set(LIMIT_KEYS)
+    said = {text for shape in SHAPES.values() for text in (shape.label, shape.meaning)}
+    assert said == set(names.SHAPES)
+    assert names.CONDITIONS == CONDITIONS
+    assert set(names.FIELD_WORDS) == set(FIELDS)
+
+
+def test_every_flag_has_a_name_for_the_history() -> None:
+    assert set(names.FLAGS) == {*alert_causes._CAUSES, *map(str, WARNINGS)}
+
+
+def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
+    assert set(food_names.NAMES) == {food.name for food in known_foods()}
+    assert set(food_names.PIECES) == {food.piece for food in known_foods() if food.piece}
+
+
+def test_what_is_our_own_as_a_source_is_said_in_the_readers_language() -> None:
+    own = {
+        source.citation
+        for source in (deciding.OWN_CHOICE, deciding.COMMON_PRACTICE, readiness.PEAK_WEEK_WORTH,
+                       readiness.SCREENING, readiness.INJURY, reviewing.REHEARSAL)
+    }  # fmt: skip
+    assert own == set(names.OWN_SOURCES)
+
+
+@pytest.mark.parametrize(
+    ("typed", "found"),
+    [
+        ("Hähnchen", "Chicken breast, roasted"),
+        ("süßkartoffel", "Sweet potato, boiled, no skin"),
+        ("kartoffel", "Potatoes, boiled, no skin"),
+        ("Reis gekocht", "White rice, cooked"),
+        ("rice", "White rice, cooked"),
+    ],
+)
+def test_a_german_finds_foods_by_german_words_and_by_english_ones(
+    catalogues: None, typed: str, found: str
+) -> None:
+    with languages.speaking("de"):
+        assert found in [food.name for food in food_names.find(typed)]
+
+
+def test_english_words_find_what_they_always_found() -> None:
+    assert next(food.name for food in food_names.find("potato")).startswith("Potatoes")
+    assert food_names.find("kartoffel") == []
+
+
+def test_a_food_is_offered_under_the_name_of_the_readers_language(catalogues: None) -> None:
+    step = ADD_FOOD.step("food")
+    assert step is not None
+    with languages.speaking("de"):
+        offered = [choice.label for row in step.choices({"query": "Lachs"}) for choice in row]
+    assert offered[:2] == [
+        "Lachs aus Zucht, gebacken oder gegrillt", "Wildlachs, gebacken oder gegrillt",
+    ]  # fmt: skip

@@ -1,0 +1,197 @@
+"""What Germans write: complaints, a check-in in one line, delays and dates; by invented messages.
+
+Each was read by a person and has beside it what that person would take it for.
+"""
+
+from __future__ import annotations
+
+from datetime import time
+
+import pytest
+
+from engine.delays import parse_delay
+from engine.oneline import parse_one_line
+from engine.symptoms import Symptom, screen
+from engine.units import (
+    Refusal,
+    RefusalCode,
+    VolumeUnit,
+    WeightUnit,
+    parse_clock,
+    parse_grams,
+    parse_score,
+    parse_volume,
+)
+
+WARNINGS = {
+    Symptom.FAINTING: """
+        Ich bin heute Morgen in der Dusche ohnmächtig geworden
+        bin ohnmaechtig geworden
+        bin umgekippt
+        mir wurde schwarz vor Augen
+        Bin fast zusammengebrochen beim Posing
+        war kurz bewusstlos
+        kein Scherz, ich bin umgekippt
+        Kreislaufkollaps gehabt
+    """,
+    Symptom.CHEST_PAIN: """
+        Habe Brustschmerzen
+        Schmerzen in der Brust seit heute früh
+        meine Brust tut weh
+        Druck auf der Brust
+        mein linker Arm ist taub
+        Ich hab so ein Engegefühl in der Brust
+    """,
+    Symptom.BREATHLESSNESS: """
+        ich bekomme keine Luft
+        kriege schlecht Luft
+        Atemnot beim Treppensteigen
+        kann kaum atmen
+    """,
+    Symptom.PALPITATIONS: """
+        Herzrasen seit gestern Abend
+        mein Herz rast
+        Mein Herz stolpert dauernd
+        Herz setzt immer wieder aus
+    """,
+    Symptom.LIMB_WEAKNESS: """
+        meine Beine sind ganz schwach
+        Beine wie Blei
+        kann meinen Arm kaum heben
+        meine Beine knicken weg
+    """,
+    Symptom.CONFUSION: """
+        bin verwirrt und weiß nicht wo ich bin
+        kann nicht mehr klar denken
+    """,
+    Symptom.SEVERE_HEADACHE: """
+        Sehr heftige Kopfschmerzen seit heute Nacht
+        Kopfschmerzen kaum auszuhalten
+        mein Kopf platzt
+    """,
+    Symptom.REPEATED_VOMITING: """
+        habe mehrmals erbrochen
+        dreimal gekotzt
+        übergebe mich immer wieder
+    """,
+    Symptom.SEIZURE: "hatte einen Krampfanfall",
+    Symptom.SELF_HARM: """
+        ich will nicht mehr leben
+        ich tue mir was an
+    """,
+}
+OTHERS = {
+    Symptom.DIZZY: "mir ist schwindlig",
+    Symptom.NAUSEA: "mir ist übel",
+    Symptom.CRAMPS: "Wadenkrämpfe in der Nacht",
+    Symptom.DIARRHOEA: "Durchfall",
+    Symptom.HEADACHE: "Kopfschmerzen",
+    Symptom.SLEEPLESS: "kaum geschlafen",
+    Symptom.SWOLLEN_HANDS: "meine Finger sind geschwollen",
+    Symptom.BLOATING: "Blähbauch",
+    Symptom.URINE_DARK: "dunkler Urin",
+    Symptom.FEVER: "Fieber",
+}
+NOTHING = """
+    Kein Schwindel, keine Kopfschmerzen
+    keine Brustschmerzen, kein Herzrasen und keine Atemnot
+    Kopfschmerzen habe ich keine
+    mir ist nicht schwindlig
+    Alles gut heute, gut geschlafen
+    Ich will die 3 Liter heute schaffen
+    Die Beine sind vom Training schwer
+    Brust und Rücken trainiert, starker Muskelkater
+    Herzlichen Dank
+    Ich bin flat aber scharf
+    Posing lief super, Pump war gut
+    bin durcheinander gekommen mit den Mahlzeiten
+    Ich nehme keine Diuretika
+"""
+
+
+def lines(block: str) -> list[str]:
+    return [line.strip() for line in block.strip().splitlines()]
+
+
+@pytest.mark.parametrize(
+    ("symptom", "text"),
+    [(symptom, text) for symptom, block in (WARNINGS | OTHERS).items() for text in lines(block)],
+)
+def test_no_complaint_in_german_is_missed(symptom: Symptom, text: str) -> None:
+    assert symptom in screen(text).symptoms
+
+
+@pytest.mark.parametrize("text", lines(NOTHING))
+def test_denials_and_everyday_words_are_no_complaint(text: str) -> None:
+    found = screen(text)
+    assert not found.hits
+    assert not found.drug
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "soll ich Entwässerungstabletten nehmen", "nehme Diuretika", "Kaliumtabletten",
+        "wie viel Kalium soll ich nehmen", "Insulin spritzen?", "Abführmittel heute Abend?",
+    ],
+)  # fmt: skip
+def test_a_drug_named_in_german_is_noticed(text: str) -> None:
+    assert screen(text).drug
+
+
+def test_what_was_long_ago_or_is_only_feared_is_asked_about() -> None:
+    for text in ("letztes Jahr bin ich umgekippt", "habe Angst vor Herzrasen"):
+        assert [hit.sure for hit in screen(text).warnings] == [False]
+
+
+def test_a_morning_in_one_line_is_read_in_german() -> None:
+    read = parse_one_line(
+        "61,2 kg, Fülle 7, Wasser 3,5 l, Schärfe 4, KH 310 g, alles gut",
+        weight_unit=WeightUnit.KG,
+        volume_unit=VolumeUnit.L,
+        wants_sharpness=True,
+        language="de",
+    )
+    assert (read.weight.kg, read.fullness, read.water.litres, read.sharpness) == (61.2, 7, 3.5, 4)
+    assert (read.carb_eaten_g, read.all_fine, read.note) == (310, True, "")
+
+
+def test_hours_of_sleep_in_german_are_no_sharpness() -> None:
+    read = parse_one_line(
+        "61,2 7 3,5 4 8 Stunden Schlaf",
+        weight_unit=WeightUnit.KG,
+        volume_unit=VolumeUnit.L,
+        wants_sharpness=True,
+        language="de",
+    )
+    assert (read.sharpness, read.note) == (4, "8 Stunden Schlaf")
+
+
+@pytest.mark.parametrize(
+    ("text", "minutes"),
+    [
+        ("45 min später", 45), ("Verspätung 45", 45), ("wir sind eine halbe Stunde im Verzug", 30),
+        ("20 Minuten früher", -20), ("anderthalb Stunden später", 90), ("late 45", 45),
+        ("später", None), ("bis später", None),
+    ],
+)  # fmt: skip
+def test_word_of_a_delay_in_german(text: str, minutes: int | None) -> None:
+    assert parse_delay(text, "de") == minutes
+
+
+def test_german_words_of_a_delay_mean_nothing_where_english_is_spoken() -> None:
+    assert parse_delay("45 min später") is None
+
+
+def test_units_and_times_as_germans_write_them() -> None:
+    assert parse_clock("7 Uhr 30") == time(7, 30)
+    assert parse_clock("19 Uhr") == time(19)
+    assert parse_grams("310 Gramm") == 310
+    assert parse_score("7 von 10", 1, 10) == 7
+    assert parse_volume("3,5 Liter Wasser").litres == 3.5
+
+
+def test_a_thousand_with_a_point_is_still_not_guessed() -> None:
+    with pytest.raises(Refusal) as refused:
+        parse_grams("1.200")
+    assert refused.value.code is RefusalCode.AMBIGUOUS_SEPARATOR

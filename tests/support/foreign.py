@@ -1,0 +1,91 @@
+"""A language of no country: every sentence of the catalogue in wide letters.
+
+What comes out of the catalogue cannot be taken for what does not: whatever is written in plain letters
+in a foreign chat was never translated, and wide letters in an English one were meant for another.
+"""
+
+from __future__ import annotations
+
+import re
+from datetime import date
+from pathlib import Path
+from typing import Any
+
+from babel.messages import Catalog
+from sqlalchemy import Connection, event, select
+
+from bot import languages
+from bot.locale.update import catalogue_file, sentences, write
+from bot.store.people import Person
+from bot.store.traffic import OutboxRow
+
+FOREIGN = "xa"
+#: Our own catalogues; the tests' take their place while tests run.
+OURS = languages.CATALOGUES
+
+_WIDE = {letter: letter + 0xFEE0 for letter in map(ord, "ABCDEFGHIJKLMNOPQRSTUVWXYZ")}
+_WIDE |= {letter + 32: letter + 32 + 0xFEE0 for letter in _WIDE}
+_WIDE_LETTER = re.compile("[Ａ-Ｚａ-ｚ]")
+#: Addresses, the code of an invitation, zones and commands.
+_NO_WORDS = re.compile(
+    r"https?://\S+|[0-9A-Z]{4}(?:-[0-9A-Z]{4}){3}|[A-Z][a-z]+/[A-Z][A-Za-z_]+|/[a-z_]+"
+)
+#: Placeholders and commands stay as they are, and so does the order of a date.
+_KEPT = re.compile(r"(\{[^}]*\}|/[a-z_]+)")
+_DATE_ORDER = re.compile(r"[EdMy -]+")
+
+
+def wide(sentence: str) -> str:
+    if _DATE_ORDER.fullmatch(sentence):
+        return sentence
+    parts = _KEPT.split(sentence)
+    return "".join(part if n % 2 else part.translate(_WIDE) for n, part in enumerate(parts))
+
+
+def write_foreign_catalogue(folder: Path) -> None:
+    catalogue: Catalog = sentences()
+    for message in catalogue:
+        if message.id:
+            both = isinstance(message.id, list | tuple)
+            message.string = tuple(map(wide, message.id)) if both else wide(str(message.id))
+    write(catalogue, catalogue_file(FOREIGN, folder))
+
+
+def is_foreign(text: str) -> bool:
+    return _WIDE_LETTER.search(text) is not None
+
+
+def plain_words(text: str, known: frozenset[str]) -> list[str]:
+    """The words in plain letters, but for those known: names, units, months, zones, commands."""
+    text = _NO_WORDS.sub(" ", text)
+    return [word for word in re.findall(r"[A-Za-z]{2,}", text) if word not in known]
+
+
+def calendar_names() -> frozenset[str]:
+    """The names of days and months, which come from the CLDR and not from the catalogue."""
+    days = [date(2027, month, day) for month in range(1, 13) for day in range(1, 8)]
+    return frozenset(name for day in days for name in f"{day:%a %A %b %B}".split())
+
+
+def write_plain_catalogue(folder: Path) -> None:
+    """The foreign language with no sentence translated: it reads as the code does."""
+    write(Catalog(charset="utf-8", fuzzy=False), catalogue_file(FOREIGN, folder))
+
+
+def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
+    """Raises AssertionError for a message in another language than its reader's."""
+    person = Person.__table__.c  # type: ignore[attr-defined]
+    found = connection.execute(
+        select(person.chosen_language, person.language).where(person.chat_id == row.chat_id)
+    ).first()
+    if found is None or row.payload.get("commands") == []:
+        return
+    wanted = languages.nearest(found.chosen_language or found.language)
+    assert languages.language() == wanted, (
+        f"said in {languages.language()} to somebody who reads {wanted}: {row.payload}"
+    )
+
+
+def heed_readers() -> None:
+    """From now on no message may be written in another language than its reader's."""
+    event.listen(OutboxRow, "before_insert", written_for_its_reader)
