@@ -9,6 +9,7 @@ from sqlmodel import Session, col, func, select
 
 from bot import agenda
 from bot.context import Context
+from bot.flows.after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.flows.debrief import COACH_NOTE, OWN_WORD
 from bot.incoming import Incoming
 from bot.messages import coach as card_words
@@ -40,6 +41,9 @@ from engine.plan import PLAN_DAYS
 from engine.safety import Level
 
 LOOK_BACK = "debrief"
+LEAVE_IT = f"{LOOK_BACK}:leave"
+#: A question that was left open so long would only swallow what is meant for something else.
+OPEN_FOR = timedelta(days=3)
 #: After the lighter mornings, where there are any; after a trial, once the coach has had a day.
 AFTER_SHOW, AFTER_TRIAL = int(AFTER_DAYS.value) + 1, 2
 EARLIER_SHOWN = 2
@@ -58,6 +62,9 @@ def schedule(session: Session, profile: AthleteProfile, event: EventRow, context
 
 def due(session: Session, duty: AgendaRow, context: Context) -> None:
     """The coach reads the debrief; the athlete a short one, with one question."""
+    if duty.kind == LEAVE_IT:
+        _close(session, session.get(OpenQuestion, duty.payload["question"]), context)
+        return
     event = session.get(EventRow, duty.payload["event"])
     profile = profile_of(session, event.athlete_id) if event is not None else None
     if event is None or profile is None or profile.status == AthleteStatus.ENDED:
@@ -286,10 +293,23 @@ def _ask_athlete(
     said = words.short(
         found.event.kind, found.debrief.mornings, len(found.days), found.debrief.eaten_share
     )
-    asking.open_question(
+    for left_open in asking.open_questions(
+        session, athlete, flow=LIGHTER_MORNING.id, subject_id=profile.person_id
+    ):
+        _close(session, left_open, context)
+    question = asking.open_question(
         session, athlete, OWN_WORD, context=context, subject_id=profile.person_id,
         answers={"_event": found.event.id, "_said": said, "_coach": coach.first_name},
     )  # fmt: skip
+    agenda.put(
+        session, subject=subject(profile), local_date=local_date(profile, context), kind=LEAVE_IT,
+        due_at=context.now + OPEN_FOR, payload={"question": question.id},
+    )  # fmt: skip
+
+
+def _close(session: Session, question: OpenQuestion | None, context: Context) -> None:
+    if question is not None and question.closed_at is None:
+        asking.close(session, question, context)
 
 
 def _next_week_runs(session: Session, profile: AthleteProfile, context: Context) -> bool:

@@ -92,6 +92,13 @@ def test_the_question_can_be_left(team: Team) -> None:
     assert team.coach.hears() == []
 
 
+def test_left_open_the_question_does_not_swallow_what_is_written_weeks_later(team: Team) -> None:
+    look_back(team)
+    days_after(team, 8)
+    team.athlete.writes("is it warm in Lisbon in June?")
+    assert "on the week that is over" not in text_of(team.coach.hears())
+
+
 def test_it_comes_once(team: Team) -> None:
     look_back(team)
     days_after(team, 12)
