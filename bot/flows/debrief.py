@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
-from bot.dialogue import Answers, Choice, Flow, Step, Unread
+from bot.dialogue import Answers, Flow, Step, Unread
+from bot.flows import reading
+from bot.flows.reading import buttons
 from bot.messages import coach as coach_words
 from bot.messages import debrief as words
 from engine.symptoms import screen
@@ -13,7 +15,7 @@ LONGEST = 600
 
 def _read(text: str, answers: Answers) -> str | None:
     said = text.strip()
-    if said.lower() == SKIP:
+    if reading.said(said, reading.SKIP):
         return None
     if not said:
         raise Unread(words.word_empty())
@@ -31,16 +33,22 @@ def _read_note(text: str, answers: Answers) -> str:
     return said
 
 
-#: Context: "_event", "_said": the athlete's short debrief, "_coach".
+def _ask_word(answers: Answers) -> str:
+    said = words.short(answers["_kind"], answers["_mornings"], answers["_days"], answers["_eaten"])
+    return words.ask_athlete(said, answers["_coach"])
+
+
+#: Context: "_event", "_coach", and what the short debrief says: "_kind", "_mornings" of "_days",
+#: "_eaten", the share of the load, or None.
 OWN_WORD = Flow(
     id="debrief-word",
     can_cancel=False,
     steps=(
         Step(
             key="text",
-            ask=lambda answers: words.ask_athlete(answers["_said"], answers["_coach"]),
+            ask=_ask_word,
             read=_read,
-            choices=lambda answers: ((Choice(words.skip_button(), SKIP),),),
+            choices=buttons(((words.skip_button, SKIP),)),
         ),
     ),
 )

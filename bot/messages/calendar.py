@@ -4,9 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
+from bot import figures
 from bot.languages import tr, trn
-from bot.messages import stage as stage_words
+from bot.messages import stage_entries
 from bot.messages.athlete import out, target_lines
+from bot.messages.training import training_words
 from engine.plan import DayTarget
 from engine.stage_day import Entry
 
@@ -29,19 +31,21 @@ def for_coach(name: str, summary: str) -> str:
 
 
 def day_summary(target: DayTarget) -> str:
-    return tr("{when}, {carbs} g carbs", when=out(target.days_out), carbs=f"{target.carb_g:.0f}")
+    return tr(
+        "{when}, {carbs} g carbs", when=out(target.days_out), carbs=figures.number(target.carb_g)
+    )
 
 
 def day_details(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
-    figures = target_lines(target, planned_carb_g, volume_unit)
+    targets = target_lines(target, planned_carb_g, volume_unit)
     asked = tr(
         "As it stood when this file was made. A morning can change it: /today has the latest."
     )
-    return f"{figures}\n{asked}"
+    return f"{targets}\n{asked}"
 
 
 def session_summary(training: str) -> str:
-    return tr("Training: {what}", what=training)
+    return tr("Training: {training}", training=training_words(training))
 
 
 def session_details(target: DayTarget) -> str:
@@ -49,12 +53,14 @@ def session_details(target: DayTarget) -> str:
     lines = []
     if target.cardio_min is not None:
         lines.append(
-            tr("Cardio {minutes} min", minutes=f"{target.cardio_min:.0f}")
+            tr("Cardio {minutes} min", minutes=figures.number(target.cardio_min))
             if target.cardio_min
             else tr("No cardio")
         )
     if target.steps is not None:
-        lines.append(tr("{steps} steps", steps=f"{target.steps:,}"))
+        lines.append(
+            trn("{steps} step", "{steps} steps", target.steps, steps=figures.number(target.steps))
+        )
     return "\n".join(lines)
 
 
@@ -68,13 +74,14 @@ def journey_meal_summary() -> str:
 
 def meal_details(portions: Sequence[str], carb_g: float) -> str:
     """`carb_g`: the whole day's."""
-    day = tr("{carbs} g carbs over the whole day; /food has the portions.", carbs=f"{carb_g:.0f}")
+    day = tr(
+        "{carbs} g carbs over the whole day; /food has the portions.", carbs=figures.number(carb_g)
+    )
     return "\n".join([*portions, day])
 
 
 def stage_summary(entry: Entry, classes: int) -> str:
-    text = stage_words.line(entry, classes)
-    return text[0].upper() + text[1:]
+    return figures.capital(stage_entries.line(entry, classes))
 
 
 # Beside the file

@@ -7,8 +7,10 @@ from datetime import date
 
 from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
-from bot.messages.coach_plan import KIND_WORDS
-from bot.messages.outlook import LOOKS as LOOK_BUTTONS
+from bot.messages.coach_plan import day_and_year
+from bot.messages.common import event_name
+from bot.messages.names import word
+from bot.messages.outlook import LOOK_WORDS
 from engine.debrief import DayBehind, Debrief, Lesson
 
 #: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
@@ -21,35 +23,29 @@ WHY = {
     "coach": mark("by your hand"),
 }
 
-LOOK_NAMES = {
-    "flat": mark("flat"), "full": mark("full"), "spilled over": mark("spilled over"),
-}  # fmt: skip
-
-GUT = {"fine": mark("fine"), "heavy": mark("heavy"), "bad": mark("bad")}
-
 #: What to carry over, by lesson.
 LESSONS = {
     "no-word-on-the-look": mark(
         "Your word on the look is still missing; without it the load of this week teaches little."
     ),
     "flat-not-eaten": mark(
-        "Flat, but only {eaten_percent:.0f} % of the load was eaten. Try the same load eaten whole "
+        "Flat, but only {eaten_percent} % of the load was eaten. Try the same load eaten whole "
         "before a larger one."
     ),
     "flat-more": mark("Flat with the load eaten, as far as it was told: there was room for more."),
     "spilled-overeaten": mark(
-        "Spilled over, with {eaten_percent:.0f} % of the load eaten. Hold the figure next time "
+        "Spilled over, with {eaten_percent} % of the load eaten. Hold the figure next time "
         "before lowering it."
     ),
     "spilled-less": mark("Spilled over: less load next time, or less of it late."),
     "full-again": mark("Full: the same load again. Don't chase more."),
     "eaten-short": mark(
-        "{eaten_percent:.0f} % of the load was eaten. Food that goes down more easily, or a figure "
+        "{eaten_percent} % of the load was eaten. Food that goes down more easily, or a figure "
         "that can be eaten."
     ),
-    "eaten-over": mark("{eaten_percent:.0f} % of the load was eaten, more than was set."),
+    "eaten-over": mark("{eaten_percent} % of the load was eaten, more than was set."),
     "load-moved": mark(
-        "The mornings moved the load from {planned_g:,.0f} g to {set_g:,.0f} g. Begin the next plan "
+        "The mornings moved the load from {planned_g} g to {set_g} g. Begin the next plan "
         "nearer to where this one ended."
     ),
     "gut-in-the-load": mark(
@@ -61,7 +57,7 @@ LESSONS = {
     ),
     "sleep-short": mark("Short nights. They alone can make somebody look flat and watery."),
     "mornings-missed": mark(
-        "{mornings:.0f} mornings without numbers. What is not told cannot be adjusted."
+        "{mornings} mornings without numbers. What is not told cannot be adjusted."
     ),
 }
 
@@ -70,19 +66,15 @@ def button() -> str:
     return tr("Debrief")
 
 
-def look_button(look: str) -> str:
-    return tr(LOOK_BUTTONS[look])
-
-
 def note_button() -> str:
     return tr("Note for next time")
 
 
 def head(name: str, kind: str, day: date, *, own: bool) -> str:
-    when = f"{figures.day(day)} {day.year}"
+    when = day_and_year(day)
     if own:
-        return tr("Debrief of your {kind}, {day}", kind=tr(KIND_WORDS[kind]), day=when)
-    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=tr(KIND_WORDS[kind]), day=when)
+        return tr("Debrief of your {kind}, {day}", kind=event_name(kind), day=when)
+    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=event_name(kind), day=when)
 
 
 def columns() -> str:
@@ -92,8 +84,8 @@ def columns() -> str:
 def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
     """ "3 out: 495 / 520 / 510 (flat in the load) · 59.3 kg, full 2, sharp 5"."""
     label = tr("Day") if day.days_out == 0 else tr("{days} out", days=day.days_out)
-    eaten = "–" if day.eaten_g is None else f"{day.eaten_g:.0f}"
-    carbs = f"{label}: {day.target.carb_g:.0f} / {day.set_g:.0f} / {eaten}"
+    eaten = "–" if day.eaten_g is None else figures.number(day.eaten_g)
+    carbs = f"{label}: {figures.number(day.target.carb_g)} / {figures.number(day.set_g)} / {eaten}"
     if why:
         carbs += f" ({tr(WHY[why]) if why in WHY else why.replace('-', ' ')})"
     return f"{carbs} · {_morning(day, weight_unit)}"
@@ -116,11 +108,11 @@ def load_line(found: Debrief, body_mass_kg: float) -> str:
         "Load: {planned} planned, {set} set ({per_kg} g/kg a day).",
         planned=figures.grams(found.planned_g),
         set=figures.grams(found.set_g),
-        per_kg=f"{found.set_g / max(found.load_days, 1) / body_mass_kg:.1f}",
+        per_kg=figures.number(found.set_g / max(found.load_days, 1) / body_mass_kg, 1),
     )
     if found.eaten_share is not None:
         text += " " + tr(
-            "Eaten of it, as told: {percent} %.", percent=f"{100 * found.eaten_share:.0f}"
+            "Eaten of it, as told: {percent} %.", percent=figures.number(100 * found.eaten_share)
         )
     return text
 
@@ -135,7 +127,7 @@ def weight_line(change_kg: float, weight_unit: str) -> str:
 def look_line(look: str | None) -> str:
     if look is None:
         return tr("Your word on the look: none yet. How was it when it mattered?")
-    return tr("Your word on the look: {look}.", look=tr(LOOK_NAMES[look]))
+    return tr("Your word on the look: {look}.", look=tr(LOOK_WORDS[look]))
 
 
 def day_itself(fullness: int, sharpness: int, gut: str) -> str:
@@ -143,7 +135,7 @@ def day_itself(fullness: int, sharpness: int, gut: str) -> str:
         "Look check on the day: fullness {full}, sharpness {sharp}, gut {gut}.",
         full=fullness,
         sharp=sharpness,
-        gut=tr(GUT[gut]),
+        gut=word(gut),
     )
 
 
@@ -163,23 +155,23 @@ def alerts_line(count: int) -> str:
 
 
 def athletes_word(name: str, said: str) -> str:
-    return tr("{name} says: {said}", name=name, said=f'"{said}"')
+    return tr('{name} says: "{said}"', name=name, said=said)
 
 
 def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
     if look is None:
         return tr(
             "Before it: {kind} {day}, {per_kg} g/kg a day.",
-            kind=tr(KIND_WORDS[kind]),
+            kind=event_name(kind),
             day=figures.day(day),
-            per_kg=f"{per_kg:.1f}",
+            per_kg=figures.number(per_kg, 1),
         )
     return tr(
         "Before it: {kind} {day}, {per_kg} g/kg a day, {look}.",
-        kind=tr(KIND_WORDS[kind]),
+        kind=event_name(kind),
         day=figures.day(day),
-        per_kg=f"{per_kg:.1f}",
-        look=tr(LOOK_NAMES[look]),
+        per_kg=figures.number(per_kg, 1),
+        look=tr(LOOK_WORDS[look]),
     )
 
 
@@ -188,7 +180,7 @@ def to_carry(lessons: Sequence[Lesson]) -> str:
 
 
 def lesson(one: Lesson) -> str:
-    return tr(LESSONS[one.id], **one.facts)
+    return tr(LESSONS[one.id], **{name: figures.number(value) for name, value in one.facts.items()})
 
 
 def own_note(note: str) -> str:
@@ -228,7 +220,7 @@ def word_empty() -> str:
 def word_too_long(length: int, most: int) -> str:
     return tr(
         "That is {length} characters; {most} is what fits here. Please send the short of it.",
-        length=f"{length:,}",
+        length=figures.number(length),
         most=most,
     )
 
@@ -240,7 +232,7 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
     parts = [
         tr(
             "From the {kind} of {day}, before you draft:",
-            kind=tr(KIND_WORDS[kind]),
+            kind=event_name(kind),
             day=figures.day(day),
         ),
         *(f"- {lesson(one)}" for one in lessons),
@@ -255,14 +247,14 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
 
 def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str:
     parts = [
-        tr("A look back on your {kind}.", kind=tr(KIND_WORDS[kind])),
+        tr("A look back on your {kind}.", kind=event_name(kind)),
         tr("You gave your numbers on {mornings} of {days} mornings.", mornings=mornings, days=days),
     ]
     if eaten_share is not None:
         parts.append(
             tr(
                 "Over the load you ate {percent} % of what was set, as you told it.",
-                percent=f"{100 * eaten_share:.0f}",
+                percent=figures.number(100 * eaten_share),
             )
         )
     return " ".join(parts)
@@ -289,7 +281,7 @@ def skipped() -> str:
 
 
 def coach_told(name: str, said: str) -> str:
-    return tr("{name} on the week that is over: {said}", name=name, said=f'"{said}"')
+    return tr('{name} on the week that is over: "{said}"', name=name, said=said)
 
 
 # In the history

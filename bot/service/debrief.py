@@ -14,6 +14,7 @@ from bot.flows.debrief import COACH_NOTE, OWN_WORD
 from bot.incoming import Incoming
 from bot.messages import coach as card_words
 from bot.messages import debrief as words
+from bot.messages import outlook as look_words
 from bot.messages import picture as picture_words
 from bot.outbox import Button, say
 from bot.service import asking, notes
@@ -196,8 +197,8 @@ def _tell_coach(
     if event.look is None and is_first_coach(coach, profile):
         keys.append(
             [
-                Button(words.look_button(look), f"look:{event.id}:{look}")
-                for look in words.LOOK_NAMES
+                Button(look_words.look_button(look), f"look:{event.id}:{look}")
+                for look in look_words.LOOKS
             ]
         )
     keys.append(
@@ -290,16 +291,17 @@ def _ask_athlete(
     if profile.frozen_at is not None or _next_week_runs(session, profile, context):
         return
     athlete, coach = (get_person(session, id) for id in (profile.person_id, profile.coach_id))
-    said = words.short(
-        found.event.kind, found.debrief.mornings, len(found.days), found.debrief.eaten_share
-    )
     for left_open in asking.open_questions(
         session, athlete, flow=LIGHTER_MORNING.id, subject_id=profile.person_id
     ):
         _close(session, left_open, context)
     question = asking.open_question(
         session, athlete, OWN_WORD, context=context, subject_id=profile.person_id,
-        answers={"_event": found.event.id, "_said": said, "_coach": coach.first_name},
+        answers={
+            "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
+            "_mornings": found.debrief.mornings, "_days": len(found.days),
+            "_eaten": found.debrief.eaten_share,
+        },
     )  # fmt: skip
     agenda.put(
         session, subject=subject(profile), local_date=local_date(profile, context), kind=LEAVE_IT,

@@ -12,7 +12,7 @@ from bot.incoming import Incoming
 from bot.messages import stage as words
 from bot.outbox import Button, Buttons, say
 from bot.service import stage_day
-from bot.service.people import get_person, profile_of, record
+from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.tapping import answer, rewrite
 from bot.service.week import athlete_of, current_event, current_limits
 from bot.store.people import AthleteProfile, OpenQuestion, Person
@@ -53,23 +53,24 @@ def look_given(session: Session, person: Person, question: OpenQuestion, context
     say(session, chat_id=person.chat_id, text=said, now=context.now)
     if own:
         return
-    keys: Buttons = ()
-    told = words.look_result(choice.rule, choice.grams)
-    if waits:
-        told = words.coach_asked(choice.grams)
-        keys = [
-            [
-                Button(
-                    words.top_up_button(choice.grams),
-                    f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
-                ),
-                Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
+    with speaking_to(coach):
+        keys: Buttons = ()
+        told = words.look_result(choice.rule, choice.grams)
+        if waits:
+            told = words.coach_asked(choice.grams)
+            keys = [
+                [
+                    Button(
+                        words.top_up_button(choice.grams),
+                        f"st:top:{profile.person_id}:{question.id}:{choice.grams:g}",
+                    ),
+                    Button(words.no_top_up_button(), f"st:top:{profile.person_id}:{question.id}:0"),
+                ]
             ]
-        ]
-    say(
-        session, chat_id=coach.chat_id, now=context.now, buttons=keys,
-        text=words.coach_look(person.first_name, full, sharp, gut, told),
-    )  # fmt: skip
+        say(
+            session, chat_id=coach.chat_id, now=context.now, buttons=keys,
+            text=words.coach_look(person.first_name, full, sharp, gut, told),
+        )  # fmt: skip
 
 
 def top_up(
@@ -120,9 +121,10 @@ def top_up(
     answer(session, incoming, context)
     rewrite(session, incoming, words.top_up_told(), context)
     athlete = get_person(session, profile.person_id)
-    text = (
-        words.approved(coach.first_name, choice.grams)
-        if wanted
-        else words.declined(coach.first_name)
-    )
-    say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+    with speaking_to(athlete):
+        text = (
+            words.approved(coach.first_name, choice.grams)
+            if wanted
+            else words.declined(coach.first_name)
+        )
+        say(session, chat_id=athlete.chat_id, text=text, now=context.now)

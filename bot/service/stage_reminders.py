@@ -8,8 +8,8 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.flows.stage import LOOK
-from bot.messages import food as food_words
-from bot.messages import stage as words
+from bot.messages import food_day as food_words
+from bot.messages import stage_entries as words
 from bot.outbox import say
 from bot.service import asking, stage_day
 from bot.service.food_day import day_row

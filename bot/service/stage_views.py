@@ -10,7 +10,6 @@ from bot.incoming import Incoming
 from bot.languages import language
 from bot.messages import calendar as calendar_words
 from bot.messages import stage as words
-from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
 from bot.service.people import athletes_of, get_person, own_athlete, profile_of, speaking_to

@@ -12,7 +12,7 @@ from sqlmodel import Session, col, select
 
 from bot.agenda import local_instant
 from bot.messages import calendar as words
-from bot.messages import food as food_words
+from bot.messages import food_day as food_words
 from bot.service import stage_day
 from bot.service.food_list import food_of, rows_of, times_of
 from bot.service.people import get_person
