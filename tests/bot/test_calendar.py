@@ -277,3 +277,24 @@ def test_without_an_event_there_is_nothing_to_put_into_a_calendar(team: Team) ->
 def test_an_odd_button_breaks_nothing(team: Team, data: str) -> None:
     team.coach.presses(data)
     assert files(team, team.coach) == []
+
+
+def test_each_readers_file_is_in_their_language_and_stays_so_when_the_other_changes_the_day(
+    ours: None, team: Team
+) -> None:
+    team.athlete.language, team.coach.language = "de", "en"
+    lay_out(team)
+    athletes, coachs = given(team, team.athlete), given(team, team.coach)
+    assert athletes["day-1"].summary.value == "1 Tag vorher, 500 g Kohlenhydrate"
+    assert "/today" in athletes["day-1"].description.value
+    assert athletes["stage-stage-1"].summary.value == "Auf die Bühne"
+    assert coachs["stage-stage-1"].summary.value == "Mira: On stage"
+    before = len(files(team, team.athlete))
+    lay_out(team, "16:00")
+    team.world.later(minutes=6)
+    anew = files(team, team.athlete)[before:]
+    assert [row.payload["caption"].split(".")[0] for row in anew] == [
+        "Deine Woche hat sich seit deiner letzten Kalenderdatei geändert"
+    ]
+    assert read(content_of(team, anew[-1]))["stage-stage-1"].summary.value == "Auf die Bühne"
+    assert files(team, team.coach)[-1].payload["caption"].startswith("Mira's week has changed")

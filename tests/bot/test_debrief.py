@@ -210,3 +210,21 @@ def test_a_week_in_which_nobody_said_anything_is_not_looked_back_on(
 def test_each_lesson_has_its_sentence() -> None:
     code = (Path(__file__).parents[2] / "engine" / "debrief.py").read_text(encoding="utf-8")
     assert set(re.findall(r'Lesson\("([a-z-]+)"', code)) == set(LESSONS)
+
+
+def test_each_reads_it_in_their_own_language(ours: None, team: Team) -> None:
+    team.coach.language = "de"
+    team.coach.writes("/roster")
+    team.athlete.language = "en"
+    team.athlete.writes("/today")
+    days_after(team, 1)
+    team.coach.taps("Flach")
+    days_after(team, int(AFTER_DAYS.value) + 1)
+    text = next(m.text for m in team.coach.hears() if m.text.startswith("Rückblick"))
+    assert text.startswith("Rückblick für Mira: Wettkampf, So. 9. Mai 2027")
+    assert "3 vorher: 500 / 525 / 430 (flach beim Laden) · 59,3 kg, Fülle 2, Schärfe 5" in text
+    assert "Ladung: 1.500 g geplant, 1.525 g vorgegeben (8,3 g/kg am Tag)." in text
+    assert "Flach, aber nur 84 % der Ladung wurden gegessen" in text
+    assert "A look back on your show." in text_of(team.athlete.all_said())
+    team.athlete.language = "de"
+    assert "In Ordnung. Iss gut." in text_of(team.athlete.writes("überspringen"))
