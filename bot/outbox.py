@@ -100,12 +100,18 @@ def send_document(
     document: dict[str, Any],
     now: datetime,
     caption: str = "",
+    silent: bool = False,
+    topic: str | None = None,
     dedupe: str | None = None,
 ) -> OutboxRow:
-    """A file, named by what it is made of (`bot.service.documents`) and made when it is sent."""
-    payload = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    """A file, named by what it is made of (`bot.service.documents`) and made when it is sent.
+
+    With `topic`, it takes the place of those on that topic not yet sent.
+    """
+    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
     return _put(
-        session, chat_id, "sendDocument", payload, now=now, dedupe=dedupe,
+        session, chat_id, "sendDocument", words | quiet, now=now, topic=topic, dedupe=dedupe,
         attached={"document": _in_this_language(document)},
     )  # fmt: skip
 

@@ -11,6 +11,7 @@ from datetime import UTC, date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from engine.evidence import travel as e
+from engine.evidence.source import Number
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,32 +92,70 @@ def _at_home(journey: Journey, shift: float) -> tuple[tuple[date, time], ...]:
 
 
 def _meals(journey: Journey) -> tuple[JourneyMeal, ...]:
-    """From waking at home to bed away, three hours apart, none in the night of the clocks away."""
-    home, away = ZoneInfo(journey.home_zone), ZoneInfo(journey.away_zone)
-    leaving = journey.leave.astimezone(home)
-    woke = datetime.combine(leaving.date(), journey.wake, home).astimezone(UTC)
-    woke = min(woke, journey.leave.astimezone(UTC) - timedelta(hours=1))
-    arriving = journey.arrive.astimezone(away)
-    bed = datetime.combine(arriving.date(), journey.wake, away).astimezone(UTC) + timedelta(
-        hours=float(e.BED_AFTER_WAKE_H)
-    )
-    end = max(bed - timedelta(minutes=float(e.LAST_MEAL_BEFORE_BED_MIN)), woke)
-    at = woke + timedelta(minutes=float(e.FIRST_MEAL_MIN))
-    found = []
+    """From waking at home to bed away, three hours apart, on the clocks away from leaving on.
+
+    None comes in the night, and the first after it half an hour after waking. But who has been up
+    since the morning at home is not left without food all day because it is night where they go.
+    """
+    woke = min(_wakes_at_home(journey), journey.leave.astimezone(UTC) - _minutes(e.UP_BEFORE_MIN))
+    end = max(_bed(journey) - _minutes(e.LAST_MEAL_BEFORE_BED_MIN), woke)
+    found: list[JourneyMeal] = []
+    at = _rounded(woke + _minutes(e.FIRST_MEAL_MIN))
     while at <= end:
-        flying = at >= journey.leave
-        if not (flying and _is_night(journey, at)):
-            zone = journey.away_zone if flying else journey.home_zone
-            found.append(JourneyMeal(_rounded(at), zone))
-        at += timedelta(minutes=float(e.MEAL_EVERY_MIN))
+        if _eats(journey, at, found[-1].at if found else None):
+            away = at >= journey.leave
+            found.append(JourneyMeal(at, journey.away_zone if away else journey.home_zone))
+        at += _GRAIN
     return tuple(found)
 
 
-def _is_night(journey: Journey, at: datetime) -> bool:
-    local = at.astimezone(ZoneInfo(journey.away_zone))
+_GRAIN = timedelta(minutes=5)
+
+
+def _eats(journey: Journey, at: datetime, last: datetime | None) -> bool:
+    """Whether the next meal comes at this instant, the last one having been at `last`."""
+    if last is not None and at - last < _minutes(e.MEAL_EVERY_MIN):
+        return False
+    if at < journey.leave:
+        wakes = _wakes_at_home(journey)
+        if at < wakes:
+            return at >= wakes - _minutes(e.EARLY_MEAL_MIN)
+        return _since_waking(journey, at, journey.home_zone) < _awake_for()
+    since = _since_waking(journey, at, journey.away_zone)
+    if _minutes(e.FIRST_MEAL_MIN) <= since < _awake_for():
+        return True
+    up = at - _wakes_at_home(journey)
+    hungry = last is not None and at - last >= _minutes(e.LONGEST_WITHOUT_MIN)
+    return at < journey.arrive and hungry and up <= timedelta(hours=float(e.NO_SLEEP_YET_H))
+
+
+def _wakes_at_home(journey: Journey) -> datetime:
+    zone = ZoneInfo(journey.home_zone)
+    leaving = journey.leave.astimezone(zone).date()
+    return datetime.combine(leaving, journey.wake, zone).astimezone(UTC)
+
+
+def _bed(journey: Journey) -> datetime:
+    """When the day of the arrival ends there."""
+    zone = ZoneInfo(journey.away_zone)
+    arriving = journey.arrive.astimezone(zone).date()
+    wake = datetime.combine(arriving, journey.wake, zone).astimezone(UTC)
+    return wake + timedelta(hours=float(e.BED_AFTER_WAKE_H))
+
+
+def _awake_for() -> timedelta:
+    return timedelta(hours=24 - float(e.NIGHT_H))
+
+
+def _since_waking(journey: Journey, at: datetime, zone: str) -> timedelta:
+    """How long ago the usual time of getting up was, by the clocks of this zone."""
+    local = at.astimezone(ZoneInfo(zone))
     wakes = datetime.combine(local.date(), journey.wake)
-    since = (local.replace(tzinfo=None) - wakes) % timedelta(days=1)
-    return since >= timedelta(hours=24 - float(e.NIGHT_H))
+    return (local.replace(tzinfo=None) - wakes) % timedelta(days=1)
+
+
+def _minutes(number: Number) -> timedelta:
+    return timedelta(minutes=float(number))
 
 
 def _rounded(at: datetime) -> datetime:

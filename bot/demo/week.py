@@ -33,7 +33,7 @@ SEVEN_OUT = Act(
         Reads(ATHLETE, "Carbs 170 g (as planned)"),
         ReadsNothing(COACH),
         Says(ATHLETE, "/week"),
-        Reads(ATHLETE, "Towards your trial"),
+        Reads(ATHLETE, "Towards your show"),
         Says(ATHLETE, "/why"),
         Reads(ATHLETE, "Rests on:"),
     ),
@@ -138,21 +138,97 @@ ONE_OUT = Act(
     ),
 )
 
+TIMES_SET = Act(
+    "1 day out, evening. The coach lays the day out, backwards from the stage",
+    (
+        Waits(A_DAY_AT_WORK),
+        Says(COACH, "/stage"),
+        Presses(COACH, "Set the times"),
+        Says(COACH, "15:00"),
+        Presses(COACH, "One class only"),
+        Says(COACH, "40"),
+        Presses(COACH, "None"),
+        Says(COACH, "10:30"),
+        Reads(COACH, "15:00  on stage"),
+        Reads(ATHLETE, "Aino has set the times of your day"),
+        Reads(ATHLETE, "13:30  last meal before the stage"),
+        Says(ATHLETE, "/calendar"),
+        Reads(ATHLETE, "[week-2026-10-31.ics] Your week and day as a calendar file"),
+    ),
+)
+
 THE_DAY = Act(
     "The day. Full and sharp: nothing is chased",
     (
         Until("prompt"),
+        Reads(ATHLETE, "It is the day. Drink as you usually do"),
         Says(ATHLETE, "61.9 9 3.5 4 on target fine"),
         Reads(ATHLETE, "Carbs 180 g (as planned)"),
-        Says(COACH, "/roster"),
-        Reads(COACH, "Orla"),
+        Until("stage:leave"),
+        Reads(ATHLETE, "Time to leave"),
+        Until("stage:tan"),
+        Until("stage:sips"),
+        Reads(ATHLETE, "From here sips"),
+    ),
+)
+
+RUNNING_LATE = Act(
+    "The day runs late: the rest of it moves, reminders too",
+    (
+        Says(ATHLETE, "they're running 45 late"),
+        Reads(ATHLETE, "Moved 45 min later. The rest of the day anew"),
+        Reads(ATHLETE, "15:45  on stage"),
+        Reads(COACH, "Moved 45 min later (Orla said so)"),
+        Until("calendar"),
+        Reads(ATHLETE, "Your week has changed since your last calendar file", silently=True),
+        ReadsNothing(COACH),
+        Until("stage:look:1"),
+        Reads(ATHLETE, "Look check. How full"),
+        Presses(ATHLETE, "9"),
+        Presses(ATHLETE, "4"),
+        Presses(ATHLETE, "Fine"),
+        Reads(ATHLETE, "full is full. Don't chase"),
+        Reads(COACH, "Orla's look check: fullness 9, sharpness 4, gut fine"),
+        Until("stage:pump:1"),
+        Reads(ATHLETE, "Pump-up now"),
+        Until("stage:stage:1"),
+        Reads(ATHLETE, "On stage now. Go well."),
+        Until("stage:after"),
+        Reads(ATHLETE, "Eat something ordinary, drink to thirst"),
+    ),
+)
+
+MORNING_AFTER = Act(
+    "The morning after. One short question, and the coach's word on the look",
+    (
         Until("event-over"),
-        Reads(ATHLETE, "The trial is behind you"),
+        Reads(ATHLETE, "The show is behind you"),
+        Reads(ATHLETE, "Day 1 after. How is it?"),
+        Presses(ATHLETE, "Fine"),
+        Says(ATHLETE, "63.1"),
+        Reads(ATHLETE, "Ordinary meals, to appetite"),
+        Presses(COACH, "Full"),
+        Reads(COACH, "Kept: Orla was full on the day"),
+    ),
+)
+
+LOOKING_BACK = Act(
+    "Four mornings after. The week is looked back on",
+    (
+        Until("debrief"),
+        Reads(COACH, "Debrief of Orla's show, Sat 31 Oct 2026"),
+        Reads(COACH, "2 out: 495 / 545 / 545 (flat in the load)"),
+        Reads(COACH, "Full: the same load again"),
+        Reads(ATHLETE, "A look back on your show"),
+        Says(ATHLETE, "Less water at work, and the third rice meal was one too many."),
+        Reads(ATHLETE, "Thank you. Aino has it."),
+        Reads(COACH, "the third rice meal was one too many", silently=True),
     ),
 )
 
 WEEK: Sequence[Act] = (
-    SEVEN_OUT, SIX_OUT, FIVE_OUT, FOUR_OUT, THREE_OUT, TWO_OUT, ONE_OUT, THE_DAY,
+    SEVEN_OUT, SIX_OUT, FIVE_OUT, FOUR_OUT, THREE_OUT, TWO_OUT, ONE_OUT, TIMES_SET, THE_DAY,
+    RUNNING_LATE, MORNING_AFTER, LOOKING_BACK,
 )  # fmt: skip
 
 OUTCOMES: Sequence[Outcome] = (

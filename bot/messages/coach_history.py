@@ -8,6 +8,7 @@ from typing import Any
 
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
+from bot.messages import debrief as debrief_words
 from bot.messages import next_load as load_words
 from bot.messages.names import FIELD_WORDS, flag_name, word
 from bot.messages.safety import symptom_name
@@ -418,4 +419,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "next load suggested": load_words.suggested,
     "next load taken over": load_words.taken_over,
     "next load left": load_words.left_it,
+    "debrief": debrief_words.in_history,
+    "debrief note": debrief_words.note_in_history,
+    "debrief word": debrief_words.word_in_history,
 }

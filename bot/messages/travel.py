@@ -69,19 +69,7 @@ def plan(
         parts.append(tr("Begin at home: up (and meals along with it) at {days}.", days=days))
     if found.shift_h:
         parts.append(_settled(found.settled_on, event_day))
-    meals = ", ".join(
-        moment(meal.at, meal.zone)
-        if meal.zone == home
-        else tr("{moment} there", moment=moment(meal.at, meal.zone))
-        for meal in found.meals
-    )
-    parts.append(
-        tr(
-            "Meals on the way, the day's target spread over them: {meals}. Drink as usual, salt as "
-            "usual.",
-            meals=meals,
-        )
-    )
+    parts.append(meals_on_the_way(found))
     parts.append(
         tr(
             "From the arrival on ({moment} there) I ask by the clocks there. Common practice, all of "
@@ -90,6 +78,28 @@ def plan(
         )
     )
     return "\n\n".join(parts)
+
+
+def meals_on_the_way(found: JourneyPlan) -> str:
+    """A line for each day and place, in the order in which they are lived."""
+    times: dict[tuple[date, str], list[str]] = {}
+    for meal in found.meals:
+        local = meal.at.astimezone(ZoneInfo(meal.zone))
+        times.setdefault((local.date(), meal.zone), []).append(figures.clock(local))
+    lines = [
+        tr("Meals, each date's target over the meals of that date:"),
+        *(
+            tr(
+                "- {day} by the clocks of {zone}: {times}",
+                day=figures.short_day(day),
+                zone=zone,
+                times=", ".join(clocks),
+            )
+            for (day, zone), clocks in times.items()
+        ),
+        tr("Drink as usual, salt as usual."),
+    ]
+    return "\n".join(lines)
 
 
 def _shift(shift_h: float, home: str, away: str) -> str:

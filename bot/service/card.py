@@ -9,11 +9,13 @@ from sqlmodel import Session
 from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import alerts as alert_words
+from bot.messages import calendar as calendar_words
 from bot.messages import coach as words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_history as history_words
 from bot.messages import coach_holding as hold_words
 from bot.messages import coach_second as second_words
+from bot.messages import debrief as debrief_words
 from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
 from bot.messages import sheets as sheet_words
@@ -141,6 +143,10 @@ def _card_buttons(
             button(sheet_words.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
             *([button(learnt_button(), "learnt")] if learnt else []),
+        ],
+        [
+            button(calendar_words.button(), "calendar"),
+            button(debrief_words.button(), "debrief"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],

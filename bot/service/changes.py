@@ -11,9 +11,7 @@ from bot.context import Context
 from bot.service.people import local_date
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile
-from bot.store.stage import StageRow
-from bot.store.trip import TripRow
-from bot.store.week import DaySetRow, EventRow
+from bot.store.week import DaySetRow
 
 Before = dict[str, Any]
 
@@ -53,17 +51,6 @@ def restore_hold(
     if hold is not None:
         hold.ended_at = None
         session.add(hold)
-    session.flush()
-
-
-def day_follows_event(session: Session, earlier: EventRow, event: EventRow) -> None:
-    """On the same day in the same place, the timetable and the journey are those of the new event."""
-    if (earlier.day, earlier.zone) != (event.day, event.zone):
-        return
-    for table in (StageRow, TripRow):
-        for row in session.exec(select(table).where(col(table.event_id) == earlier.id)).all():
-            row.event_id = event.id or 0
-            session.add(row)
     session.flush()
 
 

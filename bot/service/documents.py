@@ -9,7 +9,7 @@ from sqlmodel import Session
 
 from bot.context import Context, Document
 from bot.languages import ENGLISH, speaking
-from bot.service import photo_rows, picture, sheets
+from bot.service import calendar_file, photo_rows, picture, sheets
 
 Maker = Callable[[Session, dict[str, Any], Context], Document | None]
 
@@ -18,6 +18,7 @@ MAKERS: Mapping[str, Maker] = {
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     picture.MAKE: picture.make_picture,
+    calendar_file.MAKE: calendar_file.make_calendar,
 }
 
 

@@ -20,8 +20,10 @@ from bot.service import (
     after_show,
     asking,
     athlete_doors,
+    calendar_file,
     checkins,
     coach_doors,
+    debrief,
     documents,
     food_doors,
     invitations,
@@ -61,6 +63,7 @@ COMMANDS = {
         *coach_doors.COMMANDS,
         *food_doors.COMMANDS,
         *stage_doors.COMMANDS,
+        *calendar_file.COMMANDS,
         *travel.COMMANDS,
         *ready_doors.COMMANDS,
         *tongue.COMMANDS,
@@ -77,6 +80,8 @@ _TABLES = (
     travel,
     ready_doors,
     tongue,
+    calendar_file,
+    debrief,
 )
 TAPS = {tap.prefix: tap for table in _TABLES for tap in table.TAPS}
 DUTIES = {duty.kind: duty for table in _TABLES for duty in table.DUTIES}

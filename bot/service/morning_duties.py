@@ -9,7 +9,7 @@ from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE
 from bot.messages import athlete as words
 from bot.messages import on_your_own
 from bot.outbox import say
-from bot.service import after_show, alerts, asking, checkins, looks, prompts
+from bot.service import alerts, asking, checkins, prompts
 from bot.service.people import get_person, is_own_coach, local_date, profile_of, record
 from bot.service.week import (
     athlete_of,
@@ -18,6 +18,7 @@ from bot.service.week import (
     current_event,
     current_week,
 )
+from bot.service.week_over import close_week
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.traffic import AgendaRow
 from engine.athlete import Event, EventKind
@@ -93,12 +94,7 @@ def event_over(session: Session, duty: AgendaRow, context: Context) -> None:
         return
     event.active = False
     session.add(event)
-    looks.ask_look(session, profile, event, context)
-    if event.kind != "trial":
-        after_show.begin(session, profile, event, context)
-        return
-    person = get_person(session, profile.person_id)
-    say(session, chat_id=person.chat_id, text=words.event_over(event.kind), now=context.now)
+    close_week(session, profile, event, context)
 
 
 def _still_wanted(session: Session, duty: AgendaRow, context: Context) -> AthleteProfile | None:

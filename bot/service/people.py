@@ -11,6 +11,7 @@ from sqlmodel import Session, col, or_, select
 from bot.context import Context
 from bot.incoming import Incoming, Kind
 from bot.languages import nearest, speaking
+from bot.service.calendar_stale import calendar_stale
 from bot.service.desk import roster_stale
 from bot.store.desk import Rights, SecondCoach
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
@@ -127,10 +128,11 @@ def record(
     by: int | None,
     **detail: object,
 ) -> None:
-    """Keep who did what, when and why; whoever has the roster open sees it soon."""
+    """Keep who did what, when and why; whoever has the roster open or a calendar sees it soon."""
     row = HistoryRow(athlete_id=athlete_id, by_id=by, at=context.now, what=what, detail=detail)
     session.add(row)
     session.info.setdefault(KEPT, []).append(row)
+    calendar_stale(session, athlete_id, what, context)
     profile = profile_of(session, athlete_id)
     if profile is not None:
         for coach_id in (profile.coach_id, *_fellows(session, profile)):

@@ -15,8 +15,8 @@ from bot.messages import coach_plan as words
 from bot.messages import next_load as learnt_words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
-from bot.service import asking, deciding, prompts, ready
-from bot.service.changes import day_follows_event, days_changed, end_hold, standing_before
+from bot.service import asking, debrief, deciding, event_moving, prompts, ready
+from bot.service.changes import days_changed, end_hold, standing_before
 from bot.service.learnt import learnt_g_per_kg, something_learnt
 from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.plan_gate import ask_first, keep_reason, look_over, said_of
@@ -32,8 +32,9 @@ from bot.service.week import (
     plan_row,
     set_day,
 )
+from bot.service.week_over import close_week
 from bot.store.people import AthleteProfile, OpenQuestion, Person
-from bot.store.week import DaySetRow, EventRow, LimitsRow, PlanRow
+from bot.store.week import DaySetRow, EventRow, PlanRow
 from engine.limits import Limits, Problem, plan_problems
 from engine.plan import PeakPlan
 
@@ -79,20 +80,26 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
     session.add(event)
     session.flush()
     moved = earlier is not None and earlier.day >= local_date(profile, context)
+    followed, moved_from = event_moving.Followed(), None
     if earlier is not None:
         earlier.active = False
         session.add(earlier)
         if moved:
-            _bring_along(session, earlier, event)
-            day_follows_event(session, earlier, event)
+            event_moving.copy_plan_and_limits(session, earlier, event)
+        if moved and event_moving.day_is_done(session, earlier, context):
+            close_week(session, profile, earlier, context)
+        elif moved:
+            moved_from = earlier.id
+            followed = event_moving.follow(session, profile, earlier, event, context)
     moved = moved and plan_row(session, event) is not None
     said = _tell_event(session, coach, profile, event, context, moved=moved)
     record(
         session, profile.person_id, "event set", context, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
-        before={"event": earlier.id if earlier is not None else None, **before}, said=said,
+        before={"event": moved_from, **before}, said=said,
         was=[earlier.kind, earlier.day.isoformat()] if earlier is not None else None,
     )  # fmt: skip
+    event_moving.tell(session, coach, profile, event, followed, context)
     ready.schedule(session, profile, context)
     days_follow_plan(session, profile, context)
     week_changed(
@@ -317,20 +324,6 @@ def _checked_in_today(session: Session, profile: AthleteProfile, context: Contex
     return checkin_row(session, profile.person_id, local_date(profile, context)) is not None
 
 
-def _bring_along(session: Session, earlier: EventRow, event: EventRow) -> None:
-    """The newest plan and limits of the earlier event, for the new one."""
-    assert event.id is not None
-    plan = plan_row(session, earlier)
-    limits = session.exec(
-        select(LimitsRow).where(LimitsRow.event_id == earlier.id).order_by(col(LimitsRow.id).desc())
-    ).first()
-    if plan is not None:
-        session.add(PlanRow(event_id=event.id, **plan.model_dump(exclude={"id", "event_id"})))
-    if limits is not None:
-        session.add(LimitsRow(event_id=event.id, **limits.model_dump(exclude={"id", "event_id"})))
-    session.flush()
-
-
 def _tell_event(
     session: Session,
     coach: Person,
@@ -376,6 +369,7 @@ def _open_draft(session: Session, coach: Person, profile: AthleteProfile, contex
     if event is None:
         say(session, chat_id=coach.chat_id, text=words.event_first(), now=context.now)
         return
+    debrief.before_draft(session, coach, profile, context)
     asking.open_question(
         session, coach, DRAFT, context=context, subject_id=profile.person_id,
         answers={

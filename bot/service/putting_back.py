@@ -7,19 +7,17 @@ from dataclasses import dataclass
 from datetime import date
 from functools import partial
 
-from sqlmodel import Session, select
+from sqlmodel import Session
 
 from bot.context import Context
 from bot.messages import coach_signoff as signoff_words
-from bot.service import prompts, ready
-from bot.service.changes import day_follows_event, restore_days, restore_hold
+from bot.service import event_moving
+from bot.service.changes import restore_days, restore_hold
 from bot.service.people import local_date
 from bot.service.signoff import settle
 from bot.service.week import current_event
 from bot.store.people import AthleteProfile, HistoryRow, Person
-from bot.store.stage import StageRow
-from bot.store.trip import TripRow
-from bot.store.week import DecisionRow, DecisionStatus, EventRow, LimitsRow, PlanRow
+from bot.store.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 
 SIGNED = (DecisionStatus.APPROVED, DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
 
@@ -111,45 +109,10 @@ def _unsign(
     session.flush()
 
 
-def _event_is_bare(
-    session: Session, profile: AthleteProfile, row: HistoryRow, _context: Context
-) -> bool:
-    """Whether it is the current one still, and neither timetable nor journey is bound to it."""
-    event = current_event(session, profile.person_id)
-    if event is None or event.id != row.detail["event"]:
-        return False
-    number = row.detail["before"]["event"]
-    earlier = session.get(EventRow, number) if number is not None else None
-    if earlier is not None and (earlier.day, earlier.zone) == (event.day, event.zone):
-        return True  # they go back with it
-    rests = (
-        select(StageRow.id).where(StageRow.event_id == event.id),
-        select(TripRow.id).where(TripRow.event_id == event.id),
-    )
-    return all(session.exec(query).first() is None for query in rests)
-
-
-def _event_again(
-    session: Session, _coach: Person, profile: AthleteProfile, row: HistoryRow, context: Context
-) -> None:
-    """The event before counts again, with the plan and limits that it had; or there is none."""
-    event, number = session.get_one(EventRow, row.detail["event"]), row.detail["before"]["event"]
-    event.active = False
-    session.add(event)
-    if number is not None:
-        earlier = session.get_one(EventRow, number)
-        earlier.active = True
-        session.add(earlier)
-        day_follows_event(session, event, earlier)
-    session.flush()
-    prompts.schedule(session, profile, context=context)
-    ready.schedule(session, profile, context)
-
-
 KINDS: Mapping[str, Kind] = {
     "plan set": Kind(_version_is_there, _version_again),
     "limits set": Kind(_version_is_there, _version_again),
-    "event set": Kind(_event_is_bare, _event_again),
+    "event set": Kind(event_moving.can_go_back, event_moving.go_back),
     "signed off": Kind(_still_signed, _unsign),
     "day set by hand": Kind(_days_left, _nothing_more),
     "held": Kind(_days_left, _nothing_more),

@@ -11,12 +11,15 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.service.people import record
+from bot.flows.stage import LOOK
+from bot.service import asking
+from bot.service.people import get_person, record
 from bot.service.prompts import subject
 from bot.store.people import AthleteProfile, Person
 from bot.store.stage import StageRow
 from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow
+from engine.evidence.staging import ROUND_TO_MIN
 from engine.stage_day import Entry, Kind, StageDay, in_order, timeline
 
 REMIND = "stage"
@@ -52,6 +55,64 @@ def lay_out(
     return row
 
 
+def follow(
+    session: Session,
+    profile: AthleteProfile,
+    row: StageRow,
+    earlier: EventRow,
+    event: EventRow,
+    context: Context,
+) -> bool:
+    """The event moved: the same times by the clocks of its new day and place, reminders anew.
+
+    What was said of the old day is said again on another day, and not on the same one. False, and
+    the timetable stays behind without reminders, where every class would be in the past by then.
+    """
+    day = _transplanted(day_of(row), earlier, event)
+    if event.day != earlier.day:
+        _drop_look_check(session, profile, context)
+    cancel_reminders(session, profile, context, due_ones_too=earlier.day != event.day)
+    if max(day.stages) <= context.now:
+        return False
+    if event.day != earlier.day:
+        row.entries = []
+    row.event_id, row.set_at = event.id or 0, context.now
+    _plan(session, profile, event, row, day, context)
+    return True
+
+
+def _drop_look_check(session: Session, profile: AthleteProfile, context: Context) -> None:
+    """One that is open has no stage before it any more."""
+    athlete = get_person(session, profile.person_id)
+    for question in asking.open_questions(
+        session, athlete, flow=LOOK.id, subject_id=profile.person_id
+    ):
+        asking.close(session, question, context)
+
+
+def _transplanted(day: StageDay, earlier: EventRow, event: EventRow) -> StageDay:
+    """Each time as the clocks show it, on the new day by the clocks there."""
+
+    def at(moment: datetime) -> datetime:
+        local = moment.astimezone(ZoneInfo(earlier.zone))
+        return agenda.local_instant(
+            event.day + (local.date() - earlier.day), local.time(), event.zone
+        )
+
+    stages: list[datetime] = []
+    for stage in map(at, day.stages):
+        # Clocks that leap can bring two times together: the classes still come one by one.
+        after = stages[-1] + timedelta(minutes=float(ROUND_TO_MIN)) if stages else stage
+        stages.append(max(stage, after))
+    return StageDay(
+        stages=tuple(stages),
+        usual_wake=at(day.usual_wake),
+        travel_min=day.travel_min,
+        registration=at(day.registration) if day.registration else None,
+        tan=at(day.tan) if day.tan else None,
+    )
+
+
 def move(
     session: Session,
     profile: AthleteProfile,
@@ -78,6 +139,7 @@ def call_off(
     row.cancelled_at = context.now
     session.add(row)
     cancel_reminders(session, profile, context)
+    _drop_look_check(session, profile, context)
     record(
         session, profile.person_id, "stage called off", context, by=by.id, stage_day=row.id,
         before=before,
@@ -137,17 +199,18 @@ def settle(session: Session, row: StageRow, key: str) -> Entry | None:
     return found
 
 
-def cancel_reminders(session: Session, profile: AthleteProfile, context: Context) -> None:
-    """Cancel those ahead; one that has just fallen due is still to be said."""
-    waiting = session.exec(
-        select(AgendaRow).where(
-            AgendaRow.subject == subject(profile),
-            AgendaRow.status == "waiting",
-            AgendaRow.due_at > context.now,
-            col(AgendaRow.kind).startswith(f"{REMIND}:"),
-        )
+def cancel_reminders(
+    session: Session, profile: AthleteProfile, context: Context, *, due_ones_too: bool = False
+) -> None:
+    """Cancel those ahead; one that has just fallen due is still to be said, unless told otherwise."""
+    waiting = select(AgendaRow).where(
+        AgendaRow.subject == subject(profile),
+        AgendaRow.status == "waiting",
+        col(AgendaRow.kind).startswith(f"{REMIND}:"),
     )
-    for row in waiting:
+    if not due_ones_too:
+        waiting = waiting.where(AgendaRow.due_at > context.now)
+    for row in session.exec(waiting):
         row.status = "cancelled"
         session.add(row)
     session.flush()

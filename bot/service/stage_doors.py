@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.flows.stage import LOOK, STAGE
 from bot.messages import stage as words
-from bot.service import stage_look, stage_views
+from bot.service import stage_look, stage_reminders, stage_views
 from bot.service.asking import Registered
 from bot.service.handles import ATHLETE, COACHING, Command, Duty, Tap
 from bot.service.stage_day import REMIND
@@ -20,4 +20,4 @@ FLOWS = (
     Registered(STAGE, stage_views.times_given),
     Registered(LOOK, stage_look.look_given),
 )
-DUTIES = (Duty(REMIND, stage_views.remind),)
+DUTIES = (Duty(REMIND, stage_reminders.remind),)

@@ -94,7 +94,10 @@ def top_up(
         answer(session, incoming, context, words.settled())
         return
     event = current_event(session, profile.person_id)
-    limits = current_limits(session, event, athlete_of(profile)) if event is not None else None
+    if event is None or not stage_day.local_day(event, context):
+        answer(session, incoming, context, words.day_not_here())
+        return
+    limits = current_limits(session, event, athlete_of(profile))
     assert limits is not None
     answers = question.answers
     choice = last_choice(answers["fullness"], answers["sharpness"], Gut(answers["gut"]), limits)

@@ -1,22 +1,17 @@
-"""`/stage` for athlete and coach: the timetable, delays, and what falls due of it."""
+"""`/stage` for athlete and coach: the timetable, and word of delays."""
 
 from __future__ import annotations
-
-from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
 from bot.context import Context
-from bot.flows.stage import LOOK, STAGE, stage_day_of
+from bot.flows.stage import STAGE, stage_day_of
 from bot.incoming import Incoming
 from bot.languages import language
-from bot.messages import food_day as food_words
+from bot.messages import calendar as calendar_words
 from bot.messages import stage as words
-from bot.messages import stage_entries as entries
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
-from bot.service.food_day import day_row
-from bot.service.food_list import food_of, rows_of
 from bot.service.people import get_person, own_athlete, profile_of, speaking_to
 from bot.service.rights import athletes_seen_by
 from bot.service.signoff import signers
@@ -24,10 +19,8 @@ from bot.service.tapping import answer, rewrite
 from bot.service.week import current_event
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow
 from engine.delays import parse_delay
-from engine.stage_day import Entry, Kind
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -123,34 +116,6 @@ def times_given(session: Session, person: Person, question: OpenQuestion, contex
                 else words.set_by_athlete(person.first_name)
             )
             say_day(session, other, profile, context, lead=lead)
-
-
-def remind(session: Session, duty: AgendaRow, context: Context) -> None:
-    """What falls due of the timetable, said once; stale or overtaken reminders are not said."""
-    row = session.get(StageRow, duty.payload.get("stage_day", 0))
-    profile = profile_of(session, row.athlete_id) if row is not None else None
-    event = current_event(session, profile.person_id) if profile is not None else None
-    if row is None or profile is None or event is None or event.id != row.event_id:
-        return
-    if row.cancelled_at is not None:
-        return
-    entry = stage_day.settle(session, row, duty.payload["key"])
-    if entry is None or context.now - duty.due_at > stage_day.STALE_AFTER:
-        return
-    athlete = get_person(session, profile.person_id)
-    if entry.kind is Kind.LOOK:
-        asking.open_question(
-            session, athlete, LOOK, context=context, subject_id=profile.person_id,
-            answers={"_stage_day": row.id},
-        )  # fmt: skip
-        return
-    text = entries.reminder(
-        entry, len(row.facts["stages"]), event.zone, _food(session, profile, event, entry, context)
-    )
-    say(
-        session, chat_id=athlete.chat_id, text=text, now=context.now,
-        dedupe=f"stage:{row.id}:{entry.key}",
-    )  # fmt: skip
 
 
 def _move_or_ask(session: Session, person: Person, minutes: int, context: Context) -> None:
@@ -286,34 +251,8 @@ def _view(
                 Button(words.cancel_button(), f"st:off:{id}"),
             ],
         ]
+    keys.append([Button(calendar_words.button(), f"cal:get:{id}")])
     return f"{text}\n\n{words.habits()}", keys
-
-
-def _food(
-    session: Session, profile: AthleteProfile, event: EventRow, entry: Entry, context: Context
-) -> str:
-    """What the day's own menu has for this meal, where the athlete has made one."""
-    if entry.kind not in (Kind.MEAL, Kind.LAST_MEAL):
-        return ""
-    menu = day_row(session, profile.person_id, event.day, context).meals
-    if not menu:
-        return ""
-    local = entry.at.astimezone(ZoneInfo(event.zone))
-    nearest = min(
-        menu, key=lambda meal: abs(_minutes(meal["at"]) - (local.hour * 60 + local.minute))
-    )
-    foods = {str(row.id): food_of(row) for row in rows_of(session, profile.person_id)}
-    portions = [
-        food_words.amount(foods[id], steps * foods[id].step_g)
-        for id, steps in nearest["portions"].items()
-        if id in foods
-    ]
-    return entries.food_hint("; ".join(portions)) if portions else ""
-
-
-def _minutes(clock: str) -> int:
-    hours, minutes = clock.split(":")
-    return int(hours) * 60 + int(minutes)
 
 
 def _running_days(

@@ -31,6 +31,18 @@ NIGHT_H = Number(name="a night's sleep", value=8, unit="h", source=COMMON_PRACTI
 FIRST_MEAL_MIN = Number(
     name="first meal after waking", value=30, unit="min", source=COMMON_PRACTICE
 )
+UP_BEFORE_MIN = Number(name="up before leaving, at least", value=60, unit="min", source=OWN_CHOICE)
+EARLY_MEAL_MIN = Number(
+    name="before the usual waking, no earlier breakfast than by", value=180, unit="min",
+    source=OWN_CHOICE, note="whoever leaves in the middle of the night sleeps on instead",
+)  # fmt: skip
+LONGEST_WITHOUT_MIN = Number(
+    name="longest without food on the way while nobody can sleep yet", value=360, unit="min",
+    source=OWN_CHOICE, note="where it is night by the clocks away and day by those at home",
+)  # fmt: skip
+NO_SLEEP_YET_H = Number(
+    name="for so long after getting up nobody can sleep", value=12, unit="h", source=OWN_CHOICE
+)
 LAST_MEAL_BEFORE_BED_MIN = Number(
     name="last meal before bed, at least", value=60, unit="min", source=OWN_CHOICE
 )

@@ -187,7 +187,7 @@ def test_at_a_terminal_a_morning_is_played_and_the_coach_acknowledges() -> None:
         at.types(":next", "Your weight this morning")
         at.types("60.4 5 5.5 fine", "Caution: Orla")
         at.types(":coach", "Aino (coach) > ")
-        at.types(":week", "water over target")
+        at.types(":week", "water over")
         at.types("Acknowledge", "Acknowledged by Aino")
         jumped = at.types(":next", "── Sunday 25 October 07:00 in Galway · 09:00 in Helsinki")
         assert "\x1b" not in jumped

@@ -9,7 +9,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import col, select
 
-from bot.service import stage_views
+from bot.service import stage_reminders
 from bot.store.db import transaction
 from bot.store.people import HistoryRow
 from bot.store.stage import StageRow
@@ -106,7 +106,7 @@ def test_a_duty_done_twice_says_nothing_twice(team: Team) -> None:
             select(AgendaRow).where(AgendaRow.kind == "stage:wake", AgendaRow.status == "done")
         ).one()
     with transaction(team.world.engine) as session:
-        stage_views.remind(session, row, team.world.context)
+        stage_reminders.remind(session, row, team.world.context)
     heard = [m for m in team.athlete.all_said() if "It is the day" in m.text]
     assert len(heard) == 1
 

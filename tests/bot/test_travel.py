@@ -52,7 +52,11 @@ def test_the_shift_and_the_meals_on_the_way_are_shown_to_both(team: Team) -> Non
     said = fly(team, *FLIGHT)
     assert "America/New_York is 5 h behind Europe/London." in said
     assert "Mon 3 May 08:00; Tue 4 May 09:30; Wed 5 May 11:00" in said  # 1.5 h a day later
-    assert "Thu 6 May 07:00, Thu 6 May 10:00, Thu 6 May 08:00 there" in said
+    assert "Meals, each date's target over the meals of that date:" in said
+    assert "- Thu 6 May by the clocks of Europe/London: 07:00, 10:00\n" in said
+    assert (
+        "- Thu 6 May by the clocks of America/New_York: 08:00, 11:00, 14:00, 17:00, 20:00" in said
+    )
     assert "From the arrival on (Thu 6 May 14:00 there)" in said
     told = text_of(team.coach.hears())
     assert told.startswith("Mira's journey:")

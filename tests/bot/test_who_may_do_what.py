@@ -66,7 +66,8 @@ MAY_SEND: dict[str, set[str]] = {
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
-    "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "ready": COACHES,
+    "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
+    "ready": COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -91,6 +92,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "gone": ("gone:no", None, ATHLETES),
     "f": ("f:list", None, ATHLETES),
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
+    "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
@@ -110,7 +112,7 @@ ABOUT: dict[str, str] = {
     "coach-second": "athlete", "coach-history-day": "athlete", "coach-message": "athlete",
     "coach-figure": "decision",
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
-    "travel": "own", "after-show": "own",
+    "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
@@ -333,7 +335,7 @@ def test_a_question_takes_an_answer_from_nobody_but_the_one_who_was_asked(
 SAMPLE = {
     "take": True, "use": True, "sure": True, "day": "2027-05-08", "_day": "2027-05-08",
     "_field": "carb_g", "_key": "step_g", "_days_out": 1, "value": 20.0,
-    "_readiness": 1, "fullness": 8, "sharpness": 4, "gut": "fine",
+    "_readiness": 1, "_event": 1, "text": "less rice", "fullness": 8, "sharpness": 4, "gut": "fine",
 }  # fmt: skip
 
 

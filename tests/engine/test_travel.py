@@ -10,7 +10,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.travel import Journey, plan_journey
+from engine.travel import Journey, JourneyPlan, plan_journey
 
 LONDON, NEW_YORK, TOKYO = "Europe/London", "America/New_York", "Asia/Tokyo"
 
@@ -58,9 +58,9 @@ def test_the_way_round_is_the_shorter_one() -> None:
 def test_meals_of_a_day_flight_are_three_hours_apart_on_the_clocks_where_one_is() -> None:
     trip = journey(NEW_YORK, "2027-05-05T11:00", 8)
     meals = plan_journey(trip).meals
-    shown = [(f"{m.at.astimezone(ZoneInfo(m.zone)):%H:%M}", m.zone) for m in meals]
-    assert shown[:2] == [("07:30", LONDON), ("10:30", LONDON)]
-    assert shown[2] == ("08:30", NEW_YORK)  # 13:30 in London, in the air
+    times = [(f"{m.at.astimezone(ZoneInfo(m.zone)):%H:%M}", m.zone) for m in meals]
+    assert times[:2] == [("07:30", LONDON), ("10:30", LONDON)]
+    assert times[2] == ("08:30", NEW_YORK)  # 13:30 in London, in the air
     assert all(b.at - a.at == timedelta(hours=3) for a, b in pairwise(meals))
 
 
@@ -69,6 +69,40 @@ def test_on_a_night_flight_nobody_is_woken_to_eat() -> None:
     meals = [m for m in plan_journey(trip).meals if m.at >= trip.leave]
     local = [m.at.astimezone(ZoneInfo(LONDON)) for m in meals]
     assert all(7 <= at.hour < 23 for at in local)
+
+
+def shown(plan: JourneyPlan) -> list[str]:
+    return [
+        f"{m.at.astimezone(ZoneInfo(m.zone)):%a %H:%M} {m.zone.rpartition('/')[2]}"
+        for m in plan.meals
+    ]
+
+
+def test_nobody_flies_through_a_whole_day_unfed_because_it_is_night_where_they_go() -> None:
+    # ten in the morning in London is two at night in Los Angeles; eleven hours in the air
+    plan = plan_journey(journey("America/Los_Angeles", "2027-05-06T10:00", 11))
+    assert shown(plan)[:3] == [
+        "Thu 07:30 London", "Thu 05:30 Los_Angeles", "Thu 08:30 Los_Angeles",
+    ]  # fmt: skip
+    assert max(b.at - a.at for a, b in pairwise(plan.meals)) == timedelta(hours=6)
+
+
+def test_the_first_meal_after_the_night_on_the_way_is_breakfast_there() -> None:
+    plan = plan_journey(journey(LONDON, "2027-05-06T20:00", 7, home=NEW_YORK))
+    there = [meal for meal in shown(plan) if meal.endswith("London")]
+    assert there[:2] == ["Fri 07:30 London", "Fri 10:30 London"]
+
+
+def test_before_an_early_flight_there_is_breakfast_and_at_two_at_night_there_is_none() -> None:
+    early = shown(plan_journey(journey("Europe/Madrid", "2027-05-06T05:00", 2.5)))
+    assert early[:2] == ["Thu 04:30 London", "Thu 08:30 Madrid"]
+    night = shown(plan_journey(journey("Europe/Madrid", "2027-05-06T02:00", 2.5)))
+    assert night[0] == "Thu 07:30 Madrid"
+
+
+def test_an_arrival_after_midnight_ends_in_bed_and_begins_with_breakfast() -> None:
+    plan = plan_journey(journey("Europe/Athens", "2027-05-06T19:00", 3.7))
+    assert shown(plan)[-6:-4] == ["Thu 21:30 Athens", "Fri 07:30 Athens"]
 
 
 @pytest.mark.parametrize("hours", [-1, 0, 73])
@@ -94,3 +128,6 @@ def test_wherever_it_goes_meals_are_apart_and_the_shift_is_under_half_a_day(
     assert all(b.at - a.at >= timedelta(hours=2, minutes=55) for a, b in pairwise(plan.meals))
     assert plan.settled_on >= trip.arrive.astimezone(ZoneInfo(away)).date()
     assert len(plan.at_home) <= 3
+    away = [m for m in plan.meals if m.at >= trip.arrive]
+    # once there, no meal comes in the eight hours of the night before the usual waking
+    assert all(7 <= m.at.astimezone(ZoneInfo(m.zone)).hour < 23 for m in away)

@@ -1,0 +1,299 @@
+"""What coach and athlete read of a week that is over."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from bot.languages import mark, tr, trn
+from bot.messages import coach_figures as figures
+from bot.messages.coach_plan import day_and_year
+from bot.messages.common import event_name
+from bot.messages.names import word
+from bot.messages.outlook import LOOK_WORDS
+from engine.debrief import DayBehind, Debrief, Lesson
+
+#: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
+WHY = {
+    "gut-unsettled": mark("gut unsettled"),
+    "spilled-over": mark("spilled over"),
+    "softening": mark("softening"),
+    "flat-in-load": mark("flat in the load"),
+    "dropping-too-fast": mark("dropping too fast"),
+    "coach": mark("by your hand"),
+}
+
+#: What to carry over, by lesson.
+LESSONS = {
+    "no-word-on-the-look": mark(
+        "Your word on the look is still missing; without it the load of this week teaches little."
+    ),
+    "flat-not-eaten": mark(
+        "Flat, but only {eaten_percent} % of the load was eaten. Try the same load eaten whole "
+        "before a larger one."
+    ),
+    "flat-more": mark("Flat with the load eaten, as far as it was told: there was room for more."),
+    "spilled-overeaten": mark(
+        "Spilled over, with {eaten_percent} % of the load eaten. Hold the figure next time "
+        "before lowering it."
+    ),
+    "spilled-less": mark("Spilled over: less load next time, or less of it late."),
+    "full-again": mark("Full: the same load again. Don't chase more."),
+    "eaten-short": mark(
+        "{eaten_percent} % of the load was eaten. Food that goes down more easily, or a figure "
+        "that can be eaten."
+    ),
+    "eaten-over": mark("{eaten_percent} % of the load was eaten, more than was set."),
+    "load-moved": mark(
+        "The mornings moved the load from {planned_g} g to {set_g} g. Begin the next plan "
+        "nearer to where this one ended."
+    ),
+    "gut-in-the-load": mark(
+        "The gut was unsettled in the load. Smaller meals, less fibre, and only foods that sat well; "
+        "try them in a trial."
+    ),
+    "water-short": mark(
+        "Water stayed under target in the load. Glycogen is stored with water: keep it at target."
+    ),
+    "sleep-short": mark("Short nights. They alone can make somebody look flat and watery."),
+    "mornings-missed": mark(
+        "{mornings} mornings without numbers. What is not told cannot be adjusted."
+    ),
+}
+
+
+def button() -> str:
+    return tr("Debrief")
+
+
+def note_button() -> str:
+    return tr("Note for next time")
+
+
+def head(name: str, kind: str, day: date, *, own: bool) -> str:
+    when = day_and_year(day)
+    if own:
+        return tr("Debrief of your {kind}, {day}", kind=event_name(kind), day=when)
+    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=event_name(kind), day=when)
+
+
+def columns() -> str:
+    return tr("Carbs planned / set / eaten (g), and the morning:")
+
+
+def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
+    """ "3 out: 495 / 520 / 510 (flat in the load) · 59.3 kg, full 2, sharp 5"."""
+    label = tr("Day") if day.days_out == 0 else tr("{days} out", days=day.days_out)
+    eaten = "–" if day.eaten_g is None else figures.number(day.eaten_g)
+    carbs = f"{label}: {figures.number(day.target.carb_g)} / {figures.number(day.set_g)} / {eaten}"
+    if why:
+        carbs += f" ({tr(WHY[why]) if why in WHY else why.replace('-', ' ')})"
+    return f"{carbs} · {_morning(day, weight_unit)}"
+
+
+def _morning(day: DayBehind, weight_unit: str) -> str:
+    told = day.morning
+    if told is None or told.weight_kg is None:
+        return tr("no numbers")
+    parts = [figures.weight(told.weight_kg, weight_unit)]
+    if told.fullness is not None:
+        parts.append(tr("full {score}", score=told.fullness))
+    if told.sharpness is not None:
+        parts.append(tr("sharp {score}", score=told.sharpness))
+    return ", ".join(parts)
+
+
+def load_line(found: Debrief, body_mass_kg: float) -> str:
+    text = tr(
+        "Load: {planned} planned, {set} set ({per_kg} g/kg a day).",
+        planned=figures.grams(found.planned_g),
+        set=figures.grams(found.set_g),
+        per_kg=figures.number(found.set_g / max(found.load_days, 1) / body_mass_kg, 1),
+    )
+    if found.eaten_share is not None:
+        text += " " + tr(
+            "Eaten of it, as told: {percent} %.", percent=figures.number(100 * found.eaten_share)
+        )
+    return text
+
+
+def weight_line(change_kg: float, weight_unit: str) -> str:
+    size = figures.weight(abs(change_kg), weight_unit)
+    if change_kg < 0:
+        return tr("Weight over the load: {size} down.", size=size)
+    return tr("Weight over the load: {size} up.", size=size)
+
+
+def look_line(look: str | None) -> str:
+    if look is None:
+        return tr("Your word on the look: none yet. How was it when it mattered?")
+    return tr("Your word on the look: {look}.", look=tr(LOOK_WORDS[look]))
+
+
+def day_itself(fullness: int, sharpness: int, gut: str) -> str:
+    return tr(
+        "Look check on the day: fullness {full}, sharpness {sharp}, gut {gut}.",
+        full=fullness,
+        sharp=sharpness,
+        gut=word(gut),
+    )
+
+
+def afterwards(change_kg: float, day: int, weight_unit: str) -> str:
+    size = figures.weight(abs(change_kg), weight_unit)
+    if change_kg < 0:
+        return tr("Weight by day {day} after: {size} less than on the day.", day=day, size=size)
+    return tr("Weight by day {day} after: {size} more than on the day.", day=day, size=size)
+
+
+def alerts_line(count: int) -> str:
+    return trn(
+        "{number} caution or warning in the week: History shows it.",
+        "{number} cautions or warnings in the week: History shows them.",
+        count,
+    )
+
+
+def athletes_word(name: str, said: str) -> str:
+    return tr('{name} says: "{said}"', name=name, said=said)
+
+
+def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
+    if look is None:
+        return tr(
+            "Before it: {kind} {day}, {per_kg} g/kg a day.",
+            kind=event_name(kind),
+            day=figures.day(day),
+            per_kg=figures.number(per_kg, 1),
+        )
+    return tr(
+        "Before it: {kind} {day}, {per_kg} g/kg a day, {look}.",
+        kind=event_name(kind),
+        day=figures.day(day),
+        per_kg=figures.number(per_kg, 1),
+        look=tr(LOOK_WORDS[look]),
+    )
+
+
+def to_carry(lessons: Sequence[Lesson]) -> str:
+    return "\n".join([tr("To carry over:"), *(f"- {lesson(one)}" for one in lessons)])
+
+
+def lesson(one: Lesson) -> str:
+    return tr(LESSONS[one.id], **{name: figures.number(value) for name, value in one.facts.items()})
+
+
+def own_note(note: str) -> str:
+    return tr("Your note: {note}", note=note)
+
+
+def rests_on() -> str:
+    return tr("Common practice and our own reading, and one week proves little.")
+
+
+def none_yet(name: str, *, own: bool) -> str:
+    if own:
+        return tr("No week of yours lies behind yet, so there is nothing to look back on.")
+    return tr(
+        "No week of {name}'s lies behind yet, so there is nothing to look back on.", name=name
+    )
+
+
+def ask_note(name: str, *, own: bool) -> str:
+    if own:
+        return tr("What do you want to remember next time? It is shown before the next draft.")
+    return tr(
+        "What do you want to remember of {name}'s week next time? It is shown before the next draft, "
+        "and not to {name}.",
+        name=name,
+    )
+
+
+def note_kept() -> str:
+    return tr("Kept. You will see it before the next draft.")
+
+
+def word_empty() -> str:
+    return tr("That was empty. A few words are enough.")
+
+
+def word_too_long(length: int, most: int) -> str:
+    return tr(
+        "That is {length} characters; {most} is what fits here. Please send the short of it.",
+        length=figures.number(length),
+        most=most,
+    )
+
+
+# Before the next draft
+
+
+def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> str:
+    parts = [
+        tr(
+            "From the {kind} of {day}, before you draft:",
+            kind=event_name(kind),
+            day=figures.day(day),
+        ),
+        *(f"- {lesson(one)}" for one in lessons),
+    ]
+    if note:
+        parts.append(f"- {own_note(note)}")
+    return "\n".join(parts)
+
+
+# The athlete
+
+
+def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str:
+    parts = [
+        tr("A look back on your {kind}.", kind=event_name(kind)),
+        tr("You gave your numbers on {mornings} of {days} mornings.", mornings=mornings, days=days),
+    ]
+    if eaten_share is not None:
+        parts.append(
+            tr(
+                "Over the load you ate {percent} % of what was set, as you told it.",
+                percent=figures.number(100 * eaten_share),
+            )
+        )
+    return " ".join(parts)
+
+
+def ask_athlete(said: str, coach: str) -> str:
+    asked = tr(
+        "What went well, and what should be otherwise next time? A sentence or two; {name} reads it.",
+        name=coach,
+    )
+    return f"{said} {asked}"
+
+
+def skip_button() -> str:
+    return tr("Skip")
+
+
+def thanks(coach: str) -> str:
+    return tr("Thank you. {name} has it. Eat well.", name=coach)
+
+
+def skipped() -> str:
+    return tr("All right. Eat well.")
+
+
+def coach_told(name: str, said: str) -> str:
+    return tr('{name} on the week that is over: "{said}"', name=name, said=said)
+
+
+# In the history
+
+
+def in_history(detail: Mapping[str, object]) -> str:
+    return tr("looked back on the week")
+
+
+def note_in_history(detail: Mapping[str, object]) -> str:
+    return tr("noted something for the next time")
+
+
+def word_in_history(detail: Mapping[str, object]) -> str:
+    return tr("said how the week was")

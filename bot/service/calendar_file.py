@@ -1,0 +1,263 @@
+"""`/calendar`: the file handed out, and sent anew, once and silently, when what it says has changed."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from datetime import date, datetime, timedelta
+from typing import Any
+from uuid import uuid4
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, select
+
+from bot.context import Context, Document
+from bot.incoming import Incoming
+from bot.messages import calendar as words
+from bot.outbox import Button, say, send_document
+from bot.service.asking import Registered
+from bot.service.calendar_stale import ANEW
+from bot.service.handles import ATHLETE, COACH, Command, Duty, Tap
+from bot.service.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
+from bot.service.tapping import answer
+from bot.service.week import current_event
+from bot.service.week_calendar import Drawn, drawn
+from bot.store.calendar import CalendarRow
+from bot.store.people import AthleteProfile, Person
+from bot.store.traffic import AgendaRow
+from bot.store.week import EventRow
+
+MAKE = "calendar"
+
+
+def command(session: Session, person: Person, rest: str, context: Context) -> None:
+    """`/calendar`: the own week; for a coach a button an athlete, or the one there is."""
+    own = profile_of(session, person.id)
+    if own is not None and current_event(session, own.person_id) is not None:
+        _send(session, person, own, context)
+        return
+    found = [p for p in athletes_of(session, person) if current_event(session, p.person_id)]
+    if len(found) == 1:
+        _send(session, person, found[0], context)
+        return
+    if not found:
+        text = words.nothing_yet("", own=True) if own is not None else words.nobody()
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
+        return
+    keys = [
+        [Button(get_person(session, p.person_id).first_name, f"cal:get:{p.person_id}")]
+        for p in found
+    ]
+    say(session, chat_id=person.chat_id, text=words.which_athlete(), now=context.now, buttons=keys)
+
+
+def tapped(
+    session: Session, person: Person, arguments: list[str], incoming: Incoming, context: Context
+) -> None:
+    """Button "cal:get:ATHLETE", for the athlete and for their coach."""
+    view, number = (*arguments, "", "")[:2]
+    known = number if number.isdigit() and view == "get" else "0"
+    profile = (
+        profile_of(session, person.id)
+        if person.id == int(known)
+        else own_athlete(session, person, int(known))
+    )
+    if profile is None:
+        answer(session, incoming, context, words.not_here())
+        return
+    answer(session, incoming, context)
+    _send(session, person, profile, context)
+
+
+def on_card(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """The card's button."""
+    answer(session, incoming, context)
+    _send(session, coach, profile, context)
+
+
+def send_anew(session: Session, duty: AgendaRow, context: Context) -> None:
+    """What the week says has changed and has been still since: a new file to each who has one."""
+    profile = profile_of(session, int(duty.subject.partition(":")[2]))
+    event = current_event(session, profile.person_id) if profile is not None else None
+    if profile is None or event is None:
+        return
+    for row in session.exec(select(CalendarRow).where(CalendarRow.event_id == event.id)).all():
+        reader = get_person(session, row.reader_id)
+        if not _may_see(session, reader, profile):
+            continue
+        with speaking_to(reader):
+            _send_changes(session, reader, profile, event, row, context)
+
+
+def _send_changes(
+    session: Session,
+    reader: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: CalendarRow,
+    context: Context,
+) -> None:
+    before = row.entries
+    _issue(session, reader, profile, event, row, context)
+    changed = [key for key, now in row.entries.items() if before.get(key) != now]
+    if not changed:
+        return
+    gone = sum(bool(row.entries[key]["cancelled"]) for key in changed)
+    text = words.caption_anew(
+        get_person(session, profile.person_id).first_name,
+        own=reader.id == profile.person_id,
+        changed=len(changed) - gone,
+        cancelled=gone,
+    )
+    _hand_over(session, reader, row, text, context, silent=True)
+
+
+def make_calendar(session: Session, named: dict[str, Any], _context: Context) -> Document | None:
+    """The file as last given out; None for somebody who may not see this athlete any more."""
+    # Loaded at the first file only: whoever never asks for one never waits for it.
+    from bot.ical import CalendarEntry, calendar_file  # noqa: PLC0415
+
+    row = session.get(CalendarRow, named["calendar"])
+    profile = profile_of(session, row.athlete_id) if row is not None else None
+    event = session.get(EventRow, row.event_id) if row is not None else None
+    if row is None or profile is None or event is None:
+        return None
+    # An id of a deleted row may have come to mean another one.
+    if (row.reader_id, row.athlete_id) != (named["reader"], named["athlete"]):
+        return None
+    if not _may_see(session, get_person(session, row.reader_id), profile):
+        return None
+    entries = [
+        CalendarEntry(
+            uid=f"{key.replace(':', '-')}.{row.root}@brimline.invalid",
+            start=_start(kept),
+            minutes=kept["minutes"] or 0,
+            zone=kept["zone"],
+            summary=kept["summary"],
+            description=kept["description"],
+            sequence=kept["sequence"],
+            revised_at=datetime.fromisoformat(kept["revised_at"]),
+            cancelled=kept["cancelled"],
+        )
+        for key, kept in row.entries.items()
+    ]
+    name = words.calendar_name(get_person(session, profile.person_id).first_name)
+    return Document(f"week-{event.day.isoformat()}.ics", calendar_file(name, entries))
+
+
+def _send(session: Session, reader: Person, profile: AthleteProfile, context: Context) -> None:
+    event = current_event(session, profile.person_id)
+    name, own = get_person(session, profile.person_id).first_name, reader.id == profile.person_id
+    row = _row_of(session, reader, event) if event is not None else None
+    if event is not None:
+        row = row or CalendarRow(
+            athlete_id=profile.person_id, event_id=event.id or 0, reader_id=reader.id or 0,
+            root=uuid4().hex, entries={}, issued_at=context.now,
+        )  # fmt: skip
+        _issue(session, reader, profile, event, row, context)
+    if row is None or not row.entries:
+        text = words.nothing_yet(name, own=own)
+        say(session, chat_id=reader.chat_id, text=text, now=context.now)
+        return
+    standing = sum(not kept["cancelled"] for kept in row.entries.values())
+    _hand_over(session, reader, row, words.caption(name, own=own, entries=standing), context)
+
+
+def _issue(
+    session: Session,
+    reader: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    row: CalendarRow,
+    context: Context,
+) -> None:
+    """Bring the row up to what the week says now: each change a revision, what is gone cancelled."""
+    found = drawn(session, profile, event, own=reader.id == profile.person_id)
+    row.entries = revised(row.entries, found, context.now)
+    row.issued_at = context.now
+    if row.entries:
+        session.add(row)
+        session.flush()
+
+
+def revised(
+    before: Mapping[str, Mapping[str, Any]], found: Mapping[str, Drawn], now: datetime
+) -> dict[str, dict[str, Any]]:
+    """Entries as they are to be given out next: `before` as given out last, `found` as they are."""
+    entries: dict[str, dict[str, Any]] = {}
+    for key, one in found.items():
+        kept, says = before.get(key), one.says() | {"cancelled": False}
+        if not _is_over(says, now) or (kept is not None and not _is_over(kept, now)):
+            entries[key] = _next(kept, says, now)
+        elif kept is not None:
+            # What lies in the past stays as it was, whatever is worked out of it today.
+            entries[key] = dict(kept)
+    for key, kept in before.items():
+        if key in found:
+            continue
+        gone = dict(kept) | {"cancelled": True}
+        entries[key] = dict(kept) if _is_over(kept, now) else _next(kept, gone, now)
+    return entries
+
+
+def _next(kept: Mapping[str, Any] | None, says: dict[str, Any], now: datetime) -> dict[str, Any]:
+    """The same revision where it says the same, else the one after it (RFC 5545, 3.8.7.4)."""
+    if kept is None:
+        return says | {"sequence": 0, "revised_at": now.isoformat()}
+    if all(kept[key] == value for key, value in says.items()):
+        return dict(kept)
+    return says | {"sequence": kept["sequence"] + 1, "revised_at": now.isoformat()}
+
+
+def _start(kept: Mapping[str, Any]) -> date | datetime:
+    whole_day = kept["minutes"] is None
+    return (date if whole_day else datetime).fromisoformat(kept["start"])
+
+
+def _is_over(kept: Mapping[str, Any], now: datetime) -> bool:
+    start = _start(kept)
+    if isinstance(start, datetime):
+        return start + timedelta(minutes=kept["minutes"]) < now
+    return start < now.astimezone(ZoneInfo(kept["zone"])).date()
+
+
+def _hand_over(
+    session: Session,
+    reader: Person,
+    row: CalendarRow,
+    caption: str,
+    context: Context,
+    *,
+    silent: bool = False,
+) -> None:
+    # Of several files not yet sent only the newest matters, and it is made when it is sent.
+    send_document(
+        session, chat_id=reader.chat_id, now=context.now, caption=caption, silent=silent,
+        topic=f"calendar:{row.id}", document={
+            "make": MAKE, "calendar": row.id, "reader": row.reader_id, "athlete": row.athlete_id,
+        },
+    )  # fmt: skip
+
+
+def _row_of(session: Session, reader: Person, event: EventRow) -> CalendarRow | None:
+    query = select(CalendarRow).where(
+        CalendarRow.event_id == event.id, CalendarRow.reader_id == reader.id
+    )
+    return session.exec(query).first()
+
+
+def _may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
+    own = reader.id == profile.person_id
+    return own or own_athlete(session, reader, profile.person_id) is not None
+
+
+COMMANDS = (Command("calendar", ATHLETE | COACH, command, words.menu),)
+TAPS = (Tap("cal", ATHLETE | COACH, tapped),)
+FLOWS: tuple[Registered, ...] = ()
+DUTIES = (Duty(ANEW, send_anew),)

@@ -1,0 +1,327 @@
+"""The switch from the week to looking back on it: for the coach whole, for the athlete in short."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import time, timedelta
+
+from sqlmodel import Session, col, func, select
+
+from bot import agenda
+from bot.context import Context
+from bot.flows.after_show import AFTER_SHOW as LIGHTER_MORNING
+from bot.flows.debrief import COACH_NOTE, OWN_WORD
+from bot.incoming import Incoming
+from bot.messages import coach as card_words
+from bot.messages import debrief as words
+from bot.messages import outlook as look_words
+from bot.messages import picture as picture_words
+from bot.outbox import Button, say
+from bot.service import asking, notes
+from bot.service.asking import Registered
+from bot.service.handles import Command, Duty, Tap
+from bot.service.people import (
+    get_person,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
+from bot.service.prompts import subject
+from bot.service.rights import is_first_coach
+from bot.service.tapping import answer
+from bot.service.week import checkin_row, current_event
+from bot.service.week_behind import BehindWeek, newest_behind, week_behind
+from bot.store.debrief import DebriefRow
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
+from bot.store.traffic import AgendaRow
+from bot.store.week import AlertRow, EventRow
+from engine.evidence.after import AFTER_DAYS
+from engine.plan import PLAN_DAYS
+from engine.safety import Level
+
+LOOK_BACK = "debrief"
+LEAVE_IT = f"{LOOK_BACK}:leave"
+#: A question that was left open so long would only swallow what is meant for something else.
+OPEN_FOR = timedelta(days=3)
+#: After the lighter mornings, where there are any; after a trial, once the coach has had a day.
+AFTER_SHOW, AFTER_TRIAL = int(AFTER_DAYS.value) + 1, 2
+EARLIER_SHOWN = 2
+_MIDNIGHT = time(0, 0)
+
+
+def schedule(session: Session, profile: AthleteProfile, event: EventRow, context: Context) -> None:
+    """Once the week is over: when it is looked back on."""
+    day = event.day + timedelta(days=AFTER_TRIAL if event.kind == "trial" else AFTER_SHOW)
+    agenda.put(
+        session, subject=subject(profile), local_date=day, kind=LOOK_BACK,
+        due_at=agenda.local_instant(day, profile.prompt_time, profile.zone or event.zone),
+        payload={"event": event.id},
+    )  # fmt: skip
+
+
+def due(session: Session, duty: AgendaRow, context: Context) -> None:
+    """The coach reads the debrief; the athlete a short one, with one question."""
+    if duty.kind == LEAVE_IT:
+        _close(session, session.get(OpenQuestion, duty.payload["question"]), context)
+        return
+    event = session.get(EventRow, duty.payload["event"])
+    profile = profile_of(session, event.athlete_id) if event is not None else None
+    if event is None or profile is None or profile.status == AthleteStatus.ENDED:
+        return
+    found = week_behind(session, profile, event)
+    row = _row(session, event)
+    if found is None or row.sent_at is not None:
+        return
+    row.sent_at = context.now
+    session.add(row)
+    record(session, profile.person_id, "debrief", context, by=None, event=event.id)
+    coach = get_person(session, profile.coach_id)
+    with speaking_to(coach):
+        _tell_coach(session, coach, profile, found, context)
+    _ask_athlete(session, profile, found, context)
+
+
+def show(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """The card's button: the newest week that lies behind."""
+    answer(session, incoming, context)
+    found = newest_behind(session, profile, context)
+    if found is None:
+        own = coach.id == profile.person_id
+        text = words.none_yet(get_person(session, profile.person_id).first_name, own=own)
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
+        return
+    _tell_coach(session, coach, profile, found, context)
+
+
+def ask_note(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """The button under a debrief."""
+    answer(session, incoming, context)
+    found = newest_behind(session, profile, context)
+    name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
+    if found is None:
+        say(session, chat_id=coach.chat_id, text=words.none_yet(name, own=own), now=context.now)
+        return
+    asking.open_question(
+        session, coach, COACH_NOTE, context=context, subject_id=profile.person_id,
+        answers={"_event": found.event.id, "_name": name, "_own": own},
+    )  # fmt: skip
+
+
+def note_given(session: Session, coach: Person, question: OpenQuestion, context: Context) -> None:
+    """The coach's note, kept with the week."""
+    profile = own_athlete(session, coach, question.subject_id or 0)
+    if profile is None:
+        say(session, chat_id=coach.chat_id, text=card_words.not_your_athlete(), now=context.now)
+        return
+    event = session.get(EventRow, question.answers["_event"])
+    if event is None or event.athlete_id != profile.person_id:
+        return
+    row = _row(session, event)
+    row.coach_note = question.answers["text"]
+    session.add(row)
+    record(session, profile.person_id, "debrief note", context, by=coach.id, event=event.id)
+    say(session, chat_id=coach.chat_id, text=words.note_kept(), now=context.now)
+
+
+def word_given(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
+    """The athlete's own word, kept with the week and passed on silently."""
+    profile = profile_of(session, person.id)
+    event = session.get(EventRow, question.answers["_event"])
+    if profile is None or event is None or event.athlete_id != person.id:
+        return
+    said = question.answers["text"]
+    if said is None:
+        say(session, chat_id=person.chat_id, text=words.skipped(), now=context.now)
+        return
+    row = _row(session, event)
+    row.athlete_said = said
+    session.add(row)
+    record(session, profile.person_id, "debrief word", context, by=person.id, event=event.id)
+    coach = get_person(session, profile.coach_id)
+    say(session, chat_id=person.chat_id, text=words.thanks(coach.first_name), now=context.now)
+    with speaking_to(coach):
+        told = words.coach_told(person.first_name, said)
+        notes.tell(session, coach, profile.person_id, told, context)
+
+
+def before_draft(
+    session: Session, coach: Person, profile: AthleteProfile, context: Context
+) -> None:
+    """What the last week taught, said before the next plan is drafted."""
+    found = newest_behind(session, profile, context)
+    if found is None:
+        return
+    text = words.before_draft(
+        found.event.kind,
+        found.event.day,
+        found.debrief.lessons,
+        _row(session, found.event).coach_note,
+    )
+    say(session, chat_id=coach.chat_id, text=text, now=context.now)
+
+
+def _row(session: Session, event: EventRow) -> DebriefRow:
+    row = session.exec(select(DebriefRow).where(DebriefRow.event_id == event.id)).first()
+    if row is None:
+        row = DebriefRow(event_id=event.id or 0, athlete_id=event.athlete_id)
+        session.add(row)
+        session.flush()
+    return row
+
+
+def _tell_coach(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    found: BehindWeek,
+    context: Context,
+) -> None:
+    event, number = found.event, profile.person_id
+    keys: list[Sequence[Button]] = []
+    if event.look is None and is_first_coach(coach, profile):
+        keys.append(
+            [
+                Button(look_words.look_button(look), f"look:{event.id}:{look}")
+                for look in look_words.LOOKS
+            ]
+        )
+    keys.append(
+        [
+            Button(words.note_button(), f"c:debrief-note:{number}"),
+            Button(picture_words.picture_button(), f"c:picture:{number}"),
+        ]
+    )
+    text = _text(session, coach, profile, found)
+    say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=keys)
+
+
+def _text(session: Session, coach: Person, profile: AthleteProfile, found: BehindWeek) -> str:
+    event, unit = found.event, profile.weight_unit
+    name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
+    row = _row(session, event)
+    days = [words.day_line(day, found.why.get(day.days_out, ""), unit) for day in found.days]
+    parts = [
+        words.head(name, event.kind, event.day, own=own),
+        "\n".join([words.columns(), *days]),
+        "\n".join(_in_sum(session, profile, found)),
+        words.athletes_word(name, row.athlete_said) if row.athlete_said else "",
+        words.to_carry(found.debrief.lessons),
+        words.own_note(row.coach_note) if row.coach_note else "",
+        words.rests_on(),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> list[str]:
+    """A line for each thing that can be said of the week as a whole."""
+    summed, event, unit = found.debrief, found.event, profile.weight_unit
+    lines = [words.load_line(summed, profile.body_mass_kg or 1)]
+    if summed.weight_change_kg is not None:
+        lines.append(words.weight_line(summed.weight_change_kg, unit))
+    looked = _look_check(session, event)
+    if looked is not None:
+        detail = looked.detail
+        lines.append(words.day_itself(detail["fullness"], detail["sharpness"], detail["gut"]))
+    lines.append(words.look_line(event.look))
+    after = _weight_after(session, found)
+    if after is not None:
+        lines.append(words.afterwards(*after, unit))
+    alerts = _alerts(session, event)
+    if alerts:
+        lines.append(words.alerts_line(alerts))
+    for before in found.earlier[:EARLIER_SHOWN]:
+        per_kg = before.load_g_a_day / (profile.body_mass_kg or 1)
+        lines.append(words.earlier_line(before.kind, before.day, per_kg, before.look))
+    return lines
+
+
+def _look_check(session: Session, event: EventRow) -> HistoryRow | None:
+    query = select(HistoryRow).where(
+        HistoryRow.athlete_id == event.athlete_id,
+        HistoryRow.what == "look check",
+        HistoryRow.at >= agenda.local_instant(event.day, _MIDNIGHT, event.zone),
+    )
+    return session.exec(query.order_by(col(HistoryRow.id))).first()
+
+
+def _weight_after(session: Session, found: BehindWeek) -> tuple[float, int] | None:
+    """How far the weight had come by the last lighter morning on which it was told, and which."""
+    last = found.days[-1].morning if found.days else None
+    if last is None or last.weight_kg is None:
+        return None
+    for number in range(int(AFTER_DAYS.value), 0, -1):
+        row = checkin_row(session, found.event.athlete_id, found.event.day + timedelta(days=number))
+        if row is not None and row.weight_kg is not None:
+            return row.weight_kg - last.weight_kg, number
+    return None
+
+
+def _alerts(session: Session, event: EventRow) -> int:
+    query = select(func.count()).where(
+        AlertRow.athlete_id == event.athlete_id,
+        AlertRow.level != Level.ADVISORY.value,
+        AlertRow.date >= event.day - timedelta(days=max(PLAN_DAYS)),
+        AlertRow.date <= event.day + timedelta(days=int(AFTER_DAYS.value)),
+    )
+    return session.exec(query).one()
+
+
+def _ask_athlete(
+    session: Session, profile: AthleteProfile, found: BehindWeek, context: Context
+) -> None:
+    """One question, unless something else matters more: a stop, or the next week's own mornings."""
+    if profile.coach_id == profile.person_id or profile.status != AthleteStatus.ACTIVE:
+        return
+    if profile.frozen_at is not None or _next_week_runs(session, profile, context):
+        return
+    athlete, coach = (get_person(session, id) for id in (profile.person_id, profile.coach_id))
+    for left_open in asking.open_questions(
+        session, athlete, flow=LIGHTER_MORNING.id, subject_id=profile.person_id
+    ):
+        _close(session, left_open, context)
+    question = asking.open_question(
+        session, athlete, OWN_WORD, context=context, subject_id=profile.person_id,
+        answers={
+            "_event": found.event.id, "_coach": coach.first_name, "_kind": found.event.kind,
+            "_mornings": found.debrief.mornings, "_days": len(found.days),
+            "_eaten": found.debrief.eaten_share,
+        },
+    )  # fmt: skip
+    agenda.put(
+        session, subject=subject(profile), local_date=local_date(profile, context), kind=LEAVE_IT,
+        due_at=context.now + OPEN_FOR, payload={"question": question.id},
+    )  # fmt: skip
+
+
+def _close(session: Session, question: OpenQuestion | None, context: Context) -> None:
+    if question is not None and question.closed_at is None:
+        asking.close(session, question, context)
+
+
+def _next_week_runs(session: Session, profile: AthleteProfile, context: Context) -> bool:
+    event = current_event(session, profile.person_id)
+    if event is None:
+        return False
+    return 0 <= (event.day - local_date(profile, context)).days <= max(PLAN_DAYS)
+
+
+COMMANDS: tuple[Command, ...] = ()
+TAPS: tuple[Tap, ...] = ()
+FLOWS = (Registered(OWN_WORD, word_given), Registered(COACH_NOTE, note_given))
+DUTIES = (Duty(LOOK_BACK, due),)

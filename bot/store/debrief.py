@@ -1,0 +1,22 @@
+"""What is said of a week that is over, to be read again before the next one is planned."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlmodel import Field, SQLModel
+
+from bot.store.base import UTCDateTime
+
+
+class DebriefRow(SQLModel, table=True):
+    """One an event. `sent_at`: when it was brought to coach and athlete by itself."""
+
+    __tablename__ = "debrief"
+
+    id: int | None = Field(default=None, primary_key=True)
+    event_id: int = Field(foreign_key="event.id", unique=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    athlete_said: str = ""
+    coach_note: str = ""
+    sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
