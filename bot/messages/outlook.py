@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from typing import Any
 
+from bot.languages import mark, tr
 from engine.units import WeightUnit, show_weight
 
 Decision = Mapping[str, Any]
@@ -87,6 +88,27 @@ def ask_look(name: str, kind: str) -> str:
     )
 
 
+ASK_OWN_LOOK = {
+    "show": mark(
+        "Your show was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+    "shoot": mark(
+        "Your shoot was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+    "trial": mark(
+        "Your trial was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+}
+
+
+def ask_own_look(kind: str) -> str:
+    """The same to somebody who coaches themself."""
+    return tr(ASK_OWN_LOOK[kind])
+
+
 LOOKS = {"flat": "Flat", "full": "Full", "spilled over": "Spilled over"}
 
 
@@ -96,6 +118,19 @@ def look_unknown_button() -> str:
 
 def look_kept(name: str, look: str) -> str:
     return f"Kept: {name} was {look} on the day. The next forecast begins from that."
+
+
+OWN_LOOK_KEPT = {
+    "flat": mark("Kept: you were flat on the day. The next forecast begins from that."),
+    "full": mark("Kept: you were full on the day. The next forecast begins from that."),
+    "spilled over": mark(
+        "Kept: you were spilled over on the day. The next forecast begins from that."
+    ),
+}
+
+
+def own_look_kept(look: str) -> str:
+    return tr(OWN_LOOK_KEPT[look])
 
 
 def look_left() -> str:

@@ -20,8 +20,10 @@ def ask_look(session: Session, profile: AthleteProfile, event: EventRow, context
     coach, athlete = get_person(session, profile.coach_id), get_person(session, profile.person_id)
     looks = [Button(label, f"look:{event.id}:{look}") for look, label in words.LOOKS.items()]
     say(
-        session, chat_id=coach.chat_id, now=context.now, dedupe=f"look:{event.id}",
-        text=words.ask_look(athlete.first_name, event.kind),
+        session, chat_id=coach.chat_id, now=context.now, silent=True, dedupe=f"look:{event.id}",
+        text=words.ask_own_look(event.kind)
+        if coach.id == athlete.id
+        else words.ask_look(athlete.first_name, event.kind),
         buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
     )  # fmt: skip
 
@@ -41,7 +43,9 @@ def look_tapped(
     session.add(event)
     record(session, profile.person_id, "look", context, by=coach.id, event=event.id, look=look)
     name = get_person(session, profile.person_id).first_name
-    text = words.look_left() if look == "-" else words.look_kept(name, look)
+    own = coach.id == profile.person_id
+    kept = words.own_look_kept(look) if own else words.look_kept(name, look)
+    text = words.look_left() if look == "-" else kept
     if incoming.message_id is not None:
         edit(
             session, chat_id=coach.chat_id, message_id=incoming.message_id, text=text,

@@ -62,7 +62,7 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
     name = get_person(session, profile.person_id).first_name
     days_out = (event.day - local_date(profile, context)).days
     say(
-        session, chat_id=coach.chat_id, now=context.now,
+        session, chat_id=coach.chat_id, now=context.now, silent=True,
         text=words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
         buttons=[[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
     )  # fmt: skip
