@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
@@ -116,6 +116,14 @@ def note(session: Session, profile: AthleteProfile, text: str, context: Context)
         coach = get_person(session, profile.coach_id)
         for person in (coach, *second_coaches(session, profile, rights=Rights.FULL)):
             notes.tell(session, person, profile.person_id, text, context)
+
+
+def note_once(
+    session: Session, profile: AthleteProfile, text: str, since: datetime, context: Context
+) -> None:
+    """The same, where these very words have not been noted about the athlete since then."""
+    if not notes.noted(session, profile.person_id, text, since):
+        note(session, profile, text, context)
 
 
 def repeat(session: Session, duty: AgendaRow, context: Context) -> None:

@@ -16,7 +16,7 @@ from bot.messages import checkin as words
 from bot.messages import common
 from bot.messages.refusals import refusal_text
 from bot.outbox import Button, answer_tap, say
-from bot.service import asking, photos, prompts
+from bot.service import alerts, asking, photos, prompts
 from bot.service.deciding import decide_checkin
 from bot.service.people import get_person, local_date, profile_of, record
 from bot.service.week import (
@@ -118,15 +118,12 @@ def take(
 
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
-    """What was said beside the numbers goes to the coach too, silently."""
+    """What was said beside the numbers goes to the coach too, as a note; the same words once."""
     told = words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note)
-    if not told or profile.coach_id == profile.person_id:
+    if not told:
         return
-    coach, person = get_person(session, profile.coach_id), get_person(session, profile.person_id)
-    say(
-        session, chat_id=coach.chat_id, now=context.now, silent=True,
-        text=words.passed_on(person.first_name, told), dedupe=f"told:{row.id}:{told}",
-    )  # fmt: skip
+    name = get_person(session, profile.person_id).first_name
+    alerts.note_once(session, profile, words.passed_on(name, told), row.answered_at, context)
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:

@@ -69,6 +69,14 @@ def notes_since(session: Session, coach: Person, since: datetime) -> list[CoachN
     return list(session.exec(query.order_by(col(CoachNote.id))))
 
 
+def noted(session: Session, athlete_id: int, text: str, since: datetime) -> bool:
+    """Whether these very words were noted about the athlete from then on, to whomever."""
+    query = select(CoachNote.id).where(
+        CoachNote.athlete_id == athlete_id, CoachNote.at >= since, CoachNote.text == text
+    )
+    return session.exec(query.limit(1)).first() is not None
+
+
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
     desk = session.get(CoachDesk, coach.id)

@@ -9,7 +9,7 @@ from bot.context import Context
 from bot.flows.travel import TRAVEL, arriving, leaving
 from bot.messages import travel as words
 from bot.outbox import say
-from bot.service import asking, prompts
+from bot.service import alerts, asking, prompts
 from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
@@ -71,18 +71,13 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
     found = plan_journey(
         Journey(
             leave=trip.leave_at, arrive=trip.arrive_at, home_zone=trip.home_zone,
-            away_zone=trip.away_zone, wake=profile.prompt_time,
+            away_zone=trip.away_zone, wake=profile.prompt_time, told=context.now,
         )
     )  # fmt: skip
-    readers = [(person, "")]
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        readers.append((coach, words.coach_lead(person.first_name)))
-    for reader, lead in readers:
-        text = words.plan(
-            found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
-        )
-        say(session, chat_id=reader.chat_id, text=text, now=context.now)
+    about = (found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at)
+    say(session, chat_id=person.chat_id, text=words.plan(*about), now=context.now)
+    told = words.plan(*about, lead=words.coach_lead(person.first_name))
+    alerts.note(session, profile, told, context)
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -102,10 +97,8 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     prompts.schedule(session, profile, context=context)
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
-    if profile.coach_id != person.id:
-        coach = get_person(session, profile.coach_id)
-        text = words.coach_told_arrived(person.first_name, trip.away_zone)
-        say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
+    text = words.coach_told_arrived(person.first_name, trip.away_zone)
+    alerts.note(session, profile, text, context)
 
 
 def _newest(session: Session, event_id: int) -> int | None:

@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
+from bot.incoming import Kind
 from bot.messages import coach_digest
 from bot.service import alerts
 from bot.service.people import profile_of
@@ -94,6 +95,21 @@ def test_the_digest_comes_at_the_coachs_own_hour_and_not_the_athletes(team: Team
     team.morning(3, hour=9)
     (said,) = digests(team.coach.hears())
     assert said.text.startswith("Digest, Thu 6 May")
+
+
+def test_words_beside_the_numbers_are_a_note_said_once_and_held_in_quiet_hours(team: Team) -> None:
+    team.coach.writes("/digest")
+    team.coach.writes("London")
+    team.coach.taps(next(iter(team.coach.all_said()[-1].buttons)))
+    team.coach.writes("20:00")
+    quiet(team, "22:00", "8:00")
+    team.coach.hears()
+    team.athlete.writes("61.0 4 3.5 4 the hotel bed was hard", message_id=900)
+    team.athlete.writes("61.0 5 3.5 4 the hotel bed was hard", Kind.EDITED, message_id=900)
+    assert team.coach.hears() == []
+    team.morning(3, hour=7)  # eight in London
+    (note,) = new_messages(team.coach.hears())
+    assert note.silent and note.text.count("the hotel bed was hard") == 1
 
 
 def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team) -> None:
