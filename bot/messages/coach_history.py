@@ -257,6 +257,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "paused": lambda d: "paused the check-ins",
     "active": lambda d: "took the check-ins up again",
     "unreachable": lambda d: "could not be reached any more",
+    "reachable again": lambda d: "could be reached again",
     "message to athlete": lambda d: f"wrote to the athlete {_quote(d.get('text', ''))}",
     "message to coach": lambda d: f"wrote to the coach {_quote(d.get('text', ''))}",
     "alert opened": _alert("raised"),

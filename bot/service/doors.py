@@ -18,6 +18,7 @@ from bot.service import (
     athlete_doors,
     checkins,
     coach_doors,
+    coming_back,
     documents,
     food_doors,
     invitations,
@@ -87,9 +88,12 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
     if not incoming.private:
         _refuse_group(session, incoming, context)
         return
+    away = coming_back.is_away(session, incoming)
     person = meet(session, incoming, context)
     if person is not None:
         second_coach.end_overdue(session, person, context)
+        if away:
+            coming_back.came_back(session, person, context)
     if incoming.kind is Kind.BLOCKED:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)
