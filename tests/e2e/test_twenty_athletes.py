@@ -50,8 +50,12 @@ async def test_three_coaches_and_twenty_athletes_have_their_week_and_nobody_anot
         await week.play(AFTER)
 
         people = list(crowd.people.values())
+        left = {cast[name].chat for name in ("Gwendal", "Ulrike")}  # for a while
+        refused = [
+            call for call in telegram.refused() if int(call["fields"]["chat_id"]) not in left
+        ]
         with bot.session() as session:
-            loose_ends = witness.loose_ends(session)
+            loose_ends, mishaps = witness.loose_ends(session), witness.mishaps(session, left)
         found = {
             "somebody reads what is not theirs": witness.strays(
                 crowd, may_know(week), numbers(bot)
@@ -67,6 +71,8 @@ async def test_three_coaches_and_twenty_athletes_have_their_week_and_nobody_anot
             "two words on one change": two_words(cast),
             "quiet hours that were not": sounds_at_night(cast),
             "a group that is talked to": talk_in_group(bot),
+            "calls that Telegram refuses": refused,
+            "mishaps": mishaps,
         }
         assert {name: what for name, what in found.items() if what} == {}
 

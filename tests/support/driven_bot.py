@@ -23,7 +23,7 @@ from bot.app import App
 from bot.clock import DrivenClock
 from bot.service.doors import USE_CASES
 from bot.settings import Settings
-from bot.store.db import make_engine
+from bot.store.db import is_sqlite, make_engine
 from bot.store.migrate import upgrade_to_head
 from bot.store.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.telegram.intake import Poller
@@ -79,7 +79,8 @@ class DrivenBot:
         self.clock = DrivenClock(start)
         self.line = Recorded(telegram.url, self.clock)
         self.engine = make_engine(database_url)
-        event.listen(self.engine, "connect", _without_waiting_for_the_disk)
+        if is_sqlite(self.engine):
+            event.listen(self.engine, "connect", _without_waiting_for_the_disk)
         settings = Settings.model_validate(
             {
                 "bot_token": TOKEN, "database_url": database_url, "api_base_url": telegram.url,
@@ -141,9 +142,8 @@ class DrivenBot:
             moved = len(self.line.calls) + len(self.line.turned_away) != sent
             if not moved and wait > 0 and self._open_work() == work:
                 self.clock.advance(timedelta(seconds=min(wait, LONGEST_STEP_S)))
-        raise AssertionError(
-            f"the bot did not come to rest at {self.now}: {self._open_work()[:5]}, {wait}"
-        )
+        waits = self._open_work()[:5]
+        raise AssertionError(f"the bot did not come to rest at {self.now}; there waits {waits}")
 
     async def _take_in(self) -> None:
         while not self._has(InboxRow.update_id == self._telegram.last_update):

@@ -7,7 +7,7 @@ from datetime import date
 
 from tests.support.crowd import Script, Someone
 from tests.support.pictures import picture
-from tests.support.twenty import Athlete
+from tests.support.twenty import ATHLETES, Athlete
 
 # An ordinary week of somebody of 61.2 kg: (weight in kg, fullness, sharpness) by days out.
 ORDINARY = {
@@ -39,8 +39,8 @@ def ordinary(athlete: Athlete, number: int, days_out: int) -> Morning:
 
 def colour_of(name: str) -> tuple[int, int, int]:
     """A colour of each athlete's own, by which a picture that went astray is told."""
-    number = sum(ord(letter) * 7**place for place, letter in enumerate(name))
-    return (40 + number % 6 * 40, 40 + number // 6 % 6 * 40, 40 + number // 36 % 6 * 40)
+    number = [one.name for athletes in ATHLETES.values() for one in athletes].index(name)
+    return (50 + number % 3 * 80, 50 + number // 3 % 3 * 80, 50 + number // 9 * 80)
 
 
 def line_of(athlete: Athlete, morning: Morning, days_out: int) -> str:

@@ -5,13 +5,13 @@ from __future__ import annotations
 import json
 import re
 from collections import Counter, defaultdict
-from collections.abc import Iterable, Mapping
+from collections.abc import Collection, Iterable, Mapping
 from datetime import date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
 from bot.store.people import HistoryRow
-from bot.store.traffic import AgendaRow
+from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.week import AlertRow
 from tests.support.crowd import Crowd, Someone, buttons_of, file_ids
 from tests.support.driven_bot import Call
@@ -75,16 +75,17 @@ def _knows(known: Mapping[str, Window | None], name: str, at: datetime) -> bool:
 
 def strange_pictures(crowd: Crowd) -> list[str]:
     """Pictures that show another athlete than their caption says, by each one's own colour."""
-    found = []
+    found, seen = [], 0
     for person in crowd.people.values():
         for shown in person.came:
             if shown.method in ("sendPhoto", "sendMediaGroup"):
                 name = shown.text.partition(",")[0]
                 for file_id in file_ids(shown, "photo"):
+                    seen += 1
                     pixel = opened(crowd.telegram.downloads(file_id)).getpixel((150, 300))
                     if not is_near(pixel, colour_of(name)):
                         found.append(f"{person.name}: {shown.text}")
-    return found
+    return found if seen else ["no picture came at all"]
 
 
 def repeats(people: Iterable[Someone], since: datetime) -> list[str]:
@@ -145,6 +146,26 @@ def asked(people: Iterable[Someone]) -> list[tuple[str, datetime]]:
         for shown in person.came
         if (match := PROMPT.match(shown.text))
     ]
+
+
+def mishaps(session: Session, unreachable: Collection[int]) -> list[str]:
+    """What was set aside, given up or tried again, beside messages to those who had stopped the bot."""
+    found = [
+        f"update {row.update_id}: {row.status}, {row.problem}"
+        for row in session.exec(select(InboxRow))
+        if row.status != "done" or row.attempts
+    ]
+    found += [
+        f"{row.method} to {row.chat_id}: {row.status}, {row.problem}"
+        for row in session.exec(select(OutboxRow))
+        if row.status not in ("sent", "dropped") and row.chat_id not in unreachable
+    ]
+    found += [
+        f"{row.kind} of {row.subject}: {row.attempts} attempts"
+        for row in session.exec(select(AgendaRow))
+        if row.attempts
+    ]
+    return found
 
 
 def loose_ends(session: Session) -> list[str]:
