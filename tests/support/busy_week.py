@@ -162,7 +162,7 @@ def _first_days(week: Week, cast: Cast) -> None:
 def _four_days_out(week: Week, cast: Cast) -> None:
     """A coach out of reach, an athlete back again, figures set by hand and held, a sheet."""
     week.at("Gwendal 4 09:00", acts.comes_back(cast, "Gwendal", "Your weight this morning"))
-    week.at("Ulrike 4 10:00", acts.stops_the_bot(cast, "Ulrike", with_word=False))
+    week.at("Ulrike 4 09:00", acts.stops_the_bot(cast, "Ulrike", with_word=False))
     week.at(
         "Mireille 4 11:30", acts.says(cast, "Mireille", "chest pain since breakfast", part="Stop.")
     )
