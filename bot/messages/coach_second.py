@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from datetime import date
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 RIGHTS = {"full": "everything", "alerts": "alerts only"}
@@ -123,6 +124,11 @@ def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
         else "is told of alerts about you"
     )
     return f"{name} stands beside your coach {coach} until {figures.day(until)}: {name} {sees}."
+
+
+def did(second: str, name: str, what: str) -> str:
+    """To the first coach; `what` as the history has it, such as "froze the adjusting"."""
+    return tr("{second}, standing in, about {name}: {what}.", second=second, name=name, what=what)
 
 
 def over(coach: str) -> str:

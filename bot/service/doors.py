@@ -27,6 +27,7 @@ from bot.service import (
     second_coach,
     stage_doors,
     stage_views,
+    standing_in,
     travel,
     uploads,
 )
@@ -110,6 +111,7 @@ def incoming(session: Session, incoming: Incoming, context: Context) -> None:
         _known(session, person, incoming, context)
         person = meet(session, incoming, context)  # who may have gone with their data
     if person is not None:
+        standing_in.tell_first_coach(session, person, context)
         keep_menu(session, person, roles_of(session, person), COMMANDS.values(), context)
 
 

@@ -155,6 +155,21 @@ def test_all_athletes_are_given_together_and_only_as_long_as_they_are_the_coachs
     assert "not on your roster" in noa.answers_to_taps()[-1]
 
 
+def test_the_first_coach_reads_what_the_second_did(team: Team) -> None:
+    noa = second(team)
+    noa.presses("c:hand:2:1")
+    noa.writes("510")
+    noa.presses("c:freeze:2")
+    (note,) = new_messages(team.coach.hears())[:1]
+    assert note.silent
+    assert note.text == "Noa, standing in, about Mira: set Sat 8 May by hand to 510 g."
+    together = team.coach.all_said()[-1].text
+    assert "Noa, standing in, about Mira: froze the adjusting." in together
+    assert "standing in" not in text_of([*noa.all_said(), *team.athlete.all_said()])
+    team.coach.presses("c:lift-yes:2")  # their own doing is no news
+    assert "standing in" not in text_of(new_messages(team.coach.hears()))
+
+
 def test_the_rights_end_with_the_last_day_where_the_coach_is(team: Team) -> None:
     noa = second(team)
     # The coach has told no zone, so Mira's counts: London, an hour ahead of UTC in May.

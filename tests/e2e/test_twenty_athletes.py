@@ -238,7 +238,10 @@ def sounds_at_night(cast: Cast) -> list[str]:
         and "waits for your word" not in shown.text
         and not shown.silent
     ]
-    noted = [s.at for s in valentina.came if WORDS in s.text and not s.text.startswith("Digest")]
-    if [at.astimezone(zone).hour for at in noted] != [7]:
-        rang.append(f"words of the night came at {noted}")
+    for words in (WORDS, "Torvald, standing in, about Theodora: held"):
+        noted = [
+            s.at for s in valentina.came if words in s.text and not s.text.startswith("Digest")
+        ]
+        if [at.astimezone(zone).hour for at in noted] != [7]:
+            rang.append(f"{words} of the night came at {noted}")
     return rang

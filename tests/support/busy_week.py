@@ -44,6 +44,7 @@ TOLD_AGAIN = {
     ("Quillon", 2): "two coaches signed at once, and one word counts",
     ("Casimira", 2): "nobody answered in time",
     ("Mireille", 1): "nobody answered in time",
+    ("Theodora", 1): "held, by who stands in",
 }
 
 
@@ -199,6 +200,9 @@ def _the_load(week: Week, cast: Cast) -> None:
     week.at("Torvald 2 07:04", acts.sets_another(cast, "Torvald", "Delphine"))
     week.at("Quillon 2 07:00", acts.signs(cast, "Valentina", "Quillon", "Approve*"))
     week.at("Quillon 2 07:00", acts.signs(cast, "Torvald", "Quillon", "Keep the plan*"))
+    labels = ("Hold", "Today", "As now*")
+    held = acts.on_the_card(cast, "Torvald", "Theodora", *labels, part="is held at")
+    week.at("Torvald 1 12:00", held)
 
 
 def _the_day_after(week: Week, cast: Cast) -> None:
