@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date, time
 
+from bot.languages import tr
 from bot.messages import coach_figures as figures
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
@@ -105,6 +106,19 @@ def _section(heading: str, lines: Sequence[str], most: int) -> str:
 
 def needs_you(count: int) -> str:
     return f"Needs you ({count})"
+
+
+def alerts(count: int) -> str:
+    return tr("Warnings and cautions ({count})", count=count)
+
+
+def alert_line(name: str, level: str, what: str, end: str) -> str:
+    """`what` and `end` are whole sentences."""
+    return tr("- {name}, {level}: {what} {end}", name=name, level=tr(level), what=what, end=end)
+
+
+def not_acknowledged() -> str:
+    return tr("Nobody has acknowledged it yet.")
 
 
 def today() -> str:

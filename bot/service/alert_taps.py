@@ -244,9 +244,13 @@ def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
 
 def settled_text(session: Session, row: AlertRow, reader: Person) -> str:
     """An acknowledged alert as this reader sees it."""
+    return alert_text(session, row, reader, settled=settled_line(session, row, reader))
+
+
+def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
+    """Who acknowledged it, and when."""
     by = get_person(session, row.acknowledged_by or 0)
-    said = words.acknowledged(by.first_name, _when(session, row, reader))
-    return alert_text(session, row, reader, settled=said)
+    return words.acknowledged(by.first_name, _when(session, row, reader))
 
 
 def _when(session: Session, row: AlertRow, reader: Person) -> str:

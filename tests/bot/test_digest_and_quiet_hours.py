@@ -126,6 +126,21 @@ def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team)
     assert "Today\n- Athlete 0's show" in said.text
 
 
+def test_the_days_warnings_and_cautions_are_told_with_who_saw_to_them(team: Team) -> None:
+    digest_at(team, "12:00")
+    team.athlete.writes("I fainted")
+    team.coach.taps("Acknowledge")
+    team.athlete.writes("61.0 5 7.4 5 on target")  # litres: far over the guard rail
+    team.morning(3, hour=11)
+    (said,) = digests(team.coach.hears())
+    told = said.text.partition("Warnings and cautions (2)\n")[2]
+    assert told.startswith(
+        "- Mira, Warning: Reported: fainting. Acknowledged by Ravi, Thu 6 May, 07:00 their time."
+    )
+    assert "- Mira, Caution: Drank 7.4 L yesterday" in told
+    assert "Nobody has acknowledged it yet." in told
+
+
 def test_a_proposal_that_lapsed_is_not_told_as_done(team: Team) -> None:
     digest_at(team, "12:00")
     team.morning(2)
