@@ -16,16 +16,21 @@ from engine.evidence.source import Number
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Journey:
-    """Leaving and arriving as aware instants; `wake` is the usual time of getting up."""
+    """Leaving and arriving as aware instants; `wake` is the usual time of getting up.
+
+    `told`: when the plan is made (aware); mornings that are over by then are not planned.
+    """
 
     leave: datetime
     arrive: datetime
     home_zone: str
     away_zone: str
     wake: time
+    told: datetime | None = None
 
     def __post_init__(self) -> None:
-        if self.leave.tzinfo is None or self.arrive.tzinfo is None:
+        instants = (self.leave, self.arrive, *([self.told] if self.told is not None else []))
+        if any(instant.tzinfo is None for instant in instants):
             raise ValueError("an instant needs its zone")
         if not timedelta(0) < self.arrive - self.leave <= timedelta(days=3):
             raise ValueError("a journey ends after it begins, and within three days")
@@ -81,7 +86,9 @@ def _at_home(journey: Journey, shift: float) -> tuple[tuple[date, time], ...]:
     if abs(shift) < float(e.SHIFT_WORTH_H):
         return ()
     rate = float(e.EAST_H_A_DAY if shift > 0 else e.WEST_H_A_DAY)
-    days = min(int(e.SHIFT_AT_HOME_DAYS.value), math.floor(abs(shift) / rate))
+    days = min(
+        int(e.SHIFT_AT_HOME_DAYS.value), math.floor(abs(shift) / rate), _mornings_left(journey)
+    )
     leaving = journey.leave.astimezone(ZoneInfo(journey.home_zone)).date()
     way = -1 if shift > 0 else 1  # east: earlier, west: later
     found = []
@@ -89,6 +96,16 @@ def _at_home(journey: Journey, shift: float) -> tuple[tuple[date, time], ...]:
         moved = datetime.combine(leaving, journey.wake) + timedelta(hours=way * rate * number)
         found.append((leaving - timedelta(days=days - number + 1), moved.time()))
     return tuple(found)
+
+
+def _mornings_left(journey: Journey) -> int:
+    """How many mornings at home lie between the telling and the day of leaving."""
+    leaving = journey.leave.astimezone(ZoneInfo(journey.home_zone)).date()
+    if journey.told is None:
+        return int(e.SHIFT_AT_HOME_DAYS.value)
+    told = journey.told.astimezone(ZoneInfo(journey.home_zone))
+    over = 0 if told.time() < journey.wake else 1
+    return max((leaving - told.date()).days - over, 0)
 
 
 def _meals(journey: Journey) -> tuple[JourneyMeal, ...]:

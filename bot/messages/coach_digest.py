@@ -120,6 +120,19 @@ def needs_you(count: int) -> str:
     return tr("Needs you ({count})", count=count)
 
 
+def alerts(count: int) -> str:
+    return tr("Warnings and cautions ({count})", count=count)
+
+
+def alert_line(name: str, level: str, what: str, end: str) -> str:
+    """`what` and `end` are whole sentences."""
+    return tr("- {name}, {level}: {what} {end}", name=name, level=tr(level), what=what, end=end)
+
+
+def not_acknowledged() -> str:
+    return tr("Nobody has acknowledged it yet.")
+
+
 def today() -> str:
     return tr("Today")
 

@@ -381,6 +381,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "paused": _plain(mark("paused the check-ins")),
     "active": _plain(mark("took the check-ins up again")),
     "unreachable": _plain(mark("could not be reached any more")),
+    "reachable again": _plain(mark("could be reached again")),
     "message to athlete": lambda d: tr(
         "wrote to the athlete {words}", words=_quote(d.get("text", ""))
     ),

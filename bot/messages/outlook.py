@@ -182,6 +182,27 @@ def ask_look(name: str, kind: str) -> str:
     )
 
 
+ASK_OWN_LOOK = {
+    "show": mark(
+        "Your show was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+    "shoot": mark(
+        "Your shoot was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+    "trial": mark(
+        "Your trial was yesterday. How did you look when it mattered? Your word teaches the forecast "
+        "where your ceiling is."
+    ),
+}
+
+
+def ask_own_look(kind: str) -> str:
+    """The same to somebody who coaches themself."""
+    return tr(ASK_OWN_LOOK[kind])
+
+
 LOOKS = {"flat": mark("Flat"), "full": mark("Full"), "spilled over": mark("Spilled over")}
 
 
@@ -203,6 +224,19 @@ def look_kept(name: str, look: str) -> str:
         name=name,
         look=tr(LOOK_WORDS[look]) if look in LOOK_WORDS else look,
     )
+
+
+OWN_LOOK_KEPT = {
+    "flat": mark("Kept: you were flat on the day. The next forecast begins from that."),
+    "full": mark("Kept: you were full on the day. The next forecast begins from that."),
+    "spilled over": mark(
+        "Kept: you were spilled over on the day. The next forecast begins from that."
+    ),
+}
+
+
+def own_look_kept(look: str) -> str:
+    return tr(OWN_LOOK_KEPT[look])
 
 
 def look_left() -> str:

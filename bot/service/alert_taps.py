@@ -215,9 +215,9 @@ def _acknowledge(
     answer(session, incoming, context, words.acknowledged_tap())
     buttons = _after(session, person, row)
     latest = latest_message(session, row, person)
-    settle_message(session, row, person, _settled(session, row, person), context, buttons)
+    settle_message(session, row, person, settled_text(session, row, person), context, buttons)
     if latest is None or latest.message_id != incoming.message_id:
-        rewrite(session, incoming, _settled(session, row, person), context, buttons)
+        rewrite(session, incoming, settled_text(session, row, person), context, buttons)
     _tell_others(session, person, row, context)
 
 
@@ -228,7 +228,7 @@ def _tell_others(session: Session, person: Person, row: AlertRow, context: Conte
         if other.id == person.id:
             continue
         with speaking_to(other):
-            settle_message(session, row, other, _settled(session, row, other), context)
+            settle_message(session, row, other, settled_text(session, row, other), context)
             say(
                 session, chat_id=other.chat_id, now=context.now,
                 text=words.acknowledged_elsewhere(person.first_name, athlete.first_name),
@@ -251,10 +251,15 @@ def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
     return [[lift_button(row.athlete_id)]]
 
 
-def _settled(session: Session, row: AlertRow, reader: Person) -> str:
+def settled_text(session: Session, row: AlertRow, reader: Person) -> str:
+    """An acknowledged alert as this reader sees it."""
+    return alert_text(session, row, reader, settled=settled_line(session, row, reader))
+
+
+def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
+    """Who acknowledged it, and when."""
     by = get_person(session, row.acknowledged_by or 0)
-    said = words.acknowledged(by.first_name, _when(session, row, reader))
-    return alert_text(session, row, reader, settled=said)
+    return words.acknowledged(by.first_name, _when(session, row, reader))
 
 
 def _when(session: Session, row: AlertRow, reader: Person) -> str:

@@ -153,6 +153,11 @@ def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
     _put_repeat(session, row, context)
 
 
+def tell_again(session: Session, row: AlertRow, person: Person, context: Context) -> None:
+    """An open alert once more, to somebody whom it did not reach."""
+    _send(session, row, person, alert_text(session, row, person), context)
+
+
 def coach_gone(session: Session, coach: Person, context: Context) -> None:
     """The coach cannot be reached: what is open goes to the second contact at once."""
     query = select(AlertRow).where(
@@ -166,7 +171,7 @@ def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow
     """The newest message that told this person of the alert."""
     query = (
         select(OutboxRow)
-        .where(OutboxRow.topic == _topic(row, person))
+        .where(OutboxRow.topic == topic_of(row, person))
         .order_by(col(OutboxRow.id).desc())
     )
     return session.exec(query).first()
@@ -343,8 +348,8 @@ def _send(session: Session, row: AlertRow, person: Person, text: str, context: C
     sent = say(
         session, chat_id=person.chat_id, text=text, now=context.now,
         buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
-        topic=_topic(row, person),
-        dedupe=f"{_topic(row, person)}:{context.now.isoformat()}",
+        topic=topic_of(row, person),
+        dedupe=f"{topic_of(row, person)}:{context.now.isoformat()}",
     )  # fmt: skip
     if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
         edit(
@@ -368,7 +373,8 @@ def _put_repeat(session: Session, row: AlertRow, context: Context) -> None:
     )
 
 
-def _topic(row: AlertRow, person: Person) -> str:
+def topic_of(row: AlertRow, person: Person) -> str:
+    """What all messages that tell this person of the alert are on."""
     return f"alert:{row.id}:{person.id}"
 
 

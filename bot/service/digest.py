@@ -12,8 +12,11 @@ from bot import agenda
 from bot.context import Context
 from bot.messages import coach_digest as words
 from bot.messages import coach_roster
+from bot.messages.alert_causes import cause
+from bot.messages.alerts import LEVEL_WORDS
 from bot.messages.reasons import reason
 from bot.outbox import say
+from bot.service.alert_taps import settled_line
 from bot.service.desk import desk_of, subject_of, zone_of_coach
 from bot.service.notes import held_notes, notes_since
 from bot.service.people import get_person
@@ -21,7 +24,8 @@ from bot.service.rights import athletes_seen_by
 from bot.service.standing import ASKED, NEEDS_THE_COACH, Seen, look, standing
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow
-from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.store.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from engine.safety import Level
 
 DIGEST = "digest"
 AT_MOST_BACK = timedelta(days=2)  # after a pause, what is older is in the history
@@ -80,6 +84,7 @@ def _sections(session: Session, coach: Person, since: datetime, context: Context
         for found, seen in ranked
         if found.rank <= NEEDS_THE_COACH
     ]
+    alerts = _alerts(session, coach, everybody, since)
     stage = [
         words.today_line(
             seen.person.first_name, seen.event.kind, own=seen.profile.person_id == coach.id
@@ -99,6 +104,7 @@ def _sections(session: Session, coach: Person, since: datetime, context: Context
     ]
     sections: list[tuple[str, list[str]]] = [
         (words.needs_you(len(needs)), needs),
+        (words.alerts(len(alerts)), alerts),
         (words.today(), stage),
         (words.changed(len(changed)), changed),
         (words.checked_in(len(in_names)), [words.names(in_names)] if in_names else []),
@@ -106,6 +112,39 @@ def _sections(session: Session, coach: Person, since: datetime, context: Context
         (words.notes(len(notes)), notes),
     ]
     return [(heading, lines) for heading, lines in sections if lines]
+
+
+def _alerts(
+    session: Session, coach: Person, everybody: Sequence[Seen], since: datetime
+) -> list[str]:
+    """A line for each warning and caution, and who has seen to it; worse ones stand for lesser."""
+    of = {seen.profile.person_id: seen for seen in everybody}
+    query = (
+        select(AlertRow)
+        .where(
+            col(AlertRow.athlete_id).in_(of),
+            AlertRow.opened_at > since,
+            AlertRow.level != Level.ADVISORY.value,
+        )
+        .order_by(col(AlertRow.opened_at), col(AlertRow.id))
+    )
+    lines = []
+    for row in session.exec(query):
+        if row.acknowledged_at is not None and row.acknowledged_by is None:
+            continue
+        seen = of[row.athlete_id]
+        what = cause(
+            row.flag, row.facts,
+            weight_unit=seen.profile.weight_unit, volume_unit=seen.profile.volume_unit,
+        )  # fmt: skip
+        end = (
+            settled_line(session, row, coach)
+            if row.acknowledged_by is not None
+            else words.not_acknowledged()
+        )
+        level = LEVEL_WORDS[Level(row.level)]
+        lines.append(words.alert_line(_name(coach, seen), level, what, end))
+    return lines
 
 
 def _changed(

@@ -23,6 +23,7 @@ from bot.service import (
     calendar_file,
     checkins,
     coach_doors,
+    coming_back,
     debrief,
     documents,
     food_doors,
@@ -106,19 +107,22 @@ def roles_of(session: Session, person: Person) -> frozenset[str]:
 
 def incoming(session: Session, incoming: Incoming, context: Context) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
+    away = incoming.private and coming_back.is_away(session, incoming)
     person = meet(session, incoming, context) if incoming.private else None
     with speaking(nearest(incoming.language)) if person is None else speaking_to(person):
-        _taken_in(session, person, incoming, context)
+        _taken_in(session, person, incoming, context, away=away)
 
 
 def _taken_in(
-    session: Session, person: Person | None, incoming: Incoming, context: Context
+    session: Session, person: Person | None, incoming: Incoming, context: Context, *, away: bool
 ) -> None:
     if not incoming.private:
         _refuse_group(session, incoming, context)
         return
     if person is not None:
         second_coach.end_overdue(session, person, context)
+        if away:
+            coming_back.came_back(session, person, context)
     if incoming.kind is Kind.BLOCKED:
         if person is not None:
             coach_doors.became_unreachable(session, person, context)

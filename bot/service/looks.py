@@ -10,7 +10,6 @@ from bot.messages import common
 from bot.messages import outlook as words
 from bot.outbox import Button, edit, say
 from bot.service import next_load
-from bot.service.notes import quiet_now
 from bot.service.people import get_person, own_athlete, record, speaking_to
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, Person
@@ -24,9 +23,11 @@ def ask_look(session: Session, profile: AthleteProfile, event: EventRow, context
         looks = [Button(words.look_button(look), f"look:{event.id}:{look}") for look in words.LOOKS]
         say(
             session, chat_id=coach.chat_id, now=context.now, dedupe=f"look:{event.id}",
-            text=words.ask_look(athlete.first_name, event.kind),
+            text=words.ask_own_look(event.kind)
+            if coach.id == athlete.id
+            else words.ask_look(athlete.first_name, event.kind),
             buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
-            silent=quiet_now(session, coach, context),
+            silent=True,
         )  # fmt: skip
 
 
@@ -45,7 +46,9 @@ def look_tapped(
     session.add(event)
     record(session, profile.person_id, "look", context, by=coach.id, event=event.id, look=look)
     name = get_person(session, profile.person_id).first_name
-    text = words.look_left() if look == "-" else words.look_kept(name, look)
+    own = coach.id == profile.person_id
+    kept = words.own_look_kept(look) if own else words.look_kept(name, look)
+    text = words.look_left() if look == "-" else kept
     if incoming.message_id is not None:
         edit(
             session, chat_id=coach.chat_id, message_id=incoming.message_id, text=text,

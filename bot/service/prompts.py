@@ -61,6 +61,13 @@ def _too_late_today(profile: AthleteProfile, context: Context) -> bool:
     return clock >= DEFAULT_CUT_OFF and clock > profile.prompt_time
 
 
+def asked_that_day(profile: AthleteProfile, day: date, set_up: datetime) -> bool:
+    """Whether a week that was set up at this instant still asks on this day (see `schedule`)."""
+    zone = profile.zone or "UTC"
+    asked = agenda.local_instant(day, profile.prompt_time, zone)
+    return set_up < max(asked, agenda.local_instant(day, DEFAULT_CUT_OFF, zone))
+
+
 def counts_as_missed(profile: AthleteProfile, context: Context) -> bool:
     """Whether a check-in that is not there by now is late enough today to count as missed."""
     today = local_date(profile, context)

@@ -15,7 +15,6 @@ from bot.messages import coach_plan as plan_words
 from bot.messages import ready as words
 from bot.outbox import Button, say
 from bot.service import asking
-from bot.service.notes import quiet_now
 from bot.service.people import (
     athletes_of,
     get_person,
@@ -76,7 +75,7 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
             session, chat_id=coach.chat_id, now=context.now,
             text=words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
             buttons=[[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
-            silent=quiet_now(session, coach, context),
+            silent=True,
         )  # fmt: skip
 
 

@@ -182,7 +182,7 @@ def over(session: Session, duty: AgendaRow, context: Context) -> None:
         coach, person = get_person(session, row.coach_id), get_person(session, row.person_id)
         with speaking_to(coach):
             text = words.over_told(person.first_name)
-            say(session, chat_id=coach.chat_id, text=text, now=context.now)
+            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
 
 
 def end_overdue(session: Session, person: Person, context: Context) -> None:
@@ -197,13 +197,13 @@ def end_overdue(session: Session, person: Person, context: Context) -> None:
 
 
 def end(session: Session, row: SecondCoach, context: Context) -> None:
-    """Take the rights away; the second coach and the athletes are told."""
+    """Take the rights away; the second coach and the athletes are told, silently: it is midnight."""
     athletes = covered(session, row)
     _close(session, row, context)
     coach, person = get_person(session, row.coach_id), get_person(session, row.person_id)
     with speaking_to(person):
         text = words.over(coach.first_name)
-        say(session, chat_id=person.chat_id, text=text, now=context.now)
+        say(session, chat_id=person.chat_id, text=text, now=context.now, silent=True)
     for profile in athletes:
         record(
             session, profile.person_id, "second coach over", context, by=None,
@@ -213,7 +213,7 @@ def end(session: Session, row: SecondCoach, context: Context) -> None:
             athlete = get_person(session, profile.person_id)
             with speaking_to(athlete):
                 text = words.athlete_told_over(person.first_name)
-                say(session, chat_id=athlete.chat_id, text=text, now=context.now)
+                say(session, chat_id=athlete.chat_id, text=text, now=context.now, silent=True)
 
 
 def _close(session: Session, row: SecondCoach, context: Context) -> None:

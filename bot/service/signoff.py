@@ -23,7 +23,7 @@ from bot.service.rights import second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.traffic import OutboxRow
-from bot.store.week import CheckInRow, DecisionRow
+from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
 
 LAPSE = "sign-off-lapse"
 
@@ -68,6 +68,32 @@ def ask_coach(
         kind=LAPSE,
         due_at=due_at,
     )
+
+
+def ask_anew(session: Session, coach: Person, context: Context) -> None:
+    """Proposals that wait for this coach and whose message did not reach them, once more."""
+    failed = select(OutboxRow).where(
+        OutboxRow.chat_id == coach.chat_id,
+        OutboxRow.status == "failed",
+        col(OutboxRow.dedupe).startswith("sign-off:"),
+    )
+    numbers = {int(str(row.dedupe).split(":")[1]) for row in session.exec(failed)}
+    waiting = select(DecisionRow).where(
+        col(DecisionRow.id).in_(numbers), DecisionRow.status == DecisionStatus.WAITING
+    )
+    for row in session.exec(waiting.order_by(col(DecisionRow.id))).all():
+        profile = profile_of(session, row.athlete_id)
+        if profile is None or coach.id not in {one.id for one in signers(session, profile)}:
+            continue
+        sent = say(
+            session, chat_id=coach.chat_id, now=context.now,
+            text=proposal_text(session, profile, row),
+            buttons=_buttons(row, own=coach.id == profile.person_id),
+            dedupe=f"{_said_to(row, coach)}:{context.now.isoformat()}",
+        )  # fmt: skip
+        if coach.id == profile.coach_id:
+            row.outbox_id = sent.id
+            session.add(row)
 
 
 def waiting_line(session: Session, profile: AthleteProfile, decision_row: DecisionRow) -> str:

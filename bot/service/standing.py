@@ -13,7 +13,7 @@ from bot.context import Context
 from bot.messages import coach_figures as figures
 from bot.messages import coach_roster as words
 from bot.service.people import local_date
-from bot.service.prompts import counts_as_missed
+from bot.service.prompts import asked_that_day, counts_as_missed
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.week import (
@@ -159,10 +159,10 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
         return 13, words.state_ahead()
     if seen.morning is None:
         asked_at = local_instant(seen.today, seen.profile.prompt_time, seen.profile.zone or "UTC")
-        set_up_before = max(seen.plan_since, seen.limits_since) < asked_at
-        if set_up_before and counts_as_missed(seen.profile, context):
+        set_up = max(seen.plan_since, seen.limits_since)
+        if set_up < asked_at and counts_as_missed(seen.profile, context):
             return 3, words.state_missed()
-        if context.now >= asked_at:
+        if context.now >= asked_at and asked_that_day(seen.profile, seen.today, set_up):
             return ASKED, words.state_missing()
         return 12, words.state_asked_at(f"{seen.profile.prompt_time:%H:%M}")
     return 12, words.state_fine()
@@ -170,12 +170,11 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
 
 def _weeks(session: Session, seen: dict[int, Seen]) -> None:
     events = session.exec(
-        select(EventRow)
-        .where(col(EventRow.athlete_id).in_(seen), col(EventRow.active).is_(True))
-        .order_by(col(EventRow.id))
+        select(EventRow).where(col(EventRow.athlete_id).in_(seen)).order_by(col(EventRow.id))
     )
-    for event in events:
-        seen[event.athlete_id].event = event  # the newest comes last
+    for event in events:  # the newest comes last; one that is closed counts as long as it is over
+        one = seen[event.athlete_id]
+        one.event = event if event.active or event.day < one.today else None
     of_event = {one.event.id: one for one in seen.values() if one.event is not None}
     for event_id, since in session.exec(
         select(PlanRow.event_id, func.min(PlanRow.set_at))

@@ -9,13 +9,11 @@ from bot.context import Context
 from bot.flows.travel import TRAVEL, arriving, leaving
 from bot.messages import travel as words
 from bot.outbox import say
-from bot.service import asking, prompts
+from bot.service import alerts, asking, prompts
 from bot.service.asking import Registered
 from bot.service.athlete_views import active
 from bot.service.handles import ATHLETE, Command, Duty, Tap
-from bot.service.notes import quiet_now
-from bot.service.people import get_person, profile_of, record, speaking_to
-from bot.service.rights import others_coaching
+from bot.service.people import get_person, profile_of, record
 from bot.service.week import current_event
 from bot.store.people import OpenQuestion, Person
 from bot.store.traffic import AgendaRow
@@ -73,18 +71,17 @@ def given(session: Session, person: Person, question: OpenQuestion, context: Con
     found = plan_journey(
         Journey(
             leave=trip.leave_at, arrive=trip.arrive_at, home_zone=trip.home_zone,
-            away_zone=trip.away_zone, wake=profile.prompt_time,
+            away_zone=trip.away_zone, wake=profile.prompt_time, told=context.now,
         )
     )  # fmt: skip
-    for reader in (person, *others_coaching(session, profile)):
-        other = reader.id != person.id
-        with speaking_to(reader):
-            lead = words.coach_lead(person.first_name) if other else ""
-            text = words.plan(
-                found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at, lead=lead
-            )
-            quiet = other and quiet_now(session, reader, context)
-            say(session, chat_id=reader.chat_id, text=text, now=context.now, silent=quiet)
+    about = (found, trip.home_zone, trip.away_zone, event.day, trip.arrive_at)
+    say(session, chat_id=person.chat_id, text=words.plan(*about), now=context.now)
+    alerts.note(
+        session,
+        profile,
+        lambda: words.plan(*about, lead=words.coach_lead(person.first_name)),
+        context,
+    )
 
 
 def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
@@ -104,10 +101,12 @@ def arrived(session: Session, duty: AgendaRow, context: Context) -> None:
     prompts.schedule(session, profile, context=context)
     person = get_person(session, profile.person_id)
     say(session, chat_id=person.chat_id, text=words.arrived(trip.away_zone), now=context.now)
-    for coach in others_coaching(session, profile):
-        with speaking_to(coach):
-            text = words.coach_told_arrived(person.first_name, trip.away_zone)
-            say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=True)
+    alerts.note(
+        session,
+        profile,
+        lambda: words.coach_told_arrived(person.first_name, trip.away_zone),
+        context,
+    )
 
 
 def _newest(session: Session, event_id: int) -> int | None:

@@ -3,7 +3,8 @@
 One process sends at a time (it holds the right "send"), so a row found `sending` that is not on its
 way from here was left by a crash, and nobody knows whether it arrived: it is sent again. So is one
 whose connection died underway, a few times. Both may put a message twice; neither may lose one.
-Answers to taps and menus have a lane of their own in each chat and overtake its messages.
+Answers to taps and menus have a lane of their own in each chat and overtake its messages; a file
+that failed lets those behind it pass until it is tried again, so that no picture holds up an alert.
 """
 
 from __future__ import annotations
@@ -15,7 +16,7 @@ from datetime import datetime
 from typing import Any
 
 import structlog
-from sqlalchemy import Engine, case, func
+from sqlalchemy import Engine, and_, case, func, not_
 from sqlmodel import Session, col, select
 
 from bot.clock import Clock
@@ -148,9 +149,14 @@ class Sender:
     def _heads(self, session: Session, now: datetime) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat, where it is not put off."""
         lane = case((col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), 1), else_=0)
+        put_off = and_(
+            col(OutboxRow.attached).is_not(None),
+            col(OutboxRow.status) == "waiting",
+            col(OutboxRow.not_before) > now,
+        )
         first = (
             select(func.min(OutboxRow.id))
-            .where(col(OutboxRow.status).in_(OPEN))
+            .where(col(OutboxRow.status).in_(OPEN), not_(put_off))
             .group_by(col(OutboxRow.chat_id), lane)
         )
         ready = (

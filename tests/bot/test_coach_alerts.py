@@ -341,6 +341,60 @@ def test_a_coach_who_leaves_while_an_alert_is_open_hands_it_to_the_second_contac
     assert lea.hears() == []
 
 
+def fails_for(team: Team, who: Someone) -> None:
+    """What waits for them cannot be delivered, as the sender notes it."""
+    with transaction(team.world.engine) as session:
+        for row in session.exec(select(OutboxRow).where(OutboxRow.chat_id == who.user_id)):
+            row.status = "failed" if row.status == "waiting" else row.status
+            session.add(row)
+
+
+def test_a_coach_who_comes_back_is_told_of_the_alerts_that_went_past_them(team: Team) -> None:
+    lea = second_contact(team)
+    arrive(team)
+    team.coach.writes("", kind=Kind.BLOCKED)
+    team.athlete.writes("I fainted")
+    lea.taps("Acknowledge")
+    team.athlete.writes("and my heart is racing, palpitations")
+    fails_for(team, team.coach)
+    team.world.later(minutes=2)
+    lea.hears()
+    said = pings(team.coach.writes("", kind=Kind.UNBLOCKED))
+    assert "these 2 alerts went past you" in said[0].text
+    assert "fainting" in said[1].text and "Acknowledged by Lea" in said[1].text
+    assert said[1].buttons == {}
+    assert "palpitations" in said[2].text and "Acknowledge" in said[2].buttons
+    (told,) = pings(lea.hears())
+    assert "Ravi can be reached here again" in told.text and told.silent
+    arrive(team)
+    team.coach.writes("", kind=Kind.BLOCKED)
+    assert "went past you" not in text_of(team.coach.writes("/roster"))
+
+
+def test_a_coach_who_comes_back_gets_the_proposals_that_still_wait_for_them(team: Team) -> None:
+    team.morning(2)
+    team.coach.writes("", kind=Kind.BLOCKED)
+    team.athlete.writes("60.6 2 3.5 5 on target fine")
+    fails_for(team, team.coach)
+    said = pings(team.coach.writes("", kind=Kind.UNBLOCKED))
+    (proposal,) = [one for one in said if "waits for your word" in one.text]
+    team.coach.taps("Approve 550 g", proposal)
+    assert "approved the change" in text_of(team.athlete.hears())
+
+
+def test_an_athlete_who_comes_back_is_asked_the_mornings_question_again(team: Team) -> None:
+    team.athlete.writes("", kind=Kind.BLOCKED)
+    team.coach.hears()
+    team.morning(6)
+    fails_for(team, team.athlete)
+    (asked,) = pings(team.athlete.writes("", kind=Kind.UNBLOCKED))
+    assert "Your weight this morning" in asked.text
+    told = [said for said in team.coach.hears() if "can be reached again" in said.text]
+    assert len(told) == 1 and told[0].silent
+    said = text_of(team.athlete.writes("60.9 6 3.5"))
+    assert "6 days out" in said
+
+
 def test_without_a_second_contact_the_athlete_is_told_not_to_wait(team: Team) -> None:
     team.athlete.writes("I fainted")
     team.athlete.hears()

@@ -8,6 +8,7 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
+from bot.incoming import Kind
 from bot.messages import coach_digest
 from bot.service import alerts
 from bot.service.people import profile_of
@@ -96,6 +97,21 @@ def test_the_digest_comes_at_the_coachs_own_hour_and_not_the_athletes(team: Team
     assert said.text.startswith("Digest, Thu 6 May")
 
 
+def test_words_beside_the_numbers_are_a_note_said_once_and_held_in_quiet_hours(team: Team) -> None:
+    team.coach.writes("/digest")
+    team.coach.writes("London")
+    team.coach.taps(next(iter(team.coach.all_said()[-1].buttons)))
+    team.coach.writes("20:00")
+    quiet(team, "22:00", "8:00")
+    team.coach.hears()
+    team.athlete.writes("61.0 4 3.5 4 the hotel bed was hard", message_id=900)
+    team.athlete.writes("61.0 5 3.5 4 the hotel bed was hard", Kind.EDITED, message_id=900)
+    assert team.coach.hears() == []
+    team.morning(3, hour=7)  # eight in London
+    (note,) = new_messages(team.coach.hears())
+    assert note.silent and note.text.count("the hotel bed was hard") == 1
+
+
 def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team) -> None:
     digest_at(team, "12:00")
     with transaction(team.world.engine) as session:
@@ -108,6 +124,21 @@ def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team)
     # Nobody asked these three and it is past eleven: their mornings count as missed.
     assert "Needs you (3)" in said.text
     assert "Today\n- Athlete 0's show" in said.text
+
+
+def test_the_days_warnings_and_cautions_are_told_with_who_saw_to_them(team: Team) -> None:
+    digest_at(team, "12:00")
+    team.athlete.writes("I fainted")
+    team.coach.taps("Acknowledge")
+    team.athlete.writes("61.0 5 7.4 5 on target")  # litres: far over the guard rail
+    team.morning(3, hour=11)
+    (said,) = digests(team.coach.hears())
+    told = said.text.partition("Warnings and cautions (2)\n")[2]
+    assert told.startswith(
+        "- Mira, Warning: Reported: fainting. Acknowledged by Ravi, Thu 6 May, 07:00 their time."
+    )
+    assert "- Mira, Caution: Drank 7.4 L yesterday" in told
+    assert "Nobody has acknowledged it yet." in told
 
 
 def test_a_proposal_that_lapsed_is_not_told_as_done(team: Team) -> None:

@@ -11,6 +11,7 @@ from sqlmodel import select
 
 from bot.messages import outlook as words
 from bot.store.db import transaction
+from bot.store.people import AthleteProfile, Person
 from bot.store.week import DecisionRow, EventRow, LimitsRow
 from engine import foresight
 from engine.decide import case_from_dict, decide, decision_as_dict
@@ -89,11 +90,22 @@ def test_the_day_after_the_coach_is_asked_how_it_looked_and_the_next_week_begins
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.morning(-1)
-    assert "How did they look" in text_of(team.coach.hears())
+    (asked,) = [said for said in team.coach.hears() if "How did they look" in said.text]
+    assert asked.silent  # it can wait, and after a show twenty of them come at once
     said = text_of(team.coach.taps(label))
     assert kept in said
     with team.world.session() as session:
         assert session.exec(select(EventRow)).one().look == kept
+
+
+def test_who_coaches_themself_is_asked_how_they_looked_themself(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    with transaction(sqlite_engine) as session:
+        session.get_one(Person, team.athlete_id).is_coach = True
+        session.get_one(AthleteProfile, team.athlete_id).coach_id = team.athlete_id
+    team.morning(-1)
+    assert "Your show was yesterday. How did you look" in text_of(team.athlete.hears())
+    assert "Kept: you were full on the day" in text_of(team.athlete.taps("Full"))
 
 
 def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None:

@@ -13,7 +13,7 @@ from bot.service import roster
 from bot.store.db import transaction
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import OutboxRow
-from bot.store.week import AlertRow, EventRow
+from bot.store.week import AlertRow, EventRow, LimitsRow, PlanRow
 from tests.support.many import many_athletes
 from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of
@@ -78,6 +78,30 @@ def test_a_check_in_counts_as_missed_from_the_hour_at_which_the_coach_is_told(te
     assert "Has not checked in yet." in text_of(team.coach.writes("/roster"))
     team.morning(3, hour=10)
     assert "Missed the check-in; the plan holds." in text_of(team.coach.writes("/roster"))
+
+
+def test_after_the_show_nobody_needs_the_coach_until_the_next_event_is_set(team: Team) -> None:
+    team.morning(-1)  # the week is closed
+    said = text_of(team.coach.writes("/roster"))
+    assert "Mira, over. The event is over." in said
+    (needs,) = team.coach.taps("Needs me 0")
+    assert "Nobody needs you just now." in needs.text
+
+
+def test_who_was_set_up_too_late_to_be_asked_today_is_not_waited_for(team: Team) -> None:
+    add(team, 1, answered=False)
+    with transaction(team.world.engine) as session:
+        for row in (*session.exec(select(PlanRow)), *session.exec(select(LimitsRow))):
+            row.set_at = datetime(2027, 5, 6, 9, 30, tzinfo=UTC)  # half past ten in London
+            session.add(row)
+    team.morning(3, hour=9, minute=45)
+    assert "Has not checked in yet." in text_of(team.coach.writes("/roster"))
+    with transaction(team.world.engine) as session:
+        for limits in session.exec(select(LimitsRow)):
+            limits.set_at = datetime(2027, 5, 6, 10, 30, tzinfo=UTC)  # past the cut-off
+            session.add(limits)
+    team.morning(3, hour=10, minute=45)
+    assert "Has not checked in yet." not in text_of(team.coach.writes("/roster"))
 
 
 def test_filters_show_who_needs_the_coach_who_loads_and_whose_day_is_near(team: Team) -> None:

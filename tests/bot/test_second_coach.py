@@ -155,6 +155,21 @@ def test_all_athletes_are_given_together_and_only_as_long_as_they_are_the_coachs
     assert "not on your roster" in noa.answers_to_taps()[-1]
 
 
+def test_the_first_coach_reads_what_the_second_did(team: Team) -> None:
+    noa = second(team)
+    noa.presses("c:hand:2:1")
+    noa.writes("510")
+    noa.presses("c:freeze:2")
+    (note,) = new_messages(team.coach.hears())[:1]
+    assert note.silent
+    assert note.text == "Noa, standing in, about Mira: set Sat 8 May by hand to 510 g."
+    together = team.coach.all_said()[-1].text
+    assert "Noa, standing in, about Mira: froze the adjusting." in together
+    assert "standing in" not in text_of([*noa.all_said(), *team.athlete.all_said()])
+    team.coach.presses("c:lift-yes:2")  # their own doing is no news
+    assert "standing in" not in text_of(new_messages(team.coach.hears()))
+
+
 def test_the_rights_end_with_the_last_day_where_the_coach_is(team: Team) -> None:
     noa = second(team)
     # The coach has told no zone, so Mira's counts: London, an hour ahead of UTC in May.
@@ -162,9 +177,12 @@ def test_the_rights_end_with_the_last_day_where_the_coach_is(team: Team) -> None
     noa.hears()
     assert "Mira" in text_of(noa.presses("c:card:2"))
     team.world.until(datetime(2027, 5, 9, 23, 0, tzinfo=UTC))
-    assert "Your time as second coach beside Ravi is over" in text_of(noa.hears())
-    assert "Noa is no longer second coach" in text_of(team.coach.hears())
-    assert "Noa no longer stands beside your coach" in text_of(team.athlete.hears())
+    told = [*noa.hears(), *team.coach.hears(), *team.athlete.hears()]
+    over = [said for said in told if "second coach beside" in said.text or "no longer" in said.text]
+    assert len(over) == 3 and all(said.silent for said in over)  # it is midnight
+    assert "Your time as second coach beside Ravi is over" in over[0].text
+    assert "Noa is no longer second coach" in over[1].text
+    assert "Noa no longer stands beside your coach" in over[2].text
     assert "works by invitation" in text_of(noa.presses("c:card:2"))
 
 

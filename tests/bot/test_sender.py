@@ -542,6 +542,17 @@ async def test_a_file_is_made_anew_when_the_line_dies(post: Post) -> None:
     assert [method for method, _ in post.line.calls] == ["sendPhoto", "sendPhoto"]
 
 
+async def test_a_picture_that_the_server_fails_on_holds_up_no_alert_behind_it(post: Post) -> None:
+    post.show(INES, "front")
+    post.say(INES, "Warning")
+    post.line.fail(*[NetworkError("Internal Server Error")] * 5, on="sendPhoto")
+    await post.run_for(timedelta(seconds=3))
+    assert post.line.texts() == ["Warning"] and not post.line.uploads
+
+    await post.run_until_empty()
+    assert post.line.uploads == [{"photo": b"front"}]
+
+
 async def test_what_is_gone_by_then_is_left_out_and_the_caption_stays(post: Post) -> None:
     post.show(INES, "front", "side", "back")
     post.show(MARA, "front", "side")

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import UTC, date, datetime, time, timedelta
 from itertools import pairwise
 from zoneinfo import ZoneInfo
@@ -42,6 +43,26 @@ def test_eastwards_sleep_moves_earlier_and_settling_takes_longer() -> None:
     assert [at for _, at in plan.at_home] == [time(6), time(5), time(4)]
     # 3 h at home, 5 h left at an hour a day; arriving on 2 May by the clocks there
     assert plan.settled_on == date(2027, 5, 7)
+
+
+@pytest.mark.parametrize(
+    ("told", "left"),
+    [
+        ("2027-05-02T06:59", [time(8, 30), time(10), time(11, 30)]),
+        ("2027-05-02T07:01", [time(8, 30), time(10)]),  # that morning is over
+        ("2027-05-04T12:00", []),
+    ],
+)
+def test_the_shift_begins_with_the_first_morning_that_is_not_over(
+    told: str, left: list[time]
+) -> None:
+    trip = replace(
+        journey(NEW_YORK, "2027-05-05T11:00", 8),
+        told=datetime.fromisoformat(told).replace(tzinfo=ZoneInfo(LONDON)),
+    )
+    plan = plan_journey(trip)
+    assert [at for _, at in plan.at_home] == left
+    assert all(day >= date(2027, 5, 5) - timedelta(days=len(left)) for day, _ in plan.at_home)
 
 
 def test_a_small_shift_is_not_worth_beginning_at_home() -> None:

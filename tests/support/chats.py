@@ -32,6 +32,8 @@ class Telegram:
 
     def __init__(self, port: int) -> None:
         self.url = f"http://127.0.0.1:{port}"
+        self.names: dict[int, str] = {}  # by chat, of those who are called otherwise than "P502"
+        self.last_update = 0
         self._http = httpx.Client(base_url=self.url, timeout=PATIENCE_S + 10)
 
     def close(self) -> None:
@@ -42,11 +44,12 @@ class Telegram:
     def update(self, **update: Any) -> int:
         """Any update as it is; returns its id."""
         answer = self._http.post("/__update", json={"token": TOKEN, "update": update})
-        return int(answer.raise_for_status().json()["update_id"])
+        self.last_update = int(answer.raise_for_status().json()["update_id"])
+        return self.last_update
 
     def says(self, chat_id: int, text: str, **more: Any) -> int:
         """Somebody writes; returns the message's id."""
-        message = message_from(chat_id, text=text)
+        message = self._message(chat_id, text=text)
         self.update(message=message, **more)
         return int(message["message_id"])
 
@@ -67,7 +70,7 @@ class Telegram:
         )
         fields |= {"caption": caption} if caption else {}
         fields |= {"media_group_id": album} if album else {}
-        self.update(message=message_from(chat_id, **fields))
+        self.update(message=self._message(chat_id, **fields))
 
     def downloads(self, file_id: str) -> bytes:
         """A file that the bot sent, as its reader would get it."""
@@ -76,20 +79,25 @@ class Telegram:
 
     def edits(self, chat_id: int, message_id: int, text: str) -> None:
         """Somebody changes what they wrote."""
-        edited = message_from(chat_id, text=text, message_id=message_id, edit_date=int(time.time()))
+        edited = self._message(
+            chat_id, text=text, message_id=message_id, edit_date=int(time.time())
+        )
         self.update(edited_message=edited)
 
-    def taps(self, chat_id: int, data: str, message_id: int) -> None:
-        """Somebody presses a button under a message."""
+    def taps(self, chat_id: int, data: str, message_id: int) -> str:
+        """Somebody presses a button under a message; returns the press's id."""
+        message = self._message(chat_id, text="asked", message_id=message_id)
+        tap_id = f"tap-{next(_ids)}"
         self.update(
             callback_query={
-                "id": f"tap-{next(_ids)}",
-                "from": user(chat_id),
+                "id": tap_id,
+                "from": message["from"],
                 "chat_instance": "1",
                 "data": data,
-                "message": message_from(chat_id, text="asked", message_id=message_id),
+                "message": message,
             }
         )
+        return tap_id
 
     def taps_label(self, chat_id: int, label: str) -> None:
         """Somebody presses the button with these words, where it was last shown to them."""
@@ -108,12 +116,15 @@ class Telegram:
         self.update(
             my_chat_member={
                 "chat": {"id": chat_id, "type": "private"},
-                "from": user(chat_id),
+                "from": user(chat_id, self.names.get(chat_id)),
                 "date": int(time.time()),
                 "old_chat_member": {"user": bot, "status": "member"},
                 "new_chat_member": {"user": bot, "status": status, **until},
             }
         )
+
+    def _message(self, chat_id: int, **fields: Any) -> dict[str, Any]:
+        return message_from(chat_id, self.names.get(chat_id), **fields)
 
     # What the bot did
 
@@ -166,6 +177,11 @@ class Telegram:
         body = {"method": method, "status": status, "description": description, **more}
         self._http.post("/__fault", json=body).raise_for_status()
 
+    def cut_off(self, chat_id: int, *, blocked: bool = True) -> None:
+        """Refuse what is sent into a chat, as after its person stopped the bot; or no longer."""
+        body = {"chat_id": chat_id, "blocked": blocked}
+        self._http.post("/__block", json=body).raise_for_status()
+
     def hold(self, method: str, moment: str) -> None:
         """Keep such calls waiting "before" they are taken in, or "after" (before the answer)."""
         self._http.post("/__hold", json={"method": method, "moment": moment}).raise_for_status()
@@ -180,18 +196,19 @@ class Telegram:
         self._http.post("/__release", json={}).raise_for_status()
 
 
-def user(chat_id: int) -> dict[str, Any]:
+def user(chat_id: int, name: str | None = None) -> dict[str, Any]:
     """The person of a private chat, whose id is the chat's."""
-    return {"id": abs(chat_id), "is_bot": False, "first_name": f"P{abs(chat_id)}"}
+    return {"id": abs(chat_id), "is_bot": False, "first_name": name or f"P{abs(chat_id)}"}
 
 
-def message_from(chat_id: int, **fields: Any) -> dict[str, Any]:
+def message_from(chat_id: int, name: str | None = None, **fields: Any) -> dict[str, Any]:
     """A message in a private chat, as Telegram would put it."""
+    person = user(chat_id, name)
     return {
         "message_id": 1_000_000 + next(_ids),
         "date": int(time.time()),
-        "chat": {"id": chat_id, "type": "private", "first_name": f"P{chat_id}"},
-        "from": user(chat_id),
+        "chat": {"id": chat_id, "type": "private", "first_name": person["first_name"]},
+        "from": person,
         **fields,
     }
 

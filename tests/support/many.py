@@ -40,13 +40,15 @@ def many_athletes(
     zones: tuple[str, ...] = ZONES,
     name: str = "Athlete",
     first_chat: int = FIRST_CHAT,
+    within_days: int = 10,
 ) -> list[int]:
-    """Athletes with event, plan and limits, 0 to 9 days out; with `answered`, a morning decided."""
+    """Athletes with event, plan and limits, fewer days out than `within_days`; with `answered`, a
+    morning decided."""
     ids = []
     for number in range(count):
         zone, chat = zones[number % len(zones)], first_chat + number
         profile = _profile(session, coach_id, chat, now, zone, f"{name} {number}")
-        event_day = now.date() + timedelta(days=number % 10)
+        event_day = now.date() + timedelta(days=number % within_days)
         event_id = _week(session, profile, coach_id, event_day, now - timedelta(days=10))
         if answered:
             _morning(session, profile, event_id, event_day, now)

@@ -8,6 +8,7 @@ Its own paths, all JSON:
     POST /__fault                answer calls of a method with an error: {"method", "status",
                                  "description", "parameters", "times", "chat_id"}; status 0 takes
                                  the call in and then drops the line
+    POST /__block                {"chat_id", "blocked"}: refuse what is sent into a chat with 403
     POST /__hold                 {"method", "moment": "before" | "after"}: keep calls of a method
                                  waiting before they are taken in, or before they are answered
     GET  /__held?wait=S          whether a call is being held; waits up to S seconds for one
@@ -60,9 +61,11 @@ class StandIn(LoBotApiEmulator):
             allow_insecure_loopback_webhooks=True,
             max_updates=100_000,
             max_history=100_000,
+            max_assets=10_000,
         )
         self.calls: list[dict[str, Any]] = []
         self.faults: list[dict[str, Any]] = []
+        self.blocked: set[str] = set()
         self.sent: dict[tuple[int, int], str] = {}
         self.hold: dict[str, str] | None = None
         self.held = 0
@@ -116,6 +119,8 @@ class StandIn(LoBotApiEmulator):
         return None
 
     def _own_checks(self, method: str, fields: dict[str, Any]) -> None:
+        if str(fields.get("chat_id")) in self.blocked:
+            raise ApiRefusal("Forbidden: bot was blocked by the user", 403)
         if fields.get("parse_mode") == "HTML":
             tags = _Tags()
             tags.feed(fields.get("text") or fields.get("caption") or "")
@@ -161,6 +166,7 @@ class StandIn(LoBotApiEmulator):
         app.router.add_get("/__tap", self._tap)
         app.router.add_post("/__update", self._update)
         app.router.add_post("/__fault", self._add_fault)
+        app.router.add_post("/__block", self._block)
         app.router.add_post("/__hold", self._set_hold)
         app.router.add_get("/__held", self._is_held)
         app.router.add_post("/__release", self._release)
@@ -185,6 +191,12 @@ class StandIn(LoBotApiEmulator):
 
     async def _add_fault(self, request: web.Request) -> web.Response:
         self.faults.append({"times": 1, "description": "", **await request.json()})
+        return web.json_response({})
+
+    async def _block(self, request: web.Request) -> web.Response:
+        body = await request.json()
+        change = self.blocked.add if body["blocked"] else self.blocked.discard
+        change(str(body["chat_id"]))
         return web.json_response({})
 
     async def _set_hold(self, request: web.Request) -> web.Response:
