@@ -14,6 +14,7 @@ from pathlib import Path
 
 from engine.cohort.athletes import PLAN_SPREAD
 from engine.cohort.report import bench, table
+from engine.physiology import HOURS_A_DAY
 from engine.protocol import BadProtocol, read_protocol, simulate
 from engine.validation import compare
 
@@ -35,14 +36,15 @@ def simulate_command(argv: Sequence[str]) -> int:
     if options.json:
         _say(json.dumps([{"day": r.day} | asdict(r) for r in readings], indent=1))
         return 0
+    by_hour = any(r.hours % HOURS_A_DAY for r in readings)
     _say(
-        f"{'day':>6} {'phase':>5} {'muscle':>9} {'muscle':>7} {'liver':>6} {'water':>7} "
-        f"{'gut':>6} {'body mass':>10}"
+        f"{'hour' if by_hour else 'day':>6} {'phase':>5} {'muscle':>9} {'muscle':>7} {'liver':>6} "
+        f"{'water':>7} {'gut':>6} {'body mass':>10}"
     )
     _say(f"{'':>6} {'':>5} {'mmol/kg':>9} {'g':>7} {'g':>6} {'L':>7} {'kg':>6} {'kg':>10}")
     for r in readings:
         _say(
-            f"{r.day:6.2f} {r.phase:5d} {r.muscle_glycogen_mmol_per_kg:9.1f} "
+            f"{r.hours if by_hour else r.day:6.2f} {r.phase:5d} {r.muscle_glycogen_mmol_per_kg:9.1f} "
             f"{r.muscle_glycogen_g:7.0f} {r.liver_glycogen_g:6.0f} {r.water_change_l:+7.2f} "
             f"{r.gut_kg:6.2f} {r.body_mass_change_kg:+10.2f}"
         )

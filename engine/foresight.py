@@ -175,7 +175,7 @@ def _before_this_week(case: Case, key: str) -> Belief:
     rng = generator(f"{key}/first", case.event.day)
     belief = first_belief(frame, rng)
     for number, week in enumerate(case.trials):
-        belief = _through(belief, case, week, key)
+        belief = through(belief, week, key, habit_g=case.baseline.carb_g)
         following = case.trials[number + 1 :]
         next_day = following[0].day if following else case.event.day
         weeks = max((next_day - week.day).days / 7, 1)
@@ -184,11 +184,15 @@ def _before_this_week(case: Case, key: str) -> Belief:
     return belief
 
 
-def _through(belief: Belief, case: Case, week: PastWeek, key: str) -> Belief:
+def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Belief:
+    """The belief after an earlier peak week and the word on its look; as it was if none weighed in.
+
+    `habit_g` is the carbohydrate of a day for which nothing else is known; `key` fixes the chance.
+    """
     told = [c for c in week.history.checkins if _weighed(c)]
     if not told:
         return belief
-    carbs = _carbs_of(week.history, week.plan, week.day, case.baseline.carb_g)
+    carbs = _carbs_of(week.history, week.plan, week.day, habit_g)
     day, mornings = told[0].date, {c.date: c for c in told}
     while day <= week.day:
         rng = generator(f"{key}/{week.day}", day)
@@ -196,7 +200,7 @@ def _through(belief: Belief, case: Case, week: PastWeek, key: str) -> Belief:
             belief = learn(belief, _morning(mornings[day]), rng)
         if day < week.day:
             belief = after_day(
-                belief, _intake(week.plan.day((week.day - day).days), carbs(day)), rng
+                belief, intake_of(week.plan.day((week.day - day).days), carbs(day)), rng
             )
         day += DAY
     if week.look is not None:
@@ -219,8 +223,8 @@ def _follow(belief: Belief, case: Case, start: date, today: date, key: str) -> B
         set_g = history.set_on(day)
         # What was eaten beside the set figure would have been eaten beside the planned one too.
         moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
-        planned = _intake(target, max(eaten - moved, 0.0))
-        belief = after_day(belief, _intake(target, eaten), rng, planned=planned)
+        planned = intake_of(target, max(eaten - moved, 0.0))
+        belief = after_day(belief, intake_of(target, eaten), rng, planned=planned)
         day += DAY
     return belief
 
@@ -264,10 +268,11 @@ def _day_ahead(case: Case, days_out: int) -> DayAhead:
     carb_g = target.carb_g if target else case.baseline.carb_g
     window = case.limits.window(carb_g, days_out, None)
     low, high = (window.low, window.high) if window else (carb_g, carb_g)
-    return DayAhead(planned=_intake(target, carb_g), low_g=low, high_g=high)
+    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
 
 
-def _intake(target: DayTarget | None, carb_g: float) -> Intake:
+def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
+    """A day as planned, with that much carbohydrate; the rest is not known without a target."""
     if target is None:
         return Intake(carb_g=carb_g)
     return Intake(

@@ -1,9 +1,11 @@
 """A loading protocol as data: a subject and the phases of diet and exercise that they go through.
 
 The keys are those of a protocol file, `[subject]` and `[[phase]]`; an unknown one is refused.
-Only a phase's length and its carbohydrate are required. What is not stated: body fat 15 % (men) or
-24 % (women), "recreational", start at the usual stores; protein 1.6 g/kg a day, fat up to energy
-balance, fibre and sodium with the energy, water as usual and to replace sweat, no exercise.
+Only a phase's length and its carbohydrate are required. Amounts are a day's, in a phase of hours
+too: 1.6 g/kg drunk within a quarter of an hour are 153.6 g/kg a day for 0.25 hours.
+What is not stated: body fat 15 % (men) or 24 % (women), "recreational", start at the usual stores;
+protein 1.6 g/kg a day, fat up to energy balance, fibre and sodium with the energy, water as usual
+and to replace sweat, no exercise.
 """
 
 from __future__ import annotations
@@ -42,6 +44,7 @@ PHASE_KEYS = {"hours", "days", "fibre_g", "sodium_mg", "water_l", "exercise"} | 
 }
 TITLES = {"name", "source", "note"}
 LONGEST_DAYS = 60
+SHORTEST_HOURS = 0.05  # a drink
 Choice = TypeVar("Choice", bound=StrEnum)
 
 
@@ -126,28 +129,33 @@ def _phase(data: Mapping[str, Any], number: int, mass: float) -> Phase:
     if not isinstance(data, Mapping):
         raise BadProtocol(f"{where} is not a table")
     _refuse_unknown(data, PHASE_KEYS | TITLES, where)
-    hours = _figure(data, "hours", 0.25, LONGEST_DAYS * HOURS_A_DAY, where)
-    days = _figure(data, "days", 0.01, LONGEST_DAYS, where)
+    hours = _figure(data, "hours", SHORTEST_HOURS, LONGEST_DAYS * HOURS_A_DAY, where)
+    days = _figure(data, "days", SHORTEST_HOURS / HOURS_A_DAY, LONGEST_DAYS, where)
     if (hours is None) == (days is None):
         raise BadProtocol(f"{where} needs hours or days, one of the two")
-    carb = _nutrient(data, "carb", mass, where)
+    length = hours if hours is not None else (days or 0) * HOURS_A_DAY
+    # What is drunk within minutes is a large amount a day; what it comes to is what has a bound.
+    times = max(HOURS_A_DAY / length, 1.0)
+    carb = _nutrient(data, "carb", mass, times, where)
     if carb is None:
         raise BadProtocol(f"{where} needs carb_g_per_kg_day or carb_g_per_day")
     return Phase(
-        hours=hours if hours is not None else (days or 0) * HOURS_A_DAY,
+        hours=length,
         intake=Intake(
             carb_g=carb,
-            protein_g=_nutrient(data, "protein", mass, where),
-            fat_g=_nutrient(data, "fat", mass, where),
-            fibre_g=_figure(data, "fibre_g", 0, 150, where),
-            sodium_mg=_figure(data, "sodium_mg", 0, 30000, where),
-            water_l=_figure(data, "water_l", 0, 25, where),
+            protein_g=_nutrient(data, "protein", mass, times, where),
+            fat_g=_nutrient(data, "fat", mass, times, where),
+            fibre_g=_figure(data, "fibre_g", 0, 150 * times, where),
+            sodium_mg=_figure(data, "sodium_mg", 0, 30000 * times, where),
+            water_l=_figure(data, "water_l", 0, 25 * times, where),
             exercise=_choice(data, "exercise", Exercise, Exercise.NONE, where),
         ),
     )
 
 
-def _nutrient(data: Mapping[str, Any], name: str, mass: float, where: str) -> float | None:
+def _nutrient(
+    data: Mapping[str, Any], name: str, mass: float, times: float, where: str
+) -> float | None:
     """Grams a day of a nutrient, given a day or per kg of body mass a day; a bare _g is a day's."""
     given = [unit for unit in ("g_per_kg_day", "g_per_day", "g") if f"{name}_{unit}" in data]
     if len(given) > 1:
@@ -155,7 +163,7 @@ def _nutrient(data: Mapping[str, Any], name: str, mass: float, where: str) -> fl
     if not given:
         return None
     most = 40.0 if given[0] == "g_per_kg_day" else 4000.0
-    amount = _figure(data, f"{name}_{given[0]}", 0, most, where)
+    amount = _figure(data, f"{name}_{given[0]}", 0, most * times, where)
     if amount is None:
         return None
     return amount * mass if given[0] == "g_per_kg_day" else amount

@@ -24,6 +24,7 @@ class Suggestion:
     """A load scaled as a whole, and the chances at stage time if it is followed to the gram."""
 
     factor: float  # 1 where no other load is worth a change
+    as_planned: tuple[float, float, float]  # flat, full and spilled over with the load as it was
     carbs_g: tuple[float, ...]  # by day, the days before the load among them
     flat: float
     full: float
@@ -61,9 +62,12 @@ def suggested_plan(
     looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
     worths = worth(looks - looks[0])
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
-    flat, full, spilled = chances_each(paths[row].state, few.person, few.body).mean(axis=1)
+    before, (flat, full, spilled) = (
+        chances_each(paths[k].state, few.person, few.body).mean(axis=1) for k in (0, row)
+    )
     return Suggestion(
         factor=(1.0, *FACTORS)[row],
+        as_planned=(float(before[0]), float(before[1]), float(before[2])),
         carbs_g=paths[row].doses,
         flat=float(flat),
         full=float(full),

@@ -35,8 +35,26 @@ class ChartDay:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class ChartOdds:
+    """How the day looks from a morning: of ten such days, how many full, flat and spilled over.
+
+    They hold if `carb_g` is eaten on `sets_date` and the rest as planned from there.
+    """
+
+    morning: dt.date
+    sets_date: dt.date
+    carb_g: float
+    full: int
+    flat: int
+    spilled: int
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class ChartWeek:
-    """The days from the furthest out to the event, seen on `today`, in the athlete's unit."""
+    """The days from the furthest out to the event, seen on `today`, in the athlete's unit.
+
+    `odds` is None where the forecast is off, not trusted, or has nothing to say yet or any more.
+    """
 
     name: str
     kind: str  # show | shoot | trial
@@ -44,6 +62,7 @@ class ChartWeek:
     today: dt.date
     weight_unit: str
     days: tuple[ChartDay, ...]
+    odds: ChartOdds | None = None
 
     def missed(self, day: ChartDay) -> bool:
         """Whether the morning is over and nothing was answered."""

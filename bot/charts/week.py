@@ -14,7 +14,7 @@ import matplotlib as mpl
 
 from bot.charts import canvas as c
 from bot.charts.canvas import Canvas
-from bot.charts.values import ChartDay, ChartWeek
+from bot.charts.values import ChartDay, ChartOdds, ChartWeek
 from bot.messages import picture as words
 
 WIDTH, HEIGHT = 1080, 1280
@@ -30,6 +30,11 @@ CARBS = (582, 692, 836)
 FULLNESS = (890, 946, 1070)
 SHARPNESS = (1130, 1186, 1238)
 
+# The strip of chances under it all, where there is one.
+ODDS_HEADING, ODDS_BOXES, ODDS_KEYS = 1318, 1352, 1436
+ODDS_ROOM = 190
+TEN = 10
+
 LEAST_SPAN = 1.5  # kg or lb that the weight's scale covers at least
 STEPS = (0.5, 1.0, 2.0, 5.0, 10.0, 20.0, 50.0)
 
@@ -41,7 +46,7 @@ _one_at_a_time = threading.Lock()
 
 
 def week_png(week: ChartWeek) -> bytes:
-    """The picture, 1080 by 1280 pixels; the same values give the same bytes."""
+    """The picture, 1080 by 1280 pixels, more with a strip of chances; the same from the same."""
     with _one_at_a_time, mpl.rc_context():
         mpl.rcdefaults()  # whatever this machine's own settings are
         mpl.rcParams.update(c.STYLE)
@@ -49,13 +54,15 @@ def week_png(week: ChartWeek) -> bytes:
 
 
 def draw(week: ChartWeek) -> Canvas:
-    page = Canvas(WIDTH, HEIGHT)
+    page = Canvas(WIDTH, HEIGHT + (ODDS_ROOM if week.odds is not None else 0))
     columns = _Columns(week)
     _days(page, week, columns)
     _weight(page, week, columns)
     _carbs(page, week, columns)
     _fullness(page, week, columns)
     _sharpness(page, week, columns)
+    if week.odds is not None:
+        _odds(page, week, week.odds)
     return page
 
 
@@ -241,6 +248,37 @@ def _sharpness(page: Canvas, week: ChartWeek, columns: _Columns) -> None:
         if at is not None:
             page.mark(columns.middle(day), at, "s", size=44, fill=c.PAPER, edge=c.INK, line=5)
             page.words(columns.middle(day), at, str(day.sharpness), size=TEXT - 1, bold=True)
+
+
+def _odds(page: Canvas, week: ChartWeek, odds: ChartOdds) -> None:
+    """Ten boxes, as many of each look as of ten such days; from too little to too much."""
+    _heading(page, ODDS_HEADING, words.odds_heading())
+    given = words.odds_given(week, odds)
+    page.words(RIGHT - 10, ODDS_HEADING, given, size=TEXT - 2, colour=c.QUIET, align="right")
+    looks = [("flat", odds.flat), ("full", odds.full), ("spilled", odds.spilled)]
+    width = (RIGHT - 20) / TEN
+    told = [look for look, tenths in looks for _ in range(tenths)]
+    for number, look in enumerate(told):
+        _odds_box(page, look, 20 + number * width, ODDS_BOXES, width - 10, 46)
+    for (look, tenths), x in zip(looks, (20, 350, 660), strict=True):
+        _odds_box(page, look, x, ODDS_KEYS - 17, 34, 34)
+        page.words(
+            x + 46, ODDS_KEYS, words.odds_label(look, tenths), size=TEXT, bold=True, align="left"
+        )  # fmt: skip
+
+
+def _odds_box(
+    page: Canvas, look: str, left: float, top: float, width: float, height: float
+) -> None:
+    """Hatched for flat, solid for full, solid with a bar across for spilled over."""
+    fill = {"full": c.BLUE, "spilled": c.VERMILLION}.get(look)
+    page.box(
+        left, top, width, height, fill=fill, edge=c.QUIET if look == "flat" else c.INK, line=4,
+        hatch="//" if look == "flat" else "",
+    )  # fmt: skip
+    if look == "spilled":
+        middle = top + height / 2
+        page.line([(left, middle), (left + width, middle)], colour=c.INK, width=10, above=4)
 
 
 def _score_scale(page: Canvas, most: int, top: float, bottom: float) -> Scale:

@@ -8,12 +8,14 @@ from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.reading import one_of, yes_or_no
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
+from bot.messages import next_load as learnt_words
 from engine.athlete import Athlete, Baseline, Sex
 from engine.draft import SHAPES, draft_plan, load_range, usual_load
 from engine.plan import PeakPlan
 from engine.units import VolumeUnit, parse_grams, parse_number, parse_volume
 
 USUAL = "usual"
+LEARNT = "learnt"
 LONGEST_TRAINING = 200
 MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
@@ -43,18 +45,35 @@ def _shapes(answers: Answers) -> Choices:
 
 
 def _ask_load(answers: Answers) -> str:
-    athlete = _athlete(answers)
+    athlete, learnt = _athlete(answers), _learnt(answers)
     body_mass = figures.weight(athlete.body_mass_kg, answers["_weight_unit"])
-    return words.ask_load(usual_load(athlete.sex), body_mass)
+    asked = words.ask_load(usual_load(athlete.sex), body_mass)
+    if learnt is None:
+        return asked
+    return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"
 
 
-def _usual(answers: Answers) -> Choices:
-    return ((Choice(words.usual_load_button(usual_load(_athlete(answers).sex)), USUAL),),)
+def _loads(answers: Answers) -> Choices:
+    usual = Choice(words.usual_load_button(usual_load(_athlete(answers).sex)), USUAL)
+    learnt = _learnt(answers)
+    if learnt is None:
+        return ((usual,),)
+    return ((usual, Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)),)
+
+
+def _learnt(answers: Answers) -> float | None:
+    """The load that earlier weeks suggest, where this shape can have it (g/kg)."""
+    learnt = answers.get("_learnt")
+    low, high = load_range(answers["shape"])
+    return round(learnt, 1) if learnt is not None and low <= round(learnt, 1) <= high else None
 
 
 def _read_load(text: str, answers: Answers) -> float:
-    if text.strip().lower() == USUAL:
+    said, learnt = text.strip().lower(), _learnt(answers)
+    if said == USUAL:
         return usual_load(_athlete(answers).sex)
+    if said == LEARNT and learnt is not None:
+        return learnt
     low, high = load_range(answers["shape"])
     plain = text.lower().replace("g/kg", "").replace("g per kg", "")
     return parse_number(plain, low=low, high=high)
@@ -83,13 +102,13 @@ def _use(answers: Answers) -> Choices:
 
 
 #: Context: "_name", "_own", "_athlete" and "_baseline" as the engine's fields, "_event_day",
-#: "_weight_unit", "_volume_unit".
+#: "_weight_unit", "_volume_unit"; "_learnt", the load that earlier weeks suggest (g/kg) or None.
 DRAFT = Flow(
     id="coach-draft",
     so_far=_so_far,
     steps=(
         Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
-        Step(key="load", ask=_ask_load, read=_read_load, choices=_usual),
+        Step(key="load", ask=_ask_load, read=_read_load, choices=_loads),
         Step(
             key="use",
             ask=lambda answers: words.ask_use_plan(_table(answers)),

@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 from bot.messages import coach_figures as figures
+from bot.messages import next_load as load_words
 from bot.messages.safety import symptom_name
 from engine.limits import LIMIT_KEYS
 
@@ -279,6 +280,9 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "look": lambda d: (
         "left open how the day looked" if d["look"] == "-" else f"said the day looked {d['look']}"
     ),
+    "next load suggested": load_words.suggested,
+    "next load taken over": load_words.taken_over,
+    "next load left": load_words.left_it,
     "forecast": lambda d: f"switched the forecast {'on' if d['on'] else 'off'}",
     "picture kept": lambda d: "sent a picture",
     "pictures deleted": lambda d: "deleted the pictures",

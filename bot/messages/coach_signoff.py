@@ -20,8 +20,9 @@ def proposal(
     until: str,
     stands_g: float,
     own: bool,
+    foreseen: str = "",
 ) -> str:
-    """The whole proposal. `alone_g`: what goes out without asking."""
+    """The whole proposal. `alone_g`: what goes out without asking; `foreseen`: the chances."""
     when = f"{figures.days_out(days_out)}, {figures.day(day)}"
     change = figures.change(proposed_g - planned_g)
     if own:
@@ -38,13 +39,16 @@ def proposal(
             f"and {name} is told so."
         )
     return "\n\n".join(
-        (
+        part
+        for part in (
             head,
             f"Planned {figures.grams(planned_g)}, proposed {figures.grams(proposed_g)} "
             f"({change}; {unasked}).\nThis morning: {morning}.",
             quoted,
+            foreseen,
             lapse,
         )
+        if part
     )
 
 

@@ -2,13 +2,16 @@
 
 from __future__ import annotations
 
-from bot.charts.values import ChartDay, ChartWeek
+from bot.charts.values import ChartDay, ChartOdds, ChartWeek
+from bot.languages import tr
+from bot.messages import chances
 from bot.messages import coach_figures as figures
 from bot.messages.coach_plan import KIND_WORDS
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.units import WeightUnit, show_weight
 
 CAPTION_UNITS = 1024  # what Telegram takes, in UTF-16 units
+TEN = 10
 
 
 def picture_button() -> str:
@@ -98,18 +101,54 @@ def carbs_change(day: ChartDay) -> str:
     return f"{'+' if change > 0 else '−'}{abs(change)}" if change else ""
 
 
+def odds_heading() -> str:
+    return tr("Of ten such days")
+
+
+def odds_given(week: ChartWeek, odds: ChartOdds) -> str:
+    """What the odds suppose."""
+    grams = carbs_label(odds.carb_g)
+    if odds.sets_date == week.today:
+        return tr("with {grams} g today", grams=grams)
+    return tr("with {grams} g on {day}", grams=grams, day=figures.day(odds.sets_date))
+
+
+def odds_label(look: str, tenths: int) -> str:
+    """ "full 7"; at the ends "flat under 1", "full over 9"."""
+    name = chances.look_name(look)
+    if tenths == 0:
+        return tr("{look} under 1", look=name)
+    if tenths == TEN:
+        return tr("{look} over 9", look=name)
+    return tr("{look} {tenths}", look=name, tenths=tenths)
+
+
 # In words
 
 
 def caption(week: ChartWeek, *, own: bool) -> str:
-    """The same as the picture; without the bands' figures where they would not fit."""
-    whole = _caption(week, own=own, figures_of_band=True)
-    if len(whole.encode("utf-16-le")) <= 2 * CAPTION_UNITS:
-        return whole
-    return _caption(week, own=own, figures_of_band=False)
+    """The same as the picture; without some of the figures expected where they would not fit."""
+    for figures_of_band, fullness_expected in ((True, True), (False, True), (False, False)):
+        said = _caption(
+            week, own=own, figures_of_band=figures_of_band, fullness_expected=fullness_expected
+        )
+        if len(said.encode("utf-16-le")) <= 2 * CAPTION_UNITS:
+            break
+    return said
 
 
-def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool) -> str:
+def _odds_line(week: ChartWeek, odds: ChartOdds) -> str:
+    return tr(
+        "{of_ten} {given}: {full}, {flat}, {spilled}.",
+        of_ten=odds_heading(),
+        given=odds_given(week, odds),
+        full=odds_label("full", odds.full),
+        flat=odds_label("flat", odds.flat),
+        spilled=odds_label("spilled", odds.spilled),
+    )
+
+
+def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool, fullness_expected: bool) -> str:
     whose = "Your" if own else f"{week.name}'s"
     event = f"{KIND_WORDS[week.kind]} on {figures.day(week.event_day)} {week.event_day.year}"
     lead = (
@@ -117,14 +156,20 @@ def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool) -> str:
         "5, carbs in g (against the plan)."
     )
     lines = [lead]
-    lines += [_line(week, day, figures_of_band=figures_of_band) for day in week.days]
+    lines += [
+        _line(week, day, figures_of_band=figures_of_band, fullness_expected=fullness_expected)
+        for day in week.days
+    ]
+    if week.odds is not None:
+        lines.append(_odds_line(week, week.odds))
     return "\n".join(lines)
 
 
-def _line(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:
+def _line(week: ChartWeek, day: ChartDay, *, figures_of_band: bool, fullness_expected: bool) -> str:
     parts = [_weight(week, day, figures_of_band=figures_of_band)]
     if day.fullness is not None:
-        parts.append(f"full {day.fullness}" + _expected_fullness(day))
+        expected = _expected_fullness(day) if fullness_expected else ""
+        parts.append(f"full {day.fullness}{expected}")
     if day.sharpness is not None:
         parts.append(f"sharp {day.sharpness}")
     if week.missed(day):

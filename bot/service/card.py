@@ -17,10 +17,12 @@ from bot.messages import coach_second as second_words
 from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
 from bot.messages import sheets as sheet_words
+from bot.messages.next_load import learnt_button
 from bot.messages.outlook import forecast_button
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import desk
+from bot.service.learnt import something_learnt
 from bot.service.people import get_person
 from bot.service.planning import event_line
 from bot.service.rights import is_first_coach
@@ -54,7 +56,10 @@ def card(
     own = coach.id == profile.person_id
     lines = _card_lines(session, profile, context)
     first = is_first_coach(coach, profile)
-    return words.card(name, lines), _card_buttons(profile, name, own=own, first=first)
+    learnt = something_learnt(session, profile)
+    return words.card(name, lines), _card_buttons(
+        profile, name, own=own, first=first, learnt=learnt
+    )
 
 
 def _card_lines(session: Session, profile: AthleteProfile, context: Context) -> list[str]:
@@ -97,7 +102,9 @@ def _event_words(profile: AthleteProfile, event: EventRow | None, context: Conte
     return event_line(profile, event, context) if event is not None else words.no_event()
 
 
-def _card_buttons(profile: AthleteProfile, name: str, *, own: bool, first: bool) -> Buttons:
+def _card_buttons(
+    profile: AthleteProfile, name: str, *, own: bool, first: bool, learnt: bool
+) -> Buttons:
     def button(label: str, view: str) -> Button:
         return Button(label, f"c:{view}:{profile.person_id}")
 
@@ -123,6 +130,7 @@ def _card_buttons(profile: AthleteProfile, name: str, *, own: bool, first: bool)
         [
             button(sheet_words.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
+            *([button(learnt_button(), "learnt")] if learnt else []),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],

@@ -17,6 +17,7 @@ from bot.flows.coach_limits import LIMIT
 from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
 from bot.flows.coach_second import SECOND
+from bot.flows.next_load import NEXT_LOAD
 from bot.flows.plan_review import PLAN_REVIEW, PLAN_TOTAL
 from bot.flows.sheets import SHEET
 from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
@@ -42,6 +43,7 @@ from bot.service import (
     limit_setting,
     looks,
     messages_across,
+    next_load,
     notes,
     picture,
     plan_numbers,
@@ -81,6 +83,8 @@ ON_CARD: Mapping[str, OnCard] = {
     "cmp": compare.compare_athlete,
     "tpl": templates.use_template,
     "tpl-save": templates.ask_to_save,
+    "learnt": next_load.show,
+    "learnt-no": next_load.leave,
     "review": plan_reviewing.show_review,
     "kcal": plan_reviewing.ask_total,
     "limits": limit_setting.show_limits,
@@ -165,6 +169,7 @@ FLOWS = (
     Registered(PLAN_NUMBER, plan_numbers.number_given),
     Registered(TEMPLATE_NAME, templates.name_given),
     Registered(TEMPLATE_USE, templates.use_answered),
+    Registered(NEXT_LOAD, next_load.answered),
     Registered(SHEET, sheets.sheet_answered),
     Registered(PLAN_REVIEW, plan_reviewing.review_answered),
     Registered(PLAN_TOTAL, plan_reviewing.total_given),

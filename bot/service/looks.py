@@ -9,6 +9,7 @@ from bot.incoming import Incoming
 from bot.messages import common
 from bot.messages import outlook as words
 from bot.outbox import Button, edit, say
+from bot.service import next_load
 from bot.service.people import get_person, own_athlete, record
 from bot.service.tapping import answer
 from bot.store.people import AthleteProfile, Person
@@ -47,6 +48,9 @@ def look_tapped(
             session, chat_id=coach.chat_id, message_id=incoming.message_id, text=text,
             now=context.now,
         )  # fmt: skip
+    if look != "-":
+        session.flush()
+        next_load.offer(session, coach, profile, event, context)
 
 
 def turn_forecast(

@@ -8,14 +8,16 @@ from typing import Any
 from pydantic import TypeAdapter
 from sqlmodel import Session, col, select
 
-from bot.charts.values import ChartDay, ChartWeek
+from bot.charts.values import ChartDay, ChartOdds, ChartWeek
 from bot.context import Context, Document
 from bot.incoming import Incoming
 from bot.messages import picture as words
+from bot.messages.chances import in_ten
+from bot.messages.outlook import odds_in_force
 from bot.outbox import say, send_pictures
 from bot.service.people import get_person, local_date, own_athlete, profile_of
 from bot.service.tapping import answer
-from bot.service.week import current_plan
+from bot.service.week import current_plan, day_set
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import CheckInRow, DaySetRow, DecisionRow, EventRow
 from engine.plan import PLAN_DAYS, PeakPlan
@@ -77,6 +79,7 @@ def week_values(session: Session, profile: AthleteProfile, today: date) -> Chart
                 today=today,
                 weight_unit=profile.weight_unit,
                 days=_days(session, profile.person_id, event, plan),
+                odds=_odds(session, profile, event, today),
             )
     return None
 
@@ -129,6 +132,35 @@ def _days(
     return tuple(
         _day(day, (event.day - day).days, plan, mornings.get(day), decided, set_g.get(day))
         for day in dates
+    )
+
+
+def _odds(
+    session: Session, profile: AthleteProfile, event: EventRow, today: date
+) -> ChartOdds | None:
+    """What the newest morning said of the day, while that is still ahead."""
+    if not profile.foresight or today > event.day:
+        return None
+    newest = session.exec(
+        select(DecisionRow)
+        .where(DecisionRow.event_id == event.id)
+        .order_by(col(DecisionRow.id).desc())
+    ).first()
+    # A morning before yesterday's says too little of a day that has come nearer since.
+    if newest is None or newest.decision["date"] < (today - timedelta(days=1)).isoformat():
+        return None
+    set_g = day_set(session, profile.person_id, newest.sets_date)
+    odds = odds_in_force(newest.decision, set_g.carb_g if set_g is not None else None)
+    if odds is None:
+        return None
+    tenths = in_ten(odds)
+    return ChartOdds(
+        morning=date.fromisoformat(newest.decision["date"]),
+        sets_date=newest.sets_date,
+        carb_g=odds["carb_g"],
+        full=tenths["full"],
+        flat=tenths["flat"],
+        spilled=tenths["spilled"],
     )
 
 

@@ -12,10 +12,12 @@ from bot.flows.coach_event import EVENT, event_zone
 from bot.flows.coach_plan import DRAFT, drafted
 from bot.incoming import Incoming
 from bot.messages import coach_plan as words
+from bot.messages import next_load as learnt_words
 from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
 from bot.service import asking, deciding, prompts, ready
 from bot.service.changes import days_before, differences, end_hold
+from bot.service.learnt import learnt_g_per_kg, something_learnt
 from bot.service.people import get_person, local_date, own_athlete, record
 from bot.service.plan_gate import ask_first, look_over
 from bot.service.tapping import answer
@@ -332,9 +334,10 @@ def _tell_event(
         if moved
         else Button(words.draft_plan_button(), f"c:draft:{profile.person_id}")
     )
+    learnt = Button(learnt_words.learnt_button(), f"c:learnt:{profile.person_id}")
     say(
         session, chat_id=coach.chat_id, now=context.now, text=words.event_set(line, moved=moved),
-        buttons=[[next_step]],
+        buttons=[[next_step, *([learnt] if something_learnt(session, profile) else [])]],
     )  # fmt: skip
     if coach.id != profile.person_id:
         athlete = get_person(session, profile.person_id)
@@ -368,5 +371,6 @@ def _open_draft(session: Session, coach: Person, profile: AthleteProfile, contex
             "_event_day": event.day.isoformat(),
             "_weight_unit": profile.weight_unit,
             "_volume_unit": profile.volume_unit,
+            "_learnt": learnt_g_per_kg(session, profile, context),
         },
     )  # fmt: skip

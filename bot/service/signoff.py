@@ -12,6 +12,7 @@ from bot.flows.coach_figure import OTHER_FIGURE
 from bot.messages import athlete as athlete_words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
+from bot.messages.outlook import foreseen
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import asking
@@ -118,6 +119,7 @@ def proposal_text(session: Session, profile: AthleteProfile, row: DecisionRow) -
         until=figures.clock(row.sign_off_due_at, profile.zone),
         stands_g=stands_g(row),
         own=profile.coach_id == profile.person_id,
+        foreseen=foreseen(row.decision),
     )
 
 

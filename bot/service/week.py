@@ -229,13 +229,17 @@ def coach_overrides(session: Session, week: Week) -> dict[int, float]:
 
 def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
     """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
-    athlete_id = week.profile.person_id
+    return weeks_before(session, week.profile.person_id, week.date_of(max(PLAN_DAYS)))
+
+
+def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
+    """The last peak weeks whose day was before that date and in which there were check-ins."""
     events = session.exec(
         select(EventRow)
         .where(
             EventRow.athlete_id == athlete_id,
             col(EventRow.active).is_(False),
-            EventRow.day < week.date_of(max(PLAN_DAYS)),
+            EventRow.day < day,
         )
         .order_by(col(EventRow.day))
     ).all()

@@ -105,17 +105,16 @@ def _motonaga(dose: float, percent: float) -> Study:
 
 
 def _first_hours(
-    id: str, citation: str, sex: str, trained: str, hours: float, carb_g_per_kg: float,
-    rate: float, note: str,
-) -> Study:  # fmt: skip
+    id: str, citation: str, sex: str, trained: str, fed: Sequence[Data], rate: float, note: str
+) -> Study:
     """Synthesis in the hours after depleting work."""
     return _study(
         id,
         citation,
         SEEN,
         _subject(sex, 74 if sex == "male" else 60, 15 if sex == "male" else 22, trained),
-        [RIDE, {"hours": hours, "carb_g_per_kg_day": 24 * carb_g_per_kg / hours}],
-        [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=2, since=1)],
+        [RIDE, *fed],
+        [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=1 + len(fed), since=1)],
         note,
     )
 
@@ -125,11 +124,16 @@ GREIWE_NOTE = (
     "too slow in the trained, as no fast phase is modelled; the summary gives no diet: 1.2 g/kg an "
     "hour is assumed, which maximises synthesis (Ivy 2004); not fitted to"
 )
+GREIWE_FED: Sequence[Data] = ({"hours": 6, "carb_g_per_kg_day": 24 * 1.2},)
 FLYNN = "Flynn et al. 2020, Eur J Appl Physiol 120:1131-1142: 1.6 g/kg at 0 and 2 h, over 4 h"
 FLYNN_NOTE = (
-    "too slow by a third: the model has one way of storing for all hours and no fast phase just "
-    "after work; training status assumed; not fitted to"
+    "too slow by a quarter: the model has one way of storing for all hours and no fast phase just "
+    "after work; each drink is taken to last a quarter of an hour; training status assumed; not "
+    "fitted to"
 )
+FLYNN_FED: Sequence[Data] = (
+    {"hours": 0.25, "carb_g_per_kg_day": 24 * 1.6 / 0.25}, {"hours": 1.75, "carb_g_per_day": 0},
+) * 2  # fmt: skip
 
 STUDIES: tuple[Study, ...] = (
     _study(
@@ -333,8 +337,10 @@ STUDIES: tuple[Study, ...] = (
         [Measured(measure=Measure.WATER_PER_GLYCOGEN, value=17, after=2, since=1, spread=5)],
         "n=9; water of muscle; amounts are given per 24 h; a spread of 5 is assumed",
     ),
-    _first_hours("greiwe-1999-trained", GREIWE, "male", "trained", 6, 7.2, 10.5, GREIWE_NOTE),
-    _first_hours("greiwe-1999-untrained", GREIWE, "male", "untrained", 6, 7.2, 4.5, GREIWE_NOTE),
-    _first_hours("flynn-2020-men", FLYNN, "male", "trained", 4, 3.2, 7.9, FLYNN_NOTE),
-    _first_hours("flynn-2020-women", FLYNN, "female", "trained", 4, 3.2, 8.2, FLYNN_NOTE),
+    _first_hours("greiwe-1999-trained", GREIWE, "male", "trained", GREIWE_FED, 10.5, GREIWE_NOTE),
+    _first_hours(
+        "greiwe-1999-untrained", GREIWE, "male", "untrained", GREIWE_FED, 4.5, GREIWE_NOTE
+    ),
+    _first_hours("flynn-2020-men", FLYNN, "male", "trained", FLYNN_FED, 7.9, FLYNN_NOTE),
+    _first_hours("flynn-2020-women", FLYNN, "female", "trained", FLYNN_FED, 8.2, FLYNN_NOTE),
 )

@@ -12,7 +12,7 @@ import numpy as np
 
 from engine.evidence import physiology as known
 from engine.physiology.body import Body, Floats, Quantity
-from engine.physiology.flow import HOURS_A_DAY, Moment, Row, dry_loss_l, rates
+from engine.physiology.flow import HOURS_A_DAY, Moment, Pace, Row, dry_loss_l, rates_into
 from engine.physiology.intake import Day, Intake, complete
 
 
@@ -44,6 +44,10 @@ def advance(
     eaten_over = min(float(known.WAKING_HOURS), hours)
     session = min(day.work.hours, hours) if works else 0.0
     marks = sorted({0.0, hours, eaten_over, session})
+    pace = Pace.of(day, person)
+    # Written over in place: making arrays of this size anew at each step takes longer than the sums.
+    state, there = state.copy(), np.empty_like(state)
+    first, second = np.empty_like(state), np.empty_like(state)
     for begin, end in pairwise(marks):
         now = Moment(
             eating=hours / eaten_over if begin < eaten_over else 0.0,
@@ -54,9 +58,13 @@ def advance(
         steps = max(1, int(np.ceil((end - begin) / longest - 1e-9)))
         length = (end - begin) / steps / HOURS_A_DAY
         for _ in range(steps):
-            first = rates(state, day, now, person)
-            second = rates(state + length * first, day, now, person)
-            state = state + (0.5 * length) * (first + second)
+            rates_into(first, state, now, pace)
+            np.multiply(first, length, out=there)
+            there += state
+            rates_into(second, there, now, pace)
+            first += second
+            first *= 0.5 * length
+            state += first
     return state
 
 

@@ -39,53 +39,99 @@ class Moment:
     working_hours: float  # length of the session if it is on, else 0
 
 
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Pace:
+    """What a day's sums need that stays the same all day, worked out once."""
+
+    day: Day
+    person: Body
+    per_level: Quantity  # g of glycogen per mmol/kg wet
+    ceiling_span: Quantity  # mmol/kg wet between rested and freshly depleted
+    made: Quantity  # g/d of glucose newly made
+    obligate: Quantity  # g/d burnt by brain and blood cells, nothing spared
+    liver_ceiling_g: Quantity
+    fastest: Quantity  # g/d of synthesis
+    burn: Quantity  # g/d at 100 mmol/kg in energy balance
+    spared: Quantity  # exponent by which the day's energy spares it
+    rest_as_carb: Quantity  # g/d of carbohydrate that would cover resting expenditure
+    water_aim_l: Quantity  # extracellular water that sodium and carbohydrate set
+    bound_l: Quantity  # L of water per g of glycogen
+    dry_loss_l: Quantity
+    gut_bulk_kg: Quantity
+
+    @classmethod
+    def of(cls, day: Day, person: Body) -> Pace:
+        lean = person.lean_kg
+        surplus = np.clip(day.surplus, float(known.ENERGY_LEAST), float(known.ENERGY_MOST))
+        return cls(
+            day=day,
+            person=person,
+            per_level=person.muscle_kg * float(known.GLYCOGEN_MOLAR),
+            ceiling_span=person.ceiling_primed - person.ceiling_rested,
+            made=float(known.NEW_GLUCOSE) * lean,
+            obligate=float(known.OBLIGATE_GLUCOSE) * lean,
+            liver_ceiling_g=person.liver_ceiling_g,
+            fastest=person.muscle_g(person.synthesis) * HOURS_A_DAY,
+            burn=person.burn * lean,
+            spared=float(known.BURN_ENERGY) * surplus,
+            rest_as_carb=person.resting_kcal / float(known.CARB_ENERGY),
+            water_aim_l=_water_aim_l(day, person),
+            bound_l=person.bound_water / 1000,
+            dry_loss_l=dry_loss_l(person),
+            gut_bulk_kg=float(known.GUT_PER_FIBRE) * day.fibre_g,
+        )
+
+
 def rates(state: Floats, day: Day, now: Moment, person: Body) -> Floats:
     """Change of each row per day."""
-    change = np.zeros_like(state)
-    _carbohydrate(change, state, day, now, person)
-    _work(change, state, day, now, person)
-    _water(change, state, day, now, person)
-    _tissue(change, day, now, person)
-    bulk = float(known.GUT_PER_FIBRE) * day.fibre_g
-    change[Row.GUT_BULK] = (bulk - state[Row.GUT_BULK]) / float(known.GUT_TRANSIT)
+    change = np.empty_like(state)
+    rates_into(change, state, now, Pace.of(day, person))
     return change
 
 
-def _carbohydrate(change: Floats, state: Floats, day: Day, now: Moment, person: Body) -> None:
+def rates_into(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+    """Change of each row per day, written into `change`."""
+    _carbohydrate(change, state, now, pace)
+    _work(change, state, now, pace)
+    _water(change, state, now, pace)
+    _tissue(change, now, pace)
+    change[Row.GUT_BULK] = (pace.gut_bulk_kg - state[Row.GUT_BULK]) / float(known.GUT_TRANSIT)
+
+
+def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
     """Glucose absorbed or newly made serves brain and blood cells first, then liver and muscle.
 
     Muscle burns carbohydrate with a power of its store. What is left over is stored, the less the
     nearer the ceiling; what no store takes is burnt or made fat, and counts as spill.
     """
     muscle, liver, gut_carb = state[Row.MUSCLE], state[Row.LIVER], state[Row.GUT_CARB]
-    lean = person.lean_kg
+    lean, made = pace.person.lean_kg, pace.made
     absorbed = gut_carb * (float(known.ABSORPTION) * HOURS_A_DAY)
-    made = float(known.NEW_GLUCOSE) * lean
     liver_fed = liver / (liver + float(known.LIVER_HALF))
     sparing = float(known.KETOSIS_SPARING) * (1 - liver_fed)
-    obligate = float(known.OBLIGATE_GLUCOSE) * lean * (1 - sparing)
+    obligate = pace.obligate * (1 - sparing)
     spare = np.maximum(absorbed + made - obligate, 0)
     short = np.maximum(obligate - absorbed - made, 0)
-    liver_room = np.maximum(1 - liver / person.liver_ceiling_g, 0)
+    liver_room = np.maximum(1 - liver / pace.liver_ceiling_g, 0)
     liver_in = spare * float(known.LIVER_SHARE) * liver_room
     offered = spare - liver_in
 
-    level = np.maximum(person.concentration(muscle), 0)  # a step may end a hair under empty
-    burn = _burn(offered, level, state[Row.PRIMING], day, person)
+    level = np.maximum(muscle / pace.per_level, 0)  # a step may end a hair under empty
+    burn = _burn(offered, level, state[Row.PRIMING], pace)
     left = np.maximum(offered - burn, 0)
-    fastest = person.muscle_g(person.synthesis) * HOURS_A_DAY
-    nearness = (level / person.ceiling(state[Row.PRIMING])) ** float(known.CEILING_STEEPNESS)
-    stored = fastest * (1 - np.exp(-left / fastest)) * np.maximum(1 - nearness, 0)
+    ceiling = pace.person.ceiling_rested + state[Row.PRIMING] * pace.ceiling_span
+    nearness = (level / ceiling) ** float(known.CEILING_STEEPNESS)
+    stored = pace.fastest * (1 - np.exp(-left / pace.fastest)) * np.maximum(1 - nearness, 0)
     over = left - stored
     drawn = np.maximum(burn - offered, 0)
     # Nearly empty muscle refills at the liver's cost even without food.
     lacking = np.maximum(1 - level / float(known.LOW_LEVEL), 0)
     lent = lacking * float(known.LOW_REFILL) * lean * liver_fed
     # Glucose past the stores is burnt in place of fat while there is fat burning to replace.
-    fat_burning = person.resting_kcal / float(known.CARB_ENERGY) - obligate - burn
+    fat_burning = pace.rest_as_carb - obligate - burn
     burnt_instead = np.minimum(over, np.maximum(fat_burning, 0))
 
-    change[Row.GUT_CARB] = day.carb_g * now.eating - absorbed
+    change[Row.GUT_CARB] = pace.day.carb_g * now.eating - absorbed
     change[Row.LIVER] = liver_in - short * liver_fed - lent
     change[Row.MUSCLE] = stored + lent - drawn
     change[Row.NEW_GLUCOSE] = made
@@ -94,69 +140,71 @@ def _carbohydrate(change: Floats, state: Floats, day: Day, now: Moment, person: 
     change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
 
 
-def _burn(offered: Quantity, level: Quantity, priming: Floats, day: Day, person: Body) -> Floats:
+def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: Pace) -> Floats:
     """Carbohydrate that muscle burns at rest: a part always, a part of what meals offer.
 
     Less in energy surplus and after depleting work; never more of a meal than the meal.
     """
-    surplus = np.clip(day.surplus, float(known.ENERGY_LEAST), float(known.ENERGY_MOST))
-    spared = float(known.BURN_ENERGY) * surplus + float(known.BURN_PRIMED) * (
-        priming - float(known.PRIMED_RECREATIONAL)
-    )
-    most = person.burn * person.lean_kg * (level / 100) ** float(known.BURN_POWER)
+    spared = pace.spared + float(known.BURN_PRIMED) * (priming - float(known.PRIMED_RECREATIONAL))
+    most = pace.burn * (level / 100) ** float(known.BURN_POWER)
     most = most * np.exp(-spared)
     from_meals = most * (1 - float(known.BURN_FASTED))
     nothing = 1e-9  # g, against 0 / 0 in an empty muscle
     return np.asarray(most - from_meals + from_meals * offered / (offered + from_meals + nothing))
 
 
-def _work(change: Floats, state: Floats, day: Day, now: Moment, person: Body) -> None:
+def _work(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
     """What a session takes out of the muscle, and how depleting work raises the ceiling."""
-    standing = person.standing_priming
-    change[Row.PRIMING] = (standing - state[Row.PRIMING]) / float(known.PRIMING_KEPT)
+    work, person = pace.day.work, pace.person
+    change[Row.PRIMING] = (person.standing_priming - state[Row.PRIMING]) / float(known.PRIMING_KEPT)
     if now.working_hours == 0:
         return
     a_day = HOURS_A_DAY / now.working_hours
     usable = np.maximum(state[Row.MUSCLE] - person.muscle_g(float(known.WORK_FLOOR)), 0)
-    worked = usable * (-np.log(day.work.leaves) * a_day)
+    worked = usable * (-np.log(work.leaves) * a_day)
     change[Row.MUSCLE] -= worked
     change[Row.OXIDISED] += worked
-    if day.work.primes:
+    if work.primes:
         change[Row.PRIMING] += (1 - state[Row.PRIMING]) * (2 * a_day)
 
 
-def _water(change: Floats, state: Floats, day: Day, now: Moment, person: Body) -> None:
-    """Extracellular water and water deficit.
-
-    Water that goes with glycogen comes out of, and goes back to, the extracellular water at once;
-    the kidneys then bring that back to what sodium and carbohydrate set, over about a day.
-    """
+def _water_aim_l(day: Day, person: Body) -> Quantity:
+    """Extracellular water against the usual that the kidneys settle to, L."""
     excretion = float(known.SODIUM_EXCRETION)
     sodium = (day.sodium_mg - float(known.SODIUM_USUAL)) / excretion
     most = float(known.SODIUM_GAIN_MOST)
     from_sodium = np.where(sodium > 0, most * np.tanh(sodium / most), sodium)
     without = np.maximum(1 - day.carb_g / (float(known.KETOSIS_CARB) * person.lean_kg), 0)
-    aim = from_sodium - float(known.SODIUM_CARB) / excretion * without
-    shifted = person.bound_water / 1000 * (change[Row.MUSCLE] + change[Row.LIVER])
+    return np.asarray(from_sodium - float(known.SODIUM_CARB) / excretion * without)
 
-    to_hand = day.water_l * now.eating - dry_loss_l(person)
+
+def _water(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+    """Extracellular water and water deficit.
+
+    Water that goes with glycogen comes out of, and goes back to, the extracellular water at once;
+    the kidneys then bring that back to what sodium and carbohydrate set, over about a day.
+    """
+    day, person = pace.day, pace.person
+    shifted = pace.bound_l * (change[Row.MUSCLE] + change[Row.LIVER])
+    to_hand = day.water_l * now.eating - pace.dry_loss_l
     deficit = state[Row.DEFICIT]
     made_good = np.minimum(to_hand, -deficit * (HOURS_A_DAY / float(known.REHYDRATION)))
     sweat: Quantity = 0.0
     if now.working_hours > 0:
         sweat = day.work.sweat_l_per_kg * person.body_mass_kg * HOURS_A_DAY / now.working_hours
     change[Row.DEFICIT] = made_good - sweat
-    settling = excretion / float(known.SODIUM_OF_WATER)
-    kept = (aim - state[Row.EXTRACELLULAR]) * settling
+    settling = float(known.SODIUM_EXCRETION) / float(known.SODIUM_OF_WATER)
+    kept = (pace.water_aim_l - state[Row.EXTRACELLULAR]) * settling
     change[Row.EXTRACELLULAR] = np.minimum(kept, np.maximum(to_hand - made_good, 0)) - shifted
 
 
-def _tissue(change: Floats, day: Day, now: Moment, person: Body) -> None:
+def _tissue(change: Floats, now: Moment, pace: Pace) -> None:
     """Energy that goes neither into expenditure nor into carbohydrate stores changes tissue."""
+    day = pace.day
     session_kcal: Quantity = 0.0
     if now.working_hours > 0:
         a_day = HOURS_A_DAY / now.working_hours
-        session_kcal = day.work.kcal_per_kg * person.body_mass_kg * a_day
+        session_kcal = day.work.kcal_per_kg * pace.person.body_mass_kg * a_day
     carb_energy = float(known.CARB_ENERGY)
     stores = change[Row.MUSCLE] + change[Row.LIVER] + change[Row.GUT_CARB]
     cost = float(known.FAT_SYNTHESIS_COST) * carb_energy * change[Row.MADE_FAT]

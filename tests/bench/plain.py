@@ -13,7 +13,9 @@ from engine.physiology import Body, Intake, Row, complete
 STEP_H = 0.25
 
 
-def plain_day(state: list[float], carb_g: float, person: Body) -> list[float]:
+def plain_day(
+    state: list[float], carb_g: float, person: Body, *, step_h: float = STEP_H
+) -> list[float]:
     """The next morning's state after a day at that carbohydrate, the rest as not stated."""
     day = complete(Intake(carb_g=carb_g), person)
     facts = {
@@ -25,9 +27,9 @@ def plain_day(state: list[float], carb_g: float, person: Body) -> list[float]:
         "sodium": float(day.sodium_mg),
         "water": float(day.water_l),
     }
-    length = STEP_H / 24
-    for step in range(96):
-        eating = 1.5 if step < 64 else 0.0
+    length, steps = step_h / 24, round(24 / step_h)
+    for step in range(steps):
+        eating = 1.5 if step < steps * 2 / 3 else 0.0
         first = _rates(state, facts, eating, person)
         half = [s + length * r for s, r in zip(state, first, strict=True)]
         second = _rates(half, facts, eating, person)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import inspect
 import re
 
 import pytest
@@ -9,7 +10,9 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.messages import outlook as words
-from bot.store.week import DecisionRow, EventRow
+from bot.store.db import transaction
+from bot.store.week import DecisionRow, EventRow, LimitsRow
+from engine import foresight
 from engine.decide import case_from_dict, decide, decision_as_dict
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, text_of
@@ -45,15 +48,20 @@ def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.athlete.writes(LINES[5])
     said = text_of(team.athlete.writes("/why"))
-    assert "Weight band for this morning" in said and "the middle of its band" in said
-    assert re.search(r"Odds with \d+ g .*in 10", said)
+    assert "Weight band for this morning" in said
+    assert "model expected, inside its band" in said
+    assert re.search(r"With \d+ g, as planned, the day looks: full about \d in 10", said)
+    assert re.search(r"rule.* says? .*forecast", said), "both are told, whichever was followed"
+    assert "%" not in said
 
 
 def test_before_the_model_is_trusted_why_says_so(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine, foresight=True)
     team.morning(7)
     team.athlete.writes(LINES[0])
-    assert "too few mornings" in text_of(team.athlete.writes("/why"))
+    said = text_of(team.athlete.writes("/why"))
+    assert "stands aside, so the rules decide alone: there is too little to go by yet" in said
+    assert "in 10" not in said
 
 
 def test_decisions_with_a_forecast_replay_to_the_same_result(sqlite_engine: Engine) -> None:
@@ -113,3 +121,77 @@ def test_odds_are_put_into_words(flat: float, full: float, spilled: float, line:
     odds = {"carb_g": 500, "flat": flat, "full": full, "spilled": spilled, "look": 0.8}
     decision = {"carb_g": 500, "foresight": {"best": odds, "planned": odds}}
     assert words.outlook_line(decision) == line
+
+
+def odds(carb_g: float, full: float) -> dict[str, float]:
+    return {"carb_g": carb_g, "flat": 0.1, "full": full, "spilled": 0.9 - full, "look": 0.8}
+
+
+def told(rule_g: float, forecast_g: float, asked_g: float, *, disagree: bool = False) -> str:
+    """What is said of a morning on which the model was heard."""
+    view = {
+        "trusted": True, "why_not": "", "residual_kg": -0.42,
+        "planned": odds(500, 0.58), "best": odds(500 + forecast_g, 0.72),
+    }  # fmt: skip
+    trace = {
+        "rule_g": rule_g, "forecast_g": forecast_g, "asked_g": asked_g, "disagree": disagree,
+        "facts": {"above_band": False, "under_band": True},
+    }  # fmt: skip
+    decision = {"foresight": view, "trace": trace, "band": {}, "carb_g": 500 + asked_g}
+    return "\n".join(words.why_lines(decision, "kg"))
+
+
+@pytest.mark.parametrize(
+    ("rule_g", "forecast_g", "asked_g", "disagree", "line"),
+    [
+        (25, 50, 50, False, "rule alone says 25 g more. The forecast sizes it: 50 g more"),
+        (25, 25, 25, False, "rule and the forecast say the same: 25 g more"),
+        (
+            -50,
+            -25,
+            -50,
+            False,
+            "rule says 50 g less, the forecast 25 g less. Here the rule has the",
+        ),
+        (
+            25,
+            -25,
+            0,
+            True,
+            "rule alone says 25 g more, the forecast 25 g less. They pull apart, so",
+        ),
+    ],
+)
+def test_rule_and_forecast_are_both_told_and_which_was_followed(
+    rule_g: float, forecast_g: float, asked_g: float, disagree: bool, line: str
+) -> None:
+    said = told(rule_g, forecast_g, asked_g, disagree=disagree)
+    assert line in said
+    assert "0.4 kg under what the model expected, outside its band" in said
+    assert "With 500 g, as planned, the day looks: full about 6 in 10, flat about 1 in 10" in said
+    assert f"With {500 + forecast_g} g, the best of what is allowed: full about 7 in 10" in said
+
+
+def test_a_model_that_was_surprised_three_mornings_running_is_said_to_stand_aside() -> None:
+    view = {"trusted": False, "why_not": "three mornings running outside what it expected"}
+    (line,) = words.why_lines({"foresight": view, "trace": {}, "carb_g": 500}, "kg")
+    assert "the rules decide alone" in line
+    assert "three mornings running the weight lay outside the bands it gave" in line
+
+
+def test_the_reasons_with_a_sentence_are_those_that_the_engine_gives() -> None:
+    source = inspect.getsource(foresight)
+    assert all(f'"{reason}"' in source for reason in words.ASIDE)
+
+
+def test_a_coach_who_is_to_sign_a_change_sees_the_chances(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine, foresight=True)
+    with transaction(sqlite_engine) as session:
+        row = session.exec(select(LimitsRow)).one()
+        row.bounds = {**row.bounds, "apply_without_asking_g": 0.0}
+        session.add(row)
+    for days_out, line in zip((7, 6, 5, 4, 3, 2), LINES, strict=True):
+        team.morning(days_out)
+        team.athlete.writes(line)
+    waiting = [m.text for m in team.coach.all_said() if "waits for your word" in m.text]
+    assert "as planned, the day looks: full" in waiting[-1]

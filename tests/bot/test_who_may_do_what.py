@@ -111,6 +111,7 @@ ABOUT: dict[str, str] = {
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
+    "coach-next-load": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {

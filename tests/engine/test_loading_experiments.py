@@ -17,8 +17,8 @@ ROWS = compare()
 #: Figures that the model is known to miss; each is explained in its study's note or here.
 KNOWN_MISSES: set[str] = {
     "greiwe-1999-trained/muscle_rate/2",
-    "flynn-2020-men/muscle_rate/2",
-    "flynn-2020-women/muscle_rate/2",
+    "flynn-2020-men/muscle_rate/5",
+    "flynn-2020-women/muscle_rate/5",
 }
 
 

@@ -1,0 +1,251 @@
+"""The load of the next peak week, as the weeks behind suggest it: one figure for the coach to judge.
+
+It is made from the coach's word on how earlier days looked, whether or not mornings are followed
+with the forecast. The word gives the direction, the model the size: after flat never less than that
+load, after spilled over never more, after full the same. The days before the load stay as they are;
+the load is scaled as a whole, inside the coach's limits and the guard rails. The chance is fixed by
+the athlete and the last week behind, so that asking again gives the same.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+from datetime import timedelta
+
+from engine.athlete import Athlete, Baseline
+from engine.case import PastWeek
+from engine.evidence import deciding as e
+from engine.forecast import DayAhead
+from engine.foresight import intake_of, through
+from engine.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
+from engine.look import Look
+from engine.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+from engine.rescale import Suggestion, suggested_plan
+from engine.tracker import Belief, Frame, carry_over, first_belief, generator
+
+PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
+#: Weeks to the next load where none is set yet: what is forgotten in a few more hardly counts.
+WEEKS_BETWEEN = 4.0
+
+
+class NothingLearnt(ValueError):  # noqa: N818 - it names what is the case
+    """There is no week behind whose look is known, or the plan has no whole load to scale."""
+
+
+class ModelMisfit(ValueError):  # noqa: N818 - likewise
+    """The last week's weights lay outside what the model expected: it is not to be believed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LookOdds:
+    """Chances at stage time."""
+
+    flat: float
+    full: float
+    spilled: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NextLoad:
+    """A load to plan in place of another; loads are the mean of the three days, g/kg a day.
+
+    `plan` is the plan it was made from with its load days scaled; the same where nothing else is
+    worth a change. `look` is the newest word, `then_g_per_kg` the load that it was said of. With
+    `disagrees` the model would have gone the other way, so that load is kept. `bound` is the limit
+    that held a day back, if one did.
+    """
+
+    plan: PeakPlan
+    look: Look
+    then_g_per_kg: float
+    before_g_per_kg: float
+    g_per_kg: float
+    before: LookOdds
+    after: LookOdds
+    disagrees: bool
+    bound: str | None
+
+    @property
+    def changes(self) -> bool:
+        """Whether it is another load than that it was made from."""
+        return self.g_per_kg != self.before_g_per_kg
+
+
+def next_load(
+    athlete: Athlete,
+    baseline: Baseline,
+    plan: PeakPlan,
+    weeks: Sequence[PastWeek],
+    limits: Limits | None,
+) -> NextLoad:
+    """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
+
+    Without `limits` the guard rails alone bound it. Raises NothingLearnt or ModelMisfit.
+    """
+    if not any(week.look is not None for week in weeks):
+        raise NothingLearnt("no week behind has a word on its look")
+    if not _whole(plan):
+        raise NothingLearnt("the plan has no figure for one of its load days")
+    key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
+    belief = _learnt(athlete, baseline, weeks, key)
+    room, kg = _Room.of(athlete, plan, limits), athlete.body_mass_kg
+
+    def scale(within: _Room) -> Suggestion:
+        ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
+        rng = generator(f"{key}/load", weeks[-1].day)
+        return suggested_plan(
+            belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES
+        )  # fmt: skip
+
+    free = chosen = scale(room)
+    said = next(week for week in reversed(weeks) if week.look is not None)
+    look = said.look or Look.FULL
+    then, wish = as_it_went(said), _scaled(plan, free, room)
+    against = {
+        Look.FLAT: _load_g(wish) < _load_g(then),
+        Look.SPILLED: _load_g(wish) > _load_g(then),
+        Look.FULL: _load_g(wish) != _load_g(then),
+    }[look]
+    if against and _whole(then):
+        room = room.at(plan, _load_g(then) / max(_load_g(plan), 1.0))
+        chosen = scale(room)
+        wish = _scaled(plan, chosen, room)
+    return NextLoad(
+        plan=wish,
+        look=look,
+        then_g_per_kg=load_g_per_kg(then, kg),
+        before_g_per_kg=load_g_per_kg(plan, kg),
+        g_per_kg=load_g_per_kg(wish, kg),
+        before=_odds(*free.as_planned),
+        after=_odds(chosen.flat, chosen.full, chosen.spilled),
+        disagrees=against and look is not Look.FULL,
+        bound=None if against else _bound(plan, chosen.factor, room),
+    )
+
+
+def _odds(flat: float, full: float, spilled: float) -> LookOdds:
+    return LookOdds(flat=flat, full=full, spilled=spilled)
+
+
+def _whole(plan: PeakPlan) -> bool:
+    return all(plan.day(out) is not None for out in LOAD_DAYS)
+
+
+def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
+    """The mean load day, g of carbohydrate per kg of body mass."""
+    return _load_g(plan) / len(LOAD_DAYS) / body_mass_kg
+
+
+def as_it_went(week: PastWeek) -> PeakPlan:
+    """The week's plan with its load days as they were set in the end."""
+    plan = week.plan
+    for out in LOAD_DAYS:
+        set_g = week.history.set_on(week.day - timedelta(days=out))
+        if set_g is not None and plan.day(out) is not None:
+            plan = plan.with_carbs(out, set_g)
+    return plan
+
+
+def _learnt(athlete: Athlete, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
+    frame = Frame(
+        sex=athlete.sex,
+        body_mass_kg=athlete.body_mass_kg,
+        body_fat_percent=athlete.body_fat_percent,
+    )
+    belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
+    for number, week in enumerate(weeks):
+        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        last = number == len(weeks) - 1
+        if last and not belief.fits:
+            raise ModelMisfit("three mornings running outside what was expected")
+        apart = WEEKS_BETWEEN if last else max((weeks[number + 1].day - week.day).days / 7, 1)
+        rng = generator(f"{key}/between", week.day)
+        belief = carry_over(belief, frame, rng, weeks=apart)
+    return belief
+
+
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """What each load day may have by days out, and which bound makes each end."""
+
+    low: Mapping[int, float]
+    high: Mapping[int, float]
+    low_bound: str
+    high_bound: Mapping[int, str]
+
+    @classmethod
+    def of(cls, athlete: Athlete, plan: PeakPlan, limits: Limits | None) -> _Room:
+        rails = GuardRails.of(athlete)
+        day, load = rails.rail("carb_ceiling_g"), rails.rail("load_total_g")
+        low, ceiling, total = day.low, day.high, load.high
+        low_bound, high_bound, total_bound = GUARD_RAIL, GUARD_RAIL, GUARD_RAIL
+        if limits is not None:
+            low, ceiling, total = limits.carb_floor_g, limits.carb_ceiling_g, limits.load_total_g
+            low_bound, high_bound, total_bound = "carb_floor_g", "carb_ceiling_g", "load_total_g"
+        # Each day has its share of the total, so that it is never the last day that pays for it.
+        most = total / max(_load_g(plan), 1.0)
+        share = {out: _carbs(plan, out) * most for out in LOAD_DAYS}
+        return cls(
+            low=dict.fromkeys(LOAD_DAYS, low),
+            high={out: max(min(ceiling, share[out]), low) for out in LOAD_DAYS},
+            low_bound=low_bound,
+            high_bound={
+                out: total_bound if share[out] < ceiling else high_bound for out in LOAD_DAYS
+            },
+        )
+
+    def at(self, plan: PeakPlan, factor: float) -> _Room:
+        """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
+        only = {
+            out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
+            for out in LOAD_DAYS
+        }
+        return replace(self, low=only, high=only)
+
+
+def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:
+    target = plan.day(out)
+    carb_g = target.carb_g if target is not None else baseline.carb_g
+    low, high = (room.low[out], room.high[out]) if out in LOAD_DAYS else (carb_g, carb_g)
+    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+
+
+def _scaled(plan: PeakPlan, found: Suggestion, room: _Room) -> PeakPlan:
+    """The plan with the load as suggested, in figures that anyone weighs out."""
+    for out, carb_g in zip(LOAD_DAYS, found.carbs_g[-len(LOAD_DAYS) :], strict=True):
+        if abs(carb_g - _carbs(plan, out)) > 1e-6:
+            plan = plan.with_carbs(out, _weighed_out(carb_g, room.low[out], room.high[out]))
+    return plan
+
+
+def _weighed_out(carb_g: float, low: float, high: float) -> float:
+    """Rounded, inside both ends; an end itself where no round figure lies between them."""
+    grain = e.ROUND_TO_G.value
+    grams = round_carbs(carb_g)
+    if grams > high:
+        grams = math.floor(high / grain + 1e-9) * grain
+    if grams < low:
+        grams = math.ceil(low / grain - 1e-9) * grain
+    return grams if low <= grams <= high else min(max(carb_g, low), high)
+
+
+def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
+    """The bound that cut the heaviest of the days that were held back."""
+    for out in sorted(LOAD_DAYS, key=lambda out: -_carbs(plan, out)):
+        wanted = factor * _carbs(plan, out)
+        if wanted > room.high[out] + 1e-6:
+            return room.high_bound[out]
+        if wanted < room.low[out] - 1e-6:
+            return room.low_bound
+    return None
+
+
+def _carbs(plan: PeakPlan, out: int) -> float:
+    day = plan.day(out)
+    return day.carb_g if day is not None else 0.0
+
+
+def _load_g(plan: PeakPlan) -> float:
+    return sum(_carbs(plan, out) for out in LOAD_DAYS)

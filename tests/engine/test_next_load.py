@@ -1,0 +1,158 @@
+"""The load suggested for the next week: learnt from looks, inside limits, the same asked again."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+
+from engine.athlete import Athlete, Baseline, Sex
+from engine.case import PastWeek
+from engine.checkin import CheckIn, DaySet, History
+from engine.draft import draft_plan
+from engine.evidence import deciding
+from engine.limits import GUARD_RAIL, Limits, plan_problems
+from engine.look import Look
+from engine.next_load import ModelMisfit, NextLoad, NothingLearnt, as_it_went, next_load
+from engine.plan import LOAD_DAYS, PeakPlan
+
+MIRA = Athlete(
+    sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14
+)
+HABIT = Baseline(carb_g=310, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)
+PLAN = draft_plan(MIRA, HABIT, "even", 7.0)
+WIDE = replace(Limits.suggested(MIRA, PLAN, HABIT), carb_floor_g=70, load_total_g=1800)
+TRIAL = date(2027, 4, 4)
+#: A week of mornings that the model finds likely: down while depleting, up with the load.
+WEIGHTS = {7: 61.2, 6: 60.9, 5: 60.6, 4: 60.4, 3: 60.3, 2: 61.0, 1: 61.7, 0: 62.0}
+
+
+def trial(look: Look | None, *, day: date = TRIAL, off_kg: float = 0.0) -> PastWeek:
+    checkins = tuple(
+        CheckIn(date=day - timedelta(days=out), weight_kg=kg + off_kg * (out < 4))
+        for out, kg in WEIGHTS.items()
+    )
+    return PastWeek(day=day, plan=PLAN, history=History(checkins=checkins), look=look)
+
+
+def suggested(
+    weeks: Sequence[PastWeek], plan: PeakPlan = PLAN, limits: Limits | None = WIDE
+) -> NextLoad:
+    return next_load(MIRA, HABIT, plan, weeks, limits)
+
+
+def planned(mean_g_per_kg: float) -> PeakPlan:
+    return draft_plan(MIRA, HABIT, "even", mean_g_per_kg)
+
+
+def test_flat_on_a_small_load_asks_for_more_and_spilled_over_on_a_large_one_for_less() -> None:
+    for look, mean, sign in ((Look.FLAT, 5.5, 1), (Look.SPILLED, 8.5, -1)):
+        plan = planned(mean)
+        found = suggested([replace(trial(look), plan=plan)], plan, None)
+        assert sign * (found.g_per_kg - found.before_g_per_kg) > 0.3
+        assert found.after.full > found.before.full
+        for odds in (found.before, found.after):
+            assert odds.flat + odds.full + odds.spilled == pytest.approx(1)
+
+
+@pytest.mark.parametrize("mean", [5.5, 9.5])
+@pytest.mark.parametrize("look", Look)
+def test_the_coachs_word_gives_the_direction_whatever_the_model_thinks(
+    look: Look, mean: float
+) -> None:
+    plan = planned(mean)
+    found = suggested([replace(trial(look), plan=plan)], plan, None)
+    moved = found.g_per_kg - found.then_g_per_kg
+    if look is Look.FLAT:
+        assert moved >= 0
+    elif look is Look.SPILLED:
+        assert moved <= 0
+    else:
+        assert moved == 0
+    if found.disagrees:
+        assert not found.changes
+
+
+def test_a_new_plan_is_judged_by_the_load_that_the_word_was_said_of() -> None:
+    behind = [replace(trial(Look.FULL), plan=PLAN)]
+    larger = planned(9.5)
+    found = suggested(behind, larger, None)
+    assert found.before_g_per_kg == pytest.approx(9.5, abs=0.05)
+    assert found.g_per_kg == pytest.approx(found.then_g_per_kg, abs=0.05)
+
+
+def test_asked_again_it_says_the_same() -> None:
+    assert suggested([trial(Look.SPILLED)]) == suggested([trial(Look.SPILLED)])
+
+
+def test_only_the_load_days_are_moved_and_in_figures_that_can_be_weighed_out() -> None:
+    plan = planned(8.5)
+    found = suggested([replace(trial(Look.SPILLED), plan=plan)], plan)
+    for was, now in zip(plan, found.plan, strict=True):
+        if was.days_out in LOAD_DAYS:
+            assert now == replace(was, carb_g=now.carb_g)
+            assert now.carb_g % 5 == 0
+        else:
+            assert now == was
+
+
+@pytest.mark.parametrize(
+    ("changes", "bound"),
+    [
+        ({"carb_ceiling_g": 370.0}, "carb_ceiling_g"),
+        ({"load_total_g": 1100.0}, "load_total_g"),
+    ],
+)
+def test_a_limit_holds_the_load_back_and_is_named(changes: dict[str, float], bound: str) -> None:
+    limits, plan = replace(WIDE, **changes), planned(5.5)  # type: ignore[arg-type]
+    found = suggested([replace(trial(Look.FLAT), plan=plan)], plan, limits)
+    assert plan_problems(found.plan, limits) == ()
+    assert found.bound == bound
+    # Nobody gets a load whose last day pays for the first.
+    days = [found.plan.day(out) for out in LOAD_DAYS]
+    carbs = [day.carb_g for day in days if day is not None]
+    assert max(carbs) - min(carbs) <= 5
+
+
+def test_without_limits_the_guard_rail_bounds_it() -> None:
+    # At most 12 g/kg on a day: Burke LM et al. 2011, J Sports Sci 29(S1):S17-27 give 10 to 12.
+    heavy = planned(11.8)
+    found = suggested([replace(trial(Look.FLAT), plan=heavy)], heavy, None)
+    most = deciding.CARB_MOST_G_PER_KG.value * MIRA.body_mass_kg
+    assert all(day.carb_g <= most for day in found.plan)
+    assert found.bound in (None, GUARD_RAIL)
+
+
+def test_more_weeks_behind_make_the_chances_surer() -> None:
+    weeks = [trial(Look.SPILLED, day=TRIAL + timedelta(21 * k)) for k in range(2)]
+    once, twice = (suggested(weeks[:count]).before.spilled for count in (1, 2))
+    assert twice > once
+
+
+def test_without_a_word_on_any_look_nothing_is_suggested() -> None:
+    for weeks in ([], [trial(None)]):
+        with pytest.raises(NothingLearnt):
+            suggested(weeks)
+
+
+def test_a_plan_without_a_whole_load_is_not_scaled() -> None:
+    gap = PeakPlan(tuple(day for day in PLAN if day.days_out != 2))
+    with pytest.raises(NothingLearnt):
+        suggested([trial(Look.FLAT)], gap)
+
+
+def test_a_model_that_the_last_weights_contradict_is_not_asked() -> None:
+    with pytest.raises(ModelMisfit):
+        suggested([trial(Look.FLAT, off_kg=5.0)])
+
+
+def test_the_load_as_it_went_has_the_figures_set_on_the_mornings() -> None:
+    history = History(
+        checkins=trial(Look.FULL).history.checkins,
+        set_days=(DaySet(TRIAL - timedelta(5), 300.0), DaySet(TRIAL - timedelta(2), 425.0)),
+    )
+    went = as_it_went(replace(trial(Look.FULL), history=history))
+    assert went.day(2) == replace(PLAN.day(2), carb_g=425.0)  # type: ignore[type-var]
+    assert went.day(5) == PLAN.day(5)
