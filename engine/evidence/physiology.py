@@ -25,6 +25,12 @@ GREIWE_1999 = Source(
     "Greiwe et al. 1999, J Appl Physiol 87:222-226: synthesis 10.5 trained, 4.5 untrained",
     Provenance.SEEN,
 )
+PRICE_1994 = Source(
+    "price-1994",
+    "Price et al. 1994, J Appl Physiol 76:104-111: after work fast under about 35 mmol/L of muscle, "
+    "without insulin, then many times slower",
+    Provenance.MEMORY,
+)
 NILSSON_1973 = Source(
     "nilsson-1973",
     "Nilsson and Hultman 1973: liver glycogen 270 overnight, about 500 mmol/kg after high CHO",
@@ -115,7 +121,28 @@ SYNTHESIS_RECREATIONAL = _number(
     FITTED,
     "between Greiwe 1999 untrained 4.5 and trained 10.5; fitted",
 )
-SYNTHESIS_TRAINED = _number("fastest synthesis, trained", 10.5, "mmol/kg wet/h", GREIWE_1999)
+SYNTHESIS_TRAINED = _number(
+    "fastest synthesis, trained, once muscle is filled as usual",
+    9.6,
+    "mmol/kg wet/h",
+    FITTED,
+    "Greiwe 1999: 10.5 over the first 6 h; Flynn 2020: 8 over the first 4 h; fitted",
+)
+FAST_TRAINED = _number(
+    "by how much synthesis is faster in empty muscle, trained", 1.35, "1", FITTED,
+    "Price 1994: several times faster in the first half hour or so",
+)  # fmt: skip
+FAST_OTHERS = _number(
+    "the same, untrained and recreational", 0.0, "1", GREIWE_1999,
+    "a third of the glucose carriers of the trained; 4.5 over 6 h shows no fast part",
+)  # fmt: skip
+FAST_UNDER = _number(
+    "muscle glycogen under which synthesis is faster",
+    132.0,
+    "mmol/kg wet",
+    PRICE_1994,
+    "there a step at about 35; here a slope down to this; fitted",
+)
 USUAL_UNTRAINED = _number(
     "usual muscle glycogen, untrained",
     75.34,

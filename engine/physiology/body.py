@@ -32,6 +32,7 @@ class Body:
     ceiling_primed: Quantity  # mmol/kg wet
     standing_priming: Quantity
     synthesis: Quantity  # mmol/kg wet/h
+    fast: Quantity  # by how much that is faster in empty muscle, as a share of it
     burn: Quantity  # g/kg FFM/d at 100 mmol/kg
     usual_muscle: Quantity  # mmol/kg wet
     bound_water: Quantity  # g/g
@@ -82,15 +83,18 @@ def body(
         body_fat_percent = float(known.BODY_FAT_MALE if male else known.BODY_FAT_FEMALE)
     lean = body_mass_kg * (1 - body_fat_percent / 100)
     share = known.MUSCLE_OF_LEAN_MALE if male else known.MUSCLE_OF_LEAN_FEMALE
-    priming, synthesis, usual = {
+    priming, synthesis, fast, usual = {
         Trained.UNTRAINED: (
-            known.PRIMED_UNTRAINED, known.SYNTHESIS_UNTRAINED, known.USUAL_UNTRAINED,
+            known.PRIMED_UNTRAINED, known.SYNTHESIS_UNTRAINED,
+            known.FAST_OTHERS, known.USUAL_UNTRAINED,
         ),
         Trained.RECREATIONAL: (
-            known.PRIMED_RECREATIONAL, known.SYNTHESIS_RECREATIONAL, known.USUAL_RECREATIONAL,
+            known.PRIMED_RECREATIONAL, known.SYNTHESIS_RECREATIONAL,
+            known.FAST_OTHERS, known.USUAL_RECREATIONAL,
         ),
         Trained.TRAINED: (
-            known.PRIMED_TRAINED, known.SYNTHESIS_TRAINED, known.USUAL_TRAINED,
+            known.PRIMED_TRAINED, known.SYNTHESIS_TRAINED,
+            known.FAST_TRAINED, known.USUAL_TRAINED,
         ),
     }[trained]  # fmt: skip
     return Body(
@@ -101,6 +105,7 @@ def body(
         ceiling_primed=float(known.CEILING_PRIMED),
         standing_priming=float(priming),
         synthesis=float(synthesis),
+        fast=float(fast),
         burn=float(known.MUSCLE_BURN),
         usual_muscle=float(usual),
         bound_water=float(known.BOUND_WATER),

@@ -50,7 +50,7 @@ class Pace:
     made: Quantity  # g/d of glucose newly made
     obligate: Quantity  # g/d burnt by brain and blood cells, nothing spared
     liver_ceiling_g: Quantity
-    fastest: Quantity  # g/d of synthesis
+    fastest: Quantity  # g/d of synthesis in filled muscle
     burn: Quantity  # g/d at 100 mmol/kg in energy balance
     spared: Quantity  # exponent by which the day's energy spares it
     rest_as_carb: Quantity  # g/d of carbohydrate that would cover resting expenditure
@@ -101,8 +101,9 @@ def rates_into(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
 def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
     """Glucose absorbed or newly made serves brain and blood cells first, then liver and muscle.
 
-    Muscle burns carbohydrate with a power of its store. What is left over is stored, the less the
-    nearer the ceiling; what no store takes is burnt or made fat, and counts as spill.
+    Muscle burns carbohydrate with a power of its store. What is left over is stored, the faster the
+    emptier trained muscle is and the less the nearer the ceiling; what no store takes is burnt or
+    made fat, and counts as spill.
     """
     muscle, liver, gut_carb = state[Row.MUSCLE], state[Row.LIVER], state[Row.GUT_CARB]
     lean, made = pace.person.lean_kg, pace.made
@@ -121,7 +122,9 @@ def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> Non
     left = np.maximum(offered - burn, 0)
     ceiling = pace.person.ceiling_rested + state[Row.PRIMING] * pace.ceiling_span
     nearness = (level / ceiling) ** float(known.CEILING_STEEPNESS)
-    stored = pace.fastest * (1 - np.exp(-left / pace.fastest)) * np.maximum(1 - nearness, 0)
+    empty = np.maximum(1 - level / float(known.FAST_UNDER), 0)
+    fastest = pace.fastest * (1 + pace.person.fast * empty)
+    stored = fastest * (1 - np.exp(-left / fastest)) * np.maximum(1 - nearness, 0)
     over = left - stored
     drawn = np.maximum(burn - offered, 0)
     # Nearly empty muscle refills at the liver's cost even without food.

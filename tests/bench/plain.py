@@ -64,7 +64,8 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     meals = most * (1 - known.BURN_FASTED.value)
     burn = most - meals + meals * offered / (offered + meals + 1e-9)
     left = max(offered - burn, 0)
-    fastest = float(person.synthesis) * per_level * 24
+    empty = max(1 - level / known.FAST_UNDER.value, 0)
+    fastest = float(person.synthesis) * per_level * 24 * (1 + float(person.fast) * empty)
     rested, primed = float(person.ceiling_rested), float(person.ceiling_primed)
     ceiling = rested + s[Row.PRIMING] * (primed - rested)
     space = max(1 - (level / ceiling) ** known.CEILING_STEEPNESS.value, 0)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from dataclasses import replace
-from datetime import date
+from datetime import date, timedelta
 
 import matplotlib as mpl
 import numpy as np
@@ -21,6 +21,7 @@ from bot.charts.values import ChartOdds, ChartWeek
 from bot.charts.week import HEIGHT, ODDS_BOXES, ODDS_ROOM, RIGHT, WIDTH, draw, week_png
 from bot.messages import chances
 from bot.messages import picture as words
+from bot.service.picture import week_values
 from bot.store.traffic import OutboxRow
 from tests.bot.test_foresight import LINES, up_to_two_days_out
 from tests.bot.test_picture_drawn import EYES, contrast, seen, texts, through, week
@@ -117,7 +118,16 @@ def captions(team: Team) -> list[str]:
     return [row.payload["caption"] for row in rows]
 
 
-def test_the_strip_is_there_while_the_forecast_is_on_and_trusted_and_the_day_ahead(
+def shown_after(team: Team, days: int) -> bool:
+    """Whether the chances of this morning would still be shown so many days later."""
+    with team.world.session() as session:
+        today = team.world.now.date() + timedelta(days=days)
+        values = week_values(session, team.profile(), today)
+        assert values is not None
+        return values.odds is not None
+
+
+def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
     sqlite_engine: Engine,
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
@@ -125,17 +135,12 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_trusted_and_the_day_ahe
     last = captions(team)[-1].splitlines()[-1]
     assert last.startswith("Of ten such days with ")
     assert "today: full " in last
+    assert [shown_after(team, days) for days in (0, 1, 2, 5)] == [True, True, False, False]
     team.coach.presses(f"c:forecast:{team.athlete_id}")
     assert "Of ten such days" not in captions(team)[-1]
     team.coach.presses(f"c:forecast:{team.athlete_id}")
     assert "Of ten such days" in captions(team)[-1]
-
-
-def test_a_figure_set_by_hand_is_not_shown_with_the_chances_of_another(
-    sqlite_engine: Engine,
-) -> None:
-    team = up_to_two_days_out(sqlite_engine)
-    team.athlete.writes(LINES[5])
+    # Set by hand since, the day has another figure than the chances were worked out for.
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
     team.coach.writes("200")
     caption = captions(team)[-1]

@@ -57,8 +57,9 @@ def test_flat_on_a_small_load_asks_for_more_and_spilled_over_on_a_large_one_for_
             assert odds.flat + odds.full + odds.spilled == pytest.approx(1)
 
 
-@pytest.mark.parametrize("mean", [5.5, 9.5])
-@pytest.mark.parametrize("look", Look)
+@pytest.mark.parametrize(
+    ("look", "mean"), [(Look.FLAT, 9.5), (Look.SPILLED, 5.5), (Look.FULL, 9.5)]
+)
 def test_the_coachs_word_gives_the_direction_whatever_the_model_thinks(
     look: Look, mean: float
 ) -> None:

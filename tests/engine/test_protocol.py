@@ -150,3 +150,18 @@ def test_phases_of_hours_are_printed_by_the_hour(
     lines = capsys.readouterr().out.splitlines()
     assert lines[0].split()[0] == "hour"
     assert [line.split()[0] for line in lines[2:5]] == ["0.00", "0.25", "0.50"]
+
+
+def test_emptied_muscle_of_the_trained_fills_fastest_at_first_and_of_others_at_one_pace() -> None:
+    """Price 1994, J Appl Physiol 76:104-111 (from memory): fast while nearly empty, then slower.
+
+    Greiwe 1999, J Appl Physiol 87:222-226: in the trained more than twice as fast as in others.
+    """
+    hours = [{"hours": 1, "carb_g_per_kg_day": 28.8}] * 10
+    paces = {}
+    for trained in ("trained", "untrained"):
+        filled = glycogen(RIDE, *hours, trained=trained)[1:]
+        paces[trained] = [later - earlier for earlier, later in pairwise(filled)]
+    assert paces["trained"][3] > 1.1 * paces["trained"][9]
+    assert paces["untrained"][3] == pytest.approx(paces["untrained"][9], rel=0.02)
+    assert sum(paces["trained"][:6]) > 2 * sum(paces["untrained"][:6])
