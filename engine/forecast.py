@@ -74,26 +74,29 @@ def forecast(
         raise ValueError("a forecast needs a day ahead and a dose")
     few = thinned(belief, particles, rng)
     chance = Chance(len(ahead), few.state.shape[1], rng)
-    as_planned = min(float(ahead[0].planned.carb_g), load_left_g)
-    paths = [Path((float(dose),), 0.0, few.state) for dose in (as_planned, *doses)]
+    as_planned = float(ahead[0].planned.carb_g)
+    paths = [
+        Path((as_planned,), 0.0, few.planned),
+        *(Path((float(dose),), 0.0, few.state) for dose in doses),
+    ]
     paths = lived(few, paths, ahead[0], chance, 0)
     tomorrow = [weights_kg(replace(few, state=path.state)) + chance.tomorrow for path in paths]
     for number, day in enumerate(ahead[1:], 1):
         paths = [
-            path.on(day, way, load_left_g)
-            for path in paths
-            for way in (WAYS if number == 1 else (path.way,))
+            paths[0].eating(float(day.planned.carb_g)),
+            *(
+                path.on(day, way, load_left_g)
+                for path in paths[1:]
+                for way in (WAYS if number == 1 else (path.way,))
+            ),
         ]
         paths = lived(few, paths, day, chance, number)
     looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
-    worths = worth(looks - looks[0])  # row 0 follows the plan as it stands
-    each = len(paths) // (len(doses) + 1)
-    best = [
-        each * k + int(np.argmax(worths[each * k : each * (k + 1)]))
-        for k in range(1, len(doses) + 1)
-    ]
+    worths = worth(looks[1:] - looks[0]).reshape(len(doses), -1)  # row 0 followed the plan
+    each = worths.shape[1]
+    best = [1 + each * k + int(np.argmax(ways)) for k, ways in enumerate(worths)]
     return [
-        _outlook(few, paths[row], float(looks[row].mean()), float(worths[row]), weights)
+        _outlook(few, paths[row], float(looks[row].mean()), float(worths.flat[row - 1]), weights)
         for row, weights in zip(best, tomorrow[1:], strict=True)
     ]
 
@@ -178,6 +181,7 @@ def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
         person=Person(belief.person.values[:, chosen]),
         state=belief.state[:, chosen],
         first=belief.first[:, chosen],
+        planned=belief.planned[:, chosen],
     )
 
 

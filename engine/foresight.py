@@ -219,7 +219,12 @@ def _follow(belief: Belief, case: Case, start: date, today: date, key: str) -> B
         if told is not None:
             belief = learn(belief, _morning(told), rng)
         target = case.plan.day(case.event.days_out(day))
-        belief = after_day(belief, intake_of(target, carbs(day)), rng)
+        eaten = carbs(day)
+        set_g = history.set_on(day)
+        # What was eaten beside the set figure would have been eaten beside the planned one too.
+        moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
+        planned = intake_of(target, max(eaten - moved, 0.0))
+        belief = after_day(belief, intake_of(target, eaten), rng, planned=planned)
         day += DAY
     return belief
 

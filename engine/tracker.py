@@ -85,6 +85,7 @@ class Belief:
     person: Person
     state: Floats  # rows x particles
     first: Floats  # the state that mass changes are against
+    planned: Floats  # the state had the plan been followed; the same object until it was not
     surprises: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
 
     @property
@@ -144,26 +145,46 @@ def first_belief(frame: Frame, rng: np.random.Generator, *, particles: int = PAR
 def _at_start(frame: Frame, person: Person) -> Belief:
     particles = person.values.shape[1]
     empty = np.zeros((len(Row), particles))
-    unmoved = Belief(frame=frame, person=person, state=empty, first=empty)
+    unmoved = Belief(frame=frame, person=person, state=empty, first=empty, planned=empty)
     who = unmoved.body
     level = who.usual_ceiling * np.clip(np.exp(person["start"]), 0.1, 0.95)
     state = first_morning(who, level)
-    return replace(unmoved, state=state, first=state)
+    return replace(unmoved, state=state, first=state, planned=state)
 
 
 def after_day(
-    belief: Belief, intake: Intake, rng: np.random.Generator, *, step_h: float = STEP_H
+    belief: Belief,
+    intake: Intake,
+    rng: np.random.Generator,
+    *,
+    planned: Intake | None = None,
+    step_h: float = STEP_H,
 ) -> Belief:
-    """Belief on the next morning, before it is asked about; `intake` is what was eaten."""
+    """Belief on the next morning, before it is asked about; `intake` is what was eaten.
+
+    `planned` is what the plan gave for the day, where that is something else.
+    """
     particles = belief.state.shape[1]
     who = belief.body
     told = np.exp(belief.person["intake"] + rng.normal(0, float(known.INTAKE_DAILY), particles))
-    day = own_day(belief.person, replace(intake, carb_g=intake.carb_g * told), who)
-    state = advance(belief.state, day, who, hours=24, step_h=step_h)
-    state[Row.EXTRACELLULAR] += rng.normal(0, float(known.WATER_DAILY), particles)
-    state[Row.GUT_BULK] += rng.normal(0, float(known.GUT_DAILY), particles)
-    state[Row.MUSCLE] *= np.exp(rng.normal(0, float(known.STORE_DAILY), particles))
-    return replace(belief, state=state)
+    water = rng.normal(0, float(known.WATER_DAILY), particles)
+    gut = rng.normal(0, float(known.GUT_DAILY), particles)
+    store = np.exp(rng.normal(0, float(known.STORE_DAILY), particles))
+
+    def lived(begin: Floats, eaten: Intake) -> Floats:
+        day = own_day(belief.person, replace(eaten, carb_g=eaten.carb_g * told), who)
+        state = advance(begin, day, who, hours=24, step_h=step_h)
+        state[Row.EXTRACELLULAR] += water
+        state[Row.GUT_BULK] += gut
+        state[Row.MUSCLE] *= store
+        return state
+
+    state = lived(belief.state, intake)
+    as_planned = planned is None or planned == intake
+    if as_planned and belief.planned is belief.state:
+        return replace(belief, state=state, planned=state)
+    other = lived(belief.planned, intake if planned is None else planned)
+    return replace(belief, state=state, planned=other)
 
 
 def own_day(person: Person, intake: Intake, who: Body) -> Day:
@@ -284,12 +305,23 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
     shake = np.sqrt(1 - keep**2) * values.std(axis=1, keepdims=True)
     shaken = keep * values + (1 - keep) * mean + shake * rng.standard_normal(values.shape)
     pool = NAMES.index("pool")
-    state, first = belief.state[:, chosen].copy(), belief.first[:, chosen].copy()
     # The store keeps its level when the size of its pool is shaken.
     ratio = np.exp(shaken[pool] - values[pool])
-    state[Row.MUSCLE] *= ratio
-    first[Row.MUSCLE] *= ratio
-    return replace(belief, person=Person(shaken), state=state, first=first)
+
+    def survivors(state: Floats) -> Floats:
+        kept = state[:, chosen].copy()
+        kept[Row.MUSCLE] *= ratio
+        return kept
+
+    state = survivors(belief.state)
+    planned = state if belief.planned is belief.state else survivors(belief.planned)
+    return replace(
+        belief,
+        person=Person(shaken),
+        state=state,
+        first=survivors(belief.first),
+        planned=planned,
+    )
 
 
 def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks: float) -> Belief:

@@ -241,7 +241,7 @@ def _followed(weeks: Weeks, plans: list[dict[int, float]], minds: Sequence[Fores
         told = weeks.answers(out)
         for i, mind in enumerate(minds):
             mind.hear(_morning(told, i))
-            mind.eat(out, plans[i][out])
+            mind.eat(out, plans[i][out], plans[i][out])
         weeks.live(out, np.array([plan[out] for plan in plans]))
     _end(weeks, minds)
 
@@ -286,7 +286,7 @@ def _foresight_week(weeks: Weeks, minds: list[Foresight], rules: Rules, *, scale
             given[i][out] = mind.choose(
                 proposal, out, coached=coached[i], plan=plans[i], given=given[i], limits=bounds[i]
             )
-            mind.eat(out, given[i][out])
+            mind.eat(out, given[i][out], plans[i][out])
         sharp_before = np.where(np.isnan(told.sharpness), sharp_before, told.sharpness)
         weeks.live(out, np.array([one[out] for one in given]))
     chances = np.full((3, len(athletes)), np.nan)

@@ -134,8 +134,13 @@ class Foresight:
         self.belief = learn(self.belief, morning, self.rng)
         return band
 
-    def eat(self, days_out: int, told_g: float) -> None:
-        self.belief = after_day(self.belief, intake_of(days_out, told_g), self.rng)
+    def eat(self, days_out: int, told_g: float, planned_g: float) -> None:
+        self.belief = after_day(
+            self.belief,
+            intake_of(days_out, told_g),
+            self.rng,
+            planned=intake_of(days_out, planned_g),
+        )
 
     def see(self, look: Look) -> None:
         self.belief = learn_look(self.belief, look, self.rng)
@@ -209,4 +214,4 @@ def _days_ahead(
 
 #: Steps from the plan that are looked at; further out the look changes slowly.
 STEPS = (-5, -3, -1.5, 0, 1.5, 3, 5)
-FORECAST_PARTICLES = 160
+FORECAST_PARTICLES = 250

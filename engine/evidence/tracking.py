@@ -71,7 +71,7 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1", FITTED)
+LOSS_AVERSION = _number("look lost by a change against look won by it", 6.0, "1", FITTED)
 LAST_DAY_RISE = _number(
     "most that the forecast raises the last day, which nothing can mend", 2.0, "steps"
 )
