@@ -116,9 +116,8 @@ def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats
     )
 
 
-def worth(gains: Floats) -> Floats:
-    """Mean gain of look along the last axis, losses counted `LOSS_AVERSION` times."""
-    aversion = float(known.LOSS_AVERSION)
+def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
+    """Mean gain of look along the last axis, losses counted `aversion` times."""
     return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
 
 

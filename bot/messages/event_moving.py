@@ -48,11 +48,3 @@ def journey_gone(name: str, zone: str, *, own: bool) -> str:
 
 def event_is_back(line: str) -> str:
     return tr("It is again: {event}.", event=line)
-
-
-def athlete_told_event_back(coach: str, line: str) -> str:
-    return tr(
-        "A correction: {name} has taken back the last change of your day. It is again: {event}.",
-        name=coach,
-        event=line,
-    )

@@ -39,6 +39,7 @@ from bot.service import (
     desk_settings,
     digest,
     ending,
+    event_setting,
     history_view,
     holding,
     invitations,
@@ -76,7 +77,7 @@ OnCard = Callable[[Session, Person, AthleteProfile, list[str], Incoming, Context
 #: that they stand in for with full rights.
 ON_CARD: Mapping[str, OnCard] = {
     "card": card.show_card,
-    "event": planning.ask_event,
+    "event": event_setting.ask_event,
     "draft": planning.ask_draft,
     "plan": plan_numbers.show_plan,
     "day": plan_numbers.show_day,
@@ -174,7 +175,7 @@ TAPS = (
 )
 
 FLOWS = (
-    Registered(EVENT, planning.event_given),
+    Registered(EVENT, event_setting.event_given),
     Registered(DRAFT, planning.draft_given),
     Registered(PLAN_NUMBER, plan_numbers.number_given),
     Registered(TEMPLATE_NAME, templates.name_given),

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
+from bot.messages import coach_history as history_words
 from bot.messages import coach_plan as plan_words
 from bot.messages import event_moving as words
 from bot.messages import stage as stage_words
@@ -19,8 +20,11 @@ from bot.service.travel import ARRIVE
 from bot.service.week import current_event, limits_row, plan_row
 from bot.store.calendar import CalendarRow
 from bot.store.people import AthleteProfile, HistoryRow, Person
+from bot.store.traffic import OutboxRow
 from bot.store.trip import TripRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
+
+ARRIVED = ("sending", "sent")
 
 
 @dataclass(frozen=True, slots=True)
@@ -75,12 +79,15 @@ def follow(
 def can_go_back(
     session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
 ) -> bool:
-    """Whether the event that a move took the place of has its day still to come."""
+    """Whether the event before has its day to come; or there was none, and no times rest on it."""
     number = row.detail["before"].get("event")
     earlier = session.get(EventRow, number) if number is not None else None
     now_set = current_event(session, profile.person_id)
-    if earlier is None or now_set is None or now_set.id != row.detail["event"]:
+    if now_set is None or now_set.id != row.detail["event"]:
         return False
+    if earlier is None:
+        first = row.detail.get("was") is None
+        return first and stage_day.stage_row(session, now_set) is None
     return earlier.day >= local_date(profile, context)
 
 
@@ -88,20 +95,49 @@ def go_back(
     session: Session, by: Person, profile: AthleteProfile, row: HistoryRow, context: Context
 ) -> None:
     """The event before counts again with its plan and limits; timetable and journey go back to it."""
-    event = session.get_one(EventRow, row.detail["event"])
-    earlier = session.get_one(EventRow, row.detail["before"]["event"])
-    event.active, earlier.active = False, True
+    event, number = session.get_one(EventRow, row.detail["event"]), row.detail["before"]["event"]
+    earlier = session.get_one(EventRow, number) if number is not None else None
+    event.active = False
     session.add(event)
-    session.add(earlier)
+    if earlier is not None:
+        earlier.active = True
+        session.add(earlier)
     session.flush()
-    followed = follow(session, profile, event, earlier, context)
+    followed = Followed()
+    if earlier is not None:
+        followed = follow(session, profile, event, earlier, context)
     ready.schedule(session, profile, context)
     prompts.schedule(session, profile, context=context)
-    line = plan_words.event_line(
-        earlier.kind, earlier.day, earlier.zone, (earlier.day - local_date(profile, context)).days
-    )
-    say(session, chat_id=by.chat_id, text=words.event_is_back(line), now=context.now)
-    tell(session, by, profile, earlier, followed, context)
+    _tell_gone_back(session, by, profile, row, earlier, context)
+    if earlier is not None:
+        tell(session, by, profile, earlier, followed, context)
+
+
+def _tell_gone_back(
+    session: Session,
+    by: Person,
+    profile: AthleteProfile,
+    row: HistoryRow,
+    earlier: EventRow | None,
+    context: Context,
+) -> None:
+    """The coach reads what holds again; the athlete a correction, where the change had reached them."""
+
+    def line() -> str:
+        if earlier is None:
+            return ""
+        days_out = (earlier.day - local_date(profile, context)).days
+        return plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
+
+    if earlier is not None:
+        text = words.event_is_back(line())
+        say(session, chat_id=by.chat_id, text=text, now=context.now)
+    said = [session.get(OutboxRow, number) for number in row.detail.get("said", [])]
+    athlete = get_person(session, profile.person_id)
+    if athlete.id != by.id and any(one is not None and one.status in ARRIVED for one in said):
+        with speaking_to(athlete):
+            text = history_words.athlete_told_event_back(by.first_name, line())
+            say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def tell(

@@ -17,11 +17,10 @@ from bot.messages import coach_history as words
 from bot.outbox import Button, say
 from bot.service import deciding, stage_back
 from bot.service.history_view import in_words, when, who
-from bot.service.people import get_person, local_date, record, speaking_to
-from bot.service.planning import event_line
+from bot.service.people import local_date, record
 from bot.service.putting_back import KINDS, may_be_taken_back, put_back
 from bot.service.tapping import answer, rewrite
-from bot.service.week import checkin_row, current_event, current_week
+from bot.service.week import checkin_row, current_week
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.traffic import OutboxRow
 from bot.store.week import CheckInRow, DecisionRow
@@ -94,9 +93,7 @@ def undo(
     )  # fmt: skip
     rewrite(session, incoming, words.undone(told=told, own=own), context)
     if row.what == "event set":
-        if told and not own:
-            _correct_event(session, coach, profile, context)
-        told = figures_told
+        told = figures_told  # the event's own words have gone out
     _tell_figures(session, profile, row, unsent, context, told=told)
 
 
@@ -197,17 +194,6 @@ def _told(session: Session, profile: AthleteProfile, row: HistoryRow) -> bool:
 
 def _any_arrived(messages: Sequence[OutboxRow]) -> bool:
     return any(one.status in ARRIVED for one in messages)
-
-
-def _correct_event(
-    session: Session, coach: Person, profile: AthleteProfile, context: Context
-) -> None:
-    event = current_event(session, profile.person_id)
-    athlete = get_person(session, profile.person_id)
-    with speaking_to(athlete):
-        line = event_line(profile, event, context) if event is not None else ""
-        text = words.athlete_told_event_back(coach.first_name, line)
-        say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 
 def _tell_figures(

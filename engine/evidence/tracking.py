@@ -72,6 +72,12 @@ BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
 LOSS_AVERSION = _number("look lost by a change against look won by it", 6.0, "1", FITTED)
+LOSS_AVERSION_AFTER_A_MISS = _number(
+    "the same for the next load after one that came in flat or spilled over",
+    2.0,
+    "1",
+    note="another look at what has just missed is a risk of its own",
+)
 LAST_DAY_RISE = _number(
     "most that the forecast raises the last day, which nothing can mend", 2.0, "steps"
 )

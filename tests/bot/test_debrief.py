@@ -159,6 +159,7 @@ def test_a_trial_is_looked_back_on_after_a_day_and_weeks_are_compared(
     team.coach.presses(f"c:draft:{team.athlete_id}")
     team.coach.taps("even")
     team.coach.writes("7")
+    team.coach.taps("None")
     team.coach.taps("Use this plan")
     team.coach.presses(f"c:limits-use:{team.athlete_id}")
     team.world.until(datetime(2027, 5, 19, 5, 31, tzinfo=UTC))

@@ -16,7 +16,7 @@ from bot.service.week import current_event
 from bot.store.stage import StageRow
 from bot.store.traffic import AgendaRow, OutboxRow
 from bot.store.trip import TripRow
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, text_of
 
 REMINDERS = (
@@ -117,14 +117,14 @@ def test_moved_and_moved_back_each_reminder_comes_once(team: Team) -> None:
 def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -> None:
     lay_out(team)
     move(team, "16 May")
-    team.athlete.hears()
+    arrive(team)
     team.coach.presses(f"c:undo:{team.athlete_id}")
     assert "set the event: show, Sun 16 May" in text_of(team.coach.hears() or team.coach.all_said())
     told = text_of(team.coach.taps("Take it back"))
     assert "It is again: Show, Sun 9 May 2027" in told
     assert "has come along to Sunday 9 May" in told
     heard = text_of(team.athlete.hears())
-    assert "A correction: Ravi has taken back the last change of your day" in heard
+    assert "A correction: Ravi has taken the last change of your event back" in heard
     assert "It is again: Show, Sun 9 May 2027" in heard
     assert "has come along to Sunday 9 May" in heard
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
@@ -135,11 +135,12 @@ def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -
     assert reminders(team.athlete.hears()) == []
 
 
-def test_a_first_event_cannot_be_taken_back(team: Team) -> None:
+def test_an_event_set_after_the_show_was_over_leaves_none_when_taken_back(team: Team) -> None:
     team.world.until(datetime(2027, 5, 12, 11, 0, tzinfo=UTC))  # the show is over
     move(team, "30 May")
-    said = text_of(team.coach.presses(f"c:undo:{team.athlete_id}"))
-    assert "can't be taken back" in said
+    team.coach.presses(f"c:undo:{team.athlete_id}")
+    team.coach.taps("Take it back")
+    assert "No event yet" in text_of(team.coach.presses(f"c:card:{team.athlete_id}"))
 
 
 def test_in_another_zone_the_day_goes_by_the_clocks_there(team: Team) -> None:

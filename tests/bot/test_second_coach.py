@@ -162,12 +162,12 @@ def test_the_first_coach_reads_what_the_second_did(team: Team) -> None:
     noa.presses("c:freeze:2")
     (note,) = new_messages(team.coach.hears())[:1]
     assert note.silent
-    assert note.text == "Noa, standing in, about Mira: set Sat 8 May by hand to 510 g."
+    assert note.text == "Mira, by Noa: set Sat 8 May by hand to 510 g"
     together = team.coach.all_said()[-1].text
-    assert "Noa, standing in, about Mira: froze the adjusting." in together
-    assert "standing in" not in text_of([*noa.all_said(), *team.athlete.all_said()])
+    assert "Mira, by Noa: froze the adjusting" in together
+    assert "by Noa" not in text_of([*noa.all_said(), *team.athlete.all_said()])
     team.coach.presses("c:lift-yes:2")  # their own doing is no news
-    assert "standing in" not in text_of(new_messages(team.coach.hears()))
+    assert "by Ravi" not in text_of(new_messages(team.coach.hears()))
 
 
 def test_the_rights_end_with_the_last_day_where_the_coach_is(team: Team) -> None:

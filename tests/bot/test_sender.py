@@ -530,7 +530,10 @@ async def test_files_are_made_when_they_are_sent_and_the_row_holds_none_of_them(
     ]
     row = post.row(row_id)
     assert (row.status, row.message_id) == ("sent", 500)
-    assert row.attached == {"picture0": {"make": "front"}, "picture1": {"make": "side"}}
+    assert row.attached == {
+        "picture0": {"make": "front", "language": "en"},
+        "picture1": {"make": "side", "language": "en"},
+    }
 
 
 async def test_a_file_is_made_anew_when_the_line_dies(post: Post) -> None:

@@ -12,11 +12,11 @@ from bot.service.people import profile_of
 from bot.service.week import current_event, current_week, day_set
 from bot.store.db import transaction
 from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.traffic import AgendaRow
 from bot.store.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -27,16 +27,6 @@ FRIDAY, SATURDAY = date(2027, 5, 7), date(2027, 5, 8)
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Two days out, Friday 7 May, at seven in London, before the check-in."""
     return team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
-
-
-def arrive(team: Team) -> None:
-    """Everything that waits is sent."""
-    with transaction(team.world.engine) as session:
-        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
-            row.status, row.message_id = "sent", row.id
-            session.add(row)
-    team.athlete.hears()
-    team.coach.hears()
 
 
 def take_back(team: Team, label: str = "Take it back") -> list[Said]:
@@ -283,10 +273,14 @@ def last(team: Team) -> str:
     return team.coach.all_said()[-1].text
 
 
-def test_an_event_on_which_times_were_laid_out_is_not_taken_from_under_them(team: Team) -> None:
+def test_times_laid_out_since_go_back_with_the_event(team: Team) -> None:
     set_event(team, "16 May")
     lay_out_day(team)
-    assert "can't be taken back: set the event" in text_of(team.coach.presses("c:undo:2"))
+    take_back(team)
+    assert "15:00  on stage" in text_of(team.coach.writes("/stage"))
+    team.athlete.hears()
+    team.world.until(datetime(2027, 5, 9, 14, 30, tzinfo=UTC))
+    assert len([m for m in team.athlete.hears() if "On stage now" in m.text]) == 1
 
 
 def test_a_kind_put_right_keeps_the_days_timetable_and_so_does_taking_it_back(team: Team) -> None:

@@ -119,6 +119,7 @@ def may_know(week: Week) -> dict[str, dict[str, witness.Window | None]]:
         known["Torvald"][athlete.name] = weekend
     known["Torvald"] |= {"Ulrike": None, "Zebulon": None, "Valentina": weekend}
     known["Valentina"]["Torvald"] = weekend
+    known["Torvald"]["Yevgenia"] = weekend  # the card says who is told when nobody answers
     known["Ulrike"] |= {"Torvald": None, "Brunhilde": None}
     known["Brunhilde"]["Ulrike"] = None
     known["Zebulon"] |= {"Torvald": None}
@@ -238,7 +239,7 @@ def sounds_at_night(cast: Cast) -> list[str]:
         and "waits for your word" not in shown.text
         and not shown.silent
     ]
-    for words in (WORDS, "Torvald, standing in, about Theodora: held"):
+    for words in (WORDS, "Theodora, by Torvald: held"):
         noted = [
             s.at for s in valentina.came if words in s.text and not s.text.startswith("Digest")
         ]

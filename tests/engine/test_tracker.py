@@ -23,6 +23,7 @@ from engine.tracker import (
     learn,
     learn_look,
     levels,
+    levels_of,
     weight_band,
     weights_kg,
 )
@@ -176,3 +177,33 @@ def test_a_forecast_without_days_or_doses_is_refused() -> None:
         forecast(belief, [], [100], rng)
     with pytest.raises(ValueError, match="dose"):
         forecast(belief, days_ahead(300), [], rng)
+
+
+def test_as_long_as_the_plan_is_followed_what_it_leads_to_is_what_is() -> None:
+    belief, rng = fresh()
+    belief = after_day(learn(belief, Morning(weight_kg=58.1, fullness=4), rng), LOW, rng)
+    belief = after_day(belief, LOAD, rng, planned=LOAD)
+    assert np.array_equal(belief.planned, belief.state)
+
+
+def test_a_day_fed_more_than_planned_stands_beside_the_plans_own_for_the_same_person() -> None:
+    belief, rng = fresh()
+    belief = after_day(belief, LOAD, rng, planned=LOW)
+    fed = levels_of(belief.state, belief.body)
+    as_planned = levels_of(belief.planned, belief.body)
+    assert np.all(fed > as_planned)
+    belief = learn(belief, Morning(weight_kg=59.4, fullness=7), rng)
+    assert np.all(levels_of(belief.state, belief.body) > levels_of(belief.planned, belief.body))
+
+
+def test_a_dose_is_judged_against_the_plan_from_the_start_and_not_from_today() -> None:
+    """A load cut by mistake yesterday leaves today's planned figure worth less than nothing."""
+    belief, rng = fresh()
+    for _ in range(3):
+        belief = after_day(belief, LOW, rng)
+    cut = after_day(belief, LOW, rng, planned=LOAD)
+    last = [DayAhead(planned=LOAD, low_g=330, high_g=530)]
+    (back,) = forecast(cut, last, [430.0], np.random.default_rng(2))
+    (more,) = forecast(cut, last, [530.0], np.random.default_rng(2))
+    assert back.worth < -0.05
+    assert more.worth > back.worth

@@ -218,7 +218,8 @@ def sets_week(person: Someone, athlete: Athlete) -> Script:
         person.taps("Same zone")
     yield
     for label in (
-        "Draft a plan", "even", "* g/kg", "Use this plan", "Set the limits", "Set these limits",
+        "Draft a plan", "even", "* g/kg", "None", "Use this plan", "Set the limits",
+        "Set these limits",
     ):  # fmt: skip
         person.taps(label)
         yield

@@ -6,12 +6,14 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, timedelta
 
 from sqlalchemy import Engine
+from sqlmodel import select
 
 from bot.service import onboarding, prompts
 from bot.service.people import profile_of
 from bot.service.week import athlete_of, baseline_of, plan_days
 from bot.store.db import transaction
 from bot.store.people import AthleteProfile, Person
+from bot.store.traffic import OutboxRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
 from engine.draft import draft_plan
 from engine.limits import LIMIT_KEYS, Limits
@@ -116,3 +118,13 @@ def in_peak_week(
         session.flush()
         prompts.schedule(session, profile, context=team.world.context)
     return team
+
+
+def arrive(team: Team) -> None:
+    """Everything that waits is sent."""
+    with transaction(team.world.engine) as session:
+        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
+            row.status, row.message_id = "sent", row.id
+            session.add(row)
+    team.athlete.hears()
+    team.coach.hears()
