@@ -96,6 +96,7 @@ def test_the_end_of_input_ends_it_cleanly(morning: str) -> None:
     assert "\x1b" not in morning
 
 
+@pytest.mark.soak
 def test_a_rehearsal_can_be_gone_on_with(tmp_path: Path) -> None:
     file = str(tmp_path / "week.sqlite3")
     assert by_pipe(":next", "60.4 5 3.5 fine", options=("--file", file)).returncode == 0

@@ -20,7 +20,7 @@ from bot.store.week import CheckInRow, DaySetRow, DecisionRow, DecisionStatus
 from tests.support.chats import BotProcess, Telegram
 from tests.support.weeks import in_peak_week
 
-pytestmark = pytest.mark.loopback
+pytestmark = [pytest.mark.loopback, pytest.mark.soak]
 
 ATHLETE = 102
 
@@ -92,7 +92,6 @@ def test_killed_when_the_answer_was_handed_out_and_not_yet_kept_it_is_handed_out
     assert len(targets(telegram)) == 1
 
 
-@pytest.mark.soak
 def test_killed_at_any_moment_of_a_check_in_and_its_change_the_last_word_holds(
     telegram: Telegram, bot: BotProcess
 ) -> None:

@@ -17,7 +17,7 @@ from bot.store.db import make_engine
 from bot.store.setting import SettingRow
 from tests.support.chats import BotProcess, Telegram
 
-pytestmark = pytest.mark.loopback
+pytestmark = [pytest.mark.loopback, pytest.mark.soak]
 
 INES = 11
 
@@ -103,7 +103,6 @@ def test_killed_before_updates_were_confirmed(telegram: Telegram, bot: BotProces
     assert set(handled(bot).values()) == {1}
 
 
-@pytest.mark.soak
 def test_killed_again_and_again_amid_the_work_nothing_is_lost_or_handled_twice(
     telegram: Telegram, bot: BotProcess
 ) -> None:

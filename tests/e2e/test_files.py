@@ -21,7 +21,7 @@ from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 from tests.support.shifted_bot import ShiftedBot
 from tests.support.weeks import in_peak_week
 
-pytestmark = [pytest.mark.loopback, pytest.mark.timeout(120)]
+pytestmark = [pytest.mark.loopback, pytest.mark.soak, pytest.mark.timeout(120)]
 
 COACH, ATHLETE = 101, 102
 MORNING = datetime(2027, 5, 2, 5, 30, 5, tzinfo=UTC)

@@ -9,7 +9,7 @@ import pytest
 from tests.support.chats import SECRET, BotProcess, Telegram
 from tests.support.small_bot import COACH
 
-pytestmark = pytest.mark.loopback
+pytestmark = [pytest.mark.loopback, pytest.mark.soak]
 
 INES, MARA = 11, 12
 
