@@ -12,6 +12,7 @@ from bot.flows.settings import SETTINGS
 from bot.incoming import Incoming
 from bot.messages import athlete as words
 from bot.messages import common, on_your_own
+from bot.messages import why as why_words
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.deciding import latest_decision, reason_of
@@ -100,9 +101,9 @@ def why(session: Session, person: Person, rest: str, context: Context) -> None:
     assert profile is not None
     decided = latest_decision(session, profile.person_id)
     text = (
-        words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
+        why_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
         if decided
-        else words.nothing_decided()
+        else why_words.nothing_decided()
     )
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 

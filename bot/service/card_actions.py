@@ -6,9 +6,9 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.incoming import Incoming
-from bot.messages import athlete as athlete_words
 from bot.messages import coach as words
 from bot.messages import coach_plan as plan_words
+from bot.messages import why as why_words
 from bot.outbox import Button, say
 from bot.service import onboarding
 from bot.service.alert_taps import alert_tapped
@@ -40,7 +40,7 @@ def show_why(
     if decided is None:
         text = words.nothing_decided_yet(name, own=own)
     else:
-        why = athlete_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
+        why = why_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
         text = words.why_as_seen(name, why, own=own)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
 

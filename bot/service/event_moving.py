@@ -9,10 +9,10 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.messages import coach_history as history_words
 from bot.messages import coach_plan as plan_words
 from bot.messages import event_moving as words
 from bot.messages import stage as stage_words
+from bot.messages import taking_back as back_words
 from bot.outbox import Button, say
 from bot.service import prompts, ready, stage_day, stage_views
 from bot.service.people import get_person, local_date, speaking_to
@@ -136,7 +136,7 @@ def _tell_gone_back(
     athlete = get_person(session, profile.person_id)
     if athlete.id != by.id and any(one is not None and one.status in ARRIVED for one in said):
         with speaking_to(athlete):
-            text = history_words.athlete_told_event_back(by.first_name, line())
+            text = back_words.athlete_told_event_back(by.first_name, line())
             say(session, chat_id=athlete.chat_id, text=text, now=context.now)
 
 

@@ -13,7 +13,7 @@ from sqlmodel import Session, col, select
 
 from bot.context import Context
 from bot.incoming import Incoming
-from bot.messages import coach_history as words
+from bot.messages import taking_back as words
 from bot.outbox import Button, say
 from bot.service import deciding, stage_back
 from bot.service.history_view import in_words, when, who

@@ -1,0 +1,88 @@
+"""How a decision came about, for a person: what was seen, weighed up and allowed, and its sources."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from bot import figures
+from bot.languages import tr
+from bot.messages.names import cited
+from bot.messages.outlook import why_lines
+from bot.messages.reasons import bound_name, gate_name, reason
+
+Decision = Mapping[str, Any]
+
+
+def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
+    """The trace, for a person: gates, what was weighed up, what held it, the sources."""
+    parts = [reason(decision, weight_unit, volume_unit)]
+    weighed = [
+        *_seen(decision, weight_unit, volume_unit),
+        _stopped_or_clear(decision),
+        *why_lines(decision, weight_unit),
+    ]
+    if decision["trace"]["window"] is not None:
+        weighed.append(_allowed(decision))
+    parts.append("\n".join(f"• {line}" for line in weighed))
+    sources = sorted({cited(source["citation"]) for source in decision["sources"]})
+    if sources:
+        parts.append(tr("Rests on:") + "\n" + "\n".join(f"• {source}" for source in sources))
+    return "\n\n".join(parts)
+
+
+def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[str]:
+    facts, band = decision["trace"]["facts"], decision["band"]
+    if band is not None:
+        yield tr(
+            "Weight band for this morning: {low} to {high}, {expected} expected",
+            low=figures.weight(band["low_kg"], weight_unit),
+            high=figures.weight(band["high_kg"], weight_unit),
+            expected=figures.weight(band["expected_kg"], weight_unit),
+        )
+    if not facts:
+        return
+    fullness = tr(
+        "Fullness {fullness}, {expected} expected",
+        fullness=facts["fullness"],
+        expected=facts["expected_fullness"],
+    )
+    if facts["sharpness"] is not None:
+        fullness += "; " + tr("sharpness {score}", score=facts["sharpness"])
+    yield fullness
+    yield tr(
+        "Water {water} of {target}",
+        water=figures.volume(facts["water_l"], volume_unit),
+        target=figures.volume(facts["water_target_l"], volume_unit),
+    )
+
+
+def _stopped_or_clear(decision: Decision) -> str:
+    stopped = [gate["id"] for gate in decision["trace"]["gates"] if not gate["passed"]]
+    if stopped:
+        return tr("Stopped before the rules: {gate}", gate=gate_name(stopped[0]))
+    return tr('All checks before the rules were clear; the rule is "{rule}"', rule=decision["rule"])
+
+
+def _allowed(decision: Decision) -> str:
+    trace = decision["trace"]
+    low, high = trace["window"]["low"], trace["window"]["high"]
+    if not decision["bound"] or trace["wanted_g"] is None:
+        return tr(
+            "Allowed for that day: {low:.0f} to {high:.0f} g; no limit was in the way",
+            low=low,
+            high=high,
+        )
+    return tr(
+        "Allowed for that day: {low:.0f} to {high:.0f} g; asked for {wanted_g:.0f} g, held by {limit}",
+        low=low,
+        high=high,
+        wanted_g=trace["wanted_g"],
+        limit=bound_name(decision["bound"]),
+    )
+
+
+def nothing_decided() -> str:
+    return tr(
+        "Nothing has been decided yet. After your next check-in, /why tells how it came about."
+    )
