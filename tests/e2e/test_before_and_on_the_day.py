@@ -91,7 +91,8 @@ def the_journey(bot: ShiftedBot, talk: Talk) -> None:
     for answer in ("6 May", "11:00", "6 May"):
         talk.telegram.says(ATHLETE, answer)
     said = talk.says(ATHLETE, "14:00", "America/New_York is 5 h behind Europe/London.")
-    assert "Thu 6 May 07:00" in said
+    assert "Begin at home: up (and meals along with it) at Wed 5 May 08:00" in said
+    assert "From the arrival on (Thu 6 May 14:00 there)" in said
     talk.hears(COACH, "journey:")
     bot.clock.put_forward_to(at(6, 18))
     talk.hears(ATHLETE, "clocks of America/New_York")
