@@ -180,6 +180,8 @@ def the_mornings_after(bot: ShiftedBot, talk: Talk) -> None:
         talk.taps(ATHLETE, "Fine", "Your weight")
         said = "last of these mornings" if number == 3 else "Ordinary meals, to appetite"
         talk.taps(ATHLETE, "Not today", said)
+    bot.clock.put_forward_to(at(9, 20) + timedelta(days=4))
+    talk.hears(COACH, "Debrief of")
 
 
 def test_from_fourteen_days_out_to_the_last_morning_after(
@@ -190,6 +192,7 @@ def test_from_fourteen_days_out_to_the_last_morning_after(
         the_event(talk)
         is_it_worth_it(bot, talk)
         the_plan(talk)
+        talk.says(ATHLETE, "/calendar", "as a calendar file")
         the_journey(bot, talk)
         the_food(bot, talk)
         the_day(bot, talk)

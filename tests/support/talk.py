@@ -13,11 +13,11 @@ class Talk:
         self._seen: dict[int, int] = {}
 
     def shown(self, chat: int) -> list[str]:
-        """Every text the bot has put into the chat, new or as an edit."""
+        """Every text the bot has put into the chat, new, as an edit or under a file."""
         return [
-            call["fields"]["text"]
+            call["fields"].get("text") or call["fields"]["caption"]
             for call in self.telegram.calls(chat)
-            if call["method"] in ("sendMessage", "editMessageText")
+            if call["method"] in ("sendMessage", "editMessageText", "sendDocument")
         ]
 
     def hears(self, chat: int, part: str) -> str:
