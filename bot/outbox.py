@@ -19,6 +19,8 @@ TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
 CALLBACK_DATA_LIMIT_BYTES = 64
 MOST_IN_AN_ALBUM = 10
+#: States of a row whose message has reached its chat, or may have.
+ARRIVED = ("sending", "sent")
 
 
 @dataclass(frozen=True, slots=True)

@@ -9,13 +9,13 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.messages import coach_plan as plan_words
 from bot.messages import event_moving as words
 from bot.messages import stage as stage_words
 from bot.messages import taking_back as back_words
-from bot.outbox import Button, say
+from bot.outbox import ARRIVED, Button, say
 from bot.service import prompts, ready, stage_day, stage_views
 from bot.service.people import get_person, local_date, speaking_to
+from bot.service.planning import event_line
 from bot.service.travel import ARRIVE
 from bot.service.week import current_event, limits_row, plan_row
 from bot.store.calendar import CalendarRow
@@ -23,8 +23,6 @@ from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.traffic import OutboxRow
 from bot.store.trip import TripRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
-
-ARRIVED = ("sending", "sent")
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,10 +122,7 @@ def _tell_gone_back(
     """The coach reads what holds again; the athlete a correction, where the change had reached them."""
 
     def line() -> str:
-        if earlier is None:
-            return ""
-        days_out = (earlier.day - local_date(profile, context)).days
-        return plan_words.event_line(earlier.kind, earlier.day, earlier.zone, days_out)
+        return event_line(profile, earlier, context) if earlier is not None else ""
 
     if earlier is not None:
         text = words.event_is_back(line())

@@ -14,7 +14,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context
 from bot.incoming import Incoming
 from bot.messages import taking_back as words
-from bot.outbox import Button, say
+from bot.outbox import ARRIVED, Button, say
 from bot.service import deciding, stage_back
 from bot.service.history_view import in_words, when, who
 from bot.service.people import local_date, record
@@ -26,7 +26,6 @@ from bot.store.traffic import OutboxRow
 from bot.store.week import CheckInRow, DecisionRow
 
 SETS_FIGURES = (*KINDS, "decided", "sign-off lapsed", "taken back")
-ARRIVED = ("sending", "sent")
 
 
 def ask_undo(

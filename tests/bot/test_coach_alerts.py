@@ -21,7 +21,7 @@ from bot.store.week import AlertRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from engine.symptoms import WARNINGS
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
 WATER = Flag(
@@ -62,14 +62,6 @@ def raise_flags(team: Team, *flags: Flag, told_anew: bool = True) -> list[Said]:
             told_anew=told_anew,
         )  # fmt: skip
     return team.coach.hears()
-
-
-def arrive(team: Team) -> None:
-    """What has been said so far has reached its chats."""
-    with transaction(team.world.engine) as session:
-        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
-            row.status, row.message_id = "sent", row.id
-            session.add(row)
 
 
 def pings(messages: list[Said]) -> list[Said]:

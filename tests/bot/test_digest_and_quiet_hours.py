@@ -19,7 +19,7 @@ from bot.store.week import EventRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -66,13 +66,6 @@ def new_messages(said: list[Said]) -> list[Said]:
 
 def digests(said: list[Said]) -> list[Said]:
     return [one for one in said if one.text.startswith("Digest")]
-
-
-def arrive(team: Team) -> None:
-    with transaction(team.world.engine) as session:
-        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
-            row.status, row.message_id = "sent", row.id
-            session.add(row)
 
 
 def test_the_coach_is_asked_where_they_are_and_when_and_reads_what_holds(team: Team) -> None:

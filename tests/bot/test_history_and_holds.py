@@ -16,9 +16,8 @@ from bot.service.people import profile_of
 from bot.service.week import current_event, current_plan, current_week, day_set, limits_row
 from bot.store.db import transaction
 from bot.store.people import HistoryRow, Person
-from bot.store.traffic import OutboxRow
 from engine.limits import LIMIT_KEYS
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -28,13 +27,6 @@ FLAT = "61.0 1 3.5 5 on target fine"
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Three days out, Thursday 6 May, at seven in London, before the check-in."""
     return team_at(datetime(2027, 5, 6, 6, 0, tzinfo=UTC))
-
-
-def arrive(team: Team) -> None:
-    with transaction(team.world.engine) as session:
-        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
-            row.status, row.message_id = "sent", row.id
-            session.add(row)
 
 
 def figures(team: Team) -> dict[date, float]:

@@ -16,7 +16,7 @@ from bot.service.week import current_event
 from bot.store.stage import StageRow
 from bot.store.traffic import AgendaRow, OutboxRow
 from bot.store.trip import TripRow
-from tests.support.weeks import Team, arrive
+from tests.support.weeks import Team, arrive_and_read
 from tests.support.world import Said, text_of
 
 REMINDERS = (
@@ -117,7 +117,7 @@ def test_moved_and_moved_back_each_reminder_comes_once(team: Team) -> None:
 def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -> None:
     lay_out(team)
     move(team, "16 May")
-    arrive(team)
+    arrive_and_read(team)
     team.coach.presses(f"c:undo:{team.athlete_id}")
     assert "set the event: show, Sun 16 May" in text_of(team.coach.hears() or team.coach.all_said())
     told = text_of(team.coach.taps("Take it back"))

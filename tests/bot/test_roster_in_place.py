@@ -15,7 +15,7 @@ from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import OutboxRow
 from bot.store.week import AlertRow, EventRow, LimitsRow, PlanRow
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -33,13 +33,6 @@ def add(team: Team, count: int, *, answered: bool = True, name: str = "Athlete")
             session, 1, count, team.world.now, answered=answered,
             zones=("Europe/London",), name=name,
         )  # fmt: skip
-
-
-def arrive(team: Team) -> None:
-    with transaction(team.world.engine) as session:
-        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
-            row.status, row.message_id = "sent", row.id
-            session.add(row)
 
 
 def edits(messages: list[Said]) -> list[Said]:

@@ -16,7 +16,7 @@ from bot.store.traffic import AgendaRow
 from bot.store.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
-from tests.support.weeks import Team, arrive
+from tests.support.weeks import Team, arrive_and_read
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -66,12 +66,12 @@ def test_a_word_that_has_gone_out_is_corrected_and_asked_for_anew(
     team: Team, tap: str, typed: str, was: float, kept: str
 ) -> None:
     team.athlete.writes(FLAT)
-    arrive(team)
+    arrive_and_read(team)
     team.coach.taps(tap)
     if typed:
         team.coach.writes(typed)
     assert carbs(team, FRIDAY) == was
-    arrive(team)
+    arrive_and_read(team)
     said = text_of(take_back(team))
     assert "a correction is on its way" in said
     assert "Ravi has taken that word back" in said
@@ -92,7 +92,7 @@ def test_a_word_that_has_gone_out_is_corrected_and_asked_for_anew(
 
 def test_a_word_that_has_not_gone_out_is_taken_back_without_one(team: Team) -> None:
     team.athlete.writes(FLAT)
-    arrive(team)
+    arrive_and_read(team)
     team.world.later(minutes=10)
     team.coach.taps("Approve 550 g")
     team.athlete.hears()
@@ -127,7 +127,7 @@ def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(t
     team.athlete.writes(FLAT)
     proposed = next(m for m in team.coach.all_said()[::-1] if "waits for your word" in m.text)
     team.coach.taps(next(one for one in proposed.buttons if "Approve" in one), proposed)
-    arrive(team)
+    arrive_and_read(team)
     team.world.until(datetime(2027, 5, 8, 5, 0, tzinfo=UTC))
     team.coach.hears()
     approved = carbs(team, SATURDAY)
@@ -144,7 +144,7 @@ def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(t
 def test_a_word_taken_back_while_a_warning_is_open_raises_nothing(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.taps("Approve 550 g")
-    arrive(team)
+    arrive_and_read(team)
     team.world.later(minutes=1)
     team.athlete.writes("I fainted")
     take_back(team)
@@ -157,7 +157,7 @@ def test_a_word_taken_back_while_a_warning_is_open_raises_nothing(team: Team) ->
 
 
 def test_a_target_that_was_overtaken_before_it_arrived_is_said_after_all(team: Team) -> None:
-    arrive(team)
+    arrive_and_read(team)
     for grams in ("480", "470"):
         team.world.later(minutes=1)
         team.coach.presses("c:hand:2:1")
@@ -168,7 +168,7 @@ def test_a_target_that_was_overtaken_before_it_arrived_is_said_after_all(team: T
 
 
 def test_word_of_a_hold_that_has_not_gone_out_never_does(team: Team) -> None:
-    arrive(team)
+    arrive_and_read(team)
     team.coach.presses("c:hold:2")
     team.coach.writes("2")
     team.coach.writes("480")
@@ -214,7 +214,7 @@ def test_an_event_that_was_moved_is_put_back_with_its_mornings_and_corrected(tea
     before = prompts_ahead(team)
     set_event(team, "16 May", "A trial")
     assert prompts_ahead(team) != before
-    arrive(team)
+    arrive_and_read(team)
     assert "set the event: trial, Sun 16 May (before that show, Sun 9 May)" in history(team)
     take_back(team)
     told = text_of(team.athlete.hears())
@@ -232,7 +232,7 @@ def test_an_event_that_was_moved_is_put_back_with_its_mornings_and_corrected(tea
 
 
 def test_an_event_that_nobody_has_read_of_is_put_back_in_silence(team: Team) -> None:
-    arrive(team)
+    arrive_and_read(team)
     set_event(team, "30 May")
     team.athlete.hears()
     take_back(team)
@@ -243,7 +243,7 @@ def test_an_event_that_nobody_has_read_of_is_put_back_in_silence(team: Team) -> 
 def test_a_first_event_taken_back_leaves_none(onboarded_team: Team) -> None:
     team = onboarded_team
     set_event(team, "16 May 2027")
-    arrive(team)
+    arrive_and_read(team)
     take_back(team)
     assert "so none is set for you just now" in text_of(team.athlete.hears())
     assert "No event yet" in text_of(team.coach.presses("c:card:2"))
@@ -327,7 +327,7 @@ def test_a_delay_said_by_mistake_is_taken_back_and_corrected(team: Team) -> None
     lay_out_day(team)
     team.world.until(datetime(2027, 5, 9, 11, 30, tzinfo=UTC))
     team.coach.writes("late 45")
-    arrive(team)
+    arrive_and_read(team)
     said = text_of(take_back(team, "Take the times back"))
     assert "You have taken back the last change of the day's times" in said
     assert "15:00  on stage" in said
@@ -341,7 +341,7 @@ def test_a_delay_said_by_mistake_is_taken_back_and_corrected(team: Team) -> None
 
 def test_a_stage_called_off_by_mistake_is_on_again_with_its_reminders(team: Team) -> None:
     lay_out_day(team)
-    arrive(team)
+    arrive_and_read(team)
     team.world.later(minutes=1)
     team.coach.presses("st:off-yes:2")
     team.athlete.hears()

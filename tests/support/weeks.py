@@ -121,10 +121,15 @@ def in_peak_week(
 
 
 def arrive(team: Team) -> None:
-    """Everything that waits is sent."""
+    """What has been said so far has reached its chats."""
     with transaction(team.world.engine) as session:
         for row in session.exec(select(OutboxRow).where(OutboxRow.status == "waiting")):
             row.status, row.message_id = "sent", row.id
             session.add(row)
+
+
+def arrive_and_read(team: Team) -> None:
+    """The same, and athlete and coach have read it."""
+    arrive(team)
     team.athlete.hears()
     team.coach.hears()
