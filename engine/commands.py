@@ -16,6 +16,7 @@ from engine.cohort.athletes import PLAN_SPREAD
 from engine.cohort.report import bench, table
 from engine.physiology import HOURS_A_DAY
 from engine.protocol import BadProtocol, read_protocol, simulate
+from engine.tracker import PARTICLES
 from engine.validation import compare
 
 
@@ -102,12 +103,19 @@ def cohort_command(argv: Sequence[str]) -> int:
     )
     parser.add_argument("--athletes", type=_count, default=500)
     parser.add_argument("--seed", type=int, default=7)
-    parser.add_argument("--particles", type=_count, default=500)
+    parser.add_argument("--particles", type=_count, default=PARTICLES)
     parser.add_argument(
         "--plan-spread",
-        type=float,
+        type=_spread,
         default=PLAN_SPREAD,
         help="how much coaches' loads differ, SD of the logarithm (default %(default)s)",
+    )
+    parser.add_argument(
+        "--population-spread",
+        type=_spread,
+        default=0.0,
+        help="how far the bodies of a whole population lie from those that the priors were "
+        "fitted to, SD of the logarithm; each 20 athletes are one (default %(default)s)",
     )
     parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
     parser.add_argument("--json", action="store_true", help="print the same as data")
@@ -118,6 +126,7 @@ def cohort_command(argv: Sequence[str]) -> int:
             options.seed,
             particles=options.particles,
             plan_spread=options.plan_spread,
+            population_spread=options.population_spread,
             spread=pool.map,
         )
     if options.json:
@@ -131,6 +140,13 @@ def _count(text: str) -> int:
     value = int(text)
     if value < 1:
         raise argparse.ArgumentTypeError(f"{value} is less than 1")
+    return value
+
+
+def _spread(text: str) -> float:
+    value = float(text)
+    if not 0 <= value <= 1:
+        raise argparse.ArgumentTypeError(f"{value:g} is not between 0 and 1")
     return value
 
 

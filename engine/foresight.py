@@ -17,7 +17,6 @@ from engine.band import WeightBand
 from engine.case import Case, PastWeek
 from engine.checkin import CheckIn, History
 from engine.evidence import deciding as e
-from engine.evidence import tracking
 from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.limits import Window
 from engine.physiology import Exercise, Intake
@@ -132,12 +131,9 @@ def _with_odds(
     planned = case.planned
     assert planned is not None  # a window exists only for a planned day
     step = case.limits.step_g
-    most = window.high
-    if case.days_out == 1:
-        most = min(most, planned.carb_g + float(tracking.LAST_DAY_RISE) * step)
-    inside = {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
-    stays_g = float(np.clip(planned.carb_g, window.low, window.high))
-    doses = sorted({dose for dose in inside if dose <= most} | {stays_g})
+    doses = sorted(
+        {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
+    )
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
     outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)

@@ -54,13 +54,14 @@ PRIOR: dict[str, tuple[float, float]] = {
     "burn": (float(known.BURN_USUAL), float(known.BURN_SPREAD)),
     "synthesis": (float(known.SYNTHESIS_USUAL), float(known.SYNTHESIS_SPREAD)),
     "work": (float(known.WORK_USUAL), float(known.WORK_SPREAD)),
+    "activity": (float(np.log(float(known.ACTIVITY))), float(known.ACTIVITY_SPREAD)),
     "intake": (0.0, float(known.INTAKE_SPREAD)),
-    "water": (0.0, float(known.WATER_SPREAD)),
+    "water": (float(known.WATER_USUAL), float(known.WATER_SPREAD)),
     "scale": (0.0, float(known.SCALE_SPREAD)),
     "empty": (float(known.EMPTY_LEVEL), float(known.EMPTY_SPREAD)),
     "fullest": (float(known.FULLEST_LEVEL), float(known.FULLEST_SPREAD)),
     "crisp": (float(known.CRISP), float(known.CRISP_SPREAD)),
-    "unseen": (float(known.SPILL_UNSEEN), float(known.SPILL_UNSEEN_SPREAD)),
+    "unseen": (0.0, float(known.SPILL_UNSEEN_SPREAD)),
     "carries": (float(np.log(float(known.SPILL_CARRIED))), float(known.SPILL_CARRIED_SPREAD)),
     "start": (float(np.log(float(known.START_LEVEL))), float(known.START_SPREAD)),
 }
@@ -105,6 +106,8 @@ class Belief:
             burn=typical.burn * np.exp(self.person["burn"]),
             synthesis=typical.synthesis * np.exp(self.person["synthesis"]),
             bound_water=typical.bound_water * np.exp(self.person["water"]),
+            activity=np.exp(self.person["activity"]),
+            unseen=typical.unseen * np.exp(self.person["unseen"]),
         )
 
     @property
@@ -223,8 +226,7 @@ def levels_of(state: Floats, who: Body) -> Floats:
 
 def blurs_of(state: Floats, person: Person, lean_kg: float | Floats) -> Floats:
     """Spill that shows, in units of what this person carries: over 1 is spilled over."""
-    shown = np.maximum(state[Row.SPILL] / lean_kg - person["unseen"], 0)
-    return np.asarray(shown / np.exp(person["carries"]))
+    return np.asarray(state[Row.SHOWN_SPILL] / lean_kg / np.exp(person["carries"]))
 
 
 def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
@@ -269,7 +271,8 @@ def chances_each(state: Floats, person: Person, who: Body) -> Floats:
 
 def _weight_chance(off: Floats, *, female: bool) -> Floats:
     """Log likelihood of a weight: scale noise, sometimes menstruation, sometimes another scale."""
-    noise, wide = float(known.SCALE_NOISE), float(known.OUTLIER_NOISE)
+    noise = float(np.hypot(float(known.SCALE_NOISE), float(known.WEIGHT_DOUBT)))
+    wide = float(known.OUTLIER_NOISE)
     monthly = float(known.MENSTRUATING) if female else 0.0
     stray = float(known.OUTLIERS)
 

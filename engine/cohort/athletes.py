@@ -77,15 +77,25 @@ class Answers:
 
 
 def draw_athletes(
-    number: int, rng: np.random.Generator, *, plan_spread: float = PLAN_SPREAD
+    number: int,
+    rng: np.random.Generator,
+    *,
+    plan_spread: float = PLAN_SPREAD,
+    population_spread: float = 0.0,
 ) -> Athletes:
+    """That many athletes of one population.
+
+    `population_spread` is how far its typical figures may all lie from those below, SD of the
+    logarithm: athletes unlike those that any prior was fitted to.
+    """
     female = rng.random(number) < 0.5
     mass = np.where(female, rng.normal(57, 5, number), rng.normal(80, 8, number)).clip(45, 110)
     fat = np.where(female, rng.normal(14, 2.5, number), rng.normal(7.5, 1.5, number)).clip(4, 22)
     lean = mass * (1 - fat / 100)
 
     def around(value: float, spread: float) -> Floats:
-        return np.asarray(value * np.exp(rng.normal(0, spread, number)))
+        usual = value * np.exp(rng.normal(0, population_spread)) if population_spread else value
+        return np.asarray(usual * np.exp(rng.normal(0, spread, number)))
 
     muscle = lean * np.where(female, 0.46, 0.50)
     ceiling = muscle * 0.162 * around(190, 0.20)

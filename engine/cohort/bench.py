@@ -29,7 +29,7 @@ from engine.cohort.week import (
     plan_g,
 )
 from engine.look import Look
-from engine.tracker import Band, Morning
+from engine.tracker import PARTICLES, Band, Morning
 
 TRIAL_WEEKS_AGO = 3.0
 REPORT_NOISE = 0.06
@@ -201,7 +201,7 @@ def with_forecast(
     seed: int,
     *,
     trials: tuple[int, ...] = (0,),
-    particles: int = 1000,
+    particles: int = PARTICLES,
     rules: Rules = plain_rules,
 ) -> list[Outcome]:
     """Rules with forecast in one and the same week, after each number of trials behind.
@@ -222,7 +222,7 @@ def with_forecast(
     return outcomes
 
 
-def scaled_plan(athletes: Athletes, seed: int, *, particles: int = 1000) -> Outcome:
+def scaled_plan(athletes: Athletes, seed: int, *, particles: int = PARTICLES) -> Outcome:
     """The plan scaled after one trial of it, then followed to the gram whatever mornings say."""
     minds = _minds(athletes, seed, particles)
     plans, bounds = _plans(athletes)

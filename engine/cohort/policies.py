@@ -3,15 +3,15 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 
 import numpy as np
 
 from engine.athlete import Sex
 from engine.cohort.week import LOAD_DAYS, TRAINING_DAYS, WeekLimits, load_left
-from engine.evidence import tracking
 from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.look import Look
+from engine.next_load import PARTICLES as NEXT_LOAD_PARTICLES
 from engine.physiology import Exercise, Intake
 from engine.rescale import suggested_plan
 from engine.tracker import (
@@ -105,6 +105,14 @@ def frame_of(*, female: bool, body_mass_kg: float, body_fat_percent: float) -> F
     )
 
 
+@dataclass(slots=True, kw_only=True)
+class LastWeek:
+    """The load of the week behind as it was eaten, g by days out, and how it looked."""
+
+    load: dict[int, float] = field(default_factory=dict)
+    look: Look = Look.FULL
+
+
 class Foresight:
     """Follows one athlete through a week with the tracker and sets doses with the forecast."""
 
@@ -115,16 +123,19 @@ class Foresight:
         *,
         particles: int,
         belief: Belief | None = None,
+        last: LastWeek | None = None,
     ) -> None:
         self.frame = frame
         self.rng = rng
         self.belief = belief or first_belief(frame, rng, particles=particles)
+        self.last = last or LastWeek()
         self.log = Log()
 
     def twin(self, seed: Sequence[int]) -> Foresight:
         """One who believes the same, with its own randomness."""
         rng = np.random.default_rng(list(seed))
-        return Foresight(self.frame, rng, particles=0, belief=self.belief)
+        last = replace(self.last, load=dict(self.last.load))
+        return Foresight(self.frame, rng, particles=0, belief=self.belief, last=last)
 
     def hear(self, morning: Morning) -> Band:
         """Take a morning's answers; the band that was expected of its weight."""
@@ -135,6 +146,8 @@ class Foresight:
         return band
 
     def eat(self, days_out: int, told_g: float, planned_g: float) -> None:
+        if days_out in LOAD_DAYS:
+            self.last.load[days_out] = told_g
         self.belief = after_day(
             self.belief,
             intake_of(days_out, told_g),
@@ -144,21 +157,37 @@ class Foresight:
 
     def see(self, look: Look) -> None:
         self.belief = learn_look(self.belief, look, self.rng)
+        self.last.look = look
 
     def next_week(self, *, weeks: float) -> None:
         self.belief = carry_over(self.belief, self.frame, self.rng, weeks=weeks)
         self.log = Log()
 
     def suggest(self, coached: dict[int, float], limits: WeekLimits) -> dict[int, float]:
-        """The coach's plan, its load scaled by what earlier weeks have taught."""
+        """The coach's plan, its load scaled by what earlier weeks have taught.
+
+        As `engine.next_load` has it: the last week's look gives the direction, the model the size.
+        """
+        look, load = self.last.look, sum(self.last.load.values())
         found = suggested_plan(
             self.belief,
             _days_ahead(coached, coached, max(coached), limits),
             self.rng,
             load_total_g=limits.load_total_g,
-            particles=FORECAST_PARTICLES,
+            particles=NEXT_LOAD_PARTICLES,
         )
         doses = dict(zip(coached, found.carbs_g, strict=True))
+        wished = sum(doses[out] for out in LOAD_DAYS)
+        if (
+            look is Look.FULL
+            or (look is Look.FLAT and wished < load)
+            or (look is Look.SPILLED and wished > load)
+        ):
+            factor = load / sum(coached[out] for out in LOAD_DAYS)
+            doses |= {
+                out: float(np.clip(factor * coached[out], *limits.window(out, coached[out])))
+                for out in LOAD_DAYS
+            }
         return {
             out: 5.0 * float(doses[out] // 5) if out in LOAD_DAYS else doses[out] for out in doses
         }
@@ -185,8 +214,6 @@ class Foresight:
         low, high = limits.window(days_out, coached[days_out], left)
         doses = sorted({float(np.clip(planned + k * limits.step_g, low, high)) for k in STEPS})
         most = high if proposal.may_rise else planned
-        if days_out == 1:
-            most = min(most, planned + float(tracking.LAST_DAY_RISE) * limits.step_g)
         doses = [dose for dose in doses if dose <= most] or [low]
         spent = sum(given[out] for out in LOAD_DAYS if out > days_out)
         outlooks = forecast(
@@ -195,7 +222,6 @@ class Foresight:
             doses,
             self.rng,
             load_left_g=limits.load_total_g - spent,
-            particles=FORECAST_PARTICLES,
         )
         chosen = choose(outlooks, planned)
         self.log.outlook = chosen
@@ -214,4 +240,3 @@ def _days_ahead(
 
 #: Steps from the plan that are looked at; further out the look changes slowly.
 STEPS = (-5, -3, -1.5, 0, 1.5, 3, 5)
-FORECAST_PARTICLES = 250

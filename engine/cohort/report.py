@@ -17,6 +17,7 @@ from engine.cohort.bench import (
     scaled_plan,
     with_forecast,
 )
+from engine.tracker import PARTICLES
 
 WORSE_BY = 0.05
 FLOOR_OF_CHANCE = 0.001
@@ -54,14 +55,21 @@ def bench(
     seed: int,
     *,
     trials: tuple[int, ...] = (0, 1, 2),
-    particles: int = 500,
+    particles: int = PARTICLES,
     plan_spread: float = PLAN_SPREAD,
+    population_spread: float = 0.0,
     spread: Run = one_by_one,
 ) -> dict[str, object]:
-    """Run every policy on the same athletes; plain data, ready to print."""
+    """Run every policy on the same athletes; plain data, ready to print.
+
+    With a `population_spread` each part of the athletes is a population of its own.
+    """
     parts = [
         draw_athletes(
-            min(PART, number - begin), np.random.default_rng([seed, begin]), plan_spread=plan_spread
+            min(PART, number - begin),
+            np.random.default_rng([seed, begin]),
+            plan_spread=plan_spread,
+            population_spread=population_spread,
         )
         for begin in range(0, number, PART)
     ]
@@ -85,6 +93,7 @@ def bench(
         "athletes": number,
         "seed": seed,
         "plan_spread": plan_spread,
+        "population_spread": population_spread,
         "policies": {name: _summary(one, fixed, best) for name, one in outcomes.items()},
     }
 
@@ -146,7 +155,8 @@ def table(found: dict[str, object]) -> str:
     assert isinstance(policies, dict)  # for the type checker
     lines = [
         f"{found['athletes']} virtual athletes, seed {found['seed']}, plans differ by "
-        f"{found['plan_spread']:g} (SD of the logarithm)",
+        f"{found['plan_spread']:g}, populations by {found['population_spread']:g} "
+        "(SD of the logarithm)",
         f"{'':36}{'look':>6} {'flat':>6} {'spilled':>7} {'of oracle':>9} {'better*':>8} "
         f"{'worse**':>8} {'flags':>6} {'broken':>7} {'band':>6} {'log score':>9}",
     ]

@@ -52,6 +52,12 @@ AREA_2018 = Source(
     "Areta and Hopkins 2018, Sports Med 48:2091-2102: resting 462 mmol/kg dry, trained",
     Provenance.MEMORY,
 )
+SPILLING = Source(
+    "own-spilling",
+    "that a blur shows about a day after what caused it is common practice; how much is carried "
+    "unseen and how fast it goes are fitted to virtual athletes",
+    Provenance.OURS,
+)
 ACHESON_1988 = Source(
     "acheson-1988", "Acheson et al. 1988, Am J Clin Nutr 48:240-247", Provenance.SEEN
 )
@@ -233,7 +239,9 @@ LOW_REFILL = _number(
 )
 ENERGY_LEAST = _number("energy surplus share at which the effect ends, low", -0.3, "1", FITTED)
 ENERGY_MOST = _number("energy surplus share at which the effect ends, high", 0.454, "1", FITTED)
-SPILL_KEPT = _number("days for which spilled carbohydrate shows", 2.0, "d", FITTED)
+SPILL_LAG = _number("time until spilled carbohydrate shows", 1.0, "d", SPILLING)
+SPILL_KEPT = _number("time for which it then shows", 1.2, "d", SPILLING)
+SPILL_UNSEEN = _number("carbohydrate past the stores that never shows", 3.8, "g/kg FFM/d", SPILLING)
 
 # Exercise
 WORK_FLOOR = _number(

@@ -30,18 +30,28 @@ BURN_SPREAD = _number("carbohydrate burnt by muscle", 0.2, "log", FITTED)
 SYNTHESIS_SPREAD = _number("fastest synthesis in muscle", 0.25, "log", FITTED)
 SYNTHESIS_USUAL = _number(
     "fastest synthesis of a dieting athlete, over that of the trained",
-    -0.4,
+    -0.58,
     "log",
     FITTED,
     note="7.9 to 8.2 mmol/kg/h in Flynn 2020, 10.5 in Greiwe 1999",
 )
 WORK_SPREAD = _number("glycogen cost of a session", 0.4, "log", FITTED)
-WORK_USUAL = _number("glycogen cost of a lifting session over light work", 1.0, "log", FITTED)
-BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -0.41, "log", FITTED)
+WORK_USUAL = _number("glycogen cost of a lifting session over light work", 0.97, "log", FITTED)
+BURN_USUAL = _number("carbohydrate burnt by a dieting muscle, over the usual", -1.1, "log", FITTED)
+ACTIVITY = _number(
+    "carbohydrate burnt in posing, walking and standing about, where a study has its subjects rest",
+    4.2,
+    "g/kg FFM/d",
+    FITTED,
+)
+ACTIVITY_SPREAD = _number("the same", 0.3, "log", FITTED)
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
-WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
+WATER_USUAL = _number(
+    "water held with glycogen by a dieting athlete, over the usual", 0.2, "log", FITTED
+)
+WATER_SPREAD = _number("the same", 0.22, "log")
 SCALE_SPREAD = _number("first weight against the stated body mass", 0.5, "kg", CHEUVRONT_2004)
-START_LEVEL = _number("store on the first morning, of its ceiling", 0.47, "1", FITTED)
+START_LEVEL = _number("store on the first morning, of its ceiling", 0.505, "1", FITTED)
 START_SPREAD = _number("the same", 0.15, "log", FITTED)
 
 # How fullness and sharpness are felt
@@ -54,12 +64,9 @@ CRISP = _number("sharpness without spill", 4.4, "grades")
 CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.5, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
-SPILL_UNSEEN = _number("spilled carbohydrate that never shows", 3.3, "g/kg FFM", FITTED)
-SPILL_UNSEEN_SPREAD = _number("the same", 1.3, "g/kg FFM", FITTED)
-SPILL_CARRIED = _number(
-    "spilled carbohydrate past that at which the look is lost", 3.1, "g/kg FFM", FITTED
-)
-SPILL_CARRIED_SPREAD = _number("the same", 0.45, "log", FITTED)
+SPILL_UNSEEN_SPREAD = _number("carbohydrate past the stores that never shows", 0.45, "log", FITTED)
+SPILL_CARRIED = _number("spill at which the look is lost", 1.15, "g/kg FFM", FITTED)
+SPILL_CARRIED_SPREAD = _number("the same", 0.35, "log", FITTED)
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.3, "kg")
 SPILL_EDGE = _number("softness of the edge of spilled over", 0.25, "1")
 FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
@@ -71,16 +78,7 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 6.0, "1", FITTED)
-LOSS_AVERSION_AFTER_A_MISS = _number(
-    "the same for the next load after one that came in flat or spilled over",
-    2.0,
-    "1",
-    note="another look at what has just missed is a risk of its own",
-)
-LAST_DAY_RISE = _number(
-    "most that the forecast raises the last day, which nothing can mend", 2.0, "steps"
-)
+LOSS_AVERSION = _number("look lost by a change against look won by it", 7.0, "1", FITTED)
 WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)
@@ -89,6 +87,12 @@ WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRO
 GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
 STORE_DAILY = _number("daily wander of the store", 0.05, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
+WEIGHT_DOUBT = _number(
+    "how far water may take a weight from the model, when the store is read from it",
+    0.43,
+    "kg",
+    note="water that the model does not know of must not pass for glycogen",
+)
 OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")
 OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
 MENSTRUATING = _number("share of a woman's mornings at menstruation", 0.15, "1", note="4 of 28 d")

@@ -25,10 +25,11 @@ class Row(IntEnum):
     DEFICIT = 5  # L of water short, zero or negative
     GUT_BULK = 6  # kg
     TISSUE = 7  # kg against the first morning
-    SPILL = 8  # g of carbohydrate lately taken past what the stores took up
-    OXIDISED = 9  # g of carbohydrate burnt since the first morning
-    MADE_FAT = 10  # g of carbohydrate turned to fat since the first morning
-    NEW_GLUCOSE = 11  # g made from protein, glycerol and lactate since the first morning
+    SPILL = 8  # g of carbohydrate past stores and spare burning, not to be seen yet
+    SHOWN_SPILL = 9  # g of it that shows
+    OXIDISED = 10  # g of carbohydrate burnt since the first morning
+    MADE_FAT = 11  # g of carbohydrate turned to fat since the first morning
+    NEW_GLUCOSE = 12  # g made from protein, glycerol and lactate since the first morning
 
 
 @dataclass(frozen=True, slots=True)
@@ -52,6 +53,8 @@ class Pace:
     liver_ceiling_g: Quantity
     fastest: Quantity  # g/d of synthesis in filled muscle
     burn: Quantity  # g/d at 100 mmol/kg in energy balance
+    unseen: Quantity  # g/d past the stores that never shows
+    active: Quantity  # g/d burnt in daily life while meals offer it, whatever the store
     spared: Quantity  # exponent by which the day's energy spares it
     rest_as_carb: Quantity  # g/d of carbohydrate that would cover resting expenditure
     water_aim_l: Quantity  # extracellular water that sodium and carbohydrate set
@@ -70,9 +73,11 @@ class Pace:
             ceiling_span=person.ceiling_primed - person.ceiling_rested,
             made=float(known.NEW_GLUCOSE) * lean,
             obligate=float(known.OBLIGATE_GLUCOSE) * lean,
+            active=person.activity * lean,
             liver_ceiling_g=person.liver_ceiling_g,
             fastest=person.muscle_g(person.synthesis) * HOURS_A_DAY,
             burn=person.burn * lean,
+            unseen=person.unseen * lean,
             spared=float(known.BURN_ENERGY) * surplus,
             rest_as_carb=person.resting_kcal / float(known.CARB_ENERGY),
             water_aim_l=_water_aim_l(day, person),
@@ -138,7 +143,9 @@ def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> Non
     change[Row.LIVER] = liver_in - short * liver_fed - lent
     change[Row.MUSCLE] = stored + lent - drawn
     change[Row.NEW_GLUCOSE] = made
-    change[Row.SPILL] = over - state[Row.SPILL] / float(known.SPILL_KEPT)
+    spilled, showing = np.maximum(over - pace.unseen, 0), state[Row.SPILL] / float(known.SPILL_LAG)
+    change[Row.SPILL] = spilled - showing
+    change[Row.SHOWN_SPILL] = showing - state[Row.SHOWN_SPILL] / float(known.SPILL_KEPT)
     change[Row.MADE_FAT] = over - burnt_instead
     change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
 
@@ -151,9 +158,10 @@ def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: Pace) -> Fl
     spared = pace.spared + float(known.BURN_PRIMED) * (priming - float(known.PRIMED_RECREATIONAL))
     most = pace.burn * (level / 100) ** float(known.BURN_POWER)
     most = most * np.exp(-spared)
-    from_meals = most * (1 - float(known.BURN_FASTED))
+    fasted = most * float(known.BURN_FASTED)
+    from_meals = most - fasted + pace.active
     nothing = 1e-9  # g, against 0 / 0 in an empty muscle
-    return np.asarray(most - from_meals + from_meals * offered / (offered + from_meals + nothing))
+    return np.asarray(fasted + from_meals * offered / (offered + from_meals + nothing))
 
 
 def _work(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:

@@ -61,8 +61,9 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     spared += known.BURN_PRIMED.value * (s[Row.PRIMING] - known.PRIMED_RECREATIONAL.value)
     most = float(person.burn) * lean * (level / 100) ** known.BURN_POWER.value
     most *= math.exp(-spared)
-    meals = most * (1 - known.BURN_FASTED.value)
-    burn = most - meals + meals * offered / (offered + meals + 1e-9)
+    fasted = most * known.BURN_FASTED.value
+    meals = most - fasted + float(person.activity) * lean
+    burn = fasted + meals * offered / (offered + meals + 1e-9)
     left = max(offered - burn, 0)
     empty = max(1 - level / known.FAST_UNDER.value, 0)
     fastest = float(person.synthesis) * per_level * 24 * (1 + float(person.fast) * empty)
@@ -79,7 +80,9 @@ def _rates(s: list[float], day: dict[str, float], eating: float, person: Body) -
     change[Row.LIVER] = liver_in - short * fed - lent
     change[Row.MUSCLE] = stored + lent - max(burn - offered, 0)
     change[Row.NEW_GLUCOSE] = made
-    change[Row.SPILL] = over - s[Row.SPILL] / known.SPILL_KEPT.value
+    showing = s[Row.SPILL] / known.SPILL_LAG.value
+    change[Row.SPILL] = max(over - float(person.unseen) * lean, 0) - showing
+    change[Row.SHOWN_SPILL] = showing - s[Row.SHOWN_SPILL] / known.SPILL_KEPT.value
     change[Row.MADE_FAT] = over - instead
     change[Row.OXIDISED] = obligate - short * (1 - fed) + burn + instead
     standing = float(person.standing_priming)

@@ -9,8 +9,11 @@ import pytest
 
 from engine.cohort.athletes import draw_athletes
 from engine.cohort.bench import Outcome, fixed_plan, oracle, rules_alone, with_forecast
+from engine.cohort.policies import Foresight, frame_of
 from engine.cohort.week import DAYS_OUT, LOAD_DAYS, limits, plan_g
 from engine.commands import cohort_command
+from engine.look import Look
+from engine.tracker import Morning
 
 ATHLETES = draw_athletes(12, np.random.default_rng(3))
 
@@ -56,6 +59,35 @@ def test_the_same_seed_gives_the_same_bench() -> None:
     assert [np.array_equal(a.doses, b.doses) for a, b in zip(once, again, strict=True)] == [
         True
     ] * 2
+
+
+def test_athletes_of_another_population_differ_together_not_only_one_by_one() -> None:
+    def usual_ceiling(seed: int, population_spread: float) -> float:
+        drawn = draw_athletes(400, np.random.default_rng(seed), population_spread=population_spread)
+        return float(np.log(drawn.ceiling / drawn.lean).mean())
+
+    alike, apart = (
+        np.std([usual_ceiling(seed, spread) for seed in range(12)]) for spread in (0.0, 0.2)
+    )
+    assert alike < 0.03
+    assert apart > 0.1
+
+
+@pytest.mark.parametrize("look", list(Look))
+def test_the_word_on_the_last_look_gives_the_next_load_its_direction(look: Look) -> None:
+    plan, bound = plan_g(80.0), limits(80.0)
+    frame = frame_of(female=False, body_mass_kg=80.0, body_fat_percent=8.0)
+    mind = Foresight(frame, np.random.default_rng(5), particles=200)
+    for out in DAYS_OUT:
+        mind.hear(Morning(fullness=6, sharpness=3))
+        mind.eat(out, plan[out], plan[out])
+    mind.see(look)
+    mind.next_week(weeks=3)
+    before = sum(plan[out] for out in LOAD_DAYS)
+    after = sum(mind.suggest(plan, bound)[out] for out in LOAD_DAYS)
+    assert {Look.FLAT: after >= before, Look.FULL: after == before, Look.SPILLED: after <= before}[
+        look
+    ]
 
 
 def test_the_command_prints_every_policy_as_data(capsys: pytest.CaptureFixture[str]) -> None:

@@ -19,6 +19,7 @@ from engine.tracker import (
     carry_over,
     chances_each,
     first_belief,
+    fullness_of,
     generator,
     learn,
     learn_look,
@@ -85,6 +86,19 @@ def test_one_weight_after_breakfast_does_not_drag_the_belief_along() -> None:
     expected = float(np.median(weights_kg(belief)))
     after = float(np.median(weights_kg(learn(belief, Morning(weight_kg=expected + 3), rng))))
     assert after - expected < 1.0
+
+
+def test_an_unexplained_half_kilo_says_less_of_the_store_than_two_grades_of_fullness() -> None:
+    """Water that the model does not know of must not pass for glycogen."""
+    belief, rng = fresh(particles=3000)
+    for day in (LOW, LOW, LOAD):
+        weight = float(np.median(weights_kg(belief)))
+        belief = after_day(learn(belief, Morning(weight_kg=weight), rng), day, rng)
+    before, weight = float(levels(belief).mean()), float(np.median(weights_kg(belief)))
+    grade = round(float(np.mean(fullness_of(belief))))
+    heavier = float(levels(learn(belief, Morning(weight_kg=weight + 0.5), rng)).mean())
+    fuller = float(levels(learn(belief, Morning(fullness=grade + 2), rng)).mean())
+    assert abs(heavier - before) < 0.5 * (fuller - before)
 
 
 def test_more_carbohydrate_is_expected_to_weigh_more_tomorrow() -> None:
