@@ -34,12 +34,14 @@ from engine.evidence.deciding import (
 from engine.evidence.reviewing import ESCALANTE_2021_WATER, REHEARSAL, SODIUM_MODELS
 from engine.evidence.safety import ENERGY_AVAILABILITY
 from engine.evidence.source import Source
+from engine.evidence.tracking import LEARNT_LOAD
 from engine.limits import GuardRails
 from engine.plan import LOAD_DAYS, DayTarget
 
 #: Every id that a line may have, so that whoever words them can be held against it.
 LINES = (
     "load-women", "load-women-much", "load-men", "load-men-much", "load-own",
+    "load-learnt",
     "shape-front-load", "shape-even", "shape-back-load", "shape-fat-load",
     "depletion-none", "depletion-mild", "depletion-deep",
     "the-day", "protein", "fat-habit", "fat-low", "fat-for-energy", "fat-lead-in", "fibre",
@@ -57,16 +59,23 @@ class Line:
 
 
 def draft_reasons(
-    athlete: Athlete, baseline: Baseline, shape: str, load_g_per_kg: float, depletion: str
+    athlete: Athlete,
+    baseline: Baseline,
+    shape: str,
+    load_g_per_kg: float,
+    depletion: str,
+    *,
+    learnt_g_per_kg: float | None = None,
 ) -> tuple[Line, ...]:
     """Why the draft of the same arguments is as it is, the load first.
 
-    Raises what `engine.draft.draft_plan` raises.
+    `learnt_g_per_kg` is the load that earlier weeks suggest, if they do. Raises what
+    `engine.draft.draft_plan` raises.
     """
     plan = draft_plan(athlete, baseline, shape, load_g_per_kg, depletion)
     by_out = {day.days_out: day for day in plan}
     return (
-        _load(athlete.sex, shape, load_g_per_kg),
+        _load(athlete.sex, shape, load_g_per_kg, learnt_g_per_kg),
         _shape(shape, by_out),
         _depletion(depletion, by_out, athlete.body_mass_kg),
         _line("the-day", COMMON_PRACTICE, carb_g=by_out[0].carb_g, g_per_kg=float(e.STAGE_G_PER_KG)),
@@ -91,10 +100,12 @@ def draft_reasons(
     )  # fmt: skip
 
 
-def _load(sex: Sex, shape: str, mean: float) -> Line:
+def _load(sex: Sex, shape: str, mean: float, learnt: float | None) -> Line:
     who = "women" if sex is Sex.FEMALE else "men"
     least, most = load_range(shape)
     facts = {"mean_g_per_kg": mean, "least_g_per_kg": least, "most_g_per_kg": most}
+    if mean == learnt:
+        return _line("load-learnt", LEARNT_LOAD, **facts)
     if mean == usual_load(sex, USUAL_TRAINING):
         source = SEDLOCK_2008 if sex is Sex.FEMALE else ARETA_2018
         return _line(f"load-{who}", source, **facts)

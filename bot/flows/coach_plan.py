@@ -168,7 +168,12 @@ def _use(answers: Answers) -> Choices:
 
 
 def _explain(answers: Answers) -> str:
-    lines = draft_reasons(_athlete(answers), Baseline(**answers["_baseline"]), *_asked_for(answers))
+    lines = draft_reasons(
+        _athlete(answers),
+        Baseline(**answers["_baseline"]),
+        *_asked_for(answers),
+        learnt_g_per_kg=_learnt(answers),
+    )
     return reasons.why_these_numbers(lines, answers["_volume_unit"])
 
 

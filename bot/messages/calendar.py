@@ -131,7 +131,7 @@ def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
 def nothing_yet(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "There is nothing to put into a calendar yet: your coach sets event and plan first."
+            "There is nothing to put into a calendar yet: event and plan have to be set first."
         )
     return tr(
         "There is nothing of {name}'s to put into a calendar yet: set event and plan first.",

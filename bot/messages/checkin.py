@@ -90,7 +90,7 @@ def ask_sleep(answers: Answers) -> str:
 
 
 def ask_note(answers: Answers) -> str:
-    return tr("Anything to add for your coach? Write it, or skip.")
+    return tr("Anything to add? Write it, or skip.")
 
 
 def skip_button() -> str:

@@ -15,7 +15,7 @@ def hold_button() -> str:
 def ask_days(name: str, last: date, *, own: bool) -> str:
     if own:
         return tr(
-            "For how many days shall I hold yourself at one figure, today counted? The week ends on "
+            "For how many days shall I hold you at one figure, today counted? The week ends on "
             "{last}. Send a number or tap one.",
             last=figures.day(last),
         )

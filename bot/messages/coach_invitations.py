@@ -205,14 +205,14 @@ def change_coach(old: str, new: str) -> str:
     """`old` and `new` are names, or "yourself"."""
     if old == yourself():
         return tr(
-            "You are coached by yourself now. Shall {new} take over? Your answers, plan and "
-            "limits go with you, and yourself no longer sees them.",
+            "You coach yourself now. Shall {new} take over? Your answers, plan and limits go with "
+            "you, and {new} sets plan and limits from then on.",
             new=new,
         )
     if new == yourself():
         return tr(
-            "You are coached by {old} now. Shall yourself take over? Your answers, plan and "
-            "limits go with you, and {old} no longer sees them.",
+            "You are coached by {old} now. Do you want to coach yourself from now on? Your "
+            "answers, plan and limits go with you, and {old} no longer sees them.",
             old=old,
         )
     return tr(
@@ -225,7 +225,7 @@ def change_coach(old: str, new: str) -> str:
 
 def change_button(new: str) -> str:
     if new == yourself():
-        return tr("Yes, yourself takes over")
+        return tr("Yes, I coach myself")
     return tr("Yes, {new} takes over", new=new)
 
 
@@ -240,8 +240,8 @@ def stayed() -> str:
 def settle_first(old: str) -> str:
     if old == yourself():
         return tr(
-            "Something between you and yourself is still open: an alert, or a figure that waits "
-            "for their word. Once it is settled, use this invitation again. It stays good "
+            "Something of yours is still open: an alert, or a figure that waits for your word as "
+            "your own coach. Once it is settled, use this invitation again. It stays good "
             "until it expires."
         )
     return tr(
@@ -254,7 +254,7 @@ def settle_first(old: str) -> str:
 
 def coach_changed(new: str) -> str:
     if new == yourself():
-        return tr("Done: yourself coaches you from now on.")
+        return tr("Done: you coach yourself from now on.")
     return tr("Done: {new} coaches you from now on.", new=new)
 
 

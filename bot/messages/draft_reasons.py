@@ -10,6 +10,7 @@ from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from engine.draft_reasons import Line
 from engine.evidence.source import Provenance, Source
+from engine.evidence.tracking import LEARNT_LOAD
 
 #: What each line says. Names in braces are figures of the line, as `_figures` shows them.
 SENTENCES: Mapping[str, str] = {
@@ -29,6 +30,10 @@ SENTENCES: Mapping[str, str] = {
     ),
     "load-own": mark(
         "Load, {mean} g/kg a day on average: your own figure. I draft from {least} to {most} g/kg."
+    ),
+    "load-learnt": mark(
+        "Load, {mean} g/kg a day on average: what the looks of earlier peak weeks suggest. I draft "
+        "from {least} to {most} g/kg."
     ),
     "shape-front-load": mark(
         "Front-load, {carb_3}, {carb_2}, {carb_1}: there is time to see and correct a spill."
@@ -125,6 +130,8 @@ def line_text(line: Line, volume_unit: str) -> str:
 
 def reference(source: Source) -> str:
     """Where to look it up, without what is said there."""
+    if source.id == LEARNT_LOAD.id:
+        return tr("the word on those looks, and our model of the body")
     if source.provenance is Provenance.OURS:
         return tr("our own choice")
     if source.id == "common-practice":

@@ -221,7 +221,7 @@ def shopping(
 
 
 def no_load() -> str:
-    return tr("There is no load ahead to shop for: your coach sets event, plan and limits first.")
+    return tr("There is no load ahead to shop for: event, plan and limits have to be set first.")
 
 
 def _lines(portions: Sequence[tuple[Food, float]]) -> str:

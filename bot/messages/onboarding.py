@@ -213,7 +213,14 @@ def no_consent() -> str:
     )
 
 
-def doctor_first() -> str:
+def doctor_first(*, own: bool) -> str:
+    """`own` for somebody who coaches themself."""
+    if own:
+        return tr(
+            "Thank you. Because of what you answered, a doctor has to have a word first, and only a "
+            "doctor can. Please show a doctor what you are planning. The check-ins start once you "
+            "have a doctor's word and have noted it on your card."
+        )
     return tr(
         "Thank you. Because of what you answered, a doctor has to have a word first, and only a "
         "doctor can. Please show a doctor what you and your coach are planning. Your coach can see "

@@ -228,7 +228,7 @@ def cancel_no_button() -> str:
 def is_cancelled() -> str:
     return tr(
         "The stage is off, so the timetable and its reminders are off too. Eat and drink "
-        "as usual; the targets of the day stand until your coach changes them."
+        "as usual; the targets of the day stand until the plan is changed."
     )
 
 
@@ -272,7 +272,7 @@ LOOKS = {
     "blurred": mark("No top-up: lines that have softened only soften more."),
     "full": mark("No top-up: full is full. Don't chase."),
     "good-enough": mark("No top-up: this is good. Leave it."),
-    "flat-no-room": mark("No top-up: your coach has left no room for one."),
+    "flat-no-room": mark("No top-up: the limits leave no room for one."),
 }
 
 

@@ -15,7 +15,7 @@ def menu() -> str:
 
 
 def no_event() -> str:
-    return tr("There is no event ahead to travel to: your coach sets it first.")
+    return tr("There is no event ahead to travel to: it has to be set first.")
 
 
 def same_zone(zone: str) -> str:

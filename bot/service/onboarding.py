@@ -67,7 +67,7 @@ def finish(session: Session, person: Person, question: OpenQuestion, context: Co
         )  # fmt: skip
     say(
         session, chat_id=person.chat_id, now=context.now,
-        text=words.doctor_first() if yes
+        text=words.doctor_first(own=coach.id == person.id) if yes
         else words.all_set(profile.prompt_time.strftime("%H:%M"), coach.first_name),
     )  # fmt: skip
     schedule(session, profile, context=context)

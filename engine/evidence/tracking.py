@@ -11,6 +11,11 @@ KANELLAKIS_2023 = Source(
     Provenance.SEEN,
 )
 OURS = Source("own-choice-tracking", "our own choice, wide on purpose", Provenance.OURS)
+LEARNT_LOAD = Source(
+    "own-learnt-load",
+    "the looks of earlier peak weeks, and a model tried on published loads and virtual athletes only",
+    Provenance.OURS,
+)
 FITTED = Source(
     "own-fit-tracking",
     "fitted so that loads of 0.7 to 1.3 times the typical plan leave as many virtual athletes flat "
@@ -78,12 +83,12 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 7.0, "1", FITTED)
+LOSS_AVERSION = _number("look lost by a change against look won by it", 10.0, "1", FITTED)
 WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
-WATER_DAILY = _number("daily wander of extracellular water", 0.30, "kg", CHEUVRONT_2004)
+WATER_DAILY = _number("daily wander of extracellular water", 0.27, "kg", CHEUVRONT_2004)
 GUT_DAILY = _number("daily wander of gut content", 0.20, "kg", CHEUVRONT_2004)
 STORE_DAILY = _number("daily wander of the store", 0.05, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)

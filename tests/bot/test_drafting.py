@@ -143,6 +143,9 @@ def all_reasons() -> Iterator[tuple[Line, ...]]:
         loads = (usual_load(sex), usual_load(sex, "much"), load_range(shape)[0])
         for load, depletion in product(loads, depletions(shape)):
             yield draft_reasons(who, habit, shape, load, depletion)
+        yield draft_reasons(
+            who, habit, shape, loads[0], depletions(shape)[0], learnt_g_per_kg=loads[0]
+        )
 
 
 def test_every_line_has_its_words_and_fits_a_message() -> None:

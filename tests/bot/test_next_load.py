@@ -166,6 +166,10 @@ def test_a_draft_offers_the_learnt_load_beside_the_published_one(team: Team) -> 
     label = next(label for label in asked[-1].buttons if "as learnt" in label)
     team.coach.taps(label)
     team.coach.taps("Mild")
+    why = text_of(team.coach.taps("Why these numbers"))
+    assert "what the looks of earlier peak weeks suggest" in why
+    assert "Source: the word on those looks, and our model of the body" in why
+    team.coach.taps("Back to the draft")
     team.coach.taps("Use this plan")
     plan = plan_of(team)
     assert plan is not None
