@@ -116,9 +116,9 @@ def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats
     )
 
 
-def worth(gains: Floats) -> Floats:
-    """Mean gain of look along the last axis, losses counted `LOSS_AVERSION` times."""
-    return np.asarray(np.where(gains < 0, float(known.LOSS_AVERSION) * gains, gains).mean(axis=-1))
+def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats:
+    """Mean gain of look along the last axis, losses counted `aversion` times."""
+    return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
 
 
 def choose(outlooks: Sequence[Outlook], planned_g: float) -> Outlook:

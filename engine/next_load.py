@@ -17,6 +17,7 @@ from datetime import timedelta
 from engine.athlete import Athlete, Baseline
 from engine.case import PastWeek
 from engine.evidence import deciding as e
+from engine.evidence import tracking as known
 from engine.forecast import DayAhead
 from engine.foresight import intake_of, through
 from engine.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
@@ -94,11 +95,15 @@ def next_load(
 
     said = next(week for week in reversed(weeks) if week.look is not None)
     look = said.look or Look.FULL
+    aversion = known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS
 
     def scale(within: _Room) -> Suggestion:
         ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
-        return suggested_plan(belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES)
+        return suggested_plan(
+            belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES,
+            aversion=float(aversion),
+        )  # fmt: skip
 
     free = chosen = scale(room)
     then, wish = as_it_went(said), _scaled(plan, free, room)

@@ -40,11 +40,13 @@ def suggested_plan(
     load_days: int = 3,
     load_total_g: float = np.inf,
     particles: int = PARTICLES,
+    aversion: float = float(known.LOSS_AVERSION),
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
     `week` holds every day up to stage morning; the last `load_days` are scaled together, each
-    inside its own limits, the sum inside `load_total_g`. Days before them stay as planned.
+    inside its own limits, the sum inside `load_total_g`. Days before them stay as planned. A
+    loss of look counts `aversion` times a gain.
     """
     if not 1 <= load_days <= len(week):
         raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
@@ -60,7 +62,7 @@ def suggested_plan(
         fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
         paths = lived(few, fed, day, chance, len(before) + number)
     looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
-    worths = worth(looks - looks[0])
+    worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     before, (flat, full, spilled) = (
         chances_each(paths[k].state, few.person, few.body).mean(axis=1) for k in (0, row)

@@ -84,6 +84,13 @@ BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 
 # What a change is worth
 LOSS_AVERSION = _number("look lost by a change against look won by it", 10.0, "1", FITTED)
+LOSS_AVERSION_AFTER_A_MISS = _number(
+    "the same for the next load after one that came in flat or spilled over",
+    5.0,
+    "1",
+    FITTED,
+    note="another look at what has just missed is a risk of its own",
+)
 WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)
