@@ -32,7 +32,7 @@ def draw(found: dict[str, object], to: Path) -> None:
         ylabel="share that came so",
         title=f"{found['athletes']} virtual athletes, seed {found['seed']}",
     )
-    axes.legend(frameon=False)
+    axes.legend(frameon=False, loc="lower right")
     figure.savefig(to, metadata={"Date": None})
 
 

@@ -14,7 +14,7 @@ from bot.service.people import profile_of
 from bot.store.db import transaction
 from bot.store.people import Invite, Person
 from bot.store.traffic import OutboxRow
-from tests.support.weeks import in_peak_week, onboarded
+from tests.support.weeks import ONBOARDING_ANSWERS, in_peak_week, onboarded
 from tests.support.world import Said, Someone, World, text_of
 
 NOW = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
@@ -184,6 +184,18 @@ def test_a_coach_can_be_their_own_athlete_in_one_chat(world: World) -> None:
     assert profile.coach_id == profile.person_id
     assert {"roster", "checkin"} <= menu_of(world, ravi)
     assert "your own athlete already" in text_of(ravi.writes("/selfcoach"))
+
+
+def test_who_coaches_themself_hears_of_the_doctors_word_in_their_own_terms(world: World) -> None:
+    ravi = coach_in(world, 101, "Ravi")
+    ravi.writes("/selfcoach")
+    answers = list(ONBOARDING_ANSWERS)
+    answers[3] = "yes"
+    for answer in answers:
+        ravi.writes(answer)
+    said = text_of(ravi.all_said())
+    assert "Please show a doctor what you are planning" in said
+    assert "your coach are planning" not in said
 
 
 def test_a_second_contact_comes_in_and_can_be_replaced_and_removed(world: World) -> None:
