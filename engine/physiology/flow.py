@@ -108,7 +108,7 @@ def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> Non
 
     Muscle burns carbohydrate with a power of its store. What is left over is stored, the faster the
     emptier trained muscle is and the less the nearer the ceiling; what no store takes is burnt or
-    made fat, and counts as spill.
+    made fat, and past what this person burns unseen it counts as spill, which shows a day later.
     """
     muscle, liver, gut_carb = state[Row.MUSCLE], state[Row.LIVER], state[Row.GUT_CARB]
     lean, made = pace.person.lean_kg, pace.made
@@ -151,9 +151,9 @@ def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> Non
 
 
 def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: Pace) -> Floats:
-    """Carbohydrate that muscle burns at rest: a part always, a part of what meals offer.
+    """Carbohydrate that muscle burns: a part always, a part of what meals offer, daily life's too.
 
-    Less in energy surplus and after depleting work; never more of a meal than the meal.
+    At rest less in energy surplus and after depleting work; never more of a meal than the meal.
     """
     spared = pace.spared + float(known.BURN_PRIMED) * (priming - float(known.PRIMED_RECREATIONAL))
     most = pace.burn * (level / 100) ** float(known.BURN_POWER)
