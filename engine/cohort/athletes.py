@@ -2,11 +2,11 @@
 
 One store that fills along an exponential and empties with the square of its level, where the
 tracker has muscle, liver, gut and energy balance by the hour; a ration of excess a day burns
-unseen, and half of the rest blurs the look only a day later, where the tracker has a decaying sum.
-Water follows with a lag, salt and gut wander, and answers are noisy, biased, misreported or
-missing. What the two share is the meaning of the words: the score of a look, flat, and spilled
-over. All figures in here are invented for the bench, spread so widely that a fixed plan leaves many
-athletes flat or spilled over; coaches' plans differ too.
+unseen, and half of the rest blurs the look only a day later, where the tracker lets it run by the
+hour from what is spilled to what shows. Water follows with a lag, salt and gut wander, and answers
+are noisy, biased, misreported or missing. What the two share is the meaning of the words: the score
+of a look, flat, and spilled over. All figures in here are invented for the bench, spread so widely
+that a fixed plan leaves many athletes flat or spilled over; coaches' plans differ too.
 """
 
 from __future__ import annotations
