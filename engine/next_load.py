@@ -95,23 +95,18 @@ def next_load(
 
     said = next(week for week in reversed(weeks) if week.look is not None)
     look = said.look or Look.FULL
-    aversion = known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS
 
     def scale(within: _Room) -> Suggestion:
         ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
             belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES,
-            aversion=float(aversion),
+            aversion=aversion_after(look),
         )  # fmt: skip
 
     free = chosen = scale(room)
     then, wish = as_it_went(said), _scaled(plan, free, room)
-    against = {
-        Look.FLAT: _load_g(wish) < _load_g(then),
-        Look.SPILLED: _load_g(wish) > _load_g(then),
-        Look.FULL: _load_g(wish) != _load_g(then),
-    }[look]
+    against = goes_against(look, then_g=_load_g(then), wish_g=_load_g(wish))
     if against and _whole(then):
         room = room.at(plan, _load_g(then) / max(_load_g(plan), 1.0))
         chosen = scale(room)
@@ -127,6 +122,20 @@ def next_load(
         disagrees=against and look is not Look.FULL,
         bound=None if against else _bound(plan, chosen.factor, room),
     )
+
+
+def aversion_after(look: Look) -> float:
+    """How many times a loss of look counts against a gain in the next load after that look."""
+    return float(known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS)
+
+
+def goes_against(look: Look, *, then_g: float, wish_g: float) -> bool:
+    """Whether a load in place of the one that looked so goes against what the look says."""
+    return {
+        Look.FLAT: wish_g < then_g,
+        Look.SPILLED: wish_g > then_g,
+        Look.FULL: wish_g != then_g,
+    }[look]
 
 
 def _odds(flat: float, full: float, spilled: float) -> LookOdds:

@@ -9,10 +9,10 @@ import numpy as np
 
 from engine.athlete import Sex
 from engine.cohort.week import LOAD_DAYS, TRAINING_DAYS, WeekLimits, load_left
-from engine.evidence.tracking import LOSS_AVERSION, LOSS_AVERSION_AFTER_A_MISS
 from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.look import Look
 from engine.next_load import PARTICLES as NEXT_LOAD_PARTICLES
+from engine.next_load import aversion_after, goes_against
 from engine.physiology import Exercise, Intake
 from engine.rescale import suggested_plan
 from engine.tracker import (
@@ -170,22 +170,17 @@ class Foresight:
         As `engine.next_load` has it: the last week's look gives the direction, the model the size.
         """
         look, load = self.last.look, sum(self.last.load.values())
-        aversion = LOSS_AVERSION if look is Look.FULL else LOSS_AVERSION_AFTER_A_MISS
         found = suggested_plan(
             self.belief,
             _days_ahead(coached, coached, max(coached), limits),
             self.rng,
             load_total_g=limits.load_total_g,
             particles=NEXT_LOAD_PARTICLES,
-            aversion=float(aversion),
+            aversion=aversion_after(look),
         )
         doses = dict(zip(coached, found.carbs_g, strict=True))
         wished = sum(doses[out] for out in LOAD_DAYS)
-        if (
-            look is Look.FULL
-            or (look is Look.FLAT and wished < load)
-            or (look is Look.SPILLED and wished > load)
-        ):
+        if goes_against(look, then_g=load, wish_g=wished):
             factor = load / sum(coached[out] for out in LOAD_DAYS)
             doses |= {
                 out: float(np.clip(factor * coached[out], *limits.window(out, coached[out])))

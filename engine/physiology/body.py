@@ -34,7 +34,7 @@ class Body:
     synthesis: Quantity  # mmol/kg wet/h
     fast: Quantity  # by how much that is faster in empty muscle, as a share of it
     burn: Quantity  # g/kg FFM/d at 100 mmol/kg
-    activity: Quantity = 0.0  # g/kg FFM/d burnt in posing, walking and standing about
+    activity: Quantity  # g/kg FFM/d burnt in posing, walking and standing about
     unseen: Quantity  # g/kg FFM/d past the stores that never shows
     usual_muscle: Quantity  # mmol/kg wet
     bound_water: Quantity  # g/g
@@ -109,6 +109,7 @@ def body(
         synthesis=float(synthesis),
         fast=float(fast),
         burn=float(known.MUSCLE_BURN),
+        activity=0.0,  # studies have their subjects rest
         unseen=float(known.SPILL_UNSEEN),
         usual_muscle=float(usual),
         bound_water=float(known.BOUND_WATER),
