@@ -47,10 +47,6 @@ def minutes(number: int) -> str:
     return tr("{number} min", number=number)
 
 
-def only_text_here() -> str:
-    return tr("I can read words, numbers and the buttons here, but not that.")
-
-
 def refused(sentence: str, question: str) -> str:
     return f"{sentence}\n\n{question}"
 
@@ -91,10 +87,6 @@ def private_chats_only() -> str:
     return tr(
         "I only talk in private chats, since what is said here is personal. Write to me directly."
     )
-
-
-def nothing_open() -> str:
-    return tr("I have no question open that this would answer. /help lists what you can do.")
 
 
 def not_for_you() -> str:

@@ -182,7 +182,7 @@ def test_a_changed_answer_takes_the_proposal_back_and_closes_the_question(team: 
     team.athlete.writes("61.0 5 3.5 5 on target fine")
     rewritten = text_of(team.coach.hears())
     assert "decided anew" in rewritten
-    assert "no question open" in text_of(team.coach.writes("520"))
+    assert "For Mira:\n“520”" in text_of(team.coach.writes("520"))
     team.coach.taps("Approve 550 g", asked)
     assert "decided anew" in team.coach.answers_to_taps()[-1]
     assert in_force(team) == 500

@@ -116,7 +116,7 @@ ABOUT: dict[str, str] = {
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
-    "coach-next-load": "athlete",
+    "coach-next-load": "athlete", "coach-pass-on": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {
