@@ -74,9 +74,34 @@ def answered(
     return None
 
 
-def attempted(question: OpenQuestion, flows: asking.Flows, text: str, context: Context) -> bool:
+def answered_in_part(
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    flows: asking.Flows,
+    context: Context,
+    question: OpenQuestion,
+) -> Taken | None:
+    """Take the parts of a text that answer this question and those that follow it, one after the
+    other. None: its beginning answers nothing.
+    """
+    step = _step(question, flows)
+    if step is None:
+        return None
+    registered = flows[question.flow]
+    return _take_parts(session, person, question, registered, step, incoming, context)
+
+
+def attempted(
+    question: OpenQuestion,
+    flows: asking.Flows,
+    text: str,
+    context: Context,
+    *,
+    terse: bool = False,
+) -> bool:
     """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
-    a city misspelt. Anything else was said of one's own accord.
+    a city misspelt; with `terse`, any word or two. Anything else was said of one's own accord.
     """
     step = _step(question, flows)
     if step is None:
@@ -88,6 +113,8 @@ def attempted(question: OpenQuestion, flows: asking.Flows, text: str, context: C
     else:
         return False
     words = text.split()
+    if terse and len(words) <= 2:
+        return True
     if "?" in text or len(words) > MOST_WORDS_OF_AN_ATTEMPT:
         return False
     if any(character.isdigit() for character in text):
@@ -127,7 +154,7 @@ def _take(
                 session, person, question, registered, before, again[0], incoming, context
             )
             return Taken()
-    return _take_parts(session, person, question, registered, step, incoming, context)
+    return None
 
 
 def _take_parts(

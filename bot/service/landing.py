@@ -88,7 +88,7 @@ def land(
     ordered = replies.question_first(session, person, incoming, asked)
     it = Landing(session, person, incoming, context, house, ordered, heard)
     if not it.text.strip():
-        _not_words(it, Media.ELSE)
+        _empty(it)
         return
     if _replied(it):
         return
@@ -106,6 +106,8 @@ def land(
     ):
         return
     if waits_for_words and _given_in_words(it):
+        return
+    if not waits_for_words and _answered_in_part(it):
         return
     if heard:
         return
@@ -192,6 +194,16 @@ def _answered(it: Landing) -> bool:
     taken = answering.answered(
         it.session, it.person, it.incoming, it.house.flows, it.context, asked=it.asked
     )
+    return taken is not None
+
+
+def _answered_in_part(it: Landing) -> bool:
+    """Several answers at once, or one with more behind it, which then goes on by itself."""
+    if it.latest is None:
+        return False
+    taken = answering.answered_in_part(
+        it.session, it.person, it.incoming, it.house.flows, it.context, it.latest
+    )
     if taken is None:
         return False
     if taken.rest and not it.heard:
@@ -244,7 +256,9 @@ def _go_on(it: Landing) -> None:
     """
     latest = it.latest
     flows = it.house.flows
-    if latest is not None and answering.attempted(latest, flows, it.text, it.context):
+    if latest is not None and answering.attempted(
+        latest, flows, it.text, it.context, terse=it.is_coach
+    ):
         asking.refuse(it.session, it.person, latest, flows, it.text, it.context)
         return
     athlete = "athlete" in it.house.roles
@@ -296,6 +310,17 @@ def _agreed(it: Landing) -> bool:
         return False
     asked = next((one for one in reversed(it.asked) if one.flow == ONBOARDING.id), None)
     return asked is None or asked.answers.get("consent") == "yes"
+
+
+def _empty(it: Landing) -> None:
+    latest = it.latest
+    if latest is not None and latest.flow in it.house.flows:
+        asking.refuse(it.session, it.person, latest, it.house.flows, it.text, it.context)
+    else:
+        say(
+            it.session, chat_id=it.person.chat_id, text=words.cannot_read(Media.ELSE),
+            now=it.context.now,
+        )  # fmt: skip
 
 
 def _not_words(it: Landing, media: Media) -> None:

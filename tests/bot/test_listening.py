@@ -1,4 +1,4 @@
-"""Whatever is typed lands somewhere, and its writer is told where: athletes', coaches', others' words."""
+"""Whatever is typed lands somewhere, and its writer is told where it went."""
 
 from __future__ import annotations
 
