@@ -5,7 +5,16 @@ answered the find counts.
 """
 
 from .finding import Hit, Screening
-from .names import WARNINGS, Symptom
+from .names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
 from .screening import from_report, screen
 
-__all__ = ["WARNINGS", "Hit", "Screening", "Symptom", "from_report", "screen"]
+__all__ = [
+    "CAUTIONS",
+    "EATING_AND_MOOD",
+    "WARNINGS",
+    "Hit",
+    "Screening",
+    "Symptom",
+    "from_report",
+    "screen",
+]
