@@ -26,8 +26,8 @@ class TrainingDone(StrEnum):
 class CheckIn:
     """One morning's answers; None is "not answered", which the gates deal with.
 
-    Water, carbohydrate, training, sleep and gut speak of the day and night just past. `symptoms` holds what
-    was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
+    Water, carbohydrate, training, sleep and gut speak of the day and night just past. `symptoms`
+    holds what was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
     Values are kept as given: whether they can be believed is for the gates, not the constructor.
     """
 
