@@ -1,17 +1,23 @@
-"""An athlete who counts neither salt nor fibre: no screen shows a figure for them, nothing cuts them."""
+"""Who counts neither salt nor fibre sees no figure for them on any screen, and nothing cuts them."""
 
 from __future__ import annotations
 
 import re
 from datetime import UTC, datetime
+from importlib import import_module
 
 import pytest
+from alembic.migration import MigrationContext
+from alembic.operations import Operations
 from sqlalchemy import Engine
+from sqlmodel import select
 
 from bot.languages import speaking
 from bot.messages import athlete as athlete_words
 from bot.service.people import profile_of
 from bot.service.week import current_week
+from bot.store.db import transaction
+from bot.store.week import PlanRow
 from engine.plan import DayTarget
 from tests.bot.test_food import FOODS, add, food
 from tests.bot.test_sheets_in_and_out import handed_out, page_of, sends_back, with_cells
@@ -87,3 +93,28 @@ def test_german_says_it_too(ours: None) -> None:
     target = DayTarget(days_out=2, carb_g=400, protein_g=120, fat_g=40, water_l=3.5)
     with speaking("de"):
         assert "Salz und Ballaststoffe wie immer" in athlete_words.target_lines(target, 400, "l")
+
+
+@pytest.mark.parametrize("stood_in", [("sodium_mg",), ()], ids=["it stood in", "it was counted"])
+def test_an_ordinary_figure_that_stood_in_goes_and_one_that_was_counted_stays(
+    any_engine: Engine, stood_in: tuple[str, ...]
+) -> None:
+    answers = tuple("2000" if answer == "2300" else answer for answer in ONBOARDING_ANSWERS)
+    team = in_peak_week(any_engine, answers=answers)
+    with transaction(any_engine) as session:
+        profile = profile_of(session, team.athlete_id)
+        assert profile is not None
+        profile.screening = profile.screening | {"_assumed": list(stood_in)}
+        session.add(profile)
+    revision = import_module("bot.store.migrations.versions.0034_what_is_not_counted_stays_unknown")
+    with (
+        any_engine.begin() as connection,
+        Operations.context(MigrationContext.configure(connection)),
+    ):
+        revision.upgrade()
+    kept = None if stood_in else 2000
+    assert team.profile().baseline["sodium_mg"] == kept
+    assert team.profile().baseline["fibre_g"] == 25
+    assert day(team, 2).sodium_mg == kept and day(team, 2).fibre_g is not None
+    with team.world.session() as session:
+        assert len(session.exec(select(PlanRow)).all()) == 1
