@@ -5,7 +5,7 @@ drafted from it held it as a daily target. Where the answers say that it stood i
 habits and from plans that have exactly that figure. Decisions are as they were made.
 
 Revision ID: 0034
-Revises: 0032
+Revises: 0033
 """
 
 from __future__ import annotations
@@ -17,7 +17,7 @@ import sqlalchemy as sa
 from alembic import op
 
 revision: str = "0034"
-down_revision: str | None = "0032"
+down_revision: str | None = "0033"
 branch_labels: str | None = None
 depends_on: str | None = None
 
