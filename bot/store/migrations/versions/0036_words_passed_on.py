@@ -1,7 +1,7 @@
 """words passed on
 
-Revision ID: 0046
-Revises: 0032
+Revision ID: 0036
+Revises: 0034
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ from alembic import op
 
 import bot.store.base
 
-revision: str = "0046"
-down_revision: str | None = "0032"
+revision: str = "0036"
+down_revision: str | None = "0034"
 branch_labels: str | None = None
 depends_on: str | None = None
 
