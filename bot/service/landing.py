@@ -222,7 +222,9 @@ def _given_in_words(it: Landing) -> bool:
         return False
     if it.is_coach and passing_on.names_another(it.session, it.person, latest, it.text):
         return False
-    return _answered(it)
+    if not _answered(it):  # empty, too long, or about a drug
+        asking.refuse(it.session, it.person, latest, it.house.flows, it.text, it.context)
+    return True
 
 
 def _served(it: Landing, *, at_least_words: int) -> bool:
