@@ -259,7 +259,7 @@ def _go_on(it: Landing) -> None:
     latest = it.latest
     flows = it.house.flows
     if latest is not None and answering.attempted(
-        latest, flows, it.text, it.context, terse=it.is_coach
+        latest, flows, it.text, it.context, coach=it.is_coach
     ):
         asking.refuse(it.session, it.person, latest, flows, it.text, it.context)
         return

@@ -19,10 +19,10 @@ from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming, Kind
 from bot.languages import speaking
 from bot.messages import passing_on as words
-from bot.service import asking
+from bot.service import answering, asking
 from bot.service.doors import COMMANDS, USE_CASES
 from bot.store.db import transaction
-from bot.store.people import HistoryRow, OpenQuestion, Person
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.traffic import OutboxRow
 from bot.store.week import AlertRow, CheckInRow, SymptomReport
 from tests.support import conversation_de, conversation_en
@@ -216,7 +216,10 @@ def states(
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
             asking.close(session, question, team.world.context)
     yield State("after the event", team.world)
-    team.coach.presses("c:end-yes:2")
+    with transaction(team.world.engine) as session:
+        profile = session.get_one(AthleteProfile, ATHLETE)
+        profile.status = AthleteStatus.ENDED
+        session.add(profile)
     yield State(
         "nobody coaches", team.world, landing="nobody",
         kinds=frozenset({"chatter", "question", "food"}),
@@ -318,7 +321,9 @@ def problem(state: State, language: str, kind: str, text: str, shown: dict[str, 
     elif kind == "check-in":
         wanted = [["check-in"], ["answer"]] if state.step else [["check-in"]]
     else:
-        wanted = [[state.landing]]
+        wanted = [[state.landing], *([["check-in"]] if state.landing == "answer" else [])]
+        if state.step and len(text.split()) <= answering.MOST_WORDS_OF_AN_ATTEMPT:
+            wanted.append(["reply"])  # taken for an answer that went wrong, and asked again
     if landed not in wanted:
         return f"landed in {landed}: {came.said}"
     if landed == ["coach"] and came.to_coach.count(text.strip()) != 1:
