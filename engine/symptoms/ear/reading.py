@@ -36,13 +36,15 @@ def fold(text: str) -> str:
     return _UMLAUT.sub(lambda match: _PLAIN[match[0][0]], small)
 
 
+def sentences(text: str) -> list[str]:
+    """The sentences of a text, as written."""
+    return [sentence for part in _SENTENCE.split(text) if (sentence := part.strip())]
+
+
 def pieces(text: str) -> list[str]:
     """What is listened to one by one, as written: sentences, and where one has several, its clauses."""
     found: list[str] = []
-    for sentence in _SENTENCE.split(text):
-        whole = sentence.strip()
-        if not whole:
-            continue
+    for whole in sentences(text):
         found.append(whole)
         parts = [part.strip() for part in _CLAUSE.split(whole)]
         if len(parts) > 1:
