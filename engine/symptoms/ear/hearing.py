@@ -32,9 +32,11 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
     ear = model()
     for sentence in sentences(text):
         rest = [clause for clause in unplaced if clause in sentence]
-        if not rest:
+        whole = any(sentence in clause for clause in unplaced)
+        if not rest and not whole:
             continue
-        whole = len(words(sentence)) - sum(len(words(clause)) for clause in rest) <= len(rest)
+        left = len(words(sentence)) - sum(len(words(clause)) for clause in rest)
+        whole = whole or left <= len(rest)  # but for an "and" or "but" between them
         heard = [_sound(ear, piece) for piece in (pieces(sentence) if whole else rest)]
         if not heard:
             continue

@@ -6,7 +6,6 @@ Training and listening both go through here, so that they cannot drift apart.
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator
 from functools import lru_cache
 from itertools import combinations, pairwise
 from zlib import crc32
@@ -24,7 +23,8 @@ _PLAIN = {"ä": "a", "a": "a", "ö": "o", "o": "o", "ü": "u", "u": "u"}
 _TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+(?:[.,]\d+)?|[?!]")
 _SENTENCE = re.compile(r"[.!?;:\n]+(?=\s|$)|\n+|(?<=[a-z]{3})[.!?;]+(?=[a-z])| - | – ")
 _CLAUSE = re.compile(
-    r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|and|und|weil|because)\s+"
+    r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
+    r"and|und|weil|because)\s+"
 )
 _DIGIT = re.compile(r"\d")
 _MOST = 1200  # characters of one piece that are looked at
@@ -61,51 +61,58 @@ def words(piece: str) -> list[str]:
 def features(piece: str) -> tuple[list[int], list[int], list[int]]:
     """The numbers of a piece's features, each once, by family."""
     tokens = words(piece)
+    letters: set[int] = set()
+    for token in tokens:
+        letters.update(_letters(token))
     kinds = [kinds_of(token) for token in tokens]
-    return (
-        _numbered("w", _neighbours(tokens)),
-        _numbered("c", _letters(tokens)),
-        _numbered("k", _kinds(tokens, kinds)),
+    return sorted(_neighbours(tokens)), sorted(letters), sorted(_kinds(tokens, kinds))
+
+
+def _number(family: str, name: str) -> int:
+    return crc32(f"{family}{name}".encode()) % BUCKETS
+
+
+def _neighbours(tokens: list[str]) -> set[int]:
+    """Words, and words side by side or one apart."""
+    ended = ["^", *tokens, "$"]
+    names = [*tokens, *(f"{a} {b}" for a, b in pairwise(ended))]
+    names += [f"{a} _ {b}" for a, b in zip(tokens, tokens[2:], strict=False)]
+    return {_number("w", name) for name in names}
+
+
+@lru_cache(maxsize=4096)
+def _letters(token: str) -> frozenset[int]:
+    """Three to five letters in a row."""
+    closed = f"<{token[:40]}>"
+    return frozenset(
+        _number("c", closed[start : start + size])
+        for size in (3, 4, 5)
+        for start in range(len(closed) - size + 1)
     )
 
 
-def _numbered(family: str, names: Iterator[str]) -> list[int]:
-    return sorted({crc32(f"{family}{name}".encode()) % BUCKETS for name in names})
-
-
-def _neighbours(tokens: list[str]) -> Iterator[str]:
-    yield from tokens
-    ended = ["^", *tokens, "$"]
-    for a, b in pairwise(ended):
-        yield f"{a} {b}"
-    for a, b in zip(tokens, tokens[2:], strict=False):
-        yield f"{a} _ {b}"
-
-
-def _letters(tokens: list[str]) -> Iterator[str]:
-    for token in tokens:
-        closed = f"<{token}>"
-        for size in (3, 4, 5):
-            for start in range(len(closed) - size + 1):
-                yield closed[start : start + size]
-
-
-def _kinds(tokens: list[str], kinds: list[tuple[str, ...]]) -> Iterator[str]:
+def _kinds(tokens: list[str], kinds: list[tuple[str, ...]]) -> set[int]:
+    """Kinds that occur together, and side by side with a word or a kind."""
     present = sorted({kind for each in kinds for kind in each})
-    yield from present
-    for a, b in combinations(present, 2):
-        yield f"{a}&{b}"
+    found = {_kind(kind) for kind in present}
+    found.update(_kind(a, "&", b) for a, b in combinations(present, 2))
     if "me" in present:
-        for a, b in combinations([kind for kind in present if kind != "me"], 2):
-            yield f"me&{a}&{b}"
+        found.update(
+            _kind("me&", a, "&", b)
+            for a, b in combinations([kind for kind in present if kind != "me"], 2)
+        )
     # Neighbours with one of them, or both, by kind alone: "my <heart>", "<heart> <beat>".
     for (token, of_token), (other, of_other) in pairwise(zip(tokens, kinds, strict=True)):
         for kind in of_token:
-            yield f"{kind} {other}"
-            for kind_after in of_other:
-                yield f"{kind}>{kind_after}"
-        for kind in of_other:
-            yield f"{token} {kind}"
+            found.add(_number("k", f"{kind} {other}"))
+            found.update(_kind(kind, ">", after) for after in of_other)
+        found.update(_number("k", f"{token} {kind}") for kind in of_other)
+    return found
+
+
+@lru_cache(maxsize=16384)
+def _kind(*parts: str) -> int:
+    return _number("k", "".join(parts))
 
 
 def _table() -> tuple[dict[str, list[str]], dict[str, list[str]]]:
