@@ -41,7 +41,8 @@ def cautions(coach_name: str, *, own: bool) -> str:
         "number. Don't wait for me.\n\n"
         "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
         "and goes to nobody else but the second contact {coach_name} has named, and that one only "
-        "gets alerts. You can stop at any time with /pause.\n\n"
+        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. You "
+        "can stop at any time with /pause.\n\n"
         "Do you understand this, and agree that {coach_name} sees your answers?",
         coach_name=coach_name,
     )
