@@ -25,7 +25,7 @@ from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQues
 from bot.store.traffic import OutboxRow
 from bot.store.week import AlertRow, CheckInRow, SymptomReport
 from tests.support import conversation_de, conversation_en
-from tests.support.weeks import ONBOARDING_ANSWERS, Team, invited
+from tests.support.weeks import Team, invited
 from tests.support.world import World
 
 ATHLETE = 2
@@ -239,27 +239,26 @@ def _first_days(team: Team, language: str) -> Iterator[State]:
         kinds=frozenset({"chatter", "question", "food", "request"}),
     )  # fmt: skip
     told = {"sex", "diabetes", "place", "which_place", "carb_g"}
-    answers = dict(zip(_steps_of_onboarding(), ONBOARDING_ANSWERS, strict=False))
     with transaction(team.world.engine) as session:
         question = asking.open_questions(session, session.get_one(Person, ATHLETE))[0]
         step = question.step
     while step:
         if step in told:
             yield State(f"first questions: {step}", team.world, step)
-        answer = "Dublin" if step == "place" else answers.get(step, "no")
-        team.athlete.writes(_typed(team, step, answer))
+        team.athlete.writes(_typed(team, step, FIRST.get(step, "no")))
         following = _open_step(team.world)
         assert following != step, step
         step = following
     yield State("before a plan", team.world)
 
 
-def _steps_of_onboarding() -> list[str]:
-    return [
-        "consent", "birth_year", "sex", *["no"] * 6, "weight_unit", "volume_unit", "place",
-        "which_place", "prompt_time", "height_cm", "body_mass_kg", "body_fat_percent", "carb_g",
-        "protein_g", "fat_g", "fibre_g", "water_l", "sodium_mg",
-    ]  # fmt: skip
+#: The first questions' answers, or the values of their buttons; all others are answered with a no.
+FIRST = {
+    "consent": "yes", "birth_year": "1996", "sex": "female", "weight_unit": "kg", "volume_unit": "l",
+    "place": "Dublin", "which_place": "0", "prompt_time": "06:30", "height_cm": "165",
+    "body_mass_kg": "61.2", "body_fat_percent": "14", "carb_g": "310", "protein_g": "140",
+    "fat_g": "55", "fibre_g": "25", "water_l": "3.5", "sodium_mg": "2300",
+}  # fmt: skip
 
 
 def _typed(team: Team, step: str, answer: str) -> str:
@@ -316,33 +315,39 @@ def problem(state: State, language: str, kind: str, text: str, shown: dict[str, 
     landed = sorted(came.landed)
     if not came.said:
         return "was not answered"
+    if landed == ["alert"] and kind not in ("complaint", "drug"):
+        return IN_VAIN
     if kind.startswith("/"):
         command = kind[1:]
-        free = state.landing == "answer" and landed == ["answer"]
-        if landed == ["alert"]:
-            return IN_VAIN
+        free = state.landing == "answer" and landed in (["answer"], ["check-in"])
         if command not in shown:
             shown[command] = served(state.world, language, command)
         return "" if free or came.said == shown[command] else f"was not served: {came.said}"
-    if kind in ("complaint", "drug"):
-        wanted = [["alert"], ["alert", "answer"], ["alert", "check-in"]]
-    elif kind == "answer":
-        wanted = [["answer"], ["check-in"]]
-    elif kind == "check-in":
-        wanted = [["check-in"], ["answer"]] if state.step else [["check-in"]]
-    else:
-        wanted = [[state.landing], *([["check-in"]] if state.landing == "answer" else [])]
-        if state.step and len(text.split()) <= answering.MOST_WORDS_OF_AN_ATTEMPT:
-            wanted.append(["reply"])  # taken for an answer that went wrong, and asked again
-    if landed == ["alert"] and kind not in ("complaint", "drug"):
-        return IN_VAIN
-    if landed not in wanted:
+    if landed not in _wanted(state, kind, text):
         return f"landed in {landed}: {came.said}"
-    if landed == ["coach"] and came.to_coach.count(text.strip()) != 1:
+    return _not_passed_on(state, language, kind, text, came) if landed == ["coach"] else ""
+
+
+def _wanted(state: State, kind: str, text: str) -> list[list[str]]:
+    if kind in ("complaint", "drug"):
+        return [["alert"], ["alert", "answer"], ["alert", "check-in"]]
+    if kind == "answer":
+        return [["answer"], ["check-in"]]
+    if kind == "check-in":
+        return [["check-in"], ["answer"]] if state.step else [["check-in"]]
+    wanted = [[state.landing], *([["check-in"]] if state.landing == "answer" else [])]
+    if state.step and len(text.split()) <= answering.MOST_WORDS_OF_AN_ATTEMPT:
+        wanted.append(["reply"])  # taken for an answer that went wrong, and asked again
+    return wanted
+
+
+def _not_passed_on(state: State, language: str, kind: str, text: str, came: Came) -> str:
+    """What is missing of a message that was passed on: in its words, once, and its writer knows."""
+    if came.to_coach.count(text.strip()) != 1:
         return f"reached the coach as {came.to_coach!r}"
-    if landed == ["coach"] and not _says_so(came.said, language):
+    if not _says_so(came.said, language):
         return f"its writer does not know: {came.said}"
-    if kind == "food" and landed == ["coach"] and state.may_check_in and "/food" not in came.said:
+    if kind == "food" and state.may_check_in and "/food" not in came.said:
         return f"the way to the food was not shown: {came.said}"
     return ""
 

@@ -136,7 +136,9 @@ def test_a_question_about_food_goes_to_the_coach_and_shows_the_way_to_the_food(t
 
 def test_a_voice_message_is_turned_into_typing_and_the_coach_hears_that_it_came(team: Team) -> None:
     said = text_of(team.athlete.writes("", kind=Kind.OTHER, media="voice"))
-    assert "can't listen to voice messages yet: please type it." in said
+    assert said == (
+        "I can't listen to voice messages yet: please type it. I've told Ravi that it came."
+    )
     assert "a voice message" in text_of(team.coach.hears())
     said = text_of(team.athlete.writes("", kind=Kind.OTHER, media="sticker"))
     assert "stickers" in said

@@ -132,6 +132,6 @@ ANSWERS = {
     "sex": ("weiblich", "männlich"),
     "diabetes": ("nein", "Nein", "nee", "n"),
     "place": ("London", "Dublin"),
-    "which_place": ("Dublin",),
+    "which_place": ("Dublin, IE",),
     "carb_g": ("310", "310 g", "310g"),
 }  # fmt: skip

@@ -131,6 +131,6 @@ ANSWERS = {
     "sex": ("female", "Female", "male"),
     "diabetes": ("no", "No", "nope", "n"),
     "place": ("London", "Dublin"),
-    "which_place": ("Dublin",),
+    "which_place": ("Dublin, IE",),
     "carb_g": ("310", "310 g", "310g"),
 }  # fmt: skip
