@@ -5,10 +5,12 @@ answered the find counts.
 """
 
 from .finding import Concern, Hit, Screening, Suspicion
-from .names import WARNINGS, Symptom
+from .names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
 from .screening import from_report, screen
 
 __all__ = [
+    "CAUTIONS",
+    "EATING_AND_MOOD",
     "WARNINGS",
     "Concern",
     "Hit",
