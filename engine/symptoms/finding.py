@@ -45,12 +45,16 @@ class Suspicion:
 
 @dataclass(frozen=True, slots=True)
 class Screening:
-    """What a text holds. `denied` lists complaints said not to be there."""
+    """What a text holds. `denied` lists complaints said not to be there.
+
+    `unplaced` are the clauses, as they were typed, in which nothing was found, denied or named.
+    """
 
     hits: tuple[Hit, ...] = ()
     denied: tuple[Symptom, ...] = ()
     drug_words: tuple[str, ...] = ()
     suspicions: tuple[Suspicion, ...] = ()
+    unplaced: tuple[str, ...] = ()
 
     @property
     def drug(self) -> bool:

@@ -416,5 +416,5 @@ def test_every_answer_of_a_check_in_is_looked_at_or_left_to_the_rules() -> None:
         "date", "weight_kg", "water_l", "symptoms", "note", "sleep_h", "urine_colour",
         "resting_pulse", "water_within_one_hour_l", "cleared",
     }  # fmt: skip
-    rules_alone = {"fullness", "sharpness", "carb_eaten_g", "gut"}
+    rules_alone = {"fullness", "sharpness", "carb_eaten_g", "gut", "training_done"}
     assert {field.name for field in fields(CheckIn)} == looked_at | rules_alone
