@@ -45,8 +45,15 @@ def grams_change(carb_g: float, planned_g: float) -> str:
     )
 
 
-def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
-    """A day's targets, three short lines."""
+def target_lines(
+    target: DayTarget, planned_carb_g: float, volume_unit: str, *,
+    to_thirst: bool = False, resting: str | None = None,
+) -> str:  # fmt: skip
+    """A day's targets, three short lines.
+
+    `to_thirst`: water without a figure. `resting`: a warning has stopped all training; who lifts
+    that, "" for the reader themself.
+    """
     lines = [
         tr(
             "Carbs {carb_g:.0f} g {against_plan}",
@@ -61,10 +68,21 @@ def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> 
         ),
         tr(
             "Water {water} · sodium {sodium}",
-            water=figures.volume(target.water_l, volume_unit),
+            water=(
+                tr("to thirst, no more")
+                if to_thirst
+                else figures.volume(target.water_l, volume_unit)
+            ),
             sodium=figures.milligrams(target.sodium_mg),
         ),
     ]
+    if resting is not None:
+        lines.append(
+            tr("No training, no cardio until {coach} lifts that", coach=resting)
+            if resting
+            else tr("No training, no cardio until you lift that")
+        )
+        return "\n".join(lines)
     moving = []
     if target.training:
         moving.append(tr("Training: {training}", training=training_words(target.training)))

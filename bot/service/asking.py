@@ -98,6 +98,7 @@ def typed(
     `asked` are the questions that were open when it was written. With `heard_already`, something
     else has been said to it, and nothing is said where it is no answer.
     """
+    asked = [question for question in asked if question.closed_at is None]
     if not asked:
         return heard_already
     question = asked[-1]

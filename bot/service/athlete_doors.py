@@ -7,7 +7,6 @@ from functools import partial
 from bot.flows.checkin import CHECK_IN
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
-from bot.flows.symptom import SYMPTOM_CHECK
 from bot.messages import deletion as deletion_words
 from bot.messages import leaving as leaving_words
 from bot.messages import photos as photo_words
@@ -57,7 +56,7 @@ TAPS = (
 FLOWS = (
     Registered(ONBOARDING, onboarding.finish),
     Registered(CHECK_IN, checkins.finish),
-    Registered(SYMPTOM_CHECK, safety_watch.answered),
+    *safety_watch.FLOWS,
     *(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),
 )
 

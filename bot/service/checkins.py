@@ -9,7 +9,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context
 from bot.dialogue import Answers, Unread
 from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE, SOMETHING_OFF
-from bot.flows.symptom import SYMPTOM_CHECK
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
 from bot.languages import language
 from bot.messages import athlete as athlete_words
@@ -258,7 +258,7 @@ def _looks_like_a_line(text: str) -> bool:
 
 def _answers_another_question(session: Session, person: Person) -> bool:
     """Whether the latest open question takes figures and is not of a check-in: the text is its."""
-    asked = [q for q in asking.open_questions(session, person) if q.flow != SYMPTOM_CHECK.id]
+    asked = [q for q in asking.open_questions(session, person) if q.flow not in ASKED_ABOUT_SIGNS]
     return bool(asked) and asked[-1].flow != CHECK_IN.id
 
 

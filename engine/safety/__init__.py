@@ -19,6 +19,7 @@ from .complaints import Complaints, complaint_flags, complaints
 from .drinking import fastest_drinking_l_per_h
 from .energy import energy_flags, exercise_kcal
 from .flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
+from .low_sodium import SIGNS as LOW_SODIUM_SIGNS
 from .low_sodium import low_sodium_flags
 from .readings import above, below, finite, plausible_water, plausible_weight, within
 from .water import too_fast_flags, water_flags, water_target
@@ -26,6 +27,7 @@ from .weight import weight_flags
 
 __all__ = [
     "FINDINGS",
+    "LOW_SODIUM_SIGNS",
     "Fact",
     "Finding",
     "Flag",

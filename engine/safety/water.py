@@ -101,7 +101,10 @@ def _drunk(
 def _too_little(drunk: Drunk, level: Level, *, again: bool) -> Iterator[Flag]:
     also: dict[str, Fact] = {"again": "yes"} if again else {}
     if drunk.under_adequate:
-        facts = {"water_l": drunk.water_l, "adequate_l": float(drunk.adequate), **also}
+        facts = {
+            "water_l": drunk.water_l, "adequate_l": float(drunk.adequate),
+            "target_l": drunk.target_l, **also,
+        }  # fmt: skip
         yield Flag(FlagId.WATER_UNDER_ADEQUATE, level, facts, (drunk.adequate.source,))
     if drunk.under_target:
         facts = {"water_l": drunk.water_l, "target_l": drunk.target_l, **also}
