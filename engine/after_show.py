@@ -29,8 +29,8 @@ def after_show_flags(
     """Cautions for the coach: complaints of these days, and weight that shoots up."""
     told = [symptom for symptom in LOOKED_AT if symptom in symptoms]
     if told:
-        facts = {"symptoms": ", ".join(symptom.value for symptom in told)}
-        yield Flag(FlagId.AFTER_SHOW_COMPLAINT, Level.CAUTION, facts, (AFTER_SHOW_HARM,))
+        named = {"symptoms": ", ".join(symptom.value for symptom in told)}
+        yield Flag(FlagId.AFTER_SHOW_COMPLAINT, Level.CAUTION, named, (AFTER_SHOW_HARM,))
     if weight_kg is None or stage_weight_kg is None:
         return
     up = 100 * (weight_kg - stage_weight_kg) / stage_weight_kg

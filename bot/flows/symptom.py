@@ -17,12 +17,12 @@ SKIP = "skip"
 
 # What is typed in place of the buttons.
 FINE_WORDS = mark(
-    "i'm fine, im fine, i am fine, fine, all fine, all good, i'm ok, im ok, i'm okay, ok, okay, good, "
-    "no, nope, nothing, no nothing, nothing is wrong, just joking, joking, false alarm"
+    "i'm fine, im fine, i am fine, fine, all fine, all good, i'm ok, im ok, i'm okay, ok, okay, "
+    "good, no, nope, nothing, no nothing, nothing is wrong, just joking, joking, false alarm"
 )
 UNWELL_WORDS = mark(
-    "i feel unwell, unwell, not well, not good, i feel bad, bad, i feel sick, i'm not fine, im not fine, "
-    "yes, yeah, yep, something is wrong, not really, not so good"
+    "i feel unwell, unwell, not well, not good, i feel bad, bad, i feel sick, i'm not fine, "
+    "im not fine, yes, yeah, yep, something is wrong, not really, not so good"
 )
 EMERGENCY_WORDS = mark(
     "it's an emergency, its an emergency, emergency, help, i need help, call an ambulance, ambulance"

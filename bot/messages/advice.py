@@ -104,8 +104,8 @@ def low_sodium(coach: str) -> str:
     """Too much water in the blood may be behind it: no more of it, and a doctor."""
     text = tr(
         "These signs together can mean that there is too much water in your blood. Don't drink more "
-        "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being sick, "
-        "a bad headache, short breath: your local emergency number at once."
+        "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being "
+        "sick, a bad headache, short breath: your local emergency number at once."
     )
     return f"{text} " + tr("I've told {coach}.", coach=coach) if coach else text
 
@@ -142,15 +142,15 @@ MOOD = {
         "how you look this week."
     ),
     "low-mood": mark(
-        "I'm sorry it is that heavy just now. A hard diet pulls the mood down, and that is no weakness. "
-        "Please tell somebody close to you today how it is."
+        "I'm sorry it is that heavy just now. A hard diet pulls the mood down, and that is no "
+        "weakness. Please tell somebody close to you today how it is."
     ),
 }
 
 
 def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
     """To somebody who told of eating, their body or their mood: `coach` "" for who coaches themself."""
-    said = " ".join(tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms)
+    said = next((tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms), "")
     rest = (
         tr(
             "I've told {coach}, who will talk with you. Your plan stays as it is until then. I don't "
@@ -159,8 +159,8 @@ def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
         )
         if coach
         else tr(
-            "Your plan stays as it is until you lift that. I don't send you today's figures now; if you "
-            "want them, they are under /today. Please talk to somebody about it, a doctor best."
+            "Your plan stays as it is until you lift that. I don't send you today's figures now; if "
+            "you want them, they are under /today. Please talk to somebody about it, a doctor best."
         )
     )
     lines = [

@@ -6,7 +6,6 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from typing import Any
 
-from bot.figures import capital
 from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages.safety import symptom_name
@@ -67,7 +66,8 @@ class _Facts:
 
 
 def _symptom(symptom: Symptom, told: _Facts) -> str:
-    return told.with_words(capital(symptom_name(symptom)) + ".")
+    named = ", ".join(symptom_name(found) for found in (symptom, *told.facts.get("_with", ())))
+    return told.with_words(tr("Reported: {symptom}.", symptom=named))
 
 
 def _urine(told: _Facts) -> str:

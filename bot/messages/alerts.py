@@ -202,15 +202,24 @@ def _caution(name: str, flag: Finding) -> list[str]:
             tr("What to do now: ask {name} what got in the way, and how they feel.", name=name),
         ]
     if flag in _TOO_MUCH_WATER:
-        return [
+        told = (
             tr(
-                "{name} was told not to drink more than the plan, and with any sign only to thirst. "
+                "{name} was told to drink only to thirst, not to train, and to see a doctor today. "
                 "{no_raise}",
                 name=name,
                 no_raise=_no_raise(),
-            ),
+            )
+            if flag is FlagId.LOW_SODIUM
+            else tr(
+                "{name} was told not to drink more to catch up on anything. {no_raise}",
+                name=name,
+                no_raise=_no_raise(),
+            )
+        )
+        return [
+            told,
             tr(
-                "What to do now: call {name} before they drink or eat to plan. Headache, nausea, "
+                "What to do now: call {name} before they follow today's plan. Headache, nausea, "
                 "swelling or confusion: a doctor at once.",
                 name=name,
             ),

@@ -49,10 +49,9 @@ def target_lines(
     target: DayTarget, planned_carb_g: float, volume_unit: str, *,
     to_thirst: bool = False, resting: str | None = None,
 ) -> str:  # fmt: skip
-    """A day's targets, three short lines.
+    """A day's targets in short lines; what is not counted has no figure and stays as always.
 
-    `to_thirst`: water without a figure. `resting`: a warning has stopped all training; who lifts
-    that, "" for the reader themself.
+    `to_thirst`: water without a figure. `resting`: what stands in place of all training.
     """
     lines = [
         tr(
@@ -60,28 +59,20 @@ def target_lines(
             carb_g=target.carb_g,
             against_plan=grams_change(target.carb_g, planned_carb_g),
         ),
-        tr(
-            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
-            protein_g=target.protein_g,
-            fat_g=target.fat_g,
-            fibre_g=target.fibre_g,
-        ),
-        tr(
-            "Water {water} · sodium {sodium}",
-            water=(
-                tr("to thirst, no more")
-                if to_thirst
-                else figures.volume(target.water_l, volume_unit)
-            ),
-            sodium=figures.milligrams(target.sodium_mg),
+        _macros(target),
+        _water_and_salt(
+            target,
+            tr("to thirst, no more") if to_thirst else figures.volume(target.water_l, volume_unit),
         ),
     ]
-    if resting is not None:
+    if target.fibre_g is None:
         lines.append(
-            tr("No training, no cardio until {coach} lifts that", coach=resting)
-            if resting
-            else tr("No training, no cardio until you lift that")
+            tr("Salt and fibre as always") if target.sodium_mg is None else tr("Fibre as always")
         )
+    elif target.sodium_mg is None:
+        lines.append(tr("Salt as always"))
+    if resting is not None:
+        lines.append(resting)
         return "\n".join(lines)
     moving = []
     if target.training:
@@ -97,6 +88,40 @@ def target_lines(
     if moving:
         lines.append(figures.capital(" · ".join(moving)))
     return "\n".join(lines)
+
+
+def _macros(target: DayTarget) -> str:
+    if target.fibre_g is None:
+        return tr(
+            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
+            protein_g=target.protein_g,
+            fat_g=target.fat_g,
+        )
+    return tr(
+        "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        fibre_g=target.fibre_g,
+    )
+
+
+def resting_line(coach: str, *, warned: bool) -> str:
+    """Why there is no training; `coach` lifts a warning, "" for the reader themself."""
+    if not warned:
+        return tr("No training and no cardio today, until a doctor has looked")
+    if coach:
+        return tr("No training, no cardio until {coach} lifts that", coach=coach)
+    return tr("No training, no cardio until you lift that")
+
+
+def _water_and_salt(target: DayTarget, water: str) -> str:
+    if target.sodium_mg is None:
+        return tr("Water {water}", water=water)
+    return tr(
+        "Water {water} · sodium {sodium}",
+        water=water,
+        sodium=figures.milligrams(target.sodium_mg),
+    )
 
 
 def target_message(

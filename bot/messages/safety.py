@@ -184,6 +184,13 @@ def warning_stands(symptoms: Sequence[str], coach: str, *, own: bool) -> str:
     )
 
 
+def rests_until_talked(*, own: bool) -> str:
+    """Why nothing is adjusted, where a warning or the mood has stopped it and not the coach's hand."""
+    if own:
+        return tr("Nothing is adjusted until you lift the freeze.")
+    return tr("Nothing is adjusted until your coach has talked with you and lifted the freeze.")
+
+
 def answers_saved() -> str:
     return tr("Your answers are saved.")
 

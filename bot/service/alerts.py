@@ -20,15 +20,15 @@ from bot.outbox import Button, Buttons, edit, say
 from bot.service import notes
 from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import others_coaching, second_coaches
+from bot.service.week import words_told
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
-from bot.store.traffic import AgendaRow, OutboxRow
-from bot.service.week import words_told
+from bot.store.traffic import AgendaRow, OutboxRow, Urgency
 from bot.store.week import AlertRow, CheckInRow
 from engine.after_show import LOOKED_AT
 from engine.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
-from engine.symptoms import Symptom
+from engine.symptoms import EATING_AND_MOOD, Symptom
 
 REPEAT = "alert-repeat"
 
@@ -69,6 +69,7 @@ OF_FIGURES = frozenset(
     }
 )  # fmt: skip
 CORRECTED = "_corrected"
+WITHIN = "_in"  # told in another alert's message: which
 # Findings that are made of what was said of these.
 _MADE_OF: dict[Finding, frozenset[Symptom]] = {
     FlagId.LOW_SODIUM: frozenset().union(*LOW_SODIUM_SIGNS),
@@ -107,12 +108,45 @@ def raise_flags(
         row = _raise(session, profile, flag, facts, day, context, told_anew=told_anew)
         if row is not None:
             opened.append(row)
+    opened = _together(session, opened, context)
     complaints = [row for row in opened if _is_complaint(row)]
     for row in opened:
         if row not in complaints:
             _ping(session, row, context)
     if complaints:
         _tell_complaints(session, profile, complaints, context)
+
+
+def _together(session: Session, opened: list[AlertRow], context: Context) -> list[AlertRow]:
+    """What was told in one go is one message: the gravest, with the other complaints in it."""
+    leads = [row for row in opened if row.level != Level.ADVISORY and _of_complaints(row)]
+    left = list(opened)
+    for mood in (True, False):
+        of_kind = [row for row in leads if (row.flag in EATING_AND_MOOD) is mood]
+        if not of_kind:
+            continue
+        lead = of_kind[0]
+        others = [
+            row
+            for row in opened
+            if row is not lead
+            and row.flag in set(Symptom)
+            and (row.flag in EATING_AND_MOOD) is mood
+        ]
+        for row in others:
+            row.facts = row.facts | {WITHIN: lead.id}
+            row.acknowledged_at = context.now
+            session.add(row)
+            left.remove(row)
+        if others:
+            lead.facts = lead.facts | {"_with": [row.flag for row in others]}
+            session.add(lead)
+    session.flush()
+    return left
+
+
+def _of_complaints(row: AlertRow) -> bool:
+    return row.flag in set(Symptom) or finding(row.flag) in _MADE_OF
 
 
 def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
@@ -153,9 +187,9 @@ def correct(
         put_right = alert.facts.get(CORRECTED)
         if put_right is not None and not put_right.get("holds"):
             continue
-        if alert.acknowledged_at is not None and alert.acknowledged_by is None:
-            if alert.level != Level.ADVISORY:
-                continue  # a worse one took its place
+        superseded = alert.acknowledged_at is not None and alert.acknowledged_by is None
+        if superseded and alert.level != Level.ADVISORY:
+            continue  # a worse one took its place
         told = {key: alert.facts[key] for key in ("water_l", "weight_kg") if key in alert.facts}
         now = {key: getattr(row, key) for key in told if getattr(row, key) is not None}
         moved = {key: value for key, value in now.items() if value != told[key]}
@@ -380,7 +414,11 @@ def _raise(
     )
     for earlier in session.exec(same_cause.order_by(col(AlertRow.id).desc())).all():
         worse = flag.level.rank > Level(earlier.level).rank
-        same = _apart_from_corrections(earlier.facts) == facts
+        same = _apart_from_corrections(earlier.facts) == facts or (
+            isinstance(flag.id, Symptom)
+            and set(facts) <= {"words"}
+            and str(facts.get("words", "")) in str(earlier.facts.get("words", ""))
+        )
         if earlier.acknowledged_at is None:
             if not worse:
                 if told_anew and not same and isinstance(flag.id, Symptom):
@@ -548,6 +586,7 @@ def _send(session: Session, row: AlertRow, person: Person, text: str, context: C
         buttons=[[_acknowledge_button(row)]],
         topic=topic_of(row, person),
         dedupe=f"{topic_of(row, person)}:{context.now.isoformat()}",
+        urgency=Urgency.URGENT,
     )  # fmt: skip
     if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
         edit(

@@ -119,15 +119,16 @@ def take(
 
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
-    """What was said beside the numbers goes to the coach too, silently."""
-    if not words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note):
+    """What was said beside the numbers goes to the coach too, silently; complaints went already."""
+    note = "" if screen(row.note).hits else row.note
+    if not words.beside_the_numbers((), row.gut, row.sleep_h, note):
         return
     person = get_person(session, profile.person_id)
     alerts.note(
         session, profile,
         lambda: words.passed_on(
             person.first_name,
-            words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note),
+            words.beside_the_numbers((), row.gut, row.sleep_h, note),
         ),
         context, once=True,
     )  # fmt: skip

@@ -28,7 +28,7 @@ from bot.service.week import (
     target_in_force,
 )
 from bot.store.people import AthleteProfile
-from bot.store.traffic import OutboxRow
+from bot.store.traffic import OutboxRow, Urgency
 from bot.store.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.safety import FlagId, Level
@@ -218,7 +218,7 @@ def say_emergency(
             if is_own_coach(profile)
             else safety.emergency(found, coach.first_name, context.helpline)
         )
-        say(session, chat_id=person.chat_id, text=text, now=context.now)
+        say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
 
 
 def redecide(session: Session, profile: AthleteProfile, *, context: Context, because: str) -> None:
@@ -361,7 +361,10 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    own = on_your_own.reason(decided.decision["rule"]) if is_own_coach(profile) else ""
+    rule = decided.decision["rule"]
+    if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
+        return safety.rests_until_talked(own=is_own_coach(profile))
+    own = on_your_own.reason(rule) if is_own_coach(profile) else ""
     return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
 
 

@@ -90,7 +90,7 @@ def feels_unwell(
 def settled(
     session: Session, profile: AthleteProfile, question: OpenQuestion, by: str, context: Context
 ) -> None:
-    """The answer is there. `by`: it is not that, they are fine, or it was told and has its own alert."""
+    """The answer is there. `by`: it is not that, they are fine, or it has an alert of its own."""
     row = of_question(session, profile, question)
     if row is not None and alerts.CORRECTED not in row.facts:
         facts = row.facts | {alerts.CORRECTED: {"by": by}}

@@ -1,4 +1,4 @@
-"""What an athlete tells of body, mood, drugs and drinking: kept, told to the coach, answered, acted on."""
+"""What an athlete tells of body, mood, drugs and drinking: kept, told to the coach, answered."""
 
 from __future__ import annotations
 

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from datetime import date, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
@@ -197,7 +197,9 @@ def told_today(session: Session, athlete_id: int, day: date) -> CheckIn:
     """What is known of this day so far, whether or not there was a check-in."""
     row = checkin_row(session, athlete_id, day)
     if row is None:  # not added: only its empty answers are wanted
-        row = CheckInRow(athlete_id=athlete_id, date=day, answered_at=datetime.min)
+        row = CheckInRow(
+            athlete_id=athlete_id, date=day, answered_at=datetime.min.replace(tzinfo=UTC)
+        )
     return checkin_of(row, reported_symptoms(session, athlete_id, day))
 
 

@@ -95,7 +95,7 @@ class SymptomReport(SQLModel, table=True):
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     symptom: str
-    words: str = ""
+    words: str = Field(default="", sa_column_kwargs={"server_default": ""})
     at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -118,7 +118,7 @@ class DecisionRow(SQLModel, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    event_id: int = Field(foreign_key="event.id")
+    event_id: int = Field(foreign_key="event.id", index=True)
     checkin_id: int = Field(foreign_key="checkin.id")
     revision: int
     sets_date: dt.date
@@ -177,7 +177,7 @@ class AlertRow(SQLModel, table=True):
     coach_id: int = Field(foreign_key="person.id")
     flag: str
     level: str
-    about: str = ""
+    about: str = Field(default="", sa_column_kwargs={"server_default": ""})
     facts: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     date: dt.date
     opened_at: datetime = Field(sa_type=UTCDateTime)
