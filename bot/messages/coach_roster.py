@@ -11,6 +11,7 @@ from bot.messages.names import KIND_SHORT, word
 from bot.messages.safety import symptom_name
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole
+LONGEST_WORDS = 80  # characters of what an athlete wrote; the chat has it whole
 LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
 
 
@@ -73,13 +74,22 @@ def line(
     morning: str | None,
     decided: str | None,
     state: str,
+    wrote: str = "",
 ) -> str:
-    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them."""
+    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them.
+
+    `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
+    """
     when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
     what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
     parts = [part for part in (morning, decided) if part]
     start = f"{short(name)}, {when}{what}"
-    return f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
+    text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
+    if not wrote:
+        return text
+    said = " ".join(wrote.split())
+    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
+    return text + " " + tr("Wrote: “{said}”", said=said)
 
 
 def short(name: str) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
 from sqlmodel import Session, col, func, select
 
@@ -16,7 +16,7 @@ from bot.messages import coach_roster as words
 from bot.service.people import local_date
 from bot.service.prompts import asked_that_day, counts_as_missed
 from bot.store.desk import HoldRow
-from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.week import (
     AlertRow,
     CheckInRow,
@@ -32,6 +32,7 @@ from engine.plan import PLAN_DAYS
 from engine.safety import FlagId, Level
 
 NEEDS_THE_COACH = 8  # ranks up to this one
+WROTE_SHOWN_FOR = timedelta(days=1)  # our own choice; what is older is in the history
 ASKED = 9  # this morning's check-in is waited for
 
 
@@ -77,6 +78,7 @@ class Seen:
     hold: HoldRow | None = None
     complaints: tuple[str, ...] = ()  # told today, in a check-in or beside it
     asked_about: str = ""  # what was written and asked about, while there is no answer
+    wrote: str = ""  # the last that they wrote to those who coach them, if nobody has answered it
 
     @property
     def days_out(self) -> int | None:
@@ -100,6 +102,7 @@ def look(session: Session, profiles: Sequence[AthleteProfile], context: Context)
     _mornings(session, seen)
     _open_matters(session, seen)
     _complaints(session, seen)
+    _unanswered_words(session, seen, context)
     return list(seen.values())
 
 
@@ -279,6 +282,20 @@ def _complaints(session: Session, seen: dict[int, Seen]) -> None:
     )
     for question in asked:
         seen[question.person_id].asked_about = str(question.answers["_words"])
+
+
+def _unanswered_words(session: Session, seen: dict[int, Seen], context: Context) -> None:
+    query = (
+        select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
+        .where(
+            col(HistoryRow.athlete_id).in_(seen),
+            col(HistoryRow.what).in_(("message to coach", "message to athlete")),
+            HistoryRow.at > context.now - WROTE_SHOWN_FOR,
+        )
+        .order_by(col(HistoryRow.id))
+    )
+    for athlete_id, what, detail in session.exec(query):  # the newest comes last
+        seen[athlete_id].wrote = str(detail.get("text", "")) if what == "message to coach" else ""
 
 
 def _decisions(session: Session, *where: object) -> Iterable[Decided]:

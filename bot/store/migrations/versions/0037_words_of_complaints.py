@@ -1,7 +1,7 @@
 """words of complaints, and what each doubt is about
 
-Revision ID: 0035
-Revises: 0034
+Revision ID: 0037
+Revises: 0036
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-revision: str = "0035"
-down_revision: str | None = "0034"
+revision: str = "0037"
+down_revision: str | None = "0036"
 branch_labels: str | None = None
 depends_on: str | None = None
 
