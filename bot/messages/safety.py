@@ -188,7 +188,7 @@ def rests_until_talked(*, own: bool) -> str:
     """Why nothing is adjusted, where a warning or the mood has stopped it and not the coach's hand."""
     if own:
         return tr("Nothing is adjusted until you lift the freeze.")
-    return tr("Nothing is adjusted until your coach has talked with you and lifted the freeze.")
+    return tr("Adjusting is frozen until your coach has talked with you and lifted it.")
 
 
 def answers_saved() -> str:

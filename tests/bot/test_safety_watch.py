@@ -78,7 +78,7 @@ def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
         team.athlete.writes(said)
         assert alerts(team) == []
         (passed_on,) = team.coach.hears()
-        assert passed_on.silent
+        assert passed_on.silent or passed_on.method == "editMessageText"  # which makes no sound
         assert passed_on.text.startswith("From Mira:") and said in passed_on.text
 
 
