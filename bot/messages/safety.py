@@ -56,7 +56,7 @@ SYMPTOM_NAMES = {
     "swollen-hands": mark("swollen hands"),
     "urine-dark": mark("dark urine"),
     "no-urine": mark("no urine"),
-    "self-harm": mark("thoughts of harming yourself"),
+    "self-harm": mark("thoughts of self-harm"),
     "stroke-signs": mark("signs of a stroke"),
     "heavy-bleeding": mark("heavy bleeding"),
     "double-vision": mark("double vision"),
@@ -68,7 +68,7 @@ SYMPTOM_NAMES = {
     "purging": mark("vomiting or laxatives on purpose"),
     "bingeing": mark("a binge"),
     "starving": mark("not eating"),
-    "body-hate": mark("being at war with your body"),
+    "body-hate": mark("hating the body"),
     "low-mood": mark("feeling very low"),
     "unwell": mark("feeling unwell"),
 }

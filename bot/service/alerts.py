@@ -194,13 +194,17 @@ def correct(
         now = {key: getattr(row, key) for key in told if getattr(row, key) is not None}
         moved = {key: value for key, value in now.items() if value != told[key]}
         flag = standing.get(finding(alert.flag))
+        signs = "signs" in alert.facts  # what was felt stays to be seen to, whatever was drunk
+        if signs and not moved:
+            continue
         if flag is not None and (not moved or flag.level.rank > Level(alert.level).rank):
             continue
         facts = dict(alert.facts)
         if flag is not None:
             facts = in_their_words(flag, words_told(session, profile.person_id, row.date))
         facts[CORRECTED] = {
-            "before": {key: told[key] for key in moved}, "now": moved, "holds": flag is not None,
+            "before": {key: told[key] for key in moved}, "now": moved,
+            "holds": flag is not None or signs,
         }  # fmt: skip
         put_right_in_place(session, alert, facts, context)
 
