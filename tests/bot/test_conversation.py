@@ -196,7 +196,7 @@ def states(
     while (step := _open_step(team.world)) in MORNING:
         yield State(
             f"{step} asked", team.world, step, step in IN_A_LINE,
-            landing="answer" if step == "note" else "coach",
+            landing="answer" if step in ("note", "symptoms") else "coach",
         )  # fmt: skip
         team.athlete.writes(_typed(team, step, MORNING[step]))
         assert _open_step(team.world) != step, step

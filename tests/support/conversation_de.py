@@ -114,7 +114,7 @@ DRUGS = (
 
 #: A whole morning in one message (before the load, and in it).
 CHECK_INS = (
-    "60,4 5 3,5", "60.4 5 3.5", "60,4kg 5 3,5l", "60,4 5 3,5 alles gut", "Gewicht 60,4 voll 5 Wasser 3,5",
+    "60,4 5 3,5", "60.4 5 3.5", "60,4kg 5 3,5l", "60,4 5 3,5 alles gut",
     "60,4 / 5 / 3,5", "60,4 kg, 5, 3,5 Liter",
 )  # fmt: skip
 

@@ -113,7 +113,7 @@ DRUGS = (
 
 #: A whole morning in one message (before the load, and in it).
 CHECK_INS = (
-    "60.4 5 3.5", "60,4 5 3,5", "60.4kg 5 3.5l", "60.4 5 3.5 fine", "weight 60.4 fullness 5 water 3.5",
+    "60.4 5 3.5", "60,4 5 3,5", "60.4kg 5 3.5l", "60.4 5 3.5 fine",
     "60.4 / 5 / 3.5", "60.4 kg, 5, 3.5 L",
 )  # fmt: skip
 
