@@ -17,7 +17,7 @@ from zoneinfo import ZoneInfo
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.case import Case
-from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Decision, decide
 from engine.draft import draft_plan
 from engine.limits import LIMIT_KEYS, GuardRails, Limits
@@ -35,6 +35,8 @@ from engine.tables import (
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}
 BASELINE_KEYS = tuple(f.name for f in fields(Baseline))
+#: What not everybody counts: a file may leave these out, and then they stay as always.
+UNCOUNTED_KEYS = frozenset(f.name for f in fields(Baseline) if f.default is None)
 #: The answers of a check-in that are plain numbers.
 NUMBER_ANSWERS = (
     "weight_kg",
@@ -157,9 +159,10 @@ def _athlete(table: Table) -> Athlete:
 
 
 def _baseline(table: Table) -> Baseline:
-    return table.build(
-        Baseline, **{key: table.need(key, as_number, "a number") for key in BASELINE_KEYS}
-    )
+    counted = (key for key in BASELINE_KEYS if key not in UNCOUNTED_KEYS)
+    figures: dict[str, Any] = {key: table.need(key, as_number, "a number") for key in counted}
+    figures |= {key: table.number(key) for key in UNCOUNTED_KEYS}
+    return table.build(Baseline, **figures)
 
 
 def _event(table: Table) -> Event:
@@ -215,11 +218,13 @@ def _limits(
 
 def _answered(table: Table, event: Event) -> Answered:
     guts = ", ".join(gut.value for gut in Gut)
+    amounts = ", ".join(done.value for done in TrainingDone)
     at = table.get("time", as_time, "a time such as 07:30")
     checkin = table.build(
         CheckIn,
         date=table.need("date", as_date, "a date such as 2026-11-25"),
         gut=table.get("gut", Gut, f"one of {guts}"),
+        training_done=table.get("training_done", TrainingDone, f"one of {amounts}"),
         symptoms=table.get("symptoms", as_texts, "a list of texts") or (),
         note=table.get("note", as_text, "a text") or "",
         **{key: table.number(key) for key in NUMBER_ANSWERS},

@@ -8,7 +8,7 @@ from typing import Any
 from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
 from telegram.ext import filters
 
-from bot.incoming import Incoming, Kind, SentFile
+from bot.incoming import Incoming, Kind, Media, SentFile
 
 ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
 
@@ -21,8 +21,7 @@ class Unreadable(Exception):  # noqa: N818 - it says what the update is
 
 def update_id_of(raw: object) -> int | None:
     """The update's id, or None where there is none to be had."""
-    found = raw.get("update_id") if isinstance(raw, dict) else None
-    return found if isinstance(found, int) and not isinstance(found, bool) else None
+    return _id(raw.get("update_id")) if isinstance(raw, dict) else None
 
 
 def chat_id_of(raw: dict[str, Any]) -> int | None:
@@ -32,10 +31,26 @@ def chat_id_of(raw: dict[str, Any]) -> int | None:
         if name == "callback_query" and isinstance(body, dict):
             body = body.get("message")
         chat = body.get("chat") if isinstance(body, dict) else None
-        found = chat.get("id") if isinstance(chat, dict) else None
-        if isinstance(found, int):
+        found = _id(chat.get("id")) if isinstance(chat, dict) else None
+        if found is not None:
             return found
     return None
+
+
+def said_in(raw: dict[str, Any]) -> str:
+    """What was typed, or the data of a button that was tapped, without reading the rest of it."""
+    for name in ("message", "edited_message", "callback_query"):
+        body = raw.get(name)
+        if isinstance(body, dict):
+            said = body.get("text") or body.get("caption") or body.get("data")
+            return said if isinstance(said, str) else ""
+    return ""
+
+
+def _id(found: object) -> int | None:
+    """An id that a database can hold: Telegram's have 52 bits at most."""
+    fits = isinstance(found, int) and not isinstance(found, bool) and abs(found) < 2**63
+    return found if fits and isinstance(found, int) else None
 
 
 def read(raw: dict[str, Any], received_at: datetime) -> Incoming | None:
@@ -77,8 +92,21 @@ def _message(update: Update, message: Message) -> Incoming | None:
     file = _file(message)
     kind = Kind.TEXT if message.text is not None else Kind.OTHER if file is None else Kind.FILE
     return _incoming(
-        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file
+        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file,
+        media=_media(message) if kind is Kind.OTHER else None, answering=message,
+    )  # fmt: skip
+
+
+def _media(message: Message) -> Media:
+    """What a message without text and without a file that can be fetched is."""
+    kinds = (
+        (message.voice or message.audio, Media.VOICE),
+        (message.video or message.video_note or message.animation, Media.VIDEO),
+        (message.sticker, Media.STICKER),
+        (message.location or message.venue, Media.PLACE),
+        (message.contact, Media.CONTACT),
     )
+    return next((kind for there, kind in kinds if there), Media.ELSE)
 
 
 def _file(message: Message) -> SentFile | None:
@@ -134,10 +162,14 @@ def _incoming(
     message_id: int | None,
     tap_id: str | None = None,
     file: SentFile | None = None,
+    media: Media | None = None,
+    answering: Message | None = None,
 ) -> Incoming | None:
     user: User | None = update.effective_user
     if user is None or (user.is_bot and kind is not Kind.MOVED):
         return None
+    answered = answering.reply_to_message if answering is not None else None
+    quote = answering.quote if answering is not None else None
     return Incoming(
         update_id=update.update_id,
         chat_id=source.chat.id,
@@ -151,6 +183,9 @@ def _incoming(
         tap_id=tap_id,
         sent_at=sent_at,
         file=file,
+        media=media,
+        reply_to=answered.message_id if answered is not None else None,
+        quoted=_clean(quote.text) if quote is not None else "",
     )
 
 

@@ -12,6 +12,7 @@ import pytest
 
 from engine.athlete import Sex
 from engine.casefile import parse, run
+from engine.checkin import TrainingDone
 from engine.draft import draft_plan
 from engine.plan import LOAD_DAYS
 from engine.tables import CaseFileError
@@ -94,6 +95,13 @@ def test_json_holds_exactly_the_promised_fields_for_each_check_in() -> None:
     assert all(isinstance(source, str) for source in last["sources"])
 
 
+def test_a_morning_may_tell_how_training_went() -> None:
+    (answered,) = parse(WEEK + DAY + MORNING + 'training_done = "less"\n').answers
+    assert answered.checkin.training_done is TrainingDone.LESS
+    (untold,) = parse(WEEK + DAY + MORNING).answers
+    assert untold.checkin.training_done is None
+
+
 def test_flags_are_printed_with_id_and_level(tmp_path: Path) -> None:
     file = tmp_path / "ill.toml"
     file.write_text(WEEK + DAY + MORNING + 'symptoms = ["chest pain"]\n')
@@ -154,7 +162,7 @@ def test_an_unknown_key_is_refused_by_name_and_section(text: str, says: str) -> 
     ("text", "says"),
     [
         (WEEK.replace("birth_year = 1994\n", ""), r"\[athlete\]: birth_year is missing"),
-        (WEEK.replace("fibre_g = 28\n", ""), r"\[baseline\]: fibre_g is missing"),
+        (WEEK.replace("fat_g = 50\n", ""), r"\[baseline\]: fat_g is missing"),
         (WEEK.replace('zone = "Europe/Lisbon"\n', ""), r"\[event\]: zone is missing"),
         (WEEK.replace("[event]", "[evening]"), r"the section \[event\] is missing"),
         (WEEK + "[[day]]\ncarb_g = 5\n", r"\[\[day\]\] number 1: days_out is missing"),
@@ -180,6 +188,7 @@ def test_a_missing_key_is_named(text: str, says: str) -> None:
         (WEEK.replace("Europe/Lisbon", "Atlantis/Capital"), r"\[event\]: .*Atlantis/Capital"),
         (WEEK.replace("Europe/Lisbon", "Europe"), r"\[event\]: "),
         (WEEK + MORNING + 'gut = "grumpy"\n', "gut must be one of fine, heavy, bad"),
+        (WEEK + MORNING + 'training_done = "some"\n', "one of as-planned, less, more, none"),
         (WEEK + MORNING + 'symptoms = "dizzy"\n', "symptoms must be a list"),
         (WEEK + MORNING.replace("fullness = 6", "fullness = 6.5"), "fullness must be a whole"),
         (WEEK + MORNING.replace("fullness = 6", "fullness = inf"), "fullness must be a whole"),
