@@ -58,7 +58,8 @@ _VARIANTS = {
     "chestpains": "chest pain", "heartbeats": "heartbeat", "breathin": "breathing",
     "sob": "sob", "racin": "racing", "poundin": "pounding", "feelin": "feeling",
     "theres": "there's",
-    "everythings": "everything", "nothin": "nothing", "vomitin": "vomiting", "throwin": "throwing", "faintin": "fainting",
+    "everythings": "everything", "nothin": "nothing", "vomitin": "vomiting",
+    "throwin": "throwing", "faintin": "fainting",
     "pukin": "puking", "alot": "a lot", "legs'": "legs",
 }  # fmt: skip
 
