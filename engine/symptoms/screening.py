@@ -10,6 +10,7 @@ from dataclasses import replace
 from .body_phrases import BODY_PHRASES, MUSCLES_HURT
 from .clauses import GOES_ON, Clause, clauses, spelt
 from .drugs import DRUG_VOCABULARY, drug_spans
+from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
 from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
@@ -122,6 +123,7 @@ def screen(text: str) -> Screening:
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
+        suspicions=suspicions(text, unplaced),
         unplaced=tuple(unplaced),
     )
 
