@@ -120,6 +120,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
         Symptom.SELF_HARM,
         "wake better off without exist disappear here die dead jump drive train bridge letter pills blade razor burn living alive end ending sleep forever miss gone point point world pain ending life hurt punish scratch cut knife goodbye born pills tablets meds cutting counted dead after thought thinking hang shoot drown stab",
         sure=r"""
+        (?:everyone|everybody|they|family|you all|people|kids|husband|wife|mum|parents)<2>(?:would|will|'d|'ll|is|are)<2>better off(?! (?:with|eating|on))
         (?:been|started|start|keep|back to|stopped|still)<1>cutting(?= (?:again|myself|my|since|at night|nobody|to)|$)(?! (?:carbs|calories|weight|phase|back|out|water|down))|(?:pills?|tablets|meds)<5>(?:lined up|in front of me|counted|counting|ready|saved|hoard\w*|stockpil\w*|desk|staring|look\w*)|(?:lined up|counted|counting|hoard\w*|saved up|collected)<3>(?:pills?|tablets|meds)
         (?:better|rather|prefer|easier|wish|happier)<3>(?:to be |be |being |if i was |if i were |i was |i were )?dead|(?:don't|do not|doesn't)<2>(?:need|have|want) to be<1>(?:on this (?:earth|planet|world)|in this world|here)
         (?:after|once)<3>(?:show|comp|contest|stage|weekend|this)<4>(?:end it|i'm done with (?:life|everything|living)|finish it all|it's over for me|i'll be gone|gone for good|disappear for good)|(?:thinking|think|thoughts|thought|dream\w*|fantasi\w*)<2>(?:about |of )?(?:dying|death|ending it|killing myself|not being here|jumping|hanging myself|disappearing|being dead)

@@ -17,6 +17,7 @@ class Said(StrEnum):
     YES = "yes"
     NO = "no"
     DOUBT = "doubt"
+    SUPPOSED = "supposed"  # feared, wished, planned: of eating and mood that is the complaint
     OVER = "over"  # of some days ago, and gone since
     ELSEWHERE = "elsewhere"  # of somebody else, of long ago, in a film
 

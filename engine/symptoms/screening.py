@@ -16,7 +16,7 @@ from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
 from .image_phrases import IMAGE_PHRASES
 from .mood_phrases import MOOD_PHRASES
-from .names import WARNINGS, Symptom
+from .names import EATING_AND_MOOD, WARNINGS, Symptom
 from .negation import Said, Span, drug_denied, said
 from .other_images import OTHER_IMAGES
 from .other_phrases import OTHER_PHRASES
@@ -60,6 +60,7 @@ _TAKEN_BACK = re.compile(
     r"(?:i )?(?:do|have|did) (?:now|today)|it(?:'s| is| has)? (?:back|here|there|started|came))"
 )
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
+_TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
@@ -123,7 +124,7 @@ def screen(text: str) -> Screening:
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        suspicions=suspicions(text, unplaced),
+        suspicions=suspicions(text, [rest for rest in unplaced if _worth_hearing(rest, parts)]),
         unplaced=tuple(unplaced),
     )
 
@@ -159,6 +160,11 @@ def _heard(text: str, parts: Sequence[Clause], tongue: Tongue, by_another: bool)
                     sure[hit.symptom] = hit
         heard.drugs += [clause.typed(text, span) for span in tongue.drugs(clause.text)]
         yield heard
+
+
+def _worth_hearing(rest: str, parts: Sequence[Clause]) -> bool:
+    """Whether what was left unplaced says enough by itself: not the "i won't" after a clause."""
+    return len(parts) == 1 or len(rest.split()) > _TOO_SHORT
 
 
 def _without_figures(clause: str, tongue: Tongue) -> tuple[str, bool]:
@@ -203,6 +209,8 @@ def _judged(
             if span not in settings:
                 settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
             verdict = settings[span]
+        if verdict is Said.SUPPOSED:
+            verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:
             verdict = Said.DOUBT if phrase.symptom in WARNINGS else Said.ELSEWHERE
         if verdict in {Said.YES, Said.DOUBT} and phrase.symptom in everyday:

@@ -56,7 +56,7 @@ class Settings:
         if self.of_late.search(clause) and self.gone.search(f"{clause[span[1] :]} {after}"):
             return Said.OVER
         if self.supposed.search(_breath(clause, span)):
-            return Said.DOUBT
+            return Said.SUPPOSED
         return Said.YES
 
     def _somebody_else(self, clause: str, span: Span) -> Said:

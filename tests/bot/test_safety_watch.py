@@ -192,7 +192,7 @@ def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: 
 
 def test_two_doubtful_phrases_left_unanswered_both_count_as_a_yes(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     said = text_of(team.athlete.writes("chest a bit tight after bench"))
     assert "To be sure" in said and "Please use one of the buttons" not in said
     team.world.later(minutes=10)
@@ -204,7 +204,7 @@ def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
 ) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     assert "Carbs" in text_of(team.athlete.writes("61.0 6 3.5"))
 
 
