@@ -15,6 +15,7 @@ from bot.messages import coach_plan as plan_words
 from bot.messages import ready as words
 from bot.outbox import Button, say
 from bot.service import asking
+from bot.service.alerts import open_alerts
 from bot.service.people import (
     athletes_of,
     get_person,
@@ -32,6 +33,7 @@ from bot.store.readiness import ReadinessRow
 from bot.store.traffic import AgendaRow
 from engine.athlete import Athlete
 from engine.evidence.safety import KCAL_PER_MET_KG_H, LIFTING_SESSION, MET_LIFTING
+from engine.level import Level
 from engine.readiness import Injury, Outcome, Periods, Questions, Readiness, readiness
 
 ASK = "ready"
@@ -64,6 +66,8 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
     event = current_event(session, profile.person_id) if profile is not None else None
     if profile is None or event is None or profile.status == AthleteStatus.DECLINED:
         return
+    if any(row.level == Level.WARNING for row in open_alerts(session, profile.person_id)):
+        return  # first what is wrong, then how lean somebody is
     latest = _latest(session, profile.person_id)
     if latest is not None and context.now - latest.at < FRESH:
         return
@@ -153,7 +157,7 @@ def answered(session: Session, coach: Person, question: OpenQuestion, context: C
     elif found.outcome is not Outcome.RUN:
         keys = [
             [
-                Button(words.agreed_button(), f"rd:ok:{row.id}"),
+                Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
                 Button(words.go_on_button(), f"rd:on:{row.id}"),
             ]
         ]
