@@ -227,8 +227,9 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    own = on_your_own.reason(decided.decision["rule"]) if is_own_coach(profile) else ""
-    return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
+    own = is_own_coach(profile)
+    said = on_your_own.reason(decided.decision["rule"]) if own else ""
+    return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
 def _tell_athlete(
