@@ -218,7 +218,7 @@ def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
 def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     """The facts of a case whose answers can be believed (see `engine.gates`)."""
     checkin = case.checkin
-    symptoms = _symptoms(checkin)
+    symptoms = symptoms_of(checkin)
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
     before_load = case.days_out > max(LOAD_DAYS)
     morning = case.event.days_out(checkin.date)
@@ -246,7 +246,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
 
 def gut_trouble(checkin: CheckIn) -> bool:
     """Whether these answers tell of a bad gut, ticked or in words."""
-    return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, _symptoms(checkin)))
+    return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, symptoms_of(checkin)))
 
 
 def _load_eaten(case: Case, morning: int) -> bool:
@@ -258,7 +258,7 @@ def _load_eaten(case: Case, morning: int) -> bool:
     return False
 
 
-def _symptoms(checkin: CheckIn) -> frozenset[Symptom]:
+def symptoms_of(checkin: CheckIn) -> frozenset[Symptom]:
     """What was ticked, told in own words or written in the note."""
     found = set(screen(checkin.note).symptoms)
     for word in checkin.symptoms:

@@ -14,7 +14,7 @@ from engine.case import Case, answers_decisive, answers_needed, loading
 from engine.checkin import CheckIn
 from engine.evidence import deciding as e
 from engine.evidence.source import Source
-from engine.facts import gut_trouble
+from engine.facts import gut_trouble, symptoms_of
 from engine.limits import LIMIT_KEYS
 from engine.plan import PLAN_DAYS
 from engine.safety import Flag, Level, plausible_water, plausible_weight
@@ -101,8 +101,8 @@ def _no_plan(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     )
 
 
-def _eating_or_mood(_: Case, flags: tuple[Flag, ...]) -> Stop | None:
-    if not any(flag.id in EATING_AND_MOOD for flag in flags):
+def _eating_or_mood(case: Case, _: tuple[Flag, ...]) -> Stop | None:
+    if not symptoms_of(case.checkin) & EATING_AND_MOOD:
         return None
     return Stop(
         reason=(

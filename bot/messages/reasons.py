@@ -50,7 +50,8 @@ class _Told:
 def _steady(told: _Told) -> str:
     if told["weight_kg"] is None:
         return tr(
-            "Fullness {fullness} is in the range I expected. Stay on plan.", fullness=told["fullness"]
+            "Fullness {fullness} is in the range I expected. Stay on plan.",
+            fullness=told["fullness"],
         )
     values = {"fullness": told["fullness"], "weight": told.weight("weight_kg")}
     if told["above_band"]:
@@ -81,7 +82,9 @@ def _steady(told: _Told) -> str:
             "softer. Stay on plan.",
             **values,
         )
-    return tr("Fullness {fullness} and {weight} are in the range I expected. Stay on plan.", **values)
+    return tr(
+        "Fullness {fullness} and {weight} are in the range I expected. Stay on plan.", **values
+    )
 
 
 def _dropping(told: _Told) -> str:
@@ -212,8 +215,8 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     "softening": _softening,
     "flat-and-watery": lambda told: (
         tr(
-            "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, water, "
-            "sleep or stress, not carbs. Stay on plan.",
+            "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, "
+            "water, sleep or stress, not carbs. Stay on plan.",
             fullness=told["fullness"],
             sharpness=told["sharpness"],
         )
@@ -226,8 +229,8 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     ),
     "flat-but-heavy": lambda told: (
         tr(
-            "You're flatter than expected ({fullness}, I expected {expected}) but heavier than expected "
-            "({weight}, {band_high} at most). Stay on plan.",
+            "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
+            "expected ({weight}, {band_high} at most). Stay on plan.",
             fullness=told["fullness"],
             expected=told["expected_fullness"],
             weight=told.weight("weight_kg"),
@@ -243,8 +246,8 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     ),
     "flat-in-load": _flat_in_load,
     "flat-and-softening": lambda told: tr(
-        "You're flatter than expected ({fullness}, I expected {expected}), but the lines are softening, "
-        "so no extra carbs. Stay on plan.",
+        "You're flatter than expected ({fullness}, I expected {expected}), but the lines are "
+        "softening, so no extra carbs. Stay on plan.",
         fullness=told["fullness"],
         expected=told["expected_fullness"],
     ),
@@ -373,7 +376,8 @@ def _foreseen(decision: Decision, told: _Told) -> str:
             change=told.change,
         )
     return tr(
-        "Fullness {fullness} and {weight} this morning. The forecast for the day is best with {change}.",
+        "Fullness {fullness} and {weight} this morning. The forecast for the day is best with "
+        "{change}.",
         fullness=told["fullness"],
         weight=told.weight("weight_kg"),
         change=told.change,

@@ -67,7 +67,9 @@ def _stopped_or_clear(decision: Decision) -> str:
     stopped = [gate["id"] for gate in decision["trace"]["gates"] if not gate["passed"]]
     if stopped:
         return tr("Stopped before the rules: {gate}", gate=gate_name(stopped[0]))
-    return tr("All checks before the rules were clear. Rule: {rule}", rule=rule_name(decision["rule"]))
+    return tr(
+        "All checks before the rules were clear. Rule: {rule}", rule=rule_name(decision["rule"])
+    )
 
 
 def _allowed(decision: Decision) -> str:

@@ -174,7 +174,7 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
-    assert "Noted: dizziness" in said and "you felt dizzy" in said and "emergency number" in said
+    assert "Noted: dizziness" in said and "You felt dizzy" in said and "emergency number" in said
 
 
 def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:

@@ -261,11 +261,20 @@ def test_no_rule_proposes_more_than_two_steps_whatever_the_facts() -> None:
         ({"weight_kg": 61.01, "sharpness": 2, "fullness": 5}, "spilled-over"),
         ({"weight_kg": 60.0, "sharpness": 2, "fullness": 6}, "spilled-over"),
         ({"load_eaten": False, "sharpness": 2, "fullness": 6}, "blurring"),
-        ({"load_eaten": False, "sharpness": 4, "sharpness_before": 5, "fullness": 9}, "full-and-sharp"),
+        (
+            {"load_eaten": False, "sharpness": 4, "sharpness_before": 5, "fullness": 9},
+            "full-and-sharp",
+        ),
         ({"weight_kg": 60.0, "sharpness": 3, "sharpness_before": 4, "fullness": 8}, "steady"),
         ({"weight_kg": 60.01, "sharpness": 3, "sharpness_before": 4, "fullness": 8}, "softening"),
-        ({"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.0}, "dropping-too-fast"),
-        ({"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.1}, "unwell-and-heavy"),
+        (
+            {"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.0},
+            "dropping-too-fast",
+        ),
+        (
+            {"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.1},
+            "unwell-and-heavy",
+        ),
         ({"loading": False, "fullness": 4}, "flat-before-load"),
         ({"loading": False, "fullness": 5}, "steady"),
         ({"loading": False, "depleting": True, "weight_kg": 59.0}, "steady"),
@@ -337,7 +346,12 @@ def test_full_and_blurred_a_day_out_is_spill_or_water_whatever_the_scale_says() 
 
 # --- no answer that a coach would call blind -------------------------------------------------
 
-GUTS = ({"gut": "fine"}, {"gut": "heavy"}, {"gut": "bad"}, {"gut": "bad", "severe_gut": "diarrhoea"})
+GUTS = (
+    {"gut": "fine"},
+    {"gut": "heavy"},
+    {"gut": "bad"},
+    {"gut": "bad", "severe_gut": "diarrhoea"},
+)
 WEIGHTS = (58.0, 59.5, 60.5, 62.0)
 
 
