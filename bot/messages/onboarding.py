@@ -24,7 +24,8 @@ def cautions(coach_name: str) -> str:
         "number. Don't wait for me.\n\n"
         "What you tell me (weights, symptoms, how you feel) is kept so that your coach can see it, "
         "and goes to nobody else but the second contact your coach has named, and that one only gets "
-        "alerts. You can stop at any time with /pause.\n\n"
+        "alerts. Whatever else you write here I pass on to your coach, in your own words. You can "
+        "stop at any time with /pause.\n\n"
         "Do you understand this, and agree that your coach sees your answers?",
         coach_name=coach_name,
     )

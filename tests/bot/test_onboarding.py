@@ -133,7 +133,7 @@ def test_a_bad_answer_to_any_first_question_is_explained_asked_again_and_loses_n
 def test_a_sticker_instead_of_an_answer_is_met_kindly(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
     said = team.athlete.writes("", kind=Kind.OTHER)
-    assert "words, numbers and the buttons" in said[0].text
+    assert "please type it" in said[0].text
     assert open_question(team).step == "consent"
 
 

@@ -195,7 +195,7 @@ def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> N
 @pytest.mark.parametrize(
     ("full", "sharp", "gut", "why"),
     [
-        ("9", "5", "Fine", "full is full"),
+        ("9", "5", "Fine", "full; leave it"),
         ("6", "2", "Fine", "softened only soften more"),
         ("6", "5", "Bad", "unsettled gut"),
     ],
@@ -209,7 +209,7 @@ def test_no_top_up_where_it_can_only_harm(
     team.athlete.taps(full)
     team.athlete.taps(sharp)
     said = text_of(team.athlete.taps(gut))
-    assert "No top-up" in said
+    assert "A small top-up" not in said
     assert why in said
 
 
