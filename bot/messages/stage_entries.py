@@ -19,7 +19,7 @@ ENTRIES = {
     Kind.LEAVE: mark("leave"),
     Kind.REGISTRATION: mark("registration"),
     Kind.TAN: mark("tan"),
-    Kind.MEAL: mark("meal and a drink, familiar food"),
+    Kind.MEAL: mark("meal, familiar food, and a drink"),
     Kind.LAST_MEAL: mark("last meal before the stage, small and familiar, and a drink"),
     Kind.BITE: mark("a bite you know, and a drink"),
     Kind.DRINK: mark("drink a glass"),

@@ -116,7 +116,7 @@ def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> 
     team.world.until(noon(team, 13, 10))
     team.athlete.hears()
     said = text_of(team.athlete.writes("late 45"))
-    assert "Moved 45 min later. The rest of the day anew" in said
+    assert "Moved 45 min later. The rest of the day now" in said
     assert "15:45  on stage" in said
     assert "14:15  last meal" in said
     assert "✓ 10:00  registration" in said
