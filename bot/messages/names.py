@@ -3,6 +3,8 @@
 from __future__ import annotations
 
 from bot.languages import mark, tr
+from bot.messages.safety import symptom_name
+from engine.safety import FlagId
 
 #: Kinds of event in a line that has no room.
 KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -65,39 +67,28 @@ CONDITIONS = {
 #: Where a fold of skin is measured.
 FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
 
-FLAGS = {
-    "chest-pain": mark("chest pain"),
-    "seizure": mark("seizure"),
-    "fainting": mark("fainting"),
-    "breathlessness": mark("breathlessness"),
-    "palpitations": mark("palpitations"),
-    "limb-weakness": mark("limb weakness"),
-    "confusion": mark("confusion"),
-    "repeated-vomiting": mark("repeated vomiting"),
-    "severe-headache": mark("severe headache"),
-    "self-harm": mark("self harm"),
-    "stroke-signs": mark("signs of a stroke"),
-    "heavy-bleeding": mark("heavy bleeding"),
-    "double-vision": mark("double vision"),
-    "muscle-breakdown": mark("dark urine with muscle pain"),
-    "weight-drop-24h": mark("weight drop 24h"),
-    "weight-drop-baseline": mark("weight drop baseline"),
-    "weekly-loss-fast": mark("weekly loss fast"),
-    "low-sodium-pattern": mark("low sodium pattern"),
-    "water-under-adequate": mark("water under adequate"),
-    "water-under-target": mark("water under target"),
-    "water-over-target": mark("water over target"),
-    "water-over-guard-rail": mark("water over guard rail"),
-    "water-too-fast": mark("water too fast"),
-    "urine-dark": mark("urine dark"),
-    "pulse-high": mark("pulse high"),
-    "drug-named": mark("drug named"),
-    "after-show-complaint": mark("after show complaint"),
-    "after-show-rise": mark("after show rise"),
-    "symptom-unread": mark("symptom unread"),
-    "missed-check-in": mark("missed check in"),
-    "short-sleep": mark("short sleep"),
-    "low-energy-availability": mark("low energy availability"),
+#: The findings of a flag for the history; single complaints are called there as everywhere.
+FLAGS: dict[FlagId, str] = {
+    FlagId.EMERGENCY: mark("an emergency"),
+    FlagId.LOW_SODIUM: mark("low sodium pattern"),
+    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
+    FlagId.DOUBT: mark("not sure"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop 24h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop baseline"),
+    FlagId.WEEKLY_LOSS: mark("weekly loss fast"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("water under adequate"),
+    FlagId.WATER_UNDER_TARGET: mark("water under target"),
+    FlagId.WATER_OVER_TARGET: mark("water over target"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over guard rail"),
+    FlagId.WATER_TOO_FAST: mark("water too fast"),
+    FlagId.PULSE_HIGH: mark("pulse high"),
+    FlagId.DRUG_NAMED: mark("drug named"),
+    FlagId.SYMPTOM_UNREAD: mark("symptom unread"),
+    FlagId.MISSED_CHECK_IN: mark("missed check in"),
+    FlagId.SHORT_SLEEP: mark("short sleep"),
+    FlagId.LOW_ENERGY: mark("low energy availability"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("after show complaint"),
+    FlagId.AFTER_SHOW_RISE: mark("after show rise"),
 }
 #: Words that are kept as they stand and shown inside a line.
 WORDS = (
@@ -113,8 +104,8 @@ WORDS = (
 
 
 def flag_name(flag: str) -> str:
-    """ "urine dark", for a line of the history."""
-    return tr(FLAGS[flag]) if flag in FLAGS else flag.replace("-", " ")
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)
 
 
 def word(kept: object) -> str:

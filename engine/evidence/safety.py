@@ -114,6 +114,24 @@ DRUG_HARM = Source(
     "Sturmi & Rutecki 1995, Phys Sportsmed 23(11):49-53; Mayr 2012, Am J Emerg Med 30:1324.e5",
     Provenance.SEEN,
 )
+MUSCLE_BREAKDOWN = Source(
+    "muscle-breakdown",
+    "Exertional rhabdomyolysis: muscle pain, weakness and dark urine are its classic signs; "
+    "emergency care at once, for the kidneys and the heart (taught in sports medicine; from memory)",
+    Provenance.MEMORY,
+)
+NO_URINE = Source(
+    "no-urine",
+    "Passing no urine while the body swells is taught as a sign of failing kidneys, and holding "
+    "water back is how exercise-associated hyponatraemia comes about (Hew-Butler 2015, Clin J Sport "
+    "Med 25:303-320)",
+    Provenance.PRACTICE,
+)
+A_COACH_IS_TOLD = Source(
+    "a-coach-is-told",
+    "every complaint of a dieting athlete is told to the coach",
+    Provenance.PRACTICE,
+)
 A_HUMAN_LOOKS = Source(
     "a-human-looks",
     "a reported complaint that cannot be placed is read by a person",
@@ -155,6 +173,10 @@ WATER_ADEQUATE_MEN = Number(
 WATER_UNDER_TARGET = Number(
     name="drinking under target", value=60, unit="% of the day's target",
     source=OUR_WATER_MARGINS, note="strictly under",
+)  # fmt: skip
+WATER_HARDLY_ANY = Number(
+    name="hardly any drinking", value=50, unit="% of the adequate intake",
+    source=OUR_WATER_MARGINS, note="strictly under; a caution on the first day",
 )  # fmt: skip
 WATER_OVER_TARGET = Number(
     name="drinking over target", value=150, unit="% of the day's target",
