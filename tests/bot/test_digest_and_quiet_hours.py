@@ -219,8 +219,8 @@ def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: 
         told += advise(team, athlete_id)
     assert new_messages(told) == []
     for number in range(20):
-        assert f"Note: Athlete {number} (" in told[-1].text
-    assert "Note: Mira" in told[-1].text
+        assert f"Info: Athlete {number} (" in told[-1].text
+    assert "Info: Mira" in told[-1].text
 
 
 def test_notes_that_no_longer_fit_go_on_in_another_message_and_none_is_lost(team: Team) -> None:
@@ -249,9 +249,9 @@ def test_quiet_hours_hold_notes_and_let_cautions_through(team: Team) -> None:
     assert said
     assert "Caution: Mira" in text_of(new_messages(team.coach.hears()))
     team.morning(3, hour=6, minute=59)
-    assert "Note: Mira" not in text_of(team.coach.hears())
+    assert "Info: Mira" not in text_of(team.coach.hears())
     team.morning(3, hour=7)
-    (released,) = [one for one in team.coach.hears() if "Note: Mira" in one.text]
+    (released,) = [one for one in team.coach.hears() if "Info: Mira" in one.text]
     assert released.silent
 
 
@@ -261,9 +261,9 @@ def test_notes_held_over_the_digest_are_told_in_it_and_not_twice(team: Team) -> 
     advise(team)
     team.morning(3, hour=6, minute=30)
     (said,) = digests(team.coach.hears())
-    assert "Notes (1)\n- Note: Mira" in said.text
+    assert "Notes (1)\n- Info: Mira" in said.text
     team.morning(3, hour=7)
-    assert "Note: Mira" not in text_of(team.coach.hears())
+    assert "Info: Mira" not in text_of(team.coach.hears())
 
 
 def test_quiet_hours_of_no_length_are_refused_and_can_be_ended(team: Team) -> None:
