@@ -128,7 +128,8 @@ def test_the_days_warnings_and_cautions_are_told_with_who_saw_to_them(team: Team
     (said,) = digests(team.coach.hears())
     told = said.text.partition("Warnings and cautions (2)\n")[2]
     assert told.startswith(
-        "- Mira, Warning: Reported: fainting. Acknowledged by Ravi, Thu 6 May, 07:00 their time."
+        '- Mira, Warning: Reported: fainting. Mira wrote "I fainted". '
+        "Acknowledged by Ravi, Thu 6 May, 07:00 their time."
     )
     assert "- Mira, Caution: Drank 7.4 L yesterday" in told
     assert "Nobody has acknowledged it yet." in told
