@@ -132,7 +132,7 @@ def test_a_whole_peak_week_over_the_bot_api(
 
         # A water alarm: the coach is pinged aloud, and acknowledges.
         morning(bot, talk, 5)
-        talk.says(ATHLETE, "60.7 5 7.4", "second look")
+        talk.says(ATHLETE, "60.7 5 7.4", "more than is safe for your weight")
         alarm = talk.hears(COACH, "Caution")
         assert "7.4 L" in alarm
         talk.taps(COACH, "Acknowledge", "cknowledged")
