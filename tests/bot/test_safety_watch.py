@@ -204,7 +204,7 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
     assert "I've told Ravi: dizziness" in said and "emergency number" in said
-    assert said.index("Sit down until it passes") < said.index("you felt dizzy")
+    assert said.index("Sit down until it passes") < said.index("You felt dizzy")
     assert "blood pressure" in said and "iron" in said
 
 
@@ -218,7 +218,7 @@ def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: 
 
 def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     said = text_of(team.athlete.writes("chest a bit tight after bench"))
     assert "To be sure" in said and "Please use one of the buttons" not in said
     team.world.later(minutes=10)
@@ -232,7 +232,7 @@ def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
 ) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     assert "Carbs" in text_of(team.athlete.writes("61.0 6 3.5"))
 
 
