@@ -12,9 +12,11 @@ from urllib.parse import urlsplit
 import structlog
 from apscheduler.schedulers.asyncio import AsyncIOScheduler
 from sqlalchemy import Engine
+from sqlalchemy.exc import InterfaceError, OperationalError
 from telegram.error import BadRequest, InvalidToken, TelegramError
 
 from bot.clock import Clock, RealClock
+from bot.clock_watch import ClockWatch
 from bot.context import Context, UseCases
 from bot.duties import Duties
 from bot.logs import error_name
@@ -29,7 +31,7 @@ from bot.telegram.sender import Sender
 from bot.telegram.transport import TelegramTransport, Transport
 from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
-from bot.waiting import growing_pause
+from bot.waiting import growing_pause, keep_going
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20
@@ -53,6 +55,7 @@ class App:
         self._engine = engine
         self._transport = transport
         self._clock = clock
+        self._may_be_urgent = use_cases.may_be_urgent
         self.sender = Sender(
             engine,
             transport,
@@ -97,7 +100,9 @@ class App:
         scheduler = self._scheduler()
         scheduler.start()
         parts = (self.worker, self.sender, self.fetcher)
+        watch = ClockWatch(self._engine, self._clock, lambda: self._look_again(scheduler))
         tasks = [asyncio.create_task(part.run()) for part in parts]
+        tasks.append(asyncio.create_task(keep_going("clock watch", self._clock, watch.look)))
         try:
             await self._take_in_until(stop)
         finally:
@@ -116,10 +121,16 @@ class App:
                 await call()
             except (InvalidToken, BadRequest):
                 raise
-            except TelegramError as error:
+            except (TelegramError, OperationalError, InterfaceError) as error:
                 failures += 1
                 pause = growing_pause(failures)
-                _log.warning("Telegram is out of reach", seconds=pause, error=error_name(error))
+                _log.warning(
+                    "Telegram is out of reach"
+                    if isinstance(error, TelegramError)
+                    else "the database is out of reach",
+                    seconds=pause,
+                    error=error_name(error),
+                )
                 await _unless(stop, self._clock.sleep(pause))
             else:
                 return
@@ -139,15 +150,19 @@ class App:
         if url is None or secret is None:
             await self._once_reached(lambda: announce_polling(self._transport), stop)
             _log.info("started", mode="polling")
-            poller = Poller(self._engine, self._transport, self._clock, self.worker.wake.set)
+            poller = Poller(
+                self._engine, self._transport, self._clock, self.worker.wake.set,
+                self._may_be_urgent,
+            )  # fmt: skip
             await _unless(stop, poller.run())
         else:
             await self._listen_until(stop, url, secret.get_secret_value())
 
     async def _listen_until(self, stop: asyncio.Event, url: str, secret: str) -> None:
         webhook = Webhook(
-            self._engine, self._clock, self.worker.wake.set, path=urlsplit(url).path, secret=secret
-        )
+            self._engine, self._clock, self.worker.wake.set, path=urlsplit(url).path,
+            secret=secret, may_be_urgent=self._may_be_urgent,
+        )  # fmt: skip
         try:
             port = webhook.listen(self._settings.webhook_listen, self._settings.webhook_port)
             await self._once_reached(lambda: announce_webhook(self._transport, url, secret), stop)
@@ -180,6 +195,13 @@ class App:
             self._prune, "interval", seconds=PRUNE_EVERY.total_seconds(), next_run_time=now
         )
         return scheduler
+
+    def _look_again(self, scheduler: AsyncIOScheduler) -> None:
+        """The clock was set: the next tick would wait for an instant of the old time."""
+        for job in scheduler.get_jobs():
+            job.modify(next_run_time=datetime.now(UTC))
+        self.worker.wake.set()
+        self._handled()
 
     async def _prune(self) -> None:
         before = self._clock.now() - timedelta(days=self._settings.keep_traffic_days)

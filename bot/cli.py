@@ -8,6 +8,7 @@ from __future__ import annotations
 import argparse
 import asyncio
 import sys
+import time
 from collections.abc import Callable, Sequence
 from datetime import UTC, datetime
 from pathlib import Path
@@ -23,6 +24,10 @@ TOKEN_REFUSED = f"{PREFIX}BOT_TOKEN: is refused by the Bot API server; ask @BotF
 FINE, FAILED, WRONG_SETTING = 0, 1, 2
 
 
+class DatabaseAwayError(SettingsError):
+    """The database cannot be reached or is busy just now."""
+
+
 def main(arguments: Sequence[str] | None = None) -> int:
     """Run a subcommand; returns the exit code."""
     parser = _parser()
@@ -35,6 +40,9 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         command: Callable[[Settings], int] = chosen.command
         return command(load_settings())
+    except DatabaseAwayError as error:
+        print(f"brimline: {error.lines[0]}; is it running?", file=sys.stderr)
+        return FAILED
     except SettingsError as error:
         for line in error.lines:
             print(f"brimline: {line}", file=sys.stderr)
@@ -75,12 +83,33 @@ def _run(settings: Settings) -> int:
     from bot.service.doors import USE_CASES  # noqa: PLC0415
 
     set_up_logs(settings.log_level, settings.log_format)
-    _migrated(settings).dispose()
+    _wait_for_database(settings)
     try:
         asyncio.run(serve(settings, USE_CASES))
     except InvalidToken:
         raise SettingsError([TOKEN_REFUSED]) from None
     return FINE
+
+
+def _wait_for_database(settings: Settings) -> None:
+    """Until the database is there and in shape: one that is away or busy comes back by itself."""
+    import structlog  # noqa: PLC0415
+
+    from bot.waiting import growing_pause  # noqa: PLC0415
+
+    failures = 0
+    while True:
+        try:
+            _migrated(settings).dispose()
+        except DatabaseAwayError:
+            failures += 1
+            pause = growing_pause(failures)
+            structlog.get_logger(__name__).warning(
+                "the database is out of reach or busy, trying again", seconds=pause, count=failures
+            )
+            time.sleep(pause)
+        else:
+            return
 
 
 def _migrate(settings: Settings) -> int:
@@ -165,12 +194,14 @@ async def _check_token(settings: Settings) -> bool:
 
 
 def _migrated(settings: Settings) -> Engine:
-    """An engine on a database in shape. Raises SettingsError where it cannot be had."""
+    """An engine on a database in shape. Raises SettingsError where it cannot be had, and
+    DatabaseAwayError, which is one, where that may pass.
+    """
     from alembic.util.exc import CommandError  # noqa: PLC0415
-    from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
+    from sqlalchemy.exc import OperationalError, SQLAlchemyError  # noqa: PLC0415
 
     from bot.logs import error_name  # noqa: PLC0415
-    from bot.store.db import make_engine  # noqa: PLC0415
+    from bot.store.db import make_engine, may_pass  # noqa: PLC0415
     from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
 
     name = f"{PREFIX}DATABASE_URL"
@@ -182,6 +213,8 @@ def _migrated(settings: Settings) -> Engine:
         raise SettingsError([message]) from None
     except (SQLAlchemyError, OSError) as error:
         message = f"{name}: the database cannot be opened or changed ({error_name(error)})"
+        if isinstance(error, OperationalError) and may_pass(error):
+            raise DatabaseAwayError([message]) from None
         raise SettingsError([message]) from None
     return engine
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import heapq
 import itertools
+import time
 from datetime import UTC, datetime, timedelta
 from typing import Protocol
 
@@ -14,6 +15,9 @@ class Clock(Protocol):
 
     def now(self) -> datetime:
         """The present instant, in UTC."""
+
+    def monotonic(self) -> float:
+        """Seconds that only ever grow, however the wall clock is set."""
 
     async def sleep(self, seconds: float) -> None:
         """Wait that long by this clock."""
@@ -25,8 +29,14 @@ class RealClock:
     def now(self) -> datetime:
         return datetime.now(UTC)
 
+    def monotonic(self) -> float:
+        return time.monotonic()
+
     async def sleep(self, seconds: float) -> None:
         await asyncio.sleep(seconds)
+
+
+_SAME_INSTANT_S = 1e-6  # sums of seconds differ in their last digits
 
 
 class DrivenClock:
@@ -36,18 +46,22 @@ class DrivenClock:
         if start.tzinfo is None:
             raise ValueError("a clock starts at an instant with a zone")
         self._now = start.astimezone(UTC)
+        self._ran = 0.0
         self._order = itertools.count()
-        self._sleepers: list[tuple[datetime, int, asyncio.Future[None]]] = []
+        self._sleepers: list[tuple[float, int, asyncio.Future[None]]] = []
 
     def now(self) -> datetime:
         return self._now
+
+    def monotonic(self) -> float:
+        return self._ran
 
     async def sleep(self, seconds: float) -> None:
         if seconds <= 0:
             await asyncio.sleep(0)
             return
         woken: asyncio.Future[None] = asyncio.get_running_loop().create_future()
-        due = self._now + timedelta(seconds=seconds)
+        due = self._ran + seconds
         heapq.heappush(self._sleepers, (due, next(self._order), woken))
         await woken
 
@@ -59,8 +73,8 @@ class DrivenClock:
     def move_to_next(self) -> float:
         """Move on to where the first sleeper wakes; returns the seconds that takes."""
         due = min(due for due, _, woken in self._sleepers if not woken.done())
-        seconds = (due - self._now).total_seconds()
-        self.move_to(due)
+        seconds = max(0.0, due - self._ran)
+        self._run(seconds)
         return seconds
 
     def advance(self, span: timedelta) -> None:
@@ -72,8 +86,17 @@ class DrivenClock:
         instant = instant.astimezone(UTC)
         if instant < self._now:
             raise ValueError("a driven clock does not run backwards")
+        self._run((instant - self._now).total_seconds())
         self._now = instant
-        while self._sleepers and self._sleepers[0][0] <= instant:
+
+    def set(self, instant: datetime) -> None:
+        """Set the wall clock, forward or back, as an administrator would; nobody's wait ends."""
+        self._now = instant.astimezone(UTC)
+
+    def _run(self, seconds: float) -> None:
+        self._now += timedelta(seconds=seconds)
+        self._ran += seconds
+        while self._sleepers and self._sleepers[0][0] <= self._ran + _SAME_INSTANT_S:
             _, _, woken = heapq.heappop(self._sleepers)
             if not woken.done():
                 woken.set_result(None)

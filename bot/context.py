@@ -50,6 +50,8 @@ class UseCases:
     moved: Callable[[Session, int, int, Context], None] = _nothing_more
     # An update from this chat failed again and again, or could not be read: (chat id).
     poisoned: Callable[[Session, int, Context], None] = _nothing_more
+    # Whether what somebody typed or tapped may be about danger, so that it goes first: (its text).
+    may_be_urgent: Callable[[str], bool] = lambda _text: False
     # What is made of a downloaded file, outside any transaction: (row, content).
     unpack: Callable[[FetchRow, bytes, Context], object] = _nothing_more
     # What follows from it, in one; None for a file that could not be had.

@@ -13,7 +13,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.languages import language
-from bot.store.traffic import OutboxRow
+from bot.store.traffic import OutboxRow, Urgency
 
 TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
@@ -60,14 +60,21 @@ def say(
     silent: bool = False,
     topic: str | None = None,
     dedupe: str | None = None,
+    urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
-    """A new message. With `topic`, it takes the place of those on that topic not yet sent."""
+    """A new message. With `topic`, it takes the place of those on that topic not yet sent.
+
+    An urgent one overtakes what else waits, in this chat and in all others.
+    """
     payload: dict[str, Any] = {"text": _fitting(text)}
     if buttons:
         payload["reply_markup"] = _keyboard(buttons)
     if silent:
         payload["disable_notification"] = True
-    return _put(session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe)
+    return _put(
+        session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe,
+        urgency=urgency,
+    )  # fmt: skip
 
 
 def edit(
@@ -90,7 +97,11 @@ def edit(
     payload: dict[str, Any] = {"text": _fitting(text), "reply_markup": _keyboard(buttons)}
     if message_id is not None:
         payload["message_id"] = message_id
-    row = _put(session, chat_id, "editMessageText", payload, now=now, topic=topic)
+    edited = session.get(OutboxRow, outbox_id) if outbox_id is not None else None
+    row = _put(
+        session, chat_id, "editMessageText", payload, now=now, topic=topic,
+        urgency=Urgency(edited.urgency) if edited is not None else Urgency.ORDINARY,
+    )  # fmt: skip
     row.edits_outbox_id = outbox_id
     return row
 
@@ -189,6 +200,7 @@ def _put(
     topic: str | None = None,
     dedupe: str | None = None,
     attached: dict[str, Any] | None = None,
+    urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     if dedupe is not None:
         said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
@@ -203,6 +215,7 @@ def _put(
         topic=topic,
         dedupe=dedupe,
         attached=attached,
+        urgency=urgency,
         not_before=now,
         created_at=now,
     )

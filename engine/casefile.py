@@ -17,7 +17,7 @@ from zoneinfo import ZoneInfo
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.case import Case
-from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Decision, decide
 from engine.draft import draft_plan
 from engine.limits import LIMIT_KEYS, GuardRails, Limits
@@ -215,11 +215,13 @@ def _limits(
 
 def _answered(table: Table, event: Event) -> Answered:
     guts = ", ".join(gut.value for gut in Gut)
+    amounts = ", ".join(done.value for done in TrainingDone)
     at = table.get("time", as_time, "a time such as 07:30")
     checkin = table.build(
         CheckIn,
         date=table.need("date", as_date, "a date such as 2026-11-25"),
         gut=table.get("gut", Gut, f"one of {guts}"),
+        training_done=table.get("training_done", TrainingDone, f"one of {amounts}"),
         symptoms=table.get("symptoms", as_texts, "a list of texts") or (),
         note=table.get("note", as_text, "a text") or "",
         **{key: table.number(key) for key in NUMBER_ANSWERS},

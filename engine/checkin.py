@@ -13,12 +13,21 @@ class Gut(StrEnum):
     BAD = "bad"
 
 
+class TrainingDone(StrEnum):
+    """How yesterday's training and cardio went beside what was planned for it."""
+
+    AS_PLANNED = "as-planned"
+    LESS = "less"
+    MORE = "more"
+    NONE = "none"
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class CheckIn:
     """One morning's answers; None is "not answered", which the gates deal with.
 
-    Water, carbohydrate, sleep and gut speak of the day and night just past. `symptoms` holds what
-    was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
+    Water, carbohydrate, training, sleep and gut speak of the day and night just past. `symptoms`
+    holds what was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
     Values are kept as given: whether they can be believed is for the gates, not the constructor.
     """
 
@@ -35,6 +44,7 @@ class CheckIn:
     urine_colour: int | None = None
     resting_pulse: float | None = None
     water_within_one_hour_l: float | None = None
+    training_done: TrainingDone | None = None
 
 
 @dataclass(frozen=True, slots=True)

@@ -57,6 +57,20 @@ SYMPTOM_NAMES = {
     "urine-dark": mark("dark urine"),
     "no-urine": mark("no urine"),
     "self-harm": mark("thoughts of harming yourself"),
+    "stroke-signs": mark("signs of a stroke"),
+    "heavy-bleeding": mark("heavy bleeding"),
+    "double-vision": mark("double vision"),
+    "muscle-breakdown": mark("dark urine with muscle pain"),
+    "fall": mark("a fall"),
+    "fast-heart": mark("a fast heart at rest"),
+    "bleeding": mark("bleeding"),
+    "drying-out": mark("drying out (sauna, no drinking)"),
+    "purging": mark("vomiting or laxatives on purpose"),
+    "bingeing": mark("a binge"),
+    "starving": mark("not eating"),
+    "body-hate": mark("being at war with your body"),
+    "low-mood": mark("feeling very low"),
+    "unwell": mark("feeling unwell"),
 }
 
 

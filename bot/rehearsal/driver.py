@@ -31,7 +31,7 @@ from bot.store.migrate import upgrade_to_head
 from bot.store.people import Person
 from bot.store.sole import SoleRight
 from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
-from bot.telegram.intake import store_updates
+from bot.telegram.intake import Intake
 
 REACTION = timedelta(seconds=4)  # what anything a person does takes, by the driven clock
 LONGEST_STEP_S = 1.0
@@ -217,7 +217,7 @@ class Driver:
         self.clock.advance(REACTION)
         raw = {"update_id": self._next_update, **update}
         self._next_update += 1
-        store_updates(self.engine, [raw], self.clock)
+        Intake(self.engine, self.clock).store([raw])
         await self.settle()
 
     def _message(self, player: Player, message_id: int, text: str) -> dict[str, Any]:

@@ -17,7 +17,7 @@ from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import others_coaching, second_coaches
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.traffic import AgendaRow, OutboxRow, Urgency
 from bot.store.week import AlertRow
 from engine.record import plain
 from engine.safety import Flag, Level
@@ -350,6 +350,7 @@ def _send(session: Session, row: AlertRow, person: Person, text: str, context: C
         buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
         topic=topic_of(row, person),
         dedupe=f"{topic_of(row, person)}:{context.now.isoformat()}",
+        urgency=Urgency.URGENT,
     )  # fmt: skip
     if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
         edit(

@@ -27,6 +27,7 @@ from bot.service.week import (
     target_in_force,
 )
 from bot.store.people import AthleteProfile
+from bot.store.traffic import Urgency
 from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
 from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.safety import Level
@@ -248,7 +249,7 @@ def _tell_athlete(
         symptoms = [flag.id for flag in decision.flags if flag.level is Level.WARNING]
         self_coached = profile.coach_id == profile.person_id
         text = (safety.emergency_self_coached if self_coached else safety.emergency)(symptoms)
-        say(session, chat_id=person.chat_id, text=text, now=context.now)
+        say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
         return
     target = target_in_force(session, week, decision.sets_date)
     planned = week.plan.day(week.days_out(decision.sets_date))

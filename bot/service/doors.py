@@ -254,4 +254,5 @@ USE_CASES = UseCases(
     unpack=uploads.unpack,
     fetched=uploads.fetched,
     document=documents.document,
+    may_be_urgent=safety_watch.may_be_urgent,
 )

@@ -19,7 +19,7 @@ from bot.service.deciding import decide_checkin, freeze
 from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
 from bot.service.week import DRANK_IN_AN_HOUR, checkin_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.traffic import AgendaRow
+from bot.store.traffic import AgendaRow, Urgency
 from bot.store.week import SymptomReport
 from engine.checkin import CheckIn
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
@@ -51,6 +51,11 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
     for hit in doubtful:
         _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
     return bool(found.drug or sure or doubtful or too_fast)
+
+
+def may_be_urgent(text: str) -> bool:
+    """Whether this may tell of a warning, so that it is to be dealt with before all else."""
+    return text.endswith(":emergency") or bool(screen_text(text).warnings)
 
 
 def report(
@@ -118,7 +123,7 @@ def _warn(
     text = (words.emergency_self_coached if self_coached else words.emergency)(
         [flag.id for flag in flags if flag.level is Level.WARNING]
     )
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
 
 
 def _drug_named(

@@ -24,7 +24,7 @@ from typing import Any, TypeVar
 
 from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy.engine import URL
-from sqlalchemy.exc import ArgumentError, DBAPIError
+from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
 from sqlmodel import Session
 
 BUSY_TIMEOUT_S = 30
@@ -36,6 +36,7 @@ IDLE_IN_TRANSACTION_MS = 60_000
 # Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
 SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
 ATTEMPTS_AT_A_TRANSACTION = 10
+_NEVER_PASSES = ("authentication failed", "does not exist", "no pg_hba.conf entry")
 PAUSE_S = 0.004
 
 _Result = TypeVar("_Result")
@@ -141,6 +142,17 @@ def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
         # The session begins lazily; the lock on the file is wanted from the first line on.
         session.connection()
         yield session
+
+
+def may_pass(error: OperationalError) -> bool:
+    """Whether a database that cannot be opened may come back by itself: away, starting, or busy.
+
+    A wrong password or name does not; psycopg gives failed connections no SQLSTATE, only words.
+    """
+    said = str(error.orig).lower()
+    if isinstance(error.orig, sqlite3.Error):
+        return "locked" in said or "busy" in said
+    return not any(words in said for words in _NEVER_PASSES)
 
 
 def _may_be_run_again(error: DBAPIError) -> bool:

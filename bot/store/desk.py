@@ -42,7 +42,7 @@ class CoachNote(SQLModel, table=True):
     athlete_id: int = Field(foreign_key="person.id")
     at: datetime = Field(sa_type=UTCDateTime)
     text: str
-    outbox_id: int | None = None
+    outbox_id: int | None = Field(default=None, index=True)
 
 
 class HoldRow(SQLModel, table=True):

@@ -26,7 +26,7 @@ class Person(SQLModel, table=True):
     reachable: bool = True
     is_coach: bool = False
     # Where alerts go when this coach does not answer; and where advisories may wait until.
-    second_contact_id: int | None = Field(default=None, foreign_key="person.id")
+    second_contact_id: int | None = Field(default=None, foreign_key="person.id", index=True)
     created_at: datetime = Field(sa_type=UTCDateTime)
 
 

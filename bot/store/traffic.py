@@ -9,12 +9,20 @@ agenda  one row a timed duty, unique on (subject, local date, kind).
 from __future__ import annotations
 
 from datetime import date, datetime
+from enum import IntEnum
 from typing import Any
 
 from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
 from sqlmodel import Field, SQLModel
 
 from bot.store.base import UTCDateTime
+
+
+class Urgency(IntEnum):
+    """What goes first in both queues. Within a chat's inbox the order of arrival holds all the same."""
+
+    ORDINARY = 0
+    URGENT = 1  # it may be about somebody in danger
 
 
 class InboxRow(SQLModel, table=True):
@@ -28,6 +36,7 @@ class InboxRow(SQLModel, table=True):
     raw: dict[str, Any] = Field(sa_type=JSON)
     received_at: datetime = Field(sa_type=UTCDateTime)
     status: str = "new"
+    urgency: int = Field(default=Urgency.ORDINARY, sa_column_kwargs={"server_default": "0"})
     attempts: int = 0
     not_before: datetime | None = Field(default=None, sa_type=UTCDateTime)
     problem: str = ""
@@ -56,6 +65,7 @@ class OutboxRow(SQLModel, table=True):
     attached: dict[str, Any] | None = Field(default=None, sa_type=JSON(none_as_null=True))
     edits_outbox_id: int | None = None
     status: str = "waiting"
+    urgency: int = Field(default=Urgency.ORDINARY, sa_column_kwargs={"server_default": "0"})
     attempts: int = 0
     doubts: int = 0  # sends of which nobody knows whether they arrived
     not_before: datetime = Field(sa_type=UTCDateTime)
@@ -99,6 +109,7 @@ class AgendaRow(SQLModel, table=True):
     __table_args__ = (
         UniqueConstraint("subject", "local_date", "kind"),
         Index("ix_agenda_open", "status", "due_at"),
+        Index("ix_agenda_subject", "subject", "status"),
     )
 
     id: int | None = Field(default=None, primary_key=True)

@@ -113,7 +113,7 @@ class DecisionRow(SQLModel, table=True):
 
     id: int | None = Field(default=None, primary_key=True)
     athlete_id: int = Field(foreign_key="person.id", index=True)
-    event_id: int = Field(foreign_key="event.id")
+    event_id: int = Field(foreign_key="event.id", index=True)
     checkin_id: int = Field(foreign_key="checkin.id")
     revision: int
     sets_date: dt.date

@@ -15,6 +15,7 @@ from typing import Any
 import structlog
 from sqlalchemy import Engine
 from sqlalchemy.dialects import postgresql, sqlite
+from sqlalchemy.exc import InterfaceError, OperationalError, SQLAlchemyError
 from telegram.error import Conflict, RetryAfter, TelegramError
 from tornado.httpserver import HTTPServer
 from tornado.netutil import bind_sockets
@@ -24,8 +25,8 @@ from bot.clock import Clock
 from bot.logs import error_name
 from bot.store.db import claiming, is_sqlite
 from bot.store.sole import SoleRight
-from bot.store.traffic import InboxRow
-from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, update_id_of
+from bot.store.traffic import InboxRow, Urgency
+from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id_of
 from bot.telegram.transport import POLL_SECONDS, Transport, span_of
 from bot.waiting import growing_pause
 
@@ -34,40 +35,90 @@ STANDBY_S = 5.0
 LARGEST_BODY_BYTES = 1_000_000
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
 
+# In place of an update that the database refuses; it reads as no update that Telegram knows.
+UNSTORABLE = {"message": "could not be stored"}
+
 _log = structlog.get_logger(__name__)
 
 
-def store_updates(engine: Engine, raws: Sequence[object], clock: Clock) -> int | None:
-    """Commit these updates, each once however often it comes. Returns the highest id among them."""
-    now = clock.now()
-    rows: list[dict[str, Any]] = [
-        {
+class Intake:
+    """Where updates are committed, whichever way they come."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        clock: Clock,
+        may_be_urgent: Callable[[str], bool] = lambda _text: False,
+    ) -> None:
+        self._engine = engine
+        self._clock = clock
+        self._may_be_urgent = may_be_urgent
+
+    def store(self, raws: Sequence[object]) -> int | None:
+        """Commit these updates, each once however often it comes. Returns the highest id among them.
+
+        What may be urgent is marked, so that it overtakes the rest. One that the database refuses
+        is kept as a bare id and set aside by the worker: it must not hold up all others.
+        """
+        rows = [
+            self._row(raw, update_id)
+            for raw in raws
+            if isinstance(raw, dict) and (update_id := update_id_of(raw)) is not None
+        ]
+        if not rows:
+            return None
+        try:
+            self._insert(rows)
+        except (OperationalError, InterfaceError):
+            raise  # the database is to blame: nothing is confirmed, and they come again
+        except SQLAlchemyError:
+            for row in rows:
+                self._insert_alone(row)
+        return max(int(row["update_id"]) for row in rows)
+
+    def _row(self, raw: dict[str, Any], update_id: int) -> dict[str, Any]:
+        urgent = self._may_be_urgent(said_in(raw))
+        return {
             "update_id": update_id,
             "chat_id": chat_id_of(raw),
             "raw": raw,
-            "received_at": now,
+            "received_at": self._clock.now(),
             "status": "new",
+            "urgency": Urgency.URGENT if urgent else Urgency.ORDINARY,
             "attempts": 0,
             "problem": "",
         }
-        for raw in raws
-        if isinstance(raw, dict) and (update_id := update_id_of(raw)) is not None
-    ]
-    if not rows:
-        return None
-    insert = sqlite.insert if is_sqlite(engine) else postgresql.insert
-    with claiming(engine) as session:
-        session.connection().execute(insert(InboxRow).on_conflict_do_nothing(), rows)
-    return max(int(row["update_id"]) for row in rows)
+
+    def _insert(self, rows: Sequence[dict[str, Any]]) -> None:
+        insert = sqlite.insert if is_sqlite(self._engine) else postgresql.insert
+        with claiming(self._engine) as session:
+            session.connection().execute(insert(InboxRow).on_conflict_do_nothing(), rows)
+
+    def _insert_alone(self, row: dict[str, Any]) -> None:
+        try:
+            self._insert([row])
+        except (OperationalError, InterfaceError):
+            raise
+        except SQLAlchemyError as error:
+            update_id = row["update_id"]
+            _log.error(
+                "an update could not be stored", update_id=update_id, error=error_name(error)
+            )
+            self._insert([row | {"raw": {"update_id": update_id, **UNSTORABLE}}])
 
 
 class Poller:
     """Long polling. Of several processes one polls, and another takes over when it dies."""
 
     def __init__(
-        self, engine: Engine, transport: Transport, clock: Clock, arrived: Callable[[], None]
+        self,
+        engine: Engine,
+        transport: Transport,
+        clock: Clock,
+        arrived: Callable[[], None],
+        may_be_urgent: Callable[[str], bool] = lambda _text: False,
     ) -> None:
-        self._engine = engine
+        self._intake = Intake(engine, clock, may_be_urgent)
         self._transport = transport
         self._clock = clock
         self._arrived = arrived
@@ -102,7 +153,7 @@ class Poller:
         if self._offset is not None:
             payload["offset"] = self._offset
         raws = await self._transport.call("getUpdates", payload)
-        highest = await asyncio.to_thread(store_updates, self._engine, raws, self._clock)
+        highest = await asyncio.to_thread(self._intake.store, raws)
         if highest is not None:
             self._offset = highest + 1
             self._arrived()
@@ -136,8 +187,10 @@ class Webhook:
         *,
         path: str,
         secret: str,
+        may_be_urgent: Callable[[str], bool] = lambda _text: False,
     ) -> None:
-        parts = {"engine": engine, "clock": clock, "arrived": arrived, "secret": secret.encode()}
+        intake = Intake(engine, clock, may_be_urgent)
+        parts = {"intake": intake, "arrived": arrived, "secret": secret.encode()}
         self._server = HTTPServer(
             Application([(path or "/", _UpdateHandler, parts)], log_function=_say_nothing),
             max_body_size=LARGEST_BODY_BYTES,
@@ -160,11 +213,8 @@ def _say_nothing(_handler: RequestHandler) -> None:
 
 
 class _UpdateHandler(RequestHandler):
-    def initialize(
-        self, engine: Engine, clock: Clock, arrived: Callable[[], None], secret: bytes
-    ) -> None:
-        self._engine = engine
-        self._clock = clock
+    def initialize(self, intake: Intake, arrived: Callable[[], None], secret: bytes) -> None:
+        self._intake = intake
         self._arrived = arrived
         self._secret = secret
 
@@ -181,7 +231,7 @@ class _UpdateHandler(RequestHandler):
         if update_id_of(raw) is None:
             self.set_status(400)
             return
-        await asyncio.to_thread(store_updates, self._engine, [raw], self._clock)
+        await asyncio.to_thread(self._intake.store, [raw])
         self._arrived()
 
     def log_exception(self, *exc_info: Any) -> None:

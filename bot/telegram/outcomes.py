@@ -111,7 +111,7 @@ class Outcomes:
             case BadRequest():  # before NetworkError, of which it is a subclass
                 self._refused(session, row, error)
             case InvalidToken():
-                self._pace.pause_all(REFUSED_TOKEN_REST, self._clock.now())
+                self._pace.pause_all(REFUSED_TOKEN_REST, self._clock.monotonic())
                 self._again(row)
             case NetworkError() if surely_not_sent(error) or answered_by_server(error):
                 self._again(row)
@@ -137,7 +137,7 @@ class Outcomes:
     def _rest(self, row: OutboxRow, error: RetryAfter) -> None:
         span = span_of(error)
         now = self._clock.now()
-        self._pace.pause(row.chat_id, span, now)
+        self._pace.pause(row.chat_id, span, self._clock.monotonic())
         row.status = "waiting"
         row.not_before = now + span  # outlives a restart
         _log.warning(

@@ -11,65 +11,72 @@ put no message into a chat and count only towards the whole.
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import timedelta
 
 OVERALL_PER_SECOND, OVERALL_AHEAD = 25.0, 5
 CHAT_PER_SECOND, CHAT_AHEAD = 1.0, 3
 GROUP_PER_SECOND, GROUP_AHEAD = 20 / 60, 3
 LEAVES_NO_MESSAGE = frozenset({"answerCallbackQuery", "setMyCommands", "sendChatAction"})
 _CHATS_KEPT = 10_000
+_NO_TIME_S = 1e-4  # sums of seconds differ in their last digits
 
 
 @dataclass(slots=True)
 class Bucket:
-    """Tokens that fill up at a steady rate; one call takes one."""
+    """Tokens that fill up at a steady rate; one call takes one. `at` in seconds of a clock that only
+    grows: a wall clock set back would leave everything waiting for it to catch up.
+    """
 
     per_second: float
     ahead: int
     tokens: float
-    at: datetime
+    at: float
 
-    def seconds_until_ready(self, now: datetime) -> float:
+    def seconds_until_ready(self, now: float) -> float:
         self._fill(now)
         return max(0.0, (1.0 - self.tokens) / self.per_second)
 
-    def take(self, now: datetime) -> None:
+    def take(self, now: float) -> None:
         self._fill(now)
         self.tokens -= 1.0
 
-    def _fill(self, now: datetime) -> None:
-        passed = max(0.0, (now - self.at).total_seconds())
+    def _fill(self, now: float) -> None:
+        passed = max(0.0, now - self.at)
         self.tokens = min(float(self.ahead), self.tokens + passed * self.per_second)
         self.at = now
 
 
 class Pace:
-    """Says how long a call has to wait, and remembers the calls made and the pauses ordered."""
+    """Says how long a call has to wait, and remembers the calls made and the pauses ordered.
 
-    def __init__(self, now: datetime) -> None:
+    Every `now` is in seconds of `Clock.monotonic`.
+    """
+
+    def __init__(self, now: float) -> None:
         self._overall = Bucket(OVERALL_PER_SECOND, OVERALL_AHEAD, OVERALL_AHEAD, now)
         self._chats: dict[int, Bucket] = {}
-        self._paused_until: dict[int, datetime] = {}
+        self._paused_until: dict[int, float] = {}
         self._all_paused_until = now
 
-    def seconds_until_ready(self, chat_id: int, method: str, now: datetime) -> float:
+    def seconds_until_ready(self, chat_id: int, method: str, now: float) -> float:
         """Seconds until this call may go; 0 for now."""
         waits = [
-            (self._all_paused_until - now).total_seconds(),
-            (self._paused_until.get(chat_id, now) - now).total_seconds(),
+            self._all_paused_until - now,
+            self._paused_until.get(chat_id, now) - now,
             self._overall.seconds_until_ready(now),
         ]
         if method not in LEAVES_NO_MESSAGE:
             waits.append(self._chat(chat_id, now).seconds_until_ready(now))
-        return max(0.0, *waits)
+        longest = max(waits)
+        return longest if longest > _NO_TIME_S else 0.0
 
-    def take(self, chat_id: int, method: str, now: datetime) -> None:
+    def take(self, chat_id: int, method: str, now: float) -> None:
         """Note a call as made."""
         self._overall.take(now)
         if method not in LEAVES_NO_MESSAGE:
             self._chat(chat_id, now).take(now)
 
-    def pause(self, chat_id: int, span: timedelta, now: datetime) -> None:
+    def pause(self, chat_id: int, span: timedelta, now: float) -> None:
         """Obey "retry after": this chat rests; a second chat told so meanwhile rests them all.
 
         Telegram does not say which of its limits was met. One chat alone met its own.
@@ -78,12 +85,14 @@ class Pace:
         if resting - {chat_id}:
             self.pause_all(span, now)
         self._paused_until = {chat: self._paused_until[chat] for chat in resting}
-        self._paused_until[chat_id] = max(now + span, self._paused_until.get(chat_id, now))
+        self._paused_until[chat_id] = max(
+            now + span.total_seconds(), self._paused_until.get(chat_id, now)
+        )
 
-    def pause_all(self, span: timedelta, now: datetime) -> None:
-        self._all_paused_until = max(self._all_paused_until, now + span)
+    def pause_all(self, span: timedelta, now: float) -> None:
+        self._all_paused_until = max(self._all_paused_until, now + span.total_seconds())
 
-    def _chat(self, chat_id: int, now: datetime) -> Bucket:
+    def _chat(self, chat_id: int, now: float) -> Bucket:
         if len(self._chats) > _CHATS_KEPT:
             self._chats = {
                 chat: bucket

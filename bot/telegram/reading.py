@@ -21,8 +21,7 @@ class Unreadable(Exception):  # noqa: N818 - it says what the update is
 
 def update_id_of(raw: object) -> int | None:
     """The update's id, or None where there is none to be had."""
-    found = raw.get("update_id") if isinstance(raw, dict) else None
-    return found if isinstance(found, int) and not isinstance(found, bool) else None
+    return _id(raw.get("update_id")) if isinstance(raw, dict) else None
 
 
 def chat_id_of(raw: dict[str, Any]) -> int | None:
@@ -32,10 +31,26 @@ def chat_id_of(raw: dict[str, Any]) -> int | None:
         if name == "callback_query" and isinstance(body, dict):
             body = body.get("message")
         chat = body.get("chat") if isinstance(body, dict) else None
-        found = chat.get("id") if isinstance(chat, dict) else None
-        if isinstance(found, int):
+        found = _id(chat.get("id")) if isinstance(chat, dict) else None
+        if found is not None:
             return found
     return None
+
+
+def said_in(raw: dict[str, Any]) -> str:
+    """What was typed, or the data of a button that was tapped, without reading the rest of it."""
+    for name in ("message", "edited_message", "callback_query"):
+        body = raw.get(name)
+        if isinstance(body, dict):
+            said = body.get("text") or body.get("caption") or body.get("data")
+            return said if isinstance(said, str) else ""
+    return ""
+
+
+def _id(found: object) -> int | None:
+    """An id that a database can hold: Telegram's have 52 bits at most."""
+    fits = isinstance(found, int) and not isinstance(found, bool) and abs(found) < 2**63
+    return found if fits and isinstance(found, int) else None
 
 
 def read(raw: dict[str, Any], received_at: datetime) -> Incoming | None:

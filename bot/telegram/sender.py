@@ -3,7 +3,8 @@
 One process sends at a time (it holds the right "send"), so a row found `sending` that is not on its
 way from here was left by a crash, and nobody knows whether it arrived: it is sent again. So is one
 whose connection died underway, a few times. Both may put a message twice; neither may lose one.
-Answers to taps and menus have a lane of their own in each chat and overtake its messages; a file
+Answers to taps and menus, and what is urgent, have lanes of their own in each chat and overtake its
+messages; urgent ones go first over all chats too. A file
 that failed lets those behind it pass until it is tried again, so that no picture holds up an alert.
 """
 
@@ -62,7 +63,7 @@ class Sender:
         self._engine = engine
         self._transport = transport
         self._clock = clock
-        self._pace = Pace(clock.now())
+        self._pace = Pace(clock.monotonic())
         self._outcomes = outcomes(self._pace)
         self._uploads = uploads
         self._right = SoleRight(engine, "send")
@@ -125,7 +126,7 @@ class Sender:
 
     def _claim(self, underway: frozenset[int]) -> tuple[list[Call], float]:
         """Mark what may go now as `sending`, for good before the first byte leaves."""
-        now = self._clock.now()
+        now, ran = self._clock.now(), self._clock.monotonic()
         wait = LOOK_AGAIN_S
         calls: list[Call] = []
         with claiming(self._engine) as session:
@@ -138,17 +139,20 @@ class Sender:
                     session.add(row)
                     wait = 0.0
                     continue
-                pause = self._pace.seconds_until_ready(row.chat_id, row.method, now)
+                pause = self._pace.seconds_until_ready(row.chat_id, row.method, ran)
                 if pause > 0:
                     wait = min(wait, pause)
                     continue
-                self._pace.take(row.chat_id, row.method, now)
+                self._pace.take(row.chat_id, row.method, ran)
                 calls.append(self._begin(session, row))
         return calls, wait
 
     def _heads(self, session: Session, now: datetime) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat, where it is not put off."""
-        lane = case((col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), 1), else_=0)
+        lane = case(
+            (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1),
+            else_=col(OutboxRow.urgency),
+        )
         put_off = and_(
             col(OutboxRow.attached).is_not(None),
             col(OutboxRow.status) == "waiting",
@@ -166,7 +170,7 @@ class Sender:
                 col(OutboxRow.status).in_(OPEN),
                 col(OutboxRow.not_before) <= now,
             )
-            .order_by(col(OutboxRow.id))
+            .order_by(col(OutboxRow.urgency).desc(), col(OutboxRow.id))
             .limit(HEADS_AT_ONCE)
             .with_for_update(skip_locked=True)
         )

@@ -104,20 +104,25 @@ class Worker:
         self._handled()
 
     def _heads(self) -> Sequence[tuple[int, int | None]]:
-        """The first open row of each chat, where it is not put off."""
+        """The first open row of each chat, where it is not put off.
+
+        Chats in which something urgent waits come first: what stands before it there is in its way.
+        """
         now = self._clock.now()
-        first = (
-            select(func.min(InboxRow.update_id))
+        chats = (
+            select(
+                func.min(InboxRow.update_id).label("first"),
+                func.max(InboxRow.urgency).label("urgency"),
+            )
             .where(InboxRow.status == "new")
             .group_by(col(InboxRow.chat_id))
+            .subquery()
         )
         ready = (
             select(InboxRow.update_id, InboxRow.chat_id)
-            .where(
-                col(InboxRow.update_id).in_(first),
-                or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now),
-            )
-            .order_by(col(InboxRow.update_id))
+            .join(chats, col(InboxRow.update_id) == chats.c.first)
+            .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now))
+            .order_by(chats.c.urgency.desc(), col(InboxRow.update_id))
             .limit(HEADS_AT_ONCE)
         )
         with Session(self._engine) as session:

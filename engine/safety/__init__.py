@@ -11,13 +11,14 @@ from collections.abc import Iterator
 from engine.athlete import Athlete, Baseline, Event
 from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
+from engine.level import Level
 from engine.plan import PeakPlan
 from engine.symptoms import Symptom
 
 from .complaints import Complaints, complaint_flags, complaints
 from .drinking import fastest_drinking_l_per_h
 from .energy import energy_flags, exercise_kcal
-from .flag import Fact, Flag, Level, highest_level
+from .flag import Fact, Flag, highest_level
 from .readings import above, below, finite, plausible_water, plausible_weight, within
 from .water import too_fast_flags, water_flags
 from .weight import weight_flags

@@ -9,9 +9,10 @@ from dataclasses import dataclass
 from engine.checkin import CheckIn
 from engine.evidence import safety as evidence
 from engine.evidence.source import Source
+from engine.level import Level
 from engine.symptoms import WARNINGS, Symptom, screen
 
-from .flag import Flag, Level
+from .flag import Flag
 
 _NOTHING_REPORTED = re.compile(
     r"(?:none|no|nope|nothing|n/?a|nil|-|all fine|fine|ok|okay|good|all good|"

@@ -8,9 +8,10 @@ from collections.abc import Iterator
 from engine.athlete import Athlete
 from engine.energy import energy_kcal
 from engine.evidence import safety as evidence
+from engine.level import Level
 from engine.plan import DayTarget
 
-from .flag import Flag, Level
+from .flag import Flag
 from .readings import below, finite
 
 _NO_SESSION = re.compile(

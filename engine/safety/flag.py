@@ -4,27 +4,11 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from enum import StrEnum
 
 from engine.evidence.source import Source
+from engine.level import Level
 
 Fact = float | str
-
-
-class Level(StrEnum):
-    """How urgent: an advisory is told, a caution must be acknowledged, a warning stops the week."""
-
-    ADVISORY = "advisory"
-    CAUTION = "caution"
-    WARNING = "warning"
-
-    @property
-    def rank(self) -> int:
-        """0 for an advisory, 1 for a caution, 2 for a warning."""
-        return _ORDER.index(self)
-
-
-_ORDER = (Level.ADVISORY, Level.CAUTION, Level.WARNING)
 
 
 @dataclass(frozen=True, slots=True, init=False)

@@ -7,10 +7,11 @@ from collections.abc import Iterator
 from engine.athlete import Athlete, Baseline, Event, Sex
 from engine.checkin import CheckIn
 from engine.evidence import safety as evidence
+from engine.level import Level
 from engine.plan import PeakPlan
 
 from .drinking import fastest_drinking_l_per_h
-from .flag import Flag, Level
+from .flag import Flag
 from .readings import above, believed_water, below
 
 

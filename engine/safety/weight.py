@@ -7,10 +7,11 @@ from collections.abc import Iterator
 from engine.athlete import Athlete
 from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
+from engine.level import Level
 from engine.symptoms import Symptom
 
 from .complaints import Complaints
-from .flag import Flag, Level
+from .flag import Flag
 from .readings import above, at_least, believed_water, believed_weight
 
 _LOW_SODIUM_SIGNS = frozenset(

@@ -4,8 +4,19 @@ English and German. A doubtful find is reported as such: the chat asks one quest
 answered the find counts.
 """
 
-from .finding import Hit, Screening
-from .names import WARNINGS, Symptom
+from .finding import Concern, Hit, Screening, Suspicion
+from .names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
 from .screening import from_report, screen
 
-__all__ = ["WARNINGS", "Hit", "Screening", "Symptom", "from_report", "screen"]
+__all__ = [
+    "CAUTIONS",
+    "EATING_AND_MOOD",
+    "WARNINGS",
+    "Concern",
+    "Hit",
+    "Screening",
+    "Suspicion",
+    "Symptom",
+    "from_report",
+    "screen",
+]

@@ -5,6 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
+from enum import StrEnum
 from typing import Protocol
 
 from .names import WARNINGS, Symptom
@@ -21,13 +22,39 @@ class Hit:
     words: str
 
 
+class Concern(StrEnum):
+    """What a suspicion is about, the gravest first."""
+
+    EMERGENCY = "emergency"
+    BODY = "body"
+    MOOD = "mood"
+
+
+@dataclass(frozen=True, slots=True)
+class Suspicion:
+    """Words that no table placed and that sound like a complaint: to ask about, never a flag.
+
+    `score` is the second ear's, from its threshold for asking up to 1: it orders suspicions and
+    says nothing of how grave they are.
+    """
+
+    concern: Concern
+    words: str
+    score: float
+
+
 @dataclass(frozen=True, slots=True)
 class Screening:
-    """What a text holds. `denied` lists complaints said not to be there."""
+    """What a text holds. `denied` lists complaints said not to be there.
+
+    `unplaced` are the clauses, as they were typed, in which nothing was found, denied or named.
+    """
 
     hits: tuple[Hit, ...] = ()
     denied: tuple[Symptom, ...] = ()
     drug_words: tuple[str, ...] = ()
+    suspicions: tuple[Suspicion, ...] = ()
+    unplaced: tuple[str, ...] = ()
 
     @property
     def drug(self) -> bool:

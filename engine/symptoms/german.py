@@ -5,8 +5,10 @@ from __future__ import annotations
 import re
 
 from .finding import Tongue
+from .german_body import GERMAN_BODY
 from .german_drugs import german_drugs
 from .german_figures import GERMAN_EVERYDAY, GERMAN_FIGURES
+from .german_mood import GERMAN_MOOD
 from .german_negation import german_said, german_supposed
 from .german_others import GERMAN_OTHERS
 from .german_spelling import german_clauses
@@ -14,7 +16,7 @@ from .german_warnings import GERMAN_WARNINGS
 from .patterns import by_cues
 
 GERMAN = Tongue(
-    phrases=by_cues((*GERMAN_WARNINGS, *GERMAN_OTHERS)),
+    phrases=by_cues((*GERMAN_WARNINGS, *GERMAN_BODY, *GERMAN_MOOD, *GERMAN_OTHERS)),
     figures=GERMAN_FIGURES,
     everyday=GERMAN_EVERYDAY,
     clauses=german_clauses,

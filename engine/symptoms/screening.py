@@ -5,10 +5,12 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator, Mapping
 
+from .body_phrases import BODY_PHRASES
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .figures import EVERYDAY, FIGURES
 from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
+from .mood_phrases import MOOD_PHRASES
 from .names import Symptom
 from .negation import Said, Span, drug_denied, said, supposed
 from .other_phrases import OTHER_PHRASES
@@ -32,7 +34,7 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
     myself throat extreme massive
     stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
 """)
-_PHRASES = (*WARNING_PHRASES, *OTHER_PHRASES)
+_PHRASES = (*WARNING_PHRASES, *BODY_PHRASES, *MOOD_PHRASES, *OTHER_PHRASES)
 _CORRECTOR = Corrector(_VOCABULARY, frozenset().union(*(phrase.words for phrase in _PHRASES)))
 
 _TAKEN_BACK = re.compile(

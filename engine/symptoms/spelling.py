@@ -79,6 +79,7 @@ _BEGINNINGS = {
 
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = word_set("""
+    crap crops clap
     agitate ambulances angles arcing backed bathrooms binding binging blacker blanked bleating
     blending blinking blocked blotting boating breach breaching breadth breakfasts breathed
     breather breathes bridging brining buckle buckler busting camp camping camps champ champs

@@ -15,7 +15,7 @@ from telegram.error import Conflict, NetworkError
 
 from bot.clock import DrivenClock
 from bot.store.traffic import InboxRow
-from bot.telegram.intake import SECRET_HEADER, Poller, Webhook, store_updates
+from bot.telegram.intake import SECRET_HEADER, Intake, Poller, Webhook
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
 SECRET = "an-invented-webhook-secret"
@@ -119,8 +119,8 @@ async def test_polling_goes_on_after_an_error_and_waits_longer_each_time(
 def test_the_same_update_is_stored_once_however_often_it_comes(
     any_engine: Engine, clock: DrivenClock
 ) -> None:
-    store_updates(any_engine, [_update(5), _update(5)], clock)
-    assert store_updates(any_engine, [_update(5)], clock) == 5
+    Intake(any_engine, clock).store([_update(5), _update(5)])
+    assert Intake(any_engine, clock).store([_update(5)]) == 5
 
     assert _inbox(any_engine) == [5]
 
@@ -197,3 +197,15 @@ async def test_the_webhook_answers_at_its_own_path_only(webhook: Any) -> None:
     body = json.dumps(_update(5)).encode()
 
     assert await webhook(body, "/elsewhere", **{SECRET_HEADER: SECRET}) == 404
+
+
+def test_an_update_that_the_database_refuses_holds_up_nobody(
+    any_engine: Engine, clock: DrivenClock
+) -> None:
+    refused = _update(6) | {"message": {"text": "a \x00 that PostgreSQL keeps in no JSON"}}
+    too_large = _update(10**23)
+
+    highest = Intake(any_engine, clock).store([_update(5), refused, too_large, _update(7)])
+
+    assert highest == 7
+    assert _inbox(any_engine) == [5, 6, 7]

@@ -6,6 +6,7 @@ core.telegram.org/bots/faq#my-bot-is-hitting-limits-how-do-i-avoid-this
 
 from __future__ import annotations
 
+import asyncio
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -26,11 +27,12 @@ from telegram.error import (
 
 from bot import outbox
 from bot.clock import DrivenClock
+from bot.clock_watch import ClockWatch
 from bot.context import Context, Document, UseCases
 from bot.outbox import Button
 from bot.store import setting
 from bot.store.db import transaction
-from bot.store.traffic import OutboxRow
+from bot.store.traffic import OutboxRow, Urgency
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
@@ -572,3 +574,59 @@ async def test_what_is_gone_by_then_is_left_out_and_the_caption_stays(post: Post
     assert [item.get("caption") for item in album[1]["media"]] == ["this morning", None]
     assert single == ("sendPhoto", {"chat_id": MARA, "caption": "this morning"})
     assert post.row(nothing_left).status == "dropped"
+
+
+async def test_what_is_urgent_overtakes_all_that_waits(post: Post) -> None:
+    for chat in range(100, 160):
+        post.say(chat, "your target")
+    for number in range(10):
+        post.say(MARA, f"a note, {number}")
+    post.say(MARA, "Warning: she fainted", urgency=Urgency.URGENT)
+
+    await post.turn()
+
+    assert post.line.texts(MARA)[0] == "Warning: she fainted"
+
+
+async def test_an_edit_of_something_urgent_does_not_come_before_it(post: Post) -> None:
+    warned = post.say(MARA, "Warning: she fainted", urgency=Urgency.URGENT)
+    post.edit(MARA, "Warning: she fainted. Seen by Tomas.", outbox_id=warned)
+
+    await post.run_until_empty()
+
+    methods = [method for method, payload in post.line.calls if payload.get("chat_id") == MARA]
+    assert methods == ["sendMessage", "editMessageText"]
+
+
+async def set_clock(post: Post, span: timedelta) -> None:
+    """Somebody sets the machine's clock; whatever watches it has its next look."""
+    watch = ClockWatch(post.engine, post.clock, lambda: None)
+    post.clock.set(post.clock.now() + span)
+    looking = asyncio.create_task(watch.look())
+    await asyncio.sleep(0)
+    post.clock.advance(timedelta(seconds=1))
+    await looking
+
+
+async def test_a_clock_set_back_silences_nobody(post: Post) -> None:
+    for number in range(5):
+        post.say(MARA, f"before, {number}")
+    await post.turn()
+    await set_clock(post, timedelta(minutes=-10))
+    post.say(INES, "after")
+
+    await post.run_for(timedelta(seconds=8))
+
+    assert post.line.texts(INES) == ["after"]
+    assert len(post.line.texts(MARA)) == 5
+
+
+async def test_what_waits_for_its_next_try_is_not_held_by_a_clock_set_back(post: Post) -> None:
+    post.line.fail(RetryAfter(30), on=MARA)
+    row = post.say(MARA, "an alert")
+    await post.turn()
+    await set_clock(post, timedelta(hours=-1))
+
+    await post.run_for(timedelta(seconds=40))
+
+    assert post.row(row).status == "sent"

@@ -17,7 +17,7 @@ from bot.context import Context, UseCases
 from bot.incoming import Incoming
 from bot.store.db import make_engine
 from bot.store.traffic import InboxRow, OutboxRow
-from bot.telegram.intake import store_updates
+from bot.telegram.intake import Intake
 from bot.telegram.worker import Worker
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
@@ -60,7 +60,7 @@ class Office:
         )
 
     def receive(self, *updates: dict[str, Any]) -> None:
-        store_updates(self.engine, updates, self.clock)
+        Intake(self.engine, self.clock, lambda text: "chest pain" in text).store(updates)
 
     async def work(self) -> None:
         """As long as there is something to begin."""
@@ -251,3 +251,25 @@ async def test_what_the_bot_has_no_business_with_is_done_without_a_word(office: 
     await office.work()
 
     assert list(office.statuses().values()) in (["done"], ["poison"])
+
+
+async def test_what_may_be_urgent_is_handled_before_all_that_came_earlier(
+    any_engine: Engine,
+) -> None:
+    handled: dict[str, None] = {}  # in order; a transaction that is run again counts once
+
+    def handle(session: Session, incoming: Incoming, context: Context) -> None:
+        handled[incoming.text] = None
+
+    office = Office(any_engine, handle)
+    office.receive(*(text_update(n, n, f"60.1 5 3.5 {n}") for n in range(1, 150)))
+    office.receive(text_update(200, 200, "hello"), text_update(201, 200, "sudden chest pain"))
+
+    await office.work()
+    await office.worker.close()
+
+    # Four chats are served side by side; within the chat the earlier word still comes first.
+    order = list(handled)
+    assert order.index("hello") < 4
+    assert order.index("hello") < order.index("sudden chest pain") < 12
+    assert len(order) == 151

@@ -16,15 +16,18 @@ from tests.support.chats import ROOT, SECRET, TOKEN, BotProcess, Telegram
 pytestmark = pytest.mark.loopback
 
 
-def brimline(*arguments: str, **settings: str) -> subprocess.CompletedProcess[str]:
-    environment = {
+def environment(settings: dict[str, str]) -> dict[str, str]:
+    return {
         **{key: value for key, value in os.environ.items() if not key.startswith("BRIMLINE_")},
         **{f"BRIMLINE_{name.upper()}": value for name, value in settings.items()},
     }
+
+
+def brimline(*arguments: str, **settings: str) -> subprocess.CompletedProcess[str]:
     return subprocess.run(
         [sys.executable, "-m", "bot.cli", *arguments],
         cwd=ROOT,
-        env=environment,
+        env=environment(settings),
         capture_output=True,
         text=True,
         check=False,
@@ -107,3 +110,34 @@ def test_a_database_of_a_newer_version_is_left_alone(sqlite_url: str) -> None:
 
     assert said.returncode == 2
     assert "newer version" in said.stderr
+
+
+def test_a_database_that_is_away_is_no_wrong_setting() -> None:
+    with socket.create_server(("127.0.0.1", 0)) as held:  # then closed: nobody listens there
+        port = held.getsockname()[1]
+    url = f"postgresql://brimline@127.0.0.1:{port}/brimline"
+
+    said = brimline("migrate", database_url=url)
+
+    assert said.returncode == 1  # a service manager starts that again; 2 it would not
+    assert "BRIMLINE_DATABASE_URL" in said.stderr
+    assert "is it running?" in said.stderr
+
+
+def test_a_bot_whose_database_is_away_waits_for_it(telegram: Telegram) -> None:
+    with socket.create_server(("127.0.0.1", 0)) as held:
+        port = held.getsockname()[1]
+    url = f"postgresql://brimline@127.0.0.1:{port}/brimline"
+    settings = {"bot_token": TOKEN, "api_base_url": telegram.url, "database_url": url}
+
+    with subprocess.Popen(
+        [sys.executable, "-m", "bot.cli", "run"],
+        cwd=ROOT, env=environment(settings), stderr=subprocess.PIPE, text=True,
+    ) as bot:  # fmt: skip
+        assert bot.stderr is not None
+        line = bot.stderr.readline()
+        still_there = bot.poll() is None
+        bot.kill()
+
+    assert "the database is out of reach or busy" in line
+    assert still_there

@@ -426,6 +426,30 @@ WARNINGS = {
         Ich will mir das Leben nehmen
         habe Gedanken mich umzubringen
     """,
+    "stroke-signs": """
+        mein Mundwinkel hängt
+        eine Gesichtshälfte hängt
+        die linke Seite ist taub
+        ich glaube ich hatte einen Schlaganfall
+        meine Sprache ist weg
+    """,
+    "heavy-bleeding": """
+        Blut erbrochen
+        Blut im Stuhl
+        hab Blut gehustet
+        die Blutung hört nicht auf
+        blute stark
+    """,
+    "double-vision": """
+        ich sehe doppelt
+        seh alles doppelt
+        habe Doppelbilder
+    """,
+    "muscle-breakdown": """
+        Urin ist braun und die Muskeln tun weh
+        brauner Urin und meine Beine sind steinhart
+        Pipi wie Cola, Oberschenkel schmerzen
+    """,
 }
 
 # Every one of these must be found as that complaint.
@@ -483,7 +507,6 @@ OTHERS = {
     """,
     "blurred-vision": """
         sehe verschwommen
-        ich sehe doppelt
         Flimmern vor den Augen
         kann nicht richtig sehen
     """,
@@ -560,6 +583,42 @@ OTHERS = {
     "fever": """
         Fieber
         Schüttelfrost
+    """,
+    "fall": """
+        bin auf der Treppe gestürzt
+        bin hingefallen
+    """,
+    "fast-heart": """
+        Puls 130 im Liegen
+        Herzfrequenz 140 im Sitzen
+    """,
+    "bleeding": """
+        ich blute
+        Nasenbluten heute früh
+    """,
+    "drying-out": """
+        trinke nichts mehr, will nichts mehr trinken bis Samstag
+        in die Sauna um Wasser zu verlieren
+    """,
+    "purging": """
+        Finger in den Hals gesteckt
+        habe absichtlich erbrochen
+    """,
+    "bingeing": """
+        hatte gestern einen Fressanfall
+    """,
+    "starving": """
+        ich esse heute nichts, will gar nichts essen
+    """,
+    "body-hate": """
+        ich hasse meinen Körper
+    """,
+    "low-mood": """
+        hat alles keinen Sinn mehr
+    """,
+    "unwell": """
+        ich fühle mich beschissen
+        mir geht es elend
     """,
     "exhaustion": """
         total erschöpft

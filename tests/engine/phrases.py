@@ -496,6 +496,39 @@ WARNINGS = {
         cutting myself again
         I overdosed
     """,
+    "stroke-signs": """
+        my face is drooping on one side
+        left side of my face is drooping
+        the corner of my mouth is hanging
+        one side of my body is numb
+        I think I had a stroke
+        right side has gone dead
+        my speech is gone
+    """,
+    "heavy-bleeding": """
+        vomiting blood
+        coughing up blood
+        blood in my stool
+        there was blood in the toilet
+        the bleeding won't stop
+        bleeding heavily
+    """,
+    "double-vision": """
+        I'm seeing double
+        seeing double since I got up
+        double vision
+        my vision is double
+        saw two of everything
+        I see double when I look left
+    """,
+    "muscle-breakdown": """
+        my pee is brown and my legs are killing me
+        cola coloured pee and my muscles hurt
+        legs so sore I can't bend them and dark urine
+        thighs are rock hard and my pee is black
+        I think it's rhabdo
+        dark brown pee, muscle pain everywhere
+    """,
 }
 
 # The others, found as that.
@@ -599,6 +632,60 @@ OTHERS = {
     "shaky": """
         shaky and cold
         hands are trembling
+    """,
+    "fall": """
+        I fell on the stairs
+        my legs went from under me
+    """,
+    "fast-heart": """
+        heart rate 140 lying down
+        pulse 130 sitting on the couch
+    """,
+    "bleeding": """
+        I'm bleeding
+        nosebleed this morning
+    """,
+    "drying-out": """
+        in the sauna to get the water off
+        stopped drinking
+        spitting into a cup
+    """,
+    "purging": """
+        I binged and made myself sick last night
+        stuck my fingers down my throat
+        I purged
+    """,
+    "bingeing": """
+        I binged last night
+        binge eating again
+    """,
+    "starving": """
+        not eating today
+        i should stop eating until the show
+    """,
+    "body-hate": """
+        I hate my body
+        I hate myself
+    """,
+    "low-mood": """
+        I feel hopeless
+        can't stop crying
+    """,
+    "unwell": """
+        I feel like crap
+        feeling awful
+    """,
+    "fever": """
+        I have a fever
+    """,
+    "exhaustion": """
+        completely exhausted
+    """,
+    "stomach-pain": """
+        stomach pain
+    """,
+    "swelling": """
+        swollen ankles
     """,
     "blurred-vision": """
         blurry vision

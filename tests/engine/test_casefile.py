@@ -12,6 +12,7 @@ import pytest
 
 from engine.athlete import Sex
 from engine.casefile import parse, run
+from engine.checkin import TrainingDone
 from engine.draft import draft_plan
 from engine.plan import LOAD_DAYS
 from engine.tables import CaseFileError
@@ -92,6 +93,13 @@ def test_json_holds_exactly_the_promised_fields_for_each_check_in() -> None:
     assert last["needs_sign_off"] is True
     assert last["bound"] is None
     assert all(isinstance(source, str) for source in last["sources"])
+
+
+def test_a_morning_may_tell_how_training_went() -> None:
+    (answered,) = parse(WEEK + DAY + MORNING + 'training_done = "less"\n').answers
+    assert answered.checkin.training_done is TrainingDone.LESS
+    (untold,) = parse(WEEK + DAY + MORNING).answers
+    assert untold.checkin.training_done is None
 
 
 def test_flags_are_printed_with_id_and_level(tmp_path: Path) -> None:
@@ -180,6 +188,7 @@ def test_a_missing_key_is_named(text: str, says: str) -> None:
         (WEEK.replace("Europe/Lisbon", "Atlantis/Capital"), r"\[event\]: .*Atlantis/Capital"),
         (WEEK.replace("Europe/Lisbon", "Europe"), r"\[event\]: "),
         (WEEK + MORNING + 'gut = "grumpy"\n', "gut must be one of fine, heavy, bad"),
+        (WEEK + MORNING + 'training_done = "some"\n', "one of as-planned, less, more, none"),
         (WEEK + MORNING + 'symptoms = "dizzy"\n', "symptoms must be a list"),
         (WEEK + MORNING.replace("fullness = 6", "fullness = 6.5"), "fullness must be a whole"),
         (WEEK + MORNING.replace("fullness = 6", "fullness = inf"), "fullness must be a whole"),

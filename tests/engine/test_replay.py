@@ -12,6 +12,7 @@ import pytest
 
 from engine.case import Case
 from engine.casefile import parse, play
+from engine.checkin import TrainingDone
 from engine.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 
 FILES = sorted((Path(__file__).parents[1] / "cases").glob("*.toml"))
@@ -35,7 +36,12 @@ def whole_case() -> Case:
         always_tomorrow=True,
         frozen=True,
         overrides={3: 480.0},
-        checkin=replace(case.checkin, note="slept badly, \N{FLEXED BICEPS}", resting_pulse=61.0),
+        checkin=replace(
+            case.checkin,
+            note="slept badly, \N{FLEXED BICEPS}",
+            resting_pulse=61.0,
+            training_done=TrainingDone.LESS,
+        ),
     )
 
 
@@ -46,10 +52,11 @@ def test_every_part_of_a_case_survives_its_record() -> None:
 
 def test_a_record_of_before_a_field_was_added_still_loads() -> None:
     record = case_as_dict(whole_case())
-    del record["zone"], record["checkin"]["resting_pulse"]
+    del record["zone"], record["checkin"]["resting_pulse"], record["checkin"]["training_done"]
     older = case_from_dict(record)
     assert older.zone is None
     assert older.checkin.resting_pulse is None
+    assert older.checkin.training_done is None
 
 
 def _without(record: dict[str, Any], *keys: str) -> dict[str, Any]:

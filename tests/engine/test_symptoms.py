@@ -32,6 +32,9 @@ HARMLESS = phrases.lines(phrases.HARMLESS)
 
 def test_the_tables_are_as_wide_as_they_are_meant_to_be() -> None:
     assert {symptom for symptom, _ in WARNING_PHRASES} == {str(s) for s in WARNINGS}
+    assert {symptom for symptom, _ in (*WARNING_PHRASES, *OTHER_PHRASES)} == {
+        str(symptom) for symptom in Symptom
+    }
     assert all(len(phrases.lines(block)) >= 6 for block in phrases.WARNINGS.values())
     assert len(WARNING_PHRASES) >= 400
     assert len(HARMLESS) >= 250

@@ -29,6 +29,9 @@ class ShiftedClock(Clock):
     def now(self) -> datetime:
         return self._start + timedelta(seconds=(time.monotonic() - self._begun) * SPEED)
 
+    def monotonic(self) -> float:
+        return (time.monotonic() - self._begun) * SPEED
+
     async def sleep(self, seconds: float) -> None:
         await asyncio.sleep(seconds / SPEED)
 
