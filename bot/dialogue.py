@@ -46,7 +46,8 @@ class Step:
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
     one more entry and ends the step. Steps whose `when` is false are passed over. `stays` keeps the
     question readable after a tap; otherwise the next question takes its place. With
-    `back_to`, an answer that reads as None puts that earlier question again.
+    `back_to`, an answer that reads as None puts that earlier question again. A step that `spreads`
+    reads several answers by key; see `given_by`.
     """
 
     key: str
@@ -57,6 +58,7 @@ class Step:
     many: bool = False
     stays: bool = False
     back_to: str = ""
+    spreads: bool = False
 
 
 def nothing_yet(answers: Answers) -> str:
@@ -85,6 +87,11 @@ class Flow:
 
     def step(self, key: str) -> Step | None:
         return next((step for step in self.steps if step.key == key), None)
+
+
+def given_by(step: Step, answer: Any) -> Answers:
+    """What an answer to this step adds to the answers so far."""
+    return dict(answer) if step.spreads else {step.key: answer}
 
 
 def offered(step: Step, answers: Answers) -> set[str]:

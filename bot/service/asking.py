@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from sqlmodel import Session, col, select
 
 from bot.context import Context
-from bot.dialogue import DONE, Answers, Flow, Step, Unread, offered
+from bot.dialogue import DONE, Answers, Flow, Step, Unread, given_by, offered
 from bot.incoming import Incoming, Kind
 from bot.messages import common
 from bot.messages.refusals import refusal_text
@@ -210,7 +210,7 @@ def _take(
     if step.back_to and answer is None:
         question.answers = {k: v for k, v in answers.items() if k != step.back_to}
     else:
-        question.answers = answers | {step.key: answer}
+        question.answers = answers | given_by(step, answer)
     flow = registered.flow
     following = flow.next_step(question.answers)
     if step.stays and message_id is not None:

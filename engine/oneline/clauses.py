@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import product
+from itertools import pairwise, product
 
 from engine.oneline.words import Means
 from engine.units import Refusal
@@ -16,9 +16,26 @@ from .tokens import Figure, Mark, Token, Unit, Word, is_skipped
 _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
 _MOST_LABELS = 6
+LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
 # a number after one of these, or before it with "of", may count what an unknown word names
 _SEE_THROUGH = frozenset(
-    {"of", "the", "a", "my", "at", "up", "von", "der", "die", "das", "den", "um", "am", "mein", "meine"}
+    {
+        "of",
+        "the",
+        "a",
+        "my",
+        "at",
+        "up",
+        "von",
+        "der",
+        "die",
+        "das",
+        "den",
+        "um",
+        "am",
+        "mein",
+        "meine",
+    }
 )
 
 
@@ -87,9 +104,7 @@ def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:
 
 def _asked_apart(part: list[Token], end: str) -> Iterator[tuple[list[Token], str]]:
     """What is put as a question ("on target? yes") is a clause of its own after figures."""
-    at = next(
-        (i for i, t in enumerate(part) if isinstance(t, Word) and t.says(Means.ON_TARGET)), 0
-    )
+    at = next((i for i, t in enumerate(part) if isinstance(t, Word) and t.says(Means.ON_TARGET)), 0)
     if end == "?" and at:
         yield part[:at], ","
         yield part[at:], end
@@ -199,13 +214,14 @@ def _name_figures(clause: Clause, known: Known) -> None:
         return
     best: list[tuple[tuple[int, ...], list[Named]]] = []
     for steps in product((1, -1, 0), repeat=len(labels)):
-        named = _given(clause, items, labels, steps, known)
+        named = _given(clause, items, labels, steps)
         if named is None:
             continue
         valid = sum(_valid(one, known) for one in named)
         usual = sum(_usual(one, known) for one in named)
-        turns = sum(a != b for a, b in zip(steps, steps[1:], strict=False) if a and b)
-        best.append(((valid, len(named), usual, -turns), named))
+        turns = sum(a != b for a, b in pairwise(steps) if a and b)
+        before = sum(step == 1 for step in steps) if not valid else 0
+        best.append(((valid, len(named), usual, -turns, before), named))
     if not best:
         return
     top = max(score for score, _ in best)
@@ -231,7 +247,10 @@ def _is_label(tokens: Sequence[Token], index: int) -> bool:
 
 
 def _given(
-    clause: Clause, items: Sequence[Token], labels: Sequence[int], steps: Sequence[int], known: Known
+    clause: Clause,
+    items: Sequence[Token],
+    labels: Sequence[int],
+    steps: Sequence[int],
 ) -> list[Named] | None:
     used: set[int] = set()
     named = []
@@ -275,10 +294,11 @@ def _unknown_between(clause: Clause, one: Token, other: Token) -> bool:
 
 def _valid(one: Named, known: Known) -> bool:
     try:
-        value_of(one.key, one.figure, known)
+        value = value_of(one.key, one.figure, known)
     except Refusal:
         return False
-    return True
+    few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
+    return not few or one.figure.unit is Unit.GRAMS
 
 
 def _usual(one: Named, known: Known) -> bool:

@@ -7,12 +7,12 @@ from itertools import permutations
 
 from engine.units import Refusal, RefusalCode
 
+from .clauses import LEAST_SPARE_CARBS
 from .phrases import Phrases
 from .plausible import doubt_of_habit, doubt_of_refusal, ends_of, fits, likely, value_of
 from .report import CORE, Doubt, DoubtCode, Known, Value
 from .tokens import Figure, Unit
 
-_LEAST_SPARE_CARBS = 20.0
 _SAME = 0.006  # two figures nearer than this share of each other are one, in two units
 _KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
@@ -58,7 +58,7 @@ class Figures:
                 if one.figure.start in clause.odd:
                     self._odd.append((one.key, one.figure))
                     continue
-                if one.key == "sleep_h" and clause.unknown:
+                if one.key == "sleep_h":  # a person's words of their night stay in the note
                     self.soft.update((one.label.start, one.figure.start))
                 told.setdefault(one.key, []).append(one.figure)
             for figure in clause.figures:
@@ -237,11 +237,9 @@ class Figures:
         if self._plain(key, figure):
             return False
         values = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
-        return bool(values) and values[0] >= _LEAST_SPARE_CARBS
+        return bool(values) and values[0] >= LEAST_SPARE_CARBS
 
-    def _take_placed(
-        self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]
-    ) -> None:
+    def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
         if all(self._plain(key, figure) for key, figure in placed):
             for key, figure in placed:
                 self._use(key, figure)
@@ -277,9 +275,7 @@ class Figures:
     def _ask_which(
         self, ways: Sequence[Sequence[tuple[str, Figure]]], figures: Sequence[Figure]
     ) -> None:
-        options = [
-            {key: value_of(key, figure, self._known) for key, figure in way} for way in ways
-        ]
+        options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in ways]
         shared = {
             key: value
             for key, value in options[0].items()
@@ -327,7 +323,7 @@ class Figures:
         options: list[Mapping[str, Value]] = []
         carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
         grams = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
-        if carbs_open and grams and grams[0] >= _LEAST_SPARE_CARBS and not figure.high:
+        if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
             options = [{"carb_eaten_g": grams[0]}]
             self.spoken_for.add("carb_eaten_g")
         about = "carb_eaten_g" if options else "spare"

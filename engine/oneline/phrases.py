@@ -14,7 +14,10 @@ from .tokens import Figure, Mark, Token, Word
 if TYPE_CHECKING:
     from .figures import Figures
 
-_TRAINING_TOGETHER = {frozenset({"none", "less"}): "none", frozenset({"as-planned", "less"}): "less"}
+_TRAINING_TOGETHER = {
+    frozenset({"none", "less"}): "none",
+    frozenset({"as-planned", "less"}): "less",
+}
 _SAYS_LITTLE = (
     Means.LINK, Means.ABOUT, Means.MANNERS, Means.TODAY, Means.YES, Means.RANGE, Means.BOUND,
 )  # fmt: skip
@@ -83,13 +86,15 @@ class Phrases:
             self._read.add(word.start)
 
     def _take_training(self, clause: Clause) -> None:
-        if clause.asks or clause.says(Means.OTHERWISE) and not clause.says(Means.TRAINING):
+        if clause.asks or (clause.says(Means.OTHERWISE) and not clause.says(Means.TRAINING)):
             return
         for index, word in enumerate(clause.tokens):
             said = word.says(Means.TRAINING) if isinstance(word, Word) else None
             if said is None or _denied(clause.tokens, index):
                 continue
-            beside = [clause.tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(clause.tokens)]
+            beside = [
+                clause.tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(clause.tokens)
+            ]
             if any(isinstance(t, Word) and t.says(Means.TODAY) for t in beside):
                 continue  # of the day that begins
             if self.training is not None and self.training != said.about:
@@ -144,16 +149,18 @@ class Phrases:
             figures.spoken_for.add(key)
             self._read.add(word.start)
 
-    def unread(self, figures: Figures, *, anything: bool) -> tuple[int, int] | None:
+    def unread(self, figures: Figures) -> tuple[int, int] | None:
         """From where to where the line says more than was read; None where it says no more."""
         spans: list[tuple[int, int]] = []
         for clause in self.clauses:
-            left = [t for t in clause.tokens if self._is_left(t, figures, anything)]
+            left = [t for t in clause.tokens if self._is_left(t, figures)]
             if not left:
                 continue
             soft = [t for t in clause.tokens if self._is_soft(t, figures)]
             start = min(t.start for t in (*left, *soft))
             end = max(t.end for t in (*left, *soft))
+            # the small words after it belong to it: "moving house today"
+            end = max([end, *(t.end for t in clause.words if t.start > end and self._trails(t))])
             spans.append((self._back_over_links(clause, start, figures), end))
         if not spans:
             return None
@@ -174,7 +181,10 @@ class Phrases:
             start <= token.start < end for clause in self.clauses for token in clause.tokens
         )
 
-    def _is_left(self, token: Token, figures: Figures, anything: bool) -> bool:
+    def _trails(self, word: Word) -> bool:
+        return word.says(*_SAYS_LITTLE) is not None and word.start not in self._read
+
+    def _is_left(self, token: Token, figures: Figures) -> bool:
         if isinstance(token, Figure):
             return token.start not in figures.used
         if isinstance(token, Mark) or not isinstance(token, Word):

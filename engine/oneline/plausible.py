@@ -116,7 +116,9 @@ def _weight_far_from(kg: float, known: Known) -> float | None:
     if known.height_cm is not None:
         square = (known.height_cm / 100) ** 2
         if not float(LEAST_BMI) <= kg / square <= float(MOST_BMI):
-            return (float(LEAST_BMI) if kg / square < float(LEAST_BMI) else float(MOST_BMI)) * square
+            return (
+                float(LEAST_BMI) if kg / square < float(LEAST_BMI) else float(MOST_BMI)
+            ) * square
     return None
 
 
@@ -129,7 +131,8 @@ def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doub
     insist = key != "weight_kg" or abs(value - before) <= 0.25 * before
     options = [*meant, value] if insist else meant
     return Doubt(
-        code=DoubtCode.FAR, answer=key, given=figure.text.strip(), facts={"before": before, "value": value},
+        code=DoubtCode.FAR, answer=key, given=figure.text.strip(),
+        facts={"before": before, "value": value},
         options=tuple({key: option} for option in options),
     )  # fmt: skip
 
@@ -219,5 +222,3 @@ def _volumes_meant(figure: Figure, usual: float | None, known: Known) -> Iterato
     around = usual if usual else 3.0
     near = [litres for litres in written if 0.4 * around <= litres <= 1.75 * around]
     yield from sorted(set(near), key=lambda litres: abs(litres - around))[:1]
-
-

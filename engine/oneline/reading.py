@@ -15,7 +15,7 @@ from engine.units.reading import plain_with_places
 
 from .figures import Figures
 from .phrases import Phrases
-from .report import IN_ORDER, Doubt, DoubtCode, Known, Report, Value
+from .report import IN_ORDER, Doubt, Known, Report, Value
 from .tokens import Figure, Token, interpretations
 
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
@@ -52,9 +52,7 @@ def _read(tokens: list[Token], known: Known) -> _Read:
     phrases.take_scores(figures)
     answers: dict[str, Value] = dict.fromkeys(phrases.skipped - figures.spoken_for)
     answers |= figures.answers
-    found = bool(answers or figures.doubts)
-    worth_telling = found or phrases.on_target or phrases.training is not None
-    span = phrases.unread(figures, anything=worth_telling)
+    span = phrases.unread(figures)
     report = Report(
         answers=answers,
         doubts=tuple(figures.doubts),
@@ -70,7 +68,7 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
     """The one reading that holds; where several do, a question between them."""
     clear = [(read, tokens) for read, tokens in readings if not read[0].doubts]
     if not clear:
-        return min((read for read, _ in readings), key=lambda read: len(read[0].doubts))
+        return _none_clear([read for read, _ in readings])
     # two figures that can be stones and pounds are, where there is nothing else
     for read, tokens in clear:
         only = [token for token in tokens if isinstance(token, Figure)]
@@ -91,6 +89,21 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
     return _between(distinct, code)
 
 
+def _none_clear(reads: Sequence[_Read]) -> _Read:
+    """Several ways to cut the numbers, and none that fits: they are asked for anew."""
+    report, span = min(reads, key=lambda read: len(read[0].doubts))
+    if len(reads) == 1:
+        return report, span
+    doubt = report.doubts[0]
+    anew = Doubt(code=RefusalCode.AMBIGUOUS_SEPARATOR, answer=doubt.answer, given=doubt.given)
+    shared = {
+        key: value
+        for key, value in report.answers.items()
+        if all(key in other.answers and other.answers[key] == value for other, _ in reads)
+    }
+    return replace(report, answers=shared, doubts=(anew,)), span
+
+
 def _between(distinct: Sequence[_Read], code: RefusalCode) -> _Read:
     """What all these readings share, and the question which of them it is."""
     report, span = distinct[0]
@@ -106,6 +119,3 @@ def _between(distinct: Sequence[_Read], code: RefusalCode) -> _Read:
     about = next((key for key in IN_ORDER for option in options if key in option), "weight_kg")
     doubt = Doubt(code=code, answer=about, given="", options=options)
     return replace(report, answers=shared, doubts=(doubt,)), span
-
-
-__all__ = ["DoubtCode", "read_report"]

@@ -54,6 +54,7 @@ class DoubtCode(StrEnum):
     TWO_VALUES = "two-values"
     SPARE = "spare-number"
     UNCLEAR = "unclear"
+    CHANGE = "change"  # of what had been told before; raised by who keeps the answers
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -91,10 +92,9 @@ class Report:
     @property
     def told(self) -> int:
         """How many answers were read, those in doubt included."""
-        return len(
-            set(self.answers)
-            | {doubt.answer for doubt in self.doubts if doubt.code is not DoubtCode.SPARE}
-        )
+        asked = [doubt for doubt in self.doubts if doubt.code is not DoubtCode.SPARE]
+        offered = {key for doubt in asked for option in doubt.options for key in option}
+        return len(set(self.answers) | {doubt.answer for doubt in asked} | offered)
 
     @property
     def whole(self) -> bool:

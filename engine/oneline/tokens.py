@@ -67,11 +67,18 @@ class Mark(Token):
 _BLOB = re.compile(r"[-+]?(?:[.,]?\d|[½¼¾])[\d.,½¼¾⁰¹²³⁴-⁹₀-₉]*")
 _WHOLE = re.compile(rf"[-+]?{NUMBER}")
 _WORD = re.compile(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
-_DATE = re.compile(r"(?:\d{1,2}[./-]\d{1,2}[./-](?:20\d\d|\d\d(?!\d))|20\d\d-\d\d?-\d\d?)(?![\d.,/])")
-_CLOCK = re.compile(r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b")
+_DATE = re.compile(
+    r"(?:\d{1,2}(?P<mark>[./-])\d{1,2}(?P=mark)(?:20\d\d|\d\d(?!\d))|20\d\d-\d\d?-\d\d?)(?![\d.,/])"
+)
+_CLOCK = re.compile(
+    r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
+)
 _SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d.,/]\d|\d)(?! ?/)")
 _OVER = r"(?![^\W_]|')"  # no letter or digit follows
-_STONES = re.compile(rf" ?{ST_WORDS}{_OVER}\.?(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{_OVER})?{_OVER})?")
+_STONES = re.compile(
+    rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
+    rf"(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{_OVER})?{_OVER})?"
+)
 _UNITS: tuple[tuple[Unit, re.Pattern[str]], ...] = (
     (Unit.WEIGHT, re.compile(rf" ?(?:{KG_WORDS}|{LB_WORDS}){_OVER}\.?")),
     (Unit.VOLUME, re.compile(rf" ?{VOLUME_WORDS}{_OVER}")),
@@ -81,8 +88,8 @@ _UNITS: tuple[tuple[Unit, re.Pattern[str]], ...] = (
 _THOUSAND = re.compile(rf" ?k{_OVER}(?: ?(?:grams?|gramm|g){_OVER})?")
 # what a number may count that is none of the answers
 _COUNTED = re.compile(
-    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|kcal|"
-    r"cals?|calories|kalorien|times|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
+    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|"
+    r"kcal|cals?|calories|kalorien|times|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
     r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
     r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + _OVER + ")"
 )
@@ -182,34 +189,36 @@ def _labelled_at(line: str, at: int) -> bool:
 def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
     if match := _CLOCK.match(line, start):
         return _unknown(line, start, match.end())
-    plain = {"start": start, "number": number}
-    if (stones := _STONES.match(line, end)) and _is_stones(line, end, stones):
+
+    def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "", *, k: bool = False) -> Figure:
+        return _make(line, start, number, end, unit, unit_text, thousand=k)
+
+    if (stones := _STONES.match(line, end)) and _is_stones(line, end):
         return _in_stones(line, start, number, end, stones)
     if match := _SCALE.match(line, end):
         if line[:start].rstrip().endswith("/"):
-            return _one(_make(line, end, Unit.NONE, "", **plain))
+            return _one(figure(end))
         unit = Unit.OF_TEN if match[1] == "10" else Unit.OF_FIVE
-        return _one(_make(line, match.end(), unit, match[1], **plain))
+        return _one(figure(match.end(), unit, match[1]))
     if match := _COUNTED.match(line, end):
         return _unknown(line, start, match.end())
     for unit, pattern in _UNITS:
         if match := pattern.match(line, end):
-            return _one(_make(line, match.end(), unit, match[0].strip(), **plain))
+            return _one(figure(match.end(), unit, match[0].strip()))
     if match := _THOUSAND.match(line, end):
-        return _one(_make(line, match.end(), Unit.GRAMS, "g", thousand=True, **plain))
+        return _one(figure(match.end(), Unit.GRAMS, "g", k=True))
     if match := _ISH.match(line, end):
-        return _one(_make(line, match.end(), Unit.NONE, "", **plain))
+        return _one(figure(match.end()))
     following = line[end : end + 1]
     if following and (following.isalpha() or following in "'_²³½¼¾" or following.isnumeric()):
         return _run_on(line, start, end)
     if following == "+" and not line[end + 1 : end + 2].isdecimal():
-        figure = _make(line, end + 1, Unit.NONE, "", **plain)
-        return _one(replace(figure, bound=True))
-    return _one(_make(line, end, Unit.NONE, "", **plain))
+        return _one(replace(figure(end + 1), bound=True))
+    return _one(figure(end))
 
 
 def _make(
-    line: str, end: int, unit: Unit, unit_text: str, *, start: int, number: str,
+    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = "", *,
     thousand: bool = False,
 ) -> Figure:  # fmt: skip
     return Figure(
@@ -218,9 +227,11 @@ def _make(
     )  # fmt: skip
 
 
-def _is_stones(line: str, end: int, match: re.Match[str]) -> bool:
+def _is_stones(line: str, end: int) -> bool:
     # "1st" and "21st" are no weights
-    return not (line[end : end + 2] == "st" and line[max(0, end - 2) : end] in (" 1", "1", "21", "31"))
+    return not (
+        line[end : end + 2] == "st" and line[max(0, end - 2) : end] in (" 1", "1", "21", "31")
+    )
 
 
 def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str]) -> _Choice:
@@ -268,7 +279,7 @@ def _cut(line: str, start: int, number: str) -> _Choice | None:
                 (last,) = _with_unit(line, at, part, end)[:1]
                 tokens.extend(last)
             else:
-                tokens.append(_make(line, end, Unit.NONE, "", start=at, number=part))
+                tokens.append(_make(line, at, part, end))
                 tokens.append(Mark(start=end, end=end + 1, text=","))
             at = end + 1
         ways.append(tuple(tokens))
@@ -349,11 +360,14 @@ def _ranged(tokens: list[Token]) -> list[Token]:
             if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):
                 out.append(
                     replace(
-                        second, start=first.start, number=first.number, high=second.number,
+                        second,
+                        start=first.start,
+                        number=first.number,
+                        high=second.number,
                         unit=second.unit if first.unit is Unit.NONE else first.unit,
                         unit_text=second.unit_text or first.unit_text,
                         text=f"{first.number}-{second.number}",
-                    )  # fmt: skip
+                    )
                 )
                 at += 3
                 continue

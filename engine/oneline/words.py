@@ -1,4 +1,4 @@
-"""The words of a check-in by language: what each of them says, longest first when they are looked up."""
+"""The words of a check-in by language: what each of them says."""
 
 from __future__ import annotations
 
@@ -61,7 +61,11 @@ ENGLISH: _Table = {
     (Means.LABEL, "sleep_h", None): "sleep, slept, asleep, of sleep, hours sleep",
     (Means.SCORE, "fullness", 1): "completely flat, flat as a pancake, totally flat, pancake flat",
     (Means.SCORE, "fullness", 2): "very flat, super flat, really flat, so flat, empty, depleted",
-    (Means.SCORE, "fullness", 3): "flat, pretty flat, quite flat, fairly flat, deflated, rather flat",
+    (
+        Means.SCORE,
+        "fullness",
+        3,
+    ): "flat, pretty flat, quite flat, fairly flat, deflated, rather flat",
     (Means.SCORE, "fullness", 4): (
         "a bit flat, bit flat, slightly flat, a little flat, little flat, kinda flat, flattish, "
         "not very full, not so full, not full"
@@ -204,7 +208,11 @@ GERMAN: _Table = {
         "kh, khs, kohlenhydrate, kohlenhydrat, kohlehydrate, carbs, kh gegessen"
     ),
     (Means.LABEL, "sleep_h", None): "schlaf, geschlafen, schlief",
-    (Means.SCORE, "fullness", 1): "total flach, völlig flach, total platt, ganz flach, komplett leer",
+    (
+        Means.SCORE,
+        "fullness",
+        1,
+    ): "total flach, völlig flach, total platt, ganz flach, komplett leer",
     (Means.SCORE, "fullness", 2): "sehr flach, richtig flach, sehr platt, leer, richtig platt",
     (Means.SCORE, "fullness", 3): (
         "flach, ziemlich flach, platt, ziemlich platt, ganz schön platt, ganz schön flach, recht flach"
@@ -295,9 +303,10 @@ GERMAN: _Table = {
         "weiß ich nicht, weiss ich nicht, keine ahnung, unbekannt, fehlt, nicht gemessen, egal"
     ),
     (Means.SKIP, "weight_kg", None): (
-        "keine waage, keine waage heute, keine waage da, keine waage dabei, ohne waage, heute keine "
-        "waage, waage kaputt, waage ist kaputt, die waage ist kaputt, waage defekt, waage geht nicht, "
-        "nicht gewogen, mich nicht gewogen, kein gewicht, kein gewicht heute, konnte mich nicht wiegen, "
+        "keine waage, keine waage heute, keine waage da, keine waage dabei, ohne waage, "
+        "heute keine waage, waage kaputt, waage ist kaputt, die waage ist kaputt, waage defekt, "
+        "waage geht nicht, nicht gewogen, mich nicht gewogen, kein gewicht, kein gewicht heute, "
+        "konnte mich nicht wiegen, "
         "konnte nicht wiegen, nicht wiegen können, gewicht vergessen, wiegen vergessen, "
         "vergessen zu wiegen, waage vergessen, hab keine waage, habe keine waage, waage leer, "
         "waage streikt, waage tot, hab mich nicht gewogen, habe mich nicht gewogen, "
@@ -324,8 +333,8 @@ GERMAN: _Table = {
     (Means.TRAINING, "less", None): (
         "weniger trainiert, weniger training, training kürzer, kürzer trainiert, training verkürzt, "
         "cardio ausgelassen, kein cardio, ohne cardio, cardio ausgefallen, cardio nicht gemacht, "
-        "training abgebrochen, halbes training, nur halbes training, cardio geschwänzt, weniger cardio, "
-        "cardio weggelassen, nur die hälfte trainiert"
+        "training abgebrochen, halbes training, nur halbes training, cardio geschwänzt, "
+        "weniger cardio, cardio weggelassen, nur die hälfte trainiert"
     ),
     (Means.TRAINING, "more", None): (
         "mehr trainiert, mehr training, länger trainiert, extra training, extra cardio, "
@@ -344,12 +353,9 @@ GERMAN: _Table = {
         "grüße, gruß, liebe grüße, bitte, guten tag, morgen coach, na"
     ),
 }
+_NUMBERS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
 _ENGLISH_SPELT: _Table = {
-    (Means.SPELT, "", float(number)): word
-    for number, word in enumerate(
-        ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-    )
-} | {
+    **{(Means.SPELT, "", float(number)): word for number, word in enumerate(_NUMBERS)},
     (Means.SPELT, "", 1.5): "one and a half",
     (Means.SPELT, "", 2.5): "two and a half",
     (Means.SPELT, "", 3.5): "three and a half",

@@ -182,7 +182,7 @@ weight: 60.2 kg (132.7 lb), full 5, water 3.5 l | w60.2 f5 d3.5
 132.7 lb, 5, 3.5 | w60.19 f5 d3.5
 9st 7lb, 5, 3.5 | w60.33 f5 d3.5
 9 stone 7, full 5, water 3.5 | w60.33 f5 d3.5
-""".strip()  # noqa: E501
+""".strip()
 
 # from the load on: sharpness is asked for
 ENGLISH_LOAD = r"""
