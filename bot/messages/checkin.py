@@ -482,10 +482,6 @@ def no_longer_a_check_in() -> str:
     )
 
 
-def not_a_change() -> str:
-    return tr("I already saved that message. If something changed, send it again.")
-
-
 def already_done() -> str:
     return tr("You have checked in this morning. To change something, pick it:")
 

@@ -17,6 +17,8 @@ from bot.store.traffic import AgendaRow, OutboxRow
 ROSTER = "roster"
 # Our own choice: long enough to gather a morning's answers, short enough to be up to date.
 REFRESH_AFTER = timedelta(seconds=20)
+# Our own choice: what is typed so soon after a card was opened is taken to be about its athlete.
+CARD_OPEN_FOR = timedelta(minutes=30)
 
 
 @dataclass(frozen=True, slots=True)
@@ -45,6 +47,21 @@ def zone_of_coach(session: Session, coach: Person) -> str | None:
         return desk.zone
     profile = session.get(AthleteProfile, coach.id)
     return profile.zone if profile is not None else None
+
+
+def card_opened(session: Session, coach: Person, athlete_id: int, context: Context) -> None:
+    """Remember whose card the coach has before them."""
+    desk = desk_of(session, coach)
+    desk.card_athlete_id, desk.card_at = athlete_id, context.now
+    session.add(desk)
+
+
+def card_open(session: Session, coach: Person, context: Context) -> int | None:
+    """The athlete whose card the coach opened a short while ago."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None or desk.card_at is None or context.now - desk.card_at > CARD_OPEN_FOR:
+        return None
+    return desk.card_athlete_id
 
 
 def roster_shown(
