@@ -6,8 +6,8 @@ from .source import Number
 from .units import BELIEVABLE
 
 FULLNESS_FAR = Number(
-    name="change of fullness since the last morning that is asked about", value=5, unit="of 10",
-    source=BELIEVABLE, note="a load moves it by two or three a day",
+    name="change of fullness since the last morning that is asked about", value=7, unit="of 10",
+    source=BELIEVABLE, note="what is less may be a load that works, or one that fails",
 )  # fmt: skip
 WATER_FAR_OVER = Number(
     name="drinking over the day's target that is asked about", value=1.9, unit="1", source=BELIEVABLE,

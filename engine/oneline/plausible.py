@@ -128,6 +128,9 @@ def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doub
     if before is None or value is None:
         return None
     meant = list(_meant(key, figure, before, known))
+    if key == "water_l" and not meant:
+        # nothing else can be meant: too much or too little drunk is heard at once, not asked about
+        return None
     insist = key != "weight_kg" or abs(value - before) <= 0.25 * before
     options = [*meant, value] if insist else meant
     return Doubt(

@@ -161,6 +161,8 @@ def _figure(line: str, at: int) -> _Choice | None:
         return None
     number = match[0].rstrip(".,")
     end = at + len(number)
+    if number[0] in ".," and (before.isalnum() or "." in number[1:] or "," in number[1:]):
+        return None  # the mark parts this number from what stands before it
     letters = before.isalpha() or before in "'_"
     if letters and not _labelled_at(line, at):
         return _run_on(line, at, end)
@@ -168,7 +170,15 @@ def _figure(line: str, at: int) -> _Choice | None:
         return _run_on(line, at, end)
     if number.count(",") + number.count(".") > 1:
         return _cut(line, at, number) or _run_on(line, at, end)
+    if number.count(",") == 1 and number[0] != "," and _points_elsewhere(line, at, end):
+        # decimals have points here, so that this comma may part two numbers
+        parted = _cut(line, at, number) or ()
+        return (*_with_unit(line, at, number, end), *parted[:1])
     return _with_unit(line, at, number, end)
+
+
+def _points_elsewhere(line: str, start: int, end: int) -> bool:
+    return re.search(r"\d\.\d", line[:start] + " " + line[end:]) is not None
 
 
 def _run_on(line: str, start: int, end: int) -> _Choice:
@@ -263,7 +273,7 @@ def _cut(line: str, start: int, number: str) -> _Choice | None:
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):
             return None
         cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
-        if len(groups) == 2 and len(groups[1].split(".")[0]) == 3:
+        if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:
             return None  # "1,234.5": thousands
     else:
         cuts = list(_joined(tuple(number.split(","))))

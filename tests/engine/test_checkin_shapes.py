@@ -3,6 +3,9 @@
 from __future__ import annotations
 
 import pytest
+from hypothesis import given, settings
+from hypothesis import strategies as st
+from scipy import constants
 
 from engine.oneline import Known, Report, read_report
 from engine.units import VolumeUnit, WeightUnit
@@ -74,3 +77,82 @@ def test_every_shape_is_read_right_or_asked_about(
         if (trouble := problem(read_report(text, known), meant))
     ]
     assert not wrong, "\n".join([f"{len(wrong)} of {len(rows(table))}", *wrong])
+
+
+SEPARATORS = (" ", ", ", "; ", "\n", " / ", ",", " | ", "  ", ". ")
+AND = {"en": " and ", "de": " und "}
+
+
+@st.composite
+def three_figures(draw: st.DrawFn) -> tuple[str, Known, dict[str, float]]:
+    """Weight, fullness and water with any labels, units, order and marks between them.
+
+    A number with neither label nor unit stands in the order that is asked for.
+    """
+    language = draw(st.sampled_from(["en", "de"]))
+    weight_unit = draw(st.sampled_from([WeightUnit.KG, WeightUnit.LB]))
+    volume_unit = draw(st.sampled_from([VolumeUnit.L, VolumeUnit.ML, VolumeUnit.FLOZ_US]))
+    kg = 60.4 + draw(st.integers(-20, 20)) / 10
+    fullness = draw(st.integers(1, 10))
+    litres = 3.5 + draw(st.integers(-10, 14)) / 10
+    weight_number = kg if weight_unit is WeightUnit.KG else kg / constants.pound
+    per = {VolumeUnit.L: 1.0, VolumeUnit.ML: 0.001}.get(
+        volume_unit, constants.fluid_ounce_US * 1000
+    )
+    volume_number = litres / per
+    shown_weight = f"{weight_number:.1f}"
+    shown_volume = f"{volume_number:.1f}" if volume_unit is VolumeUnit.L else f"{volume_number:.0f}"
+    labels = {
+        "en": {"weight_kg": "weight", "fullness": "full", "water_l": "water"},
+        "de": {"weight_kg": "Gewicht", "fullness": "voll", "water_l": "Wasser"},
+    }[language]
+    units = {
+        "weight_kg": str(weight_unit), "fullness": "/10",
+        "water_l": {VolumeUnit.L: " l", VolumeUnit.ML: "ml"}.get(volume_unit, " us fl oz"),
+    }  # fmt: skip
+    mark = draw(st.sampled_from(".,")) if language == "de" else "."
+    said, bare = {}, []
+    for key, number in (
+        ("weight_kg", shown_weight), ("fullness", str(fullness)), ("water_l", shown_volume),
+    ):  # fmt: skip
+        text = number.replace(".", mark)
+        way = draw(st.sampled_from(["bare", "before", "after", "unit", "both"]))
+        if way in ("unit", "both"):
+            text += units[key]
+        if way in ("before", "both"):
+            text = f"{labels[key]} {text}"
+        elif way == "after":
+            text = f"{text} {labels[key]}"
+        elif way == "bare":
+            bare.append(key)
+        said[key] = text
+    order = draw(st.permutations(list(said)))
+    places = iter(bare)
+    order = [next(places) if key in bare else key for key in order]
+    # between decimal commas, a comma without a space is one more of them to anybody; before three
+    # digits it marks thousands
+    tight = mark == "." and weight_unit is WeightUnit.KG and volume_unit is VolumeUnit.L
+    parted = [between for between in SEPARATORS if tight or between != ","]
+    line = draw(st.sampled_from([*parted, AND[language]])).join(said[key] for key in order)
+    known = Known(
+        weight_unit=weight_unit, volume_unit=volume_unit, wants_sharpness=draw(st.booleans()),
+        language=language, weight_kg=60.4, on_file_kg=61.2, water_l=3.5, carb_g=170,
+    )  # fmt: skip
+    truth = {
+        "weight_kg": float(shown_weight) * (1 if weight_unit is WeightUnit.KG else constants.pound),
+        "fullness": float(fullness),
+        "water_l": float(shown_volume) * per,
+    }
+    return line, known, truth
+
+
+@settings(max_examples=1500, deadline=None)
+@given(three_figures())
+def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
+    written: tuple[str, Known, dict[str, float]],
+) -> None:
+    line, known, truth = written
+    report = read_report(line, known)
+    for key, value in report.answers.items():
+        assert value == pytest.approx(truth[key], rel=1e-3), f"{line!r} {key}"
+    assert report.doubts or set(report.answers) == set(truth), f"{line!r}: {report}"
