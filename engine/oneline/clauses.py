@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import pairwise, product
+from itertools import combinations, product
 
 from engine.oneline.words import Means
 from engine.units import Refusal
@@ -212,16 +212,14 @@ def _name_figures(clause: Clause, known: Known) -> None:
     labels = [i for i, token in enumerate(items) if isinstance(token, Word)][:_MOST_LABELS]
     if not labels:
         return
-    best: list[tuple[tuple[int, ...], list[Named]]] = []
+    best: list[tuple[tuple[int, int, bool, int], list[Named]]] = []
     for steps in product((1, -1, 0), repeat=len(labels)):
         named = _given(clause, items, labels, steps)
         if named is None:
             continue
         valid = sum(_valid(one, known) for one in named)
-        usual = sum(_usual(one, known) for one in named)
-        turns = sum(a != b for a, b in pairwise(steps) if a and b)
         before = sum(step == 1 for step in steps) if not valid else 0
-        best.append(((valid, len(named), usual, -turns, before), named))
+        best.append(((valid, len(named), _rest_fits(items, named, known), before), named))
     if not best:
         return
     top = max(score for score, _ in best)
@@ -230,9 +228,6 @@ def _name_figures(clause: Clause, known: Known) -> None:
     others = [way for way in ways[1:] if _as_dict(way) != first]
     if not others:
         clause.named = ways[0]
-        return
-    if chosen := _by_start(items, ways):
-        clause.named = chosen
         return
     clause.torn = [ways[0], *others]
 
@@ -301,22 +296,26 @@ def _valid(one: Named, known: Known) -> bool:
     return not few or one.figure.unit is Unit.GRAMS
 
 
-def _usual(one: Named, known: Known) -> bool:
-    return _valid(one, known) and likely(one.key, value_of(one.key, one.figure, known), known)
+def _rest_fits(items: Sequence[Token], named: Sequence[Named], known: Known) -> bool:
+    """Whether the figures without a label can be the other answers, each like its owner's."""
+    given = {one.figure.start for one in named}
+    left = [item for item in items if isinstance(item, Figure) and item.start not in given]
+    keys = [key for key in known.order if key not in {one.key for one in named}]
+    usual = all(_usual(one.key, one.figure, known) for one in named)
+    return usual and any(
+        all(_usual(key, figure, known) for key, figure in zip(chosen, left, strict=True))
+        for chosen in combinations(keys, len(left))
+    )
+
+
+def _usual(key: str, figure: Figure, known: Known) -> bool:
+    if not fits(key, figure):
+        return False
+    try:
+        return likely(key, value_of(key, figure, known), known)
+    except Refusal:
+        return False
 
 
 def _as_dict(named: Sequence[Named]) -> dict[str, int]:
     return {one.key: one.figure.start for one in named}
-
-
-def _by_start(items: Sequence[Token], ways: Sequence[list[Named]]) -> list[Named] | None:
-    """A clause that begins with a label has labels before figures; one that ends with one, after."""
-    begins, ends = isinstance(items[0], Word), isinstance(items[-1], Word)
-    if begins == ends:
-        return None
-    for way in ways:
-        before = all(one.label.start < one.figure.start for one in way)
-        after = all(one.label.start > one.figure.start for one in way)
-        if (begins and before) or (ends and after):
-            return way
-    return None
