@@ -73,7 +73,7 @@ _DATE = re.compile(
 _CLOCK = re.compile(
     r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
 )
-_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d.,/]\d|\d)(?! ?/)")
+_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d.,/]\d|\d)(?!/)")
 _OVER = r"(?![^\W_]|')"  # no letter or digit follows
 _STONES = re.compile(
     rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
