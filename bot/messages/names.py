@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from bot.languages import mark, tr
+from bot.messages.safety import symptom_name
+from engine.safety import FlagId
 
 #: Kinds of event in a line that has no room.
 KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -65,39 +69,28 @@ CONDITIONS = {
 #: Where a fold of skin is measured.
 FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
 
-FLAGS = {
-    "chest-pain": mark("chest pain"),
-    "seizure": mark("seizure"),
-    "fainting": mark("fainting"),
-    "breathlessness": mark("breathlessness"),
-    "palpitations": mark("palpitations"),
-    "limb-weakness": mark("limb weakness"),
-    "confusion": mark("confusion"),
-    "repeated-vomiting": mark("repeated vomiting"),
-    "severe-headache": mark("severe headache"),
-    "self-harm": mark("self harm"),
-    "stroke-signs": mark("signs of a stroke"),
-    "heavy-bleeding": mark("heavy bleeding"),
-    "double-vision": mark("double vision"),
-    "muscle-breakdown": mark("dark urine with muscle pain"),
-    "weight-drop-24h": mark("weight drop 24h"),
-    "weight-drop-baseline": mark("weight drop baseline"),
-    "weekly-loss-fast": mark("weekly loss fast"),
-    "low-sodium-pattern": mark("low sodium pattern"),
-    "water-under-adequate": mark("water under adequate"),
-    "water-under-target": mark("water under target"),
-    "water-over-target": mark("water over target"),
-    "water-over-guard-rail": mark("water over guard rail"),
-    "water-too-fast": mark("water too fast"),
-    "urine-dark": mark("urine dark"),
-    "pulse-high": mark("pulse high"),
-    "drug-named": mark("drug named"),
-    "after-show-complaint": mark("after show complaint"),
-    "after-show-rise": mark("after show rise"),
-    "symptom-unread": mark("symptom unread"),
-    "missed-check-in": mark("missed check in"),
-    "short-sleep": mark("short sleep"),
-    "low-energy-availability": mark("low energy availability"),
+#: The findings of a flag for the history; single complaints are called there as everywhere.
+FLAGS: dict[FlagId, str] = {
+    FlagId.EMERGENCY: mark("an emergency"),
+    FlagId.LOW_SODIUM: mark("low sodium pattern"),
+    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
+    FlagId.DOUBT: mark("not sure"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop 24h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop baseline"),
+    FlagId.WEEKLY_LOSS: mark("weekly loss fast"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("water under adequate"),
+    FlagId.WATER_UNDER_TARGET: mark("water under target"),
+    FlagId.WATER_OVER_TARGET: mark("water over target"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over guard rail"),
+    FlagId.WATER_TOO_FAST: mark("water too fast"),
+    FlagId.PULSE_HIGH: mark("pulse high"),
+    FlagId.DRUG_NAMED: mark("drug named"),
+    FlagId.SYMPTOM_UNREAD: mark("symptom unread"),
+    FlagId.MISSED_CHECK_IN: mark("missed check in"),
+    FlagId.SHORT_SLEEP: mark("short sleep"),
+    FlagId.LOW_ENERGY: mark("low energy availability"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("after show complaint"),
+    FlagId.AFTER_SHOW_RISE: mark("after show rise"),
 }
 #: Words that are kept as they stand and shown inside a line.
 WORDS = (
@@ -113,8 +106,8 @@ WORDS = (
 
 
 def flag_name(flag: str) -> str:
-    """ "urine dark", for a line of the history."""
-    return tr(FLAGS[flag]) if flag in FLAGS else flag.replace("-", " ")
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)
 
 
 def word(kept: object) -> str:
@@ -136,7 +129,7 @@ def shape_words(said: str) -> str:
 OWN_SOURCES = (
     mark("This project's own, cautious choice"),
     mark("Common practice among physique coaches; no study of it was found"),
-    mark("An answer of the health screening asks for a doctor's word before any peak week"),
+    mark("An answer of the health screening asks for a doctor's clearance before any peak week"),
     mark("an injury is a doctor's matter first"),
     mark(
         "Common practice: a peak week is worth a per cent or two, and only to somebody already "
@@ -150,6 +143,16 @@ OWN_SOURCES = (
 )
 
 
+_HOW_SEEN = re.compile(
+    r" \(from memory\)|[;,] from memory(?=\))| \(the framing was seen\)"
+    r"|; the figure was seen, the two papers are cited from memory"
+)
+
+
 def cited(citation: str) -> str:
-    """Where something comes from, as it is shown."""
+    """Where something comes from, as it is shown.
+
+    What was stored with older decisions may still say how a source was seen: that is left out.
+    """
+    citation = _HOW_SEEN.sub("", citation)
     return tr(citation) if citation in OWN_SOURCES else citation

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from bot.languages import mark, tr
-from bot.messages.safety import symptom_name
 
 
 def missed() -> str:
@@ -22,35 +19,11 @@ def paused() -> str:
     )
 
 
-def caution_line(causes: Sequence[str]) -> str:
-    return tr(
-        "This wants a second look: {causes}\nNothing is raised today. If you feel unwell, stop and see "
-        "a doctor.",
-        causes=" ".join(causes),
-    )
-
-
-def noted(symptoms: Sequence[str]) -> str:
-    return tr(
-        "Noted: {symptoms}. If it gets worse, or you faint, have chest pain, palpitations or weak "
-        "limbs: stop and call your local emergency number.",
-        symptoms=", ".join(symptom_name(symptom) for symptom in symptoms),
-    )
-
-
 def drug_refusal() -> str:
     return tr(
         "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
         "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
         "doctor, and tell them about your diet."
-    )
-
-
-def drank_too_fast() -> str:
-    return tr(
-        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-        "nausea, swollen hands, confusion: get medical help at once."
     )
 
 

@@ -23,7 +23,7 @@ from bot.flows.checkin import (
     read_morning,
     taken_from,
 )
-from bot.flows.symptom import SYMPTOM_CHECK
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
 from bot.messages import athlete as athlete_words
 from bot.messages import checkin as words
@@ -204,15 +204,16 @@ def take(
 
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
-    """What was said beside the numbers goes to the coach too, silently."""
-    if not words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note):
+    """What was said beside the numbers goes to the coach too, silently; complaints went already."""
+    note = "" if screen(row.note).hits else row.note
+    if not words.beside_the_numbers((), row.gut, row.sleep_h, note):
         return
     person = get_person(session, profile.person_id)
     alerts.note(
         session, profile,
         lambda: words.passed_on(
             person.first_name,
-            words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note),
+            words.beside_the_numbers((), row.gut, row.sleep_h, note),
         ),
         context, once=True,
     )  # fmt: skip
@@ -444,7 +445,7 @@ def _change_told(
 
 def _answers_another_question(session: Session, person: Person) -> bool:
     """Whether the latest open question takes figures and is not of a check-in: the text is its."""
-    asked = [q for q in asking.open_questions(session, person) if q.flow != SYMPTOM_CHECK.id]
+    asked = [q for q in asking.open_questions(session, person) if q.flow not in ASKED_ABOUT_SIGNS]
     return bool(asked) and asked[-1].flow != CHECK_IN.id
 
 

@@ -83,7 +83,11 @@ class CheckInRow(SQLModel, table=True):
 
 
 class SymptomReport(SQLModel, table=True):
-    """A symptom told outside a check-in; it joins the check-in of its date."""
+    """A symptom told outside a check-in; it joins the check-in of its date.
+
+    `symptom` may also be a drug's name or a reading (see `bot.service.week`). `words` are the
+    person's own, "" where a button was tapped.
+    """
 
     __tablename__ = "symptom_report"
     __table_args__ = (UniqueConstraint("athlete_id", "date", "symptom"),)
@@ -92,6 +96,7 @@ class SymptomReport(SQLModel, table=True):
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     symptom: str
+    words: str = Field(default="", sa_column_kwargs={"server_default": ""})
     at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -148,7 +153,11 @@ class DaySetRow(SQLModel, table=True):
 
 
 class AlertRow(SQLModel, table=True):
-    """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete."""
+    """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete.
+
+    `about` tells doubts apart: the question that each was asked with. In `facts`, "_corrected" says
+    what was put right since.
+    """
 
     __tablename__ = "alert"
     __table_args__ = (
@@ -157,6 +166,7 @@ class AlertRow(SQLModel, table=True):
             "athlete_id",
             "flag",
             "level",
+            "about",
             unique=True,
             sqlite_where=text("acknowledged_at IS NULL"),
             postgresql_where=text("acknowledged_at IS NULL"),
@@ -168,6 +178,7 @@ class AlertRow(SQLModel, table=True):
     coach_id: int = Field(foreign_key="person.id")
     flag: str
     level: str
+    about: str = Field(default="", sa_column_kwargs={"server_default": ""})
     facts: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     date: dt.date
     opened_at: datetime = Field(sa_type=UTCDateTime)

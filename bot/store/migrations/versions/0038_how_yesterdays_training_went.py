@@ -1,7 +1,7 @@
 """how yesterday's training went
 
-Revision ID: 0037
-Revises: 0036
+Revision ID: 0038
+Revises: 0037
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-revision: str = "0037"
-down_revision: str | None = "0036"
+revision: str = "0038"
+down_revision: str | None = "0037"
 branch_labels: str | None = None
 depends_on: str | None = None
 
