@@ -188,7 +188,7 @@ RUNNING_LATE = Act(
         Presses(ATHLETE, "9"),
         Presses(ATHLETE, "4"),
         Presses(ATHLETE, "Fine"),
-        Reads(ATHLETE, "full is full. Don't chase"),
+        Reads(ATHLETE, "You're full; leave it"),
         Reads(COACH, "Orla's look check: fullness 9, sharpness 4, gut fine"),
         Until("stage:pump:1"),
         Reads(ATHLETE, "Pump-up now"),

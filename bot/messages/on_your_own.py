@@ -29,12 +29,11 @@ def drug_refusal() -> str:
 
 #: By the rule of a decision, where what others read speaks of their coach.
 _REASONS = {
-    "frozen": mark("You have frozen adjusting, so the plan holds for now."),
+    "frozen": mark("You have frozen adjusting. Stay on plan for now."),
     "coach-override": mark("You have set this figure."),
     "limits-conflict": mark("The plan and your limits don't fit together for this day."),
-    "flat-and-watery": mark(
-        "Flat and blurred at once: that is more often salt, water, sleep or stress than carbs. So no "
-        "change; look at those first."
+    "eating-or-mood": mark(
+        "Your plan stays as it is for now. Please talk to somebody you trust about how you feel."
     ),
 }
 

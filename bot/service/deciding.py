@@ -361,11 +361,11 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    rule = decided.decision["rule"]
+    rule, own = decided.decision["rule"], is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
-        return safety.rests_until_talked(own=is_own_coach(profile))
-    own = on_your_own.reason(rule) if is_own_coach(profile) else ""
-    return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
+        return safety.rests_until_talked(own=own)
+    said = on_your_own.reason(rule) if own else ""
+    return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
 def _tell_athlete(

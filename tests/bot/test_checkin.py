@@ -70,7 +70,7 @@ def test_a_check_in_by_buttons_ends_in_the_days_target_with_a_reason(sqlite_engi
     team = in_peak_week(sqlite_engine)
     team.morning(7)
     said = answered_by_buttons(team, weight="61.1", fullness="6", sharpness=None)
-    for part in ("7 days out", "Carbs", "Protein", "Water 3.5 L", "sodium", "so the plan holds"):
+    for part in ("7 days out", "Carbs", "Protein", "Water 3.5 L", "sodium", "Stay on plan"):
         assert part in said
     assert len(decisions(team)) == 1 and decisions(team)[0].status == DecisionStatus.IN_FORCE
 
@@ -110,7 +110,7 @@ def test_a_flat_morning_in_the_load_raises_the_carbs_by_the_coachs_step(
     assert made.decision["rule"] == "flat-in-load"
     assert made.carb_g is not None and made.planned_carb_g is not None
     assert made.carb_g - made.planned_carb_g == 25
-    assert "+25 on the plan's" in said and "there is room" in said
+    assert "+25 on the plan's" in said and "so eat 25 g more today" in said
 
 
 def test_every_stored_decision_replays_to_the_same_result(sqlite_engine: Engine) -> None:
@@ -247,7 +247,7 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
     row = checkins(team)[0]
     assert (row.symptoms, row.gut, row.sleep_h) == (["dizzy"], "heavy", 5)
     assert row.note == "slept badly, moving house"
-    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "you felt dizzy" in said
+    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "You felt dizzy" in said
 
 
 def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Engine) -> None:

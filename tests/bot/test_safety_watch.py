@@ -204,7 +204,7 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
     assert "I've told Ravi: dizziness" in said and "emergency number" in said
-    assert said.index("Sit down until it passes") < said.index("you felt dizzy")
+    assert said.index("Sit down until it passes") < said.index("You felt dizzy")
     assert "blood pressure" in said and "iron" in said
 
 
