@@ -19,7 +19,7 @@ from bot.store.week import (
 )
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.case import PastWeek
-from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Case
 from engine.limits import GuardRails, Limits
 from engine.look import Look
@@ -185,6 +185,7 @@ def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
         urine_colour=colours[-1] if colours else row.urine_colour,
         resting_pulse=pulses[-1] if pulses else row.resting_pulse,
         water_within_one_hour_l=max(rates, default=None),
+        training_done=TrainingDone(row.training_done) if row.training_done else None,
         cleared=tuple(_values(reported, CLEARED)),
     )
 

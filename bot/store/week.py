@@ -76,6 +76,7 @@ class CheckInRow(SQLModel, table=True):
     urine_colour: int | None = None
     resting_pulse: float | None = None
     water_within_one_hour_l: float | None = None
+    training_done: str | None = None
     # The chat message that held a one-line check-in, so that editing it edits the check-in.
     message_id: int | None = None
     answered_at: datetime = Field(sa_type=UTCDateTime)

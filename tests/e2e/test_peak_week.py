@@ -108,9 +108,10 @@ def by_buttons(talk: Talk, weight: str, fullness: str, sharpness: str | None, ca
         talk.taps(ATHLETE, "3.5 L", "Sharpness, 1 to 5?")
         talk.taps(ATHLETE, sharpness, "Yesterday's carbs")
     if carbs.isdigit():
-        talk.says(ATHLETE, carbs, "And otherwise?")
+        talk.says(ATHLETE, carbs, "Anything else going on?")
     else:
-        talk.taps(ATHLETE, carbs, "And otherwise?")
+        talk.taps(ATHLETE, carbs, "training and cardio go as planned")
+        talk.taps(ATHLETE, "As planned", "Anything else going on?")
     return talk.taps(ATHLETE, "All fine", "Carbs")
 
 
