@@ -27,7 +27,7 @@ LIMITS = {
     "step_g": mark("Step"),
     "change_per_day_g": mark("Largest change"),
     "load_total_g": mark("Load total"),
-    "apply_without_asking_g": mark("Without asking"),
+    "apply_without_asking_g": mark("Auto-approve up to"),
     "water_floor_l": mark("Water floor"),
     "water_ceiling_l": mark("Water ceiling"),
 }
@@ -38,7 +38,7 @@ LIMIT_WORDS = {
     "step_g": mark("step"),
     "change_per_day_g": mark("largest change"),
     "load_total_g": mark("load total"),
-    "apply_without_asking_g": mark("without asking"),
+    "apply_without_asking_g": mark("auto-approve up to"),
     "water_floor_l": mark("water floor"),
     "water_ceiling_l": mark("water ceiling"),
 }
@@ -46,13 +46,15 @@ LIMIT_WORDS = {
 #: How the engine calls the shapes of a load, and what each means.
 SHAPES = (
     mark("front-load"),
-    mark("most of the carbs 3 days out, then tapering: time to see and correct a spill"),
+    mark(
+        "most of the carbs 3 days out, then less each day: leaves time to see and correct a spill"
+    ),
     mark("even"),
     mark("the same carbs on each load day"),
     mark("back-load"),
-    mark("rising to most of the carbs the day before: full late, little time to correct"),
-    mark("lead-in fat load"),
-    mark("fat in place of the carbs left out until 4 days out, then an even carb load"),
+    mark("more each day, most the day before: full late, little time to correct"),
+    mark("fat first, then carbs"),
+    mark("more fat instead of carbs until 4 days out, then an even carb load"),
 )
 #: The engine's ratings of how lean somebody is.
 CONDITIONS = {
@@ -75,41 +77,63 @@ FLAGS = {
     "confusion": mark("confusion"),
     "repeated-vomiting": mark("repeated vomiting"),
     "severe-headache": mark("severe headache"),
-    "self-harm": mark("self harm"),
+    "self-harm": mark("thoughts of self-harm"),
     "stroke-signs": mark("signs of a stroke"),
     "heavy-bleeding": mark("heavy bleeding"),
     "double-vision": mark("double vision"),
     "muscle-breakdown": mark("dark urine with muscle pain"),
-    "weight-drop-24h": mark("weight drop 24h"),
-    "weight-drop-baseline": mark("weight drop baseline"),
-    "weekly-loss-fast": mark("weekly loss fast"),
-    "low-sodium-pattern": mark("low sodium pattern"),
-    "water-under-adequate": mark("water under adequate"),
+    "weight-drop-24h": mark("weight drop in 24 h"),
+    "weight-drop-baseline": mark("weight drop since the week began"),
+    "weekly-loss-fast": mark("losing weight too fast this week"),
+    "low-sodium-pattern": mark("signs of low sodium"),
+    "water-under-adequate": mark("too little water"),
     "water-under-target": mark("water under target"),
     "water-over-target": mark("water over target"),
-    "water-over-guard-rail": mark("water over guard rail"),
-    "water-too-fast": mark("water too fast"),
-    "urine-dark": mark("urine dark"),
-    "pulse-high": mark("pulse high"),
+    "water-over-guard-rail": mark("water over the safety bound"),
+    "water-too-fast": mark("water drunk too fast"),
+    "urine-dark": mark("dark urine"),
+    "pulse-high": mark("high pulse"),
     "drug-named": mark("drug named"),
-    "after-show-complaint": mark("after show complaint"),
-    "after-show-rise": mark("after show rise"),
-    "symptom-unread": mark("symptom unread"),
-    "missed-check-in": mark("missed check in"),
+    "after-show-complaint": mark("complaint after the show"),
+    "after-show-rise": mark("weight rise after the show"),
+    "symptom-unread": mark("unclear complaint"),
+    "missed-check-in": mark("missed check-in"),
     "short-sleep": mark("short sleep"),
     "low-energy-availability": mark("low energy availability"),
 }
-#: Words that are kept as they stand and shown inside a line.
-WORDS = (
-    mark("fine"), mark("heavy"), mark("bad"),  # the gut
-    mark("flat"), mark("full"), mark("spilled over"),  # the look
-    mark("warning"), mark("caution"), mark("advisory"), mark("alert"),  # levels
-    mark("held"), mark("adjusted"), mark("escalated"),  # what a morning led to
-    mark("run-it"), mark("keep-dieting"), mark("doctor-first"),  # is a peak week worth it
-    mark("under age"), mark("no consent"),
-    mark("show"), mark("shoot"), mark("trial"),  # kinds of event
-    mark("everything"), mark("alerts only"),  # what a second coach may do
-)  # fmt: skip
+#: Words that are kept, and how each reads inside a line.
+WORDS = {
+    # the gut
+    "fine": mark("fine"),
+    "heavy": mark("heavy"),
+    "bad": mark("bad"),
+    # the look
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled over"),
+    # levels
+    "warning": mark("warning"),
+    "caution": mark("caution"),
+    "advisory": mark("info"),
+    "alert": mark("alert"),
+    # what a morning led to
+    "held": mark("on plan"),
+    "adjusted": mark("adjusted"),
+    "escalated": mark("stopped"),
+    # is a peak week worth it
+    "run-it": mark("run it"),
+    "keep-dieting": mark("keep dieting"),
+    "doctor-first": mark("doctor first"),
+    "under age": mark("under age"),
+    "no consent": mark("no consent"),
+    # kinds of event
+    "show": mark("show"),
+    "shoot": mark("shoot"),
+    "trial": mark("trial"),
+    # what a second coach may do
+    "everything": mark("everything"),
+    "alerts only": mark("alerts only"),
+}
 
 
 def flag_name(flag: str) -> str:
@@ -119,7 +143,7 @@ def flag_name(flag: str) -> str:
 
 def word(kept: object) -> str:
     """One of the words above in the language in force; any other as it stands."""
-    return tr(str(kept)) if kept in WORDS else str(kept)
+    return tr(WORDS[str(kept)]) if str(kept) in WORDS else str(kept)
 
 
 def field_word(english: str) -> str:
@@ -136,12 +160,12 @@ def shape_words(said: str) -> str:
 OWN_SOURCES = (
     mark("This project's own, cautious choice"),
     mark("Common practice among physique coaches; no study of it was found"),
-    mark("An answer of the health screening asks for a doctor's word before any peak week"),
-    mark("an injury is a doctor's matter first"),
+    mark("An answer in the health questions needs a doctor's clearance before any peak week"),
+    mark("an injury needs a doctor first"),
     mark(
         "Common practice: a peak week is worth a per cent or two, and only to somebody already "
-        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % body mass and 2.1 % muscle "
-        "thickness on habit in very lean men"
+        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % "
+        "more muscle thickness than usual in very lean men"
     ),
     mark(
         "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "

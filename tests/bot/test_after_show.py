@@ -47,7 +47,7 @@ def test_the_morning_after_brings_the_cautions_and_one_short_question(team: Team
     assert "Good morning, Mira. Day 1 after. How is it?" in said
     assert "Your weight, if you stepped on the scale?" in text_of(team.athlete.taps("Fine"))
     assert "Ordinary meals, to appetite" in text_of(team.athlete.taps("Not today"))
-    assert [m for m in team.coach.hears() if "How did they look" not in m.text] == []
+    assert [m for m in team.coach.hears() if "How did Mira look" not in m.text] == []
 
 
 def test_it_is_asked_on_three_mornings_and_then_no_more(team: Team) -> None:
@@ -122,7 +122,7 @@ def test_an_unanswered_morning_is_not_nagged_about(team: Team) -> None:
     morning(team, 1)
     team.world.later(hours=20)
     assert team.athlete.hears() == []
-    assert [m for m in team.coach.hears() if "How did they look" not in m.text] == []
+    assert [m for m in team.coach.hears() if "How did Mira look" not in m.text] == []
 
 
 def test_a_new_week_that_has_begun_asks_its_own_questions_instead(team: Team) -> None:
@@ -130,7 +130,7 @@ def test_a_new_week_that_has_begun_asks_its_own_questions_instead(team: Team) ->
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.hears()
     assert ASKED not in text_of(morning(team, 2))
 
@@ -140,7 +140,7 @@ def test_a_trial_ends_as_before(team_at: Callable[[datetime], Team]) -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("9 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.world.until(datetime(2027, 5, 10, 8, 0, tzinfo=UTC))
     said = text_of(team.athlete.hears())
     assert "The trial is behind you" in said

@@ -224,7 +224,7 @@ def test_each_picture_goes_once_and_a_late_one_by_itself(team: Team) -> None:
     gathered(team)
     gathered(team)
     assert [row.method for row, _ in files_for(team.coach)] == ["sendPhoto", "sendPhoto"]
-    assert "no numbers that morning" in files_for(team.coach)[0][0].payload["caption"]
+    assert "no check-in that morning" in files_for(team.coach)[0][0].payload["caption"]
 
 
 def test_the_card_shows_the_latest_morning_and_others_by_date(team: Team) -> None:

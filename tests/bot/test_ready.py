@@ -29,7 +29,7 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps(kind)
     team.coach.writes(day)
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
 
 
 def condition(number: int) -> str:

@@ -222,7 +222,7 @@ def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> N
     eu = with_totals(team, lambda day: by_annex_xiv(day) + 2 * (40 - day.fibre_g), **fibre)
     assert "as on EU labels and in my plans" in sends_back(team, eu)
     us = with_totals(team, lambda day: by_annex_xiv(day) - 2 * day.fibre_g, **fibre)
-    assert "only with the fibre counted as carbs, as on US labels" in sends_back(team, us)
+    assert "only with fibre counted as carbs, as on US labels" in sends_back(team, us)
 
 
 def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
@@ -234,7 +234,7 @@ def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
 
 def test_a_tap_on_leave_it_changes_nothing(team: Team) -> None:
     sends_back(team, with_cells(handed_out(team), C8=200))
-    assert "Nothing was changed" in text_of(team.coach.taps("Leave it as it is"))
+    assert "Nothing was changed" in text_of(team.coach.taps("Don't change it"))
     assert versions(team) == (1, 1)
 
 

@@ -351,7 +351,7 @@ def test_a_new_event_leaves_the_old_days_reminders_unsaid(team: Team) -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.hears()
     team.world.until(noon(team, 20))
     assert reminders(team.athlete.hears()) == []

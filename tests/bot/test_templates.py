@@ -51,7 +51,7 @@ def second_athlete(team: Team, *, body_mass: str = "80", carbs: str = "400") -> 
     team.coach.presses(f"c:event:{tess_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     return tess_id
 
 

@@ -40,7 +40,7 @@ def the_event(talk: Talk) -> None:
     talk.says(COACH, "New York", "Is it this one?")
     place = next(label for label in talk.newest_buttons(COACH) if "America/New_York" in label)
     talk.taps(COACH, place, "Sun 9 May 2027 (America/New_York)")
-    talk.hears(ATHLETE, "has set your day")
+    talk.hears(ATHLETE, "has set your event")
 
 
 def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
@@ -61,26 +61,26 @@ def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
 def the_plan(talk: Talk) -> None:
     talk.taps(COACH, "Draft a plan", "Which shape")
     talk.taps(COACH, "even", "g/kg")
-    talk.taps(COACH, "8.2 g/kg", "How far shall carbs go down")
-    talk.taps(COACH, "Deep", "What is the reason for it here?")
+    talk.taps(COACH, "8.2 g/kg", "How far down should carbs go")
+    talk.taps(COACH, "Deep", "Why use it here?")
     said = talk.says(COACH, "She fills from empty, seen in March", "This is the draft")
     assert "Reason for a deep depletion: She fills from empty" in said
     why = talk.taps(COACH, "Why these numbers", "Source: Homer et al. 2024")
     assert "common practice" in why
     talk.taps(COACH, "Back to the draft", "This is the draft")
     said = talk.taps(COACH, "Use this plan", "The plan is set.")
-    assert "Your reason is kept with the plan: She fills from empty" in said
-    assert "Note: nothing was rehearsed" in said
+    assert "Your reason is saved with the plan: She fills from empty" in said
+    assert "Info: there was no trial" in said
     talk.taps(COACH, "Set the limits", "floor")
     talk.taps(COACH, "Set these limits", "limits are set")
-    talk.hears(ATHLETE, "day, plan and limits")
+    talk.hears(ATHLETE, "event, plan and limits")
     talk.taps_earlier(COACH, "See the plan", "Tap a day")
-    talk.taps(COACH, "1 out", "Which one shall change?")
-    talk.taps(COACH, "Water", "Send the new figure")
+    talk.taps(COACH, "1 out", "Which one do you want to change?")
+    talk.taps(COACH, "Water", "Send the new number")
     said = talk.says(COACH, "2.8", "Nothing has been changed yet")
     assert "Warning: water is cut" in said
-    talk.taps(COACH, "Go on, with a reason", "What is the reason?")
-    talk.says(COACH, "Her doctor asked for it", "Your reason is kept with the plan")
+    talk.taps(COACH, "Use it anyway, with a reason", "What is the reason?")
+    talk.says(COACH, "Her doctor asked for it", "Your reason is saved with the plan")
 
 
 def the_journey(bot: ShiftedBot, talk: Talk) -> None:

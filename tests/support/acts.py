@@ -139,7 +139,7 @@ def signs(cast: Cast, coach: str, athlete: str, label: str, part: str = "") -> S
 
 def sets_another(cast: Cast, coach: str, athlete: str) -> Script:
     text = proposal(cast, coach, athlete).text
-    yield from signs(cast, coach, athlete, "Set another figure", "How many grams")
+    yield from signs(cast, coach, athlete, "Set another number", "How many grams")
     planned = int(text.partition("Planned ")[2].partition(" g")[0])
     yield from says(cast, coach, str(planned + 10), part="is set to")
 
