@@ -7,6 +7,17 @@ from datetime import datetime
 from enum import StrEnum
 
 
+class Media(StrEnum):
+    """What came that holds no text to be read, by what its sender would call it."""
+
+    VOICE = "voice"
+    VIDEO = "video"
+    STICKER = "sticker"
+    PLACE = "place"
+    CONTACT = "contact"
+    ELSE = "else"
+
+
 class Kind(StrEnum):
     TEXT = "text"
     EDITED = "edited"  # an earlier message's text was changed
@@ -31,7 +42,11 @@ class SentFile:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Incoming:
-    """`sent_at` is when it was sent by Telegram's clock (for a tap, when it was received)."""
+    """`sent_at` is when it was sent by Telegram's clock (for a tap, when it was received).
+
+    `media` says what a thing of kind OTHER is. `reply_to` is the id of the message that its sender
+    answers by Telegram's own reply, and `quoted` the part of it that they picked out.
+    """
 
     update_id: int
     chat_id: int
@@ -45,3 +60,6 @@ class Incoming:
     tap_id: str | None
     sent_at: datetime
     file: SentFile | None = None
+    media: Media | None = None
+    reply_to: int | None = None
+    quoted: str = ""

@@ -67,6 +67,10 @@ def _refuse(path: Path, why: str) -> int:
     return 2
 
 
+def _counted(figure: float | None) -> str:
+    return "always" if figure is None else f"{figure:g}"
+
+
 def _week(file: CaseFile) -> str:
     """The plan and the limits that the decisions below were made with."""
     origin = "drafted: the file has no [[day]]" if file.drafted else "as in the file"
@@ -78,7 +82,8 @@ def _week(file: CaseFile) -> str:
     for day in file.plan:
         lines.append(
             f"{day.days_out:8}  {day.carb_g:7g}  {day.protein_g:9g}  {day.fat_g:5g}  "
-            f"{day.fibre_g:7g}  {day.water_l:7g}  {day.sodium_mg:9g}  {day.training}".rstrip()
+            f"{_counted(day.fibre_g):>7}  {day.water_l:7g}  {_counted(day.sodium_mg):>9}  "
+            f"{day.training}".rstrip()
         )
     limits = (
         f"{key.label} {getattr(file.limits, name):g} {key.unit}"

@@ -49,14 +49,18 @@ class Athlete:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Baseline:
-    """What the athlete habitually eats and drinks a day, before the week."""
+    """What the athlete habitually eats and drinks a day, before the week.
+
+    Fibre and sodium are None where they are not counted: then they stay as always, and no ordinary
+    figure takes the place of a habit that nobody knows.
+    """
 
     carb_g: float
     protein_g: float
     fat_g: float
-    fibre_g: float
+    fibre_g: float | None = None
     water_l: float
-    sodium_mg: float
+    sodium_mg: float | None = None
 
     def __post_init__(self) -> None:
         bounds = {
@@ -65,7 +69,7 @@ class Baseline:
         }  # fmt: skip
         for name, most in bounds.items():
             value = getattr(self, name)
-            if not 0 <= value <= most:
+            if value is not None and not 0 <= value <= most:
                 raise ValueError(f"baseline {name} {value} is outside 0 to {most}")
 
 

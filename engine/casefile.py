@@ -35,6 +35,8 @@ from engine.tables import (
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}
 BASELINE_KEYS = tuple(f.name for f in fields(Baseline))
+#: What not everybody counts: a file may leave these out, and then they stay as always.
+UNCOUNTED_KEYS = frozenset(f.name for f in fields(Baseline) if f.default is None)
 #: The answers of a check-in that are plain numbers.
 NUMBER_ANSWERS = (
     "weight_kg",
@@ -157,9 +159,10 @@ def _athlete(table: Table) -> Athlete:
 
 
 def _baseline(table: Table) -> Baseline:
-    return table.build(
-        Baseline, **{key: table.need(key, as_number, "a number") for key in BASELINE_KEYS}
-    )
+    counted = (key for key in BASELINE_KEYS if key not in UNCOUNTED_KEYS)
+    figures: dict[str, Any] = {key: table.need(key, as_number, "a number") for key in counted}
+    figures |= {key: table.number(key) for key in UNCOUNTED_KEYS}
+    return table.build(Baseline, **figures)
 
 
 def _event(table: Table) -> Event:

@@ -216,8 +216,9 @@ def _fat_for_energy(athlete: Athlete, day: DayTarget) -> float:
     return math.ceil(missing / energy_kcal(0, 0, 1))
 
 
-def _fibre(baseline: Baseline, out: int) -> float:
-    if out > max(LOAD_DAYS):
+def _fibre(baseline: Baseline, out: int) -> float | None:
+    """Habit, and low in the load; None where the habit is not counted: then it stays as always."""
+    if baseline.fibre_g is None or out > max(LOAD_DAYS):
         return baseline.fibre_g
     most = e.FIBRE_FIRST_G if out == max(LOAD_DAYS) else e.FIBRE_G
     return min(baseline.fibre_g, most.value)

@@ -44,8 +44,9 @@ LINES = (
     "load-learnt",
     "shape-front-load", "shape-even", "shape-back-load", "shape-fat-load",
     "depletion-none", "depletion-mild", "depletion-deep",
-    "the-day", "protein", "fat-habit", "fat-low", "fat-for-energy", "fat-lead-in", "fibre",
-    "water", "water-inside", "sodium", "training", "cardio-and-steps", "trial",
+    "the-day", "protein", "fat-habit", "fat-low", "fat-for-energy", "fat-lead-in",
+    "fibre", "fibre-not-counted", "water", "water-inside", "sodium", "sodium-not-counted",
+    "training", "cardio-and-steps", "trial",
 )  # fmt: skip
 
 
@@ -85,12 +86,9 @@ def draft_reasons(
             least_g_per_kg=float(e.PROTEIN_LEAST_G_PER_KG),
         ),
         _fat(athlete, by_out, shape, depletion),
-        _line(
-            "fibre", FOO_2022, DE_MORAES_2019,
-            first_g=float(e.FIBRE_FIRST_G), then_g=float(e.FIBRE_G),
-        ),
+        _fibre(baseline),
         _water(athlete, baseline, by_out[0].water_l),
-        _line("sodium", SODIUM_MODELS, sodium_mg=baseline.sodium_mg),
+        _sodium(baseline),
         _line("training", COMMON_PRACTICE),
         _line(
             "cardio-and-steps", COMMON_PRACTICE, cardio_min=float(e.CARDIO_MIN),
@@ -145,6 +143,20 @@ def _water(athlete: Athlete, baseline: Baseline, water_l: float) -> Line:
         return _line("water", ESCALANTE_2021_WATER, water_l=water_l)
     source = rail.low_source if water_l > habit else rail.high_source
     return _line("water-inside", source, water_l=water_l, habit_l=habit)
+
+
+def _fibre(baseline: Baseline) -> Line:
+    if baseline.fibre_g is None:
+        return _line("fibre-not-counted", FOO_2022, DE_MORAES_2019)
+    return _line(
+        "fibre", FOO_2022, DE_MORAES_2019, first_g=float(e.FIBRE_FIRST_G), then_g=float(e.FIBRE_G)
+    )
+
+
+def _sodium(baseline: Baseline) -> Line:
+    if baseline.sodium_mg is None:
+        return _line("sodium-not-counted", SODIUM_MODELS)
+    return _line("sodium", SODIUM_MODELS, sodium_mg=baseline.sodium_mg)
 
 
 def _line(id: str, *sources: Source, **facts: float) -> Line:

@@ -11,15 +11,18 @@ PLAN_DAYS = tuple(range(7, -1, -1))
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayTarget:
-    """What one day is to bring. Training and cardio are the coach's words; None is "not said"."""
+    """What one day is to bring. Training and cardio are the coach's words; None is "not said".
+
+    Fibre and sodium of None are "as always": what is not counted gets no figure.
+    """
 
     days_out: int
     carb_g: float
     protein_g: float
     fat_g: float
-    fibre_g: float
+    fibre_g: float | None = None
     water_l: float
-    sodium_mg: float
+    sodium_mg: float | None = None
     training: str = ""
     cardio_min: float | None = None
     steps: int | None = None

@@ -141,10 +141,14 @@ def _water(case: _Reviewed) -> Iterator[Finding]:
 
 
 def _sodium(case: _Reviewed) -> Iterator[Finding]:
-    habit = case.baseline.sodium_mg
+    """A figure far from habit; and any figure where the habit is not known, for that may be a cut."""
+    habit, sources = case.baseline.sodium_mg, (e.SODIUM_MODELS, e.ESCALANTE_2021_WATER)
+    if habit is None:
+        told = _days(case.plan, lambda day: day.sodium_mg, lambda _: True)
+        yield from _if(told, "sodium-habit-unknown", Level.CAUTION, *sources)
+        return
     room = habit * float(e.SODIUM_SWING_SHARE)
     swing = _days(case.plan, lambda day: day.sodium_mg, lambda mg: abs(mg - habit) > room + _HAIR)
-    sources = (e.SODIUM_MODELS, e.ESCALANTE_2021_WATER)
     yield from _if(swing, "sodium-swing", Level.WARNING, *sources, habit_mg=habit)
 
 
@@ -269,7 +273,8 @@ _CHECKS: tuple[Callable[[_Reviewed], Iterator[Finding]], ...] = (
 
 #: Every id that a finding may have, so that whoever words them can be held against it.
 FINDINGS = (
-    "water-cut", "water-load", "sodium-swing", "carbs-over-guard-rail", "load-over-guard-rail",
+    "water-cut", "water-load", "sodium-swing", "sodium-habit-unknown", "carbs-over-guard-rail",
+    "load-over-guard-rail",
     "load-small-for-a-woman", "load-small", "deep-depletion", "last-day-jump", "legs-too-late",
     "new-stimulus", "cardio-jump", "fibre-high-late", "low-energy-availability",
     "nothing-rehearsed", "total-off",
@@ -288,10 +293,12 @@ def _says(pattern: re.Pattern[str], text: str) -> bool:
 
 def _days(
     days: Iterable[DayTarget],
-    value: Callable[[DayTarget], float],
+    value: Callable[[DayTarget], float | None],
     found: Callable[[float], bool],
 ) -> list[OnDay]:
-    return [OnDay(day.days_out, value(day)) for day in days if found(value(day))]
+    """The days whose figure is so; one that gives no figure ("as always") is never found."""
+    figures = ((day.days_out, value(day)) for day in days)
+    return [OnDay(out, figure) for out, figure in figures if figure is not None and found(figure)]
 
 
 def _if(

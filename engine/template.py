@@ -25,7 +25,8 @@ MOST = {
     "water_l": 15, "sodium_mg": 20000,
 }  # fmt: skip
 
-Share = tuple[str, float]
+#: Basis and share; None where the plan gives no figure: "as always".
+Share = tuple[str, float] | None
 Day = dict[str, Any]
 
 
@@ -34,7 +35,7 @@ def relative(plan: PeakPlan, athlete: Athlete, baseline: Baseline) -> list[Day]:
     return [
         {"days_out": target.days_out}
         | {
-            key: list(_share(key, getattr(target, key), target.days_out, athlete, baseline))
+            key: _listed(_share(key, getattr(target, key), target.days_out, athlete, baseline))
             for key in MOST
         }
         | {key: getattr(target, key) for key in AS_IT_IS}
@@ -47,10 +48,19 @@ def scaled(days: Iterable[Mapping[str, Any]], athlete: Athlete, baseline: Baseli
     return PeakPlan(tuple(_day(day, athlete, baseline) for day in days))
 
 
-def _share(key: str, value: float, days_out: int, athlete: Athlete, baseline: Baseline) -> Share:
+def _listed(share: Share) -> list[str | float] | None:
+    return None if share is None else list(share)
+
+
+def _share(
+    key: str, value: float | None, days_out: int, athlete: Athlete, baseline: Baseline
+) -> Share:
+    """A figure whose habit is not known is by body mass: there is nothing else to hold it against."""
+    if value is None:
+        return None
     habit = getattr(baseline, key)
     by_mass = key == "carb_g" and days_out <= max(LOAD_DAYS)
-    if by_mass or habit == 0:
+    if by_mass or not habit:
         return PER_KG, value / athlete.body_mass_kg
     return OF_HABIT, value / habit
 
@@ -61,9 +71,14 @@ def _day(day: Mapping[str, Any], athlete: Athlete, baseline: Baseline) -> DayTar
     return DayTarget(days_out=day["days_out"], **figures, **kept)
 
 
-def _figure(key: str, share: Share, athlete: Athlete, baseline: Baseline) -> float:
-    basis, part = share
+def _figure(key: str, share: Share, athlete: Athlete, baseline: Baseline) -> float | None:
+    """None where the new athlete does not count it; their habit where the template says no figure."""
     habit = getattr(baseline, key)
+    if habit is None:
+        return None
+    if share is None:
+        return float(habit)
+    basis, part = share
     if basis == OF_HABIT and abs(part - 1) < 1e-9:
         return float(habit)  # steady at habit: not even rounding moves it
     value = part * (athlete.body_mass_kg if basis == PER_KG else habit)

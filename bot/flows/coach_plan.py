@@ -6,7 +6,7 @@ from datetime import date, timedelta
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows.plan_review import read_reason
-from bot.flows.reading import MINUTES, STEPS, one_of, without, yes_or_no
+from bot.flows.reading import AS_ALWAYS, MINUTES, STEPS, one_of, said, without, yes_or_no
 from bot.languages import tr
 from bot.messages import coach_figures as figures
 from bot.messages import coach_plan as words
@@ -35,6 +35,10 @@ MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
     "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
 }  # fmt: skip
+
+
+#: What may have no figure: it stays as always where it is not counted.
+UNCOUNTED = frozenset({"fibre_g", "sodium_mg"})
 
 
 def drafted(answers: Answers) -> PeakPlan:
@@ -97,11 +101,11 @@ def _learnt(answers: Answers) -> float | None:
 
 
 def _read_load(text: str, answers: Answers) -> float:
-    said, learnt = text.strip().lower(), _learnt(answers)
+    typed, learnt = text.strip().lower(), _learnt(answers)
     published = dict(zip((USUAL_TRAINING, MUCH_TRAINING), _published(answers), strict=True))
-    if said in published:
-        return published[said]
-    if said == LEARNT and learnt is not None:
+    if typed in published:
+        return published[typed]
+    if typed == LEARNT and learnt is not None:
         return learnt
     low, high = load_range(answers["shape"])
     plain = text.lower().replace("g/kg", "").replace("g per kg", "")
@@ -212,8 +216,10 @@ def _ask_number(answers: Answers) -> str:
     )
 
 
-def _read_number(text: str, answers: Answers) -> float | str:
+def _read_number(text: str, answers: Answers) -> float | str | None:
     key = answers["_field"]
+    if key in UNCOUNTED and said(text, AS_ALWAYS):
+        return None
     if key == "training":
         return _training(text)
     if key == "water_l":
@@ -223,6 +229,12 @@ def _read_number(text: str, answers: Answers) -> float | str:
     plain = without(without(text, MINUTES), STEPS).removesuffix("mg")
     number = parse_number(plain, low=0, high=MOST[key])
     return int(number) if key == "steps" else number
+
+
+def _as_always(answers: Answers) -> Choices:
+    if answers["_field"] not in UNCOUNTED or answers["_value"] is None:
+        return ()
+    return ((Choice(words.as_always_button(), "as always"),),)
 
 
 def _training(text: str) -> str:
@@ -236,5 +248,6 @@ def _training(text: str) -> str:
 
 #: Context: "_field" (a key of the day target), "_days_out", "_value" as it is, "_volume_unit".
 PLAN_NUMBER = Flow(
-    id="coach-plan-number", steps=(Step(key="value", ask=_ask_number, read=_read_number),)
+    id="coach-plan-number",
+    steps=(Step(key="value", ask=_ask_number, read=_read_number, choices=_as_always),),
 )

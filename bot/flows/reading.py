@@ -23,6 +23,7 @@ NO = mark("no, n, nope")
 SKIP = mark("skip, -, no, none, nothing")
 NONE = mark("none, no, nothing")
 VARIES = mark("varies, it varies")
+AS_ALWAYS = mark("as always, always, as usual, usual, not counted, -")
 ON_TARGET = mark("on target, target, yes")
 # Units that may stand behind a number, the longer first.
 MINUTES = mark("minutes, minute, min")

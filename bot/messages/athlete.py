@@ -46,25 +46,22 @@ def grams_change(carb_g: float, planned_g: float) -> str:
 
 
 def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
-    """A day's targets, three short lines."""
+    """A day's targets in short lines; what is not counted has no figure and stays as always."""
     lines = [
         tr(
             "Carbs {carb_g:.0f} g {against_plan}",
             carb_g=target.carb_g,
             against_plan=grams_change(target.carb_g, planned_carb_g),
         ),
-        tr(
-            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
-            protein_g=target.protein_g,
-            fat_g=target.fat_g,
-            fibre_g=target.fibre_g,
-        ),
-        tr(
-            "Water {water} · sodium {sodium}",
-            water=figures.volume(target.water_l, volume_unit),
-            sodium=figures.milligrams(target.sodium_mg),
-        ),
+        _macros(target),
+        _water_and_salt(target, volume_unit),
     ]
+    if target.fibre_g is None:
+        lines.append(
+            tr("Salt and fibre as always") if target.sodium_mg is None else tr("Fibre as always")
+        )
+    elif target.sodium_mg is None:
+        lines.append(tr("Salt as always"))
     moving = []
     if target.training:
         moving.append(tr("Training: {training}", training=training_words(target.training)))
@@ -79,6 +76,32 @@ def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> 
     if moving:
         lines.append(figures.capital(" · ".join(moving)))
     return "\n".join(lines)
+
+
+def _macros(target: DayTarget) -> str:
+    if target.fibre_g is None:
+        return tr(
+            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
+            protein_g=target.protein_g,
+            fat_g=target.fat_g,
+        )
+    return tr(
+        "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        fibre_g=target.fibre_g,
+    )
+
+
+def _water_and_salt(target: DayTarget, volume_unit: str) -> str:
+    water = figures.volume(target.water_l, volume_unit)
+    if target.sodium_mg is None:
+        return tr("Water {water}", water=water)
+    return tr(
+        "Water {water} · sodium {sodium}",
+        water=water,
+        sodium=figures.milligrams(target.sodium_mg),
+    )
 
 
 def target_message(

@@ -182,12 +182,6 @@ def no_longer_a_check_in() -> str:
     )
 
 
-def not_a_change() -> str:
-    return tr(
-        "That message was already taken as it was. If it should change something, tell me anew."
-    )
-
-
 def already_done() -> str:
     return tr("You have checked in this morning. To change something, pick it:")
 

@@ -322,6 +322,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
         "wrote to the athlete {words}", words=_quote(d.get("text", ""))
     ),
     "message to coach": _to_coach,
+    "own note": lambda d: tr("kept a note {words}", words=_quote(d.get("text", ""))),
     "alert opened": _alert(mark("{level} ({flag}) sent")),
     "alert repeated": _alert(mark("{level} ({flag}) repeated ({times})")),
     "alert no longer repeated": _alert(mark("{level} ({flag}) no longer repeated after a day")),

@@ -222,7 +222,13 @@ def day_view(target: DayTarget, day: date, volume_unit: str) -> str:
     return "\n".join(lines) + "\n\n" + tr("Which one do you want to change?")
 
 
+def as_always_button() -> str:
+    return figures.capital(tr("as always"))
+
+
 def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
+    if value is None and key in ("fibre_g", "sodium_mg"):
+        return tr("as always")
     if value is None or value == "":
         return tr("not said")
     if isinstance(value, str):

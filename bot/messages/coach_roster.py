@@ -8,6 +8,7 @@ from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
 from bot.messages.names import KIND_SHORT, word
 
+LONGEST_WORDS = 80  # characters of what an athlete wrote; the chat has it whole
 LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
 
 
@@ -70,13 +71,22 @@ def line(
     morning: str | None,
     decided: str | None,
     state: str,
+    wrote: str = "",
 ) -> str:
-    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them."""
+    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them.
+
+    `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
+    """
     when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
     what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
     parts = [part for part in (morning, decided) if part]
     start = f"{short(name)}, {when}{what}"
-    return f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
+    text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
+    if not wrote:
+        return text
+    said = " ".join(wrote.split())
+    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
+    return text + " " + tr("Wrote: “{said}”", said=said)
 
 
 def short(name: str) -> str:

@@ -47,10 +47,6 @@ def minutes(number: int) -> str:
     return tr("{number} min", number=number)
 
 
-def only_text_here() -> str:
-    return tr("I can read words, numbers and the buttons here, but not that.")
-
-
 def refused(sentence: str, question: str) -> str:
     return f"{sentence}\n\n{question}"
 
@@ -72,7 +68,7 @@ def cancelled() -> str:
 
 
 def noted() -> str:
-    return tr("Noted.")
+    return tr("Saved.")
 
 
 def done_button() -> str:
@@ -93,18 +89,14 @@ def private_chats_only() -> str:
     )
 
 
-def nothing_open() -> str:
-    return tr("I have no question open that this would answer. /help lists what you can do.")
-
-
 def not_for_you() -> str:
     return tr("I don't know that command. /help lists what you can do.")
 
 
 def gone_wrong() -> str:
     return tr(
-        "Something went wrong on my side with your last message. What you told me before is kept. "
-        "Please send it once more; if it happens again, tell your coach directly."
+        "Something went wrong on my side, and your last message was not saved. All that came before "
+        "it is. Please send it again; if that fails too, call your coach."
     )
 
 
@@ -120,7 +112,8 @@ def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
             tr(
                 "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
                 "sharpness (1 to 5), such as 61.2 7 3.5 4. Editing that message changes the answer.\n"
-                "If something feels wrong, write it here in your own words at any time."
+                "Write anything else in your own words, at any time: what I can't answer, your coach "
+                "gets. If something feels wrong, write that too."
             )
         )
     parts.append(

@@ -80,6 +80,10 @@ SENTENCES: Mapping[str, str] = {
         "Fibre, at most {first} three days out and {then} from two days out: less weight and gas in "
         "the gut."
     ),
+    "fibre-not-counted": mark(
+        "Fibre, as always: it is not counted, so it gets no figure. From three days out, fewer "
+        "vegetables, pulses and whole grains mean less weight and gas in the gut."
+    ),
     "water": mark(
         "Water, {water} every day, as usual: muscle is mostly water, and cutting water has "
         "harmed people."
@@ -89,6 +93,10 @@ SENTENCES: Mapping[str, str] = {
     ),
     "sodium": mark(
         "Sodium, {sodium} every day, as usual: nobody can predict what a change does to one body."
+    ),
+    "sodium-not-counted": mark(
+        "Sodium, as always: it is not counted, so it gets no figure. Salt as usual, for nobody can "
+        "tell what a swing does to one body."
     ),
     "training": mark(
         "Training, legs last at six days out, then short pump sessions at half effort and far "

@@ -10,7 +10,7 @@ from bot.languages import mark, tr
 from bot.messages.food_names import food_name, piece_name
 from bot.messages.names import FIELD_WORDS
 from engine.foods import Food
-from engine.portions import DayMenu, Miss, Totals
+from engine.portions import Aim, DayMenu, Miss, Totals
 
 
 def amount(food: Food, grams: float) -> str:
@@ -21,7 +21,7 @@ def amount(food: Food, grams: float) -> str:
     return f"{size} ({round(grams / food.step_g)} × {piece_name(food.piece)})"
 
 
-def macros(totals: Totals) -> str:
+def macros(totals: Totals | Aim) -> str:
     return tr(
         "carbs {carb} g, protein {protein} g, fat {fat} g",
         carb=figures.plain(round(totals.carb_g)),
@@ -32,9 +32,9 @@ def macros(totals: Totals) -> str:
 
 def day_view(
     day: date,
-    target: Totals,
+    target: Aim,
     eaten: Totals,
-    left: Totals,
+    left: Aim,
     menu: DayMenu,
     times: Sequence[str],
     *,
@@ -58,16 +58,25 @@ def day_view(
     ]
     if plates:
         parts.append("\n".join(plates))
-        parts.append(
-            tr(
-                "Together: {macros}, fibre {fibre} g, sodium {sodium} mg.",
-                macros=macros(menu.totals),
-                fibre=figures.plain(round(menu.totals.fibre_g)),
-                sodium=figures.number(menu.totals.sodium_mg),
-            )
-        )
+        parts.append(_together(menu.totals, target))
         parts += misses_text(menu)
     return "\n\n".join(parts)
+
+
+def _together(totals: Totals, target: Aim) -> str:
+    """What the foods come to; beside what stays as always, a sum would only look like a target."""
+    values = {
+        "macros": macros(totals),
+        "fibre": figures.plain(round(totals.fibre_g)),
+        "sodium": figures.number(totals.sodium_mg),
+    }
+    if target.fibre_g is None and target.sodium_mg is None:
+        return tr("Together: {macros}. Salt and fibre as you usually do.", **values)
+    if target.fibre_g is None:
+        return tr("Together: {macros}, sodium {sodium} mg. Fibre as you usually do.", **values)
+    if target.sodium_mg is None:
+        return tr("Together: {macros}, fibre {fibre} g. Salt as you usually do.", **values)
+    return tr("Together: {macros}, fibre {fibre} g, sodium {sodium} mg.", **values)
 
 
 def misses_text(menu: DayMenu) -> list[str]:
@@ -145,7 +154,7 @@ def nothing_to_eat() -> str:
     return tr("Today's meals are done.")
 
 
-def still_left(left: Totals) -> str:
+def still_left(left: Aim) -> str:
     return tr(
         "No meal time is left today, and {left} are. You need not force it: tell your "
         "coach, or set a later meal under Meal times.",

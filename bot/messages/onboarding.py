@@ -24,7 +24,8 @@ def cautions(coach_name: str) -> str:
         "number. Don't wait for me.\n\n"
         "What you tell me (weights, symptoms, how you feel) is kept so that your coach can see it, "
         "and goes to nobody else but the second contact your coach has named, and that one only gets "
-        "alerts. You can stop at any time with /pause.\n\n"
+        "alerts. Whatever else you write here I pass on to your coach, in your own words. You can "
+        "stop at any time with /pause.\n\n"
         "Do you understand this, and agree that your coach sees your answers?",
         coach_name=coach_name,
     )
@@ -80,10 +81,6 @@ SCREENING_SHORT = {
 }
 
 
-#: What an ordinary figure may stand in for.
-ASSUMED_SHORT = {"fibre_g": mark("fibre"), "sodium_mg": mark("sodium")}
-
-
 def ask_screening(key: str) -> str:
     return tr(SCREENING[key])
 
@@ -119,10 +116,6 @@ def weight_unit_name(unit: str) -> str:
 
 def volume_unit_name(unit: str) -> str:
     return tr(VOLUME_UNITS[unit])
-
-
-def assumed_name(key: str) -> str:
-    return tr(ASSUMED_SHORT[key])
 
 
 def ask_place() -> str:
@@ -278,16 +271,7 @@ def answers_lines(answers: Mapping[str, Any]) -> str:
     """What was answered at onboarding, a line each, in the athlete's own units."""
     lines = [
         ", ".join(_body(answers)),
-        tr(
-            "Ordinary day: carbs {carb_g:.0f} g, protein {protein_g:.0f} g, fat {fat_g:.0f} g, "
-            "fibre {fibre_g:.0f} g, water {water}, sodium {sodium}",
-            carb_g=answers["carb_g"],
-            protein_g=answers["protein_g"],
-            fat_g=answers["fat_g"],
-            fibre_g=answers["fibre_g"],
-            water=figures.volume(answers["water_l"], answers["volume_unit"]),
-            sodium=figures.milligrams(answers["sodium_mg"]),
-        ),
+        _ordinary_day(answers),
         tr(
             "Zone {zone}, asked at {prompt_time}",
             zone=answers["zone"],
@@ -295,10 +279,21 @@ def answers_lines(answers: Mapping[str, Any]) -> str:
         ),
         _health_questions(answers),
     ]
-    if answers.get("assumed"):
-        stand_ins = ", ".join(assumed_name(key) for key in answers["assumed"])
-        lines.append(tr("Not counted, so an ordinary figure stands in: {names}", names=stand_ins))
     return "\n".join(lines)
+
+
+def _ordinary_day(answers: Mapping[str, Any]) -> str:
+    fibre, sodium = answers["fibre_g"], answers["sodium_mg"]
+    return tr(
+        "Ordinary day: carbs {carb_g:.0f} g, protein {protein_g:.0f} g, fat {fat_g:.0f} g, "
+        "fibre {fibre}, water {water}, sodium {sodium}",
+        carb_g=answers["carb_g"],
+        protein_g=answers["protein_g"],
+        fat_g=answers["fat_g"],
+        fibre=tr("not counted") if fibre is None else figures.grams(fibre),
+        water=figures.volume(answers["water_l"], answers["volume_unit"]),
+        sodium=tr("not counted") if sodium is None else figures.milligrams(sodium),
+    )
 
 
 def _body(answers: Mapping[str, Any]) -> Iterator[str]:

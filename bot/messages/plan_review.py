@@ -161,6 +161,14 @@ def _water_load(f: Finding, unit: str) -> str:
     )
 
 
+def _sodium_habit_unknown(f: Finding, unit: str) -> str:
+    return tr(
+        "sodium has a figure, and nobody has counted the habit. {days}. It may be a cut without "
+        'anybody meaning one: "as always" is safer.',
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
+    )
+
+
 def _sodium_swing(f: Finding, unit: str) -> str:
     return tr(
         "sodium differs from the habit of {habit} by more than a quarter. {days}.",
@@ -288,6 +296,7 @@ SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
     "water-cut": _water_cut,
     "water-load": _water_load,
     "sodium-swing": _sodium_swing,
+    "sodium-habit-unknown": _sodium_habit_unknown,
     "carbs-over-guard-rail": _carbs_over,
     "load-over-guard-rail": _load_over,
     "load-small": _load_small,

@@ -18,7 +18,7 @@ def refusal_text(refusal: Refusal) -> str:
 
 
 def use_buttons() -> str:
-    return tr("Please use one of the buttons for this one.")
+    return tr("Please tap one of the buttons, or type what it says.")
 
 
 def empty_note() -> str:
@@ -101,7 +101,15 @@ def _implausible(facts: Facts) -> str:
 
 
 def _out_of_range(facts: Facts) -> str:
-    sentence = tr("It has to be {wanted}. Please send it again.", wanted=_range(facts))
+    sentence = (
+        tr(
+            "I read {given}; it has to be {wanted}.",
+            given=_with_unit(facts["given"], facts),
+            wanted=_range(facts),
+        )
+        if "given" in facts
+        else tr("It has to be {wanted}. Please send it again.", wanted=_range(facts))
+    )
     return _hinted(sentence, facts)
 
 
@@ -123,14 +131,12 @@ _SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
     RefusalCode.TOO_LONG: lambda facts: tr(
         "That is too long for this answer. Please send just the figure."
     ),
-    RefusalCode.NOT_A_NUMBER: lambda facts: _hinted(
-        tr("I could not read a number in that. Please send just the figure."), facts
-    ),
+    RefusalCode.NOT_A_NUMBER: lambda facts: _hinted(tr("I need a number here, in digits."), facts),
     RefusalCode.NOT_A_WHOLE_NUMBER: lambda facts: tr(
         "Please send a whole number {wanted}, without decimals.", wanted=_range(facts)
     ),
     RefusalCode.TOO_MANY_NUMBERS: lambda facts: _hinted(
-        tr("There is more than one number in that. Please send one figure only."), facts
+        tr("I only need one number here, and there are more in that."), facts
     ),
     RefusalCode.NEGATIVE: lambda facts: tr("That is below zero. Please send it without the minus."),
     RefusalCode.AMBIGUOUS_SEPARATOR: lambda facts: tr(
@@ -141,7 +147,8 @@ _SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
         "Which unit is that? Please send it again with the unit, such as 61.2 kg or 3.5 L."
     ),
     RefusalCode.UNKNOWN_UNIT: lambda facts: tr(
-        "I don't know that unit. Weight can be in kg, lb or st; water in L, ml or fl oz."
+        "I only need the number, such as 3.5. With a unit: kg, lb or st for weight; L, ml or fl oz "
+        "for water."
     ),
     RefusalCode.WHICH_FLUID_OUNCE: lambda facts: tr(
         'US and imperial fluid ounces differ. Please send it as "us fl oz" or "imp fl oz", or in '

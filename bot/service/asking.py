@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
 from sqlmodel import Session, col, select
 
+from bot import figures
 from bot.context import Context
 from bot.dialogue import DONE, Answers, Flow, Step, Unread, offered
-from bot.incoming import Incoming, Kind
+from bot.flows.reading import NO, SKIP, YES, said
+from bot.incoming import Incoming
 from bot.messages import common
 from bot.messages.refusals import refusal_text
-from bot.outbox import Button, Buttons, edit, say
+from bot.outbox import CALLBACK_DATA_LIMIT_BYTES, Button, Buttons, edit, say
 from bot.service import tapping
 from bot.store.people import OpenQuestion, Person
 from engine.units import Refusal
 
 CANCEL = "x"
+MEANT = "_meant"  # what an answer that was refused was probably meant to be
 TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
 
 
@@ -83,43 +86,59 @@ def close(session: Session, question: OpenQuestion, context: Context) -> None:
     session.add(question)
 
 
-def typed(
+def take_typed(
     session: Session,
     person: Person,
+    question: OpenQuestion,
+    registered: Registered,
+    step: Step,
+    answer: object,
     incoming: Incoming,
-    flows: Flows,
     context: Context,
-    *,
-    asked: Sequence[OpenQuestion],
-    heard_already: bool = False,
-) -> bool:
-    """Take typed text (or a sticker, a photo, ...) as the answer to the latest question, if any.
-
-    `asked` are the questions that were open when it was written. With `heard_already`, something
-    else has been said to it, and nothing is said where it is no answer.
-    """
-    if not asked:
-        return heard_already
-    question = asked[-1]
-    registered = flows[question.flow]
-    step = registered.flow.step(question.step)
-    assert step is not None
-    if incoming.kind is not Kind.TEXT:
-        _refuse(session, person, question, step, common.only_text_here(), context)
-        return True
-    try:
-        answer: object = read_answer(step, incoming.text, question, context)
-    except Unread as unread:
-        if not heard_already:
-            _refuse(session, person, question, step, str(unread), context)
-        return True
+) -> None:
+    """What was read from a typed text as the answer to this step of the question."""
     if incoming.message_id is not None:
         typed_in = question.answers.get(TYPED_IN, {}) | {str(incoming.message_id): step.key}
         question.answers = question.answers | {TYPED_IN: typed_in}
     if step.many:
-        answer = [*question.answers.get(_ticks(step), []), answer]
+        ticked = question.answers.get(_ticks(step), [])
+        answer = ticked if answer == DONE else [*ticked, answer]
     _take(session, person, question, registered, step, answer, context, message_id=None)
-    return True
+
+
+def refuse(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flows: Flows,
+    text: str,
+    context: Context,
+) -> None:
+    """Say what is wrong with an answer, and put the question once more."""
+    step = flows[question.flow].flow.step(question.step)
+    assert step is not None
+    try:
+        read_answer(step, text, question, context)
+    except Unread as unread:
+        _refuse(
+            session, person, question, flows[question.flow].flow, step, str(unread), context,
+            meant=_meant(unread),
+        )  # fmt: skip
+
+
+def remind(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flows: Flows,
+    sentence: str,
+    context: Context,
+) -> None:
+    """Something was said to what came meanwhile; the question stands, and its buttons too."""
+    flow = flows[question.flow].flow
+    step = flow.step(question.step)
+    assert step is not None
+    _refuse(session, person, question, flow, step, sentence, context)
 
 
 def tapped(
@@ -147,7 +166,8 @@ def tapped(
         tapping.answer(session, incoming, context)
         tapping.rewrite(session, incoming, common.cancelled(), context)
         return
-    if step is None or key != question.step or value not in _accepted(step, question.answers):
+    accepted = _accepted(step, question) if step is not None else set()
+    if step is None or key != question.step or value not in accepted:
         tapping.answer(session, incoming, context, common.already_answered())
         return
     tapping.answer(session, incoming, context)
@@ -160,7 +180,7 @@ def tapped(
         try:
             given = read_answer(step, value, question, context)
         except Unread as unread:
-            _refuse(session, person, question, step, str(unread), context)
+            _refuse(session, person, question, registered.flow, step, str(unread), context)
             return
     _take(
         session, person, question, registered, step, given, context,
@@ -171,18 +191,39 @@ def tapped(
 def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
     """The answer as the step reads it. Raises Unread with the sentence to reply with.
 
-    The words of a button, typed out, are that button.
+    The words of a button, typed out, are that button; so are their first ones where they are no
+    other's, and a yes or no that a button stands for.
     """
+    text = _as_button(step, text, question)
+    if step.many and text == DONE:
+        return DONE
+    try:
+        return step.read(text, question.answers | {"_now": context.now.isoformat()})
+    except Refusal as refusal:
+        raise Unread(refusal_text(refusal)) from refusal
+
+
+def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
+    plain = " ".join(text.split()).casefold().rstrip(" .!")
+    meant = question.answers.get(MEANT, "")
+    if meant and said(plain, YES):
+        return str(meant)
     named = {
         choice.label.casefold(): choice.value
         for row in step.choices(question.answers)
         for choice in row
     }
-    text = named.get(text.strip().casefold(), text)
-    try:
-        return step.read(text, question.answers | {"_now": context.now.isoformat()})
-    except Refusal as refusal:
-        raise Unread(refusal_text(refusal)) from refusal
+    if step.many:
+        named[common.done_button().casefold()] = DONE
+    if plain in named:
+        return named[plain]
+    begun = {value for label, value in named.items() if label.startswith(f"{plain} ")}
+    if plain and len(begun) == 1:
+        return begun.pop()
+    for words, value in ((YES, "yes"), (NO, "no"), (SKIP, "skip")):
+        if value in named.values() and said(plain, words):
+            return value
+    return text
 
 
 def ask_again(
@@ -206,7 +247,7 @@ def _take(
     *,
     message_id: int | None,
 ) -> None:
-    answers = {k: v for k, v in question.answers.items() if k != _ticks(step)}
+    answers = {k: v for k, v in question.answers.items() if k not in (_ticks(step), MEANT)}
     if step.back_to and answer is None:
         question.answers = {k: v for k, v in answers.items() if k != step.back_to}
     else:
@@ -323,8 +364,15 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
     return rows
 
 
-def _accepted(step: Step, answers: Answers) -> set[str]:
-    return offered(step, answers) | ({DONE} if step.many else set())
+def _accepted(step: Step, question: OpenQuestion) -> set[str]:
+    more = {str(question.answers.get(MEANT, "")), DONE if step.many else ""} - {""}
+    return offered(step, question.answers) | more
+
+
+def _meant(unread: Unread) -> str:
+    """What the answer was probably meant to be, where its reader can tell."""
+    cause = unread.__cause__
+    return str(cause.facts.get("hint") or "") if isinstance(cause, Refusal) else ""
 
 
 def _ticks(step: Step) -> str:
@@ -335,9 +383,29 @@ def _refuse(
     session: Session,
     person: Person,
     question: OpenQuestion,
+    flow: Flow,
     step: Step,
     sentence: str,
     context: Context,
+    *,
+    meant: str = "",
 ) -> None:
+    """The sentence, the question once more, and its buttons; first what was probably meant."""
+    question.answers = {k: v for k, v in question.answers.items() if k != MEANT}
+    if meant and _can_be(step, meant, question, context):
+        question.answers = question.answers | {MEANT: meant}
+    buttons = [list(row) for row in _buttons(question, flow, step)]
+    data = f"q:{question.id}:{step.key}:{meant}"
+    if MEANT in question.answers and len(data.encode()) <= CALLBACK_DATA_LIMIT_BYTES:
+        buttons.insert(0, [Button(figures.in_digits(meant), data)])
     text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    say(session, chat_id=person.chat_id, text=text, now=context.now, buttons=buttons)
+    session.add(question)
+
+
+def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:
+    try:
+        read_answer(step, text, question, context)
+    except Unread:
+        return False
+    return True

@@ -291,11 +291,14 @@ def read_line(session: Session, profile: AthleteProfile, text: str, day: date) -
     return answers
 
 
-def edited(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
-    """The text of an earlier message was changed: if it held an answer, the answer changes with it."""
+def edited(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
+    """The text of an earlier message was changed: if it held an answer, the answer changes with it.
+
+    False where it held none.
+    """
     profile = profile_of(session, person.id)
     if profile is None or incoming.message_id is None:
-        return
+        return False
     today = local_date(profile, context)
     row = session.exec(
         select(CheckInRow).where(
@@ -304,12 +307,12 @@ def edited(session: Session, person: Person, incoming: Incoming, context: Contex
     ).first()
     if row is not None:
         _edited_line(session, person, profile, row, incoming, today, context)
-        return
+        return True
     question = _question_typed_in(session, person, incoming.message_id)
     if question is None:
-        say(session, chat_id=person.chat_id, text=words.not_a_change(), now=context.now)
-        return
+        return False
     _edited_answer(session, person, profile, question, incoming, today, context)
+    return True
 
 
 def _edited_line(

@@ -18,6 +18,7 @@ from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.flows.coach_plan import DRAFT, PLAN_NUMBER
 from bot.flows.coach_second import SECOND
 from bot.flows.next_load import NEXT_LOAD
+from bot.flows.passing_on import PASS_ON
 from bot.flows.plan_review import PLAN_REVIEW, PLAN_TOTAL
 from bot.flows.sheets import SHEET
 from bot.flows.templates import TEMPLATE_NAME, TEMPLATE_USE
@@ -48,6 +49,7 @@ from bot.service import (
     messages_across,
     next_load,
     notes,
+    passing_on,
     picture,
     plan_numbers,
     plan_reviewing,
@@ -145,6 +147,7 @@ def card_tapped(
     if profile is None or view not in ON_CARD or not _may(coach, profile, view):
         answer(session, incoming, context, words.not_your_athlete())
         return
+    desk.card_opened(session, coach, profile.person_id, context)
     ON_CARD[view](session, coach, profile, [part for part in rest if part], incoming, context)
 
 
@@ -159,7 +162,7 @@ COMMANDS = (
     Command("templates", COACHING, templates.list_templates, template_words.templates_menu),
     Command("invite", COACH, invitations.invite_athlete, invitation_words.invite_menu),
     Command("contact", COACH, invitations.invite_contact, invitation_words.contact_menu),
-    Command("write", ATHLETE, messages_across.write, words.write_menu),
+    Command("write", ATHLETE, messages_across.write, words.write_menu, takes_words=True),
     Command("selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu),
 )
 
@@ -194,6 +197,7 @@ FLOWS = (
     Registered(CHANGE_COACH, invitations.coach_change_answered),
     Registered(TO_ATHLETE, messages_across.message_given),
     Registered(TO_COACH, messages_across.reply_given),
+    Registered(PASS_ON, passing_on.answered),
 )
 
 DUTIES = (

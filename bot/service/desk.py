@@ -18,6 +18,8 @@ from bot.store.traffic import AgendaRow, OutboxRow
 ROSTER = "roster"
 # Our own choice: long enough to gather a morning's answers, short enough to be up to date.
 REFRESH_AFTER = timedelta(seconds=20)
+# Our own choice: what is typed so soon after a card was opened is taken to be about its athlete.
+CARD_OPEN_FOR = timedelta(minutes=30)
 
 
 @dataclass(frozen=True, slots=True)
@@ -68,6 +70,21 @@ def _first_name(session: Session, profile: AthleteProfile) -> str:
     person = session.get(Person, profile.person_id)
     assert person is not None
     return person.first_name
+
+
+def card_opened(session: Session, coach: Person, athlete_id: int, context: Context) -> None:
+    """Remember whose card the coach has before them."""
+    desk = desk_of(session, coach)
+    desk.card_athlete_id, desk.card_at = athlete_id, context.now
+    session.add(desk)
+
+
+def card_open(session: Session, coach: Person, context: Context) -> int | None:
+    """The athlete whose card the coach opened a short while ago."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None or desk.card_at is None or context.now - desk.card_at > CARD_OPEN_FOR:
+        return None
+    return desk.card_athlete_id
 
 
 def roster_shown(

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from contextlib import nullcontext
+from dataclasses import replace
 
 from sqlmodel import Session, select
 
@@ -28,12 +29,11 @@ from bot.service import (
     documents,
     food_doors,
     invitations,
-    plan_typed,
+    landing,
     ready_doors,
     safety_watch,
     second_coach,
     stage_doors,
-    stage_views,
     tongue,
     travel,
     uploads,
@@ -69,7 +69,7 @@ COMMANDS = {
         *ready_doors.COMMANDS,
         *tongue.COMMANDS,
         Command("help", ANYONE_KNOWN, help_view, common.help_menu),
-        Command("start", ANYONE_KNOWN, help_view),
+        Command("start", ANYONE_KNOWN, help_view, takes_words=True),  # a code, or nothing
     )
 }
 _TABLES = (
@@ -151,48 +151,48 @@ def refresh_menu(session: Session, person: Person, context: Context) -> None:
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
     asked = asking.open_questions(session, person)
+    house = landing.House(FLOWS, COMMANDS, roles_of(session, person))
     heard = False
     if incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE):
         heard = safety_watch.screen(session, person, incoming, context)
     if incoming.kind is Kind.TAP:
         _tap(session, person, incoming, context)
-    elif incoming.kind is Kind.EDITED:
-        checkins.edited(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and incoming.text.startswith("/"):
-        _command(session, person, incoming, context)
-    elif incoming.kind is Kind.TEXT and _says_all(session, person, incoming, context, asked):
+    elif incoming.kind is Kind.FILE:
+        kept = uploads.received(session, person, incoming, context)
+        landing.caption(session, person, incoming, context, house, kept=kept, heard=heard)
+    elif incoming.kind not in (Kind.TEXT, Kind.EDITED):
+        landing.unreadable(session, person, incoming, context, house, asked=asked)
+    elif incoming.kind is Kind.EDITED and checkins.edited(session, person, incoming, context):
         return
-    elif incoming.kind is Kind.FILE and uploads.received(session, person, incoming, context):
-        # The morning's numbers may stand under its pictures.
-        checkins.one_line(session, person, incoming, context)
-    elif not asking.typed(
-        session, person, incoming, FLOWS, context, asked=asked, heard_already=heard
-    ):
-        say(session, chat_id=person.chat_id, text=common.nothing_open(), now=context.now)
+    elif incoming.text.startswith("/"):
+        _command(session, person, incoming, context, house, asked=asked, heard=heard)
+    elif incoming.kind is Kind.EDITED:
+        landing.edited(session, person, incoming, context, house, asked=asked, heard=heard)
+    else:
+        landing.land(session, person, incoming, context, house, asked=asked, heard=heard)
 
 
-def _says_all(
+def _command(
     session: Session,
     person: Person,
     incoming: Incoming,
     context: Context,
+    house: landing.House,
+    *,
     asked: Sequence[OpenQuestion],
-) -> bool:
-    """Whether the text was a whole thing by itself: a morning, word of a delay, a number of a plan."""
-    return (
-        checkins.one_line(session, person, incoming, context)
-        or stage_views.heard_delay(session, person, incoming.text, context)
-        or plan_typed.heard(session, person, incoming.text, FLOWS, context, asked=asked)
-    )
-
-
-def _command(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
+    heard: bool,
+) -> None:
+    """A command; what was typed behind one that takes no words lands by itself."""
     word, _, rest = incoming.text[1:].partition(" ")
     command = COMMANDS.get(word.partition("@")[0].lower())
-    if command is None or not command.roles & roles_of(session, person):
+    if command is None or not command.roles & house.roles:
         say(session, chat_id=person.chat_id, text=common.not_for_you(), now=context.now)
-        return
-    command.run(session, person, rest.strip(), context)
+        command = None
+    else:
+        command.run(session, person, rest.strip(), context)
+    if rest.strip() and not heard and (command is None or not command.takes_words):
+        behind = replace(incoming, kind=Kind.TEXT, text=rest.strip())
+        landing.land(session, person, behind, context, house, asked=asked)
 
 
 def _tap(session: Session, person: Person, incoming: Incoming, context: Context) -> None:

@@ -18,6 +18,7 @@ from engine.evidence.eating import SODIUM_ROOM_SHARE
 from engine.foods import Food
 from engine.portions import (
     TOLERANCE,
+    Aim,
     Choice,
     DayMenu,
     Liking,
@@ -49,9 +50,9 @@ class Today:
     """Everything that is said of a day's food."""
 
     row: FoodDayRow
-    target: Totals
+    target: Aim
     eaten: Totals
-    left: Totals
+    left: Aim
     menu: DayMenu
     times: tuple[str, ...]
     usual_day: bool
@@ -73,7 +74,7 @@ def today(
     row = day_row(session, profile.person_id, day, context)
     target, usual_day = target_of(session, profile, day)
     eaten = eaten_on(session, profile.person_id, day)
-    left = Totals(*(max(t - e, 0) for t, e in zip(_figures(target), _figures(eaten), strict=True)))
+    left = target.left_after(eaten)
     times = [at for at in times_of(session, profile.person_id) if at not in row.settled]
     foods = {str(food.id): food_of(food) for food in rows_of(session, profile.person_id)}
     kept = _kept(row, foods)
@@ -108,12 +109,12 @@ def day_row(session: Session, athlete_id: int, day: date, context: Context) -> F
     return row
 
 
-def target_of(session: Session, profile: AthleteProfile, day: date) -> tuple[Totals, bool]:
+def target_of(session: Session, profile: AthleteProfile, day: date) -> tuple[Aim, bool]:
     """The day's target, or the habitual day where no plan holds (and whether that is so)."""
     week = current_week(session, profile)
     found = target_in_force(session, week, day) if week is not None else None
     source = found or baseline_of(profile)
-    target = Totals(
+    target = Aim(
         carb_g=source.carb_g, protein_g=source.protein_g, fat_g=source.fat_g,
         fibre_g=source.fibre_g, sodium_mg=source.sodium_mg,
     )  # fmt: skip
@@ -174,7 +175,7 @@ def _made(
     session: Session,
     profile: AthleteProfile,
     row: FoodDayRow,
-    target: Totals,
+    target: Aim,
     eaten: Totals,
     meals: int,
     context: Context,
@@ -240,13 +241,17 @@ def _choices(
     ]
 
 
-def _wish(target: Totals, eaten: Totals) -> Wish:
+def _wish(target: Aim, eaten: Totals) -> Wish:
+    """Nothing bounds what has no figure: the athlete salts and picks as always."""
+    left = target.left_after(eaten)
+    wish = Wish(
+        carb_g=left.carb_g, protein_g=left.protein_g, fat_g=left.fat_g, fibre_most_g=left.fibre_g
+    )
+    if target.sodium_mg is None:
+        return wish
     room = float(SODIUM_ROOM_SHARE) * target.sodium_mg
-    return Wish(
-        carb_g=max(target.carb_g - eaten.carb_g, 0),
-        protein_g=max(target.protein_g - eaten.protein_g, 0),
-        fat_g=max(target.fat_g - eaten.fat_g, 0),
-        fibre_most_g=max(target.fibre_g - eaten.fibre_g, 0),
+    return replace(
+        wish,
         sodium_least_mg=max(target.sodium_mg - room - eaten.sodium_mg, 0),
         sodium_most_mg=max(target.sodium_mg + room - eaten.sodium_mg, 0),
     )
@@ -262,7 +267,3 @@ def _kept(row: FoodDayRow, foods: dict[str, Food]) -> tuple[tuple[Portion, ...],
         tuple(Portion(foods[id], steps) for id, steps in meal["portions"].items())
         for meal in row.meals
     )
-
-
-def _figures(totals: Totals) -> tuple[float, ...]:
-    return tuple(asdict(totals).values())

@@ -246,7 +246,7 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
         usual_day=day.usual_day,
     )  # fmt: skip
     if not day.times:
-        met = day.left.kcal == 0 and max(day.left.carb_g, day.left.protein_g, day.left.fat_g) < 10
+        met = max(day.left.carb_g, day.left.protein_g, day.left.fat_g) < 10
         text += "\n\n" + (words.nothing_to_eat() if met else words.still_left(day.left))
     now = context.now.astimezone(ZoneInfo(profile.zone or "UTC"))
     keys = []

@@ -21,12 +21,16 @@ ANYONE_KNOWN = frozenset({"athlete", *TOLD_OF_ALERTS})
 
 @dataclass(frozen=True, slots=True)
 class Command:
-    """`run` gets what was typed after the command. No menu text: it works but is not listed."""
+    """`run` gets what was typed after the command. No menu text: it works but is not listed.
+
+    With `takes_words` it makes something of that; else it lands as if it had been typed alone.
+    """
 
     name: str
     roles: frozenset[str]
     run: Callable[[Session, Person, str, Context], None]
     menu: Callable[[], str] | None = None
+    takes_words: bool = False
 
 
 @dataclass(frozen=True, slots=True)

@@ -11,8 +11,9 @@ from bot.flows.coach_message import TO_ATHLETE, TO_COACH
 from bot.incoming import Incoming
 from bot.messages import coach as words
 from bot.messages import leaving as leaving_words
+from bot.messages import passing_on as passing_words
 from bot.outbox import Button, say
-from bot.service import asking, notes
+from bot.service import asking, notes, replies
 from bot.service.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.service.signoff import signers
 from bot.service.tapping import answer
@@ -27,11 +28,13 @@ def ask_message(
     incoming: Incoming,
     context: Context,
 ) -> None:
-    """The card's button for a message."""
+    """The card's button for a message; and the one under an athlete's words, which it answers."""
     answer(session, incoming, context)
+    found = replies.about_athlete(session, coach, incoming.message_id)
+    about = found.said if found is not None and found.athlete_id == profile.person_id else ""
     asking.open_question(
         session, coach, TO_ATHLETE, context=context, subject_id=profile.person_id,
-        answers={"_name": get_person(session, profile.person_id).first_name},
+        answers={"_name": get_person(session, profile.person_id).first_name, "_about": about},
     )  # fmt: skip
 
 
@@ -43,7 +46,23 @@ def message_given(
     if profile is None:
         say(session, chat_id=coach.chat_id, text=words.not_your_athlete(), now=context.now)
         return
-    athlete, said = get_person(session, profile.person_id), question.answers["text"]
+    deliver(
+        session, coach, profile, question.answers["text"], context,
+        about=question.answers.get("_about", ""),
+    )  # fmt: skip
+
+
+def deliver(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    said: str,
+    context: Context,
+    *,
+    about: str = "",
+) -> None:
+    """A coach's words to an athlete, above them what of the athlete's they answer."""
+    athlete = get_person(session, profile.person_id)
     first = get_person(session, profile.coach_id)
     with speaking_to(athlete):
         text = (
@@ -51,6 +70,7 @@ def message_given(
             if first.id == coach.id
             else words.from_second_coach(coach.first_name, first.first_name, said)
         )
+        text = f"{passing_words.about(about)}\n\n{text}" if about else text
         button = [[Button(words.reply_button(), f"reply:{coach.id}")]]
         say(session, chat_id=athlete.chat_id, text=text, now=context.now, buttons=button)
     _confirm(session, coach, [athlete], context)
@@ -60,9 +80,12 @@ def message_given(
     )  # fmt: skip
 
 
-def write(session: Session, athlete: Person, _rest: str, context: Context) -> None:
-    """/write: an athlete's own word, to all who coach them."""
-    _ask_athlete(session, athlete, None, context)
+def write(session: Session, athlete: Person, rest: str, context: Context) -> None:
+    """/write: an athlete's own word, to all who coach them; it may stand right behind."""
+    if rest:
+        to_coaches(session, athlete, rest, None, context)
+    else:
+        _ask_athlete(session, athlete, None, context)
 
 
 def reply_tapped(
@@ -77,16 +100,20 @@ def reply_tapped(
 def reply_given(
     session: Session, athlete: Person, question: OpenQuestion, context: Context
 ) -> None:
+    to_coaches(session, athlete, question.answers["text"], question.answers.get("_to"), context)
+
+
+def to_coaches(
+    session: Session, athlete: Person, said: str, to: int | None, context: Context
+) -> None:
+    """An athlete's words to one who coaches them, or to all who do (None): at once, by themselves."""
     profile = profile_of(session, athlete.id)
     assert profile is not None
     refused = _nobody(profile)
     if refused:
         say(session, chat_id=athlete.chat_id, text=refused, now=context.now)
         return
-    readers, said = (
-        _readers(session, profile, question.answers.get("_to")),
-        question.answers["text"],
-    )
+    readers = _readers(session, profile, to)
     for reader in readers:
         with speaking_to(reader):
             button = [[Button(words.reply_button(), f"c:message:{profile.person_id}")]]

@@ -15,10 +15,6 @@ from bot.service import asking
 from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from engine.evidence.habits import MODERATE_FIBRE_G, MODERATE_SODIUM_MG
-
-STAND_INS = {"fibre_g": MODERATE_FIBRE_G, "sodium_mg": MODERATE_SODIUM_MG}
-ASSUMED = "_assumed"  # which ordinary figures stand in for what the athlete does not count
 
 
 def begin(session: Session, person: Person, coach_id: int, context: Context) -> None:
@@ -88,7 +84,6 @@ def answers_lines(profile: AthleteProfile) -> str:
             "volume_unit": profile.volume_unit,
             "zone": profile.zone,
             "prompt_time": profile.prompt_time.strftime("%H:%M"),
-            "assumed": profile.screening.get(ASSUMED, []),
         }
     )
 
@@ -102,11 +97,7 @@ def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:
     profile.volume_unit = str(answers["volume_unit"])
     profile.zone = zone_of(answers)
     profile.prompt_time = time.fromisoformat(str(answers["prompt_time"]))
-    profile.baseline = {
-        key: float(STAND_INS[key]) if answers[key] is None else answers[key]
-        for key in BASELINE_KEYS
-    }
-    profile.screening[ASSUMED] = [key for key in BASELINE_KEYS if answers[key] is None]
+    profile.baseline = {key: answers[key] for key in BASELINE_KEYS}
 
 
 def _decline(

@@ -129,6 +129,7 @@ def _text(found: Standing, seen: Seen) -> str:
         morning or (words.no_numbers() if seen.in_week else None),
         decided_line(seen),
         found.state,
+        seen.wrote,
     )
 
 

@@ -13,7 +13,7 @@ BOTH = ATHLETE | COACHING
 
 COMMANDS = (
     Command("stage", BOTH, stage_views.show, words.menu),
-    Command("late", BOTH, stage_views.late, words.late_menu),
+    Command("late", BOTH, stage_views.late, words.late_menu, takes_words=True),
 )
 TAPS = (Tap("st", BOTH, stage_views.tapped),)
 FLOWS = (

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
-from datetime import date, datetime
+from datetime import date, datetime, timedelta
 
 from sqlmodel import Session, col, func, select
 
@@ -15,7 +15,7 @@ from bot.messages import coach_roster as words
 from bot.service.people import local_date
 from bot.service.prompts import asked_that_day, counts_as_missed
 from bot.store.desk import HoldRow
-from bot.store.people import AthleteProfile, AthleteStatus, Person
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.store.week import (
     AlertRow,
     CheckInRow,
@@ -30,6 +30,7 @@ from engine.plan import PLAN_DAYS
 from engine.safety import Level
 
 NEEDS_THE_COACH = 8  # ranks up to this one
+WROTE_SHOWN_FOR = timedelta(days=1)  # our own choice; what is older is in the history
 ASKED = 9  # this morning's check-in is waited for
 
 
@@ -73,6 +74,7 @@ class Seen:
     set_g: float | None = None  # what is in force for the day that this morning sets
     alert: AlertRow | None = None  # the worst that is open, advisories left out
     hold: HoldRow | None = None
+    wrote: str = ""  # the last that they wrote to those who coach them, if nobody has answered it
 
     @property
     def days_out(self) -> int | None:
@@ -95,6 +97,7 @@ def look(session: Session, profiles: Sequence[AthleteProfile], context: Context)
     _weeks(session, seen)
     _mornings(session, seen)
     _open_matters(session, seen)
+    _unanswered_words(session, seen, context)
     return list(seen.values())
 
 
@@ -248,6 +251,20 @@ def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
     for hold in holds:
         if hold.last >= seen[hold.athlete_id].today:
             seen[hold.athlete_id].hold = hold
+
+
+def _unanswered_words(session: Session, seen: dict[int, Seen], context: Context) -> None:
+    query = (
+        select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
+        .where(
+            col(HistoryRow.athlete_id).in_(seen),
+            col(HistoryRow.what).in_(("message to coach", "message to athlete")),
+            HistoryRow.at > context.now - WROTE_SHOWN_FOR,
+        )
+        .order_by(col(HistoryRow.id))
+    )
+    for athlete_id, what, detail in session.exec(query):  # the newest comes last
+        seen[athlete_id].wrote = str(detail.get("text", "")) if what == "message to coach" else ""
 
 
 def _decisions(session: Session, *where: object) -> Iterable[Decided]:

@@ -34,6 +34,8 @@ LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
 #: What a column of the days' own totals may be headed with, the first as we say it.
 TOTAL = "kcal"
 TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")
+#: What stands where fibre or sodium has no figure; an empty cell says the same.
+AS_ALWAYS = mark("as always")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
 FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")

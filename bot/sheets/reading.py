@@ -11,7 +11,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
 from functools import partial
 
-from bot.flows.coach_plan import LONGEST_TRAINING
+from bot.flows.coach_plan import LONGEST_TRAINING, UNCOUNTED
 from bot.flows.coach_plan import MOST as MOST_OF_PLAN
 from bot.flows.plan_review import MOST_KCAL
 from bot.languages import in_each, tr
@@ -27,7 +27,7 @@ from engine.units import Refusal, VolumeUnit, parse_grams, parse_number, parse_v
 
 MOST_WATER_L = 15
 MOST = MOST_OF_PLAN | {at.TOTAL: MOST_KCAL}
-MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps", at.TOTAL})
+MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps", at.TOTAL}) | UNCOUNTED
 _LOOK_FOR_VERSION_IN = 30  # rows
 
 Figure = float | int | str | None
@@ -187,6 +187,8 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
         return "" if key == "training" else None
     if key == "training":
         return _training(cell, where, found)
+    if key in UNCOUNTED and cell.label in _written(lambda: tr(at.AS_ALWAYS)):
+        return None
     try:
         return _amount(cell, key)
     except Refusal as refusal:

@@ -14,6 +14,7 @@ from openpyxl.cell.cell import Cell
 from openpyxl.styles import Font
 from openpyxl.worksheet.worksheet import Worksheet
 
+from bot.flows.coach_plan import UNCOUNTED
 from bot.languages import tr
 from bot.messages import sheets as words
 from bot.messages.coach_plan import FIELDS
@@ -57,7 +58,10 @@ def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
 
 
 def _shown(target: DayTarget, key: str) -> float | int | str:
-    return training_words(target.training) if key == "training" else at.shown(getattr(target, key))
+    if key == "training":
+        return training_words(target.training)
+    value = getattr(target, key)
+    return tr(at.AS_ALWAYS) if value is None and key in UNCOUNTED else at.shown(value)
 
 
 def _xlsx(sheet: at.PlanSheet) -> bytes:

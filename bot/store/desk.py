@@ -6,6 +6,7 @@ import datetime as dt
 from datetime import datetime, time
 from enum import StrEnum
 
+from sqlalchemy import BigInteger
 from sqlmodel import Field, SQLModel
 
 from bot.store.base import UTCDateTime
@@ -30,10 +31,17 @@ class CoachDesk(SQLModel, table=True):
     roster_filter: str = ""
     # The message that gathers notes just now.
     notes_outbox_id: int | None = None
+    # Whose card was opened last, and when: whom a sentence without a name is taken to be for.
+    card_athlete_id: int | None = Field(default=None, foreign_key="person.id")
+    card_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
 class CoachNote(SQLModel, table=True):
-    """Something for a coach to read in their own time. `outbox_id`: told; None: held so far."""
+    """Something for a coach to read in their own time. `outbox_id`: told; None: held so far.
+
+    `said` is what the athlete wrote, in their own words, where it is that, and `message_id` the
+    message in which they wrote it.
+    """
 
     __tablename__ = "coach_note"
 
@@ -43,6 +51,8 @@ class CoachNote(SQLModel, table=True):
     at: datetime = Field(sa_type=UTCDateTime)
     text: str
     outbox_id: int | None = Field(default=None, index=True)
+    said: str = ""
+    message_id: int | None = Field(default=None, sa_type=BigInteger)
 
 
 class HoldRow(SQLModel, table=True):

@@ -60,7 +60,7 @@ class FoodDayRow(SQLModel, table=True):
     locked: dict[str, int] = Field(default_factory=dict, sa_type=JSON)
     wanted: list[int] = Field(default_factory=list, sa_type=JSON)
     left_out: list[int] = Field(default_factory=list, sa_type=JSON)
-    target: dict[str, float] = Field(default_factory=dict, sa_type=JSON)
+    target: dict[str, float | None] = Field(default_factory=dict, sa_type=JSON)
     made_at: datetime = Field(sa_type=UTCDateTime)
 
 

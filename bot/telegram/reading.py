@@ -8,7 +8,7 @@ from typing import Any
 from telegram import CallbackQuery, ChatMember, ChatMemberUpdated, Message, Update, User
 from telegram.ext import filters
 
-from bot.incoming import Incoming, Kind, SentFile
+from bot.incoming import Incoming, Kind, Media, SentFile
 
 ALLOWED_UPDATES = ["message", "edited_message", "callback_query", "my_chat_member"]
 
@@ -92,8 +92,21 @@ def _message(update: Update, message: Message) -> Incoming | None:
     file = _file(message)
     kind = Kind.TEXT if message.text is not None else Kind.OTHER if file is None else Kind.FILE
     return _incoming(
-        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file
+        update, message, kind, text, sent_at=message.date, message_id=message.message_id, file=file,
+        media=_media(message) if kind is Kind.OTHER else None, answering=message,
+    )  # fmt: skip
+
+
+def _media(message: Message) -> Media:
+    """What a message without text and without a file that can be fetched is."""
+    kinds = (
+        (message.voice or message.audio, Media.VOICE),
+        (message.video or message.video_note or message.animation, Media.VIDEO),
+        (message.sticker, Media.STICKER),
+        (message.location or message.venue, Media.PLACE),
+        (message.contact, Media.CONTACT),
     )
+    return next((kind for there, kind in kinds if there), Media.ELSE)
 
 
 def _file(message: Message) -> SentFile | None:
@@ -149,10 +162,14 @@ def _incoming(
     message_id: int | None,
     tap_id: str | None = None,
     file: SentFile | None = None,
+    media: Media | None = None,
+    answering: Message | None = None,
 ) -> Incoming | None:
     user: User | None = update.effective_user
     if user is None or (user.is_bot and kind is not Kind.MOVED):
         return None
+    answered = answering.reply_to_message if answering is not None else None
+    quote = answering.quote if answering is not None else None
     return Incoming(
         update_id=update.update_id,
         chat_id=source.chat.id,
@@ -166,6 +183,9 @@ def _incoming(
         tap_id=tap_id,
         sent_at=sent_at,
         file=file,
+        media=media,
+        reply_to=answered.message_id if answered is not None else None,
+        quoted=_clean(quote.text) if quote is not None else "",
     )
 
 

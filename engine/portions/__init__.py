@@ -3,10 +3,22 @@
 from .day import can_be_met, can_be_salted, points, solve_day
 from .meals import spread
 from .menu import DayMenu, Portion, explain_misses, plan_menu
-from .wish import TOLERANCE, Choice, Liking, Miss, Totals, Wish, misses, most_steps, totals_of
+from .wish import (
+    TOLERANCE,
+    Aim,
+    Choice,
+    Liking,
+    Miss,
+    Totals,
+    Wish,
+    misses,
+    most_steps,
+    totals_of,
+)
 
 __all__ = [
     "TOLERANCE",
+    "Aim",
     "Choice",
     "DayMenu",
     "Liking",

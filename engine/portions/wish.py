@@ -44,6 +44,25 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
+class Aim:
+    """What a day is to bring in all. Fibre and sodium are None where they stay as always."""
+
+    carb_g: float
+    protein_g: float
+    fat_g: float
+    fibre_g: float | None = None
+    sodium_mg: float | None = None
+
+    def left_after(self, eaten: Totals) -> Aim:
+        """What is still to come; never under nothing."""
+        return Aim(**{n: _left(getattr(self, n), getattr(eaten, n)) for n in NUTRIENTS})  # type: ignore[arg-type]
+
+
+def _left(aim: float | None, eaten: float) -> float | None:
+    return None if aim is None else max(aim - eaten, 0)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
 class Wish:
     """What is left to eat. Fibre is a most; sodium a range; None where nothing was set."""
 

@@ -51,7 +51,7 @@ def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
     said = text_of(team.athlete.writes("/why"))
     assert "Weight band for this morning" in said
     assert "forecast" in said
-    assert re.search(r"With \d+ g, as planned: full \w+ \d in 10", said)
+    assert re.search(r"Chances on event day with \d+ g, as planned: full \w+ \d in 10", said)
     assert re.search(r"[Tt]he rule .*forecast", said), "both are told, whichever was followed"
     assert "%" not in said
 
@@ -123,8 +123,8 @@ def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None
     [
         (0.05, 0.90, 0.05, "On track: full; spilling over is unlikely."),
         (0.10, 0.65, 0.25, "On track: full; spilling over is possible."),
-        (0.60, 0.38, 0.02, "Right now flat is more likely than full; spilling over is unlikely, "
-                           "coming in flat is the risk."),
+        (0.60, 0.38, 0.02, "Right now flat is more likely than full; the risk is being flat, "
+                           "not spilling over."),
         (0.05, 0.40, 0.55, "Right now spilled over is more likely than full; spilling over is a "
                            "real risk."),
     ],

@@ -133,7 +133,7 @@ def test_a_bad_answer_to_any_first_question_is_explained_asked_again_and_loses_n
 def test_a_sticker_instead_of_an_answer_is_met_kindly(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
     said = team.athlete.writes("", kind=Kind.OTHER)
-    assert "words, numbers and the buttons" in said[0].text
+    assert "please type it" in said[0].text
     assert open_question(team).step == "consent"
 
 
@@ -180,7 +180,7 @@ def test_a_clock_reading_finds_only_zones_that_show_it() -> None:
     assert [place.zone for place in found] == ["Asia/Kathmandu"]  # UTC+5:45, the only one
 
 
-def test_what_is_not_counted_is_said_to_be_an_ordinary_figure(sqlite_engine: Engine) -> None:
+def test_what_is_not_counted_stays_unknown(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
     for answer in ONBOARDING_ANSWERS[:20]:
         team.athlete.writes(answer)
@@ -188,9 +188,9 @@ def test_what_is_not_counted_is_said_to_be_an_ordinary_figure(sqlite_engine: Eng
     team.athlete.writes("3.5")
     team.athlete.taps(words.not_sure_button())
     profile = team.profile()
-    # EFSA: adequate intake of fibre 25 g, safe and adequate sodium 2.0 g a day (from memory).
-    assert (profile.baseline["fibre_g"], profile.baseline["sodium_mg"]) == (25, 2000)
-    assert "ordinary figure stands in: fibre, sodium" in text_of(team.coach.hears())
+    assert (profile.baseline["fibre_g"], profile.baseline["sodium_mg"]) == (None, None)
+    told = text_of(team.coach.hears())
+    assert "fibre not counted" in told and "sodium not counted" in told
 
 
 def test_age_is_reckoned_by_the_day_of_the_question(sqlite_engine: Engine) -> None:

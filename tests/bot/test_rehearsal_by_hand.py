@@ -79,7 +79,7 @@ def test_the_week_is_shown_as_a_table(morning: str) -> None:
         "There is no :dance here. :help lists what there is.",
         "The newest message with buttons has #1 to #",
         "Say how many minutes shall pass, such as  :wait 45",
-        "I have no question open that this would answer.",
+        "I've passed that on to Aino.",
     ],
 )
 def test_what_is_not_there_gets_a_kind_line(morning: str, answer: str) -> None:

@@ -113,7 +113,7 @@ def test_a_question_for_another_figure_closes_when_the_other_coach_was_first(tea
     noa.hears()
     noa.taps("Set another number")
     team.coach.taps("Approve 550 g")
-    assert "no question open" in text_of(noa.writes("520"))
+    assert "For Mira:\n“520”" in text_of(noa.writes("520"))
 
 
 def test_alerts_come_to_a_second_coach_at_once_and_either_can_acknowledge(team: Team) -> None:

@@ -116,7 +116,7 @@ ABOUT: dict[str, str] = {
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
-    "coach-next-load": "athlete",
+    "coach-next-load": "athlete", "coach-pass-on": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {
@@ -366,7 +366,9 @@ def test_a_file_is_fetched_only_from_whom_it_can_be_wanted(team: Team) -> None:
     for role in EVERYBODY:
         for file, allowed in FILES.values():
             came = does(team, role, Kind.FILE, "", file)
-            assert came.changed == (role in allowed), role
+            # An athlete's file of a kind that nobody wants of them is told to their coach instead.
+            told = role in ATHLETES and "passed that on" in came.everything
+            assert came.changed == (role in allowed or told), role
             if role == STRANGER:
                 assert came.to_them == [common.stranger()]
 

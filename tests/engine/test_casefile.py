@@ -162,7 +162,7 @@ def test_an_unknown_key_is_refused_by_name_and_section(text: str, says: str) -> 
     ("text", "says"),
     [
         (WEEK.replace("birth_year = 1994\n", ""), r"\[athlete\]: birth_year is missing"),
-        (WEEK.replace("fibre_g = 28\n", ""), r"\[baseline\]: fibre_g is missing"),
+        (WEEK.replace("fat_g = 50\n", ""), r"\[baseline\]: fat_g is missing"),
         (WEEK.replace('zone = "Europe/Lisbon"\n', ""), r"\[event\]: zone is missing"),
         (WEEK.replace("[event]", "[evening]"), r"the section \[event\] is missing"),
         (WEEK + "[[day]]\ncarb_g = 5\n", r"\[\[day\]\] number 1: days_out is missing"),

@@ -88,9 +88,10 @@ def in_peak_week(
     now: datetime = AFTERNOON,
     days_ahead: int = 8,
     foresight: bool = False,
+    answers: tuple[str, ...] = ONBOARDING_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    team = onboarded(engine, now=now)
+    team = onboarded(engine, answers, now=now)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)

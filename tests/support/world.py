@@ -16,7 +16,7 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
-from bot.incoming import Incoming, Kind, SentFile
+from bot.incoming import Incoming, Kind, Media, SentFile
 from bot.languages import ENGLISH
 from bot.service.doors import USE_CASES
 from bot.store.db import transaction
@@ -94,13 +94,23 @@ class Someone:
         self.language = self.language or (FOREIGN if self.user_id % 2 else ENGLISH)
 
     def writes(
-        self, text: str, kind: Kind = Kind.TEXT, message_id: int | None = None
+        self,
+        text: str,
+        kind: Kind = Kind.TEXT,
+        message_id: int | None = None,
+        *,
+        media: Media | str | None = None,
+        reply_to: int | None = None,
+        quoted: str = "",
     ) -> list[Said]:
         """Send a text (or a sticker, or an edit); returns what the bot says to this person then."""
         if message_id is None:
             self.message_ids += 1
             message_id = self.message_ids
-        return self._do(kind, text, message_id, None)
+        return self._do(
+            kind, text, message_id, None, media=Media(media) if media else None,
+            reply_to=reply_to, quoted=quoted,
+        )  # fmt: skip
 
     def taps(self, label: str, said: Said | None = None) -> list[Said]:
         """Press the button with this label under `said`, or under the newest message that has it."""
@@ -122,6 +132,7 @@ class Someone:
         message_id: int | None,
         tap: str | None,
         file: SentFile | None = None,
+        **more: Any,
     ) -> list[Said]:
         self.hears()
         self.world.updates += 1
@@ -139,6 +150,7 @@ class Someone:
                 tap_id=tap,
                 sent_at=self.world.now,
                 file=file,
+                **more,
             )
         )
         return self.hears()

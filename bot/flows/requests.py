@@ -1,0 +1,122 @@
+"""What somebody asks for in words instead of by a command: "what do I eat today", "hilfe".
+
+Only a sentence that says nothing else is such a request; whatever says more goes on to a person.
+English and German are both understood, whatever the chat's language.
+"""
+
+# ruff: noqa: E501 - one pattern a line
+
+from __future__ import annotations
+
+import re
+
+# Whole sentences, as patterns, by the command that serves them. "~" stands for courtesies that may
+# come before or after and say nothing.
+_TODAY = r"(?:today|this morning|now|for today|heute|jetzt|für heute)"
+REQUESTS: dict[str, tuple[str, ...]] = {
+    "today": (
+        rf"what (?:do|should|shall|can|must) (?:i|we) (?:eat|have|drink)(?: {_TODAY})?",
+        rf"what (?:are|were|is) (?:my|the) (?:targets?|macros|numbers|carbs|plan|figures?)(?: {_TODAY})?",
+        rf"how (?:much|many) (?:carbs?|carbohydrates?|protein|fat|water|sodium|salt|food|fibre|fiber)"
+        rf"(?: (?:do|should|shall|can|am|must) i(?: (?:eat|have|drink|get|need|to eat|to drink))?)?(?: {_TODAY})?",
+        rf"(?:my )?(?:targets?|macros|carbs|plan)(?: for)? {_TODAY}(?: please)?",
+        rf"{_TODAY} ?(?:s|'s)? (?:targets?|macros|carbs|plan|numbers)",
+        r"(?:my )?(?:targets?|macros)", r"today", r"heute",
+        rf"was (?:soll|darf|kann|muss) ich (?:{_TODAY} )?(?:essen|trinken)(?: {_TODAY})?",
+        rf"was (?:esse|trinke) ich {_TODAY}", rf"was (?:gibt|gibts|gibt's|steht) (?:es )?{_TODAY}(?: an)?",
+        rf"was gibt es {_TODAY} (?:zu essen|zum essen)",
+        rf"wie ?viele? (?:kh|kohlenhydrate|carbs|protein|eiweiß|fett|wasser|salz|natrium|gramm)"
+        rf"(?: (?:soll|darf|kann|muss|esse|trinke) ich)?(?: {_TODAY})?(?: (?:essen|trinken))?(?: {_TODAY})?",
+        rf"(?:meine |was sind meine )?(?:ziele|werte|vorgaben|makros|zahlen)(?: {_TODAY}| von heute)?",
+    ),
+    "why": (
+        r"why", r"why (?:so (?:much|many|few|little)|that|this|more|less|these|not more)(?: (?:carbs?|today|figure|numbers?))*",
+        r"why (?:the|is it|are there) (?:change|so (?:much|many|few|little)|more|less)(?: carbs?)?",
+        r"why did (?:my|the) (?:carbs?|targets?|numbers?|plan) (?:change|go up|go down|drop)",
+        r"why (?:are|is) (?:my|the) (?:carbs?|targets?|plan) (?:so )?(?:different|higher|lower|up|down|high|low)(?: today)?",
+        r"warum", r"wieso", r"(?:warum|wieso) (?:so (?:viel|viele|wenig|wenige)|mehr|weniger|das|diese zahl|die änderung)(?: (?:kh|carbs|kohlenhydrate|heute))*",
+        r"(?:warum|wieso) (?:haben|sind|wurden) (?:sich )?(?:meine|die) (?:kh|carbs|kohlenhydrate|werte|ziele) (?:geändert|anders|höher|niedriger|erhöht|gesenkt)(?: worden)?",
+    ),
+    "week": (
+        r"(?:what does|how does) (?:my|the) week look like", r"(?:show me |what is )?(?:my|the) (?:week|whole plan|week plan|plan for the week)",
+        r"what(?:'s| is)? (?:the plan )?(?:for )?tomorrow", r"what do i eat tomorrow", r"tomorrow(?:s|'s)? (?:targets?|carbs|plan)",
+        r"wie sieht (?:meine|die) woche aus", r"(?:zeig mir |zeige mir )?(?:meine|die|meinen|den) (?:woche|wochenplan|plan|ganzen plan)",
+        r"was (?:esse ich|gibt es|gibt's|ist|kommt) morgen",
+    ),
+    "checkin": (
+        r"(?:i want to |can i |let me |i'd like to )?(?:change|correct|fix|edit) (?:my|an|the|one) (?:answers?|weight|check-?in|numbers?|fullness|water)",
+        r"(?:i want to |can i |let me )?(?:check ?-?in|do my check-?in)(?: now)?",
+        r"i (?:made a mistake|typed it wrong|got a number wrong)", r"(?:that|the|my) (?:weight|number|answer) (?:was|is) wrong",
+        r"(?:ich (?:will|möchte|muss) |kann ich )?(?:meine|die|eine|meinen|mein|das|den) (?:antwort|antworten|werte|gewicht|check-?in|zahlen|wert) (?:ändern|korrigieren|berichtigen)",
+        r"(?:das|mein) gewicht (?:war|ist|stimmt) (?:falsch|nicht)", r"ich habe mich vertippt", r"(?:check-?in|einchecken)",
+    ),
+    "late": (
+        r"(?:i am|i'm|im|we are|we're|it is|it's|they are|the show is|everything is)? ?(?:running|going to be|gonna be) (?:late|behind)(?: schedule)?",
+        r"(?:we are|we're|they are|the show is|it is|it's|i am|i'm|im) (?:late|delayed|behind schedule)", r"there(?:'s| is) a delay",
+        r"(?:es|der wettkampf|die show|alles|wir|ich)? ?(?:verspätet sich|hat verspätung|haben verspätung|verschiebt sich|dauert länger|bin spät dran|sind spät dran|ist verspätet)",
+        r"verspätung",
+    ),
+    "stage": (
+        r"(?:when|what time) (?:am i|do i go|is it|are we|do i get) (?:on|on stage|up)", r"(?:when|what time) (?:is|does) (?:my|the) (?:class|stage time|show|category)(?: start)?",
+        r"(?:my|the) (?:timetable|schedule|stage times?|times)", r"wann (?:bin ich|muss ich|gehe ich|geht es) (?:dran|auf die bühne|auf der bühne|los)",
+        r"(?:mein|der) (?:zeitplan|ablauf)",
+    ),
+    "food": (
+        r"(?:show me |what is |what's )?(?:my|the|a) (?:menu|meals|meal plan|food list|shopping list)(?: today| for today)?",
+        r"(?:give me |i need )?(?:meal|food) ideas", r"(?:zeig mir )?(?:mein|meine|das|die|ein) (?:menü|mahlzeiten|essensplan|einkaufsliste)(?: heute| für heute)?",
+        r"speiseplan", r"what foods? (?:can|should) i (?:eat|have)(?: today)?",
+    ),
+    "help": (
+        r"help(?: me)?", r"how does (?:this|it|the bot) work", r"what can (?:you|i) do(?: here)?", r"(?:the )?commands", r"menu",
+        r"what (?:now|next)", r"what do i do(?: now| next)?", r"hilfe", r"wie geht das", r"wie funktioniert (?:das|der bot)", r"was kannst du", r"was kann ich (?:hier )?(?:tun|machen)",
+        r"was jetzt", r"befehle", r"was mache ich jetzt", r"who are you", r"wer bist du",
+    ),
+    "settings": (
+        r"(?:i want to )?(?:change|set) (?:my )?(?:units?|time ?zone|check-?in time|reminder time|settings)", r"settings", r"einstellungen",
+        r"(?:ich (?:will|möchte) )?(?:meine |die )?(?:einheiten|zeitzone|check-?in-?zeit|einstellungen|uhrzeit) (?:ändern|umstellen)",
+    ),
+    "language": (
+        r"(?:can (?:you|we) )?(?:speak|talk|write) (?:english|german)", r"(?:in )?english", r"(?:auf )?deutsch", r"(?:kannst du )?deutsch(?: sprechen| reden)?",
+        r"sprichst du deutsch", r"do you speak (?:english|german)",
+    ),
+    "picture": (r"(?:show me )?(?:my|the|a) chart", r"(?:zeig mir )?(?:mein|das|ein) diagramm"),
+    "photos": (r"(?:show me )?my (?:photos|pictures)", r"(?:zeig mir )?meine (?:fotos|bilder)"),
+    "roster": (
+        r"(?:show me )?(?:my|all|the) athletes", r"(?:the |my )?roster", r"(?:meine|alle) (?:athleten|athletinnen|leute)", r"übersicht",
+        r"how is everybody", r"how are they(?: all)?(?: doing)?", r"wie geht es allen", r"who (?:needs me|has not checked in)",
+    ),
+    "alerts": (r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)"),
+}  # fmt: skip
+
+_COURTESY = re.compile(
+    r"^(?:(?:hi|hello|hey|hallo|guten morgen|good morning|morning|moin|ok|okay|so|and|und|also|bitte|please|sorry|"
+    r"entschuldigung|coach|quick question|kurze frage|can you tell me|could you tell me|tell me|sag mir|sag mal)\b[\s,:!.-]*)+"
+    r"|[\s,]*(?:please|bitte|thanks|thank you|thx|danke|again|nochmal|noch mal|then|denn|eigentlich|genau|exactly|coach)$",
+    re.IGNORECASE,
+)
+_ASKS_FOR_FOOD = re.compile(
+    r"\b(?:can|may|could|should|am i allowed to) (?:i|we)?\s*(?:still |also )?(?:eat|have|drink|swap|replace|add)\b"
+    r"|\b(?:is|are) .{2,40} (?:ok|okay|allowed|fine)\b.*\?"
+    r"|\b(?:darf|kann|soll|könnte) ich .{0,60}\b(?:essen|trinken|tauschen|ersetzen|nehmen|haben)\b"
+    r"|\b(?:ist|sind) .{2,40} (?:ok|okay|erlaubt|in ordnung)\b.*\?",
+    re.IGNORECASE,
+)
+_COMPILED = {
+    name: re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
+    for name, patterns in REQUESTS.items()
+}
+
+
+def requested(text: str) -> str | None:
+    """The command that serves what is asked for; None where the text asks for none, or says more."""
+    plain = " ".join(text.replace("\u2019", "'").split()).strip(" .?!…")
+    for candidate in (plain, _COURTESY.sub("", _COURTESY.sub("", plain)).strip(" ,.?!")):
+        for name, pattern in _COMPILED.items():
+            if candidate and pattern.fullmatch(candidate):
+                return name
+    return None
+
+
+def asks_for_food(text: str) -> bool:
+    """Whether somebody asks if they may eat or drink something."""
+    return _ASKS_FOR_FOOD.search(text) is not None

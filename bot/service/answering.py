@@ -1,0 +1,210 @@
+"""Typed words as answers: to whichever open question can take them, several at once, with a rest."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any
+
+from sqlmodel import Session
+
+from bot.context import Context
+from bot.dialogue import Step, Unread
+from bot.flows.reading import NO, YES, said
+from bot.incoming import Incoming
+from bot.service import asking
+from bot.store.people import OpenQuestion, Person
+from engine.units import Refusal, RefusalCode
+
+# Our own choice: an earlier question than the latest is still in mind for this long.
+LISTENS_FOR = timedelta(hours=12)
+MOST_WORDS_OF_AN_ATTEMPT = (
+    8  # a longer text with a figure in it tells something, and answers nothing
+)
+_BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
+#: What no reader of figures, days, names or choices takes.
+_ANYTHING = "zxqv blorp, fizz? qwop!"
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What of a text was an answer; `rest` is what was said beside it."""
+
+    rest: str = ""
+
+
+def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context) -> bool:
+    """Whether the question waits for free words, so that whatever is typed could be its answer."""
+    step = _step(question, flows)
+    if step is None:
+        return False
+    try:
+        asking.read_answer(step, _ANYTHING, question, context)
+    except Unread:
+        return False
+    return True
+
+
+def answered(
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    flows: asking.Flows,
+    context: Context,
+    *,
+    asked: Sequence[OpenQuestion],
+) -> Taken | None:
+    """Take the text as the answer to an open question that can read it, the latest first.
+
+    Free words are taken by the latest question only. None: it answers nothing.
+    """
+    for number, question in enumerate(reversed(asked)):
+        if question.closed_at is not None:
+            continue
+        if number and (
+            context.now - question.asked_at > LISTENS_FOR
+            or takes_anything(question, flows, context)
+        ):
+            continue
+        taken = _take(session, person, question, incoming, flows, context)
+        if taken is not None:
+            return taken
+    return None
+
+
+def answered_in_part(
+    session: Session,
+    person: Person,
+    incoming: Incoming,
+    flows: asking.Flows,
+    context: Context,
+    question: OpenQuestion,
+) -> Taken | None:
+    """Take the parts of a text that answer this question and those that follow it, one after the
+    other. None: its beginning answers nothing.
+    """
+    step = _step(question, flows)
+    if step is None:
+        return None
+    registered = flows[question.flow]
+    return _take_parts(session, person, question, registered, step, incoming, context)
+
+
+def attempted(
+    question: OpenQuestion,
+    flows: asking.Flows,
+    text: str,
+    context: Context,
+    *,
+    terse: bool = False,
+) -> bool:
+    """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
+    a city misspelt; with `terse`, any word or two. Anything else was said of one's own accord.
+    """
+    step = _step(question, flows)
+    if step is None:
+        return False
+    try:
+        asking.read_answer(step, text, question, context)
+    except Unread as unread:
+        cause = unread.__cause__
+    else:
+        return False
+    words = text.split()
+    if terse and len(words) <= 2:
+        return True
+    if "?" in text or len(words) > MOST_WORDS_OF_AN_ATTEMPT:
+        return False
+    if any(character.isdigit() for character in text):
+        return True
+    if isinstance(cause, Refusal):
+        return bool(cause.facts.get("hint")) or (
+            cause.code is not RefusalCode.NOT_A_NUMBER and len(words) <= 2
+        )
+    return len(words) <= 3 and not step.choices(question.answers)
+
+
+def _step(question: OpenQuestion, flows: asking.Flows) -> Step | None:
+    registered = flows.get(question.flow)
+    return registered.flow.step(question.step) if registered is not None else None
+
+
+def _take(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    incoming: Incoming,
+    flows: asking.Flows,
+    context: Context,
+) -> Taken | None:
+    registered, step = flows[question.flow], _step(question, flows)
+    if step is None:
+        return None
+    whole = _read(step, incoming.text, question, context)
+    if whole is not None:
+        asking.take_typed(session, person, question, registered, step, whole[0], incoming, context)
+        return Taken()
+    if step.back_to:
+        before = registered.flow.step(step.back_to)
+        again = _read(before, incoming.text, question, context) if before is not None else None
+        if before is not None and again is not None:
+            asking.take_typed(
+                session, person, question, registered, before, again[0], incoming, context
+            )
+            return Taken()
+    return None
+
+
+def _take_parts(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    registered: asking.Registered,
+    step: Step,
+    incoming: Incoming,
+    context: Context,
+) -> Taken | None:
+    """ "no, 1996, female": each part answers the question that comes next, until one does not.
+
+    A bare yes or no answers only the question that was seen.
+    """
+    parts = [part for part in _BREAK.split(incoming.text) if part]
+    if len(parts) < 2:
+        return None
+    found: list[tuple[Step, Any]] = []
+    given = dict(question.answers)
+    current: Step | None = step
+    while parts and current is not None and not current.many:
+        trial = OpenQuestion(
+            person_id=question.person_id, flow=question.flow, step=current.key, answers=given,
+            asked_at=question.asked_at,
+        )  # fmt: skip
+        if found and (said(parts[0], YES) or said(parts[0], NO) or _free(current, trial, context)):
+            break
+        read = _read(current, parts[0], trial, context)
+        if read is None or (current.back_to and read[0] is None):
+            break
+        found.append((current, read[0]))
+        given = given | {current.key: read[0]}
+        parts.pop(0)
+        current = registered.flow.next_step(given)
+    if not found:
+        return None
+    for done, answer in found[:-1]:
+        question.answers = question.answers | {done.key: answer}
+    last, answer = found[-1]
+    asking.take_typed(session, person, question, registered, last, answer, incoming, context)
+    return Taken(rest=", ".join(parts))
+
+
+def _free(step: Step, question: OpenQuestion, context: Context) -> bool:
+    return _read(step, _ANYTHING, question, context) is not None
+
+
+def _read(step: Step, text: str, question: OpenQuestion, context: Context) -> tuple[Any] | None:
+    try:
+        return (asking.read_answer(step, text, question, context),)
+    except Unread:
+        return None
