@@ -365,7 +365,7 @@ MENU = {
     "checkin": mark("This morning's numbers"),
     "today": mark("Today's targets"),
     "week": mark("The whole week"),
-    "picture": mark("Your week as a picture"),
+    "chart": mark("Your week as a chart"),
     "why": mark("How the last figure came about"),
     "past": mark("Your check-ins so far"),
     "settings": mark("Time, place and units"),

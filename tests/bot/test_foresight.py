@@ -49,7 +49,7 @@ def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.athlete.writes(LINES[5])
     said = text_of(team.athlete.writes("/why"))
-    assert "Weight band for this morning" in said
+    assert "Weight expected this morning" in said
     assert "forecast" in said
     assert re.search(r"Chances on event day with \d+ g, as planned: full \w+ \d in 10", said)
     assert re.search(r"[Tt]he rule .*forecast", said), "both are told, whichever was followed"

@@ -278,9 +278,9 @@ def test_the_next_event_set_on_the_evening_after_the_stage_leaves_the_day_where_
     said = text_of(move(team, "20 June"))
     assert "How did Mira look when it mattered?" in said
     assert "timetable" not in said
-    assert "The show is behind you. Eat and drink to appetite" in text_of(team.athlete.hears())
+    assert "Your show is over. Eat and drink to appetite" in text_of(team.athlete.hears())
     team.world.until(datetime(2027, 5, 10, 5, 31, tzinfo=UTC))
-    assert "Day 1 after. How is it?" in text_of(team.athlete.hears())
+    assert "Day 1 after. How do you feel?" in text_of(team.athlete.hears())
     # taking that back would make a day that has been one that is to come
     assert "too late to undo" in text_of(team.coach.presses(f"c:undo:{team.athlete_id}"))
 

@@ -299,8 +299,8 @@ def test_a_kind_put_right_keeps_the_days_timetable_and_so_does_taking_it_back(te
 def test_a_sheet_that_set_plan_and_limits_is_taken_back_as_one_change(team: Team) -> None:
     content = with_cells(handed_out(team), C12=470, B16=180)
     said = text_of(sends_file(team.coach, content, name="plan.xlsx"))
-    assert "Take it over?" in said, said
-    team.coach.taps("Take it over")
+    assert "Use these changes?" in said, said
+    team.coach.taps("Use these changes")
     team.world.later(minutes=1)
     team.coach.presses("c:undo:2")
     asked = last(team)

@@ -180,7 +180,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         talk.taps(CONTACT, "Acknowledge", "cknowledged")
         talk.says(ATHLETE, "/past", "61.9 kg")
         talk.says(ATHLETE, "/week", "0 out")
-        telegram.says(ATHLETE, "/picture")
+        telegram.says(ATHLETE, "/chart")
         telegram.wait_until(lambda: bool(telegram.calls(ATHLETE, "sendPhoto")), "the picture")
         (picture,) = telegram.calls(method="sendPhoto")
         assert "Show, Sun 9 May (today): 61.9 kg" in picture["fields"]["caption"]
