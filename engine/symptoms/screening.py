@@ -7,6 +7,7 @@ from collections.abc import Iterator, Mapping
 
 from .body_phrases import BODY_PHRASES
 from .drugs import DRUG_VOCABULARY, drug_spans
+from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
 from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
@@ -82,6 +83,8 @@ def screen(text: str) -> Screening:
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
+        # Where the tables heard anything at all, theirs is the word.
+        suspicions=() if found or denied or drugs else suspicions(text, [text]),
     )
 
 

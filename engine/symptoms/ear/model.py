@@ -1,0 +1,88 @@
+"""The second ear's weights: small whole numbers, the same on every machine."""
+
+from __future__ import annotations
+
+import json
+from dataclasses import dataclass
+from functools import cache
+from importlib.resources import files
+from math import exp
+
+import numpy as np
+import numpy.typing as npt
+
+from .reading import BUCKETS, FAMILIES, features
+
+#: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
+MODEL_ID = "ear-1"
+#: What a piece is taken for, in the order of the weights' columns.
+CLASSES = ("harmless", "emergency", "body", "mood")
+
+
+@dataclass(frozen=True, slots=True)
+class Model:
+    """`weights` is (BUCKETS, 4) of int8, each times `scale`; `corpus` names what it was learnt from."""
+
+    weights: npt.NDArray[np.int8]
+    scale: float
+    bias: tuple[float, ...]
+    threshold: float
+    corpus: str
+
+    @classmethod
+    def of(
+        cls,
+        weights: npt.NDArray[np.float64],
+        bias: npt.NDArray[np.float64],
+        *,
+        threshold: float,
+        corpus: str,
+    ) -> Model:
+        """Rounded to whole numbers; the few largest weights are cut to keep the rest fine."""
+        largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
+        scale = float(f"{largest / 127:.6g}")
+        whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
+        rounded = tuple(round(float(b), 4) for b in bias)
+        return cls(whole, scale, rounded, threshold, corpus)
+
+    def chances(self, piece: str) -> tuple[float, ...]:
+        """How likely the piece is of each of `CLASSES`; they sum to 1."""
+        sums = list(self.bias)
+        for weight, family in zip(FAMILIES, features(piece), strict=True):
+            if family:
+                share = weight * self.scale / len(family) ** 0.5
+                # Whole numbers sum to the same whatever the order: the same bits everywhere.
+                total = self.weights[family].sum(axis=0, dtype=np.int64)
+                sums = [a + share * int(b) for a, b in zip(sums, total, strict=True)]
+        most = max(sums)
+        shares = [exp(each - most) for each in sums]
+        return tuple(each / sum(shares) for each in shares)
+
+
+def pack(model: Model) -> bytes:
+    """A line of JSON, then the weights row by row."""
+    head = {
+        "model": MODEL_ID,
+        "corpus": model.corpus,
+        "buckets": BUCKETS,
+        "scale": model.scale,
+        "bias": model.bias,
+        "threshold": model.threshold,
+    }
+    return json.dumps(head).encode() + b"\n" + model.weights.tobytes()
+
+
+def unpack(packed: bytes) -> Model:
+    """What `pack` packed; raises `ValueError` for weights that this code's features don't fit."""
+    line, _, rest = packed.partition(b"\n")
+    head = json.loads(line)
+    if head["model"] != MODEL_ID or head["buckets"] != BUCKETS:
+        raise ValueError(f"weights are of {head['model']}, the code is {MODEL_ID}")
+    weights = np.frombuffer(rest, dtype=np.int8).reshape(BUCKETS, len(CLASSES))
+    return Model(weights, head["scale"], tuple(head["bias"]), head["threshold"], head["corpus"])
+
+
+@cache
+def model() -> Model:
+    """The model that the package carries, read once, when first asked for."""
+    return unpack((files(__package__ or "") / "weights.bin").read_bytes())

@@ -1,0 +1,138 @@
+"""A text as the second ear reads it: small plain words, in pieces, and those as numbered features.
+
+Training and listening both go through here, so that they cannot drift apart.
+"""
+
+from __future__ import annotations
+
+import re
+from functools import lru_cache
+from itertools import combinations, pairwise
+from zlib import crc32
+
+from .kinds import KINDS
+
+#: How many features are told apart; two that fall on one number share its weight.
+BUCKETS = 1 << 16
+#: How much each family of features counts: words and their neighbours, letters, kinds of words.
+FAMILIES = (1.0, 1.0, 1.2)
+
+_FOLD = str.maketrans({"ß": "ss", "’": "'", "`": "'", "´": "'", "…": ".", "é": "e", "è": "e"})
+_UMLAUT = re.compile(r"[äa]e|ä|[öo]e|ö|[üu]e|ü")
+_PLAIN = {"ä": "a", "a": "a", "ö": "o", "o": "o", "ü": "u", "u": "u"}
+_TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+(?:[.,]\d+)?|[?!]")
+_SENTENCE = re.compile(r"[.!?;:\n]+(?=\s|$)|\n+|(?<=[a-z]{3})[.!?;]+(?=[a-z])| - | – ")
+_CLAUSE = re.compile(
+    r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
+    r"and|und|weil|because)\s+"
+)
+_DIGIT = re.compile(r"\d")
+_MOST = 1200  # characters of one piece that are looked at
+
+
+def fold(text: str) -> str:
+    """Small letters without dots and accents: "Schwäche", "schwaeche" and "schwache" are one."""
+    small = text.lower().translate(_FOLD)
+    return _UMLAUT.sub(lambda match: _PLAIN[match[0][0]], small)
+
+
+def sentences(text: str) -> list[str]:
+    """The sentences of a text, as written."""
+    return [sentence for part in _SENTENCE.split(text) if (sentence := part.strip())]
+
+
+def pieces(text: str) -> list[str]:
+    """What is listened to one by one, as written: sentences, and where one has several, its clauses."""
+    found: list[str] = []
+    for whole in sentences(text):
+        found.append(whole)
+        parts = [part.strip() for part in _CLAUSE.split(whole)]
+        if len(parts) > 1:
+            found += [part for part in parts if len(part.split()) > 2]
+            found += [f"{a}, {b}" for a, b in pairwise(parts) if len(parts) > 2 and a and b]
+    return list(dict.fromkeys(found))
+
+
+def words(piece: str) -> list[str]:
+    """The words of a piece, figures by their shape alone ("61.2" is "00.0")."""
+    return [_DIGIT.sub("0", token) for token in _TOKEN.findall(fold(piece[:_MOST]))]
+
+
+def features(piece: str) -> tuple[list[int], list[int], list[int]]:
+    """The numbers of a piece's features, each once, by family."""
+    tokens = words(piece)
+    letters: set[int] = set()
+    for token in tokens:
+        letters.update(_letters(token))
+    kinds = [kinds_of(token) for token in tokens]
+    return sorted(_neighbours(tokens)), sorted(letters), sorted(_kinds(tokens, kinds))
+
+
+def _number(family: str, name: str) -> int:
+    return crc32(f"{family}{name}".encode()) % BUCKETS
+
+
+def _neighbours(tokens: list[str]) -> set[int]:
+    """Words, and words side by side or one apart."""
+    ended = ["^", *tokens, "$"]
+    names = [*tokens, *(f"{a} {b}" for a, b in pairwise(ended))]
+    names += [f"{a} _ {b}" for a, b in zip(tokens, tokens[2:], strict=False)]
+    return {_number("w", name) for name in names}
+
+
+@lru_cache(maxsize=4096)
+def _letters(token: str) -> frozenset[int]:
+    """Three to five letters in a row."""
+    closed = f"<{token[:40]}>"
+    return frozenset(
+        _number("c", closed[start : start + size])
+        for size in (3, 4, 5)
+        for start in range(len(closed) - size + 1)
+    )
+
+
+def _kinds(tokens: list[str], kinds: list[tuple[str, ...]]) -> set[int]:
+    """Kinds that occur together, and side by side with a word or a kind."""
+    present = sorted({kind for each in kinds for kind in each})
+    found = {_kind(kind) for kind in present}
+    found.update(_kind(a, "&", b) for a, b in combinations(present, 2))
+    if "me" in present:
+        found.update(
+            _kind("me&", a, "&", b)
+            for a, b in combinations([kind for kind in present if kind != "me"], 2)
+        )
+    # Neighbours with one of them, or both, by kind alone: "my <heart>", "<heart> <beat>".
+    for (token, of_token), (other, of_other) in pairwise(zip(tokens, kinds, strict=True)):
+        for kind in of_token:
+            found.add(_number("k", f"{kind} {other}"))
+            found.update(_kind(kind, ">", after) for after in of_other)
+        found.update(_number("k", f"{token} {kind}") for kind in of_other)
+    return found
+
+
+@lru_cache(maxsize=16384)
+def _kind(*parts: str) -> int:
+    return _number("k", "".join(parts))
+
+
+def _table() -> tuple[dict[str, list[str]], dict[str, list[str]]]:
+    whole: dict[str, list[str]] = {}
+    stems: dict[str, list[str]] = {}
+    for kind, listed in KINDS.items():
+        for entry in listed.split():
+            at = stems if entry.endswith("*") else whole
+            at.setdefault(fold(entry.rstrip("*")), []).append(kind)
+    return whole, stems
+
+
+_WHOLE, _STEMS = _table()
+_LONGEST = max(map(len, _STEMS))
+
+
+@lru_cache(maxsize=4096)
+def kinds_of(word: str) -> tuple[str, ...]:
+    """The kinds that a folded word belongs to, in the order of their names."""
+    found = set(_WHOLE.get(word, ()))
+    for size in range(2, min(len(word), _LONGEST) + 1):
+        found.update(_STEMS.get(word[:size], ()))
+    return tuple(sorted(found))

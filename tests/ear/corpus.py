@@ -1,0 +1,97 @@
+"""The invented sentences that the second ear learns from, read from the files beside this one.
+
+A file holds families under headings (`== emergency heart-out-of-step`); a line is a sentence, or a
+template with its choices in brackets (`my (heart|pulse) keeps (stumbling|tripping)`).
+"""
+
+from __future__ import annotations
+
+import random
+import re
+from collections.abc import Iterator
+from dataclasses import dataclass
+from hashlib import sha256
+from math import prod
+from pathlib import Path
+from zlib import crc32
+
+from engine.symptoms.ear.reading import features
+
+FOLDER = Path(__file__).with_name("corpus")
+KINDS = ("harmless", "emergency", "body", "mood")
+#: As many sentences as a template gives at most.
+MOST = 24
+_CHOICE = re.compile(r"\(([^()]*)\)")
+
+
+@dataclass(frozen=True)
+class Sentence:
+    """`line` is the template or the sentence itself, `family` the heading it stands under.
+
+    `block` numbers the lines in fives: neighbours are near in meaning, so they are left out together.
+    """
+
+    text: str
+    kind: str
+    language: str
+    family: str
+    line: str
+    block: int
+
+    @property
+    def by_hand(self) -> bool:
+        return "(" not in self.line
+
+
+def sentences() -> list[Sentence]:
+    """All of them, each once, in the order of the files."""
+    found: dict[str, Sentence] = {}
+    for path in sorted(FOLDER.glob("*.txt")):
+        for sentence in _read(path):
+            before = found.setdefault(sentence.text.lower(), sentence)
+            if before.kind != sentence.kind:
+                raise ValueError(f"{sentence.text!r} is {before.kind} and {sentence.kind}")
+    return list(found.values())
+
+
+def digest() -> str:
+    """Changes when a sentence does, or how it is read."""
+    told = sha256()
+    for path in sorted(FOLDER.glob("*.txt")):
+        told.update(path.read_text(encoding="utf-8").encode())
+    for sentence in sentences()[::40]:
+        told.update(repr(features(sentence.text)).encode())
+    return told.hexdigest()[:16]
+
+
+def _read(path: Path) -> Iterator[Sentence]:
+    language, kind, family, count = path.name[:2], "", "", 0
+    for raw in path.read_text(encoding="utf-8").splitlines():
+        line = raw.strip()
+        if line.startswith("== "):
+            _, kind, family = line.split(" ", 2)
+            if kind not in KINDS:
+                raise ValueError(f"{path.name}: {line}")
+        elif line:
+            count += 1
+            for text in _spelt_out(line):
+                yield Sentence(
+                    text, kind, language, f"{language} {kind} {family}", line, count // 5
+                )
+
+
+def _spelt_out(line: str) -> list[str]:
+    """A template's sentences: all, or as many as are wanted, drawn in a way that never changes."""
+    choices = [choice.split("|") for choice in _CHOICE.findall(line)]
+    if not choices:
+        return [line]
+    chance = random.Random(crc32(line.encode()))
+    wanted = min(MOST, prod(map(len, choices)))
+    found: dict[str, None] = {}
+    for _ in range(wanted * 8):
+        drawn = iter([chance.choice(choice) for choice in choices])
+        text = _CHOICE.sub(lambda _, drawn=drawn: next(drawn), line)
+        found[" ".join(text.split())] = None
+        if len(found) == wanted:
+            break
+    return list(found)

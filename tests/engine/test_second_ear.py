@@ -1,0 +1,182 @@
+"""The second ear: hears complaints that no phrase table foresaw, and lets the rest pass."""
+
+from __future__ import annotations
+
+import csv
+from pathlib import Path
+from time import process_time
+
+import pytest
+
+from engine.symptoms import Concern, screen
+from engine.symptoms.ear import suspicions
+from engine.symptoms.ear.model import CLASSES, MODEL_ID, model, pack, unpack
+from engine.symptoms.ear.reading import BUCKETS, fold
+from tests.ear import corpus
+
+#: Invented apart from the corpus, in other images; training never reads it.
+HELD_OUT = Path(corpus.__file__).with_name("held_out.tsv")
+with HELD_OUT.open(encoding="utf-8") as file:
+    ROWS = [tuple(row) for row in csv.reader(file, delimiter="\t", quoting=csv.QUOTE_NONE)]
+SENTENCES = corpus.sentences()
+
+
+def heard(text: str) -> bool:
+    return bool(suspicions(text, [text]))
+
+
+def share_heard(language: str, *kinds: str) -> float:
+    texts = [text for spoken, kind, text in ROWS if spoken == language and kind in kinds]
+    assert len(texts) >= 20
+    return sum(map(heard, texts)) / len(texts)
+
+
+COMPLAINTS = [
+    ("one moment I was at the stove, then the tiles were cold on my cheek", Concern.EMERGENCY),
+    ("there's a fish flopping about in my ribs", Concern.EMERGENCY),
+    ("my heart keeps tripping over itself", Concern.EMERGENCY),
+    ("I don't see why I should go on living", Concern.EMERGENCY),
+    ("mein Herz stolpert dauernd", Concern.EMERGENCY),
+    ("hat alles keinen Sinn mehr", Concern.EMERGENCY),
+    ("mir ging kurz das Licht aus, lag dann im Flur", Concern.EMERGENCY),
+    ("the room keeps spinning when I turn over", Concern.BODY),
+    ("mir ist ganz schummrig und flau", Concern.BODY),
+    ("emptied the whole cupboard in the dark and couldn't stop", Concern.MOOD),
+    ("hab den ganzen Tag geweint, alles ist leer", Concern.MOOD),
+]
+NOTHING_WRONG = [
+    "the price floored me",
+    "meine Waage hat einen Anfall",
+    "my laptop had a heart attack",
+    "die Waage spinnt heute",
+    "60.2 5 3.5",
+    "60,2 5 3,5 alles gut",
+    "all meals eaten, slept well",
+    "bin auf dem Weg ins Gym",
+    "can I swap the rice for potatoes?",
+    "darf ich Kaffee trinken?",
+    "thanks coach, see you tomorrow",
+    "danke, bis morgen",
+    "the bikini arrived and it fits",
+    "der Zug hat Verspätung",
+]
+
+
+@pytest.mark.parametrize(("text", "concern"), COMPLAINTS)
+def test_what_people_say_of_themselves_in_pictures_is_heard_for_what_it_is(
+    text: str, concern: Concern
+) -> None:
+    assert [s.concern for s in suspicions(text, [text])] == [concern]
+
+
+@pytest.mark.parametrize("text", NOTHING_WRONG)
+def test_figures_of_speech_check_ins_and_small_talk_are_let_pass(text: str) -> None:
+    assert suspicions(text, [text]) == ()
+
+
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_most_of_what_training_never_saw_is_heard_by_this_ear_alone(language: str) -> None:
+    assert share_heard(language, "emergency") >= 0.8
+    assert share_heard(language, "emergency", "body", "mood") >= 0.7
+    assert share_heard(language, "harmless") <= 0.15
+
+
+def test_thumbs_that_slip_and_missing_dots_hide_little() -> None:
+    found = [text for _, kind, text in ROWS if kind != "harmless" and heard(text)]
+    slipped = [swapped(text) for text in found]
+    assert sum(map(heard, slipped)) / len(found) >= 0.8
+    undotted = "mir wird schwarz vor den Aeuglein, grosse Uebelkeit"
+    assert fold("mir wird schwarz vor den Äuglein, große Übelkeit") == fold(undotted)
+
+
+def swapped(text: str) -> str:
+    """Two letters of its longest word in each other's place."""
+    word = max(text.split(), key=len)
+    at = len(word) // 2
+    return text.replace(word, word[: at - 1] + word[at] + word[at - 1] + word[at + 1 :])
+
+
+def test_a_complaint_within_a_long_message_is_quoted_by_its_own_sentence() -> None:
+    text = (
+        "Morning! 61.2 today. There's a fish flopping about in my ribs. Tan is booked for friday."
+    )
+    [suspicion] = suspicions(text, [text])
+    assert suspicion.words == "There's a fish flopping about in my ribs"
+
+
+def test_of_a_sentence_half_understood_only_the_rest_is_heard() -> None:
+    text = "no headache, but there's a fish flopping about in my ribs"
+    rest = "there's a fish flopping about in my ribs"
+    assert [s.words for s in suspicions(text, [rest])] == [rest]
+    assert suspicions("my sister fainted, there was a fish on the menu", ["was a fish"]) == ()
+    assert suspicions(text, []) == ()
+
+
+def test_the_gravest_comes_first() -> None:
+    text = "Mir ist ganz schummrig. Mein Herz stolpert dauernd."
+    assert [s.concern for s in suspicions(text, [text])] == [Concern.EMERGENCY, Concern.BODY]
+
+
+def test_a_suspicion_is_no_hit() -> None:
+    text = "it is as if a sparrow sat in my ribcage and would not keep still"
+    screening = screen(text)
+    assert screening.suspicions
+    assert screening.hits == ()
+    assert screening.symptoms == frozenset()
+
+
+@pytest.mark.parametrize(
+    "text", ["", " ", "\n\n", ".", "🙂", "?!", "\x00", "a" * 20_000, "a, " * 9_000]
+)
+def test_anything_can_be_listened_to(text: str) -> None:
+    assert suspicions(text, [text]) == ()
+
+
+def test_the_weights_were_learnt_from_this_corpus_and_read_as_it_was_read() -> None:
+    # Otherwise: python -m tests.ear.train
+    assert model().corpus == corpus.digest()
+
+
+def test_packed_weights_come_back_as_they_were_and_strange_ones_are_refused() -> None:
+    packed = pack(model())
+    again = unpack(packed)
+    assert pack(again) == packed
+    assert len(packed) < 300_000
+    assert again.weights.shape == (BUCKETS, len(CLASSES))
+    with pytest.raises(ValueError, match="weights are of ear-0"):
+        unpack(packed.replace(MODEL_ID.encode(), b"ear-0", 1))
+
+
+def test_the_same_words_always_sound_the_same() -> None:
+    # Fixed figures: other ones mean that reading, weights or arithmetic have changed.
+    for text in ("my heart is doing backflips", "die Waage spinnt"):
+        first = model().chances(text)
+        assert model().chances(text) == first
+        assert unpack(pack(model())).chances(text) == first
+        assert sum(first) == pytest.approx(1.0)
+
+
+def test_the_corpus_is_as_large_as_it_is_meant_to_be_and_says_each_thing_once() -> None:
+    for language in ("en", "de"):
+        mine = [s for s in SENTENCES if s.language == language]
+        assert len(mine) >= 4000
+        assert sum(s.by_hand for s in mine) >= 600
+        for kind in corpus.KINDS:
+            assert sum(s.kind == kind for s in mine) >= 300
+    assert len({s.text.lower() for s in SENTENCES}) == len(SENTENCES)
+
+
+def test_nothing_held_out_is_in_the_corpus() -> None:
+    learnt = {fold(s.text) for s in SENTENCES}
+    assert [text for _, _, text in ROWS if fold(text) in learnt] == []
+
+
+def test_listening_takes_about_a_millisecond_a_sentence() -> None:
+    texts = [text for _, _, text in ROWS]
+    suspicions(texts[0], texts[:1])
+    started = process_time()
+    for text in texts:
+        suspicions(text, [text])
+    assert (process_time() - started) / len(
+        texts
+    ) < 0.003  # three times what is meant, for slow machines
