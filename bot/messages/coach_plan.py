@@ -100,15 +100,23 @@ def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
     return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
 
 
-def event_set(line: str, *, moved: bool) -> str:
+def event_set(line: str, *, replaced: date | None, moved: bool) -> str:
+    """`replaced` is the day of the event that falls away; `moved`: plan and limits came along."""
     said = tr("Saved. {line}.", line=line)
+    if replaced is not None:
+        said += " " + _replaces(replaced)
     if moved:
         said += " " + tr("I moved the plan and the limits to the new date. Please check them.")
     return said
 
 
-def athlete_told_event(coach: str, line: str) -> str:
-    return tr("{coach} has set your event: {line}.", coach=coach, line=line)
+def athlete_told_event(coach: str, line: str, *, replaced: date | None) -> str:
+    said = tr("{coach} has set your event: {line}.", coach=coach, line=line)
+    return said if replaced is None else f"{said} {_replaces(replaced)}"
+
+
+def _replaces(day: date) -> str:
+    return tr("It replaces the event on {day}.", day=day_and_year(day))
 
 
 # The plan
@@ -289,9 +297,8 @@ def day_over() -> str:
 def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
     lines = "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
     return tr(
-        "Nothing was changed, because plan and limits would not fit together:\n"
-        "{lines}\n\n"
-        "I raise or lower nothing by myself: change the one or the other.",
+        "I changed nothing, because plan and limits don't fit together:\n{lines}\n\nChange the "
+        "limit or the plan, then try again.",
         lines=lines,
     )
 

@@ -215,9 +215,9 @@ def reason_so_far(reason: str) -> str:
 
 def ask_load(usual: float, much: float, body_mass: str) -> str:
     return tr(
-        "How much on a mean load day, in g of carbs per kg of body mass? Published for training of "
-        "about an hour a day: {usual} g/kg; for well over an hour: {much} g/kg. Body mass on file: "
-        "{body_mass}. Tap one, or type another, such as 6.5.",
+        "How much on an average load day, in g of carbs per kg of body mass? My starting "
+        "point: {usual} g/kg; for training well over an hour a day: {much} g/kg. Body mass: "
+        "{body_mass}. Tap one, or type another, for example 6.5.",
         usual=figures.plain(usual), much=figures.plain(much), body_mass=body_mass,
     )  # fmt: skip
 

@@ -190,7 +190,7 @@ def test_a_load_that_cannot_be_is_refused_and_asked_again(fresh: Team) -> None:
     fresh.coach.presses(f"c:draft:{fresh.athlete_id}")
     fresh.coach.taps("even")
     for load in (*TYPED_NONSENSE, "0", "2.9", "12.1"):
-        assert "How much on a mean load day" in text_of(fresh.coach.writes(load)), load
+        assert "How much on an average load day" in text_of(fresh.coach.writes(load)), load
     fresh.coach.writes("6.5 g/kg")
     assert "This is the draft" in text_of(fresh.coach.taps("Mild"))
 
