@@ -34,7 +34,7 @@ def test_what_is_open_stands_on_the_card_with_a_tap_for_each(team: Team) -> None
     team.athlete.writes(FLAT)
     team.athlete.writes("I took a diuretic")
     shown = card(team)
-    assert "Open since Fri 7 May, 07:00: caution (drug named)" in shown.text
+    assert "Open since Fri 7 May, 07:00 (Mira's time): caution (drug named)" in shown.text
     assert "Waits for approval until 09:00 (Mira's time): 550 g for Fri 7 May" in shown.text
     after = team.coach.taps("Acknowledge: caution (drug named)", shown)
     assert "Open since" not in after[-1].text
@@ -87,4 +87,4 @@ def test_limits_pictures_freeze_and_contacts_are_said(team: Team) -> None:
     )
     assert "Last photos: Thu 6 May (2 mornings in all)" in said
     assert "Frozen since Fri 7 May, 07:00" in said
-    assert "Coach: Ravi, beside: Noa (everything). Second contact: Ola" in said
+    assert "Coach: Ravi. Second coach: Noa (everything). Second contact: Ola" in said

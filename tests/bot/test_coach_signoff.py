@@ -12,6 +12,7 @@ from bot.incoming import Kind
 from bot.service import signoff
 from bot.service.week import day_set
 from bot.store.db import transaction
+from bot.store.desk import CoachDesk
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.week import DecisionRow, DecisionStatus
 from tests.support.weeks import Team
@@ -49,6 +50,18 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     assert "550 g" in athlete_reads
     assert "Ravi's word until 09:00" in athlete_reads
     assert in_force(team) == 500
+
+
+def test_the_deadline_stands_on_the_coachs_own_clock_with_the_athletes_beside_it(
+    team: Team,
+) -> None:
+    with transaction(team.world.engine) as session:
+        session.merge(CoachDesk(person_id=1, zone="Asia/Tokyo"))
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    # London is an hour ahead of UTC in May, Tokyo nine.
+    assert "Answer by 17:00 your time (09:00 for Mira), or 500 g stands" in asked.text
+    assert "approve by 17:00 your time (09:00 for Mira)" in text_of(team.coach.writes("/roster"))
 
 
 def test_approving_puts_the_figure_in_force_and_tells_the_athlete(team: Team) -> None:

@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from sqlalchemy import Engine
 from sqlmodel import select
 
 import bot.service
@@ -17,7 +18,7 @@ from bot.service.week import current_event, current_plan, current_week, day_set,
 from bot.store.db import transaction
 from bot.store.people import HistoryRow, Person
 from engine.limits import LIMIT_KEYS
-from tests.support.weeks import Team, arrive
+from tests.support.weeks import Team, arrive, in_peak_week
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -344,6 +345,12 @@ def test_a_hold_can_be_taken_back(team: Team) -> None:
 def test_a_frozen_athlete_is_not_held(team: Team) -> None:
     team.coach.presses("c:freeze:2")
     assert "frozen" in text_of(team.coach.presses("c:hold:2"))
+
+
+def test_before_the_week_begins_a_hold_says_from_when_it_can_be(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)  # eight days out; event, plan and limits are set
+    said = text_of(team.coach.presses("c:hold:2"))
+    assert said == "You can hold from Sun 2 May, when the week starts."
 
 
 def test_on_ones_own_hold_and_taking_back_say_you(team: Team) -> None:
