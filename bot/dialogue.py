@@ -44,9 +44,10 @@ class Step:
     "_again" where an answer could not be read and the question stands once more.
 
     With `many`, choices are ticked one by one until "done", and the answer is a list; typed text is
-    one more entry and ends the step. Steps whose `when` is false are passed over. `stays` keeps the
-    question readable after a tap; otherwise the next question takes its place. With
-    `back_to`, an answer that reads as None puts that earlier question again.
+    one more entry and ends the step; `none` is what the last button says while nothing is ticked.
+    Steps whose `when` is false are passed over. `stays` keeps the question readable after a tap;
+    otherwise the next question takes its place. With `back_to`, an answer that reads as None puts
+    that earlier question again.
     """
 
     key: str
@@ -55,6 +56,7 @@ class Step:
     choices: Callable[[Answers], Choices] = no_choices
     when: Callable[[Answers], bool] = always
     many: bool = False
+    none: Callable[[], str] | None = None
     stays: bool = False
     back_to: str = ""
 

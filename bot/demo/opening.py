@@ -21,7 +21,7 @@ FIRST_QUESTIONS: tuple[Step, ...] = (
     Presses(ATHLETE, "I understand and agree"),
     Says(ATHLETE, "1994"),
     Presses(ATHLETE, "Female"),
-    *(Presses(ATHLETE, "No") for _ in range(6)),  # the health questions
+    *(Presses(ATHLETE, "None of these") for _ in range(3)),  # the health questions
     Presses(ATHLETE, "kilograms"),
     Presses(ATHLETE, "litres"),
     Says(ATHLETE, "Galway"),

@@ -8,20 +8,19 @@ from datetime import date, datetime, time
 from functools import partial
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
-from bot.flows.reading import SKIP, buttons, number_between, one_of, said, yes_or_no
+from bot.flows import health_screen, measures
+from bot.flows.reading import AS_ALWAYS, NO, YES, buttons, one_of, said, yes_or_no
 from bot.messages import common, refusals
+from bot.messages import measures as measure_words
 from bot.messages import onboarding as words
 from bot.zones import find_places, zones_for_clock
 from engine.units import (
     Refusal,
     VolumeUnit,
-    WeightUnit,
     parse_clock,
     parse_grams,
-    parse_height,
     parse_number,
     parse_volume,
-    parse_weight,
 )
 
 ADULT = 18
@@ -79,26 +78,56 @@ def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     return [asdict(place) for place in found]
 
 
-def _place_choices(answers: Answers) -> Choices:
-    found = [
-        [Choice(f"{place['name']} ({place['zone']})", str(number))]
-        for number, place in enumerate(answers["place"])
-    ]
-    return [*found, [Choice(words.somewhere_else_button(), ELSEWHERE)]]
+def _candidates(key: str) -> Callable[[Answers], Choices]:
+    """The places found by that answer, a button each."""
+
+    def choices(answers: Answers) -> Choices:
+        found = [
+            [Choice(f"{place['name']} ({place['zone']})", str(number))]
+            for number, place in enumerate(answers[key])
+        ]
+        return [*found, [Choice(words.somewhere_else_button(), ELSEWHERE)]]
+
+    return choices
 
 
-def _which_place(text: str, answers: Answers) -> int | None:
-    places = answers["place"]
-    if text.strip().lower() == ELSEWHERE:
+def _which(key: str) -> Callable[[str, Answers], int | list[dict[str, str]] | None]:
+    """The number of a place that was found; a city typed instead is looked up like the first one."""
+
+    def read(text: str, answers: Answers) -> int | list[dict[str, str]] | None:
+        word = text.strip().lower()
+        if word == ELSEWHERE or said(text, NO):
+            return None
+        places = answers[key]
+        if said(text, YES) and len(places) == 1:
+            return 0
+        if word.isdecimal() and int(word) < len(places):
+            return int(word)
+        return _place(text, answers)
+
+    return read
+
+
+def _number_of_them(text: str, answers: Answers) -> int | None:
+    word = text.strip()
+    if word.isdecimal() and int(word) < len(answers["which_place"]):
+        return int(word)
+    if word.lower() == ELSEWHERE or said(text, NO):
         return None
-    if text.isdigit() and int(text) < len(places):
-        return int(text)
     raise Unread(refusals.use_buttons())
 
 
 def zone_of(answers: Answers) -> str:
     """The zone that was settled on."""
-    return str(answers["place"][answers["which_place"]]["zone"])
+    chosen = answers["which_place"]
+    if isinstance(chosen, int):
+        return str(answers["place"][chosen]["zone"])
+    return str(chosen[answers.get("which_of_them", 0)]["zone"])
+
+
+def _several_typed(answers: Answers) -> bool:
+    chosen = answers.get("which_place")
+    return _goes_on(answers) and isinstance(chosen, list) and len(chosen) > 1
 
 
 def _prompt_time(text: str, answers: Answers) -> str:
@@ -108,50 +137,33 @@ def _prompt_time(text: str, answers: Answers) -> str:
     return at.strftime("%H:%M")
 
 
-def _body_mass(text: str, answers: Answers) -> float:
-    return parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
-
-
-def _body_fat(text: str, answers: Answers) -> float | None:
-    if said(text, SKIP):
-        return None
-    return number_between(3, 60)(text.replace("%", ""), answers)
+def _unsure(text: str) -> bool:
+    return any(said(text, words) for words in (NOT_SURE, AS_ALWAYS, measure_words.UNSURE))
 
 
 def _grams(high: float) -> Callable[[str, Answers], float]:
     def read(text: str, answers: Answers) -> float:
+        if _unsure(text):
+            raise Unread(words.an_estimate_will_do())
         return parse_grams(text, high=high)
 
     return read
 
 
 def _fibre(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == NOT_SURE:
-        return None
-    return parse_grams(text, high=150)
+    return None if _unsure(text) else parse_grams(text, high=150)
 
 
 def _sodium(text: str, answers: Answers) -> float | None:
-    if text.strip().lower() == NOT_SURE:
+    if _unsure(text):
         return None
-    return parse_number(text.lower().removesuffix("mg"), low=200, high=20000)
+    return parse_number(text.lower().strip().removesuffix("mg"), low=200, high=20000)
 
 
 def _water(text: str, answers: Answers) -> float:
+    if _unsure(text):
+        raise Unread(words.an_estimate_will_do())
     return parse_volume(text, unit=VolumeUnit(answers["volume_unit"])).litres
-
-
-def _screening(key: str) -> Step:
-    def applies(answers: Answers) -> bool:
-        return _goes_on(answers) and (key != "pregnant" or answers.get("sex") == "female")
-
-    return Step(
-        key=key,
-        ask=lambda answers: words.ask_screening(key),
-        read=yes_or_no,
-        choices=buttons(((common.yes, "yes"), (common.no, "no"))),
-        when=applies,
-    )
 
 
 def _baseline(
@@ -173,7 +185,7 @@ ONBOARDING = Flow(
     steps=(
         Step(
             key="consent",
-            ask=lambda answers: words.cautions(answers["_coach"]),
+            ask=lambda answers: words.cautions(answers["_coach"], own=answers.get("_own", False)),
             read=one_of("yes", "no"),
             stays=True,
             choices=buttons(((words.agree_button, "yes"),), ((words.disagree_button, "no"),)),
@@ -198,7 +210,7 @@ ONBOARDING = Flow(
             choices=buttons(tuple((partial(words.sex_button, sex), sex) for sex in words.SEXES)),
             when=_goes_on,
         ),
-        *(_screening(key) for key in words.SCREENING),
+        *health_screen.steps(_goes_on),
         Step(
             key="weight_unit",
             ask=lambda answers: words.ask_weight_unit(),
@@ -226,10 +238,18 @@ ONBOARDING = Flow(
         Step(
             key="which_place",
             ask=lambda answers: words.ask_which_place(),
-            read=_which_place,
-            choices=_place_choices,
+            read=_which("place"),
+            choices=_candidates("place"),
             when=_goes_on,
             back_to="place",
+        ),
+        Step(
+            key="which_of_them",
+            ask=lambda answers: words.ask_which_place(),
+            read=_number_of_them,
+            choices=_candidates("which_place"),
+            when=_several_typed,
+            back_to="which_place",
         ),
         Step(
             key="prompt_time",
@@ -241,25 +261,7 @@ ONBOARDING = Flow(
             ),
             when=_goes_on,
         ),
-        Step(
-            key="height_cm",
-            ask=lambda answers: words.ask_height(),
-            read=lambda text, answers: parse_height(text),
-            when=_goes_on,
-        ),
-        Step(
-            key="body_mass_kg",
-            ask=lambda answers: words.ask_body_mass(words.weight_unit_name(answers["weight_unit"])),
-            read=_body_mass,
-            when=_goes_on,
-        ),
-        Step(
-            key="body_fat_percent",
-            ask=lambda answers: words.ask_body_fat(),
-            read=_body_fat,
-            choices=buttons(((words.skip_button, "skip"),)),
-            when=_goes_on,
-        ),
+        *measures.steps(_goes_on),
         _baseline("carb_g", _grams(1500)),
         _baseline("protein_g", _grams(600)),
         _baseline("fat_g", _grams(400)),

@@ -273,6 +273,7 @@ def _alert(message: str) -> Callable[[Detail], str]:
 
 SENTENCES: dict[str, Callable[[Detail], str]] = {
     "onboarded": _plain(mark("answered the first questions")),
+    "measures answered again": _plain(mark("answered height and weight again")),
     "declined": lambda d: tr(
         "declined at the start: {because}", because=word(d.get("because", ""))
     ),

@@ -224,7 +224,7 @@ def stay_button() -> str:
 
 
 def stayed() -> str:
-    return tr("Nothing changed.")
+    return tr("Nothing was changed.")
 
 
 def settle_first(old: str) -> str:

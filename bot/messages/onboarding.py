@@ -10,23 +10,40 @@ from bot import figures
 from bot.languages import mark, tr
 
 
-def cautions(coach_name: str) -> str:
+def cautions(coach_name: str, *, own: bool) -> str:
+    """`own` for somebody who coaches themself."""
+    if own:
+        return tr(
+            "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
+            "Please read this first:\n"
+            "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+            "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
+            "• Very low food, big swings of water or salt, and eating a great deal very fast after "
+            "long dieting have put people in hospital. I never cut your water or salt.\n"
+            "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+            "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+            "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+            "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
+            "What you tell me is kept for you, and goes to nobody else but the second contact that you "
+            "may name, who only gets alerts. You can stop at any time with /pause.\n\n"
+            "Do you understand this, and agree that I keep your answers?"
+        )
     return tr(
         "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
-        "Before anything else, please read this:\n"
-        "• I am not a doctor, a dietitian or a medical device. I do sums with what you tell me, "
-        "inside limits that your coach sets. A doctor's or dietitian's word goes before mine.\n"
+        "Please read this first:\n"
+        "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+        "inside limits that {coach_name} sets. What a doctor or dietitian tells you comes first.\n"
         "• Very low food, big swings of water or salt, and eating a great deal very fast after long "
         "dieting have put people in hospital. I never cut your water or salt.\n"
         "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
         "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
         "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
         "number. Don't wait for me.\n\n"
-        "What you tell me (weights, symptoms, how you feel) is kept so that your coach can see it, "
-        "and goes to nobody else but the second contact your coach has named, and that one only gets "
-        "alerts. Whatever else you write here I pass on to your coach, in your own words. You can "
-        "stop at any time with /pause.\n\n"
-        "Do you understand this, and agree that your coach sees your answers?",
+        "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
+        "and goes to nobody else but the second contact {coach_name} has named, and that one only "
+        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. You "
+        "can stop at any time with /pause.\n\n"
+        "Do you understand this, and agree that {coach_name} sees your answers?",
         coach_name=coach_name,
     )
 
@@ -52,37 +69,6 @@ def ask_sex() -> str:
         "Are you female or male? The published figures for water and carbohydrate differ, "
         "that is all it is used for."
     )
-
-
-SCREENING = {
-    "diabetes": mark("Do you have diabetes, or trouble with blood sugar?"),
-    "kidney": mark("Have you ever been told that something is wrong with your kidneys?"),
-    "heart": (
-        mark(
-            "Have you ever been told that something is wrong with your heart, rhythm or blood pressure?"
-        )
-    ),
-    "eating": mark("Do you have, or have you had, an eating disorder?"),
-    "pregnant": mark("Are you pregnant, might you be, or are you breastfeeding?"),
-    "medicines": (
-        mark(
-            "Do you take any medicine that shifts fluid or salts (for blood pressure, heart, kidneys, "
-            "hormones, mood), or are you unsure whether yours does?"
-        )
-    ),
-}
-SCREENING_SHORT = {
-    "diabetes": mark("diabetes or blood sugar"),
-    "kidney": mark("kidneys"),
-    "heart": mark("heart, rhythm or blood pressure"),
-    "eating": mark("eating disorder, now or earlier"),
-    "pregnant": mark("pregnant, perhaps pregnant or breastfeeding"),
-    "medicines": mark("medicine that may shift fluid or salts"),
-}
-
-
-def ask_screening(key: str) -> str:
-    return tr(SCREENING[key])
 
 
 def ask_weight_unit() -> str:
@@ -149,24 +135,6 @@ def prompt_time_range(earliest: time, latest: time) -> str:
     )
 
 
-def ask_height() -> str:
-    return tr("How tall are you? Such as 165 cm or 5 ft 5.")
-
-
-def ask_body_mass(unit: str) -> str:
-    return tr(
-        "What did you weigh this morning, or on your last ordinary morning? (in {unit})", unit=unit
-    )
-
-
-def ask_body_fat() -> str:
-    return tr("Your body fat in percent, if it was measured lately? Otherwise skip.")
-
-
-def skip_button() -> str:
-    return tr("Skip")
-
-
 def not_sure_button() -> str:
     return tr("Not sure")
 
@@ -184,6 +152,10 @@ BASELINE = {
         )
     ),
 }
+
+
+def an_estimate_will_do() -> str:
+    return tr("An honest estimate will do: think of yesterday. The number alone is enough.")
 
 
 def ask_baseline(key: str) -> str:
@@ -206,48 +178,59 @@ def no_consent() -> str:
     )
 
 
-def doctor_first(*, own: bool) -> str:
-    """`own` for somebody who coaches themself."""
+def all_set(prompt_time: str, coach_name: str, example: str, *, own: bool) -> str:
+    """`example`: a check-in in one line, in the reader's units."""
+    values = {"prompt_time": prompt_time, "coach_name": coach_name, "example": example}
     if own:
         return tr(
-            "Thank you. Because of what you answered, a doctor has to have a word first, and only a "
-            "doctor can. Please show a doctor what you are planning. The check-ins start once you "
-            "have a doctor's word and have noted it on your card."
+            "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as you have "
+            "set the event, the plan and the limits.\n\n"
+            "A check-in takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n"
+            "{example}\n\n"
+            "/today shows the day's targets, /week the whole week, /help the rest.",
+            **values,
         )
     return tr(
-        "Thank you. Because of what you answered, a doctor has to have a word first, and only a "
-        "doctor can. Please show a doctor what you and your coach are planning. Your coach can see "
-        "which answers it is about, and starts the check-ins once you have a doctor's word."
-    )
-
-
-def all_set(prompt_time: str, coach_name: str) -> str:
-    return tr(
         "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as {coach_name} "
-        "has set the day, the plan and the limits.\n\n"
-        "It takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n61.2 7 3.5\n\n"
+        "has set the event, the plan and the limits.\n\n"
+        "A check-in takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n"
+        "{example}\n\n"
         "/today shows the day's targets, /week the whole week, /help the rest.",
-        prompt_time=prompt_time,
-        coach_name=coach_name,
+        **values,
     )
+
+
+def example(kg: float, weight_unit: str, litres: float, volume_unit: str) -> str:
+    """ "61.2 7 3.5", "134.9 7 118": bare numbers in the units chosen, stones with theirs."""
+    weight = figures.weight(kg, weight_unit)
+    water = figures.volume(litres, volume_unit).split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    bare = weight if weight_unit == "st" else weight.split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    return f"{bare} 7 {water}"
 
 
 def open_button(name: str) -> str:
     return tr("Open {name}", name=name)
 
 
-def coach_told_all_set(name: str, lines: str) -> str:
+def coach_told_all_set(name: str, lines: str, *, own: bool) -> str:
+    if own:
+        return tr("Your answers:\n\n{lines}\n\nNext: the event, the plan, the limits.", lines=lines)
     return tr(
-        "{name} is through the first questions:\n\n{lines}\n\nNext: the day, the plan, the limits.",
+        "{name} is through the first questions:\n\n{lines}\n\nNext: the event, the plan, the "
+        "limits.",
         name=name,
         lines=lines,
     )
 
 
-def coach_told_doctor_first(name: str, lines: str) -> str:
+def coach_told_doctor_first(name: str, lines: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Your answers. Nothing starts before a doctor's clearance:\n\n{lines}", lines=lines
+        )
     return tr(
-        "{name} is through the first questions, and a doctor's word is needed first. Please don't "
-        "start before {name} has it.\n\n{lines}",
+        "{name} is through the first questions. Caution: a doctor's clearance comes first, so please "
+        "don't start before {name} has it.\n\n{lines}",
         name=name,
         lines=lines,
     )
@@ -277,7 +260,7 @@ def answers_lines(answers: Mapping[str, Any]) -> str:
             zone=answers["zone"],
             prompt_time=answers["prompt_time"],
         ),
-        _health_questions(answers),
+        answers["health"],
     ]
     return "\n".join(lines)
 
@@ -304,11 +287,3 @@ def _body(answers: Mapping[str, Any]) -> Iterator[str]:
     yield figures.weight(answers["body_mass_kg"], answers["weight_unit"])
     fat = answers.get("body_fat_percent")
     yield tr("{fat:.0f} % body fat", fat=fat) if fat else tr("body fat not known")
-
-
-def _health_questions(answers: Mapping[str, Any]) -> str:
-    said_yes = [tr(SCREENING_SHORT[key]) for key in SCREENING if answers.get(key)]
-    if not said_yes:
-        return tr("Health questions: no to all")
-    told = "; ".join(tr("yes to {what}", what=what) for what in said_yes)
-    return tr("Health questions: {answers}", answers=told)

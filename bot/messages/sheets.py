@@ -132,7 +132,7 @@ def _given(facts: Facts) -> str:
 
 
 def nothing_changed() -> str:
-    return tr("Nothing changed.")
+    return tr("Nothing was changed.")
 
 
 def _range(facts: Facts) -> str:

@@ -358,7 +358,8 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
         for row in step.choices(question.answers)
     ]
     if step.many:
-        rows.append([Button(common.done_button(), f"q:{question.id}:{step.key}:{DONE}")])
+        done = step.none() if step.none is not None and not ticked else common.done_button()
+        rows.append([Button(done, f"q:{question.id}:{step.key}:{DONE}")])
     if flow.can_cancel:
         rows.append([Button(common.cancel_button(), f"q:{question.id}:{CANCEL}:{CANCEL}")])
     return rows

@@ -5,6 +5,7 @@ from __future__ import annotations
 from functools import partial
 
 from bot.flows.checkin import CHECK_IN
+from bot.flows.measures import MEASURES
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
 from bot.flows.symptom import SYMPTOM_CHECK
@@ -17,6 +18,7 @@ from bot.service import (
     checkins,
     compare,
     deletion,
+    health_screen,
     leaving,
     morning_duties,
     onboarding,
@@ -57,6 +59,7 @@ TAPS = (
 
 FLOWS = (
     Registered(ONBOARDING, onboarding.finish),
+    Registered(MEASURES, health_screen.measured),
     Registered(CHECK_IN, checkins.finish),
     Registered(SYMPTOM_CHECK, safety_watch.answered),
     *(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),

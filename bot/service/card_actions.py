@@ -10,7 +10,7 @@ from bot.messages import coach as words
 from bot.messages import coach_plan as plan_words
 from bot.messages import why as why_words
 from bot.outbox import Button, say
-from bot.service import onboarding
+from bot.service import health_screen, onboarding
 from bot.service.alert_taps import alert_tapped
 from bot.service.card import card
 from bot.service.deciding import latest_decision
@@ -181,6 +181,8 @@ def doctor_said_yes(
     answer(session, incoming, context)
     if profile.status != AthleteStatus.DOCTOR_FIRST:
         rewrite(session, incoming, words.doctor_not_waiting(), context)
+        return
+    if health_screen.held_by_floor(session, coach, profile, incoming, context):
         return
     profile.status, profile.cleared_at = AthleteStatus.ACTIVE, context.now
     session.add(profile)

@@ -10,7 +10,7 @@ from bot.flows.symptom import SYMPTOM_CHECK
 from bot.incoming import Incoming
 from bot.messages import coach_second as words
 from bot.outbox import Button, say
-from bot.service import asking, notes, prompts, ready, second_coach
+from bot.service import asking, health_screen, notes, prompts, ready, second_coach
 from bot.service.changes import end_hold
 from bot.service.open_matters import open_matters
 from bot.service.people import get_person, local_date, record, speaking_to
@@ -104,8 +104,7 @@ def take_up(
 ) -> None:
     """Another coach's invitation, after an end: everything that was is there again."""
     profile.coach_id = coach.id or 0
-    yes = any(told for key, told in profile.screening.items() if not key.startswith("_"))
-    waits = yes and profile.cleared_at is None
+    waits = health_screen.has_to_wait(profile)
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     session.add(profile)
     record(session, profile.person_id, "coach began", context, by=coach.id)

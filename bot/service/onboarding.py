@@ -8,10 +8,13 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.dialogue import Answers
+from bot.flows.health_screen import ticked
+from bot.flows.measures import fat_of, height_of, mass_of
 from bot.flows.onboarding import BASELINE_KEYS, ONBOARDING, under_age, zone_of
+from bot.messages import health_screen as health_words
 from bot.messages import onboarding as words
 from bot.outbox import Button, say
-from bot.service import asking
+from bot.service import asking, health_screen
 from bot.service.people import get_person, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -35,6 +38,7 @@ def begin(session: Session, person: Person, coach_id: int, context: Context) -> 
         subject_id=person.id,
         answers={
             "_coach": get_person(session, coach_id).first_name,
+            "_own": coach_id == person.id,
             "_today": local_date(profile, context).isoformat(),
         },
     )
@@ -50,21 +54,24 @@ def finish(session: Session, person: Person, question: OpenQuestion, context: Co
         _decline(session, person, profile, question, coach, context)
         return
     _keep(profile, answers, context)
-    yes = [key for key in words.SCREENING if answers.get(key)]
-    profile.status = AthleteStatus.DOCTOR_FIRST if yes else AthleteStatus.ACTIVE
+    waits, own = health_screen.has_to_wait(profile), coach.id == person.id
+    profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     session.add(profile)
     record(session, profile.person_id, "onboarded", context, by=person.id, status=profile.status)
-    told = words.coach_told_doctor_first if yes else words.coach_told_all_set
+    told = words.coach_told_doctor_first if waits else words.coach_told_all_set
     with speaking_to(coach):
-        text = told(person.first_name, answers_lines(profile))
+        text = told(person.first_name, answers_lines(profile), own=own)
         say(
             session, chat_id=coach.chat_id, text=text, now=context.now,
             buttons=[[Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")]],
         )  # fmt: skip
     say(
         session, chat_id=person.chat_id, now=context.now,
-        text=words.doctor_first(own=coach.id == person.id) if yes
-        else words.all_set(profile.prompt_time.strftime("%H:%M"), coach.first_name),
+        text=health_words.clearance_first(
+            health_screen.health_of(profile), coach.first_name, own=own
+        ) if waits else words.all_set(
+            profile.prompt_time.strftime("%H:%M"), coach.first_name, _example(profile), own=own
+        ),
     )  # fmt: skip
     schedule(session, profile, context=context)
 
@@ -73,8 +80,10 @@ def answers_lines(profile: AthleteProfile) -> str:
     """What was answered, as the coach sees it."""
     return words.answers_lines(
         {
-            **profile.screening,
             **profile.baseline,
+            "health": health_words.lines(
+                health_screen.health_of(profile), own=profile.coach_id == profile.person_id
+            ),
             "sex": profile.sex,
             "birth_year": profile.birth_year,
             "height_cm": profile.height_cm,
@@ -88,11 +97,20 @@ def answers_lines(profile: AthleteProfile) -> str:
     )
 
 
+def _example(profile: AthleteProfile) -> str:
+    """A check-in in one line, in the units that were chosen: "190 7 128"."""
+    return words.example(
+        profile.body_mass_kg or 0, profile.weight_unit,
+        profile.baseline["water_l"], profile.volume_unit,
+    )  # fmt: skip
+
+
 def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:
     profile.consent_at = context.now
-    profile.screening = {key: bool(answers.get(key)) for key in words.SCREENING}
-    for key in ("sex", "birth_year", "height_cm", "body_mass_kg", "body_fat_percent"):
-        setattr(profile, key, answers.get(key))
+    profile.screening = {health_screen.TOLD: [str(sign) for sign in ticked(answers)]}
+    profile.sex, profile.birth_year = answers.get("sex"), answers.get("birth_year")
+    profile.height_cm, profile.body_mass_kg = height_of(answers), mass_of(answers)
+    profile.body_fat_percent = fat_of(answers)
     profile.weight_unit = str(answers["weight_unit"])
     profile.volume_unit = str(answers["volume_unit"])
     profile.zone = zone_of(answers)

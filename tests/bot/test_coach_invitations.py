@@ -190,7 +190,7 @@ def test_who_coaches_themself_hears_of_the_doctors_word_in_their_own_terms(world
     ravi = coach_in(world, 101, "Ravi")
     ravi.writes("/selfcoach")
     answers = list(ONBOARDING_ANSWERS)
-    answers[3] = "yes"
+    answers[3] = "Diabetes or blood sugar"
     for answer in answers:
         ravi.writes(answer)
     said = text_of(ravi.all_said())

@@ -190,7 +190,7 @@ def test_a_doctors_word_is_noted_on_a_second_tap_and_starts_the_mornings(
     sqlite_engine: Engine,
 ) -> None:
     answers = list(ONBOARDING_ANSWERS)
-    answers[3] = "yes"
+    answers[3] = "Diabetes or blood sugar"
     team = onboarded(sqlite_engine, tuple(answers))
     card = team.coach.presses("c:card:2")[-1]
     assert next(iter(card.buttons)) == "Doctor's clearance received"

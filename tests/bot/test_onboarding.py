@@ -10,10 +10,13 @@ from sqlmodel import select
 
 from bot.flows.onboarding import ONBOARDING
 from bot.incoming import Kind
+from bot.messages import health_screen as health_words
 from bot.messages import onboarding as words
 from bot.service.people import profile_of
 from bot.store.people import AthleteStatus, OpenQuestion
 from bot.zones import find_places, zones_for_clock
+from engine.athlete import Sex
+from engine.health_screen import Leads, Part, Sign
 from tests.support.weeks import ONBOARDING_ANSWERS, Team, invited, onboarded
 from tests.support.world import text_of
 
@@ -50,7 +53,7 @@ def test_all_questions_answered_make_an_active_athlete_and_tell_the_coach(
     assert (profile.zone, profile.height_cm, profile.body_mass_kg) == ("Europe/London", 165, 61.2)
     assert profile.baseline["carb_g"] == 310 and profile.baseline["sodium_mg"] == 2300
     told = text_of(team.coach.hears())
-    assert "61.2 kg" in told and "no to all" in told and "born 1996" in told
+    assert "61.2 kg" in told and "nothing to act on" in told and "born 1996" in told
 
 
 @pytest.mark.parametrize(
@@ -86,28 +89,200 @@ def test_without_consent_nothing_begins(sqlite_engine: Engine) -> None:
     assert team.profile().consent_at is None
 
 
-@pytest.mark.parametrize("key", list(words.SCREENING))
-def test_any_yes_to_a_health_question_asks_for_a_doctors_word_first(
-    sqlite_engine: Engine, key: str
+@pytest.mark.parametrize("sign", [s for s in Sign if s.part is not Part.EATING], ids=str)
+def test_a_health_answer_asks_for_clearance_or_tells_the_coach_to_take_care(
+    sqlite_engine: Engine, sign: Sign
 ) -> None:
-    keys = list(words.SCREENING)
     answers = list(ONBOARDING_ANSWERS)
-    answers[3 + keys.index(key)] = "yes"
+    answers[2] = (sign.only or Sex.FEMALE).value
+    answers[3 + list(Part).index(sign.part)] = health_words.sign_button(sign)
     team = invited(sqlite_engine)
     for answer in answers:
         team.athlete.writes(answer)
-    assert team.profile().status == AthleteStatus.DOCTOR_FIRST
+    first = sign.leads is Leads.CLEARANCE
+    assert team.profile().status == (AthleteStatus.DOCTOR_FIRST if first else AthleteStatus.ACTIVE)
     told = text_of(team.coach.hears())
-    assert words.SCREENING_SHORT[key] in told and "doctor" in told
+    if first:
+        what = health_words.MEANT.get(sign, health_words.SIGNS[sign].lower())
+        assert f"Doctor's clearance first: {what}" in told
+    else:
+        assert f"Caution: {health_words.CARE[sign]}" in told
 
 
-def test_a_man_is_not_asked_whether_he_is_pregnant(sqlite_engine: Engine) -> None:
+def test_lists_are_ticked_and_a_slip_is_unticked(sqlite_engine: Engine) -> None:
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:3])
+    first = team.athlete.all_said()[-1]
+    assert "None of these" in first.buttons and "That's all" not in first.buttons
+    team.athlete.taps("Gallstones")
+    team.athlete.taps("Kidneys")
+    shown = team.athlete.all_said()[-1]
+    assert {"✓ Gallstones", "✓ Kidneys", "That's all"} <= set(shown.buttons)
+    team.athlete.taps("✓ Kidneys")
+    assert "Five short questions" in text_of(team.athlete.taps("That's all"))
+    for answer in ONBOARDING_ANSWERS[4:]:
+        team.athlete.writes(answer)
+    assert team.profile().screening == {"told": ["gallstones"]}
+    assert team.profile().status == AthleteStatus.ACTIVE
+
+
+@pytest.mark.parametrize("typed", ["2 and 5", "2,5", "2 5"])
+def test_two_yes_to_the_questions_on_eating_come_first_and_nobody_sees_which(
+    sqlite_engine: Engine, typed: str
+) -> None:
     team = invited(sqlite_engine)
-    asked = [
-        team.athlete.writes(answer)[-1].text
-        for answer in ("yes", "1990", "male", "no", "no", "no", "no")
+    for answer in (*ONBOARDING_ANSWERS[:4], typed, *ONBOARDING_ANSWERS[5:]):
+        said = team.athlete.writes(answer)
+    assert team.profile().status == AthleteStatus.DOCTOR_FIRST
+    kind = said[-1].text
+    assert "you are not alone with it" in kind and "Thank you for answering openly" in kind
+    assert not any(character.isdigit() for character in kind)
+    told = text_of(team.coach.hears())
+    assert "short questions on eating" in told and "SCOFF" in told and "BMJ 319:1467" in told
+    for sign in (s for s in Sign if s.part is Part.EATING):
+        assert health_words.SIGNS[sign] not in told and sign.value not in told
+
+
+def test_one_yes_to_them_says_nothing_to_anybody(sqlite_engine: Engine) -> None:
+    team = invited(sqlite_engine)
+    for answer in (*ONBOARDING_ANSWERS[:4], "5", *ONBOARDING_ANSWERS[5:]):
+        team.athlete.writes(answer)
+    assert team.profile().status == AthleteStatus.ACTIVE
+    assert "SCOFF" not in text_of(team.coach.hears())
+
+
+def test_a_man_is_asked_what_concerns_men(sqlite_engine: Engine) -> None:
+    team = invited(sqlite_engine)
+    lists = [
+        " ".join((said := team.athlete.writes(answer)[-1]).buttons) + said.text
+        for answer in ("yes", "1990", "male", "none of these", "none of these")
     ]
-    assert asked[-1] == words.SCREENING["medicines"]
+    assert "Pregnant" not in lists[2] and "regnan" not in lists[2]
+    assert "Sex drive or erections gone" in lists[4] and "eriod" not in lists[4]
+
+
+def measured(engine: Engine, *answers: str, unit: str = "kg") -> Team:
+    """Everything before height is answered; then these."""
+    return onboarded(engine, (*ONBOARDING_ANSWERS[:6], unit, *ONBOARDING_ANSWERS[7:11], *answers))
+
+
+def test_a_number_meant_in_kilograms_is_asked_about_where_pounds_were_chosen(
+    sqlite_engine: Engine,
+) -> None:
+    team = measured(sqlite_engine, "170", "70", unit="lb")
+    asked = team.athlete.all_said()[-1]
+    assert "31.8 kg" in asked.text and "Did you mean 70.0 kg?" in asked.text
+    team.athlete.taps("70.0 kg")
+    for answer in ONBOARDING_ANSWERS[13:]:
+        team.athlete.writes(answer)
+    assert team.profile().body_mass_kg == pytest.approx(70, abs=0.01)
+
+
+def test_a_number_meant_in_pounds_is_asked_about_where_kilograms_were_chosen(
+    sqlite_engine: Engine,
+) -> None:
+    team = measured(sqlite_engine, "170", "150")
+    assert "Did you mean 150.0 lb (68.0 kg)?" in team.athlete.all_said()[-1].text
+    team.athlete.writes("68 kg")
+    for answer in ONBOARDING_ANSWERS[13:]:
+        team.athlete.writes(answer)
+    assert team.profile().body_mass_kg == 68
+
+
+def test_a_height_that_was_wrong_can_be_given_again(sqlite_engine: Engine) -> None:
+    team = measured(sqlite_engine, "125", "70")
+    assert "125 cm can hardly be right" in team.athlete.all_said()[-1].text
+    team.athlete.taps("Another height")
+    team.athlete.writes("175")
+    for answer in ONBOARDING_ANSWERS[13:]:
+        team.athlete.writes(answer)
+    assert (team.profile().height_cm, team.profile().body_mass_kg) == (175, 70)
+
+
+@pytest.mark.parametrize("bad", ["abc", "²", "", "33"])
+def test_an_odd_answer_to_that_doubt_is_asked_again(sqlite_engine: Engine, bad: str) -> None:
+    team = measured(sqlite_engine, "170", "32")
+    team.athlete.writes(bad)
+    assert open_question(team).step == "mass_check"
+
+
+def test_no_scale_is_met_with_what_will_do_instead(sqlite_engine: Engine) -> None:
+    team = measured(sqlite_engine, "170")
+    assert "your weight of the last weeks" in text_of(team.athlete.writes("no scale"))
+    assert open_question(team).step == "body_mass_kg"
+
+
+def test_a_body_fat_unlikely_for_the_sex_is_asked_about_and_may_be_left_out(
+    sqlite_engine: Engine,
+) -> None:
+    team = measured(sqlite_engine, "165", "61.2", "7")
+    assert "7 % is unusual for a woman" in team.athlete.all_said()[-1].text
+    team.athlete.taps("Leave it out")
+    for answer in ONBOARDING_ANSWERS[14:]:
+        team.athlete.writes(answer)
+    assert team.profile().body_fat_percent is None
+
+
+def at_weight(engine: Engine, kg: str) -> Team:
+    return onboarded(engine, (*ONBOARDING_ANSWERS[:12], kg, *ONBOARDING_ANSWERS[13:]))
+
+
+def test_somebody_underweight_needs_clearance_first(sqlite_engine: Engine) -> None:
+    team = at_weight(sqlite_engine, "49")  # 165 cm: a body mass index of 18.0
+    assert team.profile().status == AthleteStatus.DOCTOR_FIRST
+    team.coach.presses("c:doctor-yes:2")
+    assert team.profile().status == AthleteStatus.ACTIVE
+
+
+def test_under_the_floor_no_clearance_starts_a_peak_week_and_a_slip_can_be_put_right(
+    sqlite_engine: Engine,
+) -> None:
+    team = at_weight(sqlite_engine, "45")  # 165 cm: a body mass index of 16.5
+    assert "I run no peak week" in text_of(team.athlete.all_said()[-1:])
+    said = text_of(team.coach.presses("c:doctor-yes:2"))
+    assert "with or without a clearance" in said
+    assert team.profile().status == AthleteStatus.DOCTOR_FIRST
+    team.coach.taps("Ask Mira again")
+    for answer in ("165", "54", "skip"):
+        team.athlete.writes(answer)
+    assert team.profile().status == AthleteStatus.ACTIVE
+    assert "answered height and weight again" in text_of(team.coach.hears())
+
+
+def test_a_city_typed_under_the_buttons_is_looked_up_like_the_first(sqlite_engine: Engine) -> None:
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
+    team.athlete.writes("Paris, US")
+    team.athlete.writes("Leeds")
+    assert open_question(team).step in ("which_of_them", "prompt_time")
+    if open_question(team).step == "which_of_them":
+        team.athlete.taps("Leeds, GB (Europe/London)")
+    for answer in ONBOARDING_ANSWERS[10:]:
+        team.athlete.writes(answer)
+    assert team.profile().zone == "Europe/London"
+
+
+@pytest.mark.parametrize("odd", ["²", "½", "①", "99", "\N{ZERO WIDTH SPACE}", "-1", "📍"])
+def test_an_odd_character_where_a_place_is_asked_never_raises(
+    sqlite_engine: Engine, odd: str
+) -> None:
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:9])
+    before = open_question(team).step
+    assert text_of(team.athlete.writes(odd))
+    assert open_question(team).step == before == "which_place"
+
+
+def test_the_example_of_a_check_in_is_in_the_readers_units(sqlite_engine: Engine) -> None:
+    answers = list(ONBOARDING_ANSWERS)
+    answers[6:8], answers[12], answers[18] = ["lb", "us fl oz"], "135", "118"
+    team = invited(sqlite_engine)
+    for answer in answers:
+        said = team.athlete.writes(answer)
+    assert "\n135.0 7 118\n" in said[-1].text
+
+
+def test_every_sign_has_its_words() -> None:
+    assert set(health_words.SIGNS) == set(Sign)
+    assert set(health_words.CARE) == {s for s in Sign if s.leads is Leads.CAUTION}
+    assert set(health_words.MEANT) <= set(Sign)
 
 
 @pytest.mark.parametrize("bad", BAD)
@@ -138,7 +313,7 @@ def test_a_sticker_instead_of_an_answer_is_met_kindly(sqlite_engine: Engine) -> 
 
 
 def test_a_place_that_is_not_known_can_be_told_by_the_clock(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:11])
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
     assert "don't know a place" in text_of(team.athlete.writes("Xyzzyville"))
     # It is 15:00 UTC on the first of May: clocks that show 16:00 are in London's zone, among others.
     said = team.athlete.writes("16:03")
@@ -148,7 +323,7 @@ def test_a_place_that_is_not_known_can_be_told_by_the_clock(sqlite_engine: Engin
 
 
 def test_a_place_that_was_misread_can_be_given_again(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:11])
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
     team.athlete.writes("Paris, US")
     assert open_question(team).step == "which_place"
     team.athlete.taps(words.somewhere_else_button())
@@ -182,7 +357,7 @@ def test_a_clock_reading_finds_only_zones_that_show_it() -> None:
 
 def test_what_is_not_counted_stays_unknown(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
-    for answer in ONBOARDING_ANSWERS[:20]:
+    for answer in ONBOARDING_ANSWERS[:17]:
         team.athlete.writes(answer)
     team.athlete.taps(words.not_sure_button())
     team.athlete.writes("3.5")

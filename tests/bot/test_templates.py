@@ -44,7 +44,7 @@ def second_athlete(team: Team, *, body_mass: str = "80", carbs: str = "400") -> 
     with transaction(team.world.engine) as session:
         onboarding.begin(session, get_person(session, tess_id), 1, team.world.context)
     answers = list(ONBOARDING_ANSWERS)
-    answers[15], answers[17] = body_mass, carbs
+    answers[12], answers[14] = body_mass, carbs
     for answer in answers:
         tess.writes(answer)
     team.coach.hears()

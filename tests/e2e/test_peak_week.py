@@ -57,9 +57,9 @@ def everybody_comes_in(talk: Talk, code: str) -> None:
     talk.says(ATHLETE, athlete.group(), "not a doctor")
     talk.taps(ATHLETE, "I understand and agree", "Which year")
     talk.says(ATHLETE, "1994", "female or male")
-    talk.taps(ATHLETE, "Female", "diabetes")
-    for part in ("kidneys", "heart", "eating disorder", "pregnant", "medicine", "scale show"):
-        talk.taps(ATHLETE, "No", part)
+    talk.taps(ATHLETE, "Female", "Your health first")
+    for part in ("Five short questions on eating", "too little energy", "scale show"):
+        talk.taps(ATHLETE, "None of these", part)
     talk.taps(ATHLETE, "kilograms", "what you drink")
     talk.taps(ATHLETE, "litres", "Where are you")
     talk.says(ATHLETE, "Leeds", "Is it this one")

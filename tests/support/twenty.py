@@ -175,8 +175,8 @@ def _first_questions(person: Someone, athlete: Athlete) -> Script:
     yield
     person.taps(athlete.sex)
     yield
-    for _ in range(6 if athlete.sex == "Female" else 5):
-        person.taps("No")
+    for _ in range(3):
+        person.taps("None of these")
         yield
     person.taps(athlete.unit)
     yield

@@ -20,7 +20,7 @@ from engine.limits import LIMIT_KEYS, Limits
 from tests.support.world import Someone, World
 
 ONBOARDING_ANSWERS = (
-    "yes", "1996", "female", "no", "no", "no", "no", "no", "no", "kg", "l",
+    "yes", "1996", "female", *["none of these"] * 3, "kg", "l",
     "Europe/London", "0", "06:30",
     "165", "61.2", "14", "310", "140", "55", "25", "3.5", "2300",
 )  # fmt: skip

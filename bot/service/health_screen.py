@@ -1,0 +1,92 @@
+"""What an athlete's health answers come to, and height and weight asked once more."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.context import Context
+from bot.flows.measures import MEASURES, fat_of, height_of, mass_of
+from bot.incoming import Incoming
+from bot.messages import health_screen as words
+from bot.outbox import Button, say
+from bot.service import asking
+from bot.service.people import get_person, profile_of, record, speaking_to
+from bot.service.tapping import answer, rewrite
+from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from engine.health_screen import Health, Sign, judged, sign_named
+
+TOLD = "told"  # the key of `AthleteProfile.screening` that holds what was ticked
+
+
+def told_by(profile: AthleteProfile) -> list[Sign]:
+    """What was ticked. Before there were lists, each question had a key of its own and yes or no."""
+    if TOLD in profile.screening:
+        return [sign_named(one) for one in profile.screening[TOLD]]
+    return [sign for sign in Sign if profile.screening.get(sign.value) is True]
+
+
+def health_of(profile: AthleteProfile) -> Health:
+    """What the answers of this athlete come to; their measures have to be there."""
+    assert profile.height_cm is not None and profile.body_mass_kg is not None
+    return judged(told_by(profile), profile.height_cm, profile.body_mass_kg)
+
+
+def has_to_wait(profile: AthleteProfile) -> bool:
+    """Whether a doctor comes first, or no peak week runs at all."""
+    health = health_of(profile)
+    return health.floor or (health.doctor_first and profile.cleared_at is None)
+
+
+def held_by_floor(
+    session: Session, coach: Person, profile: AthleteProfile, incoming: Incoming, context: Context
+) -> bool:
+    """Whether a clearance cannot start anything here, which the coach is then told."""
+    if profile.height_cm is None or not health_of(profile).floor:
+        return False
+    own, name = coach.id == profile.person_id, get_person(session, profile.person_id).first_name
+    key = Button(words.ask_again_button(name, own=own), f"c:measure:{profile.person_id}")
+    rewrite(session, incoming, words.floor_holds(name, own=own), context, [[key]])
+    return True
+
+
+def ask_measures(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    _rest: list[str],
+    incoming: Incoming,
+    context: Context,
+) -> None:
+    """Button "c:measure:ATHLETE": the athlete is asked for height and weight once more."""
+    answer(session, incoming, context)
+    athlete = get_person(session, profile.person_id)
+    own = coach.id == athlete.id
+    rewrite(session, incoming, words.asked_again(athlete.first_name, own=own), context)
+    with speaking_to(athlete):
+        asking.open_question(
+            session, athlete, MEASURES, context=context, subject_id=athlete.id,
+            answers={"sex": profile.sex, "weight_unit": profile.weight_unit},
+        )  # fmt: skip
+
+
+def measured(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
+    """Height, weight and body fat are answered again; who was held by the floor may go on."""
+    profile = profile_of(session, person.id)
+    if profile is None or profile.status != AthleteStatus.DOCTOR_FIRST:
+        return
+    profile.height_cm = height_of(question.answers)
+    profile.body_mass_kg = mass_of(question.answers)
+    profile.body_fat_percent = fat_of(question.answers)
+    health = health_of(profile)
+    if not health.floor and not health.doctor_first:
+        profile.status = AthleteStatus.ACTIVE
+    session.add(profile)
+    record(session, profile.person_id, "measures answered again", context, by=person.id)
+    say(session, chat_id=person.chat_id, text=words.measures_kept(), now=context.now)
+    coach = get_person(session, profile.coach_id)
+    with speaking_to(coach):
+        text = words.coach_told_measures(
+            person.first_name, words.lines(health, own=coach.id == person.id)
+        )
+        key = Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")
+        say(session, chat_id=coach.chat_id, text=text, now=context.now, buttons=[[key]])
