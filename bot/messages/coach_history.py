@@ -193,7 +193,7 @@ def _limits_set(detail: Detail, volume_unit: str) -> str:
 DECIDED = {
     "proposed": mark("proposed: {figure} for {day} (planned {planned}). Rule: {rule}"),
     "adjusted": mark("adjusted: {figure} for {day} (planned {planned}). Rule: {rule}"),
-    "held": mark("on plan: {figure} for {day} (planned {planned}). Rule: {rule}"),
+    "held": mark("no change: {figure} for {day} (planned {planned}). Rule: {rule}"),
 }
 
 

@@ -103,6 +103,7 @@ DECIDED = {
     "proposed": mark("proposed {carbs} for {day}"),
     "adjusted": mark("adjusted to {carbs} for {day}"),
     "held": mark("on plan: {carbs} for {day}"),
+    "by hand": mark("set to {carbs} for {day}"),
 }
 
 
@@ -116,7 +117,8 @@ def decided(
         return tr("on plan, but no figure is set")
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
-    became = "proposed" if waiting else outcome
+    became = "by hand" if outcome == "held" and against else outcome
+    became = "proposed" if waiting else became
     return tr(
         DECIDED[became],
         carbs=figures.grams(carb_g) + against,

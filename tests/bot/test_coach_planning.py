@@ -106,7 +106,7 @@ def test_the_draft_is_scaled_by_body_mass_and_shown_before_it_is_used(fresh: Tea
     assert "1, Sat 8 May: 390 / " in shown
     with fresh.world.session() as session:
         assert session.exec(select(PlanRow)).all() == []
-    assert "Which shape" in text_of(fresh.coach.taps("Draft another"))
+    assert "load be spread" in text_of(fresh.coach.taps("Draft another"))
 
 
 def test_a_plan_before_an_event_and_limits_before_a_plan_say_what_comes_first(
@@ -165,7 +165,7 @@ def test_a_show_elsewhere_is_found_by_its_city(fresh: Team) -> None:
 def test_the_event_can_be_left_as_it_is_half_way(fresh: Team) -> None:
     fresh.coach.presses(f"c:event:{fresh.athlete_id}")
     fresh.coach.taps("A trial")
-    assert "Nothing was changed" in text_of(fresh.coach.taps("No, leave it"))
+    assert "othing was changed" in text_of(fresh.coach.taps("No, leave it"))
     with fresh.world.session() as session:
         assert session.exec(select(EventRow)).all() == []
 
@@ -238,7 +238,7 @@ def test_what_is_no_number_is_refused_and_asked_again(team: Team, key: str) -> N
 
 def test_a_sticker_or_too_many_words_are_no_training(team: Team) -> None:
     team.coach.presses(f"c:num:{team.athlete_id}:2:training")
-    assert "not that" in text_of(team.coach.writes("", kind=Kind.OTHER))
+    assert "please type it" in text_of(team.coach.writes("", kind=Kind.OTHER))
     assert "200 is what fits" in text_of(team.coach.writes("x" * 201))
     assert "empty" in text_of(team.coach.writes("   "))
     assert "Training, 2 days out: rest." in text_of(team.coach.writes("rest"))
@@ -251,7 +251,7 @@ def test_a_plan_that_leaves_the_limits_is_refused_with_day_and_bound_and_changes
     said = change(team, 2, "carb_g", "650")
     assert "2 days out: carbs 650 g, over the carb ceiling of 590 g" in said
     assert "load total: carbs 1,650 g, over the load total of 1,575 g" in said
-    assert "nothing by myself" in said
+    assert "Change the limit or the plan" in said
     assert week(team) == before
     assert "Carbs, 2 days out: 510 g." in text_of(team.coach.writes("510"))
 

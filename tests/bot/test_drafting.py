@@ -77,7 +77,7 @@ def test_a_deep_depletion_asks_for_a_reason_and_keeps_it_with_the_plan(team: Tea
     assert "Reason for a deep depletion: She holds water" in said
     said = text_of(team.coach.taps("Use this plan"))
     assert "Your reason is saved with the plan: She holds water until she is empty" in said
-    assert "Note: depletion is deep" in said
+    assert "Info: depletion is deep" in said
     assert "7, 6, 5 and 4 days out: 60 g" in said
     assert before_the_load(team) == {60}
     with team.world.session() as session:
@@ -116,13 +116,13 @@ def test_every_line_of_a_draft_is_explained_and_the_draft_is_still_there_after(t
 
 
 def test_a_draft_says_when_a_trial_fits_if_there_is_time_for_one(team: Team) -> None:
-    assert "rehearse" not in draft(team, "even", "8.2 g/kg", "Mild")
+    assert "time to practise" not in draft(team, "even", "8.2 g/kg", "Mild")
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("25 July")
     team.coach.taps("Same time zone")
     said = draft(team, "even", "8.2 g/kg", "Mild")
-    assert "its day from Sun 30 May to Sun 11 Jul (eight to two weeks before)" in said
+    assert "its event day from Sun 30 May to Sun 11 Jul (eight to two weeks before)" in said
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("11 July")

@@ -121,11 +121,11 @@ def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -
     team.coach.presses(f"c:undo:{team.athlete_id}")
     assert "set the event: show, Sun 16 May" in text_of(team.coach.hears() or team.coach.all_said())
     told = text_of(team.coach.taps("Take it back"))
-    assert "It is again: Show, Sun 9 May 2027" in told
+    assert "The event is again: Show, Sun 9 May 2027" in told
     assert "moved the timetable to Sunday 9 May" in told
     heard = text_of(team.athlete.hears())
     assert "Correction: Ravi has undone the last change" in heard
-    assert "It is again: Show, Sun 9 May 2027" in heard
+    assert "The event is again: Show, Sun 9 May 2027" in heard
     assert "moved the timetable to Sunday 9 May" in heard
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
     said = team.athlete.hears()

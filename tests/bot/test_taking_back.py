@@ -110,7 +110,7 @@ def test_what_was_decided_after_a_word_is_not_taken_from_under_it(team: Team) ->
     team.athlete.writes(FLAT)
     team.coach.taps("Approve 550 g")
     team.athlete.writes("61.0 4 3.5 5 on target fine")
-    assert "too late to undo" in text_of(team.coach.presses("c:undo:2"))
+    assert "can't be undone" in text_of(team.coach.presses("c:undo:2"))
 
 
 def test_a_word_about_a_day_that_is_over_is_not_taken_back(team: Team) -> None:
@@ -187,7 +187,7 @@ def test_a_hold_that_a_new_plan_had_ended_runs_again(team: Team) -> None:
     team.coach.taps("Same time zone")
     assert "Held at 480 g" not in text_of(team.coach.writes("/roster"))
     take_back(team)
-    assert "Held at 480 g until Sat 8 May" in text_of(team.coach.writes("/roster"))
+    assert "Hold: 480 g until Sat 8 May" in text_of(team.coach.writes("/roster"))
     assert carbs(team, SATURDAY) == 480
 
 
