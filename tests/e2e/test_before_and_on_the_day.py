@@ -59,7 +59,7 @@ def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
 
 
 def the_plan(talk: Talk) -> None:
-    talk.taps(COACH, "Draft a plan", "Which shape")
+    talk.taps(COACH, "Draft a plan", "load be spread")
     talk.taps(COACH, "even", "g/kg")
     talk.taps(COACH, "8.2 g/kg", "How far down should carbs go")
     talk.taps(COACH, "Deep", "Why use it here?")
