@@ -86,6 +86,7 @@ class App:
             photo_dir=folder.expanduser() if folder is not None else None,
             keep_photos_days=self._settings.keep_photos_days,
             keep_traffic_days=self._settings.keep_traffic_days,
+            helpline=self._settings.helpline,
         )
 
     def _handled(self) -> None:

@@ -25,6 +25,7 @@ class Context:
     photo_dir: Path | None = None  # None: pictures are not kept
     keep_photos_days: int = 180
     keep_traffic_days: int = 30
+    helpline: str = ""  # whom somebody in despair can call, as whoever runs the bot has put it
 
 
 @dataclass(frozen=True, slots=True)

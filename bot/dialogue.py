@@ -47,7 +47,7 @@ class Step:
     one more entry and ends the step; `none` is what the last button says while nothing is ticked.
     Steps whose `when` is false are passed over. `stays` keeps the question readable after a tap;
     otherwise the next question takes its place. With `back_to`, an answer that reads as None puts
-    that earlier question again.
+    that earlier question again. A step that `spreads` reads several answers by key (`given_by`).
     """
 
     key: str
@@ -59,6 +59,7 @@ class Step:
     none: Callable[[], str] | None = None
     stays: bool = False
     back_to: str = ""
+    spreads: bool = False
 
 
 def nothing_yet(answers: Answers) -> str:
@@ -87,6 +88,11 @@ class Flow:
 
     def step(self, key: str) -> Step | None:
         return next((step for step in self.steps if step.key == key), None)
+
+
+def given_by(step: Step, answer: Any) -> Answers:
+    """What an answer to this step adds to the answers so far."""
+    return dict(answer) if step.spreads else {step.key: answer}
 
 
 def offered(step: Step, answers: Answers) -> set[str]:

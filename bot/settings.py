@@ -128,6 +128,9 @@ class Settings(BaseSettings):
     photo_dir: Path | None = Field(default_factory=default_photo_dir, repr=False)
     keep_photos_days: int = Field(180, ge=1, le=3650)
 
+    # Whom somebody who thinks of harming themself can call here, such as "Lifeline, 555 0100".
+    helpline: str = Field("", max_length=200)
+
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = "INFO"
     log_format: Literal["json", "console"] = "json"
 

@@ -12,7 +12,8 @@ from engine.evidence.after import (
     AFTER_RISE,
     AFTER_SHOW_HARM,
 )
-from engine.safety import Flag, Level
+from engine.level import Level
+from engine.safety import Flag, FlagId
 from engine.symptoms import Symptom
 
 #: Not yet an emergency, and a doctor's matter all the same in these days.
@@ -28,8 +29,8 @@ def after_show_flags(
     """Cautions for the coach: complaints of these days, and weight that shoots up."""
     told = [symptom for symptom in LOOKED_AT if symptom in symptoms]
     if told:
-        words = ", ".join(symptom.value for symptom in told)
-        yield Flag("after-show-complaint", Level.CAUTION, {"words": words}, (AFTER_SHOW_HARM,))
+        named = {"symptoms": ", ".join(symptom.value for symptom in told)}
+        yield Flag(FlagId.AFTER_SHOW_COMPLAINT, Level.CAUTION, named, (AFTER_SHOW_HARM,))
     if weight_kg is None or stage_weight_kg is None:
         return
     up = 100 * (weight_kg - stage_weight_kg) / stage_weight_kg
@@ -39,4 +40,6 @@ def after_show_flags(
             "before_kg": stage_weight_kg,
             "up_percent": round(up, 6),
         }
-        yield Flag("after-show-rise", Level.CAUTION, facts, (AFTER_SHOW_HARM, AFTER_RISE.source))
+        yield Flag(
+            FlagId.AFTER_SHOW_RISE, Level.CAUTION, facts, (AFTER_SHOW_HARM, AFTER_RISE.source)
+        )

@@ -2,7 +2,9 @@
 
 Plan arithmetic: carbohydrate eaten over or under habit goes into or out of the stores, up to what
 the stores hold, and takes its water along; around that, the day-to-day scatter of morning weight.
-The band is wide on purpose: false precision would have the rules act on noise.
+The band is wide on purpose: false precision would have the rules act on noise. What is not known
+(missed mornings, training that nobody told of, habitual sodium, a mass on file that may be weeks old)
+widens it further, so that it does not overrule what is seen.
 """
 
 from __future__ import annotations
@@ -16,6 +18,7 @@ from engine.checkin import CheckIn, History
 from engine.evidence import deciding as e
 from engine.plan import PLAN_DAYS, PeakPlan
 from engine.safety import plausible_weight
+from engine.training import TRAINED, is_training
 
 GRAMS_PER_KG = 1000
 
@@ -57,18 +60,59 @@ def weight_band(
     now = stores.get(today, 0.0)
     swings = [now - stores.get(day, 0.0) for day, _ in mornings] or [now]
 
-    swing_kg = _mean(swings) / GRAMS_PER_KG
+    swing_kg = (_mean(swings) + _left_in_g(athlete, event, plan, checkin)) / GRAMS_PER_KG
     water_low, water_high = e.GLYCOGEN_WATER_LOW.value, e.GLYCOGEN_WATER_HIGH.value
-    swing = swing_kg * (1 + (water_low + water_high) / 2)
+    swing = swing_kg * _watered()
     expected = _mean(weights) + swing
 
     scatter = e.BAND_Z.value * e.MORNING_WEIGHT_CV.value * _mean(weights)
     scatter *= math.sqrt(1 + 1 / len(weights))
+    unknown = _unknown_sd(athlete, baseline, event, plan, checkin, [day for day, _ in mornings])
+    scatter = math.hypot(scatter, e.BAND_Z.value * unknown)
     outward = math.hypot(scatter, swing_kg * (water_high - water_low) / 2)
     # Lean dieting people moved far less than the arithmetic: the band reaches back towards that.
     inward = math.hypot(scatter, swing * (1 - e.SWING_SEEN_SHARE.value))
     below, above = (inward, outward) if swing > 0 else (outward, inward)
     return WeightBand(expected - below, expected, expected + above)
+
+
+def _unknown_sd(
+    athlete: Athlete,
+    baseline: Baseline,
+    event: Event,
+    plan: PeakPlan,
+    checkin: CheckIn,
+    mornings: list[date],
+) -> float:
+    """SD in kg of what the band's arithmetic does not know this morning."""
+    kg = athlete.body_mass_kg
+    doubts = [0.0 if mornings else e.ON_FILE_SD.value * kg]
+    if mornings:
+        missed = (checkin.date - mornings[-1]).days - 1
+        doubts.append(e.MISSED_MORNING_SD.value * kg * math.sqrt(max(missed, 0)))
+    if baseline.sodium_mg is None:
+        doubts.append(e.UNKNOWN_SODIUM_SD.value * kg)
+    if checkin.training_done is None and _trained_yesterday(event, plan, checkin):
+        session_kg = e.SESSION_G_PER_KG.value * kg * _watered() / GRAMS_PER_KG
+        doubts.append(e.SESSION_UNKNOWN_SHARE.value * session_kg)
+    return math.hypot(*doubts)
+
+
+def _left_in_g(athlete: Athlete, event: Event, plan: PeakPlan, checkin: CheckIn) -> float:
+    """Grams of glycogen that yesterday's session left in (or, negative, took besides)."""
+    if checkin.training_done is None or not _trained_yesterday(event, plan, checkin):
+        return 0.0
+    left = 1 - TRAINED[checkin.training_done]
+    return left * e.SESSION_G_PER_KG.value * athlete.body_mass_kg
+
+
+def _trained_yesterday(event: Event, plan: PeakPlan, checkin: CheckIn) -> bool:
+    yesterday = plan.day(event.days_out(checkin.date) + 1)
+    return yesterday is not None and is_training(yesterday.training)
+
+
+def _watered() -> float:
+    return 1 + (e.GLYCOGEN_WATER_LOW.value + e.GLYCOGEN_WATER_HIGH.value) / 2
 
 
 def _anchor_mornings(history: History, today: date) -> list[tuple[date, float]]:

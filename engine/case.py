@@ -120,6 +120,11 @@ def loading(days_out: int) -> bool:
 
 
 def answers_needed(days_out: int) -> tuple[str, ...]:
-    """The answers without which a day that many days out is not decided, as `CheckIn` fields."""
+    """The answers that are asked for on a day that many days out, as `CheckIn` fields."""
     always = ("weight_kg", "fullness", "water_l")
     return (*always, "sharpness") if loading(days_out) else always
+
+
+def answers_decisive(days_out: int) -> tuple[str, ...]:
+    """Those of them without which nothing is decided: the look. The rest may be skipped."""
+    return ("fullness", "sharpness") if loading(days_out) else ("fullness",)

@@ -28,6 +28,7 @@ class CheckIn:
 
     Water, carbohydrate, training, sleep and gut speak of the day and night just past. `symptoms`
     holds what was reported, as ids of `engine.symptoms` or in own words; `note` is free text.
+    `cleared` holds the ids that a doubtful word was asked about and said not to mean.
     Values are kept as given: whether they can be believed is for the gates, not the constructor.
     """
 
@@ -44,6 +45,7 @@ class CheckIn:
     urine_colour: int | None = None
     resting_pulse: float | None = None
     water_within_one_hour_l: float | None = None
+    cleared: tuple[str, ...] = ()
     training_done: TrainingDone | None = None
 
 

@@ -12,7 +12,7 @@ from engine.case import DEFAULT_CUT_OFF, Case, answers_needed
 from engine.evidence.source import Source
 from engine.facts import expected_fullness, gather
 from engine.foresight import Foresight, look_ahead
-from engine.gates import GATES, Gate, Stop
+from engine.gates import GATES, Gate, Stop, listed, unanswered
 from engine.limits import (
     CAUTION,
     GUARD_RAIL,
@@ -186,6 +186,7 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
         rule.explain(facts, asked_g, cut=fitted.bound is not None)
         + sized.said
         + _held_back(fitted.bound, change)
+        + _not_told(unanswered(case))
     )
     return Decision(
         **common,
@@ -199,7 +200,7 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
         sources=_sources(flags, *rule.sources),
         tell_coach=rule.tell_coach(facts) or sized.disagree,
         foresight=view,
-        ask_again=(),
+        ask_again=unanswered(case),
         trace=Trace(
             gates=steps,
             facts=facts.as_dict(),
@@ -227,13 +228,20 @@ class _Sized:
 
 
 def _sized(rule: Rule, rule_g: float, view: Foresight | None) -> _Sized:
-    """The rule gives direction and vetoes, the forecast the size; opposed, the smaller step."""
+    """The rule gives direction and vetoes, the forecast the size; opposed, the smaller step.
+
+    But for a rule that stands on what is seen: that the forecast may deepen, and not undo.
+    """
     if view is None or view.planned is None or view.best is None:
         return _Sized(rule_g)
     forecast_g = _difference(view.best.carb_g, view.planned.carb_g)
     if rule.forecast is Forecast.SILENT:
         return _Sized(rule_g, forecast_g)
-    if rule.forecast is Forecast.LOWERS:
+    if rule.forecast is Forecast.DEEPENS and forecast_g >= rule_g:
+        otherwise = in_words(forecast_g)
+        said = f" The forecast alone would have said {otherwise}; what is seen goes first."
+        return _Sized(rule_g, forecast_g, said=said if forecast_g > rule_g else "")
+    if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
         forecast_g = min(forecast_g, 0.0)
     if rule_g and rule_g * forecast_g <= 0:
         said = " The forecast sees it otherwise, so the smaller step is taken: no change."
@@ -318,6 +326,10 @@ def _held_back(bound: str | None, change_g: float) -> str:
     if bound == CAUTION:
         return " The caution of this morning forbids a raise, so the plan's figure stays."
     return f" The {BOUND_NAMES[bound]} leaves {in_words(change_g)}."
+
+
+def _not_told(missing: tuple[str, ...]) -> str:
+    return f" Not answered: {listed(missing)}." if missing else ""
 
 
 def _difference(grams: float, other: float) -> float:

@@ -29,20 +29,24 @@ Fact = str | float | int | bool | None
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Facts:
-    """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5."""
+    """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5.
+
+    What was not answered is None, and nothing that would follow from it holds.
+    """
 
     days_out: int
     loading: bool
+    load_eaten: bool  # some of the load lies behind: only then can anything have spilled
     depleting: bool
     planned_carb_g: float
-    fullness: int
+    fullness: int | None
     expected_fullness: int
     sharpness: int | None
     sharpness_before: int | None
-    weight_kg: float
+    weight_kg: float | None
     band_low_kg: float
     band_high_kg: float
-    water_l: float
+    water_l: float | None
     water_target_l: float
     gut: str
     severe_gut: str
@@ -51,11 +55,17 @@ class Facts:
 
     @property
     def fullness_short(self) -> int:
-        return self.expected_fullness - self.fullness
+        """How far fullness is under its expectation; 0 where it was not told."""
+        return 0 if self.fullness is None else self.expected_fullness - self.fullness
 
     @property
     def flat(self) -> bool:
         return self.fullness_short >= e.FLAT_BY.value
+
+    @property
+    def full(self) -> bool:
+        """Fullness at or over its expectation."""
+        return self.fullness is not None and self.fullness_short <= 0
 
     @property
     def very_flat(self) -> bool:
@@ -84,17 +94,51 @@ class Facts:
         return self.sharpness is not None and not self.blurred and self.sharpness_fall == 0
 
     @property
+    def blurring(self) -> bool:
+        """Blurred, or so far down since it was last told that it comes to the same."""
+        return self.blurred or self.sharpness_fall >= e.SHARPNESS_FALL.value
+
+    @property
+    def spilling(self) -> bool:
+        """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
+        loaded = self.loading and self.load_eaten
+        return loaded and self.blurring and (self.full or self.above_band)
+
+    @property
+    def softening(self) -> bool:
+        loaded = self.loading and self.load_eaten
+        full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
+        return loaded and self.sharpness_fall == 1 and full and self.upper_half
+
+    @property
     def above_band(self) -> bool:
-        return self.weight_kg > self.band_high_kg
+        return self.weight_kg is not None and self.weight_kg > self.band_high_kg
 
     @property
     def under_band(self) -> bool:
-        return self.weight_kg < self.band_low_kg
+        return self.weight_kg is not None and self.weight_kg < self.band_low_kg
+
+    @property
+    def upper_half(self) -> bool:
+        """In the upper half of the band, or above it."""
+        middle = (self.band_low_kg + self.band_high_kg) / 2
+        return self.weight_kg is not None and self.weight_kg > middle
 
     @property
     def underdrunk(self) -> bool:
         # Rounded, for 80 % of 3.2 L is 2.56 L and not a hair more.
-        return self.water_l < round(e.UNDERDRUNK_SHARE.value * self.water_target_l, 6)
+        least = round(e.UNDERDRUNK_SHARE.value * self.water_target_l, 6)
+        return self.water_l is not None and self.water_l < least
+
+    @property
+    def unwell(self) -> bool:
+        """Dizzy or sleepless on low days: for the coach first."""
+        return self.dizzy or self.sleepless
+
+    @property
+    def measured(self) -> bool:
+        """Whether weight and water were told, without which no large raise is made."""
+        return self.weight_kg is not None and self.water_l is not None
 
     @property
     def gut_bad(self) -> bool:
@@ -108,7 +152,7 @@ class Facts:
     def signs_of_dropping(self) -> str:
         signs = []
         if self.under_band:
-            signs.append(f"weight {self.weight_kg:.1f} kg is under its band")
+            signs.append(self.weight_said)
         if self.dizzy:
             signs.append("dizziness was reported")
         if self.sleepless:
@@ -116,13 +160,31 @@ class Facts:
         return " and ".join(signs)
 
     @property
-    def in_the_way(self) -> str:
-        """Why a flat morning of the load is not answered with more carbs."""
-        if not (self.loading and self.flat):
+    def weight_said(self) -> str:
+        """The weight beside its band, in words."""
+        band = f"{self.band_low_kg:.1f} to {self.band_high_kg:.1f} kg"
+        if self.weight_kg is None:
+            return f"no weight was told (band {band})"
+        where = "above" if self.above_band else "under" if self.under_band else "within"
+        return f"weight {self.weight_kg:.1f} kg is {where} its band of {band}"
+
+    @property
+    def sharpness_said(self) -> str:
+        if self.sharpness is None:
+            return "sharpness not told"
+        fallen = f", down from {self.sharpness_before}" if self.sharpness_fall else ""
+        return f"sharpness {self.sharpness}{fallen}"
+
+    @property
+    def blur_said(self) -> str:
+        """A clause on blurred lines beside another complaint; "" where they are sharp."""
+        return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
+
+    @property
+    def drink_said(self) -> str:
+        if not self.underdrunk:
             return ""
-        if self.above_band:
-            return ", since above the band more may spill"
-        return "" if self.sharp else ", since the lines are softening"
+        return f" Only {self.water_l:g} L of {self.water_target_l:g} L was drunk: back to that too."
 
     @classmethod
     def names(cls) -> frozenset[str]:
@@ -154,28 +216,26 @@ def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
 
 
 def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
-    """The facts of a case whose answers are all there and can be believed (see `engine.gates`)."""
+    """The facts of a case whose answers can be believed (see `engine.gates`)."""
     checkin = case.checkin
-    weight, fullness, water = checkin.weight_kg, checkin.fullness, checkin.water_l
-    if weight is None or fullness is None or water is None:
-        raise ValueError("no facts without weight, fullness and water")
-    symptoms = _symptoms(checkin)
+    symptoms = symptoms_of(checkin)
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
     before_load = case.days_out > max(LOAD_DAYS)
     morning = case.event.days_out(checkin.date)
     return Facts(
         days_out=case.days_out,
         loading=loading(case.days_out),
+        load_eaten=_load_eaten(case, morning),
         depleting=before_load and planned.carb_g < case.baseline.carb_g,
         planned_carb_g=planned.carb_g,
-        fullness=fullness,
+        fullness=checkin.fullness,
         expected_fullness=expected_fullness(case.plan, case.baseline, morning),
         sharpness=checkin.sharpness,
         sharpness_before=_sharpness_before(case.history, checkin.date),
-        weight_kg=weight,
+        weight_kg=checkin.weight_kg,
         band_low_kg=band.low_kg,
         band_high_kg=band.high_kg,
-        water_l=water,
+        water_l=checkin.water_l,
         water_target_l=_water_target(case),
         gut=checkin.gut.value if checkin.gut else "",
         severe_gut=_severe_gut(checkin, symptoms),
@@ -184,7 +244,21 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     )
 
 
-def _symptoms(checkin: CheckIn) -> frozenset[Symptom]:
+def gut_trouble(checkin: CheckIn) -> bool:
+    """Whether these answers tell of a bad gut, ticked or in words."""
+    return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, symptoms_of(checkin)))
+
+
+def _load_eaten(case: Case, morning: int) -> bool:
+    """Whether any day of the load lies behind on the morning that many days out."""
+    for out in LOAD_DAYS:
+        planned = case.plan.day(out)
+        if out > morning and planned is not None and planned.carb_g > 0:
+            return True
+    return False
+
+
+def symptoms_of(checkin: CheckIn) -> frozenset[Symptom]:
     """What was ticked, told in own words or written in the note."""
     found = set(screen(checkin.note).symptoms)
     for word in checkin.symptoms:

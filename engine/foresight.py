@@ -8,18 +8,18 @@ been surprised three mornings running, it says so and the rule table decides alo
 from __future__ import annotations
 
 from collections.abc import Callable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import date, timedelta
 
 import numpy as np
 
 from engine.band import WeightBand
 from engine.case import Case, PastWeek
-from engine.checkin import CheckIn, History
+from engine.checkin import CheckIn, History, TrainingDone
 from engine.evidence import deciding as e
 from engine.forecast import DayAhead, Outlook, choose, forecast
 from engine.limits import Window
-from engine.physiology import Exercise, Intake
+from engine.physiology import Intake
 from engine.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
 from engine.safety import plausible_weight
 from engine.tracker import (
@@ -34,12 +34,11 @@ from engine.tracker import (
     learn_look,
     weight_band,
 )
+from engine.training import TRAINED, exercise, training_spread
 
 DAY = timedelta(days=1)
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
 STEPS = (-5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5)
-RESTING = ("rest", "none", "off", "posing")
-DEPLETING = ("depletion", "depleting", "legs")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -195,8 +194,13 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         if day in mornings:
             belief = learn(belief, _morning(mornings[day]), rng)
         if day < week.day:
+            target = week.plan.day((week.day - day).days)
+            done = training_on(week.history, day)
             belief = after_day(
-                belief, intake_of(week.plan.day((week.day - day).days), carbs(day)), rng
+                belief,
+                trained(intake_of(target, carbs(day)), done),
+                rng,
+                training_spread=training_spread(done),
             )
         day += DAY
     if week.look is not None:
@@ -219,10 +223,28 @@ def _follow(belief: Belief, case: Case, start: date, today: date, key: str) -> B
         set_g = history.set_on(day)
         # What was eaten beside the set figure would have been eaten beside the planned one too.
         moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
-        planned = intake_of(target, max(eaten - moved, 0.0))
-        belief = after_day(belief, intake_of(target, eaten), rng, planned=planned)
+        done = training_on(history, day)
+        planned = trained(intake_of(target, max(eaten - moved, 0.0)), done)
+        belief = after_day(
+            belief,
+            trained(intake_of(target, eaten), done),
+            rng,
+            planned=planned,
+            training_spread=training_spread(done),
+        )
         day += DAY
     return belief
+
+
+def training_on(history: History, day: date) -> TrainingDone | None:
+    """What was done of a day's training, as told the morning after."""
+    told = history.on(day + DAY)
+    return told.training_done if told is not None else None
+
+
+def trained(intake: Intake, done: TrainingDone | None) -> Intake:
+    """The day with so much of its session and cardio as was done."""
+    return replace(intake, work_done=TRAINED[done])
 
 
 def _with_todays_report(case: Case) -> History:
@@ -278,18 +300,9 @@ def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
         fibre_g=target.fibre_g,
         sodium_mg=target.sodium_mg,
         water_l=target.water_l,
-        exercise=_exercise(target.training),
+        exercise=exercise(target.training),
+        cardio_h=(target.cardio_min or 0) / 60,
     )
-
-
-def _exercise(training: str) -> Exercise:
-    """How hard a session the coach's words mean, for the glycogen that it costs."""
-    said = training.lower()
-    if not said or any(said.startswith(word) for word in RESTING):
-        return Exercise.NONE
-    if any(word in said for word in DEPLETING):
-        return Exercise.DEPLETING
-    return Exercise.LIGHT
 
 
 def _morning(checkin: CheckIn) -> Morning:

@@ -10,13 +10,15 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from engine.case import Case, answers_needed
+from engine.case import Case, answers_decisive, answers_needed, loading
 from engine.checkin import CheckIn
 from engine.evidence import deciding as e
 from engine.evidence.source import Source
+from engine.facts import gut_trouble, symptoms_of
 from engine.limits import LIMIT_KEYS
 from engine.plan import PLAN_DAYS
 from engine.safety import Flag, Level, plausible_water, plausible_weight
+from engine.symptoms import EATING_AND_MOOD
 
 #: What an answer is called in a sentence, by `CheckIn` field.
 ANSWER_NAMES = {
@@ -99,15 +101,35 @@ def _no_plan(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     )
 
 
-def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
-    needed = answers_needed(case.days_out)
-    missing = tuple(name for name in needed if getattr(case.checkin, name) is None)
-    if not missing:
+def _eating_or_mood(case: Case, _: tuple[Flag, ...]) -> Stop | None:
+    if not symptoms_of(case.checkin) & EATING_AND_MOOD:
         return None
     return Stop(
-        reason=f"Not answered yet: {_listed(missing)}. Without that nothing is adjusted.",
+        reason=(
+            "Something was told of eating or mood that comes before the look. Carbs are not "
+            "adjusted until the coach lifts it."
+        ),
+    )
+
+
+def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
+    """Without the look nothing is decided, but for a bad gut in the load, which needs none."""
+    decisive = answers_decisive(case.days_out)
+    if all(getattr(case.checkin, name) is not None for name in decisive):
+        return None
+    if loading(case.days_out) and gut_trouble(case.checkin):
+        return None
+    missing = unanswered(case)
+    return Stop(
+        reason=f"Not answered yet: {listed(missing)}. Without that nothing is adjusted.",
         ask_again=missing,
     )
+
+
+def unanswered(case: Case) -> tuple[str, ...]:
+    """The answers that were asked for and not given, as `CheckIn` fields."""
+    needed = answers_needed(case.days_out)
+    return tuple(name for name in needed if getattr(case.checkin, name) is None)
 
 
 def _implausible(case: Case, _: tuple[Flag, ...]) -> Stop | None:
@@ -169,6 +191,7 @@ GATES: tuple[Gate, ...] = (
     Gate(id="frozen", stops=_frozen, source=e.OWN_CHOICE),
     Gate(id="coach-override", stops=_override, source=e.COMMON_PRACTICE),
     Gate(id="no-plan", stops=_no_plan, source=e.OWN_CHOICE),
+    Gate(id="eating-or-mood", stops=_eating_or_mood, source=e.OWN_CHOICE),
     Gate(id="missing-answer", stops=_missing, source=e.OWN_CHOICE),
     Gate(id="implausible-answer", stops=_implausible, source=e.OWN_CHOICE),
     Gate(id="stale-answer", stops=_stale, source=e.OWN_CHOICE),
@@ -243,5 +266,5 @@ def _day(day: date) -> str:
     return f"{day.day} {day:%B}"
 
 
-def _listed(names: tuple[str, ...]) -> str:
+def listed(names: tuple[str, ...]) -> str:
     return ", ".join(ANSWER_NAMES[name] for name in names)

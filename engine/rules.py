@@ -17,12 +17,18 @@ from engine.facts import Facts
 
 CHANGE = "change"
 
+#: The number of this table, kept with each decision. A rule's id never changes its meaning; where
+#: its edges do, the number goes up, so that a stored decision is not held against edges that it
+#: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
+TABLE = 2
+
 
 class Forecast(StrEnum):
     """What the forecast may do where a rule matches and the model can be trusted."""
 
     SIZES = "gives the size"
     LOWERS = "gives the size of a lowering only"
+    DEEPENS = "may only lower further: what is seen goes before what is computed"
     SILENT = "has no say"
 
 
@@ -66,40 +72,45 @@ def always(steps: int) -> Callable[[Facts], int]:
     return lambda _: steps
 
 
+def _gut_steps(facts: Facts) -> int:
+    """Never less than the same morning would be answered with without the gut."""
+    if facts.load_eaten and facts.blurring:
+        return -2
+    return -1 if facts.severe_gut or facts.softening else 0
+
+
 RULES: tuple[Rule, ...] = (
     Rule(
         id="gut-unsettled",
-        forecast=Forecast.SILENT,
+        forecast=Forecast.DEEPENS,
         when=lambda f: f.loading and f.gut_bad,
-        steps=lambda f: -1 if f.severe_gut else 0,
-        reason="The gut is {gut_signs} in the middle of the load: {change}, in smaller meals.",
+        steps=_gut_steps,
+        reason=(
+            "The gut is {gut_signs} in the middle of the load{blur_said}: {change}, in smaller meals."
+        ),
         sources=(e.DE_MORAES_2019, e.COMMON_PRACTICE),
-        tell_coach=lambda f: bool(f.severe_gut),
+        tell_coach=lambda f: bool(f.severe_gut) or f.blurring,
     ),
     # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
     Rule(
         id="spilled-over",
-        forecast=Forecast.LOWERS,
-        when=lambda f: (
-            f.loading and f.above_band and (f.blurred or f.sharpness_fall >= e.SHARPNESS_FALL.value)
-        ),
+        forecast=Forecast.DEEPENS,
+        when=lambda f: f.spilling,
         steps=always(-2),
         reason=(
-            "The lines have blurred (sharpness {sharpness}) and weight {weight_kg:.1f} kg is above "
-            "its band, which ends at {band_high_kg:.1f} kg. That looks spilled over: {change}."
+            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
+            "expected), and {weight_said}. That looks spilled over, or like water: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
     Rule(
         id="softening",
         forecast=Forecast.LOWERS,
-        when=lambda f: (
-            f.loading and f.above_band and f.sharpness_fall == 1 and f.fullness >= e.FULL_FROM.value
-        ),
+        when=lambda f: f.softening,
         steps=always(-1),
         reason=(
-            "Fullness is {fullness} already, sharpness slipped to {sharpness} and weight "
-            "{weight_kg:.1f} kg is above its band, which ends at {band_high_kg:.1f} kg: {change}."
+            "Fullness is {fullness} already, sharpness slipped to {sharpness}, and {weight_said}, "
+            "in its upper half or over it: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
     ),
@@ -111,9 +122,35 @@ RULES: tuple[Rule, ...] = (
         reason=(
             "Fullness {fullness} is under the {expected_fullness} expected and the lines are "
             "blurred (sharpness {sharpness}). Salt, water, sleep and stress come before carbs: "
+            "{change}, and the coach has a look.{drink_said}"
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="blurring",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.blurring,
+        steps=always(0),
+        reason=(
+            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
+            "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
             "{change}, and the coach has a look."
         ),
         sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="flat-but-heavy",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.flat and f.above_band,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, yet "
+            "{weight_said}. More may spill, and water may hide the muscle: {change}, and the coach "
+            "has a look.{drink_said}"
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
         tell_coach=lambda _: True,
     ),
     # Little water does not stop glycogen coming back (Neufer 1991, Fernandez-Elias 2015); it does
@@ -132,19 +169,31 @@ RULES: tuple[Rule, ...] = (
     ),
     Rule(
         id="flat-in-load",
-        when=lambda f: f.loading and f.flat and f.sharp and not f.above_band,
-        steps=lambda f: 2 if f.very_flat else 1,
+        when=lambda f: f.loading and f.flat and f.sharp,
+        steps=lambda f: 2 if f.very_flat and f.measured else 1,
         reason=(
             "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
-            "lines are sharp ({sharpness}) and weight {weight_kg:.1f} kg is not above its band, "
-            "which ends at {band_high_kg:.1f} kg: {change}."
+            "lines are sharp ({sharpness}), and {weight_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+        tell_coach=lambda f: not f.measured,
+    ),
+    Rule(
+        id="flat-and-softening",
+        when=lambda f: f.loading and f.flat,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, but the "
+            "lines are softening ({sharpness_said}), and {weight_said}: {change}, and the coach has "
+            "a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(
         id="full-and-sharp",
-        when=lambda f: f.loading and f.fullness_short <= 0 and f.crisp,
+        when=lambda f: f.loading and f.full and f.crisp,
         steps=always(0),
         reason=(
             "Fullness {fullness} ({expected_fullness} expected) and sharp lines ({sharpness}): on "
@@ -153,19 +202,43 @@ RULES: tuple[Rule, ...] = (
         sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
+        id="unwell-and-heavy",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.depleting and f.unwell and f.above_band,
+        steps=always(0),
+        reason=(
+            "In depletion {signs_of_dropping}, but {weight_said}. That is not for want of carbs: "
+            "{change}, and the coach has a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
         id="dropping-too-fast",
-        when=lambda f: f.depleting and (f.under_band or f.dizzy or f.sleepless),
+        when=lambda f: f.depleting and (f.under_band or f.unwell),
         steps=always(1),
         reason="Depletion is biting, as {signs_of_dropping}: {change}.",
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+        tell_coach=lambda f: f.unwell,
+    ),
+    Rule(
+        id="flat-before-load",
+        when=lambda f: f.flat,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, as it "
+            "may be before the load, and {weight_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda f: f.very_flat,
     ),
     Rule(
         id="steady",
         when=lambda _: True,
         steps=always(0),
         reason=(
-            "Fullness {fullness} ({expected_fullness} expected) and weight {weight_kg:.1f} kg (band "
-            "{band_low_kg:.1f} to {band_high_kg:.1f} kg): {change}{in_the_way}."
+            "Fullness {fullness} ({expected_fullness} expected), {sharpness_said}, and "
+            "{weight_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE,),
     ),

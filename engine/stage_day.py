@@ -6,6 +6,7 @@ zone is only for showing. A plan made anew keeps what has been done and puts not
 
 from __future__ import annotations
 
+import itertools
 import math
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
@@ -23,6 +24,9 @@ class Kind(StrEnum):
     TAN = "tan"
     MEAL = "meal"
     LAST_MEAL = "last-meal"
+    BITE = "bite"
+    DRINK = "drink"
+    SIP = "sip"
     SIPS = "sips"
     LOOK = "look"
     SUGAR = "sugar"
@@ -32,6 +36,10 @@ class Kind(StrEnum):
 
 
 MEALS = (Kind.MEAL, Kind.LAST_MEAL)
+#: What has a drink with it, by its own words.
+DRINKS = frozenset(
+    {Kind.WAKE, *MEALS, Kind.BITE, Kind.DRINK, Kind.SIP, Kind.SIPS, Kind.SUGAR, Kind.AFTER}
+)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -99,7 +107,8 @@ def timeline(
     """What is still to do, in order; `done` is what has been done or told, and stays so.
 
     Nothing is put before `now`. No two meals come closer than an hour and a half, those done
-    included, and none within an hour of a class.
+    included, and none within an hour of a class. From waking to the end no hour ahead is without
+    something to drink.
     """
     return _Timeline(day, now, done).entries()
 
@@ -129,6 +138,8 @@ class _Timeline:
             start = stage + _span(e.BETWEEN_CLASSES_FIRST_MIN)
         last = self._day.stages[-1]
         self._put("after", Kind.AFTER, last + _span(e.AFTER_STAGE_MIN))
+        self._bites()
+        self._drinks()
         return in_order(self._found)
 
     # The morning
@@ -173,8 +184,12 @@ class _Timeline:
         if gap >= _span(e.BETWEEN_CLASSES_MEAL_MIN):
             self._meals(stage, start)
             self._by(f"look:{number}", Kind.LOOK, stage, e.LOOK_BEFORE_MIN, e.LOOK_USELESS_MIN)
+        # From drinking as usual to sips again before each class that has room for it.
         if number == 1:
             self._by("sips", Kind.SIPS, stage, e.SIPS_BEFORE_MIN, None, number)
+        elif before is not None and gap > _span(e.BITE_GAP_MIN):
+            eaten = before + _span(e.BETWEEN_CLASSES_FIRST_MIN)
+            self._by(f"sips:{number}", Kind.SIPS, stage, e.SIPS_BEFORE_MIN, None, number, eaten)
         if gap >= _span(e.PUMP_AGAIN_MIN):
             floor = before + _span(e.ROUND_TO_MIN) if before is not None else None
             self._by(f"sugar:{number}", Kind.SUGAR, stage, e.SUGAR_BEFORE_MIN, None, number, floor)
@@ -207,6 +222,45 @@ class _Timeline:
         if before and at - max(before) >= _span(e.PUMP_AGAIN_MIN):
             return f"{key}+{len(before)}"
         return key
+
+    # Drinks
+
+    def _bites(self) -> None:
+        """Something to eat and drink between classes over an hour apart that no meal fits between."""
+        for number, (before, stage) in enumerate(itertools.pairwise(self._day.stages), start=2):
+            fed = [at for at in (*self._eaten, *self._planned()) if before <= at < stage]
+            if stage - before <= _span(e.BITE_GAP_MIN) or fed:
+                continue
+            at = max(before + _span(e.BITE_AFTER_MIN), self._now or before)
+            if stage - at >= _span(e.PUMP_BEFORE_MIN):
+                self._put(f"bite:{number}", Kind.BITE, at, number)
+
+    def _drinks(self) -> None:
+        """A glass, or within the sips a sip, wherever an hour would pass without any."""
+        most, end = _span(e.DRINK_GAP_MOST_MIN), self._day.stages[-1] + _span(e.AFTER_STAGE_MIN)
+        drunk = sorted(entry.at for entry in self._done if entry.kind in DRINKS)
+        ahead = sorted(entry.at for entry in self._found if entry.kind in DRINKS)
+        wake = self._wake()
+        cursor = drunk[-1] if drunk else ahead[0] if ahead and ahead[0] <= wake else wake
+        if self._now is not None and cursor + most < self._now < end:
+            # Too long already: at once.
+            if not ahead or ahead[0] > self._now:
+                self._drink(self._now)
+            cursor = self._now
+        for at in (*ahead, end):
+            gaps = math.ceil((at - cursor) / (most - _span(e.ROUND_TO_MIN)))
+            if at - cursor > most:
+                for part in range(1, gaps):
+                    when = _rounded(cursor + (at - cursor) * part / gaps)
+                    self._drink(max(when, self._now) if self._now is not None else when)
+            cursor = max(cursor, at)
+
+    def _drink(self, at: datetime) -> None:
+        told = [*self._done, *self._found]
+        number = 1 + sum(entry.kind in (Kind.DRINK, Kind.SIP) for entry in told)
+        coming = next((stage for stage in self._day.stages if stage > at), None)
+        sipping = coming is not None and coming - at <= _span(e.SIPS_BEFORE_MIN)
+        self._put(f"drink:{number}", Kind.SIP if sipping else Kind.DRINK, at)
 
     # Meals
 

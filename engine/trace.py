@@ -7,6 +7,7 @@ from dataclasses import dataclass, field
 
 from engine.facts import Fact
 from engine.limits import LIMIT_KEYS, Limits, Window
+from engine.rules import TABLE
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +25,7 @@ class Trace:
     `facts`, `steps` and `asked_g` are empty where a gate decided; `window` is None where there is
     no plan or the limits leave no figure. `wanted_g` is the figure before it was fitted;
     `rule_g` is what the rule alone asked for, `forecast_g` what the forecast alone would have done,
-    `disagree` whether the two pulled apart.
+    `disagree` whether the two pulled apart. `table` is the number of the rule table that judged.
     """
 
     gates: tuple[GateStep, ...]
@@ -38,6 +39,7 @@ class Trace:
     window: Window | None = None
     bound: str | None = None
     limits: Mapping[str, float]
+    table: int = TABLE
 
 
 def in_force(limits: Limits) -> dict[str, float]:

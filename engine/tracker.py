@@ -161,11 +161,13 @@ def after_day(
     rng: np.random.Generator,
     *,
     planned: Intake | None = None,
+    training_spread: float = 0.0,
     step_h: float = STEP_H,
 ) -> Belief:
-    """Belief on the next morning, before it is asked about; `intake` is what was eaten.
+    """Belief on the next morning, before it is asked about; `intake` is what was eaten and done.
 
-    `planned` is what the plan gave for the day, where that is something else.
+    `planned` is what the plan gave for the day, where that is something else. `training_spread` is
+    how little is known of what was done of the session (SD of the logarithm).
     """
     particles = belief.state.shape[1]
     who = belief.body
@@ -173,9 +175,12 @@ def after_day(
     water = rng.normal(0, float(known.WATER_DAILY), particles)
     gut = rng.normal(0, float(known.GUT_DAILY), particles)
     store = np.exp(rng.normal(0, float(known.STORE_DAILY), particles))
+    trained: Floats | float = 1.0
+    if training_spread:
+        trained = np.exp(rng.normal(0, training_spread, particles))
 
     def lived(begin: Floats, eaten: Intake) -> Floats:
-        day = own_day(belief.person, replace(eaten, carb_g=eaten.carb_g * told), who)
+        day = own_day(belief.person, replace(eaten, carb_g=eaten.carb_g * told), who, trained)
         state = advance(begin, day, who, hours=24, step_h=step_h)
         state[Row.EXTRACELLULAR] += water
         state[Row.GUT_BULK] += gut
@@ -190,13 +195,14 @@ def after_day(
     return replace(belief, state=state, planned=other)
 
 
-def own_day(person: Person, intake: Intake, who: Body) -> Day:
-    """A day's intake with each particle's own cost of a session."""
+def own_day(person: Person, intake: Intake, who: Body, trained: Floats | float = 1.0) -> Day:
+    """A day's intake with each particle's own cost of a session; `trained` is how much of it."""
     day = complete(intake, who)
     if day.work.hours == 0:
         return day
-    leaves = day.work.leaves ** np.exp(person["work"])
-    return replace(day, work=replace(day.work, leaves=leaves))
+    leaves = day.work.leaves ** (np.exp(person["work"]) * trained)
+    also = day.work.also_leaves**trained
+    return replace(day, work=replace(day.work, leaves=leaves, also_leaves=also))
 
 
 def weights_kg(belief: Belief) -> Floats:

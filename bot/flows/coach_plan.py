@@ -74,7 +74,7 @@ def _published(answers: Answers) -> tuple[float, float]:
 def _ask_load(answers: Answers) -> str:
     learnt = _learnt(answers)
     body_mass = figures.weight(_athlete(answers).body_mass_kg, answers["_weight_unit"])
-    asked = reasons.ask_load(*_published(answers), body_mass)
+    asked = reasons.ask_load(_athlete(answers).sex, *_published(answers), body_mass)
     if learnt is None:
         return asked
     return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"

@@ -45,8 +45,14 @@ def grams_change(carb_g: float, planned_g: float) -> str:
     )
 
 
-def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
-    """A day's targets in short lines; what is not counted has no figure and stays as always."""
+def target_lines(
+    target: DayTarget, planned_carb_g: float, volume_unit: str, *,
+    to_thirst: bool = False, resting: str | None = None,
+) -> str:  # fmt: skip
+    """A day's targets in short lines; what is not counted has no figure and stays as always.
+
+    `to_thirst`: water without a figure. `resting`: what stands in place of all training.
+    """
     lines = [
         tr(
             "Carbs {carb_g:.0f} g {against_plan}",
@@ -54,7 +60,10 @@ def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> 
             against_plan=grams_change(target.carb_g, planned_carb_g),
         ),
         _macros(target),
-        _water_and_salt(target, volume_unit),
+        _water_and_salt(
+            target,
+            tr("to thirst, no more") if to_thirst else figures.volume(target.water_l, volume_unit),
+        ),
     ]
     if target.fibre_g is None:
         lines.append(
@@ -62,6 +71,9 @@ def target_lines(target: DayTarget, planned_carb_g: float, volume_unit: str) -> 
         )
     elif target.sodium_mg is None:
         lines.append(tr("Salt as always"))
+    if resting is not None:
+        lines.append(resting)
+        return "\n".join(lines)
     moving = []
     if target.training:
         moving.append(tr("Training: {training}", training=training_words(target.training)))
@@ -93,8 +105,16 @@ def _macros(target: DayTarget) -> str:
     )
 
 
-def _water_and_salt(target: DayTarget, volume_unit: str) -> str:
-    water = figures.volume(target.water_l, volume_unit)
+def resting_line(coach: str, *, warned: bool) -> str:
+    """Why there is no training; `coach` lifts a warning, "" for the reader themself."""
+    if not warned:
+        return tr("No training and no cardio today, until a doctor has looked")
+    if coach:
+        return tr("No training, no cardio until {coach} lifts that", coach=coach)
+    return tr("No training, no cardio until you lift that")
+
+
+def _water_and_salt(target: DayTarget, water: str) -> str:
     if target.sodium_mg is None:
         return tr("Water {water}", water=water)
     return tr(

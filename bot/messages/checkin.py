@@ -7,8 +7,12 @@ from typing import Any
 
 from bot import figures
 from bot.languages import mark, tr, trn
-from bot.messages.common import kind_word
+from bot.messages.common import kind_word, no, yes
+from bot.messages.refusals import refusal_text
 from bot.messages.safety import symptom_name
+from engine.checkin import TrainingDone
+from engine.oneline import DoubtCode
+from engine.units import Refusal, RefusalCode, WeightUnit, show_weight
 
 Answers = dict[str, Any]
 
@@ -35,16 +39,47 @@ def ask_weight(answers: Answers) -> str:
     greeting = answers.get("_greeting")
     if not greeting or answers.get("_again"):  # one answer is changed, or asked for once more
         return question
+    line = example(answers)
     how = (
-        tr("(Or all in one line: weight, fullness, water and sharpness.)")
+        tr("(Or all in one line: weight, fullness, water and sharpness, such as {line})", line=line)
         if answers.get("_wants_sharpness")
-        else tr("(Or all in one line: weight, fullness and water.)")
+        else tr("(Or all in one line: weight, fullness and water, such as {line})", line=line)
     )
     return f"{greeting}\n{question}\n{how}"
 
 
+def example(answers: Answers) -> str:
+    """A morning in one line in the reader's own units, near what they usually tell."""
+    habit = answers.get("_habit", {})
+    kg = habit.get("weight_kg") or habit.get("on_file_kg") or 61.2
+    litres = answers.get("_water_target_l") or 3.5
+    parts = [
+        _bare(figures.weight(kg, answers["_weight_unit"]), " kg", " lb"),
+        "7",
+        _bare(
+            figures.volume(litres, answers["_volume_unit"]), " L", " ml", " US fl oz", " imp fl oz"
+        ),
+        *(["4"] if answers.get("_wants_sharpness") else []),
+    ]
+    return " ".join(parts)
+
+
+def _bare(shown: str, *units: str) -> str:
+    for unit in units:
+        shown = shown.removesuffix(unit)
+    return shown.removesuffix(".0").removesuffix(",0")
+
+
+def no_scale_button() -> str:
+    return tr("No scale today")
+
+
+def do_not_know_button() -> str:
+    return tr("I don't know")
+
+
 def ask_fullness(answers: Answers) -> str:
-    return tr("Fullness, 1 to 10?\n1 is flat as ever, 10 can't get fuller.")
+    return tr("Fullness, 1 to 10?\n1 = completely flat, 10 = as full as you can get")
 
 
 def ask_water(answers: Answers) -> str:
@@ -52,7 +87,7 @@ def ask_water(answers: Answers) -> str:
 
 
 def ask_sharpness(answers: Answers) -> str:
-    return tr("Sharpness, 1 to 5?\n1 is blurred, 5 is crisp.")
+    return tr("Sharpness, 1 to 5?\n1 = blurred, 5 = crisp")
 
 
 def ask_carbs(answers: Answers) -> str:
@@ -65,8 +100,46 @@ def on_target_button(grams: float) -> str:
     return tr("On target ({grams:.0f} g)", grams=grams)
 
 
+def ask_training(answers: Answers) -> str:
+    return tr("Did yesterday's training and cardio go as planned?")
+
+
+TRAINED = {
+    TrainingDone.AS_PLANNED: mark("As planned"),
+    TrainingDone.LESS: mark("Did less"),
+    TrainingDone.MORE: mark("Did more"),
+    TrainingDone.NONE: mark("Did none"),
+}
+#: Words that say the same when they are typed to that question, with commas between them.
+TRAINED_SAID = {
+    TrainingDone.AS_PLANNED: mark("as planned, yes, done, all done, y, yep, yeah, all of it"),
+    TrainingDone.LESS: mark("less, did less, a bit less, half, shorter, not all"),
+    TrainingDone.MORE: mark("more, did more, a bit more, longer, extra"),
+    TrainingDone.NONE: mark("none, no, did none, nothing, not at all, skipped it, missed it"),
+}
+_TRAINING_WENT = {
+    TrainingDone.AS_PLANNED: mark("training as planned"),
+    TrainingDone.LESS: mark("less training than planned"),
+    TrainingDone.MORE: mark("more training than planned"),
+    TrainingDone.NONE: mark("no training"),
+}
+
+
+def training_button(way: TrainingDone) -> str:
+    return tr(TRAINED[way])
+
+
+def training_went(way: str) -> str:
+    """How the training went, inside a list of answers."""
+    return tr(_TRAINING_WENT[TrainingDone(way)])
+
+
+def use_training_buttons() -> str:
+    return tr("Please tap one, or type as planned, less, more or none.")
+
+
 def ask_fine(answers: Answers) -> str:
-    return tr("And otherwise?")
+    return tr("Anything else going on?")
 
 
 def all_fine_button() -> str:
@@ -82,7 +155,7 @@ def ask_symptoms(answers: Answers) -> str:
 
 
 def ask_gut(answers: Answers) -> str:
-    return tr("And the gut?")
+    return tr("How is your stomach?")
 
 
 def ask_sleep(answers: Answers) -> str:
@@ -95,6 +168,216 @@ def ask_note(answers: Answers) -> str:
 
 def skip_button() -> str:
     return tr("Skip")
+
+
+def only_the_number(key: str, answers: Answers) -> str:
+    """To words where a figure was asked for."""
+    shown = {
+        "weight_kg": example(answers).split(" ")[0],
+        "water_l": _bare(
+            figures.volume(answers.get("_water_target_l") or 3.5, answers["_volume_unit"]),
+            " L", " ml", " US fl oz", " imp fl oz",
+        ),
+        "carb_eaten_g": figures.plain(answers.get("_carb_set_g") or 300),
+        "fullness": "7",
+        "sharpness": "4",
+        "sleep_h": "7",
+    }[key]  # fmt: skip
+    return tr(
+        'I only need the number, such as {shown}. If you don\'t have one, write "skip".',
+        shown=shown,
+    )
+
+
+def yes_button() -> str:
+    return yes()
+
+
+def no_button() -> str:
+    return no()
+
+
+def leave_it_button() -> str:
+    return tr("Leave it out")
+
+
+def none_of_these_button() -> str:
+    return tr("None of these")
+
+
+def yes_no_or_number(options: Sequence[Answers]) -> str:
+    if len(options) == 1:
+        return tr("Please answer yes or no, or send the right number.")
+    return tr("Please tap one, or send the right number.")
+
+
+def option_button(option: Answers, doubt: Answers, answers: Answers) -> str:
+    """A likely meaning, short enough for a button: "7", "133 lb (60.3 kg)", "fullness 7, water 4 L"."""
+    if len(option) == 1:
+        return _figure_meant(option, doubt, answers)
+    units = {key: answers[key] for key in ("_weight_unit", "_volume_unit")}
+    return ", ".join(_parts(units | option).values())
+
+
+def _figure_meant(option: Answers, doubt: Answers, answers: Answers) -> str:
+    ((key, value),) = option.items()
+    if key == "weight_kg":
+        return _weight_meant(value, str(doubt["given"]), answers["_weight_unit"])
+    if key == "water_l":
+        return figures.volume(value, answers["_volume_unit"])
+    if key == "carb_eaten_g":
+        return figures.grams(value)
+    if key == "sleep_h":
+        return tr("{hours} h", hours=figures.plain(value))
+    return str(value) if len(_keys(doubt)) == 1 else _parts(answers | option)[key]
+
+
+def _keys(doubt: Answers) -> set[str]:
+    return {key for option in doubt["options"] for key in option}
+
+
+def _weight_meant(kg: float, given: str, unit: str) -> str:
+    """ "60.3 kg"; with the unit that was meant, where it was another: "133 lb (60.3 kg)"."""
+    shown = figures.weight(kg, unit)
+    number = "".join(char for char in given if char.isdecimal() or char in ".,").replace(",", ".")
+    for other in (WeightUnit.LB, WeightUnit.KG):
+        written = show_weight(kg, other).removesuffix(f" {other}").removesuffix(".0")
+        if other != unit and written == number.removesuffix(".0"):
+            return f"{figures.in_digits(written)} {other} ({shown})"
+    return shown
+
+
+def doubt(doubt: Answers, answers: Answers) -> str:
+    """The question about something that was read and is not taken yet."""
+    code, key, given = doubt["code"], doubt["answer"], str(doubt["given"])
+    options = doubt["options"]
+    several = len(options) > 1 and code in (
+        RefusalCode.AMBIGUOUS_SEPARATOR, RefusalCode.AMBIGUOUS_STONE,
+    )  # fmt: skip
+    put = _which if several else _DOUBTS.get(code, _refused)
+    sentence = put(doubt, answers)
+    if len(options) == 1 and code in _ASKS_WHAT_WAS_MEANT | set(RefusalCode):
+        if options[0].get(key) == doubt["facts"].get("value"):
+            return sentence + " " + tr("Is that right?")
+        meant = _figure_meant(options[0], doubt, answers) if len(options[0]) == 1 else given
+        return sentence + " " + tr("Did you mean {meant}?", meant=meant)
+    return sentence
+
+
+def _name(key: str) -> str:
+    return tr(NAMES[key]) if key in NAMES else ""
+
+
+def _range_doubt(doubt: Answers, answers: Answers) -> str:
+    return tr(
+        "{name}: you wrote {given}. Which one shall I take?",
+        name=_name(doubt["answer"]), given=doubt["given"],
+    )  # fmt: skip
+
+
+def _far(doubt: Answers, answers: Answers) -> str:
+    facts, key = doubt["facts"], doubt["answer"]
+    if key == "weight_kg":
+        given = figures.weight(facts["value"], answers["_weight_unit"])
+        before = figures.weight(facts["before"], answers["_weight_unit"])
+        insists = any(option.get(key) == facts["value"] for option in doubt["options"])
+        if insists:
+            return tr("{given} is far from the {before} I have of you.", given=given, before=before)
+        return tr("{given} can't be right: you were {before}.", given=given, before=before)
+    if key == "water_l":
+        return tr(
+            "I read {given} of water, and your target was {before}.",
+            given=figures.volume(facts["value"], answers["_volume_unit"]),
+            before=figures.volume(facts["before"], answers["_volume_unit"]),
+        )
+    if key == "carb_eaten_g":
+        return tr(
+            "I read {given} of carbs, and {before} were planned.",
+            given=figures.grams(facts["value"]), before=figures.grams(facts["before"]),
+        )  # fmt: skip
+    return tr(
+        "I read fullness {given}, and last time it was {before}.",
+        given=figures.plain(facts["value"]), before=figures.plain(facts["before"]),
+    )  # fmt: skip
+
+
+def _spare(doubt: Answers, answers: Answers) -> str:
+    read = so_far(answers)
+    if doubt["options"]:
+        return (
+            tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
+            + " "
+            + tr("Are those yesterday's carbs?")
+        )
+    return (
+        tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
+        + " "
+        + tr('What is it? Send it with its name, such as "carbs 170", or leave it out.')
+    )
+
+
+def _unclear(doubt: Answers, answers: Answers) -> str:
+    return tr(
+        "I am not sure about {given}. Is it your answer to: {name}?",
+        given=doubt["given"], name=_name(doubt["answer"]),
+    )  # fmt: skip
+
+
+def _which(doubt: Answers, answers: Answers) -> str:
+    if len(doubt["options"]) == 1:
+        units = {key: answers[key] for key in ("_weight_unit", "_volume_unit")}
+        meant = ", ".join(_parts(units | doubt["options"][0]).values())
+        return tr("I can't tell which number is which. Did you mean {meant}?", meant=meant)
+    return tr("I can read that in more than one way. Which is right?")
+
+
+def _change(doubt: Answers, answers: Answers) -> str:
+    """Of an answer that was told this morning already."""
+    (option,) = doubt["options"]
+    units = {key: answers[key] for key in ("_weight_unit", "_volume_unit")}
+    before = _parts(units | {key: answers.get(key) for key in option})
+    after = _parts(units | option)
+    nothing = tr("nothing")
+    moves = [f"{before.get(key, nothing)} → {after[key]}" for key in after]
+    return tr("Shall I change this morning's answer: {moves}?", moves="; ".join(moves))
+
+
+def _in_words(doubt: Answers, answers: Answers) -> str:
+    if doubt["answer"] == "sharpness":
+        return tr(
+            '"{given}": what is that as a number, 1 (blurred) to 5 (crisp)?', given=doubt["given"]
+        )
+    return tr('"{given}": what is that as a number, 1 (flat) to 10 (full)?', given=doubt["given"])
+
+
+def _bound(doubt: Answers, answers: Answers) -> str:
+    return tr("{name}: {given} is not exact.", name=_name(doubt["answer"]), given=doubt["given"])
+
+
+def _refused(doubt: Answers, answers: Answers) -> str:
+    """What an answer has to be, by its name, and what was read."""
+    key, given = doubt["answer"], doubt["given"]
+    if key == "fullness":
+        return tr("Fullness is 1 to 10, I read {given}.", given=given)
+    if key == "sharpness":
+        return tr("Sharpness is 1 to 5, I read {given}.", given=given)
+    facts = {name: fact for name, fact in doubt["facts"].items() if name != "hint"}
+    sentence = refusal_text(Refusal(RefusalCode(doubt["code"]), **facts))
+    return f"{_name(key)}: {sentence}" if _name(key) else sentence
+
+
+_ASKS_WHAT_WAS_MEANT = {DoubtCode.FAR, DoubtCode.BOUND, DoubtCode.RANGE}
+_DOUBTS: dict[str, Callable[[Answers, Answers], str]] = {
+    DoubtCode.FAR: _far,
+    DoubtCode.RANGE: _range_doubt,
+    DoubtCode.BOUND: _bound,
+    DoubtCode.IN_WORDS: _in_words,
+    DoubtCode.SPARE: _spare,
+    DoubtCode.UNCLEAR: _unclear,
+    DoubtCode.ORDER: _which,
+    DoubtCode.TWO_VALUES: _which,
+    DoubtCode.CHANGE: _change,
+}
 
 
 def so_far(answers: Answers) -> str:
@@ -115,12 +398,26 @@ def _parts(answers: Answers) -> dict[str, str]:
         "symptoms": lambda told: ", ".join(symptom_name(symptom) for symptom in told),
         "gut": gut_felt,
         "sleep_h": lambda hours: tr("sleep {hours} h", hours=figures.plain(hours)),
+        "training_done": training_went,
     }
-    return {
+    said = {
         key: words
         for key, put in say.items()
         if answers.get(key) is not None and (words := put(answers[key]))
     }
+    return said | {
+        key: tr(without)
+        for key, without in SKIPPED.items()
+        if key in answers and answers[key] is None
+    }
+
+
+#: What is said of an answer that was skipped.
+SKIPPED = {
+    "weight_kg": mark("no weight"),
+    "fullness": mark("no fullness"),
+    "water_l": mark("water not known"),
+}
 
 
 GUT = {"fine": mark("gut fine"), "heavy": mark("gut heavy"), "bad": mark("gut bad")}
@@ -140,18 +437,21 @@ def change_which() -> str:
     return tr("Which answer shall we change?")
 
 
-CHANGEABLE = {
+#: What an answer is called on a button, and in a question about it.
+NAMES = {
     "weight_kg": mark("Weight"),
     "fullness": mark("Fullness"),
     "water_l": mark("Water"),
     "sharpness": mark("Sharpness"),
     "carb_eaten_g": mark("Carbs eaten"),
+    "training_done": mark("Training"),
     "fine": mark("How you feel"),
+    "sleep_h": mark("Sleep"),
 }
 
 
 def changeable(key: str) -> str:
-    return tr(CHANGEABLE[key])
+    return tr(NAMES[key])
 
 
 def changed(old: Answers, new: Answers) -> str:
@@ -164,11 +464,11 @@ def changed(old: Answers, new: Answers) -> str:
 
 
 def re_decided() -> str:
-    return tr("With that, I have decided again:")
+    return tr("Updated with your new answers:")
 
 
 def decided_again_same() -> str:
-    return tr("I have decided again with that, and the figure stays.")
+    return tr("Updated with your new answers. The carbs stay as they are.")
 
 
 def too_late_to_change(day: str) -> str:
@@ -188,14 +488,14 @@ def already_done() -> str:
 
 def no_plan_yet(coach_name: str) -> str:
     return tr(
-        "Noted, thank you. {coach_name} has not set the day, the plan and the limits yet, so there "
+        "Saved, thank you. {coach_name} has not set the day, the plan and the limits yet, so there "
         "is nothing to adjust. You'll hear from me when there is.",
         coach_name=coach_name,
     )
 
 
 def nothing_planned_today() -> str:
-    return tr("Noted, thank you. Your plan runs from seven days out, so nothing is adjusted yet.")
+    return tr("Saved, thank you. Your plan runs from seven days out, so nothing is adjusted yet.")
 
 
 def beside_the_numbers(
@@ -213,4 +513,4 @@ def beside_the_numbers(
 
 
 def passed_on(name: str, told: str) -> str:
-    return tr("{name} adds to this morning's numbers: {told}", name=name, told=told)
+    return tr("{name} adds to this morning's answers: {told}", name=name, told=told)

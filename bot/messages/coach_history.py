@@ -223,6 +223,23 @@ def _signed(detail: Detail) -> str:
     return _with_reason(said, detail)
 
 
+#: Readings, and what a doubtful word was asked about, kept beside complaints.
+READINGS = {
+    "water-within-one-hour": mark("told of drinking fast"),
+    "resting-pulse": mark("told a resting pulse of {value}"),
+    "urine-colour": mark("told urine colour {value} of 8"),
+    "cleared": mark("said that it is not {value}"),
+}
+
+
+def _symptom(d: Detail) -> str:
+    told, _, value = str(d["told"]).partition(":")
+    if told in READINGS:
+        return tr(READINGS[told], value=symptom_name(value))
+    what = tr("reported: {symptom}", symptom=symptom_name(told))
+    return f"{what}: {_quote(d['words'])}" if d.get("words") else what
+
+
 def _to_coach(detail: Detail) -> str:
     said = _quote(detail.get("text", ""))
     if detail.get("to"):
@@ -311,9 +328,9 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     ),
     "checked-in": lambda d: tr("checked in") if d["revision"] == 1 else tr("changed the check-in"),
     "missed": _plain(mark("missed the check-in")),
-    "symptom": lambda d: tr(
-        "reported: {symptom}", symptom=symptom_name(d["told"].partition(":")[0])
-    ),
+    "symptom": _symptom,
+    "doubt": lambda d: tr("was asked about {words}", words=_quote(d.get("words", ""))),
+    "alert put right": _alert(mark("{level} ({flag}) put right")),
     "settings": _plain(mark("changed a setting")),
     "paused": _plain(mark("paused the check-ins")),
     "active": _plain(mark("resumed the check-ins")),

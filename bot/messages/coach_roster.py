@@ -2,12 +2,15 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date
 
 from bot.languages import mark, tr, trn
 from bot.messages import coach_figures as figures
 from bot.messages.names import KIND_SHORT, word
+from bot.messages.safety import symptom_name
 
+LONGEST_SAID = 60  # characters of what was written; the alert has it whole
 LONGEST_WORDS = 80  # characters of what an athlete wrote; the chat has it whole
 LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
 
@@ -138,8 +141,36 @@ def state_missed() -> str:
     return tr("Missed the check-in; on plan.")
 
 
-def state_frozen() -> str:
-    return tr("Frozen until you lift it.")
+#: Why adjusting is frozen, where that is more than the coach's own hand.
+FROZEN = {
+    "warning-flag": mark("Frozen after a warning, until you lift it."),
+    "eating-and-mood": mark("Frozen, eating or mood: talk to them, then lift it."),
+}
+
+
+def state_frozen(because: str) -> str:
+    return tr(FROZEN.get(because, FROZEN_BY_HAND))
+
+
+FROZEN_BY_HAND = mark("Frozen until you lift it.")
+
+
+def state_unanswered(words: str) -> str:
+    return tr('Needs you: wrote "{words}" and does not answer.', words=short_quote(words))
+
+
+def state_asked_about(words: str) -> str:
+    return tr('Wrote "{words}"; I have asked about it.', words=short_quote(words))
+
+
+def state_complaints(told: Sequence[str]) -> str:
+    named = ", ".join(symptom_name(symptom) for symptom in told)
+    return tr("Told of: {named}.", named=short_quote(named))
+
+
+def short_quote(words: str) -> str:
+    """As much of it as a line has room for."""
+    return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
 
 
 def state_unreachable() -> str:

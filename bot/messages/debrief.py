@@ -18,6 +18,7 @@ WHY = {
     "gut-unsettled": mark("stomach upset"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),
     "dropping-too-fast": mark("dropping too fast"),
     "coach": mark("set by hand"),

@@ -8,6 +8,7 @@ from datetime import date
 
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
+from engine.athlete import Sex
 from engine.draft_reasons import Line
 from engine.evidence.source import Provenance, Source
 from engine.evidence.tracking import LEARNT_LOAD
@@ -15,18 +16,20 @@ from engine.evidence.tracking import LEARNT_LOAD
 #: What each line says. Names in braces are figures of the line, as `_figures` shows them.
 SENTENCES: Mapping[str, str] = {
     "load-women": mark(
-        "Load, {mean} g/kg a day on average: women need more than 8 g/kg, and enough energy, or it "
-        "does little."
+        "Load, {mean} g/kg a day on average: my starting point for women. The review says above "
+        "8 g/kg, with enough energy, or it does little."
     ),
     "load-women-much": mark(
-        "Load, {mean} g/kg a day on average: over the 8 g/kg that women need, and more for training "
-        "well over an hour a day."
+        "Load, {mean} g/kg a day on average: my starting point for women who train well over an hour "
+        "a day, inside the 6 to 10 g/kg of the guideline for such training."
     ),
     "load-men": mark(
-        "Load, {mean} g/kg a day on average: 6 g/kg for three days or 7 for two count as high."
+        "Load, {mean} g/kg a day on average: my starting point for men. The review counts 6 g/kg for "
+        "three days or 7 for two as high."
     ),
     "load-men-much": mark(
-        "Load, {mean} g/kg a day on average: more for training well over an hour a day."
+        "Load, {mean} g/kg a day on average: my starting point for men who train well over an hour a "
+        "day, inside the 6 to 10 g/kg of the guideline for such training."
     ),
     "load-own": mark(
         "Load, {mean} g/kg a day on average: your own number. I draft from {least} to {most} g/kg."
@@ -213,13 +216,25 @@ def reason_so_far(reason: str) -> str:
     return tr("Reason for a deep depletion: {reason}", reason=reason)
 
 
-def ask_load(usual: float, much: float, body_mass: str) -> str:
+def ask_load(sex: Sex, usual: float, much: float, body_mass: str) -> str:
+    values = {
+        "usual": figures.plain(usual), "much": figures.plain(much), "body_mass": body_mass,
+    }  # fmt: skip
+    if sex is Sex.FEMALE:
+        return tr(
+            "How much on an average load day, in g of carbs per kg of body mass? My starting "
+            "point for women: {usual} g/kg (review: above 8). With well over an hour of "
+            "training a day: {much} g/kg (guideline: 6 to 10). Body mass: {body_mass}. Tap "
+            "one, or type another, for example 6.5.",
+            **values,
+        )
     return tr(
-        "How much on an average load day, in g of carbs per kg of body mass? My starting "
-        "point: {usual} g/kg; for training well over an hour a day: {much} g/kg. Body mass: "
-        "{body_mass}. Tap one, or type another, for example 6.5.",
-        usual=figures.plain(usual), much=figures.plain(much), body_mass=body_mass,
-    )  # fmt: skip
+        "How much on an average load day, in g of carbs per kg of body mass? My starting point "
+        "for men: {usual} g/kg (review: 6 for three days or 7 for two is high). With well over "
+        "an hour of training a day: {much} g/kg (guideline: 6 to 10). Body mass: {body_mass}. "
+        "Tap one, or type another, for example 6.5.",
+        **values,
+    )
 
 
 def load_button(load: float) -> str:

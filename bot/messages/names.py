@@ -2,7 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from bot.languages import mark, tr
+from bot.messages.safety import symptom_name
+from engine.safety import FlagId
 
 #: Kinds of event in a line that has no room.
 KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -67,39 +71,28 @@ CONDITIONS = {
 #: Where a fold of skin is measured.
 FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
 
-FLAGS = {
-    "chest-pain": mark("chest pain"),
-    "seizure": mark("seizure"),
-    "fainting": mark("fainting"),
-    "breathlessness": mark("breathlessness"),
-    "palpitations": mark("palpitations"),
-    "limb-weakness": mark("limb weakness"),
-    "confusion": mark("confusion"),
-    "repeated-vomiting": mark("repeated vomiting"),
-    "severe-headache": mark("severe headache"),
-    "self-harm": mark("thoughts of self-harm"),
-    "stroke-signs": mark("signs of a stroke"),
-    "heavy-bleeding": mark("heavy bleeding"),
-    "double-vision": mark("double vision"),
-    "muscle-breakdown": mark("dark urine with muscle pain"),
-    "weight-drop-24h": mark("weight drop in 24 h"),
-    "weight-drop-baseline": mark("weight drop since the week began"),
-    "weekly-loss-fast": mark("losing weight too fast this week"),
-    "low-sodium-pattern": mark("signs of low sodium"),
-    "water-under-adequate": mark("too little water"),
-    "water-under-target": mark("water under target"),
-    "water-over-target": mark("water over target"),
-    "water-over-guard-rail": mark("water over the safety bound"),
-    "water-too-fast": mark("water drunk too fast"),
-    "urine-dark": mark("dark urine"),
-    "pulse-high": mark("high pulse"),
-    "drug-named": mark("drug named"),
-    "after-show-complaint": mark("complaint after the show"),
-    "after-show-rise": mark("weight rise after the show"),
-    "symptom-unread": mark("unclear complaint"),
-    "missed-check-in": mark("missed check-in"),
-    "short-sleep": mark("short sleep"),
-    "low-energy-availability": mark("low energy availability"),
+#: The findings of a flag for the history; single complaints are called there as everywhere.
+FLAGS: dict[FlagId, str] = {
+    FlagId.EMERGENCY: mark("an emergency"),
+    FlagId.LOW_SODIUM: mark("signs of low sodium"),
+    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
+    FlagId.DOUBT: mark("not sure"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop in 24 h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop since the week began"),
+    FlagId.WEEKLY_LOSS: mark("losing weight too fast this week"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("too little water"),
+    FlagId.WATER_UNDER_TARGET: mark("water under target"),
+    FlagId.WATER_OVER_TARGET: mark("water over target"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over the safety bound"),
+    FlagId.WATER_TOO_FAST: mark("water drunk too fast"),
+    FlagId.PULSE_HIGH: mark("high pulse"),
+    FlagId.DRUG_NAMED: mark("drug named"),
+    FlagId.SYMPTOM_UNREAD: mark("unclear complaint"),
+    FlagId.MISSED_CHECK_IN: mark("missed check-in"),
+    FlagId.SHORT_SLEEP: mark("short sleep"),
+    FlagId.LOW_ENERGY: mark("low energy availability"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("complaint after the show"),
+    FlagId.AFTER_SHOW_RISE: mark("weight rise after the show"),
 }
 #: Words that are kept, and how each reads inside a line.
 WORDS = {
@@ -137,8 +130,8 @@ WORDS = {
 
 
 def flag_name(flag: str) -> str:
-    """ "urine dark", for a line of the history."""
-    return tr(FLAGS[flag]) if flag in FLAGS else flag.replace("-", " ")
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)
 
 
 def word(kept: object) -> str:
@@ -174,6 +167,16 @@ OWN_SOURCES = (
 )
 
 
+_HOW_SEEN = re.compile(
+    r" \(from memory\)|[;,] from memory(?=\))| \(the framing was seen\)"
+    r"|; the figure was seen, the two papers are cited from memory"
+)
+
+
 def cited(citation: str) -> str:
-    """Where something comes from, as it is shown."""
+    """Where something comes from, as it is shown.
+
+    What was stored with older decisions may still say how a source was seen: that is left out.
+    """
+    citation = _HOW_SEEN.sub("", citation)
     return tr(citation) if citation in OWN_SOURCES else citation

@@ -2,10 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
-
 from bot.languages import mark, tr
-from bot.messages.safety import symptom_name
 
 
 def missed() -> str:
@@ -22,22 +19,6 @@ def paused() -> str:
     )
 
 
-def caution_line(causes: Sequence[str]) -> str:
-    return tr(
-        "This wants a second look: {causes}\nNothing is raised today. If you feel unwell, stop and see "
-        "a doctor.",
-        causes=" ".join(causes),
-    )
-
-
-def noted(symptoms: Sequence[str]) -> str:
-    return tr(
-        "Noted: {symptoms}. If it gets worse, or you faint, have chest pain, palpitations or weak "
-        "limbs: stop and call your local emergency number.",
-        symptoms=", ".join(symptom_name(symptom) for symptom in symptoms),
-    )
-
-
 def drug_refusal() -> str:
     return tr(
         "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
@@ -46,22 +27,13 @@ def drug_refusal() -> str:
     )
 
 
-def drank_too_fast() -> str:
-    return tr(
-        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-        "nausea, swollen hands, confusion: get medical help at once."
-    )
-
-
 #: By the rule of a decision, where what others read speaks of their coach.
 _REASONS = {
-    "frozen": mark("You have frozen adjusting, so the plan holds for now."),
+    "frozen": mark("You have frozen adjusting. Stay on plan for now."),
     "coach-override": mark("You have set this figure."),
     "limits-conflict": mark("The plan and your limits don't fit together for this day."),
-    "flat-and-watery": mark(
-        "Flat and blurred at once: that is more often salt, water, sleep or stress than carbs. So no "
-        "change; look at those first."
+    "eating-or-mood": mark(
+        "Your plan stays as it is for now. Please talk to somebody you trust about how you feel."
     ),
 }
 

@@ -165,7 +165,7 @@ def reason_text(reason: Reason) -> str:
 
 
 REASON_WORDS = {
-    "screening": mark("An answer of the health screening still waits for a doctor's word."),
+    "screening": mark("A health answer still waits for a doctor's clearance."),
     "injury-serious": mark("A serious injury is for a doctor to look at."),
     "periods-away": mark("Periods have been away for three months or more."),
     "bmi-low": mark("Body mass index is {bmi}."),
@@ -191,17 +191,17 @@ REASON_WORDS = {
 
 
 def go_on_button() -> str:
-    return tr("Go on all the same")
+    return tr("Run it anyway")
 
 
-def agreed_button() -> str:
-    return tr("So be it")
+def agreed_button(outcome: str) -> str:
+    return tr("OK, a doctor first") if outcome == Outcome.DOCTOR else tr("OK, no peak week")
 
 
 def agreed(outcome: str) -> str:
     if outcome == Outcome.DOCTOR:
-        return tr("Noted. Until a doctor has looked, eat and drink as usual.")
-    return tr("Noted. The event stands; without a plan no peak week runs.")
+        return tr("OK. Until a doctor has looked, eat, drink and salt as usual.")
+    return tr("OK. The event stands; without a plan no peak week runs.")
 
 
 def ask_reason() -> str:
@@ -213,7 +213,7 @@ def reason_empty() -> str:
 
 
 def reason_kept(reason: str) -> str:
-    return tr("Kept: {reason}", reason=reason)
+    return tr("Saved: {reason}", reason=reason)
 
 
 def settled() -> str:

@@ -56,7 +56,7 @@ SYMPTOM_NAMES = {
     "swollen-hands": mark("swollen hands"),
     "urine-dark": mark("dark urine"),
     "no-urine": mark("no urine"),
-    "self-harm": mark("thoughts of harming yourself"),
+    "self-harm": mark("thoughts of self-harm"),
     "stroke-signs": mark("signs of a stroke"),
     "heavy-bleeding": mark("heavy bleeding"),
     "double-vision": mark("double vision"),
@@ -68,11 +68,18 @@ SYMPTOM_NAMES = {
     "purging": mark("vomiting or laxatives on purpose"),
     "bingeing": mark("a binge"),
     "starving": mark("not eating"),
-    "body-hate": mark("being at war with your body"),
+    "body-hate": mark("hating the body"),
     "low-mood": mark("feeling very low"),
     "unwell": mark("feeling unwell"),
 }
 
+
+#: Found in what was said together, or said outright: what the emergency is called.
+FINDING_NAMES = {
+    "emergency": mark("an emergency"),
+    "low-sodium-pattern": mark("signs of too much water in the blood"),
+    "no-urine-with-swelling": mark("no urine, and swelling"),
+}
 
 IF_WORSE = mark(
     "If it gets worse, or you faint, have chest pain, palpitations or weak limbs: stop and call "
@@ -82,7 +89,7 @@ IF_WORSE = mark(
 
 def symptom_name(symptom: str) -> str:
     """The symptom in words, for a sentence."""
-    name = SYMPTOM_NAMES.get(symptom)
+    name = SYMPTOM_NAMES.get(symptom) or FINDING_NAMES.get(symptom)
     return tr(name) if name else symptom  # in the person's own words
 
 
@@ -94,12 +101,13 @@ def if_worse() -> str:
     return tr(IF_WORSE)
 
 
-def emergency(symptoms: Sequence[str]) -> str:
+def emergency(symptoms: Sequence[str], coach: str, helpline: str = "") -> str:
     if "self-harm" in symptoms:
-        return despair()
+        return despair(coach, helpline)
     return _stop(symptoms) + tr(
-        "I have alerted your coach and keep on until they answer. Nothing in your plan is adjusted "
-        "until they lift that. I am not a doctor: what the emergency people say goes."
+        "I have alerted {coach} and keep on until somebody answers. Nothing in your plan is adjusted "
+        "until {coach} lifts that. I am not a doctor: what the emergency people say goes.",
+        coach=coach,
     )
 
 
@@ -116,34 +124,87 @@ def _stop(symptoms: Sequence[str]) -> str:
     return sentences + "\n\n"
 
 
-def despair() -> str:
+def despair(coach: str, helpline: str = "", *, own: bool = False) -> str:
     """Somebody who writes of harming themselves needs a person, not instructions about carbs."""
-    return tr(
+    alerted = (
+        tr("I have alerted your second contact, if you have named one.")
+        if own
+        else tr("I have alerted {coach} too and keep on until somebody answers.", coach=coach)
+    )
+    text = tr(
         "I'm glad you wrote that. No stage is worth this, and you should not be alone with it now.\n\n"
         "• If you might act on it: call your local emergency number, or go to the nearest hospital.\n"
-        "• Call a crisis line in your country, day or night, or somebody you trust, and say it as "
-        "plainly as you said it here.\n"
-        "• Leave the diet and the training for today. Eat something.\n\n"
-        "I have alerted your coach too and keep on until somebody answers. Nothing in your plan is "
-        "adjusted until then."
+        "• {crisis_line}\n"
+        "• Leave the diet and the training for today. Eat something.",
+        crisis_line=crisis_line(helpline),
+    )
+    return f"{text}\n\n{alerted} " + tr("Nothing in your plan is adjusted until then.")
+
+
+def crisis_line(helpline: str) -> str:
+    """Whom to call, day or night: as whoever runs the bot has put it, or in general."""
+    if helpline:
+        return tr(
+            "Call {helpline}, or somebody you trust, and say it as plainly as you said it here.",
+            helpline=helpline,
+        )
+    return tr(
+        "Call a crisis line in your country, day or night, or somebody you trust, and say it as "
+        "plainly as you said it here."
     )
 
 
-def emergency_self_coached(symptoms: Sequence[str]) -> str:
+def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
     if "self-harm" in symptoms:
-        return despair()
+        return despair("", helpline, own=True)
     return _stop(symptoms) + tr(
         "I have alerted your second contact, if you have named one. Nothing in your plan is adjusted "
-        "until you lift that, and please do so only with a doctor's word. I am not a doctor: what the "
-        "emergency people say goes."
+        "until you lift that, and please do so only once a doctor says so. I am not a doctor: what "
+        "the emergency people say goes."
     )
 
 
-def drug_refusal() -> str:
+def warning_stands(symptoms: Sequence[str], coach: str, *, own: bool) -> str:
+    """Something else was told while a warning is open: its advice holds, and is not shouted again."""
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    until = (
+        tr("until you have lifted the freeze")
+        if own
+        else tr("until {coach} has lifted the freeze", coach=coach)
+    )
+    if "self-harm" in symptoms:
+        return tr(
+            "Nothing in your plan is adjusted {until}. You need not be alone with it.", until=until
+        )
+    return tr(
+        "The warning of today still holds ({named}): no training, no cardio, nothing adjusted "
+        "{until}. If it is still going on: your local emergency number.",
+        named=named,
+        until=until,
+    )
+
+
+def rests_until_talked(*, own: bool) -> str:
+    """Why nothing is adjusted, where a warning or the mood has stopped it and not the coach's hand."""
+    if own:
+        return tr("Nothing is adjusted until you lift the freeze.")
+    return tr("Adjusting is frozen until your coach has talked with you and lifted it.")
+
+
+def answers_saved() -> str:
+    return tr("Your answers are saved.")
+
+
+def decided_anew() -> str:
+    return tr("With that, today's target is now:")
+
+
+def drug_refusal(coach: str) -> str:
     return tr(
         "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
         "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
-        "doctor, and tell them about your diet. I have let your coach know that it came up."
+        "doctor, and tell them about your diet. I have let {coach} know that it came up.",
+        coach=coach,
     )
 
 
@@ -162,35 +223,77 @@ def doubtful(symptom: str, words: str) -> str:
     )
 
 
-def doubtful_cleared() -> str:
-    return tr("Good. Noted that it is not that.")
+def asked_once_more(question: str) -> str:
+    return tr("I have not heard from you, so I ask once more.") + "\n" + question
 
 
-def told_coach(symptoms: Sequence[str], coach_name: str) -> str:
-    named = ", ".join(symptom_name(s) for s in symptoms)
+def doubtful_cleared(coach: str) -> str:
+    if not coach:
+        return tr("Good, then that is settled.")
+    return tr("Good. I've told {coach} that it is not that.", coach=coach)
+
+
+def is_something_wrong(concern: str, words: str) -> str:
+    if concern == "mood":
+        return tr('You wrote "{words}". How are you? Is something wrong with you?', words=words)
+    return tr('You wrote "{words}". Is something wrong with you?', words=words)
+
+
+def fine_button() -> str:
+    return tr("I'm fine")
+
+
+def unwell_button() -> str:
+    return tr("I feel unwell")
+
+
+def emergency_button() -> str:
+    return tr("It's an emergency")
+
+
+def tap_how_you_are() -> str:
     return tr(
-        "Noted: {named}. {coach_name} can see it. {if_worse}",
-        named=named,
-        coach_name=coach_name,
-        if_worse=if_worse(),
+        "Please tap how you are: I'm fine, I feel unwell, or it's an emergency. In an emergency call "
+        "your local emergency number first."
     )
 
 
-def caution_line(causes: Sequence[str]) -> str:
+def ask_what_is_wrong() -> str:
+    return tr("I'm sorry. What is it? Tap all that fit, or write it in your own words.")
+
+
+def ask_pulse() -> str:
     return tr(
-        "This wants a second look: {causes}\nI let your coach know, and nothing is raised today. If "
-        "you feel unwell, stop and see a doctor.",
-        causes=" ".join(causes),
+        "Can you take your pulse? Sit for five minutes, count the beats for half a minute, and "
+        "double them."
     )
 
 
-def noted_symptoms(symptoms: Sequence[str]) -> str:
-    named = ", ".join(symptom_name(s) for s in symptoms)
-    return tr(
-        "Noted: {named}. {if_worse} I have looked at today again with that:",
-        named=named,
-        if_worse=if_worse(),
-    )
+def ask_urine() -> str:
+    return tr("What colour was your urine last time?")
+
+
+#: Four steps of the colour chart with its eight (Armstrong 1994), by the number each stands for.
+URINE_COLOURS = {
+    2: mark("Clear or pale"),
+    4: mark("Yellow"),
+    6: mark("Dark yellow"),
+    8: mark("Brown"),
+}
+
+
+def urine_button(colour: int) -> str:
+    return tr(URINE_COLOURS[colour])
+
+
+def cannot_now_button() -> str:
+    return tr("Can't say")
+
+
+def glad_you_are_fine(coach: str) -> str:
+    if not coach:
+        return tr("Good to hear.")
+    return tr("Good to hear. I've told {coach} that you are fine.", coach=coach)
 
 
 def warning_seen_to() -> str:
@@ -200,9 +303,5 @@ def warning_seen_to() -> str:
     )
 
 
-def drank_too_fast() -> str:
-    return tr(
-        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-        "nausea, swollen hands, confusion: get medical help at once. Your coach has been told."
-    )
+def tap_urine() -> str:
+    return tr("Please tap the colour that comes closest.")

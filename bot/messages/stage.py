@@ -78,7 +78,7 @@ def ask_registration() -> str:
 
 
 def ask_tan() -> str:
-    return tr("A coat of tan on the day: at what time?")
+    return tr("Tan on the day: at what time?")
 
 
 def none_button() -> str:
@@ -141,7 +141,7 @@ def timetable(
 def habits() -> str:
     return tr(
         "Times are common practice, not science; food is what sat well before. Water is "
-        "not cut: as usual until the sips."
+        "not cut: there is something to drink every hour, and thirst comes first."
     )
 
 
@@ -149,11 +149,11 @@ def moved(minutes: int, by: str, own: bool) -> str:
     values = {"minutes": abs(minutes), "by": by}
     if own:
         if minutes > 0:
-            return tr("Moved {minutes} min later. The rest of the day anew:", **values)
-        return tr("Moved {minutes} min earlier. The rest of the day anew:", **values)
+            return tr("Moved {minutes} min later. The rest of the day now:", **values)
+        return tr("Moved {minutes} min earlier. The rest of the day now:", **values)
     if minutes > 0:
-        return tr("Moved {minutes} min later ({by} said so). The rest of the day anew:", **values)
-    return tr("Moved {minutes} min earlier ({by} said so). The rest of the day anew:", **values)
+        return tr("Moved {minutes} min later ({by} said so). The rest of the day now:", **values)
+    return tr("Moved {minutes} min earlier ({by} said so). The rest of the day now:", **values)
 
 
 def times_taken_back(by: str, *, own: bool) -> str:
@@ -182,7 +182,7 @@ def no_event(own: bool) -> str:
 
 
 def which_athlete() -> str:
-    return tr("Whose day?")
+    return tr("Which athlete's day?")
 
 
 def nobody() -> str:
@@ -256,11 +256,11 @@ def stage_button(name: str) -> str:
 
 
 def ask_fullness() -> str:
-    return tr("Look check. How full, 1 (flat) to 10 (can't get fuller)?")
+    return tr("Look check. How full? 1 = completely flat, 10 = as full as you can get")
 
 
 def ask_sharpness() -> str:
-    return tr("How sharp, 1 (blurred) to 5 (crisp)?")
+    return tr("How sharp are the lines? 1 = blurred, 5 = crisp")
 
 
 def ask_gut() -> str:
@@ -270,7 +270,7 @@ def ask_gut() -> str:
 LOOKS = {
     "gut-unsettled": mark("No top-up: with an unsettled gut more food can only make it worse."),
     "blurred": mark("No top-up: lines that have softened only soften more."),
-    "full": mark("No top-up: full is full. Don't chase."),
+    "full": mark("No extra carbs. You're full; leave it."),
     "good-enough": mark("No top-up: this is good. Leave it."),
     "flat-no-room": mark("No top-up: the limits leave no room for one."),
 }
@@ -332,7 +332,7 @@ def declined(coach: str) -> str:
 
 
 def top_up_told() -> str:
-    return tr("Passed on.")
+    return tr("I've told them.")
 
 
 def too_late_to_top_up() -> str:

@@ -19,21 +19,24 @@ ENTRIES = {
     Kind.LEAVE: mark("leave"),
     Kind.REGISTRATION: mark("registration"),
     Kind.TAN: mark("tan"),
-    Kind.MEAL: mark("meal, familiar food"),
-    Kind.LAST_MEAL: mark("last meal before the stage, small and familiar"),
-    Kind.SIPS: mark("from here sips, about {litres} up to the stage"),
+    Kind.MEAL: mark("meal, familiar food, and a drink"),
+    Kind.LAST_MEAL: mark("last meal before the stage, small and familiar, and a drink"),
+    Kind.BITE: mark("a bite you know, and a drink"),
+    Kind.DRINK: mark("drink a glass"),
+    Kind.SIP: mark("a few sips of water"),
+    Kind.SIPS: mark("from here sips, about {litres} up to the stage; thirsty: drink"),
     Kind.LOOK: mark("look check"),
-    Kind.SUGAR: mark("quick sugar"),
+    Kind.SUGAR: mark("quick sugar and a sip of water"),
     Kind.PUMP: mark("pump-up, about {minutes} min at half effort"),
     Kind.STAGE: mark("on stage"),
     Kind.AFTER: mark("eat, drink to thirst"),
 }
 #: What is done once more when the stage moves back.
 ENTRIES_AGAIN = {
-    Kind.SUGAR: mark("quick sugar again"),
+    Kind.SUGAR: mark("quick sugar again and a sip of water"),
     Kind.PUMP: mark("pump-up again, about {minutes} min at half effort"),
 }
-OF_A_CLASS = (Kind.LOOK, Kind.SUGAR, Kind.PUMP, Kind.STAGE)
+OF_A_CLASS = (Kind.LOOK, Kind.SIPS, Kind.SUGAR, Kind.PUMP, Kind.STAGE)
 
 
 def line(entry: Entry, classes: int) -> str:
@@ -51,6 +54,10 @@ def _sips() -> str:
     return f"{figures.plain(float(e.SIPS_L))} L"
 
 
+def _glass() -> str:
+    return f"{figures.plain(float(e.DRINK_L))} L"
+
+
 def _pump_minutes() -> str:
     return figures.plain(float(e.PUMP_LENGTH_MIN))
 
@@ -62,10 +69,19 @@ REMINDERS = {
     Kind.LEAVE: mark("Time to leave. Food, water and salt as planned with you?"),
     Kind.REGISTRATION: mark("Registration now."),
     Kind.TAN: mark("Tan now."),
-    Kind.MEAL: mark("A meal now, of what you know."),
-    Kind.LAST_MEAL: mark("The last meal before the stage: small, and only what you know."),
-    Kind.SIPS: mark("From here sips: about {litres} up to the stage. If you are thirsty, drink."),
-    Kind.SUGAR: mark("Quick sugar now, if you have practised it: a mouthful or two{of_class}."),
+    Kind.MEAL: mark("A meal now, of what you know, and a drink with it."),
+    Kind.LAST_MEAL: mark(
+        "The last meal before the stage: small, only what you know, and drink with it."
+    ),
+    Kind.BITE: mark("Between your classes: eat a bite of what you know and drink a glass."),
+    Kind.DRINK: mark("Drink a glass of water, about {glass}."),
+    Kind.SIP: mark("Take a few sips of water. If you are thirsty, drink."),
+    Kind.SIPS: mark(
+        "From here sips: about {litres} up to the stage{of_class}. If you are thirsty, drink."
+    ),
+    Kind.SUGAR: mark(
+        "Quick sugar now, if you have practised it: a mouthful or two{of_class}, and a sip of water."
+    ),
     Kind.PUMP: mark(
         "Pump-up now{of_class}: about {minutes} min, half effort, far from failure. Dizzy or "
         "unwell: stop, sit down, tell somebody."
@@ -82,7 +98,10 @@ def reminder(entry: Entry, classes: int, zone: str, food: str) -> str:
     of_class = ""
     if classes > 1 and entry.class_number:
         of_class = " " + tr("(class {number})", number=entry.class_number)
-    said = tr(REMINDERS[entry.kind], litres=_sips(), minutes=_pump_minutes(), of_class=of_class)
+    said = tr(
+        REMINDERS[entry.kind], litres=_sips(), glass=_glass(), minutes=_pump_minutes(),
+        of_class=of_class,
+    )  # fmt: skip
     return said + food if entry.kind in (Kind.MEAL, Kind.LAST_MEAL) else said
 
 

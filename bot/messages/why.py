@@ -9,7 +9,7 @@ from bot import figures
 from bot.languages import tr
 from bot.messages.names import cited
 from bot.messages.outlook import why_lines
-from bot.messages.reasons import bound_name, gate_name, reason
+from bot.messages.reasons import bound_name, gate_name, reason, rule_name
 
 Decision = Mapping[str, Any]
 
@@ -42,26 +42,32 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
         )
     if not facts:
         return
-    fullness = tr(
-        "Fullness {fullness}, expected {expected}",
-        fullness=facts["fullness"],
-        expected=facts["expected_fullness"],
-    )
+    look = []
+    if facts["fullness"] is not None:
+        look.append(
+            tr(
+                "Fullness {fullness}, expected {expected}",
+                fullness=facts["fullness"],
+                expected=facts["expected_fullness"],
+            )
+        )
     if facts["sharpness"] is not None:
-        fullness += "; " + tr("sharpness {score}", score=facts["sharpness"])
-    yield fullness
-    yield tr(
-        "Water {water} of {target}",
-        water=figures.volume(facts["water_l"], volume_unit),
-        target=figures.volume(facts["water_target_l"], volume_unit),
-    )
+        look.append(tr("sharpness {score}", score=facts["sharpness"]))
+    if look:
+        yield "; ".join(look)
+    if facts["water_l"] is not None:
+        yield tr(
+            "Water {water} of {target}",
+            water=figures.volume(facts["water_l"], volume_unit),
+            target=figures.volume(facts["water_target_l"], volume_unit),
+        )
 
 
 def _stopped_or_clear(decision: Decision) -> str:
     stopped = [gate["id"] for gate in decision["trace"]["gates"] if not gate["passed"]]
     if stopped:
         return tr("No rule was used: {gate}", gate=gate_name(stopped[0]))
-    return tr("All safety checks were clear. Rule: {rule}", rule=decision["rule"])
+    return tr("All safety checks were clear. Rule: {rule}", rule=rule_name(decision["rule"]))
 
 
 def _allowed(decision: Decision) -> str:

@@ -11,11 +11,12 @@ from bot.context import Context
 from bot.flows.after_show import AFTER_SHOW, OFF
 from bot.messages import after_show as words
 from bot.outbox import say
-from bot.service import alerts, asking, safety_watch
+from bot.service import alerts, asking
 from bot.service.asking import Registered
 from bot.service.handles import Command, Duty, Tap
 from bot.service.people import get_person, local_date, profile_of, speaking_to
 from bot.service.prompts import subject
+from bot.service.reports import Told, report
 from bot.service.rights import others_coaching
 from bot.service.week import checkin_row, current_event
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -24,7 +25,8 @@ from bot.store.week import CheckInRow, EventRow
 from engine.after_show import after_show_flags
 from engine.evidence.after import AFTER_DAYS
 from engine.plan import PLAN_DAYS
-from engine.symptoms import WARNINGS, Symptom, screen
+from engine.safety import FlagId
+from engine.symptoms import Symptom, screen
 
 ASK = "after-show"
 DAYS = int(AFTER_DAYS.value)
@@ -72,29 +74,31 @@ def answered(session: Session, person: Person, question: OpenQuestion, context: 
     if profile is None:
         return
     answers = question.answers
-    symptoms = _symptoms(answers.get("symptoms", [])) if answers["feels"] == OFF else []
+    off = answers["feels"] == OFF
+    said = answers.get("symptoms", []) if off else []
+    symptoms = _symptoms(said)
+    written = "; ".join(text for text in said if text not in set(Symptom))
     weight = answers.get("weight_kg")
     row = _keep(session, profile, symptoms, weight, context)
-    serious = [symptom for symptom in symptoms if symptom in WARNINGS]
-    if serious:
-        safety_watch.report(session, profile, serious, context)
     before = _stage_weight(session, profile, answers["_event"])
-    flags = list(after_show_flags(symptoms, weight, before))
-    alerts.raise_flags(session, profile, flags, day=row.date, context=context)
-    if serious:
+    rise = [f for f in after_show_flags((), weight, before) if f.id is FlagId.AFTER_SHOW_RISE]
+    alerts.raise_flags(session, profile, rise, day=row.date, context=context)
+    if symptoms or written:
+        told = Told(
+            symptoms=tuple(symptoms) or (Symptom.UNWELL,), words=written, unread=not symptoms
+        )
+        report(session, profile, told, context)
         return
     coach = get_person(session, profile.coach_id)
     own = coach.id == profile.person_id
-    last = answers["_day"] >= DAYS
-    found = {flag.id for flag in flags}
-    if "after-show-complaint" in found or (answers["feels"] == OFF and not found):
+    if off:
         text = words.look_into_it(coach.first_name, own=own)
-        if not found and not own:
-            _pass_on(session, profile, person, answers.get("symptoms", []), context)
-    elif found:
+        if not own:
+            _pass_on(session, profile, person, said, context)
+    elif rise:
         text = words.rising(own=own)
     else:
-        text = words.fine(last)
+        text = words.fine(answers["_day"] >= DAYS)
     say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 

@@ -6,14 +6,18 @@ from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
 from bot.messages import alerts as words
 from bot.messages import coach_figures as figures
 from bot.messages import leaving as leaving_words
+from bot.messages.alert_causes import cause
 from bot.messages.common import their_time
 from bot.outbox import Button, Buttons, say
 from bot.service import deciding
 from bot.service.alerts import (
+    CORRECTED,
+    WITHIN,
     alert_text,
     latest_message,
     open_alerts,
@@ -21,6 +25,7 @@ from bot.service.alerts import (
     subject_of,
     told_of,
 )
+from bot.service.asking import open_questions
 from bot.service.people import (
     athletes_of,
     get_person,
@@ -61,6 +66,8 @@ def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
     """What became of an alert that is no longer open."""
     profile = profile_of(session, row.athlete_id)
     by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+    if by is None and CORRECTED in row.facts:
+        return words.corrected_already()
     if by is None and profile is not None and profile.coach_id != row.coach_id:
         return leaving_words.coaching_over()
     return words.acknowledged_already(by, _when(session, row, reader))
@@ -135,14 +142,36 @@ def ask_to_lift(
     if profile.frozen_at is None:
         rewrite(session, incoming, words.not_frozen(), context)
         return
-    if any(row.level != Level.ADVISORY for row in open_alerts(session, profile.person_id)):
-        say(session, chat_id=coach.chat_id, text=words.lift_waits(), now=context.now)
+    if waits := _lift_waits(session, profile):
+        say(session, chat_id=coach.chat_id, text=waits, now=context.now)
         return
     name = get_person(session, profile.person_id).first_name
     text = words.lift_sure(name, own=coach.id == profile.person_id)
     yes = Button(words.lift_yes_button(), f"c:lift-yes:{profile.person_id}")
     no = Button(words.lift_no_button(), f"c:lift-no:{profile.person_id}")
     ask_sure(session, coach, text, yes, no, context)
+
+
+def _lift_waits(session: Session, profile: AthleteProfile) -> str:
+    """What is still open, so that the freeze cannot be lifted yet; "" where nothing is."""
+    name = get_person(session, profile.person_id).first_name
+    still = [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
+    if still:
+        lines = [
+            words.open_line(
+                words.level_word(row.flag, Level(row.level)),
+                cause(
+                    row.flag, row.facts, name=name,
+                    weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+                ),
+            )
+            for row in still
+        ]  # fmt: skip
+        return words.lift_waits("\n".join(lines))
+    for question in open_questions(session, get_person(session, profile.person_id)):
+        if question.flow in ASKED_ABOUT_SIGNS:
+            return words.lift_waits_for_answer(name, str(question.answers["_words"]))
+    return ""
 
 
 def lift(
@@ -160,8 +189,8 @@ def lift(
     if profile.frozen_at is None:
         rewrite(session, incoming, words.not_frozen(), context)
         return
-    if any(row.level != Level.ADVISORY for row in open_alerts(session, profile.person_id)):
-        rewrite(session, incoming, words.lift_waits(), context)
+    if waits := _lift_waits(session, profile):
+        rewrite(session, incoming, waits, context)
         return
     profile.frozen_at, profile.frozen_because = None, ""
     session.add(profile)
@@ -207,6 +236,7 @@ def _acknowledge(
 ) -> None:
     row.acknowledged_at, row.acknowledged_by = context.now, person.id
     session.add(row)
+    _with_it(session, row)
     agenda.cancel(session, subject=subject_of(row))
     record(
         session, row.athlete_id, "alert acknowledged", context, by=person.id,
@@ -219,6 +249,17 @@ def _acknowledge(
     if latest is None or latest.message_id != incoming.message_id:
         rewrite(session, incoming, settled_text(session, row, person), context, buttons)
     _tell_others(session, person, row, context)
+
+
+def _with_it(session: Session, row: AlertRow) -> None:
+    """What was told in the same message is acknowledged with it."""
+    within = select(AlertRow).where(
+        AlertRow.athlete_id == row.athlete_id, AlertRow.date == row.date
+    )
+    for other in session.exec(within).all():
+        if other.facts.get(WITHIN) == row.id:
+            other.acknowledged_by = row.acknowledged_by
+            session.add(other)
 
 
 def _tell_others(session: Session, person: Person, row: AlertRow, context: Context) -> None:

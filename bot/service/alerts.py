@@ -2,25 +2,33 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
+from bot.figures import capital
 from bot.messages import alerts as words
+from bot.messages.advice import advice
+from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import notes
 from bot.service.people import get_person, profile_of, record, speaking_to
 from bot.service.rights import others_coaching, second_coaches
+from bot.service.week import words_told
 from bot.store.desk import Rights
 from bot.store.people import AthleteProfile, AthleteStatus, Person
 from bot.store.traffic import AgendaRow, OutboxRow, Urgency
-from bot.store.week import AlertRow
+from bot.store.week import AlertRow, CheckInRow
+from engine.after_show import LOOKED_AT
 from engine.record import plain
-from engine.safety import Flag, Level
+from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
+from engine.symptoms import EATING_AND_MOOD, Symptom
 
 REPEAT = "alert-repeat"
 
@@ -39,6 +47,10 @@ PACES = {
     Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
     Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
 }
+# A half-empty bottle is asked about by day, and no second contact is fetched for it.
+CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
+DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
+CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
 STOP_REPEATING_AFTER = timedelta(hours=24)
 # The same drink told twice: where both come at once, only the second is brought to the coach.
 SAID_BY = {
@@ -48,6 +60,25 @@ SAID_BY = {
 MISSED = "missed-check-in"
 # What a plan or a whole week shows would be news only once.
 ONCE_A_WEEK = frozenset({"low-energy-availability", "weekly-loss-fast"})
+# What rests on answers that can be put right; words that were said stay said.
+OF_FIGURES = frozenset(
+    {
+        FlagId.LOW_SODIUM, FlagId.WEIGHT_DROP_DAY, FlagId.WEIGHT_DROP_BASELINE, FlagId.WEEKLY_LOSS,
+        FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET, FlagId.WATER_OVER_TARGET,
+        FlagId.WATER_OVER_GUARD_RAIL, FlagId.SHORT_SLEEP,
+    }
+)  # fmt: skip
+CORRECTED = "_corrected"
+WITHIN = "_in"  # told in another alert's message: which
+# Findings that are made of what was said of these.
+_MADE_OF: dict[Finding, frozenset[Symptom]] = {
+    FlagId.LOW_SODIUM: frozenset().union(*LOW_SODIUM_SIGNS),
+    FlagId.NO_URINE_SWELLING: frozenset(
+        {Symptom.NO_URINE, Symptom.SWELLING, Symptom.SWOLLEN_HANDS}
+    ),
+    FlagId.AFTER_SHOW_COMPLAINT: frozenset(LOOKED_AT),
+    Symptom.MUSCLE_BREAKDOWN: frozenset({Symptom.URINE_DARK, Symptom.CRAMPS}),
+}
 
 
 def raise_flags(
@@ -62,15 +93,149 @@ def raise_flags(
     """Bring flags to the coach. A cause whose alert is open pings again only at a worse level.
 
     `told_anew` is False where nothing new was said (a plan changed and the morning was decided
-    again): then a warning acknowledged that day is not raised once more.
+    again): then a warning acknowledged that day is not raised once more. Doubts have a life of
+    their own (`bot.service.doubts`).
     """
     raised = {flag.id for flag in flags}
     if profile.status == AthleteStatus.ENDED:
         return  # nobody coaches them; what they are told to do themselves is said all the same
+    words = words_told(session, profile.person_id, day)
+    opened = []
     for flag in sorted(flags, key=lambda flag: -flag.level.rank):
-        if SAID_BY.get(flag.id) in raised:
+        if SAID_BY.get(flag.id) in raised or flag.id is FlagId.DOUBT:
             continue
-        _raise(session, profile, flag, day, context, told_anew=told_anew)
+        facts = in_their_words(flag, words)
+        row = _raise(session, profile, flag, facts, day, context, told_anew=told_anew)
+        if row is not None:
+            opened.append(row)
+    opened = _together(session, opened, context)
+    complaints = [row for row in opened if _is_complaint(row)]
+    for row in opened:
+        if row not in complaints:
+            _ping(session, row, context)
+    if complaints:
+        _tell_complaints(session, profile, complaints, context)
+
+
+def _together(session: Session, opened: list[AlertRow], context: Context) -> list[AlertRow]:
+    """What was told in one go is one message: the gravest, with the other complaints in it."""
+    leads = [row for row in opened if row.level != Level.ADVISORY and _of_complaints(row)]
+    left = list(opened)
+    for mood in (True, False):
+        of_kind = [row for row in leads if (row.flag in EATING_AND_MOOD) is mood]
+        if not of_kind:
+            continue
+        lead = of_kind[0]
+        others = [
+            row
+            for row in opened
+            if row is not lead
+            and row.flag in set(Symptom)
+            and (row.flag in EATING_AND_MOOD) is mood
+        ]
+        for row in others:
+            row.facts = row.facts | {WITHIN: lead.id}
+            row.acknowledged_at = context.now
+            session.add(row)
+            left.remove(row)
+        if others:
+            lead.facts = lead.facts | {"_with": [row.flag for row in others]}
+            session.add(lead)
+    session.flush()
+    return left
+
+
+def _of_complaints(row: AlertRow) -> bool:
+    return row.flag in set(Symptom) or finding(row.flag) in _MADE_OF
+
+
+def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
+    """The flag's facts, with what was written of it where the flag itself does not know."""
+    facts: dict[str, Any] = plain(dict(flag.facts))
+    if not facts.get("words"):
+        of = _MADE_OF.get(flag.id, frozenset()) | {flag.id}
+        told = dict.fromkeys(words[found] for found in of if found in words)
+        if told:
+            facts["words"] = "; ".join(told)
+    return facts
+
+
+def found_on(session: Session, athlete_id: int, day: date) -> dict[str, int]:
+    """What has been brought to the coach of this day: the finding, and the rank of its worst level."""
+    query = select(AlertRow).where(AlertRow.athlete_id == athlete_id, AlertRow.date == day)
+    found: dict[str, int] = {}
+    for row in session.exec(query):
+        found[row.flag] = max(found.get(row.flag, -1), Level(row.level).rank)
+    return found
+
+
+def correct(
+    session: Session,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    flags: Sequence[Flag],
+    context: Context,
+) -> None:
+    """Put right in place what was raised of these answers before they were changed."""
+    standing = {flag.id: flag for flag in flags}
+    query = select(AlertRow).where(
+        AlertRow.athlete_id == profile.person_id,
+        AlertRow.date == row.date,
+        col(AlertRow.flag).in_([flag.value for flag in OF_FIGURES]),
+    )
+    for alert in session.exec(query).all():
+        put_right = alert.facts.get(CORRECTED)
+        if put_right is not None and not put_right.get("holds"):
+            continue
+        superseded = alert.acknowledged_at is not None and alert.acknowledged_by is None
+        if superseded and alert.level != Level.ADVISORY:
+            continue  # a worse one took its place
+        told = {key: alert.facts[key] for key in ("water_l", "weight_kg") if key in alert.facts}
+        now = {key: getattr(row, key) for key in told if getattr(row, key) is not None}
+        moved = {key: value for key, value in now.items() if value != told[key]}
+        flag = standing.get(finding(alert.flag))
+        signs = "signs" in alert.facts  # what was felt stays to be seen to, whatever was drunk
+        if signs and not moved:
+            continue
+        if flag is not None and (not moved or flag.level.rank > Level(alert.level).rank):
+            continue
+        facts = dict(alert.facts)
+        if flag is not None:
+            facts = in_their_words(flag, words_told(session, profile.person_id, row.date))
+        facts[CORRECTED] = {
+            "before": {key: told[key] for key in moved}, "now": moved,
+            "holds": flag is not None or signs,
+        }  # fmt: skip
+        put_right_in_place(session, alert, facts, context)
+
+
+def put_right_in_place(
+    session: Session, row: AlertRow, facts: dict[str, Any], context: Context
+) -> None:
+    """Rewrite what was said of an alert; where it no longer holds, nothing waits to be acknowledged."""
+    row.facts = facts
+    holds = bool(facts[CORRECTED].get("holds"))
+    was_open = row.acknowledged_at is None
+    if was_open and not holds:
+        row.acknowledged_at = context.now
+        agenda.cancel(session, subject=subject_of(row))
+    session.add(row)
+    session.flush()
+    _record(session, row, "alert put right", context)
+    profile = profile_of(session, row.athlete_id)
+    for person in told_of(session, row):
+        with speaking_to(person):
+            if row.level == Level.ADVISORY and row.flag != FlagId.DOUBT:
+                name = get_person(session, row.athlete_id).first_name
+                if profile is not None and person.id != row.athlete_id:
+                    what = words.corrected(
+                        facts[CORRECTED], profile.weight_unit, profile.volume_unit
+                    )
+                    text = words.corrected_note(name, what)
+                    notes.tell(session, person, row.athlete_id, text, context)
+                continue
+            buttons = [[_acknowledge_button(row)]] if was_open and holds else ()
+            settle_message(session, row, person, alert_text(session, row, person), context, buttons)
 
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
@@ -141,16 +306,37 @@ def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
                 _send(session, row, person, text, context)
         _record(session, row, "alert no longer repeated", context)
         return
+    if row.flag in CALM and _at_night(session, row, coach, context):
+        _put_repeat(session, row, context)
+        return
     row.repeats += 1
     _record(session, row, "alert repeated", context, times=row.repeats)
     for person in told_of(session, row):
         with speaking_to(person):
             text = words.again(row.repeats, alert_text(session, row, person))
             _send(session, row, person, text, context)
-    if row.repeats >= PACES[Level(row.level)].contact_after:
+    if row.repeats >= _pace(row).contact_after:
         _bring_in_contact(session, row, coach, words.no_answer, context)
     session.add(row)
     _put_repeat(session, row, context)
+
+
+def open_again(session: Session, row: AlertRow, level: Level, context: Context) -> None:
+    """What was told by the way is now to be acknowledged, at a worse level."""
+    row.level, row.opened_at = level, context.now
+    row.acknowledged_at, row.repeats = None, 0
+    session.add(row)
+    session.flush()
+    _record(session, row, "alert opened", context, facts=row.facts)
+    _ping(session, row, context)
+
+
+def rewrite_everywhere(session: Session, row: AlertRow, context: Context) -> None:
+    """What was said of it, as it is now."""
+    buttons = [[_acknowledge_button(row)]] if row.acknowledged_at is None else ()
+    for person in told_of(session, row):
+        with speaking_to(person):
+            settle_message(session, row, person, alert_text(session, row, person), context, buttons)
 
 
 def tell_again(session: Session, row: AlertRow, person: Person, context: Context) -> None:
@@ -220,28 +406,36 @@ def _raise(
     session: Session,
     profile: AthleteProfile,
     flag: Flag,
+    facts: dict[str, Any],
     day: date,
     context: Context,
     *,
     told_anew: bool,
-) -> None:
-    facts = plain(dict(flag.facts))
+) -> AlertRow | None:
+    """The row of an alert that is new, or None where this has been said."""
     same_cause = select(AlertRow).where(
-        AlertRow.athlete_id == profile.person_id, AlertRow.flag == flag.id
+        AlertRow.athlete_id == profile.person_id, AlertRow.flag == flag.id.value
     )
     for earlier in session.exec(same_cause.order_by(col(AlertRow.id).desc())).all():
         worse = flag.level.rank > Level(earlier.level).rank
+        same = _apart_from_corrections(earlier.facts) == facts or (
+            isinstance(flag.id, Symptom)
+            and set(facts) <= {"words"}
+            and str(facts.get("words", "")) in str(earlier.facts.get("words", ""))
+        )
         if earlier.acknowledged_at is None:
             if not worse:
-                return
+                if told_anew and not same and isinstance(flag.id, Symptom):
+                    _add_words(session, earlier, facts, context)
+                return None
             _supersede(session, earlier, flag.level, context)
         elif flag.id in ONCE_A_WEEK and abs((day - earlier.date).days) < 7:
-            return
+            return None
         elif earlier.date == day and not worse:
-            if flag.level is Level.ADVISORY:
-                return
-            if earlier.facts == facts and not (told_anew and flag.level is Level.WARNING):
-                return
+            if same and (flag.level is Level.ADVISORY or not _said_again(flag, told_anew)):
+                return None
+            if flag.level is Level.ADVISORY and not (told_anew and _is_complaint(earlier)):
+                return None
     row = AlertRow(
         athlete_id=profile.person_id,
         coach_id=profile.coach_id,
@@ -255,7 +449,53 @@ def _raise(
     session.add(row)
     session.flush()
     _record(session, row, "alert opened", context, facts=facts)
-    _ping(session, row, context)
+    return row
+
+
+def _said_again(flag: Flag, told_anew: bool) -> bool:
+    return told_anew and flag.level is Level.WARNING
+
+
+def _apart_from_corrections(facts: Mapping[str, Any]) -> dict[str, Any]:
+    return {key: value for key, value in facts.items() if not key.startswith("_")}
+
+
+def _is_complaint(row: AlertRow) -> bool:
+    """Whether this is a single complaint that needs no acknowledging."""
+    return row.level == Level.ADVISORY and row.flag in set(Symptom)
+
+
+def _add_words(session: Session, row: AlertRow, facts: Mapping[str, Any], context: Context) -> None:
+    """Said once more in other words while the alert is open: they stand in it, without a sound."""
+    told, before = str(facts.get("words", "")), str(row.facts.get("words", ""))
+    if not told or told in before:
+        return
+    row.facts = row.facts | {"words": f"{before}; {told}" if before else told}
+    session.add(row)
+    for person in told_of(session, row):
+        with speaking_to(person):
+            text = alert_text(session, row, person)
+            settle_message(session, row, person, text, context, [[_acknowledge_button(row)]])
+
+
+def _tell_complaints(
+    session: Session, profile: AthleteProfile, rows: Sequence[AlertRow], context: Context
+) -> None:
+    """What was complained of in one go, in one silent note, in any hours: who is told may look."""
+    told = [row.flag for row in rows]
+    wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
+    name = get_person(session, profile.person_id).first_name
+    for person in others_coaching(session, profile):
+        with speaking_to(person):
+            text = words.info(
+                name=name,
+                named=capital(", ".join(symptom_name(flag) for flag in told)),
+                wrote=wrote,
+                told=advice(told),
+                at=context.now,
+                zone=profile.zone,
+            )
+            notes.tell(session, person, profile.person_id, text, context, at_once=True)
 
 
 def _ping(session: Session, row: AlertRow, context: Context) -> None:
@@ -347,7 +587,7 @@ def _send(session: Session, row: AlertRow, person: Person, text: str, context: C
     before = latest_message(session, row, person)
     sent = say(
         session, chat_id=person.chat_id, text=text, now=context.now,
-        buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
+        buttons=[[_acknowledge_button(row)]],
         topic=topic_of(row, person),
         dedupe=f"{topic_of(row, person)}:{context.now.isoformat()}",
         urgency=Urgency.URGENT,
@@ -362,8 +602,25 @@ def _send(session: Session, row: AlertRow, person: Person, text: str, context: C
         session.add(row)
 
 
+def _acknowledge_button(row: AlertRow) -> Button:
+    return Button(words.acknowledge_button(), f"alert:ack:{row.id}")
+
+
+def _pace(row: AlertRow) -> Pace:
+    calm = row.flag in CALM and row.level != Level.WARNING
+    return CALM_PACE if calm else PACES[Level(row.level)]
+
+
+def _at_night(session: Session, row: AlertRow, coach: Person, context: Context) -> bool:
+    """Whether the coach sleeps: their quiet hours, or late and early where the athlete is."""
+    profile = profile_of(session, row.athlete_id)
+    zone = ZoneInfo((profile.zone if profile else None) or "UTC")
+    hour = context.now.astimezone(zone).hour
+    return notes.quiet_now(session, coach, context) or not DAY_FROM <= hour < DAY_TO
+
+
 def _put_repeat(session: Session, row: AlertRow, context: Context) -> None:
-    pace = PACES[Level(row.level)]
+    pace = _pace(row)
     wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
     agenda.put(
         session,
@@ -371,6 +628,7 @@ def _put_repeat(session: Session, row: AlertRow, context: Context) -> None:
         local_date=row.date,
         kind=f"{REPEAT}:{row.repeats + 1}",
         due_at=min(context.now + wait, row.opened_at + STOP_REPEATING_AFTER),
+        again=True,
     )
 
 

@@ -11,7 +11,7 @@ from typing import Any
 from sqlmodel import Session
 
 from bot.context import Context
-from bot.dialogue import Step, Unread
+from bot.dialogue import Step, Unread, given_by
 from bot.flows.reading import NO, YES, said
 from bot.incoming import Incoming
 from bot.service import asking
@@ -187,13 +187,13 @@ def _take_parts(
         if read is None or (current.back_to and read[0] is None):
             break
         found.append((current, read[0]))
-        given = given | {current.key: read[0]}
+        given = given | given_by(current, read[0])
         parts.pop(0)
         current = registered.flow.next_step(given)
     if not found:
         return None
     for done, answer in found[:-1]:
-        question.answers = question.answers | {done.key: answer}
+        question.answers = question.answers | given_by(done, answer)
     last, answer = found[-1]
     asking.take_typed(session, person, question, registered, last, answer, incoming, context)
     return Taken(rest=", ".join(parts))

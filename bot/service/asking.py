@@ -9,7 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot import figures
 from bot.context import Context
-from bot.dialogue import DONE, Answers, Flow, Step, Unread, offered
+from bot.dialogue import DONE, Answers, Flow, Step, Unread, given_by, offered
 from bot.flows.reading import NO, SKIP, YES, said
 from bot.incoming import Incoming
 from bot.messages import common
@@ -251,7 +251,7 @@ def _take(
     if step.back_to and answer is None:
         question.answers = {k: v for k, v in answers.items() if k != step.back_to}
     else:
-        question.answers = answers | {step.key: answer}
+        question.answers = answers | given_by(step, answer)
     flow = registered.flow
     following = flow.next_step(question.answers)
     if step.stays and message_id is not None:

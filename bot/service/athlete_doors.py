@@ -8,7 +8,6 @@ from bot.flows.checkin import CHECK_IN
 from bot.flows.measures import MEASURES
 from bot.flows.onboarding import ONBOARDING
 from bot.flows.settings import SETTINGS
-from bot.flows.symptom import SYMPTOM_CHECK
 from bot.messages import deletion as deletion_words
 from bot.messages import leaving as leaving_words
 from bot.messages import photos as photo_words
@@ -61,7 +60,7 @@ FLOWS = (
     Registered(ONBOARDING, onboarding.finish),
     Registered(MEASURES, health_screen.measured),
     Registered(CHECK_IN, checkins.finish),
-    Registered(SYMPTOM_CHECK, safety_watch.answered),
+    *safety_watch.FLOWS,
     *(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),
 )
 

@@ -15,6 +15,7 @@ from bot.messages import common, on_your_own
 from bot.messages import why as why_words
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
+from bot.service.care import care_for
 from bot.service.deciding import latest_decision, reason_of
 from bot.service.notes import quiet_now
 from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
@@ -63,7 +64,7 @@ def today(session: Session, person: Person, rest: str, context: Context) -> None
     text = words.target_message(
         day,
         week.days_out(day),
-        words.target_lines(target, planned.carb_g, profile.volume_unit),
+        care_for(session, profile, context).lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead="" if row else words.not_checked_in_yet(),
     )

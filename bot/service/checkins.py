@@ -7,15 +7,27 @@ from datetime import date, timedelta
 from sqlmodel import Session, col, select
 
 from bot.context import Context
-from bot.dialogue import Answers, Unread
-from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE, SOMETHING_OFF
-from bot.flows.symptom import SYMPTOM_CHECK
+from bot.dialogue import Answers, Unread, given_by
+from bot.flows.checkin import (
+    ALL_FINE,
+    CHANGEABLE,
+    CHECK_IN,
+    DOUBTS,
+    IN_ONE,
+    NOTED,
+    QUESTIONS,
+    SOMETHING_OFF,
+    WHY,
+    known_of,
+    open_figures,
+    read_morning,
+    taken_from,
+)
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
-from bot.languages import language
 from bot.messages import athlete as athlete_words
 from bot.messages import checkin as words
 from bot.messages import common
-from bot.messages.refusals import refusal_text
 from bot.outbox import Button, answer_tap, say
 from bot.service import alerts, asking, photos, prompts
 from bot.service.deciding import decide_checkin
@@ -31,19 +43,19 @@ from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.week import CheckInRow
 from engine.case import answers_needed
 from engine.decide import Outcome
-from engine.oneline import parse_one_line
+from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
+from engine.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report, read_report
+from engine.safety import exercise_kcal
 from engine.symptoms import screen
-from engine.units import Refusal, VolumeUnit, WeightUnit
 
-FEWEST_NUMBERS_IN_A_LINE = 3
-LONGEST_LINE = 500  # characters; what is longer is a letter, not a check-in
+_FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
 
 
 def start(session: Session, person: Person, profile: AthleteProfile, context: Context) -> None:
     """Ask for this morning's numbers; where they are there already, offer to change them."""
     today = local_date(profile, context)
     row = checkin_row(session, profile.person_id, today)
-    if row is not None and row.weight_kg is not None:
+    if row is not None and is_answered(row):
         offer_change(session, person, profile, row, context)
         return
     asking.open_question(
@@ -60,6 +72,7 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
     yesterday = target_in_force(session, week, today - timedelta(days=1)) if week else None
     days_out = (event.day - today).days if event else None
     sharpness = week is not None and _wants_sharpness(week, profile, today)
+    trained = yesterday is not None and exercise_kcal(yesterday, profile.body_mass_kg or 0) > 0
     return {
         "_date": today.isoformat(),
         "_weight_unit": profile.weight_unit,
@@ -67,8 +80,36 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
         "_water_target_l": yesterday.water_l if yesterday else profile.baseline.get("water_l"),
         "_carb_set_g": yesterday.carb_g if yesterday else None,
         "_wants_sharpness": sharpness,
+        "_trained": trained,
+        "_habit": _habit(session, profile, today),
         "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
     }
+
+
+def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
+    """What this athlete told last, for a figure to be held against before it is taken."""
+    earliest = today - timedelta(days=int(JUMP_LOOKS_BACK_DAYS.value))
+    query = (
+        select(CheckInRow)
+        .where(
+            CheckInRow.athlete_id == profile.person_id,
+            CheckInRow.date >= earliest,
+            CheckInRow.date < today,
+        )
+        .order_by(col(CheckInRow.date).desc())
+    )
+    rows = list(session.exec(query))
+    return {
+        "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
+        "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
+        "on_file_kg": profile.body_mass_kg,
+        "height_cm": profile.height_cm,
+    }
+
+
+def is_answered(row: CheckInRow) -> bool:
+    """Whether a morning has been told, even if without its weight."""
+    return any(getattr(row, key) is not None for key in CORE)
 
 
 def _wants_sharpness(week: Week, profile: AthleteProfile, today: date) -> bool:
@@ -80,7 +121,51 @@ def finish(session: Session, person: Person, question: OpenQuestion, context: Co
     """All questions of a check-in are answered."""
     profile = profile_of(session, person.id)
     assert profile is not None
-    take(session, profile, question.answers, message_id=None, context=context)
+    answers = _with_note(question.answers)
+    row = checkin_row(session, profile.person_id, date.fromisoformat(answers["_date"]))
+    if row is not None and is_answered(row) and _says_the_same(session, profile, row, answers):
+        say(session, chat_id=person.chat_id, text=common.cancelled(), now=context.now)
+        return
+    typed = [int(number) for number in answers.get(asking.TYPED_IN, {})]
+    message_id = typed[0] if len(typed) == 1 and answers.get(IN_ONE) else None
+    take(session, profile, answers, message_id=message_id, context=context)
+
+
+def take_draft(
+    session: Session, profile: AthleteProfile, answers: Answers, context: Context
+) -> None:
+    """Take what a morning that was left half way has told."""
+    take(session, profile, _with_note(answers), message_id=None, context=context)
+
+
+def pass_on_words(session: Session, profile: AthleteProfile, said: str, context: Context) -> None:
+    """Words beside the figures of a morning that was never finished still reach the coach."""
+    if said:
+        person = get_person(session, profile.person_id)
+        told = words.beside_the_numbers([], None, None, said)
+        alerts.note(
+            session, profile, lambda: words.passed_on(person.first_name, told), context, once=True
+        )
+
+
+def _with_note(answers: Answers) -> Answers:
+    """The words that were said beside the figures joined to the note, and read for complaints."""
+    said = answers.get(NOTED, "")
+    if not said:
+        return answers
+    note = " / ".join(part for part in (answers.get("note") or "", said) if part)
+    heard = [hit.symptom.value for hit in screen(said).hits if hit.sure]
+    symptoms = list(dict.fromkeys([*(answers.get("symptoms") or []), *heard]))
+    return answers | {"note": note, "symptoms": symptoms}
+
+
+def _says_the_same(
+    session: Session, profile: AthleteProfile, row: CheckInRow, answers: Answers
+) -> bool:
+    old = answers_of(session, profile, row)
+    return words.so_far(old) == words.so_far(answers) and row.note == (
+        answers.get("note") or row.note
+    )
 
 
 def take(
@@ -119,66 +204,72 @@ def take(
 
 
 def _pass_on(session: Session, profile: AthleteProfile, row: CheckInRow, context: Context) -> None:
-    """What was said beside the numbers goes to the coach too, silently."""
-    if not words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note):
+    """What was said beside the numbers goes to the coach too, silently; complaints went already."""
+    note = "" if screen(row.note).hits else row.note
+    if not words.beside_the_numbers((), row.gut, row.sleep_h, note):
         return
     person = get_person(session, profile.person_id)
     alerts.note(
         session, profile,
         lambda: words.passed_on(
             person.first_name,
-            words.beside_the_numbers(row.symptoms, row.gut, row.sleep_h, row.note),
+            words.beside_the_numbers((), row.gut, row.sleep_h, note),
         ),
         context, once=True,
     )  # fmt: skip
 
 
 def _write(row: CheckInRow, answers: Answers) -> None:
-    for key in (*CORE, "sharpness", "carb_eaten_g", "gut", "sleep_h"):
-        if key in answers:
-            setattr(row, key, answers[key])
-    if answers.get("fine") == ALL_FINE:
+    if answers.get("fine") == ALL_FINE and not answers.get("note"):
         row.symptoms, row.gut, row.note = [], "fine", ""
-    if "symptoms" in answers:
-        row.symptoms = list(answers["symptoms"])
-    if "note" in answers:
-        row.note = answers["note"]
+    for question in QUESTIONS:
+        if question.column and question.key in answers:
+            value = answers[question.key]
+            if question.key == "symptoms":
+                value = list(value or [])
+            elif question.key == "note":
+                value = value or ""
+            setattr(row, question.column, value)
 
 
 def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> Answers:
-    """A recorded check-in as the flow's answers again, so that one of them can be asked anew."""
-    context = question_context(session, profile, row.date)
-    given = {
-        "weight_kg": row.weight_kg,
-        "fullness": row.fullness,
-        "water_l": row.water_l,
-        "sharpness": row.sharpness,
-        "carb_eaten_g": row.carb_eaten_g,
-    }
-    answers = context | {key: value for key, value in given.items() if value is not None}
-    # What was never asked in a one-line check-in is not asked when another answer changes.
-    for key in ("sharpness", "carb_eaten_g"):
-        answers.setdefault(key, None)
+    """A recorded check-in as the flow's answers again, so that one of them can be asked anew.
+
+    What was never asked, or was skipped, is None: it is not asked when another answer changes.
+    """
+    answers = question_context(session, profile, row.date)
     was_off = bool(row.symptoms or row.gut not in (None, "fine"))
+    for question in QUESTIONS:
+        if question.column and (question.step.key in _ALWAYS_KEPT or was_off):
+            value = getattr(row, question.column)
+            answers[question.key] = list(value) if isinstance(value, list) else value
     answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
-    if was_off:
-        answers |= {
-            "symptoms": list(row.symptoms), "gut": row.gut,
-            "sleep_h": row.sleep_h, "note": row.note,
-        }  # fmt: skip
     return answers
+
+
+# Answers that stand by themselves; the others are asked for where something is off.
+_ALWAYS_KEPT = frozenset({*IN_ORDER, "carb_eaten_g", "training_done"})
 
 
 def offer_change(
     session: Session, person: Person, profile: AthleteProfile, row: CheckInRow, context: Context
 ) -> None:
-    keys = [key for key in words.CHANGEABLE if key != "sharpness" or row.sharpness is not None]
+    asked = question_context(session, profile, row.date)
+    keys = [key for key in CHANGEABLE if _can_change(key, row, asked)]
     labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
     say(
         session, chat_id=person.chat_id, now=context.now,
         text=f"{words.so_far(answers_of(session, profile, row))}\n\n{words.change_which()}",
         buttons=[labelled[i : i + 3] for i in range(0, len(labelled), 3)],
     )  # fmt: skip
+
+
+def _can_change(key: str, row: CheckInRow, asked: Answers) -> bool:
+    if key == "sharpness":
+        return bool(asked["_wants_sharpness"]) or row.sharpness is not None
+    if key == "training_done":
+        return bool(asked["_trained"]) or row.training_done is not None
+    return True
 
 
 def tapped(
@@ -201,7 +292,7 @@ def tapped(
         say(session, chat_id=person.chat_id, text=text, now=context.now)
     elif action == "change":
         offer_change(session, person, profile, row, context)
-    elif action == "off" or key in words.CHANGEABLE:
+    elif action == "off" or key in CHANGEABLE:
         _ask_one(session, person, profile, row, "off" if action == "off" else key, context)
 
 
@@ -228,67 +319,134 @@ def _ask_one(
 
 
 def one_line(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
-    """Take "61.2 7 3.5" as a whole check-in. False where the text is something else."""
+    """Take a text that nobody's question waits for as a morning, or as a part of one.
+
+    False where it is none: then nothing has been taken, and it is for somebody else. Where it is
+    True, all of it has landed: figures as answers, what was doubtful as a question, every other word
+    in the note, which goes to the coach.
+    """
     profile = profile_of(session, person.id)
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return False
-    if not _looks_like_a_line(incoming.text) or _answers_another_question(session, person):
+    if _answers_another_question(session, person):
         return False
     today = local_date(profile, context)
-    try:
-        answers = read_line(session, profile, incoming.text, today)
-    except Unread as unread:
-        say(session, chat_id=person.chat_id, text=str(unread), now=context.now)
-        return True
-    for question in asking.open_questions(
-        session, person, flow=CHECK_IN.id, subject_id=profile.person_id
-    ):
-        asking.close(session, question, context)
-    take(session, profile, answers, message_id=incoming.message_id, context=context)
+    row = checkin_row(session, profile.person_id, today)
+    if row is not None and is_answered(row):
+        return _change_told(session, person, profile, row, incoming, context)
+    drafts = asking.open_questions(session, person, flow=CHECK_IN.id, subject_id=profile.person_id)
+    drafts = [draft for draft in drafts if draft.answers.get("_date") == today.isoformat()]
+    given = dict(drafts[-1].answers) if drafts else question_context(session, profile, today)
+    if given.get(DOUBTS):
+        return False  # what was doubtful is answered where it was asked
+    report = (
+        read_morning(incoming.text, given)
+        if drafts
+        else read_report(incoming.text, known_of(given, ()))
+    )
+    asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
+    if not _is_morning(report, asked=asked, whole_week=_in_week(session, profile, today)):
+        return False
+    for draft in drafts:
+        asking.close(session, draft, context)
+    answers = given | taken_from(report, given)
+    if incoming.message_id is not None:
+        typed_in = answers.get(asking.TYPED_IN, {}) | {str(incoming.message_id): _first_key(report)}
+        answers[asking.TYPED_IN] = typed_in
+    _go_on(session, person, profile, answers, context)
     return True
 
 
-def _looks_like_a_line(text: str) -> bool:
-    if len(text) > LONGEST_LINE:
+def _first_key(report: Report) -> str:
+    told = [*report.answers, *(doubt.answer for doubt in report.doubts)]
+    return next((key for key in told if CHECK_IN.step(key) is not None), CORE[0])
+
+
+def _go_on(
+    session: Session, person: Person, profile: AthleteProfile, answers: Answers, context: Context
+) -> None:
+    """Ask for what is still missing or in doubt; take the morning where nothing is."""
+    answers = answers | {"_greeting": ""}
+    if CHECK_IN.next_step(answers) is not None:
+        asking.open_question(
+            session,
+            person,
+            CHECK_IN,
+            context=context,
+            subject_id=profile.person_id,
+            answers=answers,
+        )
+        return
+    question = OpenQuestion(
+        person_id=person.id or 0, flow=CHECK_IN.id, subject_id=profile.person_id,
+        answers=answers, asked_at=context.now, closed_at=context.now,
+    )  # fmt: skip
+    session.add(question)
+    session.flush()
+    finish(session, person, question, context)
+
+
+def _is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
+    """Whether a text tells of the morning, rather than of anything else with figures in it."""
+    if asked:
+        return report.told > 0
+    told = sum(1 for key in report.answers if key in IN_ORDER)
+    if report.told >= len(CORE) and told:
+        return True
+    if told >= _FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
+        return True
+    return whole_week and told == 1 and not report.note and not report.doubts
+
+
+def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
+    week = current_week(session, profile)
+    return week is not None and week.plan.day(week.days_out(today)) is not None
+
+
+def _change_told(
+    session: Session,
+    person: Person,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    incoming: Incoming,
+    context: Context,
+) -> bool:
+    """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
+    old = answers_of(session, profile, row)
+    report = read_report(incoming.text, known_of(old, ()))
+    if sum(1 for key in CORE if key in report.answers) == len(CORE) and not report.doubts:
+        context_of_today = question_context(session, profile, row.date)
+        answers = _with_note(context_of_today | taken_from(report, context_of_today))
+        take(session, profile, answers, message_id=incoming.message_id, context=context)
+        return True
+    changed = {
+        key: value
+        for key, value in report.answers.items()
+        if value is not None and value != getattr(row, key)
+    }
+    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING) or report.note:
         return False
-    words_in = text.replace(";", " ").split()
-    numbers = [word for word in words_in if word[:1].isdigit()]
-    return bool(words_in) and words_in[0][0].isdigit() and len(numbers) >= FEWEST_NUMBERS_IN_A_LINE
+    if not changed and not report.doubts:
+        return False
+    first = next(iter(changed), CORE[0])
+    ask = Doubt(
+        code=DoubtCode.CHANGE, answer=first, given=incoming.text.strip(), options=(changed,)
+    )
+    doubts = ((ask,) if changed else ()) + report.doubts
+    found = taken_from(Report(doubts=doubts), old)
+    if not found[DOUBTS]:
+        return False
+    asking.open_question(
+        session, person, CHECK_IN, context=context, subject_id=profile.person_id,
+        answers=old | found | {"_greeting": ""},
+    )  # fmt: skip
+    return True
 
 
 def _answers_another_question(session: Session, person: Person) -> bool:
     """Whether the latest open question takes figures and is not of a check-in: the text is its."""
-    asked = [q for q in asking.open_questions(session, person) if q.flow != SYMPTOM_CHECK.id]
+    asked = [q for q in asking.open_questions(session, person) if q.flow not in ASKED_ABOUT_SIGNS]
     return bool(asked) and asked[-1].flow != CHECK_IN.id
-
-
-def read_line(session: Session, profile: AthleteProfile, text: str, day: date) -> Answers:
-    """A one-line check-in as answers. Raises Unread with what to say."""
-    context = question_context(session, profile, day)
-    try:
-        line = parse_one_line(
-            text,
-            weight_unit=WeightUnit(profile.weight_unit),
-            volume_unit=VolumeUnit(profile.volume_unit),
-            wants_sharpness=bool(context["_wants_sharpness"]),
-            language=language(),
-        )
-    except Refusal as refusal:
-        raise Unread(refusal_text(refusal)) from refusal
-    carbs = context["_carb_set_g"] if line.on_target else line.carb_eaten_g
-    answers = context | {
-        "weight_kg": line.weight.kg,
-        "fullness": line.fullness,
-        "water_l": line.water.litres,
-        "sharpness": line.sharpness,
-        "carb_eaten_g": carbs,
-    }
-    if line.all_fine:
-        answers["fine"] = ALL_FINE
-    if line.note:
-        answers["note"] = line.note
-        answers["symptoms"] = [hit.symptom.value for hit in screen(line.note).hits if hit.sure]
-    return answers
 
 
 def edited(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
@@ -328,12 +486,14 @@ def _edited_line(
         text = words.too_late_to_change(athlete_words.day_name(row.date))
         say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
-    try:
-        answers = read_line(session, profile, incoming.text, today)
-    except Unread:
+    old = answers_of(session, profile, row)
+    report = read_report(incoming.text, known_of(old, ()))
+    core = [key for key in CORE if key in report.answers]
+    if report.doubts or len(core) < min(len(CORE), _FEWEST_OF_A_MORNING):
         say(session, chat_id=person.chat_id, text=words.no_longer_a_check_in(), now=context.now)
         return
-    old = answers_of(session, profile, row)
+    answers = old | taken_from(report, old)
+    answers = _with_note({key: value for key, value in answers.items() if key != "note"})
     if words.so_far(old) == words.so_far(answers) and row.note == answers.get("note", row.note):
         return
     lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
@@ -376,18 +536,21 @@ def _edited_answer(
         text = f"{unread}\n\n{words.no_longer_a_check_in()}"
         say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
-    value = [value] if step.many else value
-    if question.answers.get(key) == value:
+    found = given_by(step, [value] if step.many else value)
+    if found.get(DOUBTS) or found.get(WHY):
+        say(session, chat_id=person.chat_id, text=words.no_longer_a_check_in(), now=context.now)
+        return
+    if all(question.answers.get(name) == value for name, value in found.items()):
         return
     old = dict(question.answers)
-    question.answers = question.answers | {key: value}
+    question.answers = question.answers | found
     session.add(question)
     lead = words.changed(old, question.answers)
     row = checkin_row(session, profile.person_id, today)
     if row is None:
         say(session, chat_id=person.chat_id, text=lead, now=context.now)
         return
-    answers = answers_of(session, profile, row) | {key: value}
+    answers = answers_of(session, profile, row) | found
     take(
         session, profile, answers, message_id=None, context=context,
         lead=f"{lead}\n{words.re_decided()}",

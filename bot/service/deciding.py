@@ -2,20 +2,21 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from datetime import date, datetime
 
 from sqlmodel import Session, col, select
 
 from bot.context import Context
+from bot.messages import advice, cautions, on_your_own, safety
 from bot.messages import athlete as words
-from bot.messages import on_your_own, safety
-from bot.messages.alert_causes import cause
 from bot.messages.checkin import no_plan_yet, nothing_planned_today
 from bot.messages.outlook import outlook_line
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, drop_waiting, say
 from bot.service import alerts, signoff
+from bot.service.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.service.people import get_person, is_own_coach, local_date, record, speaking_to
 from bot.service.week import (
     Week,
@@ -27,10 +28,11 @@ from bot.service.week import (
     target_in_force,
 )
 from bot.store.people import AthleteProfile
-from bot.store.traffic import Urgency
-from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.store.traffic import OutboxRow, Urgency
+from bot.store.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from engine.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
-from engine.safety import Level
+from engine.safety import FlagId, Level
+from engine.symptoms import EATING_AND_MOOD, Symptom
 
 
 def decide_checkin(
@@ -42,6 +44,7 @@ def decide_checkin(
     lead: str = "",
     told_anew: bool = True,
     answer_by: datetime | None = None,
+    quietly: bool = False,
 ) -> DecisionRow | None:
     """Decide on this check-in as it stands now; an earlier decision on it is replaced.
 
@@ -49,7 +52,8 @@ def decide_checkin(
     deadline of a proposal that had been put before the coach already.
 
     Saves the decision whole, puts its figure in force, tells the athlete, and brings flags, notes
-    and larger changes to the coach. None where there is no week to decide on yet.
+    and larger changes to the coach. `quietly`: the athlete is not told. None where there is no week
+    to decide on yet.
     """
     week = current_week(session, profile)
     person = get_person(session, profile.person_id)
@@ -62,6 +66,12 @@ def decide_checkin(
     _replace_earlier(session, row, context)
     case = build_case(session, week, row)
     decision = decide(case)
+    known = alerts.found_on(session, profile.person_id, decision.date)
+    moods = [f.id for f in decision.flags if f.id in EATING_AND_MOOD and f.id not in known]
+    if moods and profile.frozen_at is None:
+        freeze(session, profile, OF_EATING_AND_MOOD, context)
+        case = replace(case, frozen=True)
+        decision = decide(case)
     decided = DecisionRow(
         athlete_id=profile.person_id,
         event_id=week.event.id or 0,
@@ -89,9 +99,126 @@ def decide_checkin(
         freeze(session, profile, decision.rule, context)
     _put_in_force(session, week, decision, decided, context)
     _bring_to_coach(session, profile, decision, decided, context, told_anew, answer_by)
-    with speaking_to(person):
-        _tell_athlete(session, week, decision, decided, context, lead, seen_to=seen_to)
+    alerts.correct(session, profile, row, decision.flags, context)
+    if not quietly:
+        with speaking_to(person):
+            lead = "\n\n".join(
+                part for part in (_answer_of_now(session, profile, context), lead) if part
+            )
+            _tell_athlete(session, week, decision, decided, context, lead, known, seen_to=seen_to)
     return decided
+
+
+def decide_with(
+    session: Session,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    context: Context,
+    lead: str | None,
+    always: bool,
+) -> bool:
+    """Decide again with what was told since; whether the athlete was sent the target for it.
+
+    `lead` stands before it; None: nothing is sent. Without `always`, only a figure that is another
+    one now is.
+    """
+    before = latest_decision(session, profile.person_id)
+    row.revision += 1
+    session.add(row)
+    decided = decide_checkin(session, profile, row, context=context, told_anew=False, quietly=True)
+    if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
+        return False
+    moved = before is None or (before.sets_date, _stands(before)) != (
+        decided.sets_date, _stands(decided),
+    )  # fmt: skip
+    week = current_week(session, profile)
+    if week is None or not (always or moved):
+        return False
+    target = target_in_force(session, week, decided.sets_date)
+    planned = week.plan.day(week.days_out(decided.sets_date))
+    if target is None or planned is None:
+        return False
+    care = care_for(session, profile, context)
+    person = get_person(session, profile.person_id)
+    with speaking_to(person):
+        why = advice.figures_kept_back() if care.unsaid else reason_of(profile, decided)
+        text = (
+            f"{lead}\n\n{why}".strip()
+            if care.unsaid
+            else words.target_message(
+                decided.sets_date,
+                week.days_out(decided.sets_date),
+                care.lines(target, planned.carb_g, profile.volume_unit),
+                why,
+                lead=lead or safety.decided_anew(),
+            )
+        )
+        say(
+            session, chat_id=person.chat_id, text=text, now=context.now,
+            topic=target_topic(profile.person_id, decided.sets_date),
+        )  # fmt: skip
+    return True
+
+
+def _stands(decided: DecisionRow) -> float | None:
+    """The carbohydrate that a decision leaves in force until somebody says otherwise."""
+    waiting = decided.status == DecisionStatus.WAITING
+    return decided.decision["lapse_g"] if waiting else decided.carb_g
+
+
+def answer_topic(athlete_id: int) -> str:
+    """What is answered to a complaint, until a target goes out with it."""
+    return f"answer:{athlete_id}"
+
+
+def _answer_of_now(session: Session, profile: AthleteProfile, context: Context) -> str:
+    """What has just been answered to the same message, which is then not sent by itself."""
+    waiting = select(OutboxRow).where(
+        OutboxRow.topic == answer_topic(profile.person_id),
+        OutboxRow.status == "waiting",
+        OutboxRow.created_at == context.now,
+    )
+    text = ""
+    for row in session.exec(waiting).all():
+        row.status, text = "dropped", row.payload["text"]
+        session.add(row)
+    return text
+
+
+def warned_today(session: Session, profile: AthleteProfile, context: Context) -> list[str]:
+    """The warnings that hold just now: those of today, and what is still open from before."""
+    day = local_date(profile, context)
+    query = select(AlertRow).where(
+        AlertRow.athlete_id == profile.person_id, AlertRow.level == Level.WARNING
+    )
+    rows = session.exec(query.order_by(col(AlertRow.id))).all()
+    since = profile.frozen_at
+    return list(
+        dict.fromkeys(
+            row.flag
+            for row in rows
+            if row.date == day
+            or row.acknowledged_at is None
+            or (since is not None and row.opened_at >= since)
+        )
+    )
+
+
+def say_emergency(
+    session: Session, profile: AthleteProfile, found: Sequence[str], context: Context
+) -> None:
+    """Stop, and call for help; once for what is told in one go."""
+    person = get_person(session, profile.person_id)
+    coach = get_person(session, profile.coach_id)
+    drop_waiting(session, answer_topic(profile.person_id))
+    with speaking_to(person):
+        text = (
+            safety.emergency_self_coached(found, context.helpline)
+            if is_own_coach(profile)
+            else safety.emergency(found, coach.first_name, context.helpline)
+        )
+        say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
 
 
 def redecide(session: Session, profile: AthleteProfile, *, context: Context, because: str) -> None:
@@ -134,11 +261,14 @@ def send_target(
     planned = week.plan.day(week.days_out(day))
     assert planned is not None
     person = get_person(session, profile.person_id)
+    care = care_for(session, profile, context)
+    if care.unsaid:
+        return
     with speaking_to(person):
         text = words.target_message(
             day,
             week.days_out(day),
-            words.target_lines(target, planned.carb_g, profile.volume_unit),
+            care.lines(target, planned.carb_g, profile.volume_unit),
             "",
             lead=words.because(because, own=profile.coach_id == profile.person_id),
         )
@@ -196,8 +326,11 @@ def _put_in_force(
 
 
 def freeze(session: Session, profile: AthleteProfile, because: str, context: Context) -> None:
-    """Adjust nothing until the coach lifts it. A freeze that is already there keeps its reason."""
-    if profile.frozen_at is None:
+    """Adjust nothing until the coach lifts it. A freeze that is there keeps its reason, but for a
+    warning, which outweighs others.
+    """
+    graver = because == WARNED and profile.frozen_because != WARNED
+    if profile.frozen_at is None or graver:
         profile.frozen_at, profile.frozen_because = context.now, because
         session.add(profile)
         record(session, profile.person_id, "frozen", context, by=None, because=because)
@@ -228,8 +361,11 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    own = on_your_own.reason(decided.decision["rule"]) if is_own_coach(profile) else ""
-    return own or reason(decided.decision, profile.weight_unit, profile.volume_unit)
+    rule, own = decided.decision["rule"], is_own_coach(profile)
+    if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
+        return safety.rests_until_talked(own=own)
+    said = on_your_own.reason(rule) if own else ""
+    return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
 def _tell_athlete(
@@ -239,22 +375,30 @@ def _tell_athlete(
     decided: DecisionRow,
     context: Context,
     lead: str,
+    known: Mapping[str, int],
     *,
     seen_to: bool,
 ) -> None:
+    """`known`: what had been brought to the coach before, and answered."""
     profile = week.profile
     person = get_person(session, profile.person_id)
     if decision.outcome is Outcome.ESCALATED and not seen_to:
         drop_waiting(session, target_topic(profile.person_id, decision.sets_date))
-        symptoms = [flag.id for flag in decision.flags if flag.level is Level.WARNING]
-        self_coached = profile.coach_id == profile.person_id
-        text = (safety.emergency_self_coached if self_coached else safety.emergency)(symptoms)
-        say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
+        _tell_of_warning(session, profile, decision, context, lead, known)
+        return
+    care = care_for(session, profile, context)
+    lead = "\n\n".join(
+        part for part in (lead, _answer(session, profile, decision, known, context)) if part
+    )
+    if care.unsaid:
+        text = f"{lead}\n\n{advice.figures_kept_back()}".strip()
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
     target = target_in_force(session, week, decision.sets_date)
     planned = week.plan.day(week.days_out(decision.sets_date))
     if target is None or planned is None:
-        say(session, chat_id=person.chat_id, text=nothing_planned_today(), now=context.now)
+        text = f"{lead}\n\n{nothing_planned_today()}".strip()
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
     why = safety.warning_seen_to() if seen_to else reason_of(profile, decided)
     course = outlook_line(decided.decision)
@@ -263,15 +407,13 @@ def _tell_athlete(
     if decision.needs_sign_off:
         why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
-    causes = _caution_causes(profile, decision)
-    caution_line = on_your_own.caution_line if is_own_coach(profile) else safety.caution_line
     text = words.target_message(
         decision.sets_date,
         decision.days_out,
-        words.target_lines(target, planned.carb_g, profile.volume_unit),
+        care.lines(target, planned.carb_g, profile.volume_unit),
         why,
         lead=lead,
-        caution=caution_line(causes) if causes else "",
+        caution=_cautions(session, profile, decision),
     )
     say(
         session, chat_id=person.chat_id, text=text, now=context.now,
@@ -280,19 +422,69 @@ def _tell_athlete(
     )  # fmt: skip
 
 
-def _caution_causes(profile: AthleteProfile, decision: Decision) -> list[str]:
-    """Each caution in a sentence with its figures; one drink is told once."""
+def _tell_of_warning(
+    session: Session,
+    profile: AthleteProfile,
+    decision: Decision,
+    context: Context,
+    lead: str,
+    known: Mapping[str, int],
+) -> None:
+    """What is new is an emergency; what was answered before stands, and is not shouted again."""
+    warnings = [flag.id for flag in decision.flags if flag.level is Level.WARNING]
+    new = [found for found in warnings if known.get(found, -1) < Level.WARNING.rank]
+    if new:
+        say_emergency(session, profile, new, context)
+        return
+    person = get_person(session, profile.person_id)
+    coach = get_person(session, profile.coach_id)
+    stands = safety.warning_stands(warnings, coach.first_name, own=is_own_coach(profile))
+    text = "\n\n".join(part for part in (lead, f"{safety.answers_saved()} {stands}") if part)
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+
+
+def _answer(
+    session: Session,
+    profile: AthleteProfile,
+    decision: Decision,
+    known: Mapping[str, int],
+    context: Context,
+) -> str:
+    """What is said to complaints of this check-in that have not been answered yet."""
+    coach = "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+    new = [flag for flag in decision.flags if known.get(flag.id, -1) < flag.level.rank]
+    moods = [flag.id for flag in new if flag.id in EATING_AND_MOOD]
+    symptoms = [f.id for f in new if isinstance(f.id, Symptom) and f.level is not Level.WARNING]
+    if moods:
+        return advice.mood(moods, coach, context.helpline)
+    if any(flag.id is FlagId.LOW_SODIUM for flag in new):
+        return advice.low_sodium(coach)
+    return advice.told(symptoms, coach) if symptoms else ""
+
+
+def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> str:
+    """Each finding in the answers in a sentence with what to do; one drink is told once."""
     raised = {flag.id for flag in decision.flags}
-    return [
-        cause(
-            flag.id,
-            dict(flag.facts),
-            weight_unit=profile.weight_unit,
-            volume_unit=profile.volume_unit,
-        )
+    coach = "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+    found = [
+        flag
         for flag in decision.flags
-        if flag.level is Level.CAUTION and alerts.SAID_BY.get(flag.id) not in raised
+        if isinstance(flag.id, FlagId)
+        and flag.id is not FlagId.LOW_SODIUM
+        and alerts.SAID_BY.get(flag.id) not in raised
     ]
+    lines = [
+        cautions.line(
+            flag.id, dict(flag.facts),
+            weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+        )
+        for flag in found
+        if isinstance(flag.id, FlagId)
+    ]  # fmt: skip
+    told = any(
+        flag.level is Level.CAUTION and flag.id is not FlagId.DOUBT for flag in decision.flags
+    )
+    return cautions.together(lines, coach, no_raise=told)
 
 
 def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:

@@ -135,6 +135,7 @@ def _alerts(
         seen = of[row.athlete_id]
         what = cause(
             row.flag, row.facts,
+            name="" if row.athlete_id == coach.id else seen.person.first_name,
             weight_unit=seen.profile.weight_unit, volume_unit=seen.profile.volume_unit,
         )  # fmt: skip
         end = (

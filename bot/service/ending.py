@@ -6,7 +6,7 @@ from sqlmodel import Session, select
 
 from bot import agenda
 from bot.context import Context
-from bot.flows.symptom import SYMPTOM_CHECK
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
 from bot.messages import coach_second as words
 from bot.outbox import Button, say
@@ -72,7 +72,7 @@ def part(session: Session, profile: AthleteProfile, coach: Person, context: Cont
     agenda.cancel(session, subject=prompts.subject(profile))
     for question in asking.open_questions(session, get_person(session, profile.person_id)):
         # Whether a doubtful word meant a warning sign is still to be known, for the athlete's sake.
-        if question.subject_id == profile.person_id and question.flow != SYMPTOM_CHECK.id:
+        if question.subject_id == profile.person_id and question.flow not in ASKED_ABOUT_SIGNS:
             asking.close(session, question, context)
 
 

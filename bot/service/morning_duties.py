@@ -5,7 +5,7 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.context import Context
-from bot.flows.checkin import ALL_FINE, CHECK_IN, CORE
+from bot.flows.checkin import ALL_FINE, CHECK_IN, NOTED, enough
 from bot.messages import athlete as words
 from bot.messages import on_your_own
 from bot.outbox import say
@@ -49,11 +49,11 @@ def nudge(session: Session, duty: AgendaRow, context: Context) -> None:
     if question is not None and _enough(question):
         asking.close(session, question, context)
         answers = question.answers | {"carb_eaten_g": question.answers.get("carb_eaten_g")}
-        checkins.take(session, profile, answers, message_id=None, context=context)
+        checkins.take_draft(session, profile, answers, context)
         return
     first = duty.kind.endswith(":1")
     say(session, chat_id=person.chat_id, text=words.nudge(first), now=context.now)
-    if question is not None and question.answers.get("weight_kg") is not None:
+    if question is not None and "weight_kg" in question.answers:
         asking.ask_again(session, person, question, {CHECK_IN.id: _asked_only()}, context)
 
 
@@ -65,6 +65,7 @@ def missed(session: Session, duty: AgendaRow, context: Context) -> None:
     question = _draft(session, profile)
     if question is not None:
         asking.close(session, question, context)
+        checkins.pass_on_words(session, profile, question.answers.get(NOTED, ""), context)
     person = get_person(session, profile.person_id)
     text = on_your_own.missed() if is_own_coach(profile) else words.missed()
     say(session, chat_id=person.chat_id, text=text, now=context.now)
@@ -105,7 +106,7 @@ def _still_wanted(session: Session, duty: AgendaRow, context: Context) -> Athlet
     if duty.local_date != local_date(profile, context):
         return None
     done = checkin_row(session, profile.person_id, duty.local_date)
-    return None if done is not None and done.weight_kg is not None else profile
+    return None if done is not None and checkins.is_answered(done) else profile
 
 
 def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:
@@ -115,10 +116,8 @@ def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:
 
 
 def _enough(question: OpenQuestion) -> bool:
-    wanted = CORE + (("sharpness",) if question.answers.get("_wants_sharpness") else ())
-    told = all(question.answers.get(key) is not None for key in wanted)
     # Somebody who said that something is off is not cut short while saying what.
-    return told and question.answers.get("fine", ALL_FINE) == ALL_FINE
+    return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
 
 
 def _asked_only() -> asking.Registered:

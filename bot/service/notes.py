@@ -26,11 +26,22 @@ RELEASE = "notes"
 GATHER_FOR = timedelta(minutes=15)  # our own choice: a morning's answers come close together
 
 
-def tell(session: Session, coach: Person, athlete_id: int, text: str, context: Context) -> None:
-    """Tell the coach silently: in the message of notes that is still fresh, or in a new one."""
+def tell(
+    session: Session,
+    coach: Person,
+    athlete_id: int,
+    text: str,
+    context: Context,
+    *,
+    at_once: bool = False,
+) -> None:
+    """Tell the coach silently: in the message of notes that is still fresh, or in a new one.
+
+    With `at_once`, in quiet hours too: it makes no sound, and is there for who looks.
+    """
     assert coach.id is not None
     note = CoachNote(coach_id=coach.id, athlete_id=athlete_id, at=context.now, text=text)
-    _tell_or_hold(session, coach, note, context)
+    _tell_or_hold(session, coach, note, context, at_once=at_once)
 
 
 def gather(
@@ -88,11 +99,13 @@ def said_anew(
     return changed
 
 
-def _tell_or_hold(session: Session, coach: Person, note: CoachNote, context: Context) -> None:
+def _tell_or_hold(
+    session: Session, coach: Person, note: CoachNote, context: Context, *, at_once: bool = False
+) -> None:
     session.add(note)
     session.flush()
     until = quiet_until(session, coach, context.now)
-    if until is None:
+    if until is None or at_once:
         _send_all(session, coach, [note], context)
         return
     assert coach.id is not None

@@ -15,6 +15,7 @@ from bot.messages import coach_plan as plan_words
 from bot.messages import ready as words
 from bot.outbox import Button, say
 from bot.service import asking
+from bot.service.care import OF_EATING_AND_MOOD, WARNED
 from bot.service.people import (
     athletes_of,
     get_person,
@@ -30,6 +31,7 @@ from bot.service.week import athlete_of, baseline_of, current_event, plan_row
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.readiness import ReadinessRow
 from bot.store.traffic import AgendaRow
+from bot.store.week import EventRow
 from engine.athlete import Athlete
 from engine.evidence.safety import KCAL_PER_MET_KG_H, LIFTING_SESSION, MET_LIFTING
 from engine.readiness import Injury, Outcome, Periods, Questions, Readiness, readiness
@@ -67,6 +69,9 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
     latest = _latest(session, profile.person_id)
     if latest is not None and context.now - latest.at < FRESH:
         return
+    if profile.frozen_at is not None and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
+        _ask_tomorrow(session, profile, event, duty, context)
+        return
     coach = get_person(session, profile.coach_id)
     name = get_person(session, profile.person_id).first_name
     days_out = (event.day - local_date(profile, context)).days
@@ -76,6 +81,18 @@ def due(session: Session, duty: AgendaRow, context: Context) -> None:
             text=words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
             buttons=[[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
             silent=True,
+        )  # fmt: skip
+
+
+def _ask_tomorrow(
+    session: Session, profile: AthleteProfile, event: EventRow, duty: AgendaRow, context: Context
+) -> None:
+    """While a warning stands, or the mood is low, nobody is asked how lean the athlete is."""
+    day = local_date(profile, context) + timedelta(days=1)
+    if day < event.day:
+        due_at = agenda.local_instant(day, AT, profile.zone or event.zone)
+        agenda.put(
+            session, subject=duty.subject, local_date=day, kind=duty.kind, due_at=due_at
         )  # fmt: skip
 
 
@@ -153,7 +170,7 @@ def answered(session: Session, coach: Person, question: OpenQuestion, context: C
     elif found.outcome is not Outcome.RUN:
         keys = [
             [
-                Button(words.agreed_button(), f"rd:ok:{row.id}"),
+                Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
                 Button(words.go_on_button(), f"rd:on:{row.id}"),
             ]
         ]

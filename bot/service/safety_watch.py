@@ -5,180 +5,206 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import timedelta
 
-from sqlmodel import Session, select
+from sqlmodel import Session
 
 from bot import agenda
 from bot.context import Context
-from bot.flows.symptom import SYMPTOM_CHECK
+from bot.dialogue import Flow
+from bot.flows.symptom import (
+    ASKED_ABOUT_SIGNS,
+    EMERGENCY,
+    FINE,
+    SOMETHING_WRONG,
+    SYMPTOM_CHECK,
+    UNWELL_HOW,
+)
 from bot.incoming import Incoming
-from bot.messages import on_your_own
 from bot.messages import safety as words
 from bot.outbox import say
-from bot.service import alerts, asking
-from bot.service.deciding import decide_checkin, freeze
-from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
-from bot.service.week import DRANK_IN_AN_HOUR, checkin_row
+from bot.service import asking, doubts
+from bot.service.asking import Registered
+from bot.service.people import get_person, local_date, profile_of, speaking_to
+from bot.service.reports import Told, cleared, coach_name, report
+from bot.service.week import DRANK_IN_AN_HOUR, PULSE, URINE
 from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
-from bot.store.traffic import AgendaRow, Urgency
-from bot.store.week import SymptomReport
+from bot.store.traffic import AgendaRow
 from engine.checkin import CheckIn
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
-from engine.symptoms import WARNINGS, Symptom
+from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text
 
 UNANSWERED = "symptom-unanswered"
-DRUG = "drug-named"
-ANSWER_WITHIN = timedelta(minutes=10)  # our own choice; silence counts as a yes
+ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
+LONGEST_QUOTE = 200
 
 
 def screen(session: Session, person: Person, incoming: Incoming, context: Context) -> bool:
-    """Look for symptoms and drugs in what an athlete wrote, and act on it; whether any was there."""
+    """Look for signs and drugs in what an athlete wrote, and act on it; whether anything was said.
+
+    What is sure is kept, told to the coach and answered; where the ears are not sure, one question
+    is asked, and the coach is told of that.
+    """
     profile = profile_of(session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
         return False
     found = screen_text(incoming.text)
-    if found.drug:
-        _drug_named(session, person, profile, found.drug_words, context)
-    too_fast = _drank_too_fast(session, profile, incoming.text, context)
-    sure = [hit.symptom for hit in found.hits if hit.sure]
-    if sure:
-        report(session, profile, sure, context)
-    doubtful = [
-        hit
-        for hit in found.hits
-        if not hit.sure and hit.symptom in WARNINGS and hit.symptom not in sure
-    ]
-    for hit in doubtful:
-        _ask_to_be_sure(session, person, profile, hit.symptom, hit.words, context)
-    return bool(found.drug or sure or doubtful or too_fast)
+    told = _told(profile, found, incoming.text, context)
+    asked = _asked_last(session, person)
+    warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
+    if asked is not None and asked.flow == UNWELL_HOW.id and not warned:
+        return False  # the text is its answer, and told with the rest of it
+    if told:
+        report(session, profile, told, context)
+        if told.symptoms:
+            _no_longer_asked(session, person, profile, context)
+    elif asked is not None and asked.flow == SOMETHING_WRONG.id:
+        return False  # likewise
+    return _ask_about(session, person, profile, found, incoming.text, context) or bool(told)
 
 
-def may_be_urgent(text: str) -> bool:
-    """Whether this may tell of a warning, so that it is to be dealt with before all else."""
-    return text.endswith(":emergency") or bool(screen_text(text).warnings)
+def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
+    """The latest open question, where it is one of these."""
+    asked = asking.open_questions(session, person)
+    return asked[-1] if asked and asked[-1].flow in ASKED_ABOUT_SIGNS else None
 
 
-def report(
-    session: Session, profile: AthleteProfile, symptoms: list[Symptom], context: Context
+def _no_longer_asked(
+    session: Session, person: Person, profile: AthleteProfile, context: Context
 ) -> None:
-    """Keep symptoms told outside the check-in's own question; a warning acts at once."""
+    """It has been said plainly what is wrong, so the question whether anything is has its answer."""
+    for flow in (SOMETHING_WRONG, UNWELL_HOW):
+        for question in asking.open_questions(
+            session, person, flow=flow.id, subject_id=profile.person_id
+        ):
+            _let_go(session, question, context)
+            doubts.settled(session, profile, question, doubts.TOLD, context)
+
+
+def _told(profile: AthleteProfile, found: Screening, text: str, context: Context) -> Told:
+    sure = tuple(hit.symptom for hit in found.hits if hit.sure)
+    rate = fastest_drinking_l_per_h(text)
     day = local_date(profile, context)
-    new = [
-        symptom
-        for symptom in dict.fromkeys(symptoms)
-        if _keep(session, profile, symptom.value, context)
-    ]
-    serious = [symptom for symptom in symptoms if symptom in WARNINGS]
-    if serious:
-        _warn(session, profile, serious, context)
-        return
-    if not new or profile.status != AthleteStatus.ACTIVE:
-        return
-    row = checkin_row(session, profile.person_id, day)
-    if row is not None:
-        row.revision += 1
-        session.add(row)
-        decide_checkin(
-            session, profile, row, context=context, lead=words.noted_symptoms(new), told_anew=False
-        )
-        return
-    person = get_person(session, profile.person_id)
-    coach = get_person(session, profile.coach_id)
-    text = (
-        on_your_own.noted(new) if coach.id == person.id else words.told_coach(new, coach.first_name)
+    too_fast = rate is not None and flags_of_words(CheckIn(date=day, water_within_one_hour_l=rate))
+    return Told(
+        symptoms=sure,
+        words=text.strip(),
+        drugs=found.drug_words,
+        readings=(f"{DRANK_IN_AN_HOUR}{rate}",) if too_fast else (),
     )
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
 
 
-def _keep(session: Session, profile: AthleteProfile, told: str, context: Context) -> bool:
-    """Write down for the day what was told; False where it was there already."""
-    day = local_date(profile, context)
-    known = session.exec(
-        select(SymptomReport).where(
-            SymptomReport.athlete_id == profile.person_id,
-            SymptomReport.date == day,
-            SymptomReport.symptom == told,
-        )
-    ).first()
-    if known is not None:
-        return False
-    session.add(SymptomReport(athlete_id=profile.person_id, date=day, symptom=told, at=context.now))
-    session.flush()
-    record(
-        session, profile.person_id, "symptom", context, by=profile.person_id, told=told
-    )  # fmt: skip
-    return True
-
-
-def _warn(
-    session: Session, profile: AthleteProfile, serious: list[Symptom], context: Context
-) -> None:
-    """A warning: freeze, tell the athlete to stop and get help, fetch the coach."""
-    person = get_person(session, profile.person_id)
-    freeze(session, profile, "warning-flag", context)
-    day = local_date(profile, context)
-    flags = flags_of_words(CheckIn(date=day, symptoms=tuple(s.value for s in serious)))
-    alerts.raise_flags(session, profile, flags, day=day, context=context)
-    self_coached = profile.coach_id == profile.person_id
-    text = (words.emergency_self_coached if self_coached else words.emergency)(
-        [flag.id for flag in flags if flag.level is Level.WARNING]
-    )
-    say(session, chat_id=person.chat_id, text=text, now=context.now, urgency=Urgency.URGENT)
-
-
-def _drug_named(
+def _ask_about(
     session: Session,
     person: Person,
     profile: AthleteProfile,
-    named: Sequence[str],
+    found: Screening,
+    text: str,
     context: Context,
-) -> None:
-    """A refusal, a caution to the coach, and no raise that day (the word is kept for the check-in)."""
-    text = on_your_own.drug_refusal() if is_own_coach(profile) else words.drug_refusal()
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
-    for word in named:
-        _keep(session, profile, word, context)
-    day = local_date(profile, context)
-    flags = [f for f in flags_of_words(CheckIn(date=day, symptoms=tuple(named))) if f.id == DRUG]
-    alerts.raise_flags(session, profile, flags, day=day, context=context)
-
-
-def _drank_too_fast(session: Session, profile: AthleteProfile, text: str, context: Context) -> bool:
-    """Whether the text tells of more water within an hour than kidneys can pass; if so, act on it."""
-    rate = fastest_drinking_l_per_h(text)
-    day = local_date(profile, context)
-    flags = flags_of_words(CheckIn(date=day, water_within_one_hour_l=rate))
-    if not flags:
-        return False
-    _keep(session, profile, f"{DRANK_IN_AN_HOUR}{rate}", context)
-    alerts.raise_flags(session, profile, flags, day=day, context=context)
-    person = get_person(session, profile.person_id)
-    text = on_your_own.drank_too_fast() if is_own_coach(profile) else words.drank_too_fast()
-    say(session, chat_id=person.chat_id, text=text, now=context.now)
+) -> bool:
+    """One question where something may be meant; whether one was asked."""
+    sure = [hit for hit in found.hits if hit.sure]
+    warned = any(hit.symptom.level is Level.WARNING for hit in sure)
+    doubtful = [hit for hit in found.doubtful if hit.symptom.level is not Level.ADVISORY]
+    if doubtful:
+        first = _first(doubtful)
+        if warned and first.symptom is not Symptom.SELF_HARM:
+            return False
+        if len(doubtful) == 1 or first.symptom is Symptom.SELF_HARM:
+            _ask_to_be_sure(session, person, profile, first, text, context)
+            return True
+        _ask_what_is_wrong(session, person, profile, Concern.BODY, text, context)
+        return True
+    suspicion = _gravest(found.suspicions)
+    if suspicion is None or warned or (sure and suspicion.concern is Concern.BODY):
+        return False  # with what is sure, the whole sentence is with the coach
+    _ask_what_is_wrong(session, person, profile, suspicion.concern, text, context)
     return True
+
+
+def _first(doubtful: Sequence[Hit]) -> Hit:
+    """Thoughts of self-harm before all else, then as a coach should read them."""
+    order = list(Symptom)
+    return min(
+        doubtful, key=lambda hit: (hit.symptom is not Symptom.SELF_HARM, order.index(hit.symptom))
+    )
+
+
+def _gravest(suspicions: Sequence[Suspicion]) -> Suspicion | None:
+    order = list(Concern)
+    return min(suspicions, key=lambda one: (order.index(one.concern), -one.score), default=None)
 
 
 def _ask_to_be_sure(
     session: Session,
     person: Person,
     profile: AthleteProfile,
-    symptom: Symptom,
-    said: str,
+    hit: Hit,
+    text: str,
     context: Context,
 ) -> None:
     for earlier in asking.open_questions(
         session, person, flow=SYMPTOM_CHECK.id, subject_id=profile.person_id
     ):
-        if earlier.answers["_symptom"] == symptom.value:
-            return  # that is being asked already, and its silence counts from then
-    question = asking.open_question(
-        session, person, SYMPTOM_CHECK, context=context, subject_id=profile.person_id,
-        answers={"_symptom": symptom.value, "_words": said[:80]}, beside=True,
+        if earlier.answers["_symptom"] == hit.symptom.value:
+            _let_go(session, earlier, context)  # asked anew, with the newer words
+            doubts.settled(session, profile, earlier, doubts.TOLD, context)
+    _ask(
+        session, person, profile, SYMPTOM_CHECK, context, about=hit.symptom.value,
+        answers={"_symptom": hit.symptom.value, "_words": _short(text)},
     )  # fmt: skip
+
+
+def _ask_what_is_wrong(
+    session: Session,
+    person: Person,
+    profile: AthleteProfile,
+    concern: Concern,
+    text: str,
+    context: Context,
+) -> None:
+    _ask(
+        session, person, profile, SOMETHING_WRONG, context,
+        answers={"_concern": concern.value, "_words": _short(text)},
+    )  # fmt: skip
+
+
+def _ask(
+    session: Session,
+    person: Person,
+    profile: AthleteProfile,
+    flow: Flow,
+    context: Context,
+    *,
+    answers: dict[str, object],
+    about: str = "",
+) -> OpenQuestion:
+    """Ask, tell the coach that it was asked, and wait for an answer for so long."""
+    question = asking.open_question(
+        session, person, flow, context=context, subject_id=profile.person_id, answers=answers,
+        beside=True,
+    )  # fmt: skip
+    doubts.asked(session, profile, question, str(answers["_words"]), about, context)
+    _wait(session, profile, question, context)
+    return question
+
+
+def _wait(
+    session: Session, profile: AthleteProfile, question: OpenQuestion, context: Context
+) -> None:
     agenda.put(
         session, subject=f"question:{question.id}", local_date=local_date(profile, context),
         kind=UNANSWERED, due_at=context.now + ANSWER_WITHIN,
     )  # fmt: skip
+
+
+def _let_go(session: Session, question: OpenQuestion, context: Context) -> None:
+    asking.close(session, question, context)
+    agenda.cancel(session, subject=f"question:{question.id}")
+
+
+def _short(text: str) -> str:
+    plain = " ".join(text.split())
+    return plain if len(plain) <= LONGEST_QUOTE else plain[: LONGEST_QUOTE - 1] + "…"
 
 
 def answered(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
@@ -186,19 +212,95 @@ def answered(session: Session, person: Person, question: OpenQuestion, context: 
     agenda.cancel(session, subject=f"question:{question.id}")
     profile = profile_of(session, person.id)
     assert profile is not None
+    symptom = Symptom(question.answers["_symptom"])
     if question.answers["sure"]:
-        report(session, profile, [Symptom(question.answers["_symptom"])], context)
+        doubts.settled(session, profile, question, doubts.TOLD, context)
+        told = Told(symptoms=(symptom,), words=question.answers["_words"])
+        report(session, profile, told, context)
+        return
+    doubts.settled(session, profile, question, doubts.NO, context)
+    text = words.doubtful_cleared(coach_name(session, profile))
+    say(session, chat_id=person.chat_id, text=text, now=context.now)
+    cleared(session, profile, symptom.value, context)
+
+
+def answered_how(
+    session: Session, person: Person, question: OpenQuestion, context: Context
+) -> None:
+    """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
+    profile = profile_of(session, person.id)
+    assert profile is not None
+    how, said = question.answers["how"], question.answers["_words"]
+    agenda.cancel(session, subject=f"question:{question.id}")
+    open_ones = asking.open_questions(
+        session, person, flow=SOMETHING_WRONG.id, subject_id=profile.person_id
+    )
+    by = doubts.FINE if how == FINE else doubts.TOLD
+    for other in open_ones:
+        _let_go(session, other, context)
+        doubts.settled(session, profile, other, by, context)
+    if how == FINE:
+        doubts.settled(session, profile, question, by, context)
+        text = words.glad_you_are_fine(coach_name(session, profile))
+        say(session, chat_id=person.chat_id, text=text, now=context.now)
+    elif how == EMERGENCY:
+        doubts.settled(session, profile, question, by, context)
+        report(session, profile, Told(emergency=True, words=said), context)
     else:
-        say(session, chat_id=person.chat_id, text=words.doubtful_cleared(), now=context.now)
+        asks = asking.open_question(
+            session, person, UNWELL_HOW, context=context, subject_id=profile.person_id,
+            answers={"_words": said},
+        )  # fmt: skip
+        doubts.feels_unwell(session, profile, question, asks, context)
+        _wait(session, profile, asks, context)
+
+
+def told_what(session: Session, person: Person, question: OpenQuestion, context: Context) -> None:
+    """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
+    agenda.cancel(session, subject=f"question:{question.id}")
+    profile = profile_of(session, person.id)
+    assert profile is not None
+    doubts.settled(session, profile, question, doubts.TOLD, context)
+    answers = question.answers
+    ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]
+    written = [told for told in answers["symptoms"] if told not in set(Symptom)]
+    read = [hit.symptom for text in written for hit in screen_text(text).hits]
+    readings = [f"{PULSE}{answers['pulse']}"] if answers.get("pulse") is not None else []
+    if answers.get("urine") is not None:
+        readings.append(f"{URINE}{answers['urine']}")
+    told = Told(
+        symptoms=tuple(dict.fromkeys([*ticked, *read])) or (Symptom.UNWELL,),
+        words="; ".join(written) or answers["_words"],
+        readings=tuple(readings),
+        unread=bool(written) and not read,
+    )
+    report(session, profile, told, context)
 
 
 def unanswered(session: Session, duty: AgendaRow, context: Context) -> None:
-    """No answer in time counts as a yes."""
+    """No answer in time: the coach is to ask, as of a doubt; and the athlete is asked once more."""
     question = session.get(OpenQuestion, int(duty.subject.partition(":")[2]))
     if question is None or question.closed_at is not None:
         return
-    asking.close(session, question, context)
     profile = profile_of(session, question.person_id)
-    if profile is not None:
-        with speaking_to(get_person(session, profile.person_id)):
-            report(session, profile, [Symptom(question.answers["_symptom"])], context)
+    if profile is None:
+        return
+    doubts.unanswered(session, profile, question, context)
+    person = get_person(session, profile.person_id)
+    question.answers = question.answers | {"_once_more": True}
+    session.add(question)
+    with speaking_to(person):
+        asking.ask_again(session, person, question, FLOW_OF, context)
+
+
+def may_be_urgent(text: str) -> bool:
+    """Whether this may tell of a warning, so that it is to be dealt with before all else."""
+    return text.endswith(f":{EMERGENCY}") or bool(screen_text(text).warnings)
+
+
+FLOWS = (
+    Registered(SYMPTOM_CHECK, answered),
+    Registered(SOMETHING_WRONG, answered_how),
+    Registered(UNWELL_HOW, told_what),
+)
+FLOW_OF = {registered.flow.id: registered for registered in FLOWS}

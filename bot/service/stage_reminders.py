@@ -22,6 +22,9 @@ from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow
 from engine.stage_day import Entry, Kind
 
+#: Said without a sound: they come every hour.
+QUIET = (Kind.DRINK, Kind.SIP)
+
 
 def remind(session: Session, duty: AgendaRow, context: Context) -> None:
     """What falls due of the timetable, said once; stale or overtaken reminders are not said."""
@@ -48,7 +51,7 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
     )
     say(
         session, chat_id=athlete.chat_id, text=text, now=context.now,
-        dedupe=f"stage:{row.id}:{event.day}:{entry.key}",
+        dedupe=f"stage:{row.id}:{event.day}:{entry.key}", silent=entry.kind in QUIET,
     )  # fmt: skip
 
 

@@ -10,12 +10,13 @@ from sqlmodel import Session, col, func, select
 
 from bot.agenda import local_instant
 from bot.context import Context
+from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.messages import coach_figures as figures
 from bot.messages import coach_roster as words
 from bot.service.people import local_date
 from bot.service.prompts import asked_that_day, counts_as_missed
 from bot.store.desk import HoldRow
-from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.week import (
     AlertRow,
     CheckInRow,
@@ -25,9 +26,10 @@ from bot.store.week import (
     EventRow,
     LimitsRow,
     PlanRow,
+    SymptomReport,
 )
 from engine.plan import PLAN_DAYS
-from engine.safety import Level
+from engine.safety import FlagId, Level
 
 NEEDS_THE_COACH = 8  # ranks up to this one
 WROTE_SHOWN_FOR = timedelta(days=1)  # our own choice; what is older is in the history
@@ -74,6 +76,8 @@ class Seen:
     set_g: float | None = None  # what is in force for the day that this morning sets
     alert: AlertRow | None = None  # the worst that is open, advisories left out
     hold: HoldRow | None = None
+    complaints: tuple[str, ...] = ()  # told today, in a check-in or beside it
+    asked_about: str = ""  # what was written and asked about, while there is no answer
     wrote: str = ""  # the last that they wrote to those who coach them, if nobody has answered it
 
     @property
@@ -97,6 +101,7 @@ def look(session: Session, profiles: Sequence[AthleteProfile], context: Context)
     _weeks(session, seen)
     _mornings(session, seen)
     _open_matters(session, seen)
+    _complaints(session, seen)
     _unanswered_words(session, seen, context)
     return list(seen.values())
 
@@ -133,6 +138,8 @@ def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
     if seen.alert is not None:
         rank = 0 if seen.alert.level == Level.WARNING else 1
         opened = seen.alert.opened_at.timestamp()
+        if seen.alert.flag == FlagId.DOUBT:
+            return Standing(rank, words.state_unanswered(str(seen.alert.facts["words"])), opened)
         return Standing(rank, words.state_alert(seen.alert.level), opened)
     if seen.waiting is not None and seen.waiting.sign_off_due_at is not None:
         due = seen.waiting.sign_off_due_at
@@ -140,7 +147,7 @@ def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
         return Standing(2, words.state_waiting(until), due.timestamp())
     days_out = float(seen.days_out) if seen.days_out is not None else 1000.0
     if profile.frozen_at is not None:
-        return Standing(4, words.state_frozen(), days_out)
+        return Standing(4, words.state_frozen(profile.frozen_because), days_out)
     if not seen.person.reachable:
         return Standing(5, words.state_unreachable(), days_out)
     by_status = {
@@ -171,6 +178,10 @@ def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[i
         if context.now >= asked_at and asked_that_day(seen.profile, seen.today, set_up):
             return ASKED, words.state_missing()
         return 12, words.state_asked_at(_clock(seen, asked_at, here))
+    if seen.asked_about:
+        return 11, words.state_asked_about(seen.asked_about)
+    if seen.complaints:
+        return 11, words.state_complaints(seen.complaints)
     return 12, words.state_fine()
 
 
@@ -251,6 +262,33 @@ def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
     for hold in holds:
         if hold.last >= seen[hold.athlete_id].today:
             seen[hold.athlete_id].hold = hold
+
+
+def _complaints(session: Session, seen: dict[int, Seen]) -> None:
+    days = {one.today for one in seen.values()}
+    reported = session.exec(
+        select(SymptomReport)
+        .where(col(SymptomReport.athlete_id).in_(seen), col(SymptomReport.date).in_(days))
+        .order_by(col(SymptomReport.id))
+    )
+    told: dict[int, list[str]] = {
+        one.profile.person_id: list(one.morning.symptoms) if one.morning is not None else []
+        for one in seen.values()
+    }
+    for row in reported:
+        if row.date == seen[row.athlete_id].today and ":" not in row.symptom:
+            told[row.athlete_id].append(row.symptom)
+    for athlete_id, complaints in told.items():
+        seen[athlete_id].complaints = tuple(dict.fromkeys(complaints))
+    asked = session.exec(
+        select(OpenQuestion).where(
+            col(OpenQuestion.person_id).in_(seen),
+            col(OpenQuestion.flow).in_(ASKED_ABOUT_SIGNS),
+            col(OpenQuestion.closed_at).is_(None),
+        )
+    )
+    for question in asked:
+        seen[question.person_id].asked_about = str(question.answers["_words"])
 
 
 def _unanswered_words(session: Session, seen: dict[int, Seen], context: Context) -> None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from datetime import date, timedelta
+from datetime import UTC, date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
@@ -19,11 +19,12 @@ from bot.store.week import (
 )
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.case import PastWeek
-from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Case
 from engine.limits import GuardRails, Limits
 from engine.look import Look
 from engine.plan import PLAN_DAYS, DayTarget, PeakPlan
+from engine.safety import Flag, safety_flags
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
 PAST_WEEKS = 4  # how many earlier peak weeks are
@@ -153,16 +154,23 @@ def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | No
     return session.exec(query).first()
 
 
-# What was written of drinking fast is kept beside the symptoms of the day, as "...:LITRES".
+# Kept beside the symptoms of the day, as "...:VALUE": what was written of drinking fast, readings
+# that were asked for, and what a doubtful word was said not to mean.
 DRANK_IN_AN_HOUR = "water-within-one-hour:"
+PULSE = "resting-pulse:"
+URINE = "urine-colour:"
+CLEARED = "cleared:"
+READINGS = (DRANK_IN_AN_HOUR, PULSE, URINE, CLEARED)
 
 
 def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
     """The engine's check-in, with what was told elsewhere that day joined in."""
-    rates = [float(r.removeprefix(DRANK_IN_AN_HOUR)) for r in reported if DRANK_IN_AN_HOUR in r]
-    reported = tuple(r for r in reported if DRANK_IN_AN_HOUR not in r)
+    rates = [float(told) for told in _values(reported, DRANK_IN_AN_HOUR)]
     if row.water_within_one_hour_l is not None:
         rates.append(row.water_within_one_hour_l)
+    pulses = [float(told) for told in _values(reported, PULSE)]
+    colours = [int(told) for told in _values(reported, URINE)]
+    complaints = [told for told in reported if not told.startswith(READINGS)]
     return CheckIn(
         date=row.date,
         weight_kg=row.weight_kg,
@@ -171,12 +179,42 @@ def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
         water_l=row.water_l,
         carb_eaten_g=row.carb_eaten_g,
         gut=Gut(row.gut) if row.gut else None,
-        symptoms=tuple(dict.fromkeys([*row.symptoms, *reported])),
+        symptoms=tuple(dict.fromkeys([*row.symptoms, *complaints])),
         note=row.note,
         sleep_h=row.sleep_h,
-        urine_colour=row.urine_colour,
-        resting_pulse=row.resting_pulse,
+        urine_colour=colours[-1] if colours else row.urine_colour,
+        resting_pulse=pulses[-1] if pulses else row.resting_pulse,
         water_within_one_hour_l=max(rates, default=None),
+        training_done=TrainingDone(row.training_done) if row.training_done else None,
+        cleared=tuple(_values(reported, CLEARED)),
+    )
+
+
+def _values(reported: tuple[str, ...], key: str) -> list[str]:
+    return [told.removeprefix(key) for told in reported if told.startswith(key)]
+
+
+def told_today(session: Session, athlete_id: int, day: date) -> CheckIn:
+    """What is known of this day so far, whether or not there was a check-in."""
+    row = checkin_row(session, athlete_id, day)
+    if row is None:  # not added: only its empty answers are wanted
+        row = CheckInRow(
+            athlete_id=athlete_id, date=day, answered_at=datetime.min.replace(tzinfo=UTC)
+        )
+    return checkin_of(row, reported_symptoms(session, athlete_id, day))
+
+
+def flags_of(session: Session, week: Week, row: CheckInRow) -> tuple[Flag, ...]:
+    """The safety flags of a check-in as it stands now."""
+    case = build_case(session, week, row)
+    return safety_flags(
+        athlete=case.athlete,
+        baseline=case.baseline,
+        plan=case.plan,
+        event=case.event,
+        history=case.history,
+        checkin=case.checkin,
+        water_ceiling_l=case.limits.water_ceiling_l,
     )
 
 
@@ -187,6 +225,16 @@ def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str
         .order_by(col(SymptomReport.id))
     )
     return tuple(session.exec(query))
+
+
+def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
+    """What was written of each symptom that day, by its id; ticked ones are left out."""
+    query = (
+        select(SymptomReport)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return {row.symptom: row.words for row in session.exec(query) if row.words}
 
 
 def history_before(session: Session, athlete_id: int, day: date) -> History:

@@ -76,13 +76,18 @@ class CheckInRow(SQLModel, table=True):
     urine_colour: int | None = None
     resting_pulse: float | None = None
     water_within_one_hour_l: float | None = None
+    training_done: str | None = None
     # The chat message that held a one-line check-in, so that editing it edits the check-in.
     message_id: int | None = None
     answered_at: datetime = Field(sa_type=UTCDateTime)
 
 
 class SymptomReport(SQLModel, table=True):
-    """A symptom told outside a check-in; it joins the check-in of its date."""
+    """A symptom told outside a check-in; it joins the check-in of its date.
+
+    `symptom` may also be a drug's name or a reading (see `bot.service.week`). `words` are the
+    person's own, "" where a button was tapped.
+    """
 
     __tablename__ = "symptom_report"
     __table_args__ = (UniqueConstraint("athlete_id", "date", "symptom"),)
@@ -91,6 +96,7 @@ class SymptomReport(SQLModel, table=True):
     athlete_id: int = Field(foreign_key="person.id")
     date: dt.date
     symptom: str
+    words: str = Field(default="", sa_column_kwargs={"server_default": ""})
     at: datetime = Field(sa_type=UTCDateTime)
 
 
@@ -147,7 +153,11 @@ class DaySetRow(SQLModel, table=True):
 
 
 class AlertRow(SQLModel, table=True):
-    """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete."""
+    """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete.
+
+    `about` tells doubts apart: the question that each was asked with. In `facts`, "_corrected" says
+    what was put right since.
+    """
 
     __tablename__ = "alert"
     __table_args__ = (
@@ -156,6 +166,7 @@ class AlertRow(SQLModel, table=True):
             "athlete_id",
             "flag",
             "level",
+            "about",
             unique=True,
             sqlite_where=text("acknowledged_at IS NULL"),
             postgresql_where=text("acknowledged_at IS NULL"),
@@ -167,6 +178,7 @@ class AlertRow(SQLModel, table=True):
     coach_id: int = Field(foreign_key="person.id")
     flag: str
     level: str
+    about: str = Field(default="", sa_column_kwargs={"server_default": ""})
     facts: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     date: dt.date
     opened_at: datetime = Field(sa_type=UTCDateTime)

@@ -197,6 +197,27 @@ SWING_SEEN_SHARE = Number(
         Provenance.COMPUTED,
     ),
 )  # fmt: skip
+ON_FILE_SD = Number(
+    name="doubt of the body mass on file, where no morning stands beside it", value=0.011, unit="1",
+    source=OWN_CHOICE,
+    note="weeks old and of another scale: a first morning that differs says little of the look",
+)  # fmt: skip
+MISSED_MORNING_SD = Number(
+    name="doubt of each missed morning since the last weight", value=0.0033, unit="1",
+    source=OWN_CHOICE, note="half the day-to-day SD a day, added as squares",
+)  # fmt: skip
+UNKNOWN_SODIUM_SD = Number(
+    name="doubt where the habitual sodium is not known", value=0.003, unit="1", source=OWN_CHOICE,
+    note="a change of salt nobody counts moves water by some hundreds of grams",
+)  # fmt: skip
+SESSION_G_PER_KG = Number(
+    name="glycogen that a planned session takes", value=1.0, unit="g/kg", source=OWN_CHOICE,
+    note="a lifting session takes a quarter to two fifths of the worked muscles' (from memory)",
+)  # fmt: skip
+SESSION_UNKNOWN_SHARE = Number(
+    name="doubt of a planned session that nobody told of, of its glycogen", value=0.35, unit="1",
+    source=OWN_CHOICE,
+)  # fmt: skip
 BAND_Z = Number(
     name="half-width of an 80 % band", value=1.2816, unit="SD",
     source=Source(

@@ -12,10 +12,11 @@ JACKSON_POLLOCK_1978 = Source(
     "error 0.0077 to 0.0078 g/mL, some 3.5 % body fat; very lean athletes were few among them)",
     Provenance.SEEN,
 )
+# Both equations were seen as quoted in public tables.
 JACKSON_POLLOCK_WARD_1980 = Source(
     "jackson-pollock-ward-1980",
     "Jackson, Pollock & Ward 1980, Med Sci Sports Exerc 12:175-182: body density of women from "
-    "skinfolds (331 women of 18 to 55; both equations seen as quoted in public tables)",
+    "skinfolds (331 women of 18 to 55)",
     Provenance.SEEN,
 )
 SIRI_1961 = Source(

@@ -13,10 +13,11 @@ from engine.evidence.deciding import (
 )
 from engine.evidence.source import Number, Provenance, Source
 
+# Seen is how the paper frames it, not each figure.
 ESCALANTE_2021_WATER = Source(
     "escalante-2021-water",
     "Escalante et al. 2021, BMC Sports Sci Med Rehabil 13:68: in peak week neither water nor sodium "
-    "is to be cut hard, and whatever is done is to be tried in a trial",
+    "is to be cut hard, and whatever is done is to be rehearsed",
     Provenance.SEEN,
 )
 SODIUM_MODELS = Source(
@@ -26,6 +27,7 @@ SODIUM_MODELS = Source(
     "swing does to one athlete cannot be foretold",
     Provenance.SEEN,
 )
+# The handbook is cited from memory.
 CALORIE_TOTALS = Source(
     "kcal-by-two-conventions",
     "Energy by Annex XIV of Regulation (EU) No 1169/2011 (carbohydrate 4 without fibre, fibre 2, "

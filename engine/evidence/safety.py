@@ -53,6 +53,7 @@ RESTING_PULSE = Source(
     "Tachycardia of an adult: more than 100 beats a minute at rest (clinical definition)",
     Provenance.SEEN,
 )
+# The figure was seen; the two papers are cited from memory.
 ENERGY_AVAILABILITY = Source(
     "energy-availability",
     "Loucks 2011, J Sports Sci 29:S7-S15; Mountjoy 2018, Br J Sports Med 52:687-697 (low energy "
@@ -76,10 +77,10 @@ NCAA_WEIGHT_LOSS = Source(
     "NCAA wrestling weight certification rule (at most 1.5 % of body mass a week)",
     Provenance.SEEN,
 )
+# Watson 2015 is cited from memory.
 ADULT_SLEEP = Source(
     "adult-sleep",
-    "Watson 2015, Sleep 38:843-844, recommends 7 h or more for adults; that two "
-    "nights running "
+    "Watson 2015, Sleep 38:843-844, recommends 7 h or more for adults; that two nights running "
     "under 5 h are worth telling the coach is our own choice",
     Provenance.OURS,
 )
@@ -112,6 +113,24 @@ DRUG_HARM = Source(
     "Life-threatening potassium disturbance after diuretics and potassium tablets before a show: "
     "Sturmi & Rutecki 1995, Phys Sportsmed 23(11):49-53; Mayr 2012, Am J Emerg Med 30:1324.e5",
     Provenance.SEEN,
+)
+MUSCLE_BREAKDOWN = Source(
+    "muscle-breakdown",
+    "Exertional rhabdomyolysis: muscle pain, weakness and dark urine are its classic signs; "
+    "emergency care at once, for the kidneys and the heart (taught in sports medicine)",
+    Provenance.MEMORY,
+)
+NO_URINE = Source(
+    "no-urine",
+    "Passing no urine while the body swells is taught as a sign of failing kidneys, and holding "
+    "water back is how exercise-associated hyponatraemia comes about (Hew-Butler 2015, Clin J Sport "
+    "Med 25:303-320)",
+    Provenance.PRACTICE,
+)
+A_COACH_IS_TOLD = Source(
+    "a-coach-is-told",
+    "every complaint of a dieting athlete is told to the coach",
+    Provenance.PRACTICE,
 )
 A_HUMAN_LOOKS = Source(
     "a-human-looks",
@@ -154,6 +173,10 @@ WATER_ADEQUATE_MEN = Number(
 WATER_UNDER_TARGET = Number(
     name="drinking under target", value=60, unit="% of the day's target",
     source=OUR_WATER_MARGINS, note="strictly under",
+)  # fmt: skip
+WATER_HARDLY_ANY = Number(
+    name="hardly any drinking", value=50, unit="% of the adequate intake",
+    source=OUR_WATER_MARGINS, note="strictly under; a caution on the first day",
 )  # fmt: skip
 WATER_OVER_TARGET = Number(
     name="drinking over target", value=150, unit="% of the day's target",

@@ -78,3 +78,19 @@ AFTER_STAGE_MIN = Number(
     name="first food and drink after the last class", value=15, unit="min", source=COMMON_PRACTICE
 )
 ROUND_TO_MIN = Number(name="times are given to the nearest", value=5, unit="min", source=OWN_CHOICE)
+
+# Something to drink in every hour that is not slept through. It is no cut and no flood: a glass an
+# hour is far under the 0.7-1.0 L an hour that kidneys clear.
+DRINK_GAP_MOST_MIN = Number(
+    name="no longer than so without something to drink", value=60, unit="min", source=OWN_CHOICE
+)
+DRINK_L = Number(
+    name="a glass, where people drink as usual", value=0.25, unit="L", source=COMMON_PRACTICE
+)
+BITE_GAP_MIN = Number(
+    name="classes further apart than this have a bite and a drink between", value=60, unit="min",
+    source=OWN_CHOICE,
+)  # fmt: skip
+BITE_AFTER_MIN = Number(
+    name="the bite after a class where no meal fits", value=15, unit="min", source=COMMON_PRACTICE
+)

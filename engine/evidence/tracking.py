@@ -116,6 +116,15 @@ OUTLIER_NOISE = _number("scatter of those", 1.5, "kg")
 MENSTRUATING = _number("share of a woman's mornings at menstruation", 0.15, "1", note="4 of 28 d")
 MENSTRUATION_GAIN = _number("body mass at menstruation", 0.45, "kg", KANELLAKIS_2023)
 
+# What was done of yesterday's session and cardio, of what was planned; the words stand for a span
+TRAINED_LESS = _number("training done where less was told", 0.5, "1", note="of what was planned")
+TRAINED_MORE = _number("training done where more was told", 1.5, "1", note="of what was planned")
+TRAINED_SPREAD = _number(
+    "scatter of that where less or more was told", 0.2, "log",
+    note="a half is a word, not a count of sets",
+)  # fmt: skip
+TRAINED_UNKNOWN_SPREAD = _number("the same where nothing was told", 0.35, "log")
+
 # Forgetting
 SHRINK = _number("share of a parameter kept when particles are shaken", 0.98, "1")
 FORGET_A_WEEK = _number("share of the prior's variance that returns a week", 0.005, "1")

@@ -172,7 +172,7 @@ def _work(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
         return
     a_day = HOURS_A_DAY / now.working_hours
     usable = np.maximum(state[Row.MUSCLE] - person.muscle_g(float(known.WORK_FLOOR)), 0)
-    worked = usable * (-np.log(work.leaves) * a_day)
+    worked = usable * (-np.log(work.leaves * work.also_leaves) * a_day)
     change[Row.MUSCLE] -= worked
     change[Row.OXIDISED] += worked
     if work.primes:

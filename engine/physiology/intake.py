@@ -26,6 +26,34 @@ class Work:
     kcal_per_kg: float
     sweat_l_per_kg: float
     primes: bool
+    also_leaves: Quantity = 1  # the same after steady cardio, which costs everybody much alike
+
+    def times(self, share: float) -> Work:
+        """That much of the session: 0 none of it, 1 all."""
+        if share == 1:
+            return self
+        return Work(
+            leaves=self.leaves**share,
+            hours=self.hours * share,
+            kcal_per_kg=self.kcal_per_kg * share,
+            sweat_l_per_kg=self.sweat_l_per_kg * share,
+            primes=self.primes and share > 0,
+            also_leaves=self.also_leaves**share,
+        )
+
+    def and_cardio(self, hours: float) -> Work:
+        """With steady cardio after it, which is light work."""
+        if hours <= 0:
+            return self
+        cardio = WORK[Exercise.LIGHT].times(hours / float(known.LIGHT_HOURS))
+        return Work(
+            leaves=self.leaves,
+            hours=self.hours + cardio.hours,
+            kcal_per_kg=self.kcal_per_kg + cardio.kcal_per_kg,
+            sweat_l_per_kg=self.sweat_l_per_kg + cardio.sweat_l_per_kg,
+            primes=self.primes,
+            also_leaves=self.also_leaves * cardio.leaves,
+        )
 
 
 WORK = {
@@ -58,6 +86,12 @@ class Intake:
     sodium_mg: Quantity | None = None
     water_l: Quantity | None = None
     exercise: Exercise = Exercise.NONE
+    cardio_h: float = 0.0
+    work_done: float = 1.0  # share of session and cardio that was done
+
+    @property
+    def work(self) -> Work:
+        return WORK[self.exercise].and_cardio(self.cardio_h).times(self.work_done)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -80,7 +114,7 @@ def complete(intake: Intake, person: Body) -> Day:
     Fibre and sodium not stated fall with the energy under the usual, as they come with food;
     water not stated is the usual intake and what the work sweats out, so it is never short.
     """
-    work = WORK[intake.exercise]
+    work = intake.work
     spent = person.resting_kcal
     session = work.kcal_per_kg * person.body_mass_kg
     protein, fat = intake.protein_g, intake.fat_g

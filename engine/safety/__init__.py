@@ -18,17 +18,24 @@ from engine.symptoms import Symptom
 from .complaints import Complaints, complaint_flags, complaints
 from .drinking import fastest_drinking_l_per_h
 from .energy import energy_flags, exercise_kcal
-from .flag import Fact, Flag, highest_level
+from .flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
+from .low_sodium import SIGNS as LOW_SODIUM_SIGNS
+from .low_sodium import low_sodium_flags
 from .readings import above, below, finite, plausible_water, plausible_weight, within
-from .water import too_fast_flags, water_flags
+from .water import too_fast_flags, water_flags, water_target
 from .weight import weight_flags
 
 __all__ = [
+    "FINDINGS",
+    "LOW_SODIUM_SIGNS",
     "Fact",
+    "Finding",
     "Flag",
+    "FlagId",
     "Level",
     "exercise_kcal",
     "fastest_drinking_l_per_h",
+    "finding",
     "flags_of_words",
     "highest_level",
     "plausible_water",
@@ -51,13 +58,20 @@ def safety_flags(
     """Every flag of one check-in, the most urgent first. Raises on no content of a check-in.
 
     Readings that cannot be believed raise no flags of their own: the gates ask for them again.
-    Doubtful finds in the reported symptoms and the note count as finds.
+    A doubtful find in the reported symptoms and the note is a flag of its own, never a warning.
     """
     said = complaints(checkin)
     flags = [
         *complaint_flags(said),
-        *weight_flags(athlete, history, checkin, said, finite(water_ceiling_l)),
-        *water_flags(athlete, baseline, plan, event, checkin),
+        *low_sodium_flags(
+            history,
+            checkin,
+            said,
+            target_l=water_target(baseline, plan, event.days_out(checkin.date)),
+            ceiling_l=finite(water_ceiling_l),
+        ),
+        *weight_flags(athlete, history, checkin),
+        *water_flags(athlete, baseline, plan, event, history, checkin, said),
         *_urine(checkin, said),
         *_pulse(checkin),
         *_missed(mornings_missed),
@@ -68,8 +82,16 @@ def safety_flags(
 
 
 def flags_of_words(told: CheckIn) -> tuple[Flag, ...]:
-    """The flags that rest on what was said alone, without weight, water or plan."""
-    return (*complaint_flags(complaints(told)), *too_fast_flags(told))
+    """The flags that rest on what was said alone, without weight, plan or earlier mornings."""
+    said = complaints(told)
+    flags = [
+        *complaint_flags(said),
+        *low_sodium_flags(History(), told, said, target_l=None, ceiling_l=None),
+        *_urine(told, said),
+        *_pulse(told),
+        *too_fast_flags(told),
+    ]
+    return tuple(sorted(flags, key=lambda flag: -flag.level.rank))
 
 
 def _urine(checkin: CheckIn, said: Complaints) -> Iterator[Flag]:
@@ -77,22 +99,22 @@ def _urine(checkin: CheckIn, said: Complaints) -> Iterator[Flag]:
     facts: dict[str, Fact] = {}
     if colour is not None:
         facts["colour"] = colour
-    if Symptom.URINE_DARK in said.words:
-        facts["words"] = said.words[Symptom.URINE_DARK]
-    if facts:
-        yield Flag("urine-dark", Level.CAUTION, facts, (evidence.ARMSTRONG_1994,))
+    if words := said.words.get(Symptom.URINE_DARK):
+        facts["words"] = words
+    if facts or Symptom.URINE_DARK in said.sure:
+        yield Flag(Symptom.URINE_DARK, Level.CAUTION, facts, (evidence.ARMSTRONG_1994,))
 
 
 def _pulse(checkin: CheckIn) -> Iterator[Flag]:
     pulse = within(checkin.resting_pulse, 0, float(evidence.PULSE_BELIEVABLE))
     if pulse is not None and above(pulse, float(evidence.PULSE_HIGH)):
-        yield Flag("pulse-high", Level.CAUTION, {"pulse": pulse}, (evidence.RESTING_PULSE,))
+        yield Flag(FlagId.PULSE_HIGH, Level.CAUTION, {"pulse": pulse}, (evidence.RESTING_PULSE,))
 
 
 def _missed(mornings: int) -> Iterator[Flag]:
     if mornings >= float(evidence.MISSED_CHECK_IN):
         facts = {"mornings": float(mornings)}
-        yield Flag("missed-check-in", Level.ADVISORY, facts, (evidence.MISSED_MORNING,))
+        yield Flag(FlagId.MISSED_CHECK_IN, Level.ADVISORY, facts, (evidence.MISSED_MORNING,))
 
 
 def _sleep(history: History, checkin: CheckIn) -> Iterator[Flag]:
@@ -101,4 +123,4 @@ def _sleep(history: History, checkin: CheckIn) -> Iterator[Flag]:
     slept = [night for night in nights if night is not None]
     if len(slept) == 2 and all(below(night, float(evidence.SHORT_SLEEP)) for night in slept):
         facts = {"last_night_h": slept[1], "night_before_h": slept[0]}
-        yield Flag("short-sleep", Level.ADVISORY, facts, (evidence.ADULT_SLEEP,))
+        yield Flag(FlagId.SHORT_SLEEP, Level.ADVISORY, facts, (evidence.ADULT_SLEEP,))

@@ -11,7 +11,7 @@ from engine.evidence import safety as evidence
 from engine.level import Level
 from engine.plan import DayTarget
 
-from .flag import Flag
+from .flag import Flag, FlagId
 from .readings import below, finite
 
 _NO_SESSION = re.compile(
@@ -36,7 +36,7 @@ def energy_flags(athlete: Athlete, day: DayTarget | None) -> Iterator[Flag]:
             "kcal_per_kg": available,
         }
         sources = (evidence.ENERGY_AVAILABILITY, evidence.ANNEX_XIV, evidence.COMPENDIUM_2011)
-        yield Flag("low-energy-availability", Level.ADVISORY, facts, sources)
+        yield Flag(FlagId.LOW_ENERGY, Level.ADVISORY, facts, sources)
 
 
 def exercise_kcal(day: DayTarget, body_mass_kg: float) -> float:

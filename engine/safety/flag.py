@@ -4,18 +4,55 @@ from __future__ import annotations
 
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
+from enum import StrEnum
 
 from engine.evidence.source import Source
 from engine.level import Level
+from engine.symptoms import Symptom
 
 Fact = float | str
 
 
+class FlagId(StrEnum):
+    """What can be found beside a single complaint; a complaint is flagged as its `Symptom`."""
+
+    EMERGENCY = "emergency"
+    LOW_SODIUM = "low-sodium-pattern"
+    NO_URINE_SWELLING = "no-urine-with-swelling"
+    DOUBT = "doubt"
+    WEIGHT_DROP_DAY = "weight-drop-24h"
+    WEIGHT_DROP_BASELINE = "weight-drop-baseline"
+    WEEKLY_LOSS = "weekly-loss-fast"
+    WATER_UNDER_ADEQUATE = "water-under-adequate"
+    WATER_UNDER_TARGET = "water-under-target"
+    WATER_OVER_TARGET = "water-over-target"
+    WATER_OVER_GUARD_RAIL = "water-over-guard-rail"
+    WATER_TOO_FAST = "water-too-fast"
+    PULSE_HIGH = "pulse-high"
+    DRUG_NAMED = "drug-named"
+    SYMPTOM_UNREAD = "symptom-unread"
+    MISSED_CHECK_IN = "missed-check-in"
+    SHORT_SLEEP = "short-sleep"
+    LOW_ENERGY = "low-energy-availability"
+    AFTER_SHOW_COMPLAINT = "after-show-complaint"
+    AFTER_SHOW_RISE = "after-show-rise"
+
+
+#: Everything that a flag can be about: a complaint, or one of the findings.
+Finding = Symptom | FlagId
+FINDINGS: tuple[Finding, ...] = (*Symptom, *FlagId)
+
+
+def finding(id: str) -> Finding:
+    """The finding with this id. Raises ValueError for an id that there is not."""
+    return FlagId(id) if id in set(FlagId) else Symptom(id)
+
+
 @dataclass(frozen=True, slots=True, init=False)
 class Flag:
-    """A safety finding: a stable id, how urgent, the figures it rests on, and the sources."""
+    """A safety finding: what, how urgent, the figures and words it rests on, and the sources."""
 
-    id: str
+    id: Finding
     level: Level
     facts: tuple[tuple[str, Fact], ...]
     sources: tuple[Source, ...]
@@ -27,12 +64,12 @@ class Flag:
         facts: Mapping[str, Fact] | Iterable[tuple[str, Fact]] = (),
         sources: tuple[Source, ...] = (),
     ) -> None:
-        object.__setattr__(self, "id", id)
+        if not id or not sources:
+            raise ValueError("a flag needs an id and a source")
+        object.__setattr__(self, "id", finding(id))
         object.__setattr__(self, "level", level)
         object.__setattr__(self, "facts", tuple(dict(facts).items()))
         object.__setattr__(self, "sources", tuple(sources))
-        if not self.id or not self.sources:
-            raise ValueError("a flag needs an id and a source")
 
     @property
     def facts_dict(self) -> dict[str, Fact]:

@@ -4,6 +4,8 @@ from __future__ import annotations
 
 import math
 
+from engine.checkin import CheckIn, History
+from engine.evidence import safety as evidence
 from engine.evidence.units import LEAST_BODY_MASS, MOST_BODY_MASS, MOST_WATER
 
 _TOLERANCE = 1e-9  # of the threshold; far below what any scale shows, above what floats lose
@@ -57,3 +59,13 @@ def above(value: float, threshold: float) -> bool:
 def below(value: float, threshold: float) -> bool:
     """value < threshold, equal within float error being not below."""
     return value < threshold - _TOLERANCE * max(1.0, abs(threshold))
+
+
+def last_morning(history: History, checkin: CheckIn) -> float | None:
+    """The latest believable weight of the mornings just before, in kg."""
+    reach = float(evidence.LAST_MORNING_WITHIN)
+    for earlier in reversed(history.checkins):
+        days = (checkin.date - earlier.date).days
+        if 1 <= days <= reach and (weight := believed_weight(earlier.weight_kg)) is not None:
+            return weight
+    return None

@@ -3,25 +3,79 @@
 from __future__ import annotations
 
 from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import timedelta
 
 from engine.athlete import Athlete, Baseline, Event, Sex
-from engine.checkin import CheckIn
+from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
+from engine.evidence.source import Number
 from engine.level import Level
 from engine.plan import PeakPlan
 
+from .complaints import Complaints
 from .drinking import fastest_drinking_l_per_h
-from .flag import Flag
+from .flag import Fact, Flag, FlagId
 from .readings import above, believed_water, below
 
 
+@dataclass(frozen=True, slots=True)
+class Drunk:
+    """What was drunk on a day, and what that is held against; all in L."""
+
+    water_l: float
+    target_l: float
+    adequate: Number
+
+    @property
+    def under_adequate(self) -> bool:
+        return below(self.water_l, float(self.adequate))
+
+    @property
+    def under_target(self) -> bool:
+        least = self.target_l * float(evidence.WATER_UNDER_TARGET) / 100
+        return self.target_l > 0 and below(self.water_l, least)
+
+    @property
+    def hardly_any(self) -> bool:
+        least = float(self.adequate) * float(evidence.WATER_HARDLY_ANY) / 100
+        return below(self.water_l, least)
+
+
 def water_flags(
-    athlete: Athlete, baseline: Baseline, plan: PeakPlan, event: Event, checkin: CheckIn
+    athlete: Athlete,
+    baseline: Baseline,
+    plan: PeakPlan,
+    event: Event,
+    history: History,
+    checkin: CheckIn,
+    said: Complaints,
 ) -> Iterator[Flag]:
-    water = believed_water(checkin.water_l)
-    if water is not None:
-        yield from _day_flags(water, athlete, _target(baseline, plan, event, checkin))
+    """Drinking held against its target, the adequate intake and the most that was ever studied.
+
+    Too little is an advisory the first time, a caution on the second day running, with any
+    complaint, or where hardly anything was drunk.
+    """
+    days_out = event.days_out(checkin.date)
+    drunk = _drunk(athlete, baseline, plan, days_out, checkin)
+    if drunk is not None:
+        morning_before = history.on(checkin.date - timedelta(days=1))
+        before = (
+            _drunk(athlete, baseline, plan, days_out + 1, morning_before)
+            if morning_before is not None
+            else None
+        )
+        again = before is not None and (before.under_adequate or before.under_target)
+        serious = again or bool(said.words) or drunk.hardly_any
+        yield from _too_little(drunk, Level.CAUTION if serious else Level.ADVISORY, again=again)
+        yield from _too_much(drunk, athlete)
     yield from too_fast_flags(checkin)
+
+
+def water_target(baseline: Baseline, plan: PeakPlan, days_out: int) -> float:
+    """The target in L of the day before a morning so many days out: what its answer speaks of."""
+    yesterday = plan.day(days_out + 1)
+    return baseline.water_l if yesterday is None else yesterday.water_l
 
 
 def too_fast_flags(checkin: CheckIn) -> Iterator[Flag]:
@@ -30,32 +84,43 @@ def too_fast_flags(checkin: CheckIn) -> Iterator[Flag]:
     most = float(evidence.WATER_IN_AN_HOUR)
     if fastest is not None and above(fastest, most):
         facts = {"water_l_per_h": fastest, "most_l_per_h": most}
-        yield Flag("water-too-fast", Level.CAUTION, facts, (evidence.IOM_2005,))
+        yield Flag(FlagId.WATER_TOO_FAST, Level.CAUTION, facts, (evidence.IOM_2005,))
 
 
-def _target(baseline: Baseline, plan: PeakPlan, event: Event, checkin: CheckIn) -> float:
-    """Yesterday's target: a morning's answer speaks of the day before."""
-    yesterday = plan.day(event.days_out(checkin.date) + 1)
-    return baseline.water_l if yesterday is None else yesterday.water_l
-
-
-def _day_flags(water: float, athlete: Athlete, target: float) -> Iterator[Flag]:
+def _drunk(
+    athlete: Athlete, baseline: Baseline, plan: PeakPlan, days_out: int, checkin: CheckIn
+) -> Drunk | None:
+    water = believed_water(checkin.water_l)
+    if water is None:
+        return None
     women = athlete.sex is Sex.FEMALE
     adequate = evidence.WATER_ADEQUATE_WOMEN if women else evidence.WATER_ADEQUATE_MEN
-    if below(water, float(adequate)):
-        facts = {"water_l": water, "adequate_l": float(adequate)}
-        yield Flag("water-under-adequate", Level.CAUTION, facts, (adequate.source,))
-    facts = {"water_l": water, "target_l": target}
-    if target > 0 and below(water, target * float(evidence.WATER_UNDER_TARGET) / 100):
-        source = evidence.WATER_UNDER_TARGET.source
-        yield Flag("water-under-target", Level.CAUTION, facts, (source,))
+    return Drunk(water, water_target(baseline, plan, days_out), adequate)
+
+
+def _too_little(drunk: Drunk, level: Level, *, again: bool) -> Iterator[Flag]:
+    also: dict[str, Fact] = {"again": "yes"} if again else {}
+    if drunk.under_adequate:
+        facts = {
+            "water_l": drunk.water_l, "adequate_l": float(drunk.adequate),
+            "target_l": drunk.target_l, **also,
+        }  # fmt: skip
+        yield Flag(FlagId.WATER_UNDER_ADEQUATE, level, facts, (drunk.adequate.source,))
+    if drunk.under_target:
+        facts = {"water_l": drunk.water_l, "target_l": drunk.target_l, **also}
+        yield Flag(FlagId.WATER_UNDER_TARGET, level, facts, (evidence.WATER_UNDER_TARGET.source,))
+
+
+def _too_much(drunk: Drunk, athlete: Athlete) -> Iterator[Flag]:
+    water, target = drunk.water_l, drunk.target_l
     if target > 0 and above(water, target * float(evidence.WATER_OVER_TARGET) / 100):
+        facts = {"water_l": water, "target_l": target}
         source = evidence.WATER_OVER_TARGET.source
-        yield Flag("water-over-target", Level.CAUTION, facts, (source,))
+        yield Flag(FlagId.WATER_OVER_TARGET, Level.CAUTION, facts, (source,))
     most = float(evidence.WATER_GUARD_RAIL) / 1000 * athlete.body_mass_kg
     if above(water, most):
         facts = {"water_l": water, "most_l": most}
-        yield Flag("water-over-guard-rail", Level.CAUTION, facts, (evidence.REALE_2018,))
+        yield Flag(FlagId.WATER_OVER_GUARD_RAIL, Level.CAUTION, facts, (evidence.REALE_2018,))
 
 
 def _fastest(checkin: CheckIn) -> float | None:

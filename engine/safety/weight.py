@@ -8,37 +8,18 @@ from engine.athlete import Athlete
 from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
 from engine.level import Level
-from engine.symptoms import Symptom
 
-from .complaints import Complaints
-from .flag import Flag
-from .readings import above, at_least, believed_water, believed_weight
-
-_LOW_SODIUM_SIGNS = frozenset(
-    {
-        Symptom.HEADACHE,
-        Symptom.SEVERE_HEADACHE,
-        Symptom.NAUSEA,
-        Symptom.VOMITING,
-        Symptom.REPEATED_VOMITING,
-        Symptom.SWOLLEN_HANDS,
-    }
-)
+from .flag import Flag, FlagId
+from .readings import above, at_least, believed_weight, last_morning
 
 
-def weight_flags(
-    athlete: Athlete,
-    history: History,
-    checkin: CheckIn,
-    said: Complaints,
-    water_ceiling_l: float | None,
-) -> Iterator[Flag]:
+def weight_flags(athlete: Athlete, history: History, checkin: CheckIn) -> Iterator[Flag]:
     now = believed_weight(checkin.weight_kg)
     if now is None:
         return
     last = last_morning(history, checkin)
     if last is not None:
-        yield from _against_last_morning(now, last, checkin, said, water_ceiling_l)
+        yield from _against_last_morning(now, last)
     down = (athlete.body_mass_kg - now) / athlete.body_mass_kg * 100
     if at_least(down, float(evidence.WEIGHT_DROP_BASELINE)):
         facts = {
@@ -46,48 +27,15 @@ def weight_flags(
             "before_kg": athlete.body_mass_kg,
             "down_percent": round(down, 6),
         }
-        yield Flag("weight-drop-baseline", Level.CAUTION, facts, (evidence.NATA_2000,))
+        yield Flag(FlagId.WEIGHT_DROP_BASELINE, Level.CAUTION, facts, (evidence.NATA_2000,))
     yield from _weekly_loss(now, history, checkin)
 
 
-def last_morning(history: History, checkin: CheckIn) -> float | None:
-    """The latest believable weight of the mornings just before, in kg."""
-    reach = float(evidence.LAST_MORNING_WITHIN)
-    for earlier in reversed(history.checkins):
-        days = (checkin.date - earlier.date).days
-        if 1 <= days <= reach and (weight := believed_weight(earlier.weight_kg)) is not None:
-            return weight
-    return None
-
-
-def _against_last_morning(
-    now: float, last: float, checkin: CheckIn, said: Complaints, water_ceiling_l: float | None
-) -> Iterator[Flag]:
-    change = (now - last) / last * 100
-    facts: dict[str, float | str] = {"weight_kg": now, "before_kg": last}
-    if at_least(-change, float(evidence.WEIGHT_DROP_DAY)):
-        yield Flag(
-            "weight-drop-24h",
-            Level.CAUTION,
-            {**facts, "down_percent": round(-change, 6)},
-            (evidence.NATA_2000,),
-        )
-    water = believed_water(checkin.water_l)
-    much_water = water is not None and water_ceiling_l is not None
-    up_and_drinking = (
-        at_least(change, float(evidence.WEIGHT_RISE_DAY))
-        and much_water
-        and at_least(water or 0, water_ceiling_l or 0)
-    )
-    up_and_unwell = above(now, last) and said.any_of(_LOW_SODIUM_SIGNS)
-    if up_and_drinking or up_and_unwell:
-        facts["up_percent"] = round(change, 6)
-        if water is not None:
-            facts["water_l"] = water
-        signs = [said.words[s] for s in Symptom if s in _LOW_SODIUM_SIGNS and s in said.words]
-        if signs:
-            facts["words"] = "; ".join(signs)
-        yield Flag("low-sodium-pattern", Level.CAUTION, facts, (evidence.HEW_BUTLER_2015,))
+def _against_last_morning(now: float, last: float) -> Iterator[Flag]:
+    down = (last - now) / last * 100
+    if at_least(down, float(evidence.WEIGHT_DROP_DAY)):
+        facts = {"weight_kg": now, "before_kg": last, "down_percent": round(down, 6)}
+        yield Flag(FlagId.WEIGHT_DROP_DAY, Level.CAUTION, facts, (evidence.NATA_2000,))
 
 
 def _weekly_loss(now: float, history: History, checkin: CheckIn) -> Iterator[Flag]:
@@ -109,4 +57,4 @@ def _weekly_loss(now: float, history: History, checkin: CheckIn) -> Iterator[Fla
             "days": float(days),
             "percent": round(weekly, 6),
         }
-        yield Flag("weekly-loss-fast", Level.ADVISORY, facts, (evidence.NCAA_WEIGHT_LOSS,))
+        yield Flag(FlagId.WEEKLY_LOSS, Level.ADVISORY, facts, (evidence.NCAA_WEIGHT_LOSS,))

@@ -52,6 +52,18 @@ FIGURES = tuple(
         r"(?:exhausted|drained) (?:all|the|my|every) (?:options?|list|possibilities|tuna|pasta|rice|can)",
         r"(?:in|full of) (?:the )?(?:hot|fresh) air|air (?:fryer|fried|con|conditioning|port|bnb|max)",
         r"dying to|dead set|to die for|die ?hard",
+        r"(?:gave|give|giving|gives) (?:me|us|him|her|you) (?:a |an |the |such a )?(?:\w+ )?(?:heart attack|headache|migraine|stroke|fit|seizure|panic attack|chills|shivers)|(?:nearly|almost|about) (?:had|have|got|gave me|died|having) (?:a |an )?(?:heart attack|stroke|fit|seizure|panic attack)(?= (?:when|laughing|at|over|watching|seeing|because)|$)|(?:will|would|gonna|going to|might|have) (?:have )?a (?:heart attack|stroke|fit|seizure) when",
+        r"made me (?:have )?a? ?(?:fit|seizure)|make (?:me|him|her) have a fit|suicide (?:grip|squad|drills?|sprints?|runs?)|do(?:ing)? suicides",
+        r"swollen (?:prices?|costs?|ego|budget|traffic|river)|(?:floored|killed|slayed|slaughtered|murdered) (?:me|it|them|that)|killing it|(?:price|news|result|look|bill|quote|cost) floored me|to die for|(?:i'd|i would|could|would) (?:die|kill) for|(?:drop|drops|dropped|jaw) dead gorgeous|kill(?:ed|ing)? (?:my|the|that|this) (?:workout|session|legs|quads|back|vibe|time|set|routine)|(?:cardio|legs|squats|session|workout|coach|hunger|wait|suspense|boredom|heels|shoes|tan|stairs) (?:is |are |was |nearly |will |almost )?(?:killing|killed|kills|kill) me",
+        r"binge (?:watch\w*|on (?:netflix|series|shows)|listen\w*)|bing(?:ed|ing) (?:\w+ ){0,3}(?:series|seasons?|episodes?|shows?|netflix)|starving(?= (?:lol|haha|already|again|after|now|for))|(?:i'm|im|i am) (?:so |always |absolutely |bloody )?starving$|purge (?:my|the) (?:wardrobe|closet|inbox)",
+        r"hate (?:how i look )?(?:in|with) (?:this|the|that|my) (?:bikini|suit|tan|colour|dress|photo|heels)|hate my (?:posing|tan|suit|heels|shoes|job|alarm|commute|phone|bikini|hair|music|neighbours?)",
+        r"pumped up|blood pressure|blood (?:tests?|work|results?|orange|sugar|drawn|sample|donation|flow|type|sausage|moon|red)|(?:donated|took|take|taking|gave|give|drew|draw) (?:my |some )?blood|in my blood|bloody (?:hell|good|brilliant|love|hungry|cold|freezing|heels|zip|app|scale|alarm|neighbours|tan|great|amazing|marvellous)|nose ?bleed seats?|bleeding (?:edge|heart|obvious)|bleed(?:ing|s)? (?:onto|on to|into|through) (?:the )?(?:sheets|suit|towel|dress|bed|pillow|clothes)(?= with tan)|tan (?:bled|bleeds|is bleeding|bleeding)",
+        r"double (?:biceps?|bi|check\w*|chin|time|digits?|booked|the|protein|portion|session|espresso|dose|shot|tap)|double (?:rep|set|drop)s?|front double|back double|seeing double (?:lats|abs)",
+        r"(?:rusty|dirty|brown|black|dark) (?:nails?|bronzer|tan|rice|chocolate|bread|coffee|tea|bikini|suit)|tea with",
+        r"fall (?:asleep|in love|season|colou?rs|semester|leaves|back|behind|for)|fell (?:asleep|in love|for|behind|apart laughing|off (?:the|my) (?:wagon|plan|diet|hanger))|stage ?fright|shaking (?:my|his|her|the) (?:head|shake|shaker|bottle|hand|hands|things up)|shake(?:s)? (?:up|down)|shaken not|shaking hands|shiver(?:s|ing) (?:with|of) (?:excitement|joy|delight)",
+        r"(?:heart|hearts?) (?:set on|belongs to|hangs on|beats for|on fire for|emoji|shaped|stopping|warming|throb|felt|melts?|to heart|breaker|breaking)|heart rate (?:strap|belt)",
+        r"sauna (?:towel|voucher|in the hotel|is (?:broken|closed|out))|no sauna|never sauna|(?:hotel|gym|spa) (?:has|with|got) (?:a |an )?(?:\w+ )?sauna",
+        r"out of breath(?: but| though)? (?:happy|good|as it should)|breathless (?:by|from the)|lost for words|speechless",
         r"dizzying",
     )
 )
@@ -61,10 +73,10 @@ EVERYDAY = {
     symptom: re.compile(rf"\b(?:{words})\b")
     for symptom, words in {
         Symptom.CHEST_PAIN: r"bench\w*|press\w*|fl[iy]e?s|dips|push ?ups|doms|workout|training|trained|session|gym|pump|day|machine",
-        Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running|treadmill|stairmaster|bike|posing|suit|dress|corset|session|training|hill",
+        Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running(?! out)|treadmill|stairmaster|bike|posing|suit|dress|corset|session|training|hill",
         Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|excite\w*|excitement|nervous|nerves|love|stage|when i saw|treadmill|running|coffee|caffeine|bike|session|training",
         Symptom.FAINTING: r"asleep|sleep|sofa|couch|bed|early|nap|tired|pillow|movie|film|tv|exhausted|o'clock|at \d+|pm|hours|laughing|straight away|like a baby|instantly",
-        Symptom.LIMB_WEAKNESS: r"leg day|squat\w*|training|trained|session|workout|gym|lunges|cardio|doms|sore|deadlift\w*|after legs|compared|lagging|stage|heavy weights?|much weight",
+        Symptom.LIMB_WEAKNESS: r"leg day|squat\w*|training|trained|session|workout|gym|lunges|cardio|doms|sore|looks?|looking|deadlift\w*|after legs|compared|lagging|stage|heavy weights?|much weight",
         Symptom.SEIZURE: r"laugh\w*|calf|calves|back|hip|knee|when he|when she|coach|cry\w*",
         Symptom.SEVERE_HEADACHE: r"trap\w*|posing music",
         Symptom.SLEEPLESS: r"excited|late|tomorrow",

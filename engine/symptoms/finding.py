@@ -8,9 +8,11 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Protocol
 
+from .clauses import Correcting
 from .names import WARNINGS, Symptom
 from .negation import Said, Span
-from .patterns import PhrasesByCues
+from .patterns import PhraseBook
+from .setting import Settings
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +82,14 @@ class Heard:
     found: dict[Symptom, Hit] = field(default_factory=dict)
     denied: set[Symptom] = field(default_factory=set)
     drugs: list[str] = field(default_factory=list)
+    muscles_hurt: bool = False
+    elsewhere: bool = False
+    """Whether something was found that befell somebody else, or long ago, or is a figure of speech."""
+
+    @property
+    def placed(self) -> bool:
+        """Whether the clause is accounted for."""
+        return bool(self.found or self.denied or self.drugs or self.elsewhere)
 
 
 class Judge(Protocol):
@@ -92,18 +102,15 @@ class Judge(Protocol):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Tongue:
-    """A language, as far as complaints go.
+    """A language, as far as complaints go."""
 
-    `clauses` has to end a clause at the same places in every language, so that what two of them
-    heard in the same breath can be held against each other.
-    """
-
-    phrases: PhrasesByCues
+    phrases: PhraseBook
     figures: tuple[re.Pattern[str], ...]
     everyday: Mapping[Symptom, re.Pattern[str]]
-    clauses: Callable[[str], list[tuple[str, str]]]
+    corrector: Correcting
     said: Judge
-    supposed: Callable[[str], bool]
+    settings: Settings
     taken_back: re.Pattern[str]
     no: frozenset[str]
-    drugs: Callable[[str], list[str]]
+    muscles_hurt: re.Pattern[str]
+    drugs: Callable[[str], list[Span]]

@@ -27,6 +27,6 @@ _DRUGS = re.compile(
 )
 
 
-def german_drugs(clause: str) -> list[str]:
-    """The drugs named in a clause of folded German words, but for those said not to be taken."""
-    return [m[0] for m in _DRUGS.finditer(clause) if not german_drug_denied(clause, m.span())]
+def german_drugs(clause: str) -> list[tuple[int, int]]:
+    """Where in a clause of folded German words a drug is named, but for those said not to be taken."""
+    return [m.span() for m in _DRUGS.finditer(clause) if not german_drug_denied(clause, m.span())]

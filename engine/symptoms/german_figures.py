@@ -46,6 +46,14 @@ GERMAN_FIGURES = tuple(
         r"ende der (?:diät|saison|woche|prep)",
         r"laufen (?:gegangen|gehen|gewesen)|nicht (?:so gut |gut |besonders )?gelaufen",
         r"muskelversagen|bis zum versagen|versagen bei der|(?:app|waage|technik|bremse)(?: [\w']+){0,2} versagt",
+        r"(?:fast|beinahe|halben|halb|schier|nen halben) (?:einen |nen |ein )?(?:herzinfarkt|herzkasper|anfall|schlaganfall|herzschlag)|herzkasper|herzinfarkt (?:bekommen|gekriegt|kriegen) (?:als|wegen|bei)|(?:kriege?|bekomme|krieg) (?:ich )?(?:gleich |da |noch )?(?:einen |nen |die )?(?:herzinfarkt|anfall|krise|motten|vogel|schlag|kopfschmerzen)(?= (?:wegen|bei|von|wenn)|$)|hat (?:einen|nen|ihren|mal wieder einen|wieder einen) anfall",
+        r"bei der steuer(?: [\w']+){0,3} kopfschmerzen|herz (?:hängt|schlägt|brennt|gehört) (?:an|für|am|dem|der)|herz an (?:platz|dem|der)|suizid ?(?:griff|grip)|selbstmörderisch\w*|mordshunger|bombe\w* form|bombenform",
+        r"(?:preis|rechnung|nachricht|ergebnis|form|look|kosten)(?: [\w']+){0,2} (?:umgehauen|umgeworfen|vom hocker gehauen|aus den latschen|erschlagen)|haut mich um|zum umfallen (?:schön|müde)|(?:würde|könnte) (?:ich )?(?:sterben|töten|morden) für|(?:für|um) [\w']+ (?:sterben|töten|morden)|zum sterben",
+        r"(?:blut|schweiß|schweiss) (?:und|,) (?:schweiß|schweiss|tränen)|blut geleckt|blutorangen?|blutwurst|blutjung|blutig\w* (?:anfänger|steak)|steak (?:war |ist )?blutig|blutgruppe|blut (?:gespendet|spenden|gerochen)|blutdruck",
+        r"binge ?watch\w*|serie(?:n)? (?:gebinged|gesuchtet|durchgebinged)|doppel ?(?:bizeps|biceps|pack|zimmer|stunde|einheit|kinn)|front doppel\w*|doppelt (?:so|gemoppelt|gecheckt|gewogen|gebucht)|doppelte (?:portion|menge)",
+        r"(?:saunatuch|saunagutschein|sauna (?:im hotel|ist (?:zu|kaputt|geschlossen))|keine sauna|hotel (?:hat|mit) sauna)|(?:handy|becher|flasche|gewicht|hantel|schlüssel)(?: [\w']+){0,3} (?:gefallen|gestürzt|runtergefallen|hingefallen)|(?:preise?|gewicht|temperatur\w*|kurs\w*) (?:ist |sind )?(?:gefallen|gestürzt|abgestürzt)|ist gefallen (?:auf|um)|gefallen (?:mir|dir|uns|lassen|an)|gefällt (?:mir|dir)|in den schlaf gefallen|ins bett gefallen",
+        r"(?:tan|bräune|farbe)(?: [\w']+){0,3} (?:verschwommen|verschmiert|schwarz|dunkel)|linien (?:sind |etwas |leicht )*verschwommen|hasse (?:mein posing|die waage|den wecker|meine schuhe|montage|cardio|hähnchen|diese farbe|meinen bikini)",
+        r"(?:der|die|das|typ|frau) neben mir|neben mir (?:im|am|in|auf|sitzt|stand|trainiert)",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
     )
 )
@@ -58,7 +66,7 @@ GERMAN_EVERYDAY = {
         Symptom.BREATHLESSNESS: r"cardio|treppen?|hiit|sprint\w*|laufen|gelaufen|laufband|stepper|fahrrad|rad|posing|posen|kleid|korsett|einheit|training|berg|stairmaster|joggen",
         Symptom.PALPITATIONS: r"cardio|hiit|sprint\w*|aufgeregt|aufregung|nervös\w*|nervosität|verliebt|bühne|laufband|laufen|kaffee|koffein|fahrrad|einheit|training|vorfreude|stepper|booster",
         Symptom.FAINTING: r"eingeschlafen|schlaf|schlafen|sofa|couch|bett|ins bett|müde|kissen|fernseher|lachen|uhr|stehend k o|feierabend|tränen",
-        Symptom.LIMB_WEAKNESS: r"beintag|beintraining|kniebeugen?|training|trainiert|einheit|workout|gym|studio|ausfallschritte|cardio|muskelkater|kreuzheben|nach beinen|vergleich|bühne|stepper|laufband|satz|sätze|wiederholungen",
+        Symptom.LIMB_WEAKNESS: r"beintag|beintraining|kniebeugen?|training|trainiert|einheit|workout|gym|studio|ausfallschritte|cardio|muskelkater|wirken|wirkt|aussehen|sehen(?! ich)|kreuzheben|nach beinen|vergleich|bühne|stepper|laufband|satz|sätze|wiederholungen",
         Symptom.SEIZURE: r"lach\w*|wade\w*|rücken|hüfte|knie|auge|augenlid|lid|muskel|muskeln|einschlafen|als er|als sie|coach",
         Symptom.CONFUSION: r"plan|app|makros|kohlenhydrate|carbs|posing|anweisung\w*|zeiten",
         Symptom.SLEEPLESS: r"aufgeregt|spät|morgen geht|vorfreude",

@@ -25,7 +25,7 @@ _BETWEEN = word_set(
     es habe hatte hat gehabt haben bin war ist sind waren wurde werde geworden gespürt spüre
     bemerkt anzeichen zeichen symptom symptome symptomen von für irgendwelche irgendeine irgendwie
     akute akuten heute gestern morgen früh nacht letzte diese dieser bisher bis oder noch und
-    im am in an bei mit zu problem probleme beschwerden gefühl spur einzige einzigen einziges
+    leben im am in an bei mit zu problem probleme beschwerden gefühl spur einzige einzigen einziges
     mal einmal aktuell gerade zurzeit da dabei aufgetreten wegen mehr
     """)
 )
@@ -56,19 +56,6 @@ _AFTER_IN_DOUBT = re.compile(
     r"(?: [\w']+){0,2} (?:als (?:sonst|gestern|vorher))"
 )
 _STILL_THERE = re.compile(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
-_SUPPOSED = re.compile(
-    r"\b(?:"
-    + folded(
-        r"wenn|falls|könnte|könnten|vielleicht|womöglich|eventuell|evtl|angst|sorge|sorgen|befürchte|hoffe|"
-        r"hoffentlich|sollte|würde|würden|risiko|vermeiden|vorbeugen|fast|beinahe|kurz davor|kurz vorm|"
-        r"kurz vor|nah dran|knapp|mutter|mama|papa|vater|oma|opa|bruder|schwester|freund|freundin|frau|mann|sohn|tochter|"
-        r"hund|katze|kollege|kollegin|kunde|kundin|jemand|leute|er (?:hat|ist|war|hatte)|sie (?:hat|ist|war|hatte)|"
-        r"letztes jahr|vor jahren|vor monaten|vor wochen|letzte woche|letzten monat|letzte diät|letzte prep|früher|damals|"
-        r"film|serie|normalerweise|normal dass|glaube|denke|dachte|vermute|scheint|fühlt sich an als|als ob|als würde|"
-        r"irgendwie|sowas wie|so eine art|bekomme ich davon|warum|wieso|gefühlt"
-    )
-    + r")\b"
-)
 _DRUG_DENIED = re.compile(
     r"\b(?:keine?[nrms]?|nie|niemals|ohne|nicht|weder|no|not|never)"
     r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
@@ -93,11 +80,6 @@ def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool
     if denied is Said.YES and not _STILL_THERE.match(after) and _AFTER_IN_DOUBT.match(after):
         return Said.DOUBT
     return denied
-
-
-def german_supposed(clause: str) -> bool:
-    """Whether the clause speaks of what might be, was long ago, or befell someone else."""
-    return _SUPPOSED.search(clause) is not None
 
 
 def german_drug_denied(clause: str, span: Span) -> bool:

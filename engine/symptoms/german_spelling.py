@@ -8,7 +8,7 @@ from __future__ import annotations
 import re
 import unicodedata
 
-from .spelling import Corrector, clauses
+from .spelling import Corrector
 from .words import word_set
 
 _UMLAUT_IN_TWO = re.compile(r"([aou])e")
@@ -65,6 +65,15 @@ _BEGINNINGS = {
 
 # Sound words a slip or two away from a word of the vocabulary: never "put right".
 _LEFT_ALONE = _folded_set("""
+    amen athen auferstehen aufgebracht aufgeklart aufsteigen aufstellen aufzustehen ausstehen baust
+    behalter beinhalten bewege bewegend bewusstseins brent brush brut burst bust einbrechen
+    erbrachten erschaffung erstrecken explodierte fieser flattern gefallt geguckt gekampft geruckt
+    geschmolzen gezockt hammern heutige katzen kollidiert konzentriert konzentrierte konzentrierten
+    konzentrierter kothen kotze kramp schlaft schlagst schmach schmelz schwachere schwachste
+    schwacht schwanz schwarm schwartz schwinden schwindet sprachen sprechende sprecher sprecherin
+    spruchen stich ubergehen uberlebten unregelmassige unregelmassigen verlagen versager versauen
+    verwahrung verwarnung verwertung verwirkt verwirrend verwirrten verzerrung zittert
+    rund runde runder brei breit sauna saune
     arm arme armen armer warmen schmerzt bekommen bekomme bekommt behalte hammer schlag schlage
     schlagen spreche spricht stiche bremst beginnen begonnen genommen gestolpere sicht sichte
     sticken steht bewogen bewegten belegen behauen schwatz schwarze gespickt gestickt aufsehen
@@ -93,9 +102,4 @@ class _GermanCorrector:
         return fixed if fixed != word else self._slips.correct(_UMLAUT_IN_TWO.sub(r"\1", word))
 
 
-_CORRECTOR = _GermanCorrector()
-
-
-def german_clauses(text: str) -> list[tuple[str, str]]:
-    """Clauses as in `spelling.clauses`, of folded German words."""
-    return clauses(text, _CORRECTOR)
+GERMAN_CORRECTOR = _GermanCorrector()

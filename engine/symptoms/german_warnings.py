@@ -13,7 +13,7 @@ GROUPS = {
     "glied": r"(?:beine?n?|arme?n?|knien?|hande?n?|fusse?n?|muskeln?|glieder|gliedmassen|oberschenkel\w*|waden?|korper|gesicht|finger|linke seite|rechte seite)",
     "nicht": r"(?:nicht|kaum|nicht mehr|kaum noch|fast nicht)",
     "kann": r"(?:kann|konnte|konnten|können|könnte)",
-    "kotz": r"(?:erbrochen|erbreche|erbrechen|erbrach|(?:mich|uns)<3>(?:übergeben|übergebe|übergab)|übergeben müssen|(?:musste|muss)<4>übergeben|übergebe mich|übergab mich|gekotzt|kotze|kotzen|kotzte|kotz(?= mir| mich| schon| seit| die| nur)|gereihert|gespien)",
+    "kotz": r"(?:erbrochen|erbreche|erbrechen|erbrach|(?:mich|uns)<3>(?:übergeben|übergebe|übergab)|übergeben müssen|breche (?:immer|ständig|dauernd|seit|schon)|(?:musste|muss)<4>übergeben|übergebe mich|übergab mich|gekotzt|kotze|kotzen|kotzte|kotz(?= mir| mich| schon| seit| die| nur)|gereihert|gespien)",
     "oft": r"(?:mehrmals|mehrfach|zwei ?mal|drei ?mal|vier ?mal|fünf ?mal|(?:\d+|sechs|sieben|acht|zehn) ?(?:mal|x)|x ?\d+|immer wieder|ständig|dauernd|andauernd|pausenlos|wiederholt|wieder|erneut|nochmal|noch einmal|die ganze nacht|den ganzen (?:tag|morgen|vormittag|abend)|seit|stundenlang|alle \d+|jede stunde|alles|ununterbrochen|laufend|in einer tour|ohne pause)",
     "kopfweh": r"(?:kopfschmerz\w*|kopf ?schmerz\w*|kopfweh|migrane\w*|schädelweh|schmerz\w* im kopf)",
     "stark": r"(?:starke?[mnrs]?|stärkste\w*|heftig\w*|schlimme?[nrs]?|schlimmste\w*|extrem\w*|unerträglich\w*|rasende?\w*|höllisch\w*|furchtbar\w*|schrecklich\w*|fürchterlich\w*|brutal\w*|massiv\w*|wahnsinnig\w*|krasse?\w*|mörderisch\w*|stechende\w*|explosionsartig\w*|plötzlich\w*|hammermässig\w*|intensiv\w*|grausam\w*|unfassbar\w*|(?:nicht|kaum) auszuhalten|nicht aushalt\w*|zum schreien|üble\w*|übelste\w*|hammer|mega|monster|hölle)",
@@ -130,7 +130,8 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
         Symptom.LIMB_WEAKNESS,
         "schwach kraft lahm beweg halten greif ruhren tragen gelahm lahmung bein arm knie hand fuss muskel glied oberschenkel wade korper gesicht finger seite schlag steh geh lauf hoch fall taub mundwinkel bett weich",
         sure=r"""
-        <glied><4>(?:schwach|schwächer|kraftlos|gelähmt|schlaff|lahm|wegsack\w*|weggesackt|sacken|sackt|nachgegeben|nachgeben|nach|weggeknickt|eingeknickt|knicken|knickt|einknick\w*|versag\w*|versagen|streik\w*|weggebrochen|weggerutscht)
+        <glied><4>(?:schwach|schwächer|kraftlos|gelähmt|schlaff|lahm|wegsack\w*|weggesackt|sacken|sackt|nachgegeben|nachgeben|weggeknickt|eingeknickt|knicken|knickt|einknick\w*|versag\w*|versagen|streik\w*|weggebrochen|weggerutscht)
+        <glied><2>(?:geben|gibt|gaben|gab)<3>nach
         <glied> (?:schwach|kraftlos|gelähmt|schlaff|versagen|knicken|sacken)
         (?:gibt|geben|gab|gaben|knickt|knicken|sackt|sacken|versagt|versagen|streiken)<4><glied>
         (?:schwache?[nrs]?|kraftlose?[nrs]?|gelähmte?[nrs]?|schlaffe?[nrs]?|lahme?[nrs]?)<1><glied>

@@ -9,7 +9,7 @@ ones name the complaint; the doubtful ones lead to one question.
 from __future__ import annotations
 
 import re
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from itertools import groupby
 
@@ -43,7 +43,7 @@ def _compile(
 ) -> re.Pattern[str]:
     for name, words in groups.items():
         pattern = pattern.replace(f"<{name}>", words)
-    for most in range(1, 7):
+    for most in range(1, 10):
         pattern = pattern.replace(f"<{most}>", _gap(most))
     return re.compile(rf"\b(?:{fold(pattern)})\b")
 
@@ -77,10 +77,31 @@ def table(
     `groups` are those of the language; `fold` writes a pattern as the words of a clause are written.
     """
     return [
-        _phrase(symptom, fold(cues), line.strip(), _compile(line.strip(), groups, fold), certain)
+        _phrase(symptom, fold(cues), line, _compile(line, groups, fold), certain)
         for certain, block in ((True, sure), (False, doubtful))
-        for line in block.strip().splitlines()
+        for written in block.strip().splitlines()
+        for line in _by_denial(written.strip())
     ]
+
+
+def _by_denial(line: str) -> Iterator[str]:
+    """The ways of saying it on a line, those with a word of denial in them apart from the others."""
+    ways = _ways(line)
+    for denies in (False, True):
+        same = [way for way in ways if (_DENIAL.search(way) is not None) is denies]
+        if same:
+            yield "|".join(same)
+
+
+def _ways(line: str) -> list[str]:
+    """The alternatives of a pattern, as far as they stand in no bracket."""
+    ways, depth, start = [], 0, 0
+    for at, char in enumerate(line):
+        depth += (char == "(") - (char == ")")
+        if char == "|" and depth == 0:
+            ways.append(line[start:at])
+            start = at + 1
+    return [*ways, line[start:]]
 
 
 def _phrase(symptom: Symptom, cues: str, line: str, pattern: re.Pattern[str], sure: bool) -> Phrase:
@@ -94,10 +115,37 @@ def _phrase(symptom: Symptom, cues: str, line: str, pattern: re.Pattern[str], su
     )
 
 
-#: Phrases under the stems of which one must be in the text at all.
-PhrasesByCues = tuple[tuple[tuple[str, ...], tuple[Phrase, ...]], ...]
+class PhraseBook:
+    """The phrases of a language in their order, those of one table together under their cues.
 
+    Which tables a word is a cue for is kept, up to a bound, so that most of a text costs a lookup a
+    word and not a comparison with every cue.
+    """
 
-def by_cues(phrases: Iterable[Phrase]) -> PhrasesByCues:
-    """The phrases in their order, those of one table together, for their cues to be looked for once."""
-    return tuple((cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues))
+    _MOST_WORDS = 8192
+
+    def __init__(self, phrases: Iterable[Phrase]) -> None:
+        self._tables = [
+            (cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues)
+        ]
+        self._of_word: dict[str, tuple[int, ...]] = {}
+
+    def worth_looking_for(self, clause: str) -> Iterator[Phrase]:
+        """The phrases of which a cue stands in the clause."""
+        tables: set[int] = set()
+        for word in clause.split(" "):
+            tables.update(self._cued_by(word))
+        for index in sorted(tables):
+            yield from self._tables[index][1]
+
+    def _cued_by(self, word: str) -> tuple[int, ...]:
+        known = self._of_word.get(word)
+        if known is None:
+            known = tuple(
+                index
+                for index, (cues, _) in enumerate(self._tables)
+                if any(cue in word for cue in cues)
+            )
+            if len(self._of_word) < self._MOST_WORDS:
+                self._of_word[word] = known
+        return known

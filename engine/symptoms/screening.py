@@ -1,22 +1,28 @@
 """Free text in, complaints and named drugs out; in English and German, whichever somebody writes."""
 
+# ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
+from dataclasses import replace
 
-from .body_phrases import BODY_PHRASES
+from .body_phrases import BODY_PHRASES, MUSCLES_HURT
+from .clauses import GOES_ON, Clause, clauses, spelt
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
 from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
+from .image_phrases import IMAGE_PHRASES
 from .mood_phrases import MOOD_PHRASES
-from .names import Symptom
-from .negation import Said, Span, drug_denied, said, supposed
+from .names import EATING_AND_MOOD, WARNINGS, Symptom
+from .negation import Said, Span, drug_denied, said
+from .other_images import OTHER_IMAGES
 from .other_phrases import OTHER_PHRASES
-from .patterns import Phrase, by_cues
-from .spelling import Corrector, clauses
+from .patterns import Phrase, PhraseBook
+from .setting import ENGLISH_SETTINGS
+from .spelling import Corrector
 from .warning_phrases import WARNING_PHRASES
 from .words import word_set
 
@@ -33,10 +39,20 @@ _VOCABULARY = DRUG_VOCABULARY | word_set("""
     cramp cramps cramping tingling trembling diarrhoea constipated constipation bloated bloating
     couldn't wouldn't haven't killing hurting hardly trouble seizing ectopic heaving panting angina
     myself throat extreme massive
+    bleeding nosebleed hopeless worthless depressed disgusting dehydrated laxatives
     stomach urine tight tightness pressure crushing stabbing suicidal suicide numbness twice
 """)
-_PHRASES = (*WARNING_PHRASES, *BODY_PHRASES, *MOOD_PHRASES, *OTHER_PHRASES)
-_CORRECTOR = Corrector(_VOCABULARY, frozenset().union(*(phrase.words for phrase in _PHRASES)))
+_PHRASES = (
+    *WARNING_PHRASES,
+    *IMAGE_PHRASES,
+    *BODY_PHRASES,
+    *MOOD_PHRASES,
+    *OTHER_PHRASES,
+    *OTHER_IMAGES,
+)
+_CORRECTOR = Corrector(
+    _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
+)
 
 _TAKEN_BACK = re.compile(
     r"(?:(?:today|now|this morning|tonight)\b.{0,30}\b"
@@ -44,20 +60,31 @@ _TAKEN_BACK = re.compile(
     r"(?:i )?(?:do|have|did) (?:now|today)|it(?:'s| is| has)? (?:back|here|there|started|came))"
 )
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
+_TOO_SHORT = 2  # words of a clause that are not listened to by themselves
+# A husband or a mother who writes in the athlete's place.
+_PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
+_NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
+_BY_ANOTHER = re.compile(
+    rf"\b(?:(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
+    rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
+    rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b",
+    re.IGNORECASE,
+)
 
 
-def _drugs(clause: str) -> list[str]:
-    return [clause[a:b] for a, b in drug_spans(clause) if not drug_denied(clause, (a, b))]
+def _drugs(clause: str) -> list[Span]:
+    return [span for span in drug_spans(clause) if not drug_denied(clause, span)]
 
 
 ENGLISH = Tongue(
-    phrases=by_cues(_PHRASES),
+    phrases=PhraseBook(_PHRASES),
     figures=FIGURES,
     everyday=EVERYDAY,
-    clauses=lambda text: clauses(text, _CORRECTOR),
+    corrector=_CORRECTOR,
     said=said,
-    supposed=supposed,
+    settings=ENGLISH_SETTINGS,
     taken_back=_TAKEN_BACK,
+    muscles_hurt=re.compile(rf"\b(?:{MUSCLES_HURT})\b"),
     no=_NO,
     drugs=_drugs,
 )
@@ -66,52 +93,86 @@ ENGLISH = Tongue(
 def screen(text: str) -> Screening:
     """Read free text for complaints and drugs; never raises, in time linear in the text.
 
-    Both languages are looked for whatever the chat's is, since people mix them. What one finds and
-    the other takes for denied in the same breath is in doubt.
+    Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
+    people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     drugs: list[str] = []
-    for english, german in zip(_heard(text, ENGLISH), _heard(text, GERMAN), strict=True):
+    unplaced: list[str] = []
+    muscles_hurt = False
+    parts = clauses(text)
+    by_another = _BY_ANOTHER.search(text) is not None
+    heard = zip(
+        parts,
+        *(_heard(text, parts, tongue, by_another) for tongue in (ENGLISH, GERMAN)),
+        strict=True,
+    )
+    for clause, english, german in heard:
         contested = english.denied & german.found.keys() | german.denied & english.found.keys()
         for hit in (*english.found.values(), *german.found.values()):
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
         denied |= english.denied | german.denied
         drugs += (*english.drugs, *german.drugs)
+        muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
+        if clause.says_something and not (english.placed or german.placed):
+            unplaced.append(clause.typed)
+    if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
+        _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
     return Screening(
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
-        # Where the tables heard anything at all, theirs is the word.
-        suspicions=() if found or denied or drugs else suspicions(text, [text]),
+        suspicions=suspicions(text, [rest for rest in unplaced if _worth_hearing(rest, parts)]),
+        unplaced=tuple(unplaced),
     )
 
 
-def _heard(text: str, tongue: Tongue) -> Iterator[Heard]:
+def _heard(text: str, parts: Sequence[Clause], tongue: Tongue, by_another: bool) -> Iterator[Heard]:
     """What each clause says to somebody who knows this one language."""
-    parts = tongue.clauses(text)
+    read = spelt(parts, tongue.corrector)
+    if by_another:
+        tongue = replace(tongue, settings=replace(tongue.settings, by_another=True))
     sure: dict[Symptom, Hit] = {}
-    for index, (clause, mark) in enumerate(parts):
+    for index, clause in enumerate(read):
         heard = Heard()
-        asked = mark in {":", "?", "-", "="} and index + 1 < len(parts)
+        following = read[index + 1].text if index + 1 < len(read) else ""
+        asked = parts[index].mark in {":", "?", "-", "="} and bool(following)
         # "no chest pain yesterday but today I do"
-        turned = index + 1 < len(parts) and tongue.taken_back.match(parts[index + 1][0]) is not None
-        answered_no = asked and _is_no(parts[index + 1][0], tongue)
-        for phrase, span, verdict in _judged(clause, sure, tongue):
-            if (verdict is Said.NO and not turned) or (answered_no and span[1] == len(clause)):
+        turned = tongue.taken_back.match(following) is not None
+        answered_no = asked and _is_no(following, tongue)
+        plain, spared = _without_figures(clause.text, tongue)
+        heard.elsewhere = spared
+        goes_on = index > 0 and parts[index - 1].mark in GOES_ON
+        before = read[index - 1].text if goes_on else ""
+        heard.muscles_hurt = tongue.muscles_hurt.search(clause.text) is not None
+        for phrase, span, verdict in _judged(plain, sure, tongue, before, following):
+            if verdict is Said.ELSEWHERE:
+                heard.elsewhere = True
+            elif (verdict is Said.NO and not turned) or (answered_no and span[1] == len(plain)):
                 heard.denied.add(phrase.symptom)
             else:
-                hit = Hit(
-                    phrase.symptom,
-                    verdict is Said.YES and phrase.sure,
-                    clause[span[0] : span[1]],
-                )
+                certain = verdict is Said.YES and phrase.sure
+                hit = Hit(phrase.symptom, certain, clause.typed(text, span))
                 _keep(heard.found, hit)
                 if hit.sure:
                     sure[hit.symptom] = hit
-        heard.drugs += tongue.drugs(clause)
+        heard.drugs += [clause.typed(text, span) for span in tongue.drugs(clause.text)]
         yield heard
+
+
+def _worth_hearing(rest: str, parts: Sequence[Clause]) -> bool:
+    """Whether what was left unplaced says enough by itself: not the "i won't" after a clause."""
+    return len(parts) == 1 or len(rest.split()) > _TOO_SHORT
+
+
+def _without_figures(clause: str, tongue: Tongue) -> tuple[str, bool]:
+    """The clause without its figures of speech, and whether one of them is most of it."""
+    plain = clause
+    for figure in tongue.figures:
+        plain = figure.sub(lambda match: "_" * len(match[0]), plain)
+    return plain, plain != clause and 2 * plain.count("_") > len(plain)
 
 
 def from_report(word: str) -> Symptom | None:
@@ -125,32 +186,35 @@ def from_report(word: str) -> Symptom | None:
 
 
 def _judged(
-    clause: str, found: Mapping[Symptom, Hit], tongue: Tongue
+    clause: str, found: Mapping[Symptom, Hit], tongue: Tongue, before: str, after: str
 ) -> Iterator[tuple[Phrase, Span, Said]]:
     """Every find of the clause with its verdict; what is sure already is not looked for again."""
-    if not clause:
-        return
-    plain = clause
-    for figure in tongue.figures:
-        plain = figure.sub(lambda match: "_" * len(match[0]), plain)
     settled = set(found)
     finds = [
         (phrase, match.span())
-        for cues, phrases in tongue.phrases
-        if any(cue in plain for cue in cues)
-        for phrase in phrases
+        for phrase in tongue.phrases.worth_looking_for(clause)
         if phrase.symptom not in settled
-        for match in phrase.pattern.finditer(plain)
+        for match in phrase.pattern.finditer(clause)
     ]
+    if not finds:
+        return
     spans = sorted({span for _, span in finds})
-    doubtful = tongue.supposed(plain)
-    everyday = {symptom for symptom, words in tongue.everyday.items() if words.search(plain)}
+    everyday = {symptom for symptom, words in tongue.everyday.items() if words.search(clause)}
+    settings: dict[Span, Said] = {}
     for phrase, span in finds:
         if phrase.symptom in settled:
             continue
-        verdict = tongue.said(plain, span, spans, denies=phrase.denies)
-        if verdict is Said.YES and (doubtful or phrase.symptom in everyday):
-            verdict = Said.DOUBT
+        verdict = tongue.said(clause, span, spans, denies=phrase.denies)
+        if verdict is Said.YES:
+            if span not in settings:
+                settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
+            verdict = settings[span]
+        if verdict is Said.SUPPOSED:
+            verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
+        if verdict is Said.OVER:
+            verdict = Said.DOUBT if phrase.symptom in WARNINGS else Said.ELSEWHERE
+        if verdict in {Said.YES, Said.DOUBT} and phrase.symptom in everyday:
+            verdict = Said.DOUBT if phrase.sure else Said.ELSEWHERE
         elif verdict is Said.YES and phrase.sure:
             settled.add(phrase.symptom)
         yield phrase, span, verdict

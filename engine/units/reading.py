@@ -36,7 +36,9 @@ def plain_with_places(text: str) -> tuple[str, list[int]]:
     out: list[str] = []
     places: list[int] = []
     for place, char in enumerate(text):
-        for new in _plain_character(char, out):
+        # "½7" is no number that anybody writes: the sign stays, so that nothing reads it as 0.57
+        run_on = char in _HALVES and text[place + 1 : place + 2].isdecimal()
+        for new in char if run_on else _plain_character(char, out):
             out.append(new)
             places.append(place)
     return "".join(out), places

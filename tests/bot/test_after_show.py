@@ -96,8 +96,8 @@ def test_what_cannot_be_placed_is_passed_on_to_the_coach(team: Team) -> None:
     morning(team, 1)
     team.athlete.taps("Something's wrong")
     team.athlete.writes("my left ear rings")
-    assert "See a doctor" in text_of(team.athlete.taps("Not today"))
-    assert "reports after the show: my left ear rings" in text_of(team.coach.hears())
+    assert "passed that on to Ravi" in text_of(team.athlete.taps("Not today"))
+    assert 'Something I can\'t place: "my left ear rings"' in text_of(team.coach.hears())
 
 
 def test_a_steep_rise_is_told_to_both(team: Team) -> None:

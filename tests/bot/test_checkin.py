@@ -36,6 +36,11 @@ def draft(team: Team) -> OpenQuestion:
         return session.exec(query).one()
 
 
+def given(question: OpenQuestion) -> dict[str, object]:
+    """The answers told so far, without what is laid in beside them."""
+    return {key: value for key, value in question.answers.items() if not key.startswith("_")}
+
+
 def answered_by_buttons(team: Team, *, weight: str, fullness: str, sharpness: str | None) -> str:
     team.athlete.writes(weight)
     team.athlete.taps(fullness)
@@ -47,6 +52,8 @@ def answered_by_buttons(team: Team, *, weight: str, fullness: str, sharpness: st
         team.athlete.taps(label)
     else:
         team.athlete.writes("310")
+    if "As planned" in team.athlete.all_said()[-1].buttons:
+        team.athlete.taps("As planned")
     return text_of(team.athlete.taps(words.all_fine_button()))
 
 
@@ -63,7 +70,7 @@ def test_a_check_in_by_buttons_ends_in_the_days_target_with_a_reason(sqlite_engi
     team = in_peak_week(sqlite_engine)
     team.morning(7)
     said = answered_by_buttons(team, weight="61.1", fullness="6", sharpness=None)
-    for part in ("7 days out", "Carbs", "Protein", "Water 3.5 L", "sodium", "so the plan holds"):
+    for part in ("7 days out", "Carbs", "Protein", "Water 3.5 L", "sodium", "Stay on plan"):
         assert part in said
     assert len(decisions(team)) == 1 and decisions(team)[0].status == DecisionStatus.IN_FORCE
 
@@ -103,7 +110,7 @@ def test_a_flat_morning_in_the_load_raises_the_carbs_by_the_coachs_step(
     assert made.decision["rule"] == "flat-in-load"
     assert made.carb_g is not None and made.planned_carb_g is not None
     assert made.carb_g - made.planned_carb_g == 25
-    assert "+25 on the plan's" in said and "there is room" in said
+    assert "+25 on the plan's" in said and "so eat 25 g more today" in said
 
 
 def test_every_stored_decision_replays_to_the_same_result(sqlite_engine: Engine) -> None:
@@ -176,21 +183,20 @@ def test_yesterdays_answers_cannot_be_changed_any_more(sqlite_engine: Engine) ->
 
 @pytest.mark.parametrize(
     "bad",
-    ["", "abc", "840 kg", "8.4 kg", "-1", "🙂", "x" * 4096, "61,2,3", "61 or 62"],
+    ["", "abc", "840 kg", "8.4 kg", "-1", "🙂", "x" * 4096, "what now"],
 )
 def test_bad_input_at_every_question_of_the_check_in_asks_again_and_loses_nothing(
     sqlite_engine: Engine, bad: str
 ) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(3)
-    for answer in ("61.2", "6", "3.5", "4", "310", "off"):
+    for answer in ("61.2", "6", "3.5", "4", "310", "less", "off"):
         before = draft(team)
         said = team.athlete.writes(bad)
-        after = draft(team)
-        assert (after.step, after.answers) == (before.step, before.answers), bad
-        assert said and "?" in said[0].text
+        assert given(draft(team)) == given(before), bad
+        assert said and "?" in said[-1].text
         team.athlete.writes("", kind=Kind.OTHER)
-        assert draft(team).answers == before.answers
+        assert given(draft(team)) == given(before)
         team.athlete.writes(answer)
     assert draft(team).step == "symptoms"
 
@@ -228,6 +234,8 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
     team.morning(7)
     for answer in ("61.0", "6", "3.5", "310"):
         team.athlete.writes(answer)
+    if "As planned" in team.athlete.all_said()[-1].buttons:
+        team.athlete.taps("As planned")
     team.athlete.taps(words.something_off_button())
     team.athlete.taps("Headache")
     team.athlete.taps("Dizzy")
@@ -239,7 +247,7 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
     row = checkins(team)[0]
     assert (row.symptoms, row.gut, row.sleep_h) == (["dizzy"], "heavy", 5)
     assert row.note == "slept badly, moving house"
-    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "you felt dizzy" in said
+    assert decisions(team)[0].decision["rule"] == "dropping-too-fast" and "You felt dizzy" in said
 
 
 def test_two_nudges_then_the_coach_is_told_and_the_plan_holds(sqlite_engine: Engine) -> None:
@@ -301,6 +309,9 @@ def test_a_weight_far_from_yesterdays_is_held_and_asked_again(sqlite_engine: Eng
     team.athlete.writes("61.0 6 3.5")
     team.morning(6)
     said = team.athlete.writes("71.0 6 3.5")
+    assert "71.0 kg" in said[-1].text and "61.0 kg" in said[-1].text  # what was read, and usual
+    assert len(decisions(team)) == 1  # nothing moves on it before it is answered
+    said = team.athlete.taps("71.0 kg")
     assert decisions(team)[-1].decision["rule"] == "implausible-answer"
     assert "Weight again" in said[-1].buttons
     team.athlete.taps("Weight again")

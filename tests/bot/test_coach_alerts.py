@@ -30,6 +30,12 @@ WATER = Flag(
     {"water_l": 1.9, "target_l": 3.5},
     (evidence.WATER_UNDER_TARGET.source,),
 )
+MUCH_WATER = Flag(
+    "water-over-target",
+    Level.CAUTION,
+    {"water_l": 6.0, "target_l": 3.5},
+    (evidence.WATER_OVER_TARGET.source,),
+)
 SLEEP = Flag(
     "short-sleep",
     Level.ADVISORY,
@@ -98,7 +104,7 @@ def test_an_advisory_is_told_silently_needs_no_word_and_comes_once_a_day(team: T
     (told,) = raise_flags(team, SLEEP)
     assert told.silent
     assert told.buttons == {}
-    assert told.text.startswith("Note: Mira")
+    assert told.text.startswith("Info: Mira")
     assert raise_flags(team, SLEEP) == []
     team.world.later(hours=3)
     assert not [said for said in team.coach.hears() if "Slept" in said.text]
@@ -174,13 +180,23 @@ def test_a_caution_repeats_every_half_hour_and_reaches_the_second_contact_after_
     team: Team,
 ) -> None:
     lea = second_contact(team)
-    raise_flags(team, WATER)
+    raise_flags(team, MUCH_WATER)
     for number in range(1, 5):
         assert lea.hears() == []
         arrive(team)
         team.world.later(minutes=30)
         assert len([m for m in pings(team.coach.hears()) if "Drank" in m.text]) == 1, number
     assert "Ravi has not answered" in text_of(lea.hears())
+
+
+def test_nobody_is_fetched_in_the_night_for_a_half_empty_bottle(team: Team) -> None:
+    lea = second_contact(team)
+    raise_flags(team, WATER)
+    team.world.later(hours=2)
+    assert not [m for m in pings(team.coach.hears()) if "Drank" in m.text]
+    team.world.later(hours=20)
+    assert [m for m in pings(team.coach.hears()) if "Drank" in m.text]  # asked again by day
+    assert lea.hears() == []
 
 
 def test_only_the_newest_message_of_an_alert_keeps_its_button(team: Team) -> None:
@@ -219,7 +235,7 @@ def test_acknowledging_stops_the_repeats_says_who_and_when_and_offers_to_lift(te
     assert "Acknowledged by Ravi, Sun 2 May, 07:15" in done[0].text
     assert list(done[0].buttons) == ["Lift the freeze"]
     assert "Ravi has acknowledged the alert about Mira" in text_of(lea.hears())
-    assert "Ravi has seen the alert" in text_of(team.athlete.hears())
+    assert "Ravi has seen this and will contact you" in text_of(team.athlete.hears())
     team.world.later(hours=2)
     assert not [m for m in team.coach.hears() if "fainting" in m.text]
     assert lea.hears() == []

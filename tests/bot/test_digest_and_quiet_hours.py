@@ -128,7 +128,8 @@ def test_the_days_warnings_and_cautions_are_told_with_who_saw_to_them(team: Team
     (said,) = digests(team.coach.hears())
     told = said.text.partition("Warnings and cautions (2)\n")[2]
     assert told.startswith(
-        "- Mira, Warning: Reported: fainting. Acknowledged by Ravi, Thu 6 May, 07:00 their time."
+        '- Mira, Warning: Reported: fainting. Mira wrote "I fainted". '
+        "Acknowledged by Ravi, Thu 6 May, 07:00 their time."
     )
     assert "- Mira, Caution: Drank 7.4 L yesterday" in told
     assert "Nobody has acknowledged it yet." in told
@@ -219,8 +220,8 @@ def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: 
         told += advise(team, athlete_id)
     assert new_messages(told) == []
     for number in range(20):
-        assert f"Note: Athlete {number} (" in told[-1].text
-    assert "Note: Mira" in told[-1].text
+        assert f"Info: Athlete {number} (" in told[-1].text
+    assert "Info: Mira" in told[-1].text
 
 
 def test_notes_that_no_longer_fit_go_on_in_another_message_and_none_is_lost(team: Team) -> None:
@@ -249,9 +250,9 @@ def test_quiet_hours_hold_notes_and_let_cautions_through(team: Team) -> None:
     assert said
     assert "Caution: Mira" in text_of(new_messages(team.coach.hears()))
     team.morning(3, hour=6, minute=59)
-    assert "Note: Mira" not in text_of(team.coach.hears())
+    assert "Info: Mira" not in text_of(team.coach.hears())
     team.morning(3, hour=7)
-    (released,) = [one for one in team.coach.hears() if "Note: Mira" in one.text]
+    (released,) = [one for one in team.coach.hears() if "Info: Mira" in one.text]
     assert released.silent
 
 
@@ -261,9 +262,9 @@ def test_notes_held_over_the_digest_are_told_in_it_and_not_twice(team: Team) -> 
     advise(team)
     team.morning(3, hour=6, minute=30)
     (said,) = digests(team.coach.hears())
-    assert "Notes (1)\n- Note: Mira" in said.text
+    assert "Notes (1)\n- Info: Mira" in said.text
     team.morning(3, hour=7)
-    assert "Note: Mira" not in text_of(team.coach.hears())
+    assert "Info: Mira" not in text_of(team.coach.hears())
 
 
 def test_quiet_hours_of_no_length_are_refused_and_can_be_ended(team: Team) -> None:

@@ -104,7 +104,7 @@ def test_more_training_may_have_more_of_a_load(team: Team) -> None:
 def test_every_line_of_a_draft_is_explained_and_the_draft_is_still_there_after(team: Team) -> None:
     draft(team, "even", "8.2 g/kg", "Mild")
     said = text_of(team.coach.taps("Why these numbers"))
-    assert "Load, 8.2 g/kg a day on average: women need more than 8 g/kg" in said
+    assert "my starting point for women. The review says above 8 g/kg" in said
     assert "Source: Sedlock 2008, Curr Sports Med Rep 7:209-213" in said
     assert "Source: common practice" in said
     for what in ("Even load", "Mild depletion", "Event day", "Protein", "Fat", "Fibre",

@@ -2,18 +2,31 @@
 
 from __future__ import annotations
 
+import re
+
 import pytest
 
 from bot import languages
 from bot.flows.food import ADD_FOOD
-from bot.messages import alert_causes, coach_figures, food_names, names
+from bot.messages import (
+    advice,
+    alert_causes,
+    cautions,
+    coach_figures,
+    draft_reasons,
+    food_names,
+    names,
+    safety,
+)
 from bot.messages.coach_plan import FIELDS
 from engine.draft import SHAPES
 from engine.evidence import deciding, readiness, reviewing
 from engine.foods import known_foods
 from engine.limits import LIMIT_KEYS
 from engine.readiness import CONDITIONS
-from engine.symptoms import WARNINGS
+from engine.safety import FlagId
+from engine.symptoms import WARNINGS, Symptom
+from tests.engine.test_evidence import SOURCES
 
 CATALOGUES = languages.CATALOGUES  # the tests' own may take their place while tests run
 
@@ -33,7 +46,20 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
 
 
 def test_every_flag_has_a_name_for_the_history() -> None:
-    assert set(names.FLAGS) == {*alert_causes._CAUSES, *map(str, WARNINGS)}
+    assert set(names.FLAGS) == set(FlagId)
+
+
+@pytest.mark.parametrize("flag", list(FlagId))
+def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete(flag: FlagId) -> None:
+    assert flag in alert_causes.CAUSES, f"{flag} has no sentence in bot/messages/alert_causes.py"
+    assert flag in cautions.LINES, f"{flag} has no line in bot/messages/cautions.py"
+
+
+@pytest.mark.parametrize("symptom", list(Symptom))
+def test_every_symptom_has_a_name_and_something_to_do_about_it(symptom: Symptom) -> None:
+    assert symptom in safety.SYMPTOM_NAMES, f"{symptom} has no name in bot/messages/safety.py"
+    told = {*advice.ADVICE, *advice.MOOD, *WARNINGS}  # for a warning: stop, and call for help
+    assert symptom in told, f"nothing is said to {symptom} in bot/messages/advice.py"
 
 
 def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:
@@ -80,3 +106,17 @@ def test_a_food_is_offered_under_the_name_of_the_readers_language(catalogues: No
     assert offered[:2] == [
         "Lachs aus Zucht, gebacken oder gegrillt", "Wildlachs, gebacken oder gegrillt",
     ]  # fmt: skip
+
+
+def test_no_source_that_anybody_reads_says_how_it_was_seen() -> None:
+    for source in SOURCES:
+        assert not re.search(
+            r"from memory|was seen|were seen|not seen|framing|abstract", source.citation
+        ), source.id
+        assert "memory" not in draft_reasons.reference(source), source.id
+
+
+def test_what_an_older_decision_stored_of_it_is_left_out_where_it_is_shown() -> None:
+    stored = "Escalante et al. 2021: run a trial (the framing was seen)"
+    assert names.cited(stored) == "Escalante et al. 2021: run a trial"
+    assert names.cited("reviews, Lancet 369:1117; from memory)") == "reviews, Lancet 369:1117)"

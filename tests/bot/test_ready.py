@@ -80,6 +80,14 @@ def test_it_is_asked_fourteen_and_eight_days_out_at_nine_where_the_athlete_is(te
     assert "in 8 days" in team.coach.hears()[-1].text
 
 
+def test_nobody_is_asked_how_lean_somebody_is_while_a_warning_is_open(team: Team) -> None:
+    set_event(team, "30 May")
+    team.world.until(datetime(2027, 5, 16, 6, 0, tzinfo=UTC))
+    team.athlete.writes("I fainted this morning")
+    team.world.until(datetime(2027, 5, 16, 9, 0, tzinfo=UTC))
+    assert "Is a peak week worth it?" not in text_of(team.coach.hears())
+
+
 def test_a_moved_event_moves_the_questions_and_a_trial_has_none(team: Team) -> None:
     set_event(team, "30 May")
     set_event(team, "6 June")
@@ -120,11 +128,11 @@ def test_somebody_not_yet_lean_keeps_dieting_and_the_coach_may_go_on_with_a_reas
     said = answer(team, 3)
     assert "Keep dieting, no peak week" in said
     assert "What" not in said
-    assert "For what reason?" in text_of(team.coach.taps("Go on all the same"))
+    assert "For what reason?" in text_of(team.coach.taps("Run it anyway"))
     assert "For what reason?" in text_of(team.coach.writes("  "))
-    assert "Kept: the shoot is booked" in text_of(team.coach.writes("the shoot is booked"))
+    assert "Saved: the shoot is booked" in text_of(team.coach.writes("the shoot is booked"))
     assert kept(team)[0].went_on == "the shoot is booked"
-    team.coach.taps("Go on all the same")
+    team.coach.taps("Run it anyway")
     assert "settled already" in team.coach.answers_to_taps()[-1]
 
 
@@ -133,7 +141,7 @@ def test_periods_that_stay_away_are_a_doctors_matter_first(team: Team) -> None:
     assert "A doctor first." in said
     assert "Periods have been away" in said
     assert "Mountjoy et al. 2023" in said
-    assert "Until a doctor has looked" in text_of(team.coach.taps("So be it"))
+    assert "Until a doctor has looked" in text_of(team.coach.taps("OK, a doctor first"))
 
 
 def test_figures_are_reckoned_from_what_is_typed(team: Team) -> None:
@@ -199,7 +207,7 @@ def test_a_waiting_doctors_word_is_a_doctor_first(
         session.commit()
     said = answer(team)
     assert "A doctor first." in said
-    assert "health screening" in said
+    assert "still waits for a doctor's clearance" in said
 
 
 def test_every_outcome_reason_and_choice_has_its_words() -> None:

@@ -6,9 +6,10 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
+from bot.messages import advice
 from bot.messages import safety as words
 from bot.store.week import AlertRow, DaySetRow, DecisionRow
-from tests.support.weeks import Team, in_peak_week, onboarded
+from tests.support.weeks import Team, arrive_and_read, in_peak_week, onboarded
 from tests.support.world import text_of
 
 
@@ -77,7 +78,7 @@ def test_a_denied_symptom_alarms_nobody(sqlite_engine: Engine) -> None:
         team.athlete.writes(said)
         assert alerts(team) == []
         (passed_on,) = team.coach.hears()
-        assert passed_on.silent
+        assert passed_on.silent or passed_on.method == "editMessageText"  # which makes no sound
         assert passed_on.text.startswith("From Mira:") and said in passed_on.text
 
 
@@ -85,26 +86,49 @@ def test_a_doubtful_phrase_is_asked_about_and_no_clears_it(sqlite_engine: Engine
     team = in_peak_week(sqlite_engine)
     said = team.athlete.writes("my heart was pounding when I saw the scale")
     assert "To be sure" in text_of(said)
-    team.athlete.taps("No")
+    (told,) = team.coach.hears()
+    assert told.silent and told.buttons == {}
+    assert 'Mira wrote "my heart was pounding when I saw the scale"' in told.text
+    assert "I've asked whether that means palpitations" in told.text
+    assert "I've told Ravi that it is not that" in text_of(team.athlete.taps("No"))
+    (corrected,) = team.coach.hears()
+    assert corrected.method == "editMessageText"
+    assert "Answered since: it is not that." in corrected.text
     team.world.later(minutes=30)
-    assert alerts(team) == [] and team.profile().frozen_at is None
+    assert team.coach.hears() == []
+    assert {alert.level for alert in alerts(team)} == {"advisory"}
+    assert team.profile().frozen_at is None
 
 
 def test_a_doubtful_phrase_confirmed_is_a_warning(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.athlete.writes("my heart was pounding when I saw the scale")
     assert "Stop." in text_of(team.athlete.taps("Yes"))
-    assert [alert.level for alert in alerts(team)] == ["warning"]
+    (warning,) = [alert for alert in alerts(team) if alert.level == "warning"]
+    assert warning.flag == "palpitations"
+    assert warning.facts["words"] == "my heart was pounding when I saw the scale"
 
 
-def test_a_doubtful_phrase_left_unanswered_counts_as_a_yes(sqlite_engine: Engine) -> None:
+def test_a_doubt_left_unanswered_is_told_as_a_doubt_and_asked_again(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
     team.athlete.writes("my heart was pounding when I saw the scale")
+    arrive_and_read(team)
     team.world.later(minutes=9)
-    assert alerts(team) == []
+    assert team.coach.hears() == []
     team.world.later(minutes=1)
-    assert [alert.level for alert in alerts(team)] == ["warning"]
-    assert "Stop." in text_of(team.athlete.hears())
+    (told,) = [m for m in team.coach.hears() if m.method == "sendMessage"]
+    assert told.text.startswith("Not sure: Mira")
+    assert 'Mira wrote "my heart was pounding when I saw the scale".' in told.text
+    assert "have no answer yet" in told.text and "Call Mira and ask" in told.text
+    assert "Warning" not in told.text and "Acknowledge" in told.buttons
+    again = text_of(team.athlete.hears())
+    assert "I ask once more" in again and "do you mean palpitations" in again
+    assert "Stop." not in again and team.profile().frozen_at is None
+    team.athlete.taps("No")
+    (settled,) = [m for m in team.coach.hears() if "Answered since" in m.text]
+    assert settled.method == "editMessageText" and settled.buttons == {}
+    team.world.later(hours=2)
+    assert not [m for m in team.coach.hears() if "palpitations" in m.text]
 
 
 @pytest.mark.parametrize(
@@ -179,7 +203,9 @@ def test_a_symptom_told_after_the_check_in_decides_again(sqlite_engine: Engine) 
     team.morning(7)
     team.athlete.writes("61.0 6 3.5")
     said = text_of(team.athlete.writes("feeling quite dizzy now"))
-    assert "Noted: dizziness" in said and "you felt dizzy" in said and "emergency number" in said
+    assert "I've told Ravi: dizziness" in said and "emergency number" in said
+    assert said.index("Sit down until it passes") < said.index("You felt dizzy")
+    assert "blood pressure" in said and "iron" in said
 
 
 def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: Engine) -> None:
@@ -190,13 +216,15 @@ def test_symptoms_are_watched_for_while_another_question_is_open(sqlite_engine: 
     assert "Fullness" in text_of(team.athlete.writes("61.0"))
 
 
-def test_two_doubtful_phrases_left_unanswered_both_count_as_a_yes(sqlite_engine: Engine) -> None:
+def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     said = text_of(team.athlete.writes("chest a bit tight after bench"))
     assert "To be sure" in said and "Please use one of the buttons" not in said
     team.world.later(minutes=10)
-    assert {alert.flag for alert in alerts(team)} == {"limb-weakness", "chest-pain"}
+    assert [(a.flag, a.level) for a in alerts(team)] == [("doubt", "caution"), ("doubt", "caution")]
+    told = text_of(team.coach.hears())
+    assert "legs like jelly" in told and "chest a bit tight" in told
 
 
 def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
@@ -204,7 +232,7 @@ def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(
 ) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(7)
-    team.athlete.writes("legs like jelly after training")
+    team.athlete.writes("legs feel weak after training")
     assert "Carbs" in text_of(team.athlete.writes("61.0 6 3.5"))
 
 
@@ -220,14 +248,18 @@ def test_the_same_warning_twice_pings_the_coach_once_while_it_is_open(
     team = in_peak_week(sqlite_engine)
     team.athlete.writes("I fainted")
     assert len(team.coach.hears()) == 1
+    arrive_and_read(team)
     team.athlete.writes("I fainted again")
-    assert team.coach.hears() == []
+    (grown,) = team.coach.hears()
+    assert grown.method == "editMessageText"
+    assert '"I fainted; I fainted again"' in grown.text and "Acknowledge" in grown.buttons
 
 
 def test_no_sentence_to_an_athlete_names_a_drug_with_a_dose() -> None:
     said = [
-        words.drug_refusal(),
-        words.emergency(["fainting"]),
-        words.caution_line(["Drank 1.2 L."]),
+        words.drug_refusal("Ravi"),
+        words.emergency(["fainting"], "Ravi"),
+        *(advice.advice([symptom]) for symptom in advice.ADVICE),
+        *(advice.mood([symptom], "Ravi", "") for symptom in advice.MOOD),
     ]
     assert not any(unit in text for text in said for unit in (" mg", " mcg", "tablet of"))

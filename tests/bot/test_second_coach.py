@@ -126,7 +126,7 @@ def test_alerts_come_to_a_second_coach_at_once_and_either_can_acknowledge(team: 
     assert len(new_messages(noa.hears())) == 1
     noa.taps("Acknowledge")
     assert "Noa has acknowledged the alert about Mira" in text_of(team.coach.hears())
-    assert "Noa has seen the alert" in text_of(team.athlete.hears())
+    assert "Noa has seen this" in text_of(team.athlete.hears())
     team.world.later(hours=1)
     assert new_messages(noa.hears()) == []
 

@@ -116,7 +116,7 @@ def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> 
     team.world.until(noon(team, 13, 10))
     team.athlete.hears()
     said = text_of(team.athlete.writes("late 45"))
-    assert "Moved 45 min later. The rest of the day anew" in said
+    assert "Moved 45 min later. The rest of the day now" in said
     assert "15:45  on stage" in said
     assert "14:15  last meal" in said
     assert "✓ 10:00  registration" in said
@@ -195,7 +195,7 @@ def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> N
 @pytest.mark.parametrize(
     ("full", "sharp", "gut", "why"),
     [
-        ("9", "5", "Fine", "full is full"),
+        ("9", "5", "Fine", "full; leave it"),
         ("6", "2", "Fine", "softened only soften more"),
         ("6", "5", "Bad", "unsettled gut"),
     ],
@@ -209,7 +209,7 @@ def test_no_top_up_where_it_can_only_harm(
     team.athlete.taps(full)
     team.athlete.taps(sharp)
     said = text_of(team.athlete.taps(gut))
-    assert "No top-up" in said
+    assert "A small top-up" not in said
     assert why in said
 
 

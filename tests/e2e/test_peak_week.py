@@ -108,9 +108,10 @@ def by_buttons(talk: Talk, weight: str, fullness: str, sharpness: str | None, ca
         talk.taps(ATHLETE, "3.5 L", "Sharpness, 1 to 5?")
         talk.taps(ATHLETE, sharpness, "Yesterday's carbs")
     if carbs.isdigit():
-        talk.says(ATHLETE, carbs, "And otherwise?")
+        talk.says(ATHLETE, carbs, "Anything else going on?")
     else:
-        talk.taps(ATHLETE, carbs, "And otherwise?")
+        talk.taps(ATHLETE, carbs, "training and cardio go as planned")
+        talk.taps(ATHLETE, "As planned", "Anything else going on?")
     return talk.taps(ATHLETE, "All fine", "Carbs")
 
 
@@ -124,7 +125,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         the_coach_sets_the_week(talk)
 
         assert "7 days out" in morning(bot, talk, 7)
-        assert "so the plan holds" in by_buttons(talk, "61.1", "6", None, "310")
+        assert "Stay on plan" in by_buttons(talk, "61.1", "6", None, "310")
 
         morning(bot, talk, 6)
         said = talk.says(ATHLETE, "60.9 6 3.5 on target fine", "Carbs")
@@ -132,7 +133,7 @@ def test_a_whole_peak_week_over_the_bot_api(
 
         # A water alarm: the coach is pinged aloud, and acknowledges.
         morning(bot, talk, 5)
-        talk.says(ATHLETE, "60.7 5 7.4", "second look")
+        talk.says(ATHLETE, "60.7 5 7.4", "more than is safe for your weight")
         alarm = talk.hears(COACH, "Caution")
         assert "7.4 L" in alarm
         talk.taps(COACH, "Acknowledge", "cknowledged")

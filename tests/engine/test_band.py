@@ -12,7 +12,7 @@ from hypothesis import strategies as st
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.band import WeightBand, weight_band
-from engine.checkin import CheckIn, DaySet, History
+from engine.checkin import CheckIn, DaySet, History, TrainingDone
 from engine.plan import DayTarget, PeakPlan
 
 EVENT = Event(kind=EventKind.TRIAL, day=date(2026, 11, 28), zone="UTC")
@@ -174,3 +174,53 @@ def test_a_band_is_always_finite_and_in_order(
     earlier = [morning(out + len(weights) - n, w) for n, w in enumerate(weights)]
     found = band(kg, habit_g, dict(enumerate(carbs)), out, *earlier)
     assert 0 < found.low_kg < found.expected_kg < found.high_kg < 400
+
+
+def width(found: WeightBand) -> float:
+    return found.high_kg - found.low_kg
+
+
+def test_the_band_widens_with_what_it_does_not_know() -> None:
+    known = band(80, 300, LEVEL, 3, morning(6, 80.0), morning(5, 80.0), morning(4, 80.0))
+    missed = band(80, 300, LEVEL, 3, morning(7, 80.0), morning(6, 80.0), morning(5, 80.0))
+    long_missed = band(80, 300, LEVEL, 1, morning(7, 80.0), morning(6, 80.0), morning(5, 80.0))
+    on_file, once = band(80, 300, LEVEL, 3), band(80, 300, LEVEL, 3, morning(4, 80.0))
+    assert width(known) < width(missed) < width(long_missed)
+    assert width(known) < width(once) < width(on_file)
+    # A first scale a kilogram off the mass on file says nothing of the look.
+    assert on_file.low_kg < 78.9
+    assert on_file.high_kg > 81.1
+
+
+def test_habitual_sodium_that_is_not_known_widens_the_band() -> None:
+    def found(sodium_mg: float | None) -> WeightBand:
+        return weight_band(
+            athlete=athlete(80), baseline=replace(habit(300), sodium_mg=sodium_mg), event=EVENT,
+            plan=plan(LEVEL), history=History(checkins=(morning(4, 80.0),)), checkin=morning(3),
+        )  # fmt: skip
+
+    assert width(found(None)) > width(found(2500))
+
+
+def trained(done: TrainingDone | None, training: str = "upper body") -> WeightBand:
+    session = plan(LEVEL).days[3]
+    assert session.days_out == 4
+    return weight_band(
+        athlete=athlete(80), baseline=habit(300), event=EVENT,
+        plan=plan(LEVEL).with_day(replace(session, training=training)),
+        history=History(checkins=(morning(4, 80.0),)),
+        checkin=replace(morning(3), training_done=done),
+    )  # fmt: skip
+
+
+def test_a_session_left_out_is_expected_on_the_scale_and_an_untold_one_widens_the_band() -> None:
+    none, less, planned, more = (
+        trained(done).expected_kg
+        for done in (
+            TrainingDone.NONE, TrainingDone.LESS, TrainingDone.AS_PLANNED, TrainingDone.MORE,
+        )
+    )  # fmt: skip
+    assert none > less > planned > more
+    assert trained(None).expected_kg == pytest.approx(planned)
+    assert width(trained(None)) > width(trained(TrainingDone.AS_PLANNED))
+    assert trained(None, "rest") == trained(TrainingDone.NONE, "rest")

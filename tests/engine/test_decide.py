@@ -21,6 +21,7 @@ from engine.decide import Decision, Outcome, case_as_dict, case_from_dict, decid
 from engine.limits import LIMIT_KEYS, GuardRails, Limits
 from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
 from engine.safety import Level
+from engine.symptoms import EATING_AND_MOOD
 
 CASES = Path(__file__).parents[1] / "cases"
 
@@ -102,11 +103,39 @@ def test_a_gap_in_the_plan_is_told_to_the_coach_and_never_guessed(out: int) -> N
     assert (decision.rule, decision.carb_g, decision.tell_coach) == ("no-plan", None, True)
 
 
-@pytest.mark.parametrize("missing", ["weight_kg", "fullness", "water_l", "sharpness"])
-def test_each_needed_answer_is_asked_again_when_it_is_missing(missing: str) -> None:
+@pytest.mark.parametrize("missing", ["fullness", "sharpness"])
+def test_without_the_look_nothing_is_decided_and_it_is_asked_again(missing: str) -> None:
     decision = decide(answering(case(), **{missing: None}))
     assert (decision.rule, decision.ask_again) == ("missing-answer", (missing,))
     assert decision.carb_g == 460
+
+
+@pytest.mark.parametrize("missing", ["weight_kg", "water_l"])
+def test_without_scale_or_water_the_look_decides_with_less_and_the_coach_hears_it(
+    missing: str,
+) -> None:
+    very_flat = {"fullness": 2}
+    assert decide(answering(case(), **very_flat)).trace.steps == 2
+    decision = decide(answering(case(), **very_flat, **{missing: None}))
+    assert (decision.rule, decision.trace.steps) == ("flat-in-load", 1)
+    assert decision.ask_again == (missing,)
+    assert decision.tell_coach
+    assert "Not answered:" in decision.reason
+
+
+def test_a_bad_gut_in_the_load_needs_no_look_to_be_answered() -> None:
+    blind = answering(case(), fullness=None, sharpness=None, symptoms=("diarrhoea",))
+    decision = decide(blind)
+    assert (decision.rule, decision.change_g, decision.tell_coach) == ("gut-unsettled", -25, True)
+    assert decision.ask_again == ("fullness", "sharpness")
+
+
+@pytest.mark.parametrize("told", sorted(EATING_AND_MOOD))
+def test_what_is_told_of_eating_or_mood_moves_no_carbs(told: str) -> None:
+    for name in ("flat-in-load", "spilled-over"):
+        decision = decide(answering(case(name), symptoms=(told,)))
+        assert decision.rule in {"eating-or-mood", "warning-flag"}
+        assert decision.change_g == 0
 
 
 def test_sharpness_is_asked_from_the_load_on() -> None:
@@ -195,11 +224,11 @@ def test_limits_that_leave_no_figure_are_told_to_the_coach() -> None:
 
 
 def test_the_trace_lists_the_gates_up_to_the_one_that_stopped_the_case() -> None:
-    gates = decide(answering(case(), water_l=None)).trace.gates
+    gates = decide(answering(case(), fullness=None)).trace.gates
     assert [gate.id for gate in gates] == [
-        "warning-flag", "frozen", "coach-override", "no-plan", "missing-answer",
+        "warning-flag", "frozen", "coach-override", "no-plan", "eating-or-mood", "missing-answer",
     ]  # fmt: skip
-    assert [gate.passed for gate in gates] == [True, True, True, True, False]
+    assert [gate.passed for gate in gates] == [True, True, True, True, True, False]
 
 
 # --- which day is set ------------------------------------------------------------------------

@@ -5,17 +5,22 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import date, timedelta
 
+import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.case import Case, PastWeek
-from engine.checkin import CheckIn, DaySet, Gut, History
+from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.draft import draft_plan
+from engine.foresight import trained
 from engine.limits import Limits
 from engine.look import Look
+from engine.physiology import Exercise, Intake, Row
+from engine.tracker import Frame, after_day, first_belief, generator
+from engine.training import training_spread
 
 WHO = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60, body_fat_percent=14
@@ -206,3 +211,58 @@ def test_outside_the_load_the_forecast_moves_nothing() -> None:
     decision = decide(case(5))
     assert decision.foresight is not None and decision.foresight.best is None
     assert decision.change_g == decide(replace(case(5), foresight=False)).change_g
+
+
+# --- what was done of yesterday's training ---------------------------------------------------
+
+
+def trained_week(done: TrainingDone | None) -> Case:
+    """The morning after the last depletion session, of which that much was done."""
+    whole = case(3, training_done=done)
+    session = replace(whole.plan.days[0], days_out=4, training="legs, depletion", cardio_min=20)
+    return replace(whole, plan=whole.plan.with_day(session))
+
+
+def expected_kg(done: TrainingDone | None) -> float:
+    view = decide(trained_week(done)).foresight
+    assert view is not None and view.band is not None
+    return view.band.expected_kg
+
+
+def test_a_session_left_out_leaves_glycogen_and_its_water_on_the_scale() -> None:
+    # A session costs glycogen, each gram with at least 3 g of water (Fernandez-Elias 2015).
+    none, less, planned, more = (
+        expected_kg(done)
+        for done in (
+            TrainingDone.NONE, TrainingDone.LESS, TrainingDone.AS_PLANNED, TrainingDone.MORE,
+        )
+    )  # fmt: skip
+    assert none > less > planned > more
+    assert 0.1 < none - planned < 2.0
+
+
+def test_training_that_nobody_told_of_counts_as_planned_and_leaves_more_doubt() -> None:
+    assert trained(Intake(carb_g=200), None) == trained(Intake(carb_g=200), TrainingDone.AS_PLANNED)
+    assert expected_kg(None) == pytest.approx(expected_kg(TrainingDone.AS_PLANNED), abs=0.1)
+    frame = Frame(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
+    session = Intake(carb_g=200, exercise=Exercise.LIGHT, cardio_h=0.5)
+
+    def doubt(done: TrainingDone | None) -> float:
+        begun = first_belief(frame, generator("doubt", DAY))
+        day = trained(session, done)
+        spread = training_spread(done)
+        left = after_day(begun, day, generator("day", DAY), training_spread=spread)
+        lost = np.log(left.state[Row.MUSCLE] / begun.state[Row.MUSCLE])
+        return float(np.std(lost))
+
+    assert doubt(None) > doubt(TrainingDone.AS_PLANNED)
+    assert doubt(TrainingDone.NONE) < doubt(TrainingDone.AS_PLANNED)
+
+
+def test_the_training_of_an_earlier_week_is_learnt_from_too() -> None:
+    def after(done: TrainingDone) -> Decision:
+        past = trial(Look.FULL, sharpness=4)
+        told = tuple(replace(c, training_done=done) for c in past.history.checkins)
+        return decide(replace(case(2), trials=(replace(past, history=History(checkins=told)),)))
+
+    assert foreseen(after(TrainingDone.NONE)) != foreseen(after(TrainingDone.AS_PLANNED))

@@ -179,7 +179,7 @@ def test_a_rise_without_signs_and_without_much_water_is_no_pattern() -> None:
     ("athlete", "water", "flagged"),
     [(MARA, 2.0, False), (MARA, 1.99, True), (TOM, 2.5, False), (TOM, 2.49, True), (TOM, 0, True)],
 )
-def test_water_under_the_adequate_intake_is_a_caution(
+def test_water_under_the_adequate_intake_is_flagged(
     athlete: Athlete, water: float, flagged: bool
 ) -> None:
     found = flags(athlete=athlete, water_l=water)
@@ -280,15 +280,25 @@ def test_every_warning_is_flagged_as_one(warning: str) -> None:
     assert "doubtful" not in found[str(warning)].facts_dict
 
 
-def test_a_doubtful_find_counts_and_says_that_it_is_doubtful() -> None:
+def test_a_doubtful_find_is_told_as_a_doubt_and_is_never_a_warning() -> None:
     found = flags(note="passed out on the sofa at nine")
-    assert found["fainting"].level is Level.WARNING
-    assert found["fainting"].facts_dict["doubtful"] == "yes"
+    assert set(found) == {"doubt"}
+    assert found["doubt"].level is Level.CAUTION  # no raise until it is clear
+    assert found["doubt"].facts_dict == {
+        "words": "passed out on the sofa at nine", "about": "fainting",
+    }  # fmt: skip
+
+
+def test_a_doubtful_find_that_was_said_not_to_be_meant_is_none() -> None:
+    assert flags(note="passed out on the sofa at nine", cleared=("fainting",)) == {}
+    said = flags(note="passed out on the sofa at nine. I fainted", cleared=("fainting",))
+    assert said["fainting"].level is Level.WARNING  # what is said plainly counts all the same
 
 
 def test_symptoms_in_ones_own_words_are_placed() -> None:
     found = flags(symptoms=("my legs gave way", "dizzy"))
-    assert set(found) == {"limb-weakness"}
+    assert set(found) == {"limb-weakness", "dizzy"}
+    assert found["limb-weakness"].facts_dict["words"] == "my legs gave way"
 
 
 def test_a_reported_symptom_that_cannot_be_placed_is_for_a_person_to_read() -> None:
@@ -404,7 +414,7 @@ def test_every_answer_of_a_check_in_is_looked_at_or_left_to_the_rules() -> None:
     """A new answer on the check-in has to be placed here: safety, or the rules alone."""
     looked_at = {
         "date", "weight_kg", "water_l", "symptoms", "note", "sleep_h", "urine_colour",
-        "resting_pulse", "water_within_one_hour_l",
+        "resting_pulse", "water_within_one_hour_l", "cleared",
     }  # fmt: skip
-    rules_alone = {"fullness", "sharpness", "carb_eaten_g", "gut"}
+    rules_alone = {"fullness", "sharpness", "carb_eaten_g", "gut", "training_done"}
     assert {field.name for field in fields(CheckIn)} == looked_at | rules_alone

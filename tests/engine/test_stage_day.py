@@ -16,7 +16,7 @@ from engine.checkin import Gut
 from engine.delays import parse_delay
 from engine.draft import draft_plan
 from engine.limits import Limits
-from engine.stage_day import MEALS, Entry, Kind, StageDay, estimated_stage, timeline
+from engine.stage_day import DRINKS, MEALS, Entry, Kind, StageDay, estimated_stage, timeline
 from engine.stage_look import last_choice
 
 
@@ -41,11 +41,14 @@ def test_an_ordinary_day_reads_backwards_from_the_stage() -> None:
     assert clocks(timeline(ORDINARY)) == {
         "wake": "07:00",
         "meal:1": "07:30",
+        "drink:1": "08:25",
         "leave": "08:20",
         "registration": "09:00",
+        "drink:2": "09:20",
         "tan": "09:30",
         "meal:2": "10:15",
         "sips": "11:00",
+        "drink:3": "11:45",
         "look:1": "12:00",
         "meal:3": "12:30",
         "sugar:1": "13:15",
@@ -97,6 +100,8 @@ def test_an_hour_late_before_the_last_meal_moves_it_along() -> None:
     later = ORDINARY.moved(timedelta(hours=1), now)
     entries = clocks(timeline(later, now=now, done=done_by(timeline(ORDINARY), now)))
     assert entries == {
+        "drink:3": "11:50",
+        "drink:4": "12:40",
         "look:1": "13:00",
         "meal:3": "13:30",
         "sugar:1": "14:15",
@@ -231,12 +236,43 @@ def test_whatever_happens_no_two_meals_at_once_nothing_in_the_past_and_each_thin
     )  # fmt: skip
     ahead, done, now = list(timeline(day)), list[Entry](), midnight
     check(day, ahead, done, None)
+    drinks_in_every_hour(day, ahead, None)
     for passes, by in changes:
         now += timedelta(minutes=passes)
         done += [entry for entry in ahead if entry.at <= now]
         day = day.moved(timedelta(minutes=by), now)
         ahead = list(timeline(day, now=now, done=done))
         check(day, ahead, done, now)
+        up = any(entry.kind is Kind.WAKE for entry in done)
+        drinks_in_every_hour(day, [*done, *ahead], now if up else None)
+
+
+@pytest.mark.parametrize(
+    ("first", "second"), [((15, 0), (19, 30)), ((12, 0), (17, 0)), ((14, 0), (15, 30))]
+)
+def test_between_classes_over_an_hour_apart_there_is_food_and_drink_and_sips_again(
+    first: tuple[int, int], second: tuple[int, int]
+) -> None:
+    entries = timeline(StageDay(stages=(at(*first), at(*second)), usual_wake=at(7)))
+    between = [x for x in entries if at(*first) < x.at < at(*second)]
+    assert any(x.kind in (*MEALS, Kind.BITE) for x in between)
+    assert [x.key for x in between if x.kind is Kind.SIPS] == ["sips:2"]
+    assert any(x.kind in DRINKS and x.at - at(*first) <= timedelta(hours=1) for x in between)
+
+
+def drinks_in_every_hour(day: StageDay, told: Sequence[Entry], since: datetime | None) -> None:
+    """From waking, or from when the times last moved, to after the last class."""
+    end = day.stages[-1] + timedelta(minutes=15)
+    found = sorted(x.at for x in told if x.kind in DRINKS)
+    begin = since if since is not None and (not found or since > found[0]) else found[0]
+    if begin >= end:
+        return
+    earlier = [x for x in found if x <= begin]
+    marks = [begin, *(x for x in found if begin < x < end), end]
+    if earlier and begin - earlier[-1] < timedelta(hours=1):
+        marks[0] = earlier[-1]
+    for one, other in itertools.pairwise(marks):
+        assert other - one <= timedelta(hours=1), (one, other, found)
 
 
 def check(

@@ -84,5 +84,8 @@ def _by_buttons(person: Someone, athlete: Athlete, morning: Morning, days_out: i
         yield
     person.says("310") if days_out == 7 else person.taps("On target*")
     yield
+    if 0 < days_out < 7:  # where yesterday had a session in the plan
+        person.taps("As planned")
+        yield
     person.taps("All fine")
     yield

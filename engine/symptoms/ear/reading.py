@@ -26,7 +26,7 @@ _CLAUSE = re.compile(
     r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
     r"and|und|weil|because)\s+"
 )
-_DIGIT = re.compile(r"\d")
+_DIGIT = re.compile(r"(?<=[\d.,])\d")
 _MOST = 1200  # characters of one piece that are looked at
 
 
@@ -54,7 +54,7 @@ def pieces(text: str) -> list[str]:
 
 
 def words(piece: str) -> list[str]:
-    """The words of a piece, figures by their shape alone ("61.2" is "00.0")."""
+    """The words of a piece, figures by first digit and shape ("61.2" is "60.0")."""
     return [_DIGIT.sub("0", token) for token in _TOKEN.findall(fold(piece[:_MOST]))]
 
 

@@ -1,0 +1,117 @@
+"""A doubt as the coach sees it: told as one when it is asked about, again when no answer comes.
+
+It never becomes a warning by itself. What the answer makes of it is put right in the same message.
+"""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.context import Context
+from bot.outbox import say
+from bot.service import alerts
+from bot.service.people import is_own_coach, local_date, record, speaking_to
+from bot.store.people import AthleteProfile, AthleteStatus, OpenQuestion
+from bot.store.week import AlertRow
+from engine.safety import FlagId, Level
+
+NO, FINE, TOLD = "answer", "fine", "told"
+
+
+def asked(
+    session: Session,
+    profile: AthleteProfile,
+    question: OpenQuestion,
+    words: str,
+    about: str,
+    context: Context,
+    *,
+    state: str = "asked",
+) -> None:
+    """The coach hears at once what was written and that it has been asked about, without a sound.
+
+    `about` is the symptom that may be meant, "" where that is open.
+    """
+    if is_own_coach(profile) or profile.status == AthleteStatus.ENDED:
+        return
+    row = AlertRow(
+        athlete_id=profile.person_id,
+        coach_id=profile.coach_id,
+        flag=FlagId.DOUBT,
+        level=Level.ADVISORY,
+        about=str(question.id),
+        facts={"words": words, "about": about, "state": state},
+        date=local_date(profile, context),
+        opened_at=context.now,
+        acknowledged_at=context.now,
+    )
+    session.add(row)
+    session.flush()
+    record(
+        session, profile.person_id, "doubt", context, by=None, alert=row.id, words=words, about=about
+    )  # fmt: skip
+    for person in alerts.told_of(session, row):
+        with speaking_to(person):
+            say(
+                session, chat_id=person.chat_id, now=context.now, silent=True,
+                text=alerts.alert_text(session, row, person),
+                topic=alerts.topic_of(row, person),
+            )  # fmt: skip
+
+
+def unanswered(
+    session: Session, profile: AthleteProfile, question: OpenQuestion, context: Context
+) -> None:
+    """No answer in time: the coach is to ask, and is told until they have."""
+    row = of_question(session, profile, question)
+    if row is None:
+        return
+    _change(session, row, state="silent")
+    alerts.open_again(session, row, Level.CAUTION, context)
+
+
+def feels_unwell(
+    session: Session, profile: AthleteProfile, question: OpenQuestion, asks: OpenQuestion,
+    context: Context,
+) -> None:  # fmt: skip
+    """They do not feel well, and are asked what it is by another question."""
+    row = of_question(session, profile, question)
+    if row is None:
+        return
+    _change(session, row, state="unwell")
+    row.about = str(asks.id)
+    session.add(row)
+    session.flush()
+    alerts.rewrite_everywhere(session, row, context)
+
+
+def settled(
+    session: Session, profile: AthleteProfile, question: OpenQuestion, by: str, context: Context
+) -> None:
+    """The answer is there. `by`: it is not that, they are fine, or it has an alert of its own."""
+    row = of_question(session, profile, question)
+    if row is not None and alerts.CORRECTED not in row.facts:
+        facts = row.facts | {alerts.CORRECTED: {"by": by}}
+        alerts.put_right_in_place(session, row, facts, context)
+
+
+def of_question(
+    session: Session, profile: AthleteProfile, question: OpenQuestion
+) -> AlertRow | None:
+    query = (
+        select(AlertRow)
+        .where(
+            AlertRow.athlete_id == profile.person_id,
+            AlertRow.flag == FlagId.DOUBT.value,
+            AlertRow.about == str(question.id),
+        )
+        .order_by(col(AlertRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def _change(session: Session, row: AlertRow, **facts: Any) -> None:
+    row.facts = row.facts | facts
+    session.add(row)

@@ -1,0 +1,396 @@
+"""Which figure is which answer: by its label, by its unit, else by its place; and what is doubtful."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from itertools import permutations
+
+from engine.units import Refusal, RefusalCode
+
+from .clauses import LEAST_SPARE_CARBS
+from .phrases import Phrases
+from .plausible import doubt_of_habit, doubt_of_refusal, ends_of, fits, likely, value_of
+from .report import CORE, Doubt, DoubtCode, Known, Value
+from .tokens import Figure, Unit
+
+_SAME = 0.006  # two figures nearer than this share of each other are one, in two units
+_KEY_OF_UNIT = {
+    Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
+    Unit.OF_FIVE: "sharpness",
+}  # fmt: skip
+
+
+class Figures:
+    """Takes the figures of a line's clauses. `answers` are plain, `doubts` are to be asked about.
+
+    `used` and `labels` are the starts of figures and labels that were read; `soft` are those of
+    words that stay in the note all the same.
+    """
+
+    def __init__(self, phrases: Phrases, known: Known) -> None:
+        self._clauses, self._known, self._phrases = phrases.clauses, known, phrases
+        self.answers: dict[str, Value] = {}
+        self.doubts: list[Doubt] = []
+        self.spoken_for: set[str] = set()
+        self.used: set[int] = set()
+        self.labels: set[int] = set()
+        self.soft: set[int] = set()
+        self._taken: set[int] = set()  # used, or read and left in the note all the same
+        self.labelled = False
+        self._odd: list[tuple[str, Figure]] = []
+
+    def take(self) -> None:
+        self._take_torn()
+        self._take_named()
+        self._take_bare()
+        self._ask_about_odd()
+        for key in self.answers:
+            self.spoken_for.add(key)
+
+    # by label and unit
+
+    def _take_named(self) -> None:
+        told: dict[str, list[Figure]] = {}
+        for clause in self._clauses:
+            named = {one.figure.start for one in clause.named}
+            for one in clause.named:
+                self.labels.add(one.label.start)
+                if one.figure.start in clause.odd:
+                    self._odd.append((one.key, one.figure))
+                    continue
+                if one.key == "sleep_h":  # a person's words of their night stay in the note
+                    self.soft.update((one.label.start, one.figure.start))
+                told.setdefault(one.key, []).append(one.figure)
+            for figure in clause.figures:
+                key = _KEY_OF_UNIT.get(figure.unit)
+                if figure.start in named or figure.start in self._taken or key is None:
+                    continue
+                if figure.start in clause.odd:
+                    self._odd.append((key, figure))
+                else:
+                    told.setdefault(key, []).append(figure)
+        for key, figures in told.items():
+            self.labelled = True
+            self._take_one(key, figures)
+            for figure in figures:
+                self._taken.add(figure.start)
+                (self.soft if key == "sleep_h" else self.used).add(figure.start)
+
+    def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
+        values = self._values(key, figures)
+        if len(figures) > 1 and len(values) == len(figures) and not _all_same(values):
+            options = [*values, sum(values)] if key == "water_l" else values
+            self._doubt(
+                DoubtCode.TWO_VALUES, key, " / ".join(figure.text.strip() for figure in figures),
+                [{key: value} for value in options[:4]],
+            )  # fmt: skip
+            return
+        self._take_value(key, figures[0])
+        if len(values) != len(figures):
+            for figure in figures[1:]:
+                self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
+
+    def _values(self, key: str, figures: Sequence[Figure]) -> list[float]:
+        found = []
+        for figure in figures:
+            try:
+                value = value_of(key, figure, self._known)
+            except Refusal:
+                continue
+            if value is not None:
+                found.append(value)
+        return found
+
+    def _take_value(self, key: str, figure: Figure) -> None:
+        """The figure as this answer where it is plain, else the question it raises."""
+        if figure.high:
+            self._take_range(key, figure)
+            return
+        try:
+            value = value_of(key, figure, self._known)
+        except Refusal as refusal:
+            self._add(doubt_of_refusal(key, figure, refusal, self._known))
+            return
+        doubt = doubt_of_habit(key, figure, value, self._known)
+        if doubt is not None:
+            self._add(doubt)
+        elif figure.bound:
+            self._doubt(DoubtCode.BOUND, key, figure.text.strip(), [{key: value}])
+        else:
+            self.answers[key] = value
+            self.spoken_for.add(key)
+
+    def _take_range(self, key: str, figure: Figure) -> None:
+        ends = [end for end in ends_of(key, figure, self._known) if end is not None]
+        options: list[Value] = list(ends)
+        if len(ends) == 2 and key in ("weight_kg", "water_l", "carb_eaten_g", "sleep_h"):
+            options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
+        usual = [{key: v} for v in options if likely(key, v, self._known)]
+        self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
+
+    # two ways to read labels
+
+    def _take_torn(self) -> None:
+        for clause in self._clauses:
+            if not clause.torn:
+                continue
+            figures = [figure for figure in clause.figures if figure.unit is Unit.NONE]
+            options = []
+            for way in clause.torn[:3]:
+                option = self._torn_option([(one.key, one.figure) for one in way], figures)
+                if option and option not in options:
+                    options.append(option)
+            for way in clause.torn:
+                self.labels.update(one.label.start for one in way)
+            self.used.update(figure.start for figure in figures)
+            self._taken |= self.used
+            keys = {key for option in options for key in option}
+            about = next((key for key in self._known.order if key in keys), "fullness")
+            shared = {
+                key: value
+                for key, value in (options[0].items() if options else ())
+                if all(option.get(key) == value for option in options)
+            }
+            self.answers |= shared
+            self._doubt(
+                DoubtCode.ORDER, about, " ".join(token.text for token in clause.tokens),
+                [{k: v for k, v in option.items() if k not in shared} for option in options],
+            )  # fmt: skip
+            self.spoken_for |= keys
+            self.labelled = True
+
+    def _torn_option(
+        self, named: Sequence[tuple[str, Figure]], figures: Sequence[Figure]
+    ) -> dict[str, Value]:
+        option: dict[str, Value] = {}
+        left = [f for f in figures if all(f.start != figure.start for _, figure in named)]
+        open_keys = [key for key in self._known.order if key not in {k for k, _ in named}]
+        pairs = [*named, *self._placed(left, open_keys)]
+        for key, figure in pairs:
+            try:
+                option[key] = value_of(key, figure, self._known)
+            except Refusal:
+                return {}
+        return option
+
+    def _placed(self, figures: Sequence[Figure], keys: Sequence[str]) -> list[tuple[str, Figure]]:
+        """Bare figures on open answers: the first fitting way in order."""
+        for chosen in permutations(keys, min(len(figures), len(keys))):
+            pairs = list(zip(chosen, figures, strict=False))
+            if all(self._plain(key, figure) for key, figure in pairs):
+                return pairs
+        return []
+
+    # by place
+
+    def _take_bare(self) -> None:
+        odd = {start for clause in self._clauses for start in clause.odd}
+        bare = []
+        for clause in self._clauses:
+            for figure in clause.figures:
+                if figure.start in self._taken or figure.unit in _KEY_OF_UNIT:
+                    continue
+                if any(figure.start == other.start for _, other in self._odd):
+                    continue
+                if figure.unit is Unit.HOURS:
+                    continue  # hours of nothing named
+                if figure.start in odd:
+                    self._odd.append(("", figure))
+                elif figure.unit is Unit.GRAMS:
+                    self._spare(figure)
+                else:
+                    bare.append(figure)
+        if not bare or self._is_chatter(bare):
+            return
+        held = {"weight_kg", "water_l"} & {key for key, _ in self._odd}
+        skipped = self._phrases.skipped
+        keys = [
+            key for key in self._known.order if key not in self.spoken_for and key not in skipped
+        ]
+        core = [key for key in keys if key in CORE]
+        if len(bare) < len(core):
+            keys = [key for key in keys if key not in self._phrases.reserved and key not in held]
+        self._place(bare, keys)
+
+    def _is_chatter(self, bare: Sequence[Figure]) -> bool:
+        """A lone number that nobody asked for is a weight, or nothing of a check-in."""
+        said = self._known.asked or self.answers or self.doubts or self._phrases.skipped
+        if said or self._phrases.reserved or len(bare) > 1:
+            return False
+        return not self._plain("weight_kg", bare[0])
+
+    def _place(self, bare: Sequence[Figure], keys: Sequence[str]) -> None:
+        spare = list(bare[len(keys) :])
+        placed = list(zip(keys, bare, strict=False))
+        if placed and placed[-1][0] == "sharpness" and self._is_carbs(placed[-1]):
+            spare.insert(0, placed.pop()[1])
+        if not placed:
+            for figure in spare:
+                self._spare(figure)
+            return
+        self._take_placed(placed, keys)
+        for figure in spare:
+            self._spare(figure)
+
+    def _is_carbs(self, pair: tuple[str, Figure]) -> bool:
+        key, figure = pair
+        if self._plain(key, figure):
+            return False
+        values = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        return bool(values) and values[0] >= LEAST_SPARE_CARBS
+
+    def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
+        if all(self._plain(key, figure) for key, figure in placed):
+            for key, figure in placed:
+                self._use(key, figure)
+            return
+        figures = [figure for _, figure in placed]
+        others = [
+            list(zip(chosen, figures, strict=True))
+            for chosen in permutations(keys, len(figures))
+            if chosen != tuple(key for key, _ in placed)
+        ]
+        readable = [way for way in others if all(self._readable(*pair) for pair in way)]
+        usual = [way for way in readable if all(self._plain(*pair) for pair in way)]
+        if not usual:
+            for key, figure in placed:
+                self._use(key, figure)
+            return
+        in_order_readable = all(self._readable(key, figure) for key, figure in placed)
+        if len(readable) == 1 and not in_order_readable and self._certain(readable[0], keys):
+            for key, figure in readable[0]:
+                self._use(key, figure)
+            return
+        ways = [*usual, list(placed)] if in_order_readable else usual
+        self._ask_which(ways[:3], figures)
+
+    def _certain(self, way: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> bool:
+        """Whether every open answer got its figure, and all but the weight stand in their order."""
+        core = [key for key in keys if key in CORE]
+        told = [key for key, _ in way]
+        without = [key for key in told if key != "weight_kg"]
+        in_order = without == [key for key in keys if key in without]
+        return len(way) >= len(core) and in_order
+
+    def _ask_which(
+        self, ways: Sequence[Sequence[tuple[str, Figure]]], figures: Sequence[Figure]
+    ) -> None:
+        options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in ways]
+        shared = {
+            key: value
+            for key, value in options[0].items()
+            if all(key in option and option[key] == value for option in options)
+        }
+        # with a single way there is nothing to compare it with: only the weight is beyond doubt
+        if len(options) == 1:
+            shared = {key: v for key, v in shared.items() if key == "weight_kg"}
+        self.answers |= shared
+        rest = [{k: v for k, v in option.items() if k not in shared} for option in options]
+        given = " ".join(figure.text.strip() for figure in figures)
+        about = next(key for option in rest for key in option)
+        for figure in figures:
+            self.used.add(figure.start)
+        self._doubt(DoubtCode.ORDER, about, given, rest)
+        self.spoken_for |= {key for option in rest for key in option}
+
+    def _use(self, key: str, figure: Figure) -> None:
+        self.used.add(figure.start)
+        self._take_value(key, figure)
+
+    def _readable(self, key: str, figure: Figure) -> bool:
+        if not fits(key, figure) or figure.high or figure.bound:
+            return fits(key, figure)
+        try:
+            value_of(key, figure, self._known)
+        except Refusal:
+            return False
+        return True
+
+    def _plain(self, key: str, figure: Figure) -> bool:
+        if not fits(key, figure) or not self._readable(key, figure):
+            return False
+        if figure.high:
+            return any(likely(key, end, self._known) for end in ends_of(key, figure, self._known))
+        return likely(key, value_of(key, figure, self._known), self._known)
+
+    # what is left over
+
+    def _spare(self, figure: Figure) -> None:
+        """A number more than there are answers."""
+        self.used.add(figure.start)
+        if self._second_weight(figure):
+            return
+        options: list[Mapping[str, Value]] = []
+        carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
+        grams = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
+            options = [{"carb_eaten_g": grams[0]}]
+            self.spoken_for.add("carb_eaten_g")
+        about = "carb_eaten_g" if options else "spare"
+        self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
+
+    def _second_weight(self, figure: Figure) -> bool:
+        """A second figure that can only be the weight: which of the two it is."""
+        first = self.answers.get("weight_kg")
+        values = self._values("weight_kg", [figure]) if fits("weight_kg", figure) else []
+        if first is None or not values or abs(values[0] - first) > 0.03 * first:
+            return False
+        del self.answers["weight_kg"]
+        self._doubt(
+            DoubtCode.TWO_VALUES, "weight_kg", figure.text.strip(),
+            [{"weight_kg": first}, {"weight_kg": values[0]}],
+        )  # fmt: skip
+        return True
+
+    def _ask_about_odd(self) -> None:
+        """Figures among words that are not known: asked about where their answer is still open."""
+        if not (self.answers or self.doubts or self._phrases.skipped or self._known.asked):
+            return
+        if not self.answers and not self.doubts and not self._phrases.skipped:
+            asked = self._known.asked[:1]
+            self._odd = [(key, figure) for key, figure in self._odd if key and key in asked]
+        for key, figure in self._odd:
+            if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
+                self._ask_second_drink(figure)
+                continue
+            keys = [key] if key else [k for k in self._known.order if self._plain(k, figure)]
+            open_keys = [k for k in keys if k not in self.spoken_for | set(self._phrases.skipped)]
+            if not open_keys or open_keys[0] in self.answers:
+                continue
+            about = open_keys[0]
+            self.used.add(figure.start)
+            self._ask_odd(about, figure)
+
+    def _ask_second_drink(self, figure: Figure) -> None:
+        """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""
+        first, values = self.answers["water_l"], self._values("water_l", [figure])
+        if first is None or not values:
+            return
+        del self.answers["water_l"]
+        amounts = [first + values[0], first]
+        self._doubt(
+            DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
+        )
+
+    def _ask_odd(self, key: str, figure: Figure) -> None:
+        if figure.high:
+            self._take_range(key, figure)
+            return
+        values = self._values(key, [figure])
+        options = [{key: v} for v in values if likely(key, v, self._known)]
+        self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
+
+    def _doubt(
+        self, code: DoubtCode | RefusalCode, key: str, given: str,
+        options: Sequence[Mapping[str, Value]],
+    ) -> None:  # fmt: skip
+        self._add(Doubt(code=code, answer=key, given=given, options=tuple(options)))
+
+    def _add(self, doubt: Doubt) -> None:
+        self.doubts.append(doubt)
+        if doubt.answer != "spare":
+            self.spoken_for.add(doubt.answer)
+
+
+def _all_same(values: Sequence[float]) -> bool:
+    return max(values) - min(values) <= _SAME * max(values)

@@ -1,0 +1,444 @@
+"""From what was typed to figures, words and marks, each with its place.
+
+A figure is a whole number with whatever stands directly at it: its sign, unit, scale, the second end
+of a range. What runs on into letters or further digits is no figure at all, and stays unread.
+"""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, replace
+from enum import StrEnum
+from itertools import product
+
+from engine.oneline.words import Meaning, Means, longest_phrase, phrases
+from engine.units.reading import NUMBER
+from engine.units.volume import VOLUME_WORDS
+from engine.units.weight import KG_WORDS, LB_WORDS, ST_WORDS
+
+
+class Unit(StrEnum):
+    NONE = "none"
+    WEIGHT = "weight"
+    VOLUME = "volume"
+    GRAMS = "grams"
+    HOURS = "hours"
+    OF_TEN = "of-ten"
+    OF_FIVE = "of-five"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Token:
+    """`start` and `end` are places in the plain line."""
+
+    start: int
+    end: int
+    text: str
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Figure(Token):
+    """`number` as written; `high` is the other end of a range; `bound` where it is only a bound."""
+
+    number: str
+    unit: Unit = Unit.NONE
+    unit_text: str = ""
+    high: str = ""
+    bound: bool = False
+    thousand: bool = False
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Word(Token):
+    """`meanings` is empty for a word that is not known here."""
+
+    meanings: tuple[Meaning, ...] = ()
+
+    def says(self, *means: Means) -> Meaning | None:
+        return next((meaning for meaning in self.meanings if meaning.means in means), None)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Mark(Token):
+    pass
+
+
+_BLOB = re.compile(r"[-+]?(?:[.,]?\d|[½¼¾])[\d.,½¼¾⁰¹²³⁴-⁹₀-₉]*")
+_WHOLE = re.compile(rf"[-+]?{NUMBER}")
+_WORD = re.compile(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
+_DATE = re.compile(
+    r"(?:\d{1,2}(?P<mark>[./-])\d{1,2}(?P=mark)(?:20\d\d|\d\d(?!\d))|20\d\d-\d\d?-\d\d?)(?![\d.,/])"
+)
+_CLOCK = re.compile(
+    r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
+)
+_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d.,/]\d|\d)(?!/)")
+_OVER = r"(?![^\W_]|')"  # no letter or digit follows
+_STONES = re.compile(
+    rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
+    rf"(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{_OVER})?{_OVER})?"
+)
+_UNITS: tuple[tuple[Unit, re.Pattern[str]], ...] = (
+    (Unit.WEIGHT, re.compile(rf" ?(?:{KG_WORDS}|{LB_WORDS}){_OVER}\.?")),
+    (Unit.VOLUME, re.compile(rf" ?{VOLUME_WORDS}{_OVER}")),
+    (Unit.GRAMS, re.compile(rf" ?(?:grammes?|gramm|grams?|gr|g){_OVER}\.?")),
+    (Unit.HOURS, re.compile(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){_OVER}\.?")),
+)
+_THOUSAND = re.compile(rf" ?k{_OVER}(?: ?(?:grams?|gramm|g){_OVER})?")
+# what a number may count that is none of the answers
+_COUNTED = re.compile(
+    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|"
+    r"kcal|cals?|calories|kalorien|times|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
+    r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
+    r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + _OVER + ")"
+)
+_ISH = re.compile(r" ?-?ish\b")
+_SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
+
+
+def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:
+    """The ways in which the line can be cut into tokens: commas may part numbers or mark decimals.
+
+    With `bare_stones`, two numbers at the start may be stones and pounds.
+    """
+    cut = [_without_lone_words(list(tokens)) for tokens in _expanded(_scan(line, language))]
+    pieces = [_ranged(tokens) for tokens in cut]
+    if bare_stones:
+        pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
+    return pieces
+
+
+_Choice = tuple[tuple[Token, ...], ...]
+_MOST_WAYS = 64
+
+
+def _expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
+    ways = 1
+    kept: list[_Choice] = []
+    for choice in choices:
+        ways *= len(choice)
+        kept.append(choice if ways <= _MOST_WAYS else choice[:1])
+    for combination in product(*kept):
+        yield tuple(token for tokens in combination for token in tokens)
+
+
+def _scan(line: str, language: str) -> list[_Choice]:
+    found: list[_Choice] = []
+    at = 0
+    while at < len(line):
+        if line[at] == " ":
+            at += 1
+            continue
+        choice = _figure(line, at) or _word(line, at, language) or _mark(line, at)
+        found.append(choice)
+        at = max(token.end for tokens in choice for token in tokens)
+    return found
+
+
+def _one(token: Token) -> _Choice:
+    return ((token,),)
+
+
+def _unknown(line: str, start: int, end: int) -> _Choice:
+    return _one(Word(start=start, end=end, text=line[start:end]))
+
+
+def _figure(line: str, at: int) -> _Choice | None:
+    before = line[at - 1] if at else " "
+    if line[at] in "-+" and not (before in " \n,;:(|~" or at == 0):
+        return None
+    for pattern in (_DATE, _CLOCK):
+        if match := pattern.match(line, at):
+            return _unknown(line, at, match.end())
+    # a slash with nothing before it: "/10" is half of something
+    if line[at] == "/" and before in " \n" and line[at + 1 : at + 2].isdecimal():
+        run = re.compile(r"[/\d.,]+").match(line, at)
+        assert run is not None
+        return _unknown(line, at, run.end())
+    match = _BLOB.match(line, at)
+    if match is None:
+        return None
+    number = match[0].rstrip(".,")
+    end = at + len(number)
+    if number[0] in ".," and (before.isalnum() or "." in number[1:] or "," in number[1:]):
+        return None  # the mark parts this number from what stands before it
+    letters = before.isalpha() or before in "'_"
+    if letters and not _labelled_at(line, at):
+        return _run_on(line, at, end)
+    if _WHOLE.fullmatch(number) is None:
+        return _run_on(line, at, end)
+    if number.count(",") + number.count(".") > 1:
+        return _cut(line, at, number) or _run_on(line, at, end)
+    if number.count(",") == 1 and number[0] != "," and _points_elsewhere(line, at, end):
+        # decimals have points here, so that this comma may part two numbers
+        parted = _cut(line, at, number) or ()
+        return (*_with_unit(line, at, number, end), *parted[:1])
+    return _with_unit(line, at, number, end)
+
+
+def _points_elsewhere(line: str, start: int, end: int) -> bool:
+    return re.search(r"\d\.\d", line[:start] + " " + line[end:]) is not None
+
+
+def _run_on(line: str, start: int, end: int) -> _Choice:
+    """A number that goes on into something else, with all of that."""
+    rest = re.compile(r"[^\s;|!?]*").match(line, end)
+    return _unknown(line, start, rest.end() if rest else end)
+
+
+def _labelled_at(line: str, at: int) -> bool:
+    """Whether a word stands directly before the number, as in "full5"; checked by its label later."""
+    start = at
+    while start and line[start - 1].isalpha():
+        start -= 1
+    found = phrases("de").get((line[start:at],), ())
+    return any(meaning.means is Means.LABEL for meaning in found)
+
+
+def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
+    if match := _CLOCK.match(line, start):
+        return _unknown(line, start, match.end())
+
+    def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "", *, k: bool = False) -> Figure:
+        return _make(line, start, number, end, unit, unit_text, thousand=k)
+
+    if (stones := _STONES.match(line, end)) and _is_stones(line, end):
+        return _in_stones(line, start, number, end, stones)
+    if match := _SCALE.match(line, end):
+        if line[:start].rstrip().endswith("/"):
+            return _one(figure(end))
+        unit = Unit.OF_TEN if match[1] == "10" else Unit.OF_FIVE
+        return _one(figure(match.end(), unit, match[1]))
+    if match := _COUNTED.match(line, end):
+        return _unknown(line, start, match.end())
+    for unit, pattern in _UNITS:
+        if match := pattern.match(line, end):
+            return _one(figure(match.end(), unit, match[0].strip()))
+    if match := _THOUSAND.match(line, end):
+        return _one(figure(match.end(), Unit.GRAMS, "g", k=True))
+    if match := _ISH.match(line, end):
+        return _one(figure(match.end()))
+    following = line[end : end + 1]
+    if following and (following.isalpha() or following in "'_²³½¼¾" or following.isnumeric()):
+        return _run_on(line, start, end)
+    if following == "+" and not line[end + 1 : end + 2].isdecimal():
+        return _one(replace(figure(end + 1), bound=True))
+    return _one(figure(end))
+
+
+def _make(
+    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = "", *,
+    thousand: bool = False,
+) -> Figure:  # fmt: skip
+    return Figure(
+        start=start, end=end, text=line[start:end], number=number.lstrip("+"), unit=unit,
+        unit_text=unit_text, thousand=thousand,
+    )  # fmt: skip
+
+
+def _is_stones(line: str, end: int) -> bool:
+    # "1st" and "21st" are no weights
+    return not (
+        line[end : end + 2] == "st" and line[max(0, end - 2) : end] in (" 1", "1", "21", "31")
+    )
+
+
+def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str]) -> _Choice:
+    alone = match.end() if match["rest"] is None else match.start("rest")
+    stone_end = re.compile(rf" ?{ST_WORDS}\.?").match(line, end)
+    assert stone_end is not None
+    stones = Figure(
+        start=start, end=min(alone, stone_end.end()), number=number, unit=Unit.WEIGHT, unit_text="st",
+        text=line[start : stone_end.end()],
+    )  # fmt: skip
+    if match["rest"] is None:
+        return _one(stones)
+    whole = Figure(
+        start=start, end=match.end(), number=number, unit=Unit.WEIGHT,
+        unit_text=f"st {match['rest']} lb", text=line[start : match.end()],
+    )  # fmt: skip
+    if match["lb"] is not None:
+        return _one(whole)
+    (rest,) = _with_unit(line, match.start("rest"), match["rest"], match.end("rest"))
+    if any(token.end != match.end() for token in rest):
+        return ((stones, *rest),)
+    return ((whole,), (stones, *rest))
+
+
+def _cut(line: str, start: int, number: str) -> _Choice | None:
+    """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
+    if "." in number:
+        groups = number.split(",")
+        if any(group.count(".") > 1 or group.startswith(".") for group in groups):
+            return None
+        cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
+        if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:
+            return None  # "1,234.5": thousands
+    else:
+        cuts = list(_joined(tuple(number.split(","))))
+    if not cuts or len(cuts) > _MOST_WAYS:
+        return None
+    ways = []
+    for cut in cuts:
+        tokens: list[Token] = []
+        at = start
+        for index, part in enumerate(cut):
+            end = at + len(part)
+            if index == len(cut) - 1:
+                (last,) = _with_unit(line, at, part, end)[:1]
+                tokens.extend(last)
+            else:
+                tokens.append(_make(line, at, part, end))
+                tokens.append(Mark(start=end, end=end + 1, text=","))
+            at = end + 1
+        ways.append(tuple(tokens))
+    return tuple(ways)
+
+
+def _joined(groups: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
+    """Each way to read commas between groups of digits as parting them or as a decimal mark."""
+    if not groups:
+        yield ()
+        return
+    for rest in _joined(groups[1:]):
+        yield (groups[0], *rest)
+    if len(groups) > 1 and len(groups[1]) <= 2:
+        for rest in _joined(groups[2:]):
+            yield (f"{groups[0]},{groups[1]}", *rest)
+
+
+def _word(line: str, at: int, language: str) -> _Choice | None:
+    match = _WORD.match(line, at)
+    if match is None:
+        return None
+    known, longest = phrases(language), longest_phrase(language)
+    words, ends = [match[0]], [match.end()]
+    at_next = match.end()
+    while len(words) < longest:
+        following = re.compile(r" +").match(line, at_next)
+        again = _WORD.match(line, following.end()) if following else None
+        if again is None:
+            break
+        words.append(again[0])
+        ends.append(again.end())
+        at_next = again.end()
+    for count in range(len(words), 0, -1):
+        if meanings := known.get(tuple(words[:count])):
+            end = ends[count - 1]
+            spelt = next((m.value for m in meanings if m.means is Means.SPELT), None)
+            if spelt is not None:
+                return _with_unit(line, at, f"{spelt:g}", end)
+            return _one(Word(start=at, end=end, text=line[at:end], meanings=meanings))
+    # an abbreviation's point belongs to it: "ca. 3"
+    return _unknown(line, at, match.end())
+
+
+def _mark(line: str, at: int) -> _Choice:
+    char = line[at]
+    if char.isalnum() or not char.isascii():
+        return _unknown(line, at, at + 1)
+    return _one(Mark(start=at, end=at + 1, text=char))
+
+
+def _without_lone_words(tokens: list[Token]) -> list[Token]:
+    """A number written out counts with a unit, beside a label or alone: "one" is often a word."""
+
+    def stays(index: int, figure: Figure) -> bool:
+        spelt = figure.text[:1].isalpha()
+        if not spelt or figure.unit is not Unit.NONE or len(tokens) == 1:
+            return True
+        beside = [tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(tokens)]
+        return any(isinstance(t, Word) and t.says(Means.LABEL) for t in beside)
+
+    return [
+        Word(start=token.start, end=token.end, text=token.text)
+        if isinstance(token, Figure) and not stays(index, token)
+        else token
+        for index, token in enumerate(tokens)
+    ]
+
+
+def _ranged(tokens: list[Token]) -> list[Token]:
+    """Two figures with "to", "or" or a dash between them are one figure with two ends."""
+    out: list[Token] = []
+    at = 0
+    while at < len(tokens):
+        first = tokens[at]
+        if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
+            between, second = tokens[at + 1], tokens[at + 2]
+            if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):
+                out.append(
+                    replace(
+                        second,
+                        start=first.start,
+                        number=first.number,
+                        high=second.number,
+                        unit=second.unit if first.unit is Unit.NONE else first.unit,
+                        unit_text=second.unit_text or first.unit_text,
+                        text=f"{first.number}-{second.number}",
+                    )
+                )
+                at += 3
+                continue
+        out.append(first)
+        at += 1
+    return out
+
+
+def _makes_range(
+    tokens: list[Token], at: int, first: Figure, between: Token, second: Figure
+) -> bool:
+    if isinstance(between, Word):
+        if between.says(Means.RANGE):
+            return True
+        before = tokens[at - 1] if at else None
+        opened = isinstance(before, Word) and before.text in ("between", "zwischen")
+        return opened and between.text in ("and", "und")
+    if not (isinstance(between, Mark) and between.text == "-"):
+        return False
+    chained = at + 3 < len(tokens) and _is_dash(tokens[at + 3])
+    chained |= at > 0 and _is_dash(tokens[at - 1])
+    low, high = _rough(first.number), _rough(second.number)
+    return not chained and low < high <= 1.35 * low + 1
+
+
+def _is_dash(token: Token) -> bool:
+    return isinstance(token, Mark) and token.text == "-"
+
+
+def _rough(number: str) -> float:
+    try:
+        return float(number.replace(",", "."))
+    except ValueError:
+        return float("nan")
+
+
+def _stones_and_pounds(tokens: list[Token]) -> Iterator[list[Token]]:
+    """The line as it is, and with its first two bare numbers as stones and pounds."""
+    yield tokens
+    first = next((i for i, t in enumerate(tokens) if isinstance(t, Figure)), None)
+    if first is None:
+        return
+    stones = tokens[first]
+    second = first + 1
+    while second < len(tokens) and isinstance(tokens[second], Mark):
+        second += 1
+    pounds = tokens[second] if second < len(tokens) else None
+    assert isinstance(stones, Figure)
+    bare = isinstance(pounds, Figure) and pounds.unit in (Unit.NONE, Unit.WEIGHT)
+    if not bare or stones.unit is not Unit.NONE or not stones.number.isdecimal():
+        return
+    assert isinstance(pounds, Figure)
+    if pounds.unit is Unit.WEIGHT and not pounds.unit_text.startswith(("lb", "pound", "#")):
+        return
+    whole = replace(
+        stones, end=pounds.end, unit=Unit.WEIGHT, unit_text=f"st {pounds.number} lb",
+        text=f"{stones.number} st {pounds.number} lb",
+    )  # fmt: skip
+    yield [*tokens[:first], whole, *tokens[second + 1 :]]
+
+
+def is_skipped(token: Token) -> bool:
+    """Whether this is a mark that says nothing, such as a colon after a label."""
+    return isinstance(token, Mark) and token.text in _SKIPPED_MARKS

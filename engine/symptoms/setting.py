@@ -1,0 +1,142 @@
+"""Whose the words of a complaint are: the writer's now, somebody else's, of long ago, or supposed."""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+
+from .negation import Said, Span
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Settings:
+    """The words of one language that set a complaint elsewhere.
+
+    `others` are people, animals and things as the subject of what follows, `oneself` the writer as
+    such or a part of the writer's body, `to_oneself` the writer as whom something is done to,
+    `reports` the words by which others tell of the writer.
+    """
+
+    others: re.Pattern[str]
+    oneself: re.Pattern[str]
+    to_oneself: re.Pattern[str]
+    reports: re.Pattern[str]
+    stories: re.Pattern[str]
+    long_ago: re.Pattern[str]
+    of_now: re.Pattern[str]
+    of_late: re.Pattern[str]
+    gone: re.Pattern[str]
+    rules: re.Pattern[str]
+    supposed: re.Pattern[str]
+    by_another: bool = False
+    """Whether somebody else writes for the athlete: "she" is then who is meant."""
+
+    def judge(self, clause: str, span: Span, *, before: str = "", after: str = "") -> Said:
+        """YES where the words are the writer's own and of now, ELSEWHERE where they are not, else DOUBT.
+
+        `before` is what the clause goes on from, whose subject may be its own; `after` is the
+        clause that follows.
+        """
+        clause, span = _near(clause, span)
+        if before:
+            before = before[-_REACH:]
+            clause, span = (
+                f"{before} {clause}",
+                (span[0] + len(before) + 1, span[1] + len(before) + 1),
+            )
+        if not self.by_another and (somebody := self._somebody_else(clause, span)) is not Said.YES:
+            return somebody
+        if self._in_a_story(clause, span):
+            return Said.ELSEWHERE
+        if self.long_ago.search(clause) and not self.of_now.search(clause):
+            return Said.ELSEWHERE
+        if self.rules.search(clause):
+            return Said.ELSEWHERE
+        if self.of_late.search(clause) and self.gone.search(f"{clause[span[1] :]} {after}"):
+            return Said.OVER
+        if self.supposed.search(_breath(clause, span)):
+            return Said.SUPPOSED
+        return Said.YES
+
+    def _somebody_else(self, clause: str, span: Span) -> Said:
+        subjects = [match.end() for match in self.others.finditer(clause, 0, span[0])]
+        if not subjects or self.oneself.search(clause, subjects[-1], span[0]):
+            return Said.YES
+        if self.to_oneself.search(clause, *span):
+            return Said.YES
+        return Said.DOUBT if self.reports.search(clause, subjects[-1], span[1]) else Said.ELSEWHERE
+
+    def _in_a_story(self, clause: str, span: Span) -> bool:
+        story = self.stories.search(clause)
+        if story is None:
+            return False
+        start = story.end() if story.end() <= span[0] else 0
+        return self.oneself.search(clause, start, span[0]) is None
+
+
+_REACH = 200  # characters looked at on either side
+
+
+def _near(clause: str, span: Span) -> tuple[str, Span]:
+    """What stands around the span, cut between words."""
+    start = clause.rfind(" ", 0, max(0, span[0] - _REACH)) + 1
+    end = clause.find(" ", span[1] + _REACH)
+    near = clause[start : end if end >= 0 else len(clause)]
+    return near, (span[0] - start, span[1] - start)
+
+
+def _breath(clause: str, span: Span) -> str:
+    """The part of the clause between commas that the span stands in."""
+    start = clause.rfind(" , ", 0, span[0])
+    end = clause.find(" , ", span[1])
+    return clause[max(start, 0) : end if end >= 0 else len(clause)]
+
+
+_PERSON = r"(?:clients?|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
+_ANIMAL = r"(?:dogs?|cats?|puppy|pup|kitten|horse|pony|hamster|rabbit|bunny|birds?|parrot|budgie|goldfish|fish|cow|pig|hens?|goat|sheep|tortoise|guinea pig|pet|ferret|lizard)"
+_THING = r"(?:scales?|phone|app|laptop|computer|pc|server|wifi|wi fi|internet|printer|blender|oven|freezer|fridge|dishwasher|washing machine|plants?|flowers?|tent|chair|shelf|table|market|economy|company|bridge|building|roof|ceiling|souffle|cake|bread|dough|tyre|tire|engine|car|van|bus|train|bike|battery|suit|heels?|shoes?|bikini|prices?|costs?|bill|rent|barbell|bar|rack|machine|cable|tv|telly|screen|camera|lights?|power|microwave|kettle|alarm|stereo|speaker|stock|bitcoin|show|crowd|audience|playlist|song|music|team|plan|schedule|zip|zipper|straps?|clasp|tan|bottle|shaker|sink|pipe|boiler|heating|tree|fence|ladder|deal|website|stream|connection|file|spreadsheet|keyboard|drone|sofa|treadmill|toaster|coffee machine|air ?con|steak|meat|burger|jelly|pudding|lines?|striations|taxes|traffic|lighting|picture|photo|video|series|ending|episode|final|finale)"
+_NOT_AFTER = r"(?<!\bin )(?<!\bat )(?<!\bon )(?<!\bfrom )(?<!\bwith )(?<!\bto )(?<!\bby )(?<!\bafter )(?<!\bduring )(?<!\bfor )(?<!\bnear )(?<!\boff )(?<!\bof )(?<!\blike )(?<!\bunder )(?<!\bover )(?<!\bbefore )"
+_BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees?|face|eyes?|vision|sight|ears?|mouth|lips?|tongue|throat|neck|back|stomach|tummy|belly|gut|guts|ribs?|lungs?|breath|breathing|pulse|muscles?|fingers?|toes?|calf|calves|quads?|hamstrings?|thighs?|ankles?|skin|blood|pee|urine|wee|poo|stool|mind|brain|speech|words?|temples?|skull|left|right|side|whole|entire|watch|hr|resting|period|nose|gums?)"
+
+ENGLISH_SETTINGS = Settings(
+    others=re.compile(
+        rf"{_NOT_AFTER}\b(?:(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
+        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|people|half the \w+|anyone who|everyone who))\b"
+    ),
+    oneself=re.compile(
+        rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|mine|my {_BODY})\b"
+    ),
+    to_oneself=re.compile(r"\b(?:me|myself)\b"),
+    of_late=re.compile(
+        r"\b(?:last week|last month|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
+    ),
+    gone=re.compile(
+        r"\b(?:gone(?: now| since| again| away)?|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
+    ),
+    reports=re.compile(
+        r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"
+    ),
+    stories=re.compile(
+        r"\b(?:(?:in|from|watching|watched|read|reading|saw|seen) (?:the |a |an |that |this |my |last night's |some )?(?:\w+ ){0,2}(?:film|movie|series|sitcom|book|novel|episode|documentary|anime|thriller|horror|story|video game|cartoon|podcast|article|soap|drama)(?: where| about| in which| when| with| and| ,| who| from| is| was| had|$)"
+        r"|(?:film|movie|series|book|novel|episode|documentary|thriller|story|podcast|article|song) (?:\w+ ){0,2}(?:about|where|in which|called|titled)"
+        r"|(?:dreamt|dreamed|dreaming|dream)(?: that)?(?: i)?|nightmares?(?: where| about| that)?(?: i)?|in (?:a|my) dream i?|character(?:s)? in|netflix|video game|playing (?:fifa|chess|gta)|(?:song|track|playlist|album|lyrics|walk ?out (?:music|song|track)|posing (?:music|song|track)|listening to|listen to|by the \w+$|karaoke))\b"
+    ),
+    long_ago=re.compile(
+        r"\b(?:years? ago|decades? ago|as a (?:kid|child|teen|teenager|teenage \w+|young \w+|boy|girl|student|baby)|when i was (?:a|an|\d+|little|young|younger|small|at|in|still|eight|nine|ten|twelve|sixteen|pregnant)|back in (?:the|my|20|19|school|college|high|uni|\d+)|in (?:19|20)\d\d|last (?:year|prep|season)|in (?:school|college|uni|high school|primary school|my (?:teens|twenties|childhood|20s|early \w+))|at (?:school|uni)|(?:in|from|on|during|at) my (?:last|first|previous|old|very first) (?:\w+ )?(?:prep|show|contest|diet|season|comp|competition|marathon|pregnancy)|used to (?:get|have|suffer|faint|be|pass|throw|binge|purge|starve|hate|cut|feel)|in my past|a long time ago|ages ago|back then|in a past life)\b"
+    ),
+    of_now=re.compile(
+        r"\b(?:since|still|again|today|now|this morning|this week|last night|yesterday|tonight|lately|keeps?|same as|just like|like last|back again|right now|currently|(?:is|are|coming|came) back)\b"
+    ),
+    rules=re.compile(
+        r"\b(?:(?:can|could|does|do|will|would|may|might) (?:you|one|we|people|athletes|anyone|caffeine|coffee|carbs|carb|sugar|salt|sodium|water|the (?:load|tan|carbs|sauna|pump|diet)|too (?:much|many|little)|low \w+|a lot of|lack of|keto|fasting|creatine|potatoes|rice|stress|heat|dieting|it|that) (?:\w+ ){0,3}(?:cause|give|make|get|faint|lead|trigger|mean|happen|pass|throw|feel|help)"
+        r"|how (?:common|likely|often do (?:people|athletes)|many (?:people|athletes|competitors))|why do (?:people|athletes|bodybuilders|some|so many|competitors)|(?:some|many|most|lots of|other) (?:people|athletes|competitors|bodybuilders|girls|guys)|is it true that (?:people|many|most|some|others|you)|the (?:article|book|leaflet|rules|rulebook|guide|warning signs|symptoms of|signs of)|what are the (?:signs|symptoms)|first aid course|signs of a)\b"
+    ),
+    supposed=re.compile(
+        r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "
+        r"about|hope|hoping|should|risk|risks|avoid|avoiding|prevent|in case|nearly|almost|about to|"
+        r"close to|months ago|weeks ago|last week|last month|history of|ever|normal|"
+        r"think|thought|guess|seems?|sort of|kind of|kinda|felt like|feels like|feel like|like i|"
+        r"want|wanna|going to|gonna|usually|why do|another|(?:not|half|pretty|fairly) sure)\b"
+    ),
+)

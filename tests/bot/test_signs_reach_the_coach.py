@@ -1,0 +1,174 @@
+"""Every sign reaches the coach at its level, in the athlete's words, and is answered as itself."""
+
+from __future__ import annotations
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import select
+
+from bot.messages import advice, safety
+from bot.service import safety_watch
+from bot.service.people import get_person, profile_of, speaking_to
+from bot.store.db import transaction
+from bot.store.people import HistoryRow
+from bot.store.week import AlertRow
+from engine.symptoms import Concern
+from tests.support.weeks import Team, arrive_and_read, in_peak_week
+from tests.support.world import text_of
+
+
+@pytest.fixture
+def team(sqlite_engine: Engine) -> Team:
+    """Seven days out, half past seven, checked in with nothing to tell."""
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("61.2 6 3.5 fine")
+    arrive_and_read(team)
+    return team
+
+
+def levels(team: Team) -> dict[str, str]:
+    with team.world.session() as session:
+        return {row.flag: row.level for row in session.exec(select(AlertRow))}
+
+
+# Hew-Butler 2015 (Clin J Sport Med 25:303-320): headache, nausea and swollen hands after much water
+def test_signs_of_too_much_water_after_the_check_in_alert_and_take_the_figure_off_the_target(
+    team: Team,
+) -> None:
+    said = text_of(team.athlete.writes("my hands are swollen, headache and feel sick"))
+    assert "too much water in your blood" in said
+    assert "Water to thirst, no more" in said and "3.5 L" not in said
+    assert "No training and no cardio today, until a doctor has looked" in said
+    (told,) = team.coach.hears()  # one message, not one a sign
+    assert told.text.startswith("Caution: Mira") and not told.silent
+    assert 'Mira wrote "my hands are swollen, headache and feel sick".' in told.text
+    assert levels(team)["low-sodium-pattern"] == "caution"
+    assert "All in order" not in text_of(team.coach.writes("/roster"))
+
+
+def test_a_complaint_is_told_at_once_silently_and_shows_in_the_roster(team: Team) -> None:
+    said = text_of(team.athlete.writes("bad cramps in my calves"))
+    assert "I've told Ravi: cramps" in said and "salt as usual" in said
+    (told,) = team.coach.hears()
+    assert told.silent and told.text.startswith("Info: Mira")
+    assert '"bad cramps in my calves"' in told.text and "I told Mira: " in told.text
+    roster = text_of(team.coach.writes("/roster"))
+    assert "Told of: cramps." in roster and "All in order" not in roster
+
+
+def test_what_is_of_eating_is_answered_gently_without_figures_and_holds_adjusting(
+    team: Team,
+) -> None:
+    said = text_of(team.athlete.writes("I binged and made myself sick last night"))
+    assert "Thank you for telling me" in said and "I've told Ravi" in said
+    assert not any(character.isdigit() for character in said) and "Carbs" not in said
+    (told,) = team.coach.hears()
+    assert told.text.startswith("Caution: Mira") and "listen" in told.text
+    assert team.profile().frozen_because == "eating-and-mood"
+    team.athlete.writes("60.9 6 3.5 fine")
+    assert "Carbs" not in text_of(team.athlete.hears())
+    assert "Carbs" in text_of(team.athlete.writes("/today"))  # who asks for it has it
+
+
+def test_whoever_runs_the_bot_can_name_a_helpline() -> None:
+    assert "Lifeline, 555 0100" in safety.despair("Ravi", "Lifeline, 555 0100")
+    assert "Lifeline, 555 0100" in advice.mood(["low-mood"], "Ravi", "Lifeline, 555 0100")
+    assert "crisis line" in safety.despair("Ravi", "")
+
+
+def test_another_complaint_under_a_warning_is_answered_as_itself(team: Team) -> None:
+    team.athlete.writes("my heart is racing, palpitations")
+    arrive_and_read(team)
+    said = text_of(team.athlete.writes("constipated for 5 days"))
+    assert "constipation" in said and "Stop. You reported" not in said
+    assert "The warning of today still holds (palpitations)" in said
+    assert "Constipation" in text_of(team.coach.hears())
+
+
+def test_under_a_warning_no_training_is_printed_and_it_is_not_lifted_over_another_one(
+    team: Team,
+) -> None:
+    team.athlete.writes("I fainted in the bathroom when I got up")
+    (warning,) = team.coach.hears()
+    assert '"I fainted in the bathroom when I got up"' in warning.text
+    today = text_of(team.athlete.writes("/today"))
+    assert "No training, no cardio until Ravi lifts that" in today
+    assert "steps" not in today and "session" not in today
+    team.athlete.writes("chest pain too")
+    team.coach.hears()
+    team.coach.taps("Acknowledge", warning)
+    refused = text_of(team.coach.presses(f"c:lift-yes:{team.athlete_id}"))
+    assert "still open" in refused and "chest pain" in refused and "fainting" not in refused
+    with team.world.session() as session:
+        kept = [row.detail for row in session.exec(select(HistoryRow)) if row.what == "symptom"]
+    assert "I fainted in the bathroom when I got up" in [detail["words"] for detail in kept]
+
+
+def test_water_that_is_put_right_puts_the_alert_right_in_its_place(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    said = text_of(team.athlete.writes("61.2 6 0.9 fine"))
+    assert "You drank 0.9 L of 3.5 L. Get back to 3.5 L today" in said
+    assert "stop" not in said.lower()
+    assert "Caution" in text_of(team.coach.hears())
+    arrive_and_read(team)
+    team.athlete.writes("61.2 6 3.0 fine")
+    (corrected,) = [m for m in team.coach.hears() if "Corrected since" in m.text]
+    assert corrected.method == "editMessageText" and corrected.buttons == {}
+    assert "water is 3.0 L, not 0.9 L. So this no longer holds." in corrected.text
+    assert "won't add carbs" not in corrected.text
+
+
+def test_a_half_empty_bottle_is_an_info_the_first_day(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.morning(7)
+    team.athlete.writes("61.2 6 2.0 fine")
+    told = team.coach.hears()
+    assert told and all(message.silent for message in told)
+    assert levels(team) == {"water-under-target": "advisory"}
+
+
+def something_wrong(team: Team, text: str = "idk whats going on with my body rn") -> None:
+    """A sentence that one of the ears takes for the body; asked about whichever it is."""
+    with transaction(team.world.engine) as session:
+        person = get_person(session, team.athlete_id)
+        profile = profile_of(session, team.athlete_id)
+        assert profile is not None
+        with speaking_to(person):
+            safety_watch._ask_what_is_wrong(
+                session, person, profile, Concern.BODY, text, team.world.context
+            )
+
+
+def test_is_something_wrong_fine_is_told_to_the_coach_who_had_heard_of_the_doubt(
+    team: Team,
+) -> None:
+    something_wrong(team)
+    (asked,) = team.athlete.hears()
+    assert list(asked.buttons) == ["I'm fine", "I feel unwell", "It's an emergency"]
+    (doubt,) = team.coach.hears()
+    assert doubt.silent and "I've asked whether something is wrong" in doubt.text
+    assert "I've told Ravi that you are fine" in text_of(team.athlete.writes("I'm fine"))
+    assert "they are fine" in text_of(team.coach.hears())
+
+
+def test_is_something_wrong_an_emergency_is_a_warning_in_their_words(team: Team) -> None:
+    something_wrong(team)
+    assert "Stop." in text_of(team.athlete.taps("It's an emergency"))
+    warning = next(m for m in team.coach.hears() if m.text.startswith("Warning"))
+    assert "Mira says it is an emergency" in warning.text
+    assert '"idk whats going on with my body rn"' in warning.text
+
+
+def test_is_something_wrong_unwell_asks_what_and_for_pulse_and_urine(team: Team) -> None:
+    something_wrong(team)
+    team.athlete.taps("I feel unwell")
+    team.athlete.taps("Dizzy")
+    assert "take your pulse" in text_of(team.athlete.taps("That's all"))
+    assert "colour was your urine" in text_of(team.athlete.writes("112"))
+    said = text_of(team.athlete.taps("Dark yellow"))
+    assert "I've told Ravi: dizziness" in said
+    # Tachycardia: more than 100 beats a minute at rest
+    assert levels(team)["pulse-high"] == "caution" and levels(team)["dizzy"] == "advisory"
+    assert "urine-dark" not in levels(team)
