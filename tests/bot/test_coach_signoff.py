@@ -48,7 +48,7 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     assert "Answer by 09:00 (Mira's time), or 500 g stands" in asked.text
     assert list(asked.buttons) == ["Approve 550 g", "Set another number", "Keep the plan, 500 g"]
     assert "550 g" in athlete_reads
-    assert "Ravi's word until 09:00" in athlete_reads
+    assert "may change it to" in athlete_reads
     assert in_force(team) == 500
 
 
@@ -148,8 +148,8 @@ def test_without_a_word_the_plan_holds_at_the_deadline_and_both_are_told(team: T
     rewritten, told = team.coach.hears()
     assert "Nobody answered by 09:00" in rewritten.text
     assert rewritten.buttons == {}
-    assert "the plan holds: 500 g" in told.text
-    assert "no word in time, so the plan holds" in text_of(team.athlete.hears())
+    assert "told to stay on plan, 500 g" in told.text
+    assert "No answer came in time. Stay on plan" in text_of(team.athlete.hears())
     assert decisions(team)[0].status == DecisionStatus.LAPSED
     team.coach.taps("Approve 550 g", asked)
     assert "Nobody answered by 09:00" in team.coach.answers_to_taps()[-1]
@@ -283,6 +283,6 @@ def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> Non
         session.add(person)
     said = text_of(team.athlete.writes(FLAT))
     assert "for you to approve as your own coach" in said
-    assert "your own word until 09:00" in said
+    assert "your own approval until 09:00" in said
     done = text_of(team.athlete.taps("Take 550 g"))
     assert "Carbs 550 g" in done

@@ -144,7 +144,7 @@ def test_something_else_eaten_plans_the_rest_anew_to_the_same_target(fed: Team) 
     fed.athlete.taps("Honey")
     said = text_of(fed.athlete.writes("100 g"))
     # 100 g of honey: 82.4 - 0.2 g of carbs without fibre (USDA SR26)
-    assert "Noted: Honey 100 g" in said
+    assert "Saved: Honey 100 g" in said
     assert "Eaten: carbs 82 g, protein 0 g, fat 0 g" in said
     carbs, protein, fat = target(fed)
     assert met(said, (carbs - 82.2, protein - 0.3, fat))
@@ -204,7 +204,7 @@ def test_what_was_locked_and_is_all_eaten_can_be_let_go_of(fed: Team) -> None:
     food(fed)
     fed.athlete.taps("Ate something else")
     fed.athlete.taps("Table salt")
-    assert "Honey" not in text_of(fed.athlete.writes("1 g")).split("anew.", 1)[1]
+    assert "Honey" not in text_of(fed.athlete.writes("1 g")).split("rest of the day.", 1)[1]
     fed.athlete.taps("Lock")
     labels = fed.athlete.all_said()[-1].buttons
     assert "✓ Honey 0 g" in labels

@@ -225,7 +225,7 @@ def test_the_first_coach_sees_who_stands_in_and_can_end_it_early(team: Team) -> 
     ("typed", "answered"),
     [
         ("6 May 2027", "over"),
-        ("1 August 2027", "within 31 days"),
+        ("1 August 2027", "within the next 31 days"),
         ("soon", "could not read a date"),
     ],
 )
@@ -237,7 +237,7 @@ def test_a_last_day_that_cannot_be_is_refused_and_asked_again(
     team.coach.taps("Everything")
     said = text_of(team.coach.writes(typed))
     assert answered in said
-    assert "Until when" in said
+    assert "Until and including which day" in said
 
 
 def test_neither_the_coach_nor_an_athlete_of_theirs_can_be_the_second_coach(team: Team) -> None:
@@ -282,7 +282,7 @@ def test_after_the_end_the_coach_sees_nothing_and_the_athlete_keeps_everything(
     team.athlete.writes("61.0 4 3.5 5 on target fine")
     team.coach.presses("c:end:2")
     team.athlete.hears()
-    assert "The coaching of Mira is ended" in text_of(team.coach.taps("End it"))
+    assert "The coaching of Mira has ended" in text_of(team.coach.taps("End it"))
     told = text_of(team.athlete.hears())
     assert "Ravi has ended the coaching" in told
     assert "don't go on with it alone" in told

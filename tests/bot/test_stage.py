@@ -189,7 +189,7 @@ def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> N
     said = text_of(team.athlete.taps("Fine"))
     assert "A small top-up: 25 g of quick carbs" in said
     told = text_of(team.coach.hears())
-    assert "Mira's look check: fullness 6, sharpness 5, gut fine. A small top-up: 25 g" in told
+    assert "Mira's look check: fullness 6, sharpness 5, stomach fine. A small top-up: 25 g" in told
 
 
 @pytest.mark.parametrize(

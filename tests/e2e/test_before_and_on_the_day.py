@@ -165,7 +165,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     talk.taps(ATHLETE, "9", "How sharp")
     talk.taps(ATHLETE, "5", "And the gut?")
     talk.taps(ATHLETE, "Fine", "You're full; leave it")
-    talk.hears(COACH, "look check: fullness 9, sharpness 5, gut fine")
+    talk.hears(COACH, "look check: fullness 9, sharpness 5, stomach fine")
     bot.clock.put_forward_to(at(9, 18, 15))
     talk.hears(ATHLETE, "The last meal before the stage")
     bot.clock.put_forward_to(at(9, 20, 1))
