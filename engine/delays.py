@@ -62,8 +62,8 @@ def parse_delay(text: str, language: str = "en") -> int | None:
         found = match.groupdict()
         number, unit = found["n"], found["unit"] or ""
         spelt = number in _WORDS
-        if spelt and not unit:
-            return None
+        if not unit and (spelt or not number.isdecimal()):
+            return None  # "late 1.5" may be hours: asked for, not taken for two minutes
         amount = _WORDS[number] if spelt else float(number.replace(",", "."))
         amount += 0.5 if found.get("half") else 0
         minutes = round(amount * (60 if unit.startswith(("h", "s")) else 1))
