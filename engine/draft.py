@@ -41,18 +41,19 @@ _HEAVY, _LIGHT = e.LOAD_HEAVY.value, e.LOAD_LIGHT.value
 SHAPES: Mapping[str, Shape] = {
     "front-load": Shape(
         label="front-load",
-        meaning="most of the carbs 3 days out, then tapering: time to see and correct a spill",
+        meaning="most of the carbs 3 days out, then less each day: leaves time to see and "
+        "correct a spill",
         shares={3: _HEAVY, 2: 1.0, 1: _LIGHT},
     ),
     "even": Shape(label="even", meaning="the same carbs on each load day", shares=_EVEN),
     "back-load": Shape(
         label="back-load",
-        meaning="rising to most of the carbs the day before: full late, little time to correct",
+        meaning="more each day, most the day before: full late, little time to correct",
         shares={3: _LIGHT, 2: 1.0, 1: _HEAVY},
     ),
     "fat-load": Shape(
-        label="lead-in fat load",
-        meaning="fat in place of the carbs left out until 4 days out, then an even carb load",
+        label="fat first, then carbs",
+        meaning="more fat instead of carbs until 4 days out, then an even carb load",
         shares=_EVEN,
         fat_lead_in=True,
     ),

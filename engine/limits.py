@@ -27,9 +27,9 @@ LIMIT_KEYS: Mapping[str, LimitKey] = {
     "carb_floor_g": LimitKey("g", "carb floor a day"),
     "carb_ceiling_g": LimitKey("g", "carb ceiling a day"),
     "step_g": LimitKey("g", "step"),
-    "change_per_day_g": LimitKey("g", "largest change from the day's plan"),
-    "load_total_g": LimitKey("g", "carbs over the load, 3 to 1 days out"),
-    "apply_without_asking_g": LimitKey("g", "change that goes out without asking"),
+    "change_per_day_g": LimitKey("g", "largest change from the plan"),
+    "load_total_g": LimitKey("g", "load total, 3 to 1 days out"),
+    "apply_without_asking_g": LimitKey("g", "auto-approve changes up to"),
     "water_floor_l": LimitKey("L", "water floor a day"),
     "water_ceiling_l": LimitKey("L", "water ceiling a day"),
 }

@@ -260,7 +260,7 @@ def _odds(page: Canvas, week: ChartWeek, odds: ChartOdds) -> None:
     told = [look for look, tenths in looks for _ in range(tenths)]
     for number, look in enumerate(told):
         _odds_box(page, look, 20 + number * width, ODDS_BOXES, width - 10, 46)
-    for (look, tenths), x in zip(looks, (20, 350, 660), strict=True):
+    for (look, tenths), x in zip(looks, (20, 320, 620), strict=True):
         _odds_box(page, look, x, ODDS_KEYS - 17, 34, 34)
         page.words(
             x + 46, ODDS_KEYS, words.odds_label(look, tenths), size=TEXT, bold=True, align="left"

@@ -29,16 +29,17 @@ def symptom_button(symptom: str) -> str:
 
 def over(kind: str, mornings: int) -> str:
     return tr(
-        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
-        "very large meals can upset heart and muscles for days. Weakness, palpitations, swelling or "
-        "breathlessness: see a doctor at once. For {mornings} mornings I ask one short thing.",
+        "Your {kind} is over. Eat and drink to appetite, not all at once: after long dieting, "
+        "very large meals can upset heart and muscles for days. Weakness, palpitations, "
+        "swelling or breathlessness: see a doctor at once. I ask you one short question on "
+        "each of the next {mornings} mornings.",
         kind=kind_word(kind),
         mornings=mornings,
     )
 
 
 def ask(name: str, day: int) -> str:
-    question = tr("Day {day} after. How is it?", day=day)
+    question = tr("Day {day} after. How do you feel?", day=day)
     return tr("Good morning, {name}.", name=name) + " " + question if day == 1 else question
 
 
@@ -47,7 +48,7 @@ def fine_button() -> str:
 
 
 def off_button() -> str:
-    return tr("Something is off")
+    return tr("Something's wrong")
 
 
 def ask_what() -> str:
@@ -56,8 +57,8 @@ def ask_what() -> str:
 
 def ask_weight() -> str:
     return tr(
-        "Your weight, if you stepped on the scale? It goes up by some kilos now; that is food and "
-        "water."
+        "Your weight, if you stepped on the scale? It goes up by a few kilos now; that is food "
+        "and water."
     )
 
 
@@ -72,12 +73,12 @@ def fine(last: bool) -> str:
 
 def look_into_it(coach: str, *, own: bool) -> str:
     parts = [
-        tr("That is for a doctor to look at, today."),
+        tr("See a doctor today."),
         "" if own else tr("I have told {coach}.", coach=coach),
         tr(
-            "In these days weakness, heavy limbs, palpitations or swelling can come of minerals "
-            "falling as food comes back. No large meals until somebody has looked. If it gets worse: "
-            "call your local emergency number."
+            "In these days weakness, heavy limbs, palpitations or swelling can mean that "
+            "minerals in your blood are falling now that you eat more. No large meals until a "
+            "doctor has looked. If it gets worse, call your local emergency number."
         ),
     ]
     return " ".join(part for part in parts if part)
@@ -85,11 +86,11 @@ def look_into_it(coach: str, *, own: bool) -> str:
 
 def rising(*, own: bool) -> str:
     parts = [
-        tr("That is a steep rise."),
+        tr("Your weight has gone up fast."),
         "" if own else tr("I have told your coach."),
         tr(
-            "Smaller meals, not everything at once; swelling, weakness or palpitations: a doctor at "
-            "once."
+            "Eat smaller meals, not everything at once. Swelling, weakness or palpitations: "
+            "see a doctor at once."
         ),
     ]
     return " ".join(part for part in parts if part)
@@ -97,14 +98,14 @@ def rising(*, own: bool) -> str:
 
 def end() -> str:
     return tr(
-        "That was the last of these mornings. What went well and what not is worth writing down now."
+        "That was my last question. It is worth writing down now what went well and what did not."
     )
 
 
 def coach_told(name: str, said: list[str]) -> str:
     words = "; ".join(tr(SYMPTOMS[text]) if text in SYMPTOMS else text for text in said)
     return tr(
-        "{name} says that something is off after the show: {words}. I said: a doctor, today.",
+        "{name} reports after the show: {words}. I said: see a doctor today. Please call.",
         name=name,
         words=words or tr("no more than that"),
     )

@@ -136,15 +136,15 @@ def waiting_for_coach(
 ) -> str:
     if self_coached:
         return tr(
-            "A larger change is on the table: {proposed_g:.0f} g. It waits for your own word until "
-            "{until}. Unless you hear from me, {stands_g:.0f} g holds, as planned.",
+            "Stay at {stands_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
+            "waits for your own approval until {until}.",
             proposed_g=proposed_g,
             stands_g=stands_g,
             until=until,
         )
     return tr(
-        "A larger change is on the table: {proposed_g:.0f} g. It waits for {coach_name}'s word until "
-        "{until}. Unless you hear from me, {stands_g:.0f} g holds, as planned.",
+        "Stay at {stands_g:.0f} g for now, as planned. {coach_name} may change it to "
+        "{proposed_g:.0f} g by {until}.",
         coach_name=coach_name,
         proposed_g=proposed_g,
         stands_g=stands_g,
@@ -156,14 +156,14 @@ BECAUSE = {
     "approved": mark("Your coach has approved the change."),
     "other-figure": mark("Your coach has set this figure."),
     "plan-kept": mark("Your coach keeps the plan."),
-    "lapsed": mark("There was no word in time, so the plan holds."),
+    "lapsed": mark("No answer came in time. Stay on plan."),
     "coach-set": mark("Your coach has set this day's carbs."),
     "plan-changed": mark("Your coach has changed the plan."),
     "limits-changed": mark("Your coach has changed the limits."),
     "lifted": mark("Your coach has lifted the freeze."),
-    "frozen": mark("Your coach has frozen adjusting: the plan holds until it is lifted."),
-    "missed": mark("No check-in came this morning, so the plan holds."),
-    "held": mark("Your coach holds you at this figure."),
+    "frozen": mark("Your coach has frozen adjusting. Stay on plan until the freeze is lifted."),
+    "missed": mark("No check-in came this morning. Stay on plan."),
+    "held": mark("Your coach has set a hold: eat this amount every day."),
     "hold-ended": mark("Your coach has ended the hold."),
     "taken-back": mark("A correction: your coach has taken the last change back."),
 }
@@ -175,7 +175,7 @@ BECAUSE_ON_YOUR_OWN = BECAUSE | {
     "plan-changed": mark("You have changed the plan."),
     "limits-changed": mark("You have changed the limits."),
     "lifted": mark("You have lifted the freeze."),
-    "frozen": mark("You have frozen adjusting: the plan holds until you lift it."),
+    "frozen": mark("You have frozen adjusting. Stay on plan until you lift the freeze."),
     "held": mark("You hold this figure."),
     "hold-ended": mark("You have ended the hold."),
     "taken-back": mark("The last change is taken back."),
@@ -337,7 +337,7 @@ def not_active(status: str) -> str:
         "onboarding": tr("Let's finish the first questions first."),
         "paused": tr("You have paused. /resume takes it up again."),
         "doctor-first": tr(
-            "A doctor's word comes first. Your coach starts the check-ins after it."
+            "You need a doctor's clearance first. Then your coach starts the check-ins."
         ),
         "ended": (
             tr(
@@ -385,7 +385,7 @@ MENU = {
     "checkin": mark("This morning's numbers"),
     "today": mark("Today's targets"),
     "week": mark("The whole week"),
-    "picture": mark("Your week as a picture"),
+    "chart": mark("Your week as a chart"),
     "why": mark("How the last figure came about"),
     "past": mark("Your check-ins so far"),
     "settings": mark("Time, place and units"),

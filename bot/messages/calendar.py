@@ -14,7 +14,7 @@ from engine.stage_day import Entry
 
 
 def menu() -> str:
-    return tr("The week and the day as a calendar file")
+    return tr("The week and the event day as a calendar file")
 
 
 def button() -> str:
@@ -38,9 +38,7 @@ def day_summary(target: DayTarget) -> str:
 
 def day_details(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
     targets = target_lines(target, planned_carb_g, volume_unit)
-    asked = tr(
-        "As it stood when this file was made. A morning can change it: /today has the latest."
-    )
+    asked = tr("As of when this file was made. A check-in can change it: /today has the latest.")
     return f"{targets}\n{asked}"
 
 
@@ -89,17 +87,18 @@ def stage_summary(entry: Entry, classes: int) -> str:
 
 def caption(name: str, *, own: bool, entries: int) -> str:
     lead = (
-        tr("Your week and day as a calendar file.")
+        tr("Your week and event day as a calendar file.")
         if own
-        else tr("{name}'s week and day as a calendar file.", name=name)
+        else tr("{name}'s week and event day as a calendar file.", name=name)
     )
-    count = trn("It holds {number} entry.", "It holds {number} entries.", entries)
+    count = trn("It has {number} entry.", "It has {number} entries.", entries)
     how = tr(
-        "Open it and add all, best to a calendar of its own. Times go by the clocks of each place. "
-        "If the week changes I send a new file."
+        "Open it and add everything, best to a calendar of its own. Times are local times of "
+        "each place. If the week changes, I send a new file."
     )
     who_sees = tr(
-        "Targets and times are in it, no weights and no answers: whoever sees that calendar sees them."
+        "It has targets and times, but no weights and no answers. Anybody who sees that "
+        "calendar sees them."
     )
     return f"{lead} {count} {how}\n\n{who_sees}"
 
@@ -118,11 +117,11 @@ def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
             )
         )
     if cancelled:
-        parts.append(trn("{number} has fallen away.", "{number} have fallen away.", cancelled))
+        parts.append(trn("{number} was removed.", "{number} were removed.", cancelled))
     parts.append(
         tr(
-            "Open this one and add all: it takes the place of the last one. If your calendar then "
-            "shows anything twice, empty that calendar first and open this file again."
+            "Open this one and add everything: it replaces the last one. If your calendar then "
+            "shows anything twice, empty that calendar and open this file again."
         )
     )
     return " ".join(parts)
@@ -134,7 +133,7 @@ def nothing_yet(name: str, *, own: bool) -> str:
             "There is nothing to put into a calendar yet: event and plan have to be set first."
         )
     return tr(
-        "There is nothing of {name}'s to put into a calendar yet: set event and plan first.",
+        "There is nothing to put into a calendar for {name} yet: set event and plan first.",
         name=name,
     )
 

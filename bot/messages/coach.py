@@ -18,7 +18,7 @@ def roster_menu() -> str:
 
 def engine_note(name: str, why: str) -> str:
     return tr(
-        "About {name}, nothing to do unless you want to. As {name} will read it:\n{why}",
+        "About {name}, for information; you need not do anything. {name} reads:\n{why}",
         name=name,
         why=why,
     )
@@ -59,13 +59,13 @@ def card_also_told(
         f'"{note}"' if note else "",
     ]
     told = "; ".join(part for part in parts if part)
-    return tr("Also told today: {told}", told=told) if told else ""
+    return tr("Also reported today: {told}", told=told) if told else ""
 
 
 def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
     if always_tomorrow:
-        return tr("Check-in at {at} ({zone}); it sets the day after", at=at, zone=zone)
-    return tr("Check-in at {at} ({zone}); it sets the day that begins", at=at, zone=zone)
+        return tr("Check-in {at} ({zone}), sets tomorrow's carbs", at=at, zone=zone)
+    return tr("Check-in {at} ({zone}), sets today's carbs", at=at, zone=zone)
 
 
 def card_alert(level: str, flag: str, since: str) -> str:
@@ -77,8 +77,8 @@ def card_alert(level: str, flag: str, since: str) -> str:
 def card_waiting(carb_g: float, day: date, until: str, *, own: bool) -> str:
     said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
     if own:
-        return tr("Waits for your word until {clock}: {grams} for {day}", **said)
-    return tr("Waits for a word until {clock} (their time): {grams} for {day}", **said)
+        return tr("Waits for your approval until {clock}: {grams} for {day}", **said)
+    return tr("Waits for approval until {clock}: {grams} for {day}", **said)
 
 
 def card_frozen(since: str) -> str:
@@ -101,8 +101,8 @@ def card_note(day: date, note: str) -> str:
 
 def card_pictures(day: date, mornings: int) -> str:
     return trn(
-        "Last pictures: {day} ({number} morning in all)",
-        "Last pictures: {day} ({number} mornings in all)",
+        "Last photos: {day} ({number} morning in all)",
+        "Last photos: {day} ({number} mornings in all)",
         mornings,
         day=figures.day(day),
     )
@@ -113,7 +113,7 @@ def card_contacts(coach: str, beside: str, contact: str) -> str:
     told = contact or tr("nobody yet")
     if beside:
         return tr(
-            "Coach: {coach}, beside: {names}. Second contact: {contact}",
+            "Coach: {coach}. Second coach: {names}. Second contact: {contact}",
             coach=coach, names=beside, contact=told,
         )  # fmt: skip
     return tr("Coach: {coach}. Second contact: {contact}", coach=coach, contact=told)
@@ -156,11 +156,11 @@ def freeze_button() -> str:
 
 
 def tomorrow_button(*, always_tomorrow: bool) -> str:
-    return tr("Set the day that begins") if always_tomorrow else tr("Always set tomorrow")
+    return tr("Use check-in for today") if always_tomorrow else tr("Use check-in for tomorrow")
 
 
 def doctor_button() -> str:
-    return tr("Doctor's word received")
+    return tr("Doctor's clearance received")
 
 
 def roster_button() -> str:
@@ -189,34 +189,32 @@ def answers_as_given(name: str, lines: str) -> str:
 
 def which_day() -> str:
     return tr(
-        "Which day? A figure that you set by hand stays, whatever the check-in says, "
-        "until you change it or the plan's figure of that day."
+        "Which day? What you set by hand stays, whatever the check-in says, until you change "
+        "it or change that day in the plan."
     )
 
 
 def no_such_day() -> str:
-    return tr(
-        "There is no day of this week left to set. Event, plan and limits have to be there first."
-    )
+    return tr("There is no day to set yet: the event, plan and limits have to be set first.")
 
 
 def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
     return (
-        tr("From the next check-in on, a morning sets the day after.")
+        tr("From the next check-in on, each check-in sets the next day's carbs.")
         if always_tomorrow
-        else tr("From the next check-in on, a morning sets the day that begins.")
+        else tr("From the next check-in on, each check-in sets the same day's carbs.")
     )
 
 
 def doctor_sure(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "Has a doctor, who knows what is planned, said that you may do this peak week? "
-            "It is kept that you said so, and when."
+            "Has a doctor who knows the plan said that you may do this peak week? I save that "
+            "you said so, and when."
         )
     return tr(
-        "Has a doctor, who knows what is planned, said that {name} may do this peak week? "
-        "It is kept that you said so, and when.",
+        "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
+        "you said so, and when.",
         name=name,
     )
 
@@ -231,24 +229,24 @@ def not_yet_button() -> str:
 
 def doctor_noted(name: str, *, own: bool) -> str:
     return (
-        tr("Noted. Check-ins can begin.")
+        tr("Saved. Check-ins can begin.")
         if own
-        else tr("Noted. {name}'s check-ins can begin.", name=name)
+        else tr("Saved. {name}'s check-ins can begin.", name=name)
     )
 
 
 def doctor_not_waiting() -> str:
-    return tr("No doctor's word is being waited for.")
+    return tr("No doctor's clearance is needed right now.")
 
 
 def left_waiting() -> str:
-    return tr("Left as it is.")
+    return tr("Nothing changed.")
 
 
 def athlete_told_doctor(coach: str) -> str:
     return tr(
-        "{coach} has noted that a doctor said yes to your peak week, so check-ins can "
-        "begin. If that is not so, please tell your coach, and don't start.",
+        "{coach} told me that a doctor has cleared you for this peak week, so check-ins can "
+        "begin. If that is not true, don't start, and tell your coach.",
         coach=coach,
     )
 
@@ -265,7 +263,7 @@ def ask_reply(coach: str) -> str:
 
 
 def message_empty() -> str:
-    return tr("That was empty. Write what you want to say.")
+    return tr("That message was empty. Write what you want to say.")
 
 
 def message_too_long(length: int, most: int) -> str:
@@ -278,8 +276,8 @@ def message_too_long(length: int, most: int) -> str:
 
 def message_names_drug() -> str:
     return tr(
-        "That names a drug, and I pass on nothing about drugs. It is a matter for a "
-        "doctor. Please leave it out, or speak with them directly."
+        "I don't pass on anything about drugs; that is a matter for a doctor. Please leave it "
+        "out, or speak with them directly."
     )
 
 
@@ -289,7 +287,7 @@ def from_coach(coach: str, text: str) -> str:
 
 def from_second_coach(name: str, coach: str, text: str) -> str:
     return tr(
-        "From {name}, who stands beside your coach {coach}:\n{text}",
+        "From {name}, second coach with {coach}:\n{text}",
         name=name, coach=coach, text=text,
     )  # fmt: skip
 
@@ -304,7 +302,7 @@ def write_menu() -> str:
 
 
 def nobody_else() -> str:
-    return tr("You coach yourself, so there is nobody here to write to.")
+    return tr("You coach yourself, so there is no coach here to write to.")
 
 
 def from_athlete(name: str, text: str) -> str:
@@ -328,17 +326,17 @@ def message_may_not_arrive(name: str) -> str:
 
 def athlete_unreachable(name: str) -> str:
     return tr(
-        "I can't reach {name} any more: they have stopped the bot or left. No questions "
-        "or targets arrive there. Please contact them directly; they only have to open "
-        "this chat and press start to be back.",
+        "I can't reach {name} any more: they have stopped the bot or left, so they get no "
+        "questions or targets. Please call them. To come back, they open this chat and tap "
+        "Start.",
         name=name,
     )
 
 
 def contact_unreachable(name: str) -> str:
     return tr(
-        "I can't reach {name}, your second contact, any more. Nobody would be told if "
-        "you don't answer an alert. /contact invites somebody else.",
+        "I can't reach {name}, your second contact, any more. If you miss an alert, nobody "
+        "else is told. Use /contact to invite somebody else.",
         name=name,
     )
 

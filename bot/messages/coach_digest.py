@@ -22,18 +22,18 @@ def digest_menu() -> str:
 
 def ask_place() -> str:
     return tr(
-        "Where are you, so that it comes at your hour? Send a city, or what time it is "
-        "where you are, such as 14:35."
+        "Where are you, so that I use your local time? Send a city, or what time it is now, "
+        "for example 14:35."
     )
 
 
 def ask_digest_at() -> str:
-    return tr("At what time shall the digest come? Pick a time or type one.")
+    return tr("When do you want the digest? Pick a time or type one.")
 
 
 def ask_quiet_from() -> str:
     return tr(
-        "From what time on shall notes wait? Warnings and cautions come at any hour. "
+        "From what time on should Info messages wait? Warnings and cautions come at any hour. "
         "Pick a time or type one."
     )
 
@@ -43,13 +43,13 @@ def ask_quiet_to(begins: time) -> str:
 
 
 def quiet_is_empty() -> str:
-    return tr("That is the same time. Please send the time at which the quiet hours end.")
+    return tr("That is the same time. When do the quiet hours end?")
 
 
 def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:
     comes = (
         tr(
-            "Your digest comes at {at} each day that has something to tell.",
+            "Your digest comes at {at} on days with something to report.",
             at=figures.hour(digest_at),
         )
         if digest_at is not None
@@ -57,16 +57,18 @@ def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] 
     )
     hours = (
         tr(
-            "Quiet hours: {begins} to {ends}. Notes wait until they are over; "
-            "warnings and cautions come at any hour.",
+            "Quiet hours: {begins} to {ends}. Info messages wait until they are over; warnings "
+            "and cautions come at any hour.",
             begins=figures.hour(quiet[0]),
             ends=figures.hour(quiet[1]),
         )
         if quiet is not None
-        else tr("No quiet hours: notes come silently at any hour.")
+        else tr("No quiet hours: Info messages come silently at any hour.")
     )
     clock = (
-        tr("Your clock: {zone}.", zone=zone) if zone else tr("Your clock: not known yet, so UTC.")
+        tr("Your time zone: {zone}.", zone=zone)
+        if zone
+        else tr("Your time zone: not known yet, so I use UTC.")
     )
     return f"{comes}\n{hours}\n{clock}"
 
@@ -150,7 +152,7 @@ def not_yet(count: int) -> str:
 
 
 def notes(count: int) -> str:
-    return tr("Notes ({count})", count=count)
+    return tr("Info ({count})", count=count)
 
 
 def needs_line(name: str, state: str) -> str:
@@ -170,7 +172,7 @@ def changed_line(name: str, what: str, why: str) -> str:
 
 def not_taken(proposed_g: float, day: date) -> str:
     return tr(
-        "{proposed} proposed for {day}, the plan holds",
+        "{proposed} proposed for {day}; on plan",
         proposed=figures.grams(proposed_g),
         day=figures.day(day),
     )
@@ -178,7 +180,7 @@ def not_taken(proposed_g: float, day: date) -> str:
 
 def other_figure(proposed_g: float, day: date) -> str:
     return tr(
-        "{proposed} proposed for {day}, another figure was set",
+        "{proposed} proposed for {day}; another number was set",
         proposed=figures.grams(proposed_g),
         day=figures.day(day),
     )

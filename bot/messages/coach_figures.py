@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import datetime
+from zoneinfo import ZoneInfo
 
 from bot.figures import (
     all_of,
@@ -25,6 +27,8 @@ from engine.limits import LIMIT_KEYS
 __all__ = [
     "LIMIT_LABELS",
     "all_of",
+    "both_clocks",
+    "both_moments",
     "capital",
     "change",
     "clock",
@@ -49,9 +53,9 @@ LIMIT_LABELS = {
     "carb_floor_g": mark("carb floor a day"),
     "carb_ceiling_g": mark("carb ceiling a day"),
     "step_g": mark("step"),
-    "change_per_day_g": mark("largest change from the day's plan"),
-    "load_total_g": mark("carbs over the load, 3 to 1 days out"),
-    "apply_without_asking_g": mark("change that goes out without asking"),
+    "change_per_day_g": mark("largest change from the plan"),
+    "load_total_g": mark("load total, 3 to 1 days out"),
+    "apply_without_asking_g": mark("auto-approve changes up to"),
     "water_floor_l": mark("water floor a day"),
     "water_ceiling_l": mark("water ceiling a day"),
 }
@@ -61,7 +65,7 @@ def days_out(value: int) -> str:
     if value < 0:
         return tr("over")
     if value == 0:
-        return tr("the day itself")
+        return tr("event day")
     return trn("{number} day out", "{number} days out", value)
 
 
@@ -83,6 +87,43 @@ def sentence(text: str) -> str:
     if not text:
         return ""
     return capital(text) + ("" if text[-1] in ".!?" else ".")
+
+
+def both_clocks(instant: datetime, here: str | None, there: str | None, name: str) -> str:
+    """ "11:00 your time (09:00 for Orla)": on the reader's clocks with the athlete's beside them.
+
+    One reading where both clocks show the same; the athlete's alone where the reader's zone is not
+    known. With the day where the two differ in that.
+    """
+    if here is not None and _local(instant, here).date() != _local(instant, there).date():
+        return both_moments(instant, here, there, name)
+    return _beside(instant, here, there, name, clock)
+
+
+def both_moments(instant: datetime, here: str | None, there: str | None, name: str) -> str:
+    """The same with the day: "Sun 2 May, 08:30 your time (Sun 2 May, 06:30 for Orla)"."""
+    return _beside(instant, here, there, name, moment)
+
+
+def _beside(
+    instant: datetime,
+    here: str | None,
+    there: str | None,
+    name: str,
+    say: Callable[[datetime, str | None], str],
+) -> str:
+    if here is None:
+        return tr("{there} ({name}'s time)", there=say(instant, there), name=name)
+    if say(instant, here) == say(instant, there):
+        return say(instant, here)
+    return tr(
+        "{here} your time ({there} for {name})",
+        here=say(instant, here), there=say(instant, there), name=name,
+    )  # fmt: skip
+
+
+def _local(instant: datetime, zone: str | None) -> datetime:
+    return instant.astimezone(ZoneInfo(zone or "UTC"))
 
 
 def clock_with_zone(instant: datetime, zone: str | None) -> str:

@@ -29,7 +29,7 @@ def head(name: str, day: date, days_out: int | None) -> str:
 
 SET_BY = {
     "decision": mark("Set for the day: {figure}, by the check-in."),
-    "coach": mark("Set for the day: {figure}, by the coach's word."),
+    "coach": mark("Set for the day: {figure}, by the coach."),
     "plan": mark("Set for the day: {figure}, by the plan."),
 }
 
@@ -48,11 +48,11 @@ def as_planned(planned_g: float) -> str:
 
 
 def nothing_set() -> str:
-    return tr("No figure was set for the day.")
+    return tr("No carbs were set for the day.")
 
 
 def nothing_happened() -> str:
-    return tr("Nothing was changed for it, and nothing happened on it.")
+    return tr("Nothing was changed for that day, and nothing happened on it.")
 
 
 def cut(left_out: int) -> str:
@@ -93,7 +93,7 @@ def back_button() -> str:
 
 
 def ask_day() -> str:
-    return tr("Which day? Send a date, such as 6 May.")
+    return tr("Which day? Send a date, for example 6 May.")
 
 
 # What each kept thing reads as
@@ -139,7 +139,7 @@ def _quote(text: object) -> str:
 
 
 def _grams(detail: Detail, key: str = "carb_g") -> str:
-    return figures.grams(detail[key]) if detail.get(key) is not None else tr("no figure")
+    return figures.grams(detail[key]) if detail.get(key) is not None else tr("no value")
 
 
 def _value(key: str, value: object, volume_unit: str) -> str:
@@ -191,9 +191,9 @@ def _limits_set(detail: Detail, volume_unit: str) -> str:
 
 
 DECIDED = {
-    "proposed": mark("proposed: {figure} for {day} (planned {planned}), rule {rule}"),
-    "adjusted": mark("adjusted: {figure} for {day} (planned {planned}), rule {rule}"),
-    "held": mark("held: {figure} for {day} (planned {planned}), rule {rule}"),
+    "proposed": mark("proposed: {figure} for {day} (planned {planned}). Rule: {rule}"),
+    "adjusted": mark("adjusted: {figure} for {day} (planned {planned}). Rule: {rule}"),
+    "held": mark("no change: {figure} for {day} (planned {planned}). Rule: {rule}"),
 }
 
 
@@ -213,7 +213,7 @@ def _decided(detail: Detail) -> str:
 SIGNED = {
     "approved": mark("approved {figure} for {day}"),
     "plan-kept": mark("kept the plan at {figure} for {day}"),
-    "other-figure": mark("set another figure, {figure} for {day}"),
+    "other-figure": mark("set another number, {figure} for {day}"),
 }
 
 
@@ -236,7 +236,7 @@ def _symptom(d: Detail) -> str:
     told, _, value = str(d["told"]).partition(":")
     if told in READINGS:
         return tr(READINGS[told], value=symptom_name(value))
-    what = tr("told of {symptom}", symptom=symptom_name(told))
+    what = tr("reported: {symptom}", symptom=symptom_name(told))
     return f"{what}: {_quote(d['words'])}" if d.get("words") else what
 
 
@@ -254,7 +254,7 @@ def _by_hand(detail: Detail) -> str:
 
 def _held(detail: Detail) -> str:
     said = tr(
-        "held from {first} to {last} at {figure}",
+        "set a hold from {first} to {last}: {figure}",
         first=_day(detail),
         last=figures.day(date.fromisoformat(detail["last"])),
         figure=_grams(detail),
@@ -264,8 +264,8 @@ def _held(detail: Detail) -> str:
 
 def _looked(detail: Detail) -> str:
     return tr(
-        "looked before the stage: fullness {fullness}, sharpness {sharpness}, gut {gut}; "
-        "rule {rule}",
+        "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
+        "Rule: {rule}",
         fullness=detail["fullness"],
         sharpness=detail["sharpness"],
         gut=word(detail["gut"]),
@@ -294,16 +294,16 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "declined": lambda d: tr(
         "declined at the start: {because}", because=word(d.get("because", ""))
     ),
-    "doctor's word noted": _plain(mark("noted that a doctor said yes")),
+    "doctor's word noted": _plain(mark("confirmed a doctor's clearance")),
     "coach changed": _plain(mark("changed the coach")),
     "coach ended": _plain(mark("ended the coaching")),
     "athlete left": lambda d: tr("ended the coaching with {name}", name=d["coach"]),
     "proposal closed": lambda d: tr(
-        "left before there was a word on {grams} for {day}, so the plan holds",
+        "left before {grams} for {day} was approved, so it stays on plan",
         grams=_grams(d),
         day=_day(d),
     ),
-    "coach began": _plain(mark("took up the coaching")),
+    "coach began": _plain(mark("took over the coaching")),
     "second coach joined": lambda d: tr(
         "{name} joined as second coach ({rights})", name=d["name"], rights=word(d["rights"])
     ),
@@ -317,12 +317,14 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "decided": _decided,
     "signed off": _signed,
     "sign-off lapsed": lambda d: tr(
-        "no word in time, the plan holds: {figure} for {day}", figure=_grams(d), day=_day(d)
+        "no answer in time, on plan: {figure} for {day}", figure=_grams(d), day=_day(d)
     ),
     "frozen": lambda d: _with_reason(tr("froze the adjusting"), d),
     "freeze lifted": _plain(mark("lifted the freeze")),
     "always tomorrow": lambda d: (
-        tr("mornings set the day after") if d.get("on") else tr("mornings set the day that begins")
+        tr("check-ins now set the next day's carbs")
+        if d.get("on")
+        else tr("check-ins now set the same day's carbs")
     ),
     "checked-in": lambda d: tr("checked in") if d["revision"] == 1 else tr("changed the check-in"),
     "missed": _plain(mark("missed the check-in")),
@@ -331,7 +333,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "alert put right": _alert(mark("{level} ({flag}) put right")),
     "settings": _plain(mark("changed a setting")),
     "paused": _plain(mark("paused the check-ins")),
-    "active": _plain(mark("took the check-ins up again")),
+    "active": _plain(mark("resumed the check-ins")),
     "unreachable": _plain(mark("could not be reached any more")),
     "reachable again": _plain(mark("could be reached again")),
     "message to athlete": lambda d: tr(
@@ -339,36 +341,36 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     ),
     "message to coach": _to_coach,
     "own note": lambda d: tr("kept a note {words}", words=_quote(d.get("text", ""))),
-    "alert opened": _alert(mark("{level} ({flag}) raised")),
+    "alert opened": _alert(mark("{level} ({flag}) sent")),
     "alert repeated": _alert(mark("{level} ({flag}) repeated ({times})")),
     "alert no longer repeated": _alert(mark("{level} ({flag}) no longer repeated after a day")),
-    "alert became worse": _alert(mark("{level} ({flag}) has become a {now}")),
-    "second contact told": _alert(mark("{level} ({flag}) told to {contact}. Why: {why}")),
+    "alert became worse": _alert(mark("{level} ({flag}) is now: {now}")),
+    "second contact told": _alert(mark("{level} ({flag}) passed on to {contact}. Why: {why}")),
     "no second contact to tell": _alert(mark("{level} ({flag}) reached nobody else. Why: {why}")),
     "alert acknowledged": _alert(mark("{level} ({flag}) acknowledged")),
     "alert closed": _alert(mark("{level} ({flag}) closed, because the coaching ended")),
     "journey": _plain(mark("planned the journey to the event")),
-    "arrived": _plain(mark("arrived: mornings go by the event's clocks")),
-    "day laid out": _plain(mark("laid out the timetable of the day")),
+    "arrived": _plain(mark("arrived: check-ins now go by the event's time zone")),
+    "day laid out": _plain(mark("set up the timetable of the day")),
     "day moved": lambda d: tr("moved the day's times by {minutes} min", minutes=d["minutes"]),
-    "stage called off": _plain(mark("called the stage off")),
+    "stage called off": _plain(mark("cancelled the event day")),
     "look check": _looked,
-    "top-up": lambda d: tr("allowed a top-up of {figure}", figure=figures.grams(d["grams"])),
+    "top-up": lambda d: tr("approved {figure} of extra carbs", figure=figures.grams(d["grams"])),
     "look": lambda d: (
-        tr("left open how the day looked")
+        tr("gave no verdict on the look")
         if d["look"] == "-"
-        else tr("said the day looked {look}", look=word(d["look"]))
+        else tr("verdict on the look: {look}", look=word(d["look"]))
     ),
     "forecast": lambda d: (
         tr("switched the forecast on") if d["on"] else tr("switched the forecast off")
     ),
-    "picture kept": _plain(mark("sent a picture")),
-    "pictures deleted": _plain(mark("deleted the pictures")),
+    "picture kept": _plain(mark("sent a photo")),
+    "pictures deleted": _plain(mark("deleted the photos")),
     "readiness": lambda d: tr(
         "asked whether a peak week is worth it: {outcome}", outcome=word(d["outcome"])
     ),
     "went on against readiness": lambda d: tr(
-        "went on although the answer was: {outcome}", outcome=word(d["outcome"])
+        "went ahead although the answer was: {outcome}", outcome=word(d["outcome"])
     ),
     "next load suggested": load_words.suggested,
     "next load taken over": load_words.taken_over,

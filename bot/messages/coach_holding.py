@@ -15,13 +15,13 @@ def hold_button() -> str:
 def ask_days(name: str, last: date, *, own: bool) -> str:
     if own:
         return tr(
-            "For how many days shall I hold you at one figure, today counted? The week ends on "
-            "{last}. Send a number or tap one.",
+            "Hold the same carbs for how many days, counting today? The week ends on {last}. "
+            "Tap one or send a number.",
             last=figures.day(last),
         )
     return tr(
-        "For how many days shall I hold {name} at one figure, today counted? The week ends on "
-        "{last}. Send a number or tap one.",
+        "Hold {name} at the same carbs for how many days, counting today? The week ends on "
+        "{last}. Tap one or send a number.",
         name=name,
         last=figures.day(last),
     )
@@ -32,7 +32,7 @@ def days_button(days: int) -> str:
 
 
 def to_the_end_button(days: int) -> str:
-    return tr("To the day itself ({days})", days=days)
+    return tr("To event day ({days})", days=days)
 
 
 def days_range(most: int) -> str:
@@ -42,13 +42,13 @@ def days_range(most: int) -> str:
 def ask_carbs(days: int, last: date, stands_g: float) -> str:
     if days == 1:
         return tr(
-            "At how many grams of carbs, today? {stands} stands for today. What you set "
-            "stays, whatever the check-ins say.",
+            "How many grams of carbs, today? Now {stands}. What you set stays, whatever the "
+            "check-ins say.",
             stands=figures.grams(stands_g),
         )
     return tr(
-        "At how many grams of carbs, until {last}? {stands} stands for today. What you "
-        "set stays, whatever the check-ins say.",
+        "How many grams of carbs a day, until {last}? Today's are {stands}. What you set "
+        "stays, whatever the check-ins say.",
         last=figures.day(last),
         stands=figures.grams(stands_g),
     )
@@ -61,12 +61,12 @@ def as_now_button(stands_g: float) -> str:
 def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
     if own:
         return tr(
-            "You are held at {carb} until {last}.",
+            "Hold: you stay at {carb} until {last}.",
             carb=figures.grams(carb_g),
             last=figures.day(last),
         )
     return tr(
-        "{name} is held at {carb} until {last}.",
+        "Hold: {name} stays at {carb} until {last}.",
         name=name,
         carb=figures.grams(carb_g),
         last=figures.day(last),
@@ -75,7 +75,7 @@ def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
 
 def running(name: str, carb_g: float, last: date, because: str, *, own: bool) -> str:
     why = "\n" + tr("Why: {because}", because=because) if because else ""
-    then = tr("End it, and the plan's figures hold again.")
+    then = tr("End the hold to go back to the plan.")
     return f"{held(name, carb_g, last, own=own)}{why}\n{then}"
 
 
@@ -86,21 +86,26 @@ def end_button() -> str:
 def ended(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "The hold is ended. Your days follow the plan again, and the check-ins adjust them.",
+            "Hold ended. Your plan counts again, and check-ins adjust it.",
         )
     return tr(
-        "The hold is ended. {name}'s days follow the plan again, and the check-ins adjust them.",
+        "Hold ended. {name}'s plan counts again, and check-ins adjust it.",
         name=name,
     )
 
 
+def not_begun(begins: date) -> str:
+    return tr("You can hold from {day}, when the week starts.", day=figures.day(begins))
+
+
 def nothing_held() -> str:
-    return tr("Nothing is held.")
+    return tr("There is no hold.")
 
 
 def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
     return tr(
-        "{coach} holds you at {carb} of carbs until {last}. Please check in each morning as usual.",
+        "{coach} has set a hold: eat {carb} of carbs every day until {last}. Please check in "
+        "each morning as usual.",
         coach=coach,
         carb=figures.grams(carb_g),
         last=figures.day(last),
@@ -109,6 +114,6 @@ def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
 
 def athlete_told_ended(coach: str) -> str:
     return tr(
-        "{coach} has ended the hold: your days follow the plan and your check-ins again.",
+        "{coach} has ended the hold. From now on your plan counts again, and check-ins adjust it.",
         coach=coach,
     )

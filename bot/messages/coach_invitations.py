@@ -10,7 +10,7 @@ def invite_menu() -> str:
 
 
 def contact_menu() -> str:
-    return tr("Who is told when you don't answer")
+    return tr("Second contact: told when you don't answer an alert")
 
 
 def selfcoach_menu() -> str:
@@ -71,8 +71,8 @@ def athlete_invitation(coach: str, link: str, code: str) -> str:
 
 def contact_invitation(coach: str, link: str, code: str) -> str:
     return tr(
-        "{coach} asks you to be their second contact: somebody who is told when one of their "
-        "athletes may need help and {coach} does not answer. To say yes, {ways_in}",
+        "{coach} asks you to be second contact: if an athlete may need help and {coach} does "
+        "not answer, I tell you. To say yes, {ways_in}",
         coach=coach,
         ways_in=ways_in(link, code),
     )
@@ -81,19 +81,16 @@ def contact_invitation(coach: str, link: str, code: str) -> str:
 def your_contact(name: str | None) -> str:
     if name:
         return tr(
-            "Your second contact is {name}. If somebody else takes the invitation below, "
-            "they take {name}'s place.\n\n"
-            "A second contact sees alerts, with your athlete's name and figures. Choose "
-            "somebody your athletes would agree to, and see to it that they have their phone "
-            "numbers.",
+            "Your second contact is {name}. If somebody else takes the invitation below, they "
+            "take {name}'s place.\n\nA second contact sees alerts, with your athlete's name "
+            "and values. Choose somebody your athletes agree to, and give them your athletes' "
+            "phone numbers.",
             name=name,
         )
     return tr(
-        "You have no second contact yet: if you don't answer an alert, nobody else is "
-        "told.\n\n"
-        "A second contact sees alerts, with your athlete's name and figures. Choose "
-        "somebody your athletes would agree to, and see to it that they have their phone "
-        "numbers.",
+        "You have no second contact yet: if you don't answer an alert, nobody else is told.\n\n"
+        "A second contact sees alerts, with your athlete's name and values. Choose somebody "
+        "your athletes agree to, and give them your athletes' phone numbers.",
     )
 
 
@@ -111,49 +108,43 @@ def no_contact_to_remove() -> str:
 
 def no_longer_contact(coach: str) -> str:
     return tr(
-        "You are no longer second contact for {coach}. Alerts won't come to you any more.",
+        "You are no longer second contact for {coach}. You get no more alerts.",
         coach=coach,
     )
 
 
 def coach_welcome(name: str) -> str:
     return tr(
-        "Welcome, {name}. You are set up here as a coach.\n\n"
-        "What to know first:\n"
-        "- Brimline is no medical device. It does sums on what your athletes tell it, "
-        "inside limits that you set. You decide; where health is concerned, a doctor or "
-        "dietitian does.\n"
-        "- It flags answers that look unsafe, but it can't see what nobody tells it. "
-        "Keep talking with your athletes.\n"
-        "- It holds water and salt to your plan, and it never speaks about doses of any "
-        "drug.\n"
-        "- Alerts come here at any hour. Leave this chat's notifications on.\n\n"
-        "What to do first:\n"
-        "1. /contact: name somebody who is told when you don't answer an alert.\n"
-        "2. /invite: make a link for an athlete. They answer some questions; you see the "
-        "answers.\n"
-        "3. /roster: set each athlete's event, plan and limits.\n"
-        "4. /digest: the hour of your daily digest, and quiet hours for what can wait.\n\n"
-        "If you are preparing yourself, /selfcoach makes you your own athlete.",
+        "Welcome, {name}. You are set up here as a coach.\n\nWhat to know first:\n- Brimline "
+        "is not a medical device. It calculates from what your athletes report, inside limits "
+        "you set. You decide; where health is concerned, a doctor or dietitian does.\n- It "
+        "flags answers that look unsafe, but it can't see what nobody tells it. Keep talking "
+        "with your athletes.\n- It never changes water or salt from your plan, and it never "
+        "speaks about doses of any drug.\n- Alerts come here at any hour. Leave this chat's "
+        "notifications on.\n\nWhat to do first:\n1. /contact: name somebody who is told when "
+        "you don't answer an alert.\n2. /invite: make a link for an athlete. They answer some "
+        "questions; you see the answers.\n3. /roster: set each athlete's event, plan and "
+        "limits.\n4. /digest: the time of your daily digest, and quiet hours for what can "
+        "wait.\n\nIf you are preparing yourself, /selfcoach makes you your own athlete.",
         name=name,
     )
 
 
 def already_coach() -> str:
     return tr(
-        "You are a coach here already, so this invitation is not used up. /roster is your list."
+        "You are a coach here already, so the invitation is still unused. /roster shows your "
+        "athletes."
     )
 
 
 def contact_welcome(coach: str) -> str:
     return tr(
-        "Thank you. You are now second contact for {coach}.\n\n"
-        "When one of {coach}'s athletes may need help and {coach} does not answer in "
-        "time, the alert comes to you here, with what to do. Call them, then press "
-        "Acknowledge so that everybody knows somebody is on it. You need not know "
-        "anything about diets.\n\n"
-        "Ask {coach} for the athletes' phone numbers now, and leave this chat's "
-        "notifications on. What you read in an alert is private.",
+        "Thank you. You are now second contact for {coach}.\n\nIf one of {coach}'s athletes "
+        "may need help and {coach} does not answer in time, the alert comes to you here and "
+        "says what to do. Call the athlete, then tap Acknowledge so everybody knows somebody "
+        "is on it. You need not know anything about diets.\n\nAsk {coach} for the athletes' "
+        "phone numbers now, and leave this chat's notifications on. What you read in an alert "
+        "is private.",
         coach=coach,
     )
 
@@ -168,16 +159,15 @@ def already_contact(coach: str) -> str:
 
 def not_your_own_contact() -> str:
     return tr(
-        "A second contact has to be somebody else: they are told when you don't answer. "
-        "Forward the invitation to them."
+        "A second contact has to be somebody else, who is told when you don't answer. Forward "
+        "the invitation to them."
     )
 
 
 def athlete_is_no_contact(coach: str) -> str:
     return tr(
-        "You are one of {coach}'s athletes, and alerts tell of other athletes' health, "
-        "so you can't be {coach}'s second contact. The invitation is still good for "
-        "somebody else.",
+        "You are one of {coach}'s athletes, and alerts are about other athletes' health, so "
+        "you can't be {coach}'s second contact. Somebody else can still use the invitation.",
         coach=coach,
     )
 
@@ -192,13 +182,13 @@ def athlete_joined(name: str) -> str:
 
 def already_your_coach(coach: str) -> str:
     return tr(
-        "{coach} is your coach already, so there is nothing to do. /help lists what you can do.",
+        "{coach} is already your coach. /help shows what you can do.",
         coach=coach,
     )
 
 
 def already_self_coached() -> str:
-    return tr("You are your own athlete already. /help lists what you can do.")
+    return tr("You already coach yourself. /help shows what you can do.")
 
 
 def change_coach(old: str, new: str) -> str:
@@ -230,7 +220,7 @@ def change_button(new: str) -> str:
 
 
 def stay_button() -> str:
-    return tr("No, leave it as it is")
+    return tr("No, change nothing")
 
 
 def stayed() -> str:
@@ -240,14 +230,12 @@ def stayed() -> str:
 def settle_first(old: str) -> str:
     if old == yourself():
         return tr(
-            "Something of yours is still open: an alert, or a figure that waits for your word as "
-            "your own coach. Once it is settled, use this invitation again. It stays good "
-            "until it expires."
+            "Something of yours is still open: an alert, or a change that waits for your "
+            "approval as your own coach. Settle that first, then use this invitation again."
         )
     return tr(
-        "Something between you and {old} is still open: an alert, or a figure that waits "
-        "for their word. Once it is settled, use this invitation again. It stays good "
-        "until it expires.",
+        "Something between you and {old} is still open: an alert, or a change that waits for "
+        "approval. Once it is settled, use this invitation again.",
         old=old,
     )
 
@@ -260,7 +248,7 @@ def coach_changed(new: str) -> str:
 
 def took_over(name: str) -> str:
     return tr(
-        "{name} is now your athlete. Event, plan and limits came along; look at them in /roster.",
+        "{name} is now your athlete, with event, plan and limits. See them in /roster.",
         name=name,
     )
 
@@ -275,8 +263,7 @@ def yourself() -> str:
 
 def unknown_invitation() -> str:
     return tr(
-        "I don't know that invitation. Please check it for a slip, or ask whoever "
-        "invited you for a new one."
+        "I don't know that invitation. Please check for a typing mistake, or ask for a new one."
     )
 
 
@@ -292,7 +279,7 @@ def used_invitation() -> str:
 
 
 def used_by_you() -> str:
-    return tr("You have used that invitation already, so you are in. /help lists what you can do.")
+    return tr("You have already used that invitation, so you are in. /help shows what you can do.")
 
 
 def join_how() -> str:

@@ -14,16 +14,16 @@ from engine.limits import LIMIT_KEYS
 def limits_view(name: str, lines: Sequence[str], *, are_set: bool, own: bool) -> str:
     if are_set:
         head = (
-            tr("Your limits. Nothing goes out past them:")
+            tr("Your limits. I never go past them:")
             if own
-            else tr("{name}'s limits. Nothing goes out past them:", name=figures.capital(name))
+            else tr("{name}'s limits. I never go past them:", name=figures.capital(name))
         )
     else:
         head = (
-            tr("Limits I would suggest around your plan. They hold once you have set them:")
+            tr("Limits I suggest for your plan. They count once you have set them:")
             if own
             else tr(
-                "Limits I would suggest around {name}'s plan. They hold once you have set them:",
+                "Limits I suggest for {name}'s plan. They count once you have set them:",
                 name=name,
             )
         )
@@ -47,7 +47,7 @@ def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str)
     if LIMIT_KEYS[key].unit == "g":
         low, high = math.ceil(low), math.floor(high)  # what is offered has to be taken
     return tr(
-        "{label}: {value} now. Send the new figure, from {low} to {high}.",
+        "{label} is now {value}. Send the new number, from {low} to {high}.",
         label=figures.capital(figures.limit_label(key)),
         value=figures.limit(key, value, volume_unit),
         low=figures.limit(key, low, volume_unit),
@@ -60,15 +60,15 @@ def outside_guard_rail(
 ) -> str:
     if value > bound:
         return tr(
-            "{value} is past what can be set for this body mass: {bound} is the most. Where "
-            "that comes from: {citation}.",
+            "{value} is over the safety bound: {bound} is the most for this body mass. Source: "
+            "{citation}.",
             value=figures.limit(key, value, volume_unit),
             bound=figures.limit(key, bound, volume_unit),
             citation=cited(citation),
         )
     return tr(
-        "{value} is past what can be set for this body mass: {bound} is the least. Where "
-        "that comes from: {citation}.",
+        "{value} is under the safety bound: {bound} is the least for this body mass. Source: "
+        "{citation}.",
         value=figures.limit(key, value, volume_unit),
         bound=figures.limit(key, bound, volume_unit),
         citation=cited(citation),
@@ -78,14 +78,14 @@ def outside_guard_rail(
 def limits_contradict(key: str, volume_unit: str, floor: float, ceiling: float) -> str:
     if key.startswith("water"):
         return tr(
-            "Then the water floor ({floor}) would be over the water ceiling ({ceiling}). "
-            "Nothing was changed.",
+            "The water floor ({floor}) would then be above the water ceiling ({ceiling}), so I "
+            "changed nothing.",
             floor=figures.limit("water_floor_l", floor, volume_unit),
             ceiling=figures.limit("water_floor_l", ceiling, volume_unit),
         )
     return tr(
-        "Then the carb floor ({floor}) would be over the carb ceiling ({ceiling}). "
-        "Nothing was changed.",
+        "The carb floor ({floor}) would then be above the carb ceiling ({ceiling}), so I "
+        "changed nothing.",
         floor=figures.limit("carb_floor_g", floor, volume_unit),
         ceiling=figures.limit("carb_floor_g", ceiling, volume_unit),
     )

@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Iterable, Sequence
-from datetime import date, datetime
-from zoneinfo import ZoneInfo
+from datetime import date
 
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
@@ -36,33 +35,33 @@ FIELDS = {
 
 def ask_kind(name: str, *, own: bool) -> str:
     if own:
-        return tr("What is the peak week leading to? A trial is a peak week run for practice.")
+        return tr("What is this peak week for? A trial is a peak week run for practice.")
     return tr(
-        "What is the peak week for {name} leading to? A trial is a peak week run for practice.",
+        "What is {name}'s peak week for? A trial is a peak week run for practice.",
         name=name,
     )
 
 
 def ask_day() -> str:
-    return tr("On which day? Such as 14 Nov or 2027-11-14.")
+    return tr("On which day? For example 14 Nov or 2027-11-14.")
 
 
 def ask_place(zone: str, *, own: bool) -> str:
     if own:
         return tr(
-            "Where is it? Tap if it is in the zone where you live ({zone}), or send the "
-            "nearest large city.",
+            "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest "
+            "large city.",
             zone=zone,
         )
     return tr(
-        "Where is it? Tap if it is in the zone where they live ({zone}), or send the "
+        "Where is it? Tap if it is in the athlete's own time zone ({zone}), or send the "
         "nearest large city.",
         zone=zone,
     )
 
 
 def same_place_button() -> str:
-    return tr("Same zone")
+    return tr("Same time zone")
 
 
 def day_and_year(day: date) -> str:
@@ -71,7 +70,7 @@ def day_and_year(day: date) -> str:
 
 
 def day_is_past(day: date) -> str:
-    return tr("{day} has been already. Please check the date.", day=day_and_year(day))
+    return tr("{day} is already past. Please check the date.", day=day_and_year(day))
 
 
 def day_is_far(day: date) -> str:
@@ -90,7 +89,7 @@ def draft_so_far(shape: str, load: float | None) -> str:
     if load is None:
         return tr("Shape: {shape}", shape=shape_words(shape))
     return tr(
-        "Shape: {shape}; mean load day {load} g/kg",
+        "Shape: {shape}; average load day {load} g/kg",
         shape=shape_words(shape),
         load=figures.plain(load),
     )
@@ -101,15 +100,23 @@ def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
     return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
 
 
-def event_set(line: str, *, moved: bool) -> str:
-    said = tr("Set. {line}.", line=line)
+def event_set(line: str, *, replaced: date | None, moved: bool) -> str:
+    """`replaced` is the day of the event that falls away; `moved`: plan and limits came along."""
+    said = tr("Saved. {line}.", line=line)
+    if replaced is not None:
+        said += " " + _replaces(replaced)
     if moved:
-        said += " " + tr("Plan and limits came along, day by day; look them over.")
+        said += " " + tr("I moved the plan and the limits to the new date. Please check them.")
     return said
 
 
-def athlete_told_event(coach: str, line: str) -> str:
-    return tr("{coach} has set your day: {line}.", coach=coach, line=line)
+def athlete_told_event(coach: str, line: str, *, replaced: date | None) -> str:
+    said = tr("{coach} has set your event: {line}.", coach=coach, line=line)
+    return said if replaced is None else f"{said} {_replaces(replaced)}"
+
+
+def _replaces(day: date) -> str:
+    return tr("It replaces the event on {day}.", day=day_and_year(day))
 
 
 # The plan
@@ -121,8 +128,8 @@ def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, own: bool) -> str
         f"- {shape_words(label)}: {shape_words(meaning)}" for label, meaning in shapes
     )
     if own:
-        return tr("Which shape shall your load have?\n{lines}", lines=lines)
-    return tr("Which shape shall {name}'s load have?\n{lines}", name=name, lines=lines)
+        return tr("How should your load be spread?\n{lines}", lines=lines)
+    return tr("How should {name}'s load be spread?\n{lines}", name=name, lines=lines)
 
 
 def ask_use_plan(table: str) -> str:
@@ -144,7 +151,7 @@ def plan_table(plan: PeakPlan, event_day: date, volume_unit: str) -> str:
     lines = [tr("days out, day: carbs / protein / fat in g, water")]
     lines += [_plan_row(target, event_day, volume_unit) for target in plan]
     load = sum(target.carb_g for target in plan if target.days_out in LOAD_DAYS)
-    lines.append(tr("Over the load, 3 to 1 days out: {load} carbs", load=figures.grams(load)))
+    lines.append(tr("Load, 3 to 1 days out: {load} carbs in all", load=figures.grams(load)))
     return "\n".join(lines)
 
 
@@ -160,26 +167,24 @@ def plan_view(name: str, table: str, set_when: str, *, own: bool) -> str:
         head = tr("Your plan, as of {when}:", when=set_when)
     else:
         head = tr("{name}'s plan, as of {when}:", name=figures.capital(name), when=set_when)
-    return "\n\n".join([head, table, tr("Tap a day to see all of it and change any number.")])
+    return "\n\n".join([head, table, tr("Tap a day to see or change its numbers.")])
 
 
 def plan_set(*, own: bool) -> str:
-    return (
-        tr("The plan is set.") if own else tr("The plan is set. The check-ins will work from it.")
-    )
+    return tr("The plan is set.") if own else tr("The plan is set. Check-ins adjust it from here.")
 
 
 def event_first() -> str:
-    return tr("Set the event first: the plan counts its days from there.")
+    return tr("Set the event first: the plan counts back from that day.")
 
 
 def plan_first() -> str:
-    return tr("Set the plan first: limits are suggested around it.")
+    return tr("Set the plan first: I suggest limits that fit it.")
 
 
 def no_measures_yet(name: str) -> str:
     return tr(
-        "{name} has not answered the first questions yet. I'll tell you when they are through.",
+        "{name} has not answered the first questions yet. I'll tell you when they have.",
         name=name,
     )
 
@@ -222,7 +227,7 @@ def day_view(target: DayTarget, day: date, volume_unit: str) -> str:
         f"{tr(label)}: {field_value(key, getattr(target, key), volume_unit)}"
         for key, (label, _) in FIELDS.items()
     ]
-    return "\n".join(lines) + "\n\n" + tr("Which one shall change?")
+    return "\n".join(lines) + "\n\n" + tr("Which one do you want to change?")
 
 
 def as_always_button() -> str:
@@ -265,20 +270,20 @@ def ask_field(key: str, days_out: int, value: float | str | None, volume_unit: s
         when=figures.days_out(days_out),
         value=field_value(key, value, volume_unit),
     )
-    how = tr("Send a few words.") if key == "training" else tr("Send the new figure.")
+    how = tr("Send a few words.") if key == "training" else tr("Send the new number.")
     return f"{now} {how}"
 
 
 def training_too_long(length: int, most: int) -> str:
     return tr(
-        "That is {length} characters; {most} is what fits here. Please send the short of it.",
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
         length=figures.number(length),
         most=most,
     )
 
 
 def training_empty() -> str:
-    return tr("That was empty. Send a few words, such as: upper body, light.")
+    return tr("That was empty. Send a few words, for example: upper body, light.")
 
 
 def field_set(key: str, days_out: int, value: str) -> str:
@@ -286,15 +291,14 @@ def field_set(key: str, days_out: int, value: str) -> str:
 
 
 def day_over() -> str:
-    return tr("That day is over, so its figures stay as they were.")
+    return tr("That day is over, so its numbers stay as they were.")
 
 
 def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
     lines = "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
     return tr(
-        "Nothing was changed, because plan and limits would not fit together:\n"
-        "{lines}\n\n"
-        "I raise or lower nothing by myself: change the one or the other.",
+        "I changed nothing, because plan and limits don't fit together:\n{lines}\n\nChange the "
+        "limit or the plan, then try again.",
         lines=lines,
     )
 
@@ -307,7 +311,7 @@ def _problem(problem: Problem, volume_unit: str) -> str:
         "limit": tr(LIMIT_WORDS[problem.limit]),
         "bound": figures.limit(problem.limit, problem.bound, volume_unit),
         "when": (
-            tr("over the load") if problem.days_out is None else figures.days_out(problem.days_out)
+            tr("load total") if problem.days_out is None else figures.days_out(problem.days_out)
         ),
     }
     if problem.value < problem.bound:
@@ -318,50 +322,39 @@ def _problem(problem: Problem, volume_unit: str) -> str:
 # When all three are there
 
 
-def all_set(name: str, first: datetime, zone: str | None, *, own: bool) -> str:
-    when = _first(first, zone)
+def all_set(name: str, when: str, *, own: bool) -> str:
+    """`when` is the first check-in, on the reader's clocks and the athlete's."""
     if own:
         return tr(
-            "Day, plan and limits are set. I'll ask for your first morning numbers on {when}.",
+            "Event, plan and limits are set. Your first check-in is on {when}.",
             when=when,
         )
     return tr(
-        "Day, plan and limits are set. I'll ask {name} for the first morning numbers on "
-        "{when} (their time).",
+        "Event, plan and limits are set. {name}'s first check-in is on {when}.",
         name=name,
         when=when,
     )
 
 
-def athlete_all_set(coach: str, first: datetime, zone: str | None) -> str:
+def athlete_all_set(coach: str, when: str) -> str:
     return tr(
-        "{coach} has set your day, plan and limits. I'll ask for your first morning numbers on "
-        "{when}. /week shows the plan.",
+        "{coach} has set your event, plan and limits. Your first check-in is on {when}. /week "
+        "shows the plan.",
         coach=coach,
-        when=_first(first, zone),
+        when=when,
     )
 
 
 def all_set_but_waiting(name: str, status: str) -> str:
     if status == "doctor-first":
         return tr(
-            "Day, plan and limits are set. No morning questions yet: they begin once you have "
-            "noted a doctor's word for {name}.",
+            "Event, plan and limits are set. Check-ins begin once you have confirmed a "
+            "doctor's clearance for {name}.",
             name=name,
         )
     if status == "paused":
         return tr(
-            "Day, plan and limits are set. No morning questions yet: they begin once {name} is "
-            "back with /resume.",
+            "Event, plan and limits are set. Check-ins begin once {name} is back with /resume.",
             name=name,
         )
-    return tr(
-        "Day, plan and limits are set. No morning questions yet: no morning of this week is left "
-        "to ask on."
-    )
-
-
-def _first(first: datetime, zone: str | None) -> str:
-    """ "Tue 10 Nov at 06:30", after "on"."""
-    local = first.astimezone(ZoneInfo(zone or "UTC"))
-    return tr("{day} at {time}", day=figures.day(local.date()), time=figures.hour(local))
+    return tr("Event, plan and limits are set, but no morning is left in this week for a check-in.")

@@ -37,7 +37,7 @@ def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
 
 
 def as_of(clock: str) -> str:
-    return tr("As of {clock}. It is kept up to date here.", clock=clock)
+    return tr("As of {clock}. I keep this up to date.", clock=clock)
 
 
 FILTERS = {
@@ -53,9 +53,9 @@ FILTER_WORDS = {"me": mark("needs me"), "load": mark("loading"), "week": mark("t
 
 
 NOBODY_HERE = {
-    "me": mark("Nobody needs you just now."),
-    "load": mark("Nobody is loading: that is three days out to one day out."),
-    "week": mark("Nobody has a show, a shoot or a trial within seven days."),
+    "me": mark("Nobody needs you right now."),
+    "load": mark("Nobody is loading (3 days out to 1 day out)."),
+    "week": mark("Nobody has a show, shoot or trial in the next seven days."),
 }
 
 
@@ -98,14 +98,15 @@ def short(name: str) -> str:
 
 
 def no_numbers() -> str:
-    return tr("no numbers this morning")
+    return tr("no check-in this morning")
 
 
 #: What a morning led to; the figures carry their change from the plan where there is one.
 DECIDED = {
     "proposed": mark("proposed {carbs} for {day}"),
     "adjusted": mark("adjusted to {carbs} for {day}"),
-    "held": mark("held at {carbs} for {day}"),
+    "held": mark("on plan: {carbs} for {day}"),
+    "by hand": mark("set to {carbs} for {day}"),
 }
 
 
@@ -116,10 +117,11 @@ def decided(
     if outcome == "escalated":
         return tr("stopped by a warning, nothing adjusted")
     if carb_g is None:
-        return tr("held, with no figure to stand")
+        return tr("on plan, but no figure is set")
     change = carb_g - planned_g if planned_g is not None else 0.0
     against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
-    became = "proposed" if waiting else outcome
+    became = "by hand" if outcome == "held" and against else outcome
+    became = "proposed" if waiting else became
     return tr(
         DECIDED[became],
         carbs=figures.grams(carb_g) + against,
@@ -132,11 +134,11 @@ def state_alert(level: str) -> str:
 
 
 def state_waiting(until: str) -> str:
-    return tr("Needs you: waits for your word until {until} their time.", until=until)
+    return tr("Needs you: approve by {until}.", until=until)
 
 
 def state_missed() -> str:
-    return tr("Missed the check-in; the plan holds.")
+    return tr("Missed the check-in; on plan.")
 
 
 #: Why adjusting is frozen, where that is more than the coach's own hand.
@@ -172,15 +174,15 @@ def short_quote(words: str) -> str:
 
 
 def state_unreachable() -> str:
-    return tr("Cannot be reached here: has stopped the bot. Call them.")
+    return tr("Can't be reached: has stopped the bot. Please call.")
 
 
 def state_doctor() -> str:
-    return tr("Waits for a doctor's word.")
+    return tr("Waits for a doctor's clearance.")
 
 
 def state_held(carb_g: float, last: date) -> str:
-    return tr("Held at {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
+    return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
 
 
 def state_onboarding() -> str:
@@ -204,11 +206,11 @@ def state_missing() -> str:
 
 
 def state_asked_at(clock: str) -> str:
-    return tr("Is asked at {clock}, their time.", clock=clock)
+    return tr("Check-in at {clock}.", clock=clock)
 
 
 def state_paused() -> str:
-    return tr("Paused by themself.")
+    return tr("Has paused the check-ins.")
 
 
 def state_fine() -> str:
@@ -216,7 +218,7 @@ def state_fine() -> str:
 
 
 def state_ahead() -> str:
-    return tr("All set; the week is still ahead.")
+    return tr("All set; the week has not started yet.")
 
 
 def state_over() -> str:

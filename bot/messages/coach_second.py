@@ -16,7 +16,7 @@ def second_button() -> str:
 
 def ask_whom(name: str) -> str:
     return tr(
-        "For whom shall another coach stand beside you: only {name}, or all your athletes?",
+        "A second coach for whom: only {name}, or all your athletes?",
         name=name,
     )
 
@@ -31,8 +31,8 @@ def all_button() -> str:
 
 def ask_rights() -> str:
     return tr(
-        "What may they do? Everything: see what you see, sign off, set figures, be told "
-        "of alerts. Alerts only: be told of warnings and cautions, and acknowledge them."
+        "What may they do? Everything: see what you see, approve changes, set days, get "
+        "alerts. Alerts only: get warnings and cautions, and acknowledge them."
     )
 
 
@@ -44,11 +44,11 @@ def rights_button(rights: str) -> str:
 
 
 def ask_until() -> str:
-    return tr("Until when, that day included? Send a date or tap one.")
+    return tr("Until and including which day? Send a date or tap one.")
 
 
 def until_event_button(day: date) -> str:
-    return tr("The day itself, {day}", day=figures.day(day))
+    return tr("Event day, {day}", day=figures.day(day))
 
 
 def until_day_after_button(day: date) -> str:
@@ -61,7 +61,9 @@ def until_is_past() -> str:
 
 def until_is_far(most: int) -> str:
     return tr(
-        "That is far ahead. Please send a day within {most} days; it can be given again.", most=most
+        "That is too far ahead. Please send a day within the next {most} days; you can extend "
+        "it later.",
+        most=most,
     )
 
 
@@ -98,7 +100,7 @@ def theirs(name: str | None) -> str:
 
 
 def running(lines: list[str]) -> str:
-    return "\n".join([tr("Beside you now:"), *lines])
+    return "\n".join([tr("Second coaches now:"), *lines])
 
 
 def running_line(name: str, who_for: str, rights: str, until: date) -> str:
@@ -116,7 +118,7 @@ def beside(name: str, rights: str) -> str:
 
 
 def nobody() -> str:
-    return tr("Nobody stands beside you now.")
+    return tr("You have no second coach now.")
 
 
 def add_button() -> str:
@@ -130,22 +132,21 @@ def remove_button(name: str) -> str:
 def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
     if rights == "full":
         return tr(
-            "You are second coach for {who_for} until {until}, beside {coach}.\n\n"
-            "/roster shows them with everything that can be done; what waits for a word "
-            "comes to you as well, and the first of you to answer settles it. {coach} is "
-            "told what you do.\n\n"
-            "Brimline is no medical device; where health is concerned, a doctor decides. "
-            "What you read here is private. Leave this chat's notifications on.",
+            "You are second coach for {who_for} until {until}, with {coach}.\n\n/roster shows "
+            "them and everything you can do. Changes to approve come to both of you; the first "
+            "answer counts. {coach} is told what you do.\n\nBrimline is not a medical device; "
+            "where health is concerned, a doctor decides. What you read here is private. Leave "
+            "this chat's notifications on.",
             who_for=who_for,
             until=figures.day(until),
             coach=coach,
         )
     return tr(
-        "You are second coach for {who_for} until {until}, beside {coach}.\n\n"
-        "Warnings and cautions come to you here as they come to their coach. Call the "
-        "athlete, then press Acknowledge, so that everybody knows somebody is on it.\n\n"
-        "Brimline is no medical device; where health is concerned, a doctor decides. "
-        "What you read here is private. Leave this chat's notifications on.",
+        "You are second coach for {who_for} until {until}, with {coach}.\n\nWarnings and "
+        "cautions come to you here as they come to their coach. Call the athlete, then tap "
+        "Acknowledge, so everybody knows somebody is on it.\n\nBrimline is not a medical "
+        "device; where health is concerned, a doctor decides. What you read here is private. "
+        "Leave this chat's notifications on.",
         who_for=who_for,
         until=figures.day(until),
         coach=coach,
@@ -165,15 +166,14 @@ def joined(name: str, who_for: str, rights: str, until: date) -> str:
 def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
     if rights == "full":
         return tr(
-            "{name} stands beside your coach {coach} until {until}: {name} sees your "
-            "check-ins and plan, and may set your figures.",
+            "{name} is your second coach, with {coach}, until {until}: {name} sees your "
+            "check-ins and plan, and may set your days.",
             name=name,
             coach=coach,
             until=figures.day(until),
         )
     return tr(
-        "{name} stands beside your coach {coach} until {until}: {name} is told of alerts "
-        "about you.",
+        "{name} is your second coach, with {coach}, until {until}: {name} gets alerts about you.",
         name=name,
         coach=coach,
         until=figures.day(until),
@@ -181,23 +181,22 @@ def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
 
 
 def over(coach: str) -> str:
-    return tr("Your time as second coach beside {coach} is over. Thank you.", coach=coach)
+    return tr("Your time as second coach with {coach} is over. Thank you.", coach=coach)
 
 
 def over_told(name: str) -> str:
-    return tr("{name} is no longer second coach beside you.", name=name)
+    return tr("{name} is no longer your second coach.", name=name)
 
 
 def athlete_told_over(name: str) -> str:
     return tr(
-        "{name} no longer stands beside your coach, and sees nothing of yours any more.", name=name
+        "{name} is no longer your second coach and can't see anything of yours any more.", name=name
     )
 
 
 def unreachable(name: str) -> str:
     return tr(
-        "I can't reach {name}, your second coach, any more, so nothing arrives there. "
-        "Everything still comes to you.",
+        "I can't reach {name}, your second coach, any more. Everything still comes to you.",
         name=name,
     )
 
@@ -208,14 +207,14 @@ def not_your_own() -> str:
 
 def athlete_is_no_second(coach: str) -> str:
     return tr(
-        "You are one of {coach}'s athletes, and a second coach reads of other athletes' "
-        "health, so that can't be you. The invitation is still good for somebody else.",
+        "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
+        "health, so that can't be you. Somebody else can still use the invitation.",
         coach=coach,
     )
 
 
 def not_given() -> str:
-    return tr("That has ended already.")
+    return tr("That has already ended.")
 
 
 # The end of a coaching
@@ -231,17 +230,17 @@ def end_own() -> str:
 
 def end_waits(name: str) -> str:
     return tr(
-        "Something about {name} is still open: an alert, or a figure that waits for your "
-        "word. Settle it first: /alerts, /roster.",
+        "Something about {name} is still open: an alert, or a change that waits for your "
+        "approval. Settle it first: /alerts, /roster.",
         name=name,
     )
 
 
 def end_sure(name: str) -> str:
     return tr(
-        "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, "
-        "and {name} keeps everything that was told and decided. Both of you are told. "
-        "{name} can take up an invitation again at any time.",
+        "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, and "
+        "{name} keeps all past answers and decisions. I tell you both. {name} can take a new "
+        "invitation at any time.",
         name=name,
     )
 
@@ -251,21 +250,19 @@ def end_yes_button() -> str:
 
 
 def end_no_button() -> str:
-    return tr("Go on")
+    return tr("Keep coaching")
 
 
 def ended(name: str) -> str:
-    return tr(
-        "The coaching of {name} is ended, and {name} knows. They keep what is theirs.", name=name
-    )
+    return tr("The coaching of {name} has ended, and I have told {name}.", name=name)
 
 
 def athlete_told_ended(coach: str) -> str:
     return tr(
-        "{coach} has ended the coaching, and sees nothing of yours any more. I stop "
-        "asking in the mornings. What you told and what was decided stays yours: /past "
-        "and /why show it. Another coach's invitation takes it up again. If you are in a "
-        "low-carb week now, don't go on with it alone: eat and drink as you usually do.",
+        "{coach} has ended the coaching and no longer sees anything of yours. Check-ins stop. "
+        "If you are in a low-carb week now, don't go on with it alone: eat and drink as you "
+        "usually do. Your past answers and decisions stay yours: /past and /why show them. To "
+        "go on, take another coach's invitation.",
         coach=coach,
     )
 
@@ -276,17 +273,18 @@ def goes_on() -> str:
 
 def taken_up(name: str) -> str:
     return tr(
-        "{name} is your athlete now, with what was told and decided before. See /roster.", name=name
+        "{name} is now your athlete, with all earlier answers and decisions. See /roster.",
+        name=name,
     )
 
 
 def taken_up_own() -> str:
-    return tr("You coach yourself now, with what was told and decided before. See /roster.")
+    return tr("You coach yourself now, with all earlier answers and decisions. See /roster.")
 
 
 def athlete_told_taken_up(coach: str) -> str:
     return tr(
-        "{coach} is your coach now, and sees what you told and what was decided before. "
-        "Check-ins begin again once event, plan and limits are set.",
+        "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
+        "start again once event, plan and limits are set.",
         coach=coach,
     )

@@ -37,31 +37,30 @@ def proposal(
     if own:
         parts = (
             tr(
-                "Your carbs for {when}: a change that wants a second look from you as coach.",
+                "Your carbs for {when}: a change for you to approve as your own coach.",
                 when=when,
             ),
             tr(
-                "Planned {planned}, proposed {proposed} ({change}; more than the {alone} that you "
-                "let through without a look).\nThis morning: {morning}.",
+                "Planned {planned}, proposed {proposed} ({change}; you auto-approve up to "
+                "{alone}).\nThis morning: {morning}.",
                 **told,
             ),
             tr("Why: {why}", why=why),
             foreseen,
-            tr("Without a tap from you by {until}, {stands} holds.", until=until, stands=stands),
+            tr("Answer by {until}, or {stands} stands.", until=until, stands=stands),
         )
     else:
         parts = (
-            tr("{name}, {when}: a change that waits for your word.", name=name, when=when),
+            tr("{name}, {when}: a change for you to approve.", name=name, when=when),
             tr(
-                "Planned {planned}, proposed {proposed} ({change}; more than the {alone} that go "
-                "out without asking you).\nThis morning: {morning}.",
+                "Planned {planned}, proposed {proposed} ({change}; auto-approved up to "
+                "{alone}).\nThis morning: {morning}.",
                 **told,
             ),
-            tr("Why, as {name} will read it: {why}", name=name, why=why),
+            tr("Why, as {name} reads it: {why}", name=name, why=why),
             foreseen,
             tr(
-                "Without a word from you by {until} (their time), {stands} holds, and {name} is "
-                "told so.",
+                "Answer by {until}, or {stands} stands and I tell {name} so.",
                 until=until,
                 stands=stands,
                 name=name,
@@ -77,7 +76,7 @@ def approve_button(proposed_g: float, *, own: bool) -> str:
 
 
 def other_button() -> str:
-    return tr("Set another figure")
+    return tr("Set another number")
 
 
 def keep_button(stands_g: float) -> str:
@@ -95,7 +94,7 @@ def approved(by: str, carb_g: float, when: str) -> str:
 def other_figure(by: str, carb_g: float | None, when: str) -> str:
     """`carb_g` is None where the day has been set again since."""
     if carb_g is None:
-        return tr("Set by {by}, {when}: another figure.", by=by, when=when)
+        return tr("Set by {by}, {when}: another number.", by=by, when=when)
     return tr("Set by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
@@ -111,7 +110,7 @@ def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
 
 
 def taken_back(by: str) -> str:
-    return tr("{name} has taken that word back. Use the newer message.", name=by)
+    return tr("{name} has taken that answer back. Use the newer message.", name=by)
 
 
 def plan_kept(by: str, carb_g: float, when: str) -> str:
@@ -120,7 +119,7 @@ def plan_kept(by: str, carb_g: float, when: str) -> str:
 
 def lapsed(carb_g: float, when: str) -> str:
     return tr(
-        "Nobody answered by {when}, so the plan holds: {carb}.",
+        "Nobody answered by {when}. On plan: {carb}.",
         when=when,
         carb=figures.grams(carb_g),
     )
@@ -129,12 +128,12 @@ def lapsed(carb_g: float, when: str) -> str:
 def lapsed_told(name: str, carb_g: float, *, own: bool) -> str:
     if own:
         return tr(
-            "The time to answer about your carbs has passed, so the plan holds: {carb}.",
+            "You can't change your carbs with this message any more. Stay on plan: {carb}.",
             carb=figures.grams(carb_g),
         )
     return tr(
-        "The time to answer about {name}'s carbs has passed, so the plan holds: {carb}. {name} has "
-        "been told. You can still set the day by hand from /roster.",
+        "Too late for this message: {name} was told to stay on plan, {carb}. You can still set "
+        "the day by hand from /roster.",
         name=name,
         carb=figures.grams(carb_g),
     )
@@ -142,32 +141,32 @@ def lapsed_told(name: str, carb_g: float, *, own: bool) -> str:
 
 def replaced(name: str, *, own: bool) -> str:
     if own:
-        return tr("An answer was changed, so this was decided anew. Use the newer message.")
+        return tr("You changed an answer, so I worked this out again. Use the newer message.")
     return tr(
-        "Something changed since, so {name}'s day was decided anew. Use the newer message.",
+        "Something changed, so I worked out {name}'s day again. Use the newer message.",
         name=name,
     )
 
 
 def in_force_already() -> str:
-    return tr("That is in force already.")
+    return tr("That is already set.")
 
 
 def frozen(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "Your plan is frozen, so no figure is changed. The plan can be kept; for "
-            "anything else, lift the freeze first, on the card in /roster.",
+            "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
+            "else, lift the freeze first (/roster, then your card).",
         )
     return tr(
-        "{name}'s plan is frozen, so no figure is changed. The plan can be kept; for "
-        "anything else, lift the freeze first, on the card in /roster.",
+        "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
+        "else, lift the freeze first (/roster, then {name}'s card).",
         name=name,
     )
 
 
 def not_your_decision() -> str:
-    return tr("That is not yours to sign.")
+    return tr("You can't approve this one.")
 
 
 def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own: bool) -> str:
@@ -190,14 +189,14 @@ def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own
 def ask_figure_by_hand(name: str, day: date, stands_g: float, *, own: bool) -> str:
     if own:
         return tr(
-            "How many grams of carbs for your {day}? {stands} stands now. What you set here "
-            "stays, whatever the check-in says, until you change it.",
+            "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
+            "whatever the check-in says, until you change it.",
             day=figures.day(day),
             stands=figures.grams(stands_g),
         )
     return tr(
-        "How many grams of carbs for {name}'s {day}? {stands} stands now. What you set "
-        "here stays, whatever the check-in says, until you change it.",
+        "How many grams of carbs for {name}'s {day}? Now {stands}. What you set stays, "
+        "whatever the check-in says, until you change it.",
         name=name,
         day=figures.day(day),
         stands=figures.grams(stands_g),
@@ -207,15 +206,15 @@ def ask_figure_by_hand(name: str, day: date, stands_g: float, *, own: bool) -> s
 def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
     if carb_g > bound_g:
         return tr(
-            "{carb} is over your own limit ({label}: {bound}). Your limits stay as they are. "
-            "Set it all the same, for this one day?",
+            "{carb} is over your own limit ({label}: {bound}). Set it anyway, for this one "
+            "day? Your limits stay as they are.",
             carb=figures.grams(carb_g),
             label=label,
             bound=figures.grams(bound_g),
         )
     return tr(
-        "{carb} is under your own limit ({label}: {bound}). Your limits stay as they "
-        "are. Set it all the same, for this one day?",
+        "{carb} is under your own limit ({label}: {bound}). Set it anyway, for this one day? "
+        "Your limits stay as they are.",
         carb=figures.grams(carb_g),
         label=label,
         bound=figures.grams(bound_g),
@@ -224,7 +223,7 @@ def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
 
 def load_room_label() -> str:
     """What the load total leaves, in place of a limit's label."""
-    return tr("carbs over the load, 3 to 1 days out, what it leaves for this day")
+    return tr("load total, 3 to 1 days out, what it leaves for this day")
 
 
 def set_anyway_button(carb_g: float) -> str:
@@ -232,29 +231,29 @@ def set_anyway_button(carb_g: float) -> str:
 
 
 def rather_not_button() -> str:
-    return tr("No, another figure")
+    return tr("No, another number")
 
 
 def ask_reason() -> str:
-    return tr("Why, in a few words? It is kept with the change.")
+    return tr("Why? A few words; I save them with the change.")
 
 
 def reason_too_short() -> str:
-    return tr("Please send a few words, so that it can be understood later.")
+    return tr("Please send a few words, so you both understand it later.")
 
 
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
     if carb_g > bound_g:
         return tr(
-            "{carb} is outside what anybody can set here: {bound} is the most for this body "
-            "mass. Where that comes from: {citation}.",
+            "{carb} is over the safety bound: {bound} is the most for this body mass. Source: "
+            "{citation}.",
             carb=figures.grams(carb_g),
             bound=figures.grams(bound_g),
             citation=cited(citation),
         )
     return tr(
-        "{carb} is outside what anybody can set here: {bound} is the least for this body "
-        "mass. Where that comes from: {citation}.",
+        "{carb} is under the safety bound: {bound} is the least for this body mass. Source: "
+        "{citation}.",
         carb=figures.grams(carb_g),
         bound=figures.grams(bound_g),
         citation=cited(citation),
@@ -262,7 +261,7 @@ def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
 
 
 def day_is_over(name: str) -> str:
-    return tr("That day is over where {name} is, so nothing was changed.", name=name)
+    return tr("That day is over where {name} is, so I changed nothing.", name=name)
 
 
 def morning_line(
@@ -275,4 +274,4 @@ def morning_line(
         tr("sharpness {sharpness}", sharpness=sharpness) if sharpness is not None else None,
         tr("water {water}", water=water) if water is not None else None,
     ]
-    return ", ".join(part for part in parts if part) or tr("no numbers")
+    return ", ".join(part for part in parts if part) or tr("no check-in")

@@ -8,14 +8,14 @@ from bot.languages import tr, trn
 def missed_alerts(count: int) -> str:
     """Above the alerts that could not reach a coach or second contact."""
     return trn(
-        "Welcome back. While you could not be reached here, this alert went past you:",
-        "Welcome back. While you could not be reached here, these {number} alerts went past you:",
+        "Welcome back. While I could not reach you, you missed this alert:",
+        "Welcome back. While I could not reach you, you missed these {number} alerts:",
         count,
     )
 
 
 def athlete_back(name: str) -> str:
-    return tr("{name} can be reached again: questions and targets arrive there.", name=name)
+    return tr("{name} can be reached again and gets questions and targets as before.", name=name)
 
 
 def contact_back(name: str) -> str:

@@ -64,7 +64,7 @@ def already_answered() -> str:
 
 
 def cancelled() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")
 
 
 def noted() -> str:
@@ -76,7 +76,7 @@ def done_button() -> str:
 
 
 def cancel_button() -> str:
-    return tr("Leave it")
+    return tr("No, leave it")
 
 
 def stranger() -> str:

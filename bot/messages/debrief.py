@@ -15,50 +15,54 @@ from engine.debrief import DayBehind, Debrief, Lesson
 
 #: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
 WHY = {
-    "gut-unsettled": mark("gut unsettled"),
+    "gut-unsettled": mark("stomach upset"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
     "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),
     "dropping-too-fast": mark("dropping too fast"),
-    "coach": mark("by your hand"),
+    "coach": mark("set by hand"),
 }
 
 #: What to carry over, by lesson.
 LESSONS = {
     "no-word-on-the-look": mark(
-        "Your word on the look is still missing; without it the load of this week teaches little."
+        "Your verdict on the look is still missing; without it I learn little from this week's "
+        "load."
     ),
     "flat-not-eaten": mark(
-        "Flat, but only {eaten_percent} % of the load was eaten. Try the same load eaten whole "
-        "before a larger one."
+        "Flat, but only {eaten_percent} % of the load was eaten. Next time eat all of the same "
+        "load before trying a larger one."
     ),
-    "flat-more": mark("Flat with the load eaten, as far as it was told: there was room for more."),
+    "flat-more": mark(
+        "Flat although the load was eaten, as far as reported: there was room for more."
+    ),
     "spilled-overeaten": mark(
-        "Spilled over, with {eaten_percent} % of the load eaten. Hold the figure next time "
-        "before lowering it."
+        "Spilled over, with {eaten_percent} % of the load eaten. Next time eat exactly what is "
+        "set before lowering it."
     ),
-    "spilled-less": mark("Spilled over: less load next time, or less of it late."),
-    "full-again": mark("Full: the same load again. Don't chase more."),
+    "spilled-less": mark("Spilled over: load less next time, or less of it late."),
+    "full-again": mark("Full: use the same load again, not more."),
     "eaten-short": mark(
-        "{eaten_percent} % of the load was eaten. Food that goes down more easily, or a figure "
-        "that can be eaten."
+        "Only {eaten_percent} % of the load was eaten. Next time use food that is easier to "
+        "eat, or a smaller load."
     ),
     "eaten-over": mark("{eaten_percent} % of the load was eaten, more than was set."),
     "load-moved": mark(
-        "The mornings moved the load from {planned_g} g to {set_g} g. Begin the next plan "
-        "nearer to where this one ended."
+        "Check-ins changed the load from {planned_g} g to {set_g} g. Start the next plan "
+        "closer to where this one ended."
     ),
     "gut-in-the-load": mark(
-        "The gut was unsettled in the load. Smaller meals, less fibre, and only foods that sat well; "
-        "try them in a trial."
+        "The stomach was upset during the load. Smaller meals, less fibre, and only foods that "
+        "digested well; test them in a trial."
     ),
     "water-short": mark(
-        "Water stayed under target in the load. Glycogen is stored with water: keep it at target."
+        "Water stayed under target during the load. Glycogen is stored with water: keep it at "
+        "target."
     ),
-    "sleep-short": mark("Short nights. They alone can make somebody look flat and watery."),
+    "sleep-short": mark("Short nights. They alone can make people look flat and watery."),
     "mornings-missed": mark(
-        "{mornings} mornings without numbers. What is not told cannot be adjusted."
+        "{mornings} mornings without a check-in. I can't adjust what I don't know."
     ),
 }
 
@@ -79,7 +83,7 @@ def head(name: str, kind: str, day: date, *, own: bool) -> str:
 
 
 def columns() -> str:
-    return tr("Carbs planned / set / eaten (g), and the morning:")
+    return tr("Carbs planned / set / eaten (g), and the check-in:")
 
 
 def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
@@ -95,7 +99,7 @@ def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
 def _morning(day: DayBehind, weight_unit: str) -> str:
     told = day.morning
     if told is None or told.weight_kg is None:
-        return tr("no numbers")
+        return tr("no check-in")
     parts = [figures.weight(told.weight_kg, weight_unit)]
     if told.fullness is not None:
         parts.append(tr("full {score}", score=told.fullness))
@@ -113,7 +117,8 @@ def load_line(found: Debrief, body_mass_kg: float) -> str:
     )
     if found.eaten_share is not None:
         text += " " + tr(
-            "Eaten of it, as told: {percent} %.", percent=figures.number(100 * found.eaten_share)
+            "Eaten of it, as reported: {percent} %.",
+            percent=figures.number(100 * found.eaten_share),
         )
     return text
 
@@ -127,13 +132,13 @@ def weight_line(change_kg: float, weight_unit: str) -> str:
 
 def look_line(look: str | None) -> str:
     if look is None:
-        return tr("Your word on the look: none yet. How was it when it mattered?")
-    return tr("Your word on the look: {look}.", look=tr(LOOK_WORDS[look]))
+        return tr("Your verdict on the look: none yet. How was it when it mattered?")
+    return tr("Your verdict on the look: {look}.", look=tr(LOOK_WORDS[look]))
 
 
 def day_itself(fullness: int, sharpness: int, gut: str) -> str:
     return tr(
-        "Look check on the day: fullness {full}, sharpness {sharp}, gut {gut}.",
+        "Look check on event day: fullness {full}, sharpness {sharp}, stomach {gut}.",
         full=fullness,
         sharp=sharpness,
         gut=word(gut),
@@ -143,14 +148,14 @@ def day_itself(fullness: int, sharpness: int, gut: str) -> str:
 def afterwards(change_kg: float, day: int, weight_unit: str) -> str:
     size = figures.weight(abs(change_kg), weight_unit)
     if change_kg < 0:
-        return tr("Weight by day {day} after: {size} less than on the day.", day=day, size=size)
-    return tr("Weight by day {day} after: {size} more than on the day.", day=day, size=size)
+        return tr("Weight by day {day} after: {size} less than on event day.", day=day, size=size)
+    return tr("Weight by day {day} after: {size} more than on event day.", day=day, size=size)
 
 
 def alerts_line(count: int) -> str:
     return trn(
-        "{number} caution or warning in the week: History shows it.",
-        "{number} cautions or warnings in the week: History shows them.",
+        "{number} caution or warning this week: see History.",
+        "{number} cautions or warnings this week: see History.",
         count,
     )
 
@@ -162,13 +167,13 @@ def athletes_word(name: str, said: str) -> str:
 def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
     if look is None:
         return tr(
-            "Before it: {kind} {day}, {per_kg} g/kg a day.",
+            "Last time: {kind} {day}, {per_kg} g/kg a day.",
             kind=event_name(kind),
             day=figures.day(day),
             per_kg=figures.number(per_kg, 1),
         )
     return tr(
-        "Before it: {kind} {day}, {per_kg} g/kg a day, {look}.",
+        "Last time: {kind} {day}, {per_kg} g/kg a day, {look}.",
         kind=event_name(kind),
         day=figures.day(day),
         per_kg=figures.number(per_kg, 1),
@@ -177,7 +182,7 @@ def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
 
 
 def to_carry(lessons: Sequence[Lesson]) -> str:
-    return "\n".join([tr("To carry over:"), *(f"- {lesson(one)}" for one in lessons)])
+    return "\n".join([tr("For next time:"), *(f"- {lesson(one)}" for one in lessons)])
 
 
 def lesson(one: Lesson) -> str:
@@ -189,29 +194,27 @@ def own_note(note: str) -> str:
 
 
 def rests_on() -> str:
-    return tr("Common practice and our own reading, and one week proves little.")
+    return tr("Common practice and our own reading; one week proves little.")
 
 
 def none_yet(name: str, *, own: bool) -> str:
     if own:
-        return tr("No week of yours lies behind yet, so there is nothing to look back on.")
-    return tr(
-        "No week of {name}'s lies behind yet, so there is nothing to look back on.", name=name
-    )
+        return tr("You have not finished a week yet, so there is nothing to look back on.")
+    return tr("{name} has not finished a week yet, so there is nothing to look back on.", name=name)
 
 
 def ask_note(name: str, *, own: bool) -> str:
     if own:
-        return tr("What do you want to remember next time? It is shown before the next draft.")
+        return tr("What do you want to remember next time? I show it before the next draft.")
     return tr(
-        "What do you want to remember of {name}'s week next time? It is shown before the next draft, "
-        "and not to {name}.",
+        "What do you want to remember from {name}'s week? I show it to you before the next "
+        "draft, and never to {name}.",
         name=name,
     )
 
 
 def note_kept() -> str:
-    return tr("Kept. You will see it before the next draft.")
+    return tr("Saved. I show it before the next draft.")
 
 
 def word_empty() -> str:
@@ -220,7 +223,7 @@ def word_empty() -> str:
 
 def word_too_long(length: int, most: int) -> str:
     return tr(
-        "That is {length} characters; {most} is what fits here. Please send the short of it.",
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
         length=figures.number(length),
         most=most,
     )
@@ -248,13 +251,13 @@ def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> 
 
 def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str:
     parts = [
-        tr("A look back on your {kind}.", kind=event_name(kind)),
-        tr("You gave your numbers on {mornings} of {days} mornings.", mornings=mornings, days=days),
+        tr("Looking back on your {kind}:", kind=event_name(kind)),
+        tr("You checked in on {mornings} of {days} mornings.", mornings=mornings, days=days),
     ]
     if eaten_share is not None:
         parts.append(
             tr(
-                "Over the load you ate {percent} % of what was set, as you told it.",
+                "In the load you ate {percent} % of what was set, as you reported it.",
                 percent=figures.number(100 * eaten_share),
             )
         )
@@ -263,7 +266,8 @@ def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str
 
 def ask_athlete(said: str, coach: str) -> str:
     asked = tr(
-        "What went well, and what should be otherwise next time? A sentence or two; {name} reads it.",
+        "What went well, and what should be different next time? A sentence or two; {name} "
+        "reads it.",
         name=coach,
     )
     return f"{said} {asked}"
@@ -293,7 +297,7 @@ def in_history(detail: Mapping[str, object]) -> str:
 
 
 def note_in_history(detail: Mapping[str, object]) -> str:
-    return tr("noted something for the next time")
+    return tr("saved a note for next time")
 
 
 def word_in_history(detail: Mapping[str, object]) -> str:

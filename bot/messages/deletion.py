@@ -6,23 +6,25 @@ from bot.languages import tr, trn
 
 
 def deletion_menu() -> str:
-    return tr("Delete everything that is kept about you")
+    return tr("Delete everything saved about you")
 
 
 def ask(coach: str, keep_days: int, *, own: bool) -> str:
     parts = [
         tr(
-            "This deletes everything kept here about you as an athlete: your answers, check-ins, "
-            "decisions, plans, limits, alerts, notes and pictures. It cannot be undone, the mornings "
-            "end, and nobody is called for you any more."
+            "This deletes everything saved here about you as an athlete: your answers, "
+            "check-ins, decisions, plans, limits, alerts, notes and photos. It can't be "
+            "undone. Check-ins stop, and I can't fetch anybody for you any more."
         )
     ]
     if not own:
-        parts.append(tr("{coach} is told that it was done, and nothing else.", coach=coach))
+        parts.append(tr("I tell {coach} only that you did it.", coach=coach))
         parts.append(
             trn(
-                "What was written to {coach} leaves this bot's own records within {number} day.",
-                "What was written to {coach} leaves this bot's own records within {number} days.",
+                "What was written to {coach} is deleted from this bot's records within "
+                "{number} day.",
+                "What was written to {coach} is deleted from this bot's records within "
+                "{number} days.",
                 keep_days,
                 coach=coach,
             )
@@ -42,32 +44,30 @@ def no_button() -> str:
 
 
 def kept() -> str:
-    return tr("Kept. Nothing was deleted.")
+    return tr("OK, nothing was deleted.")
 
 
 def nothing_there() -> str:
-    return tr("There is nothing of yours to delete.")
+    return tr("Nothing about you is saved here, so there is nothing to delete.")
 
 
 def done() -> str:
     return tr(
-        "Done. Everything kept here about you as an athlete is deleted. Pictures go within a minute. "
-        "If you feel unwell, don't wait for anybody to write: see a doctor, or call the local "
+        "Done. Everything saved here about you as an athlete is deleted; photos within a "
+        "minute. If you feel unwell, don't wait for a message: see a doctor, or call the local "
         "emergency number."
     )
 
 
 def coach_told(name: str, *, warning_open: bool) -> str:
-    text = tr(
-        "{name} has deleted their data here. There are no more check-ins from them.", name=name
-    )
+    text = tr("{name} has deleted all data here. You get no more check-ins from {name}.", name=name)
     if not warning_open:
         return text
     return (
         text
         + " "
         + tr(
-            "An alert about them was open. Nothing here follows it up any more: reach {name} directly.",
+            "An alert about {name} was open. I can't follow it up any more: please call {name}.",
             name=name,
         )
     )

@@ -32,50 +32,52 @@ SENTENCES: Mapping[str, str] = {
         "day, inside the 6 to 10 g/kg of the guideline for such training."
     ),
     "load-own": mark(
-        "Load, {mean} g/kg a day on average: your own figure. I draft from {least} to {most} g/kg."
+        "Load, {mean} g/kg a day on average: your own number. I draft from {least} to {most} g/kg."
     ),
     "load-learnt": mark(
-        "Load, {mean} g/kg a day on average: what the looks of earlier peak weeks suggest. I draft "
-        "from {least} to {most} g/kg."
+        "Load, {mean} g/kg a day on average: what your verdicts on earlier peak weeks suggest. "
+        "I draft from {least} to {most} g/kg."
     ),
     "shape-front-load": mark(
-        "Front-load, {carb_3}, {carb_2}, {carb_1}: there is time to see and correct a spill."
+        "Front-load (most 3 days out), {carb_3}, {carb_2}, {carb_1}: leaves time to see and "
+        "correct a spill."
     ),
-    "shape-even": mark("Even load, {carb_3} each day: the steadiest for the gut."),
+    "shape-even": mark("Even load, {carb_3} each day: easiest on the stomach."),
     "shape-back-load": mark(
-        "Back-load, {carb_3}, {carb_2}, {carb_1}: full late, with little time to correct."
+        "Back-load (most the day before), {carb_3}, {carb_2}, {carb_1}: full late, with little "
+        "time to correct."
     ),
     "shape-fat-load": mark(
-        "Lead-in fat load, then {carb_3} each day: fat keeps the energy up while carbs are low. It "
-        "was tried on one man."
+        "Fat first, then {carb_3} of carbs each day: fat keeps energy up while carbs are low. "
+        "It was tried on one man only."
     ),
     "depletion-none": mark(
         "No depletion, {carb} a day before the load: trained muscle fills without it."
     ),
     "depletion-mild": mark(
-        "Mild depletion, {carb} a day before the load: enough to make room, and little to suffer."
+        "Mild depletion, {carb} a day before the load: enough to make room, and easy to bear."
     ),
     "depletion-deep": mark(
-        "Deep depletion, {carb} a day ({per_kg} g/kg) before the load: after three such days and one "
-        "of loading, very lean men were 0.3 % heavier than before it all and 2 % thicker in the "
-        "muscle, perhaps no more than the error of measuring. It has little to give to somebody who "
-        "is happy with the look."
+        "Deep depletion, {carb} a day ({per_kg} g/kg) before the load. It rarely adds anything "
+        "if the look is already right: after three such days and one of loading, very lean men "
+        "were 0.3 % heavier than before and their muscles 2 % thicker, perhaps only measuring "
+        "error."
     ),
-    "the-day": mark("The day itself, {carb} ({per_kg} g/kg): familiar meals, no second load."),
+    "the-day": mark("Event day, {carb} ({per_kg} g/kg): familiar meals, no second load."),
     "protein": mark(
-        "Protein, from {before} down to {on_the_day} day by day, to make room for carbs; it stops at "
-        "{least} g/kg, or at habit where that is less."
+        "Protein, from {before} down to {on_the_day} day by day, to make room for carbs; never "
+        "below {least} g/kg, or below the habit if that is lower."
     ),
-    "fat-habit": mark("Fat, {before} as ever until the load, then {loading}: carbs take its place."),
+    "fat-habit": mark("Fat, {before} until the load, {loading} during the load."),
     "fat-low": mark(
-        "Fat, {before} while depleting and {loading} with the load: low, then a little up."
+        "Fat, {before} while depleting, {loading} during the load: low, then a little more."
     ),
     "fat-for-energy": mark(
-        "Fat, {before} while depleting and {loading} with the load: it stays higher than it might, or "
-        "there would be too little energy for the lean mass on file."
+        "Fat, {before} while depleting, {loading} during the load: kept higher, so that there "
+        "is enough energy for the lean mass."
     ),
     "fat-lead-in": mark(
-        "Fat, {before} before the load in place of the carbs left out, then {loading} with the load."
+        "Fat, {before} before the load instead of the missing carbs, {loading} during the load."
     ),
     "fibre": mark(
         "Fibre, at most {first} three days out and {then} from two days out: less weight and gas in "
@@ -86,29 +88,29 @@ SENTENCES: Mapping[str, str] = {
         "vegetables, pulses and whole grains mean less weight and gas in the gut."
     ),
     "water": mark(
-        "Water, {water} every day, as ever: muscle is mostly water, and cutting it has harmed people."
+        "Water, {water} every day, as usual: muscle is mostly water, and cutting water has "
+        "harmed people."
     ),
     "water-inside": mark(
-        "Water, {water} every day: the habit of {habit}, brought inside the bounds that nobody can "
-        "set past."
+        "Water, {water} every day: the habit of {habit}, brought inside the safety bounds."
     ),
     "sodium": mark(
-        "Sodium, {sodium} every day, as ever: nobody can tell what a swing does to one body."
+        "Sodium, {sodium} every day, as usual: nobody can predict what a change does to one body."
     ),
     "sodium-not-counted": mark(
         "Sodium, as always: it is not counted, so it gets no figure. Salt as usual, for nobody can "
         "tell what a swing does to one body."
     ),
     "training": mark(
-        "Training, legs last at six days out, then short pump sessions at half effort and far from "
-        "failure, rest the day before: trained legs hold water, sore muscle swells."
+        "Training, legs last at six days out, then short pump sessions at half effort and far "
+        "from failure, rest the day before: trained legs keep water, sore muscles swell."
     ),
     "cardio-and-steps": mark(
         "Cardio, {cardio} min a day until four days out, then none; steps from {steps} down to "
-        "{steps_last}: what is loaded is not to be walked off."
+        "{steps_last}: don't walk off what you load."
     ),
     "trial": mark(
-        "A trial two to eight weeks before, once or twice: one outcome says more than any table."
+        "A trial two to eight weeks before, once or twice: one result says more than any table."
     ),
 }  # fmt: skip
 
@@ -142,7 +144,7 @@ def line_text(line: Line, volume_unit: str) -> str:
 def reference(source: Source) -> str:
     """Where to look it up, without what is said there."""
     if source.id == LEARNT_LOAD.id:
-        return tr("the word on those looks, and our model of the body")
+        return tr("the verdicts on those looks, and our forecast")
     if source.provenance is Provenance.OURS:
         return tr("our own choice")
     if source.id == "common-practice":
@@ -176,15 +178,12 @@ def _figures(facts: Mapping[str, float], volume_unit: str) -> dict[str, str]:
 def ask_depletion(*, fat_lead_in: bool) -> str:
     if fat_lead_in:
         return tr(
-            "How far shall carbs go down before the load?\n"
-            "- mild: a little over half of habit\n"
-            "- deep: about 1 g/kg or less; I'll ask for a reason"
+            "How far down should carbs go before the load?\n- mild: about 60 % of normal\n- "
+            "deep: about 1 g/kg or less; I'll ask for a reason"
         )
     return tr(
-        "How far shall carbs go down before the load?\n"
-        "- none: as ever\n"
-        "- mild: a little over half of habit\n"
-        "- deep: about 1 g/kg or less; I'll ask for a reason"
+        "How far down should carbs go before the load?\n- none: normal carbs\n- mild: about 60 "
+        "% of normal\n- deep: about 1 g/kg or less; I'll ask for a reason"
     )
 
 
@@ -202,10 +201,10 @@ def depletion_button(depletion: str) -> str:
 
 def ask_why_deep() -> str:
     return tr(
-        "Deep depletion has little to give to somebody who is happy with the look, and its days are "
-        "hard. After three of them and one of loading, very lean men were 0.3 % heavier than before "
-        "it all, perhaps no more than the error of measuring (Homer et al. 2024, Nutrition "
-        "127:112528). What is the reason for it here? A few words; they are kept with the plan."
+        "Deep depletion rarely adds anything if the look is already right, and the days are "
+        "hard. After three such days and one of loading, very lean men were 0.3 % heavier than "
+        "before, perhaps only measuring error (Homer et al. 2024, Nutrition 127:112528). Why "
+        "use it here? A few words; I save them with the plan."
     )
 
 
@@ -223,17 +222,17 @@ def ask_load(sex: Sex, usual: float, much: float, body_mass: str) -> str:
     }  # fmt: skip
     if sex is Sex.FEMALE:
         return tr(
-            "How much on a mean load day, in g of carbs per kg of body mass? My starting point for "
-            "women: {usual} g/kg (review: above 8). With well over an hour of training a day: {much} "
-            "g/kg (guideline: 6 to 10). Body mass on file: {body_mass}. Tap one, or type another, "
-            "such as 6.5.",
+            "How much on an average load day, in g of carbs per kg of body mass? My starting "
+            "point for women: {usual} g/kg (review: above 8). With well over an hour of "
+            "training a day: {much} g/kg (guideline: 6 to 10). Body mass: {body_mass}. Tap "
+            "one, or type another, for example 6.5.",
             **values,
         )
     return tr(
-        "How much on a mean load day, in g of carbs per kg of body mass? My starting point for men: "
-        "{usual} g/kg (review: 6 for three days or 7 for two is high). With well over an hour of "
-        "training a day: {much} g/kg (guideline: 6 to 10). Body mass on file: {body_mass}. Tap one, "
-        "or type another, such as 6.5.",
+        "How much on an average load day, in g of carbs per kg of body mass? My starting point "
+        "for men: {usual} g/kg (review: 6 for three days or 7 for two is high). With well over "
+        "an hour of training a day: {much} g/kg (guideline: 6 to 10). Body mass: {body_mass}. "
+        "Tap one, or type another, for example 6.5.",
         **values,
     )
 
@@ -244,14 +243,14 @@ def load_button(load: float) -> str:
 
 def trial_fits(first: date, last: date) -> str:
     return tr(
-        "There is time to rehearse it: the same week as a trial, once or twice, its day from {first} "
-        "to {last} (eight to two weeks before).",
+        "There is time to practise: run the same week as a trial, once or twice, with its "
+        "event day from {first} to {last} (eight to two weeks before).",
         first=figures.day(first), last=figures.day(last),
     )  # fmt: skip
 
 
 def trial_is_this() -> str:
     return tr(
-        "This is the trial: the same week as before the day itself, best two to eight weeks ahead "
-        "of it."
+        "This is the trial: the same week as before the event, best run two to eight weeks "
+        "ahead of it."
     )

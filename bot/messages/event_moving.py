@@ -10,8 +10,8 @@ from bot.messages.athlete import day_name
 
 def came_along(day: date, zone: str) -> str:
     return tr(
-        "The timetable has come along to {day}: the same times by the clocks of {zone}, and "
-        "reminders for then only. If the times differ, change them below.",
+        "I moved the timetable to {day}: same times, {zone} time. Reminders come only for that "
+        "day. If the times are different, change them below.",
         day=day_name(day),
         zone=zone,
     )
@@ -20,12 +20,12 @@ def came_along(day: date, zone: str) -> str:
 def stayed_behind(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "The timetable of your day did not come along (it was called off, or its classes would "
-            "be over by then), and no more reminders come of it. The times can be set anew."
+            "I could not move your timetable (it was cancelled, or its classes would be over "
+            "by then), so its reminders stop. You can set the times again."
         )
     return tr(
-        "The timetable of {name}'s day did not come along (it was called off, or its classes would "
-        "be over by then), and no more reminders go out of it. The times can be set anew.",
+        "I could not move {name}'s timetable (it was cancelled, or its classes would be over "
+        "by then), so its reminders stop. The times can be set again.",
         name=name,
     )
 
@@ -33,18 +33,18 @@ def stayed_behind(name: str, *, own: bool) -> str:
 def journey_gone(name: str, zone: str, *, own: bool) -> str:
     if own:
         return tr(
-            "The journey you told me does not lead to your event any more (it is in {zone} now, or "
-            "before you arrive). Your mornings stay on the clocks where you are; /travel plans it "
-            "anew.",
+            "Your journey no longer leads to your event (it is now in {zone}, or before you "
+            "arrive). Check-ins stay at the time where you are now. Use /travel to plan the "
+            "journey again.",
             zone=zone,
         )
     return tr(
-        "{name}'s journey does not lead to the event any more (it is in {zone} now, or before they "
-        "arrive). I have asked them to plan it anew.",
+        "{name}'s journey no longer leads to the event (it is now in {zone}, or before the "
+        "arrival). I have asked {name} to plan it again.",
         name=name,
         zone=zone,
     )
 
 
 def event_is_back(line: str) -> str:
-    return tr("It is again: {event}.", event=line)
+    return tr("The event is again: {event}.", event=line)

@@ -26,9 +26,9 @@ def menu() -> str:
 
 def list_empty() -> str:
     return tr(
-        "Your list of foods is empty. I only ever suggest what is on it, so put on what "
-        "you eat anyway and digest well: something for carbs, something lean for "
-        "protein, a fat, and salt if you salt your food."
+        "Your list of foods is empty. I only suggest what is on it. Add what you eat anyway "
+        "and digest well: something for carbs, something lean for protein, a fat, and salt if "
+        "you use it."
     )
 
 
@@ -58,7 +58,7 @@ def list_view(foods: Iterable[tuple[str, str, float | None]], times: Sequence[st
         [
             tr("Your foods:\n{lines}", lines="\n".join(lines)),
             times_set(times),
-            tr("Tap a food to change its mark or take it off."),
+            tr("Tap a food to change or remove it."),
         ]
     )
 
@@ -84,13 +84,13 @@ def back_button() -> str:
 
 
 def ask_food() -> str:
-    return tr("Which food? Type a word of it, such as rice or chicken.")
+    return tr("Which food? Type part of its name, for example rice or chicken.")
 
 
 def no_such_food() -> str:
     return tr(
-        "I know no food by that word; I have about fifty common ones. Try another word, "
-        "or leave it and add the food from its label."
+        "I don't know that food; I have about fifty common ones. Try another word, or cancel "
+        "and add the food from its label."
     )
 
 
@@ -107,13 +107,13 @@ def tap_one() -> str:
 
 
 def ask_liking(name: str) -> str:
-    return tr("How does it sit with you? ({name})", name=food_name(name))
+    return tr("How well do you digest it? ({name})", name=food_name(name))
 
 
 def ask_usual(name: str) -> str:
     return tr(
-        "How much of it do you eat on a usual day, in g as served? ({name}) I stay as "
-        "near to that as the day allows.",
+        "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
+        "stay as close to that as I can.",
         name=food_name(name),
     )
 
@@ -124,9 +124,7 @@ def varies_button() -> str:
 
 def food_added(name: str, liking: str) -> str:
     if liking == "never":
-        return tr(
-            "{name} is noted as one that never sits well. I'll leave it out.", name=food_name(name)
-        )
+        return tr("Saved: you never digest {name} well. I'll leave it out.", name=food_name(name))
     return tr("{name} is on your list. Add another, or see today's food.", name=food_name(name))
 
 
@@ -164,11 +162,11 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
 
 
 def remove_button() -> str:
-    return tr("Take off the list")
+    return tr("Remove from the list")
 
 
 def food_removed(name: str) -> str:
-    return tr("{name} is off your list.", name=food_name(name))
+    return tr("{name} is removed from your list.", name=food_name(name))
 
 
 def food_gone() -> str:
@@ -188,9 +186,8 @@ def name_length(most: int) -> str:
 
 def ask_convention() -> str:
     return tr(
-        "Which kind of label is it? They count differently: on an EU (or UK) label the "
-        "carbs are without fibre and salt is given; on a US label total carbs include "
-        "fibre and sodium is given."
+        "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
+        "given. On a US label, total carbs include fibre and sodium is given."
     )
 
 
@@ -203,7 +200,7 @@ def us_button() -> str:
 
 
 def ask_basis() -> str:
-    return tr("Are the figures that you will send per 100 g or per portion?")
+    return tr("Are the numbers per 100 g or per portion?")
 
 
 def per_100_button() -> str:
@@ -220,7 +217,7 @@ def ask_portion() -> str:
 
 FIGURES = {
     "carb_g": mark("Carbohydrate, in g per {basis} g?"),
-    "fibre_g": mark("Fibre (0 if it gives none), in g per {basis} g?"),
+    "fibre_g": mark("Fibre (0 if none is given), in g per {basis} g?"),
     "protein_g": mark("Protein, in g per {basis} g?"),
     "fat_g": mark("Fat, in g per {basis} g?"),
 }
@@ -241,7 +238,7 @@ def ask_salt(basis_g: float, convention: str) -> str:
 
 def ask_kcal(basis_g: float) -> str:
     return tr(
-        "Energy, in kcal per {basis} g? I use it to check the other figures.",
+        "Energy, in kcal per {basis} g? I use it to check the other numbers.",
         basis=figures.plain(basis_g),
     )
 
@@ -251,7 +248,9 @@ def skip_button() -> str:
 
 
 def ask_step() -> str:
-    return tr("In what steps do you portion it, in g? For a piece, send what one piece weighs.")
+    return tr(
+        "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
+    )
 
 
 def label_problem(code: str, facts: Mapping[str, float]) -> str:
@@ -263,14 +262,15 @@ def label_problem(code: str, facts: Mapping[str, float]) -> str:
         )
     if code == "more-than-whole":
         return tr(
-            "Together that would be {sum} g in {basis} g of food. Please check the label; if an "
-            "earlier figure was wrong, leave it and begin again.",
+            "Together that would be {sum} g in {basis} g of food. Please check the label. If "
+            "an earlier number was wrong, cancel and start again.",
             sum=figures.plain(facts["sum_g"]),
             basis=figures.plain(facts["basis_g"]),
         )
     return tr(
-        "The carbs, protein, fat and fibre you sent come to {computed} kcal, not {stated}. Please "
-        "check; Skip takes my sum, and if an earlier figure was wrong, leave it and begin again.",
+        "The carbs, protein, fat and fibre you sent come to {computed} kcal, not {stated}. "
+        "Please check. Tap Skip to use my sum; if an earlier number was wrong, cancel and "
+        "start again.",
         computed=figures.plain(round(facts["computed_kcal"])),
         stated=figures.plain(round(facts["stated_kcal"])),
     )
@@ -281,14 +281,16 @@ def label_problem(code: str, facts: Mapping[str, float]) -> str:
 
 def ask_times(times: Sequence[str]) -> str:
     return tr(
-        "When do you eat? {times} now. Send all your times, such as: 7:00 10:00 13:00 16:30 19:30.",
+        "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
+        "16:30 19:30.",
         times=", ".join(times),
     )
 
 
 def how_many_meals(most: int) -> str:
     return tr(
-        "Please send 1 to {most} times, with spaces between, such as: 7:00 12:30 19:00.", most=most
+        "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00.",
+        most=most,
     )
 
 

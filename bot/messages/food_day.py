@@ -43,7 +43,7 @@ def day_view(
     on = figures.short_day(day)
     parts = [
         tr(
-            "{day}. Your usual day, as no plan holds for today: {macros}.",
+            "{day}. No plan for today, so your usual day: {macros}.",
             day=on,
             macros=macros(target),
         )
@@ -87,7 +87,7 @@ def misses_text(menu: DayMenu) -> list[str]:
     said = [tr("Not quite: {missed}.", missed="; ".join(missed))]
     said += [
         tr(
-            "Your list has nothing that is mostly {nutrient}: add one, and it can be met.",
+            "Your list has nothing that is mostly {nutrient}. Add one to reach the target.",
             nutrient=tr(FIELD_WORDS[nutrient]),
         )
         for nutrient in menu.lacking
@@ -97,20 +97,18 @@ def misses_text(menu: DayMenu) -> list[str]:
 
 
 GIVES = {
-    "fibre": mark(
-        "With more fibre than the plan allows it could be met. A food with less fibre would do."
-    ),
-    "sodium": mark("Only sodium stands in the way: foods with more or less salt would do."),
-    "locks": mark("What you locked stands in the way: unlock it and it can be met."),
-    "meal": mark("One meal more today would do it."),
+    "fibre": mark("It would need more fibre than the plan allows. Add a food with less fibre."),
+    "sodium": mark("Only sodium does not fit: add foods with more or less salt."),
+    "locks": mark("The foods you locked don't fit the target. Unlock one."),
+    "meal": mark("Add one more meal today and it fits."),
 }
 
 
 def _miss(miss: Miss, menu: DayMenu) -> str:
     if miss.nutrient == "sodium_mg" and miss.by < 0:
         return tr(
-            "these foods hold {sodium} mg of sodium, less than the plan has; salt them as "
-            "you usually do",
+            "these foods have {sodium} mg of sodium, less than the plan; salt them as you "
+            "usually do",
             sodium=figures.number(menu.totals.sodium_mg),
         )
     if miss.nutrient == "fibre_g":
@@ -122,8 +120,8 @@ def _miss(miss: Miss, menu: DayMenu) -> str:
     name, by = tr(FIELD_WORDS[miss.nutrient]), abs(miss.by)
     amount = figures.milligrams(by) if miss.nutrient == "sodium_mg" else figures.grams(by)
     if miss.by > 0:
-        return tr("{name} would be {by} further over than counts as met", name=name, by=amount)
-    return tr("{name} would be {by} further under than counts as met", name=name, by=amount)
+        return tr("{name}: at least {by} too much", name=name, by=amount)
+    return tr("{name}: at least {by} too little", name=name, by=amount)
 
 
 def eaten_button(at: str) -> str:
@@ -156,18 +154,18 @@ def nothing_to_eat() -> str:
 
 def still_left(left: Aim) -> str:
     return tr(
-        "No meal time is left today, and {left} are. You need not force it: tell your "
-        "coach, or set a later meal under Meal times.",
+        "No meal time is left today, but {left} are. Don't force it: tell your coach, or set a "
+        "later meal under Meal times.",
         left=macros(left),
     )
 
 
 def meal_gone() -> str:
-    return tr("That meal is settled already.")
+    return tr("You have already answered for that meal.")
 
 
 def which_swap() -> str:
-    return tr("Which one shall give way today?")
+    return tr("Which one do you want to replace today?")
 
 
 def instead_of(name: str) -> str:
@@ -183,7 +181,7 @@ def swapped(name: str) -> str:
 
 
 def which_lock() -> str:
-    return tr("Tap what is to stay as it is today; tap again to let it go.")
+    return tr("Tap a food to keep it as it is today; tap again to unlock it.")
 
 
 def locked_label(name: str, grams: float, *, locked: bool) -> str:
@@ -200,7 +198,7 @@ def ask_grams(name: str) -> str:
 
 def ate_noted(name: str, grams: float) -> str:
     return tr(
-        "Noted: {name} {grams} g. Here is the rest of the day anew.",
+        "Saved: {name} {grams} g. Here is the new plan for the rest of the day.",
         name=food_name(name),
         grams=figures.plain(grams),
     )
@@ -212,8 +210,8 @@ def shopping(
     """`needs`: grams over the load; `day_itself`: what to have with you on the day."""
     parts = [
         tr(
-            "For the {days} days of the load and the day itself, as served (cooked where it says "
-            "so):\n{lines}",
+            "For the {days} load days and event day, weighed as you eat it (cooked where it "
+            "says so):\n{lines}",
             days=days,
             lines=_lines(needs),
         )
@@ -221,16 +219,16 @@ def shopping(
     if day_itself:
         parts.append(
             tr(
-                "To pack for the day itself:\n{lines}\nand what you drink.",
+                "To pack for event day:\n{lines}\nand what you drink.",
                 lines=_lines(day_itself),
             )
         )
-    parts.append(tr("Reckoned from the plan as it stands; a new target changes it a little."))
+    parts.append(tr("Based on today's plan; a new target changes it a little."))
     return "\n\n".join(parts)
 
 
 def no_load() -> str:
-    return tr("There is no load ahead to shop for: event, plan and limits have to be set first.")
+    return tr("There is no load to shop for yet: event, plan and limits have to be set first.")
 
 
 def _lines(portions: Sequence[tuple[Food, float]]) -> str:

@@ -11,8 +11,8 @@ from bot.messages import coach_figures as figures
 def not_on_the_list(name: str) -> str:
     """Something eaten that the list does not have, typed as an answer."""
     return tr(
-        '"{name}" is not on your list, so I cannot reckon with it yet. Leave this, add it under My '
-        "foods (by a word of it, or from its label), and note it then. Or tap what comes nearest.",
+        '"{name}" is not on your list yet, so I can\'t count it. Tap the food that is '
+        "closest. Or cancel, add it under My foods, and then tell me again.",
         name=name,
     )
 
@@ -20,11 +20,11 @@ def not_on_the_list(name: str) -> str:
 def shopping_falls_short(days: Sequence[int]) -> str:
     """`days`: days out on which the list cannot meet the plan."""
     return tr(
-        "Your list cannot meet the plan on every one of these days ({days}), so this is not all you "
-        "will need. Today's food says on the day what is missing; a food more on your list may do.",
+        "With your list the plan can't be met on these days: {days}. So this is not all you "
+        "will need. Add more foods to your list; Today's food says on each day what is missing.",
         days=", ".join(figures.days_out(out) for out in days),
     )
 
 
 def kcal_from_kj_hint() -> str:
-    return tr("kJ will do as well, such as 1600 kJ.")
+    return tr("kJ is fine too, for example 1600 kJ.")

@@ -6,28 +6,27 @@ from bot.languages import tr
 
 
 def leave_menu() -> str:
-    return tr("End the coaching; what is yours stays yours")
+    return tr("End the coaching; your data stays yours")
 
 
 def sure(coach: str) -> str:
     return tr(
-        "End the coaching with {name}? Check-ins stop, and {name} no longer sees anything of yours, "
-        "nor does anybody who stands beside {name}. They are told that you have left. You keep "
-        "everything that was told and decided, and can take up another coach's invitation, or the "
-        "same one's, at any time.",
+        "End the coaching with {name}? Check-ins stop, and neither {name} nor a second coach "
+        "sees anything of yours any more. I tell them that you have left. You keep all your "
+        "answers and decisions, and can take a new invitation from any coach at any time.",
         name=coach,
     )
 
 
 def sure_while_warned() -> str:
     return tr(
-        "A warning about you is still open. Leaving changes nothing about that: if it goes on, or "
-        "you are in doubt, call your local emergency number now."
+        "A warning about you is still open. Leaving does not change that: if you still feel "
+        "unwell, or are in doubt, call your local emergency number now."
     )
 
 
 def sure_while_open() -> str:
-    return tr("What is still open, an alert or a figure that waits for a word, is closed with it.")
+    return tr("Anything still open (an alert, or a change waiting for approval) is closed too.")
 
 
 def yes_button() -> str:
@@ -35,7 +34,7 @@ def yes_button() -> str:
 
 
 def no_button() -> str:
-    return tr("No, go on")
+    return tr("No, keep coaching")
 
 
 def goes_on() -> str:
@@ -43,38 +42,38 @@ def goes_on() -> str:
 
 
 def nobody_coaches_you() -> str:
-    return tr("Nobody coaches you just now. Another coach's invitation begins it again.")
+    return tr("Nobody coaches you right now. To start again, take a coach's invitation.")
 
 
 def left(coach: str) -> str:
     return tr(
-        "You have ended the coaching with {name}, who sees nothing of yours any more. I stop asking "
-        "in the mornings. What you told and what was decided stays yours: /past and /why show it. "
-        "If you are in a low-carb week now, don't go on with it alone: eat and drink as you usually "
-        "do.",
+        "You have ended the coaching with {name}, who no longer sees anything of yours. "
+        "Check-ins stop. If you are in a low-carb week now, don't go on with it alone: eat and "
+        "drink as you usually do. Your answers and decisions stay yours: /past and /why show "
+        "them.",
         name=coach,
     )
 
 
 def coach_told(name: str) -> str:
     return tr(
-        "{name} has ended the coaching. You no longer see {name}'s answers, and {name} keeps what is "
-        "theirs. A new invitation would begin it again: /invite",
+        "{name} has ended the coaching. You no longer see {name}'s answers. To coach {name} "
+        "again, send a new invitation: /invite",
         name=name,
     )
 
 
 def coach_told_while_open(name: str) -> str:
     return tr(
-        "What was open about {name} is closed, and I repeat no alert about them any more. If "
-        "one of them worries you, please call {name} yourself.",
+        "Everything open about {name} is closed, and I no longer repeat those alerts. If one "
+        "of them worries you, please call {name}.",
         name=name,
     )
 
 
 def second_told(name: str, coach: str) -> str:
     return tr(
-        "{name} has ended the coaching with {coach}, so you see nothing of {name} any more.",
+        "{name} has ended the coaching with {coach}, so you no longer see anything of {name}.",
         name=name, coach=coach,
     )  # fmt: skip
 

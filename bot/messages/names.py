@@ -31,7 +31,7 @@ LIMITS = {
     "step_g": mark("Step"),
     "change_per_day_g": mark("Largest change"),
     "load_total_g": mark("Load total"),
-    "apply_without_asking_g": mark("Without asking"),
+    "apply_without_asking_g": mark("Auto-approve up to"),
     "water_floor_l": mark("Water floor"),
     "water_ceiling_l": mark("Water ceiling"),
 }
@@ -42,7 +42,7 @@ LIMIT_WORDS = {
     "step_g": mark("step"),
     "change_per_day_g": mark("largest change"),
     "load_total_g": mark("load total"),
-    "apply_without_asking_g": mark("without asking"),
+    "apply_without_asking_g": mark("auto-approve up to"),
     "water_floor_l": mark("water floor"),
     "water_ceiling_l": mark("water ceiling"),
 }
@@ -50,13 +50,15 @@ LIMIT_WORDS = {
 #: How the engine calls the shapes of a load, and what each means.
 SHAPES = (
     mark("front-load"),
-    mark("most of the carbs 3 days out, then tapering: time to see and correct a spill"),
+    mark(
+        "most of the carbs 3 days out, then less each day: leaves time to see and correct a spill"
+    ),
     mark("even"),
     mark("the same carbs on each load day"),
     mark("back-load"),
-    mark("rising to most of the carbs the day before: full late, little time to correct"),
-    mark("lead-in fat load"),
-    mark("fat in place of the carbs left out until 4 days out, then an even carb load"),
+    mark("more each day, most the day before: full late, little time to correct"),
+    mark("fat first, then carbs"),
+    mark("more fat instead of carbs until 4 days out, then an even carb load"),
 )
 #: The engine's ratings of how lean somebody is.
 CONDITIONS = {
@@ -72,37 +74,59 @@ FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("h
 #: The findings of a flag for the history; single complaints are called there as everywhere.
 FLAGS: dict[FlagId, str] = {
     FlagId.EMERGENCY: mark("an emergency"),
-    FlagId.LOW_SODIUM: mark("low sodium pattern"),
+    FlagId.LOW_SODIUM: mark("signs of low sodium"),
     FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
     FlagId.DOUBT: mark("not sure"),
-    FlagId.WEIGHT_DROP_DAY: mark("weight drop 24h"),
-    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop baseline"),
-    FlagId.WEEKLY_LOSS: mark("weekly loss fast"),
-    FlagId.WATER_UNDER_ADEQUATE: mark("water under adequate"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop in 24 h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop since the week began"),
+    FlagId.WEEKLY_LOSS: mark("losing weight too fast this week"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("too little water"),
     FlagId.WATER_UNDER_TARGET: mark("water under target"),
     FlagId.WATER_OVER_TARGET: mark("water over target"),
-    FlagId.WATER_OVER_GUARD_RAIL: mark("water over guard rail"),
-    FlagId.WATER_TOO_FAST: mark("water too fast"),
-    FlagId.PULSE_HIGH: mark("pulse high"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over the safety bound"),
+    FlagId.WATER_TOO_FAST: mark("water drunk too fast"),
+    FlagId.PULSE_HIGH: mark("high pulse"),
     FlagId.DRUG_NAMED: mark("drug named"),
-    FlagId.SYMPTOM_UNREAD: mark("symptom unread"),
-    FlagId.MISSED_CHECK_IN: mark("missed check in"),
+    FlagId.SYMPTOM_UNREAD: mark("unclear complaint"),
+    FlagId.MISSED_CHECK_IN: mark("missed check-in"),
     FlagId.SHORT_SLEEP: mark("short sleep"),
     FlagId.LOW_ENERGY: mark("low energy availability"),
-    FlagId.AFTER_SHOW_COMPLAINT: mark("after show complaint"),
-    FlagId.AFTER_SHOW_RISE: mark("after show rise"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("complaint after the show"),
+    FlagId.AFTER_SHOW_RISE: mark("weight rise after the show"),
 }
-#: Words that are kept as they stand and shown inside a line.
-WORDS = (
-    mark("fine"), mark("heavy"), mark("bad"),  # the gut
-    mark("flat"), mark("full"), mark("spilled over"),  # the look
-    mark("warning"), mark("caution"), mark("advisory"), mark("alert"),  # levels
-    mark("held"), mark("adjusted"), mark("escalated"),  # what a morning led to
-    mark("run-it"), mark("keep-dieting"), mark("doctor-first"),  # is a peak week worth it
-    mark("under age"), mark("no consent"),
-    mark("show"), mark("shoot"), mark("trial"),  # kinds of event
-    mark("everything"), mark("alerts only"),  # what a second coach may do
-)  # fmt: skip
+#: Words that are kept, and how each reads inside a line.
+WORDS = {
+    # the gut
+    "fine": mark("fine"),
+    "heavy": mark("heavy"),
+    "bad": mark("bad"),
+    # the look
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled over"),
+    # levels
+    "warning": mark("warning"),
+    "caution": mark("caution"),
+    "advisory": mark("info"),
+    "alert": mark("alert"),
+    # what a morning led to
+    "held": mark("on plan"),
+    "adjusted": mark("adjusted"),
+    "escalated": mark("stopped"),
+    # is a peak week worth it
+    "run-it": mark("run it"),
+    "keep-dieting": mark("keep dieting"),
+    "doctor-first": mark("doctor first"),
+    "under age": mark("under age"),
+    "no consent": mark("no consent"),
+    # kinds of event
+    "show": mark("show"),
+    "shoot": mark("shoot"),
+    "trial": mark("trial"),
+    # what a second coach may do
+    "everything": mark("everything"),
+    "alerts only": mark("alerts only"),
+}
 
 
 def flag_name(flag: str) -> str:
@@ -112,7 +136,7 @@ def flag_name(flag: str) -> str:
 
 def word(kept: object) -> str:
     """One of the words above in the language in force; any other as it stands."""
-    return tr(str(kept)) if kept in WORDS else str(kept)
+    return tr(WORDS[str(kept)]) if str(kept) in WORDS else str(kept)
 
 
 def field_word(english: str) -> str:
@@ -129,12 +153,12 @@ def shape_words(said: str) -> str:
 OWN_SOURCES = (
     mark("This project's own, cautious choice"),
     mark("Common practice among physique coaches; no study of it was found"),
-    mark("An answer of the health screening asks for a doctor's clearance before any peak week"),
-    mark("an injury is a doctor's matter first"),
+    mark("An answer in the health questions needs a doctor's clearance before any peak week"),
+    mark("an injury needs a doctor first"),
     mark(
         "Common practice: a peak week is worth a per cent or two, and only to somebody already "
-        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % body mass and 2.1 % muscle "
-        "thickness on habit in very lean men"
+        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % "
+        "more muscle thickness than usual in very lean men"
     ),
     mark(
         "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "

@@ -15,47 +15,47 @@ from engine.plan import LOAD_DAYS, PeakPlan
 
 #: What the newest word on a look says, of the load that it was said of; and of one's own.
 SEEN = {
-    Look.FLAT: mark("{name} was flat at {then} g/kg on a mean load day."),
-    Look.SPILLED: mark("{name} spilled over at {then} g/kg on a mean load day."),
-    Look.FULL: mark("{name} was full at {then} g/kg on a mean load day."),
+    Look.FLAT: mark("{name} was flat at {then} g/kg on an average load day."),
+    Look.SPILLED: mark("{name} spilled over at {then} g/kg on an average load day."),
+    Look.FULL: mark("{name} was full at {then} g/kg on an average load day."),
 }
 OWN_SEEN = {
-    Look.FLAT: mark("You were flat at {then} g/kg on a mean load day."),
-    Look.SPILLED: mark("You spilled over at {then} g/kg on a mean load day."),
-    Look.FULL: mark("You were full at {then} g/kg on a mean load day."),
+    Look.FLAT: mark("You were flat at {then} g/kg on an average load day."),
+    Look.SPILLED: mark("You spilled over at {then} g/kg on an average load day."),
+    Look.FULL: mark("You were full at {then} g/kg on an average load day."),
 }
 INSTEAD = {
     Look.FLAT: mark(
-        "There was room for more, so for the next load I would plan {now} instead of {was} g/kg: "
+        "There was room for more. For the next load I suggest {now} instead of {was} g/kg: "
         "{now_g} instead of {was_g} over the three days."
     ),
     Look.SPILLED: mark(
-        "That was more than the muscles took up, so for the next load I would plan {now} instead of "
+        "That was more than the muscles took up. For the next load I suggest {now} instead of "
         "{was} g/kg: {now_g} instead of {was_g} over the three days."
     ),
     Look.FULL: mark(
-        "So for the next load I would plan that load again, {now} instead of {was} g/kg: {now_g} "
+        "For the next load I suggest the same again, {now} instead of {was} g/kg: {now_g} "
         "instead of {was_g} over the three days."
     ),
 }
 HELD_BY = {
-    "carb_floor_g": mark("Your carb floor holds it there."),
-    "carb_ceiling_g": mark("Your carb ceiling holds it there."),
-    "load_total_g": mark("Your total for the load holds it there."),
-    "guard_rail": mark("The absolute bound for this body mass holds it there."),
+    "carb_floor_g": mark("Your carb floor does not allow less."),
+    "carb_ceiling_g": mark("Your carb ceiling does not allow more."),
+    "load_total_g": mark("Your limit on the load total does not allow more."),
+    "guard_rail": mark("That is the safety bound for this body mass."),
 }
 
 
 def learnt_button() -> str:
-    return tr("Load as learnt")
+    return tr("Suggested next load")
 
 
 def take_over_button() -> str:
-    return tr("Draft the next plan so")
+    return tr("Draft the next plan with it")
 
 
 def leave_button() -> str:
-    return tr("Leave it")
+    return tr("No, leave it")
 
 
 def use_it_button() -> str:
@@ -71,9 +71,9 @@ def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, own: bool) -> str:
         _odds(found),
         tr(HELD_BY[found.bound]) if found.bound is not None else "",
         tr(
-            "This is a suggestion of a model that was never tried on real peak weeks. Nothing "
-            "changes unless you take it over, and then the plan passes its review and your limits "
-            "like any other."
+            "This suggestion comes from a forecast that has never been tested on real peak "
+            "weeks. Nothing changes unless you use it, and then I check the plan and your "
+            "limits as always."
         ),
     ]
     return "\n\n".join(part for part in parts if part)
@@ -88,26 +88,26 @@ def _proposal(found: NextLoad, plan: PeakPlan) -> str:
         )  # fmt: skip
     if found.disagrees:
         return tr(
-            "The model would have gone the other way. So your eye first, and no change: {now} g/kg, "
-            "{now_g} over the three days. Before the load, look at what was really eaten, and at "
-            "sleep, salt and water in that week.",
+            "The forecast would have gone the other way. Your eye comes first, so no change: "
+            "{now} g/kg, {now_g} over the three days. Before the load, look at what was really "
+            "eaten, and at sleep, salt and water in that week.",
             now=now, now_g=_total(found.plan),
         )  # fmt: skip
     if found.look is Look.FULL:
         return tr(
-            "So the same again: {now} g/kg, {now_g} over the three days.",
+            "I suggest the same again: {now} g/kg, {now_g} over the three days.",
             now=now, now_g=_total(found.plan),
         )  # fmt: skip
     return tr(
-        "Followed through with all the mornings of that week, no other load is worth its risk. So "
-        "the same again: {now} g/kg, {now_g} over the three days.",
+        "Going by all check-ins of that week, no other load is worth the risk. I suggest the "
+        "same again: {now} g/kg, {now_g} over the three days.",
         now=now, now_g=_total(found.plan),
     )  # fmt: skip
 
 
 def _odds(found: NextLoad) -> str:
     after = tr(
-        "On the day, eaten as planned: {chances}.", chances=all_three(asdict(found.after))
+        "Chances on event day, if eaten as planned: {chances}.", chances=all_three(asdict(found.after))
     )  # fmt: skip
     if not found.changes:
         return after
@@ -129,40 +129,39 @@ def _total(plan: PeakPlan) -> str:
 
 def ask_use(said: str, table: str, *, has_plan: bool) -> str:
     if has_plan:
-        return tr("{said}\n\n{table}\n\nUse it in place of the plan?", said=said, table=table)
+        return tr("{said}\n\n{table}\n\nReplace the current plan with it?", said=said, table=table)
     return tr("{said}\n\n{table}\n\nUse it as the plan?", said=said, table=table)
 
 
 def set_event_first(said: str) -> str:
     return tr(
-        "{said}\n\nTo draft it, set the next event first: a plan counts its days from there. Then "
-        '"{button}" makes the plan.',
+        "{said}\n\nTo draft it, set the next event first. Then tap \"{button}\".",
         said=said, button=learnt_button(),
     )  # fmt: skip
 
 
 def as_it_stands(said: str) -> str:
     return tr(
-        "{said}\n\nThe plan as it stands has this load, so there is nothing to do.", said=said
+        "{said}\n\nThe current plan already has this load, so there is nothing to do.", said=said
     )
 
 
 def load_has_begun() -> str:
     return tr(
-        "The load of this week has begun, so it is no longer scaled as a whole: the mornings move "
-        "single days now. After the day, your word on the look is what the next load is made from."
+        "This week's load has started, so I no longer change it as a whole: check-ins adjust "
+        "single days now. After the event I use your verdict on the look for the next load."
     )
 
 
 def nothing_learnt(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "There is nothing to go by yet. After a trial or a show with check-ins I ask how you "
-            "looked; from that word on I can suggest the next load."
+            "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
+            "looked; then I can."
         )
     return tr(
-        "There is nothing to go by for {name} yet. After a trial or a show with check-ins I ask you "
-        "how {name} looked; from that word on I can suggest the next load.",
+        "I can't suggest a load for {name} yet. After a trial or a show with check-ins I ask "
+        "you how {name} looked; then I can.",
         name=name,
     )
 
@@ -170,36 +169,38 @@ def nothing_learnt(name: str, *, own: bool) -> str:
 def model_misfits(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "The model does not follow your body: three mornings running it was outside what it "
-            "expected. So I put no figure on the next load; go by what you saw."
+            "The forecast did not fit your body: on three mornings in a row your weight was "
+            "outside what it expected. So I suggest no number for the next load; go by what "
+            "you saw."
         )
     return tr(
-        "The model does not follow {name}'s body: three mornings running it was outside what it "
-        "expected. So I put no figure on the next load; go by what you saw.",
+        "The forecast did not fit {name}'s body: on three mornings in a row the weight was "
+        "outside what it expected. So I suggest no number for the next load; go by what you "
+        "saw.",
         name=name,
     )
 
 
 def left() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")
 
 
 def moved_on() -> str:
     return tr(
-        "Something has changed since I showed you this, so nothing was taken over. Please look again."
+        "Something has changed since I showed you this, so I changed nothing. Please look again."
     )
 
 
 def draft_hint(load: str) -> str:
     """Under the question for the load of a draft."""
     return tr(
-        "Earlier weeks, as you saw them, suggest {load} g/kg on a mean load day.",
+        "Your verdicts on earlier weeks suggest {load} g/kg on an average load day.",
         load=load,
     )
 
 
 def draft_button(load: str) -> str:
-    return tr("{load} g/kg, as learnt", load=load)
+    return tr("{load} g/kg, suggested", load=load)
 
 
 # In the history
@@ -208,20 +209,20 @@ def draft_button(load: str) -> str:
 def suggested(detail: Mapping[str, Any]) -> str:
     if detail["g_per_kg"] == detail["was_g_per_kg"]:
         return tr(
-            "suggested the same load for the next time, {now} g/kg", now=per_kg(detail["g_per_kg"])
+            "suggested the same load for next time, {now} g/kg", now=per_kg(detail["g_per_kg"])
         )
     return tr(
-        "suggested for the next load {now} g/kg, where it was {was}",
+        "suggested {now} g/kg for the next load, before {was}",
         now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
     )  # fmt: skip
 
 
 def taken_over(detail: Mapping[str, Any]) -> str:
     return tr(
-        "chose the suggested load for the plan: {now} g/kg, where it was {was}",
+        "used the suggested load: {now} g/kg, before {was}",
         now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
     )  # fmt: skip
 
 
 def left_it(detail: Mapping[str, Any]) -> str:
-    return tr("left the suggested load")
+    return tr("did not use the suggested load")

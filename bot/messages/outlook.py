@@ -29,12 +29,12 @@ def outlook_line(decision: Decision) -> str:
 
 def _course(odds: Mapping[str, float]) -> str:
     if odds["full"] >= LIKELY:
-        return tr("On course for full")
+        return tr("On track: full")
     if odds["flat"] >= max(odds["full"], odds["spilled"]):
-        return tr("More likely flat than full as things stand")
+        return tr("Right now flat is more likely than full")
     if odds["spilled"] >= odds["full"]:
-        return tr("More likely spilled over than full as things stand")
-    return tr("Full is within reach")
+        return tr("Right now spilled over is more likely than full")
+    return tr("Full is possible")
 
 
 def _risk(odds: Mapping[str, float]) -> str:
@@ -44,7 +44,7 @@ def _risk(odds: Mapping[str, float]) -> str:
     if spilled >= UNLIKELY:
         return tr("spilling over is possible")
     if flat >= REAL:
-        return tr("spilling over is unlikely, coming in flat is the risk")
+        return tr("the risk is being flat, not spilling over")
     return tr("spilling over is unlikely")
 
 
@@ -62,12 +62,12 @@ def odds_in_force(decision: Decision, set_g: float | None = None) -> Mapping[str
 #: Why the forecast stands aside, by what the engine says of it.
 ASIDE = {
     "too few mornings yet": mark(
-        "The forecast stands aside, so the rules decide alone: there is too little to go by yet "
-        "(it takes {mornings} mornings of this week, or an earlier week)"
+        "No forecast yet, so the rules decide alone: it needs {mornings} check-ins of this "
+        "week, or an earlier week"
     ),
     "three mornings running outside what it expected": mark(
-        "The forecast stands aside, so the rules decide alone: three mornings running the weight "
-        "lay outside the bands it gave, so it does not follow this body"
+        "The forecast is paused, so the rules decide alone: on three mornings in a row the "
+        "weight was outside the range it expected"
     ),
 }
 
@@ -78,7 +78,7 @@ def why_lines(decision: Decision, weight_unit: str) -> list[str]:
     if view is None:
         return []
     if not view["trusted"]:
-        aside = ASIDE.get(view["why_not"], mark("The forecast stands aside"))
+        aside = ASIDE.get(view["why_not"], mark("No forecast"))
         return [tr(aside, mornings=figures.plain(MORNINGS_TO_TRUST.value))]
     lines = [
         _residual(decision, view["residual_kg"], weight_unit),
@@ -96,19 +96,17 @@ def _residual(decision: Decision, off_kg: float | None, weight_unit: str) -> str
     band, facts = decision["band"], decision["trace"]["facts"]
     inside = band is None or not facts or not (facts["above_band"] or facts["under_band"])
     if inside and abs(off_kg) < AS_EXPECTED_KG:
-        return tr("The weight is what the model expected")
+        return tr("The weight is as forecast")
     if inside:
         return (
-            tr("The weight is {size} over what the model expected, inside its band", size=size)
+            tr("The weight is {size} over the forecast, inside the expected range", size=size)
             if off_kg > 0
-            else tr(
-                "The weight is {size} under what the model expected, inside its band", size=size
-            )
+            else tr("The weight is {size} under the forecast, inside the expected range", size=size)
         )
     return (
-        tr("The weight is {size} over what the model expected, outside its band", size=size)
+        tr("The weight is {size} over the forecast, outside the expected range", size=size)
         if off_kg > 0
-        else tr("The weight is {size} under what the model expected, outside its band", size=size)
+        else tr("The weight is {size} under the forecast, outside the expected range", size=size)
     )
 
 
@@ -120,17 +118,15 @@ def _rule_and_forecast(trace: Mapping[str, Any]) -> str:
     said = {"rule": change_in_words(rule_g), "forecast": change_in_words(forecast_g)}
     if trace.get("disagree"):
         return tr(
-            "The rule alone says {rule}, the forecast {forecast}. They pull apart, so the smaller "
-            "step: no change",
+            "The rule alone says {rule}, the forecast {forecast}. They disagree, so I change "
+            "nothing",
             **said,
         )
     if rule_g == forecast_g:
-        return tr("The rule and the forecast say the same: {rule}", **said)
+        return tr("The rule and the forecast agree: {rule}", **said)
     if trace["asked_g"] == rule_g:
-        return tr(
-            "The rule says {rule}, the forecast {forecast}. Here the rule has the say", **said
-        )
-    return tr("The rule alone says {rule}. The forecast sizes it: {forecast}", **said)
+        return tr("The rule says {rule}, the forecast {forecast}. Here the rule decides", **said)
+    return tr("The rule alone says {rule}. The forecast sets the size: {forecast}", **said)
 
 
 def odds_lines(view: Mapping[str, Any]) -> list[str]:
@@ -140,25 +136,24 @@ def odds_lines(view: Mapping[str, Any]) -> list[str]:
         return []
     said = [
         tr(
-            "With {figure}, as planned, the day looks: {chances}",
+            "Chances on event day with {figure}, as planned: {chances}",
             figure=figures.grams(planned["carb_g"]), chances=all_three(planned),
         )
     ]  # fmt: skip
     if best["carb_g"] == planned["carb_g"]:
-        return [*said, tr("No other allowed figure looks better")]
+        return [*said, tr("No other allowed amount looks better")]
     if in_ten(best) == in_ten(planned):
         return [
             *said,
             tr(
-                "With {figure}, the best of what is allowed, it is a shade better, in tenths the "
-                "same",
+                "{figure}, the best allowed amount, is only slightly better",
                 figure=figures.grams(best["carb_g"]),
             ),
         ]
     return [
         *said,
         tr(
-            "With {figure}, the best of what is allowed: {chances}",
+            "With {figure}, the best allowed amount: {chances}",
             figure=figures.grams(best["carb_g"]), chances=all_three(best),
         ),
     ]  # fmt: skip
@@ -175,8 +170,8 @@ def foreseen(decision: Decision) -> str:
 def ask_look(name: str, kind: str) -> str:
     """To the coach, the day after."""
     return tr(
-        "{name}'s {kind} was yesterday. How did they look when it mattered? Your word teaches the "
-        "forecast where their ceiling is.",
+        "{name}'s {kind} was yesterday. How did {name} look when it mattered? I use this for "
+        "the next load.",
         name=name,
         kind=kind_word(kind),
     )
@@ -184,17 +179,10 @@ def ask_look(name: str, kind: str) -> str:
 
 ASK_OWN_LOOK = {
     "show": mark(
-        "Your show was yesterday. How did you look when it mattered? Your word teaches the forecast "
-        "where your ceiling is."
+        "Your show was yesterday. How did you look on stage? I use this for your next load."
     ),
-    "shoot": mark(
-        "Your shoot was yesterday. How did you look when it mattered? Your word teaches the forecast "
-        "where your ceiling is."
-    ),
-    "trial": mark(
-        "Your trial was yesterday. How did you look when it mattered? Your word teaches the forecast "
-        "where your ceiling is."
-    ),
+    "shoot": mark("Your shoot was yesterday. How did you look? I use this for your next load."),
+    "trial": mark("Your trial was yesterday. How did you look? I use this for your next load."),
 }
 
 
@@ -220,17 +208,17 @@ def look_unknown_button() -> str:
 
 def look_kept(name: str, look: str) -> str:
     return tr(
-        "Kept: {name} was {look} on the day. The next forecast begins from that.",
+        "Saved: {name} was {look} on the day. The next forecast starts from there.",
         name=name,
         look=tr(LOOK_WORDS[look]) if look in LOOK_WORDS else look,
     )
 
 
 OWN_LOOK_KEPT = {
-    "flat": mark("Kept: you were flat on the day. The next forecast begins from that."),
-    "full": mark("Kept: you were full on the day. The next forecast begins from that."),
+    "flat": mark("Saved: you were flat on the day. The next forecast starts from there."),
+    "full": mark("Saved: you were full on the day. The next forecast starts from there."),
     "spilled over": mark(
-        "Kept: you were spilled over on the day. The next forecast begins from that."
+        "Saved: you were spilled over on the day. The next forecast starts from there."
     ),
 }
 
@@ -240,7 +228,7 @@ def own_look_kept(look: str) -> str:
 
 
 def look_left() -> str:
-    return tr("Left open.")
+    return tr("No verdict saved.")
 
 
 def forecast_button(on: bool) -> str:
@@ -250,8 +238,8 @@ def forecast_button(on: bool) -> str:
 def forecast_switched(name: str, on: bool) -> str:
     if on:
         return tr(
-            "The forecast is on for {name}: from the load on it sizes the changes that the rules "
-            "propose, inside your limits and your sign-off.",
+            "The forecast is on for {name}: during the load it sets how large a change is, "
+            "inside your limits and with your approval.",
             name=name,
         )
     return tr("The forecast is off for {name}: the rules decide alone.", name=name)

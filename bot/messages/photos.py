@@ -25,7 +25,7 @@ def day(when: date, days_out: int | None) -> str:
 
 def _out(days_out: int) -> str:
     if days_out == 0:
-        return tr("the day itself")
+        return tr("event day")
     return trn("{number} day out", "{number} days out", days_out)
 
 
@@ -38,49 +38,47 @@ def poses(names: Sequence[str]) -> str:
 
 def offer(coach: str, *, own: bool) -> str:
     if own:
-        return tr("Pictures, if you like: front, side, back. Nothing depends on them.")
+        return tr("Photos, if you like: front, side, back. You can skip them.")
     return tr(
-        "Pictures for {coach}, if you like: front, side, back. Nothing depends on them.",
+        "Photos for {coach}, if you like: front, side, back. You can skip them.",
         coach=coach,
     )
 
 
 def kept(names: Sequence[str], when: str, coach: str, *, own: bool) -> str:
-    sentence = tr("Kept for {when}: {poses}.", when=when, poses=poses(names))
+    sentence = tr("Saved for {when}: {poses}.", when=when, poses=poses(names))
     if own:
         return sentence
-    return sentence + " " + tr("{coach} gets them with the morning's numbers.", coach=coach)
+    return sentence + " " + tr("{coach} gets them with your check-in.", coach=coach)
 
 
 def how_kept(coach: str, days: int, *, own: bool) -> str:
     who = (
-        tr("About pictures: only you can see them here.")
+        tr("About your photos: only you can see them here.")
         if own
-        else tr("About pictures: only you and {coach} can see them here.", coach=coach)
+        else tr("About your photos: only you and {coach} can see them here.", coach=coach)
     )
     how = trn(
-        "Place, time and device are taken out, nothing is worked out from them, and each is deleted "
-        "after {number} day. /photos shows what is kept and deletes it; what was sent into a chat "
-        "stays in that chat.",
-        "Place, time and device are taken out, nothing is worked out from them, and each is deleted "
-        "after {number} days. /photos shows what is kept and deletes it; what was sent into a chat "
-        "stays in that chat.",
+        "I remove place, time and device from each photo, calculate nothing from it, and "
+        "delete it after {number} day. /photos shows and deletes what is saved; what was sent "
+        "into a chat stays in that chat.",
+        "I remove place, time and device from each photo, calculate nothing from it, and "
+        "delete it after {number} days. /photos shows and deletes what is saved; what was sent "
+        "into a chat stays in that chat.",
         days,
     )
     return f"{who} {how}"
 
 
 REFUSED: Mapping[str, str] = {
-    "too-large": mark(
-        "That picture is larger than I can take. Please send it as a photo, not as a file."
-    ),
+    "too-large": mark("That photo is too large. Please send it as a photo, not as a file."),
     "no-picture": (
         mark(
-            "I can't open that as a picture. Please send it as a photo rather than as a file, or as "
-            "JPEG, PNG or WebP."
+            "I can't open that as a photo. Please send it as a photo rather than as a file, or "
+            "as JPEG, PNG or WebP."
         )
     ),
-    "damaged": mark("That picture is damaged, so I did not keep it. Please send it once more."),
+    "damaged": mark("That photo is damaged, so I did not save it. Please send it again."),
 }
 
 
@@ -89,22 +87,23 @@ def refused(why: str) -> str:
 
 
 def could_not_fetch() -> str:
-    return tr("I could not get that picture from Telegram. Please send it once more.")
+    return tr("I could not get that photo from Telegram. Please send it again.")
 
 
 def too_many(most: int) -> str:
     return tr(
-        "That is more than {most} pictures for a day; I kept the first {most}. /photos shows them.",
+        "That is more than {most} photos for one day; I saved the first {most}. /photos shows "
+        "them.",
         most=most,
     )
 
 
 def not_kept_here() -> str:
-    return tr("I don't keep pictures here. Your numbers in words are all I need.")
+    return tr("I don't save photos here. Please type your check-in instead.")
 
 
 def athletes_only() -> str:
-    return tr("I take pictures from athletes only.")
+    return tr("I take photos from athletes only.")
 
 
 # Put right
@@ -115,7 +114,7 @@ def change_button(pose: str) -> str:
 
 
 def which_pose(pose: str) -> str:
-    return tr("Kept as {pose}. What does it show?", pose=tr(POSES[pose]))
+    return tr("Saved as {pose}. What does it show?", pose=tr(POSES[pose]))
 
 
 def pose_button(pose: str) -> str:
@@ -131,11 +130,11 @@ def back_button() -> str:
 
 
 def picture_gone() -> str:
-    return tr("That picture is no longer there.")
+    return tr("That photo is no longer there.")
 
 
 def none_left(when: str) -> str:
-    return tr("No pictures are kept for {when}.", when=when)
+    return tr("No photos are saved for {when}.", when=when)
 
 
 # To the coach
@@ -146,7 +145,7 @@ def caption(name: str, when: str, names: Sequence[str], numbers: str) -> str:
 
 
 def no_numbers_yet() -> str:
-    return tr("no numbers that morning so far")
+    return tr("no check-in that morning so far")
 
 
 def photos_button() -> str:
@@ -155,22 +154,20 @@ def photos_button() -> str:
 
 def nothing_kept(name: str, *, own: bool) -> str:
     return (
-        tr("No pictures of you are kept.")
+        tr("No photos of you are saved.")
         if own
-        else tr("No pictures of {name} are kept.", name=name)
+        else tr("No photos of {name} are saved.", name=name)
     )
 
 
 def mornings(name: str, *, own: bool) -> str:
     return (
-        tr("Your mornings with pictures:")
-        if own
-        else tr("{name}'s mornings with pictures:", name=name)
+        tr("Your mornings with photos:") if own else tr("{name}'s mornings with photos:", name=name)
     )
 
 
 def no_athlete_with_two() -> str:
-    return tr("It takes two mornings with pictures, and no athlete of yours has two yet.")
+    return tr("That needs two mornings with photos, and none of your athletes has two yet.")
 
 
 # Side by side
@@ -185,7 +182,7 @@ def compare_button() -> str:
 
 
 def compare_whom() -> str:
-    return tr("Whose mornings?")
+    return tr("Whose photos?")
 
 
 def mine_button() -> str:
@@ -205,26 +202,25 @@ def ask_right(left: str) -> str:
 
 
 def chosen(left: str, right: str) -> str:
-    return tr("{left}, beside {right}.", left=left, right=right)
+    return tr("{left} and {right}.", left=left, right=right)
 
 
 def two_needed(name: str, *, own: bool) -> str:
     if own:
-        return tr("It takes two mornings with pictures, and there are not two of yours yet.")
-    return tr(
-        "It takes two mornings with pictures, and there are not two of {name}'s yet.", name=name
-    )
+        return tr("That needs two mornings with photos, and you don't have two yet.")
+    return tr("That needs two mornings with photos, and {name} does not have two yet.", name=name)
 
 
 def no_pose_in_both() -> str:
     return tr(
-        "Those two mornings have no pose in common. /photos lets you set what a picture shows."
+        "Those two mornings have no pose in common. Use /photos to set what each photo shows."
     )
 
 
 def no_pose_in_both_for_coach(name: str) -> str:
     return tr(
-        "Those two mornings have no pose in common. {name} can set with /photos what each shows.",
+        "Those two mornings have no pose in common. {name} can set with /photos what each "
+        "photo shows.",
         name=name,
     )
 
@@ -242,7 +238,7 @@ def morning_with_numbers(when: str, numbers: str) -> str:
 
 
 def photos_menu() -> str:
-    return tr("Your pictures: see, compare, delete")
+    return tr("Your photos: see, compare, delete")
 
 
 def wipe_button() -> str:
@@ -251,10 +247,10 @@ def wipe_button() -> str:
 
 def ask_wipe(count: int) -> str:
     return trn(
-        "Delete the {number} picture that is kept here? That cannot be undone. What was sent into a "
+        "Delete the {number} photo saved here? This can't be undone. What was sent into a chat "
+        "stays in that chat.",
+        "Delete all {number} photos saved here? This can't be undone. What was sent into a "
         "chat stays in that chat.",
-        "Delete all {number} pictures that are kept here? That cannot be undone. What was sent into "
-        "a chat stays in that chat.",
         count,
     )
 
@@ -268,8 +264,8 @@ def keep_button() -> str:
 
 
 def wiped() -> str:
-    return tr("Deleted. No pictures of you are kept here any more.")
+    return tr("Deleted. No photos of you are saved here any more.")
 
 
 def left() -> str:
-    return tr("Kept as they were.")
+    return tr("OK, nothing was deleted.")

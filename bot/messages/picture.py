@@ -15,16 +15,14 @@ TEN = 10
 
 
 def picture_button() -> str:
-    return tr("Picture")
+    return tr("Chart")
 
 
 def no_week_to_show(name: str, *, own: bool) -> str:
     if own:
-        return tr(
-            "There is nothing to draw yet: event and plan of your week have to be there first."
-        )
+        return tr("There is no chart yet: your event and plan have to be set first.")
     return tr(
-        "There is nothing to draw yet: event and plan of {name}'s week have to be there first.",
+        "There is no chart yet: {name}'s event and plan have to be set first.",
         name=name,
     )
 
@@ -61,15 +59,18 @@ def key(name: str) -> str:
 def column(week: ChartWeek, day: ChartDay) -> tuple[str, str, str]:
     """A column's three lines: days out or the event, weekday, date."""
     weekday = today_label() if day.date == week.today else figures.short_weekday(day.date)
-    return _days_out(week, day), weekday, figures.day_and_month(day.date)
+    event = day.days_out == 0
+    out = tr(KIND_LABELS[week.kind]) if event else tr("{number} out", number=day.days_out)
+    return out, weekday, figures.day_and_month(day.date)
 
 
 def _days_out(week: ChartWeek, day: ChartDay) -> str:
     if day.days_out == 0:
-        return tr(KIND_LABELS[week.kind])
+        return figures.capital(event_name(week.kind))
     return tr("{days_out} out", days_out=day.days_out)
 
 
+# Over a column, where about five characters fit.
 KIND_LABELS = {"show": mark("Show"), "shoot": mark("Shoot"), "trial": mark("Trial")}
 
 
@@ -115,7 +116,7 @@ def carbs_change(day: ChartDay) -> str:
 
 
 def odds_heading() -> str:
-    return tr("Of ten such days")
+    return tr("Chances on the day")
 
 
 def odds_given(week: ChartWeek, odds: ChartOdds) -> str:
@@ -127,13 +128,13 @@ def odds_given(week: ChartWeek, odds: ChartOdds) -> str:
 
 
 def odds_label(look: str, tenths: int) -> str:
-    """ "full 7"; at the ends "flat under 1", "full over 9"."""
+    """ "full 7 in 10"; at the ends "flat < 1 in 10", "full > 9 in 10"."""
     name = chances.look_name(look)
     if tenths == 0:
-        return tr("{look} under 1", look=name)
+        return tr("{look} < 1 in 10", look=name)
     if tenths == TEN:
-        return tr("{look} over 9", look=name)
-    return tr("{look} {tenths}", look=name, tenths=tenths)
+        return tr("{look} > 9 in 10", look=name)
+    return tr("{look} {tenths} in 10", look=name, tenths=tenths)
 
 
 # In words
@@ -158,9 +159,9 @@ def _odds_line(week: ChartWeek, odds: ChartOdds) -> str:
         "spilled": odds_label("spilled", odds.spilled),
     }
     if odds.sets_date == week.today:
-        return tr("Of ten such days with {figure} today: {full}, {flat}, {spilled}.", **told)
+        return tr("Chances on event day with {figure} today: {full}, {flat}, {spilled}.", **told)
     return tr(
-        "Of ten such days with {figure} on {day}: {full}, {flat}, {spilled}.",
+        "Chances on event day with {figure} on {day}: {full}, {flat}, {spilled}.",
         day=figures.short_day(odds.sets_date),
         **told,
     )
@@ -170,15 +171,15 @@ def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool, fullness_expe
     kind, day = event_name(week.kind), f"{figures.short_day(week.event_day)} {week.event_day.year}"
     if own:
         lead = tr(
-            "Your week to the {kind} on {day}: morning weight (band expected), fullness of 10, "
-            "sharpness of 5, carbs in g (against the plan).",
+            "Your week to the {kind} on {day}: morning weight (expected range), fullness of "
+            "10, sharpness of 5, carbs in g (against the plan).",
             kind=kind,
             day=day,
         )
     else:
         lead = tr(
-            "{name}'s week to the {kind} on {day}: morning weight (band expected), fullness of 10, "
-            "sharpness of 5, carbs in g (against the plan).",
+            "{name}'s week to the {kind} on {day}: morning weight (expected range), fullness "
+            "of 10, sharpness of 5, carbs in g (against the plan).",
             name=week.name,
             kind=kind,
             day=day,
@@ -214,9 +215,9 @@ def _weight(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:
         return weight
     if not figures_of_band:
         return {
-            1: tr("{weight} (above band)", weight=weight),
-            0: tr("{weight} (in band)", weight=weight),
-            -1: tr("{weight} (below band)", weight=weight),
+            1: tr("{weight} (above the expected range)", weight=weight),
+            0: tr("{weight} (in the expected range)", weight=weight),
+            -1: tr("{weight} (below the expected range)", weight=weight),
         }[day.against_band]
     unit = week.weight_unit
     low, high = figures.weight(day.band_low_kg, unit), figures.weight(day.band_high_kg, unit)

@@ -14,7 +14,7 @@ from engine.safety import Level
 LEVELS = {
     Level.WARNING: mark("Warning"),
     Level.CAUTION: mark("Caution"),
-    Level.ADVISORY: mark("Note"),
+    Level.ADVISORY: mark("Info"),
 }
 
 
@@ -39,19 +39,21 @@ def finding_text(finding: Finding, volume_unit: str) -> str:
 def looked_over(findings: Sequence[Finding], volume_unit: str) -> str:
     """Under a plan that has gone live."""
     if not findings:
-        return tr("I looked it over against the published figures and found nothing to say.")
-    return tr("I looked it over:\n\n{findings}", findings=findings_text(findings, volume_unit))
+        return tr("I checked it against the published figures and found no problem.")
+    return tr("I checked it:\n\n{findings}", findings=findings_text(findings, volume_unit))
 
 
 def review_view(name: str, findings: Sequence[Finding], volume_unit: str, *, own: bool) -> str:
     if not findings:
         if own:
-            return tr("Your plan against the published figures: nothing to say.")
-        return tr("{name}'s plan against the published figures: nothing to say.", name=name)
+            return tr("I checked your plan against the published figures: no problem found.")
+        return tr(
+            "I checked {name}'s plan against the published figures: no problem found.", name=name
+        )
     head = (
-        tr("Your plan against the published figures:")
+        tr("Your plan, checked against the published figures:")
         if own
-        else tr("{name}'s plan against the published figures:", name=name)
+        else tr("{name}'s plan, checked against the published figures:", name=name)
     )
     return f"{head}\n\n{findings_text(findings, volume_unit)}"
 
@@ -59,53 +61,49 @@ def review_view(name: str, findings: Sequence[Finding], volume_unit: str, *, own
 def reasons_kept(reasons: Iterable[tuple[str, str]]) -> str:
     """`reasons`: when and why a coach went on."""
     return "\n".join(
-        tr("Went on, {when}: {reason}", when=when, reason=reason) for when, reason in reasons
+        tr("Used anyway, {when}: {reason}", when=when, reason=reason) for when, reason in reasons
     )
 
 
 def ask_sure(warnings: str) -> str:
     return tr(
-        "Before this goes live:\n\n"
-        "{warnings}\n\n"
-        "Nothing has been changed yet. To go on with it I need a reason, which is kept "
-        "with the plan.",
+        "Before I use this plan:\n\n{warnings}\n\nNothing has been changed yet. To use it "
+        "anyway, give me a reason; I save it with the plan.",
         warnings=warnings,
     )
 
 
 def go_on_button() -> str:
-    return tr("Go on, with a reason")
+    return tr("Use it anyway, with a reason")
 
 
 def leave_button() -> str:
-    return tr("Leave the plan as it was")
+    return tr("Keep the old plan")
 
 
 def ask_reason() -> str:
-    return tr(
-        "What is the reason? A few words, such as: done so in the March trial, and it went well."
-    )
+    return tr("What is the reason? A few words, for example: worked well in the March trial.")
 
 
 def going_on(warnings: str) -> str:
-    return tr("Going on with this:\n\n{warnings}", warnings=warnings)
+    return tr("Using it anyway:\n\n{warnings}", warnings=warnings)
 
 
 def left() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")
 
 
 def reason_empty() -> str:
-    return tr("That was empty. Send a few words on why you go on.")
+    return tr("That was empty. Send a few words on why you go ahead.")
 
 
 def reason_noted(reason: str) -> str:
-    return tr("Your reason is kept with the plan: {reason}", reason=reason)
+    return tr("Your reason is saved with the plan: {reason}", reason=reason)
 
 
 def changed_meanwhile() -> str:
     return tr(
-        "The plan or the event has changed since I asked, so I changed nothing. Look at it anew."
+        "The plan or the event has changed since I asked, so I changed nothing. Please look again."
     )
 
 
@@ -147,8 +145,8 @@ def _on_as_said(days: Sequence[OnDay]) -> str:
 
 def _water_cut(f: Finding, unit: str) -> str:
     return tr(
-        "water is cut. {days}, against a habit of {habit}. Muscle is three quarters water, and "
-        "glycogen is stored with it: cutting it flattens and has harmed people.",
+        "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
+        "glycogen is stored with it: cutting water makes people flat and has harmed some.",
         days=_on_in_litres(f.days, unit),
         habit=figures.litres(f.facts["habit_l"], unit),
     )
@@ -156,8 +154,8 @@ def _water_cut(f: Finding, unit: str) -> str:
 
 def _water_load(f: Finding, unit: str) -> str:
     return tr(
-        "water is loaded. {days}, more than 1 L over a habit of {habit}. Nothing is gained by it "
-        "here, and much water in little time dilutes the blood.",
+        "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
+        "nothing here, and much water in little time dilutes the blood.",
         days=_on_in_litres(f.days, unit),
         habit=figures.litres(f.facts["habit_l"], unit),
     )
@@ -173,7 +171,7 @@ def _sodium_habit_unknown(f: Finding, unit: str) -> str:
 
 def _sodium_swing(f: Finding, unit: str) -> str:
     return tr(
-        "sodium leaves the habit of {habit} by more than a quarter. {days}.",
+        "sodium differs from the habit of {habit} by more than a quarter. {days}.",
         habit=figures.milligrams(f.facts["habit_mg"]),
         days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
     )
@@ -181,7 +179,7 @@ def _sodium_swing(f: Finding, unit: str) -> str:
 
 def _carbs_over(f: Finding, unit: str) -> str:
     return tr(
-        "carbs are over the guard rail of {most}. {days}.",
+        "carbs are over the safety bound of {most}. {days}.",
         most=figures.grams(f.facts["most_g"]),
         days=_on_in_grams(f.days),
     )
@@ -189,7 +187,7 @@ def _carbs_over(f: Finding, unit: str) -> str:
 
 def _load_over(f: Finding, unit: str) -> str:
     return tr(
-        "the load comes to {load}, over the guard rail of {most} for three days.",
+        "the load comes to {load}; the safety bound for three days is {most}.",
         load=figures.grams(float(f.days[0].value)),
         most=figures.grams(f.facts["most_g"]),
     )
@@ -197,7 +195,7 @@ def _load_over(f: Finding, unit: str) -> str:
 
 def _load_small(f: Finding, unit: str) -> str:
     return tr(
-        "the mean load day is {load} g/kg; under {need} g/kg little is to be expected of a load.",
+        "an average load day is {load} g/kg; under {need} g/kg a load does little.",
         load=figures.number(float(f.days[0].value), 1),
         need=figures.plain(f.facts["need_g_per_kg"]),
     )
@@ -205,8 +203,8 @@ def _load_small(f: Finding, unit: str) -> str:
 
 def _load_small_woman(f: Finding, unit: str) -> str:
     return tr(
-        "the heaviest load day is {load} g/kg; at or under {need} g/kg women's muscle was found to "
-        "take up little.",
+        "the largest load day is {load} g/kg; at {need} g/kg or less, women's muscles took up "
+        "little in studies.",
         load=figures.number(float(f.days[0].value), 1),
         need=figures.plain(f.facts["need_g_per_kg"]),
     )
@@ -214,8 +212,8 @@ def _load_small_woman(f: Finding, unit: str) -> str:
 
 def _deep(f: Finding, unit: str) -> str:
     return tr(
-        "depletion is deep. {days}, under {least}. It has little to give to somebody who is happy "
-        "with the look.",
+        "depletion is deep. {days}, under {least}. It rarely adds anything if the look is "
+        "already right.",
         days=_on_in_grams(f.days),
         least=figures.grams(f.facts["least_g"]),
     )
@@ -223,15 +221,16 @@ def _deep(f: Finding, unit: str) -> str:
 
 def _jump(f: Finding, unit: str) -> str:
     return tr(
-        "carbs jump at the very end, with no time to see or correct a spill, and the gut may "
-        "answer. {days}, more than half as much again as the day before.",
+        "carbs jump at the very end: no time to see or correct a spill, and the stomach may "
+        "rebel. {days}, more than one and a half times the day before.",
         days=_on_in_grams(f.days),
     )
 
 
 def _legs(f: Finding, unit: str) -> str:
     return tr(
-        "legs come late: {days}. Trained legs hold water for days; {last} days out is late enough.",
+        "legs are trained late: {days}. Trained legs keep water for days; {last} days out is "
+        "late enough.",
         days=_on_as_said(f.days),
         last=figures.plain(f.facts["last_days_out"]),
     )
@@ -239,7 +238,7 @@ def _legs(f: Finding, unit: str) -> str:
 
 def _stimulus(f: Finding, unit: str) -> str:
     return tr(
-        "something new or hard close to the day: {days}. Sore muscle swells, and fills more "
+        "something new or hard close to event day: {days}. Sore muscles swell and fill more "
         "slowly.",
         days=_on_as_said(f.days),
     )
@@ -256,8 +255,7 @@ def _cardio(f: Finding, unit: str) -> str:
 
 def _fibre(f: Finding, unit: str) -> str:
     return tr(
-        "fibre is high late. {days}, over {most}: it stays in the gut, with its weight and its "
-        "gas.",
+        "fibre is high late. {days}, over {most}: it stays in the gut and brings weight and gas.",
         days=_on_in_grams(f.days),
         most=figures.grams(f.facts["most_g"]),
     )
@@ -269,15 +267,15 @@ def _kcal_per_kg(day: OnDay) -> str:
 
 def _energy(f: Finding, unit: str) -> str:
     return tr(
-        "energy availability is low. {days}, under {least}. For some days it can be borne, for "
-        "weeks it does harm; exercise is estimated.",
+        "energy availability is low. {days}, under {least}. A few days can be managed, weeks "
+        "do harm; exercise is estimated.",
         days=_on(f.days, _kcal_per_kg),
         least=figures.plain(f.facts["least_kcal_per_kg"]),
     )
 
 
 def _not_rehearsed(f: Finding, unit: str) -> str:
-    return tr("nothing was rehearsed. A trial two to eight weeks before says more than any table.")
+    return tr("there was no trial. A trial two to eight weeks before says more than any table.")
 
 
 def _kcal_stated(day: OnDay) -> str:
@@ -317,7 +315,7 @@ SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
 
 def ask_total(days_out: int) -> str:
     return tr(
-        "What total does your plan give for {when}, in kcal? I hold it against the day's "
+        "What total does your plan give for {when}, in kcal? I compare it with the day's "
         "carbs, protein, fat and fibre.",
         when=figures.days_out(days_out),
     )

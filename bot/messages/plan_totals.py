@@ -9,8 +9,8 @@ from engine.foods import LabelConvention
 def add_totals_hint(headings: str) -> str:
     """`headings`: what the column may be headed with, and the first of them as we say it."""
     return tr(
-        'If your own plan has totals, add a column "{heading}": I hold them against the day\'s '
-        "figures.",
+        'If your own plan has totals, add a column "{heading}": I compare them with the '
+        "day's numbers.",
         heading=tr(headings).partition(",")[0],
     )
 
@@ -30,6 +30,6 @@ def label_convention(only: LabelConvention) -> str:
     if only is LabelConvention.EU:
         return tr("That is with carbs without fibre, as on EU labels and in my plans.")
     return tr(
-        "But only with the fibre counted as carbs, as on US labels. In my plans carbs are without "
-        "fibre: if yours hold it, take it off them."
+        "But only with fibre counted as carbs, as on US labels. In my plans carbs are without "
+        "fibre: if yours include it, subtract it."
     )

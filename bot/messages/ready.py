@@ -209,7 +209,7 @@ def ask_reason() -> str:
 
 
 def reason_empty() -> str:
-    return tr("That was empty. Send a few words on why you go on.")
+    return tr("That was empty. Send a few words on why you go ahead.")
 
 
 def reason_kept(reason: str) -> str:

@@ -294,7 +294,7 @@ BOUNDS = {
     "change_per_day_g": mark("the largest change a day"),
     "load_total_g": mark("the total for the load"),
     "last_day_change": mark("the smaller change allowed so near the day"),
-    "guard_rail": mark("the absolute bound"),
+    "guard_rail": mark("the safety bound"),
     "caution": mark("an open caution: nothing is raised while one is there"),
 }
 
@@ -313,7 +313,7 @@ GATE_NAMES = {
 
 
 RULE_NAMES = {
-    "gut-unsettled": mark("gut unsettled"),
+    "gut-unsettled": mark("stomach upset"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
     "flat-and-watery": mark("flat and blurred"),

@@ -32,9 +32,9 @@ def sheet_button() -> str:
 
 def ask_format() -> str:
     return tr(
-        "For which program? Change any figures you like and send the file back here; I "
-        "show you the differences before anything is taken over. CSV opens anywhere, "
-        "XLSX keeps its columns in every country's spreadsheet program."
+        "Which file type? XLSX for spreadsheet programs, CSV for everything else. Change any "
+        "numbers you like and send the file back here; I show you the differences before I "
+        "change anything."
     )
 
 
@@ -68,7 +68,7 @@ def event_words(line: str, day: str) -> str:
 
 def too_large(most_bytes: int) -> str:
     return tr(
-        "That file is larger than a plan can be; {most} MB is the most I take.",
+        "That file is too large for a plan; I take up to {most} MB.",
         most=figures.plain(round(most_bytes / 1e6)),
     )
 
@@ -80,8 +80,8 @@ def could_not_fetch() -> str:
 
 
 REFUSED: Mapping[str, str] = {
-    "too-large": mark("That file is larger than a plan can be."),
-    "unfolds": mark("That file unfolds to more than a plan can hold, so I did not open it."),
+    "too-large": mark("That file is too large for a plan."),
+    "unfolds": mark("That file unpacks to far more than a plan needs, so I did not open it."),
     "old-or-locked": mark(
         "That is an older kind of spreadsheet, or one locked with a password. Please save it as "
         "XLSX without a password, or as CSV."
@@ -92,10 +92,11 @@ REFUSED: Mapping[str, str] = {
     "unreadable": mark(
         "That spreadsheet is damaged; I could not read it. Please save and send it again."
     ),
-    "not-a-sheet": mark("That is no spreadsheet. I take plans as XLSX or CSV."),
+    "not-a-sheet": mark("That is not a spreadsheet. I take plans as XLSX or CSV."),
     "not-our-sheet": mark(
-        'That is no plan of mine: I look for a row "Version" near the top and a row that begins '
-        'with "Days out". "Plan as a sheet" on an athlete\'s card gives you one to fill in.'
+        'I can\'t find a plan in that file: I look for a row "Version" near the top and a row '
+        'that begins with "Days out". Tap "Plan as a sheet" on an athlete\'s card to get '
+        "one to fill in."
     ),
 }
 
@@ -111,13 +112,12 @@ def not_yours() -> str:
 def moved_on(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "That sheet was made from an earlier version: your plan or limits have changed "
-            "since. Nothing was taken over. Get a fresh sheet and put your changes into it.",
+            "Your plan or limits have changed since this sheet was made, so I changed nothing. "
+            "Please get a new sheet and put your changes into it.",
         )
     return tr(
-        "That sheet was made from an earlier version: {name}'s plan or limits have "
-        "changed since. Nothing was taken over. Get a fresh sheet and put your changes "
-        "into it.",
+        "{name}'s plan or limits have changed since this sheet was made, so I changed nothing. "
+        "Please get a new sheet and put your changes into it.",
         name=name,
     )
 
@@ -160,15 +160,15 @@ def _plain(message: str) -> Callable[[Facts], str]:
     return lambda facts: tr(message)
 
 
-EMPTY = mark("empty, and a figure is needed there")
+EMPTY = mark("empty, but a number is needed there")
 
 
 WRONG: Mapping[str, Callable[[Facts], str]] = {
     "formula": _about_given(
-        mark("a formula ({given}) whose result is not stored; put the figure there")
+        mark("a formula ({given}) without a stored result; put the number there")
     ),
-    "date": _about_given(mark("a date ({given}), which your program may have made of a figure")),
-    "truth": _about_given(mark("{given} is no figure")),
+    "date": _about_given(mark("a date ({given}); your program may have turned a number into it")),
+    "truth": _about_given(mark("{given} is not a number")),
     "error": _about_given(mark("an error ({given})")),
     "empty": _plain(EMPTY),
     "merged": lambda f: tr("part of merged cells ({area}); split them", area=f["area"]),
@@ -179,23 +179,23 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
         'the heading "{heading}" is missing from this row', heading=heading(str(f["heading"]))
     ),
     "day-twice": lambda f: tr("{when} is there twice", when=_out(f)),
-    "no-such-day": _about_given(mark("{given} is no day of the plan; days out go from 7 to 0")),
+    "no-such-day": _about_given(mark("{given} is not a day of the plan; days out go from 7 to 0")),
     "day-missing": lambda f: tr("the row for {when} is missing", when=_out(f)),
-    "day-new": lambda f: tr("{when} is no day of this plan", when=_out(f)),
+    "day-new": lambda f: tr("{when} is not a day of this plan", when=_out(f)),
     "day-over": lambda f: tr(
         "{label} of a day that is over stays as it was ({was})",
         label=field_word(str(f["label"])),
         was=f["was"],
     ),
     "training-too-long": lambda f: tr("more than {most} characters", most=f["most"]),
-    "no-such-limit": _about_given(mark("{given} is no limit that I know")),
+    "no-such-limit": _about_given(mark("{given} is not a limit I know")),
     "limit-twice": _plain(mark("this limit is there twice")),
     "no-limit": lambda f: tr(
         'the limit "{label}" is missing from this list', label=limit_heading(str(f["limit"]))
     ),
     "limits-not-set": _plain(mark("no limits are set yet; set them in the chat first")),
     "guard-rail": lambda f: tr(
-        "{value} is past what can be set for this body mass, {bound} ({citation})",
+        "{value} is past the safety bound for this body mass, {bound} ({citation})",
         value=f["value"],
         bound=f["bound"],
         citation=cited(str(f["citation"])),
@@ -203,8 +203,8 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "floor-over-ceiling": _plain(mark("a floor over its ceiling")),
     "does-not-fit": lambda f: str(f["problem"]),
     "empty-answer": _plain(EMPTY),
-    "not-a-number": _about_given(mark("no number can be read in {given}")),
-    "not-a-whole-number": _about_given(mark("{given} is no whole number")),
+    "not-a-number": _about_given(mark("I can't read a number in {given}")),
+    "not-a-whole-number": _about_given(mark("{given} is not a whole number")),
     "too-many-numbers": _about_given(mark("more than one number in {given}")),
     "negative": _about_given(mark("{given} is below zero")),
     "ambiguous-separator": _about_given(
@@ -213,13 +213,13 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "unknown-unit": _about_given(mark("the unit in {given} is not one for this column")),
     "out-of-range": _range,
     "implausible": _range,
-    "too-long": _plain(mark("too long for a figure")),
+    "too-long": _plain(mark("too long for a number")),
 }
 
 
 def wrong_cell(why: str, facts: Facts) -> str:
     if why not in WRONG:
-        return tr("{given} cannot be read as a figure", given=_given(facts))
+        return tr("I can't read {given} as a number", given=_given(facts))
     return WRONG[why](facts)
 
 
@@ -229,8 +229,8 @@ def problems(lines: Sequence[tuple[str, str]]) -> str:
     if len(lines) > MOST_LINES:
         told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
     return tr(
-        "Nothing was taken over, because not all of the sheet can be:\n{lines}\n\n"
-        "Put that right and send the file again.",
+        "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
+        "that and send the file again.",
         lines="\n".join(told),
     )
 
@@ -240,9 +240,7 @@ def problem(found: Problem) -> str:
         "value": figures.limit(found.limit, found.value),
         "limit": tr(LIMIT_WORDS[found.limit]),
         "bound": figures.limit(found.limit, found.bound),
-        "when": (
-            tr("over the load") if found.days_out is None else figures.days_out(found.days_out)
-        ),
+        "when": (tr("load total") if found.days_out is None else figures.days_out(found.days_out)),
     }
     if found.value < found.bound:
         return tr("{value} {when} is under the {limit} of {bound}", **values)
@@ -255,9 +253,9 @@ def problem(found: Problem) -> str:
 def nothing_differs(name: str, *, own: bool) -> str:
     if own:
         return tr(
-            "That is your plan as it stands; nothing in it differs.",
+            "That is your current plan; nothing in it is different.",
         )
-    return tr("That is {name}'s plan as it stands; nothing in it differs.", name=name)
+    return tr("That is {name}'s current plan; nothing in it is different.", name=name)
 
 
 def plan_change(days_out: int, key: str, was: str, becomes: str) -> str:
@@ -282,23 +280,21 @@ def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: 
     parts = ["\n".join([head, *(f"- {line}" for line in lines)])]
     if hidden:
         cells = ", ".join(hidden[:MOST_LINES])
-        parts.append(tr("Some cells that count are hidden in the file ({cells}).", cells=cells))
-    return "\n\n".join([*parts, tr("Take it over?")])
+        parts.append(tr("Some cells that matter are hidden in the file ({cells}).", cells=cells))
+    return "\n\n".join([*parts, tr("Use these changes?")])
 
 
 def take_button() -> str:
-    return tr("Take it over")
+    return tr("Use these changes")
 
 
 def leave_button() -> str:
-    return tr("Leave it as it is")
+    return tr("Don't change it")
 
 
 def taken(count: int, *, own: bool) -> str:
-    return trn(
-        "Taken over: 1 change is in force.", "Taken over: {number} changes are in force.", count
-    )
+    return trn("Done: 1 change is now set.", "Done: {number} changes are now set.", count)
 
 
 def left() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")

@@ -294,7 +294,7 @@ def look_waits(coach: str) -> str:
 
 def coach_look(name: str, fullness: int, sharpness: int, gut: str, said: str) -> str:
     return tr(
-        "{name}'s look check: fullness {fullness}, sharpness {sharpness}, gut {gut}. {said}",
+        "{name}'s look check: fullness {fullness}, sharpness {sharpness}, stomach {gut}. {said}",
         name=name,
         fullness=fullness,
         sharpness=sharpness,

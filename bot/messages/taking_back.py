@@ -7,25 +7,25 @@ from bot.messages.coach_history import line
 
 
 def nothing_to_undo() -> str:
-    return tr("No change of yours is left to take back.")
+    return tr("You have no change left to undo.")
 
 
 def cannot_undo(what: str) -> str:
     return tr(
-        "The last thing that set figures was this, and it can't be taken back: {what}. "
-        "Set a day by hand, or change the plan or limits again.",
+        "The last change can't be undone: {what}. Set a day by hand, or change the plan or "
+        "limits again.",
         what=what,
     )
 
 
 def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
-    asked = tr("Take this back?\n{line}", line=line(when, who, what))
+    asked = tr("Undo this?\n{line}", line=line(when, who, what))
     if own:
         return asked
     then = (
-        tr("It has gone out, so a correction follows it.")
+        tr("It was already sent, so I send a correction.")
         if told
-        else tr("Nothing has gone out on it yet, so nobody is told.")
+        else tr("Nothing was sent about it yet, so nobody needs to be told.")
     )
     return f"{asked}\n\n{then}"
 
@@ -39,33 +39,33 @@ def undo_times_button() -> str:
 
 
 def undo_no_button() -> str:
-    return tr("Leave it")
+    return tr("No, leave it")
 
 
 def undone(*, told: bool, own: bool) -> str:
     if own:
-        return tr("Taken back. What held before holds again.")
+        return tr("Undone. Everything is as it was before.")
     if told:
-        return tr("Taken back. What held before holds again, and a correction is on its way.")
-    return tr("Taken back. What held before holds again; nothing had gone out on it.")
+        return tr("Undone. Everything is as it was before, and a correction is on its way.")
+    return tr("Undone. Everything is as it was before; nothing had been sent.")
 
 
 def undo_moved_on() -> str:
-    return tr("Something has been set since then, so that can't be taken back any more.")
+    return tr("Something else has been set since then, so it is too late to undo that.")
 
 
 def left() -> str:
-    return tr("Left as it is.")
+    return tr("Nothing changed.")
 
 
 def athlete_told_event_back(coach: str, line: str) -> str:
     """`line` describes the event that counts again; "" where there is none."""
     if not line:
         return tr(
-            "A correction: {name} has taken the event back, so none is set for you just now.",
+            "Correction: {name} has removed the event. You have no event set right now.",
             name=coach,
         )
     return tr(
-        "A correction: {name} has taken the last change of your event back. It is again: {event}",
+        "Correction: {name} has undone the last change. Your event is again: {event}",
         name=coach, event=line,
     )  # fmt: skip

@@ -25,19 +25,19 @@ def templates_menu() -> str:
 
 def ask_name() -> str:
     return tr(
-        "What shall this template be called? It keeps the load in g per kg of body mass "
-        "and the days before as shares of what the athlete habitually eats and drinks; "
-        "no name or weight goes into it. Only you can see it."
+        "What do you want to call this template? It stores the load in g per kg of body mass, "
+        "and the days before as shares of what the athlete normally eats and drinks. No name "
+        "and no weight go into it. Only you can see it."
     )
 
 
 def name_empty() -> str:
-    return tr("That was empty. Send a short name, such as: slow front-load.")
+    return tr("That was empty. Send a short name, for example: slow front-load.")
 
 
 def name_too_long(length: int) -> str:
     return tr(
-        "That is {length} characters; {most} is what fits on a button. A shorter one?",
+        "That is {length} characters; {most} fit on a button. Please send a shorter name.",
         length=figures.number(length),
         most=LONGEST_NAME,
     )
@@ -45,13 +45,15 @@ def name_too_long(length: int) -> str:
 
 def name_taken(name: str) -> str:
     return tr(
-        "You have a template called {name} already. Another name? /templates lists them.", name=name
+        "You already have a template called {name}. Please send another name. /templates lists "
+        "them.",
+        name=name,
     )
 
 
 def too_many(most: int) -> str:
     return tr(
-        "You have {most} templates, which is as many as I keep. /templates lets you delete some.",
+        "You have {most} templates, which is the most I keep. Delete one first: /templates.",
         most=most,
     )
 
@@ -95,7 +97,7 @@ def ask_use(template: str, table: str, name: str, *, own: bool, days_over: bool)
         if own
         else tr("{template}, scaled for {name}:", template=template, name=name)
     )
-    asked = tr("Use it in place of the plan?")
+    asked = tr("Replace the current plan with it?")
     if days_over:
         asked += " " + tr("Days that are over stay as they were.")
     return "\n\n".join([head, table, asked])
@@ -106,17 +108,16 @@ def use_it_button() -> str:
 
 
 def leave_button() -> str:
-    return tr("Leave it as it is")
+    return tr("Don't change it")
 
 
 def left() -> str:
-    return tr("Left as it was. Nothing was changed.")
+    return tr("OK, nothing was changed.")
 
 
 def moved_on() -> str:
     return tr(
-        "The plan has changed since I showed you this, so nothing was taken over. Please "
-        "look again."
+        "The plan has changed since I showed you this, so I changed nothing. Please look again."
     )
 
 

@@ -15,13 +15,13 @@ def menu() -> str:
 
 
 def no_event() -> str:
-    return tr("There is no event ahead to travel to: it has to be set first.")
+    return tr("There is no event to travel to yet: it has to be set first.")
 
 
 def same_zone(zone: str) -> str:
     return tr(
-        "Your event is on the same clocks as you are now ({zone}), so there is no shift to plan. If "
-        "you are somewhere else, /settings changes your place.",
+        "Your event is in your own time zone ({zone}), so there is nothing to plan. If you are "
+        "somewhere else, change your place in /settings.",
         zone=zone,
     )
 
@@ -31,19 +31,19 @@ def ask_leave_day(away: str) -> str:
 
 
 def ask_leave(home: str) -> str:
-    return tr("At what time, by the clocks of {home}?", home=home)
+    return tr("At what time ({home} time)?", home=home)
 
 
 def ask_arrive_day(away: str) -> str:
-    return tr("On which day do you arrive, by the clocks of {away}?", away=away)
+    return tr("On which day do you arrive ({away} time)?", away=away)
 
 
 def ask_arrive(away: str) -> str:
-    return tr("At what time do you arrive, by the clocks of {away}?", away=away)
+    return tr("At what time do you arrive ({away} time)?", away=away)
 
 
 def day_is_past() -> str:
-    return tr("That day has been already. Please check the date.")
+    return tr("That day is already past. Please check the date.")
 
 
 def after_the_event() -> str:
@@ -52,8 +52,8 @@ def after_the_event() -> str:
 
 def arrival_impossible() -> str:
     return tr(
-        "Counted over the zones, that is not between leaving and three days later. Please check the "
-        "time; if the day was wrong, leave it and send /travel again."
+        "That arrival is before you leave, or more than three days after. Please check the "
+        "time. If the day was wrong, cancel and send /travel again."
     )
 
 
@@ -66,14 +66,14 @@ def plan(
         days = "; ".join(
             f"{figures.short_day(day)} {figures.clock(at)}" for day, at in found.at_home
         )
-        parts.append(tr("Begin at home: up (and meals along with it) at {days}.", days=days))
+        parts.append(tr("Start at home: get up, and shift meals with it, at {days}.", days=days))
     if found.shift_h:
         parts.append(_settled(found.settled_on, event_day))
     parts.append(meals_on_the_way(found))
     parts.append(
         tr(
-            "From the arrival on ({moment} there) I ask by the clocks there. Common practice, all of "
-            "it.",
+            "From your arrival on ({moment} there) check-ins go by local time. All of this is "
+            "common practice.",
             moment=moment(arrive, away),
         )
     )
@@ -87,10 +87,10 @@ def meals_on_the_way(found: JourneyPlan) -> str:
         local = meal.at.astimezone(ZoneInfo(meal.zone))
         times.setdefault((local.date(), meal.zone), []).append(figures.clock(local))
     lines = [
-        tr("Meals, each date's target over the meals of that date:"),
+        tr("Meals; spread each day's target over that day's meals:"),
         *(
             tr(
-                "- {day} by the clocks of {zone}: {times}",
+                "- {day}, {zone} time: {times}",
                 day=figures.short_day(day),
                 zone=zone,
                 times=", ".join(clocks),
@@ -104,7 +104,7 @@ def meals_on_the_way(found: JourneyPlan) -> str:
 
 def _shift(shift_h: float, home: str, away: str) -> str:
     if not shift_h:
-        return tr("{away} shows the same time as {home} on that day.", away=away, home=home)
+        return tr("{away} has the same time as {home} on that day.", away=away, home=home)
     hours = figures.plain(abs(shift_h))
     if shift_h > 0:
         return tr("{away} is {hours} h ahead of {home}.", away=away, hours=hours, home=home)
@@ -113,10 +113,12 @@ def _shift(shift_h: float, home: str, away: str) -> str:
 
 def _settled(on: date, event_day: date) -> str:
     if on <= event_day:
-        return tr("By then the body clock has about caught up: {day}.", day=figures.short_day(on))
+        return tr(
+            "Your body clock should have caught up by about {day}.", day=figures.short_day(on)
+        )
     return tr(
-        "By then the body clock has about caught up: {day}, which is after the event. Earlier travel "
-        "would help; else keep meals and sleep on the new clocks from the first hour.",
+        "Your body clock will catch up only by about {day}, which is after the event. Travel "
+        "earlier if you can; if not, eat and sleep by the new time from the first hour.",
         day=figures.short_day(on),
     )
 
@@ -132,10 +134,11 @@ def coach_lead(name: str) -> str:
 
 def arrived(zone: str) -> str:
     return tr(
-        "You should have arrived. From now on I ask by the clocks of {zone}; /settings changes it.",
+        "You should have arrived. From now on check-ins go by {zone} time; you can change that "
+        "in /settings.",
         zone=zone,
     )
 
 
 def coach_told_arrived(name: str, zone: str) -> str:
-    return tr("{name}'s mornings now go by the clocks of {zone}.", name=name, zone=zone)
+    return tr("{name}'s check-ins now go by {zone} time.", name=name, zone=zone)

@@ -27,7 +27,7 @@ def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
     parts.append("\n".join(f"• {line}" for line in weighed))
     sources = sorted({cited(source["citation"]) for source in decision["sources"]})
     if sources:
-        parts.append(tr("Rests on:") + "\n" + "\n".join(f"• {source}" for source in sources))
+        parts.append(tr("Based on:") + "\n" + "\n".join(f"• {source}" for source in sources))
     return "\n\n".join(parts)
 
 
@@ -35,7 +35,7 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
     facts, band = decision["trace"]["facts"], decision["band"]
     if band is not None:
         yield tr(
-            "Weight band for this morning: {low} to {high}, {expected} expected",
+            "Weight expected this morning: {low} to {high}, most likely {expected}",
             low=figures.weight(band["low_kg"], weight_unit),
             high=figures.weight(band["high_kg"], weight_unit),
             expected=figures.weight(band["expected_kg"], weight_unit),
@@ -46,7 +46,7 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
     if facts["fullness"] is not None:
         look.append(
             tr(
-                "Fullness {fullness}, {expected} expected",
+                "Fullness {fullness}, expected {expected}",
                 fullness=facts["fullness"],
                 expected=facts["expected_fullness"],
             )
@@ -66,10 +66,8 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
 def _stopped_or_clear(decision: Decision) -> str:
     stopped = [gate["id"] for gate in decision["trace"]["gates"] if not gate["passed"]]
     if stopped:
-        return tr("Stopped before the rules: {gate}", gate=gate_name(stopped[0]))
-    return tr(
-        "All checks before the rules were clear. Rule: {rule}", rule=rule_name(decision["rule"])
-    )
+        return tr("No rule was used: {gate}", gate=gate_name(stopped[0]))
+    return tr("All safety checks were clear. Rule: {rule}", rule=rule_name(decision["rule"]))
 
 
 def _allowed(decision: Decision) -> str:
@@ -77,12 +75,13 @@ def _allowed(decision: Decision) -> str:
     low, high = trace["window"]["low"], trace["window"]["high"]
     if not decision["bound"] or trace["wanted_g"] is None:
         return tr(
-            "Allowed for that day: {low:.0f} to {high:.0f} g; no limit was in the way",
+            "Allowed for that day: {low:.0f} to {high:.0f} g; no limit applied",
             low=low,
             high=high,
         )
     return tr(
-        "Allowed for that day: {low:.0f} to {high:.0f} g; asked for {wanted_g:.0f} g, held by {limit}",
+        "Allowed for that day: {low:.0f} to {high:.0f} g; the rule wanted {wanted_g:.0f} g, "
+        "limited by: {limit}",
         low=low,
         high=high,
         wanted_g=trace["wanted_g"],
@@ -91,6 +90,4 @@ def _allowed(decision: Decision) -> str:
 
 
 def nothing_decided() -> str:
-    return tr(
-        "Nothing has been decided yet. After your next check-in, /why tells how it came about."
-    )
+    return tr("Nothing has been decided yet. After your next check-in, /why shows how I decide.")

@@ -35,7 +35,8 @@ COMMANDS = (
     Command("checkin", ATHLETE, athlete_views.check_in, partial(menu, "checkin")),
     Command("today", ATHLETE, athlete_views.today, partial(menu, "today")),
     Command("week", ATHLETE, athlete_views.week_view, partial(menu, "week")),
-    Command("picture", ATHLETE, picture.own_picture, partial(menu, "picture")),
+    Command("chart", ATHLETE, picture.own_picture, partial(menu, "chart")),
+    Command("picture", ATHLETE, picture.own_picture),  # what it was called before
     Command("why", ATHLETE, athlete_views.why, partial(menu, "why")),
     Command("past", ATHLETE, athlete_views.past, partial(menu, "past")),
     Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu),

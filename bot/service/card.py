@@ -57,7 +57,7 @@ def card(
     name = get_person(session, profile.person_id).first_name
     own = coach.id == profile.person_id
     (seen,) = look(session, [profile], context)
-    lines = _card_lines(session, profile, seen, context, own=own)
+    lines = _card_lines(session, coach, profile, seen, context)
     first = is_first_coach(coach, profile)
     learnt = something_learnt(session, profile)
     buttons = [
@@ -68,7 +68,7 @@ def card(
 
 
 def _card_lines(
-    session: Session, profile: AthleteProfile, seen: Seen, context: Context, *, own: bool
+    session: Session, coach: Person, profile: AthleteProfile, seen: Seen, context: Context
 ) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(session, profile)
@@ -88,8 +88,8 @@ def _card_lines(
         lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
     if week is not None:
         lines.append(card_lines.limits_line(week, profile))
-    lines.append(standing(seen, context).state)
-    lines += card_lines.open_lines(session, profile, seen.waiting, own=own)
+    lines.append(standing(seen, context, desk.zone_of_coach(session, coach)).state)
+    lines += card_lines.open_lines(session, coach, profile, seen.waiting)
     lines.append(card_lines.note_line(session, profile, today))
     lines.append(card_lines.pictures_line(session, profile))
     lines.append(card_lines.contacts_line(session, profile))

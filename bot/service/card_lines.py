@@ -7,18 +7,18 @@ from datetime import date, timedelta
 from sqlmodel import Session, col, select
 
 from bot.messages import coach as words
-from bot.messages import coach_figures as figures
 from bot.messages import coach_second as second_words
 from bot.messages import coach_signoff as signoff_words
 from bot.outbox import Button, Buttons
 from bot.service.alerts import open_alerts, second_contact
+from bot.service.desk import clock_for, moment_for
 from bot.service.people import get_person
 from bot.service.photo_rows import mornings_of
 from bot.service.rights import given_by
 from bot.service.signoff import stands_g
 from bot.service.standing import Decided, Seen
 from bot.service.week import Week
-from bot.store.people import AthleteProfile
+from bot.store.people import AthleteProfile, Person
 from bot.store.week import AlertRow, CheckInRow, DecisionRow
 from engine.limits import LIMIT_KEYS
 from engine.safety import Level
@@ -28,18 +28,19 @@ LIMITS_SHOWN = ("carb_floor_g", "carb_ceiling_g", "step_g", "apply_without_askin
 
 
 def open_lines(
-    session: Session, profile: AthleteProfile, waiting: Decided | None, *, own: bool
+    session: Session, reader: Person, profile: AthleteProfile, waiting: Decided | None
 ) -> list[str]:
     """A line each for what waits for a word, the worst first; then a freeze."""
+    own = reader.id == profile.person_id
     lines = [
-        words.card_alert(row.level, row.flag, figures.moment(row.opened_at, profile.zone))
+        words.card_alert(row.level, row.flag, moment_for(session, reader, profile, row.opened_at))
         for row in _alerts(session, profile)
     ]
     if waiting is not None and waiting.carb_g is not None and waiting.sign_off_due_at is not None:
-        until = figures.clock(waiting.sign_off_due_at, profile.zone)
+        until = clock_for(session, reader, profile, waiting.sign_off_due_at)
         lines.append(words.card_waiting(waiting.carb_g, waiting.sets_date, until, own=own))
     if profile.frozen_at is not None:
-        lines.append(words.card_frozen(figures.moment(profile.frozen_at, profile.zone)))
+        lines.append(words.card_frozen(moment_for(session, reader, profile, profile.frozen_at)))
     return lines
 
 

@@ -3,13 +3,14 @@
 from __future__ import annotations
 
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
 from bot import agenda
 from bot.context import Context
 from bot.incoming import Incoming
+from bot.messages import coach_figures as figures
 from bot.store.desk import CoachDesk
 from bot.store.people import AthleteProfile, Person
 from bot.store.traffic import AgendaRow, OutboxRow
@@ -47,6 +48,28 @@ def zone_of_coach(session: Session, coach: Person) -> str | None:
         return desk.zone
     profile = session.get(AthleteProfile, coach.id)
     return profile.zone if profile is not None else None
+
+
+def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """A time of an athlete's day as this reader's clocks show it, the athlete's beside it."""
+    if reader.id == profile.person_id:
+        return figures.clock(instant, profile.zone)
+    here, name = zone_of_coach(session, reader), _first_name(session, profile)
+    return figures.both_clocks(instant, here, profile.zone, name)
+
+
+def moment_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """The same with the day."""
+    if reader.id == profile.person_id:
+        return figures.moment(instant, profile.zone)
+    here, name = zone_of_coach(session, reader), _first_name(session, profile)
+    return figures.both_moments(instant, here, profile.zone, name)
+
+
+def _first_name(session: Session, profile: AthleteProfile) -> str:
+    person = session.get(Person, profile.person_id)
+    assert person is not None
+    return person.first_name
 
 
 def card_opened(session: Session, coach: Person, athlete_id: int, context: Context) -> None:

@@ -76,7 +76,7 @@ def send(session: Session, duty: AgendaRow, context: Context) -> None:
 def _sections(session: Session, coach: Person, since: datetime, context: Context) -> list[Section]:
     everybody = look(session, athletes_seen_by(session, coach), context)
     ranked = sorted(
-        ((standing(seen, context), seen) for seen in everybody),
+        ((standing(seen, context, zone_of_coach(session, coach)), seen) for seen in everybody),
         key=lambda pair: (pair[0].rank, pair[0].order),
     )
     needs = [

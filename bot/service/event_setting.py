@@ -76,8 +76,9 @@ def event_given(session: Session, coach: Person, question: OpenQuestion, context
         elif moved:
             moved_from = earlier.id
             followed = event_moving.follow(session, profile, earlier, event, context)
+    replaced = earlier.day if earlier is not None and moved and earlier.day != event.day else None
     moved = moved and plan_row(session, event) is not None
-    said = _tell_event(session, coach, profile, event, context, moved=moved)
+    said = _tell_event(session, coach, profile, event, context, replaced=replaced, moved=moved)
     record(
         session, profile.person_id, "event set", context, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
@@ -99,6 +100,7 @@ def _tell_event(
     event: EventRow,
     context: Context,
     *,
+    replaced: date | None,
     moved: bool,
 ) -> list[int | None]:
     """Both are told; the outbox row of the athlete's message."""
@@ -110,12 +112,16 @@ def _tell_event(
     learnt = Button(learnt_words.learnt_button(), f"c:learnt:{profile.person_id}")
     say(
         session, chat_id=coach.chat_id, now=context.now,
-        text=words.event_set(event_line(profile, event, context), moved=moved),
+        text=words.event_set(
+            event_line(profile, event, context), replaced=replaced, moved=moved
+        ),
         buttons=[[next_step, *([learnt] if something_learnt(session, profile) else [])]],
     )  # fmt: skip
     if coach.id != profile.person_id:
         athlete = get_person(session, profile.person_id)
         with speaking_to(athlete):
-            text = words.athlete_told_event(coach.first_name, event_line(profile, event, context))
+            text = words.athlete_told_event(
+                coach.first_name, event_line(profile, event, context), replaced=replaced
+            )
             return [say(session, chat_id=athlete.chat_id, text=text, now=context.now).id]
     return []

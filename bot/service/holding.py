@@ -22,7 +22,7 @@ from bot.service.week import Week, current_week, set_day, target_in_force
 from bot.store.desk import HoldRow
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.week import DaySetRow
-from engine.plan import LOAD_DAYS
+from engine.plan import LOAD_DAYS, PLAN_DAYS
 
 
 def ask_hold(
@@ -149,7 +149,10 @@ def _ask(session: Session, coach: Person, profile: AthleteProfile, context: Cont
     week, today = current_week(session, profile), local_date(profile, context)
     target = target_in_force(session, week, today) if week is not None else None
     if week is None or target is None:
-        say(session, chat_id=coach.chat_id, text=card_words.no_such_day(), now=context.now)
+        begins = week.date_of(max(PLAN_DAYS)) if week is not None else None
+        early = begins is not None and today < begins
+        text = words.not_begun(begins) if early and begins else card_words.no_such_day()
+        say(session, chat_id=coach.chat_id, text=text, now=context.now)
         return
     if profile.frozen_at is not None:
         say_frozen(session, coach, profile, context)

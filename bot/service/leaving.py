@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from functools import partial
 
 from sqlmodel import Session, select
 
@@ -120,7 +119,7 @@ def _close_proposals(
             session, profile.person_id, "proposal closed", context, by=person.id,
             decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
         )  # fmt: skip
-        signoff.settle(session, row, partial(words.closed, person.first_name), context)
+        signoff.settle(session, row, lambda _: words.closed(person.first_name), context)
     return len(rows)
 
 

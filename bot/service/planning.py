@@ -15,6 +15,7 @@ from bot.messages import plan_review as review_words
 from bot.outbox import Button, say
 from bot.service import asking, debrief, deciding, prompts
 from bot.service.changes import days_changed, end_hold, standing_before
+from bot.service.desk import moment_for
 from bot.service.learnt import learnt_g_per_kg
 from bot.service.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.service.plan_gate import ask_first, keep_reason, look_over, said_of
@@ -239,11 +240,15 @@ def week_changed(
             text = words.all_set_but_waiting(athlete.first_name, profile.status)
             say(session, chat_id=coach.chat_id, text=text, now=context.now)
         else:
-            text = words.all_set(athlete.first_name, first, profile.zone, own=own)
+            text = words.all_set(
+                athlete.first_name, moment_for(session, coach, profile, first), own=own
+            )
             say(session, chat_id=coach.chat_id, text=text, now=context.now)
             if not own:
                 with speaking_to(athlete):
-                    text = words.athlete_all_set(coach.first_name, first, profile.zone)
+                    text = words.athlete_all_set(
+                        coach.first_name, moment_for(session, athlete, profile, first)
+                    )
                     say(session, chat_id=athlete.chat_id, text=text, now=context.now)
     if was_complete or _checked_in_today(session, profile, context):
         deciding.redecide(session, profile, context=context, because=because)

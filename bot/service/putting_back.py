@@ -5,7 +5,6 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
-from functools import partial
 
 from sqlmodel import Session
 
@@ -103,7 +102,7 @@ def _unsign(
 ) -> None:
     """The word is withdrawn; the morning's proposal is to be made anew."""
     decision = session.get_one(DecisionRow, row.detail["decision"])
-    settle(session, decision, partial(signoff_words.taken_back, coach.first_name), context)
+    settle(session, decision, lambda _: signoff_words.taken_back(coach.first_name), context)
     decision.status = DecisionStatus.REPLACED
     session.add(decision)
     session.flush()

@@ -102,7 +102,8 @@ def _page(session: Session, coach: Person, number: int, shown: str, context: Con
     profiles = athletes_seen_by(session, coach)
     if not profiles:
         return Page(words.nobody_yet(), (), 0)
-    everybody = [(standing(seen, context), seen) for seen in look(session, profiles, context)]
+    here = desk.zone_of_coach(session, coach)
+    everybody = [(standing(seen, context, here), seen) for seen in look(session, profiles, context)]
     everybody.sort(key=lambda line: (line[0].rank, line[0].order))
     chosen = [line for line in everybody if FILTERS[shown](line)]
     pages = _split(chosen)
@@ -110,7 +111,7 @@ def _page(session: Session, coach: Person, number: int, shown: str, context: Con
     on_page = pages[number]
     texts = [_text(*line) for line in on_page] or [words.nobody_here(shown)]
     head = words.head(shown, len(chosen), len(everybody), number, len(pages))
-    foot = words.as_of(figures.clock_with_zone(context.now, desk.zone_of_coach(session, coach)))
+    foot = words.as_of(figures.clock_with_zone(context.now, here))
     buttons = [
         *_filter_buttons(everybody, shown),
         *_openers(on_page),

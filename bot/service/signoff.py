@@ -4,7 +4,6 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import datetime, time, timedelta
-from functools import partial
 
 from sqlmodel import Session, col, select
 
@@ -18,6 +17,7 @@ from bot.messages.outlook import foreseen
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, edit, say
 from bot.service import asking
+from bot.service.desk import clock_for
 from bot.service.people import get_person, person_in_chat, profile_of, speaking_to
 from bot.service.rights import second_coaches
 from bot.store.desk import Rights
@@ -53,7 +53,7 @@ def ask_coach(
         with speaking_to(coach):
             row = say(
                 session, chat_id=coach.chat_id, now=context.now,
-                text=proposal_text(session, profile, decision_row),
+                text=proposal_text(session, coach, profile, decision_row),
                 buttons=_buttons(decision_row, own=coach.id == profile.person_id),
                 dedupe=_said_to(decision_row, coach),
             )  # fmt: skip
@@ -87,7 +87,7 @@ def ask_anew(session: Session, coach: Person, context: Context) -> None:
             continue
         sent = say(
             session, chat_id=coach.chat_id, now=context.now,
-            text=proposal_text(session, profile, row),
+            text=proposal_text(session, coach, profile, row),
             buttons=_buttons(row, own=coach.id == profile.person_id),
             dedupe=f"{_said_to(row, coach)}:{context.now.isoformat()}",
         )  # fmt: skip
@@ -115,10 +115,12 @@ def replaced(session: Session, decision_row: DecisionRow, context: Context) -> N
     assert profile is not None
     name = get_person(session, profile.person_id).first_name
     own = profile.coach_id == profile.person_id
-    settle(session, decision_row, partial(words.replaced, name, own=own), context)
+    settle(session, decision_row, lambda _: words.replaced(name, own=own), context)
 
 
-def settle(session: Session, row: DecisionRow, what: Callable[[], str], context: Context) -> None:
+def settle(
+    session: Session, row: DecisionRow, what: Callable[[Person], str], context: Context
+) -> None:
     """Take deadline, buttons and open question away; the proposal's message says what became of it.
 
     `what` says so, and is asked for each reader in their language.
@@ -143,11 +145,13 @@ def settle(session: Session, row: DecisionRow, what: Callable[[], str], context:
         with speaking_to(reader):
             edit(
                 session, chat_id=message.chat_id, outbox_id=message.id, now=context.now,
-                text=words.settled(message.payload["text"], what()),
+                text=words.settled(message.payload["text"], what(reader)),
             )  # fmt: skip
 
 
-def proposal_text(session: Session, profile: AthleteProfile, row: DecisionRow) -> str:
+def proposal_text(
+    session: Session, reader: Person, profile: AthleteProfile, row: DecisionRow
+) -> str:
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
@@ -160,7 +164,7 @@ def proposal_text(session: Session, profile: AthleteProfile, row: DecisionRow) -
         alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
         why=reason(row.decision, profile.weight_unit, profile.volume_unit),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
-        until=figures.clock(row.sign_off_due_at, profile.zone),
+        until=clock_for(session, reader, profile, row.sign_off_due_at),
         stands_g=stands_g(row),
         own=profile.coach_id == profile.person_id,
         foreseen=foreseen(row.decision),

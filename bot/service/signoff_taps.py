@@ -11,13 +11,12 @@ from bot.context import Context
 from bot.dialogue import Answers
 from bot.flows.coach_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.incoming import Incoming
-from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
 from bot.messages import leaving as leaving_words
-from bot.messages.common import their_time
 from bot.outbox import say
 from bot.service import asking, deciding
 from bot.service.changes import standing_before
+from bot.service.desk import clock_for, moment_for
 from bot.service.notes import quiet_now
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.service.rights import others_coaching
@@ -47,7 +46,7 @@ def sign_tapped(
     if row is None or profile is None or action not in ("approve", "other", "keep"):
         answer(session, incoming, context, words.not_your_decision())
         return
-    late = _too_late(session, profile, row, context)
+    late = _too_late(session, coach, profile, row, context)
     if late:
         answer(session, incoming, context, late)
         return
@@ -77,7 +76,7 @@ def other_figure_given(
     if question.answers.get("sure") is False:
         _ask_other(session, coach, profile, row, context)
         return
-    late = _too_late(session, profile, row, context)
+    late = _too_late(session, coach, profile, row, context)
     if late:
         say(session, chat_id=coach.chat_id, text=late, now=context.now)
         return
@@ -226,28 +225,32 @@ def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context:
     deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
 
 
-def _too_late(session: Session, profile: AthleteProfile, row: DecisionRow, context: Context) -> str:
+def _too_late(
+    session: Session, reader: Person, profile: AthleteProfile, row: DecisionRow, context: Context
+) -> str:
     """What has happened to this proposal already; "" while it waits."""
     if row.status == DecisionStatus.WAITING and local_date(profile, context) > row.sets_date:
         _lapse(session, profile, row, context)
-    return "" if row.status == DecisionStatus.WAITING else _what_happened(session, profile, row)
+    if row.status == DecisionStatus.WAITING:
+        return ""
+    return _what_happened(session, profile, row, reader)
 
 
-def _what_happened(session: Session, profile: AthleteProfile, row: DecisionRow) -> str:
+def _what_happened(
+    session: Session, profile: AthleteProfile, row: DecisionRow, reader: Person
+) -> str:
     if row.status == DecisionStatus.REPLACED:
         name = get_person(session, profile.person_id).first_name
         return words.replaced(name, own=profile.coach_id == profile.person_id)
     if row.status == DecisionStatus.CLOSED:
         return leaving_words.coaching_over()
-    own = profile.coach_id == profile.person_id
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
-        due = figures.clock(row.sign_off_due_at, profile.zone)
-        return words.lapsed(stands_g(row), due if own else their_time(due))
+        due = clock_for(session, reader, profile, row.sign_off_due_at)
+        return words.lapsed(stands_g(row), due)
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
-    signed_at = figures.moment(row.signed_at, profile.zone)
-    when = signed_at if own else their_time(signed_at)
+    when = moment_for(session, reader, profile, row.signed_at)
     if row.status == DecisionStatus.PLAN_KEPT:
         return words.plan_kept(by, stands_g(row), when)
     if row.status == DecisionStatus.OTHER_FIGURE:

@@ -106,9 +106,12 @@ def look(session: Session, profiles: Sequence[AthleteProfile], context: Context)
     return list(seen.values())
 
 
-def standing(seen: Seen, context: Context) -> Standing:
-    """What about this athlete needs the coach most; a hold is said beside it."""
-    found = _standing(seen, context)
+def standing(seen: Seen, context: Context, here: str | None) -> Standing:
+    """What about this athlete needs the coach most; a hold is said beside it.
+
+    `here` is the zone of whoever reads it, None where it is not known.
+    """
+    found = _standing(seen, context, here)
     if seen.hold is None:
         return found
     held = words.state_held(seen.hold.carb_g, seen.hold.last)
@@ -130,7 +133,7 @@ def decided_line(seen: Seen) -> str | None:
     )
 
 
-def _standing(seen: Seen, context: Context) -> Standing:
+def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
     profile = seen.profile
     if seen.alert is not None:
         rank = 0 if seen.alert.level == Level.WARNING else 1
@@ -140,7 +143,7 @@ def _standing(seen: Seen, context: Context) -> Standing:
         return Standing(rank, words.state_alert(seen.alert.level), opened)
     if seen.waiting is not None and seen.waiting.sign_off_due_at is not None:
         due = seen.waiting.sign_off_due_at
-        until = figures.clock(due, profile.zone)
+        until = _clock(seen, due, here)
         return Standing(2, words.state_waiting(until), due.timestamp())
     days_out = float(seen.days_out) if seen.days_out is not None else 1000.0
     if profile.frozen_at is not None:
@@ -154,10 +157,10 @@ def _standing(seen: Seen, context: Context) -> Standing:
     }
     if profile.status in by_status:
         return Standing(*by_status[AthleteStatus(profile.status)], days_out)
-    return Standing(*_standing_of_week(seen, context), days_out)
+    return Standing(*_standing_of_week(seen, context, here), days_out)
 
 
-def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
+def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[int, str]:
     if seen.event is None:
         return 8, words.state_to_set("event")
     if seen.plan_since is None or seen.limits_since is None:
@@ -174,12 +177,16 @@ def _standing_of_week(seen: Seen, context: Context) -> tuple[int, str]:
             return 3, words.state_missed()
         if context.now >= asked_at and asked_that_day(seen.profile, seen.today, set_up):
             return ASKED, words.state_missing()
-        return 12, words.state_asked_at(f"{seen.profile.prompt_time:%H:%M}")
+        return 12, words.state_asked_at(_clock(seen, asked_at, here))
     if seen.asked_about:
         return 11, words.state_asked_about(seen.asked_about)
     if seen.complaints:
         return 11, words.state_complaints(seen.complaints)
     return 12, words.state_fine()
+
+
+def _clock(seen: Seen, instant: datetime, here: str | None) -> str:
+    return figures.both_clocks(instant, here, seen.profile.zone, seen.person.first_name)
 
 
 def _weeks(session: Session, seen: dict[int, Seen]) -> None:

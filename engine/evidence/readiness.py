@@ -36,9 +36,9 @@ CUNNINGHAM_1980 = Source(
 )
 PEAK_WEEK_WORTH = Source(
     "what-a-peak-week-is-worth",
-    "Common practice: a peak week is worth a per cent or two, and only to somebody already lean; "
-    "Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % body mass and 2.1 % muscle thickness on "
-    "habit in very lean men",
+    "Common practice: a peak week is worth a per cent or two, and only to somebody already "
+    "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % more "
+    "muscle thickness than usual in very lean men",
     Provenance.PRACTICE,
 )
 HELMS_2014_LOSS = Source(
@@ -60,10 +60,10 @@ NICE_REFEEDING = Source(
 )
 SCREENING = Source(
     "screening-first",
-    "An answer of the health screening asks for a doctor's clearance before any peak week",
+    "An answer in the health questions needs a doctor's clearance before any peak week",
     Provenance.PRACTICE,
 )
-INJURY = Source("injury-first", "an injury is a doctor's matter first", Provenance.PRACTICE)
+INJURY = Source("injury-first", "an injury needs a doctor first", Provenance.PRACTICE)
 
 CONDITION_READY = Number(
     name="condition rating from which a peak week has something to show", value=4, unit="of 5",

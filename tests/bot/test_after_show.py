@@ -42,27 +42,27 @@ def alerts(team: Team) -> set[str]:
 
 def test_the_morning_after_brings_the_cautions_and_one_short_question(team: Team) -> None:
     said = text_of(morning(team, 1))
-    assert "The show is behind you" in said
+    assert "Your show is over" in said
     assert "Weakness, palpitations, swelling" in said
-    assert "Good morning, Mira. Day 1 after. How is it?" in said
+    assert "Good morning, Mira. Day 1 after. How do you feel?" in said
     assert "Your weight, if you stepped on the scale?" in text_of(team.athlete.taps("Fine"))
     assert "Ordinary meals, to appetite" in text_of(team.athlete.taps("Not today"))
-    assert [m for m in team.coach.hears() if "How did they look" not in m.text] == []
+    assert [m for m in team.coach.hears() if "How did Mira look" not in m.text] == []
 
 
 def test_it_is_asked_on_three_mornings_and_then_no_more(team: Team) -> None:
     for number in (1, 2, 3):
-        assert f"Day {number} after. How is it?" in text_of(morning(team, number))
+        assert f"Day {number} after. How do you feel?" in text_of(morning(team, number))
         team.athlete.taps("Fine")
         last = text_of(team.athlete.taps("Not today"))
-    assert "last of these mornings" in last
+    assert "my last question" in last
     assert ASKED not in text_of(morning(team, 4))  # the look back on the week comes then
     assert morning(team, 6) == []
 
 
 def test_a_warning_sign_stops_everything_as_ever(team: Team) -> None:
     morning(team, 2)
-    team.athlete.taps("Something is off")
+    team.athlete.taps("Something's wrong")
     team.athlete.taps("Weak or heavy limbs")
     team.athlete.taps("That's all")
     said = text_of(team.athlete.taps("Not today"))
@@ -74,11 +74,11 @@ def test_a_warning_sign_stops_everything_as_ever(team: Team) -> None:
 
 def test_swelling_is_a_doctors_matter_today_and_the_coach_is_fetched(team: Team) -> None:
     morning(team, 2)
-    team.athlete.taps("Something is off")
+    team.athlete.taps("Something's wrong")
     team.athlete.taps("Swollen legs or feet")
     team.athlete.taps("That's all")
     said = text_of(team.athlete.taps("Not today"))
-    assert "for a doctor to look at, today" in said
+    assert "See a doctor today" in said
     assert "I have told Ravi" in said
     assert "after-show-complaint" in alerts(team)
     assert "can lower potassium and phosphate" in text_of(team.coach.hears())
@@ -86,15 +86,15 @@ def test_swelling_is_a_doctors_matter_today_and_the_coach_is_fetched(team: Team)
 
 def test_what_is_written_in_own_words_is_read_too(team: Team) -> None:
     morning(team, 1)
-    team.athlete.taps("Something is off")
+    team.athlete.taps("Something's wrong")
     said = text_of(team.athlete.writes("my hands are swollen"))
     said += text_of(team.athlete.taps("Not today"))
-    assert "for a doctor to look at, today" in said
+    assert "See a doctor today" in said
 
 
 def test_what_cannot_be_placed_is_passed_on_to_the_coach(team: Team) -> None:
     morning(team, 1)
-    team.athlete.taps("Something is off")
+    team.athlete.taps("Something's wrong")
     team.athlete.writes("my left ear rings")
     assert "passed that on to Ravi" in text_of(team.athlete.taps("Not today"))
     assert 'Something I can\'t place: "my left ear rings"' in text_of(team.coach.hears())
@@ -104,7 +104,7 @@ def test_a_steep_rise_is_told_to_both(team: Team) -> None:
     morning(team, 2)
     team.athlete.taps("Fine")
     # 61 kg on the day; 5 % over is 64.05
-    assert "That is a steep rise" in text_of(team.athlete.writes("64.2"))
+    assert "Your weight has gone up fast" in text_of(team.athlete.writes("64.2"))
     assert "Weight up 5.2 %" in text_of(team.coach.hears())
     with team.world.session() as session:
         row = session.exec(select(CheckInRow).where(CheckInRow.date == team.world.now.date())).one()
@@ -122,7 +122,7 @@ def test_an_unanswered_morning_is_not_nagged_about(team: Team) -> None:
     morning(team, 1)
     team.world.later(hours=20)
     assert team.athlete.hears() == []
-    assert [m for m in team.coach.hears() if "How did they look" not in m.text] == []
+    assert [m for m in team.coach.hears() if "How did Mira look" not in m.text] == []
 
 
 def test_a_new_week_that_has_begun_asks_its_own_questions_instead(team: Team) -> None:
@@ -130,7 +130,7 @@ def test_a_new_week_that_has_begun_asks_its_own_questions_instead(team: Team) ->
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.hears()
     assert ASKED not in text_of(morning(team, 2))
 
@@ -140,10 +140,10 @@ def test_a_trial_ends_as_before(team_at: Callable[[datetime], Team]) -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("9 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.world.until(datetime(2027, 5, 10, 8, 0, tzinfo=UTC))
     said = text_of(team.athlete.hears())
-    assert "The trial is behind you" in said
+    assert "Your trial is over" in said
     assert ASKED not in said
     with team.world.session() as session:
         kinds = [row.kind for row in session.exec(select(AgendaRow))]

@@ -126,9 +126,9 @@ def test_the_file_holds_no_weight_symptom_or_answer(team: Team) -> None:
 def test_the_words_beside_it_say_how_to_open_it_and_who_sees_it(team: Team) -> None:
     team.athlete.writes("/calendar")
     caption = files(team, team.athlete)[-1].payload["caption"]
-    assert caption.startswith("Your week and day as a calendar file. It holds ")
-    assert "Open it and add all" in caption
-    assert "whoever sees that calendar sees them" in caption
+    assert caption.startswith("Your week and event day as a calendar file. It holds ")
+    assert "Open it and add everything" in caption
+    assert "Anybody who sees that calendar sees them" in caption
 
 
 def test_a_coach_gets_it_too_from_the_day_and_from_the_card_with_the_name_in_it(team: Team) -> None:
@@ -138,7 +138,7 @@ def test_a_coach_gets_it_too_from_the_day_and_from_the_card_with_the_name_in_it(
     team.coach.presses(f"c:card:{team.athlete_id}")
     team.coach.taps("Calendar file")
     rows = files(team, team.coach)
-    assert rows[-1].payload["caption"].startswith("Mira's week and day as a calendar file.")
+    assert rows[-1].payload["caption"].startswith("Mira's week and event day as a calendar file.")
     events = read(content_of(team, rows[-1]))
     assert events["day-1"].summary.value == "Mira: 1 day out, 500 g carbs"
     assert "day-2" not in events  # what is over already when it is first asked for is left out
@@ -168,7 +168,7 @@ def test_a_delay_brings_one_silent_file_whose_entries_replace_the_earlier_ones(t
     assert rows[-1].payload["disable_notification"] is True
     caption = rows[-1].payload["caption"]
     assert caption.startswith("Your week has changed since your last calendar file.")
-    assert "takes the place of the last one" in caption
+    assert "replaces the last one" in caption
     assert "Mira's week has changed" in files(team, team.coach)[-1].payload["caption"]
     after = read(content_of(team, rows[-1]))
     stage = after["stage-stage-1"]
@@ -186,7 +186,7 @@ def test_what_falls_away_is_marked_as_cancelled(team: Team) -> None:
     team.coach.taps("Yes, it is off")
     team.world.later(minutes=6)
     row = files(team, team.athlete)[-1]
-    assert "have fallen away" in row.payload["caption"]
+    assert "were removed" in row.payload["caption"]
     events = read(content_of(team, row))
     assert events["stage-stage-1"].status.value == "CANCELLED"
     assert events["stage-stage-1"].sequence.value == "1"
@@ -267,7 +267,7 @@ def test_a_reader_who_may_not_see_the_athlete_any_more_gets_no_file(team: Team) 
 def test_without_an_event_there_is_nothing_to_put_into_a_calendar(team: Team) -> None:
     team.world.until(datetime(2027, 5, 11, 12, 0, tzinfo=UTC))
     team.athlete.hears()
-    assert "nothing to put into a calendar yet" in text_of(team.athlete.writes("/calendar"))
+    assert "nothing to put into a calendar" in text_of(team.athlete.writes("/calendar"))
     assert "None of your athletes has an event ahead" in text_of(team.coach.writes("/calendar"))
 
 

@@ -34,12 +34,12 @@ def test_what_is_open_stands_on_the_card_with_a_tap_for_each(team: Team) -> None
     team.athlete.writes(FLAT)
     team.athlete.writes("I took a diuretic")
     shown = card(team)
-    assert "Open since Fri 7 May, 07:00: caution (drug named)" in shown.text
-    assert "Waits for a word until 09:00 (their time): 550 g for Fri 7 May" in shown.text
+    assert "Open since Fri 7 May, 07:00 (Mira's time): caution (drug named)" in shown.text
+    assert "Waits for approval until 09:00 (Mira's time): 550 g for Fri 7 May" in shown.text
     after = team.coach.taps("Acknowledge: caution (drug named)", shown)
     assert "Open since" not in after[-1].text
     after = team.coach.taps("Keep the plan, 500 g", after[-1])
-    assert "Waits for a word" not in after[-1].text
+    assert "Waits for approval" not in after[-1].text
     assert not {"Approve 550 g", "Keep the plan, 500 g"} & set(after[-1].buttons)
     with team.world.session() as session:
         standing = day_set(session, 2, date(2027, 5, 7))
@@ -59,7 +59,7 @@ def test_two_taps_from_the_roster_decide(team: Team) -> None:
 
 def test_the_last_words_beside_a_mornings_numbers_stay_in_sight(team: Team) -> None:
     team.athlete.writes("61.0 4 3.5 5 slept on a sofa")
-    assert 'Also told today: "slept on a sofa"' in card(team).text
+    assert 'Also reported today: "slept on a sofa"' in card(team).text
     team.morning(1)
     assert 'Last note, Fri 7 May: "slept on a sofa"' in card(team).text
 
@@ -82,7 +82,9 @@ def test_limits_pictures_freeze_and_contacts_are_said(team: Team) -> None:
             )  # fmt: skip
     team.coach.presses("c:freeze:2")
     said = card(team).text
-    assert "Limits: carb floor 135 g, carb ceiling 590 g, step 25 g, without asking 25 g" in said
-    assert "Last pictures: Thu 6 May (2 mornings in all)" in said
+    assert (
+        "Limits: carb floor 135 g, carb ceiling 590 g, step 25 g, auto-approve up to 25 g" in said
+    )
+    assert "Last photos: Thu 6 May (2 mornings in all)" in said
     assert "Frozen since Fri 7 May, 07:00" in said
-    assert "Coach: Ravi, beside: Noa (everything). Second contact: Ola" in said
+    assert "Coach: Ravi. Second coach: Noa (everything). Second contact: Ola" in said

@@ -368,7 +368,7 @@ def test_a_coach_who_comes_back_is_told_of_the_alerts_that_went_past_them(team: 
     team.world.later(minutes=2)
     lea.hears()
     said = pings(team.coach.writes("", kind=Kind.UNBLOCKED))
-    assert "these 2 alerts went past you" in said[0].text
+    assert "you missed these 2 alerts" in said[0].text
     assert "fainting" in said[1].text and "Acknowledged by Lea" in said[1].text
     assert said[1].buttons == {}
     assert "palpitations" in said[2].text and "Acknowledge" in said[2].buttons
@@ -385,7 +385,7 @@ def test_a_coach_who_comes_back_gets_the_proposals_that_still_wait_for_them(team
     team.athlete.writes("60.6 2 3.5 5 on target fine")
     fails_for(team, team.coach)
     said = pings(team.coach.writes("", kind=Kind.UNBLOCKED))
-    (proposal,) = [one for one in said if "waits for your word" in one.text]
+    (proposal,) = [one for one in said if "for you to approve" in one.text]
     team.coach.taps("Approve 550 g", proposal)
     assert "approved the change" in text_of(team.athlete.hears())
 

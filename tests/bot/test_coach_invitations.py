@@ -56,7 +56,7 @@ def test_the_printed_invitation_makes_a_coach_who_reads_the_cautions_and_what_to
 ) -> None:
     ravi = coach_in(world, 101, "Ravi")
     said = text_of(ravi.all_said())
-    assert "no medical device" in said
+    assert "not a medical device" in said
     assert all(command in said for command in ("/contact", "/invite", "/roster", "/selfcoach"))
     assert {"roster", "invite", "contact", "alerts", "help"} <= menu_of(world, ravi)
     assert "checkin" not in menu_of(world, ravi)
@@ -155,7 +155,7 @@ def test_an_athlete_is_asked_before_another_coach_takes_over(sqlite_engine: Engi
     code = code_in(noa.writes("/invite"))
     said = team.athlete.writes(f"/start {code}")
     assert "coached by Ravi now" in text_of(said)
-    team.athlete.taps("No, leave it as it is")
+    team.athlete.taps("No, change nothing")
     assert team.profile().coach_id == 1
     team.athlete.writes(f"/start {code}")
     team.athlete.taps("Yes, Noa takes over")
@@ -163,7 +163,7 @@ def test_an_athlete_is_asked_before_another_coach_takes_over(sqlite_engine: Engi
     assert "chosen another coach" in text_of(team.coach.hears())
     assert "Mira" not in text_of(team.coach.writes("/roster"))
     assert "Mira" in text_of(noa.writes("/roster"))
-    assert "used that invitation already" in text_of(team.athlete.writes(f"/start {code}"))
+    assert "already used that invitation" in text_of(team.athlete.writes(f"/start {code}"))
 
 
 def test_no_coach_takes_over_while_an_alert_is_open(sqlite_engine: Engine) -> None:
@@ -183,7 +183,7 @@ def test_a_coach_can_be_their_own_athlete_in_one_chat(world: World) -> None:
     assert profile is not None
     assert profile.coach_id == profile.person_id
     assert {"roster", "checkin"} <= menu_of(world, ravi)
-    assert "your own athlete already" in text_of(ravi.writes("/selfcoach"))
+    assert "You already coach yourself" in text_of(ravi.writes("/selfcoach"))
 
 
 def test_who_coaches_themself_hears_of_the_doctors_word_in_their_own_terms(world: World) -> None:

@@ -86,7 +86,13 @@ def test_the_roster_has_first_who_needs_the_coach_first(team: Team) -> None:
     said = text_of(team.coach.writes("/roster"))
     names = ["Eli", "Bo", "Cleo", "Finn", "Mira", "Ana"]
     assert sorted(names, key=said.index) == names
-    for state in ("open warning", "Frozen", "doctor's word", "set the event", "not checked in"):
+    for state in (
+        "open warning",
+        "Frozen",
+        "doctor's clearance",
+        "set the event",
+        "not checked in",
+    ):
         assert state in said, state
 
 
@@ -95,7 +101,7 @@ def test_a_waiting_change_is_told_with_its_deadline(team: Team) -> None:
     team.athlete.writes(FLAT)
     said = text_of(team.coach.writes("/roster"))
     assert "proposed 550 g (+50 g) for Fri 7 May" in said
-    assert "waits for your word until 09:00 their time" in said
+    assert "approve by 09:00 (Mira's time)" in said
 
 
 def test_a_long_roster_has_pages_and_fits_a_message(team: Team) -> None:
@@ -187,26 +193,26 @@ def test_a_doctors_word_is_noted_on_a_second_tap_and_starts_the_mornings(
     answers[3] = "Diabetes or blood sugar"
     team = onboarded(sqlite_engine, tuple(answers))
     card = team.coach.presses("c:card:2")[-1]
-    assert next(iter(card.buttons)) == "Doctor's word received"
-    team.coach.taps("Doctor's word received")
+    assert next(iter(card.buttons)) == "Doctor's clearance received"
+    team.coach.taps("Doctor's clearance received")
     team.coach.taps("Not yet")
     assert team.profile().status == AthleteStatus.DOCTOR_FIRST
-    team.coach.taps("Doctor's word received", card)
+    team.coach.taps("Doctor's clearance received", card)
     team.coach.taps("Yes, a doctor has")
     profile = team.profile()
     assert (profile.status, profile.cleared_at) == (AthleteStatus.ACTIVE, team.world.now)
-    assert "a doctor said yes" in text_of(team.athlete.hears())
+    assert "a doctor has cleared you" in text_of(team.athlete.hears())
     with team.world.session() as session:
         row = session.exec(select(HistoryRow).where(HistoryRow.what == "doctor's word noted")).one()
     assert row.by_id == 1
-    assert "No doctor's word is being waited for" in text_of(team.coach.presses("c:doctor:2"))
+    assert "No doctor's clearance is needed" in text_of(team.coach.presses("c:doctor:2"))
 
 
 def test_a_morning_can_always_set_the_day_after(team: Team) -> None:
     said = text_of(team.coach.presses("c:tomorrow:2"))
-    assert "it sets the day after" in said
+    assert "sets tomorrow's carbs" in said
     assert "Friday 7 May" in text_of(team.athlete.writes(FLAT))
-    assert "it sets the day that begins" in text_of(team.coach.presses("c:tomorrow:2"))
+    assert "sets today's carbs" in text_of(team.coach.presses("c:tomorrow:2"))
 
 
 def test_a_message_goes_across_with_its_senders_name_and_can_be_answered(team: Team) -> None:
@@ -224,7 +230,7 @@ def test_a_message_goes_across_with_its_senders_name_and_can_be_answered(team: T
     [
         ("   ", "empty"),
         ("x" * 4096, "4,096 characters"),
-        ("take some furosemide tonight", "pass on nothing about drugs"),
+        ("take some furosemide tonight", "don't pass on anything about drugs"),
     ],
 )
 def test_a_message_that_cannot_go_is_refused_and_asked_again(
@@ -242,11 +248,11 @@ def test_the_coach_hears_once_that_an_athlete_has_stopped_the_bot(team: Team) ->
     assert "I can't reach Mira any more" in text_of(team.coach.hears())
     team.athlete.writes("", kind=Kind.BLOCKED)
     assert team.coach.hears() == []
-    assert "Cannot be reached here" in text_of(team.coach.writes("/roster"))
+    assert "Can't be reached" in text_of(team.coach.writes("/roster"))
     team.coach.presses("c:message:2")
     assert "may not arrive" in text_of(team.coach.writes("Are you there?"))
     team.athlete.writes("/today")
-    assert "Cannot be reached" not in text_of(team.coach.writes("/roster"))
+    assert "Can't be reached" not in text_of(team.coach.writes("/roster"))
 
 
 def test_menus_are_set_once_and_only_when_roles_change(team: Team) -> None:

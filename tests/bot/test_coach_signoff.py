@@ -12,6 +12,7 @@ from bot.incoming import Kind
 from bot.service import signoff
 from bot.service.week import day_set
 from bot.store.db import transaction
+from bot.store.desk import CoachDesk
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.week import DecisionRow, DecisionStatus
 from tests.support.weeks import Team
@@ -44,11 +45,23 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     assert "Planned 500 g, proposed 550 g (+50 g" in asked.text
     assert "61.0 kg, fullness 1, sharpness 5, water 3.5 L" in asked.text
     assert "Fullness 1 where" in asked.text
-    assert "by 09:00 (their time), 500 g holds" in asked.text
-    assert list(asked.buttons) == ["Approve 550 g", "Set another figure", "Keep the plan, 500 g"]
+    assert "Answer by 09:00 (Mira's time), or 500 g stands" in asked.text
+    assert list(asked.buttons) == ["Approve 550 g", "Set another number", "Keep the plan, 500 g"]
     assert "550 g" in athlete_reads
-    assert "Ravi's word until 09:00" in athlete_reads
+    assert "may change it to" in athlete_reads
     assert in_force(team) == 500
+
+
+def test_the_deadline_stands_on_the_coachs_own_clock_with_the_athletes_beside_it(
+    team: Team,
+) -> None:
+    with transaction(team.world.engine) as session:
+        session.merge(CoachDesk(person_id=1, zone="Asia/Tokyo"))
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    # London is an hour ahead of UTC in May, Tokyo nine.
+    assert "Answer by 17:00 your time (09:00 for Mira), or 500 g stands" in asked.text
+    assert "approve by 17:00 your time (09:00 for Mira)" in text_of(team.coach.writes("/roster"))
 
 
 def test_approving_puts_the_figure_in_force_and_tells_the_athlete(team: Team) -> None:
@@ -87,7 +100,7 @@ def test_what_is_no_figure_is_refused_and_asked_again(
     team: Team, typed: str, answered: str
 ) -> None:
     team.athlete.writes(FLAT)
-    team.coach.taps("Set another figure")
+    team.coach.taps("Set another number")
     said = text_of(team.coach.writes(typed))
     assert answered in said.replace("between 0 and 1,500 g", "at most 1,500 g")
     assert "How many grams of carbs for Mira's Fri 7 May?" in said
@@ -98,7 +111,7 @@ def test_what_is_no_figure_is_refused_and_asked_again(
 
 def test_a_figure_past_the_guard_rail_is_refused_with_its_source(team: Team) -> None:
     team.athlete.writes(FLAT)
-    team.coach.taps("Set another figure")
+    team.coach.taps("Set another number")
     # Burke et al. 2011: 10-12 g/kg a day; 12 g/kg x 61.2 kg = 734.4 g
     said = text_of(team.coach.writes("735"))
     assert "Burke et al. 2011" in said
@@ -107,12 +120,12 @@ def test_a_figure_past_the_guard_rail_is_refused_with_its_source(team: Team) -> 
 
 def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
     team.athlete.writes(FLAT)
-    team.coach.taps("Set another figure")
+    team.coach.taps("Set another number")
     assert "over your own limit (carb ceiling a day: 590 g)" in text_of(team.coach.writes("610"))
     assert in_force(team) == 500
-    team.coach.taps("No, another figure")
+    team.coach.taps("No, another number")
     team.coach.writes("610")
-    assert "Why, in a few words?" in text_of(team.coach.taps("Yes, 610 g"))
+    assert "Why? A few words" in text_of(team.coach.taps("Yes, 610 g"))
     assert "a few words" in text_of(team.coach.writes("?"))
     team.coach.writes("Slept badly, looked flat all day")
     assert (in_force(team), decisions(team)[0].status) == (610, DecisionStatus.OTHER_FIGURE)
@@ -121,7 +134,7 @@ def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
 
 def test_a_sticker_is_no_figure(team: Team) -> None:
     team.athlete.writes(FLAT)
-    team.coach.taps("Set another figure")
+    team.coach.taps("Set another number")
     assert "please type it" in text_of(team.coach.writes("", kind=Kind.OTHER))
 
 
@@ -135,8 +148,8 @@ def test_without_a_word_the_plan_holds_at_the_deadline_and_both_are_told(team: T
     rewritten, told = team.coach.hears()
     assert "Nobody answered by 09:00" in rewritten.text
     assert rewritten.buttons == {}
-    assert "the plan holds: 500 g" in told.text
-    assert "no word in time, so the plan holds" in text_of(team.athlete.hears())
+    assert "told to stay on plan, 500 g" in told.text
+    assert "No answer came in time. Stay on plan" in text_of(team.athlete.hears())
     assert decisions(team)[0].status == DecisionStatus.LAPSED
     team.coach.taps("Approve 550 g", asked)
     assert "Nobody answered by 09:00" in team.coach.answers_to_taps()[-1]
@@ -178,7 +191,7 @@ def test_a_decision_made_late_leaves_half_an_hour_at_least(team: Team) -> None:
 def test_a_changed_answer_takes_the_proposal_back_and_closes_the_question(team: Team) -> None:
     team.athlete.writes(FLAT)
     (asked,) = team.coach.hears()
-    team.coach.taps("Set another figure", asked)
+    team.coach.taps("Set another number", asked)
     team.athlete.writes("61.0 5 3.5 5 on target fine")
     rewritten = text_of(team.coach.hears())
     assert "decided anew" in rewritten
@@ -203,7 +216,7 @@ def test_the_first_press_counts_and_the_second_reads_what_happened(team: Team) -
 def test_a_button_that_was_never_offered_does_nothing(team: Team, data: str) -> None:
     team.athlete.writes(FLAT)
     team.coach.presses(data)
-    assert "That is not yours to sign." in team.coach.answers_to_taps()
+    assert "You can't approve this one." in team.coach.answers_to_taps()
     assert decisions(team)[0].status == DecisionStatus.WAITING
 
 
@@ -269,7 +282,7 @@ def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> Non
         session.add(profile)
         session.add(person)
     said = text_of(team.athlete.writes(FLAT))
-    assert "a second look from you" in said
-    assert "your own word until 09:00" in said
+    assert "for you to approve as your own coach" in said
+    assert "your own approval until 09:00" in said
     done = text_of(team.athlete.taps("Take 550 g"))
     assert "Carbs 550 g" in done

@@ -58,23 +58,23 @@ def test_after_the_lighter_mornings_the_coach_reads_the_week_whole(team: Team) -
     said, _ = look_back(team)
     text = the_debrief(said).text
     assert text.startswith(HEAD)
-    assert "7 out: 185 / 185 / – · no numbers" in text
+    assert "7 out: 185 / 185 / – · no check-in" in text
     assert "3 out: 500 / 525 / 430 (flat in the load) · 59.3 kg, full 2, sharp 5" in text
     assert "Day: 185 / 185 / – · 61.4 kg, full 8, sharp 4" in text
     assert "Load: 1,500 g planned, 1,525 g set (8.3 g/kg a day)." in text
-    assert "Eaten of it, as told: 84 %." in text
+    assert "Eaten of it, as reported: 84 %." in text
     assert "Weight over the load: 2.1 kg up." in text
-    assert "Your word on the look: flat." in text
-    assert "Weight by day 3 after: 1.6 kg more than on the day." in text
+    assert "Your verdict on the look: flat." in text
+    assert "Weight by day 3 after: 1.6 kg more than on event day." in text
     assert "Flat, but only 84 % of the load was eaten" in text
-    assert "4 mornings without numbers" in text
+    assert "4 mornings without a check-in" in text
     assert "one week proves little" in text
 
 
 def test_the_athlete_reads_a_short_one_and_is_asked_one_thing(team: Team) -> None:
     _, said = look_back(team)
     text = text_of(said)
-    assert "A look back on your show. You gave your numbers on 4 of 8 mornings." in text
+    assert "Looking back on your show: You checked in on 4 of 8 mornings." in text
     assert "you ate 84 % of what was set" in text
     assert "flat" not in text.lower()  # the coach's word on the look is the coach's to give
     thanked = text_of(team.athlete.writes("Too much rice, my stomach was full."))
@@ -108,34 +108,34 @@ def test_it_comes_once(team: Team) -> None:
 def test_a_word_on_the_look_that_is_missing_can_be_given_under_it(team: Team) -> None:
     days_after(team, int(AFTER_DAYS.value) + 1)
     found = the_debrief(team.coach.hears())
-    assert "Your word on the look: none yet" in found.text
+    assert "Your verdict on the look: none yet" in found.text
     team.coach.taps("Full", found)
     team.coach.presses(f"c:debrief:{team.athlete_id}")
     again = team.coach.all_said()[-1]
-    assert "Your word on the look: full." in again.text
+    assert "Your verdict on the look: full." in again.text
     assert "Full" not in again.buttons
 
 
 def test_the_note_and_the_lessons_are_read_before_the_next_draft(team: Team) -> None:
     look_back(team)
     team.coach.taps("Note for next time")
-    assert "You will see it" in text_of(team.coach.writes("White rice in five meals, not three"))
+    assert "I show it" in text_of(team.coach.writes("White rice in five meals, not three"))
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("20 June")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     said = team.coach.presses(f"c:draft:{team.athlete_id}")
     before = said[0].text
     assert before.startswith("From the show of Sun 9 May, before you draft:")
-    assert "Try the same load eaten whole before a larger one" in before
+    assert "eat all of the same load before trying a larger one" in before
     assert "Your note: White rice in five meals, not three" in before
-    assert "Which shape" in said[-1].text
+    assert "load be spread" in said[-1].text
 
 
 def test_a_note_that_names_a_drug_is_not_kept(team: Team) -> None:
     look_back(team)
     team.coach.taps("Note for next time")
-    assert "You will see it" not in text_of(team.coach.writes("add a diuretic next time"))
+    assert "Saved" not in text_of(team.coach.writes("add a diuretic next time"))
 
 
 def test_a_trial_is_looked_back_on_after_a_day_and_weeks_are_compared(
@@ -145,7 +145,7 @@ def test_a_trial_is_looked_back_on_after_a_day_and_weeks_are_compared(
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("9 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.writes("61.0 8 3.5 4 on target fine")
     days_after(team, 1)
     team.coach.taps("Full")
@@ -155,7 +155,7 @@ def test_a_trial_is_looked_back_on_after_a_day_and_weeks_are_compared(
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("19 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.coach.presses(f"c:draft:{team.athlete_id}")
     team.coach.taps("even")
     team.coach.writes("7")
@@ -168,7 +168,7 @@ def test_a_trial_is_looked_back_on_after_a_day_and_weeks_are_compared(
     team.coach.presses(f"c:debrief:{team.athlete_id}")
     text = team.coach.all_said()[-1].text
     assert text.startswith("Debrief of Mira's show, Wed 19 May 2027")
-    assert "Before it: trial Sun 9 May, 8.2 g/kg a day, full." in text
+    assert "Last time: trial Sun 9 May, 8.2 g/kg a day, full." in text
 
 
 def test_while_the_next_week_asks_its_own_questions_the_athlete_is_not_asked(team: Team) -> None:
@@ -176,7 +176,7 @@ def test_while_the_next_week_asks_its_own_questions_the_athlete_is_not_asked(tea
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.hears()
     days_after(team, int(AFTER_DAYS.value) + 1)
     assert "A look back" not in text_of(team.athlete.hears())
@@ -197,7 +197,7 @@ def test_before_any_week_lies_behind_there_is_nothing_to_look_back_on(
     team = team_at(datetime(2027, 5, 3, 12, 0, tzinfo=UTC))
     for view in ("debrief", "debrief-note"):
         said = text_of(team.coach.presses(f"c:{view}:{team.athlete_id}"))
-        assert "No week of Mira's lies behind yet" in said
+        assert "Mira has not finished a week yet" in said
 
 
 def test_a_week_in_which_nobody_said_anything_is_not_looked_back_on(
@@ -223,9 +223,9 @@ def test_each_reads_it_in_their_own_language(ours: None, team: Team) -> None:
     days_after(team, int(AFTER_DAYS.value) + 1)
     text = next(m.text for m in team.coach.hears() if m.text.startswith("Rückblick"))
     assert text.startswith("Rückblick für Mira: Wettkampf, So. 9. Mai 2027")
-    assert "3 vorher: 500 / 525 / 430 (flach beim Laden) · 59,3 kg, Fülle 2, Schärfe 5" in text
+    assert "3 vorher: 500 / 525 / 430 (flach beim Laden) · 59,3 kg, voll 2, Definition 5" in text
     assert "Ladung: 1.500 g geplant, 1.525 g vorgegeben (8,3 g/kg am Tag)." in text
     assert "Flach, aber nur 84 % der Ladung wurden gegessen" in text
-    assert "A look back on your show." in text_of(team.athlete.all_said())
+    assert "Looking back on your show:" in text_of(team.athlete.all_said())
     team.athlete.language = "de"
     assert "In Ordnung. Iss gut." in text_of(team.athlete.writes("überspringen"))

@@ -75,9 +75,9 @@ def rows_about(session: Session, athlete_id: int, chat_id: int) -> dict[str, int
 
 def test_nothing_is_deleted_before_a_second_look_that_says_what_goes(team: Team) -> None:
     said = text_of(team.athlete.writes("/delete_my_data"))
-    assert "cannot be undone" in said and "pictures" in said
-    assert "Ravi is told that it was done, and nothing else" in said
-    assert "Kept. Nothing was deleted" in text_of(team.athlete.taps("Keep it"))
+    assert "can't be undone" in said and "pictures" in said
+    assert "I tell Ravi only that you did it" in said
+    assert "OK, nothing was deleted" in text_of(team.athlete.taps("Keep it"))
     assert "61.1 kg" in text_of(team.athlete.writes("/past"))
 
 
@@ -110,7 +110,7 @@ def test_it_works_on_either_database(any_engine: Engine, tmp_path: Path) -> None
 def test_the_coach_is_told_that_it_was_done_and_nothing_else(team: Team) -> None:
     deletes(team)
     said = text_of(team.coach.hears())
-    assert said == "Mira has deleted their data here. There are no more check-ins from them."
+    assert said == "Mira has deleted all data here. You get no more check-ins from Mira."
     assert "Mira" not in text_of(team.coach.writes("/roster"))
     team.coach.presses(f"c:card:{team.athlete_id}")
     assert "61.1" not in text_of(team.coach.hears())
@@ -120,7 +120,7 @@ def test_a_coach_with_an_open_alert_is_told_that_nobody_follows_it_up(team: Team
     team.athlete.writes("I fainted this morning")
     team.coach.hears()
     deletes(team)
-    assert "An alert about them was open" in text_of(team.coach.hears())
+    assert "An alert about Mira was open" in text_of(team.coach.hears())
     team.world.later(minutes=30)
     assert "Not acknowledged" not in text_of(team.coach.hears())
 

@@ -73,7 +73,7 @@ def test_the_coach_is_asked_where_they_are_and_when_and_reads_what_holds(team: T
     (asked,) = team.coach.writes("Tokyo")
     team.coach.taps(next(iter(asked.buttons)))
     said = text_of(team.coach.writes("7:15"))
-    assert "comes at 07:15 each day that has something to tell" in said
+    assert "comes at 07:15 on days with something to report" in said
     assert "Asia/Tokyo" in said
     again = team.coach.writes("/digest")[0]
     assert set(again.buttons) == {"Another time", "No digest", "Quiet hours", "Where I am"}
@@ -141,7 +141,7 @@ def test_a_proposal_that_lapsed_is_not_told_as_done(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.morning(2, hour=11)
     *_, said = digests(team.coach.hears())
-    assert "- Mira: 550 g proposed for Fri 7 May, the plan holds." in said.text
+    assert "- Mira: 550 g proposed for Fri 7 May; on plan." in said.text
 
 
 def test_there_is_no_digest_on_a_day_with_nothing_to_tell_and_one_on_the_next(team: Team) -> None:
@@ -204,7 +204,7 @@ def test_what_is_no_time_is_refused_and_asked_again(team: Team, typed: str, answ
     team.coach.taps(next(iter(team.coach.all_said()[-1].buttons)))
     said = text_of(team.coach.writes(typed))
     assert answered in said
-    assert "At what time shall the digest come?" in said
+    assert "When do you want the digest?" in said
 
 
 def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: Team) -> None:

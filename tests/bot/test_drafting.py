@@ -69,15 +69,15 @@ def test_no_depletion_leaves_carbs_and_fat_as_they_are_until_the_load(team: Team
 
 def test_a_deep_depletion_asks_for_a_reason_and_keeps_it_with_the_plan(team: Team) -> None:
     said = draft(team, "even", "8.2 g/kg", "Deep")
-    assert "little to give to somebody who is happy with the look" in said
+    assert "rarely adds anything if the look is already right" in said
     assert "Homer et al. 2024" in said
     team.coach.writes("  ")
     assert before_the_load(team) == {185}
     said = text_of(team.coach.writes("She holds water until she is empty, seen twice"))
     assert "Reason for a deep depletion: She holds water" in said
     said = text_of(team.coach.taps("Use this plan"))
-    assert "Your reason is kept with the plan: She holds water until she is empty" in said
-    assert "Note: depletion is deep" in said
+    assert "Your reason is saved with the plan: She holds water until she is empty" in said
+    assert "Info: depletion is deep" in said
     assert "7, 6, 5 and 4 days out: 60 g" in said
     assert before_the_load(team) == {60}
     with team.world.session() as session:
@@ -89,7 +89,7 @@ def test_a_deep_depletion_asks_for_a_reason_and_keeps_it_with_the_plan(team: Tea
 
 
 def test_before_a_fat_load_there_is_no_choice_of_no_depletion(team: Team) -> None:
-    draft(team, "lead-in fat load", "8.2 g/kg")
+    draft(team, "fat first, then carbs", "8.2 g/kg")
     labels = team.coach.all_said()[-1].buttons
     assert "Mild" in labels
     assert "None" not in labels
@@ -107,7 +107,7 @@ def test_every_line_of_a_draft_is_explained_and_the_draft_is_still_there_after(t
     assert "my starting point for women. The review says above 8 g/kg" in said
     assert "Source: Sedlock 2008, Curr Sports Med Rep 7:209-213" in said
     assert "Source: common practice" in said
-    for what in ("Even load", "Mild depletion", "The day itself", "Protein", "Fat", "Fibre",
+    for what in ("Even load", "Mild depletion", "Event day", "Protein", "Fat", "Fibre",
                  "Water", "Sodium", "Training", "Cardio", "A trial"):  # fmt: skip
         assert f"\n{what}" in said
     assert said.count("Source: ") == 12
@@ -116,17 +116,17 @@ def test_every_line_of_a_draft_is_explained_and_the_draft_is_still_there_after(t
 
 
 def test_a_draft_says_when_a_trial_fits_if_there_is_time_for_one(team: Team) -> None:
-    assert "rehearse" not in draft(team, "even", "8.2 g/kg", "Mild")
+    assert "time to practise" not in draft(team, "even", "8.2 g/kg", "Mild")
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("25 July")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     said = draft(team, "even", "8.2 g/kg", "Mild")
-    assert "its day from Sun 30 May to Sun 11 Jul (eight to two weeks before)" in said
+    assert "its event day from Sun 30 May to Sun 11 Jul (eight to two weeks before)" in said
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("11 July")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     said = draft(team, "even", "8.2 g/kg", "Mild")
     assert "This is the trial" in said
 

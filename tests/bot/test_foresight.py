@@ -49,9 +49,9 @@ def test_why_shows_band_residual_and_rough_odds(sqlite_engine: Engine) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.athlete.writes(LINES[5])
     said = text_of(team.athlete.writes("/why"))
-    assert "Weight band for this morning" in said
-    assert "model expected" in said
-    assert re.search(r"With \d+ g, as planned, the day looks: full \w+ \d in 10", said)
+    assert "Weight expected this morning" in said
+    assert "forecast" in said
+    assert re.search(r"Chances on event day with \d+ g, as planned: full \w+ \d in 10", said)
     assert re.search(r"[Tt]he rule .*forecast", said), "both are told, whichever was followed"
     assert "%" not in said
 
@@ -61,7 +61,7 @@ def test_before_the_model_is_trusted_why_says_so(sqlite_engine: Engine) -> None:
     team.morning(7)
     team.athlete.writes(LINES[0])
     said = text_of(team.athlete.writes("/why"))
-    assert "stands aside, so the rules decide alone: there is too little to go by yet" in said
+    assert "No forecast yet, so the rules decide alone: it needs" in said
     assert "in 10" not in said
 
 
@@ -90,7 +90,7 @@ def test_the_day_after_the_coach_is_asked_how_it_looked_and_the_next_week_begins
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.morning(-1)
-    (asked,) = [said for said in team.coach.hears() if "How did they look" in said.text]
+    (asked,) = [said for said in team.coach.hears() if "How did Mira look" in said.text]
     assert asked.silent  # it can wait, and after a show twenty of them come at once
     said = text_of(team.coach.taps(label))
     assert kept in said
@@ -105,13 +105,13 @@ def test_who_coaches_themself_is_asked_how_they_looked_themself(sqlite_engine: E
         session.get_one(AthleteProfile, team.athlete_id).coach_id = team.athlete_id
     team.morning(-1)
     assert "Your show was yesterday. How did you look" in text_of(team.athlete.hears())
-    assert "Kept: you were full on the day" in text_of(team.athlete.taps("Full"))
+    assert "Saved: you were full on the day" in text_of(team.athlete.taps("Full"))
 
 
 def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None:
     team = up_to_two_days_out(sqlite_engine)
     team.morning(-1)
-    data = next(m for m in team.coach.hears() if "How did they look" in m.text).buttons["Flat"]
+    data = next(m for m in team.coach.hears() if "How did Mira look" in m.text).buttons["Flat"]
     team.athlete.presses(data)
     Someone(team.world, 999, "Stranger").presses(data)
     with team.world.session() as session:
@@ -121,11 +121,11 @@ def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None
 @pytest.mark.parametrize(
     ("flat", "full", "spilled", "line"),
     [
-        (0.05, 0.90, 0.05, "On course for full; spilling over is unlikely."),
-        (0.10, 0.65, 0.25, "On course for full; spilling over is possible."),
-        (0.60, 0.38, 0.02, "More likely flat than full as things stand; spilling over is unlikely, "
-                           "coming in flat is the risk."),
-        (0.05, 0.40, 0.55, "More likely spilled over than full as things stand; spilling over is a "
+        (0.05, 0.90, 0.05, "On track: full; spilling over is unlikely."),
+        (0.10, 0.65, 0.25, "On track: full; spilling over is possible."),
+        (0.60, 0.38, 0.02, "Right now flat is more likely than full; the risk is being flat, "
+                           "not spilling over."),
+        (0.05, 0.40, 0.55, "Right now spilled over is more likely than full; spilling over is a "
                            "real risk."),
     ],
 )  # fmt: skip
@@ -156,21 +156,21 @@ def told(rule_g: float, forecast_g: float, asked_g: float, *, disagree: bool = F
 @pytest.mark.parametrize(
     ("rule_g", "forecast_g", "asked_g", "disagree", "line"),
     [
-        (25, 50, 50, False, "rule alone says 25 g more. The forecast sizes it: 50 g more"),
-        (25, 25, 25, False, "rule and the forecast say the same: 25 g more"),
+        (25, 50, 50, False, "rule alone says 25 g more. The forecast sets the size: 50 g more"),
+        (25, 25, 25, False, "rule and the forecast agree: 25 g more"),
         (
             -50,
             -25,
             -50,
             False,
-            "rule says 50 g less, the forecast 25 g less. Here the rule has the",
+            "rule says 50 g less, the forecast 25 g less. Here the rule",
         ),
         (
             25,
             -25,
             0,
             True,
-            "rule alone says 25 g more, the forecast 25 g less. They pull apart, so",
+            "rule alone says 25 g more, the forecast 25 g less. They disagree, so",
         ),
     ],
 )
@@ -179,16 +179,19 @@ def test_rule_and_forecast_are_both_told_and_which_was_followed(
 ) -> None:
     said = told(rule_g, forecast_g, asked_g, disagree=disagree)
     assert line in said
-    assert "0.4 kg under what the model expected, outside its band" in said
-    assert "With 500 g, as planned, the day looks: full about 6 in 10, flat about 1 in 10" in said
-    assert f"With {500 + forecast_g} g, the best of what is allowed: full about 7 in 10" in said
+    assert "0.4 kg under the forecast, outside the expected range" in said
+    assert (
+        "Chances on event day with 500 g, as planned: full about 6 in 10, flat about 1 in 10"
+        in said
+    )
+    assert f"With {500 + forecast_g} g, the best allowed amount: full about 7 in 10" in said
 
 
 def test_a_model_that_was_surprised_three_mornings_running_is_said_to_stand_aside() -> None:
     view = {"trusted": False, "why_not": "three mornings running outside what it expected"}
     (line,) = words.why_lines({"foresight": view, "trace": {}, "carb_g": 500}, "kg")
     assert "the rules decide alone" in line
-    assert "three mornings running the weight lay outside the bands it gave" in line
+    assert "on three mornings in a row the weight was outside the range it expected" in line
 
 
 def test_the_reasons_with_a_sentence_are_those_that_the_engine_gives() -> None:
@@ -206,5 +209,5 @@ def test_a_coach_who_is_to_sign_a_change_sees_the_chances(sqlite_engine: Engine)
     for days_out, line in zip((7, 6, 5, 4, 3, 2), softened, strict=True):
         team.morning(days_out)
         team.athlete.writes(line)
-    waiting = [m.text for m in team.coach.all_said() if "waits for your word" in m.text]
-    assert "as planned, the day looks: full" in waiting[-1]
+    waiting = [m.text for m in team.coach.all_said() if "for you to approve" in m.text]
+    assert "as planned: full" in waiting[-1]

@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 
 import pytest
+from sqlalchemy import Engine
 from sqlmodel import select
 
 import bot.service
@@ -17,7 +18,7 @@ from bot.service.week import current_event, current_plan, current_week, day_set,
 from bot.store.db import transaction
 from bot.store.people import HistoryRow, Person
 from engine.limits import LIMIT_KEYS
-from tests.support.weeks import Team, arrive
+from tests.support.weeks import Team, arrive, in_peak_week
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -69,7 +70,7 @@ def test_a_day_tells_what_was_set_what_changed_it_who_when_and_why(team: Team) -
     said = history(team, "2027-05-06")
     for part in (
         "History of Mira: Thu 6 May 2027, 3 days out",
-        "Set for the day: 610 g (+110 g against the plan), by the coach's word.",
+        "Set for the day: 610 g (+110 g against the plan), by the coach.",
         "- Thu 6 May, 07:00, Mira: checked in",
         "- Thu 6 May, 07:00, Brimline: adjusted: 525 g for Thu 6 May (planned 500 g), rule "
         "flat-in-load",
@@ -148,7 +149,7 @@ def test_a_day_set_by_hand_and_not_sent_yet_is_taken_back_without_a_word(team: T
     team.coach.presses("c:undo:2")
     said = text_of([team.coach.all_said()[-1]])
     assert "set Sat 8 May by hand to 480 g" in said
-    assert "Nothing has gone out on it yet" in said
+    assert "Nothing was sent about it yet" in said
     team.athlete.hears()
     team.coach.taps("Take it back")
     assert figures(team) == before
@@ -163,7 +164,7 @@ def test_what_has_gone_out_is_corrected(team: Team) -> None:
     team.athlete.hears()
     team.world.later(minutes=1)
     team.coach.presses("c:undo:2")
-    assert "a correction follows" in team.coach.all_said()[-1].text
+    assert "I send a correction" in team.coach.all_said()[-1].text
     team.coach.taps("Take it back")
     assert figures(team) == before
     told = text_of(team.athlete.hears())
@@ -232,8 +233,8 @@ def test_what_was_decided_since_is_not_undone_under_it(team: Team) -> None:
     team.athlete.writes(FLAT)
     before = figures(team)
     said = text_of(team.coach.taps("Take it back"))
-    assert "can't be taken back any more" in said
-    assert "can't be taken back: adjusted: 525 g" in text_of(team.coach.presses("c:undo:2"))
+    assert "too late to undo that" in said
+    assert "can't be undone: adjusted: 525 g" in text_of(team.coach.presses("c:undo:2"))
     assert figures(team) == before
 
 
@@ -250,10 +251,10 @@ def test_a_second_press_takes_nothing_more_back(team: Team) -> None:
 
 
 def test_nothing_to_take_back_and_leaving_it_are_said(team: Team) -> None:
-    assert "No change of yours" in text_of(team.coach.presses("c:undo:2"))
+    assert "You have no change left" in text_of(team.coach.presses("c:undo:2"))
     set_by_hand(team, 1, "480")
     team.coach.presses("c:undo:2")
-    assert "Left as it is" in text_of(team.coach.taps("Leave it"))
+    assert "Left as it is" in text_of(team.coach.taps("No, leave it"))
     assert figures(team)[date(2027, 5, 8)] == 480
 
 
@@ -262,9 +263,9 @@ def test_nothing_to_take_back_and_leaving_it_are_said(team: Team) -> None:
 
 def test_a_hold_keeps_the_figure_whatever_the_check_ins_say_and_then_ends(team: Team) -> None:
     said = text_of(hold(team, "2", "480"))
-    assert "Mira is held at 480 g until Fri 7 May." in said
+    assert "Hold: Mira stays at 480 g until Fri 7 May." in said
     told = text_of(team.athlete.hears())
-    assert "Ravi holds you at 480 g of carbs until Fri 7 May" in told
+    assert "Ravi has set a hold: eat 480 g of carbs every day until Fri 7 May" in told
     assert "Carbs 480 g" in text_of(team.athlete.writes(FLAT))
     assert "Held at 480 g until Fri 7 May." in text_of(team.coach.writes("/roster"))
     team.morning(2)
@@ -277,9 +278,9 @@ def test_a_hold_keeps_the_figure_whatever_the_check_ins_say_and_then_ends(team: 
 
 def test_the_figure_that_stands_is_a_tap_away(team: Team) -> None:
     team.coach.presses("c:hold:2")
-    team.coach.taps("To the day itself (4)")
+    team.coach.taps("To event day (4)")
     said = text_of(team.coach.taps("As now, 500 g"))
-    assert "held at 500 g until Sun 9 May" in said
+    assert "stays at 500 g until Sun 9 May" in said
 
 
 @pytest.mark.parametrize("typed", ["0", "5", "1.5", "many", "-1", "🏋", "x" * 4096])
@@ -287,7 +288,7 @@ def test_what_is_no_number_of_days_is_refused_and_asked_again(team: Team, typed:
     team.coach.presses("c:hold:2")
     said = text_of(team.coach.writes(typed))
     assert "between 1 and 4" in said
-    assert "For how many days" in said
+    assert "for how many days" in said
 
 
 def test_a_hold_outside_the_guard_rail_is_refused_and_past_a_limit_wants_a_reason(
@@ -329,7 +330,7 @@ def test_a_hold_is_ended_by_a_tap_and_the_day_is_decided_anew(team: Team) -> Non
     assert "ended the hold" in told
     assert figures(team)[date(2027, 5, 6)] == 525
     assert figures(team)[date(2027, 5, 7)] == 500
-    assert "Nothing is held" in text_of(team.coach.presses("c:hold-end:2"))
+    assert "There is no hold" in text_of(team.coach.presses("c:hold-end:2"))
 
 
 def test_a_hold_can_be_taken_back(team: Team) -> None:
@@ -346,6 +347,12 @@ def test_a_frozen_athlete_is_not_held(team: Team) -> None:
     assert "frozen" in text_of(team.coach.presses("c:hold:2"))
 
 
+def test_before_the_week_begins_a_hold_says_from_when_it_can_be(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)  # eight days out; event, plan and limits are set
+    said = text_of(team.coach.presses("c:hold:2"))
+    assert said == "You can hold from Sun 2 May, when the week starts."
+
+
 def test_on_ones_own_hold_and_taking_back_say_you(team: Team) -> None:
     with transaction(team.world.engine) as session:
         profile = profile_of(session, team.athlete_id)
@@ -358,7 +365,7 @@ def test_on_ones_own_hold_and_taking_back_say_you(team: Team) -> None:
     mira.presses("c:hold:2")
     mira.writes("2")
     said = text_of(mira.writes("480"))
-    assert "You are held at 480 g until Fri 7 May." in said
+    assert "Hold: you stay at 480 g until Fri 7 May." in said
     assert "You hold this figure." in said
     assert "Your coach" not in said
     mira.presses("c:undo:2")

@@ -56,8 +56,8 @@ def leave(team: Team) -> str:
 def test_it_takes_a_second_tap_that_says_what_it_means(team: Team) -> None:
     said = text_of(team.athlete.writes("/leave"))
     assert "End the coaching with Ravi? Check-ins stop" in said
-    assert "You keep everything" in said
-    assert "goes on" in text_of(team.athlete.taps("No, go on"))
+    assert "You keep all your answers" in said
+    assert "goes on" in text_of(team.athlete.taps("No, keep coaching"))
     assert team.profile().coach_id == 1
     assert team.coach.hears() == []
 
@@ -75,7 +75,7 @@ def test_coach_and_second_coaches_are_told_and_see_nothing_any_more(team: Team) 
     )
     told = text_of(noa.hears())
     assert "Mira has ended the coaching with Ravi" in told
-    assert "Your time as second coach beside Ravi is over" in told
+    assert "Your time as second coach with Ravi is over" in told
     told = text_of(ola.hears())
     assert "Mira has ended the coaching with Ravi" in told
     assert "is over" not in told  # Ravi's other athletes are still theirs to be told of
@@ -117,11 +117,11 @@ def test_open_alerts_are_closed_with_a_word_and_never_repeated(team: Team) -> No
 def test_a_figure_that_waited_for_a_word_is_closed_and_the_plan_holds(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.hears()
-    assert "is closed with it" in text_of(team.athlete.writes("/leave"))
+    assert "is closed too" in text_of(team.athlete.writes("/leave"))
     team.athlete.taps("Yes, end it")
     assert "Closed: Mira has ended the coaching." in text_of(team.coach.hears())
     team.coach.presses("sign:approve:1")
-    assert "not yours to sign" in team.coach.answers_to_taps()[-1]
+    assert "can't approve this one" in team.coach.answers_to_taps()[-1]
     with team.world.session() as session:
         row = session.exec(select(DecisionRow)).one()
         waiting = session.exec(
@@ -147,18 +147,18 @@ def test_another_coach_takes_it_up_and_reads_in_the_history_what_was_closed(team
     noa = Someone(team.world, 150, "Noa")
     code = re.search(r"/join (\S+)", text_of(noa.writes("/invite")))
     assert code is not None
-    assert "Noa is your coach now" in text_of(team.athlete.writes(f"/join {code[1]}"))
+    assert "Noa is now your coach" in text_of(team.athlete.writes(f"/join {code[1]}"))
     assert team.profile().status == AthleteStatus.ACTIVE
     said = text_of(noa.presses("c:history:2"))
     for line in (
         "Mira: ended the coaching with Ravi",
         "Mira: warning (fainting) closed, because the coaching ended",
-        "Noa: took up the coaching",
+        "Noa: took over the coaching",
     ):
         assert line in said, line
     assert "Frozen" in text_of(noa.writes("/roster"))  # only a coach lifts what a warning froze
     team.coach.presses("sign:approve:1")
-    assert "not yours to sign" in team.coach.answers_to_taps()[-1]
+    assert "can't approve this one" in team.coach.answers_to_taps()[-1]
 
 
 def test_what_was_held_for_quiet_hours_is_not_told_after_all(team: Team) -> None:
@@ -194,8 +194,8 @@ def test_a_doubtful_word_is_still_asked_about_and_silence_still_counts_as_a_yes(
 
 def test_whoever_coaches_themself_or_has_left_already_is_told_so(team: Team) -> None:
     leave(team)
-    assert "Nobody coaches you just now" in text_of(team.athlete.writes("/leave"))
-    assert "Nobody coaches you just now" in text_of(team.athlete.presses("leave:yes"))
+    assert "Nobody coaches you right now" in text_of(team.athlete.writes("/leave"))
+    assert "Nobody coaches you right now" in text_of(team.athlete.presses("leave:yes"))
     with transaction(team.world.engine) as session:
         profile = session.get_one(AthleteProfile, 2)
         profile.status = AthleteStatus.ACTIVE
@@ -218,5 +218,5 @@ def test_with_another_coach_whoever_stood_beside_the_first_for_them_alone_is_out
     assert code is not None
     team.athlete.writes(f"/join {code[1]}")
     team.athlete.taps("Yes, Bea takes over")
-    assert "Your time as second coach beside Ravi is over" in text_of(noa.hears())
-    assert "Noa no longer stands beside your coach" in text_of(team.athlete.all_said())
+    assert "Your time as second coach with Ravi is over" in text_of(noa.hears())
+    assert "Noa is no longer your second coach" in text_of(team.athlete.all_said())

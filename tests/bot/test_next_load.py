@@ -96,18 +96,18 @@ def sets_next_show(team: Team, day: str = "6 Jun") -> str:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes(day)
-    return text_of(team.coach.taps("Same zone"))
+    return text_of(team.coach.taps("Same time zone"))
 
 
 def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team: Team) -> None:
     offered = text_of(team.coach.taps("Spilled over"))
     assert "Mira spilled over at" in offered
-    assert "more than the muscles took up, so for the next load" in offered
+    assert "more than the muscles took up. For the next load" in offered
     was, now = re.search(r"plan ([\d.]+) instead of ([\d.]+) g/kg", offered).groups()[::-1]  # type: ignore[union-attr]
     assert float(now) < float(was)
     assert "in 10" in offered
     assert "%" not in offered, "never a false precision"
-    assert "Nothing changes unless you take it over" in offered
+    assert "Nothing changes unless you use it" in offered
     assert plan_of(team) is None, "an offer sets nothing"
     assert history(team)[-1] == "next load suggested"
     assert team.profile().foresight is False, "with the forecast switched off"
@@ -115,15 +115,15 @@ def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team:
 
 def test_taken_over_it_goes_through_the_review_into_the_next_events_plan(team: Team) -> None:
     team.coach.taps("Spilled over")
-    first = text_of(team.coach.taps("Draft the next plan so"))
+    first = text_of(team.coach.taps("Draft the next plan with it"))
     assert "set the next event first" in first
     sets_next_show(team)
-    shown = text_of(team.coach.taps("Load as learnt"))
+    shown = text_of(team.coach.taps("Suggested next load"))
     assert "Use it as the plan?" in shown
     assert plan_of(team) is None
     said = text_of(team.coach.taps("Use this plan"))
     assert "The plan is set" in said
-    assert "I looked it over" in said
+    assert "I checked it" in said
     plan, was = plan_of(team), as_it_was(team)
     assert plan is not None
     assert load_of(plan) < load_of(was)
@@ -133,7 +133,7 @@ def test_taken_over_it_goes_through_the_review_into_the_next_events_plan(team: T
 
 def test_left_alone_nothing_changes_and_that_is_kept(team: Team) -> None:
     team.coach.taps("Flat")
-    assert "Nothing was changed" in text_of(team.coach.taps("Leave it"))
+    assert "othing was changed" in text_of(team.coach.taps("No, leave it"))
     assert plan_of(team) is None
     assert history(team)[-1] == "next load left"
 
@@ -150,10 +150,10 @@ def test_a_plan_already_there_is_replaced_only_on_a_second_tap(team: Team) -> No
     assert before is not None
     team.coach.writes("/roster")
     team.coach.taps("Mira")
-    shown = text_of(team.coach.taps("Load as learnt"))
+    shown = text_of(team.coach.taps("Suggested next load"))
     assert "instead of 9.5 g/kg" in shown
-    assert "Use it in place of the plan?" in shown
-    assert "Nothing was changed" in text_of(team.coach.taps("Leave it"))
+    assert "Replace the current plan with it?" in shown
+    assert "othing was changed" in text_of(team.coach.taps("No, leave it"))
     assert plan_of(team) == before
 
 
@@ -162,13 +162,13 @@ def test_a_draft_offers_the_learnt_load_beside_the_published_one(team: Team) -> 
     sets_next_show(team)
     team.coach.presses(f"c:draft:{team.athlete_id}")
     asked = team.coach.taps("even")
-    assert "Earlier weeks, as you saw them, suggest" in text_of(asked)
+    assert "Your verdicts on earlier weeks suggest" in text_of(asked)
     label = next(label for label in asked[-1].buttons if "as learnt" in label)
     team.coach.taps(label)
     team.coach.taps("Mild")
     why = text_of(team.coach.taps("Why these numbers"))
-    assert "what the looks of earlier peak weeks suggest" in why
-    assert "Source: the word on those looks, and our model of the body" in why
+    assert "what your verdicts on earlier peak weeks suggest" in why
+    assert "Source: the verdicts on those looks, and our forecast" in why
     team.coach.taps("Back to the draft")
     team.coach.taps("Use this plan")
     plan = plan_of(team)
@@ -184,7 +184,7 @@ def test_the_coachs_limits_of_the_trial_hold_what_is_suggested(team: Team) -> No
         session.add(row)
     team.coach.taps("Spilled over")
     sets_next_show(team)
-    shown = text_of(team.coach.taps("Load as learnt"))
+    shown = text_of(team.coach.taps("Suggested next load"))
     loads = [int(n) for n in re.findall(r"^[321], \w+ \d+ \w+: (\d+) /", shown, re.MULTILINE)]
     assert len(loads) == 3
     assert min(loads) >= 400
@@ -193,7 +193,7 @@ def test_the_coachs_limits_of_the_trial_hold_what_is_suggested(team: Team) -> No
 def test_what_changed_meanwhile_is_not_overwritten(team: Team) -> None:
     team.coach.taps("Spilled over")
     sets_next_show(team)
-    team.coach.taps("Load as learnt")
+    team.coach.taps("Suggested next load")
     with transaction(team.world.engine) as session:
         event = current_event(session, team.athlete_id)
         assert event is not None
@@ -216,11 +216,11 @@ def test_where_nothing_is_learnt_it_says_from_when_on_there_is_something(
     team: Team,
 ) -> None:
     said = text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
-    assert "nothing to go by for Mira yet" in said
+    assert "can't suggest a load for Mira yet" in said
     team.coach.taps("Can't say")
-    assert not any("Draft the next plan so" in m.buttons for m in team.coach.all_said())
+    assert not any("Draft the next plan with it" in m.buttons for m in team.coach.all_said())
     team.coach.writes("/roster")
-    assert not any("Load as learnt" in m.buttons for m in team.coach.taps("Mira"))
+    assert not any("Suggested next load" in m.buttons for m in team.coach.taps("Mira"))
 
 
 def test_a_trial_that_the_model_could_not_follow_gets_no_figure(team: Team) -> None:
@@ -230,17 +230,17 @@ def test_a_trial_that_the_model_could_not_follow_gets_no_figure(team: Team) -> N
             row.weight_kg = 68.0
             session.add(row)
     said = text_of(team.coach.taps("Flat"))
-    assert "does not follow Mira's body" in said
+    assert "did not fit Mira's body" in said
     assert "I would plan" not in said
 
 
 def test_the_history_tells_what_was_suggested_and_what_the_coach_did_with_it(team: Team) -> None:
     team.coach.taps("Spilled over")
-    team.coach.taps("Leave it")
+    team.coach.taps("No, leave it")
     team.coach.presses(f"c:history:{team.athlete_id}")
     told = text_of(team.coach.all_said())
-    assert "suggested for the next load 6.9 g/kg" in told
-    assert "left the suggested load" in told
+    assert "suggested 6.9 g/kg for the next load" in told
+    assert "did not use the suggested load" in told
 
 
 def test_a_stranger_learns_nothing_of_it(team: Team) -> None:

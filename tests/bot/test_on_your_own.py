@@ -71,11 +71,11 @@ def test_a_word_on_ones_own_proposal_is_a_tap_and_can_be_taken_back(mira: Someon
     mira.world.later(minutes=1)
     mira.presses("c:undo:2")
     said = text_of(mira.taps("Take it back"))
-    assert "Taken back. What held before holds again." in said
+    assert "Undone. Everything is as it was before." in said
     assert "your coach" not in said.lower()
-    assert "a change that wants a second look from you" in said
+    assert "a change for you to approve" in said
     assert "You coach yourself" in heard(mira, "/leave")
-    assert "nobody here to write to" in heard(mira, "/write")
+    assert "no coach here to write to" in heard(mira, "/write")
 
 
 def test_a_replaced_proposal_keeps_the_numbers_that_it_was_made_of(mira: Someone) -> None:

@@ -71,12 +71,12 @@ def test_pictures_are_kept_outside_the_database_under_names_that_say_nothing(tea
 def test_three_pictures_without_a_word_are_front_side_and_back_in_one_message(team: Team) -> None:
     said = text_of(sends(team))
     assert "Kept for Sun 2 May, 7 days out: front. Ravi gets them" in said
-    assert "only you and Ravi can see them" in said and "deleted after 180 days" in said
+    assert "only you and Ravi can see them" in said and "delete it after 180 days" in said
     second = sends(team, GREEN)
     assert [message.method for message in second] == ["editMessageText"]
     assert "front, side." in text_of(second)
     third = text_of(sends(team, BLUE))
-    assert "front, side, back." in third and "About pictures" not in third
+    assert "front, side, back." in third and "About your photos" not in third
     assert [row.pose for row in rows(team)] == ["front", "side", "back"]
 
 
@@ -105,14 +105,14 @@ def test_a_pose_is_put_right_with_two_taps_and_the_other_picture_swaps_with_it(t
 def test_a_picture_is_deleted_with_its_file_on_a_tap(team: Team) -> None:
     sends(team)
     team.athlete.taps("Change front")
-    assert "No pictures are kept" in text_of(team.athlete.taps("Delete it"))
+    assert "No photos are saved" in text_of(team.athlete.taps("Delete it"))
     team.world.later(seconds=1)
     assert rows(team) == [] and files(team) == set()
 
 
 @pytest.mark.parametrize(
     ("content", "said"),
-    [(b"hello", "can't open that as a picture"), (picture()[:2000], "damaged")],
+    [(b"hello", "can't open that as a photo"), (picture()[:2000], "damaged")],
 )
 def test_what_is_no_picture_is_said_so_and_leaves_nothing(
     team: Team, content: bytes, said: str
@@ -125,7 +125,7 @@ def test_what_is_no_picture_is_said_so_and_leaves_nothing(
 
 def test_a_picture_that_is_too_large_is_refused_before_it_is_fetched(team: Team) -> None:
     file = SentFile(file_id="a", mime="image/png", name="a.png", size=11_000_000)
-    assert "larger than I can take" in text_of(team.athlete.sends(file))
+    assert "too large" in text_of(team.athlete.sends(file))
     with team.world.session() as session:
         assert session.exec(select(FetchRow)).all() == []
 
@@ -133,7 +133,7 @@ def test_a_picture_that_is_too_large_is_refused_before_it_is_fetched(team: Team)
 def test_more_pictures_than_a_day_has_use_for_are_refused_kindly(team: Team) -> None:
     for _ in range(10):
         sends(team)
-    assert "kept the first 10" in text_of(sends(team))
+    assert "saved the first 10" in text_of(sends(team))
     assert len(rows(team)) == 10
 
 
@@ -161,7 +161,7 @@ def test_the_mornings_numbers_may_stand_under_the_pictures(team: Team) -> None:
 
 def test_a_bot_that_keeps_no_pictures_says_so_and_never_asks_for_them(team: Team) -> None:
     team.world.photo_dir = None
-    assert "don't keep pictures" in text_of(sends(team))
+    assert "don't save photos" in text_of(sends(team))
     assert "Pictures" not in text_of(team.athlete.writes("61.1 6 3.5 on target fine"))
 
 
@@ -182,7 +182,7 @@ def test_pictures_are_offered_in_one_silent_line_after_the_numbers_and_never_req
 ) -> None:
     said = team.athlete.writes("61.1 6 3.5 on target fine")
     offers = [message for message in said if message.text.startswith("Pictures for Ravi")]
-    assert [(m.silent, m.text.count("\n"), "Nothing depends" in m.text) for m in offers] == [
+    assert [(m.silent, m.text.count("\n"), "You can skip" in m.text) for m in offers] == [
         (True, 0, True)
     ]
     again = team.athlete.writes("61.0 6 3.5 on target fine")
@@ -224,17 +224,17 @@ def test_each_picture_goes_once_and_a_late_one_by_itself(team: Team) -> None:
     gathered(team)
     gathered(team)
     assert [row.method for row, _ in files_for(team.coach)] == ["sendPhoto", "sendPhoto"]
-    assert "no numbers that morning" in files_for(team.coach)[0][0].payload["caption"]
+    assert "no check-in that morning" in files_for(team.coach)[0][0].payload["caption"]
 
 
 def test_the_card_shows_the_latest_morning_and_others_by_date(team: Team) -> None:
-    assert "No pictures of Mira" in text_of(team.coach.presses(f"c:photos:{team.athlete_id}"))
+    assert "No photos of Mira" in text_of(team.coach.presses(f"c:photos:{team.athlete_id}"))
     sends_all(team)
     two_mornings(team)
     before = len(files_for(team.coach))
     team.coach.presses(f"c:card:{team.athlete_id}")
     said = team.coach.taps("Photos")
-    assert "Mira's mornings with pictures" in text_of(said)
+    assert "Mira's mornings with photos" in text_of(said)
     assert "3 May" in files_for(team.coach)[before][0].payload["media"][0]["caption"]
     team.coach.taps("Sun 2 May, 7 days out")
     assert "2 May" in files_for(team.coach)[before + 1][0].payload["media"][0]["caption"]
@@ -337,7 +337,7 @@ def test_nobody_else_sees_compares_or_deletes_them(team: Team) -> None:
     team.coach.presses(f"ph:drop:{rows(team)[0].id}")  # the coach sees, and does not delete
     assert files_for(other) == []
     assert len(rows(team)) == 5
-    assert "no athlete of yours" in text_of(other.writes("/compare"))
+    assert "none of your athletes" in text_of(other.writes("/compare"))
 
 
 # Deleted
@@ -352,7 +352,7 @@ def test_an_athlete_deletes_all_of_them_on_a_second_tap(team: Team) -> None:
     assert "Deleted." in text_of(team.athlete.taps("Yes, delete them"))
     team.world.later(minutes=1)
     assert rows(team) == [] and files(team) == set()
-    assert "No pictures of you" in text_of(team.athlete.writes("/photos"))
+    assert "No photos of you" in text_of(team.athlete.writes("/photos"))
     gathered(team)
     assert files_for(team.coach) == []
 

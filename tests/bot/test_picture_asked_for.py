@@ -58,7 +58,7 @@ def test_the_coach_gets_the_picture_from_the_card_and_nobody_else_does(team: Tea
     team.athlete.writes(FLAT)
     team.coach.writes("/roster")
     team.coach.taps("Mira")
-    team.coach.taps("Picture")
+    team.coach.taps("Chart")
     ((chat, caption),) = sent(team)
     assert chat == team.coach.user_id
     assert caption.startswith("Mira's week to the show on Sun 9 May 2027")
@@ -85,7 +85,7 @@ def test_the_band_and_the_fullness_expected_are_those_of_the_mornings_last_decis
     team.athlete.writes(FLAT)
     team.athlete.writes(FLAT.replace("on target", "carbs 700"))
     why = text_of(team.athlete.writes("/why"))
-    low, high = why.split("Weight band for this morning: ")[1].split(" kg,")[0].split(" kg to ")
+    low, high = why.split("Weight expected this morning: ")[1].split(" kg,")[0].split(" kg to ")
     expected = why.split("Fullness 1, ")[1].split(" expected")[0]
     team.coach.presses("c:picture:2")
     ((_, caption),) = sent(team)
@@ -150,7 +150,7 @@ def test_a_picture_sent_late_or_twice_still_shows_what_its_words_say(team: Team)
 def test_before_there_is_a_plan_it_is_said_what_is_missing(sqlite_engine: Engine) -> None:
     team = onboarded(sqlite_engine)
     said = text_of(team.coach.presses("c:picture:2"))
-    assert "nothing to draw yet: event and plan of Mira's week" in said
+    assert "There is no chart yet: Mira's event and plan" in said
     assert "your week" in text_of(team.athlete.writes("/picture"))
     assert sent(team) == []
 

@@ -71,8 +71,8 @@ def test_no_colour_has_to_tell_flat_full_and_spilled_over_apart(eyes: str) -> No
 @pytest.mark.parametrize(
     ("odds", "labels"),
     [
-        ((1, 7, 2), {"flat 1", "full 7", "spilled over 2"}),
-        ((0, 10, 0), {"flat under 1", "full over 9", "spilled over under 1"}),
+        ((1, 7, 2), {"flat 1 in 10", "full 7 in 10", "spilled over 2 in 10"}),
+        ((0, 10, 0), {"flat < 1 in 10", "full > 9 in 10", "spilled over < 1 in 10"}),
     ],
 )
 def test_the_words_are_under_the_boxes_clear_of_each_other_and_in_the_caption(
@@ -82,7 +82,7 @@ def test_the_words_are_under_the_boxes_clear_of_each_other_and_in_the_caption(
     figure: Figure = draw(whole).figure
     boxes = {text.get_text(): text.get_window_extent() for text in texts(figure)}
     assert labels <= set(boxes)
-    mine = [boxes[label] for label in [*labels, "Of ten such days", "with 475 g today"]]
+    mine = [boxes[label] for label in [*labels, "Chances on the day", "with 475 g today"]]
     for number, one in enumerate(mine):
         assert one.x0 >= 0
         assert one.x1 <= WIDTH
@@ -92,7 +92,7 @@ def test_the_words_are_under_the_boxes_clear_of_each_other_and_in_the_caption(
             along = min(one.y1, other.y1) - max(one.y0, other.y0)
             assert across <= 0 or along <= 6
     said = words.caption(whole, own=False).splitlines()[-1]
-    assert said.startswith("Of ten such days with 475 g today: ")
+    assert said.startswith("Chances on event day with 475 g today: ")
     assert all(label in said for label in labels)
     assert "%" not in said
 
@@ -133,23 +133,23 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
     team = up_to_two_days_out(sqlite_engine)
     team.athlete.writes(LINES[5])
     last = captions(team)[-1].splitlines()[-1]
-    assert last.startswith("Of ten such days with ")
+    assert last.startswith("Chances on event day with ")
     assert "today: full " in last
     assert [shown_after(team, days) for days in (0, 1, 2, 5)] == [True, True, False, False]
     team.coach.presses(f"c:forecast:{team.athlete_id}")
-    assert "Of ten such days" not in captions(team)[-1]
+    assert "Chances on event day" not in captions(team)[-1]
     team.coach.presses(f"c:forecast:{team.athlete_id}")
-    assert "Of ten such days" in captions(team)[-1]
+    assert "Chances on the day" in captions(team)[-1]
     # Set by hand since, the day has another figure than the chances were worked out for.
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
     team.coach.writes("200")
     caption = captions(team)[-1]
     assert "carbs 200" in caption
-    assert "Of ten such days" not in caption
+    assert "Chances on the day" not in caption
 
 
 def test_no_strip_before_the_model_has_anything_to_go_by(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine, foresight=True)
     team.morning(7)
     team.athlete.writes(LINES[0])
-    assert "Of ten such days" not in captions(team)[-1]
+    assert "Chances on event day" not in captions(team)[-1]

@@ -54,34 +54,34 @@ def kept(team: Team) -> list[PlanReviewRow]:
 
 def test_a_cut_of_water_waits_for_a_reason_which_is_kept_with_the_plan(team: Team) -> None:
     said = change(team, 1, "water_l", "2.8")
-    assert "Warning: water is cut. 1 day out: 2.8 L, against a habit of 3.5 L" in said
+    assert "Warning: water is cut. 1 day out: 2.8 L; the habit is 3.5 L" in said
     assert "Escalante et al. 2021" in said
     assert "Nothing has been changed yet" in said
     assert water(team, 1) == 3.5
-    assert "What is the reason?" in text_of(team.coach.taps("Go on, with a reason"))
+    assert "What is the reason?" in text_of(team.coach.taps("Use it anyway, with a reason"))
     assert water(team, 1) == 3.5
     said = text_of(team.coach.writes("Her doctor asked for it in writing"))
     assert "Water, 1 day out: 2.8 L." in said
-    assert "Your reason is kept with the plan: Her doctor asked for it in writing" in said
+    assert "Your reason is saved with the plan: Her doctor asked for it in writing" in said
     assert water(team, 1) == 2.8
     (row,) = kept(team)
     assert row.reason == "Her doctor asked for it in writing"
     assert row.answered == [{"id": "water-cut", "days_out": 1, "value": 2.8}]
     seen = text_of(team.coach.presses(f"c:review:{team.athlete_id}"))
-    assert "Went on, Sun 2 May, 06:00: Her doctor asked for it in writing" in seen
+    assert "Used anyway, Sun 2 May, 06:00: Her doctor asked for it in writing" in seen
 
 
 def test_left_as_it_was_nothing_changes_and_nothing_is_kept(team: Team) -> None:
     change(team, 1, "water_l", "5.0")
-    said = text_of(team.coach.taps("Leave the plan as it was"))
-    assert "Nothing was changed" in said
+    said = text_of(team.coach.taps("Keep the old plan"))
+    assert "othing was changed" in said
     assert water(team, 1) == 3.5
     assert kept(team) == []
 
 
 def test_a_reason_cannot_be_empty_or_endless(team: Team) -> None:
     change(team, 1, "water_l", "2.8")
-    team.coach.taps("Go on, with a reason")
+    team.coach.taps("Use it anyway, with a reason")
     assert "What is the reason?" in text_of(team.coach.writes("   "))
     assert "What is the reason?" in text_of(team.coach.writes("x" * 1001))
     assert water(team, 1) == 3.5
@@ -89,13 +89,13 @@ def test_a_reason_cannot_be_empty_or_endless(team: Team) -> None:
 
 def test_what_was_answered_once_is_not_asked_again_but_another_figure_is(team: Team) -> None:
     change(team, 1, "water_l", "2.8")
-    team.coach.taps("Go on, with a reason")
+    team.coach.taps("Use it anyway, with a reason")
     team.coach.writes("Tried in March")
     said = change(team, 1, "fat_g", "25")
     assert "Fat, 1 day out: 25 g." in said
     assert "Warning" not in said
     assert "Nothing has been changed yet" in change(team, 2, "water_l", "2.8")
-    team.coach.taps("Leave the plan as it was")
+    team.coach.taps("Keep the old plan")
     assert "Nothing has been changed yet" in change(team, 1, "water_l", "2.0")
 
 
@@ -109,9 +109,9 @@ def test_a_caution_is_told_and_goes_live_at_once_and_is_not_told_again(team: Tea
 
 def test_legs_three_days_out_have_to_be_answered(team: Team) -> None:
     said = change(team, 3, "training", "legs, heavy squats")
-    assert "Warning: legs come late: 3 days out: legs, heavy squats" in said
-    assert "something new or hard close to the day" in said
-    team.coach.taps("Go on, with a reason")
+    assert "Warning: legs are trained late: 3 days out: legs, heavy squats" in said
+    assert "something new or hard close to event day" in said
+    team.coach.taps("Use it anyway, with a reason")
     assert "Training, 3 days out: legs, heavy squats." in text_of(team.coach.writes("posing round"))
 
 
@@ -119,7 +119,7 @@ def test_an_answer_to_a_plan_that_has_changed_since_changes_nothing(team: Team) 
     change(team, 1, "water_l", "2.8")
     first = team.coach.all_said()[-1]
     change(team, 2, "fat_g", "25")
-    team.coach.taps("Go on, with a reason", first)
+    team.coach.taps("Use it anyway, with a reason", first)
     assert "changed since I asked" in text_of(team.coach.writes("because"))
     assert water(team, 1) == 3.5
     assert kept(team) == []
@@ -128,9 +128,9 @@ def test_an_answer_to_a_plan_that_has_changed_since_changes_nothing(team: Team) 
 def test_a_reason_sent_twice_is_one_reason(team: Team) -> None:
     change(team, 1, "water_l", "2.8")
     question = team.coach.all_said()[-1]
-    team.coach.taps("Go on, with a reason", question)
+    team.coach.taps("Use it anyway, with a reason", question)
     team.coach.writes("Tried in March")
-    team.coach.taps("Go on, with a reason", question)
+    team.coach.taps("Use it anyway, with a reason", question)
     assert "question is closed" in team.coach.answers_to_taps()[-1]
     assert len(kept(team)) == 1
 
@@ -140,15 +140,15 @@ def test_a_draft_goes_live_with_what_the_review_has_to_say_of_it(sqlite_engine: 
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("9 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.coach.presses(f"c:draft:{team.athlete_id}")
     team.coach.taps("even")
     team.coach.writes("6")
     team.coach.taps("Mild")
     said = text_of(team.coach.taps("Use this plan"))
     assert "The plan is set." in said
-    assert "Note: nothing was rehearsed" in said
-    assert "the heaviest load day is 6." in said  # 6 x 61.2 kg, to the nearest 5 g
+    assert "Info: there was no trial" in said
+    assert "the largest load day is 6." in said  # 6 x 61.2 kg, to the nearest 5 g
     assert "Sedlock 2008" in said
     assert "Warning" not in said
 
@@ -173,7 +173,7 @@ def test_anothers_coach_cannot_look_at_a_review(team: Team) -> None:
 
 def test_every_answered_warning_is_in_the_history_of_the_plan(team: Team) -> None:
     change(team, 1, "water_l", "2.8")
-    team.coach.taps("Go on, with a reason")
+    team.coach.taps("Use it anyway, with a reason")
     team.coach.writes("Tried in March")
     with team.world.session() as session:
         assert "plan set" in [row.what for row in session.exec(select(HistoryRow))]

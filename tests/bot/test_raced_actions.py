@@ -244,7 +244,7 @@ def test_a_leaving_and_a_word_on_a_proposal_at_once_come_one_after_the_other(two
     assert "Mira has ended the coaching" in said
     assert ("Approved by Ravi" in said) == approved
     assert ("Closed: Mira has ended the coaching" in said) != approved
-    assert ("not yours to sign" in text_of_taps(coach)) != approved
+    assert ("can't approve this one" in text_of_taps(coach)) != approved
 
 
 def text_of_taps(someone: Someone) -> str:
@@ -304,6 +304,6 @@ def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     assert len(silent) <= 1
     assert len([t for t in texts if t.startswith("Caution")]) >= 1
     # What is aloud is a true alert or a change that waits for the coach's word, nothing else.
-    asked = [t for t in texts if "waits for your word" in t]
+    asked = [t for t in texts if "for you to approve" in t]
     assert len(asked) == len(waiting)
     assert len(aloud) == len(asked) + len([t for t in texts if t.startswith("Caution")])

@@ -18,7 +18,7 @@ from tests.support.world import Someone, text_of
 
 __all__ = ["two"]
 
-MOVED_ON = "made from an earlier version"
+MOVED_ON = "have changed since this sheet was made"
 
 
 def carbs(two: Two, days_out: int) -> float:
@@ -40,7 +40,7 @@ def versions(two: Two) -> int:
 def asked_to_take(someone: Someone, content: bytes) -> str:
     """The sheet is sent, its differences are shown; the data of the button that takes it over."""
     (shown,) = [one for one in sends_file(someone, content, name="plan.xlsx") if one.buttons]
-    return shown.buttons["Take it over"]
+    return shown.buttons["Use these changes"]
 
 
 def test_two_sheets_of_one_version_taken_at_once_are_one_and_the_other_reads_why(
@@ -58,7 +58,7 @@ def test_two_sheets_of_one_version_taken_at_once_are_one_and_the_other_reads_why
     assert carbs(two, 1) == (470 if ravis else 460)
     winner, loser = (ravi, noa) if ravis else (noa, ravi)
     said = text_of(winner.hears())
-    assert "Taken over: 1 change is in force" in said
+    assert "Done: 1 change is now set" in said
     assert MOVED_ON not in said
     said = text_of(loser.hears())
     assert MOVED_ON in said
@@ -94,4 +94,4 @@ def test_a_sheet_taken_while_a_number_changes_is_taken_first_or_not_at_all(two: 
     assert "Mira, by Ravi: set the plan (" in said
     assert ("Mira, by Noa: set the plan" in text_of(ravi.hears())) == taken
     late = text_of(sends_file(noa, with_cells(handed_out(two.team), C12=480), name="plan.xlsx"))
-    assert "Take it over?" in late  # a fresh sheet is of the version that now holds
+    assert "Use these changes?" in late  # a fresh sheet is of the version that now holds

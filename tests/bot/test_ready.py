@@ -29,7 +29,7 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps(kind)
     team.coach.writes(day)
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
 
 
 def condition(number: int) -> str:
@@ -110,7 +110,7 @@ def test_what_was_answered_just_now_is_not_asked_again(team: Team) -> None:
 def test_from_run_it_the_plan_is_one_tap_away(team: Team) -> None:
     set_event(team, "30 May")
     answer(team)
-    assert "Which shape" in text_of(team.coach.taps("Draft a plan"))
+    assert "load be spread" in text_of(team.coach.taps("Draft a plan"))
 
 
 def test_somebody_stage_lean_runs_it_with_reasons_and_sources(team: Team) -> None:

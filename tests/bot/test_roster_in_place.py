@@ -62,7 +62,7 @@ def test_who_needs_the_coach_comes_first_then_whoever_is_nearest_the_stage(team:
     said = text_of(team.coach.writes("/roster"))
     missed = [line for line in said.split("\n\n") if "Missed the check-in" in line]
     assert [line.split(",")[1].strip().split(":")[0] for line in missed][:3] == [
-        "the day itself", "1 day out", "2 days out",
+        "event day", "1 day out", "2 days out",
     ]  # fmt: skip
 
 
@@ -70,7 +70,7 @@ def test_a_check_in_counts_as_missed_from_the_hour_at_which_the_coach_is_told(te
     team.morning(3, hour=9, minute=59)
     assert "Has not checked in yet." in text_of(team.coach.writes("/roster"))
     team.morning(3, hour=10)
-    assert "Missed the check-in; the plan holds." in text_of(team.coach.writes("/roster"))
+    assert "Missed the check-in; on plan." in text_of(team.coach.writes("/roster"))
 
 
 def test_after_the_show_nobody_needs_the_coach_until_the_next_event_is_set(team: Team) -> None:
@@ -78,7 +78,7 @@ def test_after_the_show_nobody_needs_the_coach_until_the_next_event_is_set(team:
     said = text_of(team.coach.writes("/roster"))
     assert "Mira, over. The event is over." in said
     (needs,) = team.coach.taps("Needs me 0")
-    assert "Nobody needs you just now." in needs.text
+    assert "Nobody needs you right now." in needs.text
 
 
 def test_who_was_set_up_too_late_to_be_asked_today_is_not_waited_for(team: Team) -> None:
@@ -122,7 +122,7 @@ def test_filters_show_who_needs_the_coach_who_loads_and_whose_day_is_near(team: 
 
 def test_a_filter_that_matches_nobody_says_so(team: Team) -> None:
     team.coach.writes("/roster")
-    assert "Nobody needs you just now." in text_of(team.coach.taps("Needs me 0"))
+    assert "Nobody needs you right now." in text_of(team.coach.taps("Needs me 0"))
 
 
 def test_two_hundred_athletes_come_in_pages_that_each_fit_a_message(team: Team) -> None:
@@ -179,7 +179,7 @@ def test_what_happens_shows_in_the_open_roster_without_a_new_message(team: Team)
     (told,) = team.coach.hears()
     assert told.method == "editMessageText"
     assert "Mira, 3 days out: 61.0 kg, fullness 4" in told.text
-    assert "Held at 500 g" in told.text or "held at 500 g" in told.text
+    assert "Hold: 500 g" in told.text or "On plan: 500 g" in told.text
 
 
 def test_a_page_and_filter_stay_as_they_were_when_the_roster_is_brought_up_to_date(

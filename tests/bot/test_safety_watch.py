@@ -181,9 +181,16 @@ def test_water_drunk_too_fast_is_met_at_once_and_counts_in_the_check_in(
 
 def test_somebody_in_despair_is_answered_as_a_person(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine)
-    asked = text_of(team.athlete.writes("i want to kill myself"))
+    asked = text_of(team.athlete.writes("i might hurt myself"))
     assert "are you thinking of harming yourself?" in asked
     said = text_of(team.athlete.taps("Yes"))
+    assert "should not be alone" in said and "crisis line" in said and "Carbs" not in said
+    assert any("Warning" in m.text for m in team.coach.hears())
+
+
+def test_despair_said_plainly_is_answered_without_a_question(sqlite_engine: Engine) -> None:
+    team = in_peak_week(sqlite_engine)
+    said = text_of(team.athlete.writes("i want to kill myself"))
     assert "should not be alone" in said and "crisis line" in said and "Carbs" not in said
     assert any("Warning" in m.text for m in team.coach.hears())
 
@@ -224,7 +231,7 @@ def test_two_doubts_are_each_asked_about_and_told_as_what_they_are(sqlite_engine
     team.world.later(minutes=10)
     assert [(a.flag, a.level) for a in alerts(team)] == [("doubt", "caution"), ("doubt", "caution")]
     told = text_of(team.coach.hears())
-    assert "legs like jelly" in told and "chest a bit tight" in told
+    assert "legs feel weak" in told and "chest a bit tight" in told
 
 
 def test_a_check_in_in_one_line_is_taken_while_a_doubtful_phrase_is_asked_about(

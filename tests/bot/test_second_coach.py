@@ -56,14 +56,14 @@ def test_all_three_are_told_who_stands_in_with_what_rights_until_when(team: Team
     code = invitation(team)
     team.athlete.hears()
     said = text_of(noa.writes(f"/join {code}"))
-    assert "You are second coach for Mira until Sun 9 May, beside Ravi" in said
-    assert "no medical device" in said
+    assert "You are second coach for Mira until Sun 9 May, with Ravi" in said
+    assert "not a medical device" in said
     assert "Noa is now second coach for Mira (everything) until Sun 9 May" in text_of(
         team.coach.hears()
     )
     told = text_of(team.athlete.hears())
-    assert "Noa stands beside your coach Ravi until Sun 9 May" in told
-    assert "may set your figures" in told
+    assert "Noa is your second coach, with Ravi, until Sun 9 May" in told
+    assert "may set your days" in told
     assert "Noa joined as second coach (everything)" in text_of(team.coach.presses("c:history:2"))
 
 
@@ -111,7 +111,7 @@ def test_a_question_for_another_figure_closes_when_the_other_coach_was_first(tea
     noa = second(team)
     team.athlete.writes(FLAT)
     noa.hears()
-    noa.taps("Set another figure")
+    noa.taps("Set another number")
     team.coach.taps("Approve 550 g")
     assert "For Mira:\n“520”" in text_of(noa.writes("520"))
 
@@ -178,11 +178,11 @@ def test_the_rights_end_with_the_last_day_where_the_coach_is(team: Team) -> None
     assert "Mira" in text_of(noa.presses("c:card:2"))
     team.world.until(datetime(2027, 5, 9, 23, 0, tzinfo=UTC))
     told = [*noa.hears(), *team.coach.hears(), *team.athlete.hears()]
-    over = [said for said in told if "second coach beside" in said.text or "no longer" in said.text]
+    over = [said for said in told if "as second coach" in said.text or "no longer" in said.text]
     assert len(over) == 3 and all(said.silent for said in over)  # it is midnight
-    assert "Your time as second coach beside Ravi is over" in over[0].text
-    assert "Noa is no longer second coach" in over[1].text
-    assert "Noa no longer stands beside your coach" in over[2].text
+    assert "Your time as second coach with Ravi is over" in over[0].text
+    assert "Noa is no longer your second coach" in over[1].text
+    assert "Noa is no longer your second coach" in over[2].text
     assert "works by invitation" in text_of(noa.presses("c:card:2"))
 
 
@@ -209,14 +209,14 @@ def test_an_open_question_of_a_second_coach_takes_no_answer_once_their_time_is_o
 
 
 def test_the_first_coach_sees_who_stands_in_and_can_end_it_early(team: Team) -> None:
-    assert "Nobody stands beside you" in text_of(team.coach.presses("c:second:2"))
+    assert "You have no second coach" in text_of(team.coach.presses("c:second:2"))
     noa = second(team)
     said = team.coach.presses("c:second:2")[-1]
     assert "- Noa: Mira, everything, until Sun 9 May" in said.text
     team.coach.taps("End it for Noa", said)
     assert "is over" in text_of(noa.hears())
     team.coach.taps("End it for Noa", said)
-    assert "has ended already" in team.coach.all_said()[-1].text
+    assert "has already ended" in team.coach.all_said()[-1].text
     team.world.later(days=3)
     assert "is over" not in text_of(noa.hears())
 
@@ -225,7 +225,7 @@ def test_the_first_coach_sees_who_stands_in_and_can_end_it_early(team: Team) -> 
     ("typed", "answered"),
     [
         ("6 May 2027", "over"),
-        ("1 August 2027", "within 31 days"),
+        ("1 August 2027", "within the next 31 days"),
         ("soon", "could not read a date"),
     ],
 )
@@ -237,7 +237,7 @@ def test_a_last_day_that_cannot_be_is_refused_and_asked_again(
     team.coach.taps("Everything")
     said = text_of(team.coach.writes(typed))
     assert answered in said
-    assert "Until when" in said
+    assert "Until and including which day" in said
 
 
 def test_neither_the_coach_nor_an_athlete_of_theirs_can_be_the_second_coach(team: Team) -> None:
@@ -246,7 +246,7 @@ def test_neither_the_coach_nor_an_athlete_of_theirs_can_be_the_second_coach(team
     assert "that can't be you" in text_of(team.athlete.writes(f"/join {code}"))
     noa = Someone(team.world, 150, "Noa")
     assert "You are second coach" in text_of(noa.writes(f"/join {code}"))
-    assert "used that invitation already" in text_of(noa.writes(f"/join {code}"))
+    assert "already used that invitation" in text_of(noa.writes(f"/join {code}"))
 
 
 def test_an_invitation_whose_last_day_is_over_gives_nothing(team: Team) -> None:
@@ -282,7 +282,7 @@ def test_after_the_end_the_coach_sees_nothing_and_the_athlete_keeps_everything(
     team.athlete.writes("61.0 4 3.5 5 on target fine")
     team.coach.presses("c:end:2")
     team.athlete.hears()
-    assert "The coaching of Mira is ended" in text_of(team.coach.taps("End it"))
+    assert "The coaching of Mira has ended" in text_of(team.coach.taps("End it"))
     told = text_of(team.athlete.hears())
     assert "Ravi has ended the coaching" in told
     assert "don't go on with it alone" in told
@@ -315,7 +315,7 @@ def test_a_coaching_does_not_end_over_an_open_alert_or_a_waiting_figure(team: Te
     assert team.profile().coach_id == 1
     team.coach.taps("Approve 550 g")
     team.coach.presses("c:end:2")
-    assert "goes on" in text_of(team.coach.taps("Go on"))
+    assert "goes on" in text_of(team.coach.taps("Keep coaching"))
     assert team.profile().coach_id == 1
 
 
@@ -332,7 +332,7 @@ def test_another_coachs_invitation_takes_it_up_again_with_what_was(team: Team) -
     code = re.search(r"/join (\S+)", text_of(noa.writes("/invite")))
     assert code is not None
     said = text_of(team.athlete.writes(f"/join {code[1]}"))
-    assert "Noa is your coach now" in said
+    assert "Noa is now your coach" in said
     assert "Mira, 2 days out" in text_of(noa.writes("/roster"))
     assert team.profile().status == AthleteStatus.ACTIVE
     team.morning(1, hour=5, minute=30)

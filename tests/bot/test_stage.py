@@ -189,7 +189,7 @@ def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> N
     said = text_of(team.athlete.taps("Fine"))
     assert "A small top-up: 25 g of quick carbs" in said
     told = text_of(team.coach.hears())
-    assert "Mira's look check: fullness 6, sharpness 5, gut fine. A small top-up: 25 g" in told
+    assert "Mira's look check: fullness 6, sharpness 5, stomach fine. A small top-up: 25 g" in told
 
 
 @pytest.mark.parametrize(
@@ -351,7 +351,7 @@ def test_a_new_event_leaves_the_old_days_reminders_unsaid(team: Team) -> None:
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     team.athlete.hears()
     team.world.until(noon(team, 20))
     assert reminders(team.athlete.hears()) == []

@@ -59,7 +59,7 @@ def history(team: Team) -> str:
     [
         ("Approve 550 g", "", 550, "approved 550 g for Fri 7 May"),
         ("Keep the plan, 500 g", "", 500, "kept the plan at 500 g for Fri 7 May"),
-        ("Set another figure", "520", 520, "set another figure, 520 g for Fri 7 May"),
+        ("Set another number", "520", 520, "set another number, 520 g for Fri 7 May"),
     ],
 )
 def test_a_word_that_has_gone_out_is_corrected_and_asked_for_anew(
@@ -74,8 +74,8 @@ def test_a_word_that_has_gone_out_is_corrected_and_asked_for_anew(
     arrive_and_read(team)
     said = text_of(take_back(team))
     assert "a correction is on its way" in said
-    assert "Ravi has taken that word back" in said
-    assert "a change that waits for your word" in said
+    assert "Ravi has taken that answer back" in said
+    assert "a change for you to approve" in said
     told = text_of(team.athlete.hears())
     assert "A correction: your coach has taken the last change back." in told
     assert "Carbs 500 g" in told
@@ -98,7 +98,7 @@ def test_a_word_that_has_not_gone_out_is_taken_back_without_one(team: Team) -> N
     team.athlete.hears()
     team.world.later(minutes=1)
     team.coach.presses("c:undo:2")
-    assert "Nothing has gone out on it yet" in team.coach.all_said()[-1].text
+    assert "Nothing was sent about it yet" in team.coach.all_said()[-1].text
     team.coach.taps("Take it back")
     assert team.athlete.hears() == []
     assert not [said for said in team.athlete.all_said() if "approved the change" in said.text]
@@ -110,14 +110,14 @@ def test_what_was_decided_after_a_word_is_not_taken_from_under_it(team: Team) ->
     team.athlete.writes(FLAT)
     team.coach.taps("Approve 550 g")
     team.athlete.writes("61.0 4 3.5 5 on target fine")
-    assert "can't be taken back" in text_of(team.coach.presses("c:undo:2"))
+    assert "can't be undone" in text_of(team.coach.presses("c:undo:2"))
 
 
 def test_a_word_about_a_day_that_is_over_is_not_taken_back(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.taps("Approve 550 g")
     team.world.until(datetime(2027, 5, 8, 5, 0, tzinfo=UTC))
-    assert "can't be taken back: approved" in text_of(team.coach.presses("c:undo:2"))
+    assert "can't be undone: approved" in text_of(team.coach.presses("c:undo:2"))
 
 
 def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(team: Team) -> None:
@@ -125,7 +125,7 @@ def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(t
     team.coach.writes("10")
     team.coach.presses("c:tomorrow:2")
     team.athlete.writes(FLAT)
-    proposed = next(m for m in team.coach.all_said()[::-1] if "waits for your word" in m.text)
+    proposed = next(m for m in team.coach.all_said()[::-1] if "for you to approve" in m.text)
     team.coach.taps(next(one for one in proposed.buttons if "Approve" in one), proposed)
     arrive_and_read(team)
     team.world.until(datetime(2027, 5, 8, 5, 0, tzinfo=UTC))
@@ -134,7 +134,7 @@ def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(t
     assert approved is not None
     assert approved > 500
     said = text_of(take_back(team))
-    assert "Sat 8 May: a change that waits for your word" in said
+    assert "Sat 8 May: a change for you to approve" in said
     told = text_of(team.athlete.hears())
     assert "A correction" in told
     assert "Saturday 8 May" in told
@@ -184,10 +184,10 @@ def test_a_hold_that_a_new_plan_had_ended_runs_again(team: Team) -> None:
     team.coach.presses("c:event:2")
     team.coach.taps("A show")
     team.coach.writes("10 May")
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
     assert "Held at 480 g" not in text_of(team.coach.writes("/roster"))
     take_back(team)
-    assert "Held at 480 g until Sat 8 May" in text_of(team.coach.writes("/roster"))
+    assert "Hold: 480 g until Sat 8 May" in text_of(team.coach.writes("/roster"))
     assert carbs(team, SATURDAY) == 480
 
 
@@ -198,7 +198,7 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
     team.coach.presses("c:event:2")
     team.coach.taps(kind)
     team.coach.writes(day)
-    team.coach.taps("Same zone")
+    team.coach.taps("Same time zone")
 
 
 def prompts_ahead(team: Team) -> list[date]:
@@ -218,7 +218,7 @@ def test_an_event_that_was_moved_is_put_back_with_its_mornings_and_corrected(tea
     assert "set the event: trial, Sun 16 May (before that show, Sun 9 May)" in history(team)
     take_back(team)
     told = text_of(team.athlete.hears())
-    assert "A correction: Ravi has taken the last change of your event back" in told
+    assert "Correction: Ravi has undone the last change" in told
     assert "Show, Sun 9 May 2027 (Europe/London), 2 days out" in told
     assert prompts_ahead(team) == before
     assert carbs(team, SATURDAY) == 480
@@ -245,7 +245,7 @@ def test_a_first_event_taken_back_leaves_none(onboarded_team: Team) -> None:
     set_event(team, "16 May 2027")
     arrive_and_read(team)
     take_back(team)
-    assert "so none is set for you just now" in text_of(team.athlete.hears())
+    assert "You have no event set right now" in text_of(team.athlete.hears())
     assert "No event yet" in text_of(team.coach.presses("c:card:2"))
 
 
@@ -299,8 +299,8 @@ def test_a_kind_put_right_keeps_the_days_timetable_and_so_does_taking_it_back(te
 def test_a_sheet_that_set_plan_and_limits_is_taken_back_as_one_change(team: Team) -> None:
     content = with_cells(handed_out(team), C12=470, B16=180)
     said = text_of(sends_file(team.coach, content, name="plan.xlsx"))
-    assert "Take it over?" in said, said
-    team.coach.taps("Take it over")
+    assert "Use these changes?" in said, said
+    team.coach.taps("Use these changes")
     team.world.later(minutes=1)
     team.coach.presses("c:undo:2")
     asked = last(team)
@@ -368,4 +368,4 @@ def test_a_figure_and_the_times_are_two_changes_and_each_can_be_taken_back(team:
 
 def test_the_first_times_are_called_off_and_not_taken_back(team: Team) -> None:
     lay_out_day(team)
-    assert "No change of yours" in text_of(team.coach.presses("c:undo:2"))
+    assert "You have no change left" in text_of(team.coach.presses("c:undo:2"))

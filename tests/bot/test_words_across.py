@@ -38,7 +38,7 @@ def test_a_reply_goes_to_the_second_coach_who_wrote_and_the_first_reads_along(
     noa.presses("c:message:2")
     assert "Sent to Mira." in text_of(noa.writes("How did you sleep?"))
     assert text_of(team.athlete.hears()) == (
-        "From Noa, who stands beside your coach Ravi:\nHow did you sleep?"
+        "From Noa, second coach with Ravi:\nHow did you sleep?"
     )
     (along,) = team.coach.hears()
     assert along.silent
@@ -136,8 +136,8 @@ def test_nobody_is_written_to_where_nobody_coaches(team: Team) -> None:
     team.coach.presses("c:end-yes:2")
     team.coach.hears()
     team.athlete.hears()
-    assert "Nobody coaches you just now" in text_of(team.athlete.presses("reply:1"))
-    assert "Nobody coaches you just now" in text_of(team.athlete.writes("/write"))
+    assert "Nobody coaches you right now" in text_of(team.athlete.presses("reply:1"))
+    assert "Nobody coaches you right now" in text_of(team.athlete.writes("/write"))
     team.athlete.writes("Thank you")
     assert team.coach.hears() == []
 

@@ -40,7 +40,7 @@ def the_event(talk: Talk) -> None:
     talk.says(COACH, "New York", "Is it this one?")
     place = next(label for label in talk.newest_buttons(COACH) if "America/New_York" in label)
     talk.taps(COACH, place, "Sun 9 May 2027 (America/New_York)")
-    talk.hears(ATHLETE, "has set your day")
+    talk.hears(ATHLETE, "has set your event")
 
 
 def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
@@ -59,28 +59,28 @@ def is_it_worth_it(bot: ShiftedBot, talk: Talk) -> None:
 
 
 def the_plan(talk: Talk) -> None:
-    talk.taps(COACH, "Draft a plan", "Which shape")
+    talk.taps(COACH, "Draft a plan", "load be spread")
     talk.taps(COACH, "even", "g/kg")
-    talk.taps(COACH, "8.2 g/kg", "How far shall carbs go down")
-    talk.taps(COACH, "Deep", "What is the reason for it here?")
+    talk.taps(COACH, "8.2 g/kg", "How far down should carbs go")
+    talk.taps(COACH, "Deep", "Why use it here?")
     said = talk.says(COACH, "She fills from empty, seen in March", "This is the draft")
     assert "Reason for a deep depletion: She fills from empty" in said
     why = talk.taps(COACH, "Why these numbers", "Source: Homer et al. 2024")
     assert "common practice" in why
     talk.taps(COACH, "Back to the draft", "This is the draft")
     said = talk.taps(COACH, "Use this plan", "The plan is set.")
-    assert "Your reason is kept with the plan: She fills from empty" in said
-    assert "Note: nothing was rehearsed" in said
+    assert "Your reason is saved with the plan: She fills from empty" in said
+    assert "Info: there was no trial" in said
     talk.taps(COACH, "Set the limits", "floor")
     talk.taps(COACH, "Set these limits", "limits are set")
-    talk.hears(ATHLETE, "day, plan and limits")
+    talk.hears(ATHLETE, "event, plan and limits")
     talk.taps_earlier(COACH, "See the plan", "Tap a day")
-    talk.taps(COACH, "1 out", "Which one shall change?")
-    talk.taps(COACH, "Water", "Send the new figure")
+    talk.taps(COACH, "1 out", "Which one do you want to change?")
+    talk.taps(COACH, "Water", "Send the new number")
     said = talk.says(COACH, "2.8", "Nothing has been changed yet")
     assert "Warning: water is cut" in said
-    talk.taps(COACH, "Go on, with a reason", "What is the reason?")
-    talk.says(COACH, "Her doctor asked for it", "Your reason is kept with the plan")
+    talk.taps(COACH, "Use it anyway, with a reason", "What is the reason?")
+    talk.says(COACH, "Her doctor asked for it", "Your reason is saved with the plan")
 
 
 def the_journey(bot: ShiftedBot, talk: Talk) -> None:
@@ -91,8 +91,8 @@ def the_journey(bot: ShiftedBot, talk: Talk) -> None:
     for answer in ("6 May", "11:00", "6 May"):
         talk.telegram.says(ATHLETE, answer)
     said = talk.says(ATHLETE, "14:00", "America/New_York is 5 h behind Europe/London.")
-    assert "Begin at home: up (and meals along with it) at Wed 5 May 08:00" in said
-    assert "From the arrival on (Thu 6 May 14:00 there)" in said
+    assert "get up, and shift meals with it, at Wed 5 May 08:00" in said
+    assert "From your arrival on (Thu 6 May 14:00 there)" in said
     talk.hears(COACH, "journey:")
     bot.clock.put_forward_to(at(6, 18))
     talk.hears(ATHLETE, "clocks of America/New_York")
@@ -114,9 +114,9 @@ def the_food(bot: ShiftedBot, talk: Talk) -> None:
     ):
         talk.taps(ATHLETE, "Add a food", "Which food?")
         talk.says(ATHLETE, word, "Which of these?")
-        talk.taps(ATHLETE, name, "How does it sit with you?")
+        talk.taps(ATHLETE, name, "How well do you digest it?")
         if liking == "Never":
-            talk.taps(ATHLETE, liking, "never sits well")
+            talk.taps(ATHLETE, liking, "never digest")
             continue
         talk.taps(ATHLETE, liking, "usual day")
         talk.taps(ATHLETE, "It varies", "is on your list")
@@ -124,12 +124,12 @@ def the_food(bot: ShiftedBot, talk: Talk) -> None:
     assert "07:00  " in said
     assert "Dates" not in said
     assert "Not quite" not in said
-    talk.taps(ATHLETE, "Lock", "Tap what is to stay")
+    talk.taps(ATHLETE, "Lock", "Tap a food to keep it")
     chicken = next(b for b in talk.newest_buttons(ATHLETE) if b.startswith("Chicken"))
-    talk.taps(ATHLETE, chicken, "Tap what is to stay")
+    talk.taps(ATHLETE, chicken, "Tap a food to keep it")
     assert f"✓ {chicken}" in talk.newest_buttons(ATHLETE)
     talk.taps(ATHLETE, "Today's food", "Today's target")
-    talk.taps(ATHLETE, "Swap", "Which one shall give way")
+    talk.taps(ATHLETE, "Swap", "Which one do you want to replace")
     talk.taps(ATHLETE, "White rice, cooked", "What instead of White rice, cooked?")
     said = talk.taps(ATHLETE, "Jelly beans", "White rice, cooked is out for today")
     assert chicken.rsplit(" ", 2)[0] in said
@@ -138,8 +138,8 @@ def the_food(bot: ShiftedBot, talk: Talk) -> None:
     talk.says(ATHLETE, "pizza", "is not on your list")
     talk.says(ATHLETE, "honey", "How much")
     talk.says(ATHLETE, "40", "Noted: Honey 40 g")
-    said = talk.taps(ATHLETE, "Shopping for the load", "To pack for the day itself")
-    assert "For the 2 days of the load and the day itself" in said
+    said = talk.taps(ATHLETE, "Shopping for the load", "To pack for event day")
+    assert "For the 2 load days and event day" in said
 
 
 def the_day(bot: ShiftedBot, talk: Talk) -> None:
@@ -165,7 +165,7 @@ def the_day(bot: ShiftedBot, talk: Talk) -> None:
     talk.taps(ATHLETE, "9", "How sharp")
     talk.taps(ATHLETE, "5", "And the gut?")
     talk.taps(ATHLETE, "Fine", "You're full; leave it")
-    talk.hears(COACH, "look check: fullness 9, sharpness 5, gut fine")
+    talk.hears(COACH, "look check: fullness 9, sharpness 5, stomach fine")
     bot.clock.put_forward_to(at(9, 18, 15))
     talk.hears(ATHLETE, "The last meal before the stage")
     bot.clock.put_forward_to(at(9, 20, 1))
@@ -176,9 +176,9 @@ def the_mornings_after(bot: ShiftedBot, talk: Talk) -> None:
     for number in (1, 2, 3):
         talk.skip(ATHLETE)
         bot.clock.put_forward_to(at(9, 10, 31) + timedelta(days=number))
-        talk.hears(ATHLETE, f"Day {number} after. How is it?")
+        talk.hears(ATHLETE, f"Day {number} after. How do you feel?")
         talk.taps(ATHLETE, "Fine", "Your weight")
-        said = "last of these mornings" if number == 3 else "Ordinary meals, to appetite"
+        said = "my last question" if number == 3 else "Ordinary meals, to appetite"
         talk.taps(ATHLETE, "Not today", said)
     bot.clock.put_forward_to(at(9, 20) + timedelta(days=4))
     talk.hears(COACH, "Debrief of")

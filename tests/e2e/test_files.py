@@ -77,7 +77,7 @@ def test_an_album_goes_to_the_coach_clean_and_captioned_and_two_mornings_side_by
         telegram.sends_file(ATHLETE, picture(BLUE), caption="front")
         telegram.wait_until(lambda: bool(telegram.calls(COACH, "sendPhoto")), "the late picture")
         telegram.says(COACH, "/compare")
-        telegram.wait_for_text(COACH, "Whose mornings")
+        telegram.wait_for_text(COACH, "Whose photos")
         telegram.taps_label(COACH, "P102")
         telegram.wait_for_text(COACH, "Which morning on the left")
         telegram.taps_label(COACH, "First and latest")
@@ -103,7 +103,7 @@ def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, sqlite_ur
         out = io.BytesIO()
         book.save(out)
         telegram.sends_file(COACH, out.getvalue(), name="plan.xlsx")
-        telegram.wait_for_text(COACH, 'C8: no number can be read in "abc"')
+        telegram.wait_for_text(COACH, 'C8: I can\'t read a number in "abc"')
 
         page["C8"] = 200
         out = io.BytesIO()
@@ -111,7 +111,7 @@ def test_a_sheet_goes_out_is_edited_and_comes_back(telegram: Telegram, sqlite_ur
         telegram.sends_file(COACH, out.getvalue(), name="plan.xlsx")
         telegram.wait_for_text(COACH, "5 days out, carbs: 185 g → 200 g")
         assert len(plans(sqlite_url)) == 1
-        telegram.taps_label(COACH, "Take it over")
+        telegram.taps_label(COACH, "Use these changes")
         telegram.wait_for_text(COACH, "in force")
     assert [day["carb_g"] for day in plans(sqlite_url)[1].days if day["days_out"] == 5] == [200]
     assert telegram.refused() == []
@@ -130,7 +130,7 @@ def test_a_file_that_is_underway_when_the_bot_is_killed_is_fetched_at_the_next_s
         telegram.release()
         with_lease_over(sqlite_url)
         bot.start()
-        telegram.wait_for_text(COACH, "no plan of mine")
+        telegram.wait_for_text(COACH, "can't find a plan")
         bot.stop()
         assert "Shopping" not in log.read_text() and "list.csv" not in log.read_text()
     assert telegram.texts(COACH).count(telegram.texts(COACH)[-1]) == 1

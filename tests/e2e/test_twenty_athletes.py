@@ -236,7 +236,7 @@ def sounds_at_night(cast: Cast) -> list[str]:
         for shown in valentina.came
         if not 7 <= shown.at.astimezone(zone).hour < 21
         and not shown.text.startswith("Roster: ")
-        and "waits for your word" not in shown.text
+        and "for you to approve" not in shown.text
         and not shown.silent
     ]
     for words in (WORDS, "Theodora, by Torvald: held"):

@@ -125,7 +125,7 @@ def test_depletion_goes_from_none_to_as_deep_as_was_tried() -> None:
 
 def test_a_fat_load_needs_carbs_that_it_can_stand_in_for() -> None:
     assert depletions("fat-load") == ("mild", "deep")
-    with pytest.raises(ValueError, match="lead-in fat load"):
+    with pytest.raises(ValueError, match="fat first, then carbs"):
         draft_plan(TOMAS, HABIT, "fat-load", None, "none")
     with pytest.raises(ValueError, match="deeper"):
         draft_plan(TOMAS, HABIT, "even", None, "deeper")

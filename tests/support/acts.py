@@ -122,7 +122,7 @@ def sheet_there_and_back(cast: Cast, coach: str, athlete: str) -> Script:
     person.sends(out.getvalue(), name="plan.xlsx")
     yield
     person.heard("2 days out, carbs")
-    yield from taps(cast, coach, "Take it over", part="Taken over: 1 change is in force")
+    yield from taps(cast, coach, "Use these changes", part="Taken over: 1 change is in force")
 
 
 def will_travel(cast: Cast, who: str, leave: date, arrive: date) -> Script:
@@ -139,7 +139,7 @@ def signs(cast: Cast, coach: str, athlete: str, label: str, part: str = "") -> S
 
 def sets_another(cast: Cast, coach: str, athlete: str) -> Script:
     text = proposal(cast, coach, athlete).text
-    yield from signs(cast, coach, athlete, "Set another figure", "How many grams")
+    yield from signs(cast, coach, athlete, "Set another number", "How many grams")
     planned = int(text.partition("Planned ")[2].partition(" g")[0])
     yield from says(cast, coach, str(planned + 10), part="is set to")
 

@@ -173,7 +173,7 @@ def _four_days_out(week: Week, cast: Cast) -> None:
     week.at("Valentina 4 12:30", _lifts(cast, "Valentina", "Svetlana"))
     week.at(
         "Ulrike 4 14:00",
-        acts.on_the_card(cast, "Ulrike", "Jarmila", "Hold", "Today", "As now*", part="is held at"),
+        acts.on_the_card(cast, "Ulrike", "Jarmila", "Hold", "Today", "As now*", part="stays at"),
     )
     week.at("Torvald 4 15:00", acts.sets_by_hand(cast, "Torvald", "Aurelio", "3 out", 600))
     week.at("Ulrike 4 16:00", acts.sheet_there_and_back(cast, "Ulrike", "Leopold"))
@@ -201,7 +201,7 @@ def _the_load(week: Week, cast: Cast) -> None:
     week.at("Quillon 2 07:00", acts.signs(cast, "Valentina", "Quillon", "Approve*"))
     week.at("Quillon 2 07:00", acts.signs(cast, "Torvald", "Quillon", "Keep the plan*"))
     labels = ("Hold", "Today", "As now*")
-    held = acts.on_the_card(cast, "Torvald", "Theodora", *labels, part="is held at")
+    held = acts.on_the_card(cast, "Torvald", "Theodora", *labels, part="stays at")
     week.at("Torvald 1 12:00", held)
 
 
@@ -209,4 +209,4 @@ def _the_day_after(week: Week, cast: Cast) -> None:
     week.at("Torvald -1 09:00", acts.taps(cast, "Torvald", "Full", part="was full on the day"))
     for who, clock in (("Ulrike", "06:10"), ("Fiorella", "06:45")):
         week.at(f"{who} -1 {clock}", acts.taps(cast, who, "Fine", "Not today", part="Good."))
-    week.at("Ulrike -1 06:20", acts.taps(cast, "Ulrike", "Flat", part="Kept: you were flat"))
+    week.at("Ulrike -1 06:20", acts.taps(cast, "Ulrike", "Flat", part="Saved: you were flat"))

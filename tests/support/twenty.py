@@ -215,7 +215,7 @@ def sets_week(person: Someone, athlete: Athlete) -> Script:
         yield
         person.taps(f"{athlete.event_city}*")
     else:
-        person.taps("Same zone")
+        person.taps("Same time zone")
     yield
     for label in (
         "Draft a plan", "even", "* g/kg", "None", "Use this plan", "Set the limits",
