@@ -103,7 +103,7 @@ def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team:
     offered = text_of(team.coach.taps("Spilled over"))
     assert "Mira spilled over at" in offered
     assert "more than the muscles took up. For the next load" in offered
-    was, now = re.search(r"plan ([\d.]+) instead of ([\d.]+) g/kg", offered).groups()[::-1]  # type: ignore[union-attr]
+    was, now = re.search(r"suggest ([\d.]+) instead of ([\d.]+) g/kg", offered).groups()[::-1]  # type: ignore[union-attr]
     assert float(now) < float(was)
     assert "in 10" in offered
     assert "%" not in offered, "never a false precision"

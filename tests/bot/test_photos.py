@@ -70,7 +70,7 @@ def test_pictures_are_kept_outside_the_database_under_names_that_say_nothing(tea
 
 def test_three_pictures_without_a_word_are_front_side_and_back_in_one_message(team: Team) -> None:
     said = text_of(sends(team))
-    assert "Kept for Sun 2 May, 7 days out: front. Ravi gets them" in said
+    assert "Saved for Sun 2 May, 7 days out: front. Ravi gets them" in said
     assert "only you and Ravi can see them" in said and "delete it after 180 days" in said
     second = sends(team, GREEN)
     assert [message.method for message in second] == ["editMessageText"]
@@ -91,7 +91,7 @@ def test_a_word_under_a_picture_says_its_pose_and_a_newer_one_takes_the_place(te
 
 def test_a_picture_sent_as_a_file_is_a_picture_too(team: Team) -> None:
     said = sends_file(team.athlete, picture(form="PNG"), name="IMG_1.png", mime="image/png")
-    assert "Kept for" in text_of(said)
+    assert "Saved for" in text_of(said)
 
 
 def test_a_pose_is_put_right_with_two_taps_and_the_other_picture_swaps_with_it(team: Team) -> None:
@@ -153,7 +153,7 @@ def test_words_under_a_picture_are_read_for_symptoms_and_may_be_the_morning(team
 
 def test_the_mornings_numbers_may_stand_under_the_pictures(team: Team) -> None:
     said = text_of(sends(team, caption="61.1 6 3.5 on target fine"))
-    assert "Carbs" in said and "Kept for" in said
+    assert "Carbs" in said and "Saved for" in said
     gathered(team)
     ((row, _),) = files_for(team.coach, "sendPhoto")
     assert "61.1 kg" in row.payload["caption"]
@@ -347,7 +347,7 @@ def test_an_athlete_deletes_all_of_them_on_a_second_tap(team: Team) -> None:
     sends_all(team)
     team.athlete.writes("/photos")
     assert "all 3 pictures" in text_of(team.athlete.taps("Delete all of them"))
-    assert "Kept" in text_of(team.athlete.taps("Keep them"))
+    assert "nothing was deleted" in text_of(team.athlete.taps("Keep them"))
     team.athlete.taps("Delete all of them")
     assert "Deleted." in text_of(team.athlete.taps("Yes, delete them"))
     team.world.later(minutes=1)
