@@ -24,6 +24,10 @@ def passed_on(names: Sequence[str]) -> str:
     return tr("I've passed that on to {names}.", names=figures.all_of(names))
 
 
+def told_it_came(names: Sequence[str]) -> str:
+    return tr("I've told {names} that it came.", names=figures.all_of(names))
+
+
 def changed_for(names: Sequence[str]) -> str:
     return tr("I've changed that for {names} too.", names=figures.all_of(names))
 

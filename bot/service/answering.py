@@ -20,9 +20,9 @@ from engine.units import Refusal, RefusalCode
 
 # Our own choice: an earlier question than the latest is still in mind for this long.
 LISTENS_FOR = timedelta(hours=12)
-MOST_WORDS_OF_AN_ATTEMPT = (
-    8  # a longer text with a figure in it tells something, and answers nothing
-)
+# A longer text tells something, even with a figure in it, and is no answer that went wrong. Coaches
+# are asked for dates and reasons, which take more words.
+MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_COACHS = 3, 8
 _BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
 #: What no reader of figures, days, names or choices takes.
 _ANYTHING = "zxqv blorp, fizz? qwop!"
@@ -98,10 +98,10 @@ def attempted(
     text: str,
     context: Context,
     *,
-    terse: bool = False,
+    coach: bool = False,
 ) -> bool:
     """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
-    a city misspelt; with `terse`, any word or two. Anything else was said of one's own accord.
+    a city misspelt; from a `coach`, any word or two. Anything else was said of one's own accord.
     """
     step = _step(question, flows)
     if step is None:
@@ -113,9 +113,9 @@ def attempted(
     else:
         return False
     words = text.split()
-    if terse and len(words) <= 2:
+    if coach and len(words) <= 2:
         return True
-    if "?" in text or len(words) > MOST_WORDS_OF_AN_ATTEMPT:
+    if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else MOST_WORDS_OF_AN_ATTEMPT):
         return False
     if any(character.isdigit() for character in text):
         return True
@@ -123,7 +123,7 @@ def attempted(
         return bool(cause.facts.get("hint")) or (
             cause.code is not RefusalCode.NOT_A_NUMBER and len(words) <= 2
         )
-    return len(words) <= 3 and not step.choices(question.answers)
+    return not step.choices(question.answers)
 
 
 def _step(question: OpenQuestion, flows: asking.Flows) -> Step | None:

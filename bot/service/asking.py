@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
@@ -217,7 +218,8 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
         named[common.done_button().casefold()] = DONE
     if plain in named:
         return named[plain]
-    begun = {value for label, value in named.items() if label.startswith(f"{plain} ")}
+    begins = re.compile(rf"{re.escape(plain)}(?!\w|[.,]\d)")
+    begun = {value for label, value in named.items() if begins.match(label)}
     if plain and len(begun) == 1:
         return begun.pop()
     for words, value in ((YES, "yes"), (NO, "no"), (SKIP, "skip")):

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 from bot.context import Context
 from bot.flows.coach_figure import OTHER_FIGURE
 from bot.flows.coach_invitations import CHANGE_COACH
+from bot.flows.passing_on import PASS_ON
 from bot.incoming import Incoming
 from bot.messages import deletion as words
 from bot.outbox import Button, say, set_menu
@@ -116,6 +117,11 @@ def _delete_rows(session: Session, person_id: int) -> None:
             )
         )
     )
+    named = select(OpenQuestion).where(OpenQuestion.flow == PASS_ON.id)
+    for question in session.exec(named).all():
+        if person_id in [number for number, _ in question.answers.get("_athletes", ())]:
+            session.delete(question)
+    session.flush()
     for table in reversed(metadata.sorted_tables):
         about: list[Any] = []
         if "athlete_id" in table.c:

@@ -132,7 +132,7 @@ def caption(
     if not kept:
         lead = words.file_unread()
         if _agreed(it) and not _coaches(it):
-            lead = f"{lead} {_tell_coach(it, it.text, words.file_told)}"
+            lead = f"{lead} {_tell_coach(it, it.text, words.file_told)}".strip()
         say(session, chat_id=person.chat_id, text=lead, now=context.now)
     elif it.text.strip() and not numbers and not heard and not _is_label(it.text):
         _go_on(it)
@@ -229,7 +229,7 @@ def _given_in_words(it: Landing) -> bool:
 
 def _served(it: Landing, *, at_least_words: int) -> bool:
     """Something that a command shows, asked for in words."""
-    if len(it.text.split()) < at_least_words:
+    if it.heard or len(it.text.split()) < at_least_words:
         return False
     name = requested(it.text)
     command = it.house.commands.get(name) if name is not None else None
@@ -259,7 +259,7 @@ def _go_on(it: Landing) -> None:
     latest = it.latest
     flows = it.house.flows
     if latest is not None and answering.attempted(
-        latest, flows, it.text, it.context, terse=it.is_coach
+        latest, flows, it.text, it.context, coach=it.is_coach
     ):
         asking.refuse(it.session, it.person, latest, flows, it.text, it.context)
         return
@@ -329,7 +329,7 @@ def _not_words(it: Landing, media: Media) -> None:
     sentence = words.cannot_read(media)
     if media in words.TOLD and _agreed(it) and not _coaches(it):
         told = _tell_coach(it, it.text, lambda: words.sent_in_place(media))
-        sentence = f"{sentence} {told}"
+        sentence = f"{sentence} {told}".strip()
     _say_and_remind(it, sentence)
 
 

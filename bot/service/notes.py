@@ -19,7 +19,7 @@ from bot.outbox import TEXT_LIMIT, Button, edit, say
 from bot.service.desk import desk_of, subject_of, zone_of_coach
 from bot.service.people import get_person, speaking_to
 from bot.store.desk import CoachDesk, CoachNote
-from bot.store.people import Person
+from bot.store.people import HistoryRow, Person
 from bot.store.traffic import AgendaRow, OutboxRow
 
 RELEASE = "notes"
@@ -248,8 +248,20 @@ def _fresh_stretch(
     last = session.exec(query).first()
     row = session.get(OutboxRow, last.outbox_id) if last is not None else None
     gathers = row is not None and row.chat_id == coach.chat_id and _grows(row, context)
+    if gathers and row is not None and _answered_since(session, coach, athlete, row):
+        return None  # what comes now may be about the answer
     # A digest may have told it instead, which is no message of this athlete's.
     return row if gathers and row is not None and "reply_markup" in row.payload else None
+
+
+def _answered_since(session: Session, coach: Person, athlete: Person, row: OutboxRow) -> bool:
+    query = select(HistoryRow.id).where(
+        HistoryRow.athlete_id == athlete.id,
+        HistoryRow.what == "message to athlete",
+        HistoryRow.by_id == coach.id,
+        HistoryRow.at >= row.created_at,
+    )
+    return session.exec(query).first() is not None
 
 
 def _stretch(athlete: Person, notes: list[CoachNote]) -> str:

@@ -61,14 +61,14 @@ def from_athlete(
         session, profile.person_id, "message to coach", context, by=athlete.id, text=text,
         to=[coach.first_name for coach in coaches],
     )  # fmt: skip
-    return told(coaches)
+    return told(coaches, in_words=bool(said))
 
 
-def told(coaches: Sequence[Person]) -> str:
-    """What the athlete hears of who has it now."""
+def told(coaches: Sequence[Person], *, in_words: bool = True) -> str:
+    """What the athlete hears of who has it now; or, of what cannot be passed on, who knows of it."""
     here = [one.first_name for one in coaches if one.reachable]
     gone = [one.first_name for one in coaches if not one.reachable]
-    parts = [words.passed_on(here)] if here else []
+    parts = [(words.passed_on if in_words else words.told_it_came)(here)] if here else []
     return " ".join([*parts, words.cannot_arrive(gone)] if gone else parts)
 
 

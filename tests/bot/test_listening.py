@@ -4,12 +4,19 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import UTC, datetime
+from typing import Any
 
 import pytest
+from sqlmodel import delete
 
 from bot.incoming import Kind
+from bot.service.doors import FLOWS
+from bot.store.db import transaction
 from bot.store.desk import Rights
+from bot.store.people import OpenQuestion
+from engine.limits import LIMIT_KEYS
 from tests.bot.test_leaving import beside
+from tests.bot.test_who_may_do_what import ABOUT
 from tests.support.weeks import Team, arrive_and_read
 from tests.support.world import text_of
 
@@ -129,7 +136,9 @@ def test_a_question_about_food_goes_to_the_coach_and_shows_the_way_to_the_food(t
 
 def test_a_voice_message_is_turned_into_typing_and_the_coach_hears_that_it_came(team: Team) -> None:
     said = text_of(team.athlete.writes("", kind=Kind.OTHER, media="voice"))
-    assert "can't listen to voice messages yet: please type it." in said
+    assert said == (
+        "I can't listen to voice messages yet: please type it. I've told Ravi that it came."
+    )
     assert "a voice message" in text_of(team.coach.hears())
     said = text_of(team.athlete.writes("", kind=Kind.OTHER, media="sticker"))
     assert "stickers" in said
@@ -178,3 +187,44 @@ def test_where_nobody_coaches_it_is_said_kindly(team: Team) -> None:
     team.coach.hears()
     assert "nobody reads what you write here" in text_of(team.athlete.writes("hello again"))
     assert team.coach.hears() == []
+
+
+#: What the questions of all flows are opened with, together; invented.
+LAID_IN: dict[str, Any] = {
+    "_date": "2027-05-07", "_day": "2027-05-09", "_today": "2027-05-07", "_event_day": "2027-05-09",
+    "_first": "2027-05-07", "_last": "2027-05-09", "_weight_unit": "kg", "_volume_unit": "l",
+    "weight_unit": "kg", "volume_unit": "l", "_zone": "Europe/London", "_home": "Europe/London",
+    "_away": "Europe/Dublin", "_wake": "06:30", "birth_year": 1990, "sex": "female", "consent": "yes",
+    "place": [{"name": "London", "zone": "Europe/London"}], "_name": "Mira", "_coach": "Ravi",
+    "_field": "carb_g", "_key": "step_g", "_value": 300.0, "_days_out": 2, "shape": "even", "days": 1,
+    "_load": {"2027-05-08": 500.0}, "_limits": dict.fromkeys(LIMIT_KEYS, 9000.0),
+    "_stands_g": 500.0, "_planned_g": 500.0,
+    "_proposed_g": 550.0, "carb_g": 520.0, "_names": ["summer"], "query": "rice", "basis": "100",
+    "convention": "eu", "_foods": [], "_times": ["08:00"], "_symptom": "fainting", "_words": "grey",
+    "stage": "15:00", "_old": "Ravi", "_new": "Noa", "_invite": None, "_text": "hello",
+    "_athletes": [[2, "Mira"]], "_to": 2, "_warnings": "much", "_answers": {}, "_base": None,
+    "_event": 1, "_readiness": 1, "_kind": "show", "_mornings": 5, "_days": 7, "_eaten": 0.9,
+    "_own": False, "_sex": "female", "quiet_from": "20:00",
+    "_athlete": {"sex": "female", "birth_year": 1990, "body_mass_kg": 61.0,
+    "body_fat_percent": 14.0, "height_cm": 165.0},
+}  # fmt: skip
+
+
+#: Answered, it looks for a row that only its own beginning makes.
+NOTHING_TO_FINISH = {"coach-ready-anyway"}
+
+
+def test_at_every_question_there_is_free_words_neither_fail_nor_vanish(team: Team) -> None:
+    for flow_id, registered in FLOWS.items():
+        somebody = (2, team.athlete) if ABOUT[flow_id] == "own" else (1, team.coach)
+        for step in registered.flow.steps:
+            with transaction(team.world.engine) as session:
+                session.exec(delete(OpenQuestion))  # type: ignore[call-overload]
+                laid_in = {key: value for key, value in LAID_IN.items() if key != step.key}
+                question = OpenQuestion(
+                    person_id=somebody[0], flow=flow_id, subject_id=2, step=step.key,
+                    answers=laid_in, asked_at=team.world.now,
+                )  # fmt: skip
+                session.add(question)
+            said = somebody[1].writes("trains, zebras and the odd blorp")
+            assert said or flow_id in NOTHING_TO_FINISH, (flow_id, step.key)

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.incoming import Kind
+from bot.incoming import Kind, Media
 from bot.telegram.reading import Unreadable, chat_id_of, read, update_id_of
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -210,3 +210,38 @@ def test_no_update_whatever_stops_the_reader(body: dict[str, Any]) -> None:
 @pytest.mark.parametrize("raw", [None, [], "x", {}, {"update_id": "1"}, {"update_id": True}])
 def test_an_update_without_an_id_has_none(raw: object) -> None:
     assert update_id_of(raw) is None
+
+
+def test_a_reply_names_the_message_that_it_answers_and_the_part_that_was_picked_out() -> None:
+    answered = {
+        "message_id": 5,
+        "date": SENT - 60,
+        "chat": CHAT,
+        "from": BOT,
+        "text": "Good morning",
+    }
+    quote = {"text": "Good", "position": 0}
+    found = read(_update(message=_message(text="yes", reply_to_message=answered, quote=quote)), NOW)
+
+    assert found is not None
+    assert (found.reply_to, found.quoted) == (5, "Good")
+
+
+@pytest.mark.parametrize(
+    ("fields", "media"),
+    [
+        ({"voice": {"file_id": "v", "file_unique_id": "v", "duration": 3}}, Media.VOICE),
+        (
+            {"video_note": {"file_id": "n", "file_unique_id": "n", "duration": 3, "length": 9}},
+            Media.VIDEO,
+        ),
+        ({"location": {"latitude": 1.0, "longitude": 2.0}}, Media.PLACE),
+        ({"contact": {"phone_number": "1", "first_name": "Ana"}}, Media.CONTACT),
+        ({"dice": {"emoji": "🎲", "value": 3}}, Media.ELSE),
+    ],
+)
+def test_what_has_no_text_is_called_what_it_is(fields: dict[str, Any], media: Media) -> None:
+    found = read(_update(message=_message(**fields)), NOW)
+
+    assert found is not None
+    assert (found.kind, found.media) == (Kind.OTHER, media)
