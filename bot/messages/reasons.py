@@ -7,7 +7,6 @@ from typing import Any
 
 from bot import figures
 from bot.languages import mark, tr
-from bot.messages.names import word
 from engine.evidence.deciding import FLAT_BY
 from engine.limits import CAUTION
 from engine.rules import RULES, Forecast
@@ -384,10 +383,14 @@ def _foreseen(decision: Decision, told: _Told) -> str:
     )
 
 
+#: The answers of the look inside a sentence.
+LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how sharp the lines are")}
+
+
 def _missing(decision: Decision) -> str:
     """The answers that nothing is decided without, by name."""
-    names = [key for key in ("fullness", "sharpness") if key in decision["ask_again"]]
-    return figures.each_and([word(key) for key in names])
+    needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision["ask_again"]]
+    return figures.each_and(needed)
 
 
 def _not_told(told: _Told) -> str:

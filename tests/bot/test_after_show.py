@@ -143,7 +143,7 @@ def test_a_trial_ends_as_before(team_at: Callable[[datetime], Team]) -> None:
     team.coach.taps("Same time zone")
     team.world.until(datetime(2027, 5, 10, 8, 0, tzinfo=UTC))
     said = text_of(team.athlete.hears())
-    assert "Your trial is over" in said
+    assert "The trial is behind you" in said
     assert ASKED not in said
     with team.world.session() as session:
         kinds = [row.kind for row in session.exec(select(AgendaRow))]

@@ -142,7 +142,7 @@ def test_the_card_shows_the_day_and_everything_that_can_be_done(team: Team) -> N
 def test_why_shows_the_trace_with_its_sources_and_the_first_answers_are_there(team: Team) -> None:
     assert "Nothing is decided for Mira yet" in text_of(team.coach.presses("c:why:2"))
     team.athlete.writes("61.0 4 3.5 5 on target fine")
-    assert "Rests on" in text_of(team.coach.presses("c:why:2"))
+    assert "Based on" in text_of(team.coach.presses("c:why:2"))
     assert "no to all" in text_of(team.coach.presses("c:answers:2"))
 
 

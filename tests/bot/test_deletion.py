@@ -75,7 +75,7 @@ def rows_about(session: Session, athlete_id: int, chat_id: int) -> dict[str, int
 
 def test_nothing_is_deleted_before_a_second_look_that_says_what_goes(team: Team) -> None:
     said = text_of(team.athlete.writes("/delete_my_data"))
-    assert "can't be undone" in said and "pictures" in said
+    assert "can't be undone" in said and "photos" in said
     assert "I tell Ravi only that you did it" in said
     assert "OK, nothing was deleted" in text_of(team.athlete.taps("Keep it"))
     assert "61.1 kg" in text_of(team.athlete.writes("/past"))

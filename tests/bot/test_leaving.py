@@ -83,7 +83,7 @@ def test_coach_and_second_coaches_are_told_and_see_nothing_any_more(team: Team) 
     assert "not on your roster" in team.coach.answers_to_taps()[-1]
     assert "no athletes yet" in text_of(team.coach.writes("/roster"))
     assert "61.0" in text_of(team.athlete.writes("/past"))
-    assert "Rests on" in text_of(team.athlete.writes("/why"))
+    assert "Based on" in text_of(team.athlete.writes("/why"))
     team.athlete.hears()
     team.world.later(days=2)
     assert team.athlete.hears() == []
@@ -99,7 +99,7 @@ def test_open_alerts_are_closed_with_a_word_and_never_repeated(team: Team) -> No
     team.athlete.taps("Yes, end it")
     told = team.coach.hears()
     assert "Closed: Mira has ended the coaching." in text_of(told)
-    assert "please call Mira yourself" in text_of(told)
+    assert "please call Mira" in text_of(told)
     assert not [one for one in told if "Acknowledge" in one.buttons]
     team.coach.presses("alert:ack:1")
     assert "Closed: the coaching has ended." in team.coach.answers_to_taps()[-1]

@@ -103,7 +103,7 @@ def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team:
     offered = text_of(team.coach.taps("Spilled over"))
     assert "Mira spilled over at" in offered
     assert "more than the muscles took up. For the next load" in offered
-    was, now = re.search(r"plan ([\d.]+) instead of ([\d.]+) g/kg", offered).groups()[::-1]  # type: ignore[union-attr]
+    was, now = re.search(r"suggest ([\d.]+) instead of ([\d.]+) g/kg", offered).groups()[::-1]  # type: ignore[union-attr]
     assert float(now) < float(was)
     assert "in 10" in offered
     assert "%" not in offered, "never a false precision"
@@ -163,7 +163,7 @@ def test_a_draft_offers_the_learnt_load_beside_the_published_one(team: Team) -> 
     team.coach.presses(f"c:draft:{team.athlete_id}")
     asked = team.coach.taps("even")
     assert "Your verdicts on earlier weeks suggest" in text_of(asked)
-    label = next(label for label in asked[-1].buttons if "as learnt" in label)
+    label = next(label for label in asked[-1].buttons if ", suggested" in label)
     team.coach.taps(label)
     team.coach.taps("Mild")
     why = text_of(team.coach.taps("Why these numbers"))
@@ -209,7 +209,7 @@ def test_what_changed_meanwhile_is_not_overwritten(team: Team) -> None:
 def test_once_the_load_has_begun_the_plan_is_not_scaled_as_a_whole(team: Team) -> None:
     team.coach.taps("Spilled over")
     sets_next_show(team, "13 May")
-    assert "has begun" in text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
+    assert "has started" in text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
 
 
 def test_where_nothing_is_learnt_it_says_from_when_on_there_is_something(

@@ -70,7 +70,7 @@ def test_pictures_are_kept_outside_the_database_under_names_that_say_nothing(tea
 
 def test_three_pictures_without_a_word_are_front_side_and_back_in_one_message(team: Team) -> None:
     said = text_of(sends(team))
-    assert "Kept for Sun 2 May, 7 days out: front. Ravi gets them" in said
+    assert "Saved for Sun 2 May, 7 days out: front. Ravi gets them" in said
     assert "only you and Ravi can see them" in said and "delete it after 180 days" in said
     second = sends(team, GREEN)
     assert [message.method for message in second] == ["editMessageText"]
@@ -91,7 +91,7 @@ def test_a_word_under_a_picture_says_its_pose_and_a_newer_one_takes_the_place(te
 
 def test_a_picture_sent_as_a_file_is_a_picture_too(team: Team) -> None:
     said = sends_file(team.athlete, picture(form="PNG"), name="IMG_1.png", mime="image/png")
-    assert "Kept for" in text_of(said)
+    assert "Saved for" in text_of(said)
 
 
 def test_a_pose_is_put_right_with_two_taps_and_the_other_picture_swaps_with_it(team: Team) -> None:
@@ -153,7 +153,7 @@ def test_words_under_a_picture_are_read_for_symptoms_and_may_be_the_morning(team
 
 def test_the_mornings_numbers_may_stand_under_the_pictures(team: Team) -> None:
     said = text_of(sends(team, caption="61.1 6 3.5 on target fine"))
-    assert "Carbs" in said and "Kept for" in said
+    assert "Carbs" in said and "Saved for" in said
     gathered(team)
     ((row, _),) = files_for(team.coach, "sendPhoto")
     assert "61.1 kg" in row.payload["caption"]
@@ -162,7 +162,7 @@ def test_the_mornings_numbers_may_stand_under_the_pictures(team: Team) -> None:
 def test_a_bot_that_keeps_no_pictures_says_so_and_never_asks_for_them(team: Team) -> None:
     team.world.photo_dir = None
     assert "don't save photos" in text_of(sends(team))
-    assert "Pictures" not in text_of(team.athlete.writes("61.1 6 3.5 on target fine"))
+    assert "Photos" not in text_of(team.athlete.writes("61.1 6 3.5 on target fine"))
 
 
 def test_a_picture_from_a_coach_or_a_stranger_is_not_kept(team: Team) -> None:
@@ -181,23 +181,23 @@ def test_pictures_are_offered_in_one_silent_line_after_the_numbers_and_never_req
     team: Team,
 ) -> None:
     said = team.athlete.writes("61.1 6 3.5 on target fine")
-    offers = [message for message in said if message.text.startswith("Pictures for Ravi")]
+    offers = [message for message in said if message.text.startswith("Photos for Ravi")]
     assert [(m.silent, m.text.count("\n"), "You can skip" in m.text) for m in offers] == [
         (True, 0, True)
     ]
     again = team.athlete.writes("61.0 6 3.5 on target fine")
-    assert "Pictures for" not in text_of(again)
+    assert "Photos for" not in text_of(again)
 
 
 def test_they_are_not_asked_for_when_they_are_there_nor_in_an_emergency(
     team: Team, team_at: Callable[[datetime], Team]
 ) -> None:
     sends(team)
-    assert "Pictures for" not in text_of(team.athlete.writes("61.1 6 3.5 on target fine"))
+    assert "Photos for" not in text_of(team.athlete.writes("61.1 6 3.5 on target fine"))
     team.world.until(datetime(2027, 5, 3, 5, 31, tzinfo=UTC))
     team.athlete.hears()
     said = text_of(team.athlete.writes("61.1 6 3.5 I fainted"))
-    assert "Stop." in said and "Pictures for" not in said
+    assert "Stop." in said and "Photos for" not in said
 
 
 # To the coach
@@ -346,8 +346,8 @@ def test_nobody_else_sees_compares_or_deletes_them(team: Team) -> None:
 def test_an_athlete_deletes_all_of_them_on_a_second_tap(team: Team) -> None:
     sends_all(team)
     team.athlete.writes("/photos")
-    assert "all 3 pictures" in text_of(team.athlete.taps("Delete all of them"))
-    assert "Kept" in text_of(team.athlete.taps("Keep them"))
+    assert "all 3 photos" in text_of(team.athlete.taps("Delete all of them"))
+    assert "nothing was deleted" in text_of(team.athlete.taps("Keep them"))
     team.athlete.taps("Delete all of them")
     assert "Deleted." in text_of(team.athlete.taps("Yes, delete them"))
     team.world.later(minutes=1)

@@ -290,7 +290,7 @@ def test_after_the_end_the_coach_sees_nothing_and_the_athlete_keeps_everything(
     assert "not on your roster" in team.coach.answers_to_taps()[-1]
     assert "no athletes yet" in text_of(team.coach.writes("/roster"))
     assert "61.0" in text_of(team.athlete.writes("/past"))
-    assert "Rests on" in text_of(team.athlete.writes("/why"))
+    assert "Based on" in text_of(team.athlete.writes("/why"))
     assert "Nobody coaches you" in text_of(team.athlete.writes("/today"))
     team.world.later(days=2)
     assert team.athlete.hears() == []

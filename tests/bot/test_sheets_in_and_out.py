@@ -203,7 +203,7 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
     assert "the total does not match. 5 days out: 1,800 kcal stated" in said
     assert "2,200 kcal where carbs are without fibre (EU labels)" in said
     assert "5 days out, carbs: 185 g → 285 g" in said
-    assert "is in force" in text_of(team.coach.taps("Use these changes"))
+    assert "is now set" in text_of(team.coach.taps("Use these changes"))
     day = week(team).plan.day(5)
     assert day is not None
     assert day.carb_g == 285
@@ -323,7 +323,7 @@ REFUSED_CELLS = (
     ("C8", 5000, 'C8: "5000": it has to be between 0 and 1500'),
     ("C8", None, "C8: empty"),
     ("C8", "=C7*2", 'C8: a formula ("=C7*2") without a stored result'),
-    ("C8", True, 'C8: "TRUE" is no figure'),
+    ("C8", True, 'C8: "TRUE" is not a number'),
     ("G8", datetime(2027, 5, 3), "G8: a date"),  # noqa: DTZ001 - as a spreadsheet makes of "3.5"
     ("C8", "#DIV/0!", 'C8: an error ("#DIV/0!")'),
     ("C8", "1,234", 'C8: the point or comma in "1,234" could mark thousands'),
