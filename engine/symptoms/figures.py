@@ -65,6 +65,7 @@ FIGURES = tuple(
         r"sauna (?:towel|voucher|in the hotel|is (?:broken|closed|out))|no sauna|never sauna|(?:hotel|gym|spa) (?:has|with|got) (?:a |an )?(?:\w+ )?sauna",
         r"out of breath(?: but| though)? (?:happy|good|as it should)|breathless (?:by|from the)|lost for words|speechless",
         r"dizzying",
+        r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
     )
 )
 

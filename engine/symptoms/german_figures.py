@@ -55,6 +55,7 @@ GERMAN_FIGURES = tuple(
         r"(?:tan|bräune|farbe)(?: [\w']+){0,3} (?:verschwommen|verschmiert|schwarz|dunkel)|linien (?:sind |etwas |leicht )*verschwommen|hasse (?:mein posing|die waage|den wecker|meine schuhe|montage|cardio|hähnchen|diese farbe|meinen bikini)",
         r"(?:der|die|das|typ|frau) neben mir|neben mir (?:im|am|in|auf|sitzt|stand|trainiert)",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
+        r"(?:ich |hab |habe |hatte |mich |nur )*(?:verzählt|verzaehlt)|aufgehört (?:mit(?:zu)?|zu)? ?(?:zählen|mitzählen)",
     )
 )
 
