@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from .body_phrases import BODY_PHRASES, MUSCLES_HURT
 from .clauses import GOES_ON, Clause, clauses, spelt
+from .daily_phrases import DAILY_PHRASES
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
@@ -49,6 +50,7 @@ _PHRASES = (
     *MOOD_PHRASES,
     *OTHER_PHRASES,
     *OTHER_IMAGES,
+    *DAILY_PHRASES,
 )
 _CORRECTOR = Corrector(
     _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
@@ -110,7 +112,12 @@ def screen(text: str) -> Screening:
     )
     for clause, english, german in heard:
         contested = english.denied & german.found.keys() | german.denied & english.found.keys()
+        aside = (
+            english.set_aside - english.found.keys() | german.set_aside - german.found.keys()
+        )
         for hit in (*english.found.values(), *german.found.values()):
+            if hit.symptom in aside:
+                continue
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
         denied |= english.denied | german.denied
@@ -150,6 +157,7 @@ def _heard(text: str, parts: Sequence[Clause], tongue: Tongue, by_another: bool)
         for phrase, span, verdict in _judged(plain, sure, tongue, before, following):
             if verdict is Said.ELSEWHERE:
                 heard.elsewhere = True
+                heard.set_aside.add(phrase.symptom)
             elif (verdict is Said.NO and not turned) or (answered_no and span[1] == len(plain)):
                 heard.denied.add(phrase.symptom)
             else:
