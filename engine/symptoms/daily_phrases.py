@@ -6,14 +6,17 @@ from __future__ import annotations
 from .names import Symptom
 from .patterns import Phrase, table
 
-_DAY = r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|show|stage|event|weigh in|comp)"
+_DAY = (
+    r"(?:monday|tuesday|wednesday|thursday|friday|saturday|sunday|show|stage|event|weigh in|comp)"
+)
 
 DAILY_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.SEIZURE,
-        "cramp shak jerk stiff twitch convuls",
+        "cramp shak jerk stiff twitch convuls respon react",
         sure=r"""
         (?:cramp\w*|shak\w*|shook|jerk\w*|stiff\w*|twitch\w*)<8>(?:not there|wasn't there|absent|unresponsive|not responding|not answering|away)<3>(?:minutes?|seconds|moment|while)
+        not<1>(?:responding|responsive|reacting)<3>(?:minutes?|seconds)
         (?:cramp\w*|shak\w*|shook|jerk\w*|twitch\w*)<2>(?:all over|whole|all the|entire)(?: (?:my|the))?(?: body)?<6>(?:not there|remember|gone|unresponsive|didn't hear)
         """,
     ),
@@ -40,11 +43,11 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.STROKE_SIGNS,
         "line side half dentist middle left right word",
         sure=r"""
-        line<3>middle<8>(?:feel nothing|nothing|numb|dead|no feeling)
+        line<3>middle<,8>(?:feel nothing|nothing|numb|dead|no feeling)
         (?:left|right|one|whole)<1>(?:side|half)<5>(?:feel nothing|feels nothing|no feeling|went numb|gone numb|completely numb|totally numb|all numb|fell asleep|gone to sleep|gone dead|not mine|isn't mine|won't listen|hangs?|hanging|sagg\w*|slid)
         (?:numb|dead|asleep|no feeling|feel nothing)<3>(?:down|on|along|in)<2>(?:left|right|one|whole|entire)<1>(?:side|half)
         half<2>(?:face|body|mouth|lip|tongue)<3>(?:numb|dead|asleep|gone|hang\w*|sagg\w*|droop\w*|slid|frozen|wax\w*)
-        (?:dentist|anaesthetic|anesthetic)<6>(?:half|one side|left side|right side)|(?:half|one side|left side|right side)<5>(?:dentist|anaesthetic|anesthetic)
+        (?:dentist|anaesthetic|anesthetic)<,6>(?:half|one side|left side|right side)|(?:half|one side|left side|right side)<5>(?:dentist|anaesthetic|anesthetic)
         (?:know|knew)<1>(?:what|the word)<8>(?:can't|couldn't)<1>(?:say|name|get)<2>(?:it|the word|word)
         """,
     ),
@@ -52,7 +55,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.HEAVY_BLEEDING,
         "period soak pad tampon clot bleed",
         sure=r"""
-        period<5>(?:heavy|flood\w*|gush\w*|pour\w*)<8>(?:soak\w*|every|pads?|tampons?|clots?|woozy|dizzy|weak|through everything|faint)
+        period<5>(?:heavy|flood\w*|gush\w*|pour\w*)<,8>(?:soak\w*|every|pads?|tampons?|clots?|woozy|dizzy|weak|through everything|faint)
         (?:soak\w*|flood\w*|bleed\w*|bled)<2>(?:through )?<2>(?:pads?|tampons?|mattress)<4>(?:hour|minutes|min|mins|half|night)
         (?:pads?|tampons?)<3>(?:every|an|per|each)<2>(?:hour|half|min|mins|minutes|20|30)
         (?:soaking|soaked|bleeding|bled|leaking)<1>through<4>every<2>(?:min|mins|minutes|hour)
@@ -87,7 +90,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         "goodbye farewell roof edge ledge bridge car easy jump letters",
         sure=r"""
         (?:goodbye|farewell|suicide)<1>(?:letters?|notes?|messages?|videos?|voice notes?)|letters?<3>(?:to say|saying)<1>goodbye
-        (?:roof|edge|ledge|bridge|top floor|car park|parking|platform|parapet|balcony|railing)<8>(?:so easy|be easy|one step|jump|let go|just step)
+        (?:roof|edge|ledge|bridge|top floor|car park|parking|platform|parapet|balcony|railing)<,8>(?:so easy|be easy|one step|jump|one step|let go|just step)
         """,
         doubtful=r"""
         it would be so easy(?= ?$)|one step and<3>over
@@ -134,7 +137,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.FAST_HEART,
-        "rest rhr pulse hr sleeping",
+        "rest rhr pulse hr sleeping lying nothing",
         sure=r"""
         (?:resting|rhr|at rest|sleeping (?:hr|pulse|heart rate))<4>(?:9\d|1[0-6]\d)(?= |$)(?! ?(?:g|grams|kg|kcal|secs?|seconds|minutes|mins?))
         (?:9\d|1[0-6]\d)<2>(?:resting|at rest|lying down|lying in bed|just lying|doing nothing)
@@ -224,7 +227,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.EXHAUSTION,
         "battery sleepy tired drowsy stop",
         sure=r"""
-        battery<5>(?:me not|mine not|my own|i mean me|mine i mean|human)|my (?:own|personal|inner|body)<1>battery
+        battery<,5>(?:me not|mine not|my own|i mean me|mine i mean|human)|my (?:own|personal|inner|body)<1>battery
         so (?:sleepy|tired|drowsy|knackered)<2>(?:i )?(?:missed|fell|nodded|slept|walked|put|forgot|drove)|so (?:sleepy|tired|drowsy) i (?:missed|fell|nodded|slept|walked|put|forgot|drove|can't|could)
         """,
     ),

@@ -44,11 +44,12 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.STROKE_SIGNS,
-        "seite hälfte strich linie zahnarzt betäub wort sagen halb",
+        "links rechts seite hälfte strich linie zahnarzt betäub wort sagen halb",
         sure=r"""
-        (?:strich|linie)<3>mitte<8>(?:nichts|taub|kein gefühl|tot)
+        (?:strich|linie)<3>mitte<,8>(?:nichts|taub|kein gefühl|tot)
         (?:linke|rechte|eine|halbe|ganze)<1>(?:seite|hälfte|körperhälfte|gesichtshälfte)<5>(?:nichts|taub|tot|eingeschlafen|kein gefühl|gehört nicht|hängt|wie weg|fühl\w* nicht)
         (?:taub|kein gefühl|tot|eingeschlafen)<3>(?:linken?|rechten?|einen?|ganzen?|halben?)<1>(?:seite|hälfte|körperhälfte|gesichtshälfte)
+        (?:spür\w*|fühl\w*|merk\w*)<3>(?:links|rechts)<3>(?:nichts|nix)
         (?:links|rechts)<3>(?:spür\w*|fühl\w*|merk\w*)<3>(?:nichts|gar nichts|nix)
         halbe?s?<1>(?:gesicht|mund|lippe|zunge)<3>(?:taub|tot|hängt|eingeschlafen|schief)
         (?:zahnarzt|betäubung|spritze)<5>(?:halbe?n?|eine seite|linke\w*|rechte\w*)|(?:halbe\w*|linke\w*|rechte\w*|eine)<2>(?:seite|gesicht|wange|lippe)<4>(?:zahnarzt|betäubt|betäubung)
@@ -66,7 +67,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.HEAVY_BLEEDING,
         "periode regel tage binde tampon blut klumpen",
         sure=r"""
-        (?:periode|regelblutung|mens|tage)<5>(?:stark|heftig|krass|schlimm|extrem)<8>(?:durch|stunde|min|minuten|binde\w*|tampon\w*|klumpen|schummrig|schwindlig|läuft)
+        (?:periode|regelblutung|mens|tage)<5>(?:stark|heftig|krass|schlimm|extrem)<,8>(?:durch|stunde|min|minuten|binde\w*|tampon\w*|klumpen|schummrig|schwindlig|läuft)
         (?:binden?|tampons?)<4>(?:alle|jede|pro|stündlich|halbe stunde|voll nach)<2>(?:stunde|minuten|min|halbe|20|30)?
         (?:blute?|blutung)<4>(?:alles durch|durch alles|binde\w* durch|läuft durch|wie ein wasserfall)
         (?:blut)?klumpen<4>(?:gross|grosse|faust\w*|pflaume\w*|walnuss\w*|golfball\w*|tischtennis\w*)|(?:grosse|riesige|faustgrosse) (?:blut)?klumpen
@@ -111,7 +112,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         <pipi><5>(?:starkbier|schwarzbier|altbier|malzbier|dunkelbier|guinness|espresso|kaffee|bernstein\w*|whisky|whiskey|balsamico|rostig|rost|rostbraun|rotwein|kastanie\w*|sojasosse|motoröl|sirup)
         """,
         doubtful=r"""
-        (?:dunkelgelb|bernstein\w*)<6>(?:wasser|getrunken|trinke)
+        (?:dunkelgelb|bernstein\w*)<,6>(?:wasser|getrunken|trinke)
         """,
     ),
     *_table(
@@ -137,7 +138,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.DRYING_OUT,
         "bad bäder wanne schwitz müll folie sauna hoodie",
         sure=r"""
-        heisse?[nrs]? (?:salz ?)?(?:bad|bäder|wanne|badewanne)<6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht|salz)|salz ?b(?:ad|äder)<5>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht)
+        heisse?[nrs]? (?:salz ?)?(?:bad|bäder|wanne|badewanne)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht|salz)|salz ?b(?:ad|äder)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht)
         (?:müllsack|müllsäcken?|müllbeutel\w*|frischhaltefolie|schwitzanzug|saunaanzug)<6>(?:wanne|bad|sauna|rad|laufband|schwitz\w*|cardio|joggen|laufen|geschlafen|bauch)
         """,
     ),
@@ -151,7 +152,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FAST_HEART,
-        "ruhepuls puls ruhe",
+        "ruhepuls puls ruhe liegen nichtstun",
         sure=r"""
         (?:ruhepuls|puls<2>(?:in ruhe|im liegen|im sitzen|im bett|beim aufwachen|nachts))<4>(?:9\d|1[0-6]\d)(?= |$)
         (?:9\d|1[0-6]\d)<3>(?:ruhepuls|im liegen|in ruhe|beim nichtstun)
@@ -260,7 +261,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.EXHAUSTION,
         "akku müde haltestelle",
         sure=r"""
-        akku<6>(?:meiner nicht|meiner|nicht (?:der|das) (?:vom )?handy|ich mein\w* mich)|mein (?:eigener|innerer|persönlicher)<1>akku
+        akku<,6>(?:meiner nicht|meiner|nicht (?:der|das) (?:vom )?handy|ich mein\w* mich)|mein (?:eigener|innerer|persönlicher)<1>akku
         so müde<2>(?:dass|ich)<4>(?:verpasst|eingeschlafen|vergessen|weggenickt|kaum)
         """,
     ),

@@ -58,7 +58,7 @@ GERMAN_FIGURES = tuple(
         r"(?:farbe|bräune|tan|tinte|lippenstift|wimperntusche|druck)(?: [\w']+){0,3} (?:blutet\w*|ausgeblutet|ausblutet|verläuft)(?: [\w']+){0,3}? ?(?:aus)?|farbe blutet|heizung(?:en)? entlüften",
         r"(?:kotz|brech|heul|herz|fieber|schwindel|totenkopf)\w* ?(?:emojis?|smileys?|gifs?|sticker|memes?)(?: [\w',]+){0,8}? (?:vomiting|nausea|dizzy|headache)|(?:kotz|brech|heul|herz|fieber|schwindel|totenkopf)\w* ?(?:emojis?|smileys?|gifs?|sticker|memes?)|(?:lol|haha\w*|igitt|bäh|pfui|würg) (?:vomiting|nausea)",
         r"(?:po|glutes|abs|quads|hams\w*|taille|linien|streifen|form|look|definition|beinbizeps|rücken|waden|bauchmuskeln|schultern)(?: [\w']+){0,2} (?:verschwommen\w*|unscharf|verwaschen\w*|wässrig|aufgeschwemmt|schwammig)",
-        r"(?:warm|leicht|schwer) ums herz|hand aufs herz|(?:anzeige|display|empfang|signal|netz|batterie|akku|licht|ton)(?: [\w']+){0,3} schwach",
+        r"(?:warm|leicht|schwer) ums herz|hand aufs herz",
         r"(?:dose|box|brotbox|tupper\w*|teller|glas|tasse|schüssel|koffer|tasche|rucksack|brille|karton|tüte|reiskocher|stativ|kamera|ring|uhr)(?: [\w']+){0,4} (?:gefallen|gestürzt|runtergefallen|hingefallen|umgefallen|umgekippt|runtergeflogen|abgestürzt|gerutscht)",
         r"(?:brust|bauch|po|rücken|lats?) (?:\w+ )?(?:gedrückt|angespannt|rausgedrückt|gequetscht|zusammengedrückt)(?: [\w']+){0,2} (?:side chest|seitlich\w*|most muscular|pose|posing|bizepspose)|side chest",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",

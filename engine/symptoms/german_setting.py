@@ -27,7 +27,7 @@ GERMAN_SETTINGS = Settings(
         r"|(?<![a-z] )(?:anzeige|display|empfang|netz|signal|verbindung|lautsprecher|mikro|kopfhörer|foto|video|farbe|drucker|batterie|handy|laptop|computer|waage|app|auto|wlan|katze|hund|bildschirm|fernseher|akku|server|welpe|pferd|anzug|kühlschrank)|der neben mir|(?:mama|papa|oma|opa|jemand|jemandem|leute|leuten|kollegin)|(?:er|sie) (?:hat|ist|war|hatte|wurde|musste|muss|kann|konnte|fiel|kippte|bekam|hätte|will|wollte)|(?:hat|ist|war|hatte|wurde|dass|weil|als|wenn) (?:er|sie|ihm|ihr)|ihm|ihr (?:ist|war|wurde))"
     ),
     oneself=_words(
-        rf"(?:ich|(?<!neben )(?<!vor )(?<!hinter )(?<!bei )(?<!mit )(?<!zu )mir|mich|uns|mein\w{{0,2}} (?:\w+ )?{_BODY})"
+        rf"(?:ich|(?<!neben )(?<!vor )(?<!hinter )(?<!bei )(?<!mit )(?<!zu )(?<!von )(?!(?<=ist )mir (?:an|auf|in|bei|während|heute|gestern|fast)\b)mir|mich|uns|mein\w{{0,2}} (?:\w+ )?{_BODY})"
     ),
     to_oneself=_words(r"(?:mich|mir)"),
     of_late=_words(
@@ -54,8 +54,8 @@ GERMAN_SETTINGS = Settings(
     enquiries=_words(
         r"(?:gibt es (?:\w+ ){0,3}?(?:regel|regeln|strafe|knopf|feld|wort|begriff|option|einstellung|emoji|verbot) (?:\w+ ){0,3}?(?:gegen|für|wegen|bei|zu)|gibt's (?:\w+ ){0,3}?(?:regel|strafe|knopf|feld|wort|begriff|option|verbot)"
         r"|ab (?:wann|wie viel|welcher|was) (?:\w+ ){0,4}?(?:zählt|gilt|ist|spricht|heißt|nennt)|(?:zählt|gilt|zählen|gelten) (?:\w+ ){0,4}?als|was (?:\w+ ){0,2}?(?:zählt|gilt)"
-        r"|(?:warum|wieso|weshalb|wozu) (?:fragst|fragt|willst|will|wollt|warnst|warnt|musst|müssen wir|prüfst) (?:du|ihr|der bot|die app|das ding|der check in|mich)?"
-        r"|was (?:bedeutet|heißt|meinst du mit|versteht man unter|ist der unterschied)|wie (?:schreibt|definiert|übersetzt|nennt) (?:man|ihr|du)|unterschied zwischen|(?:bläht|verstopft|entwässert) (?:das|es|so was|sowas)? ?(?:die |viele |alle )?(?:leute|andere|athleten|einen|jeden)|ist das ein mythos)"
+        r"|(?:warum|wieso|weshalb|wozu) (?:fragst|fragt|willst|will|wollt|warnst|warnt|musst|müssen wir|prüfst) (?:du|ihr|der bot|die app|das ding|der check in)?(?: mich| uns)?"
+        r"|was (?:bedeutet|heißt|meinst du mit|versteht man unter|ist der unterschied)|wie (?:schreibt|definiert|übersetzt|nennt) (?:man|ihr|du)|unterschied zwischen|(?:bläht|verstopft|entwässert) (?:\w+ )?(?:die |viele |alle )?(?:leute|andere|athleten|einen|jeden)|ist das ein mythos)"
     ),
     supposed=_words(
         r"(?:wenn|falls|könnte|könnten|vielleicht|womöglich|eventuell|evtl|angst|sorge|sorgen|befürchte|hoffe|"

@@ -67,7 +67,7 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
 _BY_ANOTHER = re.compile(
-    rf"\b(?:(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
+    rf"\b(?:{_PARTNER} here|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
     rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b",
     re.IGNORECASE,
@@ -112,9 +112,7 @@ def screen(text: str) -> Screening:
     )
     for clause, english, german in heard:
         contested = english.denied & german.found.keys() | german.denied & english.found.keys()
-        aside = (
-            english.set_aside - english.found.keys() | german.set_aside - german.found.keys()
-        )
+        aside = english.set_aside - english.found.keys() | german.set_aside - german.found.keys()
         for hit in (*english.found.values(), *german.found.values()):
             if hit.symptom in aside:
                 continue
@@ -213,10 +211,11 @@ def _judged(
         if phrase.symptom in settled:
             continue
         verdict = tongue.said(clause, span, spans, denies=phrase.denies)
-        if verdict is Said.YES:
+        if verdict in {Said.YES, Said.DOUBT}:
             if span not in settings:
                 settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
-            verdict = settings[span]
+            if verdict is Said.YES or settings[span] in {Said.ELSEWHERE, Said.OVER}:
+                verdict = settings[span]
         if verdict is Said.SUPPOSED:
             verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:

@@ -108,14 +108,14 @@ _BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees
 
 ENGLISH_SETTINGS = Settings(
     others=re.compile(
-        rf"{_NOT_AFTER}\b(?:(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
-        rf"|(?<![a-z'] )(?:{_KIN})(?= (?!(?:i|my|me|i'm|i've|here)\b))|(?:{_PERSON}) of (?:mine|ours|hers|his)"
+        rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
+        rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|people|half the \w+|anyone who|everyone who))\b"
     ),
     oneself=re.compile(
-        rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|mine|my {_BODY})\b"
+        rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|(?<!of )mine|my {_BODY})\b"
     ),
-    to_oneself=re.compile(r"\b(?:me|myself)\b"),
+    to_oneself=re.compile(rf"\b(?:me|myself|my {_BODY})\b"),
     of_late=re.compile(
         r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
     ),
@@ -143,7 +143,7 @@ ENGLISH_SETTINGS = Settings(
     enquiries=re.compile(
         r"\b(?:(?:is|are|was) there (?:a |any |some |an )?(?:rules?|penalty|policy|word|term|button|field|box|option|setting|category|emoji|fine) (?:\w+ ){0,3}?(?:against|for|about|on|called|where|when)"
         r"|what (?:would |does |do |will |exactly |do you )*(?:counts?|qualif\w+|mean by|class\w*)(?: as)?|(?:counts?|counted|qualif\w+|classed|pass(?:es)?) as|where does \w+ start|from what (?:number|point|temperature) is"
-        r"|why (?:do|does|did|are|is|would|must) (?:you|the (?:bot|app|form|check ?in|question\w*)|this (?:bot|app|thing)|it|we|i get) (?:\w+ ){0,3}?(?:ask|asks|asking|asked|want|wants|need|needs|care|warn|warns|mention|mentions|list|lists|check|checks)"
+        r"|why (?:do|does|did|are|is|would|must) (?:you|the (?:bot|app|form|check ?in|question\w*)|this (?:bot|app|thing)|it|we|i get) (?:\w+ ){0,3}?(?:(?:ask|asks|asking|asked)(?: me| us)?|want|wants|need|needs|care|warn|warns|mention|mentions|list|lists|check|checks)"
         r"|what(?:'s| is| are)(?: the)? (?:difference|meaning|definition|word|term|translation)|what does (?:the )?(?:word )?\w+ mean|how do you (?:spell|define|say|translate)|(?:meaning|definition) of"
         r"|what happens (?:to|with) (?:someone|somebody|people|athletes|a competitor))\b"
     ),
