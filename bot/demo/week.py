@@ -154,7 +154,7 @@ TIMES_SET = Act(
         Reads(ATHLETE, "Aino has set the times of your day"),
         Reads(ATHLETE, "13:30  last meal before the stage"),
         Says(ATHLETE, "/calendar"),
-        Reads(ATHLETE, "[week-2026-10-31.ics] Your week and day as a calendar file"),
+        Reads(ATHLETE, "[week-2026-10-31.ics] Your week and event day as a calendar file"),
     ),
 )
 

@@ -12,7 +12,7 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.dialogue import Step, Unread, given_by
-from bot.flows.reading import NO, YES, said
+from bot.flows.reading import NO, SKIP, YES, said
 from bot.incoming import Incoming
 from bot.service import asking
 from bot.store.people import OpenQuestion, Person
@@ -24,6 +24,7 @@ LISTENS_FOR = timedelta(hours=12)
 # are asked for dates and reasons, which take more words.
 MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_COACHS = 3, 8
 _BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
+_FIGURE = re.compile(r"\d[\d.,]*\s*[^\W\d]{0,3}")
 #: What no reader of figures, days, names or choices takes.
 _ANYTHING = "zxqv blorp, fizz? qwop!"
 
@@ -90,6 +91,12 @@ def answered_in_part(
         return None
     registered = flows[question.flow]
     return _take_parts(session, person, question, registered, step, incoming, context)
+
+
+def is_bare(text: str) -> bool:
+    """Whether the text is a yes, a no or one figure: meant for what was asked, or for nothing."""
+    plain = text.strip().rstrip(" .!")
+    return any(said(plain, words) for words in (YES, NO, SKIP)) or bool(_FIGURE.fullmatch(plain))
 
 
 def attempted(
