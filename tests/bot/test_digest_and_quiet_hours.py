@@ -112,7 +112,10 @@ def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team)
     team.athlete.writes(FLAT)
     team.morning(3, hour=11)
     (said,) = digests(team.coach.hears())
-    assert "Changed (1)\n- Mira: adjusted to 525 g (+25 g) for Thu 6 May. Fullness 1" in said.text
+    assert (
+        "Changed (1)\n- Mira: adjusted to 525 g (+25 g) for Thu 6 May. Why, as Mira reads it: You're "
+        "flatter than planned (1, I expected 4)"
+    ) in said.text
     assert "Checked in (1)\nMira" in said.text
     # Nobody asked these three and it is past eleven: their mornings count as missed.
     assert "Needs you (3)" in said.text
