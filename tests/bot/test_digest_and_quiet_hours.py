@@ -265,7 +265,7 @@ def test_notes_held_over_the_digest_are_told_in_it_and_not_twice(team: Team) -> 
     advise(team)
     team.morning(3, hour=6, minute=30)
     (said,) = digests(team.coach.hears())
-    assert "Notes (1)\n- Info: Mira" in said.text
+    assert "Info (1)\n- Info: Mira" in said.text
     team.morning(3, hour=7)
     assert "Info: Mira" not in text_of(team.coach.hears())
 
@@ -297,7 +297,7 @@ def test_on_ones_own_the_digest_says_you_and_nothing_is_noted_twice(team: Team) 
         session.add(profile)
         session.add(person)
     mira = team.athlete
-    assert "At what time" in text_of(mira.writes("/digest"))  # her place is known
+    assert "When do you want the digest" in text_of(mira.writes("/digest"))  # her place is known
     mira.writes("12:00")
     said = text_of(mira.writes("61.0 1 3.5 1 on target fine"))  # flat and watery: coach told
     assert "Note on" not in said
