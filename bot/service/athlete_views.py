@@ -102,7 +102,9 @@ def why(session: Session, person: Person, rest: str, context: Context) -> None:
     assert profile is not None
     decided = latest_decision(session, profile.person_id)
     text = (
-        why_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
+        why_words.why_message(
+            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+        )
         if decided
         else why_words.nothing_decided()
     )

@@ -17,26 +17,9 @@ _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
 _MOST_LABELS = 6
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
+_ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
-_SEE_THROUGH = frozenset(
-    {
-        "of",
-        "the",
-        "a",
-        "my",
-        "at",
-        "up",
-        "von",
-        "der",
-        "die",
-        "das",
-        "den",
-        "um",
-        "am",
-        "mein",
-        "meine",
-    }
-)
+_SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
 
 
 @dataclass(slots=True)
@@ -182,6 +165,9 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
 def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
     """Whether an unknown word beside the figure may be what it counts, or what it is told of."""
     word = _neighbour(tokens, index, step)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if step > 0 and isinstance(following, Word) and following.text in _ARTICLES:
+        return False  # "4 the hotel bed was hard" counts no hotels
     if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
         return False
     if not word.meanings:

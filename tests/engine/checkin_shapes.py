@@ -190,6 +190,7 @@ weight: 60.2 kg (132.7 lb), full 5, water 3.5 l | w60.2 f5 d3.5
 
 # from the load on: sharpness is asked for
 ENGLISH_LOAD = r"""
+60.2 5 3.5 4 the hotel bed was hard | w60.2 f5 d3.5 s4 ~
 60.2 5 3.5 4 | w60.2 f5 d3.5 s4
 60.2 5 3.5 4/5 | w60.2 f5 d3.5 s4
 60.2,5,3.5,4 | w60.2 f5 d3.5 s4
@@ -372,6 +373,7 @@ auf der Waage 60,2, Fülle 5, getrunken 3,5 | w60.2 f5 d3.5
 """.strip()
 
 GERMAN_LOAD = r"""
+60,2 5 3,5 4 das Hotelbett war hart | w60.2 f5 d3.5 s4 ~
 60,2 5 3,5 4 | w60.2 f5 d3.5 s4
 60,2 5 3,5 4/5 | w60.2 f5 d3.5 s4
 60,2 5 3,5 4 170 | ?w60.2 f5 d3.5 s4 c170
