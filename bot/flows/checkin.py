@@ -128,7 +128,15 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
         on_target = text == ON_TARGET or said(text, reading.ON_TARGET)
         if key == "carb_eaten_g" and on_target and answers.get("_carb_set_g") is not None:
             return {key: float(answers["_carb_set_g"])}
+        if key == "sleep_h":
+            text = reading.without(text, reading.HOURS)
         report = read_morning(text, answers, key)
+        if not report.answers and len(report.doubts) == 1:
+            (doubt,) = report.doubts
+            if doubt.code is DoubtCode.SPARE and [list(option) for option in doubt.options] == [
+                [key]
+            ]:
+                return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
         if not report.told and report.training is None:
             raise Unread(words.only_the_number(key, answers))
         if not report.answers and all(not doubt.options for doubt in report.doubts):

@@ -68,8 +68,8 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     ),
     "help": (
         r"help(?: me)?", r"how does (?:this|it|the bot) work", r"what can (?:you|i) do(?: here)?", r"(?:the )?commands", r"menu",
-        r"what (?:now|next)", r"what do i do(?: now| next)?", r"hilfe", r"wie geht das", r"wie funktioniert (?:das|der bot)", r"was kannst du", r"was kann ich (?:hier )?(?:tun|machen)",
-        r"was jetzt", r"befehle", r"was mache ich jetzt", r"who are you", r"wer bist du",
+        r"what do i do(?: now| next)?", r"hilfe", r"wie geht das", r"wie funktioniert (?:das|der bot)", r"was kannst du", r"was kann ich (?:hier )?(?:tun|machen)",
+        r"befehle", r"was mache ich jetzt", r"who are you", r"wer bist du",
     ),
     "settings": (
         r"(?:i want to )?(?:change|set) (?:my )?(?:units?|time ?zone|check-?in time|reminder time|settings)", r"settings", r"einstellungen",

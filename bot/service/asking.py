@@ -228,6 +228,15 @@ def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
     return text
 
 
+def is_button(question: OpenQuestion, flows: Flows, text: str) -> bool:
+    """Whether the text is, word for word, what a button of this question says."""
+    registered = flows.get(question.flow)
+    step = registered.flow.step(question.step) if registered is not None else None
+    plain = " ".join(text.split()).casefold()
+    rows = step.choices(question.answers) if step is not None else ()
+    return any(choice.label.casefold() == plain for row in rows for choice in row)
+
+
 def ask_again(
     session: Session, person: Person, question: OpenQuestion, flows: Flows, context: Context
 ) -> None:

@@ -153,7 +153,8 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
     asked = asking.open_questions(session, person)
     house = landing.House(FLOWS, COMMANDS, roles_of(session, person))
     heard = False
-    if incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE):
+    tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, incoming.text)
+    if incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
         heard = safety_watch.screen(session, person, incoming, context)
     if incoming.kind is Kind.TAP:
         _tap(session, person, incoming, context)

@@ -156,6 +156,6 @@ BODY_PHRASES: tuple[Phrase, ...] = (
 #: Beside dark urine these make it muscle that breaks down.
 MUSCLES_HURT = (
     r"(?:muscles?|legs?|arms?|thighs?|quads?|calves|calf|shoulders?|glutes|hamstrings?|biceps|triceps|lats|back|whole body|everything|body)"
-    r"(?: [\w']+){0,4} (?:hurts?|hurting|pain\w*|sore|ach\w+|agony|killing|stiff|rock hard|swollen|tender|solid|wrecked|weak|bend|straighten|burn\w*|like rocks?|like wood|cramp\w*)|"
+    r"(?: [\w']+){0,4} (?:hurts?|hurting|pain\w*|sore|ach\w+|agony|killing|stiff|rock hard|swollen|tender|solid|wrecked|weak|bend|straighten|burn\w*|like rocks?|like wood|cramp\w*|excruciat\w*|unbearable|scream\w*|torture|destroyed)|"
     r"muscle (?:pains?|aches?|soreness|cramps?)|(?:sore|aching|painful|swollen|stiff|tender) (?:muscles?|legs?|arms?|thighs?|quads?|calves|shoulders?)|doms|sore all over|aching all over"
 )

@@ -83,6 +83,8 @@ class Heard:
     denied: set[Symptom] = field(default_factory=set)
     drugs: list[str] = field(default_factory=list)
     muscles_hurt: bool = False
+    set_aside: set[Symptom] = field(default_factory=set)
+    """What was found and befell somebody else, or long ago: whoever reads it so has understood it."""
     elsewhere: bool = False
     """Whether something was found that befell somebody else, or long ago, or is a figure of speech."""
 

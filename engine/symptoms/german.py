@@ -6,6 +6,7 @@ import re
 
 from .finding import Tongue
 from .german_body import GERMAN_BODY, GERMAN_MUSCLES_HURT
+from .german_daily import GERMAN_DAILY
 from .german_drugs import german_drugs
 from .german_figures import GERMAN_EVERYDAY, GERMAN_FIGURES
 from .german_images import GERMAN_IMAGES
@@ -27,6 +28,7 @@ GERMAN = Tongue(
             *GERMAN_MOOD,
             *GERMAN_OTHERS,
             *GERMAN_OTHER_IMAGES,
+            *GERMAN_DAILY,
         )
     ),
     figures=GERMAN_FIGURES,

@@ -135,6 +135,6 @@ GERMAN_BODY: tuple[Phrase, ...] = (
 #: Beside dark urine these make it muscle that breaks down.
 GERMAN_MUSCLES_HURT = (
     r"(?:muskeln?|beine?n?|arme?n?|oberschenkel\w*|waden?|schultern?|rücken|körper|alles)"
-    r"(?: [\w']+){0,4} (?:weh|schmerz\w*|steinhart|bretthart|hart|geschwollen|brennen|brennt|steif|schwach|krampf\w*|muskelkater|strecken|beugen)|"
+    r"(?: [\w']+){0,4} (?:weh|schmerz\w*|steinhart|bretthart|hart|geschwollen|brennen|brennt|steif|schwach|krampf\w*|muskelkater|strecken|beugen|höllisch\w*|hölle|schreien|unerträglich|mörderisch)|"
     r"muskel(?:schmerz\w*|kater|krämpf\w*)|gliederschmerz\w*|(?:schmerzende?|steife|harte|geschwollene) (?:muskeln|beine|arme|oberschenkel)|schmerz\w*(?: [\w']+){0,3} (?:muskeln?|beinen?|armen?|oberschenkeln?)"
 )

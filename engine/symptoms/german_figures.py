@@ -14,7 +14,7 @@ GERMAN_FIGURES = tuple(
     for pattern in (
         r"(?:von|von ganzem|mit ganzem|aus tiefstem|aus ganzem|schweren|leichten) herze?n?s?|ans? herz (?:gelegt|gewachsen)|am herzen (?:liegt|gelegen)|liegt mir am herzen|ins herz geschlossen|vom herzen(?: gefallen)?",
         r"herz (?:und seele|ist voll|geht auf|aufgegangen|gebrochen|dabei|am rechten fleck|lacht|blutet)|mein herz (?:schlägt für|gehört|lacht|hüpft)|herz schlägt (?:für|höher)|herzlich\w*|herzblut",
-        r"(?:herzfrequenz|puls)(?: (?:war|ist|ging|lag|auf|bei|von|um|bis|max|unter|zwischen|\d+)){0,6} (?:beim|im|während|nach dem|auf dem) (?:cardio|training|laufband|stepper|fahrrad|laufen|hiit)|herzfrequenz ?zone|(?:ruhepuls|puls)(?: (?:ist|war|von|bei|um|liegt|heute|lag|morgens))* \d\d(?!\d)",
+        r"(?:herzfrequenz|puls)(?: (?:war|ist|ging|lag|auf|bei|von|um|bis|max|unter|zwischen|\d+)){0,6} (?:beim|im|während|nach dem|auf dem) (?:cardio|training|laufband|stepper|fahrrad|laufen|hiit)|herzfrequenz ?zone|(?:ruhepuls|puls)(?: (?:ist|war|von|bei|um|liegt|heute|lag|morgens))* [3-8]\d(?!\d)",
         r"brust (?:training|tag|übung\w*|einheit|session|presse|muskel\w*|straps|gurt|sieht|ist (?:voll|prall|flach|rund|da|gut)|kommt|wirkt|streifen|haare|fliegende)|brust(?:training|tag|muskel\w*|presse|gurt)",
         r"(?:schwache?[nrs]?) (?:punkt\w*|stelle\w*|körperpartie\w*|partie\w*|muskelgruppe\w*|leistung|moment\w*|ausrede\w*|kaffee|tee|signal|netz|wlan|trost|feld|lineup|pump|form|seite\w*|tag)|schwach (?:besetzt|angefangen)|nur nicht schwach werden|schwach geworden bei|werde(?: ich)? schwach bei|mein schwachpunkt",
         r"schwächen? (?:von mir|auf der bühne|ausgleich\w*|ausmerzen|im posing)|(?:meine|größte) (?:schwäche|schwächen) (?:ist|sind|beim|war)|schwäche für",
@@ -36,7 +36,7 @@ GERMAN_FIGURES = tuple(
         r"fertig (?:mit|gemacht|gekocht|vorbereitet|gepackt|gegessen|trainiert)|fertig ist|(?:bin|sind|war) fertig(?: mit|,|$)",
         r"fieber\w* (?:auf|dem|der|mit|schon)|lampenfieber|reisefieber|bühnenfieber|wettkampffieber|fiebere|fiebern",
         r"(?:ideen|möglichkeiten|optionen|vorrat) (?:sind )?erschöpft",
-        r"zitter ?partie|zitter\w* (?:um|vor aufregung|vor kälte)|dreht sich (?:bei mir |alles |nur |immer ){0,3}ums?|sehe doppelt so",
+        r"zitter ?partie|zitter\w* um|zitter\w* vor (?:lauter )?(?:vorfreude|freude|aufregung|kälte|glück|spannung|stolz|lachen|erleichterung)|vor (?:lauter )?(?:vorfreude|freude|glück|spannung|stolz|lachen) (?:am |ganz |richtig |schon )?(?:zitter\w*|geheult|geweint|am heulen|am weinen)|dreht sich (?:bei mir |alles |nur |immer ){0,3}ums?|sehe doppelt so",
         r"(?:beine?|arme?)(?: [\w']+){0,3} (?:vom|nach dem|durchs) (?:\w*training|cardio|posing|laufen|gehen) (?:noch )?(?:schwer|müde|platt|zu|fertig)|durcheinander gekommen|riesen ?durcheinander|durcheinander (?:gebracht|gewürfelt|in der küche|im plan|mit den)",
         r"blut (?:abgenommen|abnehmen|bild|werte|test|druck|zucker messen)|blutwerte|blutbild",
         r"(?:rote?|orangene?|dunkle?) (?:paprika|linsen|beete|beeren|schokolade|bräune|farbe|bikini|trauben|bühnenfarbe)",
@@ -54,6 +54,13 @@ GERMAN_FIGURES = tuple(
         r"(?:saunatuch|saunagutschein|sauna (?:im hotel|ist (?:zu|kaputt|geschlossen))|keine sauna|hotel (?:hat|mit) sauna)|(?:handy|becher|flasche|gewicht|hantel|schlüssel)(?: [\w']+){0,3} (?:gefallen|gestürzt|runtergefallen|hingefallen)|(?:preise?|gewicht|temperatur\w*|kurs\w*) (?:ist |sind )?(?:gefallen|gestürzt|abgestürzt)|ist gefallen (?:auf|um)|gefallen (?:mir|dir|uns|lassen|an)|gefällt (?:mir|dir)|in den schlaf gefallen|ins bett gefallen",
         r"(?:tan|bräune|farbe)(?: [\w']+){0,3} (?:verschwommen|verschmiert|schwarz|dunkel)|linien (?:sind |etwas |leicht )*verschwommen|hasse (?:mein posing|die waage|den wecker|meine schuhe|montage|cardio|hähnchen|diese farbe|meinen bikini)",
         r"(?:der|die|das|typ|frau) neben mir|neben mir (?:im|am|in|auf|sitzt|stand|trainiert)",
+        r"(?:umgekippt|umgefallen|ohnmächtig|in ohnmacht|in ohnmacht gefallen|zusammengebrochen|geplatzt|geheult|geweint|ausgeflippt)(?: geworden| gefallen)? vor (?:lauter )?(?:freude|glück|vorfreude|lachen|stolz|rührung|begeisterung)|vor (?:lauter )?(?:freude|glück|vorfreude|lachen|stolz|rührung|begeisterung)(?: [\w']+){0,2} (?:umgekippt|umgefallen|ohnmächtig|in ohnmacht|zusammengebrochen|zusammengeklappt|tränen|umkippen)|freudentränen|tränen(?: [\w']+){0,2} (?:gelacht|vor lachen|vor freude)",
+        r"(?:farbe|bräune|tan|tinte|lippenstift|wimperntusche|druck)(?: [\w']+){0,3} (?:blutet\w*|ausgeblutet|ausblutet|verläuft)(?: [\w']+){0,3}? ?(?:aus)?|farbe blutet|heizung(?:en)? entlüften",
+        r"(?:kotz|brech|heul|herz|fieber|schwindel|totenkopf)\w* ?(?:emojis?|smileys?|gifs?|sticker|memes?)(?: [\w',]+){0,8}? (?:vomiting|nausea|dizzy|headache)|(?:kotz|brech|heul|herz|fieber|schwindel|totenkopf)\w* ?(?:emojis?|smileys?|gifs?|sticker|memes?)|(?:lol|haha\w*|igitt|bäh|pfui|würg) (?:vomiting|nausea)",
+        r"(?:po|glutes|abs|quads|hams\w*|taille|linien|streifen|form|look|definition|beinbizeps|rücken|waden|bauchmuskeln|schultern)(?: [\w']+){0,2} (?:verschwommen\w*|unscharf|verwaschen\w*|wässrig|aufgeschwemmt|schwammig)",
+        r"(?:warm|leicht|schwer) ums herz|hand aufs herz",
+        r"(?:dose|box|brotbox|tupper\w*|teller|glas|tasse|schüssel|koffer|tasche|rucksack|brille|karton|tüte|reiskocher|stativ|kamera|ring|uhr)(?: [\w']+){0,4} (?:gefallen|gestürzt|runtergefallen|hingefallen|umgefallen|umgekippt|runtergeflogen|abgestürzt|gerutscht)",
+        r"(?:brust|bauch|po|rücken|lats?) (?:\w+ )?(?:gedrückt|angespannt|rausgedrückt|gequetscht|zusammengedrückt)(?: [\w']+){0,2} (?:side chest|seitlich\w*|most muscular|pose|posing|bizepspose)|side chest",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
     )
 )

@@ -14,22 +14,24 @@ def _words(pattern: str) -> re.Pattern[str]:
 
 
 _PERSON = r"(?:kundin|kunden?|klientin|klient|mutter|mama|mutti|vater|papa|eltern|oma|opa|großmutter|großvater|bruder|schwester|freund|freunde|freundin|kumpel|frau|mann|ehemann|ehefrau|verlobter?|partner|partnerin|sohn|tochter|kind|kinder|baby|kleiner?|neffe|nichte|cousin|cousine|tante|onkel|mitbewohner|mitbewohnerin|nachbar|nachbarin|nachbarn|kollege|kollegin|kollegen|chef|chefin|trainingspartner|trainingspartnerin|trainer|lehrer|lehrerin|kampfrichter|veranstalter|athlet|athletin|athleten|teilnehmerin?|konkurrentin|typ|mädel|mädchen|junge|jungs|dame|herr|patient|patientin|kundschaft|schauspieler|schauspielerin|sänger|sängerin|held|heldin|figur|schüler|schülerin|läufer|läuferin|fahrer|spieler|ex|andere|anderer|person)"
+_KIN = r"(?:kundin|kunde|klientin|klient|frau|mann|ehemann|ehefrau|verlobter?|freundin|freund|kollege|kollegin|nachbar|nachbarin|mitbewohner|mitbewohnerin|trainingspartner|trainingspartnerin|bruder|schwester|sohn|tochter|kind|kinder|cousin|cousine|neffe|nichte|tante|onkel|oma|opa|athletin von mir)"
 _ANIMAL = r"(?:hund|hündin|hunde|katze|kater|katzen|welpe|pferd|pony|hamster|hase|kaninchen|vogel|papagei|wellensittich|fisch|kuh|schwein|huhn|ziege|schaf|meerschweinchen|schildkröte)"
-_THING = r"(?:waage|handy|telefon|app|laptop|computer|rechner|server|wlan|internet|drucker|mixer|backofen|ofen|kühlschrank|spülmaschine|waschmaschine|pflanzen?|blumen?|zelt|stuhl|regal|tisch|markt|wirtschaft|firma|brücke|gebäude|dach|decke|kuchen|teig|reifen|motor|auto|wagen|bus|zug|fahrrad|akku|batterie|anzug|schuhe?|bikini|preise?|kosten|rechnung|miete|hantel|stange|maschine|kabel|fernseher|bildschirm|kamera|licht|strom|mikrowelle|wasserkocher|wecker|lautsprecher|aktien|bitcoin|show|publikum|musik|lied|song|mannschaft|team|plan|zeitplan|reißverschluss|träger|flasche|shaker|rohr|heizung|baum|zaun|leiter|webseite|website|verbindung|datei|tabelle|tastatur|laufband|toaster|kaffeemaschine|klimaanlage|wackelpudding|pudding|steak|fleisch|linien?|streifen|bild|foto|video|serie|folge|finale|steuer|umzug|stimmung|wetter|gewitter|kreditkarte)"
+_THING = r"(?:waage|handy|telefon|app|laptop|computer|rechner|server|wlan|internet|drucker|mixer|backofen|ofen|kühlschrank|spülmaschine|waschmaschine|pflanzen?|blumen?|zelt|stuhl|regal|tisch|markt|wirtschaft|firma|brücke|gebäude|dach|decke|kuchen|teig|reifen|motor|auto|wagen|bus|zug|fahrrad|akku|batterie|anzug|schuhe?|bikini|preise?|kosten|rechnung|miete|hantel|stange|maschine|kabel|fernseher|bildschirm|kamera|licht|strom|mikrowelle|wasserkocher|wecker|lautsprecher|aktien|bitcoin|show|publikum|musik|lied|song|mannschaft|team|plan|zeitplan|reißverschluss|träger|flasche|shaker|rohr|heizung|baum|zaun|leiter|webseite|website|verbindung|datei|tabelle|tastatur|laufband|toaster|kaffeemaschine|klimaanlage|wackelpudding|pudding|steak|fleisch|linien?|streifen|bild|foto|video|serie|folge|finale|steuer|umzug|stimmung|dose|box|brotbox|tupperdose|becher|glas|teller|schüssel|tasse|löffel|gabel|topf|pfanne|karton|tüte|rucksack|koffer|brille|kopfhörer|anzeige|display|signal|empfang|netz|mikro|akku|ladegerät|spiegel|lampe|wetter|gewitter|kreditkarte)"
 _BODY = r"(?:ganzer?|ganzes|körper|brust|herz|kopf|beine?n?|arme?n?|hände?n?|hand|füße?n?|fuß|knien?|gesicht|augen?|sicht|ohren?|mund|lippen?|zunge|hals|nacken|rücken|magen|bauch|darm|rippen|lunge|atem|atmung|puls|muskeln?|finger|zehen|waden?|oberschenkel|knöchel|haut|blut|urin|pipi|stuhl|kreislauf|gedanken|gehirn|hirn|sprache|schläfen?|schädel|linke\w*|rechte\w*|seite|uhr|ruhepuls|periode|nase|leben|spiegelbild)"
 
 GERMAN_SETTINGS = Settings(
     others=_words(
         rf"(?<!\bbei )(?<!\bmit )(?<!\bin )(?<!\bauf )(?<!\bvon )(?<!\bzu )(?<!\bnach )(?<!\bvor )(?<!\ban )(?<!\bfür )(?<!\bwie )(?<!\bunter )(?<!\büber )(?<!\baus )(?<!\bneben )(?<!\bohne )(?<!\bauf'm )(?<!\baufm )(?<!\bim )"
-        rf"(?:(?:mein|meine|meiner|meinem|meinen|der|die|das|dem|den|ein|eine|einer|einem|sein|seine|seiner|seinem|ihr|ihre|ihrer|unser|unsere|unserer|unserem|dein|deine|eure|diese|dieser|dieses|manche|viele|zwei|drei) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?= )"
-        r"|(?<![a-z] )(?:handy|laptop|computer|drucker|waage|app|auto|wlan|katze|hund|bildschirm|fernseher|akku|server|welpe|pferd|anzug|kühlschrank)|der neben mir|(?:mama|papa|oma|opa|jemand|jemandem|leute|leuten|kollegin)|(?:er|sie) (?:hat|ist|war|hatte|wurde|musste|muss|kann|konnte|fiel|kippte|bekam|hätte|will|wollte)|(?:hat|ist|war|hatte|wurde|dass|weil|als|wenn) (?:er|sie|ihm|ihr)|ihm|ihr (?:ist|war|wurde))"
+        rf"(?:(?:mein|meine|meiner|meinem|meinen|der|die|das|dem|den|ein|ne|nen|eine|einer|einem|sein|seine|seiner|seinem|ihr|ihre|ihrer|unser|unsere|unserer|unserem|dein|deine|eure|diese|dieser|dieses|manche|viele|zwei|drei) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?= )"
+        rf"|(?<![a-z] )(?:{_KIN})(?= (?!(?:ich|mir|mich|hier|sagt)\b))|(?:{_PERSON}) von (?:mir|uns)|bekannte\w* von (?:mir|uns)"
+        r"|(?<![a-z] )(?:anzeige|display|empfang|netz|signal|verbindung|lautsprecher|mikro|kopfhörer|foto|video|farbe|drucker|batterie|handy|laptop|computer|waage|app|auto|wlan|katze|hund|bildschirm|fernseher|akku|server|welpe|pferd|anzug|kühlschrank)|der neben mir|(?:mama|papa|oma|opa|jemand|jemandem|leute|leuten|kollegin)|(?:er|sie) (?:hat|ist|war|hatte|wurde|musste|muss|kann|konnte|fiel|kippte|bekam|hätte|will|wollte)|(?:hat|ist|war|hatte|wurde|dass|weil|als|wenn) (?:er|sie|ihm|ihr)|ihm|ihr (?:ist|war|wurde))"
     ),
     oneself=_words(
-        rf"(?:ich|(?<!neben )(?<!vor )(?<!hinter )(?<!bei )(?<!mit )(?<!zu )mir|mich|uns|mein\w{{0,2}} (?:\w+ )?{_BODY})"
+        rf"(?:ich|(?<!neben )(?<!vor )(?<!hinter )(?<!bei )(?<!mit )(?<!zu )(?<!von )(?!(?<=ist )mir (?:an|auf|in|bei|während|heute|gestern|fast)\b)mir|mich|uns|mein\w{{0,2}} (?:\w+ )?{_BODY})"
     ),
     to_oneself=_words(r"(?:mich|mir)"),
     of_late=_words(
-        r"(?:letzte woche|letzten monat|vor (?:\w+ )?(?:tagen|wochen|monaten)|neulich|anfang der woche|am (?:montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag))"
+        r"(?:letzte woche|letzten monat|von (?:letzter woche|letztem \w+|neulich|gestern|vorgestern|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)|vom (?:wochenende|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)|gestrige[nrs]?|vor (?:\w+ )?(?:tagen|wochen|monaten)|neulich|anfang der woche|am (?:montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag))"
     ),
     gone=_words(
         r"(?:weg|vorbei|verschwunden|wieder (?:gut|weg|ok|okay|normal|besser|alles gut)|seitdem (?:nicht|nichts|nie|gut|weg|ruhe)|ausgestanden|überstanden)"
@@ -48,6 +50,12 @@ GERMAN_SETTINGS = Settings(
     ),
     rules=_words(
         r"(?:(?:kann|können|könnte|macht|machen|kommt|kommen|bekommt|kriegt|wird) (?:man|koffein|kaffee|kohlenhydrate|carbs|zucker|salz|natrium|wasser|das laden|die bräune|sauna|zu (?:viel|wenig)|keto|fasten|kreatin|kartoffeln|reis|stress|hitze)|stimmt es dass (?:viele|man|manche|leute|alle)|wie (?:häufig|oft bekommen|viele (?:athleten|leute))|warum (?:bekommen|haben|werden|fallen|kriegen) (?:leute|athleten|manche|viele|so viele)|(?:manche|viele|andere|einige) (?:leute|athleten|athletinnen|teilnehmer|mädels)|laut (?:artikel|buch|regel\w*)|was sind (?:die )?(?:anzeichen|symptome|zeichen)|anzeichen (?:für|von|eines)|symptome (?:für|von|eines)|erste hilfe kurs)"
+    ),
+    enquiries=_words(
+        r"(?:gibt es (?:\w+ ){0,3}?(?:regel|regeln|strafe|knopf|feld|wort|begriff|option|einstellung|emoji|verbot) (?:\w+ ){0,3}?(?:gegen|für|wegen|bei|zu)|gibt's (?:\w+ ){0,3}?(?:regel|strafe|knopf|feld|wort|begriff|option|verbot)"
+        r"|ab (?:wann|wie viel|welcher|was) (?:\w+ ){0,4}?(?:zählt|gilt|ist|spricht|heißt|nennt)|(?:zählt|gilt|zählen|gelten) (?:\w+ ){0,4}?als|was (?:\w+ ){0,2}?(?:zählt|gilt)"
+        r"|(?:warum|wieso|weshalb|wozu) (?:fragst|fragt|willst|will|wollt|warnst|warnt|musst|müssen wir|prüfst) (?:du|ihr|der bot|die app|das ding|der check in)?(?: mich| uns)?"
+        r"|was (?:bedeutet|heißt|meinst du mit|versteht man unter|ist der unterschied)|wie (?:schreibt|definiert|übersetzt|nennt) (?:man|ihr|du)|unterschied zwischen|(?:bläht|verstopft|entwässert) (?:\w+ )?(?:die |viele |alle )?(?:leute|andere|athleten|einen|jeden)|ist das ein mythos)"
     ),
     supposed=_words(
         r"(?:wenn|falls|könnte|könnten|vielleicht|womöglich|eventuell|evtl|angst|sorge|sorgen|befürchte|hoffe|"

@@ -46,7 +46,8 @@ _VOCABULARY = _folded_set("""
 
 # What people write for what they mean, where it is further off than a slip or two.
 _VARIANTS = {
-    "nich": "nicht", "net": "nicht", "ned": "nicht", "nit": "nicht", "nimmer": "nicht mehr",
+    "konnt": "konnte", "nich": "nicht",
+    "net": "nicht", "ned": "nicht", "nit": "nicht", "nimmer": "nicht mehr",
     "nix": "nichts", "keien": "keine", "kiene": "keine", "kein's": "keins", "iwie": "irgendwie",
     "hab": "habe", "habs": "habe", "hab's": "habe", "hatt": "hatte", "kan": "kann", "kanns": "kann",
     "bauchweh": "bauchschmerzen", "kopfaua": "kopfweh", "schwindl": "schwindel",

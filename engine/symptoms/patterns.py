@@ -1,7 +1,7 @@
 """The form of the phrase tables: patterns over one clause of plain words.
 
 Patterns are regular expressions with bounded gaps, so that their cost stays in proportion to the
-text: `<3>` stands for up to three words of any kind, `<limb>` for one of a group of words. The sure
+text: `<3>` stands for up to three words of any kind, `<,3>` for three words or commas, `<limb>` for one of a group of words. The sure
 ones name the complaint; the doubtful ones lead to one question.
 """
 
@@ -38,13 +38,17 @@ def _gap(most: int) -> str:
     return rf"(?: {_W}){{0,{most}}} "
 
 
+def _pause(most: int) -> str:
+    return rf"(?: (?:{_W}|,)){{0,{most}}} "
+
+
 def _compile(
     pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]
 ) -> re.Pattern[str]:
     for name, words in groups.items():
         pattern = pattern.replace(f"<{name}>", words)
     for most in range(1, 10):
-        pattern = pattern.replace(f"<{most}>", _gap(most))
+        pattern = pattern.replace(f"<{most}>", _gap(most)).replace(f"<,{most}>", _pause(most))
     return re.compile(rf"\b(?:{fold(pattern)})\b")
 
 

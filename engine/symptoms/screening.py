@@ -9,6 +9,7 @@ from dataclasses import replace
 
 from .body_phrases import BODY_PHRASES, MUSCLES_HURT
 from .clauses import GOES_ON, Clause, clauses, spelt
+from .daily_phrases import DAILY_PHRASES
 from .drugs import DRUG_VOCABULARY, drug_spans
 from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
@@ -49,6 +50,7 @@ _PHRASES = (
     *MOOD_PHRASES,
     *OTHER_PHRASES,
     *OTHER_IMAGES,
+    *DAILY_PHRASES,
 )
 _CORRECTOR = Corrector(
     _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
@@ -65,7 +67,7 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
 _BY_ANOTHER = re.compile(
-    rf"\b(?:(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
+    rf"\b(?:{_PARTNER} here|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
     rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b",
     re.IGNORECASE,
@@ -110,7 +112,10 @@ def screen(text: str) -> Screening:
     )
     for clause, english, german in heard:
         contested = english.denied & german.found.keys() | german.denied & english.found.keys()
+        aside = english.set_aside - english.found.keys() | german.set_aside - german.found.keys()
         for hit in (*english.found.values(), *german.found.values()):
+            if hit.symptom in aside:
+                continue
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
         denied |= english.denied | german.denied
@@ -150,6 +155,7 @@ def _heard(text: str, parts: Sequence[Clause], tongue: Tongue, by_another: bool)
         for phrase, span, verdict in _judged(plain, sure, tongue, before, following):
             if verdict is Said.ELSEWHERE:
                 heard.elsewhere = True
+                heard.set_aside.add(phrase.symptom)
             elif (verdict is Said.NO and not turned) or (answered_no and span[1] == len(plain)):
                 heard.denied.add(phrase.symptom)
             else:
@@ -205,10 +211,11 @@ def _judged(
         if phrase.symptom in settled:
             continue
         verdict = tongue.said(clause, span, spans, denies=phrase.denies)
-        if verdict is Said.YES:
+        if verdict in {Said.YES, Said.DOUBT}:
             if span not in settings:
                 settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
-            verdict = settings[span]
+            if verdict is Said.YES or settings[span] in {Said.ELSEWHERE, Said.OVER}:
+                verdict = settings[span]
         if verdict is Said.SUPPOSED:
             verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:

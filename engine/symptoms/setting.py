@@ -15,7 +15,8 @@ class Settings:
 
     `others` are people, animals and things as the subject of what follows, `oneself` the writer as
     such or a part of the writer's body, `to_oneself` the writer as whom something is done to,
-    `reports` the words by which others tell of the writer.
+    `reports` the words by which others tell of the writer, `enquiries` how somebody asks what a word
+    means or why it is asked about.
     """
 
     others: re.Pattern[str]
@@ -28,6 +29,7 @@ class Settings:
     of_late: re.Pattern[str]
     gone: re.Pattern[str]
     rules: re.Pattern[str]
+    enquiries: re.Pattern[str]
     supposed: re.Pattern[str]
     by_another: bool = False
     """Whether somebody else writes for the athlete: "she" is then who is meant."""
@@ -52,6 +54,9 @@ class Settings:
         if self.long_ago.search(clause) and not self.of_now.search(clause):
             return Said.ELSEWHERE
         if self.rules.search(clause):
+            return Said.ELSEWHERE
+        asked = self.enquiries.search(clause)
+        if asked is not None and not self.oneself.search(clause, asked.end(), span[0]):
             return Said.ELSEWHERE
         if self.of_late.search(clause) and self.gone.search(f"{clause[span[1] :]} {after}"):
             return Said.OVER
@@ -94,25 +99,28 @@ def _breath(clause: str, span: Span) -> str:
 
 
 _PERSON = r"(?:clients?|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
+# Who is spoken of without an article at the head of a sentence; nobody is called by these.
+_KIN = r"(?:clients?|wife|husband|hubby|girlfriend|boyfriend|gf|bf|fiancee?|sister|brother|niece|nephew|cousin|colleagues?|cowork\w+|neighbou?rs?|flatmate|roommate|housemate|training partner|team ?mate|daughter|son|toddler|kids?)"
 _ANIMAL = r"(?:dogs?|cats?|puppy|pup|kitten|horse|pony|hamster|rabbit|bunny|birds?|parrot|budgie|goldfish|fish|cow|pig|hens?|goat|sheep|tortoise|guinea pig|pet|ferret|lizard)"
 _THING = r"(?:scales?|phone|app|laptop|computer|pc|server|wifi|wi fi|internet|printer|blender|oven|freezer|fridge|dishwasher|washing machine|plants?|flowers?|tent|chair|shelf|table|market|economy|company|bridge|building|roof|ceiling|souffle|cake|bread|dough|tyre|tire|engine|car|van|bus|train|bike|battery|suit|heels?|shoes?|bikini|prices?|costs?|bill|rent|barbell|bar|rack|machine|cable|tv|telly|screen|camera|lights?|power|microwave|kettle|alarm|stereo|speaker|stock|bitcoin|show|crowd|audience|playlist|song|music|team|plan|schedule|zip|zipper|straps?|clasp|tan|bottle|shaker|sink|pipe|boiler|heating|tree|fence|ladder|deal|website|stream|connection|file|spreadsheet|keyboard|drone|sofa|treadmill|toaster|coffee machine|air ?con|steak|meat|burger|jelly|pudding|lines?|striations|taxes|traffic|lighting|picture|photo|video|series|ending|episode|final|finale)"
-_NOT_AFTER = r"(?<!\bin )(?<!\bat )(?<!\bon )(?<!\bfrom )(?<!\bwith )(?<!\bto )(?<!\bby )(?<!\bafter )(?<!\bduring )(?<!\bfor )(?<!\bnear )(?<!\boff )(?<!\bof )(?<!\blike )(?<!\bunder )(?<!\bover )(?<!\bbefore )"
+_NOT_AFTER = r"(?<!\btill )(?<!\buntil )(?<!\bagainst )(?<!\binto )(?<!\bonto )(?<!\bthrough )(?<!\bwithout )(?<!\bin )(?<!\bat )(?<!\bon )(?<!\bfrom )(?<!\bwith )(?<!\bto )(?<!\bby )(?<!\bafter )(?<!\bduring )(?<!\bfor )(?<!\bnear )(?<!\boff )(?<!\bof )(?<!\blike )(?<!\bunder )(?<!\bover )(?<!\bbefore )"
 _BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees?|face|eyes?|vision|sight|ears?|mouth|lips?|tongue|throat|neck|back|stomach|tummy|belly|gut|guts|ribs?|lungs?|breath|breathing|pulse|muscles?|fingers?|toes?|calf|calves|quads?|hamstrings?|thighs?|ankles?|skin|blood|pee|urine|wee|poo|stool|mind|brain|speech|words?|temples?|skull|left|right|side|whole|entire|watch|hr|resting|period|nose|gums?)"
 
 ENGLISH_SETTINGS = Settings(
     others=re.compile(
-        rf"{_NOT_AFTER}\b(?:(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
+        rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
+        rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|people|half the \w+|anyone who|everyone who))\b"
     ),
     oneself=re.compile(
-        rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|mine|my {_BODY})\b"
+        rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|(?<!of )mine|my {_BODY})\b"
     ),
-    to_oneself=re.compile(r"\b(?:me|myself)\b"),
+    to_oneself=re.compile(rf"\b(?:me|myself|my {_BODY})\b"),
     of_late=re.compile(
-        r"\b(?:last week|last month|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
+        r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
     ),
     gone=re.compile(
-        r"\b(?:gone(?: now| since| again| away)?|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
+        r"\b(?:(?:long )?gone(?: now| since| again| away)?|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
     ),
     reports=re.compile(
         r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"
@@ -130,7 +138,14 @@ ENGLISH_SETTINGS = Settings(
     ),
     rules=re.compile(
         r"\b(?:(?:can|could|does|do|will|would|may|might) (?:you|one|we|people|athletes|anyone|caffeine|coffee|carbs|carb|sugar|salt|sodium|water|the (?:load|tan|carbs|sauna|pump|diet)|too (?:much|many|little)|low \w+|a lot of|lack of|keto|fasting|creatine|potatoes|rice|stress|heat|dieting|it|that) (?:\w+ ){0,3}(?:cause|give|make|get|faint|lead|trigger|mean|happen|pass|throw|feel|help)"
-        r"|how (?:common|likely|often do (?:people|athletes)|many (?:people|athletes|competitors))|why do (?:people|athletes|bodybuilders|some|so many|competitors)|(?:some|many|most|lots of|other) (?:people|athletes|competitors|bodybuilders|girls|guys)|is it true that (?:people|many|most|some|others|you)|the (?:article|book|leaflet|rules|rulebook|guide|warning signs|symptoms of|signs of)|what are the (?:signs|symptoms)|first aid course|signs of a)\b"
+        r"|(?:bloat|bloats|cramp|cramps|constipate|constipates|dehydrate|dehydrates) (?:people|you|everyone|everybody|athletes|most)|(?:make|makes|give|gives) (?:people|everyone|everybody|athletes|most people)|how (?:common|likely|often do (?:people|athletes)|many (?:people|athletes|competitors))|why do (?:people|athletes|bodybuilders|some|so many|competitors)|(?:some|many|most|lots of|other) (?:people|athletes|competitors|bodybuilders|girls|guys)|is it true that (?:people|many|most|some|others|you)|the (?:article|book|leaflet|rules|rulebook|guide|warning signs|symptoms of|signs of)|what are the (?:signs|symptoms)|first aid course|signs of a)\b"
+    ),
+    enquiries=re.compile(
+        r"\b(?:(?:is|are|was) there (?:a |any |some |an )?(?:rules?|penalty|policy|word|term|button|field|box|option|setting|category|emoji|fine) (?:\w+ ){0,3}?(?:against|for|about|on|called|where|when)"
+        r"|what (?:would |does |do |will |exactly |do you )*(?:counts?|qualif\w+|mean by|class\w*)(?: as)?|(?:counts?|counted|qualif\w+|classed|pass(?:es)?) as|where does \w+ start|from what (?:number|point|temperature) is"
+        r"|why (?:do|does|did|are|is|would|must) (?:you|the (?:bot|app|form|check ?in|question\w*)|this (?:bot|app|thing)|it|we|i get) (?:\w+ ){0,3}?(?:(?:ask|asks|asking|asked)(?: me| us)?|want|wants|need|needs|care|warn|warns|mention|mentions|list|lists|check|checks)"
+        r"|what(?:'s| is| are)(?: the)? (?:difference|meaning|definition|word|term|translation)|what does (?:the )?(?:word )?\w+ mean|how do you (?:spell|define|say|translate)|(?:meaning|definition) of"
+        r"|what happens (?:to|with) (?:someone|somebody|people|athletes|a competitor))\b"
     ),
     supposed=re.compile(
         r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "

@@ -60,7 +60,8 @@ _VARIANTS = {
     "theres": "there's",
     "everythings": "everything", "nothin": "nothing", "vomitin": "vomiting",
     "throwin": "throwing", "faintin": "fainting",
-    "pukin": "puking", "alot": "a lot", "legs'": "legs",
+    "doubel": "double", "dubble": "double", "doubble": "double", "dobule": "double",
+    "duoble": "double", "pukin": "puking", "alot": "a lot", "legs'": "legs",
 }  # fmt: skip
 
 # Words that people misspell in ways of their own, known by how they begin.

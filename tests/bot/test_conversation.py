@@ -35,7 +35,7 @@ ABOUT_SIGNS = ("symptom-check", "something-wrong", "unwell")
 ASKED_IN_VAIN = 0.08
 # A message is tried in every so manieth state, each beginning at another one: in a few seconds a run,
 # or each nearly everywhere.
-A_FEW, MOST = 20, 2
+A_FEW, MOST = 25, 2
 TABLES = {"en": conversation_en, "de": conversation_de}
 
 
@@ -82,7 +82,8 @@ def send(world: World, language: str, text: str) -> Came:
             world.context,
         )  # fmt: skip
         session.flush()
-        before.compare(session, came, person.chat_id)
+        with speaking(language):
+            before.compare(session, came, person.chat_id)
         raise _BackOutError
     return came
 
@@ -198,7 +199,7 @@ def states(
             f"{step} asked", team.world, step, step in IN_A_LINE,
             landing="answer" if step in ("note", "symptoms") else "coach",
         )  # fmt: skip
-        team.athlete.writes(_typed(team, step, MORNING[step]))
+        _answer(team, step, MORNING[step])
         assert _open_step(team.world) != step, step
     yield State("after the check-in, in the load", team.world, may_check_in=True)
     team.athlete.presses("set:prompt_time")
@@ -210,7 +211,7 @@ def states(
     team.athlete.writes("my heart was pounding when I saw the scale")
     yield State("a symptom asked about", team.world, _open_step(team.world))
     team.athlete.writes("I fell and hit my head, I fainted")
-    yield State("a warning open", team.world)
+    yield State("a warning open", team.world, _open_step(team.world))
     team.world.until(datetime(2027, 5, 9, 9, 0, tzinfo=UTC))
     with transaction(team.world.engine) as session:
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
@@ -245,7 +246,7 @@ def _first_days(team: Team, language: str) -> Iterator[State]:
     while step:
         if step in told:
             yield State(f"first questions: {step}", team.world, step)
-        team.athlete.writes(_typed(team, step, FIRST.get(step, "no")))
+        _answer(team, step, FIRST.get(step, "no"))
         following = _open_step(team.world)
         assert following != step, step
         step = following
@@ -261,18 +262,14 @@ FIRST = {
 }  # fmt: skip
 
 
-def _typed(team: Team, step: str, answer: str) -> str:
-    """The words of the button with this value, else the answer as it is."""
-    return _label(team, step, answer) or answer
-
-
-def _label(team: Team, step: str, value: str) -> str:
-    """What the button with this value says just now."""
+def _answer(team: Team, step: str, answer: str) -> None:
+    """Tap the button with this value, where there is one; else type the answer."""
     for said in reversed(team.athlete.all_said()):
-        for label, data in said.buttons.items():
-            if data.split(":")[0] == "q" and data.split(":", 2)[2] == f"{step}:{value}":
-                return label
-    return ""
+        for data in said.buttons.values():
+            if data.split(":")[0] == "q" and data.split(":", 2)[2] == f"{step}:{answer}":
+                team.athlete.presses(data, said.outbox_id)
+                return
+    team.athlete.writes(answer)
 
 
 def _open_step(world: World) -> str:
@@ -315,7 +312,7 @@ def problem(state: State, language: str, kind: str, text: str, shown: dict[str, 
     landed = sorted(came.landed)
     if not came.said:
         return "was not answered"
-    if landed == ["alert"] and kind not in ("complaint", "drug"):
+    if "alert" in landed and kind not in ("complaint", "drug"):
         return IN_VAIN
     if kind.startswith("/"):
         command = kind[1:]
@@ -330,7 +327,8 @@ def problem(state: State, language: str, kind: str, text: str, shown: dict[str, 
 
 def _wanted(state: State, kind: str, text: str) -> list[list[str]]:
     if kind in ("complaint", "drug"):
-        return [["alert"], ["alert", "answer"], ["alert", "check-in"]]
+        told = [["answer"]] if state.step == "symptoms" else []
+        return [["alert"], ["alert", "answer"], ["alert", "check-in"], *told]
     if kind == "answer":
         return [["answer"], ["check-in"]]
     if kind == "check-in":
@@ -338,6 +336,8 @@ def _wanted(state: State, kind: str, text: str) -> list[list[str]]:
     wanted = [[state.landing], *([["check-in"]] if state.landing == "answer" else [])]
     if state.step and len(text.split()) <= answering.MOST_WORDS_OF_AN_ATTEMPT:
         wanted.append(["reply"])  # taken for an answer that went wrong, and asked again
+    if state.step in ("place", "which_place") and len(text.split()) <= 2:
+        wanted.append(["answer"])  # there are places by many names
     return wanted
 
 
@@ -378,7 +378,7 @@ def test_every_message_lands_where_it_belongs_exactly_once_and_is_answered(
             elif found:
                 wrong.append(f"{state.name}: {text!r} ({kind}) {found}")
     assert not wrong, f"{len(wrong)} of {tried}:\n" + "\n".join(wrong)
-    assert tried > 400
+    assert tried > 350
     assert len(in_vain) <= ASKED_IN_VAIN * tried, in_vain
 
 

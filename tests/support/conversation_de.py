@@ -9,7 +9,7 @@ CHATTER = (
     "hab heute meine Tage bekommen", "das Studio war brechend voll", "meine Mutter fährt mich hin",
     "hab meine Posing-Schuhe gefunden", "die Bräunung ist gebucht", "Bikini ist vom Ändern zurück",
     "im Hotel gibt es keinen Wasserkocher", "mein Flug geht jetzt erst abends", "bin so aufgeregt",
-    "freu mich total", "Posing lief richtig gut", "meine Waage ist kaputt",
+    "freu mich total", "Posing lief richtig gut", "meine Tasche ist kaputt",
     "hab eine neue Waage gekauft", "mein Freund hat Pfannkuchen gemacht und ich hab nein gesagt",
     "auf der Arbeit ist Chaos", "am Donnerstag schreibe ich eine Klausur", "hab den Reis daheim vergessen",
     "meine Haferflocken sind ausverkauft", "Shaker vergessen", "bin bis mittags im Zug",
@@ -115,7 +115,7 @@ DRUGS = (
 #: A whole morning in one message (before the load, and in it).
 CHECK_INS = (
     "60,4 5 3,5", "60.4 5 3.5", "60,4kg 5 3,5l", "60,4 5 3,5 alles gut",
-    "60,4 / 5 / 3,5", "60,4 kg, 5, 3,5 Liter",
+    "60,4 kg, 5, 3,5 Liter",
 )  # fmt: skip
 
 #: Answers as they are typed, by the question that is open.

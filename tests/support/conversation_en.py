@@ -10,7 +10,7 @@ CHATTER = (
     "my mum is driving me to the venue", "I found my posing shoes", "the tan lady confirmed",
     "just got my bikini back from the seamstress", "hotel has no kettle",
     "my flight got moved to the evening", "I'm so nervous", "so excited!!", "posing went really well",
-    "my coach at the gym says hi", "my scale is broken", "bought a new scale",
+    "my coach at the gym says hi", "my bag is broken", "bought a new scale",
     "my boyfriend made pancakes and I said no", "work is crazy this week", "I have an exam on thursday",
     "left my rice at home", "the oats brand I use is sold out", "forgot my shaker",
     "I'll be on a train until noon", "no internet from 2 to 5", "my dog ate my chicken",
@@ -114,7 +114,7 @@ DRUGS = (
 #: A whole morning in one message (before the load, and in it).
 CHECK_INS = (
     "60.4 5 3.5", "60,4 5 3,5", "60.4kg 5 3.5l", "60.4 5 3.5 fine",
-    "60.4 / 5 / 3.5", "60.4 kg, 5, 3.5 L",
+    "60.4 kg, 5, 3.5 L",
 )  # fmt: skip
 
 #: Answers as they are typed, by the question that is open.

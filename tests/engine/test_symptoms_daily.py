@@ -1,0 +1,176 @@
+"""Complaints told in passing, and everyday talk that borrows the words of a complaint.
+
+The rows are invented for this file, in the manner in which tired people write on a phone.
+"""
+
+from __future__ import annotations
+
+import pytest
+
+from engine.symptoms import Symptom, screen
+
+TOLD = """
+seizure | arms were twitching and then I was not responding for two minutes, my flatmate says
+fainting | there is a gap between filling the kettle and lying on the tiles
+palpitations | my heart shakes the mattress every night
+palpitations | the whole bed is rocking with my pulse
+stroke-signs | since lunch my left side feels nothing
+stroke-signs | half my face is hanging a bit
+stroke-signs | lip feels like after the dentist, one side only
+heavy-bleeding | period flooding since noon, pads full every hour
+heavy-bleeding | my period is really heavy, clots the size of walnuts
+severe-headache | like a baseball bat to the back of the head
+severe-headache | I have never had a headache like this
+severe-headache | pain in my head made me drop on my knees
+double-vision | every face has a second outline, people have ghosts
+double-vision | seeing two of everything on the screen
+double-vision | I see doubel since I got up
+self-harm | the farewell letters are in the drawer
+self-harm | on the roof of the car park, one step would do
+muscle-breakdown | pee looks like porter and my quads are excruciating
+starving | no food until friday, that is my plan
+low-mood | tears just keep coming, every evening this week
+low-mood | there is no joy in anything anymore
+drying-out | salt baths in a tracksuit, two kilos down already
+drying-out | slept in bin bags to sweat it off
+purging | took senna so the scale looks lighter
+fast-heart | ring shows resting 102
+fast-heart | 118 just lying in bed
+fall | fell off the stepper and my wrist is fat
+fall | slipped on the wet tiles and landed on my hip
+vomiting | lost my lunch behind a hedge
+vomiting | the shake made a comeback
+fever | 39.1 under the tongue
+fever | my teeth are chattering under two blankets
+headache | tension across my forehead since noon
+swelling | a thumbprint stays on my ankle
+dizzy | feeling floaty on the stairs
+diarrhoea | it just pours out the back end
+constipation | nothing has moved for four days
+exhaustion | so tired I missed my stop
+seizure | hab gezuckt und war nicht ansprechbar für zwei minuten sagt meine freundin
+fainting | da ist eine lücke zwischen wasserkocher und auf den fliesen liegen
+palpitations | mein puls ist so stark dass die matratze bebt
+palpitations | herz schlägt so laut dass ich nicht liegen kann
+stroke-signs | seit mittag spür ich links gar nichts
+stroke-signs | die halbe lippe hängt
+stroke-signs | linke wange wie nach der betäubung
+limb-weakness | die hand hat einfach das glas fallen lassen
+heavy-bleeding | tage so heftig, tampon nach ner stunde durch
+heavy-bleeding | die periode kommt mit klumpen so groß wie pflaumen
+severe-headache | wie ein baseballschläger gegen den schädel
+severe-headache | solche kopfschmerzen hab ich noch nie gehabt
+severe-headache | höllische schmerzen im kopf seit einer stunde
+double-vision | alle zeilen haben einen zwilling
+double-vision | ich sehe zwei bilder leicht versetzt
+self-harm | die abschiedsbriefe sind fertig
+self-harm | steh auf der brücke, es wäre so leicht
+urine-dark | urin sieht aus wie malzbier
+starving | bis freitag nichts mehr essen, dann passt der anzug
+low-mood | beim kochen laufen mir die tränen
+low-mood | hab an nichts mehr spaß
+drying-out | salzbad in der badewanne, schon ein kilo leichter
+drying-out | im müllsack aufs laufband und schwitzen
+purging | abführtee damit ich mich leer fühle
+purging | vier abführtabletten genommen
+fast-heart | ruhepuls heute früh 104
+fast-heart | 112 im liegen
+fall | an der kante hängen geblieben und lang hingeschlagen
+fall | vom podest gefallen, handgelenk dick
+vomiting | das frühstück kam rückwärts
+vomiting | einmal gebrochen nach dem shake
+fever | 38,9 unter der achsel
+fever | mir klappern nachts die zähne
+headache | druckkopfschmerz seit dem aufstehen
+nausea | fühl mich seekrank auf dem sofa
+swollen-hands | mit geschwollenen fingern aufgewacht
+swelling | am knöchel bleibt eine delle
+dizzy | so duselig beim aufstehen
+sleepless | hab schäfchen gezählt bis vier
+stomach-pain | leichtes magendrücken nach dem reis
+diarrhoea | bei mir kommt es hinten wie wasser
+constipation | eine stunde gesessen für nichts
+exhaustion | akku ganz leer, meiner, nicht das handy
+"""
+
+HARMLESS = """
+girlfriend has a fever so I'm in the spare room
+a friend of mine fainted at her wedding rehearsal
+neighbour threw up on our stairs, lovely smell
+husband is dizzy from his new glasses, he moans a lot
+an athlete of mine collapsed after legs last autumn
+is there a button for nausea
+what counts as a headache on the scale
+why do you ask me about vomiting each evening
+what's the difference between cramps and a strain
+does cabbage bloat people
+nearly collapsed with laughter at the tanning tent
+almost fainted from excitement when the number came
+trembling with anticipation, two sleeps left
+binge watching the new season on the couch
+the dye is bleeding on the white towel
+flexed the chest in side chest for an hour
+squeezed my abs on every pose
+the puking emoji was for the tilapia
+heart rate sat at 131 on the treadmill
+yesterday's headache is long gone
+the cramps from sunday are gone
+quads look a bit blurry today, carbs please
+cross my heart, all meals eaten
+kollegin hat fieber, ich übernehm ihre schicht
+eine freundin von mir ist beim yoga umgekippt
+nachbar hat sich im treppenhaus übergeben, lecker
+mann hat kopfschmerzen, ich koch heute für uns
+gibt es einen knopf für übelkeit
+ab wann gilt das als kopfschmerz
+wieso fragst du abends nach erbrechen
+was ist der unterschied zwischen krampf und zerrung
+bläht kohl die leute eigentlich
+fast in ohnmacht gefallen vor freude als die nummer kam
+zittere vor aufregung, noch zwei nächte
+vor lachen fast umgekippt im bräunungszelt
+die tinte blutet aufs papier
+der becher ist mir vom tisch gefallen
+der koffer ist die treppe runtergefallen
+kotzsmiley war für den fisch gedacht
+das kopfweh von gestern ist längst weg
+die krämpfe vom sonntag sind weg
+linien heute etwas verwaschen, mehr carbs
+signal ist schwach, ich schick das foto später
+brust angespannt im side chest, lief gut
+""".strip().splitlines()
+
+
+@pytest.mark.parametrize("row", TOLD.strip().splitlines())
+def test_a_complaint_told_in_passing_is_found(row: str) -> None:
+    symptom, text = row.split(" | ")
+    assert Symptom(symptom) in screen(text).symptoms
+
+
+@pytest.mark.parametrize("text", HARMLESS)
+def test_talk_of_others_of_words_and_of_joy_is_no_complaint(text: str) -> None:
+    assert screen(text).hits == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [
+        ("wife here, she passed out in the hall", Symptom.FAINTING),
+        ("husband found me on the floor", Symptom.FAINTING),
+        ("frau hier, er ist umgekippt", Symptom.FAINTING),
+        ("someone drove a nail gun into my temple", Symptom.SEVERE_HEADACHE),
+        ("why do you ask, i fainted an hour ago", Symptom.FAINTING),
+        ("fainted again today, headache from sunday is gone", Symptom.FAINTING),
+        ("heart rate resting 97 this morning", Symptom.FAST_HEART),
+        ("the puking emoji says it all, i threw up twice", Symptom.REPEATED_VOMITING),
+    ],
+)
+def test_ones_own_complaint_beside_such_talk_is_still_found(text: str, symptom: Symptom) -> None:
+    assert symptom in screen(text).symptoms
+
+
+@pytest.mark.parametrize(
+    "text", ["what if I get a cramp on stage?", "was wenn ich auf der Bühne einen Krampf kriege?"]
+)
+def test_a_question_about_oneself_stays_in_doubt(text: str) -> None:
+    assert [hit.symptom for hit in screen(text).doubtful] == [Symptom.CRAMPS]
