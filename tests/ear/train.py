@@ -23,16 +23,16 @@ from tests.ear.corpus import KINDS, Sentence, digest, sentences
 
 HERE = Path(__file__).resolve().parents[2] / "engine" / "symptoms" / "ear" / "weights.bin"
 SEED = 11
-#: A weaker pull to nought fits the corpus better and strangers worse; chosen on grouped folds.
+#: A weaker pull to nought fits the corpus better; chosen on sentences unseen in training.
 STRENGTH = 8.0
 #: Features of fewer sentences than this say nothing: they are names and chance.
 RARE = 2
 RARE_LETTERS = 3
 #: Where the letters stand among the families.
 LETTERS = 2
-#: What a piece must reach to be asked about as each concern: the graver, the less; chosen for
-#: recall on grouped folds.
-THRESHOLDS = {Concern.EMERGENCY: 0.5, Concern.BODY: 0.6, Concern.MOOD: 0.5}
+#: What a piece must reach to be asked about as each concern: the graver, the less; chosen
+#: for recall on sentences that training never sees.
+THRESHOLDS = {Concern.EMERGENCY: 0.5, Concern.BODY: 0.6, Concern.MOOD: 0.55}
 
 
 def rows(texts: Sequence[str]) -> sparse.csr_matrix:

@@ -76,9 +76,9 @@ def test_figures_of_speech_check_ins_and_small_talk_are_let_pass(text: str) -> N
 
 @pytest.mark.parametrize("language", ["en", "de"])
 def test_most_of_what_training_never_saw_is_heard_by_this_ear_alone(language: str) -> None:
-    assert share_heard(language, "emergency") >= 0.7
-    assert share_heard(language, "emergency", "body", "mood") >= 0.7
-    assert share_heard(language, "harmless") <= 0.15
+    assert share_heard(language, "emergency") >= 0.85
+    assert share_heard(language, "emergency", "body", "mood") >= 0.85
+    assert share_heard(language, "harmless") <= 0.12
 
 
 def test_thumbs_that_slip_and_missing_dots_hide_little() -> None:
