@@ -12,7 +12,8 @@ from .reading import pieces, sentences, words
 
 #: The gravest concern with this share of all concern gives the suspicion its name.
 _SHARE = 0.3
-#: A clause torn from its sentence must sound so many times likelier; chosen on sentences unseen in training.
+#: A clause torn from its sentence must sound so many times likelier.
+#: Chosen on sentences unseen in training.
 _TORN = 4.5
 
 
