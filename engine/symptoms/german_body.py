@@ -64,7 +64,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:ausgerutscht|gerutscht|gestolpert|gestrauchelt|umgeknickt|gekippt)<7>(?:hin|hingefallen|gelandet|gefallen|hüfte|handgelenk|knie|ellbogen|kopf|steiss|schulter|boden|treppe|rücken|gestürzt|geprellt|geflogen)|(?:auf|gegen)<2>(?:die |das |den |dem )?(?:hüfte|handgelenk|steiss|steissbein|ellbogen|hinterkopf)<2>(?:geknallt|gefallen|gelandet|gestürzt)|(?:dusche|treppe|laufband|bad|eis|stufe)<4>(?:ausgerutscht|weggerutscht|hingefallen|gestolpert)
         gestürzt(?! (?:auf|in) (?:die|den|das) (?:arbeit|essen|reis|training))|hingefallen|hingeflogen|hingeknallt|langgelegt|hingelegt<1>auf die (?:nase|fresse|schnauze)|auf die (?:nase|fresse|schnauze|knie) (?:gefallen|geflogen)|sturz(?! (?:bach|helm))
         (?:treppe|bett|stuhl|leiter|klo|toilette|dusche|bühne|laufband|hocker|rad|fahrrad|stufen?|wanne)<3>(?:runter ?|herunter ?|hinunter ?)?(?:gefallen|geflogen|gestürzt|gerutscht|gesegelt)(?! (?:ins))
-        (?:kopf|stirn|schädel|hinterkopf)<4>(?:angeschlagen|gestossen|angestossen|aufgeschlagen|geknallt|angehauen|gehauen)|(?:aufgeschlagen|geknallt)<3>(?:kopf|boden|fliesen|waschbecken)
+        (?<!im )(?:kopf|stirn|schädel|hinterkopf)<4>(?:angeschlagen|gestossen|angestossen|aufgeschlagen|geknallt|angehauen|gehauen)|(?:aufgeschlagen|geknallt)<3>(?:kopf|boden|fliesen|waschbecken)
         (?:beine|füsse|knie|bein)<4>(?:weggezogen|weggerutscht|unter mir weg|weggesackt|unterm hintern weg|unter mir)
         (?:boden|fliesen|wand)<3>(?:gelandet|runtergerutscht|wiedergefunden|aufgekommen)|(?:gelandet|lande)<3>(?:auf dem|am)<1>boden|an der wand<1>(?:runter|herunter)
         """,

@@ -66,9 +66,17 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         """,
     ),
     *_table(
-        Symptom.HEAVY_BLEEDING,
-        "periode regel tage binde tampon blut klumpen",
+        Symptom.REPEATED_VOMITING,
+        "schluck bissen",
         sure=r"""
+        jede[rn]?<1>(?:schluck|bissen|löffel)<5>(?:wieder|sofort|direkt|gleich|postwendend|rückwärts)<2>(?:raus|hoch|oben|retour|zurück|heraus)
+        """,
+    ),
+    *_table(
+        Symptom.HEAVY_BLEEDING,
+        "periode regel tage binde tampon blut klumpen handtuch nase",
+        sure=r"""
+        nasenbluten<,8>(?:(?:zweite|dritte|vierte|zweites|drittes|viertes) (?:handtuch|rolle|packung|lappen)|(?:[2-9]\d|1\d\d) ?(?:min|minuten))
         (?:periode|regelblutung|mens|tage)<5>(?:stark|heftig|krass|schlimm|extrem)<,8>(?:durch|stunde|min|minuten|binde\w*|tampon\w*|klumpen|schummrig|schwindlig|läuft)
         (?:binden?|tampons?)<4>(?:alle|jede|pro|stündlich|halbe stunde|voll nach)<2>(?:stunde|minuten|min|halbe|20|30)?
         (?:blute?|blutung)<4>(?:alles durch|durch alles|binde\w* durch|läuft durch|wie ein wasserfall)
@@ -77,8 +85,10 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SEVERE_HEADACHE,
-        "kopf schädel schläfe hirn auge migrän",
+        "kopf schädel schläfe hirn auge migrän donner geknallt knall schmerz",
         sure=r"""
+        kopf<3>(?:geknallt|gekracht|geplatzt|gezündet|explodiert)<3>(?:donner\w*|schuss|bombe|blitz\w*|knaller)|(?:donnerschlag|donnerknall)<6>(?:kopf|schädel|schmerz)|(?:kopf|schädel)<6>(?:donnerschlag|donnerknall)
+        im kopf (?:geknallt|gekracht)
         (?:bolzenschuss\w*|nagelpistole|schuss|kugel|vorschlaghammer|baseballschläger|peitsch\w*|böller|stromschlag|explosion)<6>(?:schläfen?|kopf|schädel|hirn|hinterm auge|stirn|augen?)
         (?:schläfen?|kopf|schädel|hirn|stirn|<kopfweh>)<7>(?:bolzenschuss\w*|nagelpistole|vorschlaghammer|baseballschläger|peitschenhieb|böller|explosion|volle\w* wucht)
         (?:irrsinnig\w*|wahnsinnig\w*|höllisch\w*|mörderisch\w*|rasend\w*|brutal\w*|grausam\w*|unmenschlich\w*)<2>(?:schmerz\w*<3>(?:kopf|schädel|schläfe)|<kopfweh>)
@@ -88,8 +98,10 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.DOUBLE_VISION,
-        "zwilling geist zwei doppel doppler dobbel bilder auge",
+        "zwilling geist zwei doppel doppler dobbel bilder auge auseinander jede",
         sure=r"""
+        (?:linien?|zeilen|buchstaben|lichter|streifen|spuren|schrift|bilder)<5>(?:liefen|laufen|gingen|gehen|rutschten|drifteten|drifte\w*)<3>auseinander
+        aus jede[mr]<2>(?:wurden?|werden|wird|machte?n?)<2>(?:zwei|zwo|2)|aus jede[mr]<2>(?:zwei|zwo)<1>(?:geworden|gemacht)
         (?:alles|jeder|jede|teller|leute|buchstaben|finger|daumen|zeilen|lichter|zahlen|gesichter|hat|haben)<4>(?:zwilling|zwillinge|doppelgänger|geisterbild\w*|doppelbild\w*|zweiten umriss|geist daneben)
         (?:zwei|2)<1>bilder<4>(?:nebeneinander|übereinander|neben|versetzt|verschoben|überlapp\w*)
         (?:sehe?|sah|gesehen)<3>(?:alles|jeden|dich|leute|teller|sie|ihn|es)<2>(?:zweimal|zweifach|zwei mal|doppelt|dobbelt)

@@ -37,6 +37,9 @@ _LESSENED = word_set(
     """)
 )
 _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
+_NOT_A_BIT = re.compile(
+    r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
+)
 _NEVER_SO = re.compile(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
 _NEITHER = re.compile(r"\bweder\b")
 _STEP = re.compile(r"[\w']+|,")
@@ -73,6 +76,8 @@ def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool
         return Said.NO
     if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
         return within
+    if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
+        return Said.NO
     earlier = [other for other in others if other[1] <= span[0]]
     denied = _denied_before(before, earlier, _LIST_WITH_OR.match(after) is not None)
     if denied is Said.NO and _STILL_THERE.match(after):
@@ -124,6 +129,8 @@ def _spent(before: str, span: Span) -> bool:
 def _denied_within(words: str) -> Said:
     """For "Hände sind nicht geschwollen", where the "nicht" stands inside what was found."""
     inner = words.split(" ")[1:-1]
+    if _NOT_A_BIT.search(" ".join((*inner, ""))):
+        return Said.NO
     at = next((i for i, word in enumerate(inner) if word in _NOT), None)
     if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
         return Said.YES

@@ -71,8 +71,9 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SWELLING,
-        "schwoll schwell schwill dick gedunsen gequollen odem einlagerung",
+        "schwoll schwell schwill dick gedunsen gequollen odem einlagerung abgeschwollen",
         sure=r"""
+        (?:nicht|kaum|wenig)<2>abgeschwollen
         (?:knöchel\w*|fussgelenke?|füsse?n?|fuss|beine?n?|gesicht|augen|lider|lippen|schienbeine?)<4>(?:geschwollen|angeschwollen|schwellen|schwillt|aufgequollen|aufgedunsen|dick)
         (?:geschwollene?[nrs]?|aufgedunsene?[nrs]?|dicke?)<1>(?:knöchel\w*|füsse?n?|beine?n?|gesicht|augen|lider|lippen)
         ödem\w*

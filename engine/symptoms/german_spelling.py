@@ -86,7 +86,7 @@ _LEFT_ALONE = _folded_set("""
     gebrochen versprochen verbrechen verstopfe verstopfen heftig heftiges heftiger heftigen hefte
     unerträglich schwanger schwankend bewusst bewusster unbewusst kribbelig kribbelt krabbeln
     übergaben übergebe übergibt überleben überheben umgeben geleimt schlappe schmale schmales
-    kopfwerk steroid abführen
+    kopfwerk steroid abführen abgeschwollen abgeschwollene abschwellen
 """)
 
 

@@ -50,6 +50,10 @@ _LESSENED = word_set(
 )
 # "no" before one of these is an answer, and what follows a sentence of its own: "no I fainted"
 _SUBJECTS = frozenset({"i", "i'm", "i've", "my", "am", "it's", "there's", "was", "were", "is"})
+_NOT_A_BIT = re.compile(
+    r"\b(?:(?:not|isn't|wasn't|don't|didn't|never|aren't|weren't)(?: (?:feel|feeling|i|am|been|have|had|even))*"
+    r" (?:(?:in )?the (?:least|slightest)(?: bit)?|one (?:little |tiny |single )?bit|(?:even )?(?:remotely|slightly|the tiniest bit))) $"
+)
 _DETERMINERS = frozenset({"no", "none", "zero", "nil", "nothing"})
 _TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
 _STEP = re.compile(r"[\w']+|,")
@@ -84,6 +88,8 @@ def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = Fals
         return Said.NO
     if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
         return within
+    if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
+        return Said.NO
     denied = _denied_before(before, _nearby(others, span), _LIST_WITH_OR.match(after) is not None)
     if denied is Said.NO and _AFTER_STILL_THERE.match(after):
         return Said.YES
@@ -131,6 +137,8 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
 def _denied_within(words: str) -> Said:
     """For "hands are not swollen", where the "no" stands inside what was found."""
     inner = words.split(" ")[1:-1]
+    if _NOT_A_BIT.search(" ".join((*inner, ""))):
+        return Said.NO
     at = next((i for i, word in enumerate(inner) if word in _NOT), None)
     if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
         return Said.YES

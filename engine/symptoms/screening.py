@@ -216,6 +216,12 @@ def _judged(
                 settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
             if verdict is Said.YES or settings[span] in {Said.ELSEWHERE, Said.OVER}:
                 verdict = settings[span]
+        if (
+            verdict in {Said.YES, Said.DOUBT}
+            and phrase.symptom not in WARNINGS | EATING_AND_MOOD
+            and tongue.settings.is_gone(clause, span, after)
+        ):
+            verdict = Said.ELSEWHERE  # a warning that has gone is a warning still
         if verdict is Said.SUPPOSED:
             verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:

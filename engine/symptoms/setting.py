@@ -16,6 +16,7 @@ class Settings:
     `others` are people, animals and things as the subject of what follows, `things` which of them
     have no body, `acting` what stands before a thing that the writer does something to, `oneself` the writer as
     such or a part of the writer's body, `to_oneself` the writer as whom something is done to,
+    `gone_by` what right behind a complaint says that it is gone by now, `back` that it came again,
     `reports` the words by which others tell of the writer, `enquiries` how somebody asks what a word
     means or why it is asked about.
     """
@@ -31,6 +32,8 @@ class Settings:
     of_now: re.Pattern[str]
     of_late: re.Pattern[str]
     gone: re.Pattern[str]
+    gone_by: re.Pattern[str]
+    back: re.Pattern[str]
     rules: re.Pattern[str]
     enquiries: re.Pattern[str]
     supposed: re.Pattern[str]
@@ -66,6 +69,11 @@ class Settings:
         if self.supposed.search(_breath(clause, span)):
             return Said.SUPPOSED
         return Said.YES
+
+    def is_gone(self, clause: str, span: Span, after: str) -> bool:
+        """Whether the clause says of what stands at the span that it is over by now, and stays so."""
+        over = self.gone_by.match(clause, span[1])
+        return over is not None and not self.back.search(f"{clause[over.end() :]} {after}")
 
     def _somebody_else(self, clause: str, span: Span) -> Said:
         subjects = [
@@ -113,7 +121,7 @@ def _breath(clause: str, span: Span) -> str:
     return clause[max(start, 0) : end if end >= 0 else len(clause)]
 
 
-_PERSON = r"(?:clients?|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
+_PERSON = r"(?:clients?|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|detective|inspector|cop|zombies?|vampires?|victim|murderer|killer|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
 # Who is spoken of without an article at the head of a sentence; nobody is called by these.
 _KIN = r"(?:clients?|wife|husband|hubby|girlfriend|boyfriend|gf|bf|fiancee?|sister|brother|niece|nephew|cousin|colleagues?|cowork\w+|neighbou?rs?|flatmate|roommate|housemate|training partner|team ?mate|daughter|son|toddler|kids?)"
 _ANIMAL = r"(?:dogs?|cats?|puppy|pup|kitten|horse|pony|hamster|rabbit|bunny|birds?|parrot|budgie|goldfish|fish|cow|pig|hens?|goat|sheep|tortoise|guinea pig|pet|ferret|lizard)"
@@ -141,6 +149,11 @@ ENGLISH_SETTINGS = Settings(
     gone=re.compile(
         r"\b(?:(?:long )?gone(?: now| since| again| away)?|(?:never|didn't|hasn't|not) (?:came?|come) back|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
     ),
+    gone_by=re.compile(
+        r"(?: (?:in|of) (?:the|my) \w+| from (?:yesterday|last night|\w+day))?(?: (?:is|are|has|have|is now|are now|is finally|are finally|has finally|'s))?(?: (?:completely|all|totally|fully|finally|now|been|pretty much))*"
+        r" (?:gone|vanished|disappeared|cleared up|over|passed|went away|gone away|gone down)(?: (?:today|now|completely|again|totally|fully|this morning|since|away|by now|for good|altogether|thankfully|luckily|since \w+|thanks?|too|already))*(?= ?,| ?$)"
+    ),
+    back=re.compile(r"\b(?:back|return\w*|again|worse|came|comes|until|still|then)\b"),
     reports=re.compile(
         r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"
     ),
@@ -150,10 +163,10 @@ ENGLISH_SETTINGS = Settings(
         r"|(?:dreamt|dreamed|dreaming|dream)(?: that)?(?: i)?|nightmares?(?: where| about| that)?(?: i)?|in (?:a|my) dream i?|character(?:s)? in|netflix|video game|playing (?:fifa|chess|gta)|(?:song|track|playlist|album|lyrics|walk ?out (?:music|song|track)|posing (?:music|song|track)|listening to|listen to|by the \w+$|karaoke))\b"
     ),
     long_ago=re.compile(
-        r"\b(?:years? ago|decades? ago|as a (?:kid|child|teen|teenager|teenage \w+|young \w+|boy|girl|student|baby)|when i was (?:a|an|\d+|little|young|younger|small|at|in|still|eight|nine|ten|twelve|sixteen|pregnant)|back in (?:the|my|20|19|school|college|high|uni|\d+)|in (?:19|20)\d\d|last (?:year|prep|season)|in (?:school|college|uni|high school|primary school|my (?:teens|twenties|childhood|20s|early \w+))|at (?:school|uni)|(?:in|from|on|during|at) my (?:last|first|previous|old|very first) (?:\w+ )?(?:prep|show|contest|diet|season|comp|competition|marathon|pregnancy)|used to (?:get|have|suffer|faint|be|pass|throw|binge|purge|starve|hate|cut|feel)|in my past|a long time ago|ages ago|back then|in a past life)\b"
+        r"\b(?:aged \d+|(?:at|from) (?:the )?age (?:of )?(?:\d+|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen)|years? ago|decades? ago|as a (?:kid|child|teen|teenager|teenage \w+|young \w+|boy|girl|student|baby)|when i was (?:a|an|\d+|little|young|younger|small|at|in|still|eight|nine|ten|twelve|sixteen|pregnant)|back in (?:the|my|20|19|school|college|high|uni|\d+)|in (?:19|20)\d\d|last (?:year|prep|season)|in (?:school|college|uni|high school|primary school|my (?:teens|twenties|childhood|20s|early \w+))|at (?:school|uni)|(?:in|from|on|during|at) my (?:last|first|previous|old|very first) (?:\w+ )?(?:prep|show|contest|diet|season|comp|competition|marathon|pregnancy)|used to (?:get|have|suffer|faint|be|pass|throw|binge|purge|starve|hate|cut|feel)|in my past|a long time ago|ages ago|back then|in a past life)\b"
     ),
     of_now=re.compile(
-        r"\b(?:since|still|again|today|now|this morning|this week|last night|yesterday|tonight|lately|keeps?|same as|just like|like last|back again|right now|currently|(?:is|are|coming|came) back)\b"
+        r"\b(?:(?<!never )(?<!nothing )(?<!not )(?<!not once )since|still|(?<!never )again|today|now|this morning|this week|last night|yesterday|tonight|lately|keeps?|same as|just like|like last|back again|right now|currently|(?:is|are|coming|came) back)\b"
     ),
     rules=re.compile(
         r"\b(?:(?:can|could|does|do|will|would|may|might) (?:you|one|we|people|athletes|anyone|caffeine|coffee|carbs|carb|sugar|salt|sodium|water|the (?:load|tan|carbs|sauna|pump|diet)|too (?:much|many|little)|low \w+|a lot of|lack of|keto|fasting|creatine|potatoes|rice|stress|heat|dieting|it|that) (?:\w+ ){0,3}(?:cause|give|make|get|faint|lead|trigger|mean|happen|pass|throw|feel|help)"
@@ -164,6 +177,9 @@ ENGLISH_SETTINGS = Settings(
         r"|what (?:would |does |do |will |exactly |do you )*(?:counts?|qualif\w+|mean by|class\w*)(?: as)?|(?:counts?|counted|qualif\w+|classed|pass(?:es)?) as|where does \w+ start|from what (?:number|point|temperature) is"
         r"|why (?:do|does|did|are|is|would|must) (?:you|the (?:bot|app|form|check ?in|question\w*)|this (?:bot|app|thing)|it|we|i get) (?:\w+ ){0,3}?(?:(?:ask|asks|asking|asked)(?: me| us)?|want|wants|need|needs|care|warn|warns|mention|mentions|list|lists|check|checks)"
         r"|what(?:'s| is| are)(?: the)? (?:difference|meaning|definition|word|term|translation)|what does (?:the )?(?:word )?\w+ mean|how do you (?:spell|define|say|translate)|(?:meaning|definition) of"
+        r"|(?:do|should|must) (?:i|we|you) (?:have to |need to |really )*(?:report|tell|mention|log|write|type|enter|flag)(?: [\w']+){1,9} or (?:only|just) (?:the |for )?(?:\w+ )?(?:bad|serious|big|severe|worse|important|emergenc\w+)"
+        r"|(?:does|do|will|would|can) (?:you|she|he|it|(?:(?:the|my) )?(?:bot|app|coach|trainer)) (?:\w+ ){0,2}?(?:tell|see|know|notice|alert|get|read|warn|react)(?: \w+){0,3} (?:when|if|whenever) (?:i|we|someone) (?:type|write|say|mention|enter|put|send|report)(?: something like| things like| stuff like| the words?)"
+        r"|(?:is|does|will|do|are) (?:the |our |my |we )?water (?:\w+ ){0,2}(?:cut|reduced|dropped|lowered|stopped)(?: \w+){0,3} or (?:does|do|is|will|stays?|kept)"
         r"|what happens (?:to|with) (?:someone|somebody|people|athletes|a competitor))\b"
     ),
     supposed=re.compile(

@@ -184,3 +184,90 @@ def test_ones_own_complaint_beside_such_talk_is_still_found(text: str, symptom: 
 )
 def test_a_question_about_oneself_stays_in_doubt(text: str) -> None:
     assert [hit.symptom for hit in screen(text).doubtful] == [Symptom.CRAMPS]
+
+
+OVER_OR_ELSEWHERE = """
+the headache from yesterday has gone
+my cramps are all gone now
+swelling in my ankles is completely gone
+Übelkeit ist heute weg
+die Krämpfe sind seit gestern vorbei
+Knöchel sind wieder ganz abgeschwollen
+I am not in the least nauseous
+not one bit dizzy today
+mir ist nicht im geringsten übel
+mir ist kein bisschen schwindlig
+aged 15 I passed out at a concert, never again
+at the age of ten I had seizures, nothing since
+mit 15 hatte ich mal einen Krampfanfall, nie wieder
+in meiner ersten Diät damals bin ich umgekippt, nie wieder
+do we have to report a cramp or just the serious stuff?
+does the coach see it when I write something like dizzy?
+muss ich einen Krampf eintragen oder nur schlimme Dinge?
+sieht der Coach wenn ich so etwas wie Schwindel tippe?
+will the water be cut or does it stay the same
+wird das Trinken gekürzt oder bleibt alles wie es ist
+the ketchup bled into my oats
+the omelette collapsed, smelled like vomit
+die Soße blutet in den Reis
+der Teig ist mir zusammengebrochen
+horror film night with lots of blood
+the lyrics say my chest hurts
+my heart stopped when I read the start list
+head spinning with all the macros
+the hotel bill made me dizzy
+mir schwirrt der Kopf vor lauter Zahlen
+bei der Hotelrechnung ist mir schwindlig geworden
+es liegt mir schwer im Magen, dass ich dich angelogen habe
+my heart skipped a beat when I saw the first photos of the hall
+mein Herz blieb kurz stehen als ich die Startliste gesehen hab
+legs were trembling on the final set of squats
+beim letzten Satz haben die Beine gezittert
+max heart rate 181 during the sprints, average 139
+watch read 205 on the treadmill, chest strap said 127
+Uhr zeigte 210 auf dem Rad, Brustgurt sagte 131
+""".strip().splitlines()
+
+
+@pytest.mark.parametrize("text", OVER_OR_ELSEWHERE)
+def test_what_is_over_or_denied_or_asked_about_or_of_other_things_is_no_complaint(
+    text: str,
+) -> None:
+    assert screen(text).hits == ()
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [
+        ("headache is gone but back again now", Symptom.HEADACHE),
+        ("headache was gone for an hour, then worse", Symptom.HEADACHE),
+        ("Kopfschmerzen waren weg, jetzt wieder da", Symptom.HEADACHE),
+        ("Kopfschmerzen sind nicht weg", Symptom.HEADACHE),
+        ("Knöchel sind immer noch nicht abgeschwollen", Symptom.SWELLING),
+        ("chest pain is gone now", Symptom.CHEST_PAIN),
+        ("Brustschmerzen sind weg", Symptom.CHEST_PAIN),
+        ("not just a bit dizzy, the room spins", Symptom.DIZZY),
+        ("nicht nur ein bisschen schwindelig", Symptom.DIZZY),
+        ("mit 13 hatte ich Epilepsie und heute wieder einen Anfall", Symptom.SEIZURE),
+        ("muss ich melden dass ich Kopfschmerzen habe?", Symptom.HEADACHE),
+        ("does the bot tell you when I write that I have chest pain", Symptom.CHEST_PAIN),
+        ("horror movie last night, blood in my stool this morning", Symptom.HEAVY_BLEEDING),
+        ("Horrorfilm geschaut, danach Blut im Stuhl", Symptom.HEAVY_BLEEDING),
+        ("my heart skipped a beat when I stood up", Symptom.PALPITATIONS),
+        ("head is spinning with every step", Symptom.DIZZY),
+        ("arms shaking since the last set, can't stop", Symptom.SHAKY),
+        ("die Frau neben mir musste mich auffangen, bin umgekippt", Symptom.FAINTING),
+        ("Kopf ans Waschbecken geknallt", Symptom.FALL),
+        ("husband here, she doesn't know what day it is", Symptom.CONFUSION),
+        ("Frau hier, er weiß nicht wo er ist", Symptom.CONFUSION),
+        ("every mouthful comes right back up", Symptom.REPEATED_VOMITING),
+        ("jeder Schluck kommt sofort wieder raus", Symptom.REPEATED_VOMITING),
+        ("my nosebleed doesn't stop, second towel", Symptom.HEAVY_BLEEDING),
+        ("Nasenbluten seit 45 min, drittes Handtuch", Symptom.HEAVY_BLEEDING),
+        ("the lanes drifted apart and every car became two", Symptom.DOUBLE_VISION),
+        ("aus jedem Schild wurden zwei", Symptom.DOUBLE_VISION),
+        ("im Kopf geknallt wie ein Donnerschlag", Symptom.SEVERE_HEADACHE),
+    ],
+)
+def test_what_sounds_like_it_and_is_meant_is_still_found(text: str, symptom: Symptom) -> None:
+    assert symptom in screen(text).symptoms
