@@ -125,7 +125,7 @@ def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -
     assert "moved the timetable to Sunday 9 May" in told
     heard = text_of(team.athlete.hears())
     assert "Correction: Ravi has undone the last change" in heard
-    assert "The event is again: Show, Sun 9 May 2027" in heard
+    assert "Your event is again: Show, Sun 9 May 2027" in heard
     assert "moved the timetable to Sunday 9 May" in heard
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
     said = team.athlete.hears()
