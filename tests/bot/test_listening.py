@@ -198,6 +198,8 @@ LAID_IN: dict[str, Any] = {
     "place": [{"name": "London", "zone": "Europe/London"}],
     "which_place": [{"name": "London", "zone": "Europe/London"}], "_concern": "body",
     "body_mass_kg": 61.0, "body_fat_percent": 14.0, "height_cm": 165.0,
+    "_doubts": [{"code": "not-a-number", "answer": "weight_kg", "given": "6o", "options": [],
+    "facts": {}}],
     "_name": "Mira", "_coach": "Ravi",
     "_field": "carb_g", "_key": "step_g", "_value": 300.0, "_days_out": 2, "shape": "even", "days": 1,
     "_load": {"2027-05-08": 500.0}, "_limits": dict.fromkeys(LIMIT_KEYS, 9000.0),
