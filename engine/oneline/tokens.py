@@ -73,7 +73,7 @@ _DATE = re.compile(
 _CLOCK = re.compile(
     r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
 )
-_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d.,/]\d|\d)(?!/)")
+_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d./]\d|\d)(?!/)")
 _OVER = r"(?![^\W_]|')"  # no letter or digit follows
 _STONES = re.compile(
     rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
@@ -205,9 +205,7 @@ def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
 
     if (stones := _STONES.match(line, end)) and _is_stones(line, end):
         return _in_stones(line, start, number, end, stones)
-    if match := _SCALE.match(line, end):
-        if line[:start].rstrip().endswith("/"):
-            return _one(figure(end))
+    if (match := _SCALE.match(line, end)) and _is_scale(line, start, number, match):
         unit = Unit.OF_TEN if match[1] == "10" else Unit.OF_FIVE
         return _one(figure(match.end(), unit, match[1]))
     if match := _COUNTED.match(line, end):
@@ -235,6 +233,17 @@ def _make(
         start=start, end=end, text=line[start:end], number=number.lstrip("+"), unit=unit,
         unit_text=unit_text, thousand=thousand,
     )  # fmt: skip
+
+
+def _is_scale(line: str, start: int, number: str, match: re.Match[str]) -> bool:
+    """Not in "60.2 / 5 / 3.5" and "60/5/10", where slashes part one answer from the next."""
+    before, after = line[:start], line[match.end() :]
+    if re.match(r",\d", after) and not _points_elsewhere(line, start, match.end()):
+        return False  # the comma may be a decimal one
+    if not match[0].startswith(" /"):
+        return not before.endswith("/")
+    parts = before.rstrip().endswith("/") or after.lstrip().startswith("/")
+    return not parts and _rough(number) <= float(match[1])
 
 
 def _is_stones(line: str, end: int) -> bool:

@@ -73,6 +73,7 @@ FIGURES = tuple(
         r"(?:glutes?|abs|quads?|hams\w*|lines?|striations?|lats|delts|waist|conditioning|look|detail\w*|midsection)(?: [\w']+){0,2} (?:blurr\w*|hazy|fuzzy|smudg\w*|washed out|watery|weak|swollen|numb looking)",
         r"(?:head|brain|mind) (?:exploded|explodes|exploding|blew up|melted) (?:when|reading|as) (?:i )?(?:saw|read|opened|heard|found|the|your)",
         r"dizzying",
+        r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
     )
 )
 

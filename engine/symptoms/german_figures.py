@@ -62,6 +62,7 @@ GERMAN_FIGURES = tuple(
         r"(?:dose|box|brotbox|tupper\w*|teller|glas|tasse|schüssel|koffer|tasche|rucksack|brille|karton|tüte|reiskocher|stativ|kamera|ring|uhr)(?: [\w']+){0,4} (?:gefallen|gestürzt|runtergefallen|hingefallen|umgefallen|umgekippt|runtergeflogen|abgestürzt|gerutscht)",
         r"(?:brust|bauch|po|rücken|lats?) (?:\w+ )?(?:gedrückt|angespannt|rausgedrückt|gequetscht|zusammengedrückt)(?: [\w']+){0,2} (?:side chest|seitlich\w*|most muscular|pose|posing|bizepspose)|side chest",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
+        r"(?:ich |hab |habe |hatte |mich |nur )*verzählt|aufgehört (?:mit)?zu ?(?:mit)?zählen",
     )
 )
 
