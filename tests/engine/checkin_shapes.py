@@ -15,6 +15,8 @@ ENGLISH = r"""
 59.1,5,3.5 | w59.1 f5 d3.5
 60.2/5/3.5 | w60.2 f5 d3.5
 60.2 / 5 / 3.5 | w60.2 f5 d3.5
+60.2 / 7/10 / 3.5 | w60.2 f7 d3.5
+60.4,full 1/10,3.5 | w60.4 f1 d3.5
 60.2 - 5 - 3.5 | w60.2 f5 d3.5
 60.2;5;3.5 | w60.2 f5 d3.5
 60.2 | 5 | 3.5 | w60.2 f5 d3.5
@@ -110,6 +112,7 @@ weight 60.2, pretty flat, water 3.5 | ?w60.2 d3.5
 flat as a pancake, 60.2 kg, 3.5 l | ?w60.2 d3.5
 no scale today, full 5, water 3.5 | -w f5 d3.5
 no scale, 5, 3.5 | -w f5 d3.5
+no scale, the battery is empty. 5 3.5 | -w f5 d3.5 ~
 scale broken. full 5 water 3.5 | -w f5 d3.5
 didn't weigh, fullness 5, drank 3.5 | -w f5 d3.5
 weight skip, full 5, water 3.5 | -w f5 d3.5
