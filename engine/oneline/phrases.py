@@ -7,7 +7,7 @@ from typing import TYPE_CHECKING
 
 from engine.oneline.words import Means
 
-from .clauses import Clause, clauses_of
+from .clauses import Clause, clauses_of, is_unknown
 from .report import Doubt, DoubtCode, Known, Value
 from .tokens import Figure, Mark, Token, Word
 
@@ -21,6 +21,8 @@ _TRAINING_TOGETHER = {
 _SAYS_LITTLE = (
     Means.LINK, Means.ABOUT, Means.MANNERS, Means.TODAY, Means.YES, Means.RANGE, Means.BOUND,
 )  # fmt: skip
+
+_IS = frozenset({"is", "was", "are", "were", "ist", "war", "sind", "waren"})
 
 
 class Phrases:
@@ -116,7 +118,7 @@ class Phrases:
         for index, word in enumerate(clause.tokens):
             if not isinstance(word, Word) or word.start in named or word.start in self._read:
                 continue
-            if _denied(clause.tokens, index):
+            if _denied(clause.tokens, index) or _of_something_else(clause.tokens, index):
                 continue
             score = word.says(Means.SCORE)
             key = score.about if score else self._lone_label(clause, word)
@@ -222,6 +224,14 @@ def _is_good(clause: Clause, word: Word) -> bool:
     following = clause.tokens[at] if at < len(clause.tokens) else None
     rounds = isinstance(following, Figure) and word.says(Means.ABOUT) is not None
     return word.says(Means.FINE) is not None and not rounds
+
+
+def _of_something_else(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a thing of which nothing is known here is said to be so: "the battery is empty"."""
+    if index < 2:
+        return False
+    thing, says = tokens[index - 2], tokens[index - 1]
+    return is_unknown(thing) and isinstance(says, Word) and says.text in _IS
 
 
 def _denied(tokens: Sequence[Token], index: int) -> bool:

@@ -128,7 +128,7 @@ full 5 water 3.5 | f5 d3.5
 60.2 full 5 water 3.5 | w60.2 f5 d3.5
 full5 water3.5 60.2kg | w60.2 f5 d3.5
 60.2kg full five water three and a half | w60.2 f5 d3.5
-sixty kg, full 5, 3.5 l | f5 d3.5 ~
+sixty kg, full 5, 3.5 l | w60 f5 d3.5
 60.2 55 3.5 | ?w60.2 d3.5
 60.2 50 3.5 | ?w60.2 d3.5
 60.2 5.5 3.5 | ?w60.2 d3.5
