@@ -9,7 +9,7 @@ from engine.units import Refusal, RefusalCode
 
 from .clauses import LEAST_SPARE_CARBS
 from .phrases import Phrases
-from .plausible import doubt_of_habit, doubt_of_refusal, ends_of, fits, likely, value_of
+from .plausible import doubt_of_habit, doubt_of_refusal, ends_of, fits, is_plain, is_readable, likely, value_of, values_of
 from .report import CORE, Doubt, DoubtCode, Known, Value
 from .tokens import Figure, Unit
 
@@ -77,7 +77,7 @@ class Figures:
                 (self.soft if key == "sleep_h" else self.used).add(figure.start)
 
     def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
-        values = self._values(key, figures)
+        values = values_of(key, figures, self._known)
         if len(figures) > 1 and len(values) == len(figures) and not _all_same(values):
             options = [*values, sum(values)] if key == "water_l" else values
             self._doubt(
@@ -89,17 +89,6 @@ class Figures:
         if len(values) != len(figures):
             for figure in figures[1:]:
                 self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
-
-    def _values(self, key: str, figures: Sequence[Figure]) -> list[float]:
-        found = []
-        for figure in figures:
-            try:
-                value = value_of(key, figure, self._known)
-            except Refusal:
-                continue
-            if value is not None:
-                found.append(value)
-        return found
 
     def _take_value(self, key: str, figure: Figure) -> None:
         """The figure as this answer where it is plain, else the question it raises."""
@@ -177,7 +166,7 @@ class Figures:
         """Bare figures on open answers: the first fitting way in order."""
         for chosen in permutations(keys, min(len(figures), len(keys))):
             pairs = list(zip(chosen, figures, strict=False))
-            if all(self._plain(key, figure) for key, figure in pairs):
+            if all(is_plain(key, figure, self._known) for key, figure in pairs):
                 return pairs
         return []
 
@@ -217,7 +206,7 @@ class Figures:
         said = self._known.asked or self.answers or self.doubts or self._phrases.skipped
         if said or self._phrases.reserved or len(bare) > 1:
             return False
-        return not self._plain("weight_kg", bare[0])
+        return not is_plain("weight_kg", bare[0], self._known)
 
     def _place(self, bare: Sequence[Figure], keys: Sequence[str]) -> None:
         spare = list(bare[len(keys) :])
@@ -234,13 +223,13 @@ class Figures:
 
     def _is_carbs(self, pair: tuple[str, Figure]) -> bool:
         key, figure = pair
-        if self._plain(key, figure):
+        if is_plain(key, figure, self._known):
             return False
-        values = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        values = values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
         return bool(values) and values[0] >= LEAST_SPARE_CARBS
 
     def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
-        if all(self._plain(key, figure) for key, figure in placed):
+        if all(is_plain(key, figure, self._known) for key, figure in placed):
             for key, figure in placed:
                 self._use(key, figure)
             return
@@ -250,13 +239,13 @@ class Figures:
             for chosen in permutations(keys, len(figures))
             if chosen != tuple(key for key, _ in placed)
         ]
-        readable = [way for way in others if all(self._readable(*pair) for pair in way)]
-        usual = [way for way in readable if all(self._plain(*pair) for pair in way)]
+        readable = [way for way in others if all(is_readable(*pair, self._known) for pair in way)]
+        usual = [way for way in readable if all(is_plain(*pair, self._known) for pair in way)]
         if not usual:
             for key, figure in placed:
                 self._use(key, figure)
             return
-        in_order_readable = all(self._readable(key, figure) for key, figure in placed)
+        in_order_readable = all(is_readable(key, figure, self._known) for key, figure in placed)
         if len(readable) == 1 and not in_order_readable and self._certain(readable[0], keys):
             for key, figure in readable[0]:
                 self._use(key, figure)
@@ -297,22 +286,6 @@ class Figures:
         self.used.add(figure.start)
         self._take_value(key, figure)
 
-    def _readable(self, key: str, figure: Figure) -> bool:
-        if not fits(key, figure) or figure.high or figure.bound:
-            return fits(key, figure)
-        try:
-            value_of(key, figure, self._known)
-        except Refusal:
-            return False
-        return True
-
-    def _plain(self, key: str, figure: Figure) -> bool:
-        if not fits(key, figure) or not self._readable(key, figure):
-            return False
-        if figure.high:
-            return any(likely(key, end, self._known) for end in ends_of(key, figure, self._known))
-        return likely(key, value_of(key, figure, self._known), self._known)
-
     # what is left over
 
     def _spare(self, figure: Figure) -> None:
@@ -322,7 +295,7 @@ class Figures:
             return
         options: list[Mapping[str, Value]] = []
         carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
-        grams = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        grams = values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
         if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
             options = [{"carb_eaten_g": grams[0]}]
             self.spoken_for.add("carb_eaten_g")
@@ -332,7 +305,7 @@ class Figures:
     def _second_weight(self, figure: Figure) -> bool:
         """A second figure that can only be the weight: which of the two it is."""
         first = self.answers.get("weight_kg")
-        values = self._values("weight_kg", [figure]) if fits("weight_kg", figure) else []
+        values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
         if first is None or not values or abs(values[0] - first) > 0.03 * first:
             return False
         del self.answers["weight_kg"]
@@ -353,7 +326,7 @@ class Figures:
             if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
                 self._ask_second_drink(figure)
                 continue
-            keys = [key] if key else [k for k in self._known.order if self._plain(k, figure)]
+            keys = [key] if key else [k for k in self._known.order if is_plain(k, figure, self._known)]
             open_keys = [k for k in keys if k not in self.spoken_for | set(self._phrases.skipped)]
             if not open_keys or open_keys[0] in self.answers:
                 continue
@@ -363,7 +336,7 @@ class Figures:
 
     def _ask_second_drink(self, figure: Figure) -> None:
         """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""
-        first, values = self.answers["water_l"], self._values("water_l", [figure])
+        first, values = self.answers["water_l"], values_of("water_l", [figure], self._known)
         if first is None or not values:
             return
         del self.answers["water_l"]
@@ -376,7 +349,7 @@ class Figures:
         if figure.high:
             self._take_range(key, figure)
             return
-        values = self._values(key, [figure])
+        values = values_of(key, [figure], self._known)
         options = [{key: v} for v in values if likely(key, v, self._known)]
         self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
 
