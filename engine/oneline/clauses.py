@@ -58,6 +58,8 @@ class Clause:
     named: list[Named] = field(default_factory=list)
     torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
     odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
+    foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
+    vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
 
     @property
     def figures(self) -> list[Figure]:
@@ -135,6 +137,12 @@ def _mark_odd(clause: Clause) -> None:
         elif isinstance(token, Figure):
             if wished or denied or clause.asks or token.bound or _bounded(tokens, index):
                 clause.odd.add(token.start)
+            if _is_eaten(tokens, index):
+                clause.foreign.add(token.start)
+            following = tokens[index + 1] if index + 1 < len(tokens) else None
+            if isinstance(following, Word) and following.says(Means.VESSEL):
+                clause.vessels.add(token.start)
+                clause.odd.add(token.start)
             if _counts(tokens, index) or _of_other_day(tokens, index):
                 clause.odd.add(token.start)
             denied = False
@@ -172,6 +180,17 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
         return False
     return figure.unit is not Unit.VOLUME
+
+
+def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a bare number counts pieces of what was eaten: "ate 5 rice cakes"."""
+    figure = tokens[index]
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    assert isinstance(figure, Figure)
+    if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
+        return False
+    eaten = any(isinstance(token, Word) and token.says(Means.EATEN) for token in tokens)
+    return eaten and is_unknown(following)
 
 
 def _counts(tokens: Sequence[Token], index: int) -> bool:

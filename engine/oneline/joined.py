@@ -32,7 +32,7 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             return True
         left = tokens[index - 1] if index else None
         right = tokens[index + 1] if index + 1 < len(tokens) else None
-        if any(isinstance(t, Word) and t.says(Means.LABEL) for t in (left, right)):
+        if any(isinstance(t, Word) and t.says(Means.LABEL, Means.VESSEL) for t in (left, right)):
             return True
         if is_surely_number(figure.number):
             return True

@@ -13,18 +13,33 @@ from engine.units.volume import VOLUME_WORDS
 
 _OVER = r"(?![^\W_]|')"
 _ENGLISH_UNITS = dict(
-    zip("one two three four five six seven eight nine".split(), range(1, 10), strict=True)
+    zip(
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"],
+        range(1, 10),
+        strict=True,
+    )
 )
 _ENGLISH_TEENS = dict(
     zip(
-        "ten eleven twelve thirteen fourteen fifteen sixteen seventeen eighteen nineteen".split(),
+        [
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+        ],
         range(10, 20),
         strict=True,
     )
 )
 _ENGLISH_TENS = dict(
     zip(
-        "twenty thirty forty fifty sixty seventy eighty ninety".split(),
+        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"],
         range(20, 100, 10),
         strict=True,
     )
@@ -73,8 +88,8 @@ _HALF = re.compile(
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = re.compile(
-    rf" ?(?:point|komma|comma|punkt) ?(?:(?P<digits>\d{{1,2}})(?![\d]|[.,]\d)"
-    rf"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
+    r" ?(?:point|komma|comma|punkt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
+    r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
 )
 _TIMES = re.compile(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
 _VOLUME = re.compile(rf" ?{VOLUME_WORDS}{_OVER}")
@@ -95,6 +110,14 @@ def spelt_at(line: str, at: int, language: str) -> tuple[str, int] | None:
 def goes_on(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
     """The whole number where digits go on in words or in a fraction; None where they don't."""
     return _with_tail(line, number, end, language) if number.lstrip("+-").isdecimal() else None
+
+
+def with_half(line: str, number: str, end: int) -> tuple[str, int] | None:
+    """The whole of "3 litres and a half", where `end` is behind the unit."""
+    match = _HALF.match(line, end)
+    if match is None or match["fraction"] or match["quarter"] or not number.isdecimal():
+        return None
+    return f"{int(number)}.5", match.end()
 
 
 def multiplied(line: str, number: str, end: int) -> tuple[str, int] | None:

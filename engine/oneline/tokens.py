@@ -18,7 +18,7 @@ from engine.units.reading import NUMBER
 from engine.units.volume import VOLUME_WORDS
 from engine.units.weight import KG_WORDS, LB_WORDS, ST_WORDS
 
-from .numbers import goes_on, multiplied, spelt_at
+from .numbers import goes_on, multiplied, spelt_at, with_half
 from .typos import label_meant
 
 
@@ -104,8 +104,11 @@ _TOLD_OF = re.compile(
 )
 _NEXT_FIGURE = re.compile(r" ?[.,]?\d")
 _GOT_UP = re.compile(rf" (?:auf|wach|aufge\w+|raus){_OVER}")
+_AT = re.compile(r"\b(?:um|gegen|seit) $")
 _CHANGED = re.compile(
-    r"\b(?:down|lost|gained|dropped|minus|abgenommen|zugenommen|runter)(?: by| um| about| another)? $"
+    r"(?:so |also )?(?:down|lost|gained|dropped|abgenommen|zugenommen|runter)"
+    rf"(?: by| um| about| another)? (?P<number>{NUMBER})(?![\d/]| ?{VOLUME_WORDS}{_OVER})"
+    rf"(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams?){_OVER})?{_OVER}"
 )
 _RISEN = re.compile(
     rf" ?(?:{KG_WORDS}|{LB_WORDS}) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
@@ -115,6 +118,7 @@ _GRAMS_CHANGED = re.compile(
     rf" ?(?:grammes?|gramm|grams?|gr|g) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
     rf"weniger|abgenommen|zugenommen){_OVER}"
 )
+_POUNDS_PER_STONE = 14
 _MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
 _ISH = re.compile(r" ?-?ish\b")
 _SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
@@ -202,16 +206,16 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> _Choice 
         return _with_unit(line, at, *longer)
     if _TOLD_OF.search(line[:at]) and not _NEXT_FIGURE.match(line, end):
         return _unknown(line, at, end)
-    after = _RISEN.match(line, end) or _GOT_UP.match(line, end)
-    if (_CHANGED.search(line[:at]) or after) and rough(number) < _MOST_CHANGED:
-        return _unknown(line, at, after.end() if after else end)
+    after = _RISEN.match(line, end) or (_AT.search(line[:at]) and _GOT_UP.match(line, end))
+    if after and rough(number) < _MOST_CHANGED:
+        return _unknown(line, at, after.end())
     if (match := _GRAMS_CHANGED.match(line, end)) and number.isdecimal():
         return _unknown(line, at, match.end())
     return None
 
 
 def _points_elsewhere(line: str, start: int, end: int) -> bool:
-    return re.search(r"\d\.\d", line[:start] + " " + line[end:]) is not None
+    return re.search(r"\d\.\d{1,2}(?!\d)", line[:start] + " " + line[end:]) is not None
 
 
 def _run_on(line: str, start: int, end: int) -> _Choice:
@@ -245,6 +249,9 @@ def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
         return _unknown(line, start, match.end())
     for unit, pattern in _UNITS:
         if match := pattern.match(line, end):
+            if longer := with_half(line, number, match.end()):
+                number, to = longer
+                return _one(figure(to, unit, match[0].strip()))
             return _one(figure(match.end(), unit, match[0].strip()))
     if match := _THOUSAND.match(line, end):
         return _one(figure(match.end(), Unit.GRAMS, "g", k=True))
@@ -290,6 +297,14 @@ def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str
     alone = match.end() if match["rest"] is None else match.start("rest")
     stone_end = re.compile(rf" ?{ST_WORDS}\.?").match(line, end)
     assert stone_end is not None
+    if longer := _pounds_in_words(line, stone_end.end()):
+        pounds, to = longer
+        return _one(
+            Figure(
+                start=start, end=to, number=number, unit=Unit.WEIGHT, unit_text=f"st {pounds} lb",
+                text=line[start:to],
+            )
+        )  # fmt: skip
     stones = Figure(
         start=start, end=min(alone, stone_end.end()), number=number, unit=Unit.WEIGHT, unit_text="st",
         text=line[start : stone_end.end()],
@@ -308,6 +323,20 @@ def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str
     return ((whole,), (stones, *rest))
 
 
+def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
+    """The pounds after stones where they are written out or have a half: up to where they go."""
+    gap = re.compile(r"[ ,&]*(?:and )?").match(line, at)
+    assert gap is not None
+    digits = re.compile(NUMBER).match(line, gap.end())
+    found = (
+        goes_on(line, digits[0], digits.end(), "en") if digits else spelt_at(line, gap.end(), "en")
+    )
+    unit = re.compile(rf" ?{LB_WORDS}{_OVER}").match(line, found[1]) if found else None
+    if found is None or rough(found[0]) >= _POUNDS_PER_STONE or (unit is None and "," in gap[0]):
+        return None
+    return found[0], unit.end() if unit else found[1]
+
+
 def _cut(line: str, start: int, number: str) -> _Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
     if "." in number:
@@ -315,6 +344,8 @@ def _cut(line: str, start: int, number: str) -> _Choice | None:
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):
             return None
         cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
+        if len(groups) > 2 and groups[0].isdecimal() and re.fullmatch(r"\d", groups[1]):
+            cuts.append((f"{groups[0]},{groups[1]}", *groups[2:]))
         if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:
             return None  # "1,234.5": thousands
     else:
@@ -354,6 +385,9 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     match = _WORD.match(line, at)
     if match is None:
         return None
+    changed = _CHANGED.match(line, at)
+    if changed and (rough(changed["number"]) < _MOST_CHANGED or changed[0].endswith(("g", "m"))):
+        return _unknown(line, at, changed.end())
     if spelt := spelt_at(line, at, language):
         return _with_unit(line, at, *spelt)
     known, longest = phrases(language), longest_phrase(language)

@@ -13,6 +13,7 @@ class Means(StrEnum):
     LABEL = "label"  # names an answer
     SCORE = "score"  # says a score in words; `value` is the likely one
     CORRECTS = "corrects"  # between a figure and the one that stands in its stead
+    VESSEL = "vessel"  # what is drunk from: its size is not known
     EATEN = "eaten"  # with what was eaten or came on top, by the piece
     LINK = "link"  # says nothing by itself: "is", "my", "this morning"
     ABOUT = "about"  # before a figure that is rounded
@@ -143,6 +144,10 @@ ENGLISH: _Table = {
         "no, nope, sorry, i mean, i meant, correction, make that, scratch that, actually, no wait, "
         "wait no, no sorry, sorry no, wait, oops, or rather"
     ),
+    (Means.VESSEL, "", None): (
+        "glass, glasses, glasses of water, cup, cups, bottle, bottles, mugs, shaker, shakers, "
+        "big glasses, bottles of water, flasks, jugs"
+    ),
     (Means.EATEN, "", None): "ate, had, eaten, plus, extra, another, snacked",
     (Means.SKIP, "", None): (
         "skip, skipped, skipping, unknown, na, pass, no idea, don't know, dont know, "
@@ -246,12 +251,16 @@ GERMAN: _Table = {
     ),
     (Means.SCORE, "sharpness", 3): "etwas weich, leicht weich, etwas verschwommen, bisschen weich",
     (Means.SCORE, "sharpness", 4): "ziemlich scharf, recht scharf, ziemlich hart, trocken",
-    (Means.SCORE, "sharpness", 5): "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart",
+    (
+        Means.SCORE,
+        "sharpness",
+        5,
+    ): "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart",
     (Means.LINK, "", None): (
         "ist, bei, war, mein, meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, "
         "heute, heute morgen, heute früh, fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, "
-        "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, jetzt, "
-        "wie gestern, so wie gestern, gleich wie gestern, wieder, voller, bisschen voller, "
+        "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, "
+        "jetzt, wie gestern, so wie gestern, gleich wie gestern, wieder, voller, bisschen voller, "
         "ein bisschen voller, etwas voller, geschafft, drin, alle, nur, plus, sonst nichts, sonst nix, "
         "sonst weiß ich nix, sonst weiß ich nichts, also"
     ),
@@ -301,6 +310,10 @@ GERMAN: _Table = {
     (Means.CORRECTS, "", None): (
         "nein, nee, nö, quatsch, ich meine, ich meinte, korrektur, vielmehr, besser gesagt, ne, ups, "
         "nein quatsch, nein sorry, sorry nein, nein warte, halt nein, moment"
+    ),
+    (Means.VESSEL, "", None): (
+        "glas, gläser, glaeser, gläser wasser, becher, tassen, flasche, flaschen, krüge, "
+        "flaschen wasser, große gläser"
     ),
     (Means.EATEN, "", None): "gegessen, aß, ass, plus, dazu, extra, gefuttert",
     (Means.SKIP, "", None): (
