@@ -48,6 +48,7 @@ class Step:
     Steps whose `when` is false are passed over. `stays` keeps the question readable after a tap;
     otherwise the next question takes its place. With `back_to`, an answer that reads as None puts
     that earlier question again. A step that `spreads` reads several answers by key (`given_by`).
+    With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
     """
 
     key: str
@@ -60,6 +61,7 @@ class Step:
     stays: bool = False
     back_to: str = ""
     spreads: bool = False
+    names: bool = False
 
 
 def nothing_yet(answers: Answers) -> str:

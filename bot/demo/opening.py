@@ -61,9 +61,9 @@ COACH_SETS = Act(
         Presses(COACH, "Event"),
         Presses(COACH, "A show"),
         Says(COACH, "31 October"),
-        Presses(COACH, "Same zone"),
+        Presses(COACH, "Same time zone"),
         Reads(COACH, "Show, Sat 31 Oct 2026"),
-        Reads(ATHLETE, "Aino has set your day"),
+        Reads(ATHLETE, "Aino has set your event"),
         Presses(COACH, "Draft a plan"),
         Presses(COACH, "even"),
         Presses(COACH, "8.2 g/kg"),
@@ -73,12 +73,12 @@ COACH_SETS = Act(
         Presses(COACH, "Set the limits"),
         Presses(COACH, "Set these limits"),
         Reads(COACH, "The limits are set"),
-        Reads(ATHLETE, "Aino has set your day, plan and limits"),
+        Reads(ATHLETE, "Aino has set your event, plan and limits"),
         # Wide enough for what the last day may change, too narrow for two steps.
         Presses(COACH, "See the limits"),
-        Presses(COACH, "Without asking"),
+        Presses(COACH, "Auto-approve up to"),
         Says(COACH, "45"),
-        Reads(COACH, "Change that goes out without asking: 45 g"),
+        Reads(COACH, "Auto-approve changes up to: 45 g"),
     ),
 )
 

@@ -35,7 +35,7 @@ SEVEN_OUT = Act(
         Says(ATHLETE, "/week"),
         Reads(ATHLETE, "Towards your show"),
         Says(ATHLETE, "/why"),
-        Reads(ATHLETE, "Rests on:"),
+        Reads(ATHLETE, "Based on:"),
     ),
 )
 
@@ -63,12 +63,12 @@ FIVE_OUT = Act(
         Says(ATHLETE, "59.8 5 6 on target fine"),
         Reads(COACH, "Caution: Orla"),
         Reads(ATHLETE, "Carbs 170 g (as planned)"),
-        Reads(ATHLETE, "I let your coach know"),
+        Reads(ATHLETE, "I've told Aino"),
         Until("alert-repeat:1"),
         Reads(COACH, "Not acknowledged yet"),
         Presses(COACH, "Acknowledge"),
         Reads(COACH, "Acknowledged by Aino"),
-        Reads(ATHLETE, "Aino has seen the alert about you"),
+        Reads(ATHLETE, "Aino has seen this and will contact you"),
         Says(COACH, "/roster"),
         Presses(COACH, "Orla"),
         Presses(COACH, "Write to Orla"),
@@ -110,7 +110,7 @@ THREE_OUT = Act(
 )
 
 TWO_OUT = Act(
-    "2 days out. Flatter still: two steps, which wait for the coach's word",
+    "2 days out. Flatter still: two steps, which wait for the coach's approval",
     (
         Until("prompt"),
         Says(ATHLETE, "60.0"),
@@ -120,9 +120,9 @@ TWO_OUT = Act(
         Presses(ATHLETE, "On target"),
         Presses(ATHLETE, "As planned"),
         Presses(ATHLETE, "All fine"),
-        Reads(ATHLETE, "waits for Aino's word"),
+        Reads(ATHLETE, "Stay at 495 g for now, as planned"),
         Reads(ATHLETE, "Carbs 495 g (as planned)"),
-        Reads(COACH, "a change that waits for your word"),
+        Reads(COACH, "a change for you to approve"),
         Waits(timedelta(minutes=20)),
         Presses(COACH, "Approve 545 g"),
         Reads(ATHLETE, "Carbs 545 g (+50 on the plan's 495)"),
@@ -154,7 +154,7 @@ TIMES_SET = Act(
         Reads(ATHLETE, "Aino has set the times of your day"),
         Reads(ATHLETE, "13:30  last meal before the stage"),
         Says(ATHLETE, "/calendar"),
-        Reads(ATHLETE, "[week-2026-10-31.ics] Your week and day as a calendar file"),
+        Reads(ATHLETE, "[week-2026-10-31.ics] Your week and event day as a calendar file"),
     ),
 )
 
@@ -177,7 +177,7 @@ RUNNING_LATE = Act(
     "The day runs late: the rest of it moves, reminders too",
     (
         Says(ATHLETE, "they're running 45 late"),
-        Reads(ATHLETE, "Moved 45 min later. The rest of the day anew"),
+        Reads(ATHLETE, "Moved 45 min later. The rest of the day now"),
         Reads(ATHLETE, "15:45  on stage"),
         Reads(COACH, "Moved 45 min later (Orla said so)"),
         Until("calendar"),
@@ -189,7 +189,7 @@ RUNNING_LATE = Act(
         Presses(ATHLETE, "4"),
         Presses(ATHLETE, "Fine"),
         Reads(ATHLETE, "You're full; leave it"),
-        Reads(COACH, "Orla's look check: fullness 9, sharpness 4, gut fine"),
+        Reads(COACH, "Orla's look check: fullness 9, sharpness 4, stomach fine"),
         Until("stage:pump:1"),
         Reads(ATHLETE, "Pump-up now"),
         Until("stage:stage:1"),
@@ -200,16 +200,16 @@ RUNNING_LATE = Act(
 )
 
 MORNING_AFTER = Act(
-    "The morning after. One short question, and the coach's word on the look",
+    "The morning after. One short question, and the coach's verdict on the look",
     (
         Until("event-over"),
-        Reads(ATHLETE, "The show is behind you"),
-        Reads(ATHLETE, "Day 1 after. How is it?"),
+        Reads(ATHLETE, "Your show is over"),
+        Reads(ATHLETE, "Day 1 after. How do you feel?"),
         Presses(ATHLETE, "Fine"),
         Says(ATHLETE, "63.1"),
         Reads(ATHLETE, "Ordinary meals, to appetite"),
         Presses(COACH, "Full"),
-        Reads(COACH, "Kept: Orla was full on the day"),
+        Reads(COACH, "Saved: Orla was full on the day"),
     ),
 )
 
@@ -219,8 +219,8 @@ LOOKING_BACK = Act(
         Until("debrief"),
         Reads(COACH, "Debrief of Orla's show, Sat 31 Oct 2026"),
         Reads(COACH, "2 out: 495 / 545 / 545 (flat in the load)"),
-        Reads(COACH, "Full: the same load again"),
-        Reads(ATHLETE, "A look back on your show"),
+        Reads(COACH, "Full: use the same load again"),
+        Reads(ATHLETE, "Looking back on your show"),
         Says(ATHLETE, "Less water at work, and the third rice meal was one too many."),
         Reads(ATHLETE, "Thank you. Aino has it."),
         Reads(COACH, "the third rice meal was one too many", silently=True),

@@ -85,7 +85,7 @@ ADD_FOOD = Flow(
     id="food-add",
     so_far=_food_name,
     steps=(
-        Step(key="query", ask=lambda answers: words.ask_food(), read=_read_query),
+        Step(key="query", ask=lambda answers: words.ask_food(), read=_read_query, names=True),
         Step(
             key="food",
             ask=lambda answers: words.which_food(),
@@ -282,6 +282,7 @@ ATE = Flow(
             ask=lambda answers: day_words.ask_ate(),
             read=_read_listed,
             choices=_listed,
+            names=True,
         ),
         Step(
             key="grams",

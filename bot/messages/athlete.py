@@ -152,6 +152,11 @@ def waiting_for_coach(
     )
 
 
+def suggested(why: str) -> str:
+    """A reason whose change waits for approval: not yet to be followed."""
+    return tr("My suggestion, not approved yet: {why}", why=why)
+
+
 BECAUSE = {
     "approved": mark("Your coach has approved the change."),
     "other-figure": mark("Your coach has set this figure."),

@@ -36,8 +36,11 @@ def day_summary(target: DayTarget) -> str:
     )
 
 
-def day_details(target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
-    targets = target_lines(target, planned_carb_g, volume_unit)
+def day_details(
+    target: DayTarget, planned_carb_g: float, volume_unit: str, *, resting: str | None = None
+) -> str:
+    """`resting`: why there is no training, where a warning is open."""
+    targets = target_lines(target, planned_carb_g, volume_unit, resting=resting)
     asked = tr("As of when this file was made. A check-in can change it: /today has the latest.")
     return f"{targets}\n{asked}"
 

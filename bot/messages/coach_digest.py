@@ -166,7 +166,10 @@ def today_line(name: str, kind: str, *, own: bool) -> str:
     return tr("- {name}'s {kind}", name=name, kind=what)
 
 
-def changed_line(name: str, what: str, why: str) -> str:
+def changed_line(name: str, what: str, why: str, *, own: bool = False) -> str:
+    """`why` speaks to the athlete, who is the reader where it is their `own`."""
+    if not own:
+        why = tr("Why, as {name} reads it: {why}", name=name, why=why)
     return f"- {name}: {what}. {why}"
 
 

@@ -63,6 +63,13 @@ def already_answered() -> str:
     return tr("That one is answered already. Use the newest message.")
 
 
+def asked_otherwise_now() -> str:
+    return tr(
+        "My questions have changed since I last asked you. Please go on here: your answers are "
+        "saved, except where I ask once more."
+    )
+
+
 def cancelled() -> str:
     return tr("OK, nothing was changed.")
 

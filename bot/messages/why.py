@@ -14,9 +14,11 @@ from bot.messages.reasons import bound_name, gate_name, reason, rule_name
 Decision = Mapping[str, Any]
 
 
-def why_message(decision: Decision, weight_unit: str, volume_unit: str) -> str:
+def why_message(
+    decision: Decision, weight_unit: str, volume_unit: str, *, own: bool = False
+) -> str:
     """The trace, for a person: gates, what was weighed up, what held it, the sources."""
-    parts = [reason(decision, weight_unit, volume_unit)]
+    parts = [reason(decision, weight_unit, volume_unit, own=own)]
     weighed = [
         *_seen(decision, weight_unit, volume_unit),
         _stopped_or_clear(decision),

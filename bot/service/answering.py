@@ -12,7 +12,7 @@ from sqlmodel import Session
 
 from bot.context import Context
 from bot.dialogue import Step, Unread, given_by
-from bot.flows.reading import NO, YES, said
+from bot.flows.reading import NO, SKIP, YES, said
 from bot.incoming import Incoming
 from bot.service import asking
 from bot.store.people import OpenQuestion, Person
@@ -22,8 +22,9 @@ from engine.units import Refusal, RefusalCode
 LISTENS_FOR = timedelta(hours=12)
 # A longer text tells something, even with a figure in it, and is no answer that went wrong. Coaches
 # are asked for dates and reasons, which take more words.
-MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_COACHS = 3, 8
+MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_NAME, MOST_OF_A_COACHS = 3, 5, 8
 _BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
+_FIGURE = re.compile(r"\d[\d.,]*\s*[^\W\d]{0,3}")
 #: What no reader of figures, days, names or choices takes.
 _ANYTHING = "zxqv blorp, fizz? qwop!"
 
@@ -92,6 +93,12 @@ def answered_in_part(
     return _take_parts(session, person, question, registered, step, incoming, context)
 
 
+def is_bare(text: str) -> bool:
+    """Whether the text is a yes, a no or one figure: meant for what was asked, or for nothing."""
+    plain = text.strip().rstrip(" .!")
+    return any(said(plain, words) for words in (YES, NO, SKIP)) or bool(_FIGURE.fullmatch(plain))
+
+
 def attempted(
     question: OpenQuestion,
     flows: asking.Flows,
@@ -113,9 +120,10 @@ def attempted(
     else:
         return False
     words = text.split()
-    if coach and len(words) <= 2:
+    if (coach and len(words) <= 2) or all(_is_figure(word) for word in words):
         return True
-    if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else MOST_WORDS_OF_AN_ATTEMPT):
+    most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
+    if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
         return False
     if any(character.isdigit() for character in text):
         return True
@@ -123,7 +131,11 @@ def attempted(
         return bool(cause.facts.get("hint")) or (
             cause.code is not RefusalCode.NOT_A_NUMBER and len(words) <= 2
         )
-    return not step.choices(question.answers)
+    return step.names or not step.choices(question.answers)
+
+
+def _is_figure(word: str) -> bool:
+    return any(map(str.isdigit, word)) and not any(map(str.isalpha, word))
 
 
 def _step(question: OpenQuestion, flows: asking.Flows) -> Step | None:

@@ -87,6 +87,39 @@ def close(session: Session, question: OpenQuestion, context: Context) -> None:
     session.add(question)
 
 
+def is_outdated(question: OpenQuestion, flows: Flows) -> bool:
+    """Whether what was asked is asked no more: it was put before the bot was brought up to date."""
+    registered = flows.get(question.flow)
+    return registered is None or registered.flow.step(question.step) is None
+
+
+def bring_up_to_date(
+    session: Session,
+    person: Person,
+    question: OpenQuestion,
+    flows: Flows,
+    context: Context,
+    *,
+    message_id: int | None = None,
+) -> None:
+    """Put an outdated question back to the next one that its flow still asks, and say so.
+
+    The answers given are kept. Where they are all that is needed the flow is finished, and a
+    question of a flow that is no more is closed. `message_id` is the message to take the place of.
+    """
+    registered = flows.get(question.flow)
+    step = registered.flow.next_step(question.answers) if registered is not None else None
+    if registered is None or step is None:
+        close(session, question, context)
+        if registered is not None:
+            registered.finish(session, person, question, context)
+        return
+    _ask(
+        session, person, question, registered.flow, step, context,
+        message_id=message_id, lead=common.asked_otherwise_now(),
+    )  # fmt: skip
+
+
 def take_typed(
     session: Session,
     person: Person,
@@ -167,6 +200,11 @@ def tapped(
         tapping.answer(session, incoming, context)
         tapping.rewrite(session, incoming, common.cancelled(), context)
         return
+    if is_outdated(question, flows):
+        tapping.answer(session, incoming, context)
+        place = incoming.message_id if key == question.step else None
+        bring_up_to_date(session, person, question, flows, context, message_id=place)
+        return
     accepted = _accepted(step, question) if step is not None else set()
     if step is None or key != question.step or value not in accepted:
         tapping.answer(session, incoming, context, common.already_answered())
@@ -241,6 +279,9 @@ def ask_again(
     session: Session, person: Person, question: OpenQuestion, flows: Flows, context: Context
 ) -> None:
     """Put the open step of this question once more, as a new message."""
+    if is_outdated(question, flows):
+        bring_up_to_date(session, person, question, flows, context)
+        return
     flow = flows[question.flow].flow
     step = flow.step(question.step)
     assert step is not None
@@ -338,11 +379,12 @@ def _ask(
     context: Context,
     *,
     message_id: int | None = None,
+    lead: str = "",
 ) -> None:
     question.step = step.key
     question.asked_at = context.now
     text = "\n\n".join(
-        part for part in (flow.so_far(question.answers), step.ask(question.answers)) if part
+        part for part in (lead, flow.so_far(question.answers), step.ask(question.answers)) if part
     )
     buttons = _buttons(question, flow, step)
     if message_id is None:

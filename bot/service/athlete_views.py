@@ -16,7 +16,7 @@ from bot.messages import why as why_words
 from bot.outbox import Button, answer_tap, say
 from bot.service import asking, checkins
 from bot.service.care import care_for
-from bot.service.deciding import latest_decision, reason_of
+from bot.service.deciding import latest_decision, told_why
 from bot.service.notes import quiet_now
 from bot.service.people import get_person, is_own_coach, local_date, profile_of, record, speaking_to
 from bot.service.prompts import schedule
@@ -59,7 +59,7 @@ def today(session: Session, person: Person, rest: str, context: Context) -> None
         say(session, chat_id=person.chat_id, text=words.no_target(day), now=context.now)
         return
     decided = latest_decision(session, profile.person_id)
-    why = reason_of(profile, decided) if decided and decided.sets_date == day else ""
+    why = told_why(session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(session, profile.person_id, day)
     text = words.target_message(
         day,
@@ -102,7 +102,9 @@ def why(session: Session, person: Person, rest: str, context: Context) -> None:
     assert profile is not None
     decided = latest_decision(session, profile.person_id)
     text = (
-        why_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
+        why_words.why_message(
+            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+        )
         if decided
         else why_words.nothing_decided()
     )

@@ -15,13 +15,14 @@ ANEW = "calendar"
 # Our own choice: a coach who changes five numbers in a row brings one file, not five.
 STILL_FOR = timedelta(minutes=5)
 
-#: Things kept that can change days, times or zone; a morning's decision is not among them, since
-#: a file a day would be a nuisance: the entries say that /today has the latest.
+#: Things kept that can change days, times, zone, or whether there are sessions at all. A morning's
+#: decision is not among them, since a file a day would be a nuisance: the entries say that /today has
+#: the latest.
 CHANGES = frozenset(
     {
         "event set", "plan set", "taken back", "day laid out", "day moved", "stage called off",
         "times taken back",
-        "journey", "arrived", "settings",
+        "journey", "arrived", "settings", "frozen", "freeze lifted",
     }
 )  # fmt: skip
 

@@ -40,7 +40,9 @@ def show_why(
     if decided is None:
         text = words.nothing_decided_yet(name, own=own)
     else:
-        why = why_words.why_message(decided.decision, profile.weight_unit, profile.volume_unit)
+        why = why_words.why_message(
+            decided.decision, profile.weight_unit, profile.volume_unit, own=own
+        )
         text = words.why_as_seen(name, why, own=own)
     say(session, chat_id=coach.chat_id, text=text, now=context.now)
 

@@ -38,12 +38,20 @@ class Care:
     unsaid: bool = False
     coach: str = ""
 
+    @property
+    def still(self) -> bool:
+        """Whether there is no training of any kind."""
+        return self.rest or self.doctor_first
+
+    def resting(self, *, own: bool) -> str | None:
+        """Why there is no training, to the athlete (`own`) or their coach; None where there is."""
+        return resting_line(self.coach if own else "", warned=self.rest) if self.still else None
+
     def lines(self, target: DayTarget, planned_carb_g: float, volume_unit: str) -> str:
         """The target as it is to be read now."""
-        still = self.rest or self.doctor_first
         return target_lines(
             target, planned_carb_g, volume_unit, to_thirst=self.to_thirst,
-            resting=resting_line(self.coach, warned=self.rest) if still else None,
+            resting=self.resting(own=True),
         )  # fmt: skip
 
 

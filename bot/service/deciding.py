@@ -368,6 +368,22 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
+_NOT_AS_PROPOSED = (
+    DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT, DecisionStatus.LAPSED,
+)  # fmt: skip
+
+
+def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) -> str:
+    """The reason beside a figure: "eat 50 g more" is not said as an order before it is approved."""
+    own, why = is_own_coach(profile), reason_of(profile, decided)
+    if decided.status == DecisionStatus.WAITING:
+        line = signoff.waiting_line(session, profile, decided)
+        return f"{line}\n\n{words.suggested(why)}"
+    if decided.status in _NOT_AS_PROPOSED:
+        return words.because(decided.status, own=own)
+    return why
+
+
 def _tell_athlete(
     session: Session,
     week: Week,
@@ -400,12 +416,13 @@ def _tell_athlete(
         text = f"{lead}\n\n{nothing_planned_today()}".strip()
         say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
-    why = safety.warning_seen_to() if seen_to else reason_of(profile, decided)
+    why = safety.warning_seen_to() if seen_to else told_why(session, profile, decided)
     course = outlook_line(decided.decision)
     if course and not seen_to:
         why += f"\n{course}"
     if decision.needs_sign_off:
-        why += "\n\n" + signoff.waiting_line(session, profile, decided)
+        if seen_to:
+            why += "\n\n" + signoff.waiting_line(session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     text = words.target_message(
         decision.sets_date,

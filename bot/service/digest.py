@@ -167,8 +167,9 @@ def _changed(
     for row in session.exec(query):
         seen = of[row.athlete_id]
         what = _outcome(row)
-        why = reason(row.decision, seen.profile.weight_unit, seen.profile.volume_unit)
-        lines.append(words.changed_line(_name(coach, seen), what, why))
+        own = seen.profile.person_id == coach.id
+        why = reason(row.decision, seen.profile.weight_unit, seen.profile.volume_unit, own=own)
+        lines.append(words.changed_line(_name(coach, seen), what, why, own=own))
     return lines
 
 

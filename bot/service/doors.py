@@ -19,6 +19,7 @@ from bot.messages import common
 from bot.outbox import say
 from bot.service import (
     after_show,
+    answering,
     asking,
     athlete_doors,
     calendar_file,
@@ -150,7 +151,9 @@ def refresh_menu(session: Session, person: Person, context: Context) -> None:
 
 
 def _known(session: Session, person: Person, incoming: Incoming, context: Context) -> None:
-    asked = asking.open_questions(session, person)
+    every = asking.open_questions(session, person)
+    asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
+    outdated = [one for one in every if asking.is_outdated(one, FLOWS)]
     house = landing.House(FLOWS, COMMANDS, roles_of(session, person))
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, incoming.text)
@@ -169,8 +172,13 @@ def _known(session: Session, person: Person, incoming: Incoming, context: Contex
         _command(session, person, incoming, context, house, asked=asked, heard=heard)
     elif incoming.kind is Kind.EDITED:
         landing.edited(session, person, incoming, context, house, asked=asked, heard=heard)
-    else:
+    elif not (outdated and every[-1] is outdated[-1] and answering.is_bare(incoming.text)):
         landing.land(session, person, incoming, context, house, asked=asked, heard=heard)
+    if incoming.kind is Kind.TAP or incoming.text.startswith("/") or heard:
+        return
+    for question in outdated:
+        if question.closed_at is None:
+            asking.bring_up_to_date(session, person, question, FLOWS, context)
 
 
 def _command(

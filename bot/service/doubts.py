@@ -100,10 +100,14 @@ def settled(
 def of_question(
     session: Session, profile: AthleteProfile, question: OpenQuestion
 ) -> AlertRow | None:
+    """What the coach was told of it; None where there is nobody to tell, or no longer."""
+    if profile.status == AthleteStatus.ENDED:
+        return None
     query = (
         select(AlertRow)
         .where(
             AlertRow.athlete_id == profile.person_id,
+            AlertRow.coach_id == profile.coach_id,
             AlertRow.flag == FlagId.DOUBT.value,
             AlertRow.about == str(question.id),
         )

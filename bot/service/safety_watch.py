@@ -114,11 +114,16 @@ def _ask_about(
             return True
         _ask_what_is_wrong(session, person, profile, Concern.BODY, text, context)
         return True
-    suspicion = _gravest(found.suspicions)
+    suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
     if suspicion is None or warned or (sure and suspicion.concern is Concern.BODY):
         return False  # with what is sure, the whole sentence is with the coach
     _ask_what_is_wrong(session, person, profile, suspicion.concern, text, context)
     return True
+
+
+def _is_of_drinking(suspicion: Suspicion) -> bool:
+    """Whether the clause is understood as drinking: where it was too fast, that is told already."""
+    return fastest_drinking_l_per_h(suspicion.words) is not None
 
 
 def _first(doubtful: Sequence[Hit]) -> Hit:

@@ -155,6 +155,7 @@ def proposal_text(
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
+    own = profile.coach_id == profile.person_id
     return words.proposal(
         name=get_person(session, profile.person_id).first_name,
         day=row.sets_date,
@@ -162,11 +163,11 @@ def proposal_text(
         planned_g=row.planned_carb_g,
         proposed_g=row.carb_g,
         alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
-        why=reason(row.decision, profile.weight_unit, profile.volume_unit),
+        why=reason(row.decision, profile.weight_unit, profile.volume_unit, own=own),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         stands_g=stands_g(row),
-        own=profile.coach_id == profile.person_id,
+        own=own,
         foreseen=foreseen(row.decision),
     )
 

@@ -12,6 +12,7 @@ from bot.messages import food_day as food_words
 from bot.messages import stage_entries as words
 from bot.outbox import say
 from bot.service import asking, stage_day
+from bot.service.care import care_for
 from bot.service.food_day import day_row
 from bot.service.food_list import food_of, rows_of
 from bot.service.people import get_person, profile_of
@@ -40,6 +41,8 @@ def remind(session: Session, duty: AgendaRow, context: Context) -> None:
     if entry is None or context.now - duty.due_at > stage_day.STALE_AFTER:
         return
     athlete = get_person(session, profile.person_id)
+    if entry.kind is Kind.PUMP and care_for(session, profile, context).still:
+        return
     if entry.kind is Kind.LOOK:
         asking.open_question(
             session, athlete, LOOK, context=context, subject_id=profile.person_id,

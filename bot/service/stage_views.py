@@ -12,6 +12,7 @@ from bot.messages import calendar as calendar_words
 from bot.messages import stage as words
 from bot.outbox import Button, Buttons, say
 from bot.service import asking, stage_day, stage_look
+from bot.service.care import care_for
 from bot.service.people import get_person, own_athlete, profile_of, speaking_to
 from bot.service.rights import athletes_seen_by
 from bot.service.signoff import signers
@@ -21,6 +22,7 @@ from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.stage import StageRow
 from bot.store.week import EventRow
 from engine.delays import parse_delay
+from engine.stage_day import Kind
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -237,10 +239,18 @@ def _view(
     if row is None or row.cancelled_at is not None:
         text = words.not_set() if row is None else words.is_cancelled()
         return text, [[Button(words.set_button(), f"st:set:{id}")]]
+    resting = care_for(session, profile, context).resting(own=reader.id == id)
+    entries = [
+        (entry, done)
+        for entry, done in stage_day.entries_of(row)
+        if resting is None or done or entry.kind is not Kind.PUMP
+    ]
     text = words.timetable(
-        get_person(session, id).first_name, stage_day.entries_of(row), event.zone,
+        get_person(session, id).first_name, entries, event.zone,
         len(row.facts["stages"]), own=reader.id == id, home_zone=profile.zone,
     )  # fmt: skip
+    if resting is not None:
+        text = f"{resting}\n\n{text}"
     keys = []
     if stage_day.running(row, event, context):
         keys = [

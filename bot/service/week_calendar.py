@@ -13,9 +13,11 @@ from sqlmodel import Session, col, select
 from bot.agenda import local_instant
 from bot.messages import calendar as words
 from bot.messages import food_day as food_words
+from bot.messages.athlete import resting_line
 from bot.service import stage_day
+from bot.service.care import rests
 from bot.service.food_list import food_of, rows_of, times_of
-from bot.service.people import get_person
+from bot.service.people import get_person, is_own_coach
 from bot.service.week import current_plan, day_set
 from bot.store.food import FoodDayRow
 from bot.store.people import AthleteProfile
@@ -78,6 +80,12 @@ class _Week:
         self._stage = stage_day.stage_row(session, event)
         trips = select(TripRow).where(TripRow.event_id == event.id)
         self._trip = session.exec(trips.order_by(col(TripRow.id).desc())).first()
+        self._resting = ""  # why no session stands in it
+        if rests(profile):
+            coach = (
+                "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+            )
+            self._resting = resting_line(coach, warned=True)
 
     def entries(self) -> Iterator[tuple[str, Drawn]]:
         for planned in current_plan(self._session, self._event) or ():
@@ -90,12 +98,13 @@ class _Week:
 
     def _day(self, day: date, target: DayTarget, planned_g: float) -> Iterator[tuple[str, Drawn]]:
         zone = self._zone_on(day)
-        details = words.day_details(target, planned_g, self._profile.volume_unit)
+        unit = self._profile.volume_unit
+        details = words.day_details(target, planned_g, unit, resting=self._resting or None)
         yield (
             f"day-{target.days_out}",
             Drawn(day.isoformat(), None, zone, words.day_summary(target), details),
         )
-        if target.training and target.days_out > 0:
+        if target.training and target.days_out > 0 and not self._resting:
             yield (
                 f"session-{target.days_out}",
                 Drawn(
@@ -150,6 +159,8 @@ class _Week:
             return
         menu = self._menu(self._event.day)
         for entry, _ in stage_day.entries_of(row):
+            if self._resting and entry.kind is Kind.PUMP:
+                continue
             portions = menu.get(_nearest(menu, entry.at, self._event.zone), ())
             yield (
                 f"stage-{entry.key}",

@@ -17,6 +17,10 @@ WATER_FAR_UNDER = Number(
     name="drinking under the day's target that is asked about", value=0.28, unit="1",
     source=BELIEVABLE,
 )  # fmt: skip
+WATER_AT_TARGET = Number(
+    name="distance from the day's water target within which a figure before words is still water",
+    value=0.1, unit="1", source=BELIEVABLE, note="further off, it may count what the words name",
+)  # fmt: skip
 CARBS_FAR_OVER = Number(
     name="carbohydrate eaten over the figure set that is asked about", value=2.5, unit="1",
     source=BELIEVABLE,

@@ -17,26 +17,9 @@ _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
 _MOST_LABELS = 6
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
+_ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
-_SEE_THROUGH = frozenset(
-    {
-        "of",
-        "the",
-        "a",
-        "my",
-        "at",
-        "up",
-        "von",
-        "der",
-        "die",
-        "das",
-        "den",
-        "um",
-        "am",
-        "mein",
-        "meine",
-    }
-)
+_SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
 
 
 @dataclass(slots=True)
@@ -58,6 +41,7 @@ class Clause:
     named: list[Named] = field(default_factory=list)
     torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
     odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
+    trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
     foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
     vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
 
@@ -143,11 +127,15 @@ def _mark_odd(clause: Clause) -> None:
             if isinstance(following, Word) and following.says(Means.VESSEL):
                 clause.vessels.add(token.start)
                 clause.odd.add(token.start)
-            if _counts(tokens, index) or _of_other_day(tokens, index):
+            if _counts(tokens, index, -1) or _of_other_day(tokens, index):
                 clause.odd.add(token.start)
+            if _counts(tokens, index, +1) and token.start not in clause.odd:
+                clause.odd.add(token.start)
+                clause.trailed.add(token.start)
             denied = False
     if alone and clause.says(Means.OTHERWISE):
         clause.odd.add(clause.figures[0].start)
+        clause.trailed.clear()
 
 
 def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
@@ -193,20 +181,17 @@ def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
     return eaten and is_unknown(following)
 
 
-def _counts(tokens: Sequence[Token], index: int) -> bool:
+def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
     """Whether an unknown word beside the figure may be what it counts, or what it is told of."""
-    left, right = _neighbour(tokens, index, -1), _neighbour(tokens, index, +1)
-    for word, is_left in ((left, True), (right, False)):
-        if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
-            continue
-        if not word.meanings:
-            if not any(char.isdecimal() for char in word.text):  # "5 days" is counted already
-                return True
-            continue
-        only = {meaning.means for meaning in word.meanings}
-        if is_left and only == {Means.COUNTS_NOT}:
-            return True
-    return False
+    word = _neighbour(tokens, index, step)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if step > 0 and isinstance(following, Word) and following.text in _ARTICLES:
+        return False  # "4 the hotel bed was hard" counts no hotels
+    if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
+        return False
+    if not word.meanings:
+        return not any(char.isdecimal() for char in word.text)  # "5 days" is counted already
+    return step < 0 and {meaning.means for meaning in word.meanings} == {Means.COUNTS_NOT}
 
 
 def _neighbour(tokens: Sequence[Token], index: int, step: int) -> Word | None:

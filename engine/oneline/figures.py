@@ -6,6 +6,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import permutations
 
+from engine.evidence.oneline import WATER_AT_TARGET
 from engine.units import Refusal, RefusalCode
 
 from .clauses import LEAST_SPARE_CARBS
@@ -53,6 +54,7 @@ class Figures:
         self._taken |= {start for clause in self._clauses for start in clause.foreign}
 
     def take(self) -> None:
+        self._take_off_odd()
         self._take_torn()
         self._take_named()
         self._take_bare()
@@ -147,6 +149,28 @@ class Figures:
             options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
         usual = [{key: v} for v in options if likely(key, v, self._known)]
         self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
+
+    def _take_off_odd(self) -> None:
+        """A figure at the day's water target stands for water, whatever words follow it.
+
+        "61.0 6 3.5 palpitations all night": the third of three, or named by a label.
+        """
+        figures = [figure for clause in self._clauses for figure in clause.figures]
+        named = [one for clause in self._clauses for one in clause.named]
+        water = {one.figure.start for one in named if one.key == "water_l"}
+        if not named and self._known.order[: len(CORE)] == CORE:
+            water |= {figure.start for figure in figures[2:3]}
+        for clause in self._clauses:
+            for figure in clause.figures:
+                if figure.start in clause.trailed & water and self._at_water_target(figure):
+                    clause.odd.discard(figure.start)
+
+    def _at_water_target(self, figure: Figure) -> bool:
+        target = self._known.water_l
+        values = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
+        if not target or not values or figure.high:
+            return False
+        return abs(values[0] - target) <= float(WATER_AT_TARGET) * target
 
     # two ways to read labels
 

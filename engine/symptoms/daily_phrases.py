@@ -123,7 +123,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.DRYING_OUT,
         "bath sweat sauna bin hoodie salts plastic wrap",
         sure=r"""
-        (?:hot|salt|epsom|scalding|boiling)<2>baths?<6>(?:hoodie|salts?|sweat\w*|down|kilos?|weight|drop|off me|lighter|tracksuit)
+        (?:hot|salt|epsom|scalding|boiling)<2>baths?<6>(?:hoodie|sweat\w*|down|kilos?|weight|drop|off me|lighter|tracksuit)
         (?:hot|salt|epsom)(?: (?:hot|salt))? baths?<5>(?:to (?:drop|lose|cut|make weight|sweat)|before the (?:weigh in|scale))
         (?:bin bags?|trash bags?|cling ?film|plastic wrap|sweat suit|sauna suit|garbage bags?)<6>(?:bath|sauna|bike|treadmill|sweat\w*|cardio|run|sleep\w*|waist)
         """,

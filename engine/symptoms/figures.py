@@ -16,7 +16,7 @@ FIGURES = tuple(
         r"(?:my )?heart(?:'s)? (?:is |was |feels |so |just )*(?:full|happy|broken|breaks|melted|melts|melting|content|warm|good|fine|normal|ok|okay|steady|calm|strong|set|sank|sings?)(?! (?:and|then|or|one|now)\b)",
         r"heart ?rate (?:is |was |at |of |resting |avg |around |about )*[3-8]\d(?!\d)(?! ?(?:and|then|now|to|up)\b)|my heart ?rate(?= (?:is|was) (?:good|fine|normal|low|lower|down))",
         r"(?:follow\w*|break|breaks|broke|with all|bottom of) my heart|my heart(?:\'s)? desires?",
-        r"(?:heart rate|hr|bpm|pulse)(?: (?:is|was|at|got|gets|hit|to|up|around|about|avg|average|max|of|went|reached|stayed|stays|kept|sat|held|steady|averaged|stuck|the|only|just|\d+|bpm)){0,6} (?:on|during|in|doing|after|for) (?:the |my )?(?:cardio|stairmaster|treadmill|bike|walk|run|hiit|session|training|workout|incline)",
+        r"(?:heart rate|hr|bpm|pulse)(?: (?:is|was|at|got|gets|hit|to|up|around|about|avg|average|max|of|went|reached|stayed|stays|kept|sat|held|steady|averaged|stuck|the|only|just|\d+|bpm)){0,6} (?:on|during|in|doing|after|for) (?:the |my )?(?:cardio|stairmaster|treadmill|bike|walk|run|hiit|session|training|workout|incline|posing\w*|stepper|rower|elliptical|sled|finisher)",
         r"(?:hit|hits|hitting) the (?:floor|ground) running|heaving (?:bag|crowd)|lights out at",
         r"heart and soul|heart to heart|by heart|heart of gold|whole heart|my heart goes out|all my heart",
         r"faint of heart|faint hearted|fainthearted",
@@ -66,12 +66,14 @@ FIGURES = tuple(
         r"out of breath(?: but| though)? (?:happy|good|as it should)|breathless (?:by|from the)|lost for words|speechless",
         r"cross (?:my|your) hearts?(?: and hope to die)?|(?:faint\w*|fainted|died|dying|collaps\w*|passed out|cry\w*|cried|shak\w*|trembl\w*|burst\w*|scream\w*|giddy|dizzy|jitter\w*) (?:with|for|from|of) (?:sheer |pure |so much |the |all the )?(?:joy|happiness|excitement|delight|pride|laughter|laughing|anticipation|relief|cuteness|gratitude|envy)|tears of (?:joy|laughter|happiness)",
         r"bing(?:e|ing|ed) ?(?:watch\w*|listen\w*|read\w*|play\w*)(?: (?:the|a|whole|entire|season|series|shows?|on|couch|sofa|of|my|all|new|episodes?|again|old))*",
-        r"bleeding (?:colou?rs?|dye|ink|bronzer|edges?)|(?:colou?rs?|dye|ink|bronzer|lipstick|mascara|eyeliner|marker|print)(?: [\w']+){0,2} bleed(?:s|ing)?|(?:the )?radiators? (?:\w+ )?bleed\w*|bleed\w* (?:the )?(?:radiators?|brakes?)",
+        r"bleeding (?:colou?rs?|dye|ink|bronzer|edges?)|(?:colou?rs?|dye|ink|bronzer|lipstick|paint|stain|mascara|eyeliner|marker|print)(?: [\w']+){0,2} bleed(?:s|ing)?|(?:the )?radiators? (?:\w+ )?bleed\w*|bleed\w* (?:the )?(?:radiators?|brakes?)",
         r"(?:squeez\w*|flex\w*|crunch\w*|tens\w*|press\w*|clench\w*|hit|hitting|hold\w*|lift\w*|push\w*|stick\w*|puff\w*) (?:(?:the|my|your|out) )*(?:chest|abs|glutes|lats|quads|stomach|back|pecs)(?: out)?(?: [\w']+){0,2} (?:side chest|side tri\w*|front double|back double|most muscular|lat spread|front pose|back pose|quarter turns?|posing|every pose|the pose)|side chest",
         r"(?:puk\w*|vomit\w*|sick|faint\w*|crying|heart|dizzy|skull|barf\w*|fever\w*) (?:face )?(?:emojis?|smileys?|gifs?|stickers?|memes?)(?: [\w',]+){0,8}? (?:vomiting|nausea|dizzy|headache)|(?:puk\w*|vomit\w*|sick|faint\w*|crying|heart|dizzy|skull|barf\w*|fever\w*) (?:face )?(?:emojis?|smileys?|gifs?|stickers?|memes?)|(?:lol|haha\w*|yuck|ew+|ugh|bleh|igitt|bah) (?:vomiting|nausea)",
         r"double vision (?:goggles|glasses|game|effect|filter|lenses)|(?:drunk|beer) goggles|(?:migraine|nausea|headache|dizzy|seizure|fever) (?:stick|tattoo|hat|goats?|playlist|pitch|tree)",
         r"(?:glutes?|abs|quads?|hams\w*|lines?|striations?|lats|delts|waist|conditioning|look|detail\w*|midsection)(?: [\w']+){0,2} (?:blurr\w*|hazy|fuzzy|smudg\w*|washed out|watery|weak|swollen|numb looking)",
+        r"(?:head|brain|mind) (?:exploded|explodes|exploding|blew up|melted) (?:when|reading|as) (?:i )?(?:saw|read|opened|heard|found|the|your)",
         r"dizzying",
+        r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
     )
 )
 

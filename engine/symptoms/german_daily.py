@@ -24,8 +24,9 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FAINTING,
-        "lücke zwischen fehlen fehlt",
+        "lücke zwischen fehlen fehlt schwarz",
         sure=r"""
+        (?:wurde|wird|war)<3>alles<1>schwarz|(?:wurde|wird) (?:mir )?alles schwarz|alles schwarz geworden|mir<2>schwarz geworden
         (?:lücke|loch|schnitt)<2>zwischen<8>(?:liegen|lag|boden|fliesen|rücken)
         (?:fehlen|fehlt)<3>(?:sekunden|minuten?|stück)<8>(?:boden|gelegen|lag|fliesen|liegend)
         """,
@@ -58,8 +59,9 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LIMB_WEAKNESS,
-        "hand finger fallen",
+        "hand finger fallen spur fuhl merk",
         sure=r"""
+        (?:fühl|spür|merk)e?<3><glied><2>(?:nicht|nicht mehr|kaum)
         (?:hand|finger)<2>(?:hat|haben|hatte)<4>fallen (?:lassen|gelassen)|(?:hand|finger)<2>(?:lässt|lassen|liess)<3>(?:alles|los|fallen)
         """,
     ),
@@ -138,7 +140,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.DRYING_OUT,
         "bad bäder wanne schwitz müll folie sauna hoodie",
         sure=r"""
-        heisse?[nrs]? (?:salz ?)?(?:bad|bäder|wanne|badewanne)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht|salz)|salz ?b(?:ad|äder)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht)
+        heisse?[nrs]? (?:salz ?)?(?:bad|bäder|wanne|badewanne)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht)|salz ?b(?:ad|äder)<,6>(?:hoodie|pulli|runter|schwitz\w*|kilo|leichter|gewicht)
         (?:müllsack|müllsäcken?|müllbeutel\w*|frischhaltefolie|schwitzanzug|saunaanzug)<6>(?:wanne|bad|sauna|rad|laufband|schwitz\w*|cardio|joggen|laufen|geschlafen|bauch)
         """,
     ),

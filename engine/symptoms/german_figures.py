@@ -14,7 +14,7 @@ GERMAN_FIGURES = tuple(
     for pattern in (
         r"(?:von|von ganzem|mit ganzem|aus tiefstem|aus ganzem|schweren|leichten) herze?n?s?|ans? herz (?:gelegt|gewachsen)|am herzen (?:liegt|gelegen)|liegt mir am herzen|ins herz geschlossen|vom herzen(?: gefallen)?",
         r"herz (?:und seele|ist voll|geht auf|aufgegangen|gebrochen|dabei|am rechten fleck|lacht|blutet)|mein herz (?:schlägt für|gehört|lacht|hüpft)|herz schlägt (?:für|höher)|herzlich\w*|herzblut",
-        r"(?:herzfrequenz|puls)(?: (?:war|ist|ging|lag|auf|bei|von|um|bis|max|unter|zwischen|\d+)){0,6} (?:beim|im|während|nach dem|auf dem) (?:cardio|training|laufband|stepper|fahrrad|laufen|hiit)|herzfrequenz ?zone|(?:ruhepuls|puls)(?: (?:ist|war|von|bei|um|liegt|heute|lag|morgens))* [3-8]\d(?!\d)",
+        r"(?:herzfrequenz|puls)(?: (?:war|ist|ging|lag|auf|bei|von|um|bis|max|unter|zwischen|\d+)){0,6} (?:beim|im|während|nach dem|auf dem|am) (?:cardio|training|laufband|stepper|fahrrad|rad|laufen|hiit|posing|crosstrainer|ergometer|berg|joggen|finisher)|herzfrequenz ?zone|(?:ruhepuls|puls)(?: (?:ist|war|von|bei|um|liegt|heute|lag|morgens))* [3-8]\d(?!\d)",
         r"brust (?:training|tag|übung\w*|einheit|session|presse|muskel\w*|straps|gurt|sieht|ist (?:voll|prall|flach|rund|da|gut)|kommt|wirkt|streifen|haare|fliegende)|brust(?:training|tag|muskel\w*|presse|gurt)",
         r"(?:schwache?[nrs]?) (?:punkt\w*|stelle\w*|körperpartie\w*|partie\w*|muskelgruppe\w*|leistung|moment\w*|ausrede\w*|kaffee|tee|signal|netz|wlan|trost|feld|lineup|pump|form|seite\w*|tag)|schwach (?:besetzt|angefangen)|nur nicht schwach werden|schwach geworden bei|werde(?: ich)? schwach bei|mein schwachpunkt",
         r"schwächen? (?:von mir|auf der bühne|ausgleich\w*|ausmerzen|im posing)|(?:meine|größte) (?:schwäche|schwächen) (?:ist|sind|beim|war)|schwäche für",
@@ -62,6 +62,7 @@ GERMAN_FIGURES = tuple(
         r"(?:dose|box|brotbox|tupper\w*|teller|glas|tasse|schüssel|koffer|tasche|rucksack|brille|karton|tüte|reiskocher|stativ|kamera|ring|uhr)(?: [\w']+){0,4} (?:gefallen|gestürzt|runtergefallen|hingefallen|umgefallen|umgekippt|runtergeflogen|abgestürzt|gerutscht)",
         r"(?:brust|bauch|po|rücken|lats?) (?:\w+ )?(?:gedrückt|angespannt|rausgedrückt|gequetscht|zusammengedrückt)(?: [\w']+){0,2} (?:side chest|seitlich\w*|most muscular|pose|posing|bizepspose)|side chest",
         r"knie ?beugen?|knie ?bandage\w*|hand ?gelenk ?bandagen",
+        r"(?:ich |hab |habe |hatte |mich |nur )*verzählt|aufgehört (?:mit)?zu ?(?:mit)?zählen",
     )
 )
 

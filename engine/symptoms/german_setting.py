@@ -13,7 +13,7 @@ def _words(pattern: str) -> re.Pattern[str]:
     return re.compile(rf"\b(?:{folded(pattern)})\b")
 
 
-_PERSON = r"(?:kundin|kunden?|klientin|klient|mutter|mama|mutti|vater|papa|eltern|oma|opa|großmutter|großvater|bruder|schwester|freund|freunde|freundin|kumpel|frau|mann|ehemann|ehefrau|verlobter?|partner|partnerin|sohn|tochter|kind|kinder|baby|kleiner?|neffe|nichte|cousin|cousine|tante|onkel|mitbewohner|mitbewohnerin|nachbar|nachbarin|nachbarn|kollege|kollegin|kollegen|chef|chefin|trainingspartner|trainingspartnerin|trainer|lehrer|lehrerin|kampfrichter|veranstalter|athlet|athletin|athleten|teilnehmerin?|konkurrentin|typ|mädel|mädchen|junge|jungs|dame|herr|patient|patientin|kundschaft|schauspieler|schauspielerin|sänger|sängerin|held|heldin|figur|schüler|schülerin|läufer|läuferin|fahrer|spieler|ex|andere|anderer|person)"
+_PERSON = r"(?:kundin|kunden?|klientin|klient|mutter|mama|mutti|vater|papa|eltern|oma|opa|großmutter|großvater|bruder|schwester|freund|freunde|freundin|kumpel|frau|mann|ehemann|ehefrau|verlobter?|partner|partnerin|sohn|tochter|kind|kinder|baby|kleiner?|neffe|nichte|cousin|cousine|tante|onkel|mitbewohner|mitbewohnerin|nachbar|nachbarin|nachbarn|kollege|kollegin|kollegen|chef|chefin|trainingspartner|trainingspartnerin|trainingskumpel|trainingsfreundin|trainingsfreund|trainingskollegin|trainingskollege|arbeitskollegin|arbeitskollege|schwager|schwägerin|schwiegermutter|schwiegervater|trainer|lehrer|lehrerin|kampfrichter|veranstalter|athlet|athletin|athleten|teilnehmerin?|konkurrentin|typ|mädel|mädchen|junge|jungs|dame|herr|patient|patientin|kundschaft|schauspieler|schauspielerin|sänger|sängerin|held|heldin|figur|schüler|schülerin|läufer|läuferin|fahrer|spieler|ex|andere|anderer|person)"
 _KIN = r"(?:kundin|kunde|klientin|klient|frau|mann|ehemann|ehefrau|verlobter?|freundin|freund|kollege|kollegin|nachbar|nachbarin|mitbewohner|mitbewohnerin|trainingspartner|trainingspartnerin|bruder|schwester|sohn|tochter|kind|kinder|cousin|cousine|neffe|nichte|tante|onkel|oma|opa|athletin von mir)"
 _ANIMAL = r"(?:hund|hündin|hunde|katze|kater|katzen|welpe|pferd|pony|hamster|hase|kaninchen|vogel|papagei|wellensittich|fisch|kuh|schwein|huhn|ziege|schaf|meerschweinchen|schildkröte)"
 _THING = r"(?:waage|handy|telefon|app|laptop|computer|rechner|server|wlan|internet|drucker|mixer|backofen|ofen|kühlschrank|spülmaschine|waschmaschine|pflanzen?|blumen?|zelt|stuhl|regal|tisch|markt|wirtschaft|firma|brücke|gebäude|dach|decke|kuchen|teig|reifen|motor|auto|wagen|bus|zug|fahrrad|akku|batterie|anzug|schuhe?|bikini|preise?|kosten|rechnung|miete|hantel|stange|maschine|kabel|fernseher|bildschirm|kamera|licht|strom|mikrowelle|wasserkocher|wecker|lautsprecher|aktien|bitcoin|show|publikum|musik|lied|song|mannschaft|team|plan|zeitplan|reißverschluss|träger|flasche|shaker|rohr|heizung|baum|zaun|leiter|webseite|website|verbindung|datei|tabelle|tastatur|laufband|toaster|kaffeemaschine|klimaanlage|wackelpudding|pudding|steak|fleisch|linien?|streifen|bild|foto|video|serie|folge|finale|steuer|umzug|stimmung|dose|box|brotbox|tupperdose|becher|glas|teller|schüssel|tasse|löffel|gabel|topf|pfanne|karton|tüte|rucksack|koffer|brille|kopfhörer|anzeige|display|signal|empfang|netz|mikro|akku|ladegerät|spiegel|lampe|wetter|gewitter|kreditkarte)"
@@ -23,8 +23,14 @@ GERMAN_SETTINGS = Settings(
     others=_words(
         rf"(?<!\bbei )(?<!\bmit )(?<!\bin )(?<!\bauf )(?<!\bvon )(?<!\bzu )(?<!\bnach )(?<!\bvor )(?<!\ban )(?<!\bfür )(?<!\bwie )(?<!\bunter )(?<!\büber )(?<!\baus )(?<!\bneben )(?<!\bohne )(?<!\bauf'm )(?<!\baufm )(?<!\bim )"
         rf"(?:(?:mein|meine|meiner|meinem|meinen|der|die|das|dem|den|ein|ne|nen|eine|einer|einem|sein|seine|seiner|seinem|ihr|ihre|ihrer|unser|unsere|unserer|unserem|dein|deine|eure|diese|dieser|dieses|manche|viele|zwei|drei) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?= )"
-        rf"|(?<![a-z] )(?:{_KIN})(?= (?!(?:ich|mir|mich|hier|sagt)\b))|(?:{_PERSON}) von (?:mir|uns)|bekannte\w* von (?:mir|uns)"
+        rf"|(?<![a-z] )(?:{_KIN})(?= (?!(?:ich|mir|mich|hier|sagt)\b))|(?:{_PERSON}) von (?:mir|uns)|bekannte\w* von (?:mir|uns)|(?:eine|einer) aus (?:dem|der|meinem|meiner|unserem|unserer) \w+(?= )"
         r"|(?<![a-z] )(?:anzeige|display|empfang|netz|signal|verbindung|lautsprecher|mikro|kopfhörer|foto|video|farbe|drucker|batterie|handy|laptop|computer|waage|app|auto|wlan|katze|hund|bildschirm|fernseher|akku|server|welpe|pferd|anzug|kühlschrank)|der neben mir|(?:mama|papa|oma|opa|jemand|jemandem|leute|leuten|kollegin)|(?:er|sie) (?:hat|ist|war|hatte|wurde|musste|muss|kann|konnte|fiel|kippte|bekam|hätte|will|wollte)|(?:hat|ist|war|hatte|wurde|dass|weil|als|wenn) (?:er|sie|ihm|ihr)|ihm|ihr (?:ist|war|wurde))"
+    ),
+    things=_words(rf"{_THING}(?= ?$)"),
+    acting=re.compile(
+        folded(
+            r"(?:(?:\bich|^(?:, )?(?:dann |und )*) ?(?:habe|hatte|wollte|musste|bin|hebe|hob|nehme|nahm|hole|öffne|öffnete|lege|legte|stelle|stellte) (?:(?!dass|gesehen|gehört)\w+ ){0,3}|\bich )$"
+        )
     ),
     oneself=_words(
         rf"(?:ich|(?<!neben )(?<!vor )(?<!hinter )(?<!bei )(?<!mit )(?<!zu )(?<!von )(?!(?<=ist )mir (?:an|auf|in|bei|während|heute|gestern|fast)\b)mir|mich|uns|mein\w{{0,2}} (?:\w+ )?{_BODY})"
@@ -34,7 +40,7 @@ GERMAN_SETTINGS = Settings(
         r"(?:letzte woche|letzten monat|von (?:letzter woche|letztem \w+|neulich|gestern|vorgestern|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)|vom (?:wochenende|montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag)|gestrige[nrs]?|vor (?:\w+ )?(?:tagen|wochen|monaten)|neulich|anfang der woche|am (?:montag|dienstag|mittwoch|donnerstag|freitag|samstag|sonntag))"
     ),
     gone=_words(
-        r"(?:weg|vorbei|verschwunden|wieder (?:gut|weg|ok|okay|normal|besser|alles gut)|seitdem (?:nicht|nichts|nie|gut|weg|ruhe)|ausgestanden|überstanden)"
+        r"(?:weg|vorbei|nicht wiedergekommen|kam nicht wieder|nicht mehr da|verschwunden|wieder (?:gut|weg|ok|okay|normal|besser|alles gut)|seitdem (?:nicht|nichts|nie|gut|weg|ruhe)|ausgestanden|überstanden)"
     ),
     reports=_words(
         r"(?:sagt|sagte|gesagt|meint|meinte|gemeint|findet|glaubt|denkt|erzählt|fand|gefunden|sah|gesehen|merkt|bemerkt|fragt|fragte|zeigt|sorgen|behauptet|misst|gemessen)"

@@ -13,13 +13,16 @@ from .negation import Said, Span
 class Settings:
     """The words of one language that set a complaint elsewhere.
 
-    `others` are people, animals and things as the subject of what follows, `oneself` the writer as
+    `others` are people, animals and things as the subject of what follows, `things` which of them
+    have no body, `acting` what stands before a thing that the writer does something to, `oneself` the writer as
     such or a part of the writer's body, `to_oneself` the writer as whom something is done to,
     `reports` the words by which others tell of the writer, `enquiries` how somebody asks what a word
     means or why it is asked about.
     """
 
     others: re.Pattern[str]
+    things: re.Pattern[str]
+    acting: re.Pattern[str]
     oneself: re.Pattern[str]
     to_oneself: re.Pattern[str]
     reports: re.Pattern[str]
@@ -65,8 +68,20 @@ class Settings:
         return Said.YES
 
     def _somebody_else(self, clause: str, span: Span) -> Said:
-        subjects = [match.end() for match in self.others.finditer(clause, 0, span[0])]
-        if not subjects or self.oneself.search(clause, subjects[-1], span[0]):
+        subjects = [
+            match.end()
+            for match in self.others.finditer(clause, 0, span[0])
+            if not (
+                self.things.search(match[0])
+                and self.acting.search(
+                    clause[clause.rfind(" , ", 0, match.start()) + 1 : match.start()]
+                )
+            )
+        ]
+        if not subjects:
+            return Said.YES
+        writer = self.oneself.search(clause, subjects[-1], span[1])
+        if writer is not None and writer.start() < span[0]:
             return Said.YES
         if self.to_oneself.search(clause, *span):
             return Said.YES
@@ -112,6 +127,10 @@ ENGLISH_SETTINGS = Settings(
         rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|people|half the \w+|anyone who|everyone who))\b"
     ),
+    things=re.compile(rf"\b{_THING}$"),
+    acting=re.compile(
+        r"(?:\b(?:i|i've|i'd|we) (?:just |then |also |had |have |only |was |tried to |went to )*(?!think|thought|saw|see|seen|heard|hear|watch|know|knew|guess|believe|hope|said|say|read|found|reckon|noticed|feel|felt)|^(?:, )?(?:just |then |and )*(?!watched|noticed|helped|shared|dropped by)(?:(?=\w+(?:ed|ing) )|(?=(?:put|left|took|got|made|ate|held|let|hit|set|shut|drove|stood|sat|went) )))\w+ (?:\w+ ){0,2}$"
+    ),
     oneself=re.compile(
         rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|(?<!of )mine|my {_BODY})\b"
     ),
@@ -120,7 +139,7 @@ ENGLISH_SETTINGS = Settings(
         r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
     ),
     gone=re.compile(
-        r"\b(?:(?:long )?gone(?: now| since| again| away)?|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
+        r"\b(?:(?:long )?gone(?: now| since| again| away)?|(?:never|didn't|hasn't|not) (?:came?|come) back|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
     ),
     reports=re.compile(
         r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"

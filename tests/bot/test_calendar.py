@@ -201,6 +201,26 @@ def test_what_falls_away_is_marked_as_cancelled(team: Team) -> None:
     assert again["meal-0-1"].status.value == "CANCELLED"
 
 
+def test_with_a_warning_open_no_session_stands_in_the_file_and_it_is_back_when_lifted(
+    team: Team,
+) -> None:
+    team.world.until(datetime(2027, 5, 3, 11, 0, tzinfo=UTC))
+    sessions = [key for key in given(team, team.athlete) if key.startswith("session-")]
+    assert sessions
+    team.athlete.writes("I fainted")
+    team.world.later(minutes=6)
+    after = read(content_of(team, files(team, team.athlete)[-1]))
+    assert {after[key].status.value for key in sessions} == {"CANCELLED"}
+    day = after[sessions[0].replace("session", "day")].description.value
+    assert "no cardio until Ravi lifts that" in day and "Training:" not in day
+    sent_away(team)
+    team.coach.presses("alert:ack:1")
+    team.coach.presses(f"c:lift-yes:{team.athlete_id}")
+    team.world.later(minutes=6)
+    again = read(content_of(team, files(team, team.athlete)[-1]))
+    assert {again[key].status.value for key in sessions} == {"CONFIRMED"}
+
+
 def test_a_changed_plan_brings_a_new_file_and_a_morning_does_not(team: Team) -> None:
     given(team, team.athlete)
     count = len(files(team, team.athlete))

@@ -30,11 +30,23 @@ def card(team: Team) -> Said:
     return shown
 
 
-def test_what_is_open_stands_on_the_card_with_a_tap_for_each(team: Team) -> None:
+def test_a_drug_named_after_the_check_in_takes_back_the_raise_that_waits(team: Team) -> None:
     team.athlete.writes(FLAT)
+    assert "Waits for approval" in card(team).text
     team.athlete.writes("I took a diuretic")
+    assert "Waits for approval" not in card(team).text
+
+
+def test_what_is_open_stands_on_the_card_with_a_tap_for_each(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(datetime(2027, 5, 6, 6, 0, tzinfo=UTC))
+    team.athlete.writes("I took a diuretic")
+    team.athlete.writes("61.2 5 3.5 4 on target fine")
+    team.morning(2)
+    team.athlete.writes(FLAT)
     shown = card(team)
-    assert "Open since Fri 7 May, 07:00 (Mira's time): caution (drug named)" in shown.text
+    assert "Open since Thu 6 May, 07:00 (Mira's time): caution (drug named)" in shown.text
     assert "Waits for approval until 09:00 (Mira's time): 550 g for Fri 7 May" in shown.text
     after = team.coach.taps("Acknowledge: caution (drug named)", shown)
     assert "Open since" not in after[-1].text

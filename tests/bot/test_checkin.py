@@ -374,7 +374,7 @@ def test_after_the_day_the_week_is_closed_with_cautions(sqlite_engine: Engine) -
     team.athlete.hears()
     team.morning(-1)
     said = text_of(team.athlete.hears())
-    assert "behind you" in said and "palpitations" in said
+    assert "Your show is over" in said and "palpitations" in said
     team.morning(-3)  # three short questions follow, and none after them
     team.athlete.hears()
     team.morning(-6)

@@ -376,7 +376,7 @@ def test_a_coach_who_comes_back_is_told_of_the_alerts_that_went_past_them(team: 
     assert "Ravi can be reached here again" in told.text and told.silent
     arrive(team)
     team.coach.writes("", kind=Kind.BLOCKED)
-    assert "went past you" not in text_of(team.coach.writes("/roster"))
+    assert "you missed" not in text_of(team.coach.writes("/roster"))
 
 
 def test_a_coach_who_comes_back_gets_the_proposals_that_still_wait_for_them(team: Team) -> None:

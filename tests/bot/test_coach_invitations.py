@@ -195,7 +195,7 @@ def test_who_coaches_themself_hears_of_the_doctors_word_in_their_own_terms(world
         ravi.writes(answer)
     said = text_of(ravi.all_said())
     assert "Please show a doctor what you are planning" in said
-    assert "your coach are planning" not in said
+    assert "you and Ravi are planning" not in said
 
 
 def test_a_second_contact_comes_in_and_can_be_replaced_and_removed(world: World) -> None:

@@ -239,7 +239,7 @@ def test_what_is_no_number_is_refused_and_asked_again(team: Team, key: str) -> N
 def test_a_sticker_or_too_many_words_are_no_training(team: Team) -> None:
     team.coach.presses(f"c:num:{team.athlete_id}:2:training")
     assert "please type it" in text_of(team.coach.writes("", kind=Kind.OTHER))
-    assert "200 is what fits" in text_of(team.coach.writes("x" * 201))
+    assert "200 fit here" in text_of(team.coach.writes("x" * 201))
     assert "empty" in text_of(team.coach.writes("   "))
     assert "Training, 2 days out: rest." in text_of(team.coach.writes("rest"))
 

@@ -44,7 +44,7 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     (asked,) = team.coach.hears()
     assert "Planned 500 g, proposed 550 g (+50 g" in asked.text
     assert "61.0 kg, fullness 1, sharpness 5, water 3.5 L" in asked.text
-    assert "Fullness 1 where" in asked.text
+    assert "flatter than planned (1, I expected" in asked.text
     assert "Answer by 09:00 (Mira's time), or 500 g stands" in asked.text
     assert list(asked.buttons) == ["Approve 550 g", "Set another number", "Keep the plan, 500 g"]
     assert "550 g" in athlete_reads
@@ -194,10 +194,10 @@ def test_a_changed_answer_takes_the_proposal_back_and_closes_the_question(team: 
     team.coach.taps("Set another number", asked)
     team.athlete.writes("61.0 5 3.5 5 on target fine")
     rewritten = text_of(team.coach.hears())
-    assert "decided anew" in rewritten
+    assert "worked out Mira's day again" in rewritten
     assert "For Mira:\n“520”" in text_of(team.coach.writes("520"))
     team.coach.taps("Approve 550 g", asked)
-    assert "decided anew" in team.coach.answers_to_taps()[-1]
+    assert "worked out Mira's day again" in team.coach.answers_to_taps()[-1]
     assert in_force(team) == 500
     team.world.later(hours=3)
     assert decisions(team)[0].status == DecisionStatus.REPLACED
@@ -227,11 +227,22 @@ def test_nobody_but_the_athletes_coach_can_sign(team: Team) -> None:
     assert decisions(team)[0].status == DecisionStatus.WAITING
 
 
-def test_no_raise_is_approved_while_a_warning_keeps_the_plan_frozen(team: Team) -> None:
+def test_no_raise_is_approved_once_a_warning_has_been_told(team: Team) -> None:
     team.athlete.writes(FLAT)
     (asked,) = team.coach.hears()
     team.athlete.writes("I fainted")
-    team.coach.hears()
+    assert "worked out Mira's day again" in text_of(team.coach.hears())
+    team.coach.taps("Approve 550 g", asked)
+    assert "worked out Mira's day again" in team.coach.answers_to_taps()[-1]
+    assert in_force(team) == 500
+    assert [row.status for row in decisions(team)].count(DecisionStatus.APPROVED) == 0
+
+
+def test_no_raise_is_approved_while_the_plan_is_frozen(team: Team) -> None:
+    team.athlete.writes(FLAT)
+    (asked,) = team.coach.hears()
+    with transaction(team.world.engine) as session:
+        session.get_one(AthleteProfile, team.athlete_id).frozen_at = team.world.now
     assert "frozen" in text_of(team.coach.taps("Approve 550 g", asked))
     assert in_force(team) == 500
     team.coach.taps("Keep the plan, 500 g", asked)

@@ -112,7 +112,10 @@ def test_each_change_is_a_line_with_its_reason_and_the_rest_is_named(team: Team)
     team.athlete.writes(FLAT)
     team.morning(3, hour=11)
     (said,) = digests(team.coach.hears())
-    assert "Changed (1)\n- Mira: adjusted to 525 g (+25 g) for Thu 6 May. Fullness 1" in said.text
+    assert (
+        "Changed (1)\n- Mira: adjusted to 525 g (+25 g) for Thu 6 May. Why, as Mira reads it: You're "
+        "flatter than planned (1, I expected 4)"
+    ) in said.text
     assert "Checked in (1)\nMira" in said.text
     # Nobody asked these three and it is past eleven: their mornings count as missed.
     assert "Needs you (3)" in said.text
@@ -262,7 +265,7 @@ def test_notes_held_over_the_digest_are_told_in_it_and_not_twice(team: Team) -> 
     advise(team)
     team.morning(3, hour=6, minute=30)
     (said,) = digests(team.coach.hears())
-    assert "Notes (1)\n- Info: Mira" in said.text
+    assert "Info (1)\n- Info: Mira" in said.text
     team.morning(3, hour=7)
     assert "Info: Mira" not in text_of(team.coach.hears())
 
@@ -294,7 +297,7 @@ def test_on_ones_own_the_digest_says_you_and_nothing_is_noted_twice(team: Team) 
         session.add(profile)
         session.add(person)
     mira = team.athlete
-    assert "At what time" in text_of(mira.writes("/digest"))  # her place is known
+    assert "When do you want the digest" in text_of(mira.writes("/digest"))  # her place is known
     mira.writes("12:00")
     said = text_of(mira.writes("61.0 1 3.5 1 on target fine"))  # flat and watery: coach told
     assert "Note on" not in said

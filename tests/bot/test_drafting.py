@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Iterator
+from dataclasses import replace
 from datetime import UTC, datetime
 from itertools import product
 
@@ -136,6 +137,7 @@ def all_reasons() -> Iterator[tuple[Line, ...]]:
         Baseline(carb_g=310, protein_g=140, fat_g=fat, fibre_g=25, water_l=water, sodium_mg=2300)
         for fat, water in ((55, 3.5), (20, 0.5), (140, 12))
     ]
+    habits.append(replace(habits[0], fibre_g=None, sodium_mg=None))  # what is not counted
     for sex, habit, fat, shape in product(Sex, habits, (None, 10), SHAPES):
         who = Athlete(
             sex=sex, birth_year=1996, height_cm=165, body_mass_kg=61, body_fat_percent=fat

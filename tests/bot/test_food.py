@@ -413,7 +413,19 @@ def test_somebody_elses_food_cannot_be_touched(fed: Team) -> None:
 
 def test_a_sticker_is_no_food(fed: Team) -> None:
     fed.athlete.presses("f:add")
-    assert "not that" in text_of(fed.athlete.writes("", kind=Kind.OTHER))
+    said = text_of(fed.athlete.writes("", kind=Kind.OTHER, media="sticker"))
+    assert "stickers" in said
+    assert "Which food?" in said
+
+
+def test_what_is_plainly_no_food_is_not_held_for_one(fed: Team) -> None:
+    food(fed)
+    fed.athlete.taps("Ate something else")
+    fed.coach.hears()
+    said = text_of(fed.athlete.writes("can we talk about my posing tonight please"))
+    assert "passed that on to Ravi" in said
+    assert "What did you eat?" in said
+    assert "posing tonight" in text_of(fed.coach.hears())
 
 
 def test_the_coach_has_no_food_of_their_own_here(fed: Team) -> None:

@@ -178,7 +178,7 @@ def test_what_was_held_for_quiet_hours_is_not_told_after_all(team: Team) -> None
     assert team.coach.hears() == []  # neither when the quiet hours end nor in the digest
 
 
-def test_a_doubtful_word_is_still_asked_about_and_silence_still_counts_as_a_yes(
+def test_a_doubtful_word_is_asked_about_once_more_and_whoever_coached_hears_nothing_of_it(
     team: Team,
 ) -> None:
     assert "To be sure" in text_of(
@@ -188,7 +188,10 @@ def test_a_doubtful_word_is_still_asked_about_and_silence_still_counts_as_a_yes(
     team.coach.hears()
     team.athlete.hears()
     team.world.later(minutes=11)
-    assert "emergency number" in text_of(team.athlete.hears())
+    again = text_of(team.athlete.hears())
+    assert "I ask once more" in again and "do you mean palpitations" in again
+    assert team.coach.hears() == []
+    assert "emergency number" in text_of(team.athlete.taps("Yes"))
     assert team.coach.hears() == []
 
 

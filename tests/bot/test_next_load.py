@@ -231,7 +231,7 @@ def test_a_trial_that_the_model_could_not_follow_gets_no_figure(team: Team) -> N
             session.add(row)
     said = text_of(team.coach.taps("Flat"))
     assert "did not fit Mira's body" in said
-    assert "I would plan" not in said
+    assert "g/kg" not in said
 
 
 def test_the_history_tells_what_was_suggested_and_what_the_coach_did_with_it(team: Team) -> None:

@@ -81,5 +81,5 @@ def test_a_word_on_ones_own_proposal_is_a_tap_and_can_be_taken_back(mira: Someon
 def test_a_replaced_proposal_keeps_the_numbers_that_it_was_made_of(mira: Someone) -> None:
     mira.writes("61.0 1 3.5 5 on target fine")
     mira.writes("61.0 4 3.5 5 on target fine")
-    (settled,) = [one for one in mira.all_said() if "decided anew" in one.text]
+    (settled,) = [one for one in mira.all_said() if "worked this out again" in one.text]
     assert "This morning: 61.0 kg, fullness 1," in settled.text

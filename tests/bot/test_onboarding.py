@@ -379,3 +379,61 @@ def test_a_profile_belongs_to_the_one_who_was_invited(sqlite_engine: Engine) -> 
     team = onboarded(sqlite_engine)
     with team.world.session() as session:
         assert profile_of(session, 1) is None
+
+
+def halfway_at_an_upgrade(team: Team) -> None:
+    """Asked about diabetes, in a question of its own that the bot no longer has."""
+    for answer in ("yes", "1996", "female"):
+        team.athlete.writes(answer)
+    with team.world.session() as session:
+        row = session.exec(select(OpenQuestion)).one()
+        row.step, row.answers = "diabetes", row.answers | {"kidney": False}
+        session.add(row)
+        session.commit()
+
+
+@pytest.mark.parametrize("answer", ["no", "No.", "yes", "🤷", "", "61.2"])
+def test_a_question_from_before_an_upgrade_is_put_again_as_it_is_asked_now(
+    sqlite_engine: Engine, answer: str
+) -> None:
+    team = invited(sqlite_engine)
+    halfway_at_an_upgrade(team)
+    said = team.athlete.writes(answer)
+    assert "My questions have changed since I last asked you" in said[-1].text
+    assert "Kidneys" in said[-1].buttons
+    assert open_question(team).step == Part.CONDITIONS
+    assert open_question(team).answers["birth_year"] == 1996
+    for rest in ONBOARDING_ANSWERS[3:]:
+        team.athlete.writes(rest)
+    assert team.profile().status == AthleteStatus.ACTIVE
+
+
+def test_a_sentence_said_to_a_question_from_before_an_upgrade_still_reaches_the_coach(
+    sqlite_engine: Engine,
+) -> None:
+    team = invited(sqlite_engine)
+    halfway_at_an_upgrade(team)
+    said = team.athlete.writes("my sister wants to know if she may join in")
+    assert "Kidneys" in said[-1].buttons and "Ravi" in text_of(said)
+    team.world.later(days=1)
+    assert "my sister wants to know" in text_of(team.coach.all_said())
+
+
+def test_a_warning_comes_before_a_question_from_before_an_upgrade(sqlite_engine: Engine) -> None:
+    team = invited(sqlite_engine)
+    halfway_at_an_upgrade(team)
+    said = text_of(team.athlete.writes("I fainted in the bathroom"))
+    assert "emergency number" in said and "My questions have changed" not in said
+    assert "fainted in the bathroom" in text_of(team.coach.hears())
+    assert "Kidneys" in team.athlete.writes("no")[-1].buttons
+
+
+def test_a_button_of_a_question_from_before_an_upgrade_leads_on_in_its_place(
+    sqlite_engine: Engine,
+) -> None:
+    team = invited(sqlite_engine)
+    halfway_at_an_upgrade(team)
+    said = team.athlete.presses(f"q:{open_question(team).id}:diabetes:no", message_id=7)
+    assert "My questions have changed" in text_of(said)
+    assert open_question(team).step == Part.CONDITIONS
+    assert Part.CONDITIONS not in open_question(team).answers

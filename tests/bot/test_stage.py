@@ -98,6 +98,19 @@ def test_every_reminder_comes_once_and_in_order(team: Team) -> None:
     assert reminders(team.athlete.hears()) == []
 
 
+def test_with_a_warning_open_nobody_is_sent_to_pump_up(team: Team) -> None:
+    lay_out(team)
+    team.world.until(noon(team, 13, 40))
+    team.athlete.writes("I fainted")
+    seen = text_of(team.athlete.writes("/stage"))
+    assert "no cardio until Ravi lifts that" in seen
+    assert "pump-up" not in seen and "15:00  on stage" in seen
+    assert "pump-up" not in text_of(team.coach.writes("/stage"))
+    team.world.until(noon(team, 15, 30))
+    said = team.athlete.hears()
+    assert "Pump-up now" not in text_of(said) and "Quick sugar now" in text_of(said)
+
+
 def test_a_duty_done_twice_says_nothing_twice(team: Team) -> None:
     lay_out(team)
     team.world.until(noon(team, 7, 5))

@@ -124,7 +124,7 @@ def test_what_leaves_the_limits_is_named_and_not_offered(team: Team) -> None:
         session.add(row)
     team.coach.presses(f"c:tpl:{team.athlete_id}")
     said = text_of(team.coach.taps("Even week"))
-    assert "othing was changed" in said and "over the carb ceiling of 550 g" in said
+    assert "I changed nothing" in said and "over the carb ceiling of 550 g" in said
     assert not any("Use this plan" in m.buttons for m in team.coach.all_said())
 
 

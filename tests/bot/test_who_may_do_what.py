@@ -103,6 +103,7 @@ NOTHING_THERE = {"tpl": COACHING, "ph": ATHLETES}
 # What a finished question is about, and so who may finish it. "own": the one who was asked.
 ABOUT: dict[str, str] = {
     "onboarding": "own", "checkin": "own", "symptom-check": "own",
+    "something-wrong": "own", "unwell": "own", "measures": "own",
     "set-prompt_time": "own", "set-place": "own", "set-weight_unit": "own",
     "set-volume_unit": "own", "reply-to-coach": "own", "change-coach": "own",
     "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",

@@ -63,7 +63,7 @@ def everybody_comes_in(talk: Talk, code: str) -> None:
     talk.taps(ATHLETE, "kilograms", "what you drink")
     talk.taps(ATHLETE, "litres", "Where are you")
     talk.says(ATHLETE, "Leeds", "Is it this one")
-    talk.taps(ATHLETE, "Leeds, GB (Europe/London)", "first check-in")
+    talk.taps(ATHLETE, "Leeds, GB (Europe/London)", "When shall I ask")
     talk.taps(ATHLETE, "6:30", "How tall")
     for answer, part in (
         ("165 cm", "weigh"), ("61,2kg", "body fat"), ("15", "Carbohydrate"), ("310", "Protein"),
@@ -77,7 +77,7 @@ def the_coach_sets_the_week(talk: Talk) -> None:
     name = f"P{ATHLETE}"
     talk.says(COACH, "/roster", name)
     talk.taps(COACH, name, "No event yet")
-    talk.taps(COACH, "Event", "leading to")
+    talk.taps(COACH, "Event", "peak week for")
     talk.taps(COACH, "A show", "day")
     talk.says(COACH, "9 May 2027", "zone")
     talk.taps(COACH, "Same time zone", "9 May")
@@ -151,11 +151,11 @@ def test_a_whole_peak_week_over_the_bot_api(
         # The load: sharpness is asked for; flat and sharp, so one step up within what needs no word.
         morning(bot, talk, 3)
         said = by_buttons(talk, "60.4", "2", "4", "On target (185 g)")
-        assert "there is room" in said
+        assert "still sharp, so eat 25 g more" in said
 
         # Very flat: two steps are more than goes out unasked, so the coach signs off.
         morning(bot, talk, 2)
-        said = talk.says(ATHLETE, "60.6 2 3.5 5 on target", "waits for")
+        said = talk.says(ATHLETE, "60.6 2 3.5 5 on target", "not approved yet")
         assert "as planned" in said
         talk.hears(COACH, "for you to approve")
         talk.taps(COACH, "Approve 550 g", "Approved")
@@ -165,7 +165,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         morning(bot, talk, 1)
         talk.skip(ATHLETE)
         sent = telegram.says(ATHLETE, "63.4 9 3.5 2 on target")
-        talk.hears(ATHLETE, "spilling over")
+        talk.hears(ATHLETE, "spilled over")
         telegram.edits(ATHLETE, sent, "62.4 9 3.5 5 on target")
         talk.hears(ATHLETE, "Changed: 63.4 kg → 62.4 kg")
 
@@ -187,7 +187,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         assert "Show, Sun 9 May (today): 61.9 kg" in picture["fields"]["caption"]
 
         bot.clock.put_forward_to(datetime(2027, 5, 10, 5, 30, 1, tzinfo=UTC))
-        talk.hears(ATHLETE, "behind you")
+        talk.hears(ATHLETE, "Your show is over")
 
     assert telegram.refused() == []
     for chat in (COACH, ATHLETE, CONTACT, STRANGER):

@@ -95,7 +95,7 @@ async def test_twenty_mornings_at_once_are_a_roster_kept_up_to_date_the_pictures
         for call in bot.line.calls
         if call.method == "editMessageText" and call.fields["chat_id"] == torvald.chat
     )
-    assert edits["Roster:"] <= 2 and set(edits) <= {"Roster:", "Note:"}
+    assert edits["Roster:"] <= 2 and set(edits) <= {"Roster:", "Info:"}
     assert "Torvaldson 19, 3 days out: 60.4 kg" in next(iter(torvald.messages.values())).text
 
     everybody = [who for team in teams.values() for who in team]

@@ -15,6 +15,8 @@ ENGLISH = r"""
 59.1,5,3.5 | w59.1 f5 d3.5
 60.2/5/3.5 | w60.2 f5 d3.5
 60.2 / 5 / 3.5 | w60.2 f5 d3.5
+60.2 / 7/10 / 3.5 | w60.2 f7 d3.5
+60.4,full 1/10,3.5 | w60.4 f1 d3.5
 60.2 - 5 - 3.5 | w60.2 f5 d3.5
 60.2;5;3.5 | w60.2 f5 d3.5
 60.2 | 5 | 3.5 | w60.2 f5 d3.5
@@ -58,6 +60,10 @@ carbs 170, 60.2, 5, 3.5 | w60.2 f5 d3.5 c170
 60.2 5 3.5 ok. carbs 160. | w60.2 f5 d3.5 c160 ok
 60.2 5 3.5 170 fine | ?w60.2 f5 d3.5 c170
 60.2 5 3.5 170 | ?w60.2 f5 d3.5 c170
+60.2 5 3.5 palpitations all night | w60.2 f5 d3.5 ~
+60.2, 5, 3.5 palpitations all night | w60.2 f5 d3.5 ~
+weight 60.2 fullness 5 water 3.5 palpitations | w60.2 f5 d3.5 ~
+60.2 5 3 rice cakes | ?w60.2 f5
 60.2, 5, 3.5, 170 | ?w60.2 f5 d3.5 c170
 60.2 5 3.5 170g | ?w60.2 f5 d3.5 c170
 60.2 5 3.5 4 | ?w60.2 f5 d3.5
@@ -106,6 +112,7 @@ weight 60.2, pretty flat, water 3.5 | ?w60.2 d3.5
 flat as a pancake, 60.2 kg, 3.5 l | ?w60.2 d3.5
 no scale today, full 5, water 3.5 | -w f5 d3.5
 no scale, 5, 3.5 | -w f5 d3.5
+no scale, the battery is empty. 5 3.5 | -w f5 d3.5 ~
 scale broken. full 5 water 3.5 | -w f5 d3.5
 didn't weigh, fullness 5, drank 3.5 | -w f5 d3.5
 weight skip, full 5, water 3.5 | -w f5 d3.5
@@ -218,6 +225,7 @@ ate 5 rice cakes, 60.2, 3.5 litres | w60.2 d3.5 ~
 
 # from the load on: sharpness is asked for
 ENGLISH_LOAD = r"""
+60.2 5 3.5 4 the hotel bed was hard | w60.2 f5 d3.5 s4 ~
 60.2 5 3.5 4 | w60.2 f5 d3.5 s4
 60.2 5 3.5 4/5 | w60.2 f5 d3.5 s4
 60.2,5,3.5,4 | w60.2 f5 d3.5 s4
@@ -246,6 +254,7 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 
 GERMAN = r"""
 60,2 5 3,5 | w60.2 f5 d3.5
+60,2 5 3,5 Herzrasen die ganze Nacht | w60.2 f5 d3.5 ~
 60.2 5 3.5 | w60.2 f5 d3.5
 60,2; 5; 3,5 | w60.2 f5 d3.5
 60,2, 5, 3,5 | w60.2 f5 d3.5
@@ -423,6 +432,7 @@ um 6 auf, 60,2, voll 5, 3,5 l, 10.000 Schritte | w60.2 f5 d3.5 ~
 """.strip()
 
 GERMAN_LOAD = r"""
+60,2 5 3,5 4 das Hotelbett war hart | w60.2 f5 d3.5 s4 ~
 60,2 5 3,5 4 | w60.2 f5 d3.5 s4
 60,2 5 3,5 4/5 | w60.2 f5 d3.5 s4
 60,2 5 3,5 4 170 | ?w60.2 f5 d3.5 s4 c170

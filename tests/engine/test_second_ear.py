@@ -76,9 +76,9 @@ def test_figures_of_speech_check_ins_and_small_talk_are_let_pass(text: str) -> N
 
 @pytest.mark.parametrize("language", ["en", "de"])
 def test_most_of_what_training_never_saw_is_heard_by_this_ear_alone(language: str) -> None:
-    assert share_heard(language, "emergency") >= 0.7
-    assert share_heard(language, "emergency", "body", "mood") >= 0.7
-    assert share_heard(language, "harmless") <= 0.15
+    assert share_heard(language, "emergency") >= 0.85
+    assert share_heard(language, "emergency", "body", "mood") >= 0.85
+    assert share_heard(language, "harmless") <= 0.12
 
 
 def test_thumbs_that_slip_and_missing_dots_hide_little() -> None:
@@ -141,7 +141,7 @@ def test_packed_weights_come_back_as_they_were_and_strange_ones_are_refused() ->
     packed = pack(model())
     again = unpack(packed)
     assert pack(again) == packed
-    assert len(packed) < 300_000
+    assert len(packed) < 600_000
     assert again.weights.shape == (BUCKETS, len(CLASSES))
     with pytest.raises(ValueError, match="weights are of ear-0"):
         unpack(packed.replace(MODEL_ID.encode(), b"ear-0", 1))
@@ -159,10 +159,10 @@ def test_the_same_words_always_sound_the_same() -> None:
 def test_the_corpus_is_as_large_as_it_is_meant_to_be_and_says_each_thing_once() -> None:
     for language in ("en", "de"):
         mine = [s for s in SENTENCES if s.language == language]
-        assert len(mine) >= 4000
-        assert sum(s.by_hand for s in mine) >= 600
+        assert len(mine) >= 10_000
+        assert sum(s.by_hand for s in mine) >= 8_000
         for kind in corpus.KINDS:
-            assert sum(s.kind == kind for s in mine) >= 300
+            assert sum(s.kind == kind for s in mine) >= 900
     assert len({s.text.lower() for s in SENTENCES}) == len(SENTENCES)
 
 

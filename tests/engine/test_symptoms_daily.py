@@ -116,6 +116,9 @@ heart rate sat at 131 on the treadmill
 yesterday's headache is long gone
 the cramps from sunday are gone
 quads look a bit blurry today, carbs please
+sunday's dizziness never came back
+pulse 120 during posing practice
+the paint is bleeding through the wall
 cross my heart, all meals eaten
 kollegin hat fieber, ich übernehm ihre schicht
 eine freundin von mir ist beim yoga umgekippt
@@ -126,6 +129,8 @@ ab wann gilt das als kopfschmerz
 wieso fragst du abends nach erbrechen
 was ist der unterschied zwischen krampf und zerrung
 bläht kohl die leute eigentlich
+mein trainingskumpel ist gestern zusammengebrochen
+puls 142 auf dem rad, 30 min
 fast in ohnmacht gefallen vor freude als die nummer kam
 zittere vor aufregung, noch zwei nächte
 vor lachen fast umgekippt im bräunungszelt
@@ -161,6 +166,11 @@ def test_talk_of_others_of_words_and_of_joy_is_no_complaint(text: str) -> None:
         ("someone drove a nail gun into my temple", Symptom.SEVERE_HEADACHE),
         ("why do you ask, i fainted an hour ago", Symptom.FAINTING),
         ("fainted again today, headache from sunday is gone", Symptom.FAINTING),
+        ("i put down the bar and everything went black", Symptom.FAINTING),
+        ("opened the fridge and passed out", Symptom.FAINTING),
+        ("i dropped my phone and then my legs gave way", Symptom.LIMB_WEAKNESS),
+        ("hab die stange abgelegt und dann wurde alles schwarz", Symptom.FAINTING),
+        ("als ich den kühlschrank aufgemacht hab bin ich umgekippt", Symptom.FAINTING),
         ("heart rate resting 97 this morning", Symptom.FAST_HEART),
         ("the puking emoji says it all, i threw up twice", Symptom.REPEATED_VOMITING),
     ],

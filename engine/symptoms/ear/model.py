@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import json
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cache
 from importlib.resources import files
@@ -11,10 +12,12 @@ from math import exp
 import numpy as np
 import numpy.typing as npt
 
+from engine.symptoms.finding import Concern
+
 from .reading import BUCKETS, FAMILIES, features
 
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
-MODEL_ID = "ear-1"
+MODEL_ID = "ear-2"
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
@@ -26,7 +29,7 @@ class Model:
     weights: npt.NDArray[np.int8]
     scale: float
     bias: tuple[float, ...]
-    threshold: float
+    thresholds: Mapping[Concern, float]
     corpus: str
 
     @classmethod
@@ -35,7 +38,7 @@ class Model:
         weights: npt.NDArray[np.float64],
         bias: npt.NDArray[np.float64],
         *,
-        threshold: float,
+        thresholds: Mapping[Concern, float],
         corpus: str,
     ) -> Model:
         """Rounded to whole numbers; the few largest weights are cut to keep the rest fine."""
@@ -43,7 +46,7 @@ class Model:
         scale = float(f"{largest / 127:.6g}")
         whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
         rounded = tuple(round(float(b), 4) for b in bias)
-        return cls(whole, scale, rounded, threshold, corpus)
+        return cls(whole, scale, rounded, thresholds, corpus)
 
     def chances(self, piece: str) -> tuple[float, ...]:
         """How likely the piece is of each of `CLASSES`; they sum to 1."""
@@ -60,16 +63,18 @@ class Model:
 
 
 def pack(model: Model) -> bytes:
-    """A line of JSON, then the weights row by row."""
+    """A line of JSON, a bit for each row that has weights, then those rows."""
     head = {
         "model": MODEL_ID,
         "corpus": model.corpus,
         "buckets": BUCKETS,
         "scale": model.scale,
         "bias": model.bias,
-        "threshold": model.threshold,
+        "thresholds": model.thresholds,
     }
-    return json.dumps(head).encode() + b"\n" + model.weights.tobytes()
+    weighted = model.weights.any(axis=1)
+    rows = model.weights[weighted].tobytes()
+    return json.dumps(head).encode() + b"\n" + np.packbits(weighted).tobytes() + rows
 
 
 def unpack(packed: bytes) -> Model:
@@ -78,8 +83,12 @@ def unpack(packed: bytes) -> Model:
     head = json.loads(line)
     if head["model"] != MODEL_ID or head["buckets"] != BUCKETS:
         raise ValueError(f"weights are of {head['model']}, the code is {MODEL_ID}")
-    weights = np.frombuffer(rest, dtype=np.int8).reshape(BUCKETS, len(CLASSES))
-    return Model(weights, head["scale"], tuple(head["bias"]), head["threshold"], head["corpus"])
+    weighted = np.unpackbits(np.frombuffer(rest, dtype=np.uint8, count=BUCKETS // 8)).astype(bool)
+    weights = np.zeros((BUCKETS, len(CLASSES)), dtype=np.int8)
+    rows = np.frombuffer(rest, dtype=np.int8, offset=BUCKETS // 8)
+    thresholds = {concern: head["thresholds"][concern] for concern in Concern}
+    weights[weighted] = rows.reshape(-1, len(CLASSES))
+    return Model(weights, head["scale"], tuple(head["bias"]), thresholds, head["corpus"])
 
 
 @cache
