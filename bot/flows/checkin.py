@@ -13,6 +13,7 @@ from typing import Any
 
 from bot.dialogue import Answers, Choice, Choices, Flow, Step, Unread
 from bot.flows import reading
+from bot.flows.coach_number import read_number
 from bot.flows.reading import buttons, free_text, one_of, said
 from bot.languages import language
 from bot.messages import checkin as words
@@ -99,6 +100,8 @@ def _plain(doubt: Doubt) -> dict[str, Any]:
 
 def read_morning(text: str, answers: Answers, first: str = "") -> Report:
     """A whole morning told once more replaces what was told; else it answers what is still open."""
+    if read_number(text) is not None:
+        return Report(note=text)  # "2 days out carbs 420" is about the plan
     whole = read_report(text, known_of(answers, ()))
     if whole.whole:
         return whole

@@ -28,7 +28,7 @@ from bot.store.week import AlertRow, CheckInRow
 from engine.after_show import LOOKED_AT
 from engine.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
-from engine.symptoms import EATING_AND_MOOD, Symptom
+from engine.symptoms import EATING_AND_MOOD, Concern, Symptom
 
 REPEAT = "alert-repeat"
 
@@ -306,7 +306,7 @@ def repeat(session: Session, duty: AgendaRow, context: Context) -> None:
                 _send(session, row, person, text, context)
         _record(session, row, "alert no longer repeated", context)
         return
-    if row.flag in CALM and _at_night(session, row, coach, context):
+    if _is_calm(row) and _at_night(session, row, coach, context):
         _put_repeat(session, row, context)
         return
     row.repeats += 1
@@ -607,8 +607,16 @@ def _acknowledge_button(row: AlertRow) -> Button:
 
 
 def _pace(row: AlertRow) -> Pace:
-    calm = row.flag in CALM and row.level != Level.WARNING
-    return CALM_PACE if calm else PACES[Level(row.level)]
+    return CALM_PACE if _is_calm(row) else PACES[Level(row.level)]
+
+
+def _is_calm(row: AlertRow) -> bool:
+    """A half-empty bottle, or words of which nobody knows what they might mean: asked by day, and
+    no second contact is fetched. A doubt about a certain complaint, or one that sounds like an
+    emergency or like despair, keeps the pace of a caution.
+    """
+    vague = row.flag == FlagId.DOUBT and row.facts.get("sounds_like") == Concern.BODY
+    return (row.flag in CALM or vague) and row.level != Level.WARNING
 
 
 def _at_night(session: Session, row: AlertRow, coach: Person, context: Context) -> bool:

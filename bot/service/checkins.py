@@ -23,6 +23,7 @@ from bot.flows.checkin import (
     read_morning,
     taken_from,
 )
+from bot.flows.coach_number import read_number
 from bot.flows.symptom import ASKED_ABOUT_SIGNS
 from bot.incoming import Incoming
 from bot.messages import athlete as athlete_words
@@ -328,8 +329,8 @@ def one_line(session: Session, person: Person, incoming: Incoming, context: Cont
     profile = profile_of(session, person.id)
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return False
-    if _answers_another_question(session, person):
-        return False
+    if _answers_another_question(session, person) or read_number(incoming.text) is not None:
+        return False  # a number of the plan ("2 days out carbs 420") is no number of the morning
     today = local_date(profile, context)
     row = checkin_row(session, profile.person_id, today)
     if row is not None and is_answered(row):

@@ -28,11 +28,13 @@ def asked(
     about: str,
     context: Context,
     *,
+    sounds_like: str = "",
     state: str = "asked",
 ) -> None:
     """The coach hears at once what was written and that it has been asked about, without a sound.
 
-    `about` is the symptom that may be meant, "" where that is open.
+    `about` is the symptom that may be meant, "" where that is open; then `sounds_like` is what the
+    second ear took it for.
     """
     if is_own_coach(profile) or profile.status == AthleteStatus.ENDED:
         return
@@ -42,7 +44,7 @@ def asked(
         flag=FlagId.DOUBT,
         level=Level.ADVISORY,
         about=str(question.id),
-        facts={"words": words, "about": about, "state": state},
+        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": state},
         date=local_date(profile, context),
         opened_at=context.now,
         acknowledged_at=context.now,

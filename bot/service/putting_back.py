@@ -14,7 +14,7 @@ from bot.service import event_moving
 from bot.service.changes import restore_days, restore_hold
 from bot.service.people import local_date
 from bot.service.signoff import settle
-from bot.service.week import current_event
+from bot.service.week import current_event, day_set
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
 
@@ -93,7 +93,12 @@ def _still_signed(
     session: Session, profile: AthleteProfile, row: HistoryRow, context: Context
 ) -> bool:
     decision = session.get(DecisionRow, row.detail["decision"])
-    signed = decision is not None and decision.status in SIGNED
+    if decision is None:
+        return False
+    # A warning since then may have replaced the decision; what was approved is eaten all the same.
+    set_now = day_set(session, profile.person_id, decision.sets_date)
+    in_force = set_now is not None and set_now.decision_id == decision.id
+    signed = decision.status in SIGNED or (in_force and decision.signed_at is not None)
     return signed and _days_left(session, profile, row, context)
 
 

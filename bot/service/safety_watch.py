@@ -188,7 +188,10 @@ def _ask(
         session, person, flow, context=context, subject_id=profile.person_id, answers=answers,
         beside=True,
     )  # fmt: skip
-    doubts.asked(session, profile, question, str(answers["_words"]), about, context)
+    doubts.asked(
+        session, profile, question, str(answers["_words"]), about, context,
+        sounds_like=str(answers.get("_concern", "")),
+    )  # fmt: skip
     _wait(session, profile, question, context)
     return question
 

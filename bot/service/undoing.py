@@ -24,8 +24,10 @@ from bot.service.week import checkin_row, current_week
 from bot.store.people import AthleteProfile, HistoryRow, Person
 from bot.store.traffic import OutboxRow
 from bot.store.week import CheckInRow, DecisionRow
+from engine.decide import Outcome
 
 SETS_FIGURES = (*KINDS, "decided", "sign-off lapsed", "taken back")
+LOOKED_THROUGH = 20  # entries, the latest first: more mornings than a week can be stopped
 
 
 def ask_undo(
@@ -134,17 +136,24 @@ def _ask(
 
 
 def _last(session: Session, profile: AthleteProfile) -> HistoryRow | None:
-    """The last thing that set figures; the decision that a change itself led to goes with it."""
+    """The last thing that set figures; the decision that a change itself led to goes with it.
+
+    A morning that was stopped set none: it must not hide the approval that it came after.
+    """
     query = (
         select(HistoryRow)
         .where(HistoryRow.athlete_id == profile.person_id, col(HistoryRow.what).in_(SETS_FIGURES))
         .order_by(col(HistoryRow.id).desc())
-        .limit(2)
+        .limit(LOOKED_THROUGH)
     )
-    rows = list(session.exec(query))
+    rows = [row for row in session.exec(query) if not _stopped(row)][:2]
     if len(rows) == 2 and rows[0].what == "decided" and _led_to(rows[1], rows[0]):
         return rows[1]
     return rows[0] if rows else None
+
+
+def _stopped(row: HistoryRow) -> bool:
+    return row.what == "decided" and row.detail.get("outcome") == Outcome.ESCALATED.value
 
 
 def _led_to(change: HistoryRow, decided: HistoryRow) -> bool:

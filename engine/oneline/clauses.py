@@ -42,6 +42,8 @@ class Clause:
     torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
     odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
     trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
+    foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
+    vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
 
     @property
     def figures(self) -> list[Figure]:
@@ -119,6 +121,12 @@ def _mark_odd(clause: Clause) -> None:
         elif isinstance(token, Figure):
             if wished or denied or clause.asks or token.bound or _bounded(tokens, index):
                 clause.odd.add(token.start)
+            if _is_eaten(tokens, index):
+                clause.foreign.add(token.start)
+            following = tokens[index + 1] if index + 1 < len(tokens) else None
+            if isinstance(following, Word) and following.says(Means.VESSEL):
+                clause.vessels.add(token.start)
+                clause.odd.add(token.start)
             if _counts(tokens, index, -1) or _of_other_day(tokens, index):
                 clause.odd.add(token.start)
             if _counts(tokens, index, +1) and token.start not in clause.odd:
@@ -160,6 +168,17 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
         return False
     return figure.unit is not Unit.VOLUME
+
+
+def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a bare number counts pieces of what was eaten: "ate 5 rice cakes"."""
+    figure = tokens[index]
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    assert isinstance(figure, Figure)
+    if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
+        return False
+    eaten = any(isinstance(token, Word) and token.says(Means.EATEN) for token in tokens)
+    return eaten and is_unknown(following)
 
 
 def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:

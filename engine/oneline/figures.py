@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
+from dataclasses import replace
 from itertools import permutations
 
 from engine.evidence.oneline import WATER_AT_TARGET
@@ -10,7 +11,17 @@ from engine.units import Refusal, RefusalCode
 
 from .clauses import LEAST_SPARE_CARBS
 from .phrases import Phrases
-from .plausible import doubt_of_habit, doubt_of_refusal, ends_of, fits, likely, value_of
+from .plausible import (
+    doubt_of_habit,
+    doubt_of_refusal,
+    ends_of,
+    fits,
+    is_plain,
+    is_readable,
+    likely,
+    value_of,
+    values_of,
+)
 from .report import CORE, Doubt, DoubtCode, Known, Value
 from .tokens import Figure, Unit
 
@@ -39,6 +50,8 @@ class Figures:
         self._taken: set[int] = set()  # used, or read and left in the note all the same
         self.labelled = False
         self._odd: list[tuple[str, Figure]] = []
+        self._told_by: dict[str, Figure] = {}
+        self._taken |= {start for clause in self._clauses for start in clause.foreign}
 
     def take(self) -> None:
         self._take_off_odd()
@@ -64,7 +77,7 @@ class Figures:
                     self.soft.update((one.label.start, one.figure.start))
                 told.setdefault(one.key, []).append(one.figure)
             for figure in clause.figures:
-                key = _KEY_OF_UNIT.get(figure.unit)
+                key = self._key_of(figure)
                 if figure.start in named or figure.start in self._taken or key is None:
                     continue
                 if figure.start in clause.odd:
@@ -78,8 +91,25 @@ class Figures:
                 self._taken.add(figure.start)
                 (self.soft if key == "sleep_h" else self.used).add(figure.start)
 
+    def _key_of(self, figure: Figure) -> str | None:
+        """The answer that a figure's unit names; "7/10" in the place of sharpness is sharpness."""
+        key = _KEY_OF_UNIT.get(figure.unit)
+        if key != "fullness":
+            return key
+        order = self._known.order
+        named = {one.figure.start: one.key for c in self._clauses for one in c.named}
+        if figure.start in named:
+            return key
+        bare = [f for c in self._clauses for f in c.figures if f.start not in named]
+        before = sum(f.unit is Unit.NONE and f.start < figure.start for f in bare)
+        if before >= len(order):
+            return None  # all answers stand before it: it tells of something else
+        sharp = "sharpness" in order and order.index("sharpness")
+        given = bare.index(figure) == sharp or key in named.values()
+        return "sharpness" if sharp and given else key
+
     def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
-        values = self._values(key, figures)
+        values = values_of(key, figures, self._known)
         if len(figures) > 1 and len(values) == len(figures) and not _all_same(values):
             options = [*values, sum(values)] if key == "water_l" else values
             self._doubt(
@@ -91,17 +121,6 @@ class Figures:
         if len(values) != len(figures):
             for figure in figures[1:]:
                 self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
-
-    def _values(self, key: str, figures: Sequence[Figure]) -> list[float]:
-        found = []
-        for figure in figures:
-            try:
-                value = value_of(key, figure, self._known)
-            except Refusal:
-                continue
-            if value is not None:
-                found.append(value)
-        return found
 
     def _take_value(self, key: str, figure: Figure) -> None:
         """The figure as this answer where it is plain, else the question it raises."""
@@ -120,6 +139,7 @@ class Figures:
             self._doubt(DoubtCode.BOUND, key, figure.text.strip(), [{key: value}])
         else:
             self.answers[key] = value
+            self._told_by[key] = figure
             self.spoken_for.add(key)
 
     def _take_range(self, key: str, figure: Figure) -> None:
@@ -147,7 +167,7 @@ class Figures:
 
     def _at_water_target(self, figure: Figure) -> bool:
         target = self._known.water_l
-        values = self._values("water_l", [figure]) if fits("water_l", figure) else []
+        values = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
         if not target or not values or figure.high:
             return False
         return abs(values[0] - target) <= float(WATER_AT_TARGET) * target
@@ -175,6 +195,8 @@ class Figures:
                 for key, value in (options[0].items() if options else ())
                 if all(option.get(key) == value for option in options)
             }
+            if any(len(figures) > len(option) for option in options):
+                shared = {}  # "water 3 5": the numbers left over may be decimals
             self.answers |= shared
             self._doubt(
                 DoubtCode.ORDER, about, " ".join(token.text for token in clause.tokens),
@@ -201,7 +223,7 @@ class Figures:
         """Bare figures on open answers: the first fitting way in order."""
         for chosen in permutations(keys, min(len(figures), len(keys))):
             pairs = list(zip(chosen, figures, strict=False))
-            if all(self._plain(key, figure) for key, figure in pairs):
+            if all(is_plain(key, figure, self._known) for key, figure in pairs):
                 return pairs
         return []
 
@@ -219,7 +241,8 @@ class Figures:
                 if figure.unit is Unit.HOURS:
                     continue  # hours of nothing named
                 if figure.start in odd:
-                    self._odd.append(("", figure))
+                    by_vessel = figure.start in clause.vessels
+                    self._odd.append(("water_l" if by_vessel else "", figure))
                 elif figure.unit is Unit.GRAMS:
                     self._spare(figure)
                 else:
@@ -227,10 +250,10 @@ class Figures:
         if not bare or self._is_chatter(bare):
             return
         held = {"weight_kg", "water_l"} & {key for key, _ in self._odd}
-        skipped = self._phrases.skipped
-        keys = [
-            key for key in self._known.order if key not in self.spoken_for and key not in skipped
-        ]
+        shut = set(self._phrases.skipped) | self.spoken_for
+        if not any(is_plain("weight_kg", figure, self._known) for figure in bare):
+            shut |= held & {"weight_kg"}
+        keys = [key for key in self._known.order if key not in shut]
         core = [key for key in keys if key in CORE]
         if len(bare) < len(core):
             keys = [key for key in keys if key not in self._phrases.reserved and key not in held]
@@ -241,7 +264,7 @@ class Figures:
         said = self._known.asked or self.answers or self.doubts or self._phrases.skipped
         if said or self._phrases.reserved or len(bare) > 1:
             return False
-        return not self._plain("weight_kg", bare[0])
+        return not is_plain("weight_kg", bare[0], self._known)
 
     def _place(self, bare: Sequence[Figure], keys: Sequence[str]) -> None:
         spare = list(bare[len(keys) :])
@@ -252,19 +275,47 @@ class Figures:
             for figure in spare:
                 self._spare(figure)
             return
+        if spare and self._ask_about_split(bare, keys):
+            return
+        moved = any(not self._is_carbs(("", figure)) for figure in spare)
+        if moved and not all(is_readable(*pair, self._known) for pair in placed):
+            # a number too many among them, and none of them may stand where it was meant to
+            self.used.update(figure.start for figure in bare)
+            given = " ".join(figure.text.strip() for figure in bare)
+            self._doubt(DoubtCode.ORDER, keys[0], given, [])
+            return
         self._take_placed(placed, keys)
         for figure in spare:
             self._spare(figure)
 
+    def _ask_about_split(self, bare: Sequence[Figure], keys: Sequence[str]) -> bool:
+        """A number too many, because the first two may be one: "60 2 5 3.5"."""
+        first, second, rest = bare[0], bare[1], bare[2:]
+        close = 0 <= second.start - first.end <= 1 and len(second.number) == 1
+        if not close or not first.number.isdecimal() or len(rest) + 1 > len(keys):
+            return False
+        whole = replace(first, number=f"{first.number}.{second.number}")
+        way = list(zip(keys, [whole, *rest], strict=False))
+        if not all(is_plain(key, figure, self._known) for key, figure in way):
+            return False
+        self.used.update(figure.start for figure in bare)
+        option = {key: value_of(key, figure, self._known) for key, figure in way}
+        given = " ".join(figure.text.strip() for figure in bare)
+        self._doubt(DoubtCode.ORDER, keys[0], given, [option])
+        self.spoken_for |= set(option)
+        return True
+
     def _is_carbs(self, pair: tuple[str, Figure]) -> bool:
         key, figure = pair
-        if self._plain(key, figure):
+        if is_plain(key, figure, self._known):
             return False
-        values = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        values = (
+            values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
+        )
         return bool(values) and values[0] >= LEAST_SPARE_CARBS
 
     def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
-        if all(self._plain(key, figure) for key, figure in placed):
+        if all(is_plain(key, figure, self._known) for key, figure in placed):
             for key, figure in placed:
                 self._use(key, figure)
             return
@@ -274,13 +325,13 @@ class Figures:
             for chosen in permutations(keys, len(figures))
             if chosen != tuple(key for key, _ in placed)
         ]
-        readable = [way for way in others if all(self._readable(*pair) for pair in way)]
-        usual = [way for way in readable if all(self._plain(*pair) for pair in way)]
+        readable = [way for way in others if all(is_readable(*pair, self._known) for pair in way)]
+        usual = [way for way in readable if all(is_plain(*pair, self._known) for pair in way)]
         if not usual:
             for key, figure in placed:
                 self._use(key, figure)
             return
-        in_order_readable = all(self._readable(key, figure) for key, figure in placed)
+        in_order_readable = all(is_readable(key, figure, self._known) for key, figure in placed)
         if len(readable) == 1 and not in_order_readable and self._certain(readable[0], keys):
             for key, figure in readable[0]:
                 self._use(key, figure)
@@ -321,42 +372,45 @@ class Figures:
         self.used.add(figure.start)
         self._take_value(key, figure)
 
-    def _readable(self, key: str, figure: Figure) -> bool:
-        if not fits(key, figure) or figure.high or figure.bound:
-            return fits(key, figure)
-        try:
-            value_of(key, figure, self._known)
-        except Refusal:
-            return False
-        return True
-
-    def _plain(self, key: str, figure: Figure) -> bool:
-        if not fits(key, figure) or not self._readable(key, figure):
-            return False
-        if figure.high:
-            return any(likely(key, end, self._known) for end in ends_of(key, figure, self._known))
-        return likely(key, value_of(key, figure, self._known), self._known)
-
     # what is left over
 
     def _spare(self, figure: Figure) -> None:
         """A number more than there are answers."""
         self.used.add(figure.start)
-        if self._second_weight(figure):
+        if self._second_weight(figure) or self._decimal(figure):
             return
         options: list[Mapping[str, Value]] = []
         carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
-        grams = self._values("carb_eaten_g", [figure]) if fits("carb_eaten_g", figure) else []
+        grams = (
+            values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
+        )
         if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
             options = [{"carb_eaten_g": grams[0]}]
             self.spoken_for.add("carb_eaten_g")
         about = "carb_eaten_g" if options else "spare"
         self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
 
+    def _decimal(self, figure: Figure) -> bool:
+        """A digit right behind an answer that may be its decimal: "water 3 5"."""
+        for key in ("weight_kg", "water_l"):
+            before = self._told_by.get(key)
+            close = before is not None and 0 <= figure.start - before.end <= 1
+            if before is None or not close or len(figure.number) != 1 or key not in self.answers:
+                continue
+            if not before.number.isdecimal():
+                continue
+            longer = replace(before, number=f"{before.number}.{figure.number}")
+            whole = values_of(key, [longer], self._known)
+            options = [*whole, self.answers.pop(key)]
+            given = f"{before.text} {figure.text}"
+            self._doubt(DoubtCode.UNCLEAR, key, given, [{key: value} for value in options])
+            return True
+        return False
+
     def _second_weight(self, figure: Figure) -> bool:
         """A second figure that can only be the weight: which of the two it is."""
         first = self.answers.get("weight_kg")
-        values = self._values("weight_kg", [figure]) if fits("weight_kg", figure) else []
+        values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
         if first is None or not values or abs(values[0] - first) > 0.03 * first:
             return False
         del self.answers["weight_kg"]
@@ -377,7 +431,9 @@ class Figures:
             if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
                 self._ask_second_drink(figure)
                 continue
-            keys = [key] if key else [k for k in self._known.order if self._plain(k, figure)]
+            keys = (
+                [key] if key else [k for k in self._known.order if is_plain(k, figure, self._known)]
+            )
             open_keys = [k for k in keys if k not in self.spoken_for | set(self._phrases.skipped)]
             if not open_keys or open_keys[0] in self.answers:
                 continue
@@ -387,7 +443,7 @@ class Figures:
 
     def _ask_second_drink(self, figure: Figure) -> None:
         """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""
-        first, values = self.answers["water_l"], self._values("water_l", [figure])
+        first, values = self.answers["water_l"], values_of("water_l", [figure], self._known)
         if first is None or not values:
             return
         del self.answers["water_l"]
@@ -400,7 +456,8 @@ class Figures:
         if figure.high:
             self._take_range(key, figure)
             return
-        values = self._values(key, [figure])
+        by_vessel = any(figure.start in clause.vessels for clause in self._clauses)
+        values = [] if by_vessel else values_of(key, [figure], self._known)
         options = [{key: v} for v in values if likely(key, v, self._known)]
         self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
 

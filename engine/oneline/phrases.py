@@ -54,8 +54,8 @@ class Phrases:
         label: Word | None = None
         figures = bool(clause.figures)
         for word in clause.words:
-            if named := word.says(Means.LABEL):
-                label = word if named else label
+            if word.says(Means.LABEL):
+                label = word
             skip = word.says(Means.SKIP)
             if skip is None:
                 continue
@@ -65,6 +65,11 @@ class Phrases:
                 meaning = label.says(Means.LABEL)
                 assert meaning is not None
                 self._read.add(label.start)
+                self._skip(meaning.about, word)
+            elif (after := _label_after(clause, word)) is not None:
+                meaning = after.says(Means.LABEL)
+                assert meaning is not None
+                self._read.add(after.start)
                 self._skip(meaning.about, word)
             elif self.known.asked and len(clause.words) == 1 and not figures:
                 self._skip(self.known.asked[0], word)
@@ -212,6 +217,19 @@ class Phrases:
                 break
             start = token.start
         return start
+
+
+def _label_after(clause: Clause, skip: Word) -> Word | None:
+    """The label of "didn't count the water", where it names no figure."""
+    named = {one.label.start for way in (clause.named, *clause.torn) for one in way}
+    for token in clause.tokens[clause.tokens.index(skip) + 1 :]:
+        if not isinstance(token, Word):
+            return None
+        if token.says(Means.LABEL):
+            return None if token.start in named else token
+        if token.says(Means.LINK) is None:
+            return None
+    return None
 
 
 def _next_to(clause: Clause, one: Token, other: Token) -> bool:

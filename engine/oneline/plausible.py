@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator
+from collections.abc import Iterator, Sequence
 from contextlib import suppress
 
 from engine.evidence import deciding as e
@@ -120,6 +120,37 @@ def _weight_far_from(kg: float, known: Known) -> float | None:
                 float(LEAST_BMI) if kg / square < float(LEAST_BMI) else float(MOST_BMI)
             ) * square
     return None
+
+
+def values_of(key: str, figures: Sequence[Figure], known: Known) -> list[float]:
+    """The figures that can be read as this answer, as values."""
+    found = []
+    for figure in figures:
+        with suppress(Refusal):
+            value = value_of(key, figure, known)
+            if value is not None:
+                found.append(value)
+    return found
+
+
+def is_readable(key: str, figure: Figure, known: Known) -> bool:
+    """Whether the figure can be this answer at all, usual or not."""
+    if not fits(key, figure) or figure.high or figure.bound:
+        return fits(key, figure)
+    try:
+        value_of(key, figure, known)
+    except Refusal:
+        return False
+    return True
+
+
+def is_plain(key: str, figure: Figure, known: Known) -> bool:
+    """Whether the figure is this answer as its owner usually tells it."""
+    if not fits(key, figure) or not is_readable(key, figure, known):
+        return False
+    if figure.high:
+        return any(likely(key, end, known) for end in ends_of(key, figure, known))
+    return likely(key, value_of(key, figure, known), known)
 
 
 def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doubt | None:

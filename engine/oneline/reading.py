@@ -14,9 +14,10 @@ from engine.units import RefusalCode, WeightUnit
 from engine.units.reading import plain_with_places
 
 from .figures import Figures
+from .joined import interpretations
 from .phrases import Phrases
 from .report import IN_ORDER, Doubt, Known, Report, Value
-from .tokens import Figure, Token, interpretations
+from .tokens import Figure, Token
 
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
 

@@ -11,11 +11,15 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from itertools import product
+from unicodedata import category
 
 from engine.oneline.words import Meaning, Means, longest_phrase, phrases
 from engine.units.reading import NUMBER
 from engine.units.volume import VOLUME_WORDS
 from engine.units.weight import KG_WORDS, LB_WORDS, ST_WORDS
+
+from .numbers import goes_on, multiplied, spelt_at, with_half
+from .typos import label_meant
 
 
 class Unit(StrEnum):
@@ -73,7 +77,7 @@ _DATE = re.compile(
 _CLOCK = re.compile(
     r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
 )
-_SCALE = re.compile(r" ?(?:/|(?:out )?of|von|aus) ?(10|5)(?![\d./]\d|\d)(?!/)")
+_SCALE = re.compile(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
 _OVER = r"(?![^\W_]|')"  # no letter or digit follows
 _STONES = re.compile(
     rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
@@ -93,27 +97,38 @@ _COUNTED = re.compile(
     r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
     r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + _OVER + ")"
 )
+# "woke at 6", "um 6 auf"; "down 0.3", "300 g runter"
+_TOLD_OF = re.compile(
+    r"\b(?:woke|wake|awake|got up|bed|asleep|wach|aufgewacht|aufgestanden|bett)(?: up)?"
+    r" (?:at|around|about|um|gegen|seit|since|till|until) $|\bup (?:at|since) $"
+)
+_NEXT_FIGURE = re.compile(r" ?[.,]?\d")
+_GOT_UP = re.compile(rf" (?:auf|wach|aufge\w+|raus){_OVER}")
+_AT = re.compile(r"\b(?:um|gegen|seit) $")
+_CHANGED = re.compile(
+    r"(?:so |also )?(?:down|lost|gained|dropped|abgenommen|zugenommen|runter)"
+    rf"(?: by| um| about| another)? (?P<number>{NUMBER})(?![\d/]| ?{VOLUME_WORDS}{_OVER})"
+    rf"(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams?){_OVER})?{_OVER}"
+)
+_RISEN = re.compile(
+    rf" ?(?:{KG_WORDS}|{LB_WORDS}) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
+    rf"weniger|mehr|abgenommen|zugenommen)(?! ?\d| to| from| by| um| auf){_OVER}"
+)
+_GRAMS_CHANGED = re.compile(
+    rf" ?(?:grammes?|gramm|grams?|gr|g) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
+    rf"weniger|abgenommen|zugenommen){_OVER}"
+)
+_POUNDS_PER_STONE = 14
+_MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
 _ISH = re.compile(r" ?-?ish\b")
 _SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
-
-
-def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:
-    """The ways in which the line can be cut into tokens: commas may part numbers or mark decimals.
-
-    With `bare_stones`, two numbers at the start may be stones and pounds.
-    """
-    cut = [_without_lone_words(list(tokens)) for tokens in _expanded(_scan(line, language))]
-    pieces = [_ranged(tokens) for tokens in cut]
-    if bare_stones:
-        pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
-    return pieces
 
 
 _Choice = tuple[tuple[Token, ...], ...]
 _MOST_WAYS = 64
 
 
-def _expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
+def expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
     ways = 1
     kept: list[_Choice] = []
     for choice in choices:
@@ -123,14 +138,14 @@ def _expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
         yield tuple(token for tokens in combination for token in tokens)
 
 
-def _scan(line: str, language: str) -> list[_Choice]:
+def scan(line: str, language: str) -> list[_Choice]:
     found: list[_Choice] = []
     at = 0
     while at < len(line):
         if line[at] == " ":
             at += 1
             continue
-        choice = _figure(line, at) or _word(line, at, language) or _mark(line, at)
+        choice = _figure(line, at, language) or _word(line, at, language) or _mark(line, at)
         found.append(choice)
         at = max(token.end for tokens in choice for token in tokens)
     return found
@@ -144,7 +159,7 @@ def _unknown(line: str, start: int, end: int) -> _Choice:
     return _one(Word(start=start, end=end, text=line[start:end]))
 
 
-def _figure(line: str, at: int) -> _Choice | None:
+def _figure(line: str, at: int, language: str) -> _Choice | None:
     before = line[at - 1] if at else " "
     if line[at] in "-+" and not (before in " \n,;:(|~" or at == 0):
         return None
@@ -161,6 +176,8 @@ def _figure(line: str, at: int) -> _Choice | None:
         return None
     number = match[0].rstrip(".,")
     end = at + len(number)
+    if whole := _whole(line, at, number, end, language):
+        return whole
     if number[0] in ".," and (before.isalnum() or "." in number[1:] or "," in number[1:]):
         return None  # the mark parts this number from what stands before it
     letters = before.isalpha() or before in "'_"
@@ -177,8 +194,28 @@ def _figure(line: str, at: int) -> _Choice | None:
     return _with_unit(line, at, number, end)
 
 
+def _whole(line: str, at: int, number: str, end: int, language: str) -> _Choice | None:
+    """A number that is more than its digits, or that tells of something else than of an answer."""
+    letters = line[at - 1 : at].isalpha() or line[at - 1 : at] in ("'", "_")
+    if letters or _WHOLE.fullmatch(number) is None:
+        return None
+    if times := multiplied(line, number, end):
+        amount, to = times
+        return _with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
+    if longer := goes_on(line, number, end, language):
+        return _with_unit(line, at, *longer)
+    if _TOLD_OF.search(line[:at]) and not _NEXT_FIGURE.match(line, end):
+        return _unknown(line, at, end)
+    after = _RISEN.match(line, end) or (_AT.search(line[:at]) and _GOT_UP.match(line, end))
+    if after and rough(number) < _MOST_CHANGED:
+        return _unknown(line, at, after.end())
+    if (match := _GRAMS_CHANGED.match(line, end)) and number.isdecimal():
+        return _unknown(line, at, match.end())
+    return None
+
+
 def _points_elsewhere(line: str, start: int, end: int) -> bool:
-    return re.search(r"\d\.\d", line[:start] + " " + line[end:]) is not None
+    return re.search(r"\d\.\d{1,2}(?!\d)", line[:start] + " " + line[end:]) is not None
 
 
 def _run_on(line: str, start: int, end: int) -> _Choice:
@@ -206,12 +243,15 @@ def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
     if (stones := _STONES.match(line, end)) and _is_stones(line, end):
         return _in_stones(line, start, number, end, stones)
     if (match := _SCALE.match(line, end)) and _is_scale(line, start, number, match):
-        unit = Unit.OF_TEN if match[1] == "10" else Unit.OF_FIVE
-        return _one(figure(match.end(), unit, match[1]))
+        unit = Unit.OF_FIVE if match[1] == "5" else Unit.OF_TEN
+        return _one(figure(match.end(), unit, "5" if unit is Unit.OF_FIVE else "10"))
     if match := _COUNTED.match(line, end):
         return _unknown(line, start, match.end())
     for unit, pattern in _UNITS:
         if match := pattern.match(line, end):
+            if longer := with_half(line, number, match.end()):
+                number, to = longer
+                return _one(figure(to, unit, match[0].strip()))
             return _one(figure(match.end(), unit, match[0].strip()))
     if match := _THOUSAND.match(line, end):
         return _one(figure(match.end(), Unit.GRAMS, "g", k=True))
@@ -243,7 +283,7 @@ def _is_scale(line: str, start: int, number: str, match: re.Match[str]) -> bool:
     if not match[0].startswith(" /"):
         return not before.endswith("/")
     parts = before.rstrip().endswith("/") or after.lstrip().startswith("/")
-    return not parts and _rough(number) <= float(match[1])
+    return not parts and rough(number) <= (5 if match[1] == "5" else 10)
 
 
 def _is_stones(line: str, end: int) -> bool:
@@ -257,6 +297,14 @@ def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str
     alone = match.end() if match["rest"] is None else match.start("rest")
     stone_end = re.compile(rf" ?{ST_WORDS}\.?").match(line, end)
     assert stone_end is not None
+    if longer := _pounds_in_words(line, stone_end.end()):
+        pounds, to = longer
+        return _one(
+            Figure(
+                start=start, end=to, number=number, unit=Unit.WEIGHT, unit_text=f"st {pounds} lb",
+                text=line[start:to],
+            )
+        )  # fmt: skip
     stones = Figure(
         start=start, end=min(alone, stone_end.end()), number=number, unit=Unit.WEIGHT, unit_text="st",
         text=line[start : stone_end.end()],
@@ -275,6 +323,20 @@ def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str
     return ((whole,), (stones, *rest))
 
 
+def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
+    """The pounds after stones where they are written out or have a half: up to where they go."""
+    gap = re.compile(r"[ ,&]*(?:and )?").match(line, at)
+    assert gap is not None
+    digits = re.compile(NUMBER).match(line, gap.end())
+    found = (
+        goes_on(line, digits[0], digits.end(), "en") if digits else spelt_at(line, gap.end(), "en")
+    )
+    unit = re.compile(rf" ?{LB_WORDS}{_OVER}").match(line, found[1]) if found else None
+    if found is None or rough(found[0]) >= _POUNDS_PER_STONE or (unit is None and "," in gap[0]):
+        return None
+    return found[0], unit.end() if unit else found[1]
+
+
 def _cut(line: str, start: int, number: str) -> _Choice | None:
     """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
     if "." in number:
@@ -282,6 +344,8 @@ def _cut(line: str, start: int, number: str) -> _Choice | None:
         if any(group.count(".") > 1 or group.startswith(".") for group in groups):
             return None
         cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
+        if len(groups) > 2 and groups[0].isdecimal() and re.fullmatch(r"\d", groups[1]):
+            cuts.append((f"{groups[0]},{groups[1]}", *groups[2:]))
         if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:
             return None  # "1,234.5": thousands
     else:
@@ -321,6 +385,11 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     match = _WORD.match(line, at)
     if match is None:
         return None
+    changed = _CHANGED.match(line, at)
+    if changed and (rough(changed["number"]) < _MOST_CHANGED or changed[0].endswith(("g", "m"))):
+        return _unknown(line, at, changed.end())
+    if spelt := spelt_at(line, at, language):
+        return _with_unit(line, at, *spelt)
     known, longest = phrases(language), longest_phrase(language)
     words, ends = [match[0]], [match.end()]
     at_next = match.end()
@@ -335,119 +404,31 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     for count in range(len(words), 0, -1):
         if meanings := known.get(tuple(words[:count])):
             end = ends[count - 1]
-            spelt = next((m.value for m in meanings if m.means is Means.SPELT), None)
-            if spelt is not None:
-                return _with_unit(line, at, f"{spelt:g}", end)
             return _one(Word(start=at, end=end, text=line[at:end], meanings=meanings))
-    # an abbreviation's point belongs to it: "ca. 3"
+    if label := label_meant(line, at, match.end(), language):
+        return _one(Word(start=at, end=match.end(), text=match[0], meanings=(label,)))
     return _unknown(line, at, match.end())
 
 
 def _mark(line: str, at: int) -> _Choice:
     char = line[at]
     if char.isalnum() or not char.isascii():
-        return _unknown(line, at, at + 1)
+        # a sign or an arrow in front of a number parts it from the one before
+        pointer = re.compile(r"[^\w\s]+ ?(?=\d)").match(line, at)
+        if char.isalnum() or pointer is None or category(char)[0] != "S":
+            return _unknown(line, at, at + 1)
+        return _one(Mark(start=at, end=pointer.end(), text="|"))
     return _one(Mark(start=at, end=at + 1, text=char))
-
-
-def _without_lone_words(tokens: list[Token]) -> list[Token]:
-    """A number written out counts with a unit, beside a label or alone: "one" is often a word."""
-
-    def stays(index: int, figure: Figure) -> bool:
-        spelt = figure.text[:1].isalpha()
-        if not spelt or figure.unit is not Unit.NONE or len(tokens) == 1:
-            return True
-        beside = [tokens[i] for i in (index - 1, index + 1) if 0 <= i < len(tokens)]
-        return any(isinstance(t, Word) and t.says(Means.LABEL) for t in beside)
-
-    return [
-        Word(start=token.start, end=token.end, text=token.text)
-        if isinstance(token, Figure) and not stays(index, token)
-        else token
-        for index, token in enumerate(tokens)
-    ]
-
-
-def _ranged(tokens: list[Token]) -> list[Token]:
-    """Two figures with "to", "or" or a dash between them are one figure with two ends."""
-    out: list[Token] = []
-    at = 0
-    while at < len(tokens):
-        first = tokens[at]
-        if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
-            between, second = tokens[at + 1], tokens[at + 2]
-            if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):
-                out.append(
-                    replace(
-                        second,
-                        start=first.start,
-                        number=first.number,
-                        high=second.number,
-                        unit=second.unit if first.unit is Unit.NONE else first.unit,
-                        unit_text=second.unit_text or first.unit_text,
-                        text=f"{first.number}-{second.number}",
-                    )
-                )
-                at += 3
-                continue
-        out.append(first)
-        at += 1
-    return out
-
-
-def _makes_range(
-    tokens: list[Token], at: int, first: Figure, between: Token, second: Figure
-) -> bool:
-    if isinstance(between, Word):
-        if between.says(Means.RANGE):
-            return True
-        before = tokens[at - 1] if at else None
-        opened = isinstance(before, Word) and before.text in ("between", "zwischen")
-        return opened and between.text in ("and", "und")
-    if not (isinstance(between, Mark) and between.text == "-"):
-        return False
-    chained = at + 3 < len(tokens) and _is_dash(tokens[at + 3])
-    chained |= at > 0 and _is_dash(tokens[at - 1])
-    low, high = _rough(first.number), _rough(second.number)
-    return not chained and low < high <= 1.35 * low + 1
-
-
-def _is_dash(token: Token) -> bool:
-    return isinstance(token, Mark) and token.text == "-"
-
-
-def _rough(number: str) -> float:
-    try:
-        return float(number.replace(",", "."))
-    except ValueError:
-        return float("nan")
-
-
-def _stones_and_pounds(tokens: list[Token]) -> Iterator[list[Token]]:
-    """The line as it is, and with its first two bare numbers as stones and pounds."""
-    yield tokens
-    first = next((i for i, t in enumerate(tokens) if isinstance(t, Figure)), None)
-    if first is None:
-        return
-    stones = tokens[first]
-    second = first + 1
-    while second < len(tokens) and isinstance(tokens[second], Mark):
-        second += 1
-    pounds = tokens[second] if second < len(tokens) else None
-    assert isinstance(stones, Figure)
-    bare = isinstance(pounds, Figure) and pounds.unit in (Unit.NONE, Unit.WEIGHT)
-    if not bare or stones.unit is not Unit.NONE or not stones.number.isdecimal():
-        return
-    assert isinstance(pounds, Figure)
-    if pounds.unit is Unit.WEIGHT and not pounds.unit_text.startswith(("lb", "pound", "#")):
-        return
-    whole = replace(
-        stones, end=pounds.end, unit=Unit.WEIGHT, unit_text=f"st {pounds.number} lb",
-        text=f"{stones.number} st {pounds.number} lb",
-    )  # fmt: skip
-    yield [*tokens[:first], whole, *tokens[second + 1 :]]
 
 
 def is_skipped(token: Token) -> bool:
     """Whether this is a mark that says nothing, such as a colon after a label."""
     return isinstance(token, Mark) and token.text in _SKIPPED_MARKS
+
+
+def rough(number: str) -> float:
+    """About what a number is worth; not a number where that can't be said."""
+    try:
+        return float(number.replace(",", "."))
+    except ValueError:
+        return float("nan")

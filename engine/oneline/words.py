@@ -12,7 +12,9 @@ class Means(StrEnum):
 
     LABEL = "label"  # names an answer
     SCORE = "score"  # says a score in words; `value` is the likely one
-    SPELT = "spelt"  # a number written out
+    CORRECTS = "corrects"  # between a figure and the one that stands in its stead
+    VESSEL = "vessel"  # what is drunk from: its size is not known
+    EATEN = "eaten"  # with what was eaten or came on top, by the piece
     LINK = "link"  # says nothing by itself: "is", "my", "this morning"
     ABOUT = "about"  # before a figure that is rounded
     BOUND = "bound"  # before a figure that is only a bound
@@ -70,6 +72,7 @@ ENGLISH: _Table = {
         "a bit flat, bit flat, slightly flat, a little flat, little flat, kinda flat, flattish, "
         "not very full, not so full, not full"
     ),
+    (Means.SCORE, "fullness", 5): "half full, medium full, so-so, middling",
     (Means.SCORE, "fullness", 6): "a bit full, fairly full, quite full, ok full",
     (Means.SCORE, "fullness", 7): "pretty full, nicely full, rather full, good and full",
     (Means.SCORE, "fullness", 8): (
@@ -89,7 +92,9 @@ ENGLISH: _Table = {
         "this morning, am at, in total, total, altogether, day, all day, with, for, kind, level, "
         "reading, came in, had, have, be, being, feel, feeling, felt, feels, of water, all drinks, "
         "so far, up, plus, then, now, eaten, ate, got, sitting, score, says, showed, shows, say, "
-        "number, numbers, check in, checkin, check-in, here, are my, also, as"
+        "number, numbers, check in, checkin, check-in, here, are my, also, as, in, again, all, only, "
+        "same as yesterday, like yesterday, same as the day before, fuller, a bit fuller, bit fuller, "
+        "managed, even, dead on"
     ),
     (Means.TODAY, "", None): "today, tonight, tomorrow, later",
     (Means.ABOUT, "", None): (
@@ -135,9 +140,19 @@ ENGLISH: _Table = {
     ),
     (Means.YES, "", None): "yes, yeah, yep, y, yup, sure",
     (Means.NO, "", None): "no, nope, nah, n",
+    (Means.CORRECTS, "", None): (
+        "no, nope, sorry, i mean, i meant, correction, make that, scratch that, actually, no wait, "
+        "wait no, no sorry, sorry no, wait, oops, or rather"
+    ),
+    (Means.VESSEL, "", None): (
+        "glass, glasses, glasses of water, cup, cups, bottle, bottles, mugs, shaker, shakers, "
+        "big glasses, bottles of water, flasks, jugs"
+    ),
+    (Means.EATEN, "", None): "ate, had, eaten, plus, extra, another, snacked",
     (Means.SKIP, "", None): (
         "skip, skipped, skipping, unknown, na, pass, no idea, don't know, dont know, "
-        "not sure, not measured, didn't measure, missing, dunno, can't say"
+        "not sure, not measured, didn't measure, missing, dunno, can't say, don't have, dont have, "
+        "didn't count, didnt count, not counted, didn't track, didnt track, not tracked, haven't got"
     ),
     (Means.SKIP, "weight_kg", None): (
         "no scale, no scales, no scale today, no scales today, without scale, without a scale, "
@@ -147,7 +162,8 @@ ENGLISH: _Table = {
         "not weighed, haven't weighed, havent weighed, forgot to weigh, no weigh in, no weigh-in, "
         "didn't weigh myself, forgot to weigh myself, couldn't weigh myself, don't have a scale, "
         "dont have a scale, no scale here, scale empty, scale not working, scale isn't working, "
-        "away from my scale, don't have my scale, no access to a scale, haven't got a scale"
+        "away from my scale, don't have my scale, no access to a scale, haven't got a scale, "
+        "scale at home, left my scale at home, left the scale at home, scale in the suitcase"
     ),
     (Means.SKIP, "water_l", None): (
         "no idea what i drank, no idea how much i drank, don't know what i drank, "
@@ -221,6 +237,7 @@ GERMAN: _Table = {
         "etwas flach, bisschen flach, ein bisschen flach, leicht flach, eher flach, nicht voll, "
         "nicht sehr voll, nicht so voll, nicht ganz voll"
     ),
+    (Means.SCORE, "fullness", 5): "mittelvoll, mittel voll, halbvoll, halb voll, mittel",
     (Means.SCORE, "fullness", 6): "etwas voll, halbwegs voll, einigermaßen voll, ganz gut voll",
     (Means.SCORE, "fullness", 7): "ziemlich voll, schön voll, recht voll, gut voll, eher voll",
     (Means.SCORE, "fullness", 8): (
@@ -234,26 +251,18 @@ GERMAN: _Table = {
     ),
     (Means.SCORE, "sharpness", 3): "etwas weich, leicht weich, etwas verschwommen, bisschen weich",
     (Means.SCORE, "sharpness", 4): "ziemlich scharf, recht scharf, ziemlich hart, trocken",
-    (Means.SCORE, "sharpness", 5): "knackig, sehr scharf, knallhart, messerscharf, sehr hart",
-    (Means.SPELT, "", 1): "eins",
-    (Means.SPELT, "", 2): "zwei",
-    (Means.SPELT, "", 3): "drei",
-    (Means.SPELT, "", 4): "vier",
-    (Means.SPELT, "", 5): "fünf, fuenf",
-    (Means.SPELT, "", 6): "sechs",
-    (Means.SPELT, "", 7): "sieben",
-    (Means.SPELT, "", 8): "acht",
-    (Means.SPELT, "", 9): "neun",
-    (Means.SPELT, "", 10): "zehn",
-    (Means.SPELT, "", 1.5): "eineinhalb, anderthalb",
-    (Means.SPELT, "", 2.5): "zweieinhalb",
-    (Means.SPELT, "", 3.5): "dreieinhalb",
-    (Means.SPELT, "", 4.5): "viereinhalb",
-    (Means.SPELT, "", 5.5): "fünfeinhalb",
+    (
+        Means.SCORE,
+        "sharpness",
+        5,
+    ): "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart",
     (Means.LINK, "", None): (
         "ist, bei, war, mein, meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, "
         "heute, heute morgen, heute früh, fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, "
-        "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, jetzt"
+        "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, "
+        "jetzt, wie gestern, so wie gestern, gleich wie gestern, wieder, voller, bisschen voller, "
+        "ein bisschen voller, etwas voller, geschafft, drin, alle, nur, plus, sonst nichts, sonst nix, "
+        "sonst weiß ich nix, sonst weiß ich nichts, also"
     ),
     (Means.TODAY, "", None): "heute, heute abend, morgen, später, übermorgen",
     (Means.ABOUT, "", None): (
@@ -262,7 +271,7 @@ GERMAN: _Table = {
     ),
     (Means.BOUND, "", None): (
         "über, ueber, unter, mehr als, weniger als, mindestens, höchstens, bis zu, maximal, "
-        "nur, kaum, nicht mal, wenigstens"
+        "kaum, nicht mal, wenigstens"
     ),
     (Means.RANGE, "", None): "bis, oder",
     (Means.NOT, "", None): (
@@ -298,9 +307,20 @@ GERMAN: _Table = {
     ),
     (Means.YES, "", None): "ja, jep, jo, jawohl",
     (Means.NO, "", None): "nein, nee, nö",
+    (Means.CORRECTS, "", None): (
+        "nein, nee, nö, quatsch, ich meine, ich meinte, korrektur, vielmehr, besser gesagt, ne, ups, "
+        "nein quatsch, nein sorry, sorry nein, nein warte, halt nein, moment"
+    ),
+    (Means.VESSEL, "", None): (
+        "glas, gläser, glaeser, gläser wasser, becher, tassen, flasche, flaschen, krüge, "
+        "flaschen wasser, große gläser"
+    ),
+    (Means.EATEN, "", None): "gegessen, aß, ass, plus, dazu, extra, gefuttert",
     (Means.SKIP, "", None): (
         "überspringen, ueberspringen, übersprungen, auslassen, weglassen, weiß nicht, weiss nicht, "
-        "weiß ich nicht, weiss ich nicht, keine ahnung, unbekannt, fehlt, nicht gemessen, egal"
+        "weiß ich nicht, weiss ich nicht, keine ahnung, unbekannt, fehlt, nicht gemessen, egal, "
+        "hab ich nicht, habe ich nicht, hab ich keins, nicht gezählt, nicht getrackt, nicht notiert, "
+        "kenne ich nicht, kenn ich nicht"
     ),
     (Means.SKIP, "weight_kg", None): (
         "keine waage, keine waage heute, keine waage da, keine waage dabei, ohne waage, "
@@ -310,7 +330,8 @@ GERMAN: _Table = {
         "konnte nicht wiegen, nicht wiegen können, gewicht vergessen, wiegen vergessen, "
         "vergessen zu wiegen, waage vergessen, hab keine waage, habe keine waage, waage leer, "
         "waage streikt, waage tot, hab mich nicht gewogen, habe mich nicht gewogen, "
-        "hatte keine waage, waage funktioniert nicht, hab keine waage hier, hier keine waage"
+        "hatte keine waage, waage funktioniert nicht, hab keine waage hier, hier keine waage, "
+        "waage im koffer, waage zuhause, waage zu hause, waage daheim"
     ),
     (Means.SKIP, "water_l", None): (
         "keine ahnung wie viel ich getrunken habe, keine ahnung was ich getrunken habe, "
@@ -353,15 +374,6 @@ GERMAN: _Table = {
         "grüße, gruß, liebe grüße, bitte, guten tag, morgen coach, na"
     ),
 }
-_NUMBERS = ("zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten")
-_ENGLISH_SPELT: _Table = {
-    **{(Means.SPELT, "", float(number)): word for number, word in enumerate(_NUMBERS)},
-    (Means.SPELT, "", 1.5): "one and a half",
-    (Means.SPELT, "", 2.5): "two and a half",
-    (Means.SPELT, "", 3.5): "three and a half",
-    (Means.SPELT, "", 4.5): "four and a half",
-    (Means.SPELT, "", 5.5): "five and a half",
-}
 _BESIDE_ENGLISH = {"de": GERMAN}
 
 
@@ -370,7 +382,7 @@ def phrases(language: str) -> dict[tuple[str, ...], tuple[Meaning, ...]]:
     """What each phrase (as its words) may mean: English, and this language (ISO 639-1) beside it."""
     found: dict[tuple[str, ...], tuple[Meaning, ...]] = {}
     other = _BESIDE_ENGLISH.get(language, {})
-    for table in (other, _ENGLISH_SPELT, ENGLISH):
+    for table in (other, ENGLISH):
         for (means, about, value), written in table.items():
             for phrase in written.split(", "):
                 words = tuple(phrase.split())

@@ -126,7 +126,7 @@ def test_the_file_holds_no_weight_symptom_or_answer(team: Team) -> None:
 def test_the_words_beside_it_say_how_to_open_it_and_who_sees_it(team: Team) -> None:
     team.athlete.writes("/calendar")
     caption = files(team, team.athlete)[-1].payload["caption"]
-    assert caption.startswith("Your week and event day as a calendar file. It holds ")
+    assert caption.startswith("Your week and event day as a calendar file. It has ")
     assert "Open it and add everything" in caption
     assert "Anybody who sees that calendar sees them" in caption
 

@@ -70,7 +70,7 @@ def test_the_roster_shows_each_athletes_morning_in_their_units_and_what_came_of_
         profile = session.get_one(AthleteProfile, team.athlete_id)
         profile.weight_unit, profile.volume_unit = "lb", "ml"
         session.add(profile)
-    team.athlete.writes("134.5 1 3500 5 on target fine")
+    team.athlete.writes("134.5 lb 1 3500 ml 5 on target fine")
     said = text_of(team.coach.writes("/roster"))
     assert "Mira, 3 days out: 134.5 lb, fullness 1, sharpness 5, water 3500 ml" in said
     assert "adjusted to 525 g (+25 g) for Thu 6 May" in said
@@ -128,8 +128,8 @@ def test_the_card_shows_the_day_and_everything_that_can_be_done(team: Team) -> N
         "Show, Sun 9 May 2027 (Europe/London), 3 days out",
         "Today, Thu 6 May: 500 g carbs, water 3.5 L",
         "This morning: 61.0 kg, fullness 4, sharpness 5, water 3.5 L",
-        "Held at 500 g for Thu 6 May",
-        "Check-in at 06:30 (Europe/London)",
+        "On plan: 500 g for Thu 6 May",
+        "Check-in 06:30 (Europe/London)",
     ):
         assert part in card.text
     views = {data.split(":")[1] for data in card.buttons.values()}
@@ -143,7 +143,7 @@ def test_why_shows_the_trace_with_its_sources_and_the_first_answers_are_there(te
     assert "Nothing is decided for Mira yet" in text_of(team.coach.presses("c:why:2"))
     team.athlete.writes("61.0 4 3.5 5 on target fine")
     assert "Based on" in text_of(team.coach.presses("c:why:2"))
-    assert "no to all" in text_of(team.coach.presses("c:answers:2"))
+    assert "nothing to act on" in text_of(team.coach.presses("c:answers:2"))
 
 
 @pytest.mark.parametrize("view", [*ON_CARD, "roster-all", ""])

@@ -370,7 +370,7 @@ def test_on_ones_own_hold_and_taking_back_say_you(team: Team) -> None:
     assert "Your coach" not in said
     mira.presses("c:undo:2")
     said = text_of(mira.taps("Take it back"))
-    assert "Taken back" in said
+    assert "Undone" in said
     assert "correction" not in said
 
 

@@ -165,7 +165,7 @@ def test_an_athletes_bare_name_opens_the_card(team: Team) -> None:
 
 
 def test_a_drug_is_passed_on_to_no_athlete(team: Team) -> None:
-    assert "names a drug" in text_of(team.coach.writes("Mira take 40 mg furosemide"))
+    assert "about drugs" in text_of(team.coach.writes("Mira take 40 mg furosemide"))
     assert team.athlete.hears() == []
 
 
@@ -195,7 +195,12 @@ LAID_IN: dict[str, Any] = {
     "_first": "2027-05-07", "_last": "2027-05-09", "_weight_unit": "kg", "_volume_unit": "l",
     "weight_unit": "kg", "volume_unit": "l", "_zone": "Europe/London", "_home": "Europe/London",
     "_away": "Europe/Dublin", "_wake": "06:30", "birth_year": 1990, "sex": "female", "consent": "yes",
-    "place": [{"name": "London", "zone": "Europe/London"}], "_name": "Mira", "_coach": "Ravi",
+    "place": [{"name": "London", "zone": "Europe/London"}],
+    "which_place": [{"name": "London", "zone": "Europe/London"}], "_concern": "body",
+    "body_mass_kg": 61.0, "body_fat_percent": 14.0, "height_cm": 165.0,
+    "_doubts": [{"code": "not-a-number", "answer": "weight_kg", "given": "6o", "options": [],
+    "facts": {}}],
+    "_name": "Mira", "_coach": "Ravi",
     "_field": "carb_g", "_key": "step_g", "_value": 300.0, "_days_out": 2, "shape": "even", "days": 1,
     "_load": {"2027-05-08": 500.0}, "_limits": dict.fromkeys(LIMIT_KEYS, 9000.0),
     "_stands_g": 500.0, "_planned_g": 500.0,

@@ -125,7 +125,7 @@ def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -
     assert "moved the timetable to Sunday 9 May" in told
     heard = text_of(team.athlete.hears())
     assert "Correction: Ravi has undone the last change" in heard
-    assert "The event is again: Show, Sun 9 May 2027" in heard
+    assert "Your event is again: Show, Sun 9 May 2027" in heard
     assert "moved the timetable to Sunday 9 May" in heard
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
     said = team.athlete.hears()
@@ -282,7 +282,7 @@ def test_the_next_event_set_on_the_evening_after_the_stage_leaves_the_day_where_
     team.world.until(datetime(2027, 5, 10, 5, 31, tzinfo=UTC))
     assert "Day 1 after. How do you feel?" in text_of(team.athlete.hears())
     # taking that back would make a day that has been one that is to come
-    assert "too late to undo" in text_of(team.coach.presses(f"c:undo:{team.athlete_id}"))
+    assert "can't be undone" in text_of(team.coach.presses(f"c:undo:{team.athlete_id}"))
 
 
 def test_the_calendar_file_follows_with_the_same_names(team: Team) -> None:

@@ -179,7 +179,7 @@ def test_what_happens_shows_in_the_open_roster_without_a_new_message(team: Team)
     (told,) = team.coach.hears()
     assert told.method == "editMessageText"
     assert "Mira, 3 days out: 61.0 kg, fullness 4" in told.text
-    assert "Hold: 500 g" in told.text or "On plan: 500 g" in told.text
+    assert "Hold: 500 g" in told.text or "on plan: 500 g" in told.text
 
 
 def test_a_page_and_filter_stay_as_they_were_when_the_roster_is_brought_up_to_date(

@@ -153,6 +153,16 @@ def test_is_something_wrong_fine_is_told_to_the_coach_who_had_heard_of_the_doubt
     assert "they are fine" in text_of(team.coach.hears())
 
 
+def test_a_vague_doubt_left_open_is_told_once_and_not_every_half_hour(team: Team) -> None:
+    something_wrong(team)
+    team.coach.hears()
+    team.world.later(minutes=11)
+    told = [m for m in team.coach.hears() if "idk whats going on" in m.text and not m.silent]
+    assert len(told) == 1 and "Call Mira and ask" in told[0].text
+    team.world.later(hours=2)
+    assert not [m for m in team.coach.hears() if "idk whats going on" in m.text]
+
+
 def test_is_something_wrong_an_emergency_is_a_warning_in_their_words(team: Team) -> None:
     something_wrong(team)
     assert "Stop." in text_of(team.athlete.taps("It's an emergency"))

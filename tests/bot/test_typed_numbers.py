@@ -124,7 +124,7 @@ def test_an_open_question_that_can_take_the_words_has_them(team: Team) -> None:
 
 def test_it_is_for_those_who_coach_the_athlete_with_full_rights_only(team: Team) -> None:
     noa, ola = beside(team, "Noa", 150, Rights.FULL), beside(team, "Ola", 160, Rights.ALERTS)
-    assert "only need one number" in text_of(team.athlete.writes("2 days out carbs 420"))
+    assert "passed that on to Ravi" in text_of(team.athlete.writes("2 days out carbs 420"))
     assert "passed that on to Ravi" in text_of(ola.writes("2 days out carbs 420"))
     assert day(team, 2).carb_g == 500
     noa.writes("2 days out carbs 420")

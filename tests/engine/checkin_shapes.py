@@ -135,7 +135,7 @@ full 5 water 3.5 | f5 d3.5
 60.2 full 5 water 3.5 | w60.2 f5 d3.5
 full5 water3.5 60.2kg | w60.2 f5 d3.5
 60.2kg full five water three and a half | w60.2 f5 d3.5
-sixty kg, full 5, 3.5 l | f5 d3.5 ~
+sixty kg, full 5, 3.5 l | w60 f5 d3.5
 60.2 55 3.5 | ?w60.2 d3.5
 60.2 50 3.5 | ?w60.2 d3.5
 60.2 5.5 3.5 | ?w60.2 d3.5
@@ -189,6 +189,38 @@ weight: 60.2 kg (132.7 lb), full 5, water 3.5 l | w60.2 f5 d3.5
 132.7 lb, 5, 3.5 | w60.19 f5 d3.5
 9st 7lb, 5, 3.5 | w60.33 f5 d3.5
 9 stone 7, full 5, water 3.5 | w60.33 f5 d3.5
+sixty and a half, full six, three litres | w60.5 f6 d3
+ate 165g of carbs, 60.0, six, 3 and a half | w60 f6 d3.5 c165
+60.2, between 5 and 6, about 3 and a half | ?w60.2 d3.5
+60.2 5 2 x 1.5 l | w60.2 f5 d3
+60.2 5 3 x 2 | w60.2 f5 ~
+60.2 5 3 litres and a half | w60.2 f5 d3.5
+60.2, full five or six, 3.5 | ?w60.2 d3.5
+60 point 2 full 5 water 3 point 5 | w60.2 f5 d3.5
+60 1/2, 6, 3.5 | w60.5 f6 d3.5
+60 point, 5, 3.5 | ?
+60 2 5 3.5 | ?w60.2 f5 d3.5
+60.2 5 3 5 | ?w60.2 f5 d3.5
+59,1,5,3.5 | w59.1 f5 d3.5
+170, 60.2, 5, 3.5, 4 | ?
+nine stone seven, full 5, three litres | w60.33 f5 d3
+nine stone dead, 6, 4 l | ?f6 d4
+60.2 no 60.4, 5, 3.5 | w60.4 f5 d3.5
+60.2 5 3.5 no 4.5 | ?w60.2 f5
+wieght 60.2 fulness 5 watter 3.5 | w60.2 f5 d3.5
+height 170 60.2 5 3.5 | w60.2 f5 d3.5 ~
+👉 60.2 👉 5 👉 3.5 | w60.2 f5 d3.5
+60.2 → 5 → 3.5 | w60.2 f5 d3.5
+dont know the weight, full 7, 4 litres | -w f7 d4
+60.4, didn't count the water | w60.4 -d
+same as yesterday 60.2, bit fuller, 6 now, 3.5 again | w60.2 f6 d3.5
+woke up at 6, 60.2, full 5, 3.5 l, 10k steps | w60.2 f5 d3.5 ~
+60.2 kilos this morning so down 0.3, fullness is a 4, only got 3 litres in | w60.2 f4 d3 ~
+ate 5 rice cakes, 60.2, 3.5 litres | w60.2 d3.5 ~
+60.2, 7 outta 10, 3.5 | w60.2 f7 d3.5
+60.2 5 3.5, six out of ten for mood | w60.2 f5 d3.5 ~
+60.2 5 8 glasses | ?w60.2 f5
+60.2 5 3.5, had 2 glasses of wine | w60.2 f5 d3.5 ~
 """.strip()
 
 # from the load on: sharpness is asked for
@@ -216,6 +248,8 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 60.2 5 3.5, 3 coffees | ?w60.2 f5 d3.5
 60.2 5 3.5 4 carbs on target | w60.2 f5 d3.5 s4 on
 60.2 5 3.5 sharp 9 | ?w60.2 f5 d3.5
+60.2 6 4 3/5 | w60.2 f6 d4 s3
+60.2 6 4 7/10 | ?w60.2 f6 d4
 """.strip()
 
 GERMAN = r"""
@@ -373,6 +407,28 @@ hallo | .
 132,7 lb, 5, 3,5 | w60.19 f5 d3.5
 Waage sagt 60,2, voll 5, Wasser 3,5 | w60.2 f5 d3.5
 auf der Waage 60,2, Fülle 5, getrunken 3,5 | w60.2 f5 d3.5
+60 Komma 2, fünf, dreieinhalb Liter | w60.2 f5 d3.5
+sechzigeinhalb, voll sechs, drei Liter | w60.5 f6 d3
+fünf voll, dreieinhalb Wasser, Gewicht einundsechzig | w61 f5 d3.5
+gewogen hab ich 60,2 und fühl mich so bei 5 und getrunken hab ich glaub ich dreieinhalb | w60.2 f5 d3.5
+60,2 fünfeinhalb 3,5 | ?w60.2 d3.5
+60,2 5 2 x 1,5 l | w60.2 f5 d3
+60,2 5 3 l und ein halber | w60.2 f5 d3.5
+Wasser 3 5 Gewicht 60 1 voll 5 | ?w60.1 f5 d3.5
+einundsechzig zwei, voll fünf, Wasser drei fünf | ?w61.2 f5 d3.5
+59,1,5,3.5 | w59.1 f5 d3.5
+60,2 nein 60,4, 5, 3,5 | w60.4 f5 d3.5
+voll 5 nein 6, 60,2, 3,5 | ?w60.2 d3.5
+gewiht 60,2 vol 5 waser 3,5 | w60.2 f5 d3.5
+toll 5 60,2 3,5 | ?w60.2 f5 d3.5
+👉 60,2 👉 5 👉 3,5 | w60.2 f5 d3.5
+Gewicht hab ich nicht, voll 7, 4 Liter | -w f7 d4
+60,4 und sonst weiß ich nix, Wasser nicht gezählt | w60.4 -d
+wie gestern 60,2, bisschen voller, jetzt 6, wieder 3,5 | w60.2 f6 d3.5
+um 6 auf, 60,2, voll 5, 3,5 l, 10.000 Schritte | w60.2 f5 d3.5 ~
+60,2 Kilo, also 300 g runter, voll 4, nur 3 Liter geschafft | w60.2 f4 d3 ~
+5 Reiswaffeln gegessen, 60,2, 3,5 Liter | w60.2 d3.5 ~
+60,2 5 8 Gläser | ?w60.2 f5
 """.strip()
 
 GERMAN_LOAD = r"""

@@ -67,9 +67,9 @@ def test_a_source_without_a_citation_and_a_number_without_a_unit_cannot_be_made(
 
 
 def test_a_safety_flag_without_a_source_cannot_be_made() -> None:
-    assert Flag("x", Level.CAUTION, {}, (e.OWN_CHOICE,)).sources
+    assert Flag("fainting", Level.CAUTION, {}, (e.OWN_CHOICE,)).sources
     with pytest.raises(ValueError, match="source"):
-        Flag("x", Level.CAUTION, {}, ())
+        Flag("fainting", Level.CAUTION, {}, ())
 
 
 def test_every_number_of_deciding_is_used_somewhere_in_the_engine() -> None:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 from typing import Any
 
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -84,7 +84,8 @@ def flags(**case: Any) -> tuple[Any, ...]:
     )
 
 
-@settings(max_examples=150)
+# how long a draw takes says how busy the machine is, and nothing of the flags
+@settings(max_examples=150, deadline=None, suppress_health_check=[HealthCheck.too_slow])
 @given(
     checkin=CHECKIN,
     earlier=st.lists(st.one_of(CHECKIN, NEARBY), max_size=4),
