@@ -55,15 +55,15 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.REPEATED_VOMITING,
         "sip bite mouthful gulp swallow",
         sure=r"""
-        (?:every|each|any)<1>(?:sip|bite|mouthful|gulp|swallow)<4>(?:straight|right|comes|came|come|coming|shoots)<2>(?:back|up|out)
+        (?:every|each|any)<1>(?:sip|bite|mouthful|gulp|swallow)<4>(?:(?:comes?|came|coming|shoots|went|goes)<2>(?:back|up)|straight back|right back)(?! (?:on|to|in|for)\b)
         """,
     ),
     *table(
         Symptom.HEAVY_BLEEDING,
         "period soak pad tampon clot bleed nose towel",
         sure=r"""
-        (?:nose ?bleeds?|nose ?bleeding|bleeding|nose)<3>(?:won't|wont|wouldn't|doesn't|doesnt|does not|not|hasn't|never|refus\w+ to)<1>(?:quit\w*|stop\w*|ease\w*|let\w* up|clot\w*)
-        (?:nose ?bleeds?|nose ?bleeding|bleeding)<,8>(?:(?:second|third|fourth|fifth|2nd|3rd|4th) (?:towel|roll|box|cloth|shirt)|(?:[2-9]\d|1\d\d) ?(?:min|mins|minutes))
+        (?:nose ?bleeds?|nose ?bleeding|bleeding)<3>(?:won't|wont|wouldn't|doesn't|doesnt|does not|not|hasn't|never|refus\w+ to)<1>(?:quit\w*|stop\w*|ease\w*|let\w* up|clot\w*)
+        (?:nose ?bleeds?|nose ?bleeding|bleeding)<,8>(?:second|third|fourth|fifth|2nd|3rd|4th) (?:towel|roll|box|cloth|shirt)|(?:nose ?bleeds?|nose ?bleeding|bleeding)<2>(?:for|since|going on|already)<1>(?:[2-9]\d|1\d\d) ?(?:min|mins|minutes)
         period<5>(?:heavy|flood\w*|gush\w*|pour\w*)<,8>(?:soak\w*|every|pads?|tampons?|clots?|woozy|dizzy|weak|through everything|faint)
         (?:soak\w*|flood\w*|bleed\w*|bled)<2>(?:through )?<2>(?:pads?|tampons?|mattress)<4>(?:hour|minutes|min|mins|half|night)
         (?:pads?|tampons?)<3>(?:every|an|per|each)<2>(?:hour|half|min|mins|minutes|20|30)
@@ -87,8 +87,8 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
         Symptom.DOUBLE_VISION,
         "twin ghost two 2 double twice copy apart every each",
         sure=r"""
-        (?:every|each)<1>(?:car|light|line|letter|person|face|lamp|plate|word|number|sign)<2>(?:became|becomes|turned into|turns into|split into|splits into|is|was|were)<1>(?:two|2)
-        (?:lines?|letters|lights|lanes?|words|pictures)<4>(?:drift\w*|slid\w*|split\w*|pull\w*|mov\w+)<1>apart
+        (?:every|each)<1>(?:car|light|line|letter|person|face|lamp|word|number|sign)<2>(?:became|becomes|turned into|turns into|split into|splits into)<1>two
+        (?:lines?|letters|lights|lanes?|words|pictures)<4>(?:drift\w*|slid\w*|float\w*)<1>apart
         (?:everything|everyone|everybody|people|plates?|letters|lines|faces?|things|thumb|fingers?|lights?|words|numbers|it all)<2>(?:has|have|got|with)<2>(?:twins?|ghosts?|copy|copies|double|doppelganger|second one|second outline)
         (?:two|2)<1>(?:pictures|images)<3>(?:next to|side by side|on top|beside|over each|overlap\w*|of everything)
         (?:see|seeing|saw|there are|there's)<2>(?:two|2)<1>of<1>(?:everything|everyone|you|them|him|her|me|it|my|each|the)

@@ -83,7 +83,7 @@ FIGURES = (
             r"(?:sauce|ketchup|beetroots?|beets?|gravy|dressing|curry|jam|berries|soup)(?: [\w']+){0,2} (?:bleed\w*|bled)",
             r"(?:pancakes?|omelettes?|crepes?|muffins?|waffles?|cheesecake|jelly|souffle|cake|wrap)(?: [\w']+){0,3} (?:collapsed|keeled over|passed out|fainted)|(?:looks?|looked|looking|smells?|smelled|smelt|tastes?|tasted) (?:\w+ )?like (?:cold |cat |dog |baby )?(?:vomit|puke|barf)",
             r"(?:zombie|horror|slasher|vampire|splatter|crime|murder) (?:movie|film|flick|series|thriller|show)s?(?: night)?(?: ,)?(?: (?!(?:my|i|i'm|me|in|from|coughing|vomiting|puking)\b)[\w']+){0,4} (?:blood|gore|bleeding)(?! (?:in|from|when|on|out|coming|down)\b)",
-            r"(?:song|lyrics?|chorus|refrain|track) (?:says|goes|sings|has the line|is about)(?: how| that)?(?: [\w']+){0,6}",
+            r"(?:song|lyrics?|chorus|refrain) (?:says|goes|sings|has the line|is about)(?: how| that)?(?: [\w']+){0,6}",
             r"heart (?:skipped|skips|missed|misses|stopped|stops)(?: a beat)? (?:when|as|because) i (?:saw|see|read|opened|heard) (?:[\w']+ ){0,3}(?:photos?|pictures?|pics|lists?|messages?|mail|e?mails?|name|names|news|prices?|results?|trailer|lineup|line up|bill|trophy|schedule|puppy)",
             r"head(?:'s| is| was)? (?:spinning|swimming|exploding) (?:with|from|over|at) (?:all |so many )?(?:the |these |those |your |my )*(?:numbers|macros|figures|grams|rules|instructions|options|info\w*|details|ideas|messages|categories|lists?)",
             r"(?:fees?|prices?|bill|costs?|rent|invoice|quote)(?: [\w']+){0,3} (?:made|makes|make) me (?:feel )?(?:sick|dizzy|ill|nauseous|faint)|(?:felt|feel|got|went) (?:sick|dizzy|faint) (?:at|when i saw) the (?:\w+ )?(?:fee|price|bill|cost|rent|invoice|quote)",

@@ -69,14 +69,14 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         Symptom.REPEATED_VOMITING,
         "schluck bissen",
         sure=r"""
-        jede[rn]?<1>(?:schluck|bissen|löffel)<5>(?:wieder|sofort|direkt|gleich|postwendend|rückwärts)<2>(?:raus|hoch|oben|retour|zurück|heraus)
+        jede[rn]?<1>(?:schluck|bissen|löffel)<3>(?:kommt|kam|geht|ging|wandert)<3>(?:raus|hoch|oben|retour|zurück|heraus|rückwärts)
         """,
     ),
     *_table(
         Symptom.HEAVY_BLEEDING,
         "periode regel tage binde tampon blut klumpen handtuch nase",
         sure=r"""
-        nasenbluten<,8>(?:(?:zweite|dritte|vierte|zweites|drittes|viertes) (?:handtuch|rolle|packung|lappen)|(?:[2-9]\d|1\d\d) ?(?:min|minuten))
+        nasenbluten<,8>(?:zweite|dritte|vierte|zweites|drittes|viertes) (?:handtuch|rolle|packung|lappen)|nasenbluten<2>(?:seit|schon|jetzt)<1>(?:[2-9]\d|1\d\d) ?(?:min|minuten)
         (?:periode|regelblutung|mens|tage)<5>(?:stark|heftig|krass|schlimm|extrem)<,8>(?:durch|stunde|min|minuten|binde\w*|tampon\w*|klumpen|schummrig|schwindlig|läuft)
         (?:binden?|tampons?)<4>(?:alle|jede|pro|stündlich|halbe stunde|voll nach)<2>(?:stunde|minuten|min|halbe|20|30)?
         (?:blute?|blutung)<4>(?:alles durch|durch alles|binde\w* durch|läuft durch|wie ein wasserfall)
@@ -101,7 +101,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
         "zwilling geist zwei doppel doppler dobbel bilder auge auseinander jede",
         sure=r"""
         (?:linien?|zeilen|buchstaben|lichter|streifen|spuren|schrift|bilder)<5>(?:liefen|laufen|gingen|gehen|rutschten|drifteten|drifte\w*)<3>auseinander
-        aus jede[mr]<2>(?:wurden?|werden|wird|machte?n?)<2>(?:zwei|zwo|2)|aus jede[mr]<2>(?:zwei|zwo)<1>(?:geworden|gemacht)
+        aus jede[mr]<1>(?:auto|licht|lampe|linie|buchstaben?|menschen|gesicht|schild|zahl|person|wort|ding|zeile|finger)<1>(?:wurden?|werden|machten?)<1>(?:zwei|zwo)
         (?:alles|jeder|jede|teller|leute|buchstaben|finger|daumen|zeilen|lichter|zahlen|gesichter|hat|haben)<4>(?:zwilling|zwillinge|doppelgänger|geisterbild\w*|doppelbild\w*|zweiten umriss|geist daneben)
         (?:zwei|2)<1>bilder<4>(?:nebeneinander|übereinander|neben|versetzt|verschoben|überlapp\w*)
         (?:sehe?|sah|gesehen)<3>(?:alles|jeden|dich|leute|teller|sie|ihn|es)<2>(?:zweimal|zweifach|zwei mal|doppelt|dobbelt)

@@ -98,7 +98,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
         Symptom.CONFUSION,
         "wort worte namen weiss wusste vergess kuhlschrank wirklich unwirklich traum glas watte gesprach satz film neben nebel schleier folgen lesen erkenn erkannt rede schreib sprech sprich weiss fragt frag",
         sure=r"""
-        (?:weiss|wusste)<2>nicht<2>(?:wo (?:er|sie) (?:ist|war)|wer (?:er|sie|ich|wir) (?:ist|bin|sind)|welcher tag|welches jahr)
+        er<1>(?:weiss|wusste)<2>nicht<,2>(?:wo er (?:ist|war)|wer (?:er|ich|wir) (?:ist|bin|sind)|welcher tag|welches jahr)|sie<1>(?:weiss|wusste)<2>nicht<,2>(?:wo sie (?:ist|war)|wer (?:sie|ich|wir) (?:ist|bin|sind)|welcher tag|welches jahr)
         fragt<3>(?:dasselbe|das ?gleiche|die gleiche frage|dieselbe frage)|(?:jede minute|alle zwei minuten|alle \w+ minuten|ständig)<3>(?:dasselbe|das ?gleiche|die gleiche frage|dieselbe frage)
         (?:rede|redet|sprech\w*|spricht|schreibe|schreibt|erzähl\w*|sagt|sage)<3>(?:wirr\w*|unsinn|quatsch|kauderwelsch|zusammenhanglos\w*|wirres zeug|durcheinander)(?! (?:mit|im kurs))|(?:erkenne|erkennt|erkannt\w*)<4>(?:nicht|niemanden|keinen)(?! (?:auf dem|den unterschied|im video|was))|niemanden<1>erkannt
         (?:wörter|worte|sätze|satz)<4>(?:falsch|verdreht|durcheinander|verkehrt|vertausch\w*|purzeln)<2>(?:raus|heraus|kommen|$)|(?:kommen|kommt)<4>(?:falsch|verdreht|durcheinander|verkehrt)<1>raus

@@ -106,7 +106,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
         Symptom.CONFUSION,
         "word forgot forget know remember name fridge read talk sentence mind head dream real unreal far glass water lost blank address conversation time day oven brush clue follow understand shoe microwave people talk flat house where same",
         sure=r"""
-        (?:doesn't|doesnt|didn't|don't|does not|no longer|not)<1>know<2>(?:where (?:he|she|they) (?:is|are|was|were)|who (?:he|she|they|we|i) (?:is|are|am)|what (?:day|year|month) it)
+        (?:doesn't|doesnt|does not|no longer)<1>know<,2>(?:where (?:he|she) (?:is|was)|who (?:he|she|we|i) (?:is|are|am)|what (?:day|year|month) it)
         (?:asks?|asking|asked|repeats?|repeating)<2>(?:the )?same (?:thing|question)s?<1>(?:every|each)<2>(?:minutes?|min|mins|seconds?|time)
         (?:talking|speaking|saying|writing|typing)<2>(?:nonsense|gibberish|rubbish|weird stuff|things that|no sense|in circles)
         (?:doesn't|didn't|don't|can't|couldn't|not)<1>recogni[sz]\w*<3>(?:flat|house|home|street|room|gym|him|her|me|myself|mirror|husband|wife|mum|people|anyone|face)
