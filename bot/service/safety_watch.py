@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import replace
 from datetime import timedelta
 
 from sqlmodel import Session
@@ -47,7 +48,7 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
     profile = profile_of(session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
         return False
-    found = screen_text(incoming.text)
+    found = _heard(incoming.text)
     told = _told(profile, found, incoming.text, context)
     asked = _asked_last(session, person)
     warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
@@ -299,6 +300,15 @@ def unanswered(session: Session, duty: AgendaRow, context: Context) -> None:
     session.add(question)
     with speaking_to(person):
         asking.ask_again(session, person, question, FLOW_OF, context)
+
+
+def _heard(text: str) -> Screening:
+    """What both ears make of a text; a command's own word is no word of a person's."""
+    found = screen_text(text)
+    if text.startswith("/"):
+        behind = text.partition(" ")[2]
+        found = replace(found, suspicions=screen_text(behind).suspicions if behind.strip() else ())
+    return found
 
 
 def may_be_urgent(text: str) -> bool:

@@ -270,3 +270,11 @@ def test_no_sentence_to_an_athlete_names_a_drug_with_a_dose() -> None:
         *(advice.mood([symptom], "Ravi", "") for symptom in advice.MOOD),
     ]
     assert not any(unit in text for text in said for unit in (" mg", " mcg", "tablet of"))
+
+
+@pytest.mark.parametrize("command", ["/why", "/food", "/today", "/week", "/chart", "/late 45"])
+def test_a_command_is_not_taken_for_a_complaint(sqlite_engine: Engine, command: str) -> None:
+    team = in_peak_week(sqlite_engine)
+    team.coach.hears()
+    assert "Is something wrong with you?" not in text_of(team.athlete.writes(command))
+    assert not [message for message in team.coach.hears() if command in message.text]
