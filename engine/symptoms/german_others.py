@@ -150,8 +150,9 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.STOMACH_PAIN,
-        "bauch magen darm unterleib",
+        "bauch magen darm unterleib sodbrennen",
         sure=r"""
+        sodbrennen
         <bauch> ?schmerz\w*|<bauch>schmerz\w*|<bauch> ?krämpf\w*|<bauch>krämpf\w*|bauchweh|magendrücken
         <bauch><3>(?:weh|schmerzt|zwickt|krampft|drückt|sticht|grummelt)
         """,

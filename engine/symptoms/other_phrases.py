@@ -158,8 +158,9 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.STOMACH_PAIN,
-        "stomach tummy gut belly abdom",
+        "stomach tummy gut belly abdom heartburn",
         sure=r"""
+        heartburn
         <gut><3>(?:pains?|hurts?|hurting|cramps?|cramping|aches?|aching|sore|agony|killing me)
         <gut> ?(?:pains?|hurts?|hurting|cramps?|cramping|aches?|aching)
         (?:pains?|cramps?|ache)<2><gut>
