@@ -173,7 +173,15 @@ def test_dates_are_typed_as_germans_write_them(ours: None, typed: str, day: date
 def test_buttons_may_be_typed_out_in_german(ours: None, team: Team) -> None:
     team.athlete.language = "de"
     team.athlete.writes("/checkin")
-    for answer in ("61,2", "7 von 10", "3,5 Liter", "4", "nach Plan", "Etwas stimmt nicht"):
+    for answer in (
+        "61,2",
+        "7 von 10",
+        "3,5 Liter",
+        "4",
+        "nach Plan",
+        "wie geplant",
+        "Etwas stimmt nicht",
+    ):
         said = team.athlete.writes(answer)
     assert "Hak alles an" in said[-1].text
     for answer in ("Übelkeit", "schwer", "7 Stunden", "überspringen"):
