@@ -11,7 +11,6 @@ from sqlmodel import Session
 from bot import agenda
 from bot.context import Context
 from bot.dialogue import Flow
-from bot.flows.checkin import CHECK_IN
 from bot.flows.symptom import (
     ASKED_ABOUT_SIGNS,
     EMERGENCY,
@@ -22,7 +21,6 @@ from bot.flows.symptom import (
 )
 from bot.incoming import Incoming
 from bot.messages import safety as words
-from bot.messages.checkin import something_off_button
 from bot.outbox import say
 from bot.service import asking, doubts
 from bot.service.asking import Registered
@@ -50,8 +48,6 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
     profile = profile_of(session, person.id)
     if profile is None or profile.status == AthleteStatus.DECLINED:
         return False
-    if _says_off_button(session, person, incoming.text):
-        return False  # what is off is asked for next
     found = _heard(incoming.text)
     told = _told(profile, found, incoming.text, context)
     asked = _asked_last(session, person)
@@ -65,13 +61,6 @@ def screen(session: Session, person: Person, incoming: Incoming, context: Contex
     elif asked is not None and asked.flow == SOMETHING_WRONG.id:
         return False  # likewise
     return _ask_about(session, person, profile, found, incoming.text, context) or bool(told)
-
-
-def _says_off_button(session: Session, person: Person, text: str) -> bool:
-    """Whether this is the check-in's own button, typed out while the check-in asks."""
-    if text.strip().casefold() != something_off_button().casefold():
-        return False
-    return any(one.flow == CHECK_IN.id for one in asking.open_questions(session, person))
 
 
 def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
