@@ -10,7 +10,13 @@ from engine.symptoms.ear.second_vote import LET_PASS, vote
 from engine.symptoms.finding import Hit
 from engine.symptoms.screening import from_report, tables_find
 
-LET_BY = []
+LET_BY = [
+    "the crossword asks for a five letter word for giddy",
+    "the app thinks dizzy is a warning, is that so?",
+    "weak at the knees, she proposed in the gym!",
+    "mutter ist von den neuen tropfen schwindelig, hab ihr gesagt sie soll zum arzt",
+    "wie lange nach fieber pausiert man, frag fürs vereinsheft",
+]
 KEPT = [
     "I fainted in the bathroom",
     "my heart keeps skipping beats",
