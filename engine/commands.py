@@ -97,7 +97,7 @@ def validate_command(argv: Sequence[str]) -> int:
 
 
 def cohort_command(argv: Sequence[str]) -> int:
-    """`cohort [--athletes N] [--seeds S ...] [--worlds W ...] [--json]`: policies on virtual athletes."""
+    """`cohort [--athletes N] [--seeds S ...] [--worlds W ...] [--json]`: policies beside knowing."""
     parser = argparse.ArgumentParser(
         prog="cohort",
         description="The engine as shipped on virtual athletes of several worlds, beside the fixed "

@@ -129,8 +129,12 @@ _OFF, _MEALS = _f([one.levels_off for one in FELTS]), _f([one.by_meals for one i
 
 def draw_kinds(particles: int, rng: np.random.Generator) -> Kinds:
     """A kind of each for so many particles, as likely as they are held to be."""
+    places = rng.random((len(KINDS), particles), dtype=np.float32)
     return np.stack(
-        [rng.choice(len(likely), particles, p=likely).astype(np.int8) for likely in KINDS]
+        [
+            np.searchsorted(np.cumsum(likely)[:-1], row, side="right").astype(np.int8)
+            for likely, row in zip(KINDS, places, strict=True)
+        ]
     )
 
 

@@ -1,9 +1,9 @@
 """What is believed of one athlete, learnt morning by morning with a particle filter.
 
-Each particle is one possible person (parameters, and of each kind of `engine.structures` one) in one
-possible condition. A day moves them on with what was eaten; a morning's answers weigh them; they are then resampled, the parameters slightly shaken so that they stay apart. Randomness
-comes from the generator handed in; `generator` makes one from athlete and day, so that a repeat
-gives the same.
+Each particle is one possible person (parameters, and one of each kind of `engine.structures`) in
+one possible condition. A day moves them on with what was eaten; a morning's answers weigh them; they
+are then resampled, the parameters slightly shaken so that they stay apart. Randomness comes from
+the generator handed in; `generator` makes one from athlete and day, so that a repeat gives the same.
 """
 
 from __future__ import annotations
@@ -23,7 +23,6 @@ from engine.evidence import tracking as known
 from engine.look import Look
 from engine.physiology import Intake
 from engine.structures import (
-    KINDS,
     NOT_COUNTED,
     Bodies,
     Floats,
@@ -229,7 +228,7 @@ def weights_kg(belief: Belief) -> Floats:
 def weight_band(belief: Belief, rng: np.random.Generator, *, chance: float = 0.8) -> Band:
     """Where this morning's weight is expected, with the scale's noise."""
     weights = weights_kg(belief)
-    weights = weights + rng.normal(0, float(known.SCALE_NOISE), len(weights))
+    weights = weights + _noise(rng, float(known.SCALE_NOISE), len(weights))
     low, middle, high = np.quantile(weights, [(1 - chance) / 2, 0.5, (1 + chance) / 2])
     return Band(low=float(low), middle=float(middle), high=float(high))
 
@@ -368,15 +367,9 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
 
 def _other_kinds(kinds: Kinds, rng: np.random.Generator) -> Kinds:
     """The kinds with a few drawn anew, so that none is ever given up for good."""
-    particles = kinds.shape[1]
-    anew = np.asarray(rng.random(particles) < float(known.OTHER_KIND))
-    count = int(anew.sum())
-    if not count:
-        return kinds
-    kinds = kinds.copy()
-    which = int(rng.integers(len(KINDS)))
-    kinds[which, anew] = draw_kinds(count, rng)[which]
-    return kinds
+    fresh = draw_kinds(kinds.shape[1], rng)
+    anew = rng.random(kinds.shape) < float(known.OTHER_KIND)
+    return np.where(anew, fresh, kinds)
 
 
 def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks: float) -> Belief:

@@ -44,6 +44,9 @@ class Trouble:
     file_mass_error: float = 0.0  # of body mass on file, either way
 
 
+ORDINARY = Trouble()
+
+
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Client:
     """One athlete as the coach knows her."""

@@ -15,6 +15,7 @@ from engine.cohort.chance import Told, Week
 from engine.cohort.setting import (
     DAYS_OUT,
     EVENT_DAY,
+    ORDINARY,
     ZONE,
     Client,
     LimitsOf,
@@ -42,7 +43,7 @@ class Policy:
     foresight: bool
     answers: bool = True  # the coach takes what is proposed; else what stands is what lapses to
     limits: LimitsOf = roomy
-    trouble: Trouble = Trouble()
+    trouble: Trouble = ORDINARY
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

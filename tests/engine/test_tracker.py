@@ -231,12 +231,12 @@ def test_the_first_mornings_scale_is_the_reference_and_not_the_mass_on_file() ->
 
 
 def test_mornings_weigh_the_kinds_of_body_and_give_none_up() -> None:
-    """Blurred the very morning after a large day, and sharp again after a low one: it shows at once."""
+    """Blurred the morning after a large day, and sharp again after a low one: it shows at once."""
     belief, rng = fresh(particles=3000)
     same_day = 2
     before = float((belief.person.kinds[Kind.SPILL] == same_day).mean())
     huge = Intake(carb_g=900)
-    for day, sharpness in ((LOW, 5), (huge, 1), (LOW, 4), (huge, 1), (LOW, 4)):
+    for day, sharpness in ((LOW, 5), (huge, 2), (LOW, 4), (huge, 2), (LOW, 4)):
         belief = after_day(belief, day, rng)
         belief = learn(belief, Morning(sharpness=sharpness), rng)
     after = belief.person.kinds[Kind.SPILL]

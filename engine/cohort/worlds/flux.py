@@ -111,6 +111,7 @@ class Flux(World):
         return np.asarray(who.mass + grams / 1000 * (1 + who["water"]) + moved + 0.3 * now[BLUR])
 
     def rates(self, who: People, now: Condition, chance: Floats) -> Rated:
+        del who  # what is answered hangs on what was felt, and that on the days before
         return Rated(
             fullness=now[FULLNESS] + 0.5 * chance[0], sharpness=now[SHARPNESS] + 0.35 * chance[1]
         )
