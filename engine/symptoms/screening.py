@@ -11,7 +11,7 @@ from .body_phrases import BODY_PHRASES, MUSCLES_HURT
 from .clauses import GOES_ON, Clause, clauses, spelt
 from .daily_phrases import DAILY_PHRASES
 from .drugs import DRUG_VOCABULARY, drug_spans
-from .ear import passed_over, suspicions
+from .ear import suspicions
 from .figures import EVERYDAY, FIGURES
 from .finding import Heard, Hit, Screening, Tongue
 from .german import GERMAN
@@ -95,30 +95,7 @@ ENGLISH = Tongue(
 def screen(text: str) -> Screening:
     """Read free text for complaints and drugs; never raises, in time linear in the text.
 
-    The tables read it first. Where the ear's second vote is clearly against what they found, that
-    is let pass; where they placed nothing, the ear listens.
-    """
-    by_another = _BY_ANOTHER.search(text) is not None
-    parts = clauses(text)
-    told = _tables_read(text, parts, by_another)
-    passed = passed_over(text, told.hits) if told.hits and not by_another else ()
-    if passed:
-        rest = text
-        for sentence in passed:
-            rest = rest.replace(sentence, " ", 1)
-        # What one sentence was let pass for, another may say in earnest.
-        told = replace(told, hits=tables_find(rest))
-    heard = [rest for rest in told.unplaced if _worth_hearing(rest, parts)]
-    return replace(told, suspicions=suspicions(text, heard))
-
-
-def tables_find(text: str) -> tuple[Hit, ...]:
-    """What the phrase tables alone find."""
-    return _tables_read(text, clauses(text), _BY_ANOTHER.search(text) is not None).hits
-
-
-def _tables_read(text: str, parts: Sequence[Clause], by_another: bool) -> Screening:
-    """Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
+    Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
     found: dict[Symptom, Hit] = {}
@@ -126,6 +103,8 @@ def _tables_read(text: str, parts: Sequence[Clause], by_another: bool) -> Screen
     drugs: list[str] = []
     unplaced: list[str] = []
     muscles_hurt = False
+    parts = clauses(text)
+    by_another = _BY_ANOTHER.search(text) is not None
     heard = zip(
         parts,
         *(_heard(text, parts, tongue, by_another) for tongue in (ENGLISH, GERMAN)),
@@ -150,6 +129,7 @@ def _tables_read(text: str, parts: Sequence[Clause], by_another: bool) -> Screen
         hits=tuple(found[symptom] for symptom in Symptom if symptom in found),
         denied=tuple(s for s in Symptom if s in denied and s not in found),
         drug_words=tuple(dict.fromkeys(drugs)),
+        suspicions=suspicions(text, [rest for rest in unplaced if _worth_hearing(rest, parts)]),
         unplaced=tuple(unplaced),
     )
 
@@ -206,7 +186,7 @@ def from_report(word: str) -> Symptom | None:
     by_id = "-".join(word.lower().replace("_", " ").replace("-", " ").split())
     if by_id in set(Symptom):
         return Symptom(by_id)
-    hits = tables_find(word)
+    hits = screen(word).hits
     ranked = sorted(hits, key=lambda hit: (not hit.sure, list(Symptom).index(hit.symptom)))
     return ranked[0].symptom if ranked else None
 

@@ -24,17 +24,13 @@ CLASSES = ("harmless", "emergency", "body", "mood")
 
 @dataclass(frozen=True, slots=True)
 class Model:
-    """`weights` is (BUCKETS, 4) of int8, each times `scale`; `corpus` names what it was learnt from.
-
-    `vote` are the weights of `second_vote.features` by name, under "" what is added to all.
-    """
+    """`weights` is (BUCKETS, 4) of int8, each times `scale`; `corpus` names what it was learnt from."""
 
     weights: npt.NDArray[np.int8]
     scale: float
     bias: tuple[float, ...]
     thresholds: Mapping[Concern, float]
     corpus: str
-    vote: Mapping[str, float]
 
     @classmethod
     def of(
@@ -44,14 +40,13 @@ class Model:
         *,
         thresholds: Mapping[Concern, float],
         corpus: str,
-        vote: Mapping[str, float],
     ) -> Model:
         """Rounded to whole numbers; the few largest weights are cut to keep the rest fine."""
         largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
         scale = float(f"{largest / 127:.6g}")
         whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
         rounded = tuple(round(float(b), 4) for b in bias)
-        return cls(whole, scale, rounded, thresholds, corpus, vote)
+        return cls(whole, scale, rounded, thresholds, corpus)
 
     def chances(self, piece: str) -> tuple[float, ...]:
         """How likely the piece is of each of `CLASSES`; they sum to 1."""
@@ -76,7 +71,6 @@ def pack(model: Model) -> bytes:
         "scale": model.scale,
         "bias": model.bias,
         "thresholds": model.thresholds,
-        "vote": model.vote,
     }
     weighted = model.weights.any(axis=1)
     rows = model.weights[weighted].tobytes()
@@ -94,8 +88,7 @@ def unpack(packed: bytes) -> Model:
     rows = np.frombuffer(rest, dtype=np.int8, offset=BUCKETS // 8)
     thresholds = {concern: head["thresholds"][concern] for concern in Concern}
     weights[weighted] = rows.reshape(-1, len(CLASSES))
-    bias = tuple(head["bias"])
-    return Model(weights, head["scale"], bias, thresholds, head["corpus"], head["vote"])
+    return Model(weights, head["scale"], tuple(head["bias"]), thresholds, head["corpus"])
 
 
 @cache
