@@ -31,7 +31,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.HEAVY_BLEEDING,
-        "blood bleed coffee tar black pad tampon clot towel",
+        "blood bleed coffee tar black pad tampon clot towel gush spurt",
         sure=r"""
         \w*bleed\w*<6>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|end\w*|clot\w*|slow\w*)|\w*bleed\w*<3>(?:for|since|over)<2>(?:hours?|an hour|\d+ (?:min\w*|hours?)|half an hour|this morning|last night)
         (?:full|bowl|loads|lots|much|cups?|handful|sink|puddle)<2>of<1>(?:bright |red |fresh |dark )*blood|blood<3>(?:in the bowl|filled|all over|everywhere|down my (?:leg|legs|face|throat))|blood ?clots?|(?:are|were|big|large|with|pass\w*)<1>clots
@@ -43,6 +43,9 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         bleeding<1>(?:heavily|badly|a lot|like crazy|everywhere|buckets|nonstop|non stop|for (?:an )?hours?|all (?:day|night))|(?:heavy|massive|severe|non ?stop) bleeding|haemorrhag\w*|hemorrhag\w*
         (?:lost|losing|loss of|so much|lots of|pool of|pouring|gushing|pumping|streaming|dripping)<2>blood|blood<2>(?:everywhere|all over|pouring|gushing|pumping|streaming|running down)
         (?:soak\w*|bleed\w*)<2>through<3>(?:towels?|pads?|tampons?|bandages?|plasters?|sheets)|(?:pad|tampon)<1>(?:every|an|each) (?:hour|half)
+        """,
+        doubtful=r"""
+        (?:gushing|spurting)<1>for<1>(?:hours?|an hour|half an hour|ages|\d+ (?:min\w*|hours?))
         """,
     ),
     *table(
