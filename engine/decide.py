@@ -16,7 +16,6 @@ from engine.gates import GATES, Gate, Stop, listed, unanswered
 from engine.limits import (
     CAUTION,
     GUARD_RAIL,
-    LAST_DAY_CHANGE,
     Fitted,
     Target,
     Window,
@@ -50,7 +49,6 @@ BOUND_NAMES = {
     "carb_ceiling_g": "carb ceiling",
     "change_per_day_g": "largest change allowed in a day",
     "load_total_g": "total for the load",
-    LAST_DAY_CHANGE: "smaller change allowed this late",
     GUARD_RAIL: "guard rail",
 }
 
@@ -278,7 +276,7 @@ def _standing(case: Case, *, warned: bool) -> Fitted | None:
 def _window(case: Case) -> Window | None:
     if case.planned is None:
         return None
-    return case.limits.window(case.planned.carb_g, case.days_out, case.load_room_g)
+    return case.limits.window(case.planned.carb_g, case.load_room_g)
 
 
 def _common(case: Case, flags: tuple[Flag, ...]) -> dict[str, Any]:

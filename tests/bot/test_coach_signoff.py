@@ -121,15 +121,15 @@ def test_a_figure_past_the_guard_rail_is_refused_with_its_source(team: Team) -> 
 def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.taps("Set another number")
-    assert "over your own limit (carb ceiling a day: 590 g)" in text_of(team.coach.writes("610"))
+    assert "over your own limit (carb ceiling a day: 685 g)" in text_of(team.coach.writes("700"))
     assert in_force(team) == 500
     team.coach.taps("No, another number")
-    team.coach.writes("610")
-    assert "Why? A few words" in text_of(team.coach.taps("Yes, 610 g"))
+    team.coach.writes("700")
+    assert "Why? A few words" in text_of(team.coach.taps("Yes, 700 g"))
     assert "a few words" in text_of(team.coach.writes("?"))
     team.coach.writes("Slept badly, looked flat all day")
-    assert (in_force(team), decisions(team)[0].status) == (610, DecisionStatus.OTHER_FIGURE)
-    assert "Carbs 610 g" in text_of(team.athlete.hears())
+    assert (in_force(team), decisions(team)[0].status) == (700, DecisionStatus.OTHER_FIGURE)
+    assert "Carbs 700 g" in text_of(team.athlete.hears())
 
 
 def test_a_sticker_is_no_figure(team: Team) -> None:
@@ -276,12 +276,12 @@ def test_who_set_what_and_when_is_on_record(team: Team) -> None:
 
 def test_the_reason_for_passing_ones_own_limit_is_kept(team: Team) -> None:
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
-    team.coach.writes("610")
-    team.coach.taps("Yes, 610 g")
+    team.coach.writes("700")
+    team.coach.taps("Yes, 700 g")
     team.coach.writes("Flat for two days")
     with team.world.session() as session:
         row = session.exec(select(HistoryRow).where(HistoryRow.what == "day set by hand")).one()
-    assert (row.detail["carb_g"], row.detail["because"]) == (610, "Flat for two days")
+    assert (row.detail["carb_g"], row.detail["because"]) == (700, "Flat for two days")
 
 
 def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> None:

@@ -202,8 +202,7 @@ def test_no_forecast_leaves_the_coachs_limits(
     decision = decide(whole)
     assert decision.carb_g is not None and decision.planned_carb_g is not None
     assert LIMITS.carb_floor_g <= decision.carb_g <= LIMITS.carb_ceiling_g
-    most = LIMITS.change_per_day_g * (0.5 if days_out == 1 else 1)
-    assert abs(decision.change_g) <= most
+    assert abs(decision.change_g) <= LIMITS.change_per_day_g
     assert decision.needs_sign_off == (abs(decision.change_g) > LIMITS.apply_without_asking_g)
 
 
