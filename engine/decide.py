@@ -3,12 +3,14 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass
+import math
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any
 
 from engine.band import WeightBand, weight_band
-from engine.case import DEFAULT_CUT_OFF, Case, answers_needed
+from engine.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed
+from engine.evidence import deciding as e
 from engine.evidence.source import Source
 from engine.facts import expected_fullness, gather
 from engine.foresight import Foresight, look_ahead
@@ -17,6 +19,7 @@ from engine.limits import (
     CAUTION,
     GUARD_RAIL,
     Fitted,
+    Limits,
     Target,
     Window,
     fit,
@@ -66,7 +69,8 @@ class Decision:
     `date` is the check-in's, `sets_date` the eating day set. `rule` is the id of the gate or rule
     that decided, `bound` the limit that cut what it asked for. `carb_g` is None where no figure can
     stand; `change_g` is against the plan. With `needs_sign_off`, `lapse_g` is what stands if the
-    coach says nothing. `ask_again` names `CheckIn` fields.
+    coach says nothing: the same change, as far as it may go out without asking. `ask_again` names
+    `CheckIn` fields.
     """
 
     date: dt.date
@@ -101,8 +105,13 @@ class Decision:
         return _difference(self.target.carb_g, self.planned_carb_g)
 
 
-def decide(case: Case) -> Decision:
-    """The decision a case leads to. It never raises: every doubt has its own gate."""
+def decide(case: Case, *, without: frozenset[str] = frozenset()) -> Decision:
+    """The decision a case leads to. It never raises: every doubt has its own gate.
+
+    `without` leaves rules out by their ids, to measure what each is worth; never on a person.
+    """
+    if case.forecast is ForecastUse.SHOWS:
+        return _shown(case, without)
     flags = _flags(case)
     steps: list[GateStep] = []
     for gate in GATES:
@@ -110,7 +119,17 @@ def decide(case: Case) -> Decision:
         steps.append(GateStep(gate.id, stop is None))
         if stop is not None:
             return _stopped(case, flags, gate, stop, tuple(steps))
-    return _ruled(case, flags, tuple(steps))
+    return _ruled(case, flags, tuple(steps), without)
+
+
+def _shown(case: Case, without: frozenset[str]) -> Decision:
+    """What the rules decide alone, with what the forecast sees and would have proposed beside it."""
+    alone = decide(replace(case, forecast=ForecastUse.RULES_ONLY), without=without)
+    seen = decide(replace(case, forecast=ForecastUse.PROPOSES), without=without)
+    if seen.foresight is None:
+        return alone
+    trace = replace(alone.trace, forecast_g=seen.trace.forecast_g, would_g=seen.carb_g)
+    return replace(alone, foresight=seen.foresight, trace=trace)
 
 
 def decision_as_dict(decision: Decision) -> dict[str, Any]:
@@ -160,18 +179,20 @@ def _stopped(
     )
 
 
-def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> Decision:
+def _ruled(
+    case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...], without: frozenset[str]
+) -> Decision:
     """A rule decides: what it asks for, fitted into what the limits leave."""
     planned, common = case.planned, _common(case, flags)
     window = _window(case)
-    view = look_ahead(case, window) if case.foresight else None
+    view = look_ahead(case, window) if case.forecast is ForecastUse.PROPOSES else None
     if view is not None and view.band is not None:
         common["band"] = view.band
     band = common["band"]
     if planned is None or band is None or window is None:
         raise AssertionError("the gates let a case through that has no plan or no window")
     facts = gather(case, planned, band)
-    rule = first_match(facts)
+    rule = first_match(facts, without)
     asked = rule.steps(facts)
     sized = _sized(rule, asked * case.limits.step_g, view)
     wanted = planned.carb_g
@@ -190,7 +211,7 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
         target=fitted.target,
-        lapse_g=fit(planned.carb_g, window).target.carb_g,
+        lapse_g=_small_step(fitted.target, planned.carb_g, case.limits),
         rule=rule.id,
         bound=fitted.bound,
         needs_sign_off=abs(change) > case.limits.apply_without_asking_g,
@@ -213,6 +234,22 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
             limits=in_force(case.limits),
         ),
     )
+
+
+def _small_step(wanted: Target, planned_g: float, limits: Limits) -> float:
+    """The figure nearest to the wanted one that goes out without asking, in round figures.
+
+    Where the limits no longer leave the plan's own figure, the one nearest to it that they do.
+    """
+    alone, grain = limits.apply_without_asking_g, e.ROUND_TO_G.value
+    nearest = fit(planned_g, wanted.window).target.carb_g
+    if abs(_difference(wanted.carb_g, planned_g)) <= alone:
+        return wanted.carb_g
+    if wanted.carb_g > planned_g:
+        step_g = math.floor((planned_g + alone) / grain + 1e-9) * grain
+        return min(max(step_g, nearest), wanted.carb_g)
+    step_g = math.ceil((planned_g - alone) / grain - 1e-9) * grain
+    return max(min(step_g, nearest), wanted.carb_g)
 
 
 @dataclass(frozen=True, slots=True)

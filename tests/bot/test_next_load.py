@@ -110,7 +110,7 @@ def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team:
     assert "Nothing changes unless you use it" in offered
     assert plan_of(team) is None, "an offer sets nothing"
     assert history(team)[-1] == "next load suggested"
-    assert team.profile().foresight is False, "with the forecast switched off"
+    assert team.profile().forecast == "rules-only", "with the forecast switched off"
 
 
 def test_taken_over_it_goes_through_the_review_into_the_next_events_plan(team: Team) -> None:

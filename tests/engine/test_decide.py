@@ -307,11 +307,33 @@ def test_a_caution_forbids_a_raise_and_lets_a_lowering_through() -> None:
     assert (lowered.carb_g, lowered.bound) == (410, None)
 
 
-@pytest.mark.parametrize(("allowed", "asks"), [(25, False), (24, True), (0, True)])
-def test_a_change_past_what_goes_out_alone_waits_for_the_coach(allowed: float, asks: bool) -> None:
+@pytest.mark.parametrize(
+    ("allowed", "asks", "stands"),
+    [(25, False, 485), (24, True, 480), (4, True, 460), (0, True, 460)],
+)
+def test_a_change_past_what_goes_out_alone_waits_and_until_then_a_small_step_of_it_stands(
+    allowed: float, asks: bool, stands: float
+) -> None:
     decision = decide(limited(case(), apply_without_asking_g=allowed))
     assert decision.needs_sign_off is asks
-    assert decision.lapse_g == 460
+    assert (decision.carb_g, decision.lapse_g) == (485, stands)
+
+
+def test_a_large_cut_that_nobody_answers_leaves_a_small_one() -> None:
+    decision = decide(limited(case("spilled-over"), apply_without_asking_g=25))
+    assert (decision.carb_g, decision.needs_sign_off, decision.lapse_g) == (410, True, 435)
+
+
+def test_where_the_load_total_shuts_the_plan_out_the_small_step_is_no_way_back_to_it() -> None:
+    # 540 and 480 g are set already and 60 g of the plan's 460 are over the total: 400 is what is left.
+    given_case = limited(case("spilled-over", out=1), load_total_g=1420, apply_without_asking_g=25)
+    history = replace(
+        given_case.history,
+        set_days=(DaySet(date(2026, 11, 25), 540), DaySet(date(2026, 11, 26), 480)),
+    )
+    decision = decide(replace(given_case, history=history))
+    assert decision.carb_g is not None and decision.lapse_g is not None
+    assert decision.carb_g <= decision.lapse_g <= 400
 
 
 def test_what_was_set_on_earlier_load_days_counts_against_the_load_total() -> None:
