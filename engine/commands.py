@@ -12,11 +12,11 @@ from concurrent.futures import ProcessPoolExecutor
 from dataclasses import asdict
 from pathlib import Path
 
-from engine.cohort.athletes import PLAN_SPREAD
 from engine.cohort.report import bench, table
+from engine.cohort.rows import BY_ID
+from engine.cohort.worlds import WORLDS
 from engine.physiology import HOURS_A_DAY
 from engine.protocol import BadProtocol, read_protocol, simulate
-from engine.tracker import PARTICLES
 from engine.validation import compare
 
 
@@ -97,36 +97,27 @@ def validate_command(argv: Sequence[str]) -> int:
 
 
 def cohort_command(argv: Sequence[str]) -> int:
-    """`cohort [--athletes N] [--seed S] [--json]`: the policies on virtual athletes."""
+    """`cohort [--athletes N] [--seeds S ...] [--worlds W ...] [--json]`: policies beside knowing."""
     parser = argparse.ArgumentParser(
-        prog="cohort", description="Fixed plan, rules, rules with forecast and an oracle compared."
+        prog="cohort",
+        description="The engine as shipped on virtual athletes of several worlds, beside the fixed "
+        "plan and an all-knowing choice.",
     )
-    parser.add_argument("--athletes", type=_count, default=500)
-    parser.add_argument("--seed", type=int, default=7)
-    parser.add_argument("--particles", type=_count, default=PARTICLES)
-    parser.add_argument(
-        "--plan-spread",
-        type=_spread,
-        default=PLAN_SPREAD,
-        help="how much coaches' loads differ, SD of the logarithm (default %(default)s)",
-    )
-    parser.add_argument(
-        "--population-spread",
-        type=_spread,
-        default=0.0,
-        help="how far the bodies of a whole population lie from those that the priors were "
-        "fitted to, SD of the logarithm; each 20 athletes are one (default %(default)s)",
-    )
+    parser.add_argument("--athletes", type=_count, default=100, help="in each world")
+    parser.add_argument("--seeds", type=int, nargs="+", default=[7])
+    parser.add_argument("--trials", type=int, choices=(0, 1, 2), default=2)
+    parser.add_argument("--worlds", nargs="+", choices=list(WORLDS), default=list(WORLDS))
+    parser.add_argument("--policies", nargs="+", choices=list(BY_ID), default=list(BY_ID))
     parser.add_argument("--workers", type=_count, default=os.cpu_count() or 1)
     parser.add_argument("--json", action="store_true", help="print the same as data")
     options = parser.parse_args(argv)
     with ProcessPoolExecutor(options.workers) as pool:
         found = bench(
             options.athletes,
-            options.seed,
-            particles=options.particles,
-            plan_spread=options.plan_spread,
-            population_spread=options.population_spread,
+            options.seeds,
+            worlds=options.worlds,
+            policies=options.policies,
+            trials=options.trials,
             spread=pool.map,
         )
     if options.json:
@@ -140,13 +131,6 @@ def _count(text: str) -> int:
     value = int(text)
     if value < 1:
         raise argparse.ArgumentTypeError(f"{value} is less than 1")
-    return value
-
-
-def _spread(text: str) -> float:
-    value = float(text)
-    if not 0 <= value <= 1:
-        raise argparse.ArgumentTypeError(f"{value:g} is not between 0 and 1")
     return value
 
 

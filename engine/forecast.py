@@ -14,20 +14,19 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from engine.evidence import tracking as known
-from engine.physiology import Body, Floats, Intake, Row, advance
+from engine.physiology import Intake
+from engine.structures import Bodies, Floats, Row, a_day, hours_lifted
 from engine.tracker import (
     Band,
     Belief,
     Person,
-    blurs_of,
     chances_each,
+    doubted,
     levels_of,
-    own_day,
     weights_kg,
 )
 
-PARTICLES = 250
-STEP_H = 1.0
+PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go
 #: the same way, as the mornings by then decide between them anyway. The first is the plan's.
 WAYS = (0.0, -0.6, 0.6)
@@ -102,13 +101,13 @@ def forecast(
 
 
 def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
-    flat, full, spilled = chances_each(path.state, few.person, few.body).mean(axis=1)
-    low, middle, high = np.quantile(weights, [0.1, 0.5, 0.9])
+    flat, full, spilled = doubted(chances_each(path.state, few.person, few.body).mean(axis=1))
+    low, middle, high = np.percentile(weights, (10, 50, 90))
     return Outlook(
         carb_g=path.doses[0],
-        flat=float(flat),
-        full=float(full),
-        spilled=float(spilled),
+        flat=flat,
+        full=full,
+        spilled=spilled,
         look=look,
         worth=worth,
         tomorrow=Band(low=float(low), middle=float(middle), high=float(high)),
@@ -132,10 +131,14 @@ class Chance:
     """The chance of the days ahead, the same for every dose: arrays of days x particles."""
 
     def __init__(self, days: int, particles: int, rng: np.random.Generator) -> None:
-        self.intake = np.exp(rng.normal(0, float(known.INTAKE_DAILY), (days, particles)))
-        self.store = np.exp(rng.normal(0, float(known.STORE_DAILY), (days, particles)))
-        scatter = (known.WATER_DAILY, known.GUT_DAILY, known.SCALE_NOISE)
-        self.tomorrow = rng.normal(0, np.hypot.reduce([float(one) for one in scatter]), particles)
+        def drawn(spread: float) -> Floats:
+            scatter = rng.standard_normal((days, particles), dtype=np.float32)
+            return np.asarray(np.exp(np.float32(spread) * scatter))
+
+        self.intake = drawn(float(known.INTAKE_DAILY))
+        self.store = drawn(float(known.STORE_DAILY))
+        scatter = np.hypot(float(known.WATER_DAILY), float(known.SCALE_NOISE))
+        self.tomorrow = np.float32(scatter) * rng.standard_normal(particles, dtype=np.float32)
 
 
 @dataclass(frozen=True, slots=True)
@@ -159,15 +162,18 @@ class Path:
 
 
 def lived(few: Belief, paths: list[Path], day: DayAhead, chance: Chance, at: int) -> list[Path]:
-    """The paths a day later."""
+    """The paths a day later; what only body mass needs is followed for the first day alone."""
     count, many = len(paths), few.state.shape[1]
-    wide = replace(few, person=Person(np.tile(few.person.values, count)))
-    who = wide.body
+    who = few.body.repeated(count)
     told = np.tile(np.exp(few.person["intake"]) * chance.intake[at], count)
-    eaten = replace(day.planned, carb_g=np.repeat([path.doses[-1] for path in paths], many) * told)
+    doses = np.array([path.doses[-1] for path in paths], dtype=np.float32)
     state = np.concatenate([path.state for path in paths], axis=1)
-    state = advance(state, own_day(wide.person, eaten, who), who, hours=24, step_h=STEP_H)
-    state[Row.MUSCLE] *= np.tile(chance.store[at], count)
+    state = a_day(
+        state, np.repeat(doses, many) * told, hours_lifted(day.planned), who, look_only=at > 0
+    )
+    state[Row.MUSCLE] = np.minimum(
+        state[Row.MUSCLE] * np.tile(chance.store[at], count), who.ceiling_g
+    )
     return [
         replace(path, state=state[:, k * many : (k + 1) * many]) for k, path in enumerate(paths)
     ]
@@ -177,16 +183,17 @@ def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
     chosen = rng.permutation(belief.state.shape[1])[:particles]
     return replace(
         belief,
-        person=Person(belief.person.values[:, chosen]),
+        person=belief.person.chosen(chosen),
         state=belief.state[:, chosen],
         first=belief.first[:, chosen],
         planned=belief.planned[:, chosen],
     )
 
 
-def look_of(state: Floats, person: Person, who: Body) -> Floats:
+def look_of(state: Floats, person: Person, who: Bodies) -> Floats:
     """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
-    short = np.clip((float(known.FULL_AT) - levels_of(state, who)) / float(known.FLAT_COST), 0, 1)
-    soft = np.maximum(blurs_of(state, person, who.lean_kg) - float(known.BLUR_FREE), 0)
-    lost = short ** float(known.FLAT_POWER) + float(known.BLUR_COST) * soft
+    full_at = person["flat"] + np.float32(known.FULL_OVER_FLAT.value)
+    short = np.clip((full_at - levels_of(state, who)) / np.float32(known.FLAT_COST.value), 0, 1)
+    soft = np.maximum(state[Row.SHOWN] - np.float32(known.BLUR_FREE.value), 0)
+    lost = short ** np.float32(known.FLAT_POWER.value) + np.float32(known.BLUR_COST.value) * soft
     return np.asarray(np.clip(1 - lost, 0, 1))

@@ -10,9 +10,11 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
+from functools import lru_cache
 
 import numpy as np
 
+from engine.athlete import Athlete, Baseline, Event
 from engine.band import WeightBand
 from engine.case import Case, PastWeek
 from engine.checkin import CheckIn, History, TrainingDone
@@ -22,7 +24,9 @@ from engine.limits import Window
 from engine.physiology import Intake
 from engine.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
 from engine.safety import plausible_weight
+from engine.structures import Usual
 from engine.tracker import (
+    MODEL,
     Belief,
     Frame,
     Morning,
@@ -68,15 +72,14 @@ class Foresight:
     past_weeks: int
     planned: Odds | None = None
     best: Odds | None = None
+    model: int = MODEL
 
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
     key = athlete_key(case)
-    belief = _before_this_week(case, key)
     mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
-    day = mornings[0].date if mornings else case.checkin.date
-    belief = _follow(belief, case, day, case.checkin.date, key)
+    belief = _belief_on(_Lived.until(case, mornings[0].date if mornings else case.checkin.date))
     rng = generator(f"{key}/morning", case.checkin.date)
     middle = weight_band(belief, rng)
     band = WeightBand(middle.low, middle.middle, middle.high)
@@ -160,19 +163,123 @@ def _odds(outlook: Outlook) -> Odds:
     )
 
 
-def _before_this_week(case: Case, key: str) -> Belief:
-    """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    frame = Frame(
-        sex=case.athlete.sex,
-        body_mass_kg=case.athlete.body_mass_kg,
-        body_fat_percent=case.athlete.body_fat_percent,
+def frame_of(athlete: Athlete, baseline: Baseline) -> Frame:
+    """The facts of an athlete that the tracker's particles share."""
+    return Frame(
+        sex=athlete.sex,
+        body_mass_kg=athlete.body_mass_kg,
+        body_fat_percent=athlete.body_fat_percent,
+        usual=Usual(fibre_g=baseline.fibre_g, sodium_mg=baseline.sodium_mg),
     )
-    rng = generator(f"{key}/first", case.event.day)
-    belief = first_belief(frame, rng)
-    for number, week in enumerate(case.trials):
-        belief = through(belief, week, key, habit_g=case.baseline.carb_g)
-        following = case.trials[number + 1 :]
-        next_day = following[0].day if following else case.event.day
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Lived:
+    """All that the belief on one morning hangs on, before that morning's answers but for `told`.
+
+    `told` is what that morning said of the day before: carbs eaten and training done.
+    """
+
+    key: str
+    athlete: Athlete
+    baseline: Baseline
+    event: Event
+    plan: PeakPlan
+    trials: tuple[PastWeek, ...]
+    history: History
+    told: CheckIn | None
+    start: date
+    today: date
+
+    @classmethod
+    def until(cls, case: Case, start: date) -> _Lived:
+        today = case.checkin.date
+        return cls(
+            key=athlete_key(case),
+            athlete=case.athlete,
+            baseline=case.baseline,
+            event=case.event,
+            plan=case.plan,
+            trials=case.trials,
+            history=_before(case.history, today),
+            told=_of_yesterday(case.checkin),
+            start=start,
+            today=today,
+        )
+
+    def yesterday(self) -> _Lived:
+        day = self.today - DAY
+        told = self.history.on(day)
+        return replace(
+            self,
+            history=_before(self.history, day),
+            told=None if told is None else _of_yesterday(told),
+            today=day,
+        )
+
+
+def _before(history: History, day: date) -> History:
+    return History(
+        checkins=tuple(c for c in history.checkins if c.date < day),
+        set_days=tuple(d for d in history.set_days if d.date < day),
+    )
+
+
+def _of_yesterday(checkin: CheckIn) -> CheckIn:
+    """What a check-in says of the day before."""
+    return CheckIn(
+        date=checkin.date,
+        carb_eaten_g=checkin.carb_eaten_g,
+        training_done=checkin.training_done,
+    )
+
+
+# Yesterday's belief is at hand this morning, for a few athletes at a time; worked out anew it is the
+# same to the bit.
+@lru_cache(maxsize=48)
+def _belief_on(lived: _Lived) -> Belief:
+    """The belief on this morning, before this morning's answers."""
+    if lived.today <= lived.start:
+        return _before_this_week(lived)
+    day = lived.today - DAY
+    rng = generator(lived.key, day)
+    belief = _belief_on(lived.yesterday())
+    answers = lived.history.on(day)
+    if answers is not None:
+        belief = learn(belief, _morning(answers), rng)
+    history = lived.history
+    if lived.told is not None:
+        history = replace(history, checkins=(*history.checkins, lived.told))
+    carbs = _carbs_of(history, lived.plan, lived.event.day, lived.baseline.carb_g)
+    target = lived.plan.day(lived.event.days_out(day))
+    eaten, set_g = carbs(day), history.set_on(day)
+    # What was eaten beside the set figure would have been eaten beside the planned one too.
+    moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
+    done = training_on(history, day)
+    return after_day(
+        belief,
+        trained(intake_of(target, eaten), done),
+        rng,
+        planned=trained(intake_of(target, max(eaten - moved, 0.0)), done),
+        training_spread=training_spread(done),
+    )
+
+
+def _before_this_week(lived: _Lived) -> Belief:
+    """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
+    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day)
+
+
+@lru_cache(maxsize=48)
+def _taught(
+    key: str, athlete: Athlete, baseline: Baseline, trials: tuple[PastWeek, ...], event_day: date
+) -> Belief:
+    frame = frame_of(athlete, baseline)
+    belief = first_belief(frame, generator(f"{key}/first", event_day))
+    for number, week in enumerate(trials):
+        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        following = trials[number + 1 :]
+        next_day = following[0].day if following else event_day
         weeks = max((next_day - week.day).days / 7, 1)
         rng = generator(f"{key}/between", week.day)
         belief = carry_over(belief, frame, rng, weeks=weeks)
@@ -208,34 +315,6 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     return belief
 
 
-def _follow(belief: Belief, case: Case, start: date, today: date, key: str) -> Belief:
-    """The belief on this morning, before this morning's answers."""
-    history = _with_todays_report(case)
-    carbs = _carbs_of(history, case.plan, case.event.day, case.baseline.carb_g)
-    day = start
-    while day < today:
-        rng = generator(key, day)
-        told = case.history.on(day)
-        if told is not None:
-            belief = learn(belief, _morning(told), rng)
-        target = case.plan.day(case.event.days_out(day))
-        eaten = carbs(day)
-        set_g = history.set_on(day)
-        # What was eaten beside the set figure would have been eaten beside the planned one too.
-        moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
-        done = training_on(history, day)
-        planned = trained(intake_of(target, max(eaten - moved, 0.0)), done)
-        belief = after_day(
-            belief,
-            trained(intake_of(target, eaten), done),
-            rng,
-            planned=planned,
-            training_spread=training_spread(done),
-        )
-        day += DAY
-    return belief
-
-
 def training_on(history: History, day: date) -> TrainingDone | None:
     """What was done of a day's training, as told the morning after."""
     told = history.on(day + DAY)
@@ -245,15 +324,6 @@ def training_on(history: History, day: date) -> TrainingDone | None:
 def trained(intake: Intake, done: TrainingDone | None) -> Intake:
     """The day with so much of its session and cardio as was done."""
     return replace(intake, work_done=TRAINED[done])
-
-
-def _with_todays_report(case: Case) -> History:
-    return History(
-        checkins=(*case.history.checkins, case.checkin)
-        if not case.history.checkins or case.history.checkins[-1].date < case.checkin.date
-        else case.history.checkins,
-        set_days=case.history.set_days,
-    )
 
 
 def _carbs_of(

@@ -20,12 +20,12 @@ from engine.case import PastWeek
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.forecast import DayAhead
-from engine.foresight import intake_of, through
+from engine.foresight import frame_of, intake_of, through
 from engine.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
 from engine.look import Look
 from engine.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 from engine.rescale import Suggestion, suggested_plan
-from engine.tracker import Belief, Frame, carry_over, first_belief, generator
+from engine.tracker import Belief, carry_over, first_belief, generator
 
 PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
 #: Weeks to the next load where none is set yet: what is forgotten in a few more hardly counts.
@@ -164,11 +164,7 @@ def as_it_went(week: PastWeek) -> PeakPlan:
 
 
 def _learnt(athlete: Athlete, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
-    frame = Frame(
-        sex=athlete.sex,
-        body_mass_kg=athlete.body_mass_kg,
-        body_fat_percent=athlete.body_fat_percent,
-    )
+    frame = frame_of(athlete, baseline)
     belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
     for number, week in enumerate(weeks):
         belief = through(belief, week, key, habit_g=baseline.carb_g)

@@ -14,7 +14,7 @@ import numpy as np
 
 from engine.evidence import tracking as known
 from engine.forecast import PARTICLES, Chance, DayAhead, Path, lived, look_of, thinned, worth
-from engine.tracker import Belief, chances_each
+from engine.tracker import Belief, chances_each, doubted
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
 
@@ -64,16 +64,16 @@ def suggested_plan(
     looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
     worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
-    before, (flat, full, spilled) = (
-        chances_each(paths[k].state, few.person, few.body).mean(axis=1) for k in (0, row)
+    as_was, (flat, full, spilled) = (
+        doubted(chances_each(paths[k].state, few.person, few.body).mean(axis=1)) for k in (0, row)
     )
     return Suggestion(
         factor=(1.0, *FACTORS)[row],
-        as_planned=(float(before[0]), float(before[1]), float(before[2])),
+        as_planned=as_was,
         carbs_g=paths[row].doses,
-        flat=float(flat),
-        full=float(full),
-        spilled=float(spilled),
+        flat=flat,
+        full=full,
+        spilled=spilled,
         worth=float(worths[row]),
     )
 

@@ -1,10 +1,9 @@
 """What is believed of one athlete, learnt morning by morning with a particle filter.
 
-Each particle is one possible person (parameters) in one possible condition (state of the body
-model). A day moves them on with what was eaten; a morning's weight, fullness and sharpness weigh
-them; they are then resampled, the parameters slightly shaken so that they stay apart. Randomness
-comes from the generator handed in; `generator` makes one from athlete and day, so that a repeat
-gives the same.
+Each particle is one possible person (parameters, and one of each kind of `engine.structures`) in
+one possible condition. A day moves them on with what was eaten; a morning's answers weigh them; they
+are then resampled, the parameters slightly shaken so that they stay apart. Randomness comes from
+the generator handed in; `generator` makes one from athlete and day, so that a repeat gives the same.
 """
 
 from __future__ import annotations
@@ -12,60 +11,88 @@ from __future__ import annotations
 import hashlib
 from dataclasses import dataclass, replace
 from datetime import date
+from functools import cached_property
 
 import numpy as np
+from numpy.typing import NDArray
 from scipy.special import ndtr
 
 from engine.athlete import Sex
+from engine.evidence import physiology as sizes
 from engine.evidence import tracking as known
 from engine.look import Look
-from engine.physiology import (
-    Body,
-    Day,
+from engine.physiology import Intake
+from engine.structures import (
+    NOT_COUNTED,
+    Bodies,
     Floats,
-    Intake,
+    Kinds,
     Row,
-    Trained,
-    advance,
-    body,
-    complete,
+    Usual,
+    a_day,
+    bodies,
+    draw_kinds,
+    felt_level,
     first_morning,
+    habits,
+    hours_lifted,
     mass_change_kg,
 )
 
 PARTICLES = 2000
-STEP_H = 1.0
+
+#: Goes up with whatever makes the same mornings believed otherwise; kept with each decision, so that
+#: a stored one is not held against a model that it never knew. 1: one body by the hour. 2: several.
+MODEL = 2
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True)
 class Person:
-    """A particle's parameters by row, logarithms where the figure is a factor; see `PRIOR`."""
+    """A particle's parameters by row, logarithms where the figure is a factor (`PRIOR`), and kinds."""
 
     values: Floats  # parameters x particles
+    kinds: Kinds  # kinds x particles; see `engine.structures`
 
     def __getitem__(self, name: str) -> Floats:
         return np.asarray(self.values[NAMES.index(name)])
 
+    @cached_property
+    def _made(self) -> dict[tuple[float, float], Bodies]:
+        return {}
+
+    def bodies(self, lean_kg: float, muscle_kg: float) -> Bodies:
+        """The bodies of these parameters in people of that size, made once."""
+        made, size = self._made, (lean_kg, muscle_kg)
+        if size not in made:
+            named = dict(zip(NAMES, self.values, strict=True))
+            made[size] = bodies(lean_kg, muscle_kg, named, self.kinds)
+        return made[size]
+
+    def chosen(self, which: NDArray[np.int_]) -> Person:
+        return Person(self.values[:, which], self.kinds[:, which])
+
 
 #: Mean and SD of each parameter's prior.
 PRIOR: dict[str, tuple[float, float]] = {
-    "pool": (0.0, float(known.POOL_SPREAD)),
     "ceiling": (0.0, float(known.CEILING_SPREAD)),
-    "burn": (float(known.BURN_USUAL), float(known.BURN_SPREAD)),
-    "synthesis": (float(known.SYNTHESIS_USUAL), float(known.SYNTHESIS_SPREAD)),
-    "work": (float(known.WORK_USUAL), float(known.WORK_SPREAD)),
-    "activity": (float(np.log(float(known.ACTIVITY))), float(known.ACTIVITY_SPREAD)),
+    "burn": (0.0, float(known.BURN_SPREAD)),
+    "fill": (0.0, float(known.FILL_SPREAD)),
+    "work": (0.0, float(known.WORK_SPREAD)),
     "intake": (0.0, float(known.INTAKE_SPREAD)),
-    "water": (float(known.WATER_USUAL), float(known.WATER_SPREAD)),
-    "scale": (0.0, float(known.SCALE_SPREAD)),
+    "unseen": (0.0, float(known.SPILL_UNSEEN_SPREAD)),
+    "carries": (0.0, float(known.SPILL_CARRIED_SPREAD)),
+    "water": (0.0, float(known.WATER_SPREAD)),
+    "late": (float(known.LATE_WATER), float(known.LATE_WATER_SPREAD)),
+    "salt": (float(known.SALT_WATER), float(known.SALT_WATER_SPREAD)),
+    "scale": (0.0, float(known.SCALE_SPREAD)),  # of body mass
     "empty": (float(known.EMPTY_LEVEL), float(known.EMPTY_SPREAD)),
     "fullest": (float(known.FULLEST_LEVEL), float(known.FULLEST_SPREAD)),
     "crisp": (float(known.CRISP), float(known.CRISP_SPREAD)),
-    "unseen": (0.0, float(known.SPILL_UNSEEN_SPREAD)),
-    "carries": (float(np.log(float(known.SPILL_CARRIED))), float(known.SPILL_CARRIED_SPREAD)),
+    "flat": (float(known.FLAT_UNDER), float(known.FLAT_UNDER_SPREAD)),
     "start": (float(np.log(float(known.START_LEVEL))), float(known.START_SPREAD)),
 }
 NAMES = tuple(PRIOR)
+_SCALE = NAMES.index("scale")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -75,7 +102,20 @@ class Frame:
     sex: Sex
     body_mass_kg: float
     body_fat_percent: float | None
-    trained: Trained = Trained.TRAINED
+    usual: Usual = NOT_COUNTED
+
+    @property
+    def lean_kg(self) -> float:
+        male = self.sex is Sex.MALE
+        ordinary = float(sizes.BODY_FAT_MALE if male else sizes.BODY_FAT_FEMALE)
+        fat = ordinary if self.body_fat_percent is None else self.body_fat_percent
+        return self.body_mass_kg * (1 - fat / 100)
+
+    @property
+    def muscle_kg(self) -> float:
+        male = self.sex is Sex.MALE
+        share = sizes.MUSCLE_OF_LEAN_MALE if male else sizes.MUSCLE_OF_LEAN_FEMALE
+        return self.lean_kg * float(share)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -87,28 +127,12 @@ class Belief:
     state: Floats  # rows x particles
     first: Floats  # the state that mass changes are against
     planned: Floats  # the state had the plan been followed; the same object until it was not
+    weighed: bool = False  # whether this week's scale is known: before that, the mass on file
     surprises: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
 
     @property
-    def body(self) -> Body:
-        typical = body(
-            sex=self.frame.sex,
-            body_mass_kg=self.frame.body_mass_kg,
-            body_fat_percent=self.frame.body_fat_percent,
-            trained=self.frame.trained,
-        )
-        ceiling = np.exp(self.person["ceiling"])
-        return replace(
-            typical,
-            muscle_kg=typical.muscle_kg * np.exp(self.person["pool"]),
-            ceiling_rested=typical.ceiling_rested * ceiling,
-            ceiling_primed=typical.ceiling_primed * ceiling,
-            burn=typical.burn * np.exp(self.person["burn"]),
-            synthesis=typical.synthesis * np.exp(self.person["synthesis"]),
-            bound_water=typical.bound_water * np.exp(self.person["water"]),
-            activity=np.exp(self.person["activity"]),
-            unseen=typical.unseen * np.exp(self.person["unseen"]),
-        )
+    def body(self) -> Bodies:
+        return self.person.bodies(self.frame.lean_kg, self.frame.muscle_kg)
 
     @property
     def fits(self) -> bool:
@@ -142,17 +166,19 @@ def generator(athlete: str, day: date) -> np.random.Generator:
 def first_belief(frame: Frame, rng: np.random.Generator, *, particles: int = PARTICLES) -> Belief:
     """What is believed before the first morning, from sex, size and training alone."""
     values = np.stack([rng.normal(mean, spread, particles) for mean, spread in PRIOR.values()])
-    return _at_start(frame, Person(values))
+    return _at_start(frame, Person(values.astype(np.float32), draw_kinds(particles, rng)))
 
 
 def _at_start(frame: Frame, person: Person) -> Belief:
     particles = person.values.shape[1]
-    empty = np.zeros((len(Row), particles))
+    empty = np.zeros((len(Row), particles), dtype=np.float32)
     unmoved = Belief(frame=frame, person=person, state=empty, first=empty, planned=empty)
-    who = unmoved.body
-    level = who.usual_ceiling * np.clip(np.exp(person["start"]), 0.1, 0.95)
-    state = first_morning(who, level)
+    state = first_morning(unmoved.body, np.clip(np.exp(person["start"]), 0.1, 0.95))
     return replace(unmoved, state=state, first=state, planned=state)
+
+
+def _noise(rng: np.random.Generator, spread: float, particles: int) -> Floats:
+    return np.float32(spread) * rng.standard_normal(particles, dtype=np.float32)
 
 
 def after_day(
@@ -162,7 +188,6 @@ def after_day(
     *,
     planned: Intake | None = None,
     training_spread: float = 0.0,
-    step_h: float = STEP_H,
 ) -> Belief:
     """Belief on the next morning, before it is asked about; `intake` is what was eaten and done.
 
@@ -171,20 +196,19 @@ def after_day(
     """
     particles = belief.state.shape[1]
     who = belief.body
-    told = np.exp(belief.person["intake"] + rng.normal(0, float(known.INTAKE_DAILY), particles))
-    water = rng.normal(0, float(known.WATER_DAILY), particles)
-    gut = rng.normal(0, float(known.GUT_DAILY), particles)
-    store = np.exp(rng.normal(0, float(known.STORE_DAILY), particles))
-    trained: Floats | float = 1.0
+    told = np.exp(belief.person["intake"] + _noise(rng, float(known.INTAKE_DAILY), particles))
+    water = _noise(rng, float(known.WATER_DAILY), particles)
+    store = np.exp(_noise(rng, float(known.STORE_DAILY), particles))
+    done = np.ones(1, dtype=np.float32)
     if training_spread:
-        trained = np.exp(rng.normal(0, training_spread, particles))
+        done = np.asarray(np.exp(_noise(rng, training_spread, particles)))
 
     def lived(begin: Floats, eaten: Intake) -> Floats:
-        day = own_day(belief.person, replace(eaten, carb_g=eaten.carb_g * told), who, trained)
-        state = advance(begin, day, who, hours=24, step_h=step_h)
-        state[Row.EXTRACELLULAR] += water
-        state[Row.GUT_BULK] += gut
-        state[Row.MUSCLE] *= store
+        carb_g = np.asarray(np.float32(eaten.carb_g) * told)
+        state = a_day(begin, carb_g, hours_lifted(eaten) * done, who)
+        habits(state, begin, eaten, belief.frame.usual)
+        state[Row.WATER] += water
+        state[Row.MUSCLE] = np.minimum(state[Row.MUSCLE] * store, who.ceiling_g)
         return state
 
     state = lived(belief.state, intake)
@@ -195,28 +219,16 @@ def after_day(
     return replace(belief, state=state, planned=other)
 
 
-def own_day(person: Person, intake: Intake, who: Body, trained: Floats | float = 1.0) -> Day:
-    """A day's intake with each particle's own cost of a session; `trained` is how much of it."""
-    day = complete(intake, who)
-    if day.work.hours == 0:
-        return day
-    leaves = day.work.leaves ** (np.exp(person["work"]) * trained)
-    also = day.work.also_leaves**trained
-    return replace(day, work=replace(day.work, leaves=leaves, also_leaves=also))
-
-
 def weights_kg(belief: Belief) -> Floats:
     """Morning body mass of each particle, before the scale's noise."""
-    who = belief.body
-    changes = mass_change_kg(belief.state, belief.first, who)
-    spilled = float(known.SPILL_WATER) * blurs_of(belief.state, belief.person, who.lean_kg)
-    return np.asarray(belief.frame.body_mass_kg + belief.person["scale"] + changes + spilled)
+    changes = mass_change_kg(belief.state, belief.first, belief.body)
+    return np.asarray(belief.frame.body_mass_kg * (1 + belief.person["scale"]) + changes)
 
 
 def weight_band(belief: Belief, rng: np.random.Generator, *, chance: float = 0.8) -> Band:
     """Where this morning's weight is expected, with the scale's noise."""
     weights = weights_kg(belief)
-    weights = weights + rng.normal(0, float(known.SCALE_NOISE), len(weights))
+    weights = weights + _noise(rng, float(known.SCALE_NOISE), len(weights))
     low, middle, high = np.quantile(weights, [(1 - chance) / 2, 0.5, (1 + chance) / 2])
     return Band(low=float(low), middle=float(middle), high=float(high))
 
@@ -226,21 +238,19 @@ def levels(belief: Belief) -> Floats:
     return levels_of(belief.state, belief.body)
 
 
-def levels_of(state: Floats, who: Body) -> Floats:
-    return np.asarray(who.concentration(state[Row.MUSCLE]) / who.usual_ceiling)
-
-
-def blurs_of(state: Floats, person: Person, lean_kg: float | Floats) -> Floats:
-    """Spill that shows, in units of what this person carries: over 1 is spilled over."""
-    return np.asarray(state[Row.SHOWN_SPILL] / lean_kg / np.exp(person["carries"]))
+def levels_of(state: Floats, who: Bodies) -> Floats:
+    return np.asarray(state[Row.MUSCLE] / who.ceiling_g)
 
 
 def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     """Belief after a morning's answers; none at all leaves it as it is."""
     particles = belief.state.shape[1]
-    chance = np.zeros(particles)
-    surprises = belief.surprises
-    if morning.weight_kg is not None:
+    chance = np.zeros(particles, dtype=np.float32)
+    surprises, weighed = belief.surprises, belief.weighed
+    if morning.weight_kg is not None and not weighed:
+        # The first morning's scale is the reference for the week, whatever is on file.
+        belief, weighed = _on_this_scale(belief, morning.weight_kg, rng), True
+    elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
         chance += _weight_chance(off, female=belief.frame.sex is Sex.FEMALE)
         surprises = (*surprises, float(np.mean(ndtr(off / float(known.SCALE_NOISE)))))
@@ -249,16 +259,26 @@ def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
         )
     if morning.sharpness is not None:
-        blur = blurs_of(belief.state, belief.person, belief.body.lean_kg)
-        mean = belief.person["crisp"] - float(known.BLUR_GRADES) * blur
+        mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
         chance += _grade_chance(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return _resample(replace(belief, surprises=surprises), chance, rng)
+    return _resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
+
+
+def _on_this_scale(belief: Belief, weight_kg: float, rng: np.random.Generator) -> Belief:
+    """The particles' scales set by what it shows today, within a morning's scatter."""
+    particles = belief.state.shape[1]
+    scatter = float(np.hypot(float(known.SCALE_NOISE), float(known.WATER_DAILY)))
+    off = weight_kg - weights_kg(belief) + _noise(rng, scatter, particles)
+    values = belief.person.values.copy()
+    values[_SCALE] += off / belief.frame.body_mass_kg
+    return replace(belief, person=replace(belief.person, values=values))
 
 
 def fullness_of(belief: Belief) -> Floats:
     """The fullness grade each particle would give, before rounding and noise."""
     span = belief.person["fullest"] - belief.person["empty"]
-    return np.asarray(1 + 9 * (levels(belief) - belief.person["empty"]) / np.maximum(span, 0.2))
+    felt = felt_level(belief.state, belief.body)
+    return np.asarray(1 + 9 * (felt - belief.person["empty"]) / np.maximum(span, 0.3))
 
 
 def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
@@ -267,12 +287,21 @@ def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
     return _resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
-def chances_each(state: Floats, person: Person, who: Body) -> Floats:
+def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
-    blur = blurs_of(state, person, who.lean_kg)
-    spilled = ndtr((blur - 1) / float(known.SPILL_EDGE))
-    flat = ndtr((float(known.FLAT_UNDER) - levels_of(state, who)) / float(known.FLAT_EDGE))
+    spilled = ndtr((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
+    flat = ndtr((person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
+
+
+def doubted(chances: Floats) -> tuple[float, float, float]:
+    """Flat, full and spilled over as they are told: a share is left to what happens to anybody."""
+    flat, spilled = float(known.ANYBODY_FLAT), float(known.ANYBODY_SPILLED)
+    anybody = np.array([flat, 1 - flat - spilled, spilled])
+    doubt = float(known.DOUBT)
+    told = (1 - doubt) * np.asarray(chances, dtype=float) + doubt * anybody
+    told /= told.sum()
+    return float(told[0]), float(told[1]), float(told[2])
 
 
 def _weight_chance(off: Floats, *, female: bool) -> Floats:
@@ -289,14 +318,14 @@ def _weight_chance(off: Floats, *, female: bool) -> Floats:
         (1 - monthly) * normal(off, noise)
         + monthly * normal(off - float(known.MENSTRUATION_GAIN), noise)
     )
-    return np.asarray(np.log(likely + stray * normal(off, wide) + 1e-12))
+    return np.asarray(np.log(likely + stray * normal(off, wide) + 1e-12), dtype=np.float32)
 
 
 def _grade_chance(grade: int, mean: Floats, noise: float, most: int) -> Floats:
     upper = 1.0 if grade >= most else ndtr((grade + 0.5 - mean) / noise)
     lower = 0.0 if grade <= 1 else ndtr((grade - 0.5 - mean) / noise)
     # A slip of the thumb is always possible.
-    return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most))
+    return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most), dtype=np.float32)
 
 
 def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
@@ -307,18 +336,21 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
     weight /= weight.sum()
     places = (np.arange(particles) + rng.random()) / particles
     chosen = np.minimum(np.searchsorted(np.cumsum(weight), places), particles - 1)
-    values = belief.person.values[:, chosen]
+    person = belief.person.chosen(chosen)
+    values = person.values
     # Shrink towards the mean and shake by as much: particles part again, the spread stays.
-    keep = float(known.SHRINK)
+    keep = np.float32(known.SHRINK.value)
     mean = values.mean(axis=1, keepdims=True)
     shake = np.sqrt(1 - keep**2) * values.std(axis=1, keepdims=True)
-    shaken = keep * values + (1 - keep) * mean + shake * rng.standard_normal(values.shape)
-    pool = NAMES.index("pool")
+    shaken = keep * values + (1 - keep) * mean
+    shaken += shake * rng.standard_normal(values.shape, dtype=np.float32)
+    kinds = _other_kinds(person.kinds, rng)
+    ceiling = NAMES.index("ceiling")
     # The store keeps its level when the size of its pool is shaken.
-    ratio = np.exp(shaken[pool] - values[pool])
+    ratio = np.exp(shaken[ceiling] - values[ceiling])
 
     def survivors(state: Floats) -> Floats:
-        kept = state[:, chosen].copy()
+        kept = state[:, chosen]
         kept[Row.MUSCLE] *= ratio
         return kept
 
@@ -326,11 +358,18 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
     planned = state if belief.planned is belief.state else survivors(belief.planned)
     return replace(
         belief,
-        person=Person(shaken),
+        person=Person(shaken, kinds),
         state=state,
         first=survivors(belief.first),
         planned=planned,
     )
+
+
+def _other_kinds(kinds: Kinds, rng: np.random.Generator) -> Kinds:
+    """The kinds with a few drawn anew, so that none is ever given up for good."""
+    fresh = draw_kinds(kinds.shape[1], rng)
+    anew = rng.random(kinds.shape) < float(known.OTHER_KIND)
+    return np.where(anew, fresh, kinds)
 
 
 def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks: float) -> Belief:
@@ -349,4 +388,4 @@ def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks:
     start = NAMES.index("start")
     fresh = rng.normal(*PRIOR["start"], particles)
     values[start] = 0.5 * (values[start] + fresh)
-    return _at_start(frame, Person(values))
+    return _at_start(frame, Person(values, belief.person.kinds))

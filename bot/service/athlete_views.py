@@ -7,6 +7,7 @@ from datetime import time
 from sqlmodel import Session, col, select
 
 from bot.context import Context
+from bot.flows.checkin import CHECK_IN
 from bot.flows.onboarding import zone_of
 from bot.flows.settings import SETTINGS
 from bot.incoming import Incoming
@@ -183,6 +184,12 @@ def setting_changed(
     profile.weight_unit = answers.get("weight_unit", profile.weight_unit)
     profile.volume_unit = answers.get("volume_unit", profile.volume_unit)
     session.add(profile)
+    for waiting in asking.open_questions(
+        session, person, flow=CHECK_IN.id, subject_id=profile.person_id
+    ):
+        waiting.answers = waiting.answers | checkins.units_of(
+            profile
+        )  # the next figure is in these
     record(session, profile.person_id, "settings", context, by=person.id, flow=question.flow)
     schedule(session, profile, context=context)
     text = words.settings_changed(_settings_lines(profile))

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 
 from sqlmodel import Session, col, select
@@ -76,8 +77,7 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
     trained = yesterday is not None and exercise_kcal(yesterday, profile.body_mass_kg or 0) > 0
     return {
         "_date": today.isoformat(),
-        "_weight_unit": profile.weight_unit,
-        "_volume_unit": profile.volume_unit,
+        **units_of(profile),
         "_water_target_l": yesterday.water_l if yesterday else profile.baseline.get("water_l"),
         "_carb_set_g": yesterday.carb_g if yesterday else None,
         "_wants_sharpness": sharpness,
@@ -85,6 +85,11 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
         "_habit": _habit(session, profile, today),
         "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
     }
+
+
+def units_of(profile: AthleteProfile) -> Answers:
+    """The units that this athlete's figures are read in, where none is written."""
+    return {"_weight_unit": profile.weight_unit, "_volume_unit": profile.volume_unit}
 
 
 def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
@@ -337,7 +342,11 @@ def one_line(session: Session, person: Person, incoming: Incoming, context: Cont
         return _change_told(session, person, profile, row, incoming, context)
     drafts = asking.open_questions(session, person, flow=CHECK_IN.id, subject_id=profile.person_id)
     drafts = [draft for draft in drafts if draft.answers.get("_date") == today.isoformat()]
-    given = dict(drafts[-1].answers) if drafts else question_context(session, profile, today)
+    given = (
+        drafts[-1].answers | units_of(profile)
+        if drafts
+        else question_context(session, profile, today)
+    )
     if given.get(DOUBTS):
         return False  # what was doubtful is answered where it was asked
     report = (
@@ -489,9 +498,16 @@ def _edited_line(
         return
     old = answers_of(session, profile, row)
     report = read_report(incoming.text, known_of(old, ()))
-    core = [key for key in CORE if key in report.answers]
-    if report.doubts or len(core) < min(len(CORE), _FEWEST_OF_A_MORNING):
+    report = _agreed(report, old)
+    told = {*report.answers, *(doubt.answer for doubt in report.doubts)}
+    if len(told & set(CORE)) < min(len(CORE), _FEWEST_OF_A_MORNING):
         say(session, chat_id=person.chat_id, text=words.no_longer_a_check_in(), now=context.now)
+        return
+    if report.doubts:
+        asking.open_question(
+            session, person, CHECK_IN, context=context, subject_id=profile.person_id,
+            answers=old | taken_from(report, old) | {"_greeting": ""},
+        )  # fmt: skip
         return
     answers = old | taken_from(report, old)
     answers = _with_note({key: value for key, value in answers.items() if key != "note"})
@@ -499,6 +515,22 @@ def _edited_line(
         return
     lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
     take(session, profile, answers, message_id=incoming.message_id, context=context, lead=lead)
+
+
+def _agreed(report: Report, old: Answers) -> Report:
+    """A report without the doubts that were answered before: what stands is what they may mean."""
+    answers, doubts = dict(report.answers), []
+    for doubt in report.doubts:
+        stands = [
+            option
+            for option in doubt.options
+            if option and all(old.get(key) == value for key, value in option.items())
+        ]
+        if stands:
+            answers |= stands[0]
+        else:
+            doubts.append(doubt)
+    return replace(report, answers=answers, doubts=tuple(doubts))
 
 
 def _question_typed_in(session: Session, person: Person, message_id: int) -> OpenQuestion | None:

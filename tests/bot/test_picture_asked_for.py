@@ -76,7 +76,7 @@ def test_the_athlete_gets_their_own_week_by_command(team: Team) -> None:
     assert chat == team.athlete.user_id
     assert caption.startswith("Your week to the show")
     assert newest(team.athlete).content.startswith(b"\x89PNG")
-    assert "/picture" in text_of(team.athlete.writes("/help"))
+    assert "/chart" in text_of(team.athlete.writes("/help"))
 
 
 def test_the_band_and_the_fullness_expected_are_those_of_the_mornings_last_decision(
@@ -86,7 +86,7 @@ def test_the_band_and_the_fullness_expected_are_those_of_the_mornings_last_decis
     team.athlete.writes(FLAT.replace("on target", "carbs 700"))
     why = text_of(team.athlete.writes("/why"))
     low, high = why.split("Weight expected this morning: ")[1].split(" kg,")[0].split(" kg to ")
-    expected = why.split("Fullness 1, ")[1].split(" expected")[0]
+    expected = why.split("Fullness 1, expected ")[1].split(";")[0]
     team.coach.presses("c:picture:2")
     ((_, caption),) = sent(team)
     assert "3 out, Thu 6 May (today): 61.0 kg (" in caption
@@ -105,10 +105,9 @@ def test_a_changed_answer_is_drawn_as_it_stands_and_a_missed_morning_as_missed(t
 
 
 def test_the_picture_is_in_the_athletes_unit(team: Team) -> None:
-    with transaction(team.world.engine) as session:
-        profile = session.get_one(AthleteProfile, team.athlete_id)
-        profile.weight_unit = "lb"
-        session.add(profile)
+    team.athlete.writes("/settings")
+    team.athlete.taps("Weight unit")
+    team.athlete.taps("pounds")
     team.athlete.writes("134.5 4 3.5 5 on target fine")
     team.coach.presses("c:picture:2")
     assert "134.5 lb" in sent(team)[-1][1]
@@ -151,7 +150,7 @@ def test_before_there_is_a_plan_it_is_said_what_is_missing(sqlite_engine: Engine
     team = onboarded(sqlite_engine)
     said = text_of(team.coach.presses("c:picture:2"))
     assert "There is no chart yet: Mira's event and plan" in said
-    assert "your week" in text_of(team.athlete.writes("/picture"))
+    assert "no chart yet" in text_of(team.athlete.writes("/picture"))
     assert sent(team) == []
 
 

@@ -347,4 +347,4 @@ def test_the_longest_words_still_fit_under_a_picture() -> None:
     said = words.caption(longest, own=False)
     # Bot API, sendPhoto: a caption has 1024 characters at most.
     assert 900 < len(said.encode("utf-16-le")) / 2 <= 1024
-    assert said.count("25 st 2.7 lb (below band)") == 8
+    assert said.count("25 st 2.7 lb (below the expected range)") == 8

@@ -140,13 +140,13 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
         team.coach.presses(f"c:forecast-use:{team.athlete_id}:{use}")
         assert "Chances on event day" not in captions(team)[-1]
     team.coach.presses(f"c:forecast-use:{team.athlete_id}:proposes")
-    assert "Chances on the day" in captions(team)[-1]
+    assert "Chances on event day" in captions(team)[-1]
     # Set by hand since, the day has another figure than the chances were worked out for.
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
     team.coach.writes("200")
     caption = captions(team)[-1]
     assert "carbs 200" in caption
-    assert "Chances on the day" not in caption
+    assert "Chances on event day" not in caption
 
 
 def test_no_strip_before_the_model_has_anything_to_go_by(sqlite_engine: Engine) -> None:

@@ -265,13 +265,14 @@ def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     team.coach.hears()
     two = Two(team, Someone(team.world, 150, "Noa"))
     athletes = [Someone(team.world, chat, "A") for chat in chats]
-    # Two in the load are flat and watery, of which the coach is told; one has drunk far too little.
+    # Two in the load are flat and watery, of which the coach is told; one has drunk far too little
+    # and has a headache.
     lines = [
         "61.0 5 3.5 4 on target fine" if number % 10 <= 3 else "61.0 5 3.5 on target fine"
         for number in range(20)
     ]
     lines[2] = lines[12] = "61.0 2 3.5 1 on target fine"
-    lines[7] = "61.0 5 1.0 on target fine"
+    lines[7] = "61.0 5 1.0 on target headache"
     for begin in range(0, 20, 5):
         at_once(
             any_engine,

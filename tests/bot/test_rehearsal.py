@@ -145,9 +145,9 @@ async def sitting(tmp_path: Path) -> Iterator[Sitting]:  # type: ignore[misc]
 
 async def test_each_kind_of_step_can_fail(sitting: Sitting) -> None:
     for broken, complaint in (
-        (Reads(ATHLETE, "Carbs 999 g"), 'was to read "Carbs 999 g", but read: 7 days out'),
+        (Reads(ATHLETE, "Carbs 999 g"), 'was to read "Carbs 999 g", but read: 60.4 kg'),
         (Reads(ATHLETE, "Carbs 170 g", silently=True), "was to read silently"),
-        (ReadsNothing(ATHLETE), "was to read nothing, but read: 7 days out"),
+        (ReadsNothing(ATHLETE), "was to read nothing, but read: 60.4 kg"),
         (Presses(COACH, "Approve 545 g"), 'has no button "Approve 545 g"'),
         (Until("sign-off-lapse"), 'no "sign-off-lapse" falls due'),
     ):

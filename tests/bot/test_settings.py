@@ -141,7 +141,7 @@ def test_a_database_that_cannot_be_opened_is_named(
 ) -> None:
     monkeypatch.setenv("BRIMLINE_DATABASE_URL", f"postgresql:///brimline?host={tmp_path}")
 
-    assert main(["migrate"]) == 2
+    assert main(["migrate"]) == 1  # a server that is not there yet may come back by itself
     assert capsys.readouterr().err.startswith("brimline: BRIMLINE_DATABASE_URL: ")
 
 

@@ -368,7 +368,7 @@ def test_a_file_is_fetched_only_from_whom_it_can_be_wanted(team: Team) -> None:
         for file, allowed in FILES.values():
             came = does(team, role, Kind.FILE, "", file)
             # An athlete's file of a kind that nobody wants of them is told to their coach instead.
-            told = role in ATHLETES and "passed that on" in came.everything
+            told = role in ATHLETES and "that it came" in came.everything
             assert came.changed == (role in allowed or told), role
             if role == STRANGER:
                 assert came.to_them == [common.stranger()]

@@ -81,7 +81,7 @@ def the_coach_sets_the_week(talk: Talk) -> None:
     talk.taps(COACH, "A show", "day")
     talk.says(COACH, "9 May 2027", "zone")
     talk.taps(COACH, "Same time zone", "9 May")
-    talk.taps(COACH, "Draft a plan", "shape")
+    talk.taps(COACH, "Draft a plan", "load be spread")
     talk.taps(COACH, "even", "g/kg")
     talk.taps(COACH, "8.2 g/kg", "How far down should carbs go")
     talk.taps(COACH, "Mild", "draft")
@@ -165,7 +165,8 @@ def test_a_whole_peak_week_over_the_bot_api(
         morning(bot, talk, 1)
         talk.skip(ATHLETE)
         sent = telegram.says(ATHLETE, "63.4 9 3.5 2 on target")
-        talk.hears(ATHLETE, "spilled over")
+        talk.hears(ATHLETE, "I read fullness 9, and last time it was 2. Is that right?")
+        talk.taps(ATHLETE, "Yes", "spilled over")
         telegram.edits(ATHLETE, sent, "62.4 9 3.5 5 on target")
         talk.hears(ATHLETE, "Changed: 63.4 kg → 62.4 kg")
 

@@ -15,6 +15,8 @@ _SHARE = 0.3
 #: A clause torn from its sentence must sound so many times likelier.
 #: Chosen on sentences unseen in training.
 _TORN = 4.5
+#: A word by itself says little but for the letters in it: it must sound so surely, or go unheard.
+_ALONE = 0.9
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,7 +46,8 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
             heard = [sound(ear, piece, piece != sentence) for piece in pieces(sentence)]
         else:
             heard = [sound(ear, piece, False) for piece in rest]
-        over = [each for each in heard if each.score >= ear.thresholds[each.concern]]
+        least = _ALONE if len(words(sentence)) == 1 else 0.0
+        over = [each for each in heard if each.score >= max(least, ear.thresholds[each.concern])]
         if over:
             loudest = max(over, key=lambda each: each.score)
             typed = sentence if whole else ", ".join(rest)
