@@ -3,14 +3,12 @@
 from __future__ import annotations
 
 import datetime as dt
-import math
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any
 
 from engine.band import WeightBand, weight_band
 from engine.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed
-from engine.evidence import deciding as e
 from engine.evidence.source import Source
 from engine.facts import expected_fullness, gather
 from engine.foresight import Foresight, look_ahead
@@ -19,7 +17,6 @@ from engine.limits import (
     CAUTION,
     GUARD_RAIL,
     Fitted,
-    Limits,
     Target,
     Window,
     fit,
@@ -27,8 +24,9 @@ from engine.limits import (
 )
 from engine.plan import PLAN_DAYS
 from engine.record import case_as_dict, case_from_dict, plain
-from engine.rules import Forecast, Rule, first_match, in_words
+from engine.rules import first_match, in_words
 from engine.safety import Flag, Level, safety_flags
+from engine.sizing import settled, sized_by
 from engine.trace import GateStep, Trace, in_force
 
 __all__ = [
@@ -194,7 +192,7 @@ def _ruled(
     facts = gather(case, planned, band)
     rule = first_match(facts, without)
     asked = rule.steps(facts)
-    sized = _sized(rule, asked * case.limits.step_g, view)
+    sized = sized_by(view, rule, asked * case.limits.step_g, settled=settled(case))
     wanted = planned.carb_g
     if sized.change_g:
         wanted = round_carbs(planned.carb_g + sized.change_g)
@@ -211,7 +209,7 @@ def _ruled(
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
         target=fitted.target,
-        lapse_g=_small_step(fitted.target, planned.carb_g, case.limits),
+        lapse_g=case.limits.small_step(fitted.target, planned.carb_g),
         rule=rule.id,
         bound=fitted.bound,
         needs_sign_off=abs(change) > case.limits.apply_without_asking_g,
@@ -234,57 +232,6 @@ def _ruled(
             limits=in_force(case.limits),
         ),
     )
-
-
-def _small_step(wanted: Target, planned_g: float, limits: Limits) -> float:
-    """The figure nearest to the wanted one that goes out without asking, in round figures.
-
-    Where the limits no longer leave the plan's own figure, the one nearest to it that they do.
-    """
-    alone, grain = limits.apply_without_asking_g, e.ROUND_TO_G.value
-    nearest = fit(planned_g, wanted.window).target.carb_g
-    if abs(_difference(wanted.carb_g, planned_g)) <= alone:
-        return wanted.carb_g
-    if wanted.carb_g > planned_g:
-        step_g = math.floor((planned_g + alone) / grain + 1e-9) * grain
-        return min(max(step_g, nearest), wanted.carb_g)
-    step_g = math.ceil((planned_g - alone) / grain - 1e-9) * grain
-    return max(min(step_g, nearest), wanted.carb_g)
-
-
-@dataclass(frozen=True, slots=True)
-class _Sized:
-    """A change in grams, what the forecast alone would have done, and a sentence on the two."""
-
-    change_g: float
-    forecast_g: float | None = None
-    disagree: bool = False
-    said: str = ""
-
-
-def _sized(rule: Rule, rule_g: float, view: Foresight | None) -> _Sized:
-    """The rule gives direction and vetoes, the forecast the size; opposed, the smaller step.
-
-    But for a rule that stands on what is seen: that the forecast may deepen, and not undo.
-    """
-    if view is None or view.planned is None or view.best is None:
-        return _Sized(rule_g)
-    forecast_g = _difference(view.best.carb_g, view.planned.carb_g)
-    if rule.forecast is Forecast.SILENT:
-        return _Sized(rule_g, forecast_g)
-    if rule.forecast is Forecast.DEEPENS and forecast_g >= rule_g:
-        otherwise = in_words(forecast_g)
-        said = f" The forecast alone would have said {otherwise}; what is seen goes first."
-        return _Sized(rule_g, forecast_g, said=said if forecast_g > rule_g else "")
-    if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
-        forecast_g = min(forecast_g, 0.0)
-    if rule_g and rule_g * forecast_g <= 0:
-        said = " The forecast sees it otherwise, so the smaller step is taken: no change."
-        return _Sized(0.0, forecast_g, disagree=True, said=said)
-    if forecast_g == rule_g:
-        return _Sized(rule_g, forecast_g)
-    said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
-    return _Sized(forecast_g, forecast_g, said=said)
 
 
 def _fit(wanted: float, planned: float, window: Window, flags: tuple[Flag, ...]) -> Fitted:

@@ -204,6 +204,21 @@ class Limits:
         high, high_bound = min(highs, key=lambda bound: bound[0])
         return Window(low, high, low_bound, high_bound) if low <= high else None
 
+    def small_step(self, wanted: Target, planned_carb_g: float) -> float:
+        """The figure nearest to the wanted one that goes out without asking, in round figures.
+
+        Where the limits no longer leave the plan's own figure, the one nearest to it that they do.
+        """
+        alone, grain = self.apply_without_asking_g, e.ROUND_TO_G.value
+        if abs(wanted.carb_g - planned_carb_g) <= alone + 1e-9:
+            return wanted.carb_g
+        nearest = fit(planned_carb_g, wanted.window).target.carb_g
+        if wanted.carb_g > planned_carb_g:
+            step_g = math.floor((planned_carb_g + alone) / grain + 1e-9) * grain
+            return min(max(step_g, nearest), wanted.carb_g)
+        step_g = math.ceil((planned_carb_g - alone) / grain - 1e-9) * grain
+        return max(min(step_g, nearest), wanted.carb_g)
+
     def guard_rail_window(self) -> Window:
         """The grams any day may have on the coach's signed word."""
         rail = self.guard_rails.rail("carb_ceiling_g")

@@ -71,7 +71,7 @@ def room_line(room: Room | None, name: str, *, own: bool) -> str:
         )
     )
     note = tr(
-        "What may be needed is reckoned on virtual athletes, not measured on people. Anything over "
+        "What may be needed is worked out on virtual athletes, not measured on people. Anything over "
         "the auto-approve limit still waits for your approval."
     )
     return f"{said} {note}"

@@ -262,6 +262,10 @@ MORNINGS_TO_TRUST = Number(
     name="mornings of a week before its forecast is used", value=3, unit="mornings",
     source=CHEUVRONT_2004, note="three mornings make a baseline; an earlier week stands in for them",
 )  # fmt: skip
+SAME_LOAD_WITHIN = Number(
+    name="how far the load of a week behind may lie from the plan's and still be the same", value=0.05,
+    unit="1", source=OWN_CHOICE, note="about what is weighed out and eaten beside what is written",
+)  # fmt: skip
 PULSE_LEAST = Number(
     name="least resting pulse that is believed", value=25, unit="1/min", source=OWN_CHOICE
 )
