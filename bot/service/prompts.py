@@ -19,8 +19,8 @@ PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
 # Our own choice: soon enough to matter, seldom enough not to nag.
 NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
 MISSED_AFTER_AT_LEAST = timedelta(hours=3)
-#: The mornings whose answers may lead to a proposal: of the load, and of the day before it.
-MAY_MATTER = range(1, max(LOAD_DAYS) + 2)
+#: The mornings whose answers may lead to a proposal: from the day before the load to the day itself.
+MAY_MATTER = range(max(LOAD_DAYS) + 2)
 #: They come before all others that are asked at the same time, so that a coach reads them first.
 FIRST, LATER = 0, 1
 
