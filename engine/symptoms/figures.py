@@ -90,6 +90,7 @@ FIGURES = (
             r"(?:arms?|legs?|hands?|quads?|hams\w*|glutes?|shoulders?|core|abs)(?: [\w']+){0,2} (?:shak\w*|shook|trembl\w*|quiver\w*|wobbl\w*) (?:on|in|during|by|at) (?:the |my )?(?:last|final|heavy|top|tenth|twelfth) (?:\w+ )?(?:reps?|sets?)",
             r"max (?:hr|heart rate|pulse|bpm)(?: (?:was|of|hit|about|around)){0,2} \d{3}(?: bpm)? (?:in|on|during) (?:the |my |one |last )?(?:\w+ )?(?:intervals?|sprints?|circuit|spin class|hiit)(?: ,)?(?: and)?(?: (?:avg|average|mean)(?: (?:was|of|hr))? \d+)?",
             r"(?:i |i've |i have |i'd |just )*(?:lost|lose) count(?! of)",
+            r"(?:(?:i|just|so|sorry|coach|morning)(?: ,)? )*slept in(?= (?:again|today|this morning|sorry|coach)\b| ?,|$)(?: (?:again|today|this morning|sorry|coach))*",
         )
     ),
 )

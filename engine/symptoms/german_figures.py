@@ -16,6 +16,7 @@ GERMAN_FIGURES = (
         re.compile(rf"\b(?:{folded(pattern)})\b")
         for pattern in (
             r"(?:uhr|tracker|ring|armband)(?: [\w']+){0,3} \d{3}(?: bpm)?(?: [\w']+| ,){0,10} (?:brustgurt|von hand|gezählt)(?: [\w']+){0,3} [4-8]\d(?!\d)|(?:uhr|tracker|ring|armband)(?: [\w']+){0,3} \d{3}(?: bpm)? (?:auf|beim|im|während)(?: dem| der)? (?:rad|ergometer|laufband|stepper|cardio|laufen|training)(?: [\w']+| ,){0,8} brustgurt(?: [\w']+){0,3} 1[0-5]\d(?!\d)",
+            r"(?:(?:sorry|ich|hab|habe|heute|morgen)(?: ,)? )*verschlafen(?: ,)? wieg(?:e)? mich(?: (?:gleich|jetzt|nachher|später))?",
             r"(?:typ|mann|kerl|frau|mädel) neben mir (?:sieht|sah)(?: [\w']+){0,7} doppelt",
             r"(?:von|von ganzem|mit ganzem|aus tiefstem|aus ganzem|schweren|leichten) herze?n?s?|ans? herz (?:gelegt|gewachsen)|am herzen (?:liegt|gelegen)|liegt mir am herzen|ins herz geschlossen|vom herzen(?: gefallen)?",
             r"herz (?:und seele|ist voll|geht auf|aufgegangen|gebrochen|dabei|am rechten fleck|lacht|blutet)|mein herz (?:schlägt für|gehört|lacht|hüpft)|herz schlägt (?:für|höher)|herzlich\w*|herzblut",
