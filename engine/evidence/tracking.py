@@ -78,11 +78,11 @@ BURN_SPREAD = _number("carbohydrate burnt", 0.19, "log", FITTED)
 FILL_SPREAD = _number("most that a day stores", 0.22, "log", FITTED)
 WORK_SPREAD = _number("glycogen cost of a session", 0.35, "log", FITTED)
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
-WATER_SPREAD = _number("water held with glycogen", 0.18, "log")
+WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 LATE_WATER = _number("share of it that comes a day later", 0.25, "1", STRUCTURES)
 LATE_WATER_SPREAD = _number("the same", 0.2, "1", STRUCTURES)
 SALT_WATER = _number("water held with a load's sodium", 0.25, "kg", STRUCTURES)
-SALT_WATER_SPREAD = _number("the same", 0.25, "kg", STRUCTURES)
+SALT_WATER_SPREAD = _number("the same", 0.3, "kg", STRUCTURES)
 SCALE_SPREAD = _number(
     "first weight against the body mass on file", 0.02, "1",
     note="weeks old and of another scale; the first morning's weight takes its place",
@@ -115,17 +115,17 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 OTHER_KIND = _number("particles that change in kind each morning", 0.01, "1", STRUCTURES)
 DOUBT = _number(
-    "share of each forecast that is left to what happens to anybody", 0.08, "1", FITTED,
+    "share of each forecast that is left to what happens to anybody", 0.03, "1", FITTED,
     note="no kind of body held here need be the true one",
 )  # fmt: skip
 ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
 ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 4.0, "1", FITTED)
+LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1", FITTED)
 LOSS_AVERSION_AFTER_A_MISS = _number(
     "the same for the next load after one that came in flat or spilled over",
-    2.0,
+    1.5,
     "1",
     FITTED,
     note="another look at what has just missed is a risk of its own",
@@ -134,7 +134,7 @@ WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
-WATER_DAILY = _number("daily wander of extracellular water", 0.28, "kg", CHEUVRONT_2004)
+WATER_DAILY = _number("daily wander of extracellular water", 0.32, "kg", CHEUVRONT_2004)
 WATER_KEPT = _number("share of it that is there a day later", 0.6, "1", STRUCTURES)
 STORE_DAILY = _number("daily wander of the store", 0.03, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
