@@ -104,7 +104,7 @@ CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.45, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.35, "kg")
-SPILL_EDGE = _number("softness of the edge of spilled over", 0.2, "1")
+SPILL_EDGE = _number("softness of the edge of spilled over", 0.15, "1")
 FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
 FLAT_UNDER_SPREAD = _number("the same, between judges and athletes", 0.03, "1", STRUCTURES)
 FLAT_EDGE = _number("softness of the edge of flat", 0.04, "1")
@@ -115,17 +115,17 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 OTHER_KIND = _number("particles that change in kind each morning", 0.01, "1", STRUCTURES)
 DOUBT = _number(
-    "share of each forecast that is left to what happens to anybody", 0.03, "1", FITTED,
+    "share of each forecast that is left to what happens to anybody", 0.02, "1", FITTED,
     note="no kind of body held here need be the true one",
 )  # fmt: skip
 ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
 ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
 
 # What a change is worth
-LOSS_AVERSION = _number("look lost by a change against look won by it", 2.0, "1", FITTED)
+LOSS_AVERSION = _number("look lost by a change against look won by it", 4.0, "1", FITTED)
 LOSS_AVERSION_AFTER_A_MISS = _number(
     "the same for the next load after one that came in flat or spilled over",
-    1.5,
+    2.0,
     "1",
     FITTED,
     note="another look at what has just missed is a risk of its own",
