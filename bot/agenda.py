@@ -57,8 +57,12 @@ def put(
     due_at: datetime,
     payload: dict[str, Any] | None = None,
     again: bool = False,
+    rank: int = 0,
 ) -> AgendaRow:
-    """Note a duty, or move it. A cancelled one waits again; a done one only with `again`."""
+    """Note a duty, or move it. A cancelled one waits again; a done one only with `again`.
+
+    Of duties that fall due at the same instant those with the lower `rank` are done first.
+    """
     row = session.exec(
         select(AgendaRow).where(
             AgendaRow.subject == subject,
@@ -72,6 +76,7 @@ def put(
         return row
     row.status = "waiting"
     row.due_at = due_at
+    row.rank = rank
     row.payload = dict(payload or {})
     row.attempts = 0
     row.claimed_until = None
@@ -113,7 +118,7 @@ def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[Agen
             col(AgendaRow.due_at) <= now,
             or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
         )
-        .order_by(col(AgendaRow.due_at), col(AgendaRow.id))
+        .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
         .limit(limit)
         .with_for_update(skip_locked=True)  # PostgreSQL; SQLite's writers take turns anyway
     )
@@ -124,7 +129,7 @@ def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[Agen
         .returning(AgendaRow)
         .execution_options(synchronize_session=False, populate_existing=True)
     )
-    return sorted(claimed, key=lambda row: (row.due_at, row.id))
+    return sorted(claimed, key=lambda row: (row.due_at, row.rank, row.id))
 
 
 def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:

@@ -12,6 +12,7 @@ import textwrap
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
+from engine.case import ForecastUse
 from engine.casefile import CaseFile, parse, run, summary
 from engine.decide import Decision
 from engine.gates import ANSWER_NAMES
@@ -43,12 +44,13 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("case", type=Path, metavar="CASE.toml", help="the week of one athlete")
     parser.add_argument("--json", action="store_true", help="print the decisions as a JSON list")
     parser.add_argument(
-        "--foresight", action="store_true", help="let the model's forecast size the changes"
-    )
+        "--forecast", choices=[use.value for use in ForecastUse], default=ForecastUse.RULES_ONLY,
+        help="what the model's forecast may do beside the rules",
+    )  # fmt: skip
     asked = parser.parse_args(given)
     try:
         file = parse(asked.case.read_text(encoding="utf-8"))
-        decisions = run(file, foresight=asked.foresight)
+        decisions = run(file, forecast=ForecastUse(asked.forecast))
     except OSError as error:
         return _refuse(asked.case, error.strerror or str(error))
     except UnicodeDecodeError:

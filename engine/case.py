@@ -6,6 +6,7 @@ import math
 from collections.abc import Mapping
 from dataclasses import dataclass, field
 from datetime import date, datetime, time, timedelta
+from enum import StrEnum
 from zoneinfo import ZoneInfo
 
 from engine.athlete import Athlete, Baseline, Event
@@ -16,6 +17,14 @@ from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)
+
+
+class ForecastUse(StrEnum):
+    """What the model's forecast may do for an athlete; the coach says which."""
+
+    PROPOSES = "proposes"  # its larger step waits for the coach, a small one goes out
+    SHOWS = "shows"  # the rules decide as if it were not there; what it would have done is kept
+    RULES_ONLY = "rules-only"  # it is not asked
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,8 +43,8 @@ class Case:
 
     `now` is the aware instant of the answer; None means that it came in time. `zone` is where the
     athlete is, if not where the event is. `overrides` holds the coach's signed figures (g of
-    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; with `foresight` the
-    model's forecast sizes what the rules propose. Nothing else is looked at.
+    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; `forecast` says what the
+    model may do beside the rules. Nothing else is looked at.
     """
 
     athlete: Athlete
@@ -52,7 +61,7 @@ class Case:
     frozen: bool = False
     overrides: Mapping[int, float] = field(default_factory=dict)
     trials: tuple[PastWeek, ...] = ()
-    foresight: bool = False
+    forecast: ForecastUse = ForecastUse.RULES_ONLY
 
     def __post_init__(self) -> None:
         if self.now is not None and self.now.tzinfo is None:

@@ -16,7 +16,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import Case
+from engine.case import Case, ForecastUse
 from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Decision, decide
 from engine.draft import draft_plan
@@ -101,15 +101,17 @@ def parse(content: str) -> CaseFile:
     )
 
 
-def run(file: CaseFile, *, foresight: bool = False) -> tuple[Decision, ...]:
+def run(file: CaseFile, *, forecast: ForecastUse = ForecastUse.RULES_ONLY) -> tuple[Decision, ...]:
     """The decision on each check-in, in the order of dates."""
-    return tuple(decision for _, decision in play(file, foresight=foresight))
+    return tuple(decision for _, decision in play(file, forecast=forecast))
 
 
-def play(file: CaseFile, *, foresight: bool = False) -> Iterator[tuple[Case, Decision]]:
+def play(
+    file: CaseFile, *, forecast: ForecastUse = ForecastUse.RULES_ONLY
+) -> Iterator[tuple[Case, Decision]]:
     """Each check-in as a case, and its decision, each knowing what went before.
 
-    A figure that waits for the coach's word lapses: the next check-in finds what stood without it.
+    A figure that waits for the coach's word lapses: the next check-in finds what stands without it.
     Raises `CaseFileError` for a check-in that makes no case.
     """
     earlier: list[CheckIn] = []
@@ -119,7 +121,7 @@ def play(file: CaseFile, *, foresight: bool = False) -> Iterator[tuple[Case, Dec
             checkins=tuple(earlier),
             set_days=tuple(DaySet(day, grams) for day, grams in sorted(set_days.items())),
         )
-        case = replace(_case(file, answered, history), foresight=foresight)
+        case = replace(_case(file, answered, history), forecast=forecast)
         decision = decide(case)
         yield case, decision
         earlier.append(answered.checkin)

@@ -3,12 +3,12 @@
 from __future__ import annotations
 
 import datetime as dt
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any
 
 from engine.band import WeightBand, weight_band
-from engine.case import DEFAULT_CUT_OFF, Case, answers_needed
+from engine.case import DEFAULT_CUT_OFF, Case, ForecastUse, answers_needed
 from engine.evidence.source import Source
 from engine.facts import expected_fullness, gather
 from engine.foresight import Foresight, look_ahead
@@ -16,7 +16,6 @@ from engine.gates import GATES, Gate, Stop, listed, unanswered
 from engine.limits import (
     CAUTION,
     GUARD_RAIL,
-    LAST_DAY_CHANGE,
     Fitted,
     Target,
     Window,
@@ -25,8 +24,9 @@ from engine.limits import (
 )
 from engine.plan import PLAN_DAYS
 from engine.record import case_as_dict, case_from_dict, plain
-from engine.rules import Forecast, Rule, first_match, in_words
+from engine.rules import first_match, in_words
 from engine.safety import Flag, Level, safety_flags
+from engine.sizing import settled, sized_by
 from engine.trace import GateStep, Trace, in_force
 
 __all__ = [
@@ -50,7 +50,6 @@ BOUND_NAMES = {
     "carb_ceiling_g": "carb ceiling",
     "change_per_day_g": "largest change allowed in a day",
     "load_total_g": "total for the load",
-    LAST_DAY_CHANGE: "smaller change allowed this late",
     GUARD_RAIL: "guard rail",
 }
 
@@ -68,7 +67,8 @@ class Decision:
     `date` is the check-in's, `sets_date` the eating day set. `rule` is the id of the gate or rule
     that decided, `bound` the limit that cut what it asked for. `carb_g` is None where no figure can
     stand; `change_g` is against the plan. With `needs_sign_off`, `lapse_g` is what stands if the
-    coach says nothing. `ask_again` names `CheckIn` fields.
+    coach says nothing: the same change, as far as it may go out without asking. `ask_again` names
+    `CheckIn` fields.
     """
 
     date: dt.date
@@ -103,8 +103,13 @@ class Decision:
         return _difference(self.target.carb_g, self.planned_carb_g)
 
 
-def decide(case: Case) -> Decision:
-    """The decision a case leads to. It never raises: every doubt has its own gate."""
+def decide(case: Case, *, without: frozenset[str] = frozenset()) -> Decision:
+    """The decision a case leads to. It never raises: every doubt has its own gate.
+
+    `without` leaves rules out by their ids, to measure what each is worth; never on a person.
+    """
+    if case.forecast is ForecastUse.SHOWS:
+        return _shown(case, without)
     flags = _flags(case)
     steps: list[GateStep] = []
     for gate in GATES:
@@ -112,7 +117,17 @@ def decide(case: Case) -> Decision:
         steps.append(GateStep(gate.id, stop is None))
         if stop is not None:
             return _stopped(case, flags, gate, stop, tuple(steps))
-    return _ruled(case, flags, tuple(steps))
+    return _ruled(case, flags, tuple(steps), without)
+
+
+def _shown(case: Case, without: frozenset[str]) -> Decision:
+    """What the rules decide alone, with what the forecast sees and would have proposed beside it."""
+    alone = decide(replace(case, forecast=ForecastUse.RULES_ONLY), without=without)
+    seen = decide(replace(case, forecast=ForecastUse.PROPOSES), without=without)
+    if seen.foresight is None:
+        return alone
+    trace = replace(alone.trace, forecast_g=seen.trace.forecast_g, would_g=seen.carb_g)
+    return replace(alone, foresight=seen.foresight, trace=trace)
 
 
 def decision_as_dict(decision: Decision) -> dict[str, Any]:
@@ -162,20 +177,22 @@ def _stopped(
     )
 
 
-def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> Decision:
+def _ruled(
+    case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...], without: frozenset[str]
+) -> Decision:
     """A rule decides: what it asks for, fitted into what the limits leave."""
     planned, common = case.planned, _common(case, flags)
     window = _window(case)
-    view = look_ahead(case, window) if case.foresight else None
+    view = look_ahead(case, window) if case.forecast is ForecastUse.PROPOSES else None
     if view is not None and view.band is not None:
         common["band"] = view.band
     band = common["band"]
     if planned is None or band is None or window is None:
         raise AssertionError("the gates let a case through that has no plan or no window")
     facts = gather(case, planned, band)
-    rule = first_match(facts)
+    rule = first_match(facts, without)
     asked = rule.steps(facts)
-    sized = _sized(rule, asked * case.limits.step_g, view)
+    sized = sized_by(view, rule, asked * case.limits.step_g, settled=settled(case))
     wanted = planned.carb_g
     if sized.change_g:
         wanted = round_carbs(planned.carb_g + sized.change_g)
@@ -192,7 +209,7 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
         target=fitted.target,
-        lapse_g=fit(planned.carb_g, window).target.carb_g,
+        lapse_g=case.limits.small_step(fitted.target, planned.carb_g),
         rule=rule.id,
         bound=fitted.bound,
         needs_sign_off=abs(change) > case.limits.apply_without_asking_g,
@@ -215,41 +232,6 @@ def _ruled(case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...]) -> 
             limits=in_force(case.limits),
         ),
     )
-
-
-@dataclass(frozen=True, slots=True)
-class _Sized:
-    """A change in grams, what the forecast alone would have done, and a sentence on the two."""
-
-    change_g: float
-    forecast_g: float | None = None
-    disagree: bool = False
-    said: str = ""
-
-
-def _sized(rule: Rule, rule_g: float, view: Foresight | None) -> _Sized:
-    """The rule gives direction and vetoes, the forecast the size; opposed, the smaller step.
-
-    But for a rule that stands on what is seen: that the forecast may deepen, and not undo.
-    """
-    if view is None or view.planned is None or view.best is None:
-        return _Sized(rule_g)
-    forecast_g = _difference(view.best.carb_g, view.planned.carb_g)
-    if rule.forecast is Forecast.SILENT:
-        return _Sized(rule_g, forecast_g)
-    if rule.forecast is Forecast.DEEPENS and forecast_g >= rule_g:
-        otherwise = in_words(forecast_g)
-        said = f" The forecast alone would have said {otherwise}; what is seen goes first."
-        return _Sized(rule_g, forecast_g, said=said if forecast_g > rule_g else "")
-    if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
-        forecast_g = min(forecast_g, 0.0)
-    if rule_g and rule_g * forecast_g <= 0:
-        said = " The forecast sees it otherwise, so the smaller step is taken: no change."
-        return _Sized(0.0, forecast_g, disagree=True, said=said)
-    if forecast_g == rule_g:
-        return _Sized(rule_g, forecast_g)
-    said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
-    return _Sized(forecast_g, forecast_g, said=said)
 
 
 def _fit(wanted: float, planned: float, window: Window, flags: tuple[Flag, ...]) -> Fitted:
@@ -278,7 +260,7 @@ def _standing(case: Case, *, warned: bool) -> Fitted | None:
 def _window(case: Case) -> Window | None:
     if case.planned is None:
         return None
-    return case.limits.window(case.planned.carb_g, case.days_out, case.load_room_g)
+    return case.limits.window(case.planned.carb_g, case.load_room_g)
 
 
 def _common(case: Case, flags: tuple[Flag, ...]) -> dict[str, Any]:

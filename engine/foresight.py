@@ -42,7 +42,7 @@ from engine.training import TRAINED, exercise, training_spread
 
 DAY = timedelta(days=1)
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
-STEPS = (-5, -4, -3, -2, -1, 0, 1, 2, 3, 4, 5)
+STEPS = (-7, -5, -3, -2, -1, 0, 1, 2, 3, 5, 7)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -354,7 +354,7 @@ def _set_or_planned(case: Case, days_out: int) -> float:
 def _day_ahead(case: Case, days_out: int) -> DayAhead:
     target = case.plan.day(days_out)
     carb_g = target.carb_g if target else case.baseline.carb_g
-    window = case.limits.window(carb_g, days_out, None)
+    window = case.limits.window(carb_g, None)
     low, high = (window.low, window.high) if window else (carb_g, carb_g)
     return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
 

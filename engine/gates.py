@@ -170,7 +170,7 @@ def _conflict(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     planned = case.planned
     if planned is None:
         return None
-    if case.limits.window(planned.carb_g, case.days_out, case.load_room_g) is not None:
+    if case.limits.window(planned.carb_g, case.load_room_g) is not None:
         return None
     limits = case.limits
     bounds = f"{limits.carb_floor_g:g} to {limits.carb_ceiling_g:g} g a day"

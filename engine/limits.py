@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import NamedTuple
 
 from engine.athlete import Athlete, Baseline, Sex
@@ -35,7 +35,6 @@ LIMIT_KEYS: Mapping[str, LimitKey] = {
 }
 
 #: What held a figure back, where no single limit's key says it.
-LAST_DAY_CHANGE = "last_day_change"
 GUARD_RAIL = "guard_rail"
 CAUTION = "caution"
 
@@ -147,7 +146,9 @@ class Limits:
 
     @classmethod
     def suggested(cls, athlete: Athlete, plan: PeakPlan, baseline: Baseline) -> Limits:
-        """Limits for a coach to begin from: room of a few steps around the plan, inside the rails.
+        """Limits for a coach to begin from: room for what may be needed, inside the rails.
+
+        What goes out without asking stays small: one step.
 
         Where the plan itself leaves the guard rails the limits stop at them, and `plan_problems`
         says so.
@@ -175,30 +176,48 @@ class Limits:
             carb_ceiling_g=ceiling,
             step_g=inside("step_g", step),
             change_per_day_g=inside("change_per_day_g", change),
-            load_total_g=inside("load_total_g", load + e.SUGGESTED_LOAD_ROOM_STEPS.value * step),
+            load_total_g=_suggested_total(load, rails),
             apply_without_asking_g=inside("apply_without_asking_g", step),
             water_floor_l=min(water_floor, driest),
             water_ceiling_l=max(water_ceiling, wettest),
         )
 
-    def window(
-        self, planned_carb_g: float, days_out: int, load_room_g: float | None
-    ) -> Window | None:
+    def with_room_for(self, plan: PeakPlan) -> Limits:
+        """These limits, with a load total suggested anew where the plan's own load is past it."""
+        load = sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)
+        if load <= self.load_total_g:
+            return self
+        return replace(self, load_total_g=_suggested_total(load, self.guard_rails))
+
+    def window(self, planned_carb_g: float, load_room_g: float | None) -> Window | None:
         """The grams that day may have, or None where the limits leave none.
 
         `load_room_g` is what the load total leaves for this day once the other load days have
         theirs; None on a day outside the load.
         """
-        last = days_out <= 1
-        change = self.change_per_day_g * (e.LAST_DAY_SHARE.value if last else 1)
-        change_key = LAST_DAY_CHANGE if last else "change_per_day_g"
-        lows = [(self.carb_floor_g, "carb_floor_g"), (planned_carb_g - change, change_key)]
-        highs = [(self.carb_ceiling_g, "carb_ceiling_g"), (planned_carb_g + change, change_key)]
+        change, changed = self.change_per_day_g, "change_per_day_g"
+        lows = [(self.carb_floor_g, "carb_floor_g"), (planned_carb_g - change, changed)]
+        highs = [(self.carb_ceiling_g, "carb_ceiling_g"), (planned_carb_g + change, changed)]
         if load_room_g is not None:
             highs.append((load_room_g, "load_total_g"))
         low, low_bound = max(lows, key=lambda bound: bound[0])
         high, high_bound = min(highs, key=lambda bound: bound[0])
         return Window(low, high, low_bound, high_bound) if low <= high else None
+
+    def small_step(self, wanted: Target, planned_carb_g: float) -> float:
+        """The figure nearest to the wanted one that goes out without asking, in round figures.
+
+        Where the limits no longer leave the plan's own figure, the one nearest to it that they do.
+        """
+        alone, grain = self.apply_without_asking_g, e.ROUND_TO_G.value
+        if abs(wanted.carb_g - planned_carb_g) <= alone + 1e-9:
+            return wanted.carb_g
+        nearest = fit(planned_carb_g, wanted.window).target.carb_g
+        if wanted.carb_g > planned_carb_g:
+            step_g = math.floor((planned_carb_g + alone) / grain + 1e-9) * grain
+            return min(max(step_g, nearest), wanted.carb_g)
+        step_g = math.ceil((planned_carb_g - alone) / grain - 1e-9) * grain
+        return max(min(step_g, nearest), wanted.carb_g)
 
     def guard_rail_window(self) -> Window:
         """The grams any day may have on the coach's signed word."""
@@ -264,6 +283,11 @@ class Problem:
             f"{where}: {self.key} {self.value:g} {unit} is {side} "
             f"the {label} of {self.bound:g} {unit}"
         )
+
+
+def _suggested_total(load_g: float, rails: GuardRails) -> float:
+    room = e.SUGGESTED_LOAD_ROOM_G_PER_KG.value * rails.body_mass_kg
+    return nearest_inside(load_g + room, rails.rail("load_total_g"), e.ROUND_TO_G.value)
 
 
 def round_carbs(grams: float) -> float:

@@ -3,8 +3,9 @@
 It is made from the coach's word on how earlier days looked, whether or not mornings are followed
 with the forecast. The word gives the direction, the model the size: after flat never less than that
 load, after spilled over never more, after full the same. The days before the load stay as they are;
-the load is scaled as a whole, inside the coach's limits and the guard rails. The chance is fixed by
-the athlete and the last week behind, so that asking again gives the same.
+the load is scaled as a whole. Each day stays inside the change allowed against the coach's own plan,
+the coach's floor and ceiling, and the guard rails; the load total of a week gone by binds no other
+week. The chance is fixed by the athlete and the last week behind, so that asking again gives the same.
 """
 
 from __future__ import annotations
@@ -83,7 +84,8 @@ def next_load(
 ) -> NextLoad:
     """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
 
-    Without `limits` the guard rails alone bound it. Raises NothingLearnt or ModelMisfit.
+    Of `limits` the change a day, floor and ceiling bound it; without any, the change that is
+    suggested and the guard rails. Raises NothingLearnt or ModelMisfit.
     """
     if not any(week.look is not None for week in weeks):
         raise NothingLearnt("no week behind has a word on its look")
@@ -199,28 +201,32 @@ class _Room:
 
     low: Mapping[int, float]
     high: Mapping[int, float]
-    low_bound: str
+    low_bound: Mapping[int, str]
     high_bound: Mapping[int, str]
 
     @classmethod
     def of(cls, athlete: Athlete, plan: PeakPlan, limits: Limits | None) -> _Room:
         rails = GuardRails.of(athlete)
         day, load = rails.rail("carb_ceiling_g"), rails.rail("load_total_g")
-        low, ceiling, total = day.low, day.high, load.high
-        low_bound, high_bound, total_bound = GUARD_RAIL, GUARD_RAIL, GUARD_RAIL
+        change = e.SUGGESTED_CHANGE_G_PER_KG.value * athlete.body_mass_kg
+        floor, ceiling = (day.low, GUARD_RAIL), (day.high, GUARD_RAIL)
         if limits is not None:
-            low, ceiling, total = limits.carb_floor_g, limits.carb_ceiling_g, limits.load_total_g
-            low_bound, high_bound, total_bound = "carb_floor_g", "carb_ceiling_g", "load_total_g"
+            change = limits.change_per_day_g
+            floor = (limits.carb_floor_g, "carb_floor_g")
+            ceiling = (limits.carb_ceiling_g, "carb_ceiling_g")
         # Each day has its share of the total, so that it is never the last day that pays for it.
-        most = total / max(_load_g(plan), 1.0)
-        share = {out: _carbs(plan, out) * most for out in LOAD_DAYS}
+        most = load.high / max(_load_g(plan), 1.0)
+        lows, highs = {}, {}
+        for out in LOAD_DAYS:
+            carb_g = _carbs(plan, out)
+            lows[out] = max(floor, (carb_g - change, "change_per_day_g"))
+            high = min(ceiling, (carb_g + change, "change_per_day_g"), (carb_g * most, GUARD_RAIL))
+            highs[out] = max(high, lows[out], key=lambda bound: bound[0])
         return cls(
-            low=dict.fromkeys(LOAD_DAYS, low),
-            high={out: max(min(ceiling, share[out]), low) for out in LOAD_DAYS},
-            low_bound=low_bound,
-            high_bound={
-                out: total_bound if share[out] < ceiling else high_bound for out in LOAD_DAYS
-            },
+            low={out: grams for out, (grams, _) in lows.items()},
+            high={out: grams for out, (grams, _) in highs.items()},
+            low_bound={out: bound for out, (_, bound) in lows.items()},
+            high_bound={out: bound for out, (_, bound) in highs.items()},
         )
 
     def at(self, plan: PeakPlan, factor: float) -> _Room:
@@ -265,7 +271,7 @@ def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
         if wanted > room.high[out] + 1e-6:
             return room.high_bound[out]
         if wanted < room.low[out] - 1e-6:
-            return room.low_bound
+            return room.low_bound[out]
     return None
 
 

@@ -10,9 +10,11 @@ from enum import Enum
 from types import UnionType
 from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
-from engine.case import Case
+from engine.case import Case, ForecastUse
 
 T = TypeVar("T")
+#: What said, in older records, whether the forecast was asked: yes or no.
+FORESIGHT = "foresight"
 
 
 def plain(value: object) -> Any:
@@ -44,6 +46,9 @@ def case_from_dict(data: Mapping[str, Any]) -> Case:
     A field that the record lacks takes its default, so older records still load. Raises ValueError
     or TypeError for a record that is no case.
     """
+    if isinstance(data, Mapping) and FORESIGHT in data:
+        use = ForecastUse.PROPOSES if data[FORESIGHT] else ForecastUse.RULES_ONLY
+        data = {key: item for key, item in data.items() if key != FORESIGHT} | {"forecast": use}
     return _build(Case, data)
 
 

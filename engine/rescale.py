@@ -16,7 +16,7 @@ from engine.evidence import tracking as known
 from engine.forecast import PARTICLES, Chance, DayAhead, Path, lived, look_of, thinned, worth
 from engine.tracker import Belief, chances_each, doubted
 
-FACTORS = tuple(round(0.70 + 0.05 * k, 2) for k in range(13))
+FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

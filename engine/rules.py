@@ -245,5 +245,11 @@ RULES: tuple[Rule, ...] = (
 )
 
 
-def first_match(facts: Facts) -> Rule:
-    return next(rule for rule in RULES if rule.when(facts))
+def first_match(facts: Facts, without: frozenset[str] = frozenset()) -> Rule:
+    """The first rule of the table that matches; those in `without` are passed over.
+
+    Raises ValueError where the last rule is left out, which matches whatever no other does.
+    """
+    if RULES[-1].id in without:
+        raise ValueError(f"{RULES[-1].id} can't be left out: it is what remains")
+    return next(rule for rule in RULES if rule.id not in without and rule.when(facts))

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from engine.checkin import Gut
 from engine.evidence import deciding as e
-from engine.limits import LAST_DAY_CHANGE, Limits
+from engine.limits import Limits
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,7 +24,7 @@ class LastChoice:
 
 
 def last_choice(fullness: int, sharpness: int, gut: Gut, limits: Limits) -> LastChoice:
-    """A top-up of one step at most, inside what a last day may be changed by.
+    """A top-up of one step at most, inside what a day may be changed by.
 
     Raises ValueError for scores outside their scales (1 to 10 and 1 to 5).
     """
@@ -38,11 +38,10 @@ def last_choice(fullness: int, sharpness: int, gut: Gut, limits: Limits) -> Last
         return LastChoice("full", 0)
     if sharpness < e.CRISP_FROM.value or fullness > e.FULLNESS_LOADED.value - e.FLAT_BY.value:
         return LastChoice("good-enough", 0)
-    room = limits.change_per_day_g * e.LAST_DAY_SHARE.value
-    grams = min(limits.step_g, room)
+    grams = min(limits.step_g, limits.change_per_day_g)
     if grams <= 0:
-        return LastChoice("flat-no-room", 0, bound=LAST_DAY_CHANGE)
+        return LastChoice("flat-no-room", 0, bound="change_per_day_g")
     return LastChoice(
         "flat-and-sharp", grams, needs_sign_off=grams > limits.apply_without_asking_g,
-        bound=LAST_DAY_CHANGE if grams < limits.step_g else None,
+        bound="change_per_day_g" if grams < limits.step_g else None,
     )  # fmt: skip

@@ -25,7 +25,8 @@ class Trace:
     `facts`, `steps` and `asked_g` are empty where a gate decided; `window` is None where there is
     no plan or the limits leave no figure. `wanted_g` is the figure before it was fitted;
     `rule_g` is what the rule alone asked for, `forecast_g` what the forecast alone would have done,
-    `disagree` whether the two pulled apart. `table` is the number of the rule table that judged.
+    `disagree` whether the two pulled apart. `would_g` is the figure that would have been proposed
+    with the forecast, where it only shows. `table` is the number of the rule table that judged.
     """
 
     gates: tuple[GateStep, ...]
@@ -34,6 +35,7 @@ class Trace:
     rule_g: float | None = None
     forecast_g: float | None = None
     disagree: bool = False
+    would_g: float | None = None
     asked_g: float | None = None
     wanted_g: float | None = None
     window: Window | None = None

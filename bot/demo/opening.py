@@ -74,11 +74,17 @@ COACH_SETS = Act(
         Presses(COACH, "Set these limits"),
         Reads(COACH, "The limits are set"),
         Reads(ATHLETE, "Aino has set your event, plan and limits"),
-        # Wide enough for what the last day may change, too narrow for two steps.
+        # Wide enough for one step, too narrow for two.
         Presses(COACH, "See the limits"),
         Presses(COACH, "Auto-approve up to"),
-        Says(COACH, "45"),
-        Reads(COACH, "Auto-approve changes up to: 45 g"),
+        Says(COACH, "30"),
+        Reads(COACH, "Auto-approve changes up to: 30 g"),
+        Says(COACH, "/roster"),
+        Presses(COACH, "Orla"),
+        Presses(COACH, "Forecast"),
+        Reads(COACH, "The forecast proposes, you decide"),
+        Presses(COACH, "Show me, change nothing"),
+        Reads(COACH, "The forecast only shows: the rules decide alone"),
     ),
 )
 

@@ -120,8 +120,8 @@ TWO_OUT = Act(
         Presses(ATHLETE, "On target"),
         Presses(ATHLETE, "As planned"),
         Presses(ATHLETE, "All fine"),
-        Reads(ATHLETE, "Stay at 495 g for now, as planned"),
-        Reads(ATHLETE, "Carbs 495 g (as planned)"),
+        Reads(ATHLETE, "Eat 525 g for now, a small step"),
+        Reads(ATHLETE, "Carbs 525 g (+30 on the plan's 495)"),
         Reads(COACH, "a change for you to approve"),
         Waits(timedelta(minutes=20)),
         Presses(COACH, "Approve 545 g"),
@@ -131,11 +131,15 @@ TWO_OUT = Act(
 )
 
 ONE_OUT = Act(
-    "1 day out. Spilled over: steps down, as far as the last day allows",
+    "1 day out. Spilled over: two steps down, the coach is silent, and a small step stays",
     (
         Until("prompt"),
         Says(ATHLETE, "62.7 8 3.5 2 on target fine"),
-        Reads(ATHLETE, "Carbs 450 g (−45 on the plan's 495)"),
+        Reads(ATHLETE, "Carbs 465 g (−30 on the plan's 495)"),
+        Reads(COACH, "Orla eats 465 g for now"),
+        Until("sign-off-lapse"),
+        Reads(ATHLETE, "The small step stays"),
+        Reads(COACH, "Orla was told to eat 465 g"),
     ),
 )
 
@@ -219,6 +223,7 @@ LOOKING_BACK = Act(
         Until("debrief"),
         Reads(COACH, "Debrief of Orla's show, Sat 31 Oct 2026"),
         Reads(COACH, "2 out: 495 / 545 / 545 (flat in the load)"),
+        Reads(COACH, "The forecast only showed"),
         Reads(COACH, "Full: use the same load again"),
         Reads(ATHLETE, "Looking back on your show"),
         Says(ATHLETE, "Less water at work, and the third rice meal was one too many."),
@@ -239,6 +244,6 @@ OUTCOMES: Sequence[Outcome] = (
     Outcome(4, 170, ("check-in missed, the coach was told", "advisory: missed check in")),
     Outcome(3, 520, ("adjusted, flat in load, +25 g",)),
     Outcome(2, 545, ("adjusted, flat in load, +50 g", "approved by the coach")),
-    Outcome(1, 450, ("adjusted, spilled over, -45 g", "held by the smaller change")),
+    Outcome(1, 465, ("adjusted, spilled over, -50 g", "the small step stands")),
     Outcome(0, 180, ("held, full and sharp",)),
 )

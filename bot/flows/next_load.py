@@ -17,7 +17,7 @@ def _choices(answers: Answers) -> Choices:
 
 #: Context: "_said" and "_table" to show; "_days", the plan as it would become, and its "_shape";
 #: "_plan", the id of the one it would replace (0: none); "_event"; "_g_per_kg" and
-#: "_was_g_per_kg", the mean load day in it and before.
+#: "_was_g_per_kg", the mean load day in it and before; "_load_total_g", the limit that moves along.
 NEXT_LOAD = Flow(
     id="coach-next-load",
     can_cancel=False,

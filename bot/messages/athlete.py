@@ -132,8 +132,17 @@ def target_message(
 
 
 def waiting_for_coach(
-    coach_name: str, proposed_g: float, stands_g: float, until: str, self_coached: bool
+    coach_name: str,
+    proposed_g: float,
+    stands_g: float,
+    until: str,
+    self_coached: bool,
+    *,
+    small: bool = False,
 ) -> str:
+    """`small`: what stands until then is a small step in the same direction, not the plan."""
+    if small:
+        return _small_step_for_now(coach_name, proposed_g, stands_g, until, self_coached)
     if self_coached:
         return tr(
             "Stay at {stands_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
@@ -152,6 +161,27 @@ def waiting_for_coach(
     )
 
 
+def _small_step_for_now(
+    coach_name: str, proposed_g: float, stands_g: float, until: str, self_coached: bool
+) -> str:
+    if self_coached:
+        return tr(
+            "Eat {stands_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
+            "waits for your own approval until {until}; without it the small step stays.",
+            proposed_g=proposed_g,
+            stands_g=stands_g,
+            until=until,
+        )
+    return tr(
+        "Eat {stands_g:.0f} g for now, a small step. {coach_name} may change it to "
+        "{proposed_g:.0f} g by {until}; without an answer the small step stays.",
+        coach_name=coach_name,
+        proposed_g=proposed_g,
+        stands_g=stands_g,
+        until=until,
+    )
+
+
 def suggested(why: str) -> str:
     """A reason whose change waits for approval: not yet to be followed."""
     return tr("My suggestion, not approved yet: {why}", why=why)
@@ -162,6 +192,7 @@ BECAUSE = {
     "other-figure": mark("Your coach has set this figure."),
     "plan-kept": mark("Your coach keeps the plan."),
     "lapsed": mark("No answer came in time. Stay on plan."),
+    "lapsed-small": mark("No answer came in time. The small step stays."),
     "coach-set": mark("Your coach has set this day's carbs."),
     "plan-changed": mark("Your coach has changed the plan."),
     "limits-changed": mark("Your coach has changed the limits."),

@@ -9,6 +9,7 @@ from typing import Any
 from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages import debrief as debrief_words
+from bot.messages import forecast_use
 from bot.messages import next_load as load_words
 from bot.messages.names import FIELD_WORDS, flag_name, word
 from bot.messages.safety import symptom_name
@@ -140,6 +141,10 @@ def _quote(text: object) -> str:
 
 def _grams(detail: Detail, key: str = "carb_g") -> str:
     return figures.grams(detail[key]) if detail.get(key) is not None else tr("no value")
+
+
+def _for_day(detail: Detail) -> dict[str, str]:
+    return {"figure": _grams(detail), "day": _day(detail)}
 
 
 def _value(key: str, value: object, volume_unit: str) -> str:
@@ -299,7 +304,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "coach ended": _plain(mark("ended the coaching")),
     "athlete left": lambda d: tr("ended the coaching with {name}", name=d["coach"]),
     "proposal closed": lambda d: tr(
-        "left before {grams} for {day} was approved, so it stays on plan",
+        "left before {grams} for {day} was approved, so it was not taken",
         grams=_grams(d),
         day=_day(d),
     ),
@@ -316,8 +321,10 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
     "times taken back": lambda d: tr("took back: {what}", what=d["sentence"]),
     "decided": _decided,
     "signed off": _signed,
-    "sign-off lapsed": lambda d: tr(
-        "no answer in time, on plan: {figure} for {day}", figure=_grams(d), day=_day(d)
+    "sign-off lapsed": lambda d: (
+        tr("no answer in time, the small step stands: {figure} for {day}", **_for_day(d))
+        if d.get("small")
+        else tr("no answer in time, on plan: {figure} for {day}", **_for_day(d))
     ),
     "frozen": lambda d: _with_reason(tr("froze the adjusting"), d),
     "freeze lifted": _plain(mark("lifted the freeze")),
@@ -361,9 +368,7 @@ SENTENCES: dict[str, Callable[[Detail], str]] = {
         if d["look"] == "-"
         else tr("verdict on the look: {look}", look=word(d["look"]))
     ),
-    "forecast": lambda d: (
-        tr("switched the forecast on") if d["on"] else tr("switched the forecast off")
-    ),
+    "forecast": forecast_use.in_history,
     "picture kept": _plain(mark("sent a photo")),
     "pictures deleted": _plain(mark("deleted the photos")),
     "readiness": lambda d: tr(

@@ -5,13 +5,17 @@ from __future__ import annotations
 import math
 from collections.abc import Sequence
 
-from bot.languages import tr
+from bot.languages import mark, tr
 from bot.messages import coach_figures as figures
 from bot.messages.names import LIMITS, cited
 from engine.limits import LIMIT_KEYS
+from engine.room import Room
 
 
-def limits_view(name: str, lines: Sequence[str], *, are_set: bool, own: bool) -> str:
+def limits_view(
+    name: str, lines: Sequence[str], *, are_set: bool, own: bool, cost: str = ""
+) -> str:
+    """`cost`: see `room_line`."""
     if are_set:
         head = (
             tr("Your limits. I never go past them:")
@@ -27,7 +31,50 @@ def limits_view(name: str, lines: Sequence[str], *, are_set: bool, own: bool) ->
                 name=name,
             )
         )
-    return "\n\n".join([head, "\n".join(lines), tr("Tap one to change it.")])
+    parts = [head, "\n".join(lines), cost, tr("Tap one to change it.")]
+    return "\n\n".join(part for part in parts if part)
+
+
+#: Shares in words: from which on, and how it is said.
+SHARES = (
+    (0.9, mark("nearly all")),
+    (0.7, mark("about three quarters")),
+    (0.58, mark("about two thirds")),
+    (0.42, mark("about half")),
+    (0.29, mark("about a third")),
+    (0.15, mark("about a quarter")),
+    (0.0, mark("next to nothing")),
+)
+
+
+def room_line(room: Room | None, name: str, *, own: bool) -> str:
+    """What the limits cost: how far a load day may be corrected, beside what may be needed."""
+    if room is None:
+        return ""
+    told = {
+        "name": name,
+        "up": figures.grams(math.floor(room.up_g)),
+        "down": figures.grams(math.floor(room.down_g)),
+        "share": tr(next(words for least, words in SHARES if room.share >= least)),
+    }
+    said = (
+        tr(
+            "With these limits an average load day of yours can be corrected by {up} up and {down} "
+            "down at most: {share} of what may be needed.",
+            **told,
+        )
+        if own
+        else tr(
+            "With these limits {name}'s average load day can be corrected by {up} up and {down} "
+            "down at most: {share} of what may be needed.",
+            **told,
+        )
+    )
+    note = tr(
+        "What may be needed is worked out on virtual athletes, not measured on people. Anything over "
+        "the auto-approve limit still waits for your approval."
+    )
+    return f"{said} {note}"
 
 
 def limit_line(key: str, value: float, volume_unit: str) -> str:
@@ -91,9 +138,9 @@ def limits_contradict(key: str, volume_unit: str, floor: float, ceiling: float) 
     )
 
 
-def limits_set() -> str:
-    return tr("The limits are set.")
+def limits_set(cost: str = "") -> str:
+    return "\n\n".join(part for part in (tr("The limits are set."), cost) if part)
 
 
-def limit_changed(line: str) -> str:
-    return tr("Changed. {line}.", line=line)
+def limit_changed(line: str, cost: str = "") -> str:
+    return "\n\n".join(part for part in (tr("Changed. {line}.", line=line), cost) if part)

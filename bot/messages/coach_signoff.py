@@ -23,8 +23,12 @@ def proposal(
     stands_g: float,
     own: bool,
     foreseen: str = "",
+    small: bool = False,
 ) -> str:
-    """The whole proposal. `alone_g`: what goes out without asking; `foreseen`: the chances."""
+    """The whole proposal. `alone_g`: what goes out without asking; `foreseen`: the chances.
+
+    `small`: what stands without an answer is a small step in the same direction, not the plan.
+    """
     when = f"{figures.days_out(days_out)}, {figures.day(day)}"
     told = {
         "planned": figures.grams(planned_g),
@@ -47,7 +51,14 @@ def proposal(
             ),
             tr("Why: {why}", why=why),
             foreseen,
-            tr("Answer by {until}, or {stands} stands.", until=until, stands=stands),
+            tr(
+                "You have {stands} for now: the small step that needs no approval. Answer by "
+                "{until}, or it stays.",
+                until=until,
+                stands=stands,
+            )
+            if small
+            else tr("Answer by {until}, or {stands} stands.", until=until, stands=stands),
         )
     else:
         parts = (
@@ -60,6 +71,14 @@ def proposal(
             tr("Why, as {name} reads it: {why}", name=name, why=why),
             foreseen,
             tr(
+                "{name} eats {stands} for now: the small step that needs no approval. Answer by "
+                "{until}, or it stays and I tell {name} so.",
+                until=until,
+                stands=stands,
+                name=name,
+            )
+            if small
+            else tr(
                 "Answer by {until}, or {stands} stands and I tell {name} so.",
                 until=until,
                 stands=stands,
@@ -117,7 +136,13 @@ def plan_kept(by: str, carb_g: float, when: str) -> str:
     return tr("{by} kept the plan, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
-def lapsed(carb_g: float, when: str) -> str:
+def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
+    if small:
+        return tr(
+            "Nobody answered by {when}. The small step stands: {carb}.",
+            when=when,
+            carb=figures.grams(carb_g),
+        )
     return tr(
         "Nobody answered by {when}. On plan: {carb}.",
         when=when,
@@ -125,7 +150,14 @@ def lapsed(carb_g: float, when: str) -> str:
     )
 
 
-def lapsed_told(name: str, carb_g: float, *, own: bool) -> str:
+def lapsed_told(name: str, carb_g: float, *, own: bool, small: bool = False) -> str:
+    if small and not own:
+        return tr(
+            "Too late for this message: {name} was told to eat {carb}, the small step. You can "
+            "still set the day by hand from /roster.",
+            name=name,
+            carb=figures.grams(carb_g),
+        )
     if own:
         return tr(
             "You can't change your carbs with this message any more. Stay on plan: {carb}.",

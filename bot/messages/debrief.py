@@ -123,6 +123,25 @@ def load_line(found: Debrief, body_mass_kg: float) -> str:
     return text
 
 
+def forecast_score(shown: Sequence[tuple[int, float, float]]) -> str:
+    """What the forecast would have proposed while it only showed; `shown`: see the service."""
+    if not shown:
+        return ""
+    other = [
+        tr(
+            "{when}: {would} instead of {decided}",
+            when=figures.days_out(days_out),
+            would=figures.grams(would_g),
+            decided=figures.grams(decided_g),
+        )
+        for days_out, decided_g, would_g in shown
+        if abs(would_g - decided_g) >= 0.5
+    ]
+    if not other:
+        return tr("The forecast only showed, and would have proposed nothing else.")
+    return tr("The forecast only showed. It would have proposed: {days}.", days="; ".join(other))
+
+
 def weight_line(change_kg: float, weight_unit: str) -> str:
     size = figures.weight(abs(change_kg), weight_unit)
     if change_kg < 0:

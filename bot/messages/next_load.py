@@ -41,7 +41,7 @@ INSTEAD = {
 HELD_BY = {
     "carb_floor_g": mark("Your carb floor does not allow less."),
     "carb_ceiling_g": mark("Your carb ceiling does not allow more."),
-    "load_total_g": mark("Your limit on the load total does not allow more."),
+    "change_per_day_g": mark("That is as far as a day may move from your plan in one go."),
     "guard_rail": mark("That is the safety bound for this body mass."),
 }
 
@@ -125,6 +125,15 @@ def per_kg(load: float) -> str:
 
 def _total(plan: PeakPlan) -> str:
     return figures.grams(sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS))
+
+
+def limits_move(was_g: float, now_g: float) -> str:
+    """What a load past the limit on its total takes along."""
+    return tr(
+        "This load is over your limit on the load total ({was}). If you use it, that limit becomes "
+        "{now}, so that check-ins keep room to correct. All other limits stay.",
+        was=figures.grams(was_g), now=figures.grams(now_g),
+    )  # fmt: skip
 
 
 def ask_use(said: str, table: str, *, has_plan: bool) -> str:

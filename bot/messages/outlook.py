@@ -19,9 +19,14 @@ AS_EXPECTED_KG = 0.05
 NEAR_G = 25.0  # a usual step: within it the odds are as good as the same
 
 
-def outlook_line(decision: Decision) -> str:
-    """One plain line for the athlete; empty where the forecast has nothing to say."""
-    odds = odds_in_force(decision)
+def outlook_line(decision: Decision, set_g: float | None = None) -> str:
+    """One plain line for the athlete; empty where the forecast has nothing to say, or only shows.
+
+    `set_g`: the figure that stands, where it is another than the decision's.
+    """
+    if only_shows(decision):
+        return ""
+    odds = odds_in_force(decision, set_g)
     if odds is None:
         return ""
     return tr("{course}; {risk}.", course=_course(odds), risk=_risk(odds))
@@ -82,7 +87,7 @@ def why_lines(decision: Decision, weight_unit: str) -> list[str]:
         return [tr(aside, mornings=figures.plain(MORNINGS_TO_TRUST.value))]
     lines = [
         _residual(decision, view["residual_kg"], weight_unit),
-        _rule_and_forecast(decision["trace"]),
+        _rule_and_forecast(decision["trace"], decision.get("planned_carb_g")),
         *odds_lines(view),
     ]
     return [line for line in lines if line]
@@ -110,11 +115,23 @@ def _residual(decision: Decision, off_kg: float | None, weight_unit: str) -> str
     )
 
 
-def _rule_and_forecast(trace: Mapping[str, Any]) -> str:
+def only_shows(decision: Decision) -> bool:
+    """Whether the forecast was asked and nothing of it used."""
+    return decision.get("trace", {}).get("would_g") is not None
+
+
+def _rule_and_forecast(trace: Mapping[str, Any], planned_g: float | None) -> str:
     """What each of the two would have done, and which was followed; "" without a forecast."""
     rule_g, forecast_g = trace.get("rule_g"), trace.get("forecast_g")
     if forecast_g is None or rule_g is None:
         return ""
+    would_g = trace.get("would_g")
+    if would_g is not None and planned_g is not None:
+        return tr(
+            "The rule says {rule}. With the forecast I would have proposed {forecast}; it only "
+            "shows, so nothing of it is used",
+            rule=change_in_words(rule_g), forecast=change_in_words(would_g - planned_g),
+        )  # fmt: skip
     said = {"rule": change_in_words(rule_g), "forecast": change_in_words(forecast_g)}
     if trace.get("disagree"):
         return tr(
@@ -229,17 +246,3 @@ def own_look_kept(look: str) -> str:
 
 def look_left() -> str:
     return tr("No verdict saved.")
-
-
-def forecast_button(on: bool) -> str:
-    return tr("Forecast off") if on else tr("Forecast on")
-
-
-def forecast_switched(name: str, on: bool) -> str:
-    if on:
-        return tr(
-            "The forecast is on for {name}: during the load it sets how large a change is, "
-            "inside your limits and with your approval.",
-            name=name,
-        )
-    return tr("The forecast is off for {name}: the rules decide alone.", name=name)

@@ -292,6 +292,7 @@ BOUNDS = {
     "carb_ceiling_g": mark("the day's ceiling"),
     "change_per_day_g": mark("the largest change a day"),
     "load_total_g": mark("the total for the load"),
+    # Of decisions made while a last day was allowed half the change.
     "last_day_change": mark("the smaller change allowed so near the day"),
     "guard_rail": mark("the safety bound"),
     "caution": mark("an open caution: nothing is raised while one is there"),

@@ -138,7 +138,7 @@ class Driver:
         query = (
             select(AgendaRow)
             .where(AgendaRow.status == "waiting")
-            .order_by(col(AgendaRow.due_at), col(AgendaRow.id))
+            .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
         )
         with Session(self.engine) as session:
             row = session.exec(query).first()

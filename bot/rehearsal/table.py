@@ -24,7 +24,7 @@ SIGNED = {
     DecisionStatus.APPROVED: "approved by the coach",
     DecisionStatus.OTHER_FIGURE: "another figure set by the coach",
     DecisionStatus.PLAN_KEPT: "the coach kept the plan",
-    DecisionStatus.LAPSED: "no word in time, so the plan holds",
+    DecisionStatus.LAPSED: "no word in time, so the small step stands",
     DecisionStatus.WAITING: "waits for the coach",
 }
 

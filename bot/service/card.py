@@ -16,11 +16,11 @@ from bot.messages import coach_history as history_words
 from bot.messages import coach_holding as hold_words
 from bot.messages import coach_second as second_words
 from bot.messages import debrief as debrief_words
+from bot.messages import forecast_use as forecast_words
 from bot.messages import photos as photo_words
 from bot.messages import picture as picture_words
 from bot.messages import sheets as sheet_words
 from bot.messages.next_load import learnt_button
-from bot.messages.outlook import forecast_button
 from bot.messages.safety import symptom_name
 from bot.outbox import Button, Buttons
 from bot.service import card_lines, desk
@@ -149,7 +149,7 @@ def _card_buttons(
             button(debrief_words.button(), "debrief"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
-        [button(tomorrow, "tomorrow"), button(forecast_button(profile.foresight), "forecast")],
+        [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],
         [button(second_words.second_button(), "second")] if first else [],
         [button(second_words.end_button(), "end")] if first and not own else [],

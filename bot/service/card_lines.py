@@ -15,7 +15,7 @@ from bot.service.desk import clock_for, moment_for
 from bot.service.people import get_person
 from bot.service.photo_rows import mornings_of
 from bot.service.rights import given_by
-from bot.service.signoff import stands_g
+from bot.service.signoff import plan_g
 from bot.service.standing import Decided, Seen
 from bot.service.week import Week
 from bot.store.people import AthleteProfile, Person
@@ -54,7 +54,7 @@ def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: 
     decision = _waiting_row(session, seen)
     if decision is not None and decision.carb_g is not None:
         approve = signoff_words.approve_button(decision.carb_g, own=own)
-        keep = signoff_words.keep_button(stands_g(decision))
+        keep = signoff_words.keep_button(plan_g(decision))
         rows += [
             [
                 Button(approve, f"c:sign:{number}:approve:{decision.id}"),

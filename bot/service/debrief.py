@@ -36,7 +36,7 @@ from bot.service.week_behind import BehindWeek, newest_behind, week_behind
 from bot.store.debrief import DebriefRow
 from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.traffic import AgendaRow
-from bot.store.week import AlertRow, EventRow
+from bot.store.week import AlertRow, DecisionRow, DecisionStatus, EventRow
 from engine.evidence.after import AFTER_DAYS
 from engine.plan import PLAN_DAYS
 from engine.safety import Level
@@ -220,6 +220,7 @@ def _text(session: Session, coach: Person, profile: AthleteProfile, found: Behin
         words.head(name, event.kind, event.day, own=own),
         "\n".join([words.columns(), *days]),
         "\n".join(_in_sum(session, profile, found)),
+        words.forecast_score(_only_shown(session, event)),
         words.athletes_word(name, row.athlete_said) if row.athlete_said else "",
         words.to_carry(found.debrief.lessons),
         words.own_note(row.coach_note) if row.coach_note else "",
@@ -249,6 +250,19 @@ def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> lis
         per_kg = before.load_g_a_day / (profile.body_mass_kg or 1)
         lines.append(words.earlier_line(before.kind, before.day, per_kg, before.look))
     return lines
+
+
+def _only_shown(session: Session, event: EventRow) -> list[tuple[int, float, float]]:
+    """What the forecast would have proposed while it only showed: days out, decided, proposed (g)."""
+    query = select(DecisionRow).where(
+        DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    found = []
+    for row in session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id))):
+        would_g = row.decision["trace"].get("would_g")
+        if would_g is not None and row.carb_g is not None:
+            found.append((row.decision["days_out"], row.carb_g, would_g))
+    return found
 
 
 def _look_check(session: Session, event: EventRow) -> HistoryRow | None:

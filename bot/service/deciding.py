@@ -321,8 +321,18 @@ def _put_in_force(
     if figure is not None:
         set_day(
             session, athlete_id, decision.sets_date, figure, context=context,
-            by="plan" if decision.needs_sign_off else "decision", decision_id=decided.id,
+            by="decision" if _moves(decided) else "plan", decision_id=decided.id,
         )  # fmt: skip
+
+
+def _moves(decided: DecisionRow) -> bool:
+    """Whether the check-in moves the day's figure before anybody has answered."""
+    return decided.status != DecisionStatus.WAITING or signoff.is_small_step(decided)
+
+
+def lapsed_because(decided: DecisionRow) -> str:
+    """Why the figure is what it is, where nobody answered in time (see `words.because`)."""
+    return "lapsed-small" if signoff.is_small_step(decided) else "lapsed"
 
 
 def freeze(session: Session, profile: AthleteProfile, because: str, context: Context) -> None:
@@ -368,9 +378,7 @@ def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
-_NOT_AS_PROPOSED = (
-    DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT, DecisionStatus.LAPSED,
-)  # fmt: skip
+_NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
 
 
 def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) -> str:
@@ -379,6 +387,8 @@ def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) ->
     if decided.status == DecisionStatus.WAITING:
         line = signoff.waiting_line(session, profile, decided)
         return f"{line}\n\n{words.suggested(why)}"
+    if decided.status == DecisionStatus.LAPSED:
+        return words.because(lapsed_because(decided), own=own)
     if decided.status in _NOT_AS_PROPOSED:
         return words.because(decided.status, own=own)
     return why
@@ -417,7 +427,7 @@ def _tell_athlete(
         say(session, chat_id=person.chat_id, text=text, now=context.now)
         return
     why = safety.warning_seen_to() if seen_to else told_why(session, profile, decided)
-    course = outlook_line(decided.decision)
+    course = outlook_line(decided.decision, _stands(decided))
     if course and not seen_to:
         why += f"\n{course}"
     if decision.needs_sign_off:

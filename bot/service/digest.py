@@ -21,6 +21,7 @@ from bot.service.desk import desk_of, subject_of, zone_of_coach
 from bot.service.notes import held_notes, notes_since
 from bot.service.people import get_person
 from bot.service.rights import athletes_seen_by
+from bot.service.signoff import is_small_step, stands_g
 from bot.service.standing import ASKED, NEEDS_THE_COACH, Seen, look, standing
 from bot.store.people import Person
 from bot.store.traffic import AgendaRow
@@ -175,6 +176,8 @@ def _changed(
 
 def _outcome(row: DecisionRow) -> str:
     assert row.carb_g is not None
+    if row.status == DecisionStatus.LAPSED and is_small_step(row):
+        return words.small_step_stands(row.carb_g, stands_g(row), row.sets_date)
     if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT, DecisionStatus.CLOSED):
         return words.not_taken(row.carb_g, row.sets_date)
     if row.status == DecisionStatus.OTHER_FIGURE:

@@ -30,6 +30,7 @@ from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.week import EventRow, LimitsRow
 from engine.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.plan import PeakPlan
+from engine.room import room_to_correct
 
 
 def show_limits(
@@ -57,6 +58,7 @@ def show_limits(
         ],
         are_set=limits is not None,
         own=coach.id == profile.person_id,
+        cost=_cost(session, coach, profile, plan, shown),
     )
     rewrite(session, incoming, text, context, _limit_buttons(profile, are_set=limits is not None))
 
@@ -80,7 +82,7 @@ def use_suggested_limits(
         show_limits(session, coach, profile, [], incoming, context)
         return
     limits = Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
-    if _keep_limits(session, coach, profile, event, plan, limits, context):
+    if keep_limits(session, coach, profile, event, plan, limits, context):
         rewrite(session, incoming, limit_words.limits_set(), context, [[_limits_button(profile)]])
         week_changed(session, coach, profile, context, because="limits-changed", was_complete=False)
 
@@ -123,17 +125,35 @@ def limit_given(session: Session, coach: Person, question: OpenQuestion, context
         _say_contradiction(session, coach, profile, before, key, value, context)
         _open_limit(session, coach, profile, before, key, context)
         return
-    if not _keep_limits(session, coach, profile, event, plan, limits, context):
+    if not keep_limits(session, coach, profile, event, plan, limits, context):
         # What was typed did not fit; the question stays, so that another figure can be sent.
         _open_limit(session, coach, profile, before, key, context)
         return
-    text = limit_words.limit_changed(limit_words.limit_line(key, value, profile.volume_unit))
+    text = limit_words.limit_changed(
+        limit_words.limit_line(key, value, profile.volume_unit),
+        _cost(session, coach, profile, plan, limits) if key in BOUND_A_CORRECTION else "",
+    )
     say(
         session, chat_id=coach.chat_id, text=text, now=context.now,
         buttons=[[_limits_button(profile)]],
     )  # fmt: skip
     week_changed(
         session, coach, profile, context, because="limits-changed", was_complete=was_complete
+    )
+
+
+#: The limits that say how far a load day can be corrected.
+BOUND_A_CORRECTION = ("carb_floor_g", "carb_ceiling_g", "change_per_day_g", "load_total_g")
+
+
+def _cost(
+    session: Session, coach: Person, profile: AthleteProfile, plan: PeakPlan, limits: Limits
+) -> str:
+    """What these limits cost, in plain words."""
+    return limit_words.room_line(
+        room_to_correct(plan, limits),
+        get_person(session, profile.person_id).first_name,
+        own=coach.id == profile.person_id,
     )
 
 
@@ -169,7 +189,7 @@ def _limits_or_suggested(
     )
 
 
-def _keep_limits(
+def keep_limits(
     session: Session,
     coach: Person,
     profile: AthleteProfile,
@@ -177,6 +197,7 @@ def _keep_limits(
     plan: PeakPlan,
     limits: Limits,
     context: Context,
+    how: str = "",
 ) -> bool:
     """Keep a new version; False, with the days and bounds said, where the plan would not fit."""
     problems = plan_problems(plan, limits)
@@ -194,7 +215,7 @@ def _keep_limits(
     session.flush()
     record(
         session, profile.person_id, "limits set", context, by=coach.id,
-        limits=row.id, bounds=row.bounds,
+        limits=row.id, bounds=row.bounds, how=how,
         before={
             "limits": earlier.id if earlier is not None else None,
             **standing_before(session, profile, context),

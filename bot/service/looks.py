@@ -1,4 +1,4 @@
-"""The coach's word on how a day looked, and whether the forecast may size changes."""
+"""The coach's word on how a day looked."""
 
 from __future__ import annotations
 
@@ -57,21 +57,3 @@ def look_tapped(
     if look != "-":
         session.flush()
         next_load.offer(session, coach, profile, event, context)
-
-
-def turn_forecast(
-    session: Session,
-    coach: Person,
-    profile: AthleteProfile,
-    _rest: list[str],
-    incoming: Incoming,
-    context: Context,
-) -> None:
-    """Switch the forecast for this athlete on or off."""
-    answer(session, incoming, context)
-    profile.foresight = not profile.foresight
-    session.add(profile)
-    record(session, profile.person_id, "forecast", context, by=coach.id, on=profile.foresight)
-    name = get_person(session, profile.person_id).first_name
-    text = words.forecast_switched(name, profile.foresight)
-    say(session, chat_id=coach.chat_id, text=text, now=context.now)

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 from sqlmodel import Session
 
 from bot.context import Context
@@ -13,12 +15,15 @@ from bot.messages import next_load as words
 from bot.outbox import Button, say
 from bot.service import asking
 from bot.service.learnt import Offer, event_ahead, load_begun, make_offer
+from bot.service.limit_setting import keep_limits
 from bot.service.people import get_person, own_athlete, record
 from bot.service.planning import plan_misfits, say_problems, use_plan
 from bot.service.tapping import answer, rewrite
-from bot.service.week import plan_days, plan_row
+from bot.service.undoing import BY_LEARNT_LOAD
+from bot.service.week import athlete_of, current_limits, plan_days, plan_row
 from bot.store.people import AthleteProfile, OpenQuestion, Person
 from bot.store.week import EventRow
+from engine.limits import plan_problems
 from engine.next_load import ModelMisfit, NothingLearnt
 from engine.plan import DayTarget, PeakPlan
 
@@ -110,7 +115,17 @@ def answered(session: Session, coach: Person, question: OpenQuestion, context: C
         session, profile.person_id, "next load taken over", context, by=coach.id,
         g_per_kg=answers["_g_per_kg"], was_g_per_kg=answers["_was_g_per_kg"],
     )  # fmt: skip
-    use_plan(session, coach, profile, event, plan, shape=answers["_shape"], context=context)
+    limits, total_g = current_limits(session, event, athlete_of(profile)), answers["_load_total_g"]
+    if limits is not None and total_g is not None:
+        limits = replace(limits, load_total_g=total_g)
+        if not keep_limits(
+            session, coach, profile, event, plan, limits, context, how=BY_LEARNT_LOAD
+        ):  # fmt: skip
+            return
+    use_plan(
+        session, coach, profile, event, plan, shape=answers["_shape"], context=context,
+        how=BY_LEARNT_LOAD,
+    )  # fmt: skip
 
 
 def _ask_to_use(
@@ -128,10 +143,19 @@ def _ask_to_use(
     if standing and not found.changes:
         say(session, chat_id=coach.chat_id, text=words.as_it_stands(said), now=context.now)
         return
-    problems = plan_misfits(session, profile, event, found.plan)
+    limits = current_limits(session, event, athlete_of(profile))
+    roomier = limits.with_room_for(found.plan) if limits is not None else None
+    if roomier is None:
+        problems = plan_misfits(session, profile, event, found.plan)
+    else:
+        problems = plan_problems(found.plan, roomier)
     if problems:
         say_problems(session, coach, profile, problems, context)
         return
+    load_total_g = None
+    if limits is not None and roomier is not None and roomier != limits:
+        load_total_g = roomier.load_total_g
+        said = f"{said}\n\n{words.limits_move(limits.load_total_g, load_total_g)}"
     asking.open_question(
         session, coach, NEXT_LOAD, context=context, subject_id=profile.person_id,
         answers={
@@ -141,6 +165,7 @@ def _ask_to_use(
             "_shape": made.shape,
             "_plan": standing,
             "_event": event.id,
+            "_load_total_g": load_total_g,
             "_g_per_kg": found.g_per_kg,
             "_was_g_per_kg": found.before_g_per_kg,
         },

@@ -20,6 +20,7 @@ from bot.service.tapping import answer
 from bot.service.week import current_plan, day_set
 from bot.store.people import AthleteProfile, Person
 from bot.store.week import CheckInRow, DaySetRow, DecisionRow, EventRow
+from engine.case import ForecastUse
 from engine.plan import PLAN_DAYS, PeakPlan
 
 MAKE = "week-picture"
@@ -139,7 +140,7 @@ def _odds(
     session: Session, profile: AthleteProfile, event: EventRow, today: date
 ) -> ChartOdds | None:
     """What the newest morning said of the day, while that is still ahead."""
-    if not profile.foresight or today > event.day:
+    if profile.forecast != ForecastUse.PROPOSES or today > event.day:
         return None
     newest = session.exec(
         select(DecisionRow)

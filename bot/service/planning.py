@@ -83,14 +83,16 @@ def use_plan(
     shape: str,
     context: Context,
     reason: str = "",
+    how: str = "",
 ) -> None:
     """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit.
 
-    `reason`: why the coach wants its deep depletion, where it has one; kept with the plan.
+    `reason`: why the coach wants its deep depletion, where it has one; kept with the plan. `how`: by
+    what it came about, where something else was changed along with it.
     """
     if ask_first(session, coach, profile, event, plan, shape=shape, context=context):
         return
-    if not set_plan(session, coach, profile, event, plan, shape=shape, context=context):
+    if not set_plan(session, coach, profile, event, plan, shape=shape, context=context, how=how):
         return
     if reason:
         findings = look_over(session, profile, event, plan, context)
@@ -141,6 +143,7 @@ def set_plan(
     *,
     shape: str,
     context: Context,
+    how: str = "",
 ) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
     problems = plan_misfits(session, profile, event, plan)
@@ -159,6 +162,7 @@ def set_plan(
     session.flush()
     record(
         session, profile.person_id, "plan set", context, by=coach.id, plan=row.id, shape=shape,
+        how=how,
         before={
             "plan": earlier.id if earlier is not None else None,
             **standing_before(session, profile, context),

@@ -13,12 +13,16 @@ from bot.service.people import local_date
 from bot.service.week import checkin_row, current_week
 from bot.store.people import AthleteProfile, AthleteStatus
 from engine.case import DEFAULT_CUT_OFF
-from engine.plan import PLAN_DAYS
+from engine.plan import LOAD_DAYS, PLAN_DAYS
 
 PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
 # Our own choice: soon enough to matter, seldom enough not to nag.
 NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
 MISSED_AFTER_AT_LEAST = timedelta(hours=3)
+#: The mornings whose answers may lead to a proposal: from the day before the load to the day itself.
+MAY_MATTER = range(max(LOAD_DAYS) + 2)
+#: They come before all others that are asked at the same time, so that a coach reads them first.
+FIRST, LATER = 0, 1
 
 
 def subject(profile: AthleteProfile) -> str:
@@ -45,7 +49,10 @@ def schedule(session: Session, profile: AthleteProfile, *, context: Context) -> 
         due = agenda.local_instant(day, profile.prompt_time, profile.zone)
         if day == today and _too_late_today(profile, context):
             continue
-        row = agenda.put(session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due)
+        row = agenda.put(
+            session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due,
+            rank=FIRST if days_out in MAY_MATTER else LATER,
+        )  # fmt: skip
         if row.status == "waiting":
             first = min(first or due, due)
     after = week.event.day + timedelta(days=1)

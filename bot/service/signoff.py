@@ -13,6 +13,7 @@ from bot.flows.coach_figure import OTHER_FIGURE
 from bot.messages import athlete as athlete_words
 from bot.messages import coach_figures as figures
 from bot.messages import coach_signoff as words
+from bot.messages.forecast_use import under_a_proposal
 from bot.messages.outlook import foreseen
 from bot.messages.reasons import reason
 from bot.outbox import Button, Buttons, edit, say
@@ -41,7 +42,7 @@ def ask_coach(
     context: Context,
     answer_by: datetime | None = None,
 ) -> None:
-    """Put a proposal before the coach, with a deadline at which it lapses to the plan.
+    """Put a proposal before the coach, with a deadline at which it lapses to its small step.
 
     `answer_by` is the deadline that it had before; it holds where there is time enough left.
     """
@@ -106,6 +107,7 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
         stands_g(decision_row),
         figures.clock(decision_row.sign_off_due_at, profile.zone),
         profile.coach_id == profile.person_id,
+        small=is_small_step(decision_row),
     )
 
 
@@ -168,8 +170,16 @@ def proposal_text(
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         stands_g=stands_g(row),
         own=own,
-        foreseen=foreseen(row.decision),
+        foreseen=_foreseen(row),
+        small=is_small_step(row),
     )
+
+
+def _foreseen(row: DecisionRow) -> str:
+    """The chances beside the plan's, and where the size comes from if it is the forecast's."""
+    chances, trace = foreseen(row.decision), row.decision["trace"]
+    sized = trace.get("forecast_g") is not None and trace["asked_g"] != trace["rule_g"]
+    return f"{chances}\n{under_a_proposal()}" if chances and sized else chances
 
 
 def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
@@ -190,6 +200,20 @@ def stands_g(row: DecisionRow) -> float:
     figure = lapse if lapse is not None else row.planned_carb_g
     assert figure is not None
     return figure
+
+
+def plan_g(row: DecisionRow) -> float:
+    """The plan's own figure for the day, as far as the limits still leave it (g)."""
+    assert row.planned_carb_g is not None
+    window = row.decision["trace"]["window"]
+    if window is None:
+        return row.planned_carb_g
+    return float(min(max(row.planned_carb_g, window["low"]), window["high"]))
+
+
+def is_small_step(row: DecisionRow) -> bool:
+    """Whether something other than the plan stands while nobody has answered."""
+    return abs(stands_g(row) - plan_g(row)) > 1e-6
 
 
 def signers(session: Session, profile: AthleteProfile) -> list[Person]:
@@ -217,5 +241,5 @@ def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
     return [
         [Button(words.approve_button(row.carb_g, own=own), f"sign:approve:{row.id}")],
         [Button(words.other_button(), f"sign:other:{row.id}")],
-        [Button(words.keep_button(stands_g(row)), f"sign:keep:{row.id}")],
+        [Button(words.keep_button(plan_g(row)), f"sign:keep:{row.id}")],
     ]

@@ -20,7 +20,7 @@ from bot.service.desk import clock_for, moment_for
 from bot.service.notes import quiet_now
 from bot.service.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.service.rights import others_coaching
-from bot.service.signoff import settle, stands_g
+from bot.service.signoff import is_small_step, plan_g, settle, stands_g
 from bot.service.tapping import answer
 from bot.service.week import (
     Week,
@@ -59,7 +59,7 @@ def sign_tapped(
         assert row.carb_g is not None
         _sign(session, coach, profile, row, DecisionStatus.APPROVED, row.carb_g, context)
     elif action == "keep":
-        _sign(session, coach, profile, row, DecisionStatus.PLAN_KEPT, stands_g(row), context)
+        _sign(session, coach, profile, row, DecisionStatus.PLAN_KEPT, plan_g(row), context)
     else:
         _ask_other(session, coach, profile, row, context)
 
@@ -206,23 +206,26 @@ def _sign(
 def _lapse(session: Session, profile: AthleteProfile, row: DecisionRow, context: Context) -> None:
     row.status = DecisionStatus.LAPSED
     session.add(row)
-    figure = stands_g(row)
+    figure, small = stands_g(row), is_small_step(row)
     set_day(
-        session, profile.person_id, row.sets_date, figure, by="plan", context=context,
-        decision_id=row.id,
+        session, profile.person_id, row.sets_date, figure, context=context,
+        by="decision" if small else "plan", decision_id=row.id,
     )  # fmt: skip
     record(
         session, profile.person_id, "sign-off lapsed", context, by=None, decision=row.id,
         day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
+        small=small,
     )  # fmt: skip
     settle(session, row, partial(_what_happened, session, profile, row), context)
     name = get_person(session, profile.person_id).first_name
     for coach in others_coaching(session, profile):
         with speaking_to(coach):
-            text = words.lapsed_told(name, figure, own=False)
+            text = words.lapsed_told(name, figure, own=False, small=small)
             quiet = quiet_now(session, coach, context)
             say(session, chat_id=coach.chat_id, text=text, now=context.now, silent=quiet)
-    deciding.send_target(session, profile, row.sets_date, context=context, because="lapsed")
+    deciding.send_target(
+        session, profile, row.sets_date, context=context, because=deciding.lapsed_because(row)
+    )
 
 
 def _too_late(
@@ -246,13 +249,13 @@ def _what_happened(
         return leaving_words.coaching_over()
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
         due = clock_for(session, reader, profile, row.sign_off_due_at)
-        return words.lapsed(stands_g(row), due)
+        return words.lapsed(stands_g(row), due, small=is_small_step(row))
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
     when = moment_for(session, reader, profile, row.signed_at)
     if row.status == DecisionStatus.PLAN_KEPT:
-        return words.plan_kept(by, stands_g(row), when)
+        return words.plan_kept(by, plan_g(row), when)
     if row.status == DecisionStatus.OTHER_FIGURE:
         standing = day_set(session, profile.person_id, row.sets_date)
         same = standing is not None and standing.decision_id == row.id

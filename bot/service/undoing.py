@@ -27,6 +27,8 @@ from bot.store.week import CheckInRow, DecisionRow
 from engine.decide import Outcome
 
 SETS_FIGURES = (*KINDS, "decided", "sign-off lapsed", "taken back")
+#: What sets plan and limits in one go, as a change of each notes it.
+BY_SHEET, BY_LEARNT_LOAD = "sheet", "next load"
 LOOKED_THROUGH = 20  # entries, the latest first: more mornings than a week can be stopped
 
 
@@ -162,8 +164,9 @@ def _led_to(change: HistoryRow, decided: HistoryRow) -> bool:
 
 
 def _together(session: Session, row: HistoryRow) -> list[HistoryRow]:
-    """All that was changed with it: one sheet may set plan and limits."""
-    if row.detail.get("how") != "sheet":
+    """All that was changed with it: one sheet may set plan and limits, a learnt load too."""
+    how = row.detail.get("how")
+    if how not in (BY_SHEET, BY_LEARNT_LOAD):
         return [row]
     query = select(HistoryRow).where(
         HistoryRow.athlete_id == row.athlete_id,
@@ -172,7 +175,7 @@ def _together(session: Session, row: HistoryRow) -> list[HistoryRow]:
         col(HistoryRow.what).in_(("plan set", "limits set")),
     )
     found = session.exec(query.order_by(col(HistoryRow.id).desc())).all()
-    return [one for one in found if one.detail.get("how") == "sheet"]
+    return [one for one in found if one.detail.get("how") == how]
 
 
 def _sentence(session: Session, profile: AthleteProfile, row: HistoryRow) -> str:

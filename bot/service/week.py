@@ -18,7 +18,7 @@ from bot.store.week import (
     SymptomReport,
 )
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import PastWeek
+from engine.case import ForecastUse, PastWeek
 from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Case
 from engine.limits import GuardRails, Limits
@@ -308,6 +308,7 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
 def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
     """Everything that the decision on this check-in may know."""
     profile = week.profile
+    use = ForecastUse(profile.forecast)
     return Case(
         athlete=athlete_of(profile),
         baseline=baseline_of(profile),
@@ -320,8 +321,8 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
-        trials=past_weeks(session, week) if profile.foresight else (),
-        foresight=profile.foresight,
+        trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
+        forecast=use,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),
     )

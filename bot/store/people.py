@@ -10,6 +10,7 @@ from sqlalchemy import JSON, BigInteger, Index, text
 from sqlmodel import Field, SQLModel
 
 from bot.store.base import UTCDateTime
+from engine.case import ForecastUse
 
 
 class Person(SQLModel, table=True):
@@ -61,7 +62,9 @@ class AthleteProfile(SQLModel, table=True):
     zone: str | None = None
     prompt_time: time = time(7, 0)
     always_tomorrow: bool = False
-    foresight: bool = False  # whether the forecast sizes what the rules propose; the coach says
+    forecast: str = (
+        ForecastUse.PROPOSES
+    )  # what the forecast may do beside the rules; the coach says
     frozen_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     frozen_because: str = ""
     created_at: datetime = Field(sa_type=UTCDateTime)

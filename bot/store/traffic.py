@@ -117,6 +117,8 @@ class AgendaRow(SQLModel, table=True):
     local_date: date
     kind: str
     due_at: datetime = Field(sa_type=UTCDateTime)
+    # Which of several that fall due at the same instant is done first: the lower.
+    rank: int = Field(default=0, sa_column_kwargs={"server_default": "0"})
     payload: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     status: str = "waiting"
     attempts: int = 0

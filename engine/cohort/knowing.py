@@ -92,7 +92,7 @@ def _bounds(
     highs: dict[int, Floats] = {}
     for out in LOAD_DAYS:
         windows = [
-            one.window(planned_g(client.plan, out), out, None)
+            one.window(planned_g(client.plan, out), None)
             for client, one in zip(clients, limits, strict=True)
         ]
         plans = [planned_g(client.plan, out) for client in clients]

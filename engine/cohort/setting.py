@@ -112,12 +112,6 @@ def suggested(athlete: Athlete, plan: PeakPlan, baseline: Baseline) -> Limits:
     return Limits.suggested(athlete, plan, baseline)
 
 
-def roomy(athlete: Athlete, plan: PeakPlan, baseline: Baseline) -> Limits:
-    """Room for a correction: 2.5 g/kg over the load's total, 3 g/kg as the largest change."""
-    given = Limits.suggested(athlete, plan, baseline)
-    return _with_room(given, athlete, plan, total=2.5, change=3.0)
-
-
 def narrow(athlete: Athlete, plan: PeakPlan, baseline: Baseline) -> Limits:
     """A coach who leaves little: 1.2 g/kg over the load's total, 1.5 g/kg as the largest change."""
     given = Limits.suggested(athlete, plan, baseline)

@@ -9,7 +9,7 @@ from datetime import date, timedelta
 import numpy as np
 
 from engine.athlete import Event, EventKind
-from engine.case import Case, PastWeek
+from engine.case import Case, ForecastUse, PastWeek
 from engine.checkin import CheckIn, DaySet, History, TrainingDone
 from engine.cohort.chance import Told, Week
 from engine.cohort.setting import (
@@ -22,7 +22,7 @@ from engine.cohort.setting import (
     Trouble,
     load_g,
     planned_g,
-    roomy,
+    suggested,
 )
 from engine.cohort.worlds.world import Bools, Condition, Floats
 from engine.decide import Decision, decide
@@ -42,7 +42,7 @@ class Policy:
     id: str
     foresight: bool
     answers: bool = True  # the coach takes what is proposed; else what stands is what lapses to
-    limits: LimitsOf = roomy
+    limits: LimitsOf = suggested
     trouble: Trouble = ORDINARY
 
 
@@ -146,7 +146,7 @@ class Practice:
                 history=_history(one, day),
                 checkin=checkin,
                 trials=one.trials if self.policy.foresight else (),
-                foresight=self.policy.foresight,
+                forecast=ForecastUse.PROPOSES if self.policy.foresight else ForecastUse.RULES_ONLY,
             )
         )
         silent = decision.needs_sign_off and not self.policy.answers

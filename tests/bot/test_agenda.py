@@ -244,3 +244,15 @@ def test_four_processes_claim_every_duty_exactly_once(any_url: str) -> None:
     assert [process.returncode for process in processes] == [0, 0, 0, 0]
     assert len(claimed) == DUTIES
     assert len(set(claimed)) == DUTIES
+
+
+def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: Engine) -> None:
+    with transaction(any_engine) as session:
+        for subject, rank in (("later", 1), ("first", 0), ("later too", 1), ("first too", 0)):
+            agenda.put(
+                session, subject=subject, local_date=date(2027, 5, 6), kind="prompt",
+                due_at=NOON, rank=rank,
+            )  # fmt: skip
+    with claiming(any_engine) as session:
+        claimed = agenda.claim_due(session, NOON, limit=3)
+        assert [row.subject for row in claimed] == ["first", "first too", "later"]

@@ -95,7 +95,7 @@ def test_limits_pictures_freeze_and_contacts_are_said(team: Team) -> None:
     team.coach.presses("c:freeze:2")
     said = card(team).text
     assert (
-        "Limits: carb floor 135 g, carb ceiling 590 g, step 25 g, auto-approve up to 25 g" in said
+        "Limits: carb floor 135 g, carb ceiling 685 g, step 25 g, auto-approve up to 25 g" in said
     )
     assert "Last photos: Thu 6 May (2 mornings in all)" in said
     assert "Frozen since Fri 7 May, 07:00" in said

@@ -13,6 +13,7 @@ from bot.incoming import Kind
 from bot.messages.coach_plan import FIELDS
 from bot.service.people import profile_of
 from bot.service.week import Week, current_week, day_set
+from bot.store.db import transaction
 from bot.store.people import HistoryRow
 from bot.store.traffic import AgendaRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
@@ -247,6 +248,10 @@ def test_a_sticker_or_too_many_words_are_no_training(team: Team) -> None:
 def test_a_plan_that_leaves_the_limits_is_refused_with_day_and_bound_and_changes_nothing(
     team: Team,
 ) -> None:
+    with transaction(team.world.engine) as session:
+        row = session.exec(select(LimitsRow)).one()
+        row.bounds = {**row.bounds, "carb_ceiling_g": 590.0, "load_total_g": 1575.0}
+        session.add(row)
     before = week(team)
     said = change(team, 2, "carb_g", "650")
     assert "2 days out: carbs 650 g, over the carb ceiling of 590 g" in said
@@ -317,6 +322,19 @@ def test_what_is_no_limit_is_refused_and_asked_again(team: Team, key: str) -> No
     for typed in TYPED_NONSENSE:
         assert "Send the new number" in text_of(team.coach.writes(typed)), typed
     assert week(team) == before
+
+
+def test_where_limits_are_set_the_coach_reads_what_they_cost(team: Team) -> None:
+    shown = text_of(team.coach.presses(f"c:limits:{team.athlete_id}"))
+    # Three load days of 500 g; 460 g of room over them, and 3 g/kg x 61.2 kg either way.
+    assert "Mira's average load day can be corrected by 153 g up and 180 g down at most" in shown
+    assert "about three quarters of what may be needed" in shown
+    assert "not measured on people" in shown
+    team.coach.presses(f"c:lim:{team.athlete_id}:change_per_day_g")
+    said = text_of(team.coach.writes("60"))
+    assert "corrected by 60 g up and 60 g down at most: about a third of what may be needed" in said
+    team.coach.presses(f"c:lim:{team.athlete_id}:step_g")
+    assert "may be needed" not in text_of(team.coach.writes("30"))
 
 
 def test_limits_that_the_plan_would_leave_are_refused_with_the_days(team: Team) -> None:

@@ -14,7 +14,7 @@ from bot.service.week import day_set
 from bot.store.db import transaction
 from bot.store.desk import CoachDesk
 from bot.store.people import AthleteProfile, HistoryRow, Person
-from bot.store.week import DecisionRow, DecisionStatus
+from bot.store.week import DecisionRow, DecisionStatus, LimitsRow
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -45,10 +45,29 @@ def test_the_coach_reads_plan_proposal_reason_and_deadline(team: Team) -> None:
     assert "Planned 500 g, proposed 550 g (+50 g" in asked.text
     assert "61.0 kg, fullness 1, sharpness 5, water 3.5 L" in asked.text
     assert "flatter than planned (1, I expected" in asked.text
-    assert "Answer by 09:00 (Mira's time), or 500 g stands" in asked.text
+    assert "Mira eats 525 g for now: the small step that needs no approval" in asked.text
+    assert "Answer by 09:00 (Mira's time), or it stays and I tell Mira so" in asked.text
     assert list(asked.buttons) == ["Approve 550 g", "Set another number", "Keep the plan, 500 g"]
     assert "550 g" in athlete_reads
-    assert "may change it to" in athlete_reads
+    assert "Eat 525 g for now, a small step. Ravi may change it to 550 g by" in athlete_reads
+    assert in_force(team) == 525
+
+
+def test_where_nothing_goes_out_alone_the_plan_stands_until_the_coach_has_answered(
+    team: Team,
+) -> None:
+    with transaction(team.world.engine) as session:
+        row = session.exec(select(LimitsRow)).one()
+        row.bounds = {**row.bounds, "apply_without_asking_g": 0.0}
+        session.add(row)
+    athlete_reads = text_of(team.athlete.writes(FLAT))
+    (asked,) = team.coach.hears()
+    assert "Answer by 09:00 (Mira's time), or 500 g stands and I tell Mira so" in asked.text
+    assert "Stay at 500 g for now, as planned. Ravi may change it to 550 g" in athlete_reads
+    assert in_force(team) == 500
+    team.world.later(hours=3)
+    assert "told to stay on plan, 500 g" in text_of(team.coach.hears())
+    assert "No answer came in time. Stay on plan" in text_of(team.athlete.hears())
     assert in_force(team) == 500
 
 
@@ -60,7 +79,7 @@ def test_the_deadline_stands_on_the_coachs_own_clock_with_the_athletes_beside_it
     team.athlete.writes(FLAT)
     (asked,) = team.coach.hears()
     # London is an hour ahead of UTC in May, Tokyo nine.
-    assert "Answer by 17:00 your time (09:00 for Mira), or 500 g stands" in asked.text
+    assert "Answer by 17:00 your time (09:00 for Mira), or it stays" in asked.text
     assert "approve by 17:00 your time (09:00 for Mira)" in text_of(team.coach.writes("/roster"))
 
 
@@ -115,21 +134,21 @@ def test_a_figure_past_the_guard_rail_is_refused_with_its_source(team: Team) -> 
     # Burke et al. 2011: 10-12 g/kg a day; 12 g/kg x 61.2 kg = 734.4 g
     said = text_of(team.coach.writes("735"))
     assert "Burke et al. 2011" in said
-    assert in_force(team) == 500
+    assert in_force(team) == 525
 
 
 def test_a_figure_past_ones_own_limit_needs_a_second_tap(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.taps("Set another number")
-    assert "over your own limit (carb ceiling a day: 590 g)" in text_of(team.coach.writes("610"))
-    assert in_force(team) == 500
+    assert "over your own limit (carb ceiling a day: 685 g)" in text_of(team.coach.writes("700"))
+    assert in_force(team) == 525
     team.coach.taps("No, another number")
-    team.coach.writes("610")
-    assert "Why? A few words" in text_of(team.coach.taps("Yes, 610 g"))
+    team.coach.writes("700")
+    assert "Why? A few words" in text_of(team.coach.taps("Yes, 700 g"))
     assert "a few words" in text_of(team.coach.writes("?"))
     team.coach.writes("Slept badly, looked flat all day")
-    assert (in_force(team), decisions(team)[0].status) == (610, DecisionStatus.OTHER_FIGURE)
-    assert "Carbs 610 g" in text_of(team.athlete.hears())
+    assert (in_force(team), decisions(team)[0].status) == (700, DecisionStatus.OTHER_FIGURE)
+    assert "Carbs 700 g" in text_of(team.athlete.hears())
 
 
 def test_a_sticker_is_no_figure(team: Team) -> None:
@@ -138,7 +157,7 @@ def test_a_sticker_is_no_figure(team: Team) -> None:
     assert "please type it" in text_of(team.coach.writes("", kind=Kind.OTHER))
 
 
-def test_without_a_word_the_plan_holds_at_the_deadline_and_both_are_told(team: Team) -> None:
+def test_without_a_word_the_small_step_stays_at_the_deadline_and_both_are_told(team: Team) -> None:
     team.athlete.writes(FLAT)
     (asked,) = team.coach.hears()
     team.world.later(hours=1, minutes=59, seconds=59)
@@ -148,12 +167,12 @@ def test_without_a_word_the_plan_holds_at_the_deadline_and_both_are_told(team: T
     rewritten, told = team.coach.hears()
     assert "Nobody answered by 09:00" in rewritten.text
     assert rewritten.buttons == {}
-    assert "told to stay on plan, 500 g" in told.text
-    assert "No answer came in time. Stay on plan" in text_of(team.athlete.hears())
+    assert "told to eat 525 g, the small step" in told.text
+    assert "No answer came in time. The small step stays" in text_of(team.athlete.hears())
     assert decisions(team)[0].status == DecisionStatus.LAPSED
     team.coach.taps("Approve 550 g", asked)
     assert "Nobody answered by 09:00" in team.coach.answers_to_taps()[-1]
-    assert in_force(team) == 500
+    assert in_force(team) == 525
 
 
 @pytest.mark.parametrize(
@@ -244,7 +263,7 @@ def test_no_raise_is_approved_while_the_plan_is_frozen(team: Team) -> None:
     with transaction(team.world.engine) as session:
         session.get_one(AthleteProfile, team.athlete_id).frozen_at = team.world.now
     assert "frozen" in text_of(team.coach.taps("Approve 550 g", asked))
-    assert in_force(team) == 500
+    assert in_force(team) == 525
     team.coach.taps("Keep the plan, 500 g", asked)
     assert decisions(team)[0].status == DecisionStatus.PLAN_KEPT
 
@@ -276,12 +295,12 @@ def test_who_set_what_and_when_is_on_record(team: Team) -> None:
 
 def test_the_reason_for_passing_ones_own_limit_is_kept(team: Team) -> None:
     team.coach.presses(f"c:hand:{team.athlete_id}:2")
-    team.coach.writes("610")
-    team.coach.taps("Yes, 610 g")
+    team.coach.writes("700")
+    team.coach.taps("Yes, 700 g")
     team.coach.writes("Flat for two days")
     with team.world.session() as session:
         row = session.exec(select(HistoryRow).where(HistoryRow.what == "day set by hand")).one()
-    assert (row.detail["carb_g"], row.detail["because"]) == (610, "Flat for two days")
+    assert (row.detail["carb_g"], row.detail["because"]) == (700, "Flat for two days")
 
 
 def test_on_ones_own_the_sign_off_is_a_second_look_at_oneself(team: Team) -> None:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 import stat
 import threading
 from collections.abc import Callable
@@ -11,6 +12,7 @@ from pathlib import Path
 from urllib.parse import urlsplit
 
 import pytest
+from alembic import command
 from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, SQLAlchemyError
 from sqlmodel import Session, select
@@ -18,7 +20,7 @@ from sqlmodel import Session, select
 from bot.logs import error_name
 from bot.store import setting
 from bot.store.db import database_url, in_transaction, make_engine, transaction
-from bot.store.migrate import check_agreement, is_at_head, upgrade_to_head
+from bot.store.migrate import _config, check_agreement, is_at_head, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.sole import SoleRight
 from bot.store.traffic import InboxRow, OutboxRow
@@ -226,3 +228,56 @@ def test_old_messages_are_cleared_out_and_open_ones_stay(sqlite_engine: Engine) 
         outbox = {(row.status, row.created_at) for row in session.exec(select(OutboxRow))}
     assert inbox == {("new", old), ("done", recent)}
     assert outbox == {("waiting", old), ("sent", recent)}
+
+
+def test_who_had_the_forecast_switched_off_by_hand_stays_with_the_rules_and_nobody_else_does(
+    postgres: Server, tmp_path: Path
+) -> None:
+    for url in (postgres.new_database(), f"sqlite:///{tmp_path / 'older.sqlite3'}"):
+        engine = make_engine(url)
+        with engine.connect() as connection:
+            command.upgrade(_config(connection), "0038")
+            connection.commit()
+        # 1 was never asked, 2 has it on, 3 was switched on and off again, 4 off and on again.
+        switched = [(3, True), (4, False), (3, False), (4, True)]
+        with engine.begin() as connection:
+            for number in (1, 2, 3, 4):
+                connection.execute(
+                    text(
+                        "INSERT INTO person (id, telegram_user_id, chat_id, first_name, reachable,"
+                        " is_coach, created_at) VALUES (:n, :n, :n, 'A', :yes, :yes, :now)"
+                    ),
+                    {"n": number, "yes": True, "now": NOW.replace(tzinfo=None)},
+                )
+                connection.execute(
+                    text(
+                        "INSERT INTO athlete_profile (person_id, coach_id, status, screening,"
+                        " baseline, weight_unit, volume_unit, prompt_time, always_tomorrow,"
+                        " foresight, frozen_because, created_at) VALUES (:n, :n, 'active', '{}',"
+                        " '{}', 'kg', 'l', '07:00:00', :no, :on, '', :now)"
+                    ),
+                    {
+                        "n": number, "no": False, "on": number in (2, 4),
+                        "now": NOW.replace(tzinfo=None),
+                    },
+                )  # fmt: skip
+            for number, on in switched:
+                connection.execute(
+                    text(
+                        "INSERT INTO history (athlete_id, at, what, detail)"
+                        " VALUES (:n, :now, 'forecast', :detail)"
+                    ),
+                    {
+                        "n": number, "now": NOW.replace(tzinfo=None),
+                        "detail": json.dumps({"on": on}),
+                    },
+                )  # fmt: skip
+        upgrade_to_head(engine)
+        with engine.connect() as connection:
+            found = connection.execute(
+                text("SELECT person_id, forecast FROM athlete_profile ORDER BY person_id")
+            ).all()
+        assert [tuple(row) for row in found] == [
+            (1, "proposes"), (2, "proposes"), (3, "rules-only"), (4, "proposes"),
+        ]  # fmt: skip
+        engine.dispose()

@@ -144,7 +144,7 @@ def test_a_proposal_that_lapsed_is_not_told_as_done(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.morning(2, hour=11)
     *_, said = digests(team.coach.hears())
-    assert "- Mira: 550 g proposed for Fri 7 May; on plan." in said.text
+    assert "- Mira: 550 g proposed for Fri 7 May; nobody answered, 525 g stood." in said.text
 
 
 def test_there_is_no_digest_on_a_day_with_nothing_to_tell_and_one_on_the_next(team: Team) -> None:

@@ -10,14 +10,17 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.messages import outlook as words
+from bot.service.week import day_set
 from bot.store.db import transaction
 from bot.store.people import AthleteProfile, Person
-from bot.store.week import DecisionRow, EventRow, LimitsRow
+from bot.store.week import DecisionRow, DecisionStatus, EventRow, LimitsRow
 from engine import foresight
+from engine.case import ForecastUse
 from engine.decide import case_from_dict, decide, decision_as_dict
-from tests.support.weeks import Team, in_peak_week
+from tests.support.weeks import Team, in_peak_week, onboarded
 from tests.support.world import Someone, text_of
 
+FULL_AND_BLURRED = "60.9 9 3.5 2"
 LINES = ("61.0 6 3.5", "60.6 5 3.5", "60.3 5 3.5", "60.1 4 3.5", "59.9 4 3.5 4", "60.4 6 3.5 4")
 
 
@@ -72,16 +75,109 @@ def test_decisions_with_a_forecast_replay_to_the_same_result(sqlite_engine: Engi
         assert decision_as_dict(decide(case_from_dict(row.case))) == row.decision
 
 
-def test_the_coach_can_switch_the_forecast_off_for_an_athlete(sqlite_engine: Engine) -> None:
+def test_who_is_new_has_a_forecast_that_proposes(sqlite_engine: Engine) -> None:
+    assert onboarded(sqlite_engine).profile().forecast == ForecastUse.PROPOSES
+
+
+def test_the_coach_says_what_the_forecast_may_do_for_an_athlete(sqlite_engine: Engine) -> None:
     team = in_peak_week(sqlite_engine, foresight=True)
     team.coach.writes("/roster")
     team.coach.taps("Mira")
-    said = text_of(team.coach.taps("Forecast off"))
-    assert "rules decide alone" in said
-    assert team.profile().foresight is False
+    said = team.coach.taps("Forecast")
+    assert "The forecast proposes, you decide" in text_of(said)
+    assert "never tested on real peak weeks" in text_of(said)
+    assert "Forecast proposes" not in said[-1].buttons, "what holds is no choice"
+    assert "the forecast is not asked" in text_of(team.coach.taps("Rules only"))
+    assert team.profile().forecast == ForecastUse.RULES_ONLY
+    team.coach.presses(f"c:history:{team.athlete_id}")
+    assert "set to rules only, without the forecast" in text_of(team.coach.all_said())
     team.morning(7)
     team.athlete.writes(LINES[0])
     assert decisions(team)[0].decision["foresight"] is None
+    assert "only shows" in text_of(team.coach.presses(f"c:forecast-use:{team.athlete_id}:shows"))
+    assert team.profile().forecast == ForecastUse.SHOWS
+    team.coach.presses(f"c:forecast-use:{team.athlete_id}:prophesies")
+    assert team.profile().forecast == ForecastUse.SHOWS
+
+
+def set_forecast(team: Team, use: ForecastUse) -> None:
+    with transaction(team.world.engine) as session:
+        profile = session.get_one(AthleteProfile, team.athlete_id)
+        profile.forecast = use
+        session.add(profile)
+
+
+def test_a_forecast_that_only_shows_changes_nothing_and_keeps_score(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    set_forecast(team, ForecastUse.SHOWS)
+    said = text_of(team.athlete.writes(LINES[5]))
+    shown = decisions(team)[-1]
+    assert shown.decision["trace"]["would_g"] is not None
+    assert shown.decision["trace"]["asked_g"] == shown.decision["trace"]["rule_g"]
+    assert "On track" not in said and "Right now" not in said
+    assert "it only shows, so nothing of it is used" in text_of(team.athlete.writes("/why"))
+    team.morning(-1)
+    debrief = text_of(team.coach.presses(f"c:debrief:{team.athlete_id}"))
+    assert "The forecast only showed" in debrief
+
+
+def waiting_after(team: Team, line: str) -> DecisionRow:
+    """The decision on a morning whose larger change waits for the coach."""
+    team.athlete.hears()
+    team.coach.hears()
+    team.athlete.writes(line)
+    row = decisions(team)[-1]
+    assert row.status == DecisionStatus.WAITING, "the change is not larger than goes out alone"
+    return row
+
+
+def test_a_larger_step_of_the_forecast_waits_with_its_odds_and_a_small_step_goes_out(
+    sqlite_engine: Engine,
+) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    row = waiting_after(team, FULL_AND_BLURRED)
+    stands, planned = row.decision["lapse_g"], row.planned_carb_g
+    assert row.carb_g is not None and planned is not None
+    assert row.carb_g < stands < planned
+    assert planned - stands <= row.decision["trace"]["limits"]["apply_without_asking_g"]
+    told = text_of(team.athlete.all_said())
+    assert f"Eat {stands:.0f} g for now, a small step" in told
+    assert f"Carbs {stands:.0f} g" in told
+    asked = text_of(team.coach.all_said())
+    assert f"Mira eats {stands:.0f} g for now" in asked
+    assert re.search(r"Chances on event day with \d+ g, as planned", asked)
+    kept = next(label for m in team.coach.all_said() for label in m.buttons if "Keep" in label)
+    assert kept == f"Keep the plan, {planned:.0f} g"
+
+
+def test_where_nobody_answers_the_small_step_stays_and_both_are_told(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    row = waiting_after(team, FULL_AND_BLURRED)
+    stands = row.decision["lapse_g"]
+    team.world.later(hours=6)
+    assert decisions(team)[-1].status == DecisionStatus.LAPSED
+    assert day_in_force(team, row) == stands
+    assert "The small step stays" in text_of(team.athlete.all_said())
+    told = text_of(team.coach.all_said())
+    assert f"Mira was told to eat {stands:.0f} g, the small step" in told
+    assert "The small step stands" in told
+
+
+def test_keeping_the_plan_takes_the_small_step_back(sqlite_engine: Engine) -> None:
+    team = up_to_two_days_out(sqlite_engine)
+    row = waiting_after(team, FULL_AND_BLURRED)
+    team.coach.taps(f"Keep the plan, {row.planned_carb_g:.0f} g")
+    assert day_in_force(team, row) == row.planned_carb_g
+    told = text_of(team.athlete.all_said())
+    assert f"Carbs {row.planned_carb_g:.0f} g (as planned)" in told
+    assert "Your coach keeps the plan" in told
+
+
+def day_in_force(team: Team, row: DecisionRow) -> float:
+    with team.world.session() as session:
+        standing = day_set(session, team.athlete_id, row.sets_date)
+        assert standing is not None
+        return standing.carb_g
 
 
 @pytest.mark.parametrize(("label", "kept"), [("Flat", "flat"), ("Spilled over", "spilled over")])

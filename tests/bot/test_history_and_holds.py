@@ -64,17 +64,17 @@ def test_a_day_tells_what_was_set_what_changed_it_who_when_and_why(team: Team) -
     team.athlete.writes(FLAT)
     team.world.later(minutes=20)
     team.coach.presses("c:hand:2:3")
-    team.coach.writes("610")
-    team.coach.taps("Yes, 610 g")
+    team.coach.writes("700")
+    team.coach.taps("Yes, 700 g")
     team.coach.writes("Looked flat on video")
     said = history(team, "2027-05-06")
     for part in (
         "History of Mira: Thu 6 May 2027, 3 days out",
-        "Set for the day: 610 g (+110 g against the plan), by the coach.",
+        "Set for the day: 700 g (+200 g against the plan), by the coach.",
         "- Thu 6 May, 07:00, Mira: checked in",
         "- Thu 6 May, 07:00, Brimline: adjusted: 525 g for Thu 6 May (planned 500 g). Rule: "
         "flat-in-load",
-        "- Thu 6 May, 07:20, Ravi: set Thu 6 May by hand to 610 g. Why: Looked flat on video",
+        "- Thu 6 May, 07:20, Ravi: set Thu 6 May by hand to 700 g. Why: Looked flat on video",
     ):
         assert part in said, part
 
@@ -298,10 +298,10 @@ def test_a_hold_outside_the_guard_rail_is_refused_and_past_a_limit_wants_a_reaso
     team.coach.writes("1")
     # Burke et al. 2011: 10-12 g/kg a day; 12 g/kg x 61.2 kg = 734.4 g
     assert "734 g is the most" in text_of(team.coach.writes("735"))
-    assert "over your own limit" in text_of(team.coach.writes("600"))
-    team.coach.taps("Yes, 600 g")
+    assert "over your own limit" in text_of(team.coach.writes("700"))
+    team.coach.taps("Yes, 700 g")
     team.coach.writes("Lost two kilos by travel")
-    assert figures(team)[date(2027, 5, 6)] == 600
+    assert figures(team)[date(2027, 5, 6)] == 700
     assert "Why: Lost two kilos by travel" in text_of(team.coach.presses("c:hold:2"))
 
 

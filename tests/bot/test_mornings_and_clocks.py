@@ -133,3 +133,17 @@ def test_a_bot_that_was_down_all_morning_does_not_ask_for_yesterday(sqlite_engin
     team.world.until(team.world.now)
     said = text_of(team.athlete.hears())
     assert "7 days out" not in said and said.count("days out") <= 1
+
+
+def test_from_the_day_before_the_load_on_one_is_asked_before_others_asked_at_the_same_time(
+    sqlite_engine: Engine,
+) -> None:
+    """The coach's proposals come of these mornings, and have to be answered in time to eat by."""
+    team = in_peak_week(sqlite_engine)
+    with team.world.session() as session:
+        ranks = {
+            (team.event_day - row.local_date).days: row.rank
+            for row in session.exec(select(AgendaRow).where(AgendaRow.kind == prompts.PROMPT))
+        }
+    first = {days_out for days_out, rank in ranks.items() if rank == min(ranks.values())}
+    assert first == {4, 3, 2, 1, 0}

@@ -12,7 +12,7 @@ from pathlib import Path
 import pytest
 from sqlmodel import select
 
-from bot.service.week import current_event, current_plan
+from bot.service.week import current_event, current_plan, limits_row
 from bot.store.db import make_engine, transaction
 from bot.store.people import HistoryRow
 from bot.store.week import CheckInRow, EventRow, LimitsRow, PlanRow
@@ -110,7 +110,7 @@ def test_after_the_word_on_a_look_the_next_load_is_offered_with_its_reason(team:
     assert "Nothing changes unless you use it" in offered
     assert plan_of(team) is None, "an offer sets nothing"
     assert history(team)[-1] == "next load suggested"
-    assert team.profile().foresight is False, "with the forecast switched off"
+    assert team.profile().forecast == "rules-only", "with the forecast switched off"
 
 
 def test_taken_over_it_goes_through_the_review_into_the_next_events_plan(team: Team) -> None:
@@ -250,3 +250,47 @@ def test_a_stranger_learns_nothing_of_it(team: Team) -> None:
     for data in (f"c:learnt:{team.athlete_id}", f"c:learnt-no:{team.athlete_id}"):
         assert "Mira" not in text_of(stranger.presses(data))
         assert "g/kg" not in text_of(team.athlete.presses(data))
+
+
+def limits_in_force(team: Team) -> dict[str, float]:
+    with team.world.session() as session:
+        event = current_event(session, team.athlete_id)
+        assert event is not None
+        row = limits_row(session, event)
+        assert row is not None
+        return dict(row.bounds)
+
+
+def set_up_with_a_tight_total(team: Team) -> tuple[PeakPlan, dict[str, float]]:
+    """The next show with a load of 5 g/kg, and limits whose total leaves next to nothing over it."""
+    sets_next_show(team)
+    team.coach.presses(f"c:draft:{team.athlete_id}")
+    team.coach.taps("even")
+    team.coach.writes("5")
+    team.coach.taps("Mild")
+    team.coach.taps("Use this plan")
+    team.coach.presses(f"c:limits-use:{team.athlete_id}")
+    plan = plan_of(team)
+    assert plan is not None
+    team.coach.presses(f"c:lim:{team.athlete_id}:load_total_g")
+    team.coach.writes(f"{load_of(plan) + 15:g}")
+    return plan, limits_in_force(team)
+
+
+def test_a_larger_load_takes_the_limit_on_its_total_along_and_says_so_before(team: Team) -> None:
+    team.coach.taps("Flat")
+    before, tight = set_up_with_a_tight_total(team)
+    shown = text_of(team.coach.presses(f"c:learnt:{team.athlete_id}"))
+    assert "over your limit on the load total" in shown
+    assert limits_in_force(team) == tight, "shown, not set"
+    team.coach.taps("Use this plan")
+    plan, bounds = plan_of(team), limits_in_force(team)
+    assert plan is not None
+    assert load_of(plan) > tight["load_total_g"]
+    assert bounds["load_total_g"] - load_of(plan) == pytest.approx(7.5 * 61.2, abs=5)
+    assert {k: v for k, v in bounds.items() if k != "load_total_g"} == {
+        k: v for k, v in tight.items() if k != "load_total_g"
+    }
+    team.coach.presses(f"c:undo:{team.athlete_id}")
+    team.coach.taps("Take it back")
+    assert (plan_of(team), limits_in_force(team)) == (before, tight), "both go back together"

@@ -136,9 +136,10 @@ def test_the_strip_is_there_while_the_forecast_is_on_and_its_figure_stands(
     assert last.startswith("Chances on event day with ")
     assert "today: full " in last
     assert [shown_after(team, days) for days in (0, 1, 2, 5)] == [True, True, False, False]
-    team.coach.presses(f"c:forecast:{team.athlete_id}")
-    assert "Chances on event day" not in captions(team)[-1]
-    team.coach.presses(f"c:forecast:{team.athlete_id}")
+    for use in ("rules-only", "shows"):
+        team.coach.presses(f"c:forecast-use:{team.athlete_id}:{use}")
+        assert "Chances on event day" not in captions(team)[-1]
+    team.coach.presses(f"c:forecast-use:{team.athlete_id}:proposes")
     assert "Chances on event day" in captions(team)[-1]
     # Set by hand since, the day has another figure than the chances were worked out for.
     team.coach.presses(f"c:hand:{team.athlete_id}:2")

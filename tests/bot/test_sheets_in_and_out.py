@@ -337,7 +337,7 @@ REFUSED_CELLS = (
     ("C8", 700, "C8: 700 g 5 days out is over the carb ceiling"),
     ("G8", 9, "G8: 9.0 L 5 days out is over the water ceiling"),
     ("B16", 2, "B16: 2 g is past the safety bound for this body mass"),
-    ("B16", 640, "B16: a floor over its ceiling"),
+    ("B16", 700, "B16: a floor over its ceiling"),
     ("A16", "Carb cellar", 'A16: "Carb cellar" is not a limit I know'),
     ("B17", None, "B17: empty"),
 )

@@ -78,9 +78,9 @@ def test_a_word_that_has_gone_out_is_corrected_and_asked_for_anew(
     assert "a change for you to approve" in said
     told = text_of(team.athlete.hears())
     assert "A correction: your coach has taken the last change back." in told
-    assert "Carbs 500 g" in told
+    assert "Carbs 525 g" in told  # the small step that needs no approval
     assert "550 g" in told  # what is proposed, and waits again
-    assert carbs(team, FRIDAY) == 500
+    assert carbs(team, FRIDAY) == 525
     assert statuses(team) == [DecisionStatus.REPLACED, DecisionStatus.WAITING]
     said = history(team)
     assert f"Ravi: {kept}" in said
@@ -102,7 +102,7 @@ def test_a_word_that_has_not_gone_out_is_taken_back_without_one(team: Team) -> N
     team.coach.taps("Take it back")
     assert team.athlete.hears() == []
     assert not [said for said in team.athlete.all_said() if "approved the change" in said.text]
-    assert carbs(team, FRIDAY) == 500
+    assert carbs(team, FRIDAY) == 525
     assert statuses(team)[-1] == DecisionStatus.WAITING
 
 
@@ -138,7 +138,7 @@ def test_a_word_on_the_day_after_is_taken_back_on_that_day_before_its_check_in(t
     told = text_of(team.athlete.hears())
     assert "A correction" in told
     assert "Saturday 8 May" in told
-    assert carbs(team, SATURDAY) == 500
+    assert carbs(team, SATURDAY) == 510  # 10 g go out alone
 
 
 def test_a_word_taken_back_while_a_warning_is_open_raises_nothing(team: Team) -> None:

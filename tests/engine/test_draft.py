@@ -186,4 +186,4 @@ def test_a_drafted_plan_fits_the_suggested_limits_whoever_it_is_for(
     assert all(day.carb_g % 5 == 0 for day in plan)
     for day in plan:
         room = 1e6 if day.days_out in LOAD_DAYS else None
-        assert limits.window(day.carb_g, day.days_out, room) is not None
+        assert limits.window(day.carb_g, room) is not None

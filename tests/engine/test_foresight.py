@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import json
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -11,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import Case, PastWeek
+from engine.case import Case, ForecastUse, PastWeek
 from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.draft import draft_plan
@@ -59,7 +60,7 @@ def case(days_out: int, *, first: int = 7, **more: object) -> Case:
         limits=LIMITS,
         history=History(checkins=earlier, set_days=set_days),
         checkin=checkin(days_out, **more),
-        foresight=True,
+        forecast=ForecastUse.PROPOSES,
     )
 
 
@@ -97,7 +98,7 @@ def test_the_odds_of_a_day_add_up_to_one() -> None:
 
 
 def test_with_too_few_mornings_the_rules_decide_alone_and_it_says_so() -> None:
-    alone = decide(replace(case(2, first=2), foresight=False))
+    alone = decide(replace(case(2, first=2), forecast=ForecastUse.RULES_ONLY))
     with_model = decide(case(2, first=2))
     assert with_model.foresight is not None and not with_model.foresight.trusted
     assert "too few mornings" in with_model.foresight.why_not
@@ -202,15 +203,72 @@ def test_no_forecast_leaves_the_coachs_limits(
     decision = decide(whole)
     assert decision.carb_g is not None and decision.planned_carb_g is not None
     assert LIMITS.carb_floor_g <= decision.carb_g <= LIMITS.carb_ceiling_g
-    most = LIMITS.change_per_day_g * (0.5 if days_out == 1 else 1)
-    assert abs(decision.change_g) <= most
+    assert abs(decision.change_g) <= LIMITS.change_per_day_g
     assert decision.needs_sign_off == (abs(decision.change_g) > LIMITS.apply_without_asking_g)
+
+
+WEEKS = [
+    case(out, fullness=fullness, sharpness=sharpness)
+    for out in (2, 1)
+    for fullness, sharpness in ((3, 5), (7, 4), (8, 2))
+]
+
+
+def with_use(whole: Case, use: ForecastUse) -> Decision:
+    return decide(replace(whole, forecast=use, trials=(trial(Look.FLAT, sharpness=5),)))
+
+
+@pytest.mark.parametrize("whole", WEEKS)
+def test_where_the_forecast_only_shows_the_rules_decide_as_if_it_were_not_there(
+    whole: Case,
+) -> None:
+    shown, alone, proposed = (
+        with_use(whole, use)
+        for use in (ForecastUse.SHOWS, ForecastUse.RULES_ONLY, ForecastUse.PROPOSES)
+    )
+    assert replace(
+        shown, foresight=None, trace=replace(shown.trace, forecast_g=None, would_g=None)
+    ) == alone  # fmt: skip
+    assert shown.foresight == proposed.foresight
+    assert shown.trace.would_g == proposed.carb_g, "what it would have proposed is kept"
+    assert proposed.trace.would_g is None
+
+
+def test_a_decision_with_a_forecast_that_only_shows_replays_from_its_record() -> None:
+    whole = replace(WEEKS[0], forecast=ForecastUse.SHOWS)
+    record = json.loads(json.dumps(case_as_dict(whole)))
+    assert case_from_dict(record).forecast is ForecastUse.SHOWS
+    assert decision_as_dict(decide(case_from_dict(record))) == decision_as_dict(decide(whole))
+
+
+@pytest.mark.parametrize(
+    ("was", "use"), [(True, ForecastUse.PROPOSES), (False, ForecastUse.RULES_ONLY)]
+)
+def test_a_record_that_knew_only_on_and_off_still_loads(was: bool, use: ForecastUse) -> None:
+    record = {**case_as_dict(case(2)), "foresight": was}
+    del record["forecast"]
+    assert case_from_dict(record).forecast is use
+
+
+def test_a_larger_step_of_the_forecast_waits_and_a_small_one_in_its_direction_goes_out() -> None:
+    larger = [
+        decision
+        for whole in WEEKS
+        for look in (Look.FLAT, Look.SPILLED)
+        if (decision := decide(replace(whole, trials=(trial(look, sharpness=3),)))).needs_sign_off
+    ]
+    assert larger, "no week of these asks for more than a small step"
+    for decision in larger:
+        assert decision.lapse_g is not None and decision.planned_carb_g is not None
+        alone = decision.lapse_g - decision.planned_carb_g
+        assert 0 < alone / decision.change_g < 1
+        assert abs(alone) <= LIMITS.apply_without_asking_g
 
 
 def test_outside_the_load_the_forecast_moves_nothing() -> None:
     decision = decide(case(5))
     assert decision.foresight is not None and decision.foresight.best is None
-    assert decision.change_g == decide(replace(case(5), foresight=False)).change_g
+    assert decision.change_g == decide(replace(case(5), forecast=ForecastUse.RULES_ONLY)).change_g
 
 
 # --- what was done of yesterday's training ---------------------------------------------------

@@ -23,6 +23,7 @@ from engine.limits import (
     round_carbs,
 )
 from engine.plan import DayTarget, PeakPlan
+from engine.room import Room, room_to_correct
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
 TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=80)
@@ -150,32 +151,30 @@ def test_a_target_outside_its_window_cannot_be_made_or_replaced() -> None:
 
 
 @pytest.mark.parametrize(
-    ("planned", "days_out", "room", "low", "high", "low_bound", "high_bound"),
+    ("planned", "room", "low", "high", "low_bound", "high_bound"),
     [
-        (460, 3, 580, 360, 560, "change_per_day_g", "carb_ceiling_g"),
-        (400, 3, 580, 300, 500, "change_per_day_g", "change_per_day_g"),
-        (460, 2, 480, 360, 480, "change_per_day_g", "load_total_g"),
-        (110, 5, None, 60, 210, "carb_floor_g", "change_per_day_g"),
-        (460, 1, 580, 410, 510, "last_day_change", "last_day_change"),
-        (180, 0, None, 130, 230, "last_day_change", "last_day_change"),
+        (460, 580, 360, 560, "change_per_day_g", "carb_ceiling_g"),
+        (400, 580, 300, 500, "change_per_day_g", "change_per_day_g"),
+        (460, 480, 360, 480, "change_per_day_g", "load_total_g"),
+        (110, None, 60, 210, "carb_floor_g", "change_per_day_g"),
+        (180, None, 80, 280, "change_per_day_g", "change_per_day_g"),
     ],
 )
 def test_the_window_is_the_tightest_of_the_bounds_and_names_them(
     planned: float,
-    days_out: int,
     room: float | None,
     low: float,
     high: float,
     low_bound: str,
     high_bound: str,
 ) -> None:
-    window = limits().window(planned, days_out, room)
+    window = limits().window(planned, room)
     assert window == Window(low, high, low_bound, high_bound)
 
 
 def test_no_window_is_left_where_the_limits_contradict_the_plan() -> None:
-    assert limits(carb_ceiling_g=300).window(460, 3, 580) is None
-    assert limits().window(460, 3, 200) is None
+    assert limits(carb_ceiling_g=300).window(460, 580) is None
+    assert limits().window(460, 200) is None
 
 
 @pytest.mark.parametrize(
@@ -224,7 +223,7 @@ def test_a_plan_may_use_every_limit_up_to_its_edge() -> None:
 
 
 def test_with_no_change_allowed_the_plan_is_the_only_figure() -> None:
-    window = limits(change_per_day_g=0).window(460, 3, 580)
+    window = limits(change_per_day_g=0).window(460, 580)
     assert window is not None
     assert (window.low, window.high) == (460, 460)
 
@@ -268,3 +267,81 @@ def test_suggested_limits_leave_room_for_a_step_each_way() -> None:
     assert suggested.carb_ceiling_g >= 460 + 2 * suggested.step_g
     assert suggested.load_total_g >= 3 * 460 + suggested.step_g
     assert suggested.apply_without_asking_g == suggested.step_g
+
+
+@pytest.mark.parametrize("athlete", [MIRA, TOMAS], ids=["60 kg", "80 kg"])
+@pytest.mark.parametrize("mean", [3, 5, 7, 8.2, 9.4])
+def test_suggested_limits_leave_room_for_what_may_be_needed_and_little_goes_out_alone(
+    athlete: Athlete, mean: float
+) -> None:
+    # A usual load is 7 to 8.2 g/kg a day (Areta 2018, Sedlock 2008); up to 12 is published
+    # (Burke 2011), and coaches' loads run from 3 to 12 (Escalante 2021).
+    kg = athlete.body_mass_kg
+    load = [round_carbs(mean * kg)] * 3
+    week = plan(110, 110, 110, 110, *load, 180)
+    suggested = Limits.suggested(athlete, week, HABIT)
+    assert suggested.change_per_day_g == pytest.approx(3 * kg, abs=5)
+    assert suggested.load_total_g - sum(load) >= 2.5 * kg
+    assert suggested.load_total_g - sum(load) == pytest.approx(7.5 * kg, abs=5)
+    assert suggested.carb_ceiling_g - load[0] >= 2.5 * kg
+    assert suggested.apply_without_asking_g <= 0.5 * kg
+
+
+def test_a_load_past_its_total_gets_a_total_around_it_and_nothing_else_changes() -> None:
+    tight = limits(load_total_g=1400)
+    assert tight.with_room_for(WEEK) == tight
+    larger = WEEK.with_carbs(3, 540).with_carbs(2, 540)
+    roomy = tight.with_room_for(larger)
+    assert roomy == replace(tight, load_total_g=roomy.load_total_g)
+    assert roomy.load_total_g == 540 + 540 + 460 + 7.5 * 60
+    most = plan(110, 110, 110, 110, 719, 719, 719, 180)
+    assert limits(load_total_g=1400).with_room_for(most).load_total_g == 2160  # 36 g/kg
+
+
+# --- what limits cost ------------------------------------------------------------------------
+
+
+def room(**changed: float) -> Room:
+    found = room_to_correct(WEEK, limits(**({"carb_ceiling_g": 720.0} | changed)))
+    assert found is not None
+    return found
+
+
+@pytest.mark.parametrize(
+    ("changed", "up_g", "down_g", "share"),
+    [
+        # A 60 kg athlete may need 180 g a day, 3 g/kg.
+        ({"change_per_day_g": 60, "load_total_g": 2160}, 60, 60, 1 / 3),
+        ({"change_per_day_g": 180, "load_total_g": 2160}, 180, 180, 1),
+        ({"change_per_day_g": 180, "load_total_g": 1380 + 90}, 30, 180, 1 / 6),
+        ({"change_per_day_g": 180, "load_total_g": 1200}, 0, 180, 0),
+        ({"change_per_day_g": 180, "load_total_g": 2160, "carb_floor_g": 400}, 180, 60, 1 / 3),
+        ({"change_per_day_g": 180, "load_total_g": 2160, "carb_ceiling_g": 550}, 90, 180, 1 / 2),
+        ({"change_per_day_g": 0}, 0, 0, 0),
+    ],
+)
+def test_the_tightest_of_the_limits_says_how_far_a_load_can_be_corrected(
+    changed: dict[str, float], up_g: float, down_g: float, share: float
+) -> None:
+    found = room(**changed)
+    assert (found.up_g, found.down_g) == (pytest.approx(up_g), pytest.approx(down_g))
+    assert found.share == pytest.approx(share)
+
+
+def test_suggested_limits_cover_most_of_what_may_be_needed() -> None:
+    found = room_to_correct(WEEK, Limits.suggested(MIRA, WEEK, HABIT))
+    assert found is not None
+    assert found.share > 0.8
+
+
+def test_where_the_guard_rail_leaves_less_than_the_need_that_less_is_all() -> None:
+    most = plan(110, 110, 110, 110, 700, 700, 700, 180)
+    found = room_to_correct(most, Limits.suggested(MIRA, most, HABIT))
+    assert found is not None
+    assert found.up_g == pytest.approx(20)
+    assert found.up_share == 1
+
+
+def test_a_plan_without_a_load_has_no_room_to_speak_of() -> None:
+    before = PeakPlan(tuple(day for day in WEEK if day.days_out > 3))
+    assert room_to_correct(before, limits()) is None

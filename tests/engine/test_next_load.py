@@ -103,7 +103,7 @@ def test_only_the_load_days_are_moved_and_in_figures_that_can_be_weighed_out() -
     ("changes", "bound"),
     [
         ({"carb_ceiling_g": 370.0}, "carb_ceiling_g"),
-        ({"load_total_g": 1100.0}, "load_total_g"),
+        ({"change_per_day_g": 30.0}, "change_per_day_g"),
     ],
 )
 def test_a_limit_holds_the_load_back_and_is_named(changes: dict[str, float], bound: str) -> None:
@@ -115,6 +115,32 @@ def test_a_limit_holds_the_load_back_and_is_named(changes: dict[str, float], bou
     days = [found.plan.day(out) for out in LOAD_DAYS]
     carbs = [day.carb_g for day in days if day is not None]
     assert max(carbs) - min(carbs) <= 5
+
+
+def test_the_load_total_of_the_week_behind_does_not_bind_the_next_load() -> None:
+    plan = planned(5.5)
+    tight = replace(WIDE, load_total_g=_load(plan) + 10.0)
+    flat = [replace(trial(Look.FLAT), plan=plan)]
+    found, free = suggested(flat, plan, tight), suggested(flat, plan, None)
+    assert _load(found.plan) > tight.load_total_g + 60
+    assert found.plan == free.plan
+
+
+def test_after_two_loads_that_stayed_flat_a_gram_or_two_per_kg_more_is_offered() -> None:
+    plan = planned(5.5)
+    weeks = [
+        replace(trial(Look.FLAT, day=TRIAL + timedelta(21 * number)), plan=plan)
+        for number in range(2)
+    ]
+    found = suggested(weeks, plan, Limits.suggested(MIRA, plan, HABIT))
+    assert found.g_per_kg - found.before_g_per_kg > 1.0
+    most = Limits.suggested(MIRA, plan, HABIT).change_per_day_g
+    for was, now in zip(plan, found.plan, strict=True):
+        assert abs(now.carb_g - was.carb_g) <= most
+
+
+def _load(plan: PeakPlan) -> float:
+    return sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)
 
 
 def test_without_limits_the_guard_rail_bounds_it() -> None:

@@ -451,3 +451,23 @@ def test_an_answer_that_is_missing_never_earns_more_carbs_than_the_best_it_could
     unknown = replace(facts, weight_kg=None, water_l=None)
     could = [replace(facts, weight_kg=kg, water_l=3.2) for kg in WEIGHTS]
     assert _asked(unknown) <= max(_asked(one) for one in could)
+
+
+# --- what a rule is worth ---------------------------------------------------------------------
+
+
+def test_a_rule_that_is_left_out_leaves_the_next_one_that_matches() -> None:
+    for facts in _grid():
+        first = first_match(facts)
+        if first is RULES[-1]:
+            continue
+        found = first_match(facts, frozenset({first.id}))
+        assert found is next(rule for rule in RULES if rule is not first and rule.when(facts))
+    assert first_match(_facts(fullness=8), frozenset({"gut-unsettled"})) is first_match(
+        _facts(fullness=8)
+    )
+
+
+def test_what_remains_when_no_rule_matches_cannot_be_left_out() -> None:
+    with pytest.raises(ValueError, match="steady"):
+        first_match(_facts(), frozenset({"steady"}))

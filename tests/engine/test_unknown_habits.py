@@ -10,6 +10,7 @@ import pytest
 
 from engine.__main__ import main
 from engine.athlete import Athlete, Baseline, Sex
+from engine.case import ForecastUse
 from engine.casefile import parse, play
 from engine.decide import case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.draft import SHAPES, draft_plan
@@ -61,13 +62,13 @@ def test_a_sodium_figure_for_somebody_whose_habit_nobody_knows_is_cautioned_abou
 
 
 @pytest.mark.parametrize("path", CASES, ids=lambda path: path.stem)
-@pytest.mark.parametrize("foresight", [False, True], ids=["rules", "forecast"])
+@pytest.mark.parametrize("forecast", [ForecastUse.RULES_ONLY, ForecastUse.PROPOSES])
 def test_a_case_file_may_leave_them_out_and_decides_and_replays_all_the_same(
-    path: Path, foresight: bool
+    path: Path, forecast: ForecastUse
 ) -> None:
     file = parse(uncounted_file(path))
     assert (file.baseline.fibre_g, file.baseline.sodium_mg) == (None, None)
-    for case, decision in play(file, foresight=foresight):
+    for case, decision in play(file, forecast=forecast):
         record = json.loads(json.dumps(case_as_dict(case), allow_nan=False))
         assert case_from_dict(record) == case
         assert decision_as_dict(decide(case_from_dict(record))) == decision_as_dict(decision)

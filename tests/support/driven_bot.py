@@ -176,7 +176,9 @@ class DrivenBot:
     def _next_due(self) -> AgendaRow | None:
         query = select(AgendaRow).where(AgendaRow.status == "waiting")
         with self.session() as session:
-            return session.exec(query.order_by(col(AgendaRow.due_at), col(AgendaRow.id))).first()
+            return session.exec(
+                query.order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+            ).first()
 
 
 def _without_waiting_for_the_disk(connection: sqlite3.Connection, _record: object) -> None:

@@ -15,6 +15,7 @@ from bot.store.db import transaction
 from bot.store.people import AthleteProfile, Person
 from bot.store.traffic import OutboxRow
 from bot.store.week import EventRow, LimitsRow, PlanRow
+from engine.case import ForecastUse
 from engine.draft import draft_plan
 from engine.limits import LIMIT_KEYS, Limits
 from tests.support.world import Someone, World
@@ -96,7 +97,7 @@ def in_peak_week(
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)
         assert profile is not None
-        profile.foresight = foresight
+        profile.forecast = ForecastUse.PROPOSES if foresight else ForecastUse.RULES_ONLY
         session.add(profile)
         event = EventRow(
             athlete_id=team.athlete_id, kind="show", day=team.event_day, zone="Europe/London",

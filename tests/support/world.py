@@ -64,7 +64,7 @@ class World:
                 row = session.exec(
                     select(AgendaRow)
                     .where(AgendaRow.status == "waiting", col(AgendaRow.due_at) <= moment)
-                    .order_by(col(AgendaRow.due_at), col(AgendaRow.id))
+                    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
                 ).first()
             if row is None:
                 break

@@ -1,0 +1,187 @@
+"""Who gives a change its size: what each rule lets the forecast do, by the table, without a model."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+import pytest
+
+from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.case import Case, PastWeek
+from engine.checkin import CheckIn, DaySet, History
+from engine.draft import draft_plan
+from engine.foresight import Foresight, Odds
+from engine.limits import Limits
+from engine.look import Look
+from engine.plan import LOAD_DAYS, PeakPlan
+from engine.rules import RULES, Forecast, Rule
+from engine.sizing import settled, sized_by
+
+#: What is seen and the coach's eye go before what is computed: rules that ask for a look first, or
+#: for water first, leave the forecast no say; blurred lines are never met with more.
+MAY: dict[str, Forecast] = {
+    "gut-unsettled": Forecast.DEEPENS,
+    "spilled-over": Forecast.DEEPENS,
+    "softening": Forecast.LOWERS,
+    "flat-and-watery": Forecast.SILENT,
+    "blurring": Forecast.LOWERS,
+    "flat-but-heavy": Forecast.SILENT,
+    "underdrunk": Forecast.SILENT,
+    "flat-in-load": Forecast.SIZES,
+    "flat-and-softening": Forecast.SIZES,
+    "full-and-sharp": Forecast.SIZES,
+    "unwell-and-heavy": Forecast.SILENT,
+    "dropping-too-fast": Forecast.SIZES,
+    "flat-before-load": Forecast.SIZES,
+    "steady": Forecast.SIZES,
+}
+
+
+def rule(id: str) -> Rule:
+    return next(one for one in RULES if one.id == id)
+
+
+def seen(best_g: float, planned_g: float = 460.0) -> Foresight:
+    """A forecast that is best with that figure, where so much is planned."""
+
+    def odds(carb_g: float) -> Odds:
+        return Odds(carb_g=carb_g, flat=0.2, full=0.7, spilled=0.1, look=0.9)
+
+    return Foresight(
+        trusted=True, why_not="", band=None, residual_kg=0.0, mornings=5, past_weeks=0,
+        planned=odds(planned_g), best=odds(best_g),
+    )  # fmt: skip
+
+
+def test_every_rule_says_what_the_forecast_may_do() -> None:
+    assert {one.id: one.forecast for one in RULES} == MAY
+
+
+@pytest.mark.parametrize(
+    ("id", "rule_g", "best_g", "change_g", "disagree"),
+    [
+        # gives the size, either way
+        ("steady", 0, 560, 100, False),
+        ("steady", 0, 360, -100, False),
+        ("flat-in-load", 25, 560, 100, False),
+        ("flat-in-load", 50, 485, 25, False),
+        # opposed, or against no change at all: the smaller step, and it is told
+        ("flat-in-load", 25, 460, 0, True),
+        ("flat-in-load", 25, 430, 0, True),
+        # a lowering only
+        ("softening", -25, 360, -100, False),
+        ("softening", -25, 450, -10, False),
+        ("softening", -25, 460, 0, True),
+        ("softening", -25, 560, 0, True),
+        ("blurring", 0, 560, 0, False),
+        ("blurring", 0, 400, -60, False),
+        # what is seen may be deepened, never undone
+        ("spilled-over", -50, 360, -100, False),
+        ("spilled-over", -50, 430, -50, False),
+        ("spilled-over", -50, 560, -50, False),
+        ("gut-unsettled", 0, 560, 0, False),
+        ("gut-unsettled", 0, 400, -60, False),
+        # no say
+        ("flat-but-heavy", 0, 560, 0, False),
+        ("flat-but-heavy", 0, 360, 0, False),
+        ("underdrunk", 0, 560, 0, False),
+        ("flat-and-watery", 0, 360, 0, False),
+    ],
+)
+def test_rule_and_forecast_come_to_one_change(
+    id: str, rule_g: float, best_g: float, change_g: float, disagree: bool
+) -> None:
+    found = sized_by(seen(best_g), rule(id), rule_g)
+    assert (found.change_g, found.disagree) == (change_g, disagree)
+    if rule(id).forecast in (Forecast.SIZES, Forecast.SILENT):
+        assert found.forecast_g == best_g - 460, "what the forecast alone would have done is kept"
+
+
+@pytest.mark.parametrize(
+    ("id", "rule_g", "best_g", "said"),
+    [
+        ("steady", 0, 560, "the forecast is best with 100 g more"),
+        ("steady", 0, 460, ""),
+        ("flat-in-load", 25, 430, "The forecast sees it otherwise"),
+        ("spilled-over", -50, 560, "The forecast alone would have said 100 g more; what is seen"),
+        ("spilled-over", -50, 410, ""),
+        ("flat-but-heavy", 0, 560, ""),
+    ],
+)
+def test_what_the_forecast_changed_or_would_have_is_said(
+    id: str, rule_g: float, best_g: float, said: str
+) -> None:
+    told = sized_by(seen(best_g), rule(id), rule_g).said
+    assert said in told
+    assert bool(said) is bool(told)
+
+
+def test_without_odds_the_rule_decides_alone() -> None:
+    silent = replace(seen(560), planned=None, best=None)
+    for view in (None, silent):
+        found = sized_by(view, rule("flat-in-load"), 25)
+        assert (found.change_g, found.forecast_g, found.disagree, found.said) == (
+            25,
+            None,
+            False,
+            "",
+        )
+
+
+# --- a load that has come in full twice -------------------------------------------------------
+
+WHO = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60, body_fat_percent=14)
+HABIT = Baseline(carb_g=280, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)
+DAY = date(2027, 5, 9)
+PLAN = draft_plan(WHO, HABIT, "even", 7.0)
+
+
+def week(
+    look: Look, *, back: int, plan: PeakPlan = PLAN, history: History | None = None
+) -> PastWeek:
+    return PastWeek(
+        day=DAY - timedelta(weeks=back), plan=plan, history=history or History(), look=look
+    )
+
+
+def behind(*weeks: PastWeek, plan: PeakPlan = PLAN) -> Case:
+    return Case(
+        athlete=WHO, baseline=HABIT, event=Event(kind=EventKind.SHOW, day=DAY, zone="UTC"),
+        plan=plan, limits=Limits.suggested(WHO, plan, HABIT), history=History(),
+        checkin=CheckIn(date=DAY - timedelta(days=2)), trials=weeks,
+    )  # fmt: skip
+
+
+def test_a_load_is_settled_once_it_has_come_in_full_twice_running() -> None:
+    full, flat = week(Look.FULL, back=3), week(Look.FLAT, back=6)
+    earlier = week(Look.FULL, back=6)
+    assert settled(behind(earlier, full))
+    assert settled(behind(week(Look.FLAT, back=9), earlier, full))
+    assert not settled(behind(full))
+    assert not settled(behind(flat, full))
+    assert not settled(behind(earlier, week(Look.FLAT, back=3)))
+    assert not settled(behind(earlier, replace(full, look=None)))
+
+
+def test_another_load_than_that_which_came_in_full_is_not_settled() -> None:
+    weeks = week(Look.FULL, back=6), week(Look.FULL, back=3)
+    for mean, same in ((6.7, True), (7.3, True), (6.5, False), (7.6, False)):
+        assert settled(behind(*weeks, plan=draft_plan(WHO, HABIT, "even", mean))) is same, mean
+    # What counts is the load as it was set in the end.
+    moved = tuple(
+        DaySet(DAY - timedelta(weeks=3, days=out), day.carb_g + 60)
+        for out in LOAD_DAYS
+        if (day := PLAN.day(out)) is not None
+    )
+    set_otherwise = week(Look.FULL, back=3, history=History(set_days=moved))
+    assert not settled(behind(weeks[0], set_otherwise))
+
+
+def test_where_a_load_is_settled_only_what_is_seen_moves_the_plan() -> None:
+    for best_g in (360, 560):
+        found = sized_by(seen(best_g), rule("steady"), 0, settled=True)
+        assert (found.change_g, found.forecast_g) == (0, best_g - 460)
+        assert "come in full twice" in found.said
+    assert sized_by(seen(360), rule("flat-in-load"), 25, settled=True).change_g == 25
+    assert sized_by(seen(360), rule("spilled-over"), -50, settled=True).change_g == -50
