@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import math
 from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
@@ -51,10 +52,17 @@ class CheckIn:
 
 @dataclass(frozen=True, slots=True)
 class DaySet:
-    """The carbohydrate that was in force for a day, once something had set it."""
+    """The carbohydrate that was in force for a day, once something had set it.
+
+    Raises ValueError for what is no amount: a load total that holds no number holds nothing back.
+    """
 
     date: date
     carb_g: float
+
+    def __post_init__(self) -> None:
+        if not (math.isfinite(self.carb_g) and self.carb_g >= 0):
+            raise ValueError(f"a day is set to grams, 0 or more, not {self.carb_g}")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -89,6 +89,10 @@ def the_coach_sets_the_week(talk: Talk) -> None:
     talk.taps(COACH, "Set the limits", "floor")
     talk.taps(COACH, "Set these limits", "limits are set")
     talk.hears(ATHLETE, "event, plan and limits")
+    talk.says(COACH, "/roster", name)
+    talk.taps(COACH, name, "carb ceiling")
+    talk.taps(COACH, "Forecast", "The forecast proposes, you decide")
+    talk.taps(COACH, "Rules only", "the forecast is not asked")
 
 
 def morning(bot: ShiftedBot, talk: Talk, days_out: int) -> str:
@@ -156,7 +160,7 @@ def test_a_whole_peak_week_over_the_bot_api(
         # Very flat: two steps are more than goes out unasked, so the coach signs off.
         morning(bot, talk, 2)
         said = talk.says(ATHLETE, "60.6 2 3.5 5 on target", "not approved yet")
-        assert "as planned" in said
+        assert "Eat 525 g for now, a small step" in said
         talk.hears(COACH, "for you to approve")
         talk.taps(COACH, "Approve 550 g", "Approved")
         assert "on the plan's" in talk.hears(ATHLETE, "approved the change")
