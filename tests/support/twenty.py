@@ -224,7 +224,3 @@ def sets_week(person: Someone, athlete: Athlete) -> Script:
         person.taps(label)
         yield
     person.heard("limits are set")
-    # By the rules alone, so that the week's proposals are those of its program.
-    for label in ("See the limits", "Back*", "Forecast", "Rules only"):
-        person.taps(label)
-        yield
