@@ -113,6 +113,12 @@ def next_load(
         room = room.at(plan, _load_g(then) / max(_load_g(plan), 1.0))
         chosen = scale(room)
         wish = _scaled(plan, chosen, room)
+    least_g = _least_after_a_cut(weeks)
+    held = not against and least_g is not None and _load_g(wish) < least_g
+    if held and least_g is not None:
+        room = room.at(plan, least_g / max(_load_g(plan), 1.0))
+        chosen = scale(room)
+        wish = _scaled(plan, chosen, room)
     return NextLoad(
         plan=wish,
         look=look,
@@ -122,8 +128,20 @@ def next_load(
         before=_odds(*free.as_planned),
         after=_odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=against and look is not Look.FULL,
-        bound=None if against else _bound(plan, chosen.factor, room),
+        bound=None if against or held else _bound(plan, chosen.factor, room),
     )
+
+
+def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
+    """The least load (g) after two that spilled over, the second cut already: no larger cut again.
+
+    Where the first cut was too small, the way that is left is seldom longer than the way gone.
+    """
+    said = [week for week in weeks if week.look is not None][-2:]
+    if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
+        return None
+    before, last = (_load_g(as_it_went(week)) for week in said)
+    return 2 * last - before if last < before else None
 
 
 def aversion_after(look: Look) -> float:

@@ -78,11 +78,11 @@ BURN_SPREAD = _number("carbohydrate burnt", 0.19, "log", FITTED)
 FILL_SPREAD = _number("most that a day stores", 0.22, "log", FITTED)
 WORK_SPREAD = _number("glycogen cost of a session", 0.35, "log", FITTED)
 INTAKE_SPREAD = _number("true intake over what is told", 0.06, "log")
-WATER_SPREAD = _number("water held with glycogen", 0.18, "log")
+WATER_SPREAD = _number("water held with glycogen", 0.22, "log")
 LATE_WATER = _number("share of it that comes a day later", 0.25, "1", STRUCTURES)
 LATE_WATER_SPREAD = _number("the same", 0.2, "1", STRUCTURES)
 SALT_WATER = _number("water held with a load's sodium", 0.25, "kg", STRUCTURES)
-SALT_WATER_SPREAD = _number("the same", 0.25, "kg", STRUCTURES)
+SALT_WATER_SPREAD = _number("the same", 0.3, "kg", STRUCTURES)
 SCALE_SPREAD = _number(
     "first weight against the body mass on file", 0.02, "1",
     note="weeks old and of another scale; the first morning's weight takes its place",
@@ -104,7 +104,7 @@ CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.45, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.35, "kg")
-SPILL_EDGE = _number("softness of the edge of spilled over", 0.2, "1")
+SPILL_EDGE = _number("softness of the edge of spilled over", 0.15, "1")
 FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
 FLAT_UNDER_SPREAD = _number("the same, between judges and athletes", 0.03, "1", STRUCTURES)
 FLAT_EDGE = _number("softness of the edge of flat", 0.04, "1")
@@ -115,7 +115,7 @@ BLUR_FREE = _number("blur that costs nothing", 0.4, "1")
 BLUR_COST = _number("look lost per unit of blur past that", 0.5, "1")
 OTHER_KIND = _number("particles that change in kind each morning", 0.01, "1", STRUCTURES)
 DOUBT = _number(
-    "share of each forecast that is left to what happens to anybody", 0.08, "1", FITTED,
+    "share of each forecast that is left to what happens to anybody", 0.02, "1", FITTED,
     note="no kind of body held here need be the true one",
 )  # fmt: skip
 ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
@@ -134,7 +134,7 @@ WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)
 INTAKE_DAILY = _number("daily error of what is told", 0.08, "log")
-WATER_DAILY = _number("daily wander of extracellular water", 0.28, "kg", CHEUVRONT_2004)
+WATER_DAILY = _number("daily wander of extracellular water", 0.32, "kg", CHEUVRONT_2004)
 WATER_KEPT = _number("share of it that is there a day later", 0.6, "1", STRUCTURES)
 STORE_DAILY = _number("daily wander of the store", 0.03, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)

@@ -152,6 +152,16 @@ def test_without_limits_the_guard_rail_bounds_it() -> None:
     assert found.bound in (None, GUARD_RAIL)
 
 
+def test_after_a_cut_that_was_not_enough_the_next_is_no_larger() -> None:
+    weeks = [
+        replace(trial(Look.SPILLED, day=TRIAL + timedelta(21 * k)), plan=planned(mean))
+        for k, mean in enumerate((9.0, 8.5))
+    ]
+    found = suggested(weeks, planned(8.5), None)
+    assert 7.9 <= found.g_per_kg < 8.5
+    assert suggested(weeks[1:], planned(8.5), None).g_per_kg < found.g_per_kg
+
+
 def test_more_weeks_behind_make_the_chances_surer() -> None:
     weeks = [trial(Look.SPILLED, day=TRIAL + timedelta(21 * k)) for k in range(2)]
     once, twice = (suggested(weeks[:count]).before.spilled for count in (1, 2))
