@@ -15,15 +15,17 @@ from sqlalchemy import Engine
 from sqlalchemy.exc import InterfaceError, OperationalError
 from telegram.error import BadRequest, InvalidToken, TelegramError
 
-from bot.clock import Clock, RealClock
-from bot.clock_watch import ClockWatch
-from bot.context import Context, UseCases
-from bot.duties import Duties
-from bot.logs import error_name
+from bot.core.clock import Clock, RealClock
+from bot.core.clock_watch import ClockWatch
+from bot.core.context import Context
+from bot.core.duties import Duties
+from bot.core.logs import error_name
+from bot.core.use_cases import UseCases
+from bot.core.waiting import growing_pause, keep_going
 from bot.settings import PREFIX, Settings, SettingsError
-from bot.store import setting
 from bot.store.db import in_transaction, make_engine
 from bot.store.prune import prune_traffic
+from bot.store.tables import setting
 from bot.telegram.fetcher import Fetcher
 from bot.telegram.intake import Poller, Webhook, announce_polling, announce_webhook
 from bot.telegram.outcomes import Outcomes
@@ -31,7 +33,6 @@ from bot.telegram.sender import Sender
 from bot.telegram.transport import TelegramTransport, Transport
 from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
-from bot.waiting import growing_pause, keep_going
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20

@@ -14,6 +14,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from bot.core.turn import Turn
 from bot.settings import PREFIX, Settings, SettingsError, load_settings
 
 if TYPE_CHECKING:
@@ -79,8 +80,8 @@ def _run(settings: Settings) -> int:
     from telegram.error import InvalidToken  # noqa: PLC0415
 
     from bot.app import serve  # noqa: PLC0415
-    from bot.logs import set_up_logs  # noqa: PLC0415
-    from bot.service.doors import USE_CASES  # noqa: PLC0415
+    from bot.core.logs import set_up_logs  # noqa: PLC0415
+    from bot.doors import USE_CASES  # noqa: PLC0415
 
     set_up_logs(settings.log_level, settings.log_format)
     _wait_for_database(settings)
@@ -95,7 +96,7 @@ def _wait_for_database(settings: Settings) -> None:
     """Until the database is there and in shape: one that is away or busy comes back by itself."""
     import structlog  # noqa: PLC0415
 
-    from bot.waiting import growing_pause  # noqa: PLC0415
+    from bot.core.waiting import growing_pause  # noqa: PLC0415
 
     failures = 0
     while True:
@@ -120,10 +121,10 @@ def _migrate(settings: Settings) -> int:
 
 
 def _invite_coach(settings: Settings) -> int:
-    from bot.context import Context  # noqa: PLC0415
-    from bot.service.invitations import invite_coach_command  # noqa: PLC0415
-    from bot.store import setting  # noqa: PLC0415
+    from bot.core.context import Context  # noqa: PLC0415
+    from bot.membership.invitations import invite_coach_command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
+    from bot.store.tables import setting  # noqa: PLC0415
 
     engine = _migrated(settings)
     with transaction(engine) as session:
@@ -132,7 +133,7 @@ def _invite_coach(settings: Settings) -> int:
             bot_username=setting.kept(session, setting.BOT_USERNAME),
             invite_days=settings.invite_days,
         )
-        text = invite_coach_command(session, context)
+        text = invite_coach_command(Turn(session, context))
     print(text)
     engine.dispose()
     return FINE
@@ -200,7 +201,7 @@ def _migrated(settings: Settings) -> Engine:
     from alembic.util.exc import CommandError  # noqa: PLC0415
     from sqlalchemy.exc import OperationalError, SQLAlchemyError  # noqa: PLC0415
 
-    from bot.logs import error_name  # noqa: PLC0415
+    from bot.core.logs import error_name  # noqa: PLC0415
     from bot.store.db import make_engine, may_pass  # noqa: PLC0415
     from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
 

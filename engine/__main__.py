@@ -12,13 +12,13 @@ import textwrap
 from collections.abc import Callable, Iterator, Sequence
 from pathlib import Path
 
-from engine.case import ForecastUse
-from engine.casefile import CaseFile, parse, run, summary
-from engine.decide import Decision
-from engine.gates import ANSWER_NAMES
-from engine.limits import LIMIT_KEYS, plan_problems
-from engine.rules import in_words
-from engine.tables import CaseFileError
+from engine.cli.casefile import CaseFile, parse, run, summary
+from engine.cli.tables import CaseFileError
+from engine.decision.decide import Decision
+from engine.decision.gates import ANSWER_NAMES
+from engine.decision.rules import in_words
+from engine.values.case import ForecastUse
+from engine.values.limits import LIMIT_KEYS, plan_problems
 
 WIDTH = 96
 COMMANDS = {
@@ -36,7 +36,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     """Exit status 0 when it was done, 2 when a file or an option could not be read."""
     given = list(sys.argv[1:] if arguments is None else arguments)
     if given and given[0] in COMMANDS:
-        from engine import commands  # noqa: PLC0415 - numpy and scipy, not wanted for a case
+        from engine.cli import commands  # noqa: PLC0415 - numpy and scipy, not wanted for a case
 
         command: Callable[[Sequence[str]], int] = getattr(commands, COMMANDS[given[0]])
         return command(given[1:])

@@ -7,7 +7,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from bot import languages
+from bot.words import languages
 from tests.support.chats import Telegram, telegram_process
 from tests.support.databases import (  # noqa: F401 - fixtures
     any_engine,

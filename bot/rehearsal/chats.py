@@ -10,8 +10,8 @@ from typing import Any
 from sqlmodel import Session, col, select
 from telegram.error import BadRequest
 
-from bot.outbox import TEXT_LIMIT
-from bot.store.traffic import InboxRow, OutboxRow
+from bot.core.outbox import TEXT_LIMIT
+from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.transport import Files
 
 FIRST_MESSAGE_ID = 1

@@ -7,12 +7,12 @@ from collections.abc import Sequence
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot.demo.script import Outcome
+from bot.rehearsal.demo.script import Outcome
 from bot.rehearsal.play import ScriptBroken
 from bot.rehearsal.table import Row
-from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
-from bot.store.week import DecisionRow
-from engine.decide import case_from_dict, decide, decision_as_dict
+from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
+from bot.store.tables.week import DecisionRow
+from engine.decision.decide import case_from_dict, decide, decision_as_dict
 
 
 def check_outcomes(rows: Sequence[Row], wanted: Sequence[Outcome]) -> None:

@@ -19,18 +19,19 @@ from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 
 from bot.app import App
-from bot.clock import DrivenClock
-from bot.demo.cast import CURTAIN, Player
+from bot.core.clock import DrivenClock
+from bot.core.turn import Turn
+from bot.doors import USE_CASES
+from bot.membership.invitations import invite_coach_command
 from bot.rehearsal.chats import Chats, Key, Message, Show
-from bot.service.doors import USE_CASES
-from bot.service.invitations import invite_coach_command
+from bot.rehearsal.demo.cast import CURTAIN, Player
 from bot.settings import Settings
-from bot.store import setting
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
-from bot.store.people import Person
 from bot.store.sole import SoleRight
-from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
+from bot.store.tables import setting
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.telegram.intake import Intake
 
 REACTION = timedelta(seconds=4)  # what anything a person does takes, by the driven clock
@@ -96,7 +97,7 @@ class Driver:
     def coach_invitation(self) -> str:
         """What `brimline invite coach` prints."""
         with transaction(self.engine) as session:
-            return invite_coach_command(session, self._app.context())
+            return invite_coach_command(Turn(session, self._app.context()))
 
     async def says(self, player: Player, text: str) -> None:
         """A message typed into the player's chat."""

@@ -8,8 +8,8 @@ from collections.abc import Callable, Coroutine
 from datetime import timedelta
 from typing import Any
 
-from bot.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.chats import Key, Message
+from bot.rehearsal.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.driver import Driver
 from bot.rehearsal.page import Page, full_name
 from bot.rehearsal.play import find_key

@@ -13,9 +13,9 @@ from datetime import datetime
 from typing import TextIO
 from zoneinfo import ZoneInfo
 
-from bot.clock import Clock
-from bot.demo.cast import PLAYERS, Player, player_of
+from bot.core.clock import Clock
 from bot.rehearsal.chats import Happening, Message
+from bot.rehearsal.demo.cast import PLAYERS, Player, player_of
 
 BOT = "Brimline"
 TITLES = {"athlete": "", "coach": " (coach)", "contact": " (2nd contact)"}

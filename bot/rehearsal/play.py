@@ -5,8 +5,9 @@ from __future__ import annotations
 import re
 from collections.abc import Sequence
 
-from bot.demo.cast import Player, player_of
-from bot.demo.script import (
+from bot.rehearsal.chats import Happening, Key, Message
+from bot.rehearsal.demo.cast import Player, player_of
+from bot.rehearsal.demo.script import (
     Act,
     Edits,
     Joins,
@@ -18,7 +19,6 @@ from bot.demo.script import (
     Until,
     Waits,
 )
-from bot.rehearsal.chats import Happening, Key, Message
 from bot.rehearsal.driver import Driver
 from bot.rehearsal.page import Page, full_name
 

@@ -8,13 +8,13 @@ from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from pathlib import Path
 
-from bot.demo.cast import COACH, CURTAIN, PLAYERS
-from bot.demo.opening import OPENING
-from bot.demo.script import Act
-from bot.demo.week import OUTCOMES, WEEK
-from bot.logs import set_up_logs
+from bot.core.logs import set_up_logs
 from bot.rehearsal.chats import Happening, Message
 from bot.rehearsal.checks import check_all_went_out, check_decisions_replay, check_outcomes
+from bot.rehearsal.demo.cast import COACH, CURTAIN, PLAYERS
+from bot.rehearsal.demo.opening import OPENING
+from bot.rehearsal.demo.script import Act
+from bot.rehearsal.demo.week import OUTCOMES, WEEK
 from bot.rehearsal.driver import Driver, NotARehearsal, Stuck
 from bot.rehearsal.interactive import FROM_INVITE, HOW_TO_PLAY, Interactive
 from bot.rehearsal.page import Page, full_name

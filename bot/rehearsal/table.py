@@ -10,12 +10,13 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.messages.reasons import BOUNDS
+from bot.decision.words_reasons import BOUNDS
+from bot.people.changes import Change
 from bot.rehearsal.driver import Driver
-from bot.service.week import checkin_row, current_plan, day_set
-from bot.store.people import AthleteProfile, HistoryRow, Person
-from bot.store.week import AlertRow, DecisionRow, DecisionStatus, EventRow
-from engine.plan import PLAN_DAYS, DayTarget
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
+from bot.week.load import checkin_row, current_plan, day_set
+from engine.values.plan import PLAN_DAYS, DayTarget
 
 HEADS = ("Out", "Day", "Weight", "Full", "Sharp", "Water", "Planned", "Set", "What happened")
 WIDTHS = (3, 10, 7, 4, 5, 6, 7, 5)
@@ -127,7 +128,7 @@ def _decided(session: Session, event: EventRow, day: date) -> list[str]:
 def _missed(session: Session, event: EventRow, day: date) -> list[str]:
     zone = ZoneInfo(session.get_one(AthleteProfile, event.athlete_id).zone or "UTC")
     query = select(HistoryRow).where(
-        HistoryRow.athlete_id == event.athlete_id, HistoryRow.what == "missed"
+        HistoryRow.athlete_id == event.athlete_id, HistoryRow.what == Change.MISSED
     )
     missed = [row for row in session.exec(query) if row.at.astimezone(zone).date() == day]
     return ["check-in missed, the coach was told"] if missed else []
@@ -151,7 +152,7 @@ def _alert(session: Session, row: AlertRow) -> str:
 
 def _set_by_hand(session: Session, event: EventRow, day: date) -> list[str]:
     query = select(HistoryRow).where(
-        HistoryRow.athlete_id == event.athlete_id, HistoryRow.what == "day set by hand"
+        HistoryRow.athlete_id == event.athlete_id, HistoryRow.what == Change.DAY_SET_BY_HAND
     )
     by_hand = [row for row in session.exec(query) if row.detail.get("day") == day.isoformat()]
     return ["set by the coach's hand"] if by_hand else []

@@ -1,1 +1,0 @@
-"""Plans and limits as sheets: written for a spreadsheet program, and read back with suspicion."""

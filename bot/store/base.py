@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from datetime import UTC, datetime
-from typing import Any
+from typing import Any, Protocol
 
 from sqlalchemy import DateTime
 from sqlalchemy.engine import Dialect
@@ -42,3 +42,14 @@ class UTCDateTime(TypeDecorator[datetime]):
             return None
         assert isinstance(value, datetime)
         return value.replace(tzinfo=UTC) if value.tzinfo is None else value.astimezone(UTC)
+
+
+class HasId(Protocol):
+    id: int | None
+
+
+def id_of(row: HasId) -> int:
+    """The key of a row that the database has seen. Raises ValueError for one that it has not."""
+    if row.id is None:
+        raise ValueError(f"{type(row).__name__} has not been stored yet")
+    return row.id

@@ -7,7 +7,7 @@ from datetime import datetime
 from sqlalchemy import delete
 from sqlmodel import Session, col
 
-from bot.store.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 
 
 def prune_traffic(session: Session, before: datetime) -> None:

@@ -16,13 +16,16 @@ from sqlalchemy import Engine, update
 from sqlmodel import Session, col, select
 from telegram.error import BadRequest, Forbidden, TelegramError
 
-from bot.clock import Clock
-from bot.context import Context, UseCases
-from bot.logs import error_name
+from bot.core.clock import Clock
+from bot.core.context import Context
+from bot.core.logs import error_name
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
+from bot.core.waiting import keep_going, retry_span, wait_for
+from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction
-from bot.store.traffic import FetchRow
+from bot.store.tables.traffic import FetchRow
 from bot.telegram.transport import Transport
-from bot.waiting import keep_going, retry_span, wait_for
 
 AT_ONCE = 4
 ATTEMPTS = 5
@@ -93,7 +96,7 @@ class Fetcher:
                 return
             open_row.status = "done" if outcome is not None else "failed"
             session.add(open_row)
-            self._use_cases.fetched(session, open_row, outcome, self._context())
+            self._use_cases.fetched(Turn(session, self._context()), open_row, outcome)
 
         try:
             await asyncio.to_thread(in_transaction, self._engine, work)
@@ -120,7 +123,7 @@ class Fetcher:
                 .returning(FetchRow)
                 .execution_options(synchronize_session=False, populate_existing=True)
             )
-            return sorted(claimed, key=lambda row: row.id or 0)
+            return sorted(claimed, key=id_of)
 
     def _later(self, row: FetchRow, error: Exception) -> None:
         with claiming(self._engine) as session:

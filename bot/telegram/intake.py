@@ -21,14 +21,14 @@ from tornado.httpserver import HTTPServer
 from tornado.netutil import bind_sockets
 from tornado.web import Application, RequestHandler
 
-from bot.clock import Clock
-from bot.logs import error_name
+from bot.core.clock import Clock
+from bot.core.logs import error_name
+from bot.core.waiting import growing_pause
 from bot.store.db import claiming, is_sqlite
 from bot.store.sole import SoleRight
-from bot.store.traffic import InboxRow, Urgency
+from bot.store.tables.traffic import InboxRow, Urgency
 from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id_of
 from bot.telegram.transport import POLL_SECONDS, Transport, span_of
-from bot.waiting import growing_pause
 
 MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
 STANDBY_S = 5.0

@@ -31,14 +31,16 @@ from telegram.error import (
     TelegramError,
 )
 
-from bot.clock import Clock
-from bot.context import Context, UseCases
-from bot.logs import error_name
+from bot.core.clock import Clock
+from bot.core.context import Context
+from bot.core.logs import error_name
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
+from bot.core.waiting import retry_span
 from bot.store.db import claiming, in_transaction
-from bot.store.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
-from bot.waiting import retry_span
 
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(minutes=1)
 GIVE_UP_AFTER = timedelta(days=1)
@@ -154,7 +156,7 @@ class Outcomes:
             other.problem = row.problem
             session.add(other)
         session.flush()
-        self._use_cases.undeliverable(session, row, self._context())
+        self._use_cases.undeliverable(Turn(session, self._context()), row)
 
     def _moved(self, session: Session, row: OutboxRow, new_chat_id: int) -> None:
         old_chat_id = row.chat_id
@@ -166,7 +168,7 @@ class Outcomes:
             session.add(moving)
         row.status = "waiting"
         session.flush()
-        self._use_cases.moved(session, old_chat_id, new_chat_id, self._context())
+        self._use_cases.moved(Turn(session, self._context()), old_chat_id, new_chat_id)
 
     def _refused(self, session: Session, row: OutboxRow, error: BadRequest) -> None:
         said = error.message.lower()

@@ -20,15 +20,15 @@ import structlog
 from sqlalchemy import Engine, and_, case, func, not_
 from sqlmodel import Session, col, select
 
-from bot.clock import Clock
+from bot.core.clock import Clock
+from bot.core.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import SoleRight
-from bot.store.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow
 from bot.telegram.outcomes import Outcomes, as_new_message
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import Transport
 from bot.telegram.uploads import Uploads
-from bot.waiting import keep_going, wait_for
 
 LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 200

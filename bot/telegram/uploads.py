@@ -13,7 +13,9 @@ from typing import Any
 from sqlalchemy import Engine
 from sqlmodel import Session
 
-from bot.context import Context, UseCases
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
 from bot.telegram.transport import Files
 
 
@@ -41,7 +43,7 @@ class Uploads:
         files = {}
         with Session(self._engine, expire_on_commit=False) as session:
             for field, named in attached.items():
-                document = self._use_cases.document(session, named, self._context())
+                document = self._use_cases.document(Turn(session, self._context()), named)
                 if document is not None:
                     files[field] = (document.name, document.content)
         if not files:

@@ -17,13 +17,15 @@ from sqlalchemy import Engine, func, or_, text
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
 
-from bot.clock import Clock
-from bot.context import Context, UseCases
-from bot.logs import error_name
+from bot.core.clock import Clock
+from bot.core.context import Context
+from bot.core.logs import error_name
+from bot.core.turn import ChatTurn, Turn
+from bot.core.use_cases import UseCases
+from bot.core.waiting import keep_going, retry_span, wait_for
 from bot.store.db import claiming, in_transaction, is_sqlite
-from bot.store.traffic import InboxRow
+from bot.store.tables.traffic import InboxRow
 from bot.telegram.reading import Unreadable, read
-from bot.waiting import keep_going, retry_span, wait_for
 
 ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
@@ -153,7 +155,7 @@ class Worker:
         row.status = "done"
         session.add(row)
         if incoming is not None:
-            self._use_cases.incoming(session, incoming, self._context())
+            self._use_cases.incoming(ChatTurn(session, self._context(), incoming))
 
     def _chat_is_ours(self, session: Session, chat_id: int | None) -> bool:
         """Whether no other process is at work on this chat; the lock ends with the transaction."""
@@ -196,4 +198,4 @@ class Worker:
         row.problem = error_name(error)
         session.add(row)
         if row.chat_id is not None:
-            self._use_cases.poisoned(session, row.chat_id, self._context())
+            self._use_cases.poisoned(Turn(session, self._context()), row.chat_id)

@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from .source import Number
-from .units import BELIEVABLE
+from engine.evidence.source import Number
+from engine.evidence.units import BELIEVABLE
 
 FULLNESS_FAR = Number(
     name="change of fullness since the last morning that is asked about", value=7, unit="of 10",

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source
 
 NATA_2000 = Source(
     "nata-2000",

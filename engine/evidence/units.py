@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from .source import Number, Provenance, Source
+from engine.evidence.source import Number, Provenance, Source
 
 YARD_AND_POUND_1959 = Source(
     "yard-and-pound-1959",

@@ -8,22 +8,21 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.athlete import Athlete, Baseline, Event
-from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
-from engine.level import Level
-from engine.plan import PeakPlan
+from engine.safety.complaints import Complaints, complaint_flags, complaints
+from engine.safety.drinking import fastest_drinking_l_per_h
+from engine.safety.energy import energy_flags, exercise_kcal
+from engine.safety.flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
+from engine.safety.low_sodium import SIGNS as LOW_SODIUM_SIGNS
+from engine.safety.low_sodium import low_sodium_flags
+from engine.safety.readings import above, below, finite, plausible_water, plausible_weight, within
+from engine.safety.water import too_fast_flags, water_flags, water_target
+from engine.safety.weight import weight_flags
 from engine.symptoms import Symptom
-
-from .complaints import Complaints, complaint_flags, complaints
-from .drinking import fastest_drinking_l_per_h
-from .energy import energy_flags, exercise_kcal
-from .flag import FINDINGS, Fact, Finding, Flag, FlagId, finding, highest_level
-from .low_sodium import SIGNS as LOW_SODIUM_SIGNS
-from .low_sodium import low_sodium_flags
-from .readings import above, below, finite, plausible_water, plausible_weight, within
-from .water import too_fast_flags, water_flags, water_target
-from .weight import weight_flags
+from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.checkin import CheckIn, History
+from engine.values.level import Level
+from engine.values.plan import PeakPlan
 
 __all__ = [
     "FINDINGS",

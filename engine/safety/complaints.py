@@ -6,13 +6,12 @@ import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
-from engine.checkin import CheckIn
 from engine.evidence import safety as evidence
 from engine.evidence.source import Source
-from engine.level import Level
+from engine.safety.flag import Flag, FlagId
 from engine.symptoms import Symptom, screen
-
-from .flag import Flag, FlagId
+from engine.values.checkin import CheckIn
+from engine.values.level import Level
 
 _NOTHING_REPORTED = re.compile(
     r"(?:none|no|nope|nothing|n/?a|nil|-|all fine|fine|ok|okay|good|all good|"

@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import re
 
-from engine.units import Refusal, VolumeUnit, parse_volume
-from engine.units.reading import plain
-from engine.units.volume import VOLUME_WORDS
+from engine.written.units import Refusal, VolumeUnit, parse_volume
+from engine.written.units.reading import plain
+from engine.written.units.volume import VOLUME_WORDS
 
 _COUNTS = {
     "one and a half": 1.5, "a couple of": 2, "half an": 0.5, "half a": 0.5, "half": 0.5, "an": 1,

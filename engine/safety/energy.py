@@ -5,14 +5,13 @@ from __future__ import annotations
 import re
 from collections.abc import Iterator
 
-from engine.athlete import Athlete
-from engine.energy import energy_kcal
 from engine.evidence import safety as evidence
-from engine.level import Level
-from engine.plan import DayTarget
-
-from .flag import Flag, FlagId
-from .readings import below, finite
+from engine.safety.flag import Flag, FlagId
+from engine.safety.readings import below, finite
+from engine.values.athlete import Athlete
+from engine.values.energy import energy_kcal
+from engine.values.level import Level
+from engine.values.plan import DayTarget
 
 _NO_SESSION = re.compile(
     r"\s*(?:rest|off|none|no|nothing|posing|mobility|stretch\w*|walk\w*|travel|-|/|n/?a)\b.*|\s*-?\s*",

@@ -7,8 +7,8 @@ from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.evidence.source import Source
-from engine.level import Level
 from engine.symptoms import Symptom
+from engine.values.level import Level
 
 Fact = float | str
 

@@ -4,14 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
-from engine.level import Level
+from engine.safety.complaints import Complaints
+from engine.safety.flag import Fact, Flag, FlagId
+from engine.safety.readings import above, at_least, believed_water, believed_weight, last_morning
 from engine.symptoms import Symptom
-
-from .complaints import Complaints
-from .flag import Fact, Flag, FlagId
-from .readings import above, at_least, believed_water, believed_weight, last_morning
+from engine.values.checkin import CheckIn, History
+from engine.values.level import Level
 
 #: Each sign once, however it is called.
 SIGNS: tuple[frozenset[Symptom], ...] = (

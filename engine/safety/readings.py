@@ -4,9 +4,9 @@ from __future__ import annotations
 
 import math
 
-from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
 from engine.evidence.units import LEAST_BODY_MASS, MOST_BODY_MASS, MOST_WATER
+from engine.values.checkin import CheckIn, History
 
 _TOLERANCE = 1e-9  # of the threshold; far below what any scale shows, above what floats lose
 

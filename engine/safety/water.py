@@ -6,17 +6,16 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import timedelta
 
-from engine.athlete import Athlete, Baseline, Event, Sex
-from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
 from engine.evidence.source import Number
-from engine.level import Level
-from engine.plan import PeakPlan
-
-from .complaints import Complaints
-from .drinking import fastest_drinking_l_per_h
-from .flag import Fact, Flag, FlagId
-from .readings import above, believed_water, below
+from engine.safety.complaints import Complaints
+from engine.safety.drinking import fastest_drinking_l_per_h
+from engine.safety.flag import Fact, Flag, FlagId
+from engine.safety.readings import above, believed_water, below
+from engine.values.athlete import Athlete, Baseline, Event, Sex
+from engine.values.checkin import CheckIn, History
+from engine.values.level import Level
+from engine.values.plan import PeakPlan
 
 
 @dataclass(frozen=True, slots=True)

@@ -4,13 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 
-from engine.athlete import Athlete
-from engine.checkin import CheckIn, History
 from engine.evidence import safety as evidence
-from engine.level import Level
-
-from .flag import Flag, FlagId
-from .readings import above, at_least, believed_weight, last_morning
+from engine.safety.flag import Flag, FlagId
+from engine.safety.readings import above, at_least, believed_weight, last_morning
+from engine.values.athlete import Athlete
+from engine.values.checkin import CheckIn, History
+from engine.values.level import Level
 
 
 def weight_flags(athlete: Athlete, history: History, checkin: CheckIn) -> Iterator[Flag]:

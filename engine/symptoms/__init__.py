@@ -4,9 +4,9 @@ English and German. A doubtful find is reported as such: the chat asks one quest
 answered the find counts.
 """
 
-from .finding import Concern, Hit, Screening, Suspicion
-from .names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
-from .screening import from_report, screen
+from engine.symptoms.finding import Concern, Hit, Screening, Suspicion
+from engine.symptoms.names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
+from engine.symptoms.screening import from_report, screen
 
 __all__ = [
     "CAUTIONS",

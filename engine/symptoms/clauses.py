@@ -10,9 +10,8 @@ from dataclasses import dataclass
 from functools import lru_cache
 from typing import Protocol
 
-from engine.units.reading import plain_with_places
-
-from .words import word_set
+from engine.symptoms.english.words import word_set
+from engine.written.units.reading import plain_with_places
 
 _TOKEN = re.compile(r"w/o\b|\d+(?:[.,]\d+)*|[a-z0-9]+(?:'[a-z]+)*|[^\sa-z0-9']")
 _PICTURES = {

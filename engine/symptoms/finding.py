@@ -8,11 +8,11 @@ from dataclasses import dataclass, field
 from enum import StrEnum
 from typing import Protocol
 
-from .clauses import Correcting
-from .names import WARNINGS, Symptom
-from .negation import Said, Span
-from .patterns import PhraseBook
-from .setting import Settings
+from engine.symptoms.clauses import Correcting
+from engine.symptoms.english.negation import Said, Span
+from engine.symptoms.english.setting import Settings
+from engine.symptoms.names import WARNINGS, Symptom
+from engine.symptoms.patterns import PhraseBook
 
 
 @dataclass(frozen=True, slots=True)

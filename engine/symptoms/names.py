@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from enum import StrEnum
 
-from engine.level import Level
+from engine.values.level import Level
 
 _WARNING, _CAUTION, _ADVISORY = Level.WARNING, Level.CAUTION, Level.ADVISORY
 _OF_EATING_OR_MOOD = True

@@ -11,9 +11,10 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass
+from functools import cache
 from itertools import groupby
 
-from .names import Symptom
+from engine.symptoms.names import Symptom
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,12 +23,19 @@ class Phrase:
 
     symptom: Symptom
     sure: bool
-    pattern: re.Pattern[str]
+    written: str
     cues: tuple[str, ...]
     words: frozenset[str]
     """The longer words that the pattern names in full: what a misspelt word may have meant."""
     denies: bool
     """Whether words of denial are part of the complaint itself, as in "legs won't move"."""
+
+    @property
+    def pattern(self) -> re.Pattern[str]:
+        """Compiled when a cue of it is first met: most of the tables are never needed, and compiling
+        them all at the start took a third of it.
+        """
+        return _compiled(self.written)
 
 
 _DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b")
@@ -42,14 +50,18 @@ def _pause(most: int) -> str:
     return rf"(?: (?:{_W}|,)){{0,{most}}} "
 
 
-def _compile(
-    pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]
-) -> re.Pattern[str]:
+@cache
+def _compiled(written: str) -> re.Pattern[str]:
+    return re.compile(written)
+
+
+def _spelled_out(pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]) -> str:
+    """The regular expression that a pattern of a table stands for."""
     for name, words in groups.items():
         pattern = pattern.replace(f"<{name}>", words)
     for most in range(1, 10):
         pattern = pattern.replace(f"<{most}>", _gap(most)).replace(f"<,{most}>", _pause(most))
-    return re.compile(rf"\b(?:{fold(pattern)})\b")
+    return rf"\b(?:{fold(pattern)})\b"
 
 
 _GROUPS = {
@@ -81,7 +93,7 @@ def table(
     `groups` are those of the language; `fold` writes a pattern as the words of a clause are written.
     """
     return [
-        _phrase(symptom, fold(cues), line, _compile(line, groups, fold), certain)
+        _phrase(symptom, fold(cues), line, _spelled_out(line, groups, fold), certain)
         for certain, block in ((True, sure), (False, doubtful))
         for written in block.strip().splitlines()
         for line in _by_denial(written.strip())
@@ -108,13 +120,13 @@ def _ways(line: str) -> list[str]:
     return [*ways, line[start:]]
 
 
-def _phrase(symptom: Symptom, cues: str, line: str, pattern: re.Pattern[str], sure: bool) -> Phrase:
+def _phrase(symptom: Symptom, cues: str, line: str, written: str, sure: bool) -> Phrase:
     return Phrase(
         symptom=symptom,
         sure=sure,
-        pattern=pattern,
+        written=written,
         cues=tuple(cues.split()),
-        words=frozenset(_WHOLE_WORD.findall(pattern.pattern)),
+        words=frozenset(_WHOLE_WORD.findall(written)),
         denies=_DENIAL.search(line) is not None,
     )
 
@@ -133,6 +145,11 @@ class PhraseBook:
             (cues, tuple(same)) for cues, same in groupby(phrases, key=lambda p: p.cues)
         ]
         self._of_word: dict[str, tuple[int, ...]] = {}
+
+    def all(self) -> Iterator[Phrase]:
+        """Every phrase, in order."""
+        for _, same in self._tables:
+            yield from same
 
     def worth_looking_for(self, clause: str) -> Iterator[Phrase]:
         """The phrases of which a cue stands in the clause."""

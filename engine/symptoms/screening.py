@@ -7,25 +7,25 @@ import re
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import replace
 
-from .body_phrases import BODY_PHRASES, MUSCLES_HURT
-from .clauses import GOES_ON, Clause, clauses, spelt
-from .daily_phrases import DAILY_PHRASES
-from .drugs import DRUG_VOCABULARY, drug_spans
-from .ear import suspicions
-from .figures import EVERYDAY, FIGURES
-from .finding import Heard, Hit, Screening, Tongue
-from .german import GERMAN
-from .image_phrases import IMAGE_PHRASES
-from .mood_phrases import MOOD_PHRASES
-from .names import EATING_AND_MOOD, WARNINGS, Symptom
-from .negation import Said, Span, drug_denied, said
-from .other_images import OTHER_IMAGES
-from .other_phrases import OTHER_PHRASES
-from .patterns import Phrase, PhraseBook
-from .setting import ENGLISH_SETTINGS
-from .spelling import Corrector
-from .warning_phrases import WARNING_PHRASES
-from .words import word_set
+from engine.symptoms.clauses import GOES_ON, Clause, clauses, spelt
+from engine.symptoms.ear import suspicions
+from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
+from engine.symptoms.english.daily import DAILY_PHRASES
+from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
+from engine.symptoms.english.figures import EVERYDAY, FIGURES
+from engine.symptoms.english.images import IMAGE_PHRASES
+from engine.symptoms.english.mood import MOOD_PHRASES
+from engine.symptoms.english.negation import Said, Span, drug_denied, said
+from engine.symptoms.english.other_images import OTHER_IMAGES
+from engine.symptoms.english.others import OTHER_PHRASES
+from engine.symptoms.english.setting import ENGLISH_SETTINGS
+from engine.symptoms.english.spelling import Corrector
+from engine.symptoms.english.warnings import WARNING_PHRASES
+from engine.symptoms.english.words import word_set
+from engine.symptoms.finding import Heard, Hit, Screening, Tongue
+from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
+from engine.symptoms.patterns import Phrase, PhraseBook
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""

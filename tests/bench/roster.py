@@ -16,12 +16,13 @@ from statistics import median
 
 from sqlmodel import Session
 
-from bot.context import Context
-from bot.service import roster
+from bot.coach.roster import roster
+from bot.core.context import Context
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
-from bot.store.people import AthleteProfile, Person
+from bot.store.tables.people import AthleteProfile, Person
 from tests.support.many import many_athletes
+from tests.support.typed import typed
 
 ATHLETES, TIMES = 200, 15
 MOST_MS = 100.0
@@ -43,7 +44,7 @@ def measure() -> tuple[float, float]:
             ids = many_athletes(session, coach.id or 0, ATHLETES, NOW)
 
         def page(session: Session) -> None:
-            roster.show_roster(session, session.get_one(Person, 1), "", Context(now=NOW))
+            roster.show_roster(typed(session, Context(now=NOW), session.get_one(Person, 1)))
 
         def one_by_one(session: Session) -> None:
             for athlete_id in ids:

@@ -12,10 +12,10 @@ from time import perf_counter, process_time
 import numpy as np
 import pytest
 
-from engine.athlete import Sex
-from engine.forecast import DayAhead, forecast
-from engine.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
-from engine.tracker import Frame, Morning, after_day, first_belief, learn
+from engine.model.forecast import DayAhead, forecast
+from engine.model.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
+from engine.model.tracker import Frame, Morning, after_day, first_belief, learn
+from engine.values.athlete import Sex
 from tests.bench.plain import plain_day
 
 WEEK = [Intake(carb_g=g) for g in (120.0, 120, 120, 120, 450, 500, 320)]

@@ -8,9 +8,9 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
-from bot.messages.after_show import SYMPTOMS
-from bot.store.traffic import AgendaRow
-from bot.store.week import AlertRow, CheckInRow
+from bot.debrief.words_after_show import SYMPTOMS
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import AlertRow, CheckInRow
 from engine.symptoms import Symptom
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of

@@ -14,10 +14,10 @@ from hypothesis import strategies as st
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot import agenda
-from bot.agenda import local_instant
+from bot.core import agenda
+from bot.core.instants import local_instant
 from bot.store.db import claiming, make_engine, transaction
-from bot.store.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow
 
 ROOT = Path(__file__).parents[2]
 NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -203,7 +203,7 @@ DUTIES = 600
 CLAIMER = """
 import sys
 from datetime import UTC, datetime
-from bot import agenda
+from bot.core import agenda
 from bot.store.db import claiming, make_engine
 engine = make_engine(sys.argv[1])
 sys.stdin.readline()

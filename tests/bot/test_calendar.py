@@ -15,8 +15,9 @@ import vobject
 from ical.calendar_stream import IcsCalendarStream
 from sqlmodel import col, select
 
-from bot.service.documents import document
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.core.turn import Turn
+from bot.documents import document
+from bot.store.tables.traffic import AgendaRow, OutboxRow
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -61,7 +62,7 @@ def sent_away(team: Team) -> None:
 def content_of(team: Team, row: OutboxRow) -> bytes:
     assert row.attached is not None
     with team.world.session() as session:
-        made = document(session, row.attached["document"], team.world.context)
+        made = document(Turn(session, team.world.context), row.attached["document"])
     assert made is not None
     return made.content
 
@@ -281,7 +282,7 @@ def test_a_reader_who_may_not_see_the_athlete_any_more_gets_no_file(team: Team) 
     team.coach.presses(f"c:end-yes:{team.athlete_id}")
     assert row.attached is not None
     with team.world.session() as session:
-        assert document(session, row.attached["document"], team.world.context) is None
+        assert document(Turn(session, team.world.context), row.attached["document"]) is None
 
 
 def test_without_an_event_there_is_nothing_to_put_into_a_calendar(team: Team) -> None:

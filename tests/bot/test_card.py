@@ -7,11 +7,11 @@ from datetime import UTC, date, datetime
 
 import pytest
 
-from bot.service.week import day_set
 from bot.store.db import transaction
-from bot.store.desk import Rights
-from bot.store.people import Person
-from bot.store.photos import PhotoRow
+from bot.store.tables.desk import Rights
+from bot.store.tables.people import Person
+from bot.store.tables.photos import PhotoRow
+from bot.week.load import day_set
 from tests.bot.test_leaving import beside
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of

@@ -8,12 +8,12 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import col, select
 
-from bot.incoming import Kind
-from bot.messages import checkin as words
-from bot.service.week import checkin_row, day_set
-from bot.store.people import OpenQuestion
-from bot.store.week import CheckInRow, DecisionRow, DecisionStatus
-from engine.decide import case_from_dict, decide, decision_as_dict
+from bot.checkin import words
+from bot.core.incoming import Kind
+from bot.store.tables.people import OpenQuestion
+from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.week.load import checkin_row, day_set
+from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from tests.support.weeks import Team, in_peak_week, onboarded
 from tests.support.world import text_of
 

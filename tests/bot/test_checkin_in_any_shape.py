@@ -8,11 +8,11 @@ from dataclasses import fields
 import pytest
 from sqlalchemy import Engine
 
-from bot.flows.checkin import QUESTIONS
-from bot.messages import checkin as words
-from bot.service.week import checkin_of
-from bot.store.week import CheckInRow
-from engine.checkin import CheckIn
+from bot.checkin import words
+from bot.checkin.flow import QUESTIONS
+from bot.store.tables.week import CheckInRow
+from bot.week.load import checkin_of
+from engine.values.checkin import CheckIn
 from tests.bot.test_checkin import checkins, decisions, draft, given
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import text_of

@@ -10,14 +10,15 @@ from typing import Any
 import pytest
 from sqlmodel import select
 
-from bot.incoming import Kind
-from bot.messages.alert_causes import cause
-from bot.service import alerts
-from bot.service.people import profile_of
+from bot.alerts import alerts
+from bot.alerts.words_alert_causes import cause
+from bot.core.incoming import Kind
+from bot.core.turn import Turn
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import AthleteStatus
-from bot.store.traffic import OutboxRow
-from bot.store.week import AlertRow
+from bot.store.tables.people import AthleteStatus
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import AlertRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from engine.symptoms import WARNINGS
@@ -64,7 +65,7 @@ def raise_flags(team: Team, *flags: Flag, told_anew: bool = True) -> list[Said]:
         profile = profile_of(session, team.athlete_id)
         assert profile is not None
         alerts.raise_flags(
-            session, profile, flags, day=team.world.now.date(), context=team.world.context,
+            Turn(session, team.world.context), profile, flags, day=team.world.now.date(),
             told_anew=told_anew,
         )  # fmt: skip
     return team.coach.hears()

@@ -9,11 +9,12 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.service.invitations import ALPHABET, LENGTH, invite_coach_command, make_invite
-from bot.service.people import profile_of
+from bot.core.turn import Turn
+from bot.membership.invitations import ALPHABET, LENGTH, invite_coach_command, make_invite
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import Invite, Person
-from bot.store.traffic import OutboxRow
+from bot.store.tables.people import Invite, Person
+from bot.store.tables.traffic import OutboxRow
 from tests.support.weeks import ONBOARDING_ANSWERS, in_peak_week, onboarded
 from tests.support.world import Said, Someone, World, text_of
 
@@ -34,7 +35,7 @@ def code_in(messages: list[Said]) -> str:
 def coach_in(world: World, user_id: int, name: str) -> Someone:
     """Somebody who came in by an invitation from whoever runs the bot."""
     with transaction(world.engine) as session:
-        code = re.search(r"/join (\S+)", invite_coach_command(session, world.context))
+        code = re.search(r"/join (\S+)", invite_coach_command(Turn(session, world.context)))
     assert code is not None
     someone = Someone(world, user_id, name)
     someone.writes(f"/join {code[1]}")
@@ -77,7 +78,7 @@ def test_the_printed_invitation_makes_a_coach_who_reads_the_cautions_and_what_to
 )
 def test_a_code_is_taken_however_it_is_typed(world: World, typed: str) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     lower = " ".join(code.lower()[i : i + 4] for i in range(0, LENGTH, 4))
     spaced = "-".join(code[i : i + 4] for i in range(0, LENGTH, 4))
     someone = Someone(world, 101, "Ravi")
@@ -87,14 +88,14 @@ def test_a_code_is_taken_however_it_is_typed(world: World, typed: str) -> None:
 
 def test_letters_that_look_like_digits_are_taken_for_them(world: World) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     misread = code.replace("0", "O").replace("1", "l")
     assert "set up here as a coach" in text_of(Someone(world, 101, "Ravi").writes(misread))
 
 
 def test_a_token_is_kept_as_a_hash_only_and_is_long_enough(world: World) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     with world.session() as session:
         row = session.exec(select(Invite)).one()
     assert code not in repr(row.model_dump())
@@ -103,7 +104,7 @@ def test_a_token_is_kept_as_a_hash_only_and_is_long_enough(world: World) -> None
 
 def test_an_invitation_works_once(world: World) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     Someone(world, 101, "Ravi").writes(code)
     stranger = Someone(world, 102, "Noa")
     assert "used by somebody already" in text_of(stranger.writes(code))
@@ -112,7 +113,7 @@ def test_an_invitation_works_once(world: World) -> None:
 
 def test_whoever_used_it_and_taps_the_link_again_is_told_that_they_are_in(world: World) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     ravi = Someone(world, 101, "Ravi")
     ravi.writes(code)
     assert "so you are in" in text_of(ravi.writes(f"/start {code}"))
@@ -120,7 +121,7 @@ def test_whoever_used_it_and_taps_the_link_again_is_told_that_they_are_in(world:
 
 def test_an_expired_invitation_is_refused_and_leaves_nobody_behind(world: World) -> None:
     with transaction(world.engine) as session:
-        code = make_invite(session, "coach", None, world.context)
+        code = make_invite(Turn(session, world.context), "coach", None)
     world.later(days=7)
     assert "has expired" in text_of(Someone(world, 101, "Ravi").writes(code))
     with world.session() as session:

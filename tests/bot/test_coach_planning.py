@@ -9,15 +9,15 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import col, select
 
-from bot.incoming import Kind
-from bot.messages.coach_plan import FIELDS
-from bot.service.people import profile_of
-from bot.service.week import Week, current_week, day_set
+from bot.core.incoming import Kind
+from bot.people.people import profile_of
+from bot.plan.words import FIELDS
 from bot.store.db import transaction
-from bot.store.people import HistoryRow
-from bot.store.traffic import AgendaRow
-from bot.store.week import EventRow, LimitsRow, PlanRow
-from engine.limits import LIMIT_KEYS
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import EventRow, LimitsRow, PlanRow
+from bot.week.load import Week, current_week, day_set
+from engine.values.limits import LIMIT_KEYS
 from tests.support.weeks import Team, onboarded
 from tests.support.world import Said, text_of
 

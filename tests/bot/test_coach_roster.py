@@ -10,12 +10,12 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.incoming import Kind
-from bot.service.coach_doors import ON_CARD
+from bot.core.incoming import Kind
+from bot.features import ON_CARD
 from bot.store.db import transaction
-from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
-from bot.store.traffic import OutboxRow
-from bot.store.week import DaySetRow, EventRow, LimitsRow, PlanRow
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import DaySetRow, EventRow, LimitsRow, PlanRow
 from tests.support.weeks import ONBOARDING_ANSWERS, Team, onboarded
 from tests.support.world import Someone, text_of
 

@@ -8,13 +8,14 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.incoming import Kind
-from bot.service import signoff
-from bot.service.week import day_set
+from bot.core.incoming import Kind
+from bot.core.turn import Turn
+from bot.decision import signoff
 from bot.store.db import transaction
-from bot.store.desk import CoachDesk
-from bot.store.people import AthleteProfile, HistoryRow, Person
-from bot.store.week import DecisionRow, DecisionStatus, LimitsRow
+from bot.store.tables.desk import CoachDesk
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow
+from bot.week.load import day_set
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -203,7 +204,7 @@ def test_a_decision_made_late_leaves_half_an_hour_at_least(team: Team) -> None:
         row = session.get_one(DecisionRow, 1)
         profile = session.get_one(AthleteProfile, team.athlete_id)
         profile.zone = "Asia/Tokyo"
-        signoff.ask_coach(session, profile, row, context=team.world.context)
+        signoff.ask_coach(Turn(session, team.world.context), profile, row)
     assert decisions(team)[0].sign_off_due_at == datetime(2027, 5, 7, 11, 0, tzinfo=UTC)
 
 

@@ -15,15 +15,16 @@ from types import ModuleType
 import pytest
 from sqlmodel import Session, col, func, select
 
-from bot.incoming import Incoming, Kind
-from bot.languages import speaking
-from bot.messages import passing_on as words
-from bot.service import answering, asking
-from bot.service.doors import COMMANDS, USE_CASES
+from bot.core.incoming import Incoming, Kind
+from bot.core.turn import ChatTurn, Turn
+from bot.dialogue import answering, asking
+from bot.direct import words_passing_on as words
+from bot.doors import COMMANDS, USE_CASES
 from bot.store.db import transaction
-from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
-from bot.store.traffic import OutboxRow
-from bot.store.week import AlertRow, CheckInRow, SymptomReport
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import AlertRow, CheckInRow, SymptomReport
+from bot.words.languages import speaking
 from tests.support import conversation_de, conversation_en
 from tests.support.weeks import Team, invited
 from tests.support.world import World
@@ -73,13 +74,16 @@ def send(world: World, language: str, text: str) -> Came:
         before = _Kept.of(session)
         person = session.get_one(Person, ATHLETE)
         USE_CASES.incoming(
-            session,
-            Incoming(
-                update_id=990_001, chat_id=person.chat_id, private=True,
-                user_id=person.telegram_user_id, first_name=person.first_name, language=language,
-                kind=Kind.TEXT, text=text, message_id=770_001, tap_id=None, sent_at=world.now,
-            ),
-            world.context,
+            ChatTurn(
+                session,
+                world.context,
+                Incoming(
+                    update_id=990_001, chat_id=person.chat_id, private=True,
+                    user_id=person.telegram_user_id, first_name=person.first_name,
+                    language=language, kind=Kind.TEXT, text=text, message_id=770_001, tap_id=None,
+                    sent_at=world.now,
+                ),
+            )
         )  # fmt: skip
         session.flush()
         with speaking(language):
@@ -190,7 +194,7 @@ def states(
     team.world.until(datetime(2027, 5, 7, 5, 0, tzinfo=UTC))
     with transaction(team.world.engine) as session:
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(session, question, team.world.context)
+            asking.close(Turn(session, team.world.context), question)
     yield State("before the prompt, in the load", team.world, may_check_in=True)
     team.world.until(datetime(2027, 5, 7, 5, 40, tzinfo=UTC))
     team.athlete.writes("/checkin")
@@ -215,12 +219,12 @@ def states(
     team.world.until(datetime(2027, 5, 9, 9, 0, tzinfo=UTC))
     with transaction(team.world.engine) as session:
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(session, question, team.world.context)
+            asking.close(Turn(session, team.world.context), question)
     yield State("the day itself", team.world)
     team.world.until(datetime(2027, 5, 14, 16, 0, tzinfo=UTC))
     with transaction(team.world.engine) as session:
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(session, question, team.world.context)
+            asking.close(Turn(session, team.world.context), question)
     yield State("after the event", team.world)
     with transaction(team.world.engine) as session:
         profile = session.get_one(AthleteProfile, ATHLETE)

@@ -17,13 +17,13 @@ from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, SQLAlchemyError
 from sqlmodel import Session, select
 
-from bot.logs import error_name
-from bot.store import setting
+from bot.core.logs import error_name
 from bot.store.db import database_url, in_transaction, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.sole import SoleRight
-from bot.store.traffic import InboxRow, OutboxRow
+from bot.store.tables import setting
+from bot.store.tables.traffic import InboxRow, OutboxRow
 from tests.support.databases import Server
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)

@@ -9,7 +9,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.messages.debrief import LESSONS
+from bot.debrief.words import LESSONS
 from engine.evidence.after import AFTER_DAYS
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
@@ -209,7 +209,9 @@ def test_a_week_in_which_nobody_said_anything_is_not_looked_back_on(
 
 
 def test_each_lesson_has_its_sentence() -> None:
-    code = (Path(__file__).parents[2] / "engine" / "debrief.py").read_text(encoding="utf-8")
+    code = (Path(__file__).parents[2] / "engine" / "planning" / "debrief.py").read_text(
+        encoding="utf-8"
+    )
     assert set(re.findall(r'Lesson\("([a-z-]+)"', code)) == set(LESSONS)
 
 

@@ -11,13 +11,13 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot.incoming import SentFile
-from bot.service.doors import USE_CASES
+from bot.core.incoming import SentFile
+from bot.doors import USE_CASES
 from bot.store.db import transaction
-from bot.store.people import Person
 from bot.store.tables import metadata
-from bot.store.traffic import FetchRow, OutboxRow
-from bot.store.week import AlertRow
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import FetchRow, OutboxRow
+from bot.store.tables.week import AlertRow
 from tests.support.files import sends_file
 from tests.support.pictures import picture
 from tests.support.weeks import Team, in_peak_week

@@ -8,14 +8,15 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import select
 
-from bot.incoming import Kind
-from bot.messages import coach_digest
-from bot.service import alerts
-from bot.service.people import profile_of
+from bot.alerts import alerts
+from bot.coach.digest import words as coach_digest
+from bot.core.incoming import Kind
+from bot.core.turn import Turn
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import HistoryRow, Person
-from bot.store.traffic import AgendaRow, OutboxRow
-from bot.store.week import EventRow
+from bot.store.tables.people import HistoryRow, Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.week import EventRow
 from engine.evidence import safety as evidence
 from engine.safety import Flag, Level
 from tests.support.many import many_athletes
@@ -55,7 +56,7 @@ def advise(team: Team, athlete_id: int = 2) -> list[Said]:
         profile = profile_of(session, athlete_id)
         assert profile is not None
         alerts.raise_flags(
-            session, profile, [SLEEP], day=team.world.now.date(), context=team.world.context
+            Turn(session, team.world.context), profile, [SLEEP], day=team.world.now.date()
         )
     return team.coach.hears()
 

@@ -10,16 +10,16 @@ from itertools import product
 import pytest
 from sqlmodel import delete, select
 
-from bot.messages.draft_reasons import SENTENCES, line_text, why_these_numbers
-from bot.outbox import TEXT_LIMIT
-from bot.service.people import profile_of
-from bot.service.week import current_event, current_plan
-from bot.store.plan_review import PlanReviewRow
-from bot.store.week import LimitsRow
-from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import SHAPES, depletions, load_range, usual_load
-from engine.draft_reasons import LINES, Line, draft_reasons
-from engine.plan import PeakPlan
+from bot.core.outbox import TEXT_LIMIT
+from bot.people.people import profile_of
+from bot.plan.words_draft_reasons import SENTENCES, line_text, why_these_numbers
+from bot.store.tables.plan_review import PlanReviewRow
+from bot.store.tables.week import LimitsRow
+from bot.week.load import current_event, current_plan
+from engine.planning.draft import SHAPES, depletions, load_range, usual_load
+from engine.planning.draft_reasons import LINES, Line, draft_reasons
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.plan import PeakPlan
 from tests.support.weeks import Team
 from tests.support.world import text_of
 

@@ -10,28 +10,30 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot import agenda, outbox
-from bot.clock import DrivenClock
-from bot.context import Context, UseCases
-from bot.duties import Duties
+from bot.core import agenda, outbox
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
+from bot.core.duties import Duties
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
 from bot.store.db import transaction
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
 DAY = date(2027, 6, 1)
 
 
-def _due(session: Session, row: AgendaRow, context: Context) -> None:
-    outbox.say(session, chat_id=1, text=f"{row.subject} {row.kind}", now=context.now)
+def _due(turn: Turn, row: AgendaRow) -> None:
+    outbox.say(turn.session, chat_id=1, text=f"{row.subject} {row.kind}", now=turn.now)
     if row.kind == "bad":
         raise ZeroDivisionError
     if row.kind == "alert":  # repeats itself, as an alert does until it is acknowledged
         agenda.put(
-            session,
+            turn.session,
             subject=row.subject,
             local_date=row.local_date,
             kind=row.kind,
-            due_at=context.now + timedelta(minutes=5),
+            due_at=turn.now + timedelta(minutes=5),
             again=True,
         )
 
@@ -43,9 +45,9 @@ class Day:
         self.engine = engine
         self.clock = DrivenClock(START)
         use_cases = UseCases(
-            incoming=lambda session, incoming, context: None,
+            incoming=lambda turn: None,
             due=_due,
-            undeliverable=lambda session, row, context: None,
+            undeliverable=lambda turn, row: None,
         )
         self.duties = Duties(engine, use_cases, self.clock, lambda: Context(self.clock.now()))
 

@@ -11,13 +11,15 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 from telegram.error import BadRequest, NetworkError, TimedOut
 
-from bot.clock import DrivenClock
-from bot.context import Context, UseCases
-from bot.service.doors import USE_CASES
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
+from bot.doors import USE_CASES
 from bot.store.db import transaction
-from bot.store.people import Person
 from bot.store.prune import prune_traffic
-from bot.store.traffic import FetchRow
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import FetchRow
 from bot.telegram.fetcher import ATTEMPTS, Fetcher
 from bot.telegram.transport import TooLarge
 from tests.support.line import Line
@@ -40,7 +42,7 @@ class Desk:
             raise self.fail.pop(0)
         return content.decode()
 
-    def fetched(self, _session: Session, row: FetchRow, outcome: object, _context: Context) -> None:
+    def fetched(self, turn: Turn, row: FetchRow, outcome: object) -> None:
         self.came.append((row.kind, outcome))
 
     def fetcher(self) -> Fetcher:

@@ -10,10 +10,11 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.incoming import Kind
-from bot.service.people import profile_of
-from bot.service.week import current_week, set_day
-from bot.store.food import EatenRow, FoodDayRow, FoodRow
+from bot.core.incoming import Kind
+from bot.core.turn import Turn
+from bot.people.people import profile_of
+from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
+from bot.week.load import current_week, set_day
 from tests.support.weeks import Team, onboarded
 from tests.support.world import Said, text_of
 
@@ -153,8 +154,9 @@ def test_something_else_eaten_plans_the_rest_anew_to_the_same_target(fed: Team) 
 def test_a_new_target_in_force_makes_a_new_menu(fed: Team) -> None:
     food(fed)
     with fed.world.session() as session:
-        set_day(session, fed.athlete_id, fed.world.now.date(), 440, by="coach",
-                context=fed.world.context)  # fmt: skip
+        set_day(
+            Turn(session, fed.world.context), fed.athlete_id, fed.world.now.date(), 440, by="coach"
+        )
         session.commit()
     said = food(fed).text
     assert "Today's target: carbs 440 g" in said

@@ -9,14 +9,14 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.messages import outlook as words
-from bot.service.week import day_set
+from bot.decision import words_outlook as words
 from bot.store.db import transaction
-from bot.store.people import AthleteProfile, Person
-from bot.store.week import DecisionRow, DecisionStatus, EventRow, LimitsRow
-from engine import foresight
-from engine.case import ForecastUse
-from engine.decide import case_from_dict, decide, decision_as_dict
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow, LimitsRow
+from bot.week.load import day_set
+from engine.decision import foresight
+from engine.decision.decide import case_from_dict, decide, decision_as_dict
+from engine.values.case import ForecastUse
 from tests.support.weeks import Team, in_peak_week, onboarded
 from tests.support.world import Someone, text_of
 

@@ -2,22 +2,21 @@
 
 from __future__ import annotations
 
-import ast
 from collections.abc import Callable
 from datetime import UTC, date, datetime, timedelta
-from pathlib import Path
 
 import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-import bot.service
-from bot.messages.coach_history import SENTENCES
-from bot.service.people import profile_of
-from bot.service.week import current_event, current_plan, current_week, day_set, limits_row
+from bot.coach.history.words import SENTENCES
+from bot.people.changes import Change, Follows, following
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import HistoryRow, Person
-from engine.limits import LIMIT_KEYS
+from bot.store.tables.people import HistoryRow, Person
+from bot.undo.kinds import KINDS
+from bot.week.load import current_event, current_plan, current_week, day_set, limits_row
+from engine.values.limits import LIMIT_KEYS
 from tests.support.weeks import Team, arrive, in_peak_week
 from tests.support.world import Said, text_of
 
@@ -124,19 +123,13 @@ def test_a_day_on_which_much_happened_still_fits_a_message(team: Team) -> None:
     assert '"59 word' in said
 
 
-def test_everything_that_is_kept_has_its_sentence(team: Team) -> None:
-    kept = set()
-    for file in Path(bot.service.__file__).parent.glob("*.py"):
-        for node in ast.walk(ast.parse(file.read_text())):
-            name = getattr(getattr(node, "func", None), "id", "")
-            if isinstance(node, ast.Call) and name in ("record", "_record"):
-                kept |= {
-                    one.value
-                    for one in node.args
-                    if isinstance(one, ast.Constant) and isinstance(one.value, str)
-                }
-    assert len(kept) > 20
-    assert kept - {"plan set", "limits set"} <= set(SENTENCES)
+def test_every_kind_of_entry_has_its_sentence() -> None:
+    assert {*SENTENCES, Change.PLAN_SET, Change.LIMITS_SET} == set(Change)
+
+
+def test_every_change_of_figures_by_a_person_has_its_way_back() -> None:
+    by_itself = {Change.DECIDED, Change.SIGN_OFF_LAPSED, Change.TAKEN_BACK}
+    assert {*KINDS} | by_itself == set(following(Follows.FIGURES))
 
 
 # Taking back

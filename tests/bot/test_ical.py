@@ -12,7 +12,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from ical.calendar_stream import IcsCalendarStream
 
-from bot.ical import CalendarEntry, calendar_file
+from bot.calendar.ical import CalendarEntry, calendar_file
 
 NOW = datetime(2027, 5, 2, 12, 0, tzinfo=UTC)
 

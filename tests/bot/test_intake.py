@@ -13,8 +13,8 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 from telegram.error import Conflict, NetworkError
 
-from bot.clock import DrivenClock
-from bot.store.traffic import InboxRow
+from bot.core.clock import DrivenClock
+from bot.store.tables.traffic import InboxRow
 from bot.telegram.intake import SECRET_HEADER, Intake, Poller, Webhook
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)

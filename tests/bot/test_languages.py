@@ -14,12 +14,12 @@ import pytest
 from babel.messages import Catalog, Message
 from sqlmodel import select
 
-from bot import figures, languages
-from bot.flows.reading import day_in
-from bot.locale.update import catalogue_file, read, sentences
-from bot.service.doors import COMMANDS
-from bot.store.people import Person
-from bot.store.traffic import OutboxRow
+from bot.dialogue.readers import day_in
+from bot.doors import COMMANDS
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import OutboxRow
+from bot.words import figures, languages
+from bot.words.locale.update import catalogue_file, read, sentences
 from engine import evidence
 from engine.evidence.source import Source
 from tests.support.foreign import (
@@ -73,7 +73,7 @@ def test_every_sentence_is_translated_and_names_what_it_should(code: str, in_cod
             or not fits(message, found)
         ):
             wrong.append(message.id)
-    assert not wrong, "run python -m bot.locale.update, then translate"
+    assert not wrong, "run python -m bot.words.locale.update, then translate"
 
 
 @pytest.mark.parametrize("code", TRANSLATIONS)

@@ -9,13 +9,13 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot import agenda
-from bot.service.second_coach import OVER
+from bot.core import agenda
+from bot.membership.second_coach import OVER
 from bot.store.db import transaction
-from bot.store.desk import Rights, SecondCoach
-from bot.store.people import AthleteProfile, AthleteStatus, HistoryRow, Person
-from bot.store.traffic import AgendaRow
-from bot.store.week import AlertRow, DecisionRow, DecisionStatus
+from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 

@@ -9,12 +9,12 @@ from typing import Any
 import pytest
 from sqlmodel import delete
 
-from bot.incoming import Kind
-from bot.service.doors import FLOWS
+from bot.core.incoming import Kind
+from bot.features import FLOWS
 from bot.store.db import transaction
-from bot.store.desk import Rights
-from bot.store.people import OpenQuestion
-from engine.limits import LIMIT_KEYS
+from bot.store.tables.desk import Rights
+from bot.store.tables.people import OpenQuestion
+from engine.values.limits import LIMIT_KEYS
 from tests.bot.test_leaving import beside
 from tests.bot.test_who_may_do_what import ABOUT
 from tests.support.weeks import Team, arrive_and_read

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 import structlog
 
-from bot.logs import KEYS, WITHHELD, set_up_logs
+from bot.core.logs import KEYS, WITHHELD, set_up_logs
 from bot.settings import load_settings
 
 

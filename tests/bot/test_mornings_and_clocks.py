@@ -9,11 +9,12 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import col, select
 
-from bot.service import prompts
-from bot.service.people import profile_of
-from bot.service.week import current_event
+from bot.core.turn import Turn
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow
+from bot.week import prompts
+from bot.week.load import current_event
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import text_of
 
@@ -31,7 +32,7 @@ def moved(team: Team, *, day: date, zone: str, at: time) -> None:
         session.add(profile)
         session.add(event)
         session.flush()
-        prompts.schedule(session, profile, context=team.world.context)
+        prompts.schedule(Turn(session, team.world.context), profile)
 
 
 def prompts_of(team: Team) -> list[AgendaRow]:

@@ -11,11 +11,12 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlmodel import Session, col, select
 
-from bot.service.documents import document
-from bot.service.week import current_event
-from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow, OutboxRow
-from bot.store.trip import TripRow
+from bot.core.turn import Turn
+from bot.documents import document
+from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.trip import TripRow
+from bot.week.load import current_event
 from tests.support.weeks import Team, arrive_and_read
 from tests.support.world import Said, text_of
 
@@ -308,7 +309,7 @@ def events(team: Team) -> dict[str, tuple[str, str]]:
         ).first()
         assert row is not None
         assert row.attached is not None
-        made = document(session, row.attached["document"], team.world.context)
+        made = document(Turn(session, team.world.context), row.attached["document"])
     assert made is not None
     found = {}
     for block in made.content.decode().replace("\r\n ", "").split("BEGIN:VEVENT")[1:]:

@@ -6,26 +6,21 @@ import re
 
 import pytest
 
-from bot import languages
-from bot.flows.food import ADD_FOOD
-from bot.messages import (
-    advice,
-    alert_causes,
-    cautions,
-    coach_figures,
-    draft_reasons,
-    food_names,
-    names,
-    safety,
-)
-from bot.messages.coach_plan import FIELDS
-from engine.draft import SHAPES
+from bot.alerts import words_advice as advice
+from bot.alerts import words_alert_causes as alert_causes
+from bot.alerts import words_cautions as cautions
+from bot.food import words_names as food_names
+from bot.food.flow import ADD_FOOD
+from bot.plan import words_draft_reasons as draft_reasons
+from bot.plan.words import FIELDS
+from bot.words import coach_figures, languages, names, symptoms
 from engine.evidence import deciding, readiness, reviewing
-from engine.foods import known_foods
-from engine.limits import LIMIT_KEYS
-from engine.readiness import CONDITIONS
+from engine.food.foods import known_foods
+from engine.planning.draft import SHAPES
+from engine.planning.readiness import CONDITIONS
 from engine.safety import FlagId
 from engine.symptoms import WARNINGS, Symptom
+from engine.values.limits import LIMIT_KEYS
 from tests.engine.test_evidence import SOURCES
 
 CATALOGUES = languages.CATALOGUES  # the tests' own may take their place while tests run
@@ -51,15 +46,19 @@ def test_every_flag_has_a_name_for_the_history() -> None:
 
 @pytest.mark.parametrize("flag", list(FlagId))
 def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete(flag: FlagId) -> None:
-    assert flag in alert_causes.CAUSES, f"{flag} has no sentence in bot/messages/alert_causes.py"
-    assert flag in cautions.LINES, f"{flag} has no line in bot/messages/cautions.py"
+    assert flag in alert_causes.CAUSES, (
+        f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
+    )
+    assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
 
 
 @pytest.mark.parametrize("symptom", list(Symptom))
 def test_every_symptom_has_a_name_and_something_to_do_about_it(symptom: Symptom) -> None:
-    assert symptom in safety.SYMPTOM_NAMES, f"{symptom} has no name in bot/messages/safety.py"
+    assert symptom in symptoms.SYMPTOM_NAMES, (
+        f"{symptom} has no name in bot/alerts/words_athlete.py"
+    )
     told = {*advice.ADVICE, *advice.MOOD, *WARNINGS}  # for a warning: stop, and call for help
-    assert symptom in told, f"nothing is said to {symptom} in bot/messages/advice.py"
+    assert symptom in told, f"nothing is said to {symptom} in bot/alerts/words_advice.py"
 
 
 def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:

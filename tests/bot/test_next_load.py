@@ -12,11 +12,11 @@ from pathlib import Path
 import pytest
 from sqlmodel import select
 
-from bot.service.week import current_event, current_plan, limits_row
 from bot.store.db import make_engine, transaction
-from bot.store.people import HistoryRow
-from bot.store.week import CheckInRow, EventRow, LimitsRow, PlanRow
-from engine.plan import LOAD_DAYS, PeakPlan
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.week import CheckInRow, EventRow, LimitsRow, PlanRow
+from bot.week.load import current_event, current_plan, limits_row
+from engine.values.plan import LOAD_DAYS, PeakPlan
 from tests.support.weeks import Team
 from tests.support.world import Someone, World, text_of
 

@@ -7,9 +7,9 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.service.people import profile_of
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import Person
+from bot.store.tables.people import Person
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 

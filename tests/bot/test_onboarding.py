@@ -8,15 +8,15 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.flows.onboarding import ONBOARDING
-from bot.incoming import Kind
-from bot.messages import health_screen as health_words
-from bot.messages import onboarding as words
-from bot.service.people import profile_of
-from bot.store.people import AthleteStatus, OpenQuestion
-from bot.zones import find_places, zones_for_clock
-from engine.athlete import Sex
-from engine.health_screen import Leads, Part, Sign
+from bot.core.incoming import Kind
+from bot.core.zones import find_places, zones_for_clock
+from bot.membership.onboarding import words
+from bot.membership.onboarding import words_health as health_words
+from bot.membership.onboarding.flow import ONBOARDING
+from bot.people.people import profile_of
+from bot.store.tables.people import AthleteStatus, OpenQuestion
+from engine.planning.health_screen import Leads, Part, Sign
+from engine.values.athlete import Sex
 from tests.support.weeks import ONBOARDING_ANSWERS, Team, invited, onboarded
 from tests.support.world import text_of
 

@@ -8,10 +8,10 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot import outbox
-from bot.outbox import Button
+from bot.core import outbox
+from bot.core.outbox import Button
 from bot.store.db import transaction
-from bot.store.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow
 
 NOW = datetime(2027, 6, 1, 7, tzinfo=UTC)
 CHAT = 11

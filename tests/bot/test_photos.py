@@ -10,13 +10,14 @@ from pathlib import Path
 import pytest
 from sqlmodel import Session, select
 
-from bot.incoming import SentFile
-from bot.service.documents import document
+from bot.core.incoming import SentFile
+from bot.core.turn import Turn
+from bot.documents import document
 from bot.store.db import transaction
-from bot.store.desk import Rights, SecondCoach
-from bot.store.people import AthleteProfile, AthleteStatus, Person
-from bot.store.photos import PhotoRow
-from bot.store.traffic import FetchRow, OutboxRow
+from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.photos import PhotoRow
+from bot.store.tables.traffic import FetchRow, OutboxRow
 from tests.support.files import fetch, files_for, sends_file
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 from tests.support.weeks import Team
@@ -391,7 +392,7 @@ def test_what_is_gone_when_it_is_to_be_sent_is_not_sent(team: Team) -> None:
     with Session(team.world.engine) as session:
         row = session.exec(select(OutboxRow).where(OutboxRow.method == "sendPhoto")).one()
         assert row.attached is not None
-        assert document(session, row.attached["photo"], team.world.context) is None
+        assert document(Turn(session, team.world.context), row.attached["photo"]) is None
 
 
 def test_the_day_is_the_athletes_own(team: Team) -> None:

@@ -13,10 +13,10 @@ from PIL import Image
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.context import Document
+from bot.core.context import Document
 from bot.store.db import transaction
-from bot.store.people import AthleteProfile, Person
-from bot.store.traffic import OutboxRow
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.traffic import OutboxRow
 from tests.support.files import files_for
 from tests.support.weeks import Team, onboarded
 from tests.support.world import Someone, text_of
@@ -163,6 +163,6 @@ def test_the_week_can_still_be_looked_at_when_it_is_over(team: Team) -> None:
 
 
 def test_the_bot_starts_without_loading_what_draws() -> None:
-    code = "import bot.service.doors, sys; print('matplotlib' in sys.modules)"
+    code = "import bot.doors, sys; print('matplotlib' in sys.modules)"
     done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
     assert done.stdout.strip() == "False"

@@ -16,10 +16,20 @@ from matplotlib.figure import Figure
 from matplotlib.text import Text
 from PIL import Image
 
-from bot.charts import canvas
-from bot.charts.values import ChartDay, ChartWeek
-from bot.charts.week import BOTTOM, FULLNESS, HEIGHT, LEFT, RIGHT, TOP, WIDTH, draw, week_png
-from bot.messages import picture as words
+from bot.week_picture import words
+from bot.week_picture.chart import canvas
+from bot.week_picture.chart.values import ChartDay, ChartWeek
+from bot.week_picture.chart.week import (
+    BOTTOM,
+    FULLNESS,
+    HEIGHT,
+    LEFT,
+    RIGHT,
+    TOP,
+    WIDTH,
+    draw,
+    week_png,
+)
 
 Pixels = np.ndarray[tuple[int, ...], np.dtype[np.float64]]
 

@@ -16,13 +16,13 @@ from PIL import Image
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.charts import canvas
-from bot.charts.values import ChartOdds, ChartWeek
-from bot.charts.week import HEIGHT, ODDS_BOXES, ODDS_ROOM, RIGHT, WIDTH, draw, week_png
-from bot.messages import chances
-from bot.messages import picture as words
-from bot.service.picture import week_values
-from bot.store.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow
+from bot.week_picture import words
+from bot.week_picture.chart import canvas
+from bot.week_picture.chart.values import ChartOdds, ChartWeek
+from bot.week_picture.chart.week import HEIGHT, ODDS_BOXES, ODDS_ROOM, RIGHT, WIDTH, draw, week_png
+from bot.week_picture.picture import week_values
+from bot.words import chances
 from tests.bot.test_foresight import LINES, up_to_two_days_out
 from tests.bot.test_picture_drawn import EYES, contrast, seen, texts, through, week
 from tests.support.weeks import Team, in_peak_week

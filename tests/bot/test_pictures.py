@@ -13,9 +13,9 @@ from pathlib import Path
 import pytest
 from PIL import Image, ImageCms
 
-from bot.pictures import folder
-from bot.pictures.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.pictures.pairing import BAND, GAP, HEIGHT, WIDEST, side_by_side
+from bot.photos.files import folder
+from bot.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
+from bot.photos.files.pairing import BAND, GAP, HEIGHT, WIDEST, side_by_side
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 
 

@@ -9,13 +9,13 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.messages.plan_review import LEVELS, SENTENCES, finding_text
-from bot.service.people import profile_of
-from bot.service.week import Week, current_week
-from bot.store.people import HistoryRow
-from bot.store.plan_review import PlanReviewRow
+from bot.people.people import profile_of
+from bot.plan.review.words import LEVELS, SENTENCES, finding_text
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.plan_review import PlanReviewRow
+from bot.week.load import Week, current_week
 from engine.evidence.deciding import OWN_CHOICE
-from engine.review import FINDINGS, Finding, OnDay
+from engine.planning.review import FINDINGS, Finding, OnDay
 from engine.safety import Level
 from tests.support.weeks import Team, onboarded
 from tests.support.world import text_of

@@ -15,16 +15,17 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot import agenda
-from bot.context import Context
-from bot.incoming import Incoming, Kind
-from bot.service.doors import USE_CASES
-from bot.service.week import day_set
+from bot.core import agenda
+from bot.core.context import Context
+from bot.core.incoming import Incoming, Kind
+from bot.core.turn import ChatTurn, Turn
+from bot.doors import USE_CASES
 from bot.store.db import claiming, in_transaction, transaction
-from bot.store.desk import Rights, SecondCoach
-from bot.store.people import HistoryRow, Person
-from bot.store.traffic import AgendaRow, OutboxRow
-from bot.store.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.people import HistoryRow, Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from bot.week.load import day_set
 from tests.support.many import many_athletes
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, text_of
@@ -93,7 +94,7 @@ def pressing(two: Two, someone: Someone, data: str) -> Callable[[Session], None]
         first_name=someone.name, language="en", kind=Kind.TAP, text=data, message_id=1,
         tap_id=f"tap-{number}", sent_at=two.team.world.now,
     )  # fmt: skip
-    return lambda session: USE_CASES.incoming(session, incoming, two.context)
+    return lambda session: USE_CASES.incoming(ChatTurn(session, two.context, incoming))
 
 
 def writing(two: Two, someone: Someone, text: str) -> Callable[[Session], None]:
@@ -103,7 +104,7 @@ def writing(two: Two, someone: Someone, text: str) -> Callable[[Session], None]:
         user_id=someone.user_id, first_name=someone.name, language="en", kind=Kind.TEXT,
         text=text, message_id=two.team.world.updates, tap_id=None, sent_at=two.team.world.now,
     )  # fmt: skip
-    return lambda session: USE_CASES.incoming(session, incoming, two.context)
+    return lambda session: USE_CASES.incoming(ChatTurn(session, two.context, incoming))
 
 
 def at_once(engine: Engine, *works: Callable[[Session], None]) -> None:
@@ -165,12 +166,13 @@ def test_the_deadline_that_lapses_while_a_button_is_pressed_has_one_outcome(two:
     def lapse(session: Session) -> None:
         row = agenda.take(session, duty.id or 0, two.team.world.now)
         if row is not None:
-            USE_CASES.due(session, row, two.context)
+            USE_CASES.due(Turn(session, two.context), row)
 
     at_once(two.engine, lapse, pressing(two, two.team.coach, "sign:approve:1"))
     assert two.decision().status in (DecisionStatus.APPROVED, DecisionStatus.LAPSED)
     approved = two.decision().status == DecisionStatus.APPROVED
-    assert two.in_force() == (550 if approved else 500)
+    # Lapsed, the small step that goes out alone stands (500 g and one step of 25 g).
+    assert two.in_force() == (550 if approved else 525)
     assert len(signed(two)) == 1
     for coach in (two.team.coach, two.noa):
         assert outcome_words(two) in text_of(coach.hears()) + text_of(coach.all_said())

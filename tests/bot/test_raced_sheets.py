@@ -7,10 +7,10 @@ from __future__ import annotations
 
 from sqlmodel import col, select
 
-from bot.service.people import profile_of
-from bot.service.week import current_week
-from bot.store.people import HistoryRow
-from bot.store.week import PlanRow
+from bot.people.people import profile_of
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.week import PlanRow
+from bot.week.load import current_week
 from tests.bot.test_raced_actions import Two, at_once, pressing, two, writing
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
@@ -90,7 +90,7 @@ def test_a_sheet_taken_while_a_number_changes_is_taken_first_or_not_at_all(two: 
     assert [row.by_id for row in rows] == ([3, 1] if taken else [1])
     said = text_of(noa.hears())
     assert (MOVED_ON in said) != taken
-    assert ("Taken over" in said) == taken
+    assert ("now set" in said) == taken
     assert "Mira, by Ravi: set the plan (" in said
     assert ("Mira, by Noa: set the plan" in text_of(ravi.hears())) == taken
     late = text_of(sends_file(noa, with_cells(handed_out(two.team), C12=480), name="plan.xlsx"))

@@ -9,7 +9,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from bot.incoming import Kind, Media
+from bot.core.incoming import Kind, Media
 from bot.telegram.reading import Unreadable, chat_id_of, read, update_id_of
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)

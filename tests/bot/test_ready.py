@@ -9,10 +9,10 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.messages.ready import INJURIES, OUTCOMES, PERIODS, REASON_WORDS
-from bot.store.readiness import ReadinessRow
-from bot.store.traffic import AgendaRow
-from engine.readiness import CONDITIONS, REASONS, Injury, Outcome, Periods
+from bot.readiness.words import INJURIES, OUTCOMES, PERIODS, REASON_WORDS
+from bot.store.tables.readiness import ReadinessRow
+from bot.store.tables.traffic import AgendaRow
+from engine.planning.readiness import CONDITIONS, REASONS, Injury, Outcome, Periods
 from tests.support.weeks import Team, invited, onboarded
 from tests.support.world import text_of
 

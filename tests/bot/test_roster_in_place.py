@@ -9,12 +9,13 @@ import pytest
 from sqlalchemy import event
 from sqlmodel import select
 
-from bot.service import roster
+from bot.coach.roster import roster
 from bot.store.db import transaction
-from bot.store.people import AthleteProfile, AthleteStatus, Person
-from bot.store.traffic import OutboxRow
-from bot.store.week import AlertRow, EventRow, LimitsRow, PlanRow
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import AlertRow, EventRow, LimitsRow, PlanRow
 from tests.support.many import many_athletes
+from tests.support.typed import typed
 from tests.support.weeks import Team, arrive
 from tests.support.world import Said, Someone, text_of
 
@@ -155,7 +156,7 @@ def test_the_roster_reads_the_database_as_often_for_200_athletes_as_for_20(team:
         with transaction(team.world.engine) as session:
             coach = session.get_one(Person, 1)
             event.listen(team.world.engine, "before_cursor_execute", note)
-            roster.show_roster(session, coach, "", team.world.context)
+            roster.show_roster(typed(session, team.world.context, coach))
             event.remove(team.world.engine, "before_cursor_execute", note)
         counts.append(len(statements))
     assert counts[1] <= counts[0] < 25

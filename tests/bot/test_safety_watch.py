@@ -6,9 +6,9 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.messages import advice
-from bot.messages import safety as words
-from bot.store.week import AlertRow, DaySetRow, DecisionRow
+from bot.alerts import words_advice as advice
+from bot.alerts import words_athlete as words
+from bot.store.tables.week import AlertRow, DaySetRow, DecisionRow
 from tests.support.weeks import Team, arrive_and_read, in_peak_week, onboarded
 from tests.support.world import text_of
 

@@ -9,12 +9,12 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
-from bot.incoming import Kind
-from bot.service.people import profile_of
-from bot.service.week import day_set
+from bot.core.incoming import Kind
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import AthleteStatus, HistoryRow, Person
-from bot.store.week import DecisionRow, DecisionStatus
+from bot.store.tables.people import AthleteStatus, HistoryRow, Person
+from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.load import day_set
 from tests.support.many import many_athletes
 from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of

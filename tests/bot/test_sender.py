@@ -25,14 +25,15 @@ from telegram.error import (
     TimedOut,
 )
 
-from bot import outbox
-from bot.clock import DrivenClock
-from bot.clock_watch import ClockWatch
-from bot.context import Context, Document, UseCases
-from bot.outbox import Button
-from bot.store import setting
+from bot.core import outbox
+from bot.core.clock import DrivenClock
+from bot.core.clock_watch import ClockWatch
+from bot.core.context import Context, Document
+from bot.core.outbox import Button
+from bot.core.use_cases import UseCases
 from bot.store.db import transaction
-from bot.store.traffic import OutboxRow, Urgency
+from bot.store.tables import setting
+from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
@@ -62,13 +63,13 @@ class Post:
 
     def new_sender(self) -> Sender:
         use_cases = UseCases(
-            incoming=lambda session, incoming, context: None,
-            due=lambda session, row, context: None,
-            undeliverable=lambda session, row, context: _note(session, "gone", row.chat_id),
-            moved=lambda session, old, new, context: _note(session, "moved", old, new),
-            document=lambda session, named, context: (
+            incoming=lambda turn: None,
+            due=lambda turn, row: None,
+            undeliverable=lambda turn, row: _note(turn.session, "gone", row.chat_id),
+            moved=lambda turn, old, new: _note(turn.session, "moved", old, new),
+            document=lambda turn, named: (
                 Document(f"{named['make']}.jpg", str(named["make"]).encode())
-                if kept(session, named["make"])
+                if kept(turn.session, named["make"])
                 else None
             ),
         )

@@ -14,12 +14,12 @@ from openpyxl import Workbook, load_workbook
 from openpyxl.worksheet.worksheet import Worksheet
 from sqlmodel import col, select
 
-from bot.service.people import profile_of
-from bot.service.week import Week, current_week
-from bot.sheets.opening import MOST_BYTES
-from bot.store.people import HistoryRow, Person
-from bot.store.week import LimitsRow, PlanRow
-from engine.plan import DayTarget
+from bot.people.people import profile_of
+from bot.sheets.format.opening import MOST_BYTES
+from bot.store.tables.people import HistoryRow, Person
+from bot.store.tables.week import LimitsRow, PlanRow
+from bot.week.load import Week, current_week
+from engine.values.plan import DayTarget
 from tests.support.files import files_for, sends_file
 from tests.support.weeks import Team
 from tests.support.world import Said, Someone, text_of
@@ -517,6 +517,6 @@ def test_a_file_that_cannot_be_had_is_said_so(team: Team) -> None:
 
 
 def _lost() -> Any:
-    from bot.incoming import SentFile  # noqa: PLC0415
+    from bot.core.incoming import SentFile  # noqa: PLC0415
 
     return SentFile(file_id="lost", name="plan.xlsx", size=10)

@@ -6,12 +6,14 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.messages import advice, safety
-from bot.service import safety_watch
-from bot.service.people import get_person, profile_of, speaking_to
+from bot.alerts import words_advice as advice
+from bot.alerts import words_athlete as safety
+from bot.core.turn import Turn
+from bot.people.people import get_person, profile_of, speaking_to
+from bot.safety import watch as safety_watch
 from bot.store.db import transaction
-from bot.store.people import HistoryRow
-from bot.store.week import AlertRow
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.week import AlertRow
 from engine.symptoms import Concern
 from tests.support.weeks import Team, arrive_and_read, in_peak_week
 from tests.support.world import text_of
@@ -137,7 +139,7 @@ def something_wrong(team: Team, text: str = "idk whats going on with my body rn"
         assert profile is not None
         with speaking_to(person):
             safety_watch._ask_what_is_wrong(
-                session, person, profile, Concern.BODY, text, team.world.context
+                Turn(session, team.world.context), person, profile, Concern.BODY, text
             )
 
 

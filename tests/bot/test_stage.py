@@ -9,11 +9,12 @@ from datetime import UTC, datetime, timedelta
 import pytest
 from sqlmodel import col, select
 
-from bot.service import stage_reminders
+from bot.core.turn import Turn
+from bot.stage import reminders as stage_reminders
 from bot.store.db import transaction
-from bot.store.people import HistoryRow
-from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import AgendaRow
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
 
@@ -119,7 +120,7 @@ def test_a_duty_done_twice_says_nothing_twice(team: Team) -> None:
             select(AgendaRow).where(AgendaRow.kind == "stage:wake", AgendaRow.status == "done")
         ).one()
     with transaction(team.world.engine) as session:
-        stage_reminders.remind(session, row, team.world.context)
+        stage_reminders.remind(Turn(session, team.world.context), row)
     heard = [m for m in team.athlete.all_said() if "It is the day" in m.text]
     assert len(heard) == 1
 

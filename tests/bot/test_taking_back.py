@@ -8,12 +8,12 @@ from datetime import UTC, date, datetime
 import pytest
 from sqlmodel import col, select
 
-from bot.service.people import profile_of
-from bot.service.week import current_event, current_week, day_set
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.stage import StageRow
-from bot.store.traffic import AgendaRow
-from bot.store.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
+from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
+from bot.week.load import current_event, current_week, day_set
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
 from tests.support.weeks import Team, arrive_and_read

@@ -8,14 +8,15 @@ from datetime import UTC, datetime
 import pytest
 from sqlmodel import select
 
-from bot.service import onboarding
-from bot.service.people import get_person, profile_of
-from bot.service.week import current_event, current_plan
+from bot.core.turn import Turn
+from bot.membership.onboarding import onboarding
+from bot.people.people import get_person, profile_of
 from bot.store.db import transaction
-from bot.store.people import Person
-from bot.store.templates import TemplateRow
-from bot.store.week import PlanRow
-from engine.plan import PeakPlan
+from bot.store.tables.people import Person
+from bot.store.tables.templates import TemplateRow
+from bot.store.tables.week import PlanRow
+from bot.week.load import current_event, current_plan
+from engine.values.plan import PeakPlan
 from tests.support.weeks import ONBOARDING_ANSWERS, Team
 from tests.support.world import Someone, text_of
 
@@ -42,7 +43,7 @@ def second_athlete(team: Team, *, body_mass: str = "80", carbs: str = "400") -> 
     """Tess: heavier than Mira (61.2 kg, 310 g of carbs by habit), with an event and no plan."""
     tess, tess_id = somebody(team, 103, "Tess", coach=False)
     with transaction(team.world.engine) as session:
-        onboarding.begin(session, get_person(session, tess_id), 1, team.world.context)
+        onboarding.begin(Turn(session, team.world.context), get_person(session, tess_id), 1)
     answers = list(ONBOARDING_ANSWERS)
     answers[12], answers[14] = body_mass, carbs
     for answer in answers:

@@ -7,13 +7,13 @@ from datetime import UTC, datetime
 
 import pytest
 
-from bot.flows.coach_number import TypedNumber, read_number
-from bot.languages import speaking
-from bot.service.people import profile_of
-from bot.service.week import current_week
+from bot.people.people import profile_of
+from bot.plan.flow_number import TypedNumber, read_number
 from bot.store.db import transaction
-from bot.store.desk import Rights
-from engine.plan import DayTarget
+from bot.store.tables.desk import Rights
+from bot.week.load import current_week
+from bot.words.languages import speaking
+from engine.values.plan import DayTarget
 from tests.bot.test_leaving import beside
 from tests.support.many import many_athletes
 from tests.support.weeks import Team
@@ -94,7 +94,7 @@ def test_what_cannot_be_is_refused_with_the_reason_and_changes_nothing(team: Tea
         ("Zoe 2 days out carbs 420", "Nobody on your roster is called Zoe"),
     ):
         assert told in text_of(team.coach.writes(text)), text
-    assert "ceiling" in text_of(team.coach.writes("2 days out carbs 620"))
+    assert "ceiling" in text_of(team.coach.writes("2 days out carbs 700"))
     assert [day(team, out) for out in range(8)] == before
 
 

@@ -12,13 +12,13 @@ from alembic.operations import Operations
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.languages import speaking
-from bot.messages import athlete as athlete_words
-from bot.service.people import profile_of
-from bot.service.week import current_week
+from bot.decision import words_target as athlete_words
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.week import PlanRow
-from engine.plan import DayTarget
+from bot.store.tables.week import PlanRow
+from bot.week.load import current_week
+from bot.words.languages import speaking
+from engine.values.plan import DayTarget
 from tests.bot.test_food import FOODS, add, food
 from tests.bot.test_sheets_in_and_out import handed_out, page_of, sends_back, with_cells
 from tests.support.weeks import ONBOARDING_ANSWERS, Team, in_peak_week

@@ -16,24 +16,18 @@ from typing import Any
 import pytest
 from sqlmodel import Session, SQLModel, select
 
-from bot.incoming import Incoming, Kind, SentFile
-from bot.messages import coach as coach_words
-from bot.messages import common
-from bot.service.coach_doors import FIRST_COACH_ONLY, ON_CARD
-from bot.service.doors import COMMANDS, FLOWS, TAPS, USE_CASES, roles_of
-from bot.service.handles import ANYONE_KNOWN
+from bot.core.incoming import Incoming, Kind, SentFile
+from bot.core.routes import ANYONE_KNOWN
+from bot.core.turn import ChatTurn, Turn
+from bot.doors import COMMANDS, TAPS, USE_CASES, roles_of
+from bot.features import FIRST_COACH_ONLY, FLOWS, ON_CARD
 from bot.store.db import transaction
-from bot.store.desk import Rights, SecondCoach
-from bot.store.people import (
-    AthleteProfile,
-    AthleteStatus,
-    Invite,
-    OpenQuestion,
-    Person,
-)
 from bot.store.tables import metadata
-from bot.store.traffic import AgendaRow, OutboxRow
-from bot.store.week import AlertRow, CheckInRow, DecisionRow
+from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, OpenQuestion, Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
+from bot.words import common
 from tests.support.many import many_athletes
 from tests.support.weeks import Team
 
@@ -212,13 +206,15 @@ def does(team: Team, role: str, kind: Kind, text: str, file: SentFile | None = N
         before = everything_kept(session)
         last = max(session.exec(select(OutboxRow.id)).all(), default=0) or 0
         USE_CASES.incoming(
-            session,
-            Incoming(
-                update_id=99_000, chat_id=chat, private=True, user_id=chat, first_name="X",
-                language="en", kind=kind, text=text, message_id=1,
-                tap_id="tap" if kind is Kind.TAP else None, sent_at=team.world.now, file=file,
-            ),
-            replace(team.world.context, photo_dir=Path("pictures")),
+            ChatTurn(
+                session,
+                replace(team.world.context, photo_dir=Path("pictures")),
+                Incoming(
+                    update_id=99_000, chat_id=chat, private=True, user_id=chat, first_name="X",
+                    language="en", kind=kind, text=text, message_id=1,
+                    tap_id="tap" if kind is Kind.TAP else None, sent_at=team.world.now, file=file,
+                ),
+            )
         )  # fmt: skip
         rows = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
         rows = [row for row in rows if row.method != "setMyCommands"]
@@ -273,7 +269,7 @@ def test_a_button_works_for_whom_it_is_and_tells_others_nothing(team: Team, role
         assert came.answers, prefix  # the spinner stops for everybody
         if role in allowed:
             assert came.to_them, prefix
-            assert came.answers[0] not in (common.not_your_button(), coach_words.not_your_athlete())
+            assert came.answers[0] not in (common.not_your_button(), common.not_your_athlete())
             continue
         assert holds_nothing_of_mira(came), prefix
         if absent is not None:
@@ -299,7 +295,7 @@ def test_a_cards_button_is_the_coachs_and_of_a_second_coach_with_full_rights(
         allowed = {COACH} if view in FIRST_COACH_ONLY else {COACH, SECOND}
         if role in allowed:
             assert came.answers, view
-            refusals = (common.not_your_button(), coach_words.not_your_athlete())
+            refusals = (common.not_your_button(), common.not_your_athlete())
             assert came.answers[0] not in refusals, view
             assert came.to_them or came.changed or came.answers[0], view
             continue
@@ -356,7 +352,7 @@ def test_an_answer_about_an_athlete_counts_only_while_the_right_to_it_is_there(
                 subject_id=2 if ABOUT[flow_id] == "athlete" else decision.id,
                 asked_at=team.world.now, closed_at=team.world.now,
             )  # fmt: skip
-            FLOWS[flow_id].finish(session, person, question, team.world.context)
+            FLOWS[flow_id].finish(Turn(session, team.world.context), person, question)
             assert everything_kept(session) == before, flow_id
             said = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
             assert {row.chat_id for row in said} <= {CHATS[role]}, flow_id

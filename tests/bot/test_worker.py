@@ -11,12 +11,13 @@ import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, select
 
-from bot import outbox
-from bot.clock import DrivenClock
-from bot.context import Context, UseCases
-from bot.incoming import Incoming
+from bot.core import outbox
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
+from bot.core.turn import ChatTurn, Turn
+from bot.core.use_cases import UseCases
 from bot.store.db import make_engine
-from bot.store.traffic import InboxRow, OutboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.intake import Intake
 from bot.telegram.worker import Worker
 
@@ -24,14 +25,14 @@ START = datetime(2027, 6, 1, 7, tzinfo=UTC)
 INES, MARA = 11, 12
 
 
-def _echo(session: Session, incoming: Incoming, context: Context) -> None:
-    outbox.say(session, chat_id=incoming.chat_id, text=incoming.text, now=context.now)
-    if incoming.text == "bad":
+def _echo(turn: ChatTurn) -> None:
+    outbox.say(turn.session, chat_id=turn.incoming.chat_id, text=turn.incoming.text, now=turn.now)
+    if turn.incoming.text == "bad":
         raise ZeroDivisionError
 
 
-def _apologise(session: Session, chat_id: int, context: Context) -> None:
-    outbox.say(session, chat_id=chat_id, text="sorry", now=context.now)
+def _apologise(turn: Turn, chat_id: int) -> None:
+    outbox.say(turn.session, chat_id=chat_id, text="sorry", now=turn.now)
 
 
 class Office:
@@ -40,8 +41,8 @@ class Office:
     def __init__(
         self,
         engine: Engine,
-        incoming: Callable[[Session, Incoming, Context], None] = _echo,
-        poisoned: Callable[[Session, int, Context], None] = _apologise,
+        incoming: Callable[[ChatTurn], None] = _echo,
+        poisoned: Callable[[Turn, int], None] = _apologise,
     ) -> None:
         self.engine = engine
         self.clock = DrivenClock(START)
@@ -49,8 +50,8 @@ class Office:
             engine,
             UseCases(
                 incoming=incoming,
-                due=lambda session, row, context: None,
-                undeliverable=lambda session, row, context: None,
+                due=lambda turn, row: None,
+                undeliverable=lambda turn, row: None,
                 poisoned=poisoned,
             ),
             self.clock,
@@ -152,10 +153,10 @@ async def test_chats_are_served_side_by_side(postgres_engine: Engine) -> None:
     """Each of the two waits, inside its transaction, until the other has begun as well."""
     begun = {INES: threading.Event(), MARA: threading.Event()}
 
-    def wait_for_the_other(session: Session, incoming: Incoming, context: Context) -> None:
-        begun[incoming.chat_id].set()
+    def wait_for_the_other(turn: ChatTurn) -> None:
+        begun[turn.incoming.chat_id].set()
         assert all(event.wait(timeout=10) for event in begun.values())
-        _echo(session, incoming, context)
+        _echo(turn)
 
     office = Office(postgres_engine, wait_for_the_other)
     office.receive(text_update(1, INES, "a"), text_update(2, MARA, "b"))
@@ -216,7 +217,7 @@ async def test_an_update_that_cannot_be_read_is_set_aside_at_once_and_its_person
 
 
 async def test_a_row_is_set_aside_even_where_telling_its_person_fails(any_engine: Engine) -> None:
-    def fail(session: Session, chat_id: int, context: Context) -> None:
+    def fail(turn: Turn, chat_id: int) -> None:
         raise ZeroDivisionError
 
     office = Office(any_engine, poisoned=fail)
@@ -231,10 +232,10 @@ async def test_a_row_is_set_aside_even_where_telling_its_person_fails(any_engine
 async def test_a_row_that_fails_once_is_handled_a_little_later(any_engine: Engine) -> None:
     failures = iter([ZeroDivisionError()])
 
-    def once(session: Session, incoming: Incoming, context: Context) -> None:
+    def once(turn: ChatTurn) -> None:
         for error in failures:
             raise error
-        _echo(session, incoming, context)
+        _echo(turn)
 
     office = Office(any_engine, once)
     office.receive(text_update(1, INES, "a"), text_update(2, INES, "b"))
@@ -258,8 +259,8 @@ async def test_what_may_be_urgent_is_handled_before_all_that_came_earlier(
 ) -> None:
     handled: dict[str, None] = {}  # in order; a transaction that is run again counts once
 
-    def handle(session: Session, incoming: Incoming, context: Context) -> None:
-        handled[incoming.text] = None
+    def handle(turn: ChatTurn) -> None:
+        handled[turn.incoming.text] = None
 
     office = Office(any_engine, handle)
     office.receive(*(text_update(n, n, f"60.1 5 3.5 {n}") for n in range(1, 150)))

@@ -15,8 +15,8 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 
 from bot.store.db import make_engine
-from bot.store.traffic import OutboxRow
-from bot.store.week import CheckInRow, DaySetRow, DecisionRow, DecisionStatus
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, DecisionStatus
 from tests.support.chats import BotProcess, Telegram
 from tests.support.weeks import in_peak_week
 

@@ -14,7 +14,7 @@ import pytest
 from sqlmodel import Session, select
 
 from bot.store.db import make_engine
-from bot.store.setting import SettingRow
+from bot.store.tables.setting import SettingRow
 from tests.support.chats import BotProcess, Telegram
 
 pytestmark = [pytest.mark.loopback, pytest.mark.soak]

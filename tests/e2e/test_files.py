@@ -14,8 +14,8 @@ from sqlmodel import Session, select
 
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
-from bot.store.traffic import OutboxRow
-from bot.store.week import PlanRow
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import PlanRow
 from tests.support.chats import BotProcess, Telegram
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 from tests.support.shifted_bot import ShiftedBot

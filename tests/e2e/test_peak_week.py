@@ -11,8 +11,9 @@ from datetime import UTC, date, datetime, timedelta
 
 import pytest
 
-from bot.context import Context
-from bot.service.invitations import invite_coach_command
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.membership.invitations import invite_coach_command
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
 from tests.support.chats import Telegram
@@ -37,7 +38,9 @@ def coach_code(database_url: str) -> str:
     engine = make_engine(database_url)
     upgrade_to_head(engine)
     with transaction(engine) as session:
-        text = invite_coach_command(session, Context(now=START, bot_username="brimline_test_bot"))
+        text = invite_coach_command(
+            Turn(session, Context(now=START, bot_username="brimline_test_bot"))
+        )
     engine.dispose()
     found = CODE.search(text)
     assert found is not None

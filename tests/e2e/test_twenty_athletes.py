@@ -13,7 +13,7 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlmodel import select
 
-from bot.store.people import AthleteProfile, Person
+from bot.store.tables.people import AthleteProfile, Person
 from tests.support import witness
 from tests.support.acts import GROUP
 from tests.support.busy_week import ARRIVED, MISSED, WORDS, Week, day, the_week

@@ -8,11 +8,12 @@ from pathlib import Path
 
 import pytest
 
-from bot.context import Context
-from bot.service import prompts
-from bot.service.people import profile_of
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.people.people import profile_of
 from bot.store.db import transaction
-from bot.store.people import Person
+from bot.store.tables.people import Person
+from bot.week import prompts
 from tests.support import witness
 from tests.support.chats import Telegram
 from tests.support.crowd import Crowd, Script, Someone
@@ -50,7 +51,7 @@ def prepared(bot: DrivenBot, crowd: Crowd) -> dict[str, list[Someone]]:
             for one in ids:
                 profile = profile_of(session, one)
                 assert profile is not None
-                prompts.schedule(session, profile, context=Context(now=NIGHT))
+                prompts.schedule(Turn(session, Context(now=NIGHT)), profile)
             teams[name] = [
                 crowd.person(first_chat + each, f"{name}son {each}") for each in range(count)
             ]

@@ -10,10 +10,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.band import WeightBand, weight_band
-from engine.checkin import CheckIn, DaySet, History, TrainingDone
-from engine.plan import DayTarget, PeakPlan
+from engine.decision.band import WeightBand, weight_band
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
+from engine.values.plan import DayTarget, PeakPlan
 
 EVENT = Event(kind=EventKind.TRIAL, day=date(2026, 11, 28), zone="UTC")
 

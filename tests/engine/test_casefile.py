@@ -10,12 +10,12 @@ from pathlib import Path
 
 import pytest
 
-from engine.athlete import Sex
-from engine.casefile import parse, run
-from engine.checkin import TrainingDone
-from engine.draft import draft_plan
-from engine.plan import LOAD_DAYS
-from engine.tables import CaseFileError
+from engine.cli.casefile import parse, run
+from engine.cli.tables import CaseFileError
+from engine.planning.draft import draft_plan
+from engine.values.athlete import Sex
+from engine.values.checkin import TrainingDone
+from engine.values.plan import LOAD_DAYS
 
 CASES = Path(__file__).parents[1] / "cases"
 FILES = sorted(CASES.glob("*.toml"))

@@ -12,15 +12,15 @@ from pathlib import Path
 import numpy as np
 import pytest
 
-from engine.cohort import worlds as package
-from engine.cohort.chance import Week
-from engine.cohort.report import Task, measure, odds_by_tenth, share
-from engine.cohort.rows import BY_ID
-from engine.cohort.setting import DAYS_OUT, Trouble, clients, planned_g
-from engine.cohort.worlds import WORLDS
-from engine.cohort.worlds.world import BLUR, SHARE
-from engine.commands import cohort_command
-from engine.plan import LOAD_DAYS
+from engine.bench import worlds as package
+from engine.bench.chance import Week
+from engine.bench.report import Task, measure, odds_by_tenth, share
+from engine.bench.rows import BY_ID
+from engine.bench.setting import DAYS_OUT, Trouble, clients, planned_g
+from engine.bench.worlds import WORLDS
+from engine.bench.worlds.world import BLUR, SHARE
+from engine.cli.commands import cohort_command
+from engine.values.plan import LOAD_DAYS
 
 #: What the tracker believes in; a world that used it would be asking the model about itself.
 MODEL = ("physiology", "structures", "tracker", "forecast", "foresight", "rescale", "evidence")

@@ -7,11 +7,11 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.checkin import CheckIn, Gut
-from engine.debrief import DayBehind, Debrief, debrief
-from engine.draft import draft_plan
-from engine.look import Look
+from engine.planning.debrief import DayBehind, Debrief, debrief
+from engine.planning.draft import draft_plan
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.checkin import CheckIn, Gut
+from engine.values.look import Look
 
 DAY = date(2027, 5, 9)
 ATHLETE = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60)

@@ -13,15 +13,22 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import Case, answers_needed
-from engine.casefile import parse, play
-from engine.checkin import CheckIn, DaySet, Gut, History
-from engine.decide import Decision, Outcome, case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.limits import LIMIT_KEYS, GuardRails, Limits
-from engine.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.cli.casefile import parse, play
+from engine.decision.decide import (
+    Decision,
+    Outcome,
+    case_as_dict,
+    case_from_dict,
+    decide,
+    decision_as_dict,
+)
 from engine.safety import Level
 from engine.symptoms import EATING_AND_MOOD
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import Case, answers_needed
+from engine.values.checkin import CheckIn, DaySet, Gut, History
+from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
 
 CASES = Path(__file__).parents[1] / "cases"
 

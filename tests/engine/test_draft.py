@@ -9,12 +9,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
-from engine.energy import energy_kcal
-from engine.limits import Limits, plan_problems
-from engine.plan import LOAD_DAYS, PeakPlan
+from engine.planning.draft import SHAPES, depletions, draft_plan, trial_window, usual_load
 from engine.safety.energy import energy_flags
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.energy import energy_kcal
+from engine.values.limits import Limits, plan_problems
+from engine.values.plan import LOAD_DAYS, PeakPlan
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
 TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=84)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import pytest
 
-from engine.foods import (
+from engine.food.foods import (
     Food,
     Label,
     LabelConvention,
@@ -14,7 +14,7 @@ from engine.foods import (
     known_foods,
     search,
 )
-from engine.foods.table import TABLE
+from engine.food.foods.table import TABLE
 
 # USDA National Nutrient Database for Standard Reference 26, file ABBREV.txt, read off by hand:
 # NDB number, kcal, protein, fat, carbohydrate by difference, fibre, sodium; per 100 g.

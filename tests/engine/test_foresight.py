@@ -11,17 +11,17 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import Case, ForecastUse, PastWeek
-from engine.checkin import CheckIn, DaySet, Gut, History, TrainingDone
-from engine.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.draft import draft_plan
-from engine.foresight import trained
-from engine.limits import Limits
-from engine.look import Look
-from engine.physiology import Exercise, Intake, Row
-from engine.tracker import Frame, after_day, first_belief, generator
-from engine.training import training_spread
+from engine.decision.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.decision.foresight import trained
+from engine.model.physiology import Exercise, Intake, Row
+from engine.model.tracker import Frame, after_day, first_belief, generator
+from engine.model.training import training_spread
+from engine.planning.draft import draft_plan
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import Case, ForecastUse, PastWeek
+from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
+from engine.values.limits import Limits
+from engine.values.look import Look
 
 WHO = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=60, body_fat_percent=14

@@ -9,10 +9,10 @@ from datetime import time
 
 import pytest
 
-from engine.delays import parse_delay
-from engine.oneline import Known, read_report
 from engine.symptoms import Symptom, screen
-from engine.units import (
+from engine.written.delays import parse_delay
+from engine.written.oneline import Known, read_report
+from engine.written.units import (
     Refusal,
     RefusalCode,
     VolumeUnit,

@@ -6,8 +6,7 @@ import itertools
 
 import pytest
 
-from engine.athlete import Sex
-from engine.health_screen import (
+from engine.planning.health_screen import (
     Leads,
     Part,
     Sign,
@@ -17,6 +16,7 @@ from engine.health_screen import (
     body_fat_believable,
     judged,
 )
+from engine.values.athlete import Sex
 
 EATING = asked_of(Part.EATING, Sex.FEMALE)
 TALL, USUAL = 170.0, 65.0  # cm, kg: a body mass index of 22.5

@@ -8,9 +8,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Sex
 from engine.evidence.source import Provenance
-from engine.limits import (
+from engine.planning.room import Room, room_to_correct
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.limits import (
     LIMIT_KEYS,
     GuardRails,
     Limits,
@@ -22,8 +23,7 @@ from engine.limits import (
     plan_problems,
     round_carbs,
 )
-from engine.plan import DayTarget, PeakPlan
-from engine.room import Room, room_to_correct
+from engine.values.plan import DayTarget, PeakPlan
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
 TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=80)

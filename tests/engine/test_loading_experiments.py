@@ -7,11 +7,11 @@ from pathlib import Path
 
 import pytest
 
-from engine.commands import simulate_command, validate_command
+from engine.bench.validation import Comparison, compare
+from engine.cli.commands import simulate_command, validate_command
 from engine.evidence import physiology
 from engine.evidence.loading import STUDIES, Measure
 from engine.evidence.source import Number
-from engine.validation import Comparison, compare
 
 ROWS = compare()
 #: Figures that the model is known to miss; each is explained in its study's note or here.

@@ -8,15 +8,16 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.case import PastWeek
-from engine.checkin import CheckIn, DaySet, History
-from engine.draft import draft_plan
+from engine.decision.foresight import as_it_went
 from engine.evidence import deciding
-from engine.limits import GUARD_RAIL, Limits, plan_problems
-from engine.look import Look
-from engine.next_load import ModelMisfit, NextLoad, NothingLearnt, as_it_went, next_load
-from engine.plan import LOAD_DAYS, PeakPlan
+from engine.planning.draft import draft_plan
+from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.case import PastWeek
+from engine.values.checkin import CheckIn, DaySet, History
+from engine.values.limits import GUARD_RAIL, Limits, plan_problems
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PeakPlan
 
 MIRA = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14

@@ -7,8 +7,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from engine.oneline import Known, Report, read_report
-from engine.units import VolumeUnit, WeightUnit
+from engine.written.oneline import Known, Report, read_report
+from engine.written.units import VolumeUnit, WeightUnit
 
 
 def read(

@@ -11,8 +11,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 from scipy.integrate import solve_ivp
 
-from engine.athlete import Sex
-from engine.physiology import (
+from engine.model.physiology import (
     Body,
     Exercise,
     Intake,
@@ -28,6 +27,7 @@ from engine.physiology import (
     simulate_day,
     water_change_l,
 )
+from engine.values.athlete import Sex
 
 STORES = (Row.MUSCLE, Row.LIVER, Row.GUT_CARB, Row.GUT_BULK, Row.SPILL, Row.SHOWN_SPILL)
 

@@ -11,8 +11,8 @@ from dataclasses import replace
 
 import pytest
 
-from engine.foods import Food, known_food, known_foods
-from engine.portions import (
+from engine.food.foods import Food, known_food, known_foods
+from engine.food.portions import (
     Choice,
     Liking,
     Wish,

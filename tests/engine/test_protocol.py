@@ -10,7 +10,7 @@ from typing import Any
 import pytest
 
 from engine.__main__ import main
-from engine.protocol import BadProtocol, read_protocol, simulate
+from engine.bench.protocol import BadProtocol, read_protocol, simulate
 
 SUBJECT: dict[str, Any] = {"sex": "male", "body_mass_kg": 75, "trained": "trained"}
 

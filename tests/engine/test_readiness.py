@@ -6,16 +6,7 @@ from dataclasses import replace
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.body import (
-    body_density,
-    body_fat_from_skinfolds,
-    cunningham,
-    energy_availability,
-    mifflin_st_jeor,
-    siri_body_fat,
-)
-from engine.readiness import (
+from engine.planning.readiness import (
     CONDITIONS,
     REASONS,
     Injury,
@@ -24,6 +15,15 @@ from engine.readiness import (
     Questions,
     Readiness,
     readiness,
+)
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.body import (
+    body_density,
+    body_fat_from_skinfolds,
+    cunningham,
+    energy_availability,
+    mifflin_st_jeor,
+    siri_body_fat,
 )
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61, body_fat_percent=14)

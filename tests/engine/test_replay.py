@@ -10,10 +10,10 @@ from typing import Any
 
 import pytest
 
-from engine.case import Case
-from engine.casefile import parse, play
-from engine.checkin import TrainingDone
-from engine.decide import case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.cli.casefile import parse, play
+from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.values.case import Case
+from engine.values.checkin import TrainingDone
 
 FILES = sorted((Path(__file__).parents[1] / "cases").glob("*.toml"))
 

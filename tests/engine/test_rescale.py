@@ -5,11 +5,9 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.athlete import Sex
-from engine.forecast import DayAhead, Outlook, choose, worth
-from engine.physiology import Intake
-from engine.rescale import suggested_plan
-from engine.tracker import (
+from engine.model.forecast import DayAhead, Outlook, choose, worth
+from engine.model.physiology import Intake
+from engine.model.tracker import (
     Band,
     Belief,
     Frame,
@@ -19,6 +17,8 @@ from engine.tracker import (
     first_belief,
     learn_look,
 )
+from engine.planning.rescale import suggested_plan
+from engine.values.athlete import Sex
 
 WOMAN = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
 WEEK = (110.0, 90.0, 90.0, 90.0, 460.0, 490.0, 400.0)

@@ -8,8 +8,8 @@ import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import (
+from engine.food.foods import LabelConvention
+from engine.planning.draft import (
     MUCH_TRAINING,
     SHAPES,
     USUAL_TRAINING,
@@ -18,9 +18,7 @@ from engine.draft import (
     load_range,
     usual_load,
 )
-from engine.foods import LabelConvention
-from engine.plan import DayTarget, PeakPlan
-from engine.review import (
+from engine.planning.review import (
     FINDINGS,
     Finding,
     conventions_of,
@@ -29,6 +27,8 @@ from engine.review import (
     to_answer,
 )
 from engine.safety import Level
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.plan import DayTarget, PeakPlan
 
 MIRA = Athlete(sex=Sex.FEMALE, birth_year=1994, height_cm=166, body_mass_kg=60)
 TOMAS = Athlete(sex=Sex.MALE, birth_year=1990, height_cm=181, body_mass_kg=80)

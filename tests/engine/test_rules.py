@@ -12,15 +12,15 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from engine.case import Case
-from engine.casefile import parse, play, run
-from engine.checkin import Gut
-from engine.decide import decide
+from engine.cli.casefile import parse, play, run
+from engine.decision.decide import decide
+from engine.decision.facts import Facts, expected_fullness
+from engine.decision.gates import GATES
+from engine.decision.rules import RULES, Rule, always, first_match
 from engine.evidence import deciding as e
-from engine.facts import Facts, expected_fullness
-from engine.gates import GATES
-from engine.plan import PeakPlan
-from engine.rules import RULES, Rule, always, first_match
+from engine.values.case import Case
+from engine.values.checkin import Gut
+from engine.values.plan import PeakPlan
 
 CASES = Path(__file__).parents[1] / "cases"
 FIRST_DAY = date(2026, 11, 25)  # 3 days out in every case file

@@ -8,12 +8,8 @@ from typing import Any
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.checkin import CheckIn, History
-from engine.energy import energy_kcal
 from engine.evidence import safety as evidence
 from engine.evidence.source import Number, Source
-from engine.plan import DayTarget, PeakPlan
 from engine.safety import (
     Flag,
     Level,
@@ -24,6 +20,10 @@ from engine.safety import (
     safety_flags,
 )
 from engine.symptoms import WARNINGS
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.checkin import CheckIn, History
+from engine.values.energy import energy_kcal
+from engine.values.plan import DayTarget, PeakPlan
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out

@@ -8,10 +8,10 @@ from typing import Any
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.checkin import CheckIn, Gut, History
-from engine.plan import DayTarget, PeakPlan
 from engine.safety import Level, safety_flags
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.checkin import CheckIn, Gut, History
+from engine.values.plan import DayTarget, PeakPlan
 
 ANY_NUMBER = st.one_of(
     st.none(),

@@ -10,11 +10,11 @@ from typing import Any
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.checkin import CheckIn, DaySet, History
 from engine.evidence import safety as evidence
-from engine.plan import DayTarget, PeakPlan
 from engine.safety import Flag, Level, fastest_drinking_l_per_h, flags_of_words, safety_flags
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.checkin import CheckIn, DaySet, History
+from engine.values.plan import DayTarget, PeakPlan
 
 STAGE = date(2027, 5, 14)
 TODAY = date(2027, 5, 10)  # four days out

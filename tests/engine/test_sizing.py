@@ -7,16 +7,16 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Event, EventKind, Sex
-from engine.case import Case, PastWeek
-from engine.checkin import CheckIn, DaySet, History
-from engine.draft import draft_plan
-from engine.foresight import Foresight, Odds
-from engine.limits import Limits
-from engine.look import Look
-from engine.plan import LOAD_DAYS, PeakPlan
-from engine.rules import RULES, Forecast, Rule
-from engine.sizing import settled, sized_by
+from engine.decision.foresight import Foresight, Odds
+from engine.decision.rules import RULES, Forecast, Rule
+from engine.decision.sizing import settled, sized_by
+from engine.planning.draft import draft_plan
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import Case, PastWeek
+from engine.values.checkin import CheckIn, DaySet, History
+from engine.values.limits import Limits
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PeakPlan
 
 #: What is seen and the coach's eye go before what is computed: rules that ask for a look first, or
 #: for water first, leave the forecast no say; blurred lines are never met with more.

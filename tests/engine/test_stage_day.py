@@ -11,13 +11,21 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.checkin import Gut
-from engine.delays import parse_delay
-from engine.draft import draft_plan
-from engine.limits import Limits
-from engine.stage_day import DRINKS, MEALS, Entry, Kind, StageDay, estimated_stage, timeline
-from engine.stage_look import last_choice
+from engine.planning.draft import draft_plan
+from engine.stage_day.stage_day import (
+    DRINKS,
+    MEALS,
+    Entry,
+    Kind,
+    StageDay,
+    estimated_stage,
+    timeline,
+)
+from engine.stage_day.stage_look import last_choice
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.checkin import Gut
+from engine.values.limits import Limits
+from engine.written.delays import parse_delay
 
 
 def at(hour: int, minute: int = 0, day: int = 9) -> datetime:

@@ -5,11 +5,11 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.athlete import Sex
 from engine.evidence import physiology as sizes
-from engine.physiology import Exercise, Intake
-from engine.structures import KINDS, Row, Usual, draw_kinds, hours_lifted
-from engine.tracker import Belief, Frame, after_day, first_belief, weights_kg
+from engine.model.physiology import Exercise, Intake
+from engine.model.structures import KINDS, Row, Usual, draw_kinds, hours_lifted
+from engine.model.tracker import Belief, Frame, after_day, first_belief, weights_kg
+from engine.values.athlete import Sex
 
 MAN = Frame(sex=Sex.MALE, body_mass_kg=70, body_fat_percent=12)
 PER_LEVEL = MAN.muscle_kg * float(sizes.GLYCOGEN_MOLAR)  # g per mmol/kg wet

@@ -12,6 +12,8 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
+from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.screening import ENGLISH
 
 _spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))
 assert _spec is not None
@@ -238,3 +240,10 @@ def test_any_text_is_read(text: str) -> None:
     assert len(read.symptoms) == len(read.hits)
     assert not read.symptoms & set(read.denied)
     from_report(text)
+
+
+def test_every_pattern_of_the_tables_is_a_regular_expression() -> None:
+    # They are compiled when first needed, so a slip in one would show in the middle of a morning.
+    for book in (ENGLISH.phrases, GERMAN.phrases):
+        for phrase in book.all():
+            assert phrase.pattern.search("") is None

@@ -10,11 +10,11 @@ from pathlib import Path
 
 import pytest
 
-from engine.checkin import CheckIn
 from engine.safety import Level
 from engine.safety.complaints import complaint_flags, complaints
 from engine.safety.drinking import fastest_drinking_l_per_h
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
+from engine.values.checkin import CheckIn
 
 _spec = importlib.util.spec_from_file_location(
     "german_phrases", Path(__file__).with_name("german_phrases.py")

@@ -6,10 +6,10 @@ from dataclasses import replace
 
 import pytest
 
-from engine.athlete import Athlete, Baseline, Sex
-from engine.draft import draft_plan
-from engine.plan import DayTarget, PeakPlan
-from engine.template import relative, scaled
+from engine.planning.draft import draft_plan
+from engine.planning.template import relative, scaled
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.plan import DayTarget, PeakPlan
 
 ATHLETE = Athlete(sex=Sex.MALE, birth_year=1995, height_cm=180, body_mass_kg=80)
 HABITS = Baseline(carb_g=400, protein_g=180, fat_g=70, fibre_g=30, water_l=4, sodium_mg=3000)

@@ -7,11 +7,10 @@ from datetime import date
 import numpy as np
 import pytest
 
-from engine.athlete import Sex
-from engine.forecast import DayAhead, forecast
-from engine.physiology import Intake
-from engine.structures import Kind
-from engine.tracker import (
+from engine.model.forecast import DayAhead, forecast
+from engine.model.physiology import Intake
+from engine.model.structures import Kind
+from engine.model.tracker import (
     Belief,
     Frame,
     Look,
@@ -30,6 +29,7 @@ from engine.tracker import (
     weight_band,
     weights_kg,
 )
+from engine.values.athlete import Sex
 
 WOMAN = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
 DAY = date(2026, 5, 4)

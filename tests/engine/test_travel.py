@@ -11,7 +11,7 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from engine.travel import Journey, JourneyPlan, plan_journey
+from engine.planning.travel import Journey, JourneyPlan, plan_journey
 
 LONDON, NEW_YORK, TOKYO = "Europe/London", "America/New_York", "Asia/Tokyo"
 

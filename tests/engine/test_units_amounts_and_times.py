@@ -10,7 +10,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from engine.units import (
+from engine.written.units import (
     Refusal,
     parse_clock,
     parse_day,

@@ -9,7 +9,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 from scipy import constants
 
-from engine.units import (
+from engine.written.units import (
     Refusal,
     RefusalCode,
     VolumeUnit,

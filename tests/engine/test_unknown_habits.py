@@ -9,17 +9,17 @@ from pathlib import Path
 import pytest
 
 from engine.__main__ import main
-from engine.athlete import Athlete, Baseline, Sex
-from engine.case import ForecastUse
-from engine.casefile import parse, play
-from engine.decide import case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.draft import SHAPES, draft_plan
-from engine.draft_reasons import draft_reasons
-from engine.energy import energy_kcal
-from engine.portions import Aim, Totals
-from engine.review import review_plan
+from engine.cli.casefile import parse, play
+from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
+from engine.food.portions import Aim, Totals
+from engine.planning.draft import SHAPES, draft_plan
+from engine.planning.draft_reasons import draft_reasons
+from engine.planning.review import review_plan
+from engine.planning.template import relative, scaled
 from engine.safety import Level
-from engine.template import relative, scaled
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.case import ForecastUse
+from engine.values.energy import energy_kcal
 
 ATHLETE = Athlete(sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2)
 COUNTED = Baseline(carb_g=310, protein_g=140, fat_g=55, fibre_g=25, water_l=3.5, sodium_mg=2300)

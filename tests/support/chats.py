@@ -18,7 +18,7 @@ import httpx
 from sqlmodel import Session, select
 
 from bot.store.db import make_engine
-from bot.store.traffic import InboxRow, OutboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow
 
 ROOT = Path(__file__).parents[2]
 TOKEN = "12345:invented-token-for-tests"

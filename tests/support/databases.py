@@ -22,6 +22,7 @@ from sqlalchemy import Engine, create_engine, text
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables import metadata
+from tests.support.warm import warm_engine
 
 NOBODY = 65534
 SHAPED = "shaped"
@@ -152,6 +153,6 @@ def any_engine(any_url: str) -> Iterator[Engine]:
 
 
 def _engine(url: str) -> Iterator[Engine]:
-    engine = make_engine(url)
+    engine = warm_engine(url)
     yield engine
     engine.dispose()

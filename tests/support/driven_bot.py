@@ -20,12 +20,12 @@ from sqlmodel import Session, col, select
 from telegram.error import Forbidden
 
 from bot.app import App
-from bot.clock import DrivenClock
-from bot.service.doors import USE_CASES
+from bot.core.clock import DrivenClock
+from bot.doors import USE_CASES
 from bot.settings import Settings
 from bot.store.db import is_sqlite, make_engine
 from bot.store.migrate import upgrade_to_head
-from bot.store.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.telegram.intake import Poller
 from bot.telegram.transport import TelegramTransport
 from tests.support.chats import TOKEN, Telegram

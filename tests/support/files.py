@@ -10,11 +10,12 @@ from collections.abc import Sequence
 
 from sqlmodel import col, select
 
-from bot.clock import DrivenClock
-from bot.context import Document
-from bot.incoming import SentFile
-from bot.service.doors import USE_CASES
-from bot.store.traffic import OutboxRow
+from bot.core.clock import DrivenClock
+from bot.core.context import Document
+from bot.core.incoming import SentFile
+from bot.core.turn import Turn
+from bot.doors import USE_CASES
+from bot.store.tables.traffic import OutboxRow
 from bot.telegram.fetcher import Fetcher
 from tests.support.line import Line
 from tests.support.world import Said, Someone, World
@@ -71,7 +72,8 @@ def files_for(who: Someone, *methods: str) -> list[tuple[OutboxRow, Sequence[Doc
             [
                 document
                 for named in (row.attached or {}).values()
-                if (document := USE_CASES.document(session, named, who.world.context)) is not None
+                if (document := USE_CASES.document(Turn(session, who.world.context), named))
+                is not None
             ]
             for row in rows
         ]

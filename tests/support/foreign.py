@@ -14,10 +14,10 @@ from typing import Any
 from babel.messages import Catalog
 from sqlalchemy import Connection, event, select
 
-from bot import languages
-from bot.locale.update import catalogue_file, sentences, write
-from bot.store.people import Person
-from bot.store.traffic import OutboxRow
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import OutboxRow
+from bot.words import languages
+from bot.words.locale.update import catalogue_file, sentences, write
 
 FOREIGN = "xa"
 #: Our own catalogues; the tests' take their place while tests run.

@@ -6,9 +6,8 @@ from datetime import date, datetime, time, timedelta
 
 from sqlmodel import Session
 
-from bot.service.week import athlete_of, baseline_of, plan_days
-from bot.store.people import AthleteProfile, AthleteStatus, Person
-from bot.store.week import (
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.week import (
     CheckInRow,
     DaySetRow,
     DecisionRow,
@@ -17,8 +16,9 @@ from bot.store.week import (
     LimitsRow,
     PlanRow,
 )
-from engine.draft import draft_plan
-from engine.limits import LIMIT_KEYS, Limits
+from bot.week.load import athlete_of, baseline_of, plan_days
+from engine.planning.draft import draft_plan
+from engine.values.limits import LIMIT_KEYS, Limits
 
 ZONES = (
     "Europe/London", "America/New_York", "Asia/Tokyo", "Australia/Sydney", "America/Los_Angeles",

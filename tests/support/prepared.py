@@ -10,7 +10,7 @@ from pathlib import Path
 
 import pytest
 
-from bot.store.db import make_engine
+from tests.support.warm import warm_engine
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, World
 
@@ -22,7 +22,7 @@ def peak_week_file(
     """A database with Ravi, Mira, her event, plan and limits, and the team as it then stood."""
     file = tmp_path_factory.mktemp("prepared") / "week.sqlite3"
     shutil.copy(shaped_sqlite, file)
-    engine = make_engine(f"sqlite:///{file}")
+    engine = warm_engine(f"sqlite:///{file}")
     team = in_peak_week(engine)
     engine.dispose()
     return file, team
@@ -34,7 +34,7 @@ def team_at(
 ) -> Iterator[Callable[[datetime], Team]]:
     """The team on a database of the test's own, at a moment; nothing said so far counts."""
     file, made = peak_week_file
-    engine = make_engine(f"sqlite:///{shutil.copy(file, tmp_path / 'week.sqlite3')}")
+    engine = warm_engine(f"sqlite:///{shutil.copy(file, tmp_path / 'week.sqlite3')}")
 
     def at(moment: datetime) -> Team:
         world = World(engine, moment, made.world.updates)

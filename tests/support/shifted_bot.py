@@ -9,8 +9,8 @@ from datetime import datetime, timedelta
 from pathlib import Path
 
 from bot.app import App
-from bot.clock import Clock
-from bot.service.doors import USE_CASES
+from bot.core.clock import Clock
+from bot.doors import USE_CASES
 from bot.settings import Settings
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head

@@ -12,16 +12,17 @@ from datetime import timedelta
 from sqlmodel import Session
 from telegram.error import InvalidToken
 
-from bot import agenda, outbox
 from bot.app import serve
-from bot.context import Context, UseCases
-from bot.incoming import Incoming, Kind
-from bot.logs import set_up_logs
+from bot.core import agenda, outbox
+from bot.core.incoming import Kind
+from bot.core.logs import set_up_logs
+from bot.core.turn import ChatTurn, Turn
+from bot.core.use_cases import UseCases
 from bot.settings import SettingsError, load_settings
-from bot.store import setting
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.tables import setting
+from bot.store.tables.traffic import AgendaRow, OutboxRow
 
 COACH = 99
 
@@ -30,46 +31,50 @@ def _count(session: Session, name: str) -> None:
     setting.keep(session, name, str(int(setting.kept(session, name) or 0) + 1))
 
 
-def incoming(session: Session, incoming: Incoming, context: Context) -> None:
-    now, chat = context.now, incoming.chat_id
-    _count(session, f"handled:{incoming.update_id}")
-    if incoming.kind is Kind.TAP:
-        assert incoming.tap_id is not None
-        outbox.answer_tap(session, chat_id=chat, tap_id=incoming.tap_id, now=now)
-        outbox.edit(session, chat_id=chat, text="changed", message_id=incoming.message_id, now=now)
+def incoming(turn: ChatTurn) -> None:
+    now, chat = turn.now, turn.incoming.chat_id
+    _count(turn.session, f"handled:{turn.incoming.update_id}")
+    if turn.incoming.kind is Kind.TAP:
+        assert turn.incoming.tap_id is not None
+        outbox.answer_tap(turn.session, chat_id=chat, tap_id=turn.incoming.tap_id, now=now)
+        outbox.edit(
+            turn.session, chat_id=chat, text="changed", message_id=turn.incoming.message_id, now=now
+        )
         return
-    if incoming.text == "remind me":
+    if turn.incoming.text == "remind me":
         agenda.put(
-            session,
+            turn.session,
             subject=f"chat:{chat}",
             local_date=now.date(),
             kind="reminder",
             due_at=now + timedelta(seconds=0.3),
         )
-    if incoming.kind in (Kind.TEXT, Kind.EDITED):
-        outbox.say(session, chat_id=chat, text=f"{incoming.kind} {incoming.text}", now=now)
+    if turn.incoming.kind in (Kind.TEXT, Kind.EDITED):
+        outbox.say(
+            turn.session, chat_id=chat, text=f"{turn.incoming.kind} {turn.incoming.text}", now=now
+        )
     else:
-        outbox.say(session, chat_id=COACH, text=f"{chat} {incoming.kind}", now=now)
-    if incoming.text == "bad":
+        outbox.say(turn.session, chat_id=COACH, text=f"{chat} {turn.incoming.kind}", now=now)
+    if turn.incoming.text == "bad":
         raise ZeroDivisionError("what she weighs: 61.2")
 
 
-def due(session: Session, row: AgendaRow, context: Context) -> None:
-    _count(session, f"due:{row.subject}")
+def due(turn: Turn, row: AgendaRow) -> None:
+    _count(turn.session, f"due:{row.subject}")
     chat = int(row.subject.removeprefix("chat:"))
-    outbox.say(session, chat_id=chat, text="the reminder", now=context.now)
+    outbox.say(turn.session, chat_id=chat, text="the reminder", now=turn.now)
 
 
-def undeliverable(session: Session, row: OutboxRow, context: Context) -> None:
-    outbox.say(session, chat_id=COACH, text=f"{row.chat_id} is out of reach", now=context.now)
+def undeliverable(turn: Turn, row: OutboxRow) -> None:
+    outbox.say(turn.session, chat_id=COACH, text=f"{row.chat_id} is out of reach", now=turn.now)
 
 
-def moved(session: Session, old: int, new: int, context: Context) -> None:
-    outbox.say(session, chat_id=COACH, text=f"{old} is now {new}", now=context.now)
+def moved(turn: Turn, old: int, new: int) -> None:
+    outbox.say(turn.session, chat_id=COACH, text=f"{old} is now {new}", now=turn.now)
 
 
-def poisoned(session: Session, chat_id: int, context: Context) -> None:
-    outbox.say(session, chat_id=chat_id, text="sorry, say it another way", now=context.now)
+def poisoned(turn: Turn, chat_id: int) -> None:
+    outbox.say(turn.session, chat_id=chat_id, text="sorry, say it another way", now=turn.now)
 
 
 def main() -> int:

@@ -12,8 +12,9 @@ from dataclasses import dataclass
 from datetime import UTC, date, datetime, time
 from zoneinfo import ZoneInfo
 
-from bot.context import Context
-from bot.service.invitations import invite_coach_command
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.membership.invitations import invite_coach_command
 from bot.store.db import transaction
 from tests.support.crowd import Crowd, Script, Someone
 from tests.support.driven_bot import DrivenBot
@@ -132,7 +133,7 @@ def invitation_heard(person: Someone) -> str:
 def _coach_code(bot: DrivenBot) -> str:
     with transaction(bot.engine) as session:
         context = Context(now=bot.now, bot_username="brimline_test_bot")
-        found = CODE.search(invite_coach_command(session, context))
+        found = CODE.search(invite_coach_command(Turn(session, context)))
     assert found is not None
     return found.group()
 

@@ -2,22 +2,25 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
+from pathlib import Path
 
 from sqlalchemy import Engine
 from sqlmodel import select
 
-from bot.service import onboarding, prompts
-from bot.service.people import profile_of
-from bot.service.week import athlete_of, baseline_of, plan_days
-from bot.store.db import transaction
-from bot.store.people import AthleteProfile, Person
-from bot.store.traffic import OutboxRow
-from bot.store.week import EventRow, LimitsRow, PlanRow
-from engine.case import ForecastUse
-from engine.draft import draft_plan
-from engine.limits import LIMIT_KEYS, Limits
+from bot.core.turn import Turn
+from bot.membership.onboarding import onboarding
+from bot.people.people import profile_of
+from bot.store.db import is_sqlite, transaction
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import EventRow, LimitsRow, PlanRow
+from bot.week import prompts
+from bot.week.load import athlete_of, baseline_of, plan_days
+from engine.planning.draft import draft_plan
+from engine.values.case import ForecastUse
+from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.world import Someone, World
 
 ONBOARDING_ANSWERS = (
@@ -67,19 +70,54 @@ def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
             )
             session.flush()
         athlete = session.get_one(Person, team.athlete_id)
-        onboarding.begin(session, athlete, 1, world.context)
+        onboarding.begin(Turn(session, world.context), athlete, 1)
     return team
 
 
 def onboarded(
     engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS, *, now: datetime = AFTERNOON
 ) -> Team:
-    """Mira has answered the first questions."""
+    """Mira has answered the first questions: once for a test run, and copied on SQLite after that."""
+    if not is_sqlite(engine):
+        return _asked_everything(engine, answers, now)
+    if (answers, now) not in _onboarded:
+        team = _asked_everything(engine, answers, now)
+        as_it_stands = replace(team.world, read_up_to=dict(team.world.read_up_to))
+        _onboarded[answers, now] = (_image_of(engine), as_it_stands)
+        return team
+    image, stood = _onboarded[answers, now]
+    _fill(engine, image)
+    world = replace(stood, engine=engine, read_up_to=dict(stood.read_up_to))
+    return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", len(answers)))
+
+
+_onboarded: dict[tuple[tuple[str, ...], datetime], tuple[bytes, World]] = {}
+
+
+def _asked_everything(engine: Engine, answers: tuple[str, ...], now: datetime) -> Team:
     team = invited(engine, now)
     for answer in answers:
         team.athlete.writes(answer)
     team.coach.hears()
     return team
+
+
+def _image_of(engine: Engine) -> bytes:
+    """The file of an SQLite database, with everything that was committed in it."""
+    engine.pool.dispose()  # the last connection to close brings the log into the file
+    return _file_of(engine).read_bytes()
+
+
+def _fill(engine: Engine, image: bytes) -> None:
+    """Put an image in the place of what an SQLite database holds."""
+    engine.pool.dispose()
+    for leftover in ("-wal", "-shm"):
+        Path(f"{_file_of(engine)}{leftover}").unlink(missing_ok=True)
+    _file_of(engine).write_bytes(image)
+
+
+def _file_of(engine: Engine) -> Path:
+    return Path(str(engine.url.database))
 
 
 def in_peak_week(
@@ -118,7 +156,7 @@ def in_peak_week(
                       set_by=1, set_at=team.world.now)
         )  # fmt: skip
         session.flush()
-        prompts.schedule(session, profile, context=team.world.context)
+        prompts.schedule(Turn(session, team.world.context), profile)
     return team
 
 

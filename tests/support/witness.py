@@ -10,9 +10,9 @@ from datetime import date, datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.store.people import HistoryRow
-from bot.store.traffic import AgendaRow, InboxRow, OutboxRow
-from bot.store.week import AlertRow
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
+from bot.store.tables.week import AlertRow
 from tests.support.crowd import Crowd, Someone, buttons_of, file_ids
 from tests.support.driven_bot import Call
 from tests.support.mornings import colour_of

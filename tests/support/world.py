@@ -14,13 +14,14 @@ from typing import Any
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
-from bot import agenda
-from bot.context import Context
-from bot.incoming import Incoming, Kind, Media, SentFile
-from bot.languages import ENGLISH
-from bot.service.doors import USE_CASES
+from bot.core import agenda
+from bot.core.context import Context
+from bot.core.incoming import Incoming, Kind, Media, SentFile
+from bot.core.turn import ChatTurn, Turn
+from bot.doors import USE_CASES
 from bot.store.db import transaction
-from bot.store.traffic import AgendaRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.words.languages import ENGLISH
 from tests.support.foreign import FOREIGN
 
 
@@ -55,7 +56,7 @@ class World:
 
     def happen(self, incoming: Incoming) -> None:
         with transaction(self.engine) as session:
-            USE_CASES.incoming(session, incoming, self.context)
+            USE_CASES.incoming(ChatTurn(session, self.context, incoming))
 
     def until(self, moment: datetime) -> None:
         """Let time pass: every duty is done at the instant at which it falls due."""
@@ -72,7 +73,7 @@ class World:
             with transaction(self.engine) as session:
                 taken = agenda.take(session, row.id or 0, self.now)
                 assert taken is not None
-                USE_CASES.due(session, taken, self.context)
+                USE_CASES.due(Turn(session, self.context), taken)
         self.now = max(self.now, moment)
 
     def later(self, **span: float) -> None:

@@ -4,6 +4,6 @@ It hears what no phrase table foresaw ("there's a fish flopping in my ribs"). Wh
 complaint is a suspicion, which leads to one question and never to a flag.
 """
 
-from .hearing import suspicions
+from engine.symptoms.ear.hearing import suspicions
 
 __all__ = ["suspicions"]

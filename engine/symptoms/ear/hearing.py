@@ -5,10 +5,9 @@ from __future__ import annotations
 from collections.abc import Sequence
 from dataclasses import dataclass
 
+from engine.symptoms.ear.model import Model, model
+from engine.symptoms.ear.reading import pieces, sentences, words
 from engine.symptoms.finding import Concern, Suspicion
-
-from .model import Model, model
-from .reading import pieces, sentences, words
 
 #: The gravest concern with this share of all concern gives the suspicion its name.
 _SHARE = 0.3

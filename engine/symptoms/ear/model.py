@@ -12,12 +12,11 @@ from math import exp
 import numpy as np
 import numpy.typing as npt
 
+from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features
 from engine.symptoms.finding import Concern
 
-from .reading import BUCKETS, FAMILIES, features
-
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
-MODEL_ID = "ear-2"
+MODEL_ID = "ear-3"
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 

@@ -6,22 +6,27 @@ Training and listening both go through here, so that they cannot drift apart.
 from __future__ import annotations
 
 import re
+from collections.abc import Sequence
 from functools import lru_cache
 from itertools import combinations, pairwise
 from zlib import crc32
 
-from .kinds import KINDS
+from engine.symptoms.ear.kinds import KINDS
 
 #: How many features are told apart; two that fall on one number share its weight.
 #: So many that an unknown word seldom falls on a known one's.
 BUCKETS = 1 << 20
 #: How much each family of features counts: words, their neighbours, letters, kinds of words.
 FAMILIES = (1.0, 1.4, 1.0, 1.4)
+#: Kinds of what a sentence can be about: the first of them is taken for its subject.
+_SUBJECTS = ("me", "other", "animal", "thing", "fiction", "food", "wear", "you", "ask", "meta")
 
 _FOLD = str.maketrans({"ß": "ss", "’": "'", "`": "'", "´": "'", "…": ".", "é": "e", "è": "e"})
 _UMLAUT = re.compile(r"[äa]e|ä|[öo]e|ö|[üu]e|ü")
 _PLAIN = {"ä": "a", "a": "a", "ö": "o", "o": "o", "ü": "u", "u": "u"}
-_TOKEN = re.compile(r"[a-z]+(?:'[a-z]+)?|\d+(?:[.,]\d+)?|[?!]")
+_TOKEN = re.compile(
+    r"[a-z]+(?:'[a-z]+)?|\d+(?:[.,]\d+)?|[?!]|[\U0001f300-\U0001f64f\U0001f900-\U0001faff]"
+)
 _SENTENCE = re.compile(r"[.!?;:\n]+(?=\s|$)|\n+|(?<=[a-z]{3})[.!?;]+(?=[a-z])| - | – ")
 _CLAUSE = re.compile(
     r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
@@ -68,7 +73,20 @@ def features(piece: str) -> tuple[list[int], list[int], list[int], list[int]]:
     kinds = [kinds_of(token) for token in tokens]
     alone = {_number("w", token) for token in tokens}
     beside = _neighbours(tokens)
-    return sorted(alone), sorted(beside), sorted(letters), sorted(_kinds(tokens, kinds))
+    present = sorted({kind for each in kinds for kind in each})
+    about = subject(kinds)
+    by_kind = _kinds(tokens, kinds, present)
+    by_kind.update(_kind("subject ", about, "&", kind) for kind in present)
+    return sorted(alone), sorted(beside), sorted(letters), sorted(by_kind)
+
+
+def subject(kinds: Sequence[tuple[str, ...]]) -> str:
+    """What the piece begins to speak of: "my sister's heart" is of another, not of me."""
+    first = next((at for at, of in enumerate(kinds) if any(k in _SUBJECTS for k in of)), None)
+    if first is None:
+        return "none"
+    near = [kind for of in kinds[first : first + 3] for kind in of if kind in _SUBJECTS]
+    return next((kind for kind in near if kind not in {"me", "you", "ask"}), near[0])
 
 
 def _number(family: str, name: str) -> int:
@@ -94,9 +112,8 @@ def _letters(token: str) -> frozenset[int]:
     )
 
 
-def _kinds(tokens: list[str], kinds: list[tuple[str, ...]]) -> set[int]:
+def _kinds(tokens: list[str], kinds: list[tuple[str, ...]], present: list[str]) -> set[int]:
     """Kinds that occur together, and side by side with a word or a kind."""
-    present = sorted({kind for each in kinds for kind in each})
     found = {_kind(kind) for kind in present}
     found.update(_kind(a, "&", b) for a, b in combinations(present, 2))
     if "me" in present:
@@ -135,6 +152,7 @@ _LONGEST = max(map(len, _STEMS))
 @lru_cache(maxsize=4096)
 def kinds_of(word: str) -> tuple[str, ...]:
     """The kinds that a folded word belongs to, in the order of their names."""
+    word = word.removesuffix("'s") if word not in _WHOLE else word
     found = set(_WHOLE.get(word, ()))
     for size in range(2, min(len(word), _LONGEST) + 1):
         found.update(_STEMS.get(word[:size], ()))

@@ -1,0 +1,120 @@
+"""A doubt as the coach sees it: told as one when it is asked about, again when no answer comes.
+
+It never becomes a warning by itself. What the answer makes of it is put right in the same message.
+"""
+
+from __future__ import annotations
+
+from functools import partial
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.alerts import alerts
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.people import is_own_coach, local_date, record
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
+from bot.store.tables.week import AlertRow
+from engine.safety import FlagId, Level
+
+NO, FINE, TOLD = "answer", "fine", "told"
+
+
+def asked(
+    turn: Turn,
+    profile: AthleteProfile,
+    question: OpenQuestion,
+    words: str,
+    about: str,
+    *,
+    sounds_like: str = "",
+    state: str = "asked",
+) -> None:
+    """The coach hears at once what was written and that it has been asked about, without a sound.
+
+    `about` is the symptom that may be meant, "" where that is open; then `sounds_like` is what the
+    second ear took it for.
+    """
+    if is_own_coach(profile) or profile.status == AthleteStatus.ENDED:
+        return
+    row = AlertRow(
+        athlete_id=profile.person_id,
+        coach_id=profile.coach_id,
+        flag=FlagId.DOUBT,
+        level=Level.ADVISORY,
+        about=str(question.id),
+        facts={"words": words, "about": about, "sounds_like": sounds_like, "state": state},
+        date=local_date(profile, turn.context),
+        opened_at=turn.now,
+        acknowledged_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.DOUBT, by=None, alert=row.id, words=words, about=about
+    )  # fmt: skip
+    for person in alerts.told_of(turn.session, row):
+        say_to(
+            turn,
+            person,
+            partial(alerts.alert_text, turn.session, row, person),
+            silent=True,
+            topic=alerts.topic_of(row, person),
+        )
+
+
+def unanswered(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
+    """No answer in time: the coach is to ask, and is told until they have."""
+    row = of_question(turn.session, profile, question)
+    if row is None:
+        return
+    _change(turn.session, row, state="silent")
+    alerts.open_again(turn, row, Level.CAUTION)
+
+
+def feels_unwell(
+    turn: Turn, profile: AthleteProfile, question: OpenQuestion, asks: OpenQuestion
+) -> None:
+    """They do not feel well, and are asked what it is by another question."""
+    row = of_question(turn.session, profile, question)
+    if row is None:
+        return
+    _change(turn.session, row, state="unwell")
+    row.about = str(asks.id)
+    turn.session.add(row)
+    turn.session.flush()
+    alerts.rewrite_everywhere(turn, row)
+
+
+def settled(turn: Turn, profile: AthleteProfile, question: OpenQuestion, by: str) -> None:
+    """The answer is there. `by`: it is not that, they are fine, or it has an alert of its own."""
+    row = of_question(turn.session, profile, question)
+    if row is not None and alerts.CORRECTED not in row.facts:
+        facts = row.facts | {alerts.CORRECTED: {"by": by}}
+        alerts.put_right_in_place(turn, row, facts)
+
+
+def of_question(
+    session: Session, profile: AthleteProfile, question: OpenQuestion
+) -> AlertRow | None:
+    """What the coach was told of it; None where there is nobody to tell, or no longer."""
+    if profile.status == AthleteStatus.ENDED:
+        return None
+    query = (
+        select(AlertRow)
+        .where(
+            AlertRow.athlete_id == profile.person_id,
+            AlertRow.coach_id == profile.coach_id,
+            AlertRow.flag == FlagId.DOUBT.value,
+            AlertRow.about == str(question.id),
+        )
+        .order_by(col(AlertRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def _change(session: Session, row: AlertRow, **facts: Any) -> None:
+    row.facts = row.facts | facts
+    session.add(row)

@@ -1,0 +1,302 @@
+"""What a coach may read in their own time: silent, gathered into one message, held in quiet hours.
+
+A message of notes grows in place while it is fresh, so that twenty athletes' mornings are one
+message and not twenty. Alerts that need a word never come this way.
+"""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot.core import agenda, instants
+from bot.core.context import Context
+from bot.core.outbox import TEXT_LIMIT, Button, edit
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.people import get_person, speaking_to
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.desk import CoachDesk, CoachNote
+from bot.store.tables.people import HistoryRow, Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.words import common, quoting
+
+RELEASE = "notes"
+GATHER_FOR = timedelta(minutes=15)  # our own choice: a morning's answers come close together
+
+
+def tell(turn: Turn, coach: Person, athlete_id: int, text: str, *, at_once: bool = False) -> None:
+    """Tell the coach silently: in the message of notes that is still fresh, or in a new one.
+
+    With `at_once`, in quiet hours too: it makes no sound, and is there for who looks.
+    """
+    assert coach.id is not None
+    note = CoachNote(coach_id=coach.id, athlete_id=athlete_id, at=turn.now, text=text)
+    _tell_or_hold(turn, coach, note, at_once=at_once)
+
+
+def gather(
+    turn: Turn, coach: Person, athlete: Person, said: str, *, message_id: int | None = None
+) -> None:
+    """What an athlete wrote of their own accord: silent, and one message a stretch of it, with a
+    button to reply. To be called in the coach's language.
+    """
+    assert coach.id is not None
+    assert athlete.id is not None
+    note = CoachNote(
+        coach_id=coach.id, athlete_id=athlete.id, at=turn.now, said=said, message_id=message_id,
+        text=quoting.wrote(athlete.first_name, quoting.shown(said)),
+    )  # fmt: skip
+    _tell_or_hold(turn, coach, note)
+
+
+def gathered_in(session: Session, outbox_id: int) -> list[CoachNote]:
+    """The athletes' own sentences that a message to a coach holds, in order."""
+    query = select(CoachNote).where(CoachNote.outbox_id == outbox_id, CoachNote.said != "")
+    return list(session.exec(query.order_by(col(CoachNote.id))))
+
+
+def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[CoachNote]:
+    """An athlete edited what had been gathered: it is changed for those who have it."""
+    query = select(CoachNote).where(
+        CoachNote.athlete_id == athlete.id,
+        CoachNote.message_id == message_id,
+        CoachNote.said != "",
+        CoachNote.said != said,
+    )
+    changed = list(turn.session.exec(query.order_by(col(CoachNote.id))))
+    for note in changed:
+        coach = get_person(turn.session, note.coach_id)
+        note.said = said
+        turn.session.add(note)
+        turn.session.flush()
+        with speaking_to(coach):
+            note.text = quoting.wrote(athlete.first_name, quoting.shown(said))
+            together = gathered_in(turn.session, note.outbox_id) if note.outbox_id else []
+            if note.outbox_id and {one.athlete_id for one in together} == {athlete.id}:
+                edit(
+                    turn.session, chat_id=coach.chat_id, outbox_id=note.outbox_id, now=turn.now,
+                    text=_stretch(athlete, together), buttons=[[_reply_button(athlete)]],
+                    topic=f"notes:{note.outbox_id}",
+                )  # fmt: skip
+    return changed
+
+
+def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool = False) -> None:
+    turn.session.add(note)
+    turn.session.flush()
+    until = quiet_until(turn.session, coach, turn.now)
+    if until is None or at_once:
+        _send_all(turn, coach, [note])
+        return
+    assert coach.id is not None
+    agenda.put(
+        turn.session, subject=subject_of(coach.id), local_date=until.date(), kind=RELEASE, due_at=until,
+        again=True,
+    )  # fmt: skip
+
+
+def release(turn: Turn, duty: AgendaRow) -> None:
+    """The quiet hours are over: what was held comes in one message."""
+    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    until = quiet_until(turn.session, coach, turn.now)
+    if until is not None:  # the hours were changed meanwhile
+        agenda.put(
+            turn.session, subject=duty.subject, local_date=until.date(), kind=RELEASE, due_at=until,
+            again=True,
+        )  # fmt: skip
+        return
+    held = held_notes(turn.session, coach)
+    if held:
+        _send_all(turn, coach, held)
+
+
+def held_notes(session: Session, coach: Person) -> list[CoachNote]:
+    """Notes that the coach has not been told yet, the oldest first."""
+    query = select(CoachNote).where(
+        CoachNote.coach_id == coach.id, col(CoachNote.outbox_id).is_(None)
+    )
+    return list(session.exec(query.order_by(col(CoachNote.id))))
+
+
+def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
+    """Whether the coach has been noted these very words about this athlete within a day."""
+    query = select(CoachNote.id).where(
+        CoachNote.coach_id == coach.id,
+        CoachNote.athlete_id == athlete_id,
+        CoachNote.text == text,
+        CoachNote.at > turn.now - timedelta(days=1),
+    )
+    return turn.session.exec(query).first() is not None
+
+
+def forget_held(session: Session, athlete_id: int) -> None:
+    """What was held about an athlete who is not coached any more is not told after all."""
+    held = select(CoachNote).where(
+        CoachNote.athlete_id == athlete_id, col(CoachNote.outbox_id).is_(None)
+    )
+    for note in session.exec(held).all():
+        session.delete(note)
+    session.flush()
+
+
+def notes_since(session: Session, coach: Person, since: datetime) -> list[CoachNote]:
+    """Notes from then on, told or held, the oldest first."""
+    query = select(CoachNote).where(CoachNote.coach_id == coach.id, CoachNote.at > since)
+    return list(session.exec(query.order_by(col(CoachNote.id))))
+
+
+def quiet_now(turn: Turn, coach: Person) -> bool:
+    """Whether what is no alert should come without a sound just now."""
+    return quiet_until(turn.session, coach, turn.now) is not None
+
+
+def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
+    """When the quiet hours that run now end; None outside them, or where there are none."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None or desk.quiet_from is None or desk.quiet_to is None:
+        return None
+    zone = zone_of_coach(session, coach) or "UTC"
+    today = now.astimezone(ZoneInfo(zone)).date()
+    for day in (today - timedelta(days=1), today):
+        begin, end = _hours(desk, day, zone)
+        if begin <= now < end:
+            return end
+    return None
+
+
+def _hours(desk: CoachDesk, day: date, zone: str) -> tuple[datetime, datetime]:
+    """The quiet hours that begin on this day of the coach's."""
+    assert desk.quiet_from is not None
+    assert desk.quiet_to is not None
+    over_midnight = desk.quiet_to <= desk.quiet_from
+    last = day + timedelta(days=1) if over_midnight else day
+    return (
+        instants.local_instant(day, desk.quiet_from, zone),
+        instants.local_instant(last, desk.quiet_to, zone),
+    )
+
+
+def _send_all(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
+    """Ours in one message, and what each athlete wrote in one of their own."""
+    ours = [note for note in notes if not note.said]
+    if ours:
+        _send(turn, coach, ours)
+    for athlete_id in dict.fromkeys(note.athlete_id for note in notes if note.said):
+        wrote = [note for note in notes if note.said and note.athlete_id == athlete_id]
+        _send_stretch(turn, coach, get_person(turn.session, athlete_id), wrote)
+
+
+def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachNote]) -> None:
+    fresh = _fresh_stretch(turn, coach, athlete)
+    if fresh is not None:
+        text = _stretch(athlete, [*gathered_in(turn.session, id_of(fresh)), *notes])
+        if _fits(text):
+            edit(
+                turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
+                buttons=[[_reply_button(athlete)]], topic=f"notes:{fresh.id}",
+            )  # fmt: skip
+            _told(turn.session, notes, fresh)
+            return
+    while notes:
+        count = len(notes)
+        while count > 1 and not _fits(_stretch(athlete, notes[:count])):
+            count -= 1
+        row = say_to(
+            turn,
+            coach,
+            _stretch(athlete, notes[:count]),
+            silent=True,
+            buttons=[[_reply_button(athlete)]],
+        )
+        _told(turn.session, notes[:count], row)
+        notes = notes[count:]
+
+
+def _fresh_stretch(turn: Turn, coach: Person, athlete: Person) -> OutboxRow | None:
+    """The message that gathers what this athlete writes just now."""
+    query = (
+        select(CoachNote)
+        .where(
+            CoachNote.coach_id == coach.id,
+            CoachNote.athlete_id == athlete.id,
+            CoachNote.said != "",
+            col(CoachNote.outbox_id).is_not(None),
+        )
+        .order_by(col(CoachNote.id).desc())
+    )
+    last = turn.session.exec(query).first()
+    row = turn.session.get(OutboxRow, last.outbox_id) if last is not None else None
+    gathers = row is not None and row.chat_id == coach.chat_id and _grows(row, turn.context)
+    if gathers and row is not None and _answered_since(turn.session, coach, athlete, row):
+        return None  # what comes now may be about the answer
+    # A digest may have told it instead, which is no message of this athlete's.
+    return row if gathers and row is not None and "reply_markup" in row.payload else None
+
+
+def _answered_since(session: Session, coach: Person, athlete: Person, row: OutboxRow) -> bool:
+    query = select(HistoryRow.id).where(
+        HistoryRow.athlete_id == athlete.id,
+        HistoryRow.what == Change.MESSAGE_TO_ATHLETE,
+        HistoryRow.by_id == coach.id,
+        HistoryRow.at >= row.created_at,
+    )
+    return session.exec(query).first() is not None
+
+
+def _stretch(athlete: Person, notes: list[CoachNote]) -> str:
+    return quoting.from_athlete(athlete.first_name, [note.said for note in notes])
+
+
+def _reply_button(athlete: Person) -> Button:
+    return Button(common.reply_button(), f"c:message:{athlete.id}:here")
+
+
+def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
+    desk = desk_of(turn.session, coach)
+    fresh = turn.session.get(OutboxRow, desk.notes_outbox_id) if desk.notes_outbox_id else None
+    if fresh is not None and _grows(fresh, turn.context):
+        before = turn.session.exec(
+            select(CoachNote).where(CoachNote.outbox_id == fresh.id).order_by(col(CoachNote.id))
+        )
+        text = _together([*before, *notes])
+        if _fits(text):
+            edit(
+                turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
+                topic=f"notes:{fresh.id}",
+            )  # fmt: skip
+            _told(turn.session, notes, fresh)
+            return
+    while notes:
+        count = len(notes)
+        while count > 1 and not _fits(_together(notes[:count])):
+            count -= 1
+        row = say_to(turn, coach, _together(notes[:count]), silent=True)
+        _told(turn.session, notes[:count], row)
+        notes = notes[count:]
+        desk.notes_outbox_id = row.id
+    turn.session.add(desk)
+
+
+def _grows(row: OutboxRow, context: Context) -> bool:
+    young = context.now - row.created_at <= GATHER_FOR
+    return young and row.status not in ("dropped", "failed")
+
+
+def _together(notes: list[CoachNote]) -> str:
+    return "\n\n".join(note.text for note in notes)
+
+
+def _fits(text: str) -> bool:
+    return len(text.encode("utf-16-le")) <= 2 * TEXT_LIMIT
+
+
+def _told(session: Session, notes: list[CoachNote], row: OutboxRow) -> None:
+    for note in notes:
+        note.outbox_id = row.id
+        session.add(note)
+    session.flush()

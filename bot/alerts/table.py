@@ -1,0 +1,15 @@
+"""Alerts: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.alerts import alerts, notes
+from bot.core.routes import Duty
+from bot.dialogue.feature import Feature
+
+FEATURE = Feature(
+    id="alerts",
+    duties=(
+        Duty(notes.RELEASE, notes.release),
+        Duty(alerts.REPEAT, alerts.repeat),
+    ),
+)

@@ -1,0 +1,486 @@
+"""What coaches and second contacts read of a flag. Never a drug's dose, never a remedy."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import datetime
+from typing import Any
+
+from bot.alerts.words_advice import advice
+from bot.alerts.words_alert_causes import cause
+from bot.words import coach_figures as figures
+from bot.words.languages import mark, tr, trn
+from engine.safety import Finding, FlagId, Level, finding
+from engine.symptoms import EATING_AND_MOOD, Symptom
+
+Facts = Mapping[str, Any]
+
+LEVEL_WORDS = {
+    Level.WARNING: mark("Warning"),
+    Level.CAUTION: mark("Caution"),
+    Level.ADVISORY: mark("Info"),
+}
+
+
+def level_word(flag: str, level: Level) -> str:
+    """How an alert begins: its level, and a doubt as what it is."""
+    return tr("Not sure") if flag == FlagId.DOUBT else tr(LEVEL_WORDS[level])
+
+
+def alert(
+    *,
+    name: str,
+    flag: str,
+    level: Level,
+    facts: Facts,
+    opened_at: datetime,
+    zone: str | None,
+    weight_unit: str,
+    volume_unit: str,
+    own: bool,
+    settled: str = "",
+) -> str:
+    """The whole alert. `own`: the reader is the athlete, coaching themself.
+
+    `settled` says what became of it, in place of what to do and the call to acknowledge it.
+    """
+    what = cause(
+        flag, facts, name="" if own else name, weight_unit=weight_unit, volume_unit=volume_unit
+    )
+    head = _head(flag, level, name, figures.moment(opened_at, zone), own=own)
+    parts = [f"{head}\n{what}"]
+    if put_right := facts.get("_corrected"):
+        parts.append(corrected(put_right, weight_unit, volume_unit))
+    if put_right and not put_right.get("holds"):
+        return "\n\n".join(part for part in (*parts, settled) if part)
+    if level is Level.WARNING:
+        parts += _warning_own() if own else _warning(name)
+    elif level is Level.CAUTION:
+        parts += _caution_own(finding(flag)) if own else _caution(name, finding(flag))
+    if level is not Level.ADVISORY:
+        parts.append(settled or _acknowledge(level, name, own=own))
+    elif settled:
+        parts.append(settled)
+    return "\n\n".join(part for part in parts if part)
+
+
+def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: str | None) -> str:
+    """Complaints that are no alert yet, in one note: what, in whose words, and what was answered."""
+    head = _head("", Level.ADVISORY, name, figures.moment(at, zone), own=False)
+    lines = [f"{head}\n{named}."]
+    if wrote:
+        lines.append(tr('{name} wrote "{words}".', name=name, words=wrote))
+    if told:
+        lines.append(tr("I told {name}: {advice}", name=name, advice=told))
+    return "\n".join(lines)
+
+
+def _head(flag: str, level: Level, name: str, when: str, *, own: bool) -> str:
+    said = level_word(flag, level)
+    if own:
+        return tr("{level}: you ({when})", level=said, when=when)
+    return tr("{level}: {name} ({when}, their time)", level=said, name=name, when=when)
+
+
+#: What an answer is called that was put right.
+ANSWERS = {
+    "water_l": mark("water is {now}, not {before}"),
+    "weight_kg": mark("weight is {now}, not {before}"),
+    "sleep_h": mark("sleep is {now}, not {before}"),
+}
+
+
+def corrected(told: Mapping[str, Any], weight_unit: str, volume_unit: str) -> str:
+    """What has changed since this was raised, and what that makes of it."""
+    if told.get("by") == "answer":
+        return tr("Answered since: it is not that.")
+    if told.get("by") == "fine":
+        return tr("Answered since: they are fine.")
+    if told.get("by") == "told":
+        return tr("Answered since: see the newer message.")
+    moves = []
+    for key, sentence in ANSWERS.items():
+        if key in told.get("before", {}) and key in told.get("now", {}):
+            before, now = (
+                _figure(key, told[which][key], weight_unit, volume_unit)
+                for which in ("before", "now")
+            )
+            moves.append(tr(sentence, now=now, before=before))
+    what = "; ".join(moves) if moves else tr("the answers have changed")
+    if told.get("holds"):
+        return tr("Corrected since: {what}.", what=what)
+    return tr("Corrected since: {what}. So this no longer holds.", what=what)
+
+
+def _figure(key: str, value: float, weight_unit: str, volume_unit: str) -> str:
+    if key == "water_l":
+        return figures.litres(value, volume_unit)
+    if key == "weight_kg":
+        return figures.weight(value, weight_unit)
+    return tr("{hours} h", hours=figures.plain(value))
+
+
+def _warning(name: str) -> list[str]:
+    return [
+        tr(
+            "{name} was told: stop, call the local emergency number, don't drive, don't stay alone.",
+            name=name,
+        ),
+        tr(
+            "What to do now:\n"
+            "1. Call {name}. No answer: call somebody who can go there.\n"
+            "2. If it is still going on, or you are in doubt: the local emergency number where "
+            "{name} is.\n"
+            "3. No extra water, salt, food or tablets as a remedy. What happens next is for a "
+            "doctor.",
+            name=name,
+        ),
+        tr("Nothing is adjusted until the coach lifts the freeze."),
+    ]
+
+
+def _warning_own() -> list[str]:
+    return [
+        tr(
+            "Stop. Call your local emergency number now, and somebody to be with you. Don't drive. "
+            "No extra water, salt, food or tablets as a remedy."
+        ),
+        tr(
+            "Nothing is adjusted until you lift the freeze, and please do so only once a doctor "
+            "says so."
+        ),
+    ]
+
+
+#: Little to drink: nobody is fetched in the night for it.
+TOO_LITTLE_WATER = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
+_TOO_MUCH_WATER = frozenset(
+    {
+        FlagId.LOW_SODIUM,
+        FlagId.WATER_OVER_TARGET,
+        FlagId.WATER_OVER_GUARD_RAIL,
+        FlagId.WATER_TOO_FAST,
+    }
+)
+
+
+def _caution(name: str, flag: Finding) -> list[str]:
+    if flag is FlagId.DOUBT:
+        return [tr("Call {name} and ask. {no_raise}", name=name, no_raise=_no_raise_meanwhile())]
+    if flag is FlagId.DRUG_NAMED:
+        return [
+            tr(
+                "{name} was told that nothing here can help with drugs, and to ask a doctor.",
+                name=name,
+            ),
+            tr(
+                "What to do now: talk to {name}, and send them to a doctor with the question.",
+                name=name,
+            ),
+        ]
+    if flag in EATING_AND_MOOD:
+        return [
+            tr(
+                "{name} was answered gently and without figures, and today's target was not sent. "
+                "Nothing is adjusted until you lift the freeze.",
+                name=name,
+            ),
+            tr(
+                "What to do now: call {name}, ask how they are, and listen. No talk of weight, food "
+                "or the look. Help them to somebody who treats this: a doctor, a psychotherapist, an "
+                "eating-disorder service.",
+                name=name,
+            ),
+        ]
+    if flag in TOO_LITTLE_WATER:
+        return [
+            tr(
+                "{name} was told to get back to the target, spread over the day. {no_raise}",
+                name=name,
+                no_raise=_no_raise(),
+            ),
+            tr("What to do now: ask {name} what got in the way, and how they feel.", name=name),
+        ]
+    if flag in _TOO_MUCH_WATER:
+        told = (
+            tr(
+                "{name} was told to drink only to thirst, not to train, and to see a doctor today. "
+                "{no_raise}",
+                name=name,
+                no_raise=_no_raise(),
+            )
+            if flag is FlagId.LOW_SODIUM
+            else tr(
+                "{name} was told not to drink more to catch up on anything. {no_raise}",
+                name=name,
+                no_raise=_no_raise(),
+            )
+        )
+        return [
+            told,
+            tr(
+                "What to do now: call {name} before they follow today's plan. Headache, nausea, "
+                "swelling or confusion: a doctor at once.",
+                name=name,
+            ),
+        ]
+    if isinstance(flag, Symptom):
+        return [
+            tr(
+                '{name} was told: "{advice}" {no_raise}',
+                name=name,
+                advice=advice([flag]),
+                no_raise=_no_raise(),
+            ),
+            tr(
+                "What to do now: call {name} before they follow today's plan, and see that a doctor "
+                "looks.",
+                name=name,
+            ),
+        ]
+    return [
+        tr("{name} was told that you know. {no_raise}", name=name, no_raise=_no_raise()),
+        tr(
+            "What to do now: call {name} before they follow today's plan, and ask how they feel. If "
+            "they feel unwell, a doctor comes first.",
+            name=name,
+        ),
+    ]
+
+
+def _caution_own(flag: Finding) -> list[str]:
+    if flag is FlagId.DOUBT:
+        return [_no_raise_meanwhile()]
+    if flag in EATING_AND_MOOD:
+        return [tr("Nothing is adjusted until you lift the freeze. Please talk to somebody first.")]
+    told = tr("If you feel unwell, stop and see a doctor.")
+    # A caution of the morning's answers forbids a raise; a drug can be named at any hour.
+    return [told if flag is FlagId.DRUG_NAMED else f"{told} {_no_raise()}"]
+
+
+def _no_raise() -> str:
+    return tr("I won't add carbs on these answers.")
+
+
+def _no_raise_meanwhile() -> str:
+    return tr("I won't add carbs until this is clear.")
+
+
+def _acknowledge(level: Level, name: str, *, own: bool) -> str:
+    if own:
+        return tr("Tap Acknowledge once you have seen to it. I repeat this until then.")
+    if level is Level.WARNING:
+        return tr("Tap Acknowledge once you are on it. I repeat this until then.")
+    return tr("Tap Acknowledge once you've spoken to {name}. I repeat this until then.", name=name)
+
+
+def acknowledge_button() -> str:
+    return tr("Acknowledge")
+
+
+def lift_button() -> str:
+    return tr("Lift the freeze")
+
+
+def again(times: int, text: str) -> str:
+    said = trn(
+        "Not acknowledged yet; repeated once more.",
+        "Not acknowledged yet; repeated {number} times now.",
+        times,
+    )
+    return f"{said}\n\n{text}"
+
+
+def stopped(text: str) -> str:
+    return tr(
+        "This has been open for 24 hours and I stop repeating it. It stays on /alerts "
+        "until it is acknowledged.\n\n"
+        "{text}",
+        text=text,
+    )
+
+
+SUPERSEDED = {
+    Level.WARNING: mark("This has become a warning: see the newer message."),
+    Level.CAUTION: mark("This has become a caution: see the newer message."),
+    Level.ADVISORY: mark("This has become an info: see the newer message."),
+}
+
+
+def superseded(level: Level) -> str:
+    return tr(SUPERSEDED[level])
+
+
+def no_answer(coach: str) -> str:
+    return tr("{coach} has not answered this alert yet.", coach=coach)
+
+
+def unreachable(coach: str) -> str:
+    return tr("{coach} cannot be reached here at the moment.", coach=coach)
+
+
+def on_their_own(coach: str) -> str:
+    return tr("{coach} is their own coach.", coach=coach)
+
+
+def to_contact(why: str, text: str) -> str:
+    return tr("This comes to you as second contact. {why}\n\n{text}", why=why, text=text)
+
+
+def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> str:
+    """`why` says that the coach has not answered, or cannot be reached; `others` were told too."""
+    if others:
+        then = trn(
+            "{names} has been told too.",
+            "{names} have been told too.",
+            len(others),
+            names=figures.all_of(others),
+        )
+    else:
+        then = tr("There is no second contact to tell.")
+    what = (
+        tr(
+            "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
+            "somebody to be with you."
+        )
+        if urgent
+        else tr("If you feel unwell, don't wait: stop, and see a doctor.")
+    )
+    return f"{why} {then} {what}"
+
+
+def acknowledged(by: str, when: str) -> str:
+    return tr("Acknowledged by {by}, {when}.", by=by, when=when)
+
+
+def acknowledged_tap() -> str:
+    return tr("Acknowledged. I stop repeating it.")
+
+
+def acknowledged_already(by: str | None, when: str) -> str:
+    return (
+        tr("Acknowledged already by {by}, {when}.", by=by, when=when)
+        if by
+        else tr("A newer alert took its place.")
+    )
+
+
+def corrected_already() -> str:
+    return tr("This was put right since; nothing is open.")
+
+
+def corrected_note(name: str, what: str) -> str:
+    """To whoever had read the lesser finding in a note."""
+    return tr("{name}: {what}", name=name, what=what)
+
+
+def acknowledged_elsewhere(by: str, name: str) -> str:
+    return tr("{by} has acknowledged the alert about {name} and is on it.", by=by, name=name)
+
+
+def athlete_told_acknowledged(by: str) -> str:
+    return tr("{by} has seen this and will contact you.", by=by)
+
+
+def not_your_alert() -> str:
+    return tr("That alert is not yours.")
+
+
+def alerts_menu() -> str:
+    return tr("Open alerts")
+
+
+def none_open() -> str:
+    return tr("No alert is open.")
+
+
+def how_many_open(count: int) -> str:
+    return trn("One alert is open:", "{number} alerts are open:", count)
+
+
+def frozen_still(name: str) -> str:
+    return tr("Adjusting for {name} stays frozen until you lift it.", name=name)
+
+
+def lift_sure(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Lift the freeze? Do so only once a doctor has said that you may go on. "
+            "Adjusting goes on with your next check-in."
+        )
+    return tr(
+        "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
+        "after a warning, a doctor has said that they may go on. Adjusting goes on with "
+        "the next check-in.",
+        name=name,
+    )
+
+
+def lift_yes_button() -> str:
+    return tr("Lift it")
+
+
+def lift_no_button() -> str:
+    return tr("Keep it frozen")
+
+
+def lift_waits(which: str) -> str:
+    """`which`: what is still open, an alert a line."""
+    return tr(
+        "The freeze can't be lifted yet. This is still open:\n{which}\nAcknowledge it first: /alerts",
+        which=which,
+    )
+
+
+def lift_waits_for_answer(name: str, words: str) -> str:
+    return tr(
+        'The freeze can\'t be lifted yet: {name} wrote "{words}" and has not answered my question '
+        "about it. Call {name}.",
+        name=name,
+        words=words,
+    )
+
+
+def open_line(level: str, what: str) -> str:
+    return f"• {level}: {what}"
+
+
+def lifted(name: str, *, own: bool) -> str:
+    return (
+        tr("The freeze is lifted.")
+        if own
+        else tr("The freeze is lifted, and {name} knows.", name=name)
+    )
+
+
+def not_frozen() -> str:
+    return tr("Nothing is frozen.")
+
+
+def kept_frozen() -> str:
+    return tr("It stays frozen.")
+
+
+def athlete_told_lifted(coach: str) -> str:
+    return tr(
+        "{coach} has lifted the freeze: adjusting goes on with your next check-in.", coach=coach
+    )
+
+
+def frozen_by_hand(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
+        )
+    return tr(
+        "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
+        name=name,
+    )
+
+
+def athlete_told_frozen(coach: str) -> str:
+    return tr(
+        "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
+        "check in each morning as usual.",
+        coach=coach,
+    )

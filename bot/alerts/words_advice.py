@@ -1,0 +1,184 @@
+"""What an athlete is told to do about a complaint: first things first, plain, and never a remedy."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.alerts.words_athlete import if_worse
+from bot.words.languages import mark, tr
+from bot.words.symptoms import symptom_name
+
+#: What to do now, by complaint; the graver come first, and two of them are told at most.
+ADVICE = {
+    "fast-heart": mark(
+        "Sit down and rest, no training and no caffeine today. If it does not settle within ten "
+        "minutes, or you feel faint or your chest hurts: your local emergency number."
+    ),
+    "no-urine": mark(
+        "Have a doctor look today. If your hands, legs or face swell too: your local emergency number."
+    ),
+    "urine-dark": mark(
+        "No training until a doctor has looked, today. If your muscles hurt or feel weak too: your "
+        "local emergency number now."
+    ),
+    "drying-out": mark(
+        "Please stop that: no sauna, and drink again as your plan has it, spread over the day. Drying "
+        "out has killed athletes, and it makes muscles look flat."
+    ),
+    "fall": mark(
+        "Sit down and stay near somebody. If you hit your head or were gone even for a moment, have a "
+        "doctor look today."
+    ),
+    "bleeding": mark(
+        "Have a doctor look today. If it does not stop, or it is a lot: your local emergency number."
+    ),
+    "severe-gut": mark("Have a doctor look today. Smaller meals until then, no new foods."),
+    "vomiting": mark(
+        "Let your stomach rest, then small sips and plain food. If it comes again, or you feel "
+        "confused: your local emergency number."
+    ),
+    "blurred-vision": mark(
+        "Don't drive. Have a doctor look today. If it came suddenly or one side is worse: your local "
+        "emergency number."
+    ),
+    "fever": mark("No training with a fever. Drink to thirst, and have a doctor look if it stays."),
+    "dizzy": mark(
+        "Sit down until it passes. Then eat something, drink, and salt your food as usual. Low blood "
+        "pressure and low iron make people dizzy in a diet: if it comes back, have a doctor check both."
+    ),
+    "shaky": mark("Sit down and eat something now. If it does not pass, don't stay alone."),
+    "swelling": mark(
+        "Drink to thirst and no more. A swollen face, a bad headache, confusion or short breath: your "
+        "local emergency number."
+    ),
+    "swollen-hands": mark(
+        "Drink to thirst and no more. A swollen face, a bad headache, confusion or short breath: your "
+        "local emergency number."
+    ),
+    "headache": mark("Rest, eat as planned, and drink no extra water for it."),
+    "nausea": mark("Smaller meals, spread out, and drink no extra water for it."),
+    "diarrhoea": mark(
+        "Plain food, and small sips through the day. If it lasts more than a day or you see blood: a "
+        "doctor today."
+    ),
+    "cramps": mark("Stop what brings it on and stretch gently. Eat, drink and salt as usual."),
+    "tingling": mark("If it stays, spreads, or a limb feels weak: your local emergency number."),
+    "stomach-pain": mark(
+        "Smaller meals. If it is getting worse or you can't stand straight: a doctor now."
+    ),
+    "constipation": mark("Keep drinking as planned, and walk a little. No laxatives."),
+    "bloating": mark("Smaller meals, eaten slowly, and no new foods this week."),
+    "sleepless": mark(
+        "Take it slowly today. If you are too tired to drive or to train safely, don't."
+    ),
+    "exhaustion": mark("Take it slowly today, and rest before you train."),
+    "unwell": mark("Take it slowly today, and don't train through it."),
+}
+AT_MOST = 2
+
+
+def advice(symptoms: Sequence[str]) -> str:
+    """What to do now about the gravest of these."""
+    told = [ADVICE[symptom] for symptom in ADVICE if symptom in symptoms]
+    return " ".join(tr(sentence) for sentence in list(dict.fromkeys(told))[:AT_MOST])
+
+
+def told(symptoms: Sequence[str], coach: str) -> str:
+    """To the athlete: that the coach knows, and what to do. `coach` is "" for who coaches themself."""
+    named = ", ".join(symptom_name(symptom) for symptom in symptoms)
+    first = (
+        tr("I've told {coach}: {named}.", coach=coach, named=named)
+        if coach
+        else tr("Saved: {named}.", named=named)
+    )
+    return " ".join(part for part in (first, advice(symptoms), if_worse()) if part)
+
+
+def told_at_once(coach: str) -> str:
+    """Something nobody could place was written where a complaint was asked for."""
+    if not coach:
+        return tr("Saved in your words.") + " " + if_worse()
+    return tr("I've passed that on to {coach} in your words.", coach=coach) + " " + if_worse()
+
+
+def low_sodium(coach: str) -> str:
+    """Too much water in the blood may be behind it: no more of it, and a doctor."""
+    text = tr(
+        "These signs together can mean that there is too much water in your blood. Don't drink more "
+        "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being "
+        "sick, a bad headache, short breath: your local emergency number at once."
+    )
+    return f"{text} " + tr("I've told {coach}.", coach=coach) if coach else text
+
+
+def too_fast() -> str:
+    return tr(
+        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
+        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
+        "nausea, swollen hands, confusion: get medical help at once."
+    )
+
+
+def drank_too_fast(coach: str) -> str:
+    return f"{too_fast()} " + tr("I've told {coach}.", coach=coach) if coach else too_fast()
+
+
+#: Said gently, and without a figure in it.
+MOOD = {
+    "purging": mark(
+        "Thank you for telling me. That takes a lot to write. It can upset your heart and your salts, "
+        "so please let a doctor look at you soon. Don't make up for anything today: no extra cardio, "
+        "no skipped meals."
+    ),
+    "bingeing": mark(
+        "Thank you for telling me. It happens to many who diet hard, and it says nothing bad about "
+        "you. Don't make up for it: no extra cardio, no skipped meals. Just your next ordinary meal."
+    ),
+    "starving": mark(
+        "Please eat today, ordinary meals and in company if you can. No stage is worth going without, "
+        "and nothing is gained by it."
+    ),
+    "body-hate": mark(
+        "I'm sorry it feels like that. A diet this hard bends how you see yourself. You are more than "
+        "how you look this week."
+    ),
+    "low-mood": mark(
+        "I'm sorry it is that heavy just now. A hard diet pulls the mood down, and that is no "
+        "weakness. Please tell somebody close to you today how it is."
+    ),
+}
+
+
+def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
+    """To somebody who told of eating, their body or their mood: `coach` "" for who coaches themself."""
+    said = next((tr(MOOD[symptom]) for symptom in MOOD if symptom in symptoms), "")
+    rest = (
+        tr(
+            "I've told {coach}, who will talk with you. Your plan stays as it is until then. I don't "
+            "send you today's figures now; if you want them, they are under /today.",
+            coach=coach,
+        )
+        if coach
+        else tr(
+            "Your plan stays as it is until you lift that. I don't send you today's figures now; if "
+            "you want them, they are under /today. Please talk to somebody about it, a doctor best."
+        )
+    )
+    lines = [
+        said,
+        rest,
+        tr("If it gets worse: {helpline}, day or night.", helpline=helpline)
+        if helpline
+        else tr(
+            "If it gets worse, call a crisis line or your local emergency number, day or night."
+        ),
+    ]
+    return "\n\n".join(lines)
+
+
+def figures_kept_back() -> str:
+    """In place of a target, while that stands."""
+    return tr(
+        "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "
+        "you want them, they are under /today."
+    )

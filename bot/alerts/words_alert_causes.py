@@ -1,0 +1,281 @@
+"""Each flag in a sentence or two, with its figures and thresholds."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr
+from bot.words.symptoms import symptom_name
+from engine.evidence import safety as evidence
+from engine.evidence.after import AFTER_RISE
+from engine.evidence.source import Number
+from engine.safety import FlagId, finding
+from engine.symptoms import Symptom
+
+LONGEST_QUOTE = 200
+
+
+def cause(
+    flag: str, facts: Mapping[str, Any], *, name: str = "", weight_unit: str, volume_unit: str
+) -> str:
+    """What was found; `name` is whose words are quoted, "" for the reader's own."""
+    told = _Facts(facts, name, weight_unit, volume_unit)
+    found = finding(flag)
+    if isinstance(found, FlagId):
+        return CAUSES[found](told)
+    return _urine(told) if found is Symptom.URINE_DARK else _symptom(found, told)
+
+
+@dataclass(frozen=True, slots=True)
+class _Facts:
+    """A flag's facts, weights and waters in the athlete's units."""
+
+    facts: Mapping[str, Any]
+    name: str
+    weight_unit: str
+    volume_unit: str
+
+    def weight(self, key: str) -> str:
+        return figures.weight(self.facts[key], self.weight_unit)
+
+    def water(self, key: str) -> str:
+        return figures.litres(self.facts[key], self.volume_unit)
+
+    def number(self, key: str) -> str:
+        return figures.plain(round(self.facts[key], 1))
+
+    def quote(self) -> str:
+        """The athlete's own words, in quotation marks."""
+        words = str(self.facts.get("words", ""))
+        short = words if len(words) <= LONGEST_QUOTE else words[: LONGEST_QUOTE - 1] + "…"
+        return f'"{short}"'
+
+    def wrote(self) -> str:
+        """The same as a sentence; "" where a button was tapped."""
+        if not self.facts.get("words"):
+            return ""
+        if not self.name:
+            return tr("You wrote {words}.", words=self.quote())
+        return tr("{name} wrote {words}.", name=self.name, words=self.quote())
+
+    def with_words(self, sentence: str) -> str:
+        return " ".join(part for part in (sentence, self.wrote()) if part)
+
+
+def _symptom(symptom: Symptom, told: _Facts) -> str:
+    named = ", ".join(symptom_name(found) for found in (symptom, *told.facts.get("_with", ())))
+    return told.with_words(tr("Reported: {symptom}.", symptom=named))
+
+
+def _urine(told: _Facts) -> str:
+    if "colour" not in told.facts:
+        return told.with_words(tr("Dark urine."))
+    return told.with_words(
+        tr(
+            "Urine colour {colour} of 8; from {dark} on that is a sign of having drunk far too "
+            "little. Beetroot, vitamins and medicines darken it too.",
+            colour=told.number("colour"),
+            dark=_threshold(evidence.URINE_DARK),
+        )
+    )
+
+
+def _emergency(told: _Facts) -> str:
+    said = (
+        tr("{name} says it is an emergency.", name=told.name)
+        if told.name
+        else tr("You said it is an emergency.")
+    )
+    return told.with_words(said)
+
+
+def _doubt(told: _Facts) -> str:
+    """What was written, what was asked about it, and how far that has come."""
+    if not told.name:
+        return told.with_words(tr("My question about this is still open."))
+    about = str(told.facts.get("about", ""))
+    state = str(told.facts.get("state", "asked"))
+    if state == "unwell":
+        return told.with_words(
+            tr("{name} says they feel unwell, and I've asked what it is.", name=told.name)
+        )
+    if about:
+        meant = ", ".join(symptom_name(symptom) for symptom in about.split(", "))
+        asked = (
+            tr("I asked whether that means {meant}, and have no answer yet.", meant=meant)
+            if state == "silent"
+            else tr("I've asked whether that means {meant}.", meant=meant)
+        )
+    elif state == "silent":
+        asked = tr("I asked whether something is wrong, and have no answer yet.")
+    else:
+        asked = tr("I've asked whether something is wrong.")
+    return f"{told.wrote()} {asked}"
+
+
+def _low_sodium(told: _Facts) -> str:
+    parts = []
+    if told.facts.get("up_percent", 0) > 0:
+        parts.append(
+            tr(
+                "Weight up {percent} % since the last morning, {before} to {now}.",
+                percent=told.number("up_percent"),
+                before=told.weight("before_kg"),
+                now=told.weight("weight_kg"),
+            )
+        )
+    if "target_l" in told.facts:
+        parts.append(
+            tr(
+                "Drank {water} of {target}.",
+                water=told.water("water_l"),
+                target=told.water("target_l"),
+            )
+        )
+    elif "water_l" in told.facts:
+        parts.append(tr("Drank {water}.", water=told.water("water_l")))
+    else:
+        parts.append(tr("How much was drunk is not known."))
+    if told.facts.get("words"):
+        parts.append(told.wrote())
+    elif told.facts.get("signs"):
+        signs = ", ".join(symptom_name(sign) for sign in str(told.facts["signs"]).split(", "))
+        parts.append(tr("Reported: {signs}.", signs=signs))
+    parts.append(
+        tr(
+            "Together that can be low blood sodium from too much water: a doctor has to look, and "
+            "more water makes it worse."
+        )
+    )
+    return " ".join(parts)
+
+
+def _drug(told: _Facts) -> str:
+    then = tr(
+        "I gave no advice and said to ask a doctor. Ask them what they are taking, and bring in a "
+        "doctor; diuretics, potassium and insulin have killed people in peak week."
+    )
+    return told.with_words(tr("A drug was named.")) + " " + then
+
+
+def _complaints(told: _Facts) -> str:
+    """Ticked complaints by their names, written ones in the athlete's words."""
+    if told.facts.get("words"):
+        return told.quote()
+    return ", ".join(symptom_name(s) for s in str(told.facts.get("symptoms", "")).split(", "))
+
+
+def _threshold(number: Number) -> str:
+    return figures.plain(float(number))
+
+
+def _too_little(told: _Facts, sentence: str) -> str:
+    if not told.facts.get("again"):
+        return sentence
+    return sentence + " " + tr("It was too little the day before too.")
+
+
+CAUSES: dict[FlagId, Callable[[_Facts], str]] = {
+    FlagId.EMERGENCY: _emergency,
+    FlagId.DOUBT: _doubt,
+    FlagId.NO_URINE_SWELLING: lambda told: told.with_words(
+        tr("No urine, and swelling: kidneys that fail, or water held back, until shown otherwise.")
+    ),
+    FlagId.WEIGHT_DROP_DAY: lambda told: tr(
+        "Weight down {percent} % since the last morning, {before} to {now} "
+        "(looked at from {bound} %).",
+        percent=told.number("down_percent"),
+        before=told.weight("before_kg"),
+        now=told.weight("weight_kg"),
+        bound=_threshold(evidence.WEIGHT_DROP_DAY),
+    ),
+    FlagId.WEIGHT_DROP_BASELINE: lambda told: tr(
+        "Weight down {percent} % from before the week, {before} to {now} "
+        "(looked at from {bound} %).",
+        percent=told.number("down_percent"),
+        before=told.weight("before_kg"),
+        now=told.weight("weight_kg"),
+        bound=_threshold(evidence.WEIGHT_DROP_BASELINE),
+    ),
+    FlagId.WEEKLY_LOSS: lambda told: tr(
+        "Weight down {percent} % in a week, {before} to {now} (told of past {bound} %).",
+        percent=told.number("percent"),
+        before=told.weight("before_kg"),
+        now=told.weight("weight_kg"),
+        bound=_threshold(evidence.WEEKLY_LOSS),
+    ),
+    FlagId.LOW_SODIUM: _low_sodium,
+    FlagId.WATER_UNDER_ADEQUATE: lambda told: _too_little(
+        told,
+        tr(
+            "Drank {water} yesterday, under the {adequate} a day that is taken to be enough, food "
+            "included.",
+            water=told.water("water_l"),
+            adequate=told.water("adequate_l"),
+        ),
+    ),
+    FlagId.WATER_UNDER_TARGET: lambda told: _too_little(
+        told,
+        tr(
+            "Drank {water} yesterday of a target of {target}, under {bound} % of it.",
+            water=told.water("water_l"),
+            target=told.water("target_l"),
+            bound=_threshold(evidence.WATER_UNDER_TARGET),
+        ),
+    ),
+    FlagId.WATER_OVER_TARGET: lambda told: tr(
+        "Drank {water} yesterday of a target of {target}, over {bound} % of it.",
+        water=told.water("water_l"),
+        target=told.water("target_l"),
+        bound=_threshold(evidence.WATER_OVER_TARGET),
+    ),
+    FlagId.WATER_OVER_GUARD_RAIL: lambda told: tr(
+        "Drank {water} yesterday; {most} is the most for this body mass. Too much water lowers "
+        "blood sodium.",
+        water=told.water("water_l"),
+        most=told.water("most_l"),
+    ),
+    FlagId.WATER_TOO_FAST: lambda told: tr(
+        "Drank {water} within an hour; kidneys clear about {most} an hour at most.",
+        water=told.water("water_l_per_h"),
+        most=told.water("most_l_per_h"),
+    ),
+    FlagId.PULSE_HIGH: lambda told: tr(
+        "Resting pulse {pulse} a minute (looked at over {bound}).",
+        pulse=told.number("pulse"),
+        bound=_threshold(evidence.PULSE_HIGH),
+    ),
+    FlagId.DRUG_NAMED: _drug,
+    FlagId.AFTER_SHOW_COMPLAINT: lambda told: tr(
+        "Reported after the show: {words}. Food that comes back at once after long restriction "
+        "can lower potassium and phosphate: a doctor today, and no large meals until then.",
+        words=_complaints(told),
+    ),
+    FlagId.AFTER_SHOW_RISE: lambda told: tr(
+        "Weight up {percent} % since the last morning before the stage, {before} to {now} "
+        "(looked at past {bound} % in the days after).",
+        percent=told.number("up_percent"),
+        before=told.weight("before_kg"),
+        now=told.weight("weight_kg"),
+        bound=_threshold(AFTER_RISE),
+    ),
+    FlagId.SYMPTOM_UNREAD: lambda told: tr(
+        "Something I can't place: {words}. Please read it and ask.", words=told.quote()
+    ),
+    FlagId.MISSED_CHECK_IN: lambda told: tr("No check-in this morning; the plan's figure stands."),
+    FlagId.SHORT_SLEEP: lambda told: tr(
+        "Slept {last} h and {before} h the last two nights (told of under {bound} h, both).",
+        last=told.number("last_night_h"),
+        before=told.number("night_before_h"),
+        bound=_threshold(evidence.SHORT_SLEEP),
+    ),
+    FlagId.LOW_ENERGY: lambda told: tr(
+        "The day's plan leaves {energy} kcal per kg of fat-free mass after training (told of under "
+        "{bound}).",
+        energy=told.number("kcal_per_kg"),
+        bound=_threshold(evidence.LOW_ENERGY_AVAILABILITY),
+    ),
+}

@@ -1,0 +1,248 @@
+"""What an athlete is told when something may be wrong. Never a drug, never a dose."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.words.languages import mark, tr
+from bot.words.symptoms import symptom_name
+
+# The ids are those of engine.symptoms; the nine that lead to a warning come first.
+SYMPTOM_BUTTONS = {
+    "fainting": mark("Fainted"),
+    "palpitations": mark("Palpitations"),
+    "chest-pain": mark("Chest pain"),
+    "breathlessness": mark("Short of breath"),
+    "limb-weakness": mark("Weak or heavy limbs"),
+    "confusion": mark("Confused"),
+    "severe-headache": mark("Severe headache"),
+    "repeated-vomiting": mark("Vomiting again and again"),
+    "dizzy": mark("Dizzy"),
+    "headache": mark("Headache"),
+    "nausea": mark("Nausea"),
+    "swollen-hands": mark("Swollen hands"),
+    "cramps": mark("Cramps"),
+    "diarrhoea": mark("Diarrhoea"),
+    "bloating": mark("Bloated"),
+    "sleepless": mark("Hardly slept"),
+}
+
+
+IF_WORSE = mark(
+    "If it gets worse, or you faint, have chest pain, palpitations or weak limbs: stop and call "
+    "your local emergency number."
+)
+
+
+def symptom_button(symptom: str) -> str:
+    return tr(SYMPTOM_BUTTONS[symptom])
+
+
+def if_worse() -> str:
+    return tr(IF_WORSE)
+
+
+def emergency(symptoms: Sequence[str], coach: str, helpline: str = "") -> str:
+    if "self-harm" in symptoms:
+        return despair(coach, helpline)
+    return _stop(symptoms) + tr(
+        "I have alerted {coach} and keep on until somebody answers. Nothing in your plan is adjusted "
+        "until {coach} lifts that. I am not a doctor: what the emergency people say goes.",
+        coach=coach,
+    )
+
+
+def _stop(symptoms: Sequence[str]) -> str:
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    sentences = tr(
+        "Stop. You reported: {named}.\n\n"
+        "This can be dangerous, and it does not wait:\n"
+        "• Call your local emergency number now, and say you are dieting for a stage or a shoot.\n"
+        "• Don't drive. Don't stay alone: call somebody to you.\n"
+        "• No training, no cardio, no sauna. Don't force food or water down.",
+        named=named,
+    )
+    return sentences + "\n\n"
+
+
+def despair(coach: str, helpline: str = "", *, own: bool = False) -> str:
+    """Somebody who writes of harming themselves needs a person, not instructions about carbs."""
+    alerted = (
+        tr("I have alerted your second contact, if you have named one.")
+        if own
+        else tr("I have alerted {coach} too and keep on until somebody answers.", coach=coach)
+    )
+    text = tr(
+        "I'm glad you wrote that. No stage is worth this, and you should not be alone with it now.\n\n"
+        "• If you might act on it: call your local emergency number, or go to the nearest hospital.\n"
+        "• {crisis_line}\n"
+        "• Leave the diet and the training for today. Eat something.",
+        crisis_line=crisis_line(helpline),
+    )
+    return f"{text}\n\n{alerted} " + tr("Nothing in your plan is adjusted until then.")
+
+
+def crisis_line(helpline: str) -> str:
+    """Whom to call, day or night: as whoever runs the bot has put it, or in general."""
+    if helpline:
+        return tr(
+            "Call {helpline}, or somebody you trust, and say it as plainly as you said it here.",
+            helpline=helpline,
+        )
+    return tr(
+        "Call a crisis line in your country, day or night, or somebody you trust, and say it as "
+        "plainly as you said it here."
+    )
+
+
+def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
+    if "self-harm" in symptoms:
+        return despair("", helpline, own=True)
+    return _stop(symptoms) + tr(
+        "I have alerted your second contact, if you have named one. Nothing in your plan is adjusted "
+        "until you lift that, and please do so only once a doctor says so. I am not a doctor: what "
+        "the emergency people say goes."
+    )
+
+
+def warning_stands(symptoms: Sequence[str], coach: str, *, own: bool) -> str:
+    """Something else was told while a warning is open: its advice holds, and is not shouted again."""
+    named = ", ".join(symptom_name(s) for s in symptoms)
+    until = (
+        tr("until you have lifted the freeze")
+        if own
+        else tr("until {coach} has lifted the freeze", coach=coach)
+    )
+    if "self-harm" in symptoms:
+        return tr(
+            "Nothing in your plan is adjusted {until}. You need not be alone with it.", until=until
+        )
+    return tr(
+        "The warning of today still holds ({named}): no training, no cardio, nothing adjusted "
+        "{until}. If it is still going on: your local emergency number.",
+        named=named,
+        until=until,
+    )
+
+
+def rests_until_talked(*, own: bool) -> str:
+    """Why nothing is adjusted, where a warning or the mood has stopped it and not the coach's hand."""
+    if own:
+        return tr("Nothing is adjusted until you lift the freeze.")
+    return tr("Adjusting is frozen until your coach has talked with you and lifted it.")
+
+
+def answers_saved() -> str:
+    return tr("Your answers are saved.")
+
+
+def decided_anew() -> str:
+    return tr("With that, today's target is now:")
+
+
+def drug_refusal(coach: str) -> str:
+    return tr(
+        "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
+        "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
+        "doctor, and tell them about your diet. I have let {coach} know that it came up.",
+        coach=coach,
+    )
+
+
+def doubtful(symptom: str, words: str) -> str:
+    if symptom == "self-harm":
+        return tr(
+            'You wrote "{words}". I have to ask plainly: are you thinking of harming yourself? '
+            "Whatever the answer, you need not be alone with it.",
+            words=words,
+        )
+    meant = symptom_name(symptom)
+    return tr(
+        'You wrote "{words}". To be sure: do you mean {meant}, now or since yesterday?',
+        words=words,
+        meant=meant,
+    )
+
+
+def asked_once_more(question: str) -> str:
+    return tr("I have not heard from you, so I ask once more.") + "\n" + question
+
+
+def doubtful_cleared(coach: str) -> str:
+    if not coach:
+        return tr("Good, then that is settled.")
+    return tr("Good. I've told {coach} that it is not that.", coach=coach)
+
+
+def is_something_wrong(concern: str, words: str) -> str:
+    if concern == "mood":
+        return tr('You wrote "{words}". How are you? Is something wrong with you?', words=words)
+    return tr('You wrote "{words}". Is something wrong with you?', words=words)
+
+
+def fine_button() -> str:
+    return tr("I'm fine")
+
+
+def unwell_button() -> str:
+    return tr("I feel unwell")
+
+
+def emergency_button() -> str:
+    return tr("It's an emergency")
+
+
+def tap_how_you_are() -> str:
+    return tr(
+        "Please tap how you are: I'm fine, I feel unwell, or it's an emergency. In an emergency call "
+        "your local emergency number first."
+    )
+
+
+def ask_what_is_wrong() -> str:
+    return tr("I'm sorry. What is it? Tap all that fit, or write it in your own words.")
+
+
+def ask_pulse() -> str:
+    return tr(
+        "Can you take your pulse? Sit for five minutes, count the beats for half a minute, and "
+        "double them."
+    )
+
+
+def ask_urine() -> str:
+    return tr("What colour was your urine last time?")
+
+
+#: Four steps of the colour chart with its eight (Armstrong 1994), by the number each stands for.
+URINE_COLOURS = {
+    2: mark("Clear or pale"),
+    4: mark("Yellow"),
+    6: mark("Dark yellow"),
+    8: mark("Brown"),
+}
+
+
+def urine_button(colour: int) -> str:
+    return tr(URINE_COLOURS[colour])
+
+
+def cannot_now_button() -> str:
+    return tr("Can't say")
+
+
+def glad_you_are_fine(coach: str) -> str:
+    if not coach:
+        return tr("Good to hear.")
+    return tr("Good to hear. I've told {coach} that you are fine.", coach=coach)
+
+
+def warning_seen_to() -> str:
+    return tr(
+        "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
+        "figure stands; adjusting goes on with your next check-in."
+    )
+
+
+def tap_urine() -> str:
+    return tr("Please tap the colour that comes closest.")

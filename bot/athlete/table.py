@@ -1,0 +1,28 @@
+"""Athlete: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from bot.athlete import views as athlete_views
+from bot.athlete.flow_settings import SETTINGS
+from bot.core.routes import ATHLETE, Command, Tap
+from bot.decision.words_target import menu
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+
+FEATURE = Feature(
+    id="athlete",
+    commands=(
+        Command("checkin", ATHLETE, athlete_views.check_in, partial(menu, "checkin"), rank=10),
+        Command("today", ATHLETE, athlete_views.today, partial(menu, "today"), rank=20),
+        Command("week", ATHLETE, athlete_views.week_view, partial(menu, "week"), rank=30),
+        Command("why", ATHLETE, athlete_views.why, partial(menu, "why"), rank=60),
+        Command("past", ATHLETE, athlete_views.past, partial(menu, "past"), rank=70),
+        Command("settings", ATHLETE, athlete_views.settings, partial(menu, "settings"), rank=100),
+        Command("pause", ATHLETE, athlete_views.pause, partial(menu, "pause"), rank=130),
+        Command("resume", ATHLETE, athlete_views.resume, partial(menu, "resume"), rank=140),
+    ),
+    taps=(Tap("set", ATHLETE, athlete_views.change_setting),),
+    flows=(*(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
+)

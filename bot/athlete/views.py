@@ -1,0 +1,211 @@
+"""What an athlete asks for: today, the week, why, past check-ins, settings, pause, help."""
+
+from __future__ import annotations
+
+from datetime import time
+from functools import partial
+
+from sqlmodel import col, select
+
+from bot.alerts.notes import quiet_now
+from bot.athlete import words_why as why_words
+from bot.athlete.flow_settings import SETTINGS
+from bot.checkin import checkins
+from bot.checkin.flow import CHECK_IN
+from bot.core.outbox import Button, answer_tap
+from bot.core.turn import Act, Turn
+from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_target as words
+from bot.decision.care import care_for
+from bot.decision.deciding import latest_decision, told_why
+from bot.dialogue import asking
+from bot.dialogue.readers import zone_of
+from bot.people.changes import Change
+from bot.people.people import active, get_person, is_own_coach, local_date, profile_of, record
+from bot.people.rights import others_coaching
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.tables.week import CheckInRow
+from bot.week.load import checkin_row, current_week, day_set, target_in_force
+from bot.week.prompts import schedule
+from bot.words import common
+
+PAST_SHOWN = 14
+
+
+def check_in(turn: Act) -> None:
+    profile = active(turn, turn.person)
+    if profile is not None:
+        checkins.start(turn, turn.person, profile)
+
+
+def today(turn: Act) -> None:
+    profile = active(turn, turn.person)
+    if profile is None:
+        return
+    day = local_date(profile, turn.context)
+    week = current_week(turn.session, profile)
+    if week is None:
+        coach = get_person(turn.session, profile.coach_id)
+        say_to(turn, turn.person, words.no_week(coach.first_name))
+        return
+    target, planned = target_in_force(turn.session, week, day), week.plan.day(week.days_out(day))
+    if target is None or planned is None:
+        say_to(turn, turn.person, words.no_target(day))
+        return
+    decided = latest_decision(turn.session, profile.person_id)
+    why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
+    row = checkin_row(turn.session, profile.person_id, day)
+    text = words.target_message(
+        day,
+        week.days_out(day),
+        care_for(turn, profile).lines(target, planned.carb_g, profile.volume_unit),
+        why,
+        lead="" if row else words.not_checked_in_yet(),
+    )
+    say_to(turn, turn.person, text)
+
+
+def week_view(turn: Act) -> None:
+    profile = active(turn, turn.person)
+    if profile is None:
+        return
+    week = current_week(turn.session, profile)
+    if week is None:
+        coach = get_person(turn.session, profile.coach_id)
+        say_to(turn, turn.person, words.no_week(coach.first_name))
+        return
+    now_day = local_date(profile, turn.context)
+    rows = []
+    for planned in week.plan:
+        day = week.date_of(planned.days_out)
+        target = target_in_force(turn.session, week, day)
+        assert target is not None
+        rows.append(
+            words.week_row(
+                planned.days_out, day, target, planned.carb_g, profile.volume_unit,
+                today=day == now_day,
+                fixed=day < now_day or day_set(turn.session, profile.person_id, day) is not None,
+            )
+        )  # fmt: skip
+    title = words.week_title(week.event.kind, week.event.day)
+    say_to(turn, turn.person, words.week_message(title, rows))
+
+
+def why(turn: Act) -> None:
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    decided = latest_decision(turn.session, profile.person_id)
+    text = (
+        why_words.why_message(
+            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+        )
+        if decided
+        else why_words.nothing_decided()
+    )
+    say_to(turn, turn.person, text)
+
+
+def past(turn: Act) -> None:
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    query = (
+        select(CheckInRow)
+        .where(CheckInRow.athlete_id == turn.person.id)
+        .order_by(col(CheckInRow.date).desc())
+        .limit(PAST_SHOWN)
+    )
+    rows = []
+    for row in turn.session.exec(query):
+        set_row = day_set(turn.session, profile.person_id, row.date)
+        rows.append(
+            words.past_row(
+                row.date, row.weight_kg, row.fullness, row.sharpness, row.water_l,
+                set_row.carb_g if set_row else None, profile.weight_unit, profile.volume_unit,
+            )
+        )  # fmt: skip
+    say_to(turn, turn.person, words.past_message(rows))
+
+
+def settings(turn: Act) -> None:
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    if profile.zone is None:
+        say_to(turn, turn.person, common.not_active("onboarding"))
+        return
+    labelled = [Button(words.settings_button(key), f"set:{key}") for key in words.SETTINGS_BUTTONS]
+    say_to(turn, turn.person, _settings_lines(profile), buttons=[labelled[:2], labelled[2:]])
+
+
+def _settings_lines(profile: AthleteProfile) -> str:
+    return words.settings_message(
+        profile.zone or "",
+        profile.prompt_time.strftime("%H:%M"),
+        profile.weight_unit,
+        profile.volume_unit,
+        profile.status == AthleteStatus.PAUSED,
+    )
+
+
+def change_setting(turn: Act) -> None:
+    """A button under the settings: ask for the new value."""
+    assert turn.incoming.tap_id is not None
+    flow = SETTINGS.get(turn.arguments[0] if turn.arguments else "")
+    answer_tap(
+        turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now,
+        text="" if flow else common.already_answered(),
+    )  # fmt: skip
+    if flow is not None:
+        asking.open_question(turn, turn.person, flow, subject_id=turn.person.id)
+
+
+def setting_changed(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """Keep the new setting; the mornings ahead move with it."""
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    answers = question.answers
+    if "place" in answers:
+        profile.zone = zone_of(answers)
+    if "prompt_time" in answers:
+        profile.prompt_time = time.fromisoformat(answers["prompt_time"])
+    profile.weight_unit = answers.get("weight_unit", profile.weight_unit)
+    profile.volume_unit = answers.get("volume_unit", profile.volume_unit)
+    turn.session.add(profile)
+    for waiting in asking.open_questions(
+        turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
+    ):
+        waiting.answers = waiting.answers | checkins.units_of(
+            profile
+        )  # the next figure is in these
+    record(turn, profile.person_id, Change.SETTINGS, by=person.id, flow=question.flow)
+    schedule(turn, profile)
+    text = words.settings_changed(_settings_lines(profile))
+    say_to(turn, person, text)
+
+
+def pause(turn: Act) -> None:
+    profile = active(turn, turn.person)
+    if profile is not None:
+        _set_status(turn, turn.person, profile, AthleteStatus.PAUSED)
+        text = on_your_own.paused() if is_own_coach(profile) else words.paused()
+        say_to(turn, turn.person, text)
+
+
+def resume(turn: Act) -> None:
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    if profile.status != AthleteStatus.PAUSED:
+        say_to(turn, turn.person, words.not_paused())
+        return
+    _set_status(turn, turn.person, profile, AthleteStatus.ACTIVE)
+    say_to(turn, turn.person, words.resumed())
+
+
+def _set_status(turn: Turn, person: Person, profile: AthleteProfile, status: AthleteStatus) -> None:
+    profile.status = status
+    turn.session.add(profile)
+    record(turn, profile.person_id, Change(status.value), by=person.id)
+    schedule(turn, profile)
+    told = words.coach_told_paused if status == AthleteStatus.PAUSED else words.coach_told_resumed
+    for coach in others_coaching(turn.session, profile):
+        say_to(turn, coach, partial(told, person.first_name), silent=quiet_now(turn, coach))

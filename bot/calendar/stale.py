@@ -1,0 +1,41 @@
+"""When calendar files that were given out have grown old: noted at once, seen to when it is still."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from sqlmodel import select
+
+from bot.core import agenda
+from bot.core.turn import Turn
+from bot.people.changes import Change, Follows
+from bot.people.people import kept_now
+from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.week import EventRow
+
+ANEW = "calendar"
+# Our own choice: a coach who changes five numbers in a row brings one file, not five.
+STILL_FOR = timedelta(minutes=5)
+
+
+def look_at_kept(turn: Turn) -> None:
+    """After a use case: whether what was kept in it makes a file that was given out stale."""
+    for row in kept_now(turn.session):
+        if Follows.CALENDAR in Change(row.what).follows:
+            calendar_stale(turn, row.athlete_id)
+
+
+def calendar_stale(turn: Turn, athlete_id: int) -> None:
+    """Something was kept about the athlete that can matter to a file given out: look soon."""
+    given_out = (
+        select(CalendarRow.id)
+        .join(EventRow)
+        .where(CalendarRow.athlete_id == athlete_id, EventRow.active)
+    )
+    if turn.session.exec(given_out).first() is None:
+        return
+    agenda.cancel(turn.session, subject=f"athlete:{athlete_id}", kind=ANEW)
+    agenda.put(
+        turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=ANEW,
+        due_at=turn.now + STILL_FOR, again=True,
+    )  # fmt: skip

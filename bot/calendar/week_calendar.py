@@ -1,0 +1,215 @@
+"""The athlete's week, sessions, meals and stage day as they are to stand in a calendar."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator
+from dataclasses import asdict, dataclass, replace
+from datetime import date, datetime, time, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot.calendar import words
+from bot.core.instants import local_instant
+from bot.decision.care import rests
+from bot.decision.words_target import resting_line
+from bot.food import words_day as food_words
+from bot.food.list import food_of, rows_of, times_of
+from bot.people.people import get_person, is_own_coach
+from bot.stage import day as stage_day
+from bot.store.tables.food import FoodDayRow
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.trip import TripRow
+from bot.store.tables.week import EventRow
+from bot.week.load import current_plan, day_set
+from engine.evidence.staging import (
+    CLASS_LASTS_MIN,
+    PUMP_LENGTH_MIN,
+    REGISTRATION_LASTS_MIN,
+    TAN_LASTS_MIN,
+)
+from engine.planning.travel import Journey, plan_journey
+from engine.stage_day.stage_day import MEALS, Kind
+from engine.values.plan import DayTarget
+
+_LENGTH_MIN = {
+    Kind.PUMP: int(PUMP_LENGTH_MIN.value),
+    Kind.TAN: int(TAN_LASTS_MIN.value),
+    Kind.REGISTRATION: int(REGISTRATION_LASTS_MIN.value),
+    Kind.STAGE: int(CLASS_LASTS_MIN.value),
+}
+SHORT_MIN = 15
+MEAL_MIN = 30
+
+
+@dataclass(frozen=True, slots=True)
+class Drawn:
+    """What one entry says. `start`: ISO, a date for a whole day (`minutes` None) or an instant."""
+
+    start: str
+    minutes: int | None
+    zone: str
+    summary: str
+    description: str = ""
+
+    def says(self) -> dict[str, Any]:
+        return asdict(self)
+
+
+def drawn(
+    session: Session, profile: AthleteProfile, event: EventRow, *, own: bool
+) -> dict[str, Drawn]:
+    """Every entry by a key that keeps its meaning; empty while neither plan nor timetable is there.
+
+    `own`: for the athlete; in a coach's calendar each names whose it is.
+    """
+    found = dict(_Week(session, profile, event).entries())
+    if own:
+        return found
+    name = get_person(session, profile.person_id).first_name
+    return {
+        key: replace(entry, summary=words.for_coach(name, entry.summary))
+        for key, entry in found.items()
+    }
+
+
+class _Week:
+    def __init__(self, session: Session, profile: AthleteProfile, event: EventRow) -> None:
+        self._session, self._profile, self._event = session, profile, event
+        self._stage = stage_day.stage_row(session, event)
+        trips = select(TripRow).where(TripRow.event_id == event.id)
+        self._trip = session.exec(trips.order_by(col(TripRow.id).desc())).first()
+        self._resting = ""  # why no session stands in it
+        if rests(profile):
+            coach = (
+                "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+            )
+            self._resting = resting_line(coach, warned=True)
+
+    def entries(self) -> Iterator[tuple[str, Drawn]]:
+        for planned in current_plan(self._session, self._event) or ():
+            day = self._event.day - timedelta(days=planned.days_out)
+            set_row = day_set(self._session, self._profile.person_id, day)
+            target = replace(planned, carb_g=set_row.carb_g) if set_row is not None else planned
+            yield from self._day(day, target, planned.carb_g)
+            yield from self._meals(day, target)
+        yield from self._stage_day()
+
+    def _day(self, day: date, target: DayTarget, planned_g: float) -> Iterator[tuple[str, Drawn]]:
+        zone = self._zone_on(day)
+        unit = self._profile.volume_unit
+        details = words.day_details(target, planned_g, unit, resting=self._resting or None)
+        yield (
+            f"day-{target.days_out}",
+            Drawn(day.isoformat(), None, zone, words.day_summary(target), details),
+        )
+        if target.training and target.days_out > 0 and not self._resting:
+            yield (
+                f"session-{target.days_out}",
+                Drawn(
+                    day.isoformat(), None, zone, words.session_summary(target.training),
+                    words.session_details(target),
+                ),
+            )  # fmt: skip
+
+    def _meals(self, day: date, target: DayTarget) -> Iterator[tuple[str, Drawn]]:
+        """The usual meals; on a day of travel those on the way, on the day itself the timetable's."""
+        if target.days_out == 0 and self._stage is not None and self._stage.cancelled_at is None:
+            return
+        if self._trip is not None and self._travels_on(day):
+            yield from self._journey_meals(day, target)
+            return
+        zone, menu = self._zone_on(day), self._menu(day)
+        times = times_of(self._session, self._profile.person_id)
+        for number, at in enumerate(times, start=1):
+            start = local_instant(day, time.fromisoformat(at), zone)
+            yield (
+                f"meal-{target.days_out}-{number}",
+                Drawn(
+                    start.isoformat(), MEAL_MIN, zone, words.meal_summary(number, len(times)),
+                    words.meal_details(menu.get(at, ()), target.carb_g),
+                ),
+            )  # fmt: skip
+
+    def _journey_meals(self, day: date, target: DayTarget) -> Iterator[tuple[str, Drawn]]:
+        trip = self._trip
+        assert trip is not None
+        journey = Journey(
+            leave=trip.leave_at, arrive=trip.arrive_at, home_zone=trip.home_zone,
+            away_zone=trip.away_zone, wake=self._profile.prompt_time,
+        )  # fmt: skip
+        of_day = [
+            meal
+            for meal in plan_journey(journey).meals
+            if meal.at.astimezone(ZoneInfo(meal.zone)).date() == day
+        ]
+        for number, meal in enumerate(of_day, start=1):
+            yield (
+                f"meal-{target.days_out}-{number}",
+                Drawn(
+                    meal.at.isoformat(), MEAL_MIN, meal.zone, words.journey_meal_summary(),
+                    words.meal_details((), target.carb_g),
+                ),
+            )  # fmt: skip
+
+    def _stage_day(self) -> Iterator[tuple[str, Drawn]]:
+        row = self._stage
+        if row is None or row.cancelled_at is not None:
+            return
+        menu = self._menu(self._event.day)
+        for entry, _ in stage_day.entries_of(row):
+            if self._resting and entry.kind is Kind.PUMP:
+                continue
+            portions = menu.get(_nearest(menu, entry.at, self._event.zone), ())
+            yield (
+                f"stage-{entry.key}",
+                Drawn(
+                    entry.at.isoformat(), _LENGTH_MIN.get(entry.kind, SHORT_MIN),
+                    self._event.zone, words.stage_summary(entry, len(row.facts["stages"])),
+                    "\n".join(portions) if entry.kind in MEALS else "",
+                ),
+            )  # fmt: skip
+
+    def _zone_on(self, day: date) -> str:
+        """On whose clocks the athlete lives that day."""
+        home, trip = self._profile.zone or self._event.zone, self._trip
+        if trip is None or (trip.arrived_at is None and home != trip.home_zone):
+            return home
+        arrival = trip.arrive_at.astimezone(ZoneInfo(trip.away_zone)).date()
+        return trip.away_zone if day > arrival else trip.home_zone
+
+    def _travels_on(self, day: date) -> bool:
+        trip = self._trip
+        assert trip is not None
+        leaving = trip.leave_at.astimezone(ZoneInfo(trip.home_zone)).date()
+        arriving = trip.arrive_at.astimezone(ZoneInfo(trip.away_zone)).date()
+        return leaving <= day <= arriving
+
+    def _menu(self, day: date) -> dict[str, tuple[str, ...]]:
+        """Portions by meal time, where the athlete has had a menu made for that day."""
+        query = select(FoodDayRow).where(
+            FoodDayRow.athlete_id == self._profile.person_id, FoodDayRow.date == day
+        )
+        row = self._session.exec(query).first()
+        if row is None or not row.meals:
+            return {}
+        foods = {str(food.id): food_of(food) for food in rows_of(self._session, row.athlete_id)}
+        return {
+            meal["at"]: tuple(
+                food_words.amount(foods[id], steps * foods[id].step_g)
+                for id, steps in meal["portions"].items()
+                if id in foods
+            )
+            for meal in row.meals
+        }
+
+
+def _nearest(menu: dict[str, tuple[str, ...]], at: datetime, zone: str) -> str:
+    local = at.astimezone(ZoneInfo(zone))
+
+    def off(clock: str) -> int:
+        hours, minutes = clock.split(":")
+        return abs(int(hours) * 60 + int(minutes) - local.hour * 60 - local.minute)
+
+    return min(menu, key=off, default="")

@@ -1,0 +1,149 @@
+"""The calendar file: what stands in it, and what is said beside it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.decision.words_target import out, target_lines
+from bot.stage import words_entries as stage_entries
+from bot.words import figures
+from bot.words.languages import tr, trn
+from bot.words.training import training_words
+from engine.stage_day.stage_day import Entry
+from engine.values.plan import DayTarget
+
+
+def menu() -> str:
+    return tr("The week and the event day as a calendar file")
+
+
+def calendar_name(name: str) -> str:
+    return tr("{name}'s peak week", name=name)
+
+
+def for_coach(name: str, summary: str) -> str:
+    """In a coach's calendar it has to be clear whose it is."""
+    return tr("{name}: {what}", name=name, what=summary)
+
+
+def day_summary(target: DayTarget) -> str:
+    return tr(
+        "{when}, {carbs} g carbs", when=out(target.days_out), carbs=figures.number(target.carb_g)
+    )
+
+
+def day_details(
+    target: DayTarget, planned_carb_g: float, volume_unit: str, *, resting: str | None = None
+) -> str:
+    """`resting`: why there is no training, where a warning is open."""
+    targets = target_lines(target, planned_carb_g, volume_unit, resting=resting)
+    asked = tr("As of when this file was made. A check-in can change it: /today has the latest.")
+    return f"{targets}\n{asked}"
+
+
+def session_summary(training: str) -> str:
+    return tr("Training: {training}", training=training_words(training))
+
+
+def session_details(target: DayTarget) -> str:
+    """Cardio and steps of the day, as far as they are planned."""
+    lines = []
+    if target.cardio_min is not None:
+        lines.append(
+            tr("Cardio {minutes} min", minutes=figures.number(target.cardio_min))
+            if target.cardio_min
+            else tr("No cardio")
+        )
+    if target.steps is not None:
+        lines.append(
+            trn("{steps} step", "{steps} steps", target.steps, steps=figures.number(target.steps))
+        )
+    return "\n".join(lines)
+
+
+def meal_summary(number: int, meals: int) -> str:
+    return tr("Meal {number} of {meals}", number=number, meals=meals)
+
+
+def journey_meal_summary() -> str:
+    return tr("Meal on the way")
+
+
+def meal_details(portions: Sequence[str], carb_g: float) -> str:
+    """`carb_g`: the whole day's."""
+    day = tr(
+        "{carbs} g carbs over the whole day; /food has the portions.", carbs=figures.number(carb_g)
+    )
+    return "\n".join([*portions, day])
+
+
+def stage_summary(entry: Entry, classes: int) -> str:
+    return figures.capital(stage_entries.line(entry, classes))
+
+
+# Beside the file
+
+
+def caption(name: str, *, own: bool, entries: int) -> str:
+    lead = (
+        tr("Your week and event day as a calendar file.")
+        if own
+        else tr("{name}'s week and event day as a calendar file.", name=name)
+    )
+    count = trn("It has {number} entry.", "It has {number} entries.", entries)
+    how = tr(
+        "Open it and add everything, best to a calendar of its own. Times are local times of "
+        "each place. If the week changes, I send a new file."
+    )
+    who_sees = tr(
+        "It has targets and times, but no weights and no answers. Anybody who sees that "
+        "calendar sees them."
+    )
+    return f"{lead} {count} {how}\n\n{who_sees}"
+
+
+def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
+    """A file in the place of an earlier one."""
+    parts = [
+        tr("Your week has changed since your last calendar file.")
+        if own
+        else tr("{name}'s week has changed since your last calendar file.", name=name)
+    ]
+    if changed:
+        parts.append(
+            trn(
+                "{number} entry is new or changed.", "{number} entries are new or changed.", changed
+            )
+        )
+    if cancelled:
+        parts.append(trn("{number} was removed.", "{number} were removed.", cancelled))
+    parts.append(
+        tr(
+            "Open this one and add everything: it replaces the last one. If your calendar then "
+            "shows anything twice, empty that calendar and open this file again."
+        )
+    )
+    return " ".join(parts)
+
+
+def nothing_yet(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "There is nothing to put into a calendar yet: event and plan have to be set first."
+        )
+    return tr(
+        "There is nothing to put into a calendar for {name} yet: set event and plan first.",
+        name=name,
+    )
+
+
+def nobody() -> str:
+    return tr("None of your athletes has an event ahead.")
+
+
+def which_athlete() -> str:
+    return tr("Whose calendar?")
+
+
+def not_here() -> str:
+    return tr("That calendar is not here.")

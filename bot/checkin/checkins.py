@@ -1,0 +1,557 @@
+"""The morning's answers: asked for, taken by buttons or in one line, changed, recorded."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.alerts import alerts
+from bot.checkin import words
+from bot.checkin.flow import (
+    ALL_FINE,
+    CHANGEABLE,
+    CHECK_IN,
+    DOUBTS,
+    IN_ONE,
+    NOTED,
+    QUESTIONS,
+    SOMETHING_OFF,
+    WHY,
+    known_of,
+    open_figures,
+    read_morning,
+    taken_from,
+)
+from bot.core.outbox import Button, answer_tap
+from bot.core.turn import Act, ChatTurn, Turn
+from bot.decision import words_target as athlete_words
+from bot.decision.deciding import decide_checkin
+from bot.dialogue import asking
+from bot.dialogue.flow import Answers, Unread, given_by
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, profile_of, record
+from bot.people.telling import say_to
+from bot.photos import photos
+from bot.plan.flow_number import read_number
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.tables.week import CheckInRow
+from bot.week import prompts
+from bot.week.load import Week, checkin_row, current_event, current_week, target_in_force
+from bot.words import common
+from engine.decision.decide import Outcome
+from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
+from engine.safety import exercise_kcal
+from engine.symptoms import screen
+from engine.values.case import answers_needed
+from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report, read_report
+
+_FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
+
+
+def start(turn: Turn, person: Person, profile: AthleteProfile) -> None:
+    """Ask for this morning's numbers; where they are there already, offer to change them."""
+    today = local_date(profile, turn.context)
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is not None and is_answered(row):
+        offer_change(turn, person, profile, row)
+        return
+    asking.open_question(
+        turn, person, CHECK_IN, subject_id=profile.person_id,
+        answers=question_context(turn.session, profile, today),
+    )  # fmt: skip
+
+
+def question_context(session: Session, profile: AthleteProfile, today: date) -> Answers:
+    """What the check-in's questions need to know: units, yesterday's targets, what is asked today."""
+    week = current_week(session, profile)
+    event = current_event(session, profile.person_id)
+    person = get_person(session, profile.person_id)
+    yesterday = target_in_force(session, week, today - timedelta(days=1)) if week else None
+    days_out = (event.day - today).days if event else None
+    sharpness = week is not None and _wants_sharpness(week, profile, today)
+    trained = yesterday is not None and exercise_kcal(yesterday, profile.body_mass_kg or 0) > 0
+    return {
+        "_date": today.isoformat(),
+        **units_of(profile),
+        "_water_target_l": yesterday.water_l if yesterday else profile.baseline.get("water_l"),
+        "_carb_set_g": yesterday.carb_g if yesterday else None,
+        "_wants_sharpness": sharpness,
+        "_trained": trained,
+        "_habit": _habit(session, profile, today),
+        "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
+    }
+
+
+def units_of(profile: AthleteProfile) -> Answers:
+    """The units that this athlete's figures are read in, where none is written."""
+    return {"_weight_unit": profile.weight_unit, "_volume_unit": profile.volume_unit}
+
+
+def _habit(session: Session, profile: AthleteProfile, today: date) -> Answers:
+    """What this athlete told last, for a figure to be held against before it is taken."""
+    earliest = today - timedelta(days=int(JUMP_LOOKS_BACK_DAYS.value))
+    query = (
+        select(CheckInRow)
+        .where(
+            CheckInRow.athlete_id == profile.person_id,
+            CheckInRow.date >= earliest,
+            CheckInRow.date < today,
+        )
+        .order_by(col(CheckInRow.date).desc())
+    )
+    rows = list(session.exec(query))
+    return {
+        "weight_kg": next((row.weight_kg for row in rows if row.weight_kg is not None), None),
+        "fullness": next((row.fullness for row in rows if row.fullness is not None), None),
+        "on_file_kg": profile.body_mass_kg,
+        "height_cm": profile.height_cm,
+    }
+
+
+def is_answered(row: CheckInRow) -> bool:
+    """Whether a morning has been told, even if without its weight."""
+    return any(getattr(row, key) is not None for key in CORE)
+
+
+def _wants_sharpness(week: Week, profile: AthleteProfile, today: date) -> bool:
+    sets = today + timedelta(days=1) if profile.always_tomorrow else today
+    return "sharpness" in answers_needed(week.days_out(sets))
+
+
+def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """All questions of a check-in are answered."""
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    answers = _with_note(question.answers)
+    row = checkin_row(turn.session, profile.person_id, date.fromisoformat(answers["_date"]))
+    if row is not None and is_answered(row) and _says_the_same(turn.session, profile, row, answers):
+        say_to(turn, person, common.cancelled())
+        return
+    typed = [int(number) for number in answers.get(asking.TYPED_IN, {})]
+    message_id = typed[0] if len(typed) == 1 and answers.get(IN_ONE) else None
+    take(turn, profile, answers, message_id=message_id)
+
+
+def take_draft(turn: Turn, profile: AthleteProfile, answers: Answers) -> None:
+    """Take what a morning that was left half way has told."""
+    take(turn, profile, _with_note(answers), message_id=None)
+
+
+def pass_on_words(turn: Turn, profile: AthleteProfile, said: str) -> None:
+    """Words beside the figures of a morning that was never finished still reach the coach."""
+    if said:
+        person = get_person(turn.session, profile.person_id)
+        told = words.beside_the_numbers([], None, None, said)
+        alerts.note(turn, profile, lambda: words.passed_on(person.first_name, told), once=True)
+
+
+def _with_note(answers: Answers) -> Answers:
+    """The words that were said beside the figures joined to the note, and read for complaints."""
+    said = answers.get(NOTED, "")
+    if not said:
+        return answers
+    note = " / ".join(part for part in (answers.get("note") or "", said) if part)
+    heard = [hit.symptom.value for hit in screen(said).hits if hit.sure]
+    symptoms = list(dict.fromkeys([*(answers.get("symptoms") or []), *heard]))
+    return answers | {"note": note, "symptoms": symptoms}
+
+
+def _says_the_same(
+    session: Session, profile: AthleteProfile, row: CheckInRow, answers: Answers
+) -> bool:
+    old = answers_of(session, profile, row)
+    return words.so_far(old) == words.so_far(answers) and row.note == (
+        answers.get("note") or row.note
+    )
+
+
+def take(
+    turn: Turn, profile: AthleteProfile, answers: Answers, *, message_id: int | None, lead: str = ""
+) -> None:
+    """Write the answers down, or change what was written, and decide on them."""
+    day = date.fromisoformat(answers["_date"])
+    row = checkin_row(turn.session, profile.person_id, day)
+    again = row is not None
+    if row is None:
+        row = CheckInRow(athlete_id=profile.person_id, date=day, answered_at=turn.now)
+    else:
+        row.revision += 1
+    _write(row, answers)
+    row.message_id = message_id or row.message_id
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.CHECKED_IN, by=profile.person_id,
+        checkin=row.id, revision=row.revision,
+    )  # fmt: skip
+    prompts.cancel_morning(turn.session, profile, day)
+    if again and not lead:
+        lead = words.re_decided()
+    told_anew = bool(answers.get("symptoms") or answers.get("note"))
+    decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
+    _pass_on(turn, profile, row)
+    if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
+        photos.offer(turn, profile, day)
+
+
+def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
+    """What was said beside the numbers goes to the coach too, silently; complaints went already."""
+    note = "" if screen(row.note).hits else row.note
+    if not words.beside_the_numbers((), row.gut, row.sleep_h, note):
+        return
+    person = get_person(turn.session, profile.person_id)
+    alerts.note(
+        turn, profile,
+        lambda: words.passed_on(
+            person.first_name,
+            words.beside_the_numbers((), row.gut, row.sleep_h, note),
+        ), once=True,
+    )  # fmt: skip
+
+
+def _write(row: CheckInRow, answers: Answers) -> None:
+    if answers.get("fine") == ALL_FINE and not answers.get("note"):
+        row.symptoms, row.gut, row.note = [], "fine", ""
+    for question in QUESTIONS:
+        if question.column and question.key in answers:
+            value = answers[question.key]
+            if question.key == "symptoms":
+                value = list(value or [])
+            elif question.key == "note":
+                value = value or ""
+            setattr(row, question.column, value)
+
+
+def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> Answers:
+    """A recorded check-in as the flow's answers again, so that one of them can be asked anew.
+
+    What was never asked, or was skipped, is None: it is not asked when another answer changes.
+    """
+    answers = question_context(session, profile, row.date)
+    was_off = bool(row.symptoms or row.gut not in (None, "fine"))
+    for question in QUESTIONS:
+        if question.column and (question.step.key in _ALWAYS_KEPT or was_off):
+            value = getattr(row, question.column)
+            answers[question.key] = list(value) if isinstance(value, list) else value
+    answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
+    return answers
+
+
+# Answers that stand by themselves; the others are asked for where something is off.
+_ALWAYS_KEPT = frozenset({*IN_ORDER, "carb_eaten_g", "training_done"})
+
+
+def offer_change(turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow) -> None:
+    asked = question_context(turn.session, profile, row.date)
+    keys = [key for key in CHANGEABLE if _can_change(key, row, asked)]
+    labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
+    say_to(
+        turn,
+        person,
+        f"{words.so_far(answers_of(turn.session, profile, row))}\n\n{words.change_which()}",
+        buttons=[labelled[i : i + 3] for i in range(0, len(labelled), 3)],
+    )
+
+
+def _can_change(key: str, row: CheckInRow, asked: Answers) -> bool:
+    if key == "sharpness":
+        return bool(asked["_wants_sharpness"]) or row.sharpness is not None
+    if key == "training_done":
+        return bool(asked["_trained"]) or row.training_done is not None
+    return True
+
+
+def tapped(turn: Act) -> None:
+    """Buttons under a target: "change:ID", "off:ID", "one:ID:KEY"."""
+    action, checkin_id, key = (*turn.arguments, "", "", "")[:3]
+    row = turn.session.get(CheckInRow, int(checkin_id)) if checkin_id.isdigit() else None
+    profile = profile_of(turn.session, turn.person.id)
+    assert turn.incoming.tap_id is not None
+    if row is None or profile is None or row.athlete_id != turn.person.id:
+        text = common.not_your_button()
+        answer_tap(
+            turn.session,
+            chat_id=turn.person.chat_id,
+            tap_id=turn.incoming.tap_id,
+            now=turn.now,
+            text=text,
+        )
+        return
+    answer_tap(turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now)
+    if row.date != local_date(profile, turn.context):
+        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        say_to(turn, turn.person, text)
+    elif action == "change":
+        offer_change(turn, turn.person, profile, row)
+    elif action == "off" or key in CHANGEABLE:
+        _ask_one(turn, turn.person, profile, row, "off" if action == "off" else key)
+
+
+def _ask_one(
+    turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow, key: str
+) -> None:
+    answers = answers_of(turn.session, profile, row)
+    if key in ("off", "fine"):
+        for part in ("fine", "symptoms", "gut", "sleep_h", "note"):
+            answers.pop(part, None)
+        if key == "off":
+            answers["fine"] = SOMETHING_OFF
+    else:
+        answers.pop(key, None)
+    answers["_greeting"] = ""
+    asking.open_question(turn, person, CHECK_IN, subject_id=profile.person_id, answers=answers)
+
+
+def one_line(turn: ChatTurn, person: Person) -> bool:
+    """Take a text that nobody's question waits for as a morning, or as a part of one.
+
+    False where it is none: then nothing has been taken, and it is for somebody else. Where it is
+    True, all of it has landed: figures as answers, what was doubtful as a question, every other word
+    in the note, which goes to the coach.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or profile.status != AthleteStatus.ACTIVE:
+        return False
+    if (
+        _answers_another_question(turn.session, person)
+        or read_number(turn.incoming.text) is not None
+    ):
+        return False  # a number of the plan ("2 days out carbs 420") is no number of the morning
+    today = local_date(profile, turn.context)
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is not None and is_answered(row):
+        return _change_told(turn, person, profile, row)
+    drafts = asking.open_questions(
+        turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
+    )
+    drafts = [draft for draft in drafts if draft.answers.get("_date") == today.isoformat()]
+    given = (
+        drafts[-1].answers | units_of(profile)
+        if drafts
+        else question_context(turn.session, profile, today)
+    )
+    if given.get(DOUBTS):
+        return False  # what was doubtful is answered where it was asked
+    report = (
+        read_morning(turn.incoming.text, given)
+        if drafts
+        else read_report(turn.incoming.text, known_of(given, ()))
+    )
+    asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
+    if not _is_morning(report, asked=asked, whole_week=_in_week(turn.session, profile, today)):
+        return False
+    for draft in drafts:
+        asking.close(turn, draft)
+    answers = given | taken_from(report, given)
+    if turn.incoming.message_id is not None:
+        typed_in = answers.get(asking.TYPED_IN, {}) | {
+            str(turn.incoming.message_id): _first_key(report)
+        }
+        answers[asking.TYPED_IN] = typed_in
+    _go_on(turn, person, profile, answers)
+    return True
+
+
+def _first_key(report: Report) -> str:
+    told = [*report.answers, *(doubt.answer for doubt in report.doubts)]
+    return next((key for key in told if CHECK_IN.step(key) is not None), CORE[0])
+
+
+def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers) -> None:
+    """Ask for what is still missing or in doubt; take the morning where nothing is."""
+    answers = answers | {"_greeting": ""}
+    if CHECK_IN.next_step(answers) is not None:
+        asking.open_question(
+            turn,
+            person,
+            CHECK_IN,
+            subject_id=profile.person_id,
+            answers=answers,
+        )
+        return
+    question = OpenQuestion(
+        person_id=id_of(person), flow=CHECK_IN.id, subject_id=profile.person_id,
+        answers=answers, asked_at=turn.now, closed_at=turn.now,
+    )  # fmt: skip
+    turn.session.add(question)
+    turn.session.flush()
+    finish(turn, person, question)
+
+
+def _is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
+    """Whether a text tells of the morning, rather than of anything else with figures in it."""
+    if asked:
+        return report.told > 0
+    told = sum(1 for key in report.answers if key in IN_ORDER)
+    if report.told >= len(CORE) and told:
+        return True
+    if told >= _FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
+        return True
+    return whole_week and told == 1 and not report.note and not report.doubts
+
+
+def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
+    week = current_week(session, profile)
+    return week is not None and week.plan.day(week.days_out(today)) is not None
+
+
+def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
+    """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
+    old = answers_of(turn.session, profile, row)
+    report = read_report(turn.incoming.text, known_of(old, ()))
+    if sum(1 for key in CORE if key in report.answers) == len(CORE) and not report.doubts:
+        context_of_today = question_context(turn.session, profile, row.date)
+        answers = _with_note(context_of_today | taken_from(report, context_of_today))
+        take(turn, profile, answers, message_id=turn.incoming.message_id)
+        return True
+    changed = {
+        key: value
+        for key, value in report.answers.items()
+        if value is not None and value != getattr(row, key)
+    }
+    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING) or report.note:
+        return False
+    if not changed and not report.doubts:
+        return False
+    first = next(iter(changed), CORE[0])
+    ask = Doubt(
+        code=DoubtCode.CHANGE, answer=first, given=turn.incoming.text.strip(), options=(changed,)
+    )
+    doubts = ((ask,) if changed else ()) + report.doubts
+    found = taken_from(Report(doubts=doubts), old)
+    if not found[DOUBTS]:
+        return False
+    asking.open_question(
+        turn, person, CHECK_IN, subject_id=profile.person_id,
+        answers=old | found | {"_greeting": ""},
+    )  # fmt: skip
+    return True
+
+
+def _answers_another_question(session: Session, person: Person) -> bool:
+    """Whether the latest open question takes figures and is not of a check-in: the text is its."""
+    asked = [q for q in asking.open_questions(session, person) if q.flow not in ASKED_ABOUT_SIGNS]
+    return bool(asked) and asked[-1].flow != CHECK_IN.id
+
+
+def edited(turn: ChatTurn, person: Person) -> bool:
+    """The text of an earlier message was changed: if it held an answer, the answer changes with it.
+
+    False where it held none.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or turn.incoming.message_id is None:
+        return False
+    today = local_date(profile, turn.context)
+    row = turn.session.exec(
+        select(CheckInRow).where(
+            CheckInRow.athlete_id == person.id, CheckInRow.message_id == turn.incoming.message_id
+        )
+    ).first()
+    if row is not None:
+        _edited_line(turn, person, profile, row, today)
+        return True
+    question = _question_typed_in(turn.session, person, turn.incoming.message_id)
+    if question is None:
+        return False
+    _edited_answer(turn, person, profile, question, today)
+    return True
+
+
+def _edited_line(
+    turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow, today: date
+) -> None:
+    if row.date != today:
+        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        say_to(turn, person, text)
+        return
+    old = answers_of(turn.session, profile, row)
+    report = read_report(turn.incoming.text, known_of(old, ()))
+    report = _agreed(report, old)
+    told = {*report.answers, *(doubt.answer for doubt in report.doubts)}
+    if len(told & set(CORE)) < min(len(CORE), _FEWEST_OF_A_MORNING):
+        say_to(turn, person, words.no_longer_a_check_in())
+        return
+    if report.doubts:
+        asking.open_question(
+            turn, person, CHECK_IN, subject_id=profile.person_id,
+            answers=old | taken_from(report, old) | {"_greeting": ""},
+        )  # fmt: skip
+        return
+    answers = old | taken_from(report, old)
+    answers = _with_note({key: value for key, value in answers.items() if key != "note"})
+    if words.so_far(old) == words.so_far(answers) and row.note == answers.get("note", row.note):
+        return
+    lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
+    take(turn, profile, answers, message_id=turn.incoming.message_id, lead=lead)
+
+
+def _agreed(report: Report, old: Answers) -> Report:
+    """A report without the doubts that were answered before: what stands is what they may mean."""
+    answers, doubts = dict(report.answers), []
+    for doubt in report.doubts:
+        stands = [
+            option
+            for option in doubt.options
+            if option and all(old.get(key) == value for key, value in option.items())
+        ]
+        if stands:
+            answers |= stands[0]
+        else:
+            doubts.append(doubt)
+    return replace(report, answers=answers, doubts=tuple(doubts))
+
+
+def _question_typed_in(session: Session, person: Person, message_id: int) -> OpenQuestion | None:
+    query = (
+        select(OpenQuestion)
+        .where(OpenQuestion.person_id == person.id, OpenQuestion.flow == CHECK_IN.id)
+        .order_by(col(OpenQuestion.id).desc())
+        .limit(20)
+    )
+    return next(
+        (q for q in session.exec(query) if str(message_id) in q.answers.get(asking.TYPED_IN, {})),
+        None,
+    )
+
+
+def _edited_answer(
+    turn: ChatTurn, person: Person, profile: AthleteProfile, question: OpenQuestion, today: date
+) -> None:
+    if question.answers["_date"] != today.isoformat():
+        day = date.fromisoformat(question.answers["_date"])
+        text = words.too_late_to_change(athlete_words.day_name(day))
+        say_to(turn, person, text)
+        return
+    key = question.answers[asking.TYPED_IN][str(turn.incoming.message_id)]
+    step = CHECK_IN.step(key)
+    assert step is not None
+    try:
+        value = asking.read_answer(step, turn.incoming.text, question, turn.context)
+    except Unread as unread:
+        text = f"{unread}\n\n{words.no_longer_a_check_in()}"
+        say_to(turn, person, text)
+        return
+    found = given_by(step, [value] if step.many else value)
+    if found.get(DOUBTS) or found.get(WHY):
+        say_to(turn, person, words.no_longer_a_check_in())
+        return
+    if all(question.answers.get(name) == value for name, value in found.items()):
+        return
+    old = dict(question.answers)
+    question.answers = question.answers | found
+    turn.session.add(question)
+    lead = words.changed(old, question.answers)
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is None:
+        say_to(turn, person, lead)
+        return
+    answers = answers_of(turn.session, profile, row) | found
+    take(
+        turn, profile, answers, message_id=None,
+        lead=f"{lead}\n{words.re_decided()}",
+    )  # fmt: skip

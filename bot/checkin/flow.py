@@ -1,0 +1,467 @@
+"""The morning check-in: its questions, each declared once, and how a typed answer is read.
+
+Whatever is typed at any of its questions is read as a report (`engine.written.oneline`): one answer,
+several, or the whole morning. What was doubtful is asked about first, one question at a time.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import asdict, dataclass
+from functools import partial
+from typing import Any
+
+from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
+from bot.checkin import words
+from bot.dialogue import readers as reading
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import buttons, free_text, one_of, said
+from bot.plan.flow_number import read_number
+from bot.words import names
+from bot.words.languages import language
+from engine.values.checkin import TrainingDone
+from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Known, Report, read_report
+from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
+
+ON_TARGET = "on"
+SKIPPED = "skip"
+ALL_FINE, SOMETHING_OFF = "fine", "off"
+WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
+# Laid in beside the answers: what is to be asked about first, why a question is put again, the words
+# that were no answer, and whether a whole morning came in one message.
+DOUBTS, WHY, NOTED, IN_ONE = "_doubts", "_why", "_noted", "_in_one"
+LEAVE = "no"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Question:
+    """One question of the check-in, and everything that hangs on it.
+
+    `column` is the column of its row and the field of `engine.values.checkin.CheckIn`; "" where the
+    answer only leads on. `core`: before these are answered or skipped, nothing is decided.
+    `changeable`: offered under "Change an answer".
+    """
+
+    step: Step
+    column: str = ""
+    core: bool = False
+    changeable: bool = False
+
+    @property
+    def key(self) -> str:
+        return self.step.key
+
+
+def known_of(answers: Answers, asked: tuple[str, ...]) -> Known:
+    """What the reading of a report may know of the athlete."""
+    return Known(
+        weight_unit=WeightUnit(answers["_weight_unit"]),
+        volume_unit=VolumeUnit(answers["_volume_unit"]),
+        wants_sharpness=_wants_sharpness(answers),
+        language=language(),
+        asked=asked,
+        water_l=answers.get("_water_target_l"),
+        carb_g=answers.get("_carb_set_g"),
+        **answers.get("_habit", {}),
+    )
+
+
+def taken_from(report: Report, answers: Answers) -> Answers:
+    """What a report adds to the answers of a check-in, with what has to be asked about."""
+    found: Answers = dict(report.answers)
+    if report.on_target and answers.get("_carb_set_g") is not None:
+        found.setdefault("carb_eaten_g", float(answers["_carb_set_g"]))
+    if report.training is not None:
+        found["training_done"] = report.training
+    if report.all_fine:
+        found["fine"] = ALL_FINE
+    offered = [doubt for doubt in report.doubts if doubt.options or doubt.answer == "spare"]
+    told = {doubt.answer: _plain(doubt) for doubt in report.doubts if doubt not in offered}
+    found[DOUBTS] = [_plain(doubt) for doubt in offered]
+    found[WHY] = {k: v for k, v in answers.get(WHY, {}).items() if k not in report.answers} | told
+    if report.note:
+        found[NOTED] = " / ".join(part for part in (answers.get(NOTED, ""), report.note) if part)
+    in_core = [key for key in CORE if key in report.answers or _in_doubt(key, report)]
+    if len(in_core) == len(CORE):
+        found[IN_ONE] = True
+    return found
+
+
+def _in_doubt(key: str, report: Report) -> bool:
+    return any(
+        doubt.answer == key or any(key in option for option in doubt.options)
+        for doubt in report.doubts
+    )
+
+
+def _plain(doubt: Doubt) -> dict[str, Any]:
+    """A doubt as JSON keeps it."""
+    return asdict(doubt) | {"options": [dict(option) for option in doubt.options]}
+
+
+def read_morning(text: str, answers: Answers, first: str = "") -> Report:
+    """A whole morning told once more replaces what was told; else it answers what is still open."""
+    if read_number(text) is not None:
+        return Report(note=text)  # "2 days out carbs 420" is about the plan
+    whole = read_report(text, known_of(answers, ()))
+    if whole.whole:
+        return whole
+    return read_report(text, known_of(answers, open_figures(answers, first)))
+
+
+def open_figures(answers: Answers, first: str = "") -> tuple[str, ...]:
+    """The answers still open that bare numbers may be, in order; the one asked for first of all."""
+    keys = [
+        question.key
+        for question in QUESTIONS
+        if question.key in IN_ORDER and question.key not in answers and _applies(question, answers)
+    ]
+    return tuple(dict.fromkeys(([first] if first else []) + keys))
+
+
+def _applies(question: Question, answers: Answers) -> bool:
+    return question.core or question.step.when(answers | {IN_ONE: False})
+
+
+def _figures(key: str) -> Callable[[str, Answers], Answers]:
+    """A reader of figures where this one was asked for: of it, or of several at once."""
+
+    def read(text: str, answers: Answers) -> Answers:
+        if text.strip().lower() in (SKIPPED, "-"):
+            return {key: None}
+        on_target = text == ON_TARGET or said(text, reading.ON_TARGET)
+        if key == "carb_eaten_g" and on_target and answers.get("_carb_set_g") is not None:
+            return {key: float(answers["_carb_set_g"])}
+        if key == "sleep_h":
+            text = reading.without(text, reading.HOURS)
+        report = read_morning(text, answers, key)
+        if not report.answers and len(report.doubts) == 1:
+            (doubt,) = report.doubts
+            if doubt.code is DoubtCode.SPARE and [list(option) for option in doubt.options] == [
+                [key]
+            ]:
+                return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
+        if not report.told and report.training is None:
+            raise Unread(words.only_the_number(key, answers))
+        if not report.answers and all(not doubt.options for doubt in report.doubts):
+            about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts
+            if about:
+                raise Unread(words.doubt(_plain(about[0]), answers))
+        found = taken_from(report, answers)
+        if _is_tapped(key, text, answers) and key in report.answers:
+            found = {key: report.answers[key]}
+        return found
+
+    return read
+
+
+def _is_tapped(key: str, text: str, answers: Answers) -> bool:
+    return text.isdecimal() and key in ("fullness", "sharpness")
+
+
+def _read_doubt(text: str, answers: Answers) -> Answers:
+    """The answer to what was doubtful: one of the meanings, yes or no, or the figure anew."""
+    doubt, *later = answers[DOUBTS]
+    options = doubt["options"]
+    plain = text.strip().casefold()
+    if plain.startswith("o") and plain[1:].isdecimal() and int(plain[1:]) < len(options):
+        return dict(options[int(plain[1:])]) | {DOUBTS: later}
+    if said(text, reading.YES) and len(options) == 1:
+        return dict(options[0]) | {DOUBTS: later}
+    if plain == LEAVE or said(text, reading.NO):
+        return {DOUBTS: later} | _kept(doubt, answers)
+    if plain in (SKIPPED, "-"):
+        return {doubt["answer"]: None, DOUBTS: later}
+    asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
+    known = known_of(answers, asked or open_figures(answers))
+    report = read_report(text, known)
+    if not report.told:
+        raise Unread(words.yes_no_or_number(options))
+    found = taken_from(report, answers)
+    settled = set(report.answers) | {one["answer"] for one in found[DOUBTS]}
+    insisted = _insisted(doubt, found[DOUBTS])
+    if insisted is not None:
+        return insisted | {DOUBTS: later}
+    rest = [one for one in later if not settled & {one["answer"], *_keys(one)}]
+    stands = not settled & {doubt["answer"], *_keys(doubt)}
+    found[DOUBTS] = [*found[DOUBTS], *([doubt] if stands else []), *rest]
+    return found
+
+
+def _insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:
+    """The same figure once more, to the question whether it is right: then it is."""
+    if doubt["code"] != DoubtCode.FAR or len(again) != 1 or again[0]["code"] != DoubtCode.FAR:
+        return None
+    same = again[0]["facts"].get("value") == doubt["facts"].get("value")
+    offered = [o for o in doubt["options"] if o.get(doubt["answer"]) == doubt["facts"].get("value")]
+    return dict(offered[0]) if same and offered else None
+
+
+def _kept(doubt: Mapping[str, Any], answers: Answers) -> Answers:
+    """A number that was none of the answers is not lost: it stays in the note."""
+    if doubt["code"] not in (DoubtCode.SPARE, DoubtCode.UNCLEAR) or not doubt["given"]:
+        return {}
+    parts = (answers.get(NOTED, ""), doubt["given"])
+    return {} if doubt["given"] in parts[0] else {NOTED: " / ".join(part for part in parts if part)}
+
+
+def _keys(doubt: Mapping[str, Any]) -> set[str]:
+    return {key for option in doubt["options"] for key in option}
+
+
+def _doubt_choices(answers: Answers) -> Choices:
+    if not answers.get(DOUBTS):
+        return ()
+    doubt = answers[DOUBTS][0]
+    options = doubt["options"]
+    if not options:
+        return [[Choice(words.leave_it_button(), LEAVE)]]
+    if len(options) == 1:
+        return [[Choice(words.yes_button(), "o0"), Choice(words.no_button(), LEAVE)]]
+    labelled = [
+        Choice(words.option_button(option, doubt, answers), f"o{n}")
+        for n, option in enumerate(options)
+    ]
+    rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+    return [*rows, [Choice(words.none_of_these_button(), LEAVE)]]
+
+
+def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], str]:
+    """The question, below the reason why what was written could not be taken."""
+
+    def asked(answers: Answers) -> str:
+        doubt = answers.get(WHY, {}).get(key)
+        if doubt is None or answers.get("_again"):
+            return ask(answers)
+        return f"{words.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
+
+    return asked
+
+
+def _water_choices(answers: Answers) -> Choices:
+    skip = [Choice(words.do_not_know_button(), SKIPPED)]
+    unit = VolumeUnit(answers["_volume_unit"])
+    target = answers.get("_water_target_l")
+    if target is None:
+        return [skip]
+    amounts = [target + step for step in WATER_STEPS_L if target + step > 0]
+    # The value carries the unit that is shown, so that a tap is read exactly like the same words.
+    shown = [show_volume(Volume(amount, unit).litres, unit) for amount in amounts]
+    return [[Choice(text, text) for text in shown], skip]
+
+
+def _scale(low: int, high: int) -> list[Choice]:
+    return [Choice(str(n), str(n)) for n in range(low, high + 1)]
+
+
+def _carb_choices(answers: Answers) -> Choices:
+    grams = answers.get("_carb_set_g")
+    skip = [Choice(words.do_not_know_button(), SKIPPED)]
+    if grams is None:
+        return [skip]
+    return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
+
+
+def _wants_sharpness(answers: Answers) -> bool:
+    return bool(answers.get("_wants_sharpness"))
+
+
+def _step_by_step(answers: Answers) -> bool:
+    """Whether the rest is asked for too: who tells a whole morning in one message is left alone."""
+    return not answers.get(IN_ONE)
+
+
+def _trained(answers: Answers) -> bool:
+    return bool(answers.get("_trained")) and _step_by_step(answers)
+
+
+def _is_off(answers: Answers) -> bool:
+    return answers.get("fine") == SOMETHING_OFF
+
+
+def _symptom_choices(answers: Answers) -> Choices:
+    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
+    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+
+
+def _one_training(text: str, answers: Answers) -> Answers:
+    """How yesterday's training went: a button, or the words for it, beside whatever else is told."""
+    if text in tuple(TrainingDone):
+        return {"training_done": text}
+    if text.strip().lower() in (SKIPPED, "-"):
+        return {"training_done": None}
+    plain = {
+        said_as: way for way in TrainingDone for said_as in reading.listed(words.TRAINED_SAID[way])
+    }
+    if (way := plain.get(text.strip().casefold().rstrip(".!"))) is not None:
+        return {"training_done": way.value}
+    report = read_report(text, known_of(answers, open_figures(answers)))
+    if report.training is None:
+        raise Unread(words.use_training_buttons())
+    return taken_from(report, answers)
+
+
+QUESTIONS: tuple[Question, ...] = (
+    Question(
+        column="weight_kg",
+        core=True,
+        changeable=True,
+        step=Step(
+            key="weight_kg",
+            ask=_with_why("weight_kg", words.ask_weight),
+            read=_figures("weight_kg"),
+            choices=buttons(((words.no_scale_button, SKIPPED),)),
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="fullness",
+        core=True,
+        changeable=True,
+        step=Step(
+            key="fullness",
+            ask=_with_why("fullness", words.ask_fullness),
+            read=_figures("fullness"),
+            choices=lambda answers: [
+                _scale(1, 5), _scale(6, 10), [Choice(words.skip_button(), SKIPPED)],
+            ],
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="water_l",
+        core=True,
+        changeable=True,
+        step=Step(
+            key="water_l",
+            ask=_with_why("water_l", words.ask_water),
+            read=_figures("water_l"),
+            choices=_water_choices,
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="sharpness",
+        changeable=True,
+        step=Step(
+            key="sharpness",
+            ask=_with_why("sharpness", words.ask_sharpness),
+            read=_figures("sharpness"),
+            choices=lambda answers: [_scale(1, 5), [Choice(words.skip_button(), SKIPPED)]],
+            when=lambda answers: _wants_sharpness(answers) and _step_by_step(answers),
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="carb_eaten_g",
+        changeable=True,
+        step=Step(
+            key="carb_eaten_g",
+            ask=_with_why("carb_eaten_g", words.ask_carbs),
+            read=_figures("carb_eaten_g"),
+            choices=_carb_choices,
+            when=_step_by_step,
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="training_done",
+        changeable=True,
+        step=Step(
+            key="training_done",
+            ask=words.ask_training,
+            read=_one_training,
+            choices=lambda answers: [
+                [Choice(words.training_button(way), way.value) for way in pair]
+                for pair in (
+                    (TrainingDone.AS_PLANNED, TrainingDone.LESS),
+                    (TrainingDone.MORE, TrainingDone.NONE),
+                )
+            ],
+            when=_trained,
+            spreads=True,
+        ),
+    ),
+    Question(
+        changeable=True,
+        step=Step(
+            key="fine",
+            ask=words.ask_fine,
+            read=one_of(ALL_FINE, SOMETHING_OFF),
+            choices=buttons(
+                ((words.all_fine_button, ALL_FINE), (words.something_off_button, SOMETHING_OFF))
+            ),
+            when=_step_by_step,
+        ),
+    ),
+    Question(
+        column="symptoms",
+        step=Step(
+            key="symptoms",
+            ask=words.ask_symptoms,
+            read=free_text,
+            choices=_symptom_choices,
+            when=_is_off,
+            many=True,
+        ),
+    ),
+    Question(
+        column="gut",
+        step=Step(
+            key="gut",
+            ask=words.ask_gut,
+            read=one_of("fine", "heavy", "bad"),
+            choices=buttons(
+                tuple((partial(names.gut_button, gut), gut) for gut in names.GUT_BUTTONS)
+            ),
+            when=_is_off,
+        ),
+    ),
+    Question(
+        column="sleep_h",
+        step=Step(
+            key="sleep_h",
+            ask=_with_why("sleep_h", words.ask_sleep),
+            read=_figures("sleep_h"),
+            choices=buttons(
+                (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),
+                ((words.skip_button, SKIPPED),),
+            ),
+            when=_is_off,
+            spreads=True,
+        ),
+    ),
+    Question(
+        column="note",
+        step=Step(
+            key="note",
+            ask=words.ask_note,
+            read=free_text,
+            choices=buttons(((words.skip_button, SKIPPED),)),
+            when=_is_off,
+        ),
+    ),
+)  # fmt: skip
+DOUBT = Step(
+    key="doubt",
+    ask=lambda answers: words.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else "",
+    read=_read_doubt,
+    choices=_doubt_choices,
+    when=lambda answers: bool(answers.get(DOUBTS)),
+    spreads=True,
+)
+CHECK_IN = Flow(
+    id="checkin",
+    so_far=words.so_far,
+    can_cancel=False,
+    steps=(DOUBT, *(question.step for question in QUESTIONS)),
+)
+CHANGEABLE = tuple(question.key for question in QUESTIONS if question.changeable)
+
+
+def enough(answers: Answers) -> bool:
+    """Whether what has to be there for a decision has been answered or skipped."""
+    wanted = [question.key for question in QUESTIONS if question.core]
+    if _wants_sharpness(answers):
+        wanted.append("sharpness")
+    return all(key in answers for key in wanted) and not answers.get(DOUBTS)

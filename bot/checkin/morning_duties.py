@@ -1,0 +1,123 @@
+"""What falls due of a morning: the prompt, the nudges, the missed check-in; and the day after."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.alerts import alerts
+from bot.checkin import checkins
+from bot.checkin.flow import ALL_FINE, CHECK_IN, NOTED, enough
+from bot.core.turn import Turn
+from bot.decision import words_self_coached as on_your_own
+from bot.decision import words_target as words
+from bot.dialogue import asking
+from bot.event.closing import close_week
+from bot.people.changes import Change
+from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
+from bot.store.tables.traffic import AgendaRow
+from bot.week import prompts
+from bot.week.load import athlete_of, baseline_of, checkin_row, current_event, current_week
+from engine.safety import safety_flags
+from engine.values.athlete import Event, EventKind
+from engine.values.checkin import CheckIn, History
+
+
+def prompt(turn: Turn, duty: AgendaRow) -> None:
+    """Ask for the morning's numbers, unless they are there or the morning has gone by."""
+    profile = _still_wanted(turn, duty)
+    if profile is None:
+        return
+    person = get_person(turn.session, profile.person_id)
+    asking.open_question(
+        turn, person, CHECK_IN, subject_id=profile.person_id,
+        answers=checkins.question_context(turn.session, profile, duty.local_date),
+    )  # fmt: skip
+    prompts.follow_up(turn, profile, duty.local_date)
+
+
+def nudge(turn: Turn, duty: AgendaRow) -> None:
+    """Remind; where the numbers are there and only the last taps are missing, take what there is."""
+    profile = _still_wanted(turn, duty)
+    if profile is None:
+        return
+    person = get_person(turn.session, profile.person_id)
+    question = _draft(turn.session, profile)
+    if question is not None and _enough(question):
+        asking.close(turn, question)
+        answers = question.answers | {"carb_eaten_g": question.answers.get("carb_eaten_g")}
+        checkins.take_draft(turn, profile, answers)
+        return
+    first = duty.kind.endswith(":1")
+    say_to(turn, person, words.nudge(first))
+    if question is not None and "weight_kg" in question.answers:
+        asking.ask_again(turn, person, question, {CHECK_IN.id: _asked_only()})
+
+
+def missed(turn: Turn, duty: AgendaRow) -> None:
+    """No check-in by the cut-off: the plan holds, and the coach is told."""
+    profile = _still_wanted(turn, duty)
+    if profile is None:
+        return
+    question = _draft(turn.session, profile)
+    if question is not None:
+        asking.close(turn, question)
+        checkins.pass_on_words(turn, profile, question.answers.get(NOTED, ""))
+    person = get_person(turn.session, profile.person_id)
+    text = on_your_own.missed() if is_own_coach(profile) else words.missed()
+    say_to(turn, person, text)
+    record(turn, profile.person_id, Change.MISSED, by=None)
+    week = current_week(turn.session, profile)
+    if week is None:
+        return
+    flags = safety_flags(
+        athlete=athlete_of(profile),
+        baseline=baseline_of(profile),
+        plan=week.plan,
+        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
+        history=History(),
+        checkin=CheckIn(date=duty.local_date),
+        water_ceiling_l=week.limits.water_ceiling_l,
+        mornings_missed=1,
+    )
+    told = [flag for flag in flags if flag.id == "missed-check-in"]
+    alerts.raise_flags(turn, profile, told, day=duty.local_date)
+
+
+def event_over(turn: Turn, duty: AgendaRow) -> None:
+    """The morning after: the week is closed, with the cautions for the days that follow."""
+    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    event = current_event(turn.session, profile.person_id) if profile else None
+    if profile is None or event is None or event.day >= duty.local_date:
+        return
+    event.active = False
+    turn.session.add(event)
+    close_week(turn, profile, event)
+
+
+def _still_wanted(turn: Turn, duty: AgendaRow) -> AthleteProfile | None:
+    """The athlete, if this morning is still theirs and its check-in is still missing."""
+    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    if profile is None or profile.status != AthleteStatus.ACTIVE:
+        return None
+    if duty.local_date != local_date(profile, turn.context):
+        return None
+    done = checkin_row(turn.session, profile.person_id, duty.local_date)
+    return None if done is not None and checkins.is_answered(done) else profile
+
+
+def _draft(session: Session, profile: AthleteProfile) -> OpenQuestion | None:
+    person = get_person(session, profile.person_id)
+    drafts = asking.open_questions(session, person, flow=CHECK_IN.id, subject_id=profile.person_id)
+    return drafts[-1] if drafts else None
+
+
+def _enough(question: OpenQuestion) -> bool:
+    # Somebody who said that something is off is not cut short while saying what.
+    return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
+
+
+def _asked_only() -> asking.Registered:
+    """The check-in's flow for asking a step once more, which finishes nothing."""
+    return asking.Registered(CHECK_IN, checkins.finish)

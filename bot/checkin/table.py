@@ -1,0 +1,22 @@
+"""Checkin: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.checkin import checkins, morning_duties
+from bot.checkin.flow import CHECK_IN
+from bot.core.routes import ATHLETE, Duty, Tap
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.week import prompts
+
+FEATURE = Feature(
+    id="checkin",
+    taps=(Tap("k", ATHLETE, checkins.tapped),),
+    flows=(Registered(CHECK_IN, checkins.finish),),
+    duties=(
+        Duty(prompts.PROMPT, morning_duties.prompt),
+        Duty(prompts.NUDGE, morning_duties.nudge),
+        Duty(prompts.MISSED, morning_duties.missed),
+        Duty(prompts.OVER, morning_duties.event_over),
+    ),
+)

@@ -1,0 +1,141 @@
+"""What the buttons of an athlete's card do, where it is a matter of a tap or two."""
+
+from __future__ import annotations
+
+from bot.athlete import words_why as why_words
+from bot.coach import words
+from bot.coach.card.card import card
+from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import ChatTurn, OnAthlete
+from bot.decision.deciding import latest_decision
+from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
+from bot.membership.onboarding import health_screen, onboarding
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, record
+from bot.people.telling import say_to
+from bot.plan import words as plan_words
+from bot.plan.planning import week_changed
+from bot.safety.alert_taps import alert_tapped
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.week.load import current_week
+from bot.words import common
+
+BUTTONS_IN_A_ROW = 4
+
+
+def show_why(turn: OnAthlete) -> None:
+    """The latest decision with its trace and sources, as the athlete sees it."""
+    answer(turn)
+    own = turn.person.id == turn.profile.person_id
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    decided = latest_decision(turn.session, turn.profile.person_id)
+    if decided is None:
+        text = words.nothing_decided_yet(name, own=own)
+    else:
+        why = why_words.why_message(
+            decided.decision, turn.profile.weight_unit, turn.profile.volume_unit, own=own
+        )
+        text = words.why_as_seen(name, why, own=own)
+    say_to(turn, turn.person, text)
+
+
+def show_answers(turn: OnAthlete) -> None:
+    """What was answered at the start."""
+    answer(turn)
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    text = (
+        words.answers_as_given(name, onboarding.answers_lines(turn.profile))
+        if turn.profile.baseline
+        else plan_words.no_measures_yet(name)
+    )
+    say_to(turn, turn.person, text)
+
+
+def sign_from_card(turn: OnAthlete) -> None:
+    """Buttons "c:sign:ATHLETE:approve|other|keep:ID": the word on a proposal; the card follows."""
+    sign_tapped(turn.saying(turn.arguments))
+    _again(turn, turn.person, turn.profile)
+
+
+def acknowledge_from_card(turn: OnAthlete) -> None:
+    """Buttons "c:ack:ATHLETE:ID"."""
+    alert_tapped(turn.saying(["ack", *turn.arguments]))
+    _again(turn, turn.person, turn.profile)
+
+
+def _again(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
+    text, buttons = card(turn, coach, profile)
+    rewrite(turn, text, buttons)
+
+
+def set_by_hand(turn: OnAthlete) -> None:
+    """First the days that are left, as buttons; then, for the one tapped, the question."""
+    answer(turn)
+    week, today = current_week(turn.session, turn.profile), local_date(turn.profile, turn.context)
+    ahead = [
+        day.days_out for day in (week.plan if week is not None else ())
+        if week is not None and week.date_of(day.days_out) >= today
+    ]  # fmt: skip
+    named = int(turn.arguments[0]) if turn.arguments and turn.arguments[0].isdigit() else None
+    if week is None or not ahead:
+        say_to(turn, turn.person, common.no_such_day())
+        return
+    if named in ahead:
+        ask_day_by_hand(turn, turn.person, turn.profile, week.date_of(named))
+        return
+    days = [
+        Button(plan_words.day_button(out), f"c:hand:{turn.profile.person_id}:{out}")
+        for out in ahead
+    ]
+    rows = [days[i : i + BUTTONS_IN_A_ROW] for i in range(0, len(days), BUTTONS_IN_A_ROW)]
+    say_to(turn, turn.person, words.which_day(), buttons=rows)
+
+
+def turn_tomorrow(turn: OnAthlete) -> None:
+    """Whether a morning sets the day that begins, or always the day after."""
+    turn.profile.always_tomorrow = not turn.profile.always_tomorrow
+    turn.session.add(turn.profile)
+    record(
+        turn, turn.profile.person_id, Change.ALWAYS_TOMORROW, by=turn.person.id,
+        on=turn.profile.always_tomorrow,
+    )  # fmt: skip
+    said = words.always_tomorrow_changed(always_tomorrow=turn.profile.always_tomorrow)
+    answer(turn, said)
+    _again(turn, turn.person, turn.profile)
+
+
+def ask_doctor(turn: OnAthlete) -> None:
+    """A doctor's word is noted on a second tap only."""
+    answer(turn)
+    if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
+        say_to(turn, turn.person, words.doctor_not_waiting())
+        return
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    text = words.doctor_sure(name, own=turn.person.id == turn.profile.person_id)
+    yes = Button(words.doctor_yes_button(), f"c:doctor-yes:{turn.profile.person_id}")
+    no = Button(words.not_yet_button(), f"c:doctor-no:{turn.profile.person_id}")
+    ask_sure(turn, turn.person, text, yes, no)
+
+
+def doctor_said_yes(turn: OnAthlete) -> None:
+    answer(turn)
+    if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
+        rewrite(turn, words.doctor_not_waiting())
+        return
+    if health_screen.held_by_floor(turn, turn.person, turn.profile):
+        return
+    turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
+    turn.session.add(turn.profile)
+    record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED, by=turn.person.id)
+    own = turn.person.id == turn.profile.person_id
+    athlete = get_person(turn.session, turn.profile.person_id)
+    rewrite(turn, words.doctor_noted(athlete.first_name, own=own))
+    if not own:
+        say_to(turn, athlete, lambda: words.athlete_told_doctor(turn.person.first_name))
+    week_changed(turn, turn.person, turn.profile, because="plan-changed", was_complete=False)
+
+
+def doctor_not_yet(turn: OnAthlete) -> None:
+    answer(turn)
+    rewrite(turn, words.left_waiting())

@@ -1,0 +1,148 @@
+"""One athlete's card: how they stand today, and everything that can be done about them."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from sqlmodel import Session
+
+from bot.alerts import words as alert_words
+from bot.coach import words
+from bot.coach.card import lines as card_lines
+from bot.coach.history import words as history_words
+from bot.coach.roster.standing import Seen, decided_line, look, standing
+from bot.core.callbacks import answer, rewrite
+from bot.core.context import Context
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.debrief import words as debrief_words
+from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_holding as hold_words
+from bot.decision.signoff import morning_line
+from bot.membership import words_second as second_words
+from bot.people import desk
+from bot.people.people import get_person
+from bot.people.rights import is_first_coach
+from bot.photos import words as photo_words
+from bot.plan.next_load.learnt import something_learnt
+from bot.plan.next_load.words import learnt_button
+from bot.plan.planning import event_line
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.week import CheckInRow, EventRow
+from bot.week.load import current_week, reported_symptoms, target_in_force
+from bot.words import coach_figures as figures
+from bot.words import common
+from bot.words.symptoms import symptom_name
+
+
+def show_card(turn: OnAthlete) -> None:
+    """One athlete, in the place of the message that was tapped."""
+    answer(turn)
+    desk.roster_left(turn.session, turn.person, turn.incoming)
+    text, buttons = card(turn, turn.person, turn.profile)
+    rewrite(turn, text, buttons)
+
+
+def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Buttons]:
+    name = get_person(turn.session, profile.person_id).first_name
+    own = coach.id == profile.person_id
+    (seen,) = look(turn, [profile])
+    lines = _card_lines(turn, coach, profile, seen)
+    first = is_first_coach(coach, profile)
+    learnt = something_learnt(turn.session, profile)
+    buttons = [
+        *card_lines.open_buttons(turn.session, profile, seen, own=own),
+        *_card_buttons(profile, name, own=own, first=first, learnt=learnt),
+    ]
+    return words.card(name, lines), buttons
+
+
+def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) -> list[str]:
+    today, row = seen.today, seen.morning
+    week = current_week(turn.session, profile)
+    lines = [_event_words(profile, seen.event, turn.context)]
+    target = target_in_force(turn.session, week, today) if week is not None else None
+    if target is not None:
+        water = figures.litres(target.water_l, profile.volume_unit)
+        lines.append(words.card_today(today, target.carb_g, water))
+    if row is not None:
+        lines.append(words.card_morning(morning_line(profile, row)))
+    told = _also_told(turn.session, profile, row, today)
+    lines += [told] if told else []
+    decided = decided_line(seen)
+    lines += [figures.sentence(decided)] if decided else []
+    if profile.zone is not None:
+        at = f"{profile.prompt_time:%H:%M}"
+        lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
+    if week is not None:
+        lines.append(card_lines.limits_line(week, profile))
+    lines.append(standing(seen, turn.context, desk.zone_of_coach(turn.session, coach)).state)
+    lines += card_lines.open_lines(turn.session, coach, profile, seen.waiting)
+    lines.append(card_lines.note_line(turn.session, profile, today))
+    lines.append(card_lines.pictures_line(turn.session, profile))
+    lines.append(card_lines.contacts_line(turn.session, profile))
+    return [line for line in lines if line]
+
+
+def _also_told(
+    session: Session, profile: AthleteProfile, row: CheckInRow | None, today: date
+) -> str:
+    """What the athlete said today beside the numbers, in a line; "" where that is nothing."""
+    reported = reported_symptoms(session, profile.person_id, today)
+    symptoms = [*(row.symptoms if row is not None else ()), *reported]
+    return words.card_also_told(
+        [symptom_name(symptom) for symptom in dict.fromkeys(symptoms)],
+        row.gut if row is not None else None,
+        row.sleep_h if row is not None else None,
+        row.note if row is not None else "",
+    )
+
+
+def _event_words(profile: AthleteProfile, event: EventRow | None, context: Context) -> str:
+    return event_line(profile, event, context) if event is not None else words.no_event()
+
+
+def _card_buttons(
+    profile: AthleteProfile, name: str, *, own: bool, first: bool, learnt: bool
+) -> Buttons:
+    def button(label: str, view: str) -> Button:
+        return Button(label, f"c:{view}:{profile.person_id}")
+
+    frozen = profile.frozen_at is not None
+    freezing = (
+        button(alert_words.lift_button(), "lift")
+        if frozen
+        else button(words.freeze_button(), "freeze")
+    )
+    tomorrow = words.tomorrow_button(always_tomorrow=profile.always_tomorrow)
+    rows = [
+        [
+            button(common.event_button(), "event"),
+            button(words.plan_button(), "plan"),
+            button(words.limits_button(), "limits"),
+        ],
+        [
+            button(words.why_button(), "why"),
+            button(common.picture_button(), "picture"),
+            button(words.answers_button(), "answers"),
+            button(history_words.history_button(), "history"),
+        ],
+        [
+            button(common.sheet_button(), "sheet"),
+            button(photo_words.photos_button(), "photos"),
+            *([button(learnt_button(), "learnt")] if learnt else []),
+        ],
+        [
+            button(common.calendar_button(), "calendar"),
+            button(debrief_words.button(), "debrief"),
+        ],
+        [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
+        [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
+        [] if own else [button(words.message_button(name), "message")],
+        [button(second_words.second_button(), "second")] if first else [],
+        [button(second_words.end_button(), "end")] if first and not own else [],
+        [Button(words.roster_button(), "c:roster:0")],
+    ]
+    if profile.status == AthleteStatus.DOCTOR_FIRST:
+        rows.insert(0, [button(words.doctor_button(), "doctor")])
+    return rows

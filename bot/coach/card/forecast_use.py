@@ -1,0 +1,47 @@
+"""The coach says what the forecast may do for an athlete: propose, show, or nothing."""
+
+from __future__ import annotations
+
+from bot.coach.history import words as history_words
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete
+from bot.decision import words_forecast_use as words
+from bot.people.changes import Change
+from bot.people.people import get_person, record
+from bot.store.tables.people import AthleteProfile
+from engine.values.case import ForecastUse
+
+
+def show(turn: OnAthlete) -> None:
+    """What holds now, and a button for each of the others."""
+    answer(turn)
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    text = words.view(
+        name, ForecastUse(turn.profile.forecast), own=turn.person.id == turn.profile.person_id
+    )
+    rewrite(turn, text, _buttons(turn.profile))
+
+
+def choose(turn: OnAthlete) -> None:
+    """One of them is tapped; from the next check-in on it holds."""
+    named = turn.arguments[0] if turn.arguments else ""
+    if named not in set(ForecastUse) or named == turn.profile.forecast:
+        show(turn.on(turn.profile))
+        return
+    answer(turn)
+    use = ForecastUse(named)
+    turn.profile.forecast = use
+    turn.session.add(turn.profile)
+    record(turn, turn.profile.person_id, Change.FORECAST, by=turn.person.id, use=use.value)
+    rewrite(turn, words.chosen(use), _buttons(turn.profile))
+
+
+def _buttons(profile: AthleteProfile) -> Buttons:
+    number = profile.person_id
+    others = [
+        [Button(words.choice(use), f"c:forecast-use:{number}:{use}")]
+        for use in ForecastUse
+        if use != profile.forecast
+    ]
+    return [*others, [Button(history_words.back_button(), f"c:card:{number}")]]

@@ -1,0 +1,115 @@
+"""What a card says beside the morning: what is open, the limits, the last pictures, who is told."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.alerts.alerts import open_alerts, second_contact
+from bot.coach import words
+from bot.coach.roster.standing import Decided, Seen
+from bot.core.outbox import Button, Buttons
+from bot.decision import words_signoff as signoff_words
+from bot.decision.signoff import plan_g
+from bot.membership import words_second as second_words
+from bot.people.desk import clock_for, moment_for
+from bot.people.people import get_person
+from bot.people.rights import given_by
+from bot.photos.photo_rows import mornings_of
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
+from bot.week.load import Week
+from engine.safety import Level
+from engine.values.limits import LIMIT_KEYS
+
+NOTES_BACK = timedelta(days=7)
+LIMITS_SHOWN = ("carb_floor_g", "carb_ceiling_g", "step_g", "apply_without_asking_g")
+
+
+def open_lines(
+    session: Session, reader: Person, profile: AthleteProfile, waiting: Decided | None
+) -> list[str]:
+    """A line each for what waits for a word, the worst first; then a freeze."""
+    own = reader.id == profile.person_id
+    lines = [
+        words.card_alert(row.level, row.flag, moment_for(session, reader, profile, row.opened_at))
+        for row in _alerts(session, profile)
+    ]
+    if waiting is not None and waiting.carb_g is not None and waiting.sign_off_due_at is not None:
+        until = clock_for(session, reader, profile, waiting.sign_off_due_at)
+        lines.append(words.card_waiting(waiting.carb_g, waiting.sets_date, until, own=own))
+    if profile.frozen_at is not None:
+        lines.append(words.card_frozen(moment_for(session, reader, profile, profile.frozen_at)))
+    return lines
+
+
+def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: bool) -> Buttons:
+    """A tap for each of them: acknowledge, approve, another figure, keep the plan."""
+    number = profile.person_id
+    rows = [
+        [Button(words.card_acknowledge_button(row.level, row.flag), f"c:ack:{number}:{row.id}")]
+        for row in _alerts(session, profile)
+    ]
+    decision = _waiting_row(session, seen)
+    if decision is not None and decision.carb_g is not None:
+        approve = signoff_words.approve_button(decision.carb_g, own=own)
+        keep = signoff_words.keep_button(plan_g(decision))
+        rows += [
+            [
+                Button(approve, f"c:sign:{number}:approve:{decision.id}"),
+                Button(signoff_words.other_button(), f"c:sign:{number}:other:{decision.id}"),
+            ],
+            [Button(keep, f"c:sign:{number}:keep:{decision.id}")],
+        ]
+    return rows
+
+
+def limits_line(week: Week, profile: AthleteProfile) -> str:
+    """The limits that say how far a morning can move the carbs, in a line."""
+    shown = [
+        words.card_limit(key, getattr(week.limits, key), profile.volume_unit)
+        for key in LIMITS_SHOWN
+        if key in LIMIT_KEYS
+    ]
+    return words.card_limits(", ".join(shown))
+
+
+def pictures_line(session: Session, profile: AthleteProfile) -> str:
+    """The newest morning with pictures; "" where there is none."""
+    mornings = mornings_of(session, profile.person_id)
+    return words.card_pictures(mornings[-1], len(mornings)) if mornings else ""
+
+
+def note_line(session: Session, profile: AthleteProfile, today: date) -> str:
+    """The newest words of the athlete beside a morning's numbers, of the days before today."""
+    query = select(CheckInRow).where(
+        CheckInRow.athlete_id == profile.person_id,
+        CheckInRow.date < today,
+        CheckInRow.date >= today - NOTES_BACK,
+        CheckInRow.note != "",
+    )
+    row = session.exec(query.order_by(col(CheckInRow.date).desc())).first()
+    return words.card_note(row.date, row.note) if row is not None else ""
+
+
+def contacts_line(session: Session, profile: AthleteProfile) -> str:
+    """Who coaches, who stands beside, and who is told when nobody answers."""
+    coach = get_person(session, profile.coach_id)
+    beside = [
+        second_words.beside(get_person(session, row.person_id).first_name, row.rights)
+        for row in given_by(session, coach)
+        if row.athlete_id in (None, profile.person_id)
+    ]
+    contact = second_contact(session, coach)
+    return words.card_contacts(
+        coach.first_name, ", ".join(beside), contact.first_name if contact is not None else ""
+    )
+
+
+def _alerts(session: Session, profile: AthleteProfile) -> list[AlertRow]:
+    return [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
+
+
+def _waiting_row(session: Session, seen: Seen) -> DecisionRow | None:
+    return session.get(DecisionRow, seen.waiting.id) if seen.waiting is not None else None

@@ -1,0 +1,97 @@
+"""A coach sets when the digest comes, where they are, and which hours are quiet."""
+
+from __future__ import annotations
+
+from datetime import time
+
+from sqlmodel import Session
+
+from bot.coach.digest import digest, words
+from bot.coach.digest.flow import DIGEST, QUIET, ZONE
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import Act, Turn
+from bot.dialogue import asking
+from bot.dialogue.flow import Flow
+from bot.dialogue.readers import zone_of
+from bot.people.desk import desk_of, zone_of_coach
+from bot.people.telling import say_to
+from bot.store.tables.desk import CoachDesk
+from bot.store.tables.people import OpenQuestion, Person
+
+
+def show_settings(turn: Act) -> None:
+    """/digest: where nothing is set yet, the questions; else what holds, with its buttons."""
+    desk = desk_of(turn.session, turn.person)
+    if desk.digest_at is None and desk.zone is None and desk.quiet_from is None:
+        _ask(turn, turn.person, DIGEST)
+        return
+    text, buttons = _view(turn.session, turn.person, desk)
+    say_to(turn, turn.person, text, buttons=buttons)
+
+
+def desk_tapped(turn: Act) -> None:
+    """Buttons "desk:SETTING" under the settings."""
+    what = turn.arguments[0] if turn.arguments else ""
+    flow = {"digest": DIGEST, "zone": ZONE, "quiet": QUIET}.get(what)
+    if flow is not None:
+        answer(turn)
+        _ask(turn, turn.person, flow)
+        return
+    desk = desk_of(turn.session, turn.person)
+    if what == "off":
+        desk.digest_at = None
+    elif what == "quiet-off":
+        desk.quiet_from = desk.quiet_to = None
+    else:
+        answer(turn, words.not_a_setting())
+        return
+    turn.session.add(desk)
+    answer(turn)
+    digest.schedule(turn, turn.person)
+    text, buttons = _view(turn.session, turn.person, desk)
+    rewrite(turn, text, buttons)
+
+
+def setting_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Keep the new setting; the digest ahead moves with it."""
+    desk, answers = desk_of(turn.session, coach), question.answers
+    if "place" in answers:
+        desk.zone = zone_of(answers)
+    if "digest_at" in answers:
+        desk.digest_at = time.fromisoformat(answers["digest_at"])
+    if "quiet_to" in answers:
+        desk.quiet_from = time.fromisoformat(answers["quiet_from"])
+        desk.quiet_to = time.fromisoformat(answers["quiet_to"])
+    turn.session.add(desk)
+    digest.schedule(turn, coach)
+    text, buttons = _view(turn.session, coach, desk)
+    say_to(turn, coach, text, buttons=buttons)
+
+
+def _ask(turn: Turn, coach: Person, flow: Flow) -> None:
+    asking.open_question(
+        turn, coach, flow, subject_id=coach.id,
+        answers={"_zone": zone_of_coach(turn.session, coach)},
+    )  # fmt: skip
+
+
+def _view(session: Session, coach: Person, desk: CoachDesk) -> tuple[str, Buttons]:
+    is_on = desk.digest_at is not None
+    quiet = (
+        (desk.quiet_from, desk.quiet_to)
+        if desk.quiet_from is not None and desk.quiet_to is not None
+        else None
+    )
+    text = words.settings(desk.digest_at, zone_of_coach(session, coach), quiet)
+    return text, [
+        [
+            Button(words.time_button(is_on=is_on), "desk:digest"),
+            *([Button(words.off_button(), "desk:off")] if is_on else []),
+        ],
+        [
+            Button(words.quiet_button(), "desk:quiet"),
+            *([Button(words.quiet_off_button(), "desk:quiet-off")] if quiet else []),
+        ],
+        [Button(words.zone_button(), "desk:zone")],
+    ]

@@ -1,0 +1,210 @@
+"""The digest, and how a coach sets when it comes and when it is to be quiet."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, time
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr
+from bot.words.names import KIND_SHORT
+
+UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
+LINES_TRIED = (60, 30, 15, 8, 4, 2)
+
+
+def digest_menu() -> str:
+    return tr("Your daily digest and quiet hours")
+
+
+# Setting it
+
+
+def ask_place() -> str:
+    return tr(
+        "Where are you, so that I use your local time? Send a city, or what time it is now, "
+        "for example 14:35."
+    )
+
+
+def ask_digest_at() -> str:
+    return tr("When do you want the digest? Pick a time or type one.")
+
+
+def ask_quiet_from() -> str:
+    return tr(
+        "From what time on should Info messages wait? Warnings and cautions come at any hour. "
+        "Pick a time or type one."
+    )
+
+
+def ask_quiet_to(begins: time) -> str:
+    return tr("From {begins} until when?", begins=figures.hour(begins))
+
+
+def quiet_is_empty() -> str:
+    return tr("That is the same time. When do the quiet hours end?")
+
+
+def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:
+    comes = (
+        tr(
+            "Your digest comes at {at} on days with something to report.",
+            at=figures.hour(digest_at),
+        )
+        if digest_at is not None
+        else tr("You get no digest.")
+    )
+    hours = (
+        tr(
+            "Quiet hours: {begins} to {ends}. Info messages wait until they are over; warnings "
+            "and cautions come at any hour.",
+            begins=figures.hour(quiet[0]),
+            ends=figures.hour(quiet[1]),
+        )
+        if quiet is not None
+        else tr("No quiet hours: Info messages come silently at any hour.")
+    )
+    clock = (
+        tr("Your time zone: {zone}.", zone=zone)
+        if zone
+        else tr("Your time zone: not known yet, so I use UTC.")
+    )
+    return f"{comes}\n{hours}\n{clock}"
+
+
+def time_button(*, is_on: bool) -> str:
+    return tr("Another time") if is_on else tr("Set a time")
+
+
+def off_button() -> str:
+    return tr("No digest")
+
+
+def zone_button() -> str:
+    return tr("Where I am")
+
+
+def quiet_button() -> str:
+    return tr("Quiet hours")
+
+
+def quiet_off_button() -> str:
+    return tr("No quiet hours")
+
+
+def not_a_setting() -> str:
+    return tr("That is not a setting of yours.")
+
+
+# The digest itself
+
+
+def digest(day: date, sections: Sequence[tuple[str, Sequence[str]]]) -> str:
+    """Headed sections of lines; long ones are cut, with a word on what is left out, until it fits."""
+    text = ""
+    head = tr("Digest, {day}", day=figures.day(day))
+    for most in LINES_TRIED:
+        text = "\n\n".join([head, *(_section(*s, most) for s in sections)])
+        if len(text.encode("utf-16-le")) <= 2 * UNITS:
+            break
+    return text
+
+
+def _section(heading: str, lines: Sequence[str], most: int) -> str:
+    shown = list(lines[:most])
+    if len(lines) > most:
+        shown.append(tr("and {count} more: /roster", count=len(lines) - most))
+    return "\n".join([heading, *shown])
+
+
+def needs_you(count: int) -> str:
+    return tr("Needs you ({count})", count=count)
+
+
+def alerts(count: int) -> str:
+    return tr("Warnings and cautions ({count})", count=count)
+
+
+def alert_line(name: str, level: str, what: str, end: str) -> str:
+    """`what` and `end` are whole sentences."""
+    return tr("- {name}, {level}: {what} {end}", name=name, level=tr(level), what=what, end=end)
+
+
+def not_acknowledged() -> str:
+    return tr("Nobody has acknowledged it yet.")
+
+
+def today() -> str:
+    return tr("Today")
+
+
+def changed(count: int) -> str:
+    return tr("Changed ({count})", count=count)
+
+
+def checked_in(count: int) -> str:
+    return tr("Checked in ({count})", count=count)
+
+
+def not_yet(count: int) -> str:
+    return tr("No check-in yet today ({count})", count=count)
+
+
+def notes(count: int) -> str:
+    return tr("Info ({count})", count=count)
+
+
+def needs_line(name: str, state: str) -> str:
+    return f"- {name}: {state}"
+
+
+def today_line(name: str, kind: str, *, own: bool) -> str:
+    what = tr(KIND_SHORT[kind])
+    if own:
+        return tr("- your {kind}", kind=what)
+    return tr("- {name}'s {kind}", name=name, kind=what)
+
+
+def changed_line(name: str, what: str, why: str, *, own: bool = False) -> str:
+    """`why` speaks to the athlete, who is the reader where it is their `own`."""
+    if not own:
+        why = tr("Why, as {name} reads it: {why}", name=name, why=why)
+    return f"- {name}: {what}. {why}"
+
+
+def not_taken(proposed_g: float, day: date) -> str:
+    return tr(
+        "{proposed} proposed for {day}; on plan",
+        proposed=figures.grams(proposed_g),
+        day=figures.day(day),
+    )
+
+
+def small_step_stands(proposed_g: float, stands_g: float, day: date) -> str:
+    return tr(
+        "{proposed} proposed for {day}; nobody answered, {stands} stood",
+        proposed=figures.grams(proposed_g),
+        day=figures.day(day),
+        stands=figures.grams(stands_g),
+    )
+
+
+def other_figure(proposed_g: float, day: date) -> str:
+    return tr(
+        "{proposed} proposed for {day}; another number was set",
+        proposed=figures.grams(proposed_g),
+        day=figures.day(day),
+    )
+
+
+def names(of: Sequence[str]) -> str:
+    return ", ".join(of)
+
+
+def note_line(text: str) -> str:
+    return f"- {' '.join(text.split())}"
+
+
+def you() -> str:
+    return tr("You")

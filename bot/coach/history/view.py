@@ -1,0 +1,146 @@
+"""What was set for a day and what changed it; and the last change taken back."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot.coach.history import words
+from bot.coach.history.flow import HISTORY_DAY
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import TEXT_LIMIT, Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.people import get_person, local_date, own_athlete
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
+from bot.week.load import current_event, current_plan, day_set
+from bot.words import coach_figures as figures
+from bot.words import common
+
+# A figure is set for days of the event's week, so what concerns a day is not older than this.
+CONCERNS_FOR = timedelta(days=60)
+UNITS = TEXT_LIMIT - 300  # UTF-16 units for the lines
+
+
+def show_history(turn: OnAthlete) -> None:
+    """Buttons "c:history:ATHLETE[:DAY]": a day, in the place of the message that was tapped."""
+    answer(turn)
+    day = _named(turn.arguments) or local_date(turn.profile, turn.context)
+    text, buttons = _view(turn.session, turn.profile, day)
+    rewrite(turn, text, buttons)
+
+
+def ask_day(turn: OnAthlete) -> None:
+    """The button for any other day."""
+    answer(turn)
+    asking.open_question(
+        turn, turn.person, HISTORY_DAY, subject_id=turn.profile.person_id,
+        answers={"_zone": turn.profile.zone or "UTC"},
+    )  # fmt: skip
+
+
+def day_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    text, buttons = _view(turn.session, profile, date.fromisoformat(question.answers["day"]))
+    say_to(turn, coach, text, buttons=buttons)
+
+
+def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
+    return words.sentence(
+        row.what, row.detail, weight_unit=profile.weight_unit, volume_unit=profile.volume_unit
+    )
+
+
+def who(session: Session, row: HistoryRow) -> str:
+    return get_person(session, row.by_id).first_name if row.by_id else words.brimline()
+
+
+def when(row: HistoryRow, profile: AthleteProfile) -> str:
+    return figures.moment(row.at, profile.zone)
+
+
+def _named(rest: list[str]) -> date | None:
+    try:
+        return date.fromisoformat(rest[0]) if rest else None
+    except ValueError:
+        return None
+
+
+def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:
+    event = current_event(session, profile.person_id)
+    days_out = (event.day - day).days if event is not None else None
+    name = get_person(session, profile.person_id).first_name
+    rows = [
+        words.line(when(row, profile), who(session, row), in_words(row, profile))
+        for row in _rows(session, profile, day)
+    ]
+    text = "\n\n".join(
+        [words.head(name, day, days_out), _in_force(session, profile, day), _fitting(rows)]
+    )
+    number = profile.person_id
+    earlier, later = day - timedelta(days=1), day + timedelta(days=1)
+    return text, [
+        [
+            Button(words.earlier_button(earlier), f"c:history:{number}:{earlier}"),
+            Button(words.later_button(later), f"c:history:{number}:{later}"),
+        ],
+        [
+            Button(words.another_day_button(), f"c:history-day:{number}"),
+            Button(words.undo_button(), f"c:undo:{number}"),
+        ],
+        [Button(words.back_button(), f"c:card:{number}")],
+    ]
+
+
+def _in_force(session: Session, profile: AthleteProfile, day: date) -> str:
+    event = current_event(session, profile.person_id)
+    plan = current_plan(session, event) if event is not None else None
+    planned = plan.day((event.day - day).days) if event is not None and plan is not None else None
+    row = day_set(session, profile.person_id, day)
+    if row is not None:
+        return words.in_force(row.carb_g, planned.carb_g if planned else None, row.by)
+    return words.as_planned(planned.carb_g) if planned is not None else words.nothing_set()
+
+
+def _rows(session: Session, profile: AthleteProfile, day: date) -> list[HistoryRow]:
+    """What happened on that day where the athlete is, and what was set for it before or after."""
+    zone = ZoneInfo(profile.zone or "UTC")
+    begin = datetime(day.year, day.month, day.day, tzinfo=zone)
+    query = (
+        select(HistoryRow)
+        .where(
+            HistoryRow.athlete_id == profile.person_id,
+            HistoryRow.at >= begin - CONCERNS_FOR,
+            HistoryRow.at < begin + CONCERNS_FOR,
+        )
+        .order_by(col(HistoryRow.at), col(HistoryRow.id))
+    )
+    return [
+        row
+        for row in session.exec(query)
+        if row.at.astimezone(zone).date() == day or _concerns(row, day)
+    ]
+
+
+def _concerns(row: HistoryRow, day: date) -> bool:
+    first, last = row.detail.get("day"), row.detail.get("last")
+    if last is not None and first is not None:
+        return bool(first <= day.isoformat() <= last)
+    return bool(first == day.isoformat())
+
+
+def _fitting(rows: list[str]) -> str:
+    """All the lines; where they would not fit a message, the newest, with how many are left out."""
+    if not rows:
+        return words.nothing_happened()
+    shown = list(rows)
+    while len("\n".join(shown).encode("utf-16-le")) > 2 * UNITS:
+        shown.pop(0)
+    left_out = len(rows) - len(shown)
+    return "\n".join([*([words.cut(left_out)] if left_out else []), *shown])

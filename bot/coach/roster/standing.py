@@ -1,0 +1,325 @@
+"""How athletes stand just now, for the roster and the card: read in a few queries for all at once."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+from datetime import date, datetime, timedelta
+
+from sqlmodel import Session, col, func, select
+
+from bot.coach.roster import words
+from bot.core.context import Context
+from bot.core.instants import local_instant
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.people import local_date
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.tables.desk import HoldRow
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
+from bot.store.tables.week import (
+    AlertRow,
+    CheckInRow,
+    DaySetRow,
+    DecisionRow,
+    DecisionStatus,
+    EventRow,
+    LimitsRow,
+    PlanRow,
+    SymptomReport,
+)
+from bot.week.prompts import asked_that_day, counts_as_missed
+from bot.words import coach_figures as figures
+from engine.safety import FlagId, Level
+from engine.values.plan import PLAN_DAYS
+
+NEEDS_THE_COACH = 8  # ranks up to this one
+WROTE_SHOWN_FOR = timedelta(days=1)  # our own choice; what is older is in the history
+ASKED = 9  # this morning's check-in is waited for
+
+
+@dataclass(frozen=True, slots=True)
+class Standing:
+    """How an athlete stands; a lower `rank` needs the coach sooner, then a lower `order`."""
+
+    rank: int
+    state: str
+    order: float = 0.0
+
+
+@dataclass(frozen=True, slots=True)
+class Decided:
+    """What was decided on a morning, without the case that it was decided on."""
+
+    id: int
+    athlete_id: int
+    checkin_id: int
+    sets_date: date
+    outcome: str
+    status: str
+    carb_g: float | None
+    planned_carb_g: float | None
+    sign_off_due_at: datetime | None
+
+
+@dataclass(slots=True)
+class Seen:
+    """One athlete as the roster sees them."""
+
+    profile: AthleteProfile
+    person: Person
+    today: date
+    event: EventRow | None = None
+    plan_since: datetime | None = None
+    limits_since: datetime | None = None
+    morning: CheckInRow | None = None
+    decided: Decided | None = None  # on this morning
+    waiting: Decided | None = None
+    set_g: float | None = None  # what is in force for the day that this morning sets
+    alert: AlertRow | None = None  # the worst that is open, advisories left out
+    hold: HoldRow | None = None
+    complaints: tuple[str, ...] = ()  # told today, in a check-in or beside it
+    asked_about: str = ""  # what was written and asked about, while there is no answer
+    wrote: str = ""  # the last that they wrote to those who coach them, if nobody has answered it
+
+    @property
+    def days_out(self) -> int | None:
+        return (self.event.day - self.today).days if self.event is not None else None
+
+    @property
+    def in_week(self) -> bool:
+        return self.days_out is not None and 0 <= self.days_out <= max(PLAN_DAYS)
+
+
+def look(turn: Turn, profiles: Sequence[AthleteProfile]) -> list[Seen]:
+    """Everything that the roster shows of these athletes, in as many queries for 200 as for one."""
+    ids = [profile.person_id for profile in profiles]
+    people = turn.session.exec(select(Person).where(col(Person.id).in_(ids)))
+    person_of = {person.id: person for person in people}
+    seen = {
+        profile.person_id: Seen(
+            profile, person_of[profile.person_id], local_date(profile, turn.context)
+        )
+        for profile in profiles
+    }
+    _weeks(turn.session, seen)
+    _mornings(turn.session, seen)
+    _open_matters(turn.session, seen)
+    _complaints(turn.session, seen)
+    _unanswered_words(turn, seen)
+    return list(seen.values())
+
+
+def standing(seen: Seen, context: Context, here: str | None) -> Standing:
+    """What about this athlete needs the coach most; a hold is said beside it.
+
+    `here` is the zone of whoever reads it, None where it is not known.
+    """
+    found = _standing(seen, context, here)
+    if seen.hold is None:
+        return found
+    held = words.state_held(seen.hold.carb_g, seen.hold.last)
+    if found.state == words.state_fine():
+        return Standing(found.rank, held, found.order)
+    return Standing(found.rank, f"{found.state} {held}", found.order)
+
+
+def decided_line(seen: Seen) -> str | None:
+    """What this morning's numbers led to, with the figure that stands now."""
+    decided = seen.decided
+    if seen.morning is None or decided is None:
+        return None
+    waiting = decided.status == DecisionStatus.WAITING
+    stands = decided.carb_g if decided.carb_g is not None else decided.planned_carb_g
+    carb_g = stands if waiting or seen.set_g is None else seen.set_g
+    return words.decided(
+        decided.outcome, carb_g, decided.planned_carb_g, decided.sets_date, waiting=waiting
+    )
+
+
+def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
+    profile = seen.profile
+    if seen.alert is not None:
+        rank = 0 if seen.alert.level == Level.WARNING else 1
+        opened = seen.alert.opened_at.timestamp()
+        if seen.alert.flag == FlagId.DOUBT:
+            return Standing(rank, words.state_unanswered(str(seen.alert.facts["words"])), opened)
+        return Standing(rank, words.state_alert(seen.alert.level), opened)
+    if seen.waiting is not None and seen.waiting.sign_off_due_at is not None:
+        due = seen.waiting.sign_off_due_at
+        until = _clock(seen, due, here)
+        return Standing(2, words.state_waiting(until), due.timestamp())
+    days_out = float(seen.days_out) if seen.days_out is not None else 1000.0
+    if profile.frozen_at is not None:
+        return Standing(4, words.state_frozen(profile.frozen_because), days_out)
+    if not seen.person.reachable:
+        return Standing(5, words.state_unreachable(), days_out)
+    by_status = {
+        AthleteStatus.DOCTOR_FIRST: (6, words.state_doctor()),
+        AthleteStatus.ONBOARDING: (10, words.state_onboarding()),
+        AthleteStatus.PAUSED: (11, words.state_paused()),
+    }
+    if profile.status in by_status:
+        return Standing(*by_status[AthleteStatus(profile.status)], days_out)
+    return Standing(*_standing_of_week(seen, context, here), days_out)
+
+
+def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[int, str]:
+    if seen.event is None:
+        return 8, words.state_to_set("event")
+    if seen.plan_since is None or seen.limits_since is None:
+        return 7, words.state_to_set("plan" if seen.plan_since is None else "limits")
+    days_out = (seen.event.day - seen.today).days
+    if days_out < 0:
+        return 14, words.state_over()
+    if days_out > max(PLAN_DAYS):
+        return 13, words.state_ahead()
+    if seen.morning is None:
+        asked_at = local_instant(seen.today, seen.profile.prompt_time, seen.profile.zone or "UTC")
+        set_up = max(seen.plan_since, seen.limits_since)
+        if set_up < asked_at and counts_as_missed(seen.profile, context):
+            return 3, words.state_missed()
+        if context.now >= asked_at and asked_that_day(seen.profile, seen.today, set_up):
+            return ASKED, words.state_missing()
+        return 12, words.state_asked_at(_clock(seen, asked_at, here))
+    if seen.asked_about:
+        return 11, words.state_asked_about(seen.asked_about)
+    if seen.complaints:
+        return 11, words.state_complaints(seen.complaints)
+    return 12, words.state_fine()
+
+
+def _clock(seen: Seen, instant: datetime, here: str | None) -> str:
+    return figures.both_clocks(instant, here, seen.profile.zone, seen.person.first_name)
+
+
+def _weeks(session: Session, seen: dict[int, Seen]) -> None:
+    events = session.exec(
+        select(EventRow).where(col(EventRow.athlete_id).in_(seen)).order_by(col(EventRow.id))
+    )
+    for event in events:  # the newest comes last; one that is closed counts as long as it is over
+        one = seen[event.athlete_id]
+        one.event = event if event.active or event.day < one.today else None
+    of_event = {one.event.id: one for one in seen.values() if one.event is not None}
+    for event_id, since in session.exec(
+        select(PlanRow.event_id, func.min(PlanRow.set_at))
+        .where(col(PlanRow.event_id).in_(of_event))
+        .group_by(col(PlanRow.event_id))
+    ):
+        of_event[event_id].plan_since = since
+    for event_id, since in session.exec(
+        select(LimitsRow.event_id, func.min(LimitsRow.set_at))
+        .where(col(LimitsRow.event_id).in_(of_event))
+        .group_by(col(LimitsRow.event_id))
+    ):
+        of_event[event_id].limits_since = since
+
+
+def _mornings(session: Session, seen: dict[int, Seen]) -> None:
+    days = {one.today for one in seen.values()}
+    checkins = session.exec(
+        select(CheckInRow).where(
+            col(CheckInRow.athlete_id).in_(seen), col(CheckInRow.date).in_(days)
+        )
+    )
+    for row in checkins:
+        if row.date == seen[row.athlete_id].today:
+            seen[row.athlete_id].morning = row
+    mornings = [one.morning.id for one in seen.values() if one.morning is not None]
+    for decided in _decisions(session, col(DecisionRow.checkin_id).in_(mornings)):
+        if decided.status != DecisionStatus.REPLACED:
+            seen[decided.athlete_id].decided = decided
+    days = {one.decided.sets_date for one in seen.values() if one.decided is not None}
+    day_sets = session.exec(
+        select(col(DaySetRow.athlete_id), col(DaySetRow.date), col(DaySetRow.carb_g)).where(
+            col(DaySetRow.athlete_id).in_(seen), col(DaySetRow.date).in_(days)
+        )
+    )
+    for athlete_id, day, carb_g in day_sets:
+        decided_on = seen[athlete_id].decided
+        if decided_on is not None and decided_on.sets_date == day:
+            seen[athlete_id].set_g = carb_g
+
+
+def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
+    alerts = session.exec(
+        select(AlertRow).where(
+            col(AlertRow.athlete_id).in_(seen),
+            col(AlertRow.acknowledged_at).is_(None),
+            col(AlertRow.level) != Level.ADVISORY.value,
+        )
+    )
+    for row in sorted(alerts, key=lambda row: (Level(row.level).rank, row.opened_at)):
+        seen[row.athlete_id].alert = row  # the worst comes last
+    waiting = _decisions(
+        session,
+        col(DecisionRow.athlete_id).in_(seen),
+        col(DecisionRow.status) == DecisionStatus.WAITING.value,
+    )
+    for decided in waiting:
+        seen[decided.athlete_id].waiting = decided
+    holds = session.exec(
+        select(HoldRow)
+        .where(col(HoldRow.athlete_id).in_(seen), col(HoldRow.ended_at).is_(None))
+        .order_by(col(HoldRow.id))
+    )
+    for hold in holds:
+        if hold.last >= seen[hold.athlete_id].today:
+            seen[hold.athlete_id].hold = hold
+
+
+def _complaints(session: Session, seen: dict[int, Seen]) -> None:
+    days = {one.today for one in seen.values()}
+    reported = session.exec(
+        select(SymptomReport)
+        .where(col(SymptomReport.athlete_id).in_(seen), col(SymptomReport.date).in_(days))
+        .order_by(col(SymptomReport.id))
+    )
+    told: dict[int, list[str]] = {
+        one.profile.person_id: list(one.morning.symptoms) if one.morning is not None else []
+        for one in seen.values()
+    }
+    for row in reported:
+        if row.date == seen[row.athlete_id].today and ":" not in row.symptom:
+            told[row.athlete_id].append(row.symptom)
+    for athlete_id, complaints in told.items():
+        seen[athlete_id].complaints = tuple(dict.fromkeys(complaints))
+    asked = session.exec(
+        select(OpenQuestion).where(
+            col(OpenQuestion.person_id).in_(seen),
+            col(OpenQuestion.flow).in_(ASKED_ABOUT_SIGNS),
+            col(OpenQuestion.closed_at).is_(None),
+        )
+    )
+    for question in asked:
+        seen[question.person_id].asked_about = str(question.answers["_words"])
+
+
+def _unanswered_words(turn: Turn, seen: dict[int, Seen]) -> None:
+    query = (
+        select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
+        .where(
+            col(HistoryRow.athlete_id).in_(seen),
+            col(HistoryRow.what).in_((Change.MESSAGE_TO_COACH, Change.MESSAGE_TO_ATHLETE)),
+            HistoryRow.at > turn.now - WROTE_SHOWN_FOR,
+        )
+        .order_by(col(HistoryRow.id))
+    )
+    for athlete_id, what, detail in turn.session.exec(query):  # the newest comes last
+        seen[athlete_id].wrote = str(detail.get("text", "")) if what == "message to coach" else ""
+
+
+def _decisions(session: Session, *where: object) -> Iterable[Decided]:
+    """Decisions without the stored case and trace, which are long."""
+    query = select(
+        DecisionRow.id,
+        DecisionRow.athlete_id,
+        DecisionRow.checkin_id,
+        DecisionRow.sets_date,
+        DecisionRow.outcome,
+        DecisionRow.status,
+        DecisionRow.carb_g,
+        DecisionRow.planned_carb_g,
+        DecisionRow.sign_off_due_at,
+    ).where(*where)  # type: ignore[call-overload]
+    return [Decided(*row) for row in session.exec(query)]

@@ -1,0 +1,237 @@
+"""The roster as a coach reads it: a line an athlete, who needs the coach first."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.languages import mark, tr, trn
+from bot.words.names import KIND_SHORT, word
+from bot.words.symptoms import symptom_name
+
+LONGEST_SAID = 60  # characters of what was written; the alert has it whole
+LONGEST_WORDS = 80  # characters of what an athlete wrote; the chat has it whole
+LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
+
+
+def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
+    """`shown` is one of the filters; `count` athletes of `of_all` are in it."""
+    if shown:
+        text = trn(
+            "Roster: {filter}, {count} of 1 athlete",
+            "Roster: {filter}, {count} of {number} athletes",
+            of_all,
+            filter=tr(FILTER_WORDS[shown]),
+            count=count,
+        )
+    else:
+        text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
+    if pages > 1:
+        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
+    return text
+
+
+def as_of(clock: str) -> str:
+    return tr("As of {clock}. I keep this up to date.", clock=clock)
+
+
+FILTERS = {
+    "": mark("All"),
+    "me": mark("Needs me"),
+    "load": mark("Loading"),
+    "week": mark("This week"),
+}
+
+
+#: The same inside a line.
+FILTER_WORDS = {"me": mark("needs me"), "load": mark("loading"), "week": mark("this week")}
+
+
+NOBODY_HERE = {
+    "me": mark("Nobody needs you right now."),
+    "load": mark("Nobody is loading (3 days out to 1 day out)."),
+    "week": mark("Nobody has a show, shoot or trial in the next seven days."),
+}
+
+
+def filter_button(shown: str, count: int, *, chosen: bool) -> str:
+    return f"{'✓ ' if chosen else ''}{tr(FILTERS[shown])} {count}"
+
+
+def nobody_here(shown: str) -> str:
+    return tr(NOBODY_HERE[shown]) if shown in NOBODY_HERE else tr("Nobody.")
+
+
+def line(
+    name: str,
+    kind: str | None,
+    days_out: int | None,
+    morning: str | None,
+    decided: str | None,
+    state: str,
+    wrote: str = "",
+) -> str:
+    """One athlete in a line. None: no event, no numbers this morning, nothing decided on them.
+
+    `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
+    """
+    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
+    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
+    parts = [part for part in (morning, decided) if part]
+    start = f"{short(name)}, {when}{what}"
+    text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
+    if not wrote:
+        return text
+    said = " ".join(wrote.split())
+    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
+    return text + " " + tr("Wrote: “{said}”", said=said)
+
+
+def short(name: str) -> str:
+    """The name as it fits a line."""
+    return name if len(name) <= LONGEST_NAME else f"{name[: LONGEST_NAME - 1]}…"
+
+
+def no_numbers() -> str:
+    return tr("no check-in this morning")
+
+
+#: What a morning led to; the figures carry their change from the plan where there is one.
+DECIDED = {
+    "proposed": mark("proposed {carbs} for {day}"),
+    "adjusted": mark("adjusted to {carbs} for {day}"),
+    "held": mark("on plan: {carbs} for {day}"),
+    "by hand": mark("set to {carbs} for {day}"),
+}
+
+
+def decided(
+    outcome: str, carb_g: float | None, planned_g: float | None, day: date, *, waiting: bool
+) -> str:
+    """What the morning led to, such as "adjusted to 500 g (+20 g) for Tue 10 Nov"."""
+    if outcome == "escalated":
+        return tr("stopped by a warning, nothing adjusted")
+    if carb_g is None:
+        return tr("on plan, but no figure is set")
+    change = carb_g - planned_g if planned_g is not None else 0.0
+    against = f" ({figures.change(change)})" if abs(change) >= 0.5 else ""
+    became = "by hand" if outcome == "held" and against else outcome
+    became = "proposed" if waiting else became
+    return tr(
+        DECIDED[became],
+        carbs=figures.grams(carb_g) + against,
+        day=figures.day(day),
+    )
+
+
+def state_alert(level: str) -> str:
+    return tr("Needs you: open {level}.", level=word(level))
+
+
+def state_waiting(until: str) -> str:
+    return tr("Needs you: approve by {until}.", until=until)
+
+
+def state_missed() -> str:
+    return tr("Missed the check-in; on plan.")
+
+
+#: Why adjusting is frozen, where that is more than the coach's own hand.
+FROZEN = {
+    "warning-flag": mark("Frozen after a warning, until you lift it."),
+    "eating-and-mood": mark("Frozen, eating or mood: talk to them, then lift it."),
+}
+
+
+def state_frozen(because: str) -> str:
+    return tr(FROZEN.get(because, FROZEN_BY_HAND))
+
+
+FROZEN_BY_HAND = mark("Frozen until you lift it.")
+
+
+def state_unanswered(words: str) -> str:
+    return tr('Needs you: wrote "{words}" and does not answer.', words=short_quote(words))
+
+
+def state_asked_about(words: str) -> str:
+    return tr('Wrote "{words}"; I have asked about it.', words=short_quote(words))
+
+
+def state_complaints(told: Sequence[str]) -> str:
+    named = ", ".join(symptom_name(symptom) for symptom in told)
+    return tr("Told of: {named}.", named=short_quote(named))
+
+
+def short_quote(words: str) -> str:
+    """As much of it as a line has room for."""
+    return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
+
+
+def state_unreachable() -> str:
+    return tr("Can't be reached: has stopped the bot. Please call.")
+
+
+def state_doctor() -> str:
+    return tr("Waits for a doctor's clearance.")
+
+
+def state_held(carb_g: float, last: date) -> str:
+    return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
+
+
+def state_onboarding() -> str:
+    return tr("Still answering the first questions.")
+
+
+TO_SET = {
+    "event": mark("Needs you: set the event."),
+    "plan": mark("Needs you: set the plan."),
+    "limits": mark("Needs you: set the limits."),
+}
+
+
+def state_to_set(what: str) -> str:
+    """`what`: event, plan or limits."""
+    return tr(TO_SET[what])
+
+
+def state_missing() -> str:
+    return tr("Has not checked in yet.")
+
+
+def state_asked_at(clock: str) -> str:
+    return tr("Check-in at {clock}.", clock=clock)
+
+
+def state_paused() -> str:
+    return tr("Has paused the check-ins.")
+
+
+def state_fine() -> str:
+    return tr("All in order.")
+
+
+def state_ahead() -> str:
+    return tr("All set; the week has not started yet.")
+
+
+def state_over() -> str:
+    return tr("The event is over.")
+
+
+def earlier_button() -> str:
+    return tr("Earlier page")
+
+
+def refresh_button() -> str:
+    return tr("Refresh")
+
+
+def next_button() -> str:
+    return tr("Next page")
+
+
+def up_to_date() -> str:
+    return tr("Up to date.")

@@ -1,0 +1,270 @@
+"""What a coach reads of their athletes: the roster, one athlete's card, notes and messages."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr, trn
+from bot.words.names import LIMIT_WORDS, flag_name, word
+
+LONGEST_NOTE = 200  # characters of an earlier note on a card
+
+
+def roster_menu() -> str:
+    return tr("Your athletes, who needs you first")
+
+
+def engine_note(name: str, why: str) -> str:
+    return tr(
+        "About {name}, for information; you need not do anything. {name} reads:\n{why}",
+        name=name,
+        why=why,
+    )
+
+
+# The card
+
+
+def card(name: str, lines: Sequence[str]) -> str:
+    return "\n".join([name, *lines])
+
+
+def no_event() -> str:
+    return tr("No event yet")
+
+
+def card_today(day: date, carb_g: float, water: str) -> str:
+    return tr(
+        "Today, {day}: {carb} carbs, water {water}",
+        day=figures.day(day),
+        carb=figures.grams(carb_g),
+        water=water,
+    )
+
+
+def card_morning(numbers: str) -> str:
+    return tr("This morning: {numbers}", numbers=numbers)
+
+
+def card_also_told(
+    symptoms: Sequence[str], gut: str | None, sleep_h: float | None, note: str
+) -> str:
+    """What came beside the morning's numbers; "" where there was nothing."""
+    parts = [
+        ", ".join(symptoms),
+        tr("gut {gut}", gut=word(gut)) if gut not in (None, "fine") else "",
+        tr("slept {hours} h", hours=figures.plain(sleep_h)) if sleep_h is not None else "",
+        f'"{note}"' if note else "",
+    ]
+    told = "; ".join(part for part in parts if part)
+    return tr("Also reported today: {told}", told=told) if told else ""
+
+
+def card_asked(at: str, zone: str, *, always_tomorrow: bool) -> str:
+    if always_tomorrow:
+        return tr("Check-in {at} ({zone}), sets tomorrow's carbs", at=at, zone=zone)
+    return tr("Check-in {at} ({zone}), sets today's carbs", at=at, zone=zone)
+
+
+def card_alert(level: str, flag: str, since: str) -> str:
+    return tr(
+        "Open since {when}: {level} ({what})", when=since, level=word(level), what=flag_name(flag)
+    )
+
+
+def card_waiting(carb_g: float, day: date, until: str, *, own: bool) -> str:
+    said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
+    if own:
+        return tr("Waits for your approval until {clock}: {grams} for {day}", **said)
+    return tr("Waits for approval until {clock}: {grams} for {day}", **said)
+
+
+def card_frozen(since: str) -> str:
+    return tr("Frozen since {when}", when=since)
+
+
+def card_limit(key: str, value: float, volume_unit: str) -> str:
+    """ "carb floor 135 g"."""
+    return f"{tr(LIMIT_WORDS[key])} {figures.limit(key, value, volume_unit)}"
+
+
+def card_limits(limits: str) -> str:
+    return tr("Limits: {limits}", limits=limits)
+
+
+def card_note(day: date, note: str) -> str:
+    said = note if len(note) <= LONGEST_NOTE else f"{note[: LONGEST_NOTE - 1]}…"
+    return tr('Last note, {day}: "{note}"', day=figures.day(day), note=said)
+
+
+def card_pictures(day: date, mornings: int) -> str:
+    return trn(
+        "Last photos: {day} ({number} morning in all)",
+        "Last photos: {day} ({number} mornings in all)",
+        mornings,
+        day=figures.day(day),
+    )
+
+
+def card_contacts(coach: str, beside: str, contact: str) -> str:
+    """`beside` and `contact` are "" where there is nobody."""
+    told = contact or tr("nobody yet")
+    if beside:
+        return tr(
+            "Coach: {coach}. Second coach: {names}. Second contact: {contact}",
+            coach=coach, names=beside, contact=told,
+        )  # fmt: skip
+    return tr("Coach: {coach}. Second contact: {contact}", coach=coach, contact=told)
+
+
+def card_acknowledge_button(level: str, flag: str) -> str:
+    return tr("Acknowledge: {level} ({what})", level=word(level), what=flag_name(flag))
+
+
+def plan_button() -> str:
+    return tr("Plan")
+
+
+def limits_button() -> str:
+    return tr("Limits")
+
+
+def why_button() -> str:
+    return tr("Why")
+
+
+def answers_button() -> str:
+    return tr("First answers")
+
+
+def message_button(name: str) -> str:
+    return tr("Write to {name}", name=name)
+
+
+def hand_button() -> str:
+    return tr("Set a day by hand")
+
+
+def freeze_button() -> str:
+    return tr("Freeze")
+
+
+def tomorrow_button(*, always_tomorrow: bool) -> str:
+    return tr("Use check-in for today") if always_tomorrow else tr("Use check-in for tomorrow")
+
+
+def doctor_button() -> str:
+    return tr("Doctor's clearance received")
+
+
+def roster_button() -> str:
+    return tr("Roster")
+
+
+def nothing_decided_yet(name: str, *, own: bool) -> str:
+    return (
+        tr("Nothing has been decided for you yet.")
+        if own
+        else tr("Nothing is decided for {name} yet.", name=name)
+    )
+
+
+def why_as_seen(name: str, text: str, *, own: bool) -> str:
+    return text if own else tr("As {name} sees it under /why:\n\n{text}", name=name, text=text)
+
+
+def answers_as_given(name: str, lines: str) -> str:
+    return tr("{name}'s first answers:\n\n{lines}", name=name, lines=lines)
+
+
+def which_day() -> str:
+    return tr(
+        "Which day? What you set by hand stays, whatever the check-in says, until you change "
+        "it or change that day in the plan."
+    )
+
+
+def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
+    return (
+        tr("From the next check-in on, each check-in sets the next day's carbs.")
+        if always_tomorrow
+        else tr("From the next check-in on, each check-in sets the same day's carbs.")
+    )
+
+
+def doctor_sure(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Has a doctor who knows the plan said that you may do this peak week? I save that "
+            "you said so, and when."
+        )
+    return tr(
+        "Has a doctor who knows the plan said that {name} may do this peak week? I save that "
+        "you said so, and when.",
+        name=name,
+    )
+
+
+def doctor_yes_button() -> str:
+    return tr("Yes, a doctor has")
+
+
+def not_yet_button() -> str:
+    return tr("Not yet")
+
+
+def doctor_noted(name: str, *, own: bool) -> str:
+    return (
+        tr("Saved. Check-ins can begin.")
+        if own
+        else tr("Saved. {name}'s check-ins can begin.", name=name)
+    )
+
+
+def doctor_not_waiting() -> str:
+    return tr("No doctor's clearance is needed right now.")
+
+
+def left_waiting() -> str:
+    return tr("Nothing changed.")
+
+
+def athlete_told_doctor(coach: str) -> str:
+    return tr(
+        "{coach} told me that a doctor has cleared you for this peak week, so check-ins can "
+        "begin. If that is not true, don't start, and tell your coach.",
+        coach=coach,
+    )
+
+
+# Messages from one to the other
+
+
+# Somebody who cannot be reached
+
+
+def athlete_unreachable(name: str) -> str:
+    return tr(
+        "I can't reach {name} any more: they have stopped the bot or left, so they get no "
+        "questions or targets. Please call them. To come back, they open this chat and tap "
+        "Start.",
+        name=name,
+    )
+
+
+def contact_unreachable(name: str) -> str:
+    return tr(
+        "I can't reach {name}, your second contact, any more. If you miss an alert, nobody "
+        "else is told. Use /contact to invite somebody else.",
+        name=name,
+    )
+
+
+def coach_unreachable(coach: str) -> str:
+    return tr(
+        "I can't reach {coach} here any more. Until {coach} is back, alerts about their "
+        "athletes come to you at once. Please tell them.",
+        coach=coach,
+    )

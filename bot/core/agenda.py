@@ -1,0 +1,130 @@
+"""Timed duties as rows: when they fall due, who takes them, and what happens when one fails.
+
+A duty is named by (subject, local date, kind). Its instant is worked out here from the person's own
+zone, because cron-like triggers fire twice, or skip the day, at a change of clocks.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date, datetime, timedelta
+from typing import Any
+
+from sqlalchemy import or_, update
+from sqlmodel import Session, col, select
+
+from bot.store.tables.traffic import AgendaRow
+
+LEASE = timedelta(seconds=60)
+FIRST_RETRY = timedelta(seconds=15)
+LONGEST_RETRY = timedelta(hours=1)
+
+
+def put(
+    session: Session,
+    *,
+    subject: str,
+    local_date: date,
+    kind: str,
+    due_at: datetime,
+    payload: dict[str, Any] | None = None,
+    again: bool = False,
+    rank: int = 0,
+) -> AgendaRow:
+    """Note a duty, or move it. A cancelled one waits again; a done one only with `again`.
+
+    Of duties that fall due at the same instant those with the lower `rank` are done first.
+    """
+    row = session.exec(
+        select(AgendaRow).where(
+            AgendaRow.subject == subject,
+            AgendaRow.local_date == local_date,
+            AgendaRow.kind == kind,
+        )
+    ).first()
+    if row is None:
+        row = AgendaRow(subject=subject, local_date=local_date, kind=kind, due_at=due_at)
+    elif row.status == "done" and not again:
+        return row
+    row.status = "waiting"
+    row.due_at = due_at
+    row.rank = rank
+    row.payload = dict(payload or {})
+    row.attempts = 0
+    row.claimed_until = None
+    session.add(row)
+    session.flush()
+    return row
+
+
+def cancel(
+    session: Session,
+    *,
+    subject: str,
+    kind: str | None = None,
+    local_date: date | None = None,
+) -> None:
+    """Cancel what waits for this subject: all of it, or only that kind or that day."""
+    waiting = select(AgendaRow).where(
+        AgendaRow.subject == subject, col(AgendaRow.status) == "waiting"
+    )
+    if kind is not None:
+        waiting = waiting.where(AgendaRow.kind == kind)
+    if local_date is not None:
+        waiting = waiting.where(AgendaRow.local_date == local_date)
+    for row in session.exec(waiting):
+        row.status = "cancelled"
+        session.add(row)
+    session.flush()
+
+
+def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:
+    """Take up to `limit` due duties, earliest first, for the length of the lease.
+
+    To be called in `bot.store.db.claiming`; whoever took a duty settles it with `take` and `retry`.
+    """
+    due = (
+        select(AgendaRow.id)
+        .where(
+            col(AgendaRow.status) == "waiting",
+            col(AgendaRow.due_at) <= now,
+            or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
+        )
+        .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+        .limit(limit)
+        .with_for_update(skip_locked=True)  # PostgreSQL; SQLite's writers take turns anyway
+    )
+    claimed = session.scalars(
+        update(AgendaRow)
+        .where(col(AgendaRow.id).in_(due))
+        .values(claimed_until=now + LEASE)
+        .returning(AgendaRow)
+        .execution_options(synchronize_session=False, populate_existing=True)
+    )
+    return sorted(claimed, key=lambda row: (row.due_at, row.rank, row.id))
+
+
+def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
+    """The claimed duty, marked done in the transaction that is about to do it.
+
+    None where it was cancelled, moved or done meanwhile. It is marked before it is done so that the
+    use case may put the same duty again (an alert that repeats itself).
+    """
+    row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
+    if row is None or row.status != "waiting" or row.due_at > now:
+        return None
+    row.status = "done"
+    row.claimed_until = None
+    session.add(row)
+    session.flush()
+    return row
+
+
+def retry(session: Session, row_id: int, now: datetime) -> None:
+    """Put a duty that failed off: each time for longer, up to an hour, and for ever."""
+    row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
+    if row is None or row.status != "waiting":
+        return
+    row.attempts += 1
+    row.claimed_until = now + min(FIRST_RETRY * 2 ** min(row.attempts - 1, 12), LONGEST_RETRY)
+    session.add(row)

@@ -1,0 +1,70 @@
+"""Doing what is due: agenda rows are claimed, and each is done in a transaction of its own."""
+
+from __future__ import annotations
+
+import asyncio
+from collections.abc import Callable
+
+import structlog
+from sqlalchemy import Engine
+from sqlmodel import Session
+
+from bot.core import agenda
+from bot.core.clock import Clock
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.core.use_cases import UseCases
+from bot.store.db import claiming, in_transaction
+
+AT_ONCE = 20
+
+_log = structlog.get_logger(__name__)
+
+
+class Duties:
+    """Called at every tick; does all that is due by then."""
+
+    def __init__(
+        self,
+        engine: Engine,
+        use_cases: UseCases,
+        clock: Clock,
+        context: Callable[[], Context],
+        done: Callable[[], None] = lambda: None,
+    ) -> None:
+        self._engine = engine
+        self._use_cases = use_cases
+        self._clock = clock
+        self._context = context
+        self._done = done
+
+    async def tick(self) -> None:
+        """Do what is due; a failure is logged and waits for a later tick."""
+        try:
+            while await asyncio.to_thread(self.do_due):
+                self._done()
+        except Exception:
+            _log.exception("a tick failed")
+
+    def do_due(self) -> int:
+        """Claim a handful of due rows and do them one by one. Returns how many were claimed."""
+        with claiming(self._engine) as session:
+            claimed = agenda.claim_due(session, self._clock.now(), AT_ONCE)
+        for row in claimed:
+            assert row.id is not None
+            self._do(row.id, row.kind)
+        return len(claimed)
+
+    def _do(self, row_id: int, kind: str) -> None:
+        def work(session: Session) -> None:
+            context = self._context()
+            row = agenda.take(session, row_id, context.now)
+            if row is not None:
+                self._use_cases.due(Turn(session, context), row)
+
+        try:
+            in_transaction(self._engine, work)
+        except Exception:
+            _log.exception("a duty failed and is put off", agenda_id=row_id, kind=kind)
+            with claiming(self._engine) as session:
+                agenda.retry(session, row_id, self._clock.now())

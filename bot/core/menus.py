@@ -1,0 +1,29 @@
+"""The command menu of each chat, kept to what its person may use."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable
+
+from sqlmodel import col, select
+
+from bot.core.outbox import set_menu
+from bot.core.routes import Command
+from bot.core.turn import Turn
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import OutboxRow
+
+
+def keep_menu(
+    turn: Turn, person: Person, roles: frozenset[str], commands: Iterable[Command]
+) -> None:
+    """Set the person's menu where it is not yet what their roles call for."""
+    wanted = [(c.name, c.menu()) for c in commands if c.menu is not None and c.roles & roles]
+    query = (
+        select(OutboxRow)
+        .where(OutboxRow.topic == f"menu:{person.chat_id}")
+        .order_by(col(OutboxRow.id).desc())
+    )
+    last = turn.session.exec(query).first()
+    shown = [(c["command"], c["description"]) for c in last.payload["commands"]] if last else []
+    if wanted != shown:
+        set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)

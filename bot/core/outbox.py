@@ -1,0 +1,237 @@
+"""Writing to the outbox: the only way anything reaches a chat.
+
+Rows are written in the caller's transaction, so a message exists exactly when what it speaks of does.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import datetime
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.words.languages import language
+
+TEXT_LIMIT = 4096
+CAPTION_LIMIT = 1024
+CALLBACK_DATA_LIMIT_BYTES = 64
+MOST_IN_AN_ALBUM = 10
+#: States of a row whose message has reached its chat, or may have.
+ARRIVED = ("sending", "sent")
+
+
+@dataclass(frozen=True, slots=True)
+class Button:
+    """A button under a message: what it says, and what comes back when it is tapped."""
+
+    label: str
+    data: str = ""
+    url: str = ""
+
+    def __post_init__(self) -> None:
+        if len(self.data.encode()) > CALLBACK_DATA_LIMIT_BYTES:
+            raise ValueError("a button's data may hold 64 bytes at most")
+        if bool(self.data) == bool(self.url):
+            raise ValueError("a button has either data or an address")
+
+    def as_dict(self) -> dict[str, str]:
+        return {"text": self.label} | (
+            {"callback_data": self.data} if self.data else {"url": self.url}
+        )
+
+
+Buttons = Sequence[Sequence[Button]]
+
+
+def _keyboard(buttons: Buttons) -> dict[str, Any]:
+    return {"inline_keyboard": [[button.as_dict() for button in row] for row in buttons if row]}
+
+
+def say(
+    session: Session,
+    *,
+    chat_id: int,
+    text: str,
+    now: datetime,
+    buttons: Buttons = (),
+    silent: bool = False,
+    topic: str | None = None,
+    dedupe: str | None = None,
+    urgency: Urgency = Urgency.ORDINARY,
+) -> OutboxRow:
+    """A new message. With `topic`, it takes the place of those on that topic not yet sent.
+
+    An urgent one overtakes what else waits, in this chat and in all others.
+    """
+    payload: dict[str, Any] = {"text": _fitting(text)}
+    if buttons:
+        payload["reply_markup"] = _keyboard(buttons)
+    if silent:
+        payload["disable_notification"] = True
+    return _put(
+        session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe,
+        urgency=urgency,
+    )  # fmt: skip
+
+
+def edit(
+    session: Session,
+    *,
+    chat_id: int,
+    text: str,
+    now: datetime,
+    message_id: int | None = None,
+    outbox_id: int | None = None,
+    buttons: Buttons = (),
+    topic: str | None = None,
+) -> OutboxRow:
+    """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
+
+    With `topic`, it takes the place of other edits on that topic not yet sent.
+    """
+    if (message_id is None) == (outbox_id is None):
+        raise ValueError("name the message by exactly one of message_id and outbox_id")
+    payload: dict[str, Any] = {"text": _fitting(text), "reply_markup": _keyboard(buttons)}
+    if message_id is not None:
+        payload["message_id"] = message_id
+    edited = session.get(OutboxRow, outbox_id) if outbox_id is not None else None
+    row = _put(
+        session, chat_id, "editMessageText", payload, now=now, topic=topic,
+        urgency=Urgency(edited.urgency) if edited is not None else Urgency.ORDINARY,
+    )  # fmt: skip
+    row.edits_outbox_id = outbox_id
+    return row
+
+
+def send_document(
+    session: Session,
+    *,
+    chat_id: int,
+    document: dict[str, Any],
+    now: datetime,
+    caption: str = "",
+    silent: bool = False,
+    topic: str | None = None,
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """A file, named by what it is made of (`bot.documents`) and made when it is sent.
+
+    With `topic`, it takes the place of those on that topic not yet sent.
+    """
+    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    return _put(
+        session, chat_id, "sendDocument", words | quiet, now=now, topic=topic, dedupe=dedupe,
+        attached={"document": _in_this_language(document)},
+    )  # fmt: skip
+
+
+def send_pictures(
+    session: Session,
+    *,
+    chat_id: int,
+    pictures: Sequence[dict[str, Any]],
+    now: datetime,
+    caption: str = "",
+    silent: bool = False,
+    dedupe: str | None = None,
+) -> OutboxRow:
+    """One to ten pictures as one message with one caption; named as in `send_document`."""
+    if not 1 <= len(pictures) <= MOST_IN_AN_ALBUM:
+        raise ValueError("a message holds one to ten pictures")
+    words: dict[str, Any] = {"caption": _fitting(caption, CAPTION_LIMIT)} if caption else {}
+    quiet: dict[str, Any] = {"disable_notification": True} if silent else {}
+    named = [_in_this_language(picture) for picture in pictures]
+    if len(named) == 1:
+        return _put(
+            session, chat_id, "sendPhoto", words | quiet, now=now, dedupe=dedupe,
+            attached={"photo": named[0]},
+        )  # fmt: skip
+    attached = {f"picture{number}": picture for number, picture in enumerate(named)}
+    media: list[dict[str, Any]] = [
+        {"type": "photo", "media": f"attach://{name}"} for name in attached
+    ]
+    media[0] |= words
+    return _put(
+        session, chat_id, "sendMediaGroup", {"media": media} | quiet, now=now, dedupe=dedupe,
+        attached=attached,
+    )  # fmt: skip
+
+
+def answer_tap(
+    session: Session, *, chat_id: int, tap_id: str, now: datetime, text: str = ""
+) -> OutboxRow:
+    """Stop the button's spinner, with a few words where they help (200 characters at most)."""
+    payload = {"callback_query_id": tap_id} | ({"text": text[:200]} if text else {})
+    return _put(session, chat_id, "answerCallbackQuery", payload, now=now, dedupe=f"tap:{tap_id}")
+
+
+def set_menu(
+    session: Session, *, chat_id: int, commands: Sequence[tuple[str, str]], now: datetime
+) -> OutboxRow:
+    """The command menu of this one chat: (command, what it does), in order."""
+    payload: dict[str, Any] = {
+        "commands": [{"command": name, "description": text} for name, text in commands],
+        "scope": {"type": "chat", "chat_id": chat_id},
+    }
+    return _put(session, chat_id, "setMyCommands", payload, now=now, topic=f"menu:{chat_id}")
+
+
+def drop_waiting(session: Session, topic: str) -> None:
+    """Drop what waits on this topic: what it said no longer holds."""
+    waiting = select(OutboxRow).where(
+        col(OutboxRow.topic) == topic, col(OutboxRow.status) == "waiting"
+    )
+    for row in session.exec(waiting):
+        row.status = "dropped"
+        session.add(row)
+
+
+def _put(
+    session: Session,
+    chat_id: int,
+    method: str,
+    payload: dict[str, Any],
+    *,
+    now: datetime,
+    topic: str | None = None,
+    dedupe: str | None = None,
+    attached: dict[str, Any] | None = None,
+    urgency: Urgency = Urgency.ORDINARY,
+) -> OutboxRow:
+    if dedupe is not None:
+        said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
+        if said is not None:
+            return said
+    if topic is not None:
+        drop_waiting(session, topic)
+    row = OutboxRow(
+        chat_id=chat_id,
+        method=method,
+        payload=payload,
+        topic=topic,
+        dedupe=dedupe,
+        attached=attached,
+        urgency=urgency,
+        not_before=now,
+        created_at=now,
+    )
+    session.add(row)
+    session.flush()
+    return row
+
+
+def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:
+    """What a file is made of, and the language that its words are to be in."""
+    return named | {"language": language()}
+
+
+def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:
+    # Telegram counts UTF-16 units, of which an emoji takes two.
+    units = text.encode("utf-16-le")
+    if len(units) <= 2 * limit:
+        return text
+    return units[: 2 * (limit - 1)].decode("utf-16-le", "ignore") + "…"

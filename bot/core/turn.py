@@ -1,0 +1,69 @@
+"""What is going on while a use case runs: the open transaction, the time, who does what."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, field, replace
+from datetime import datetime
+from typing import Self
+
+from sqlmodel import Session
+
+from bot.core.context import Context
+from bot.core.incoming import Incoming
+from bot.store.tables.people import AthleteProfile, Person
+
+
+@dataclass(frozen=True, slots=True)
+class Turn:
+    """One use case at work: everything it reads and writes goes through `session`, at `now`."""
+
+    session: Session
+    context: Context
+
+    @property
+    def now(self) -> datetime:
+        return self.context.now
+
+
+@dataclass(frozen=True, slots=True)
+class ChatTurn(Turn):
+    """One that somebody's message or tap has set going."""
+
+    incoming: Incoming
+
+    def by(self, person: Person, arguments: list[str] | None = None, *, words: str = "") -> Act:
+        """The same, once it is known who it was and what the command or button says."""
+        return Act(
+            self.session, self.context, self.incoming,
+            person=person, arguments=arguments or [], words=words,
+        )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Act(ChatTurn):
+    """What a known person does with a command or a button.
+
+    `words` were typed after a command; `arguments` are a button's data behind its prefix.
+    """
+
+    person: Person
+    arguments: list[str] = field(default_factory=list)
+    words: str = ""
+
+    def saying(self, arguments: list[str] | None = None, *, words: str = "") -> Self:
+        """The same with other arguments."""
+        return replace(self, arguments=arguments or [], words=words)
+
+    def on(self, profile: AthleteProfile, arguments: list[str] | None = None) -> OnAthlete:
+        """The same on an athlete, who has been found to be this person's to coach."""
+        return OnAthlete(
+            self.session, self.context, self.incoming,
+            person=self.person, arguments=arguments or [], words=self.words, profile=profile,
+        )  # fmt: skip
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class OnAthlete(Act):
+    """What somebody who coaches this athlete does on the athlete's card."""
+
+    profile: AthleteProfile

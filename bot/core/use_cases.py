@@ -1,0 +1,36 @@
+"""The doors from the queues into the use cases, as the parts that own the queues see them."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from typing import Any
+
+from bot.core.context import Context, Document
+from bot.core.turn import ChatTurn, Turn
+from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
+
+
+def _nothing_more(*_about: object) -> None:
+    """For a door that a deployment has no use for."""
+
+
+@dataclass(frozen=True, slots=True)
+class UseCases:
+    """The doors from the queues into the services; each runs inside one open transaction."""
+
+    incoming: Callable[[ChatTurn], None]
+    due: Callable[[Turn, AgendaRow], None]
+    undeliverable: Callable[[Turn, OutboxRow], None]
+    # A chat got another id: (old, new).
+    moved: Callable[[Turn, int, int], None] = _nothing_more
+    # An update from this chat failed again and again, or could not be read: (chat id).
+    poisoned: Callable[[Turn, int], None] = _nothing_more
+    # Whether what somebody typed or tapped may be about danger, so that it goes first: (its text).
+    may_be_urgent: Callable[[str], bool] = lambda _text: False
+    # What is made of a downloaded file, outside any transaction: (row, content).
+    unpack: Callable[[FetchRow, bytes, Context], object] = _nothing_more
+    # What follows from it, in one; None for a file that could not be had.
+    fetched: Callable[[Turn, FetchRow, object], None] = _nothing_more
+    # The file that an outbox row names; None where what it was made of is gone.
+    document: Callable[[Turn, dict[str, Any]], Document | None] = _nothing_more

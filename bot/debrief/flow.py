@@ -1,0 +1,65 @@
+"""The word of each on a week that is over."""
+
+from __future__ import annotations
+
+from bot.debrief import words
+from bot.dialogue import readers as reading
+from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.readers import buttons
+from bot.words import refusals
+from engine.symptoms import screen
+
+SKIP = "skip"
+LONGEST = 600
+
+
+def _read(text: str, answers: Answers) -> str | None:
+    said = text.strip()
+    if reading.said(said, reading.SKIP):
+        return None
+    if not said:
+        raise Unread(words.word_empty())
+    if len(said) > LONGEST:
+        raise Unread(words.word_too_long(len(said), LONGEST))
+    return said
+
+
+def _read_note(text: str, answers: Answers) -> str:
+    said = _read(text, answers)
+    if said is None:
+        raise Unread(words.word_empty())
+    if screen(said).drug:
+        raise Unread(refusals.message_names_drug())
+    return said
+
+
+def _ask_word(answers: Answers) -> str:
+    said = words.short(answers["_kind"], answers["_mornings"], answers["_days"], answers["_eaten"])
+    return words.ask_athlete(said, answers["_coach"])
+
+
+#: Context: "_event", "_coach", and what the short debrief says: "_kind", "_mornings" of "_days",
+#: "_eaten", the share of the load, or None.
+OWN_WORD = Flow(
+    id="debrief-word",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="text",
+            ask=_ask_word,
+            read=_read,
+            choices=buttons(((words.skip_button, SKIP),)),
+        ),
+    ),
+)
+#: Context: "_event", "_name", the athlete's, and "_own".
+COACH_NOTE = Flow(
+    id="debrief-note",
+    steps=(
+        Step(
+            key="text",
+            ask=lambda answers: words.ask_note(answers["_name"], own=answers["_own"]),
+            read=_read_note,
+        ),
+    ),
+)

@@ -1,0 +1,50 @@
+"""The lighter check-in of the mornings after: how it feels, and the weight for whoever steps on."""
+
+from __future__ import annotations
+
+from bot.debrief import words_after_show as words
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
+from bot.dialogue.readers import buttons, free_text, one_of
+from engine.written.units import WeightUnit, parse_weight
+
+FINE, OFF, SKIP = "fine", "off", "skip"
+
+
+def _symptoms(answers: Answers) -> Choices:
+    labelled = [Choice(words.symptom_button(symptom), symptom) for symptom in words.SYMPTOMS]
+    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
+
+
+def _read_weight(text: str, answers: Answers) -> float | None:
+    if text.strip().lower() == SKIP:
+        return None
+    return parse_weight(text, unit=WeightUnit(answers["_weight_unit"])).kg
+
+
+#: Context: "_day" (1 to 3), "_name", "_weight_unit".
+AFTER_SHOW = Flow(
+    id="after-show",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="feels",
+            ask=lambda answers: words.ask(answers["_name"], answers["_day"]),
+            read=one_of(FINE, OFF),
+            choices=buttons(((words.fine_button, FINE), (words.off_button, OFF))),
+        ),
+        Step(
+            key="symptoms",
+            ask=lambda answers: words.ask_what(),
+            read=free_text,
+            choices=_symptoms,
+            when=lambda answers: answers.get("feels") == OFF,
+            many=True,
+        ),
+        Step(
+            key="weight_kg",
+            ask=lambda answers: words.ask_weight(),
+            read=_read_weight,
+            choices=buttons(((words.skip_button, SKIP),)),
+        ),
+    ),
+)

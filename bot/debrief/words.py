@@ -1,0 +1,322 @@
+"""What coach and athlete read of a week that is over."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from bot.decision.words_outlook import LOOK_WORDS
+from bot.words import coach_figures as figures
+from bot.words.common import day_and_year, event_name
+from bot.words.languages import mark, tr, trn
+from bot.words.names import word
+from engine.planning.debrief import DayBehind, Debrief, Lesson
+
+#: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
+WHY = {
+    "gut-unsettled": mark("stomach upset"),
+    "spilled-over": mark("spilled over"),
+    "softening": mark("softening"),
+    "blurring": mark("lines blurring"),
+    "flat-in-load": mark("flat in the load"),
+    "dropping-too-fast": mark("dropping too fast"),
+    "coach": mark("set by hand"),
+}
+
+#: What to carry over, by lesson.
+LESSONS = {
+    "no-word-on-the-look": mark(
+        "Your verdict on the look is still missing; without it I learn little from this week's "
+        "load."
+    ),
+    "flat-not-eaten": mark(
+        "Flat, but only {eaten_percent} % of the load was eaten. Next time eat all of the same "
+        "load before trying a larger one."
+    ),
+    "flat-more": mark(
+        "Flat although the load was eaten, as far as reported: there was room for more."
+    ),
+    "spilled-overeaten": mark(
+        "Spilled over, with {eaten_percent} % of the load eaten. Next time eat exactly what is "
+        "set before lowering it."
+    ),
+    "spilled-less": mark("Spilled over: load less next time, or less of it late."),
+    "full-again": mark("Full: use the same load again, not more."),
+    "eaten-short": mark(
+        "Only {eaten_percent} % of the load was eaten. Next time use food that is easier to "
+        "eat, or a smaller load."
+    ),
+    "eaten-over": mark("{eaten_percent} % of the load was eaten, more than was set."),
+    "load-moved": mark(
+        "Check-ins changed the load from {planned_g} g to {set_g} g. Start the next plan "
+        "closer to where this one ended."
+    ),
+    "gut-in-the-load": mark(
+        "The stomach was upset during the load. Smaller meals, less fibre, and only foods that "
+        "digested well; test them in a trial."
+    ),
+    "water-short": mark(
+        "Water stayed under target during the load. Glycogen is stored with water: keep it at "
+        "target."
+    ),
+    "sleep-short": mark("Short nights. They alone can make people look flat and watery."),
+    "mornings-missed": mark(
+        "{mornings} mornings without a check-in. I can't adjust what I don't know."
+    ),
+}
+
+
+def button() -> str:
+    return tr("Debrief")
+
+
+def note_button() -> str:
+    return tr("Note for next time")
+
+
+def head(name: str, kind: str, day: date, *, own: bool) -> str:
+    when = day_and_year(day)
+    if own:
+        return tr("Debrief of your {kind}, {day}", kind=event_name(kind), day=when)
+    return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=event_name(kind), day=when)
+
+
+def columns() -> str:
+    return tr("Carbs planned / set / eaten (g), and the check-in:")
+
+
+def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
+    """ "3 out: 495 / 520 / 510 (flat in the load) · 59.3 kg, full 2, sharp 5"."""
+    label = tr("Day") if day.days_out == 0 else tr("{days} out", days=day.days_out)
+    eaten = "–" if day.eaten_g is None else figures.number(day.eaten_g)
+    carbs = f"{label}: {figures.number(day.target.carb_g)} / {figures.number(day.set_g)} / {eaten}"
+    if why:
+        carbs += f" ({tr(WHY[why]) if why in WHY else why.replace('-', ' ')})"
+    return f"{carbs} · {_morning(day, weight_unit)}"
+
+
+def _morning(day: DayBehind, weight_unit: str) -> str:
+    told = day.morning
+    if told is None or told.weight_kg is None:
+        return tr("no check-in")
+    parts = [figures.weight(told.weight_kg, weight_unit)]
+    if told.fullness is not None:
+        parts.append(tr("full {score}", score=told.fullness))
+    if told.sharpness is not None:
+        parts.append(tr("sharp {score}", score=told.sharpness))
+    return ", ".join(parts)
+
+
+def load_line(found: Debrief, body_mass_kg: float) -> str:
+    text = tr(
+        "Load: {planned} planned, {set} set ({per_kg} g/kg a day).",
+        planned=figures.grams(found.planned_g),
+        set=figures.grams(found.set_g),
+        per_kg=figures.number(found.set_g / max(found.load_days, 1) / body_mass_kg, 1),
+    )
+    if found.eaten_share is not None:
+        text += " " + tr(
+            "Eaten of it, as reported: {percent} %.",
+            percent=figures.number(100 * found.eaten_share),
+        )
+    return text
+
+
+def forecast_score(shown: Sequence[tuple[int, float, float]]) -> str:
+    """What the forecast would have proposed while it only showed; `shown`: see the service."""
+    if not shown:
+        return ""
+    other = [
+        tr(
+            "{when}: {would} instead of {decided}",
+            when=figures.days_out(days_out),
+            would=figures.grams(would_g),
+            decided=figures.grams(decided_g),
+        )
+        for days_out, decided_g, would_g in shown
+        if abs(would_g - decided_g) >= 0.5
+    ]
+    if not other:
+        return tr("The forecast only showed, and would have proposed nothing else.")
+    return tr("The forecast only showed. It would have proposed: {days}.", days="; ".join(other))
+
+
+def weight_line(change_kg: float, weight_unit: str) -> str:
+    size = figures.weight(abs(change_kg), weight_unit)
+    if change_kg < 0:
+        return tr("Weight over the load: {size} down.", size=size)
+    return tr("Weight over the load: {size} up.", size=size)
+
+
+def look_line(look: str | None) -> str:
+    if look is None:
+        return tr("Your verdict on the look: none yet. How was it when it mattered?")
+    return tr("Your verdict on the look: {look}.", look=tr(LOOK_WORDS[look]))
+
+
+def day_itself(fullness: int, sharpness: int, gut: str) -> str:
+    return tr(
+        "Look check on event day: fullness {full}, sharpness {sharp}, stomach {gut}.",
+        full=fullness,
+        sharp=sharpness,
+        gut=word(gut),
+    )
+
+
+def afterwards(change_kg: float, day: int, weight_unit: str) -> str:
+    size = figures.weight(abs(change_kg), weight_unit)
+    if change_kg < 0:
+        return tr("Weight by day {day} after: {size} less than on event day.", day=day, size=size)
+    return tr("Weight by day {day} after: {size} more than on event day.", day=day, size=size)
+
+
+def alerts_line(count: int) -> str:
+    return trn(
+        "{number} caution or warning this week: see History.",
+        "{number} cautions or warnings this week: see History.",
+        count,
+    )
+
+
+def athletes_word(name: str, said: str) -> str:
+    return tr('{name} says: "{said}"', name=name, said=said)
+
+
+def earlier_line(kind: str, day: date, per_kg: float, look: str | None) -> str:
+    if look is None:
+        return tr(
+            "Last time: {kind} {day}, {per_kg} g/kg a day.",
+            kind=event_name(kind),
+            day=figures.day(day),
+            per_kg=figures.number(per_kg, 1),
+        )
+    return tr(
+        "Last time: {kind} {day}, {per_kg} g/kg a day, {look}.",
+        kind=event_name(kind),
+        day=figures.day(day),
+        per_kg=figures.number(per_kg, 1),
+        look=tr(LOOK_WORDS[look]),
+    )
+
+
+def to_carry(lessons: Sequence[Lesson]) -> str:
+    return "\n".join([tr("For next time:"), *(f"- {lesson(one)}" for one in lessons)])
+
+
+def lesson(one: Lesson) -> str:
+    return tr(LESSONS[one.id], **{name: figures.number(value) for name, value in one.facts.items()})
+
+
+def own_note(note: str) -> str:
+    return tr("Your note: {note}", note=note)
+
+
+def rests_on() -> str:
+    return tr("Common practice and our own reading; one week proves little.")
+
+
+def none_yet(name: str, *, own: bool) -> str:
+    if own:
+        return tr("You have not finished a week yet, so there is nothing to look back on.")
+    return tr("{name} has not finished a week yet, so there is nothing to look back on.", name=name)
+
+
+def ask_note(name: str, *, own: bool) -> str:
+    if own:
+        return tr("What do you want to remember next time? I show it before the next draft.")
+    return tr(
+        "What do you want to remember from {name}'s week? I show it to you before the next "
+        "draft, and never to {name}.",
+        name=name,
+    )
+
+
+def note_kept() -> str:
+    return tr("Saved. I show it before the next draft.")
+
+
+def word_empty() -> str:
+    return tr("That was empty. A few words are enough.")
+
+
+def word_too_long(length: int, most: int) -> str:
+    return tr(
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
+        length=figures.number(length),
+        most=most,
+    )
+
+
+# Before the next draft
+
+
+def before_draft(kind: str, day: date, lessons: Sequence[Lesson], note: str) -> str:
+    parts = [
+        tr(
+            "From the {kind} of {day}, before you draft:",
+            kind=event_name(kind),
+            day=figures.day(day),
+        ),
+        *(f"- {lesson(one)}" for one in lessons),
+    ]
+    if note:
+        parts.append(f"- {own_note(note)}")
+    return "\n".join(parts)
+
+
+# The athlete
+
+
+def short(kind: str, mornings: int, days: int, eaten_share: float | None) -> str:
+    parts = [
+        tr("Looking back on your {kind}:", kind=event_name(kind)),
+        tr("You checked in on {mornings} of {days} mornings.", mornings=mornings, days=days),
+    ]
+    if eaten_share is not None:
+        parts.append(
+            tr(
+                "In the load you ate {percent} % of what was set, as you reported it.",
+                percent=figures.number(100 * eaten_share),
+            )
+        )
+    return " ".join(parts)
+
+
+def ask_athlete(said: str, coach: str) -> str:
+    asked = tr(
+        "What went well, and what should be different next time? A sentence or two; {name} "
+        "reads it.",
+        name=coach,
+    )
+    return f"{said} {asked}"
+
+
+def skip_button() -> str:
+    return tr("Skip")
+
+
+def thanks(coach: str) -> str:
+    return tr("Thank you. {name} has it. Eat well.", name=coach)
+
+
+def skipped() -> str:
+    return tr("All right. Eat well.")
+
+
+def coach_told(name: str, said: str) -> str:
+    return tr('{name} on the week that is over: "{said}"', name=name, said=said)
+
+
+# In the history
+
+
+def in_history(detail: Mapping[str, object]) -> str:
+    return tr("looked back on the week")
+
+
+def note_in_history(detail: Mapping[str, object]) -> str:
+    return tr("saved a note for next time")
+
+
+def word_in_history(detail: Mapping[str, object]) -> str:
+    return tr("said how the week was")

@@ -1,0 +1,239 @@
+"""Changes that wait for the coach's word: put before the coach, with a deadline."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import datetime, time, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core import agenda, instants
+from bot.core.context import Context
+from bot.core.outbox import Button, Buttons, edit
+from bot.core.turn import Turn
+from bot.decision import words_signoff as words
+from bot.decision import words_target as athlete_words
+from bot.decision.flow_figure import OTHER_FIGURE
+from bot.decision.words_forecast_use import under_a_proposal
+from bot.decision.words_outlook import foreseen
+from bot.decision.words_reasons import reason
+from bot.dialogue import asking
+from bot.people.desk import clock_for
+from bot.people.people import get_person, person_in_chat, profile_of, speaking_to
+from bot.people.rights import signers
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.words import coach_figures as figures
+
+LAPSE = "sign-off-lapse"
+
+# Our own choice, all three: long enough to be seen, early enough to eat by.
+WAIT = timedelta(hours=2)
+LATEST = time(12, 0)  # on the day that is set, where the athlete is: an hour after the cut-off
+AT_LEAST = timedelta(minutes=30)
+
+
+def ask_coach(
+    turn: Turn,
+    profile: AthleteProfile,
+    decision_row: DecisionRow,
+    *,
+    answer_by: datetime | None = None,
+) -> None:
+    """Put a proposal before the coach, with a deadline at which it lapses to its small step.
+
+    `answer_by` is the deadline that it had before; it holds where there is time enough left.
+    """
+    due_at = answer_by or _deadline(profile, decision_row, turn.context)
+    if due_at < turn.now + AT_LEAST:
+        due_at = _deadline(profile, decision_row, turn.context)
+    decision_row.sign_off_due_at = due_at
+    for coach in signers(turn.session, profile):
+        with speaking_to(coach):
+            row = say_to(
+                turn,
+                coach,
+                proposal_text(turn.session, coach, profile, decision_row),
+                buttons=_buttons(decision_row, own=coach.id == profile.person_id),
+                dedupe=_said_to(decision_row, coach),
+            )
+        if coach.id == profile.coach_id:
+            decision_row.outbox_id = row.id
+    turn.session.add(decision_row)
+    turn.session.flush()
+    agenda.put(
+        turn.session,
+        subject=subject_of(decision_row),
+        local_date=decision_row.sets_date,
+        kind=LAPSE,
+        due_at=due_at,
+    )
+
+
+def ask_anew(turn: Turn, coach: Person) -> None:
+    """Proposals that wait for this coach and whose message did not reach them, once more."""
+    failed = select(OutboxRow).where(
+        OutboxRow.chat_id == coach.chat_id,
+        OutboxRow.status == "failed",
+        col(OutboxRow.dedupe).startswith("sign-off:"),
+    )
+    numbers = {int(str(row.dedupe).split(":")[1]) for row in turn.session.exec(failed)}
+    waiting = select(DecisionRow).where(
+        col(DecisionRow.id).in_(numbers), DecisionRow.status == DecisionStatus.WAITING
+    )
+    for row in turn.session.exec(waiting.order_by(col(DecisionRow.id))).all():
+        profile = profile_of(turn.session, row.athlete_id)
+        if profile is None or coach.id not in {one.id for one in signers(turn.session, profile)}:
+            continue
+        sent = say_to(
+            turn,
+            coach,
+            proposal_text(turn.session, coach, profile, row),
+            buttons=_buttons(row, own=coach.id == profile.person_id),
+            dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
+        )
+        if coach.id == profile.coach_id:
+            row.outbox_id = sent.id
+            turn.session.add(row)
+
+
+def waiting_line(session: Session, profile: AthleteProfile, decision_row: DecisionRow) -> str:
+    """What the athlete reads under a target while a larger change waits."""
+    assert decision_row.carb_g is not None
+    assert decision_row.sign_off_due_at is not None
+    return athlete_words.waiting_for_coach(
+        get_person(session, profile.coach_id).first_name,
+        decision_row.carb_g,
+        stands_g(decision_row),
+        figures.clock(decision_row.sign_off_due_at, profile.zone),
+        profile.coach_id == profile.person_id,
+        small=is_small_step(decision_row),
+    )
+
+
+def replaced(turn: Turn, decision_row: DecisionRow) -> None:
+    """A new decision took this one's place: no deadline, no buttons, no question left open."""
+    profile = profile_of(turn.session, decision_row.athlete_id)
+    assert profile is not None
+    name = get_person(turn.session, profile.person_id).first_name
+    own = profile.coach_id == profile.person_id
+    settle(turn, decision_row, lambda _: words.replaced(name, own=own))
+
+
+def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
+    """Take deadline, buttons and open question away; the proposal's message says what became of it.
+
+    `what` says so, and is asked for each reader in their language.
+    """
+    agenda.cancel(turn.session, subject=subject_of(row))
+    asked = turn.session.exec(
+        select(OpenQuestion).where(
+            OpenQuestion.flow == OTHER_FIGURE.id,
+            OpenQuestion.subject_id == row.id,
+            col(OpenQuestion.closed_at).is_(None),
+        )
+    )
+    for question in asked.all():
+        asking.close(turn, question)
+    told = turn.session.exec(
+        select(OutboxRow).where(col(OutboxRow.dedupe).startswith(_said_to(row, None)))
+    )
+    for message in told.all():
+        reader = person_in_chat(turn.session, message.chat_id)
+        if reader is None:
+            continue
+        with speaking_to(reader):
+            edit(
+                turn.session, chat_id=message.chat_id, outbox_id=message.id, now=turn.now,
+                text=words.settled(message.payload["text"], what(reader)),
+            )  # fmt: skip
+
+
+def proposal_text(
+    session: Session, reader: Person, profile: AthleteProfile, row: DecisionRow
+) -> str:
+    assert row.carb_g is not None
+    assert row.planned_carb_g is not None
+    assert row.sign_off_due_at is not None
+    own = profile.coach_id == profile.person_id
+    return words.proposal(
+        name=get_person(session, profile.person_id).first_name,
+        day=row.sets_date,
+        days_out=row.decision["days_out"],
+        planned_g=row.planned_carb_g,
+        proposed_g=row.carb_g,
+        alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
+        why=reason(row.decision, profile.weight_unit, profile.volume_unit, own=own),
+        morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
+        until=clock_for(session, reader, profile, row.sign_off_due_at),
+        stands_g=stands_g(row),
+        own=own,
+        foreseen=_foreseen(row),
+        small=is_small_step(row),
+    )
+
+
+def _foreseen(row: DecisionRow) -> str:
+    """The chances beside the plan's, and where the size comes from if it is the forecast's."""
+    chances, trace = foreseen(row.decision), row.decision["trace"]
+    sized = trace.get("forecast_g") is not None and trace["asked_g"] != trace["rule_g"]
+    return f"{chances}\n{under_a_proposal()}" if chances and sized else chances
+
+
+def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
+    """The morning's three numbers (four in the load), in the athlete's units."""
+    if row is None:
+        return words.morning_line(None, None, None, None)
+    return words.morning_line(
+        figures.weight(row.weight_kg, profile.weight_unit) if row.weight_kg is not None else None,
+        row.fullness,
+        row.sharpness,
+        figures.litres(row.water_l, profile.volume_unit) if row.water_l is not None else None,
+    )
+
+
+def stands_g(row: DecisionRow) -> float:
+    """The figure that holds if the coach says nothing (g)."""
+    lapse: float | None = row.decision["lapse_g"]
+    figure = lapse if lapse is not None else row.planned_carb_g
+    assert figure is not None
+    return figure
+
+
+def plan_g(row: DecisionRow) -> float:
+    """The plan's own figure for the day, as far as the limits still leave it (g)."""
+    assert row.planned_carb_g is not None
+    window = row.decision["trace"]["window"]
+    if window is None:
+        return row.planned_carb_g
+    return float(min(max(row.planned_carb_g, window["low"]), window["high"]))
+
+
+def is_small_step(row: DecisionRow) -> bool:
+    """Whether something other than the plan stands while nobody has answered."""
+    return abs(stands_g(row) - plan_g(row)) > 1e-6
+
+
+def _said_to(row: DecisionRow, coach: Person | None) -> str:
+    """What marks the proposal's message to this coach; for None, how all of them begin."""
+    return f"sign-off:{row.id}:{coach.id if coach is not None else ''}"
+
+
+def subject_of(row: DecisionRow) -> str:
+    return f"decision:{row.id}"
+
+
+def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> datetime:
+    latest = instants.local_instant(row.sets_date, LATEST, profile.zone or "UTC")
+    return max(min(context.now + WAIT, latest), context.now + AT_LEAST)
+
+
+def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
+    assert row.carb_g is not None
+    return [
+        [Button(words.approve_button(row.carb_g, own=own), f"sign:approve:{row.id}")],
+        [Button(words.other_button(), f"sign:other:{row.id}")],
+        [Button(words.keep_button(plan_g(row)), f"sign:keep:{row.id}")],
+    ]

@@ -1,0 +1,288 @@
+"""The coach's word on a change: approve it, set another figure, keep the plan, or say nothing."""
+
+from __future__ import annotations
+
+from datetime import date
+from functools import partial
+
+from sqlmodel import Session, select
+
+from bot.alerts.notes import quiet_now
+from bot.core.callbacks import answer
+from bot.core.turn import Act, Turn
+from bot.decision import deciding
+from bot.decision import words_signoff as words
+from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
+from bot.decision.signoff import is_small_step, plan_g, settle, stands_g
+from bot.dialogue import asking
+from bot.dialogue.flow import Answers
+from bot.people.changes import Change
+from bot.people.desk import clock_for, moment_for
+from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
+from bot.people.rights import others_coaching
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
+from bot.week.snapshots import standing_before
+from bot.words import common
+from engine.values.plan import LOAD_DAYS
+
+
+def sign_tapped(turn: Act) -> None:
+    """Buttons "sign:approve|other|keep:ID"."""
+    action, number = (*turn.arguments, "", "")[:2]
+    row = turn.session.get(DecisionRow, int(number)) if number.isdigit() else None
+    profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
+    if row is None or profile is None or action not in ("approve", "other", "keep"):
+        answer(turn, words.not_your_decision())
+        return
+    late = _too_late(turn, turn.person, profile, row)
+    if late:
+        answer(turn, late)
+        return
+    if profile.frozen_at is not None and action != "keep":
+        answer(turn)
+        say_frozen(turn, turn.person, profile)
+        return
+    answer(turn)
+    if action == "approve":
+        assert row.carb_g is not None
+        _sign(turn, turn.person, profile, row, DecisionStatus.APPROVED, row.carb_g)
+    elif action == "keep":
+        _sign(turn, turn.person, profile, row, DecisionStatus.PLAN_KEPT, plan_g(row))
+    else:
+        _ask_other(turn, turn.person, profile, row)
+
+
+def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of the question for another figure."""
+    row = turn.session.get(DecisionRow, question.subject_id)
+    profile = own_athlete(turn.session, coach, row.athlete_id) if row is not None else None
+    if row is None or profile is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    if question.answers.get("sure") is False:
+        _ask_other(turn, coach, profile, row)
+        return
+    late = _too_late(turn, coach, profile, row)
+    if late:
+        say_to(turn, coach, late)
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    figure = question.answers["carb_g"]
+    because = question.answers.get("because", "")
+    _sign(turn, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, because=because)
+    name = get_person(turn.session, profile.person_id).first_name
+    said = words.day_set(name, row.sets_date, figure, own=coach.id == profile.person_id)
+    say_to(turn, coach, said)
+
+
+def lapse(turn: Turn, duty: AgendaRow) -> None:
+    """The deadline has passed without a word."""
+    row = turn.session.get(DecisionRow, int(duty.subject.partition(":")[2]))
+    if row is None or row.status != DecisionStatus.WAITING:
+        return
+    profile = profile_of(turn.session, row.athlete_id)
+    assert profile is not None
+    _lapse(turn, profile, row)
+
+
+def ask_day_by_hand(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
+    """Ask for a day's figure outside any proposal; the day is one that the week has."""
+    week = current_week(turn.session, profile)
+    target = target_in_force(turn.session, week, day) if week is not None else None
+    if week is None or target is None:
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    asking.open_question(
+        turn, coach, DAY_BY_HAND, subject_id=profile.person_id,
+        answers=question_context(turn.session, coach, week, day, target.carb_g)
+        | {"_proposed_g": None, "_stands_g": target.carb_g},
+    )  # fmt: skip
+
+
+def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of the question for a day's figure."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    day, figure = date.fromisoformat(question.answers["_day"]), question.answers["carb_g"]
+    name = get_person(turn.session, profile.person_id).first_name
+    if question.answers.get("sure") is False:
+        ask_day_by_hand(turn, coach, profile, day)
+        return
+    if local_date(profile, turn.context) > day:
+        say_to(turn, coach, words.day_is_over(name))
+        return
+    if profile.frozen_at is not None:
+        say_frozen(turn, coach, profile)
+        return
+    before = standing_before(turn, profile)
+    set_day(turn, profile.person_id, day, figure, by="coach")
+    record(
+        turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
+        day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
+        before=before,
+    )  # fmt: skip
+    said = words.day_set(name, day, figure, own=coach.id == profile.person_id)
+    say_to(turn, coach, said)
+    if _set_by_this_morning(turn, profile) == day:
+        deciding.redecide(turn, profile, because="coach-set")
+    else:
+        deciding.send_target(turn, profile, day, because="coach-set")
+
+
+def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
+    """The day that this morning's check-in has decided on."""
+    row = checkin_row(turn.session, profile.person_id, local_date(profile, turn.context))
+    if row is None:
+        return None
+    query = select(DecisionRow).where(
+        DecisionRow.checkin_id == row.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    decision = turn.session.exec(query).first()
+    return decision.sets_date if decision is not None else None
+
+
+def say_frozen(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
+    name = get_person(turn.session, profile.person_id).first_name
+    text = words.frozen(name, own=coach.id == profile.person_id)
+    say_to(turn, coach, text)
+
+
+def _sign(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    row: DecisionRow,
+    status: DecisionStatus,
+    carb_g: float,
+    *,
+    because: str = "",
+) -> None:
+    kept = status == DecisionStatus.PLAN_KEPT
+    before = standing_before(turn, profile)
+    row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
+    turn.session.add(row)
+    set_day(
+        turn, profile.person_id, row.sets_date, carb_g,
+        by="plan" if kept else "coach", decision_id=row.id,
+    )  # fmt: skip
+    record(
+        turn, profile.person_id, Change.SIGNED_OFF, by=coach.id,
+        decision=row.id, status=status.value, carb_g=carb_g, day=row.sets_date.isoformat(),
+        proposed_g=row.carb_g, because=because, before=before,
+    )  # fmt: skip
+    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    deciding.send_target(turn, profile, row.sets_date, because=status.value)
+
+
+def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
+    row.status = DecisionStatus.LAPSED
+    turn.session.add(row)
+    figure, small = stands_g(row), is_small_step(row)
+    set_day(
+        turn, profile.person_id, row.sets_date, figure,
+        by="decision" if small else "plan", decision_id=row.id,
+    )  # fmt: skip
+    record(
+        turn, profile.person_id, Change.SIGN_OFF_LAPSED, by=None, decision=row.id,
+        day=row.sets_date.isoformat(), carb_g=figure, proposed_g=row.carb_g,
+        small=small,
+    )  # fmt: skip
+    settle(turn, row, partial(_what_happened, turn.session, profile, row))
+    name = get_person(turn.session, profile.person_id).first_name
+    for coach in others_coaching(turn.session, profile):
+        with speaking_to(coach):
+            text = words.lapsed_told(name, figure, own=False, small=small)
+            quiet = quiet_now(turn, coach)
+            say_to(turn, coach, text, silent=quiet)
+    deciding.send_target(turn, profile, row.sets_date, because=deciding.lapsed_because(row))
+
+
+def _too_late(turn: Turn, reader: Person, profile: AthleteProfile, row: DecisionRow) -> str:
+    """What has happened to this proposal already; "" while it waits."""
+    if row.status == DecisionStatus.WAITING and local_date(profile, turn.context) > row.sets_date:
+        _lapse(turn, profile, row)
+    if row.status == DecisionStatus.WAITING:
+        return ""
+    return _what_happened(turn.session, profile, row, reader)
+
+
+def _what_happened(
+    session: Session, profile: AthleteProfile, row: DecisionRow, reader: Person
+) -> str:
+    if row.status == DecisionStatus.REPLACED:
+        name = get_person(session, profile.person_id).first_name
+        return words.replaced(name, own=profile.coach_id == profile.person_id)
+    if row.status == DecisionStatus.CLOSED:
+        return common.coaching_over()
+    if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
+        due = clock_for(session, reader, profile, row.sign_off_due_at)
+        return words.lapsed(stands_g(row), due, small=is_small_step(row))
+    if row.signed_by is None or row.signed_at is None or row.carb_g is None:
+        return words.in_force_already()
+    by = get_person(session, row.signed_by).first_name
+    when = moment_for(session, reader, profile, row.signed_at)
+    if row.status == DecisionStatus.PLAN_KEPT:
+        return words.plan_kept(by, plan_g(row), when)
+    if row.status == DecisionStatus.OTHER_FIGURE:
+        standing = day_set(session, profile.person_id, row.sets_date)
+        same = standing is not None and standing.decision_id == row.id
+        return words.other_figure(by, standing.carb_g if standing and same else None, when)
+    return words.approved(by, row.carb_g, when)
+
+
+def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow) -> None:
+    week = current_week(turn.session, profile)
+    if week is None:
+        say_to(turn, coach, words.not_your_decision())
+        return
+    asking.open_question(
+        turn, coach, OTHER_FIGURE, subject_id=row.id,
+        answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
+        | {"_proposed_g": row.carb_g, "_stands_g": stands_g(row)},
+    )  # fmt: skip
+
+
+def question_context(
+    session: Session, coach: Person, week: Week, day: date, planned_g: float | None
+) -> Answers:
+    """What the questions for a figure need to know to check it."""
+    profile, limits = week.profile, week.limits
+    rail = limits.guard_rails.rail("carb_ceiling_g")
+    return {
+        "_name": get_person(session, profile.person_id).first_name,
+        "_own": coach.id == profile.person_id,
+        "_day": day.isoformat(),
+        "_planned_g": planned_g,
+        "_limits": {
+            "carb_floor_g": limits.carb_floor_g,
+            "carb_ceiling_g": limits.carb_ceiling_g,
+            "load_room_g": _load_room(session, week, day),
+        },
+        "_rail": {
+            "low": rail.low,
+            "high": rail.high,
+            "low_source": rail.low_source.citation,
+            "high_source": rail.high_source.citation,
+        },
+    }
+
+
+def _load_room(session: Session, week: Week, day: date) -> float | None:
+    """What the load total leaves for this day, the other load days as they stand (g)."""
+    days_out = week.days_out(day)
+    if days_out not in LOAD_DAYS:
+        return None
+    others = [
+        target_in_force(session, week, week.date_of(out)) for out in LOAD_DAYS if out != days_out
+    ]
+    return week.limits.load_total_g - sum(target.carb_g for target in others if target)

@@ -1,0 +1,68 @@
+"""What a coach reads while saying what the forecast may do for an athlete."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from typing import Any
+
+from bot.words.coach_figures import capital
+from bot.words.languages import mark, tr
+from engine.values.case import ForecastUse
+
+#: What a coach taps.
+CHOICES = {
+    ForecastUse.PROPOSES: mark("Forecast proposes"),
+    ForecastUse.SHOWS: mark("Show me, change nothing"),
+    ForecastUse.RULES_ONLY: mark("Rules only"),
+}
+#: What each means, to the coach of an athlete and to somebody on their own.
+MEANS = {
+    ForecastUse.PROPOSES: mark(
+        "The forecast proposes, you decide: in the load a larger change waits for your approval, "
+        "with its chances beside the plan's. A small change goes out by itself, and so does the "
+        "small part of one that you did not answer."
+    ),
+    ForecastUse.SHOWS: mark(
+        "The forecast only shows: the rules decide alone. With each decision I keep what it would "
+        "have proposed; you read it under Why, and at the debrief."
+    ),
+    ForecastUse.RULES_ONLY: mark("Rules only: the forecast is not asked."),
+}
+IN_HISTORY = {
+    ForecastUse.PROPOSES: mark("let the forecast propose"),
+    ForecastUse.SHOWS: mark("let the forecast show only"),
+    ForecastUse.RULES_ONLY: mark("set to rules only, without the forecast"),
+}
+
+
+def button() -> str:
+    return tr("Forecast")
+
+
+def choice(use: ForecastUse) -> str:
+    return tr(CHOICES[use])
+
+
+def view(name: str, use: ForecastUse, *, own: bool) -> str:
+    head = tr("Your forecast.") if own else tr("{name}'s forecast.", name=capital(name))
+    untested = tr(
+        "It has been tried on virtual athletes only, never tested on real peak weeks. It never goes "
+        "past your limits."
+    )
+    return "\n\n".join((head, tr(MEANS[use]), untested))
+
+
+def chosen(use: ForecastUse) -> str:
+    return "\n\n".join((tr("Saved."), tr(MEANS[use])))
+
+
+def under_a_proposal() -> str:
+    """Where a proposal's size comes from, and where to say otherwise."""
+    return tr("The size comes from the forecast. The card's Forecast button turns that off.")
+
+
+def in_history(detail: Mapping[str, Any]) -> str:
+    """Older entries know only on and off."""
+    if "use" in detail:
+        return tr(IN_HISTORY[ForecastUse(detail["use"])])
+    return tr("switched the forecast on") if detail["on"] else tr("switched the forecast off")

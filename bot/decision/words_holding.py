@@ -1,0 +1,119 @@
+"""Holding an athlete at one figure for some days, and ending that."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr, trn
+
+
+def hold_button() -> str:
+    return tr("Hold")
+
+
+def ask_days(name: str, last: date, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Hold the same carbs for how many days, counting today? The week ends on {last}. "
+            "Tap one or send a number.",
+            last=figures.day(last),
+        )
+    return tr(
+        "Hold {name} at the same carbs for how many days, counting today? The week ends on "
+        "{last}. Tap one or send a number.",
+        name=name,
+        last=figures.day(last),
+    )
+
+
+def days_button(days: int) -> str:
+    return tr("Today") if days == 1 else trn("{number} day", "{number} days", days)
+
+
+def to_the_end_button(days: int) -> str:
+    return tr("To event day ({days})", days=days)
+
+
+def days_range(most: int) -> str:
+    return tr("Please send a number of days between 1 and {most}.", most=most)
+
+
+def ask_carbs(days: int, last: date, stands_g: float) -> str:
+    if days == 1:
+        return tr(
+            "How many grams of carbs, today? Now {stands}. What you set stays, whatever the "
+            "check-ins say.",
+            stands=figures.grams(stands_g),
+        )
+    return tr(
+        "How many grams of carbs a day, until {last}? Today's are {stands}. What you set "
+        "stays, whatever the check-ins say.",
+        last=figures.day(last),
+        stands=figures.grams(stands_g),
+    )
+
+
+def as_now_button(stands_g: float) -> str:
+    return tr("As now, {stands}", stands=figures.grams(stands_g))
+
+
+def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Hold: you stay at {carb} until {last}.",
+            carb=figures.grams(carb_g),
+            last=figures.day(last),
+        )
+    return tr(
+        "Hold: {name} stays at {carb} until {last}.",
+        name=name,
+        carb=figures.grams(carb_g),
+        last=figures.day(last),
+    )
+
+
+def running(name: str, carb_g: float, last: date, because: str, *, own: bool) -> str:
+    why = "\n" + tr("Why: {because}", because=because) if because else ""
+    then = tr("End the hold to go back to the plan.")
+    return f"{held(name, carb_g, last, own=own)}{why}\n{then}"
+
+
+def end_button() -> str:
+    return tr("End the hold")
+
+
+def ended(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Hold ended. Your plan counts again, and check-ins adjust it.",
+        )
+    return tr(
+        "Hold ended. {name}'s plan counts again, and check-ins adjust it.",
+        name=name,
+    )
+
+
+def not_begun(begins: date) -> str:
+    return tr("You can hold from {day}, when the week starts.", day=figures.day(begins))
+
+
+def nothing_held() -> str:
+    return tr("There is no hold.")
+
+
+def athlete_told_held(coach: str, carb_g: float, last: date) -> str:
+    return tr(
+        "{coach} has set a hold: eat {carb} of carbs every day until {last}. Please check in "
+        "each morning as usual.",
+        coach=coach,
+        carb=figures.grams(carb_g),
+        last=figures.day(last),
+    )
+
+
+def athlete_told_ended(coach: str) -> str:
+    return tr(
+        "{coach} has ended the hold. From now on your plan counts again, and check-ins adjust it.",
+        coach=coach,
+    )

@@ -1,0 +1,403 @@
+"""Why a day's carbs are what they are: one plain sentence a rule or gate, in the athlete's units."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from bot.words import figures
+from bot.words.languages import mark, tr
+from engine.decision.rules import RULES, Forecast
+from engine.evidence.deciding import FLAT_BY
+from engine.values.limits import CAUTION
+
+Decision = Mapping[str, Any]  # a decision as stored: `engine.decision.decide.decision_as_dict`
+
+
+def change_in_words(change_g: float) -> str:
+    if change_g == 0:
+        return tr("no change")
+    if change_g > 0:
+        return tr("{grams:.0f} g more", grams=change_g)
+    return tr("{grams:.0f} g less", grams=-change_g)
+
+
+class _Told:
+    """A decision's facts, with the weights and waters as the athlete writes them."""
+
+    def __init__(self, decision: Decision, weight_unit: str, volume_unit: str) -> None:
+        self.facts = decision["trace"]["facts"]
+        self._weight_unit = weight_unit
+        self._volume_unit = volume_unit
+        self.change_g = float(decision["change_g"])
+        self.change = change_in_words(self.change_g)
+
+    def weight(self, key: str) -> str:
+        return figures.weight(self.facts[key], self._weight_unit)
+
+    def water(self, key: str) -> str:
+        return figures.volume(self.facts[key], self._volume_unit)
+
+    def __getitem__(self, key: str) -> Any:
+        return self.facts[key]
+
+    def get(self, key: str) -> Any:
+        """A fact that decisions of an earlier table did not know; None there."""
+        return self.facts.get(key)
+
+
+def _steady(told: _Told) -> str:
+    if told["weight_kg"] is None:
+        return tr(
+            "Fullness {fullness} is in the range I expected. Stay on plan.",
+            fullness=told["fullness"],
+        )
+    values = {"fullness": told["fullness"], "weight": told.weight("weight_kg")}
+    if told["above_band"]:
+        return tr(
+            "Fullness {fullness} is fine, but {weight} is heavier than expected ({band_high} at most). "
+            "No extra carbs today. Stay on plan.",
+            **values,
+            band_high=told.weight("band_high_kg"),
+        )
+    if told["under_band"]:
+        return tr(
+            "Fullness {fullness} is fine; {weight} is lighter than expected ({band_low} at least). "
+            "Stay on plan.",
+            **values,
+            band_low=told.weight("band_low_kg"),
+        )
+    # Decisions of the first table, which had no rule of its own for it.
+    if told["fullness_short"] >= FLAT_BY.value:
+        return tr(
+            "You're flatter than expected ({fullness}, I expected {expected}), but not sharp enough "
+            "for more carbs. Stay on plan.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+        )
+    if told["sharpness_fall"]:
+        return tr(
+            "Fullness {fullness} and {weight} are in the range I expected; the lines are a touch "
+            "softer. Stay on plan.",
+            **values,
+        )
+    return tr(
+        "Fullness {fullness} and {weight} are in the range I expected. Stay on plan.", **values
+    )
+
+
+def _dropping(told: _Told) -> str:
+    lines = []
+    if told["dizzy"]:
+        lines.append(
+            tr(
+                "Sit down and eat something now; drink, and salt your food as usual. If the dizziness "
+                "doesn't pass, see a doctor."
+            )
+        )
+    if told["under_band"]:
+        cause = tr(
+            "You're lighter than expected ({weight}, {band_low} at least)",
+            weight=told.weight("weight_kg"),
+            band_low=told.weight("band_low_kg"),
+        )
+    else:
+        cause = tr("You felt dizzy") if told["dizzy"] else tr("You hardly slept")
+    if told.change_g > 0:
+        lines.append(tr("{cause}, so eat {change} today.", cause=cause, change=told.change))
+    else:
+        lines.append(tr("{cause}. Stay on plan today.", cause=cause))
+    return " ".join(lines)
+
+
+def _unwell_and_heavy(told: _Told) -> str:
+    first = (
+        tr("You felt dizzy, so sit down and eat something now; if it doesn't pass, see a doctor.")
+        if told["dizzy"]
+        else tr("You hardly slept.")
+    )
+    return (
+        first
+        + " "
+        + tr(
+            "You're heavier than expected ({weight}), so more carbs are not the answer. Stay on plan.",
+            weight=told.weight("weight_kg"),
+        )
+    )
+
+
+def _gut(told: _Told) -> str:
+    if told.get("blurring"):
+        if told.change_g < 0:
+            return tr(
+                "Your gut is struggling and the lines have blurred: eat {change} today. Smaller meals, "
+                "more of them, only foods that have always sat well.",
+                change=told.change,
+            )
+        return tr(
+            "Your gut is struggling and the lines have blurred: no extra carbs. Smaller meals, more of "
+            "them, only foods that have always sat well."
+        )
+    if told.change_g < 0:
+        return tr(
+            "Your gut is struggling with the load: eat {change} today. Smaller meals, more of them, "
+            "only foods that have always sat well.",
+            change=told.change,
+        )
+    return tr(
+        "Your gut is struggling with the load: no extra carbs. Smaller meals, more of them, only foods "
+        "that have always sat well."
+    )
+
+
+def _spilled(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "The lines have blurred (sharpness {sharpness}) and you are full or heavy: that looks "
+            "spilled over, or like water. Eat {change} today.",
+            sharpness=told["sharpness"],
+            change=told.change,
+        )
+    return tr(
+        "The lines have blurred (sharpness {sharpness}) and you are full or heavy: that looks spilled "
+        "over, or like water. No extra carbs today.",
+        sharpness=told["sharpness"],
+    )
+
+
+def _softening(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "You're full ({fullness}), a touch softer than before and on the heavy side: eat {change} "
+            "today.",
+            fullness=told["fullness"],
+            change=told.change,
+        )
+    return tr(
+        "You're full ({fullness}), a touch softer than before and on the heavy side. No extra carbs "
+        "today.",
+        fullness=told["fullness"],
+    )
+
+
+def _flat_in_load(told: _Told) -> str:
+    if told.change_g > 0:
+        return tr(
+            "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, so eat "
+            "{change} today.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+            change=told.change,
+        )
+    return tr(
+        "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, but more is "
+        "not allowed today. Stay on plan.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+    )
+
+
+def _drink_too(told: _Told) -> str:
+    """After a sentence, with its space: that the water was short as well."""
+    if not told.get("underdrunk"):
+        return ""
+    return " " + tr(
+        "You drank {water} of {target}: get back to that, spread over the day.",
+        water=told.water("water_l"),
+        target=told.water("water_target_l"),
+    )
+
+
+_RULES: dict[str, Callable[[_Told], str]] = {
+    "gut-unsettled": _gut,
+    "spilled-over": _spilled,
+    "softening": _softening,
+    "flat-and-watery": lambda told: (
+        tr(
+            "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, "
+            "water, sleep or stress, not carbs. Stay on plan.",
+            fullness=told["fullness"],
+            sharpness=told["sharpness"],
+        )
+        + _drink_too(told)
+    ),
+    "blurring": lambda told: tr(
+        "The lines have blurred (sharpness {sharpness}). Usually that's salt, water, sleep or stress. "
+        "No extra carbs. Stay on plan.",
+        sharpness=told["sharpness"],
+    ),
+    "flat-but-heavy": lambda told: (
+        tr(
+            "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
+            "expected ({weight}, {band_high} at most). Stay on plan.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+            weight=told.weight("weight_kg"),
+            band_high=told.weight("band_high_kg"),
+        )
+        + _drink_too(told)
+    ),
+    "underdrunk": lambda told: tr(
+        "You're flat, but you drank {water} of {target}, and carbs are stored with water. Get back to "
+        "{target} first, spread over the day. No extra carbs today.",
+        water=told.water("water_l"),
+        target=told.water("water_target_l"),
+    ),
+    "flat-in-load": _flat_in_load,
+    "flat-and-softening": lambda told: tr(
+        "You're flatter than expected ({fullness}, I expected {expected}), but the lines are "
+        "softening, so no extra carbs. Stay on plan.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+    ),
+    "full-and-sharp": lambda told: tr(
+        "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
+        "anything.",
+        fullness=told["fullness"],
+        sharpness=told["sharpness"],
+    ),
+    "unwell-and-heavy": _unwell_and_heavy,
+    "dropping-too-fast": _dropping,
+    "flat-before-load": lambda told: tr(
+        "You're flatter than expected ({fullness}, I expected {expected}). That happens before the "
+        "load. Stay on plan.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+    ),
+    "steady": _steady,
+}
+
+_GATES = {
+    "warning-flag": mark("Carbs are not adjusted while a warning is open."),
+    "frozen": mark("Your coach has frozen adjusting. Stay on plan for now."),
+    "coach-override": mark("Your coach has set this figure."),
+    "no-plan": mark("Your plan has no target for that day."),
+    "eating-or-mood": mark("Your plan stays as it is for now. Your coach knows how you feel."),
+    "missing-answer": mark("I still need: {missing}. Stay on plan until then."),
+    "implausible-answer": mark("One answer can't be right. Stay on plan until it is corrected."),
+    "stale-answer": mark("Those answers are from another day. Stay on plan."),
+    "limits-conflict": (
+        mark(
+            "The plan and your coach's limits don't fit together for this day. Your coach has been "
+            "told."
+        )
+    ),
+}
+
+#: Rules that stand on what is seen: their own sentence is told, whatever the forecast adds to it.
+SEEN_FIRST = frozenset(rule.id for rule in RULES if rule.forecast is Forecast.DEEPENS)
+
+BOUNDS = {
+    "carb_floor_g": mark("the day's floor"),
+    "carb_ceiling_g": mark("the day's ceiling"),
+    "change_per_day_g": mark("the largest change a day"),
+    "load_total_g": mark("the total for the load"),
+    # Of decisions made while a last day was allowed half the change.
+    "last_day_change": mark("the smaller change allowed so near the day"),
+    "guard_rail": mark("the safety bound"),
+    "caution": mark("an open caution: nothing is raised while one is there"),
+}
+
+
+GATE_NAMES = {
+    "warning-flag": mark("warning flag"),
+    "frozen": mark("frozen"),
+    "coach-override": mark("coach override"),
+    "no-plan": mark("no plan"),
+    "missing-answer": mark("missing answer"),
+    "implausible-answer": mark("implausible answer"),
+    "stale-answer": mark("stale answer"),
+    "eating-or-mood": mark("eating or mood"),
+    "limits-conflict": mark("limits conflict"),
+}
+
+
+RULE_NAMES = {
+    "gut-unsettled": mark("stomach upset"),
+    "spilled-over": mark("spilled over"),
+    "softening": mark("softening"),
+    "flat-and-watery": mark("flat and blurred"),
+    "blurring": mark("lines blurring"),
+    "flat-but-heavy": mark("flat but heavy"),
+    "underdrunk": mark("too little water"),
+    "flat-in-load": mark("flat in the load"),
+    "flat-and-softening": mark("flat and softening"),
+    "full-and-sharp": mark("full and sharp"),
+    "unwell-and-heavy": mark("unwell and heavy"),
+    "dropping-too-fast": mark("dropping too fast"),
+    "flat-before-load": mark("flat before the load"),
+    "steady": mark("all in range"),
+}
+
+
+def rule_name(rule: str) -> str:
+    return tr(RULE_NAMES[rule]) if rule in RULE_NAMES else rule.replace("-", " ")
+
+
+def bound_name(bound: str) -> str:
+    """What held a figure, inside a sentence."""
+    return tr(BOUNDS[bound]) if bound in BOUNDS else bound
+
+
+def gate_name(gate: str) -> str:
+    return tr(GATE_NAMES[gate]) if gate in GATE_NAMES else gate.replace("-", " ")
+
+
+def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool = False) -> str:
+    """One to three sentences for the athlete; `own` is somebody without another coach."""
+    rule = decision["rule"]
+    if rule in _GATES:
+        return tr(_GATES[rule], missing=_missing(decision))
+    told = _Told(decision, weight_unit, volume_unit)
+    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told)
+    said = [foreseen or _RULES[rule](told), _not_told(told)]
+    if decision["bound"] == CAUTION:
+        said.append(tr("I won't add carbs on these numbers."))
+    if decision.get("tell_coach") and not own and not foreseen:
+        said.append(tr("Your coach will have a look."))
+    return " ".join(part for part in said if part)
+
+
+def _foreseen(decision: Decision, told: _Told) -> str:
+    """The sentence where the forecast, and not the rule alone, made the figure what it is."""
+    trace = decision["trace"]
+    if trace.get("disagree"):
+        return tr(
+            "Going by this morning alone I would have said {change}, but the forecast for the day is "
+            "no better with it. Stay on plan. Your coach has been told.",
+            change=change_in_words(trace["rule_g"]),
+        )
+    if trace.get("forecast_g") is None or trace["asked_g"] == trace["rule_g"]:
+        return ""
+    if told["weight_kg"] is None:
+        return tr(
+            "Fullness {fullness} this morning. The forecast for the day is best with {change}.",
+            fullness=told["fullness"],
+            change=told.change,
+        )
+    return tr(
+        "Fullness {fullness} and {weight} this morning. The forecast for the day is best with "
+        "{change}.",
+        fullness=told["fullness"],
+        weight=told.weight("weight_kg"),
+        change=told.change,
+    )
+
+
+#: The answers of the look inside a sentence.
+LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how sharp the lines are")}
+
+
+def _missing(decision: Decision) -> str:
+    """The answers that nothing is decided without, by name."""
+    needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision["ask_again"]]
+    return figures.each_and(needed)
+
+
+def _not_told(told: _Told) -> str:
+    """What was skipped, where that leaves more doubt."""
+    if told["weight_kg"] is None:
+        return tr("Without a weight I went by the look alone.")
+    if told["water_l"] is None:
+        return tr("I don't know how much you drank.")
+    return ""

@@ -1,0 +1,309 @@
+"""What a coach reads of a change that waits for their word."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr
+from bot.words.names import cited
+
+
+def proposal(
+    *,
+    name: str,
+    day: date,
+    days_out: int,
+    planned_g: float,
+    proposed_g: float,
+    alone_g: float,
+    why: str,
+    morning: str,
+    until: str,
+    stands_g: float,
+    own: bool,
+    foreseen: str = "",
+    small: bool = False,
+) -> str:
+    """The whole proposal. `alone_g`: what goes out without asking; `foreseen`: the chances.
+
+    `small`: what stands without an answer is a small step in the same direction, not the plan.
+    """
+    when = f"{figures.days_out(days_out)}, {figures.day(day)}"
+    told = {
+        "planned": figures.grams(planned_g),
+        "proposed": figures.grams(proposed_g),
+        "change": figures.change(proposed_g - planned_g),
+        "alone": figures.grams(alone_g),
+        "morning": morning,
+    }
+    stands = figures.grams(stands_g)
+    if own:
+        parts = (
+            tr(
+                "Your carbs for {when}: a change for you to approve as your own coach.",
+                when=when,
+            ),
+            tr(
+                "Planned {planned}, proposed {proposed} ({change}; you auto-approve up to "
+                "{alone}).\nThis morning: {morning}.",
+                **told,
+            ),
+            tr("Why: {why}", why=why),
+            foreseen,
+            tr(
+                "You have {stands} for now: the small step that needs no approval. Answer by "
+                "{until}, or it stays.",
+                until=until,
+                stands=stands,
+            )
+            if small
+            else tr("Answer by {until}, or {stands} stands.", until=until, stands=stands),
+        )
+    else:
+        parts = (
+            tr("{name}, {when}: a change for you to approve.", name=name, when=when),
+            tr(
+                "Planned {planned}, proposed {proposed} ({change}; auto-approved up to "
+                "{alone}).\nThis morning: {morning}.",
+                **told,
+            ),
+            tr("Why, as {name} reads it: {why}", name=name, why=why),
+            foreseen,
+            tr(
+                "{name} eats {stands} for now: the small step that needs no approval. Answer by "
+                "{until}, or it stays and I tell {name} so.",
+                until=until,
+                stands=stands,
+                name=name,
+            )
+            if small
+            else tr(
+                "Answer by {until}, or {stands} stands and I tell {name} so.",
+                until=until,
+                stands=stands,
+                name=name,
+            ),
+        )
+    return "\n\n".join(part for part in parts if part)
+
+
+def approve_button(proposed_g: float, *, own: bool) -> str:
+    if own:
+        return tr("Take {proposed}", proposed=figures.grams(proposed_g))
+    return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
+
+
+def other_button() -> str:
+    return tr("Set another number")
+
+
+def keep_button(stands_g: float) -> str:
+    return tr("Keep the plan, {stands}", stands=figures.grams(stands_g))
+
+
+def settled(text: str, what: str) -> str:
+    return f"{text}\n\n{what}"
+
+
+def approved(by: str, carb_g: float, when: str) -> str:
+    return tr("Approved by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
+
+
+def other_figure(by: str, carb_g: float | None, when: str) -> str:
+    """`carb_g` is None where the day has been set again since."""
+    if carb_g is None:
+        return tr("Set by {by}, {when}: another number.", by=by, when=when)
+    return tr("Set by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
+
+
+def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
+    if own:
+        return tr("Your {day} is set to {carb}.", day=figures.day(day), carb=figures.grams(carb_g))
+    return tr(
+        "{name}'s {day} is set to {carb}.",
+        name=name,
+        day=figures.day(day),
+        carb=figures.grams(carb_g),
+    )
+
+
+def taken_back(by: str) -> str:
+    return tr("{name} has taken that answer back. Use the newer message.", name=by)
+
+
+def plan_kept(by: str, carb_g: float, when: str) -> str:
+    return tr("{by} kept the plan, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
+
+
+def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
+    if small:
+        return tr(
+            "Nobody answered by {when}. The small step stands: {carb}.",
+            when=when,
+            carb=figures.grams(carb_g),
+        )
+    return tr(
+        "Nobody answered by {when}. On plan: {carb}.",
+        when=when,
+        carb=figures.grams(carb_g),
+    )
+
+
+def lapsed_told(name: str, carb_g: float, *, own: bool, small: bool = False) -> str:
+    if small and not own:
+        return tr(
+            "Too late for this message: {name} was told to eat {carb}, the small step. You can "
+            "still set the day by hand from /roster.",
+            name=name,
+            carb=figures.grams(carb_g),
+        )
+    if own:
+        return tr(
+            "You can't change your carbs with this message any more. Stay on plan: {carb}.",
+            carb=figures.grams(carb_g),
+        )
+    return tr(
+        "Too late for this message: {name} was told to stay on plan, {carb}. You can still set "
+        "the day by hand from /roster.",
+        name=name,
+        carb=figures.grams(carb_g),
+    )
+
+
+def replaced(name: str, *, own: bool) -> str:
+    if own:
+        return tr("You changed an answer, so I worked this out again. Use the newer message.")
+    return tr(
+        "Something changed, so I worked out {name}'s day again. Use the newer message.",
+        name=name,
+    )
+
+
+def in_force_already() -> str:
+    return tr("That is already set.")
+
+
+def frozen(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
+            "else, lift the freeze first (/roster, then your card).",
+        )
+    return tr(
+        "{name}'s plan is frozen, so I change nothing. You can keep the plan; for anything "
+        "else, lift the freeze first (/roster, then {name}'s card).",
+        name=name,
+    )
+
+
+def not_your_decision() -> str:
+    return tr("You can't approve this one.")
+
+
+def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own: bool) -> str:
+    if own:
+        return tr(
+            "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
+            day=figures.day(day),
+            planned=figures.grams(planned_g),
+            proposed=figures.grams(proposed_g),
+        )
+    return tr(
+        "How many grams of carbs for {name}'s {day}? Planned {planned}, proposed {proposed}.",
+        name=name,
+        day=figures.day(day),
+        planned=figures.grams(planned_g),
+        proposed=figures.grams(proposed_g),
+    )
+
+
+def ask_figure_by_hand(name: str, day: date, stands_g: float, *, own: bool) -> str:
+    if own:
+        return tr(
+            "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
+            "whatever the check-in says, until you change it.",
+            day=figures.day(day),
+            stands=figures.grams(stands_g),
+        )
+    return tr(
+        "How many grams of carbs for {name}'s {day}? Now {stands}. What you set stays, "
+        "whatever the check-in says, until you change it.",
+        name=name,
+        day=figures.day(day),
+        stands=figures.grams(stands_g),
+    )
+
+
+def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
+    if carb_g > bound_g:
+        return tr(
+            "{carb} is over your own limit ({label}: {bound}). Set it anyway, for this one "
+            "day? Your limits stay as they are.",
+            carb=figures.grams(carb_g),
+            label=label,
+            bound=figures.grams(bound_g),
+        )
+    return tr(
+        "{carb} is under your own limit ({label}: {bound}). Set it anyway, for this one day? "
+        "Your limits stay as they are.",
+        carb=figures.grams(carb_g),
+        label=label,
+        bound=figures.grams(bound_g),
+    )
+
+
+def load_room_label() -> str:
+    """What the load total leaves, in place of a limit's label."""
+    return tr("load total, 3 to 1 days out, what it leaves for this day")
+
+
+def set_anyway_button(carb_g: float) -> str:
+    return tr("Yes, {carb}", carb=figures.grams(carb_g))
+
+
+def rather_not_button() -> str:
+    return tr("No, another number")
+
+
+def ask_reason() -> str:
+    return tr("Why? A few words; I save them with the change.")
+
+
+def reason_too_short() -> str:
+    return tr("Please send a few words, so you both understand it later.")
+
+
+def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:
+    if carb_g > bound_g:
+        return tr(
+            "{carb} is over the safety bound: {bound} is the most for this body mass. Source: "
+            "{citation}.",
+            carb=figures.grams(carb_g),
+            bound=figures.grams(bound_g),
+            citation=cited(citation),
+        )
+    return tr(
+        "{carb} is under the safety bound: {bound} is the least for this body mass. Source: "
+        "{citation}.",
+        carb=figures.grams(carb_g),
+        bound=figures.grams(bound_g),
+        citation=cited(citation),
+    )
+
+
+def day_is_over(name: str) -> str:
+    return tr("That day is over where {name} is, so I changed nothing.", name=name)
+
+
+def morning_line(
+    weight: str | None, fullness: int | None, sharpness: int | None, water: str | None
+) -> str:
+    """The morning's numbers, what was not answered left out."""
+    parts = [
+        weight,
+        tr("fullness {fullness}", fullness=fullness) if fullness is not None else None,
+        tr("sharpness {sharpness}", sharpness=sharpness) if sharpness is not None else None,
+        tr("water {water}", water=water) if water is not None else None,
+    ]
+    return ", ".join(part for part in parts if part) or tr("no check-in")

@@ -1,0 +1,429 @@
+"""What an athlete reads day by day: targets, the week, why, past check-ins, settings, help."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+from typing import Any
+
+from bot.words import figures
+from bot.words.common import kind_word
+from bot.words.figures import volume_unit_name, weight_unit_name
+from bot.words.languages import mark, tr, trn
+from bot.words.training import training_words
+from engine.values.plan import DayTarget
+
+Decision = Mapping[str, Any]
+
+
+def day_name(day: date) -> str:
+    return figures.long_day(day)
+
+
+def short_day(day: date) -> str:
+    return figures.short_day(day)
+
+
+def out(days_out: int) -> str:
+    if days_out == 0:
+        return tr("The day")
+    return trn("{number} day out", "{number} days out", days_out)
+
+
+def signed(change_g: float) -> str:
+    """ "+25", "−25": with a minus that is as wide as the plus."""
+    return f"{change_g:+.0f}".replace("-", "−")
+
+
+def grams_change(carb_g: float, planned_g: float) -> str:
+    """The figure against the plan: "(+25 on the plan's 410)", or that it is the plan's."""
+    change = carb_g - planned_g
+    if abs(change) < 0.5:
+        return tr("(as planned)")
+    return tr(
+        "({change} on the plan's {planned_g:.0f})", change=signed(change), planned_g=planned_g
+    )
+
+
+def target_lines(
+    target: DayTarget, planned_carb_g: float, volume_unit: str, *,
+    to_thirst: bool = False, resting: str | None = None,
+) -> str:  # fmt: skip
+    """A day's targets in short lines; what is not counted has no figure and stays as always.
+
+    `to_thirst`: water without a figure. `resting`: what stands in place of all training.
+    """
+    lines = [
+        tr(
+            "Carbs {carb_g:.0f} g {against_plan}",
+            carb_g=target.carb_g,
+            against_plan=grams_change(target.carb_g, planned_carb_g),
+        ),
+        _macros(target),
+        _water_and_salt(
+            target,
+            tr("to thirst, no more") if to_thirst else figures.volume(target.water_l, volume_unit),
+        ),
+    ]
+    if target.fibre_g is None:
+        lines.append(
+            tr("Salt and fibre as always") if target.sodium_mg is None else tr("Fibre as always")
+        )
+    elif target.sodium_mg is None:
+        lines.append(tr("Salt as always"))
+    if resting is not None:
+        lines.append(resting)
+        return "\n".join(lines)
+    moving = []
+    if target.training:
+        moving.append(tr("Training: {training}", training=training_words(target.training)))
+    if target.cardio_min:
+        moving.append(tr("cardio {minutes:.0f} min", minutes=target.cardio_min))
+    elif target.cardio_min is not None:
+        moving.append(tr("no cardio"))
+    if target.steps is not None:
+        moving.append(
+            trn("{steps} step", "{steps} steps", target.steps, steps=figures.number(target.steps))
+        )
+    if moving:
+        lines.append(figures.capital(" · ".join(moving)))
+    return "\n".join(lines)
+
+
+def _macros(target: DayTarget) -> str:
+    if target.fibre_g is None:
+        return tr(
+            "Protein {protein_g:.0f} g · fat {fat_g:.0f} g",
+            protein_g=target.protein_g,
+            fat_g=target.fat_g,
+        )
+    return tr(
+        "Protein {protein_g:.0f} g · fat {fat_g:.0f} g · fibre {fibre_g:.0f} g",
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        fibre_g=target.fibre_g,
+    )
+
+
+def resting_line(coach: str, *, warned: bool) -> str:
+    """Why there is no training; `coach` lifts a warning, "" for the reader themself."""
+    if not warned:
+        return tr("No training and no cardio today, until a doctor has looked")
+    if coach:
+        return tr("No training, no cardio until {coach} lifts that", coach=coach)
+    return tr("No training, no cardio until you lift that")
+
+
+def _water_and_salt(target: DayTarget, water: str) -> str:
+    if target.sodium_mg is None:
+        return tr("Water {water}", water=water)
+    return tr(
+        "Water {water} · sodium {sodium}",
+        water=water,
+        sodium=figures.milligrams(target.sodium_mg),
+    )
+
+
+def target_message(
+    day: date, days_out: int, lines: str, why: str, *, lead: str = "", caution: str = ""
+) -> str:
+    parts = [lead, f"{out(days_out)}, {day_name(day)}\n{lines}", why, caution]
+    return "\n\n".join(part for part in parts if part)
+
+
+def waiting_for_coach(
+    coach_name: str,
+    proposed_g: float,
+    stands_g: float,
+    until: str,
+    self_coached: bool,
+    *,
+    small: bool = False,
+) -> str:
+    """`small`: what stands until then is a small step in the same direction, not the plan."""
+    if small:
+        return _small_step_for_now(coach_name, proposed_g, stands_g, until, self_coached)
+    if self_coached:
+        return tr(
+            "Stay at {stands_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
+            "waits for your own approval until {until}.",
+            proposed_g=proposed_g,
+            stands_g=stands_g,
+            until=until,
+        )
+    return tr(
+        "Stay at {stands_g:.0f} g for now, as planned. {coach_name} may change it to "
+        "{proposed_g:.0f} g by {until}.",
+        coach_name=coach_name,
+        proposed_g=proposed_g,
+        stands_g=stands_g,
+        until=until,
+    )
+
+
+def _small_step_for_now(
+    coach_name: str, proposed_g: float, stands_g: float, until: str, self_coached: bool
+) -> str:
+    if self_coached:
+        return tr(
+            "Eat {stands_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
+            "waits for your own approval until {until}; without it the small step stays.",
+            proposed_g=proposed_g,
+            stands_g=stands_g,
+            until=until,
+        )
+    return tr(
+        "Eat {stands_g:.0f} g for now, a small step. {coach_name} may change it to "
+        "{proposed_g:.0f} g by {until}; without an answer the small step stays.",
+        coach_name=coach_name,
+        proposed_g=proposed_g,
+        stands_g=stands_g,
+        until=until,
+    )
+
+
+def suggested(why: str) -> str:
+    """A reason whose change waits for approval: not yet to be followed."""
+    return tr("My suggestion, not approved yet: {why}", why=why)
+
+
+BECAUSE = {
+    "approved": mark("Your coach has approved the change."),
+    "other-figure": mark("Your coach has set this figure."),
+    "plan-kept": mark("Your coach keeps the plan."),
+    "lapsed": mark("No answer came in time. Stay on plan."),
+    "lapsed-small": mark("No answer came in time. The small step stays."),
+    "coach-set": mark("Your coach has set this day's carbs."),
+    "plan-changed": mark("Your coach has changed the plan."),
+    "limits-changed": mark("Your coach has changed the limits."),
+    "lifted": mark("Your coach has lifted the freeze."),
+    "frozen": mark("Your coach has frozen adjusting. Stay on plan until the freeze is lifted."),
+    "missed": mark("No check-in came this morning. Stay on plan."),
+    "held": mark("Your coach has set a hold: eat this amount every day."),
+    "hold-ended": mark("Your coach has ended the hold."),
+    "taken-back": mark("A correction: your coach has taken the last change back."),
+}
+BECAUSE_ON_YOUR_OWN = BECAUSE | {
+    "approved": mark("You have approved the change."),
+    "other-figure": mark("You have set this figure."),
+    "plan-kept": mark("You keep the plan."),
+    "coach-set": mark("You have set this day's carbs."),
+    "plan-changed": mark("You have changed the plan."),
+    "limits-changed": mark("You have changed the limits."),
+    "lifted": mark("You have lifted the freeze."),
+    "frozen": mark("You have frozen adjusting. Stay on plan until you lift the freeze."),
+    "held": mark("You hold this figure."),
+    "hold-ended": mark("You have ended the hold."),
+    "taken-back": mark("The last change is taken back."),
+}
+
+
+def because(key: str, *, own: bool = False) -> str:
+    """What came before a target that is sent outside a check-in; "" where that needs no word."""
+    sentence = (BECAUSE_ON_YOUR_OWN if own else BECAUSE).get(key)
+    return tr(sentence) if sentence else key
+
+
+def change_button() -> str:
+    return tr("Change an answer")
+
+
+def off_button() -> str:
+    return tr("Something's off")
+
+
+def nudge(first: bool) -> str:
+    if first:
+        return tr(
+            "Your morning numbers are still missing. Weight first, or all in one line "
+            "such as: 61.2 7 3.5"
+        )
+    return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
+
+
+def missed() -> str:
+    return tr(
+        "No check-in this morning, so I have told your coach and today stays as planned. "
+        "If you can still send your numbers, do: they help tomorrow. /checkin"
+    )
+
+
+def no_week(coach_name: str) -> str:
+    return tr(
+        "{coach_name} has not set the day, the plan and the limits yet, so there is no target.",
+        coach_name=coach_name,
+    )
+
+
+def no_target(day: date) -> str:
+    return tr("Your plan has no target for {day}.", day=day_name(day))
+
+
+def week_message(title: str, rows: Sequence[str]) -> str:
+    return title + "\n\n" + "\n".join(rows)
+
+
+def week_title(kind: str, day: date) -> str:
+    return tr(
+        "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
+        kind=kind_word(kind),
+        day=day_name(day),
+    )
+
+
+def week_row(
+    days_out: int, day: date, target: DayTarget, planned_g: float, volume_unit: str,
+    *, today: bool, fixed: bool,
+) -> str:  # fmt: skip
+    change = target.carb_g - planned_g
+    moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
+    row = tr(
+        "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
+        days_out=days_out,
+        day=short_day(day),
+        carbs=f"{target.carb_g:.0f}{moved}",
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        water=figures.volume(target.water_l, volume_unit),
+    )
+    state = "" if fixed else " " + tr("planned")
+    mark_of_today = " ← " + tr("today") if today else ""
+    return row + state + mark_of_today
+
+
+def past_message(rows: Sequence[str]) -> str:
+    if not rows:
+        return tr("There are no check-ins yet.")
+    return tr("Your check-ins, the latest first:") + "\n\n" + "\n".join(rows)
+
+
+def past_row(
+    day: date, weight_kg: float | None, fullness: int | None, sharpness: int | None,
+    water_l: float | None, carb_g: float | None, weight_unit: str, volume_unit: str,
+) -> str:  # fmt: skip
+    parts = [figures.weight(weight_kg, weight_unit) if weight_kg is not None else tr("no weight")]
+    if fullness is not None:
+        parts.append(tr("fullness {score}", score=fullness))
+    if sharpness is not None:
+        parts.append(tr("sharpness {score}", score=sharpness))
+    if water_l is not None:
+        parts.append(tr("water {water}", water=figures.volume(water_l, volume_unit)))
+    if carb_g is not None:
+        parts.append(tr("carbs set {carb_g:.0f} g", carb_g=carb_g))
+    return f"{short_day(day)}: " + ", ".join(parts)
+
+
+def settings_message(
+    zone: str, prompt_time: str, weight_unit: str, volume_unit: str, paused: bool
+) -> str:
+    lines = [
+        tr(
+            "You are asked at {prompt_time}, by the clock of {zone}.",
+            prompt_time=prompt_time,
+            zone=zone,
+        ),
+        tr(
+            "Weight in {weight_unit}, drinks in {volume_unit}.",
+            weight_unit=weight_unit_name(weight_unit),
+            volume_unit=volume_unit_name(volume_unit),
+        ),
+    ]
+    if paused:
+        lines.append(tr("Paused: nothing is asked until /resume."))
+    return "\n".join(lines)
+
+
+SETTINGS_BUTTONS = {
+    "prompt_time": mark("Another time"),
+    "place": mark("Another place"),
+    "weight_unit": mark("Weight unit"),
+    "volume_unit": mark("Drinks unit"),
+}
+
+
+def settings_button(key: str) -> str:
+    return tr(SETTINGS_BUTTONS[key])
+
+
+def settings_changed(lines: str) -> str:
+    return tr("Changed.") + "\n" + lines
+
+
+def paused() -> str:
+    return tr(
+        "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
+        "they are, nothing is adjusted meanwhile."
+    )
+
+
+def coach_told_paused(name: str) -> str:
+    return tr("{name} has paused the check-ins. Nothing is adjusted until they resume.", name=name)
+
+
+def coach_told_resumed(name: str) -> str:
+    return tr("{name} has resumed the check-ins.", name=name)
+
+
+def resumed() -> str:
+    return tr("Good to have you back. I'll ask again in the morning.")
+
+
+def event_over(kind: str) -> str:
+    return tr(
+        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
+        "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
+        "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
+        kind=kind_word(kind),
+    )
+
+
+def ask_again_button(key: str) -> str:
+    return {
+        "weight_kg": tr("Weight again"),
+        "fullness": tr("Fullness"),
+        "water_l": tr("Water again"),
+        "sharpness": tr("Sharpness"),
+        "carb_eaten_g": tr("Carbs again"),
+    }.get(key, key.replace("_", " "))
+
+
+def coach_note(name: str, why: str) -> str:
+    """To the coach, when a rule wants them to have a look."""
+    return tr("Note on {name}, for you to look at. They were told:\n{why}", name=name, why=why)
+
+
+def not_checked_in_yet() -> str:
+    return tr("You have not checked in this morning, so this is the plan's figure. /checkin")
+
+
+def not_paused() -> str:
+    return tr("You are not paused: I ask in the mornings of your peak week.")
+
+
+MENU = {
+    "checkin": mark("This morning's numbers"),
+    "today": mark("Today's targets"),
+    "week": mark("The whole week"),
+    "chart": mark("Your week as a chart"),
+    "why": mark("How the last figure came about"),
+    "past": mark("Your check-ins so far"),
+    "settings": mark("Time, place and units"),
+    "pause": mark("Stop the morning question"),
+    "resume": mark("Take it up again"),
+}
+
+
+def menu(command: str) -> str:
+    return tr(MENU[command])
+
+
+def no_plan_yet(coach_name: str) -> str:
+    return tr(
+        "Saved, thank you. {coach_name} has not set the day, the plan and the limits yet, so there "
+        "is nothing to adjust. You'll hear from me when there is.",
+        coach_name=coach_name,
+    )
+
+
+def nothing_planned_today() -> str:
+    return tr("Saved, thank you. Your plan runs from seven days out, so nothing is adjusted yet.")

@@ -1,0 +1,206 @@
+"""Typed words as answers: to whichever open question can take them, several at once, with a rest."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any
+
+from bot.core.context import Context
+from bot.core.turn import ChatTurn
+from bot.dialogue import asking
+from bot.dialogue.flow import Step, Unread, given_by
+from bot.dialogue.readers import NO, SKIP, YES, said
+from bot.store.tables.people import OpenQuestion, Person
+from engine.written.units import Refusal, RefusalCode
+
+# Our own choice: an earlier question than the latest is still in mind for this long.
+LISTENS_FOR = timedelta(hours=12)
+# A longer text tells something, even with a figure in it, and is no answer that went wrong. Coaches
+# are asked for dates and reasons, which take more words.
+MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_NAME, MOST_OF_A_COACHS = 3, 5, 8
+_BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
+_FIGURE = re.compile(r"\d[\d.,]*\s*[^\W\d]{0,3}")
+#: What no reader of figures, days, names or choices takes.
+_ANYTHING = "zxqv blorp, fizz? qwop!"
+
+
+@dataclass(frozen=True, slots=True)
+class Taken:
+    """What of a text was an answer; `rest` is what was said beside it."""
+
+    rest: str = ""
+
+
+def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context) -> bool:
+    """Whether the question waits for free words, so that whatever is typed could be its answer."""
+    step = _step(question, flows)
+    if step is None:
+        return False
+    try:
+        asking.read_answer(step, _ANYTHING, question, context)
+    except Unread:
+        return False
+    return True
+
+
+def answered(
+    turn: ChatTurn, person: Person, flows: asking.Flows, *, asked: Sequence[OpenQuestion]
+) -> Taken | None:
+    """Take the text as the answer to an open question that can read it, the latest first.
+
+    Free words are taken by the latest question only. None: it answers nothing.
+    """
+    for number, question in enumerate(reversed(asked)):
+        if question.closed_at is not None:
+            continue
+        if number and (
+            turn.now - question.asked_at > LISTENS_FOR
+            or takes_anything(question, flows, turn.context)
+        ):
+            continue
+        taken = _take(turn, person, question, flows)
+        if taken is not None:
+            return taken
+    return None
+
+
+def answered_in_part(
+    turn: ChatTurn, person: Person, flows: asking.Flows, question: OpenQuestion
+) -> Taken | None:
+    """Take the parts of a text that answer this question and those that follow it, one after the
+    other. None: its beginning answers nothing.
+    """
+    step = _step(question, flows)
+    if step is None:
+        return None
+    registered = flows[question.flow]
+    return _take_parts(turn, person, question, registered, step)
+
+
+def is_bare(text: str) -> bool:
+    """Whether the text is a yes, a no or one figure: meant for what was asked, or for nothing."""
+    plain = text.strip().rstrip(" .!")
+    return any(said(plain, words) for words in (YES, NO, SKIP)) or bool(_FIGURE.fullmatch(plain))
+
+
+def attempted(
+    question: OpenQuestion,
+    flows: asking.Flows,
+    text: str,
+    context: Context,
+    *,
+    coach: bool = False,
+) -> bool:
+    """Whether the text, which the question cannot take, looks meant for it: a figure out of range,
+    a city misspelt; from a `coach`, any word or two. Anything else was said of one's own accord.
+    """
+    step = _step(question, flows)
+    if step is None:
+        return False
+    try:
+        asking.read_answer(step, text, question, context)
+    except Unread as unread:
+        cause = unread.__cause__
+    else:
+        return False
+    words = text.split()
+    if (coach and len(words) <= 2) or all(_is_figure(word) for word in words):
+        return True
+    most = MOST_OF_A_NAME if step.names else MOST_WORDS_OF_AN_ATTEMPT
+    if "?" in text or len(words) > (MOST_OF_A_COACHS if coach else most):
+        return False
+    if any(character.isdigit() for character in text):
+        return True
+    if isinstance(cause, Refusal):
+        return bool(cause.facts.get("hint")) or (
+            cause.code is not RefusalCode.NOT_A_NUMBER and len(words) <= 2
+        )
+    return step.names or not step.choices(question.answers)
+
+
+def _is_figure(word: str) -> bool:
+    return any(map(str.isdigit, word)) and not any(map(str.isalpha, word))
+
+
+def _step(question: OpenQuestion, flows: asking.Flows) -> Step | None:
+    registered = flows.get(question.flow)
+    return registered.flow.step(question.step) if registered is not None else None
+
+
+def _take(
+    turn: ChatTurn, person: Person, question: OpenQuestion, flows: asking.Flows
+) -> Taken | None:
+    registered, step = flows[question.flow], _step(question, flows)
+    if step is None:
+        return None
+    whole = _read(step, turn.incoming.text, question, turn.context)
+    if whole is not None:
+        asking.take_typed(turn, person, question, registered, step, whole[0])
+        return Taken()
+    if step.back_to:
+        before = registered.flow.step(step.back_to)
+        again = (
+            _read(before, turn.incoming.text, question, turn.context)
+            if before is not None
+            else None
+        )
+        if before is not None and again is not None:
+            asking.take_typed(turn, person, question, registered, before, again[0])
+            return Taken()
+    return None
+
+
+def _take_parts(
+    turn: ChatTurn,
+    person: Person,
+    question: OpenQuestion,
+    registered: asking.Registered,
+    step: Step,
+) -> Taken | None:
+    """ "no, 1996, female": each part answers the question that comes next, until one does not.
+
+    A bare yes or no answers only the question that was seen.
+    """
+    parts = [part for part in _BREAK.split(turn.incoming.text) if part]
+    if len(parts) < 2:
+        return None
+    found: list[tuple[Step, Any]] = []
+    given = dict(question.answers)
+    current: Step | None = step
+    while parts and current is not None and not current.many:
+        trial = OpenQuestion(
+            person_id=question.person_id, flow=question.flow, step=current.key, answers=given,
+            asked_at=question.asked_at,
+        )  # fmt: skip
+        if found and (
+            said(parts[0], YES) or said(parts[0], NO) or _free(current, trial, turn.context)
+        ):
+            break
+        read = _read(current, parts[0], trial, turn.context)
+        if read is None or (current.back_to and read[0] is None):
+            break
+        found.append((current, read[0]))
+        given = given | given_by(current, read[0])
+        parts.pop(0)
+        current = registered.flow.next_step(given)
+    if not found:
+        return None
+    for done, answer in found[:-1]:
+        question.answers = question.answers | given_by(done, answer)
+    last, answer = found[-1]
+    asking.take_typed(turn, person, question, registered, last, answer)
+    return Taken(rest=", ".join(parts))
+
+
+def _free(step: Step, question: OpenQuestion, context: Context) -> bool:
+    return _read(step, _ANYTHING, question, context) is not None
+
+
+def _read(step: Step, text: str, question: OpenQuestion, context: Context) -> tuple[Any] | None:
+    try:
+        return (asking.read_answer(step, text, question, context),)
+    except Unread:
+        return None

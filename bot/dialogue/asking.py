@@ -1,0 +1,419 @@
+"""Putting questions to people and taking their answers; the draft lives in the question's row."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from sqlmodel import Session, col, select
+
+from bot.core import callbacks as tapping
+from bot.core.context import Context
+from bot.core.outbox import CALLBACK_DATA_LIMIT_BYTES, Button, Buttons, edit
+from bot.core.turn import ChatTurn, Turn
+from bot.dialogue.flow import DONE, Answers, Flow, Step, Unread, given_by, offered
+from bot.dialogue.readers import NO, SKIP, YES, said
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.people import OpenQuestion, Person
+from bot.words import common, figures
+from bot.words.refusals import refusal_text
+from engine.written.units import Refusal
+
+CANCEL = "x"
+MEANT = "_meant"  # what an answer that was refused was probably meant to be
+TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
+
+
+@dataclass(frozen=True, slots=True)
+class Registered:
+    """A flow and what happens once everything in it has been answered."""
+
+    flow: Flow
+    finish: Callable[[Turn, Person, OpenQuestion], None]
+
+
+Flows = Mapping[str, Registered]
+
+
+def open_question(
+    turn: Turn,
+    person: Person,
+    flow: Flow,
+    *,
+    subject_id: int | None = None,
+    answers: Answers | None = None,
+    message_id: int | None = None,
+    beside: bool = False,
+) -> OpenQuestion:
+    """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
+
+    With `beside`, an earlier run stays open: each is to be answered.
+    With `message_id` the question takes that message's place instead of sending a new one.
+    """
+    if not beside:
+        for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):
+            close(turn, earlier)
+    question = OpenQuestion(
+        person_id=id_of(person),
+        flow=flow.id,
+        subject_id=subject_id,
+        answers=dict(answers or {}),
+        asked_at=turn.now,
+    )
+    turn.session.add(question)
+    turn.session.flush()
+    step = flow.next_step(question.answers)
+    assert step is not None, f"flow {flow.id} was opened with nothing left to ask"
+    _ask(turn, person, question, flow, step, message_id=message_id)
+    return question
+
+
+def open_questions(
+    session: Session, person: Person, *, flow: str | None = None, subject_id: int | None = None
+) -> list[OpenQuestion]:
+    """What has been asked and not answered, the latest last."""
+    query = select(OpenQuestion).where(
+        OpenQuestion.person_id == person.id, col(OpenQuestion.closed_at).is_(None)
+    )
+    if flow is not None:
+        query = query.where(OpenQuestion.flow == flow, OpenQuestion.subject_id == subject_id)
+    return list(session.exec(query.order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))))
+
+
+def close(turn: Turn, question: OpenQuestion) -> None:
+    question.closed_at = turn.now
+    turn.session.add(question)
+
+
+def is_outdated(question: OpenQuestion, flows: Flows) -> bool:
+    """Whether what was asked is asked no more: it was put before the bot was brought up to date."""
+    registered = flows.get(question.flow)
+    return registered is None or registered.flow.step(question.step) is None
+
+
+def bring_up_to_date(
+    turn: Turn,
+    person: Person,
+    question: OpenQuestion,
+    flows: Flows,
+    *,
+    message_id: int | None = None,
+) -> None:
+    """Put an outdated question back to the next one that its flow still asks, and say so.
+
+    The answers given are kept. Where they are all that is needed the flow is finished, and a
+    question of a flow that is no more is closed. `message_id` is the message to take the place of.
+    """
+    registered = flows.get(question.flow)
+    step = registered.flow.next_step(question.answers) if registered is not None else None
+    if registered is None or step is None:
+        close(turn, question)
+        if registered is not None:
+            registered.finish(turn, person, question)
+        return
+    _ask(
+        turn, person, question, registered.flow, step,
+        message_id=message_id, lead=common.asked_otherwise_now(),
+    )  # fmt: skip
+
+
+def take_typed(
+    turn: ChatTurn,
+    person: Person,
+    question: OpenQuestion,
+    registered: Registered,
+    step: Step,
+    answer: object,
+) -> None:
+    """What was read from a typed text as the answer to this step of the question."""
+    if turn.incoming.message_id is not None:
+        typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): step.key}
+        question.answers = question.answers | {TYPED_IN: typed_in}
+    if step.many:
+        ticked = question.answers.get(_ticks(step), [])
+        answer = ticked if answer == DONE else [*ticked, answer]
+    _take(turn, person, question, registered, step, answer, message_id=None)
+
+
+def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, text: str) -> None:
+    """Say what is wrong with an answer, and put the question once more."""
+    step = flows[question.flow].flow.step(question.step)
+    assert step is not None
+    try:
+        read_answer(step, text, question, turn.context)
+    except Unread as unread:
+        _refuse(
+            turn, person, question, flows[question.flow].flow, step, str(unread),
+            meant=_meant(unread),
+        )  # fmt: skip
+
+
+def remind(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, sentence: str) -> None:
+    """Something was said to what came meanwhile; the question stands, and its buttons too."""
+    flow = flows[question.flow].flow
+    step = flow.step(question.step)
+    assert step is not None
+    _refuse(turn, person, question, flow, step, sentence)
+
+
+def tapped(turn: ChatTurn, person: Person, arguments: list[str], flows: Flows) -> None:
+    """Take a button's press: `arguments` are question id, step key and value."""
+    question_id, key = (*arguments, "", "")[:2]
+    value = ":".join(arguments[2:])  # a time of day has a colon of its own
+    question = turn.session.get(OpenQuestion, int(question_id)) if question_id.isdigit() else None
+    if question is None or question.person_id != person.id:
+        tapping.answer(turn, common.not_your_button())
+        return
+    registered = flows.get(question.flow)
+    step = registered.flow.step(key) if registered else None
+    if question.closed_at is not None or registered is None:
+        tapping.answer(turn, common.question_closed())
+        return
+    if value == CANCEL and key == CANCEL:
+        close(turn, question)
+        tapping.answer(turn)
+        tapping.rewrite(turn, common.cancelled())
+        return
+    if is_outdated(question, flows):
+        tapping.answer(turn)
+        place = turn.incoming.message_id if key == question.step else None
+        bring_up_to_date(turn, person, question, flows, message_id=place)
+        return
+    accepted = _accepted(step, question) if step is not None else set()
+    if step is None or key != question.step or value not in accepted:
+        tapping.answer(turn, common.already_answered())
+        return
+    tapping.answer(turn)
+    if step.many and value != DONE:
+        _toggle(turn, person, question, registered.flow, step, value)
+        return
+    if step.many:
+        given: object = list(question.answers.get(_ticks(step), []))
+    else:
+        try:
+            given = read_answer(step, value, question, turn.context)
+        except Unread as unread:
+            _refuse(turn, person, question, registered.flow, step, str(unread))
+            return
+    _take(
+        turn, person, question, registered, step, given,
+        message_id=turn.incoming.message_id,
+    )  # fmt: skip
+
+
+def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
+    """The answer as the step reads it. Raises Unread with the sentence to reply with.
+
+    The words of a button, typed out, are that button; so are their first ones where they are no
+    other's, and a yes or no that a button stands for.
+    """
+    text = _as_button(step, text, question)
+    if step.many and text == DONE:
+        return DONE
+    try:
+        return step.read(text, question.answers | {"_now": context.now.isoformat()})
+    except Refusal as refusal:
+        raise Unread(refusal_text(refusal)) from refusal
+
+
+def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
+    plain = " ".join(text.split()).casefold().rstrip(" .!")
+    meant = question.answers.get(MEANT, "")
+    if meant and said(plain, YES):
+        return str(meant)
+    named = {
+        choice.label.casefold(): choice.value
+        for row in step.choices(question.answers)
+        for choice in row
+    }
+    if step.many:
+        named[common.done_button().casefold()] = DONE
+    if plain in named:
+        return named[plain]
+    begins = re.compile(rf"{re.escape(plain)}(?!\w|[.,]\d)")
+    begun = {value for label, value in named.items() if begins.match(label)}
+    if plain and len(begun) == 1:
+        return begun.pop()
+    for words, value in ((YES, "yes"), (NO, "no"), (SKIP, "skip")):
+        if value in named.values() and said(plain, words):
+            return value
+    return text
+
+
+def is_button(question: OpenQuestion, flows: Flows, text: str) -> bool:
+    """Whether the text is, word for word, what a button of this question says."""
+    registered = flows.get(question.flow)
+    step = registered.flow.step(question.step) if registered is not None else None
+    plain = " ".join(text.split()).casefold()
+    rows = step.choices(question.answers) if step is not None else ()
+    return any(choice.label.casefold() == plain for row in rows for choice in row)
+
+
+def ask_again(turn: Turn, person: Person, question: OpenQuestion, flows: Flows) -> None:
+    """Put the open step of this question once more, as a new message."""
+    if is_outdated(question, flows):
+        bring_up_to_date(turn, person, question, flows)
+        return
+    flow = flows[question.flow].flow
+    step = flow.step(question.step)
+    assert step is not None
+    _ask(turn, person, question, flow, step)
+
+
+def _take(
+    turn: Turn,
+    person: Person,
+    question: OpenQuestion,
+    registered: Registered,
+    step: Step,
+    answer: object,
+    *,
+    message_id: int | None,
+) -> None:
+    answers = {k: v for k, v in question.answers.items() if k not in (_ticks(step), MEANT)}
+    if step.back_to and answer is None:
+        question.answers = {k: v for k, v in answers.items() if k != step.back_to}
+    else:
+        question.answers = answers | given_by(step, answer)
+    flow = registered.flow
+    following = flow.next_step(question.answers)
+    if step.stays and message_id is not None:
+        _leave_standing(turn, person, question, step, message_id)
+        message_id = None
+    elif message_id is None and question.outbox_id is not None:
+        _settle_old_message(turn, person, question, flow, step)
+    if following is not None:
+        _ask(turn, person, question, flow, following, message_id=message_id)
+        return
+    close(turn, question)
+    if message_id is not None:
+        edit(
+            turn.session, chat_id=person.chat_id, message_id=message_id, now=turn.now,
+            text=flow.so_far(question.answers) or common.noted(),
+        )  # fmt: skip
+    registered.finish(turn, person, question)
+
+
+def _leave_standing(
+    turn: Turn, person: Person, question: OpenQuestion, step: Step, message_id: int
+) -> None:
+    """What was agreed to stays readable above the next question, without its buttons."""
+    answer = question.answers[step.key]
+    labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
+    text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
+    edit(turn.session, chat_id=person.chat_id, message_id=message_id, text=text, now=turn.now)
+
+
+def _settle_old_message(
+    turn: Turn, person: Person, question: OpenQuestion, flow: Flow, step: Step
+) -> None:
+    """A typed answer leaves buttons standing above it: take them away."""
+    if step.choices(question.answers):
+        edit(
+            turn.session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=turn.now,
+            text=flow.so_far(question.answers) or step.ask(question.answers),
+        )  # fmt: skip
+
+
+def _toggle(
+    turn: ChatTurn, person: Person, question: OpenQuestion, flow: Flow, step: Step, value: str
+) -> None:
+    ticked: list[str] = list(question.answers.get(_ticks(step), []))
+    ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
+    question.answers = question.answers | {_ticks(step): ticked}
+    _ask(turn, person, question, flow, step, message_id=turn.incoming.message_id)
+
+
+def _ask(
+    turn: Turn,
+    person: Person,
+    question: OpenQuestion,
+    flow: Flow,
+    step: Step,
+    *,
+    message_id: int | None = None,
+    lead: str = "",
+) -> None:
+    question.step = step.key
+    question.asked_at = turn.now
+    text = "\n\n".join(
+        part for part in (lead, flow.so_far(question.answers), step.ask(question.answers)) if part
+    )
+    buttons = _buttons(question, flow, step)
+    if message_id is None:
+        row = say_to(turn, person, text, buttons=buttons)
+        question.outbox_id = row.id
+    else:
+        edit(
+            turn.session, chat_id=person.chat_id, message_id=message_id, text=text,
+            buttons=buttons, now=turn.now,
+        )  # fmt: skip
+    turn.session.add(question)
+
+
+def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
+    ticked = set(question.answers.get(_ticks(step), []))
+    rows = [
+        [
+            Button(
+                f"✓ {choice.label}" if choice.value in ticked else choice.label,
+                f"q:{question.id}:{step.key}:{choice.value}",
+            )
+            for choice in row
+        ]
+        for row in step.choices(question.answers)
+    ]
+    if step.many:
+        done = step.none() if step.none is not None and not ticked else common.done_button()
+        rows.append([Button(done, f"q:{question.id}:{step.key}:{DONE}")])
+    if flow.can_cancel:
+        rows.append([Button(common.cancel_button(), f"q:{question.id}:{CANCEL}:{CANCEL}")])
+    return rows
+
+
+def _accepted(step: Step, question: OpenQuestion) -> set[str]:
+    more = {str(question.answers.get(MEANT, "")), DONE if step.many else ""} - {""}
+    return offered(step, question.answers) | more
+
+
+def _meant(unread: Unread) -> str:
+    """What the answer was probably meant to be, where its reader can tell."""
+    cause = unread.__cause__
+    return str(cause.facts.get("hint") or "") if isinstance(cause, Refusal) else ""
+
+
+def _ticks(step: Step) -> str:
+    return f"_ticked_{step.key}"
+
+
+def _refuse(
+    turn: Turn,
+    person: Person,
+    question: OpenQuestion,
+    flow: Flow,
+    step: Step,
+    sentence: str,
+    *,
+    meant: str = "",
+) -> None:
+    """The sentence, the question once more, and its buttons; first what was probably meant."""
+    question.answers = {k: v for k, v in question.answers.items() if k != MEANT}
+    if meant and _can_be(step, meant, question, turn.context):
+        question.answers = question.answers | {MEANT: meant}
+    buttons = [list(row) for row in _buttons(question, flow, step)]
+    data = f"q:{question.id}:{step.key}:{meant}"
+    if MEANT in question.answers and len(data.encode()) <= CALLBACK_DATA_LIMIT_BYTES:
+        buttons.insert(0, [Button(figures.in_digits(meant), data)])
+    text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
+    say_to(turn, person, text, buttons=buttons)
+    turn.session.add(question)
+
+
+def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:
+    try:
+        read_answer(step, text, question, context)
+    except Unread:
+        return False
+    return True

@@ -1,0 +1,24 @@
+"""What a feature is: one table of everything by which it is reached."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+
+from bot.core.routes import Command, Duty, OnCard, Tap
+from bot.core.turn import Turn
+from bot.dialogue.asking import Registered
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Feature:
+    """`on_card` are the views of an athlete's card; a name that two features use is refused."""
+
+    id: str
+    commands: tuple[Command, ...] = ()
+    taps: tuple[Tap, ...] = ()
+    on_card: Mapping[str, OnCard] = field(default_factory=dict)
+    first_coach_only: frozenset[str] = frozenset()  # of these, what no stand-in may do
+    flows: tuple[Registered, ...] = ()
+    duties: tuple[Duty, ...] = ()
+    after: tuple[Callable[[Turn], None], ...] = ()  # run at the end of every use case

@@ -1,0 +1,120 @@
+"""Readers that several flows share: text or a button's value in, a plain value out.
+
+What people type is understood in the language in force, and in English always.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from datetime import date
+
+from bot.dialogue.flow import Answers, Choice, Choices, Unread
+from bot.words import refusals
+from bot.words.calendar_words import calendar_words
+from bot.words.languages import mark, tr
+from engine.written.units import parse_day, parse_number
+
+LONGEST_NOTE = 1000
+
+# Words that answer without a button, with commas between them; a translation may have other ones,
+# and as many as it likes.
+YES = mark("yes, y, yeah, yep")
+NO = mark("no, n, nope")
+SKIP = mark("skip, -, no, none, nothing")
+NONE = mark("none, no, nothing")
+VARIES = mark("varies, it varies")
+AS_ALWAYS = mark("as always, always, as usual, usual, not counted, -")
+ON_TARGET = mark("on target, target, yes")
+# Units that may stand behind a number, the longer first.
+MINUTES = mark("minutes, minute, min")
+HOURS = mark("hours, hour, h")
+WEEKS = mark("weeks, week")
+STEPS = mark("steps")
+
+Label = str | Callable[[], str]
+
+
+def said(text: str, words: str) -> bool:
+    """Whether the text is one of these words, in English or in the language in force."""
+    return text.strip().casefold() in listed(words)
+
+
+def without(text: str, units: str) -> str:
+    """The text without one of these units at its end."""
+    plain = text.strip().casefold()
+    for unit in listed(units):
+        if plain.endswith(unit):
+            return plain.removesuffix(unit).rstrip()
+    return plain
+
+
+def listed(words: str) -> list[str]:
+    """The words of such a list, of the language in force and of English, in lower case."""
+    both = f"{tr(words)}, {words}"
+    return [word.strip().casefold() for word in both.split(",")]
+
+
+def one_of(*values: str) -> Callable[[str, Answers], str]:
+    """A reader for steps that are answered by a button; the word typed out is taken as well."""
+
+    def read(text: str, answers: Answers) -> str:
+        word = text.strip().lower()
+        if word not in values:
+            raise Unread(refusals.use_buttons())
+        return word
+
+    return read
+
+
+def yes_or_no(text: str, answers: Answers) -> bool:
+    if said(text, YES):
+        return True
+    if said(text, NO):
+        return False
+    raise Unread(refusals.use_buttons())
+
+
+def number_between(low: float, high: float) -> Callable[[str, Answers], float]:
+    def read(text: str, answers: Answers) -> float:
+        return parse_number(text, low=low, high=high)
+
+    return read
+
+
+def day_in(text: str, today: date) -> date:
+    """A date as people write it; without a year it is the next such day."""
+    return parse_day(text, today=today, words=calendar_words())
+
+
+def free_text(text: str, answers: Answers) -> str:
+    """A note in the person's own words; "skip" is the empty note."""
+    words = text.strip()
+    if said(words, SKIP):
+        return ""
+    if not words:
+        raise Unread(refusals.empty_note())
+    if len(words) > LONGEST_NOTE:
+        raise Unread(refusals.long_note(len(words), LONGEST_NOTE))
+    return words
+
+
+def buttons(*rows: tuple[tuple[Label, str], ...]) -> Callable[[Answers], Choices]:
+    """Fixed choices: rows of (label, value). A label in words is a function that says it."""
+
+    def choices(answers: Answers) -> Choices:
+        return tuple(
+            tuple(
+                Choice(label if isinstance(label, str) else label(), value) for label, value in row
+            )
+            for row in rows
+        )
+
+    return choices
+
+
+def zone_of(answers: Answers) -> str:
+    """The zone that was settled on."""
+    chosen = answers["which_place"]
+    if isinstance(chosen, int):
+        return str(answers["place"][chosen]["zone"])
+    return str(chosen[answers.get("which_of_them", 0)]["zone"])

@@ -1,0 +1,68 @@
+"""What a coach typed without saying for whom: shown once more, and sent with one tap."""
+
+from __future__ import annotations
+
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import NO, YES, said
+from bot.direct import words_passing_on as words
+from bot.words import refusals
+
+SEND, OTHER, LEAVE = "send", "other", "leave"
+OWN = "own"  # for nobody else: a note of one's own, or a word to one's own coach
+IN_A_ROW = 3
+
+
+def _named(answers: Answers) -> bool:
+    return answers.get("_to") is not None
+
+
+def _read_sure(text: str, answers: Answers) -> str:
+    word = text.strip().lower()
+    if said(text, YES) or word == SEND:
+        return SEND
+    if said(text, NO) or word == LEAVE:
+        return LEAVE
+    if word == OTHER:
+        return OTHER
+    raise Unread(refusals.use_buttons())
+
+
+def _sure(answers: Answers) -> Choices:
+    send = [Choice(words.send_button(answers["_name"]), SEND)]
+    more = [Choice(words.somebody_else_button(), OTHER)] if len(answers["_athletes"]) > 1 else []
+    return [send, more]
+
+
+def _read_to(text: str, answers: Answers) -> str:
+    plain = " ".join(text.split()).casefold().rstrip(" .!")
+    for number, name in answers["_athletes"]:
+        if plain in (str(number), name.casefold()):
+            return str(number)
+    raise Unread(words.not_a_name())
+
+
+def _to(answers: Answers) -> Choices:
+    everybody = [Choice(name, str(number)) for number, name in answers["_athletes"]]
+    return [everybody[i : i + IN_A_ROW] for i in range(0, len(everybody), IN_A_ROW)]
+
+
+#: Context: "_text"; "_athletes" as [id, name]; "_to" and "_name" where it seems clear for whom.
+PASS_ON = Flow(
+    id="coach-pass-on",
+    steps=(
+        Step(
+            key="sure",
+            ask=lambda answers: words.ask_sure(answers["_name"], answers["_text"]),
+            read=_read_sure,
+            choices=_sure,
+            when=_named,
+        ),
+        Step(
+            key="to",
+            ask=lambda answers: words.ask_to(answers["_text"]),
+            read=_read_to,
+            choices=_to,
+            when=lambda answers: not _named(answers) or answers.get("sure") == OTHER,
+        ),
+    ),
+)

@@ -1,0 +1,274 @@
+"""What is typed of one's own accord and is nothing else: to the coach, to the athlete, never lost."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Sequence
+from functools import partial
+
+from sqlmodel import Session, select
+
+from bot.alerts import notes
+from bot.core.turn import ChatTurn, Turn
+from bot.dialogue import asking
+from bot.dialogue.flow import Unread
+from bot.direct import direct_messages as messages_across
+from bot.direct import replies
+from bot.direct import words_passing_on as words
+from bot.direct.flow import TO_ATHLETE
+from bot.direct.flow_passing_on import LEAVE, OTHER, OWN, PASS_ON
+from bot.people import desk
+from bot.people.changes import Change
+from bot.people.people import get_person, is_own_coach, own_athlete, profile_of, record, speaking_to
+from bot.people.rights import athletes_seen_by, given_to, others_coaching
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.words import common
+
+LIVE = frozenset(AthleteStatus) - {AthleteStatus.DECLINED, AthleteStatus.ENDED}
+
+
+def from_athlete(
+    turn: Turn,
+    athlete: Person,
+    profile: AthleteProfile,
+    said: str,
+    *,
+    message_id: int | None = None,
+    instead: Callable[[], str] | None = None,
+) -> str:
+    """Bring an athlete's words to those who coach them; returns what to tell the athlete.
+
+    `instead` is what the coaches read for what is no words (a voice message), behind those there are.
+    """
+    if profile.status not in LIVE:
+        return words.nobody_reads()
+    if is_own_coach(profile) and not said:
+        return ""
+    if is_own_coach(profile):
+        record(turn, profile.person_id, Change.OWN_NOTE, by=athlete.id, text=said)
+        return words.own_note()
+    coaches = others_coaching(turn.session, profile)
+    for coach in coaches:
+        with speaking_to(coach):
+            text = " ".join(part for part in (said, instead() if instead else "") if part)
+            notes.gather(turn, coach, athlete, text, message_id=message_id)
+    record(
+        turn, profile.person_id, Change.MESSAGE_TO_COACH, by=athlete.id, text=text,
+        to=[coach.first_name for coach in coaches],
+    )  # fmt: skip
+    return told(coaches, in_words=bool(said))
+
+
+def told(coaches: Sequence[Person], *, in_words: bool = True) -> str:
+    """What the athlete hears of who has it now; or, of what cannot be passed on, who knows of it."""
+    here = [one.first_name for one in coaches if one.reachable]
+    gone = [one.first_name for one in coaches if not one.reachable]
+    parts = [(words.passed_on if in_words else words.told_it_came)(here)] if here else []
+    return " ".join([*parts, words.cannot_arrive(gone)] if gone else parts)
+
+
+def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
+    """An athlete changed words that had been passed on; whether they had been."""
+    changed = notes.said_anew(turn, athlete, message_id, said)
+    if not changed:
+        return False
+    names = [get_person(turn.session, note.coach_id).first_name for note in changed]
+    record(
+        turn, id_of(athlete), Change.MESSAGE_TO_COACH, by=athlete.id, text=said, to=names
+    )  # fmt: skip
+    say_to(turn, athlete, words.changed_for(names))
+    return True
+
+
+# A coach's words
+
+
+def replied(turn: ChatTurn, coach: Person) -> bool:
+    """A coach answered a message by Telegram's reply: back to the sentence it answers, at once;
+    where the message was about an athlete but not from them, after one tap.
+    """
+    found = replies.about_athlete(turn.session, coach, turn.incoming.reply_to, turn.incoming.quoted)
+    if found is None:
+        return False
+    profile = replies.profile_named(turn.session, found)
+    if found.said and not _refused(turn, coach, turn.incoming.text):
+        messages_across.deliver(turn, coach, profile, turn.incoming.text.strip(), about=found.said)
+    elif not found.said:
+        _ask(turn, coach, turn.incoming.text, [profile], profile)
+    return True
+
+
+def from_coach(turn: Turn, coach: Person, said: str, *, for_somebody_else: bool = False) -> bool:
+    """A coach's words to the athlete they name, or whose card is open: shown, and sent by a tap.
+
+    With `for_somebody_else` only words that name an athlete are taken; whether they were.
+    """
+    coached = [one for one in athletes_seen_by(turn.session, coach) if one.person_id != coach.id]
+    named, rest = _named(turn.session, coached, said)
+    if for_somebody_else and len(named) != 1:
+        return False
+    if not coached:
+        say_to(turn, coach, common.nobody_yet())
+        return True
+    meant = named[0] if len(named) == 1 else None
+    if not named:
+        meant = _on_the_card(turn, coach, coached)
+    if not named and meant is None and len(coached) == 1 and not _own(turn.session, coach):
+        meant = coached[0]
+    _ask(turn, coach, rest if len(named) == 1 else said, named or coached, meant)
+    return True
+
+
+def named_alone(session: Session, coach: Person, text: str) -> AthleteProfile | None:
+    """The athlete whose name is all that was typed."""
+    coached = [one for one in athletes_seen_by(session, coach) if one.person_id != coach.id]
+    plain = _plain(text).strip(" .!?")
+    called = [one for one in coached if _plain(_name(session, one)) == plain]
+    return called[0] if len(called) == 1 else None
+
+
+def names_another(session: Session, coach: Person, question: OpenQuestion, text: str) -> bool:
+    """Whether a message that is being asked for begins with the name of another athlete."""
+    if question.flow != TO_ATHLETE.id:
+        return False
+    coached = [one for one in athletes_seen_by(session, coach) if one.person_id != coach.id]
+    named, rest = _named(session, coached, text)
+    return rest != text and [one.person_id for one in named] not in ([], [question.subject_id])
+
+
+def from_contact(turn: Turn, person: Person, said: str) -> None:
+    """A word of a second contact, or of somebody who is told of alerts, to the coach."""
+    of = select(Person).where(Person.second_contact_id == person.id)
+    coaches = {one.id: one for one in turn.session.exec(of)}
+    for row in given_to(turn.session, person):
+        coaches.setdefault(row.coach_id, get_person(turn.session, row.coach_id))
+    for coach in coaches.values():
+        say_to(
+            turn,
+            coach,
+            partial(words.from_contact, person.first_name, said),
+            silent=notes.quiet_now(turn, coach),
+        )
+    say_to(turn, person, told(list(coaches.values())))
+
+
+def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The tap under a coach's words: whom they are for."""
+    answers = question.answers
+    to = answers.get("to") or answers.get("_to")
+    if answers.get("sure") == LEAVE or (answers.get("sure") == OTHER and not answers.get("to")):
+        say_to(turn, coach, words.not_sent())
+        return
+    own = profile_of(turn.session, coach.id)
+    if to == OWN and own is not None:
+        text = from_athlete(turn, coach, own, answers["_text"])
+        say_to(turn, coach, text)
+        return
+    profile = own_athlete(turn.session, coach, int(str(to))) if str(to).isdigit() else None
+    if profile is None:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    messages_across.deliver(turn, coach, profile, answers["_text"])
+
+
+def _ask(
+    turn: Turn,
+    coach: Person,
+    said: str,
+    among: Sequence[AthleteProfile],
+    meant: AthleteProfile | None,
+) -> None:
+    if _refused(turn, coach, said):
+        return
+    everybody = (
+        among if meant is None else _with_first(meant, athletes_seen_by(turn.session, coach))
+    )
+    athletes: list[list[object]] = [
+        [one.person_id, _name(turn.session, one)] for one in everybody if one.person_id != coach.id
+    ]
+    own = _own(turn.session, coach)
+    asking.open_question(
+        turn, coach, PASS_ON, beside=True,
+        subject_id=meant.person_id if meant is not None else None,
+        answers={
+            "_text": said.strip(),
+            "_athletes": athletes + ([[OWN, own]] if own else []),
+            "_to": meant.person_id if meant is not None else None,
+            "_name": _name(turn.session, meant) if meant is not None else "",
+        },
+    )  # fmt: skip
+
+
+def _with_first(first: AthleteProfile, others: Sequence[AthleteProfile]) -> list[AthleteProfile]:
+    return [first, *(one for one in others if one.person_id != first.person_id)]
+
+
+def _own(session: Session, coach: Person) -> str:
+    """What the button says that keeps a coach's words for themselves; "" where they do not compete."""
+    profile = profile_of(session, coach.id)
+    if profile is None or profile.status not in LIVE:
+        return ""
+    if is_own_coach(profile):
+        return words.note_to_self_button()
+    return words.to_my_coach_button(get_person(session, profile.coach_id).first_name)
+
+
+def _refused(turn: Turn, coach: Person, said: str) -> bool:
+    """What no athlete is sent by this bot, such as a drug's name; the coach is told so."""
+    try:
+        TO_ATHLETE.steps[0].read(said, {})
+    except Unread as unread:
+        say_to(turn, coach, str(unread))
+        return True
+    return False
+
+
+def _on_the_card(
+    turn: Turn, coach: Person, coached: Sequence[AthleteProfile]
+) -> AthleteProfile | None:
+    open_card = desk.card_open(turn, coach)
+    return next((one for one in coached if one.person_id == open_card), None)
+
+
+_TELL = re.compile(
+    r"(?:please\s+|bitte\s+)?(?:tell|ask|to|for|sag|sage|frag|frage|schreib|an|für)\s+(?=\S)",
+    re.IGNORECASE,
+)
+
+
+def _named(
+    session: Session, coached: Sequence[AthleteProfile], text: str
+) -> tuple[list[AthleteProfile], str]:
+    """The athletes whom a text names, and the text without a name that it was addressed to.
+
+    A name at its beginning is whom it is for; else one that stands anywhere in it.
+    """
+    said = text.strip()
+    for begin in (said, _TELL.sub("", said, count=1) if _TELL.match(said) else ""):
+        found = [
+            (one, match.end())
+            for one in coached
+            if (
+                match := re.match(
+                    rf"@?{re.escape(_name(session, one))}(?!\w)[\s,:;–-]*", begin, re.I
+                )
+            )
+        ]
+        if found:
+            longest = max(end for _, end in found)
+            rest = begin[longest:].strip()
+            return [one for one, end in found if end == longest], rest or said
+    anywhere = [
+        one for one in coached if re.search(rf"(?<!\w){re.escape(_name(session, one))}(?!\w)", said)
+    ]
+    return anywhere, said
+
+
+def _name(session: Session, profile: AthleteProfile) -> str:
+    return get_person(session, profile.person_id).first_name
+
+
+def _plain(name: str) -> str:
+    return " ".join(name.split()).casefold()

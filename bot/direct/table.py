@@ -1,0 +1,35 @@
+"""Direct: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.core.routes import ATHLETE, Command, Tap
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.direct import direct_messages as messages_across
+from bot.direct import passing_on
+from bot.direct import words as direct_words
+from bot.direct.flow import TO_ATHLETE, TO_COACH
+from bot.direct.flow_passing_on import PASS_ON
+
+FEATURE = Feature(
+    id="direct",
+    commands=(
+        Command(
+            "write",
+            ATHLETE,
+            messages_across.write,
+            direct_words.write_menu,
+            takes_words=True,
+            rank=210,
+        ),
+    ),
+    taps=(Tap("reply", ATHLETE, messages_across.reply_tapped),),
+    on_card={
+        "message": messages_across.ask_message,
+    },
+    flows=(
+        Registered(TO_ATHLETE, messages_across.message_given),
+        Registered(TO_COACH, messages_across.reply_given),
+        Registered(PASS_ON, passing_on.answered),
+    ),
+)

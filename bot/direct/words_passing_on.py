@@ -1,0 +1,136 @@
+"""What is typed of one's own accord: who is told, and what becomes of it."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from bot.core.incoming import Media
+from bot.words import figures
+from bot.words.languages import mark, tr
+from bot.words.quoting import shown
+
+# To the athlete
+
+
+def passed_on(names: Sequence[str]) -> str:
+    return tr("I've passed that on to {names}.", names=figures.all_of(names))
+
+
+def told_it_came(names: Sequence[str]) -> str:
+    return tr("I've told {names} that it came.", names=figures.all_of(names))
+
+
+def changed_for(names: Sequence[str]) -> str:
+    return tr("I've changed that for {names} too.", names=figures.all_of(names))
+
+
+def food_hint() -> str:
+    return tr("/food shows what fits your targets today.")
+
+
+def own_note() -> str:
+    return tr(
+        "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
+        "local emergency number."
+    )
+
+
+def nobody_reads() -> str:
+    return tr(
+        "Nobody coaches you just now, so nobody reads what you write here. If you feel unwell, call "
+        "a doctor; in an emergency, your local emergency number."
+    )
+
+
+def not_before_you_agree() -> str:
+    return tr("I pass nothing on before you have agreed.")
+
+
+def cannot_arrive(names: Sequence[str]) -> str:
+    return tr(
+        "{names} has stopped this bot, so that may not arrive. Please call.",
+        names=figures.all_of(names),
+    )
+
+
+# To the coach
+
+
+def about(said: str) -> str:
+    """What a reply answers, above it."""
+    return tr("You wrote: “{said}”", said=shown(said))
+
+
+def ask_sure(name: str, text: str) -> str:
+    return tr("For {name}:\n“{text}”\n\nShall I send it?", name=name, text=shown(text))
+
+
+def ask_to(text: str) -> str:
+    return tr("Who is this for?\n“{text}”", text=shown(text))
+
+
+def send_button(name: str) -> str:
+    return tr("Send to {name}", name=name)
+
+
+def somebody_else_button() -> str:
+    return tr("Somebody else")
+
+
+def note_to_self_button() -> str:
+    return tr("Note to myself")
+
+
+def to_my_coach_button(name: str) -> str:
+    return tr("{name} (my coach)", name=name)
+
+
+def not_a_name() -> str:
+    return tr("I don't know whom you mean. Tap a name, or type it.")
+
+
+def not_sent() -> str:
+    return tr("Not sent.")
+
+
+def from_contact(name: str, said: str) -> str:
+    """A word of somebody who is told of alerts: the second contact, or a second coach."""
+    return tr("From {name}, who is told of your alerts:\n{text}", name=name, text=said)
+
+
+# What cannot be read
+
+_CANNOT_READ = {
+    Media.VOICE: mark("I can't listen to voice messages yet: please type it."),
+    Media.VIDEO: mark("I can't watch videos yet: please type what you want to say."),
+    Media.STICKER: mark("I can't read stickers: please type what you want to say."),
+    Media.PLACE: mark("I can't read places from the map: please type it."),
+    Media.CONTACT: mark("I can't use contact cards: please type it."),
+    Media.ELSE: mark("I can't read that: please type it."),
+}
+_SENT = {
+    Media.VOICE: mark("(a voice message; I can't play it and asked for it in writing)"),
+    Media.VIDEO: mark("(a video; I can't show it and asked for it in writing)"),
+    Media.PLACE: mark("(a place on the map; I can't show it and asked for it in writing)"),
+    Media.CONTACT: mark("(a contact card; I can't show it and asked for it in writing)"),
+    Media.ELSE: mark("(something that I can't read; I asked for it in writing)"),
+}
+#: Of what the coach hears at all: a sticker says nothing that has to be answered.
+TOLD = frozenset(_SENT)
+
+
+def cannot_read(media: Media) -> str:
+    return tr(_CANNOT_READ[media])
+
+
+def sent_in_place(media: Media) -> str:
+    """What the coach reads where a sentence would stand."""
+    return tr(_SENT[media])
+
+
+def file_told() -> str:
+    return tr("(a file; I can't open it and asked for it in writing)")
+
+
+def file_unread() -> str:
+    return tr("I can't open files of that kind: please type what is in it.")

@@ -1,0 +1,30 @@
+"""The files that outbox rows name, by what they are made of."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from typing import Any
+
+from bot.calendar import file as calendar_file
+from bot.core.context import Document
+from bot.core.turn import Turn
+from bot.photos import photo_rows
+from bot.sheets import sheets
+from bot.week_picture import picture
+from bot.words.languages import ENGLISH, speaking
+
+Maker = Callable[[Turn, dict[str, Any]], Document | None]
+
+MAKERS: Mapping[str, Maker] = {
+    "plan-sheet": sheets.make_sheet,
+    "photo": photo_rows.make_photo,
+    "pair": photo_rows.make_pair,
+    picture.MAKE: picture.make_picture,
+    calendar_file.MAKE: calendar_file.make_calendar,
+}
+
+
+def document(turn: Turn, named: dict[str, Any]) -> Document | None:
+    """The file, its words in the reader's language; None where what it was made of is gone."""
+    with speaking(named.get("language", ENGLISH)):
+        return MAKERS[named["make"]](turn, named)

@@ -1,0 +1,264 @@
+"""Where everything that happens in a chat comes in, and whom it is handed to.
+
+The tables of the features are the whole list: commands and buttons with the roles that may use them,
+flows, timed duties. What is not listed there does not exist.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from contextlib import nullcontext
+from dataclasses import replace
+
+from sqlmodel import Session, select
+
+from bot import documents, features, landing, uploads
+from bot.checkin import checkins
+from bot.coach.broadcast import note_to_others
+from bot.coach.roster import roster
+from bot.core.callbacks import answer
+from bot.core.incoming import Kind
+from bot.core.menus import keep_menu
+from bot.core.outbox import say
+from bot.core.routes import ANYONE_KNOWN, COACHING, Command, Tap
+from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.use_cases import UseCases
+from bot.dialogue import answering, asking
+from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
+from bot.membership import invitations, second_coach
+from bot.people import desk
+from bot.people.people import meet, own_athlete, person_in_chat, profile_of, speaking_to
+from bot.people.rights import given_to, is_first_coach
+from bot.people.telling import say_to
+from bot.reachability import back as coming_back
+from bot.reachability.gone import became_unreachable
+from bot.safety import watch as safety_watch
+from bot.store.tables.desk import Rights
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
+from bot.words import common
+from bot.words.languages import nearest, speaking
+
+
+def help_view(turn: Act) -> None:
+    """What this person can do here, read off the tables."""
+    roles = roles_of(turn.session, turn.person)
+    lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
+    text = common.help_message(lines, "athlete" in roles)
+    say_to(turn, turn.person, text)
+
+
+COMMANDS = once(
+    (
+        *features.COMMANDS.values(),
+        Command("help", ANYONE_KNOWN, help_view, common.help_menu),
+        Command("start", ANYONE_KNOWN, help_view, takes_words=True),  # a code, or nothing
+    ),
+    lambda command: command.name,
+)
+
+
+def roles_of(session: Session, person: Person) -> frozenset[str]:
+    """What this person is here: none, some or all of the roles of `handles`."""
+    is_contact = select(Person.id).where(Person.second_contact_id == person.id)
+    given = {row.rights for row in given_to(session, person)}
+    held = {
+        "athlete": profile_of(session, person.id) is not None,
+        "coach": person.is_coach,
+        "contact": session.exec(is_contact).first() is not None,
+        "second": Rights.FULL in given,
+        "second-alerts": Rights.ALERTS in given,
+    }
+    return frozenset(role for role, holds in held.items() if holds)
+
+
+def incoming(turn: ChatTurn) -> None:
+    """One thing that somebody did in a chat; what is said to them is in their language."""
+    away = turn.incoming.private and coming_back.is_away(turn.session, turn.incoming)
+    person = meet(turn) if turn.incoming.private else None
+    with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
+        _taken_in(turn, person, away=away)
+    _after(turn)
+
+
+def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
+    if not turn.incoming.private:
+        _refuse_group(turn)
+        return
+    if person is not None:
+        second_coach.end_overdue(turn, person)
+        if away:
+            coming_back.came_back(turn, person)
+    if turn.incoming.kind is Kind.BLOCKED:
+        if person is not None:
+            became_unreachable(turn, person)
+        return
+    if turn.incoming.kind is Kind.UNBLOCKED:
+        return
+    if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
+        person = meet(turn)
+    elif person is None or not roles_of(turn.session, person):
+        answer(turn)
+        say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
+        return
+    else:
+        _known(turn, person)
+        note_to_others(turn, person)
+        person = meet(turn)  # who may have gone with their data
+    if person is not None:
+        refresh_menu(turn, person)
+
+
+def refresh_menu(turn: Turn, person: Person) -> None:
+    """The command menu as this person's roles and language call for it."""
+    with speaking_to(person):
+        keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
+
+
+def _known(turn: ChatTurn, person: Person) -> None:
+    every = asking.open_questions(turn.session, person)
+    asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
+    outdated = [one for one in every if asking.is_outdated(one, FLOWS)]
+    house = landing.House(FLOWS, COMMANDS, roles_of(turn.session, person))
+    heard = False
+    tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
+    if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
+        heard = safety_watch.screen(turn, person)
+    if turn.incoming.kind is Kind.TAP:
+        _tap(turn, person)
+    elif turn.incoming.kind is Kind.FILE:
+        kept = uploads.received(turn, person)
+        landing.caption(turn, person, house, kept=kept, heard=heard)
+    elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
+        landing.unreadable(turn, person, house, asked=asked)
+    elif turn.incoming.kind is Kind.EDITED and checkins.edited(turn, person):
+        return
+    elif turn.incoming.text.startswith("/"):
+        _command(turn, person, house, asked=asked, heard=heard)
+    elif turn.incoming.kind is Kind.EDITED:
+        landing.edited(turn, person, house, asked=asked, heard=heard)
+    elif not (outdated and every[-1] is outdated[-1] and answering.is_bare(turn.incoming.text)):
+        landing.land(turn, person, house, asked=asked, heard=heard)
+    if turn.incoming.kind is Kind.TAP or turn.incoming.text.startswith("/") or heard:
+        return
+    for question in outdated:
+        if question.closed_at is None:
+            asking.bring_up_to_date(turn, person, question, FLOWS)
+
+
+def _command(
+    turn: ChatTurn,
+    person: Person,
+    house: landing.House,
+    *,
+    asked: Sequence[OpenQuestion],
+    heard: bool,
+) -> None:
+    """A command; what was typed behind one that takes no words lands by itself."""
+    word, _, rest = turn.incoming.text[1:].partition(" ")
+    command = COMMANDS.get(word.partition("@")[0].lower())
+    if command is None or not command.roles & house.roles:
+        say_to(turn, person, common.not_for_you())
+        command = None
+    else:
+        command.run(turn.by(person, words=rest.strip()))
+    if rest.strip() and not heard and (command is None or not command.takes_words):
+        behind = replace(turn.incoming, kind=Kind.TEXT, text=rest.strip())
+        landing.land(replace(turn, incoming=behind), person, house, asked=asked)
+
+
+def _tap(turn: ChatTurn, person: Person) -> None:
+    prefix, *arguments = turn.incoming.text.split(":")
+    if prefix == "q":
+        asking.tapped(turn, person, arguments, FLOWS)
+        return
+    tap = TAPS.get(prefix)
+    if tap is None or not tap.roles & roles_of(turn.session, person):
+        answer(turn, common.not_your_button())
+        return
+    tap.run(turn.by(person, arguments))
+
+
+def _card(turn: Act) -> None:
+    """Hand a card's button on, once it is clear that the athlete is this coach's."""
+    view, number, *rest = (*turn.arguments, "", "")
+    if view == "roster":
+        roster.turn_page(turn, turn.person, [number, *rest])
+        return
+    profile = own_athlete(turn.session, turn.person, int(number)) if number.isdigit() else None
+    if profile is None or view not in ON_CARD or not _may(turn.person, profile, view):
+        answer(turn, common.not_your_athlete())
+        return
+    desk.card_opened(turn, turn.person, profile.person_id)
+    ON_CARD[view](turn.on(profile, [part for part in rest if part]))
+
+
+#: Beside the features' own: "c:VIEW:ATHLETE:...", which leads to the views of a card.
+TAPS = once((*features.TAPS.values(), Tap("c", COACHING, _card)), lambda tap: tap.prefix)
+
+
+def _may(coach: Person, profile: AthleteProfile, view: str) -> bool:
+    return view not in FIRST_COACH_ONLY or is_first_coach(coach, profile)
+
+
+def _refuse_group(turn: ChatTurn) -> None:
+    """Health data goes to private chats only. Said to commands, not to all the talk of a group."""
+    if turn.incoming.kind is Kind.TEXT and turn.incoming.text.startswith("/"):
+        text = common.private_chats_only()
+        say(turn.session, chat_id=turn.incoming.chat_id, text=text, now=turn.now)
+
+
+def due(turn: Turn, row: AgendaRow) -> None:
+    """A timed duty whose instant has come; what is said is for the athlete or coach it is about."""
+    whose, _, number = row.subject.partition(":")
+    person = turn.session.get(Person, int(number)) if whose in ("athlete", "coach") else None
+    with speaking_to(person) if person is not None else nullcontext():
+        DUTIES[row.kind.partition(":")[0]].run(turn, row)
+    _after(turn)
+
+
+def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
+    """What follows from a file that somebody sent."""
+    uploads.fetched(turn, row, outcome)
+    _after(turn)
+
+
+def _after(turn: Turn) -> None:
+    for after in features.AFTER:
+        after(turn)
+
+
+def undeliverable(turn: Turn, row: OutboxRow) -> None:
+    """A message that cannot reach its chat: the person stopped the bot, or is gone."""
+    person = person_in_chat(turn.session, row.chat_id)
+    if person is not None:
+        became_unreachable(turn, person)
+
+
+def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
+    """A chat that Telegram gave another id."""
+    person = person_in_chat(turn.session, old_chat_id)
+    if person is not None:
+        person.chat_id = new_chat_id
+        turn.session.add(person)
+
+
+def poisoned(turn: Turn, chat_id: int) -> None:
+    """Something that a person sent could not be handled: they are told, and nothing else waits."""
+    person = person_in_chat(turn.session, chat_id)
+    if person is not None:
+        with speaking_to(person):
+            say(turn.session, chat_id=chat_id, text=common.gone_wrong(), now=turn.now)
+
+
+USE_CASES = UseCases(
+    incoming=incoming,
+    due=due,
+    undeliverable=undeliverable,
+    moved=moved,
+    poisoned=poisoned,
+    unpack=uploads.unpack,
+    fetched=fetched,
+    document=documents.document,
+    may_be_urgent=safety_watch.may_be_urgent,
+)

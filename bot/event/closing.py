@@ -1,0 +1,28 @@
+"""The end of a week: the word on the look, the mornings after, and when it is looked back on."""
+
+from __future__ import annotations
+
+from bot.core.turn import Turn
+from bot.debrief import after_show, debrief
+from bot.decision import words_target as words
+from bot.people.people import get_person, speaking_to
+from bot.people.telling import say_to
+from bot.plan.next_load import looks
+from bot.stage import day as stage_day
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.week import EventRow
+
+
+def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
+    """To be called once the event's day has been."""
+    # The last reminder of the day may still wait, where the next event is set that evening: what
+    # it would say is said here.
+    stage_day.cancel_reminders(turn, profile, due_ones_too=True)
+    looks.ask_look(turn, profile, event)
+    debrief.schedule(turn, profile, event)
+    person = get_person(turn.session, profile.person_id)
+    with speaking_to(person):
+        if event.kind != "trial":
+            after_show.begin(turn, profile, event)
+        else:
+            say_to(turn, person, words.event_over(event.kind))

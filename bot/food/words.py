@@ -1,0 +1,298 @@
+"""What an athlete reads about their list of foods, labels, and when meals are."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping, Sequence
+
+from bot.food.words_names import food_name
+from bot.words import figures
+from bot.words.languages import mark, tr
+from engine.food.foods import Food
+
+LIKINGS = {
+    "favourite": mark("A favourite"),
+    "well": mark("Digests well"),
+    "so-so": mark("So-so"),
+    "never": mark("Never"),
+}
+
+
+def menu() -> str:
+    return tr("Today's food from your own list")
+
+
+# The list
+
+
+def list_empty() -> str:
+    return tr(
+        "Your list of foods is empty. I only suggest what is on it. Add what you eat anyway "
+        "and digest well: something for carbs, something lean for protein, a fat, and salt if "
+        "you use it."
+    )
+
+
+#: The same inside a line, after the food's name.
+LIKING_WORDS = {
+    "favourite": mark("a favourite"),
+    "well": mark("digests well"),
+    "so-so": mark("so-so"),
+    "never": mark("never"),
+}
+
+
+def liking_button(liking: str) -> str:
+    return tr(LIKINGS[liking])
+
+
+def _mark(liking: str) -> str:
+    if liking == "favourite":
+        return "★"
+    return "" if liking == "well" else f"({tr(LIKING_WORDS[liking])})"
+
+
+def list_view(foods: Iterable[tuple[str, str, float | None]], times: Sequence[str]) -> str:
+    """`foods`: name, liking, usual grams a day."""
+    lines = [_list_line(name, liking, usual) for name, liking, usual in foods]
+    return "\n\n".join(
+        [
+            tr("Your foods:\n{lines}", lines="\n".join(lines)),
+            times_set(times),
+            tr("Tap a food to change or remove it."),
+        ]
+    )
+
+
+def add_button() -> str:
+    return tr("Add a food")
+
+
+def label_button() -> str:
+    return tr("Add from a label")
+
+
+def times_button() -> str:
+    return tr("Meal times")
+
+
+def list_button() -> str:
+    return tr("My foods")
+
+
+def back_button() -> str:
+    return tr("Today's food")
+
+
+def ask_food() -> str:
+    return tr("Which food? Type part of its name, for example rice or chicken.")
+
+
+def no_such_food() -> str:
+    return tr(
+        "I don't know that food; I have about fifty common ones. Try another word, or cancel "
+        "and add the food from its label."
+    )
+
+
+def which_food() -> str:
+    return tr("Which of these?")
+
+
+def none_of_these() -> str:
+    return tr("None of these")
+
+
+def tap_one() -> str:
+    return tr("Please tap one of the buttons.")
+
+
+def ask_liking(name: str) -> str:
+    return tr("How well do you digest it? ({name})", name=food_name(name))
+
+
+def ask_usual(name: str) -> str:
+    return tr(
+        "How much of it do you eat on a usual day, in g, weighed as you eat it? ({name}) I "
+        "stay as close to that as I can.",
+        name=food_name(name),
+    )
+
+
+def varies_button() -> str:
+    return tr("It varies")
+
+
+def food_added(name: str, liking: str) -> str:
+    if liking == "never":
+        return tr("Saved: you never digest {name} well. I'll leave it out.", name=food_name(name))
+    return tr("{name} is on your list. Add another, or see today's food.", name=food_name(name))
+
+
+def _list_line(name: str, liking: str, usual: float | None) -> str:
+    parts = [
+        f"- {food_name(name)}",
+        _mark(liking),
+        tr("usually {grams} g a day", grams=figures.plain(round(usual))) if usual else "",
+    ]
+    return " ".join(part for part in parts if part)
+
+
+def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool) -> str:
+    lines = [f"{food_name(food.name)}: {tr(LIKING_WORDS[liking])}."]
+    if usual:
+        lines.append(tr("Usually {grams} g a day.", grams=figures.plain(round(usual))))
+    lines.append(
+        tr(
+            "Per 100 g: carbs {carbs} g (without fibre), protein {protein} g, fat {fat} g, "
+            "fibre {fibre} g, sodium {sodium} mg, {energy} kcal.",
+            carbs=figures.number(food.carb_g, 1),
+            protein=figures.number(food.protein_g, 1),
+            fat=figures.number(food.fat_g, 1),
+            fibre=figures.number(food.fibre_g, 1),
+            sodium=figures.plain(round(food.sodium_mg)),
+            energy=figures.plain(round(food.kcal)),
+        )
+    )
+    source = (
+        tr("From your label.")
+        if from_label
+        else tr("From USDA National Nutrient Database, release 26.")
+    )
+    return "\n".join(lines) + " " + source
+
+
+def remove_button() -> str:
+    return tr("Remove from the list")
+
+
+def food_removed(name: str) -> str:
+    return tr("{name} is removed from your list.", name=food_name(name))
+
+
+def food_gone() -> str:
+    return tr("That food is not on your list any more.")
+
+
+# A label
+
+
+def ask_name() -> str:
+    return tr("What is it called?")
+
+
+def name_length(most: int) -> str:
+    return tr("Please send a name of 1 to {most} characters.", most=most)
+
+
+def ask_convention() -> str:
+    return tr(
+        "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
+        "given. On a US label, total carbs include fibre and sodium is given."
+    )
+
+
+def eu_button() -> str:
+    return tr("EU or UK label")
+
+
+def us_button() -> str:
+    return tr("US label")
+
+
+def ask_basis() -> str:
+    return tr("Are the numbers per 100 g or per portion?")
+
+
+def per_100_button() -> str:
+    return tr("Per 100 g")
+
+
+def per_portion_button() -> str:
+    return tr("Per portion")
+
+
+def ask_portion() -> str:
+    return tr("How heavy is a portion, in g?")
+
+
+FIGURES = {
+    "carb_g": mark("Carbohydrate, in g per {basis} g?"),
+    "fibre_g": mark("Fibre (0 if none is given), in g per {basis} g?"),
+    "protein_g": mark("Protein, in g per {basis} g?"),
+    "fat_g": mark("Fat, in g per {basis} g?"),
+}
+
+
+def ask_figure(key: str, basis_g: float, convention: str) -> str:
+    basis = figures.plain(basis_g)
+    if key == "carb_g" and convention == "us":
+        return tr("Total carbohydrate, in g per {basis} g?", basis=basis)
+    return tr(FIGURES[key], basis=basis)
+
+
+def ask_salt(basis_g: float, convention: str) -> str:
+    if convention == "us":
+        return tr("Sodium, in mg per {basis} g?", basis=figures.plain(basis_g))
+    return tr("Salt, in g per {basis} g?", basis=figures.plain(basis_g))
+
+
+def ask_kcal(basis_g: float) -> str:
+    return tr(
+        "Energy, in kcal per {basis} g? I use it to check the other numbers.",
+        basis=figures.plain(basis_g),
+    )
+
+
+def skip_button() -> str:
+    return tr("Skip")
+
+
+def ask_step() -> str:
+    return tr(
+        "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
+    )
+
+
+def label_problem(code: str, facts: Mapping[str, float]) -> str:
+    if code == "fibre-over-carbs":
+        return tr(
+            "On a US label fibre is part of the carbs, so it cannot be more than {carbs} g. Please "
+            "check the label.",
+            carbs=figures.plain(facts["carb_g"]),
+        )
+    if code == "more-than-whole":
+        return tr(
+            "Together that would be {sum} g in {basis} g of food. Please check the label. If "
+            "an earlier number was wrong, cancel and start again.",
+            sum=figures.plain(facts["sum_g"]),
+            basis=figures.plain(facts["basis_g"]),
+        )
+    return tr(
+        "The carbs, protein, fat and fibre you sent come to {computed} kcal, not {stated}. "
+        "Please check. Tap Skip to use my sum; if an earlier number was wrong, cancel and "
+        "start again.",
+        computed=figures.plain(round(facts["computed_kcal"])),
+        stated=figures.plain(round(facts["stated_kcal"])),
+    )
+
+
+# When meals are
+
+
+def ask_times(times: Sequence[str]) -> str:
+    return tr(
+        "When do you eat? Now: {times}. Send all your times, for example: 7:00 10:00 13:00 "
+        "16:30 19:30.",
+        times=", ".join(times),
+    )
+
+
+def how_many_meals(most: int) -> str:
+    return tr(
+        "Please send 1 to {most} times, with spaces between, for example: 7:00 12:30 19:00.",
+        most=most,
+    )
+
+
+def times_set(times: Sequence[str]) -> str:
+    return tr("Meals at {times}.", times=", ".join(times))

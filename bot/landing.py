@@ -1,0 +1,310 @@
+"""Where a typed sentence lands: as an answer, a check-in, a request, or a word to a person.
+
+The first that fits has it, and nothing falls through: what is none of the others is passed on to a
+person, and its writer is told to whom. Complaints have been heard before any of this.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from bot.checkin import checkins
+from bot.coach.card import card
+from bot.core.incoming import Kind, Media
+from bot.core.routes import Command
+from bot.core.turn import ChatTurn
+from bot.dialogue import answering, asking
+from bot.dialogue.requests import asks_for_food, requested
+from bot.direct import direct_messages as messages_across
+from bot.direct import passing_on, replies
+from bot.direct import words_passing_on as words
+from bot.direct.flow_passing_on import PASS_ON
+from bot.membership.onboarding.flow import ONBOARDING
+from bot.people import desk
+from bot.people.people import profile_of
+from bot.people.rights import athletes_seen_by
+from bot.people.telling import say_to
+from bot.plan import typed as plan_typed
+from bot.stage import views as stage_views
+from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
+from bot.week.load import current_week
+
+COACHING = frozenset({"coach", "second"})
+
+
+@dataclass(frozen=True, slots=True)
+class House:
+    """What the doors know: every flow, every command, and who this person is here."""
+
+    flows: asking.Flows
+    commands: Mapping[str, Command]
+    roles: frozenset[str]
+
+
+@dataclass(frozen=True, slots=True)
+class Landing:
+    """One text on its way. `heard`: a complaint in it was seen to, so that it has landed already."""
+
+    turn: ChatTurn
+    person: Person
+    house: House
+    asked: Sequence[OpenQuestion]
+    heard: bool = False
+
+    @property
+    def text(self) -> str:
+        return self.turn.incoming.text
+
+    @property
+    def latest(self) -> OpenQuestion | None:
+        """The question that was put last and still waits."""
+        return next((one for one in reversed(self.asked) if one.closed_at is None), None)
+
+    @property
+    def is_coach(self) -> bool:
+        return bool(COACHING & self.house.roles)
+
+
+def land(
+    turn: ChatTurn,
+    person: Person,
+    house: House,
+    *,
+    asked: Sequence[OpenQuestion],
+    heard: bool = False,
+) -> None:
+    """A typed text. `asked` are the questions that were open when it was written."""
+    ordered = replies.question_first(turn.session, person, turn.incoming, asked)
+    it = Landing(turn, person, house, ordered, heard)
+    if not it.text.strip():
+        _empty(it)
+        return
+    if _replied(it):
+        return
+    waits_for_words = it.latest is not None and answering.takes_anything(
+        it.latest, house.flows, turn.context
+    )
+    if not waits_for_words and _answered(it):
+        return
+    if (
+        checkins.one_line(turn, person)
+        or stage_views.heard_delay(turn, person, it.text)
+        or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
+        or _served(it, at_least_words=2 if waits_for_words else 1)
+        or _opens_card(it)
+    ):
+        return
+    if waits_for_words and _given_in_words(it):
+        return
+    if not waits_for_words and _answered_in_part(it):
+        return
+    if heard:
+        return
+    _go_on(it)
+
+
+def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: bool) -> None:
+    """What stands under a file: the morning's numbers, or a word to the coach. Not `kept`: nobody
+    here can open that file.
+    """
+    it = Landing(turn, person, house, (), heard)
+    numbers = bool(it.text.strip()) and checkins.one_line(turn, person)
+    if not kept:
+        lead = words.file_unread()
+        if _agreed(it) and not _coaches(it):
+            lead = f"{lead} {_tell_coach(it, it.text, words.file_told)}".strip()
+        say_to(turn, person, lead)
+    elif it.text.strip() and not numbers and not heard and not _is_label(it.text):
+        _go_on(it)
+
+
+def unreadable(
+    turn: ChatTurn, person: Person, house: House, *, asked: Sequence[OpenQuestion]
+) -> None:
+    """A voice message, a sticker, a place on the map: say what to do instead, and tell the coach."""
+    it = Landing(turn, person, house, asked)
+    _not_words(it, turn.incoming.media or Media.ELSE)
+
+
+def edited(
+    turn: ChatTurn, person: Person, house: House, *, asked: Sequence[OpenQuestion], heard: bool
+) -> None:
+    """A message was changed that held no answer of a check-in: where it had been passed on, it is
+    changed there; else it is taken as if it were new.
+    """
+    if turn.incoming.message_id is not None and passing_on.edited(
+        turn, person, turn.incoming.message_id, turn.incoming.text
+    ):
+        return
+    as_new = replace(turn.incoming, kind=Kind.TEXT)
+    land(replace(turn, incoming=as_new), person, house, asked=asked, heard=heard)
+
+
+def _replied(it: Landing) -> bool:
+    """Telegram's own reply: a coach's to an athlete's words, an athlete's to the coach's."""
+    if it.turn.incoming.reply_to is None:
+        return False
+    latest = it.latest
+    row = replies.message_answered(it.turn.session, it.person, it.turn.incoming.reply_to)
+    if row is None or (latest is not None and latest.outbox_id == row.id):
+        return False
+    if it.is_coach and passing_on.replied(it.turn, it.person):
+        return True
+    coach_id = replies.coach_answered(it.turn.session, it.person, it.turn.incoming)
+    if coach_id is None or "athlete" not in it.house.roles:
+        return False
+    messages_across.to_coaches(it.turn, it.person, it.text.strip(), coach_id)
+    return True
+
+
+def _answered(it: Landing) -> bool:
+    taken = answering.answered(it.turn, it.person, it.house.flows, asked=it.asked)
+    return taken is not None
+
+
+def _answered_in_part(it: Landing) -> bool:
+    """Several answers at once, or one with more behind it, which then goes on by itself."""
+    if it.latest is None:
+        return False
+    taken = answering.answered_in_part(it.turn, it.person, it.house.flows, it.latest)
+    if taken is None:
+        return False
+    if taken.rest and not it.heard:
+        rest = replace(it.turn.incoming, text=taken.rest)
+        _go_on(replace(it, turn=replace(it.turn, incoming=rest), asked=()))
+    return True
+
+
+def _given_in_words(it: Landing) -> bool:
+    """Free words to the question that waits for them, unless they name another athlete, or the
+    question was put so long ago that they can hardly be meant for it.
+    """
+    latest = it.latest
+    assert latest is not None
+    if it.turn.now - latest.asked_at > answering.LISTENS_FOR:
+        return False
+    if it.is_coach and passing_on.names_another(it.turn.session, it.person, latest, it.text):
+        return False
+    if not _answered(it):  # empty, too long, or about a drug
+        asking.refuse(it.turn, it.person, latest, it.house.flows, it.text)
+    return True
+
+
+def _served(it: Landing, *, at_least_words: int) -> bool:
+    """Something that a command shows, asked for in words."""
+    if it.heard or len(it.text.split()) < at_least_words:
+        return False
+    name = requested(it.text)
+    command = it.house.commands.get(name) if name is not None else None
+    if command is None or not command.roles & it.house.roles:
+        return False
+    command.run(it.turn.by(it.person))
+    return True
+
+
+def _opens_card(it: Landing) -> bool:
+    """A coach typed an athlete's name and nothing else: the card."""
+    if not it.is_coach:
+        return False
+    profile = passing_on.named_alone(it.turn.session, it.person, it.text)
+    if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+        return False
+    desk.card_opened(it.turn, it.person, profile.person_id)
+    text, buttons = card.card(it.turn, it.person, profile)
+    say_to(it.turn, it.person, text, buttons=buttons)
+    return True
+
+
+def _go_on(it: Landing) -> None:
+    """It is no answer, no check-in and no request: a mistyped answer is asked again, and the rest is
+    passed on to a person.
+    """
+    latest = it.latest
+    flows = it.house.flows
+    if latest is not None and answering.attempted(
+        latest, flows, it.text, it.turn.context, coach=it.is_coach
+    ):
+        asking.refuse(it.turn, it.person, latest, flows, it.text)
+        return
+    athlete = "athlete" in it.house.roles
+    if it.is_coach and passing_on.from_coach(
+        it.turn, it.person, it.text, for_somebody_else=athlete and not _coaches(it)
+    ):
+        return
+    if not athlete:
+        passing_on.from_contact(it.turn, it.person, it.text)
+        return
+    if latest is not None and not _agreed(it):
+        sentence = words.not_before_you_agree()
+        asking.remind(it.turn, it.person, latest, flows, sentence)
+        return
+    sentence = _tell_coach(it, it.text)
+    if asks_for_food(it.text) and _has_a_day(it):
+        sentence = f"{sentence} {words.food_hint()}"
+    _say_and_remind(it, sentence)
+
+
+def _coaches(it: Landing) -> bool:
+    """Whether somebody else than themselves is on this coach's roster."""
+    return any(
+        one.person_id != it.person.id for one in athletes_seen_by(it.turn.session, it.person)
+    )
+
+
+def _has_a_day(it: Landing) -> bool:
+    profile = profile_of(it.turn.session, it.person.id)
+    return (
+        profile is not None
+        and profile.status == AthleteStatus.ACTIVE
+        and current_week(it.turn.session, profile) is not None
+    )
+
+
+def _tell_coach(it: Landing, said: str, instead: Callable[[], str] | None = None) -> str:
+    """Pass it on to the coach; returns what the athlete is told."""
+    profile = profile_of(it.turn.session, it.person.id)
+    assert profile is not None
+    return passing_on.from_athlete(
+        it.turn, it.person, profile, said.strip(),
+        message_id=it.turn.incoming.message_id, instead=instead,
+    )  # fmt: skip
+
+
+def _agreed(it: Landing) -> bool:
+    """Whether the athlete has agreed that somebody reads what they write."""
+    profile = profile_of(it.turn.session, it.person.id)
+    if profile is None:
+        return False
+    asked = next((one for one in reversed(it.asked) if one.flow == ONBOARDING.id), None)
+    return asked is None or asked.answers.get("consent") == "yes"
+
+
+def _empty(it: Landing) -> None:
+    latest = it.latest
+    if latest is not None and latest.flow in it.house.flows:
+        asking.refuse(it.turn, it.person, latest, it.house.flows, it.text)
+    else:
+        say_to(it.turn, it.person, words.cannot_read(Media.ELSE))
+
+
+def _not_words(it: Landing, media: Media) -> None:
+    sentence = words.cannot_read(media)
+    if media in words.TOLD and _agreed(it) and not _coaches(it):
+        told = _tell_coach(it, it.text, lambda: words.sent_in_place(media))
+        sentence = f"{sentence} {told}".strip()
+    _say_and_remind(it, sentence)
+
+
+def _say_and_remind(it: Landing, sentence: str) -> None:
+    latest = it.latest
+    recent = latest is not None and it.turn.now - latest.asked_at <= answering.LISTENS_FOR
+    if latest is not None and recent and latest.flow in it.house.flows:
+        asking.remind(it.turn, it.person, latest, it.house.flows, sentence)
+    else:
+        say_to(it.turn, it.person, sentence)
+
+
+def _is_label(text: str) -> bool:
+    """Whether a caption only says which side a picture shows."""
+    return len(text.split()) <= 2

@@ -1,0 +1,347 @@
+"""One-time keys: who invites whom, and what happens when a key is used."""
+
+from __future__ import annotations
+
+import hashlib
+import secrets
+from collections.abc import Callable
+from datetime import date, timedelta
+from enum import StrEnum
+from typing import Any
+
+from sqlmodel import Session, select
+
+from bot.core.context import Context
+from bot.core.outbox import Button, Buttons, answer_tap, edit, say
+from bot.core.turn import Act, ChatTurn, Turn
+from bot.dialogue.asking import open_question
+from bot.membership import ending, second_coach
+from bot.membership import words_invitations as words
+from bot.membership import words_second as second_words
+from bot.membership.flow_invitations import CHANGE_COACH
+from bot.membership.onboarding import onboarding
+from bot.membership.open_matters import open_matters
+from bot.people.changes import Change
+from bot.people.people import get_person, person_in_chat, profile_of, record, speaking_to, welcome
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
+
+# Crockford's base 32: no letter that is taken for a digit. Sixteen of them are 80 bits.
+ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+LENGTH = 16
+_LOOKALIKES = str.maketrans({"O": "0", "I": "1", "L": "1", "-": None, "–": None, "—": None})
+
+
+class InviteKind(StrEnum):
+    COACH = "coach"
+    ATHLETE = "athlete"
+    CONTACT = "contact"
+    SECOND = "second"
+
+
+def make_invite(
+    turn: Turn, kind: str, invited_by: int | None, detail: dict[str, Any] | None = None
+) -> str:
+    """A new one-time token of this kind (coach, athlete, contact, second); only its hash is kept.
+
+    `invited_by` is a person's id; None for a coach invited by whoever runs the bot. `detail` is
+    what is agreed with it.
+    """
+    token = "".join(secrets.choice(ALPHABET) for _ in range(LENGTH))
+    turn.session.add(
+        Invite(
+            kind=InviteKind(kind),
+            token_hash=_hash(token),
+            invited_by=invited_by,
+            created_at=turn.now,
+            expires_at=turn.now + timedelta(days=turn.context.invite_days),
+            detail=detail,
+        )
+    )
+    turn.session.flush()
+    return token
+
+
+def invitation_link(bot_username: str, token: str) -> str:
+    """The deep link that opens the bot with this token; "" while the bot's name is unknown."""
+    return f"https://t.me/{bot_username}?start={token}" if bot_username else ""
+
+
+def spaced(token: str) -> str:
+    """The token as a person reads it out: ABCD-EFGH-JKMN-PQRS."""
+    return "-".join(token[i : i + 4] for i in range(0, len(token), 4))
+
+
+def invite_coach_command(turn: Turn) -> str:
+    """An invitation for a coach, as whoever runs the bot reads it in the terminal."""
+    token = make_invite(turn, InviteKind.COACH, None)
+    link = invitation_link(turn.context.bot_username, token)
+    return words.coach_invitation(link, spaced(token), turn.context.invite_days)
+
+
+def invite_athlete(turn: Act) -> None:
+    """/invite"""
+    token = make_invite(turn, InviteKind.ATHLETE, turn.person.id)
+    _tell(turn, turn.person, words.for_you_to_forward("an athlete", turn.context.invite_days))
+    link = invitation_link(turn.context.bot_username, token)
+    _tell(turn, turn.person, words.athlete_invitation(turn.person.first_name, link, spaced(token)))
+
+
+def invite_contact(turn: Act) -> None:
+    """/contact"""
+    contact = _contact_of(turn.session, turn.person)
+    buttons: Buttons = (
+        [[Button(words.remove_contact_button(contact.first_name), "contact:remove")]]
+        if contact
+        else []
+    )
+    now_and_next = "\n\n".join(
+        (
+            words.your_contact(contact.first_name if contact else None),
+            words.for_you_to_forward("a second contact", turn.context.invite_days),
+        )
+    )
+    _tell(turn, turn.person, now_and_next, buttons)
+    token = make_invite(turn, InviteKind.CONTACT, turn.person.id)
+    link = invitation_link(turn.context.bot_username, token)
+    _tell(turn, turn.person, words.contact_invitation(turn.person.first_name, link, spaced(token)))
+
+
+def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of the questions about a second coach: the invitation to forward."""
+    detail = second_coach.agreed(turn, coach, question)
+    if detail is None:
+        return
+    until = date.fromisoformat(detail["until"])
+    one = detail["athlete_id"]
+    name = get_person(turn.session, one).first_name if one is not None else None
+    what = second_words.what_is_invited(second_words.who(name), detail["rights"], until)
+    _tell(turn, coach, words.for_you_to_forward(what, turn.context.invite_days))
+    token = make_invite(turn, InviteKind.SECOND, coach.id, detail)
+    ways_in = words.ways_in(invitation_link(turn.context.bot_username, token), spaced(token))
+    text = second_words.invitation(
+        coach.first_name, second_words.theirs(name), detail["rights"], until, ways_in
+    )
+    _tell(turn, coach, text)
+
+
+def contact_tapped(turn: Act) -> None:
+    """The button that removes the second contact."""
+    contact = _contact_of(turn.session, turn.person)
+    said = words.contact_removed(contact.first_name) if contact else words.no_contact_to_remove()
+    if contact is not None:
+        turn.person.second_contact_id = None
+        turn.session.add(turn.person)
+        with speaking_to(contact):
+            _tell(turn, contact, words.no_longer_contact(turn.person.first_name))
+    if turn.incoming.tap_id is not None:
+        answer_tap(
+            turn.session,
+            chat_id=turn.person.chat_id,
+            tap_id=turn.incoming.tap_id,
+            text=said,
+            now=turn.now,
+        )
+    if turn.incoming.message_id is not None:
+        edit(
+            turn.session, chat_id=turn.person.chat_id,
+            message_id=turn.incoming.message_id, now=turn.now,
+            text=said,
+        )  # fmt: skip
+
+
+def self_coach(turn: Act) -> None:
+    """/selfcoach"""
+    _begin_or_change(turn, turn.person, turn.person, None)
+
+
+def claim(turn: ChatTurn) -> bool:
+    """Whether this was an invitation attempt; everything about it has then been said and done."""
+    code, is_bare = _code_in(turn.incoming.text)
+    if code is None:
+        return False
+    invite = turn.session.exec(select(Invite).where(Invite.token_hash == _hash(code))).first()
+    person = person_in_chat(turn.session, turn.incoming.chat_id)
+    if invite is None and is_bare and person is not None:
+        return False  # sixteen letters from somebody known are words, not a code
+    problem = words.join_how() if not code else _problem(invite, person, turn.context)
+    if problem or invite is None:
+        say(turn.session, chat_id=turn.incoming.chat_id, text=problem, now=turn.now)
+        return True
+    _CLAIMS[InviteKind(invite.kind)](turn, welcome(turn), invite)
+    return True
+
+
+def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """The end of the flow that asks whether another coach shall take over."""
+    profile = profile_of(turn.session, person.id)
+    coach = get_person(turn.session, question.about)
+    invite = turn.session.get(Invite, question.answers["_invite"] or 0)
+    if profile is None or not question.answers["change"]:
+        _tell(turn, person, words.stayed())
+        return
+    if question.answers["_invite"] is not None:
+        problem = _problem(invite, person, turn.context)
+        if problem:
+            _tell(turn, person, problem)
+            return
+    old = get_person(turn.session, profile.coach_id)
+    if open_matters(turn.session, profile):
+        _tell(turn, person, words.settle_first(_called(old, person)))
+        return
+    _use(turn, invite, person)
+    ending.let_go(turn, profile, old)
+    profile.coach_id = id_of(coach)
+    turn.session.add(profile)
+    record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
+    _tell(turn, person, words.coach_changed(_called(coach, person)))
+    if coach.id != person.id:
+        with speaking_to(coach):
+            _tell(turn, coach, words.took_over(person.first_name))
+    if old.id != person.id:
+        with speaking_to(old):
+            _tell(turn, old, words.left_you(person.first_name))
+
+
+def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
+    if person.is_coach:
+        _tell(turn, person, words.already_coach())
+        return
+    _use(turn, invite, person)
+    person.is_coach = True
+    turn.session.add(person)
+    _tell(turn, person, words.coach_welcome(person.first_name))
+
+
+def _as_athlete(turn: Turn, person: Person, invite: Invite) -> None:
+    _begin_or_change(turn, person, get_person(turn.session, invite.invited_by or 0), invite)
+
+
+def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
+    coach = get_person(turn.session, invite.invited_by or 0)
+    profile = profile_of(turn.session, person.id)
+    if coach.id == person.id:
+        _tell(turn, person, words.not_your_own_contact())
+        return
+    if coach.second_contact_id == person.id:
+        _tell(turn, person, words.already_contact(coach.first_name))
+        return
+    if profile is not None and profile.coach_id == coach.id:
+        _tell(turn, person, words.athlete_is_no_contact(coach.first_name))
+        return
+    _use(turn, invite, person)
+    former = _contact_of(turn.session, coach)
+    if former is not None:
+        with speaking_to(former):
+            _tell(turn, former, words.no_longer_contact(coach.first_name))
+    coach.second_contact_id = person.id
+    turn.session.add(coach)
+    _tell(turn, person, words.contact_welcome(coach.first_name))
+    with speaking_to(coach):
+        _tell(turn, coach, words.contact_joined(person.first_name))
+
+
+def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
+    coach, detail = get_person(turn.session, invite.invited_by or 0), invite.detail or {}
+    refused = second_coach.refusal(turn.session, person, coach)
+    if refused:
+        _tell(turn, person, refused)
+        return
+    if not second_coach.join(turn, person, coach, detail):
+        _tell(turn, person, words.expired_invitation())
+        return
+    _use(turn, invite, person)
+
+
+_CLAIMS: dict[InviteKind, Callable[[Turn, Person, Invite], None]] = {
+    InviteKind.COACH: _as_coach,
+    InviteKind.ATHLETE: _as_athlete,
+    InviteKind.CONTACT: _as_contact,
+    InviteKind.SECOND: _as_second,
+}
+
+
+def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite | None) -> None:
+    """Make the person an athlete of this coach, asking first where they have another."""
+    profile = profile_of(turn.session, person.id)
+    if profile is None or profile.status == AthleteStatus.DECLINED:
+        _use(turn, invite, person)
+        onboarding.begin(turn, person, id_of(coach))
+        if coach.id != person.id:
+            with speaking_to(coach):
+                _tell(turn, coach, words.athlete_joined(person.first_name))
+        return
+    if profile.status == AthleteStatus.ENDED:
+        _use(turn, invite, person)
+        if profile.baseline:
+            ending.take_up(turn, person, profile, coach)
+        else:
+            onboarding.begin(turn, person, id_of(coach))
+        return
+    if profile.coach_id == coach.id:
+        own = coach.id == person.id
+        known = words.already_self_coached() if own else words.already_your_coach(coach.first_name)
+        _tell(turn, person, known)
+        return
+    old = get_person(turn.session, profile.coach_id)
+    if open_matters(turn.session, profile):
+        _tell(turn, person, words.settle_first(_called(old, person)))
+        return
+    open_question(
+        turn, person, CHANGE_COACH, subject_id=coach.id,
+        answers={
+            "_old": _called(old, person),
+            "_new": _called(coach, person),
+            "_invite": invite.id if invite else None,
+        },
+    )  # fmt: skip
+
+
+def _problem(invite: Invite | None, person: Person | None, context: Context) -> str:
+    """Why this invitation cannot be used; "" where it can."""
+    if invite is None:
+        return words.unknown_invitation()
+    if invite.used_at is not None:
+        by_them = person is not None and invite.used_by == person.id
+        return words.used_by_you() if by_them else words.used_invitation()
+    return words.expired_invitation() if invite.expires_at <= context.now else ""
+
+
+def _use(turn: Turn, invite: Invite | None, person: Person) -> None:
+    if invite is not None:
+        invite.used_at, invite.used_by = turn.now, person.id
+        turn.session.add(invite)
+
+
+def _contact_of(session: Session, coach: Person) -> Person | None:
+    return session.get(Person, coach.second_contact_id) if coach.second_contact_id else None
+
+
+def _called(person: Person, by: Person) -> str:
+    return words.yourself() if person.id == by.id else person.first_name
+
+
+def _code_in(text: str) -> tuple[str | None, bool]:
+    """The code in a message, and whether it stood there alone; None where there is no attempt."""
+    word, _, rest = text.strip().partition(" ")
+    command = word.partition("@")[0].lower()
+    if command == "/join":
+        return _plain(rest), False
+    if command == "/start":
+        return (_plain(rest), False) if rest.strip() else (None, False)
+    bare = _plain(text)
+    is_code = len(bare) == LENGTH and all(c in ALPHABET for c in bare)
+    return (bare, True) if is_code else (None, False)
+
+
+def _plain(code: str) -> str:
+    return "".join(code.split()).upper().translate(_LOOKALIKES)
+
+
+def _hash(token: str) -> str:
+    return hashlib.sha256(token.encode()).hexdigest()
+
+
+def _tell(turn: Turn, person: Person, text: str, buttons: Buttons = ()) -> None:
+    say_to(turn, person, text, buttons=buttons)

@@ -1,0 +1,44 @@
+"""/language: in which language the bot writes to a person, for whoever is known here."""
+
+from __future__ import annotations
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import Act
+from bot.membership import words_language as words
+from bot.people.desk import roster_stale
+from bot.people.people import language_of, speaking_to
+from bot.people.telling import say_to
+from bot.words.languages import known
+
+AS_TELEGRAM = "auto"
+
+
+def show(turn: Act) -> None:
+    """What is spoken now, and a button for each language."""
+    text = words.which(words.name(language_of(turn.person)))
+    say_to(turn, turn.person, text, buttons=_buttons())
+
+
+def choose(turn: Act) -> None:
+    """Buttons "lang:CODE", and "lang:auto" to follow Telegram's own setting again."""
+    code = turn.arguments[0] if turn.arguments else ""
+    if code not in (AS_TELEGRAM, *known()):
+        answer(turn, words.not_there())
+        return
+    answer(turn)
+    turn.person.chosen_language = None if code == AS_TELEGRAM else code
+    turn.session.add(turn.person)
+    turn.session.flush()
+    with speaking_to(turn.person):
+        rewrite(turn, words.chosen(words.name(language_of(turn.person))))
+    if turn.person.id is not None:
+        roster_stale(turn, turn.person.id)
+
+
+def _buttons() -> Buttons:
+    named = [Button(words.name(code), f"lang:{code}") for code in known()]
+    return [
+        *(named[i : i + 2] for i in range(0, len(named), 2)),
+        [Button(words.as_telegram_button(), f"lang:{AS_TELEGRAM}")],
+    ]

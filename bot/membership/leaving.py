@@ -1,0 +1,127 @@
+"""An athlete ends the coaching themself: nothing stays open over it, and all concerned are told."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import partial
+
+from sqlmodel import Session, select
+
+from bot.alerts.alerts import alert_text, open_alerts, settle_message, subject_of, told_of
+from bot.core import agenda
+from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import Act, ChatTurn, Turn
+from bot.decision import signoff
+from bot.membership import words_leaving as words
+from bot.membership import words_second as ending_words
+from bot.membership.ending import part
+from bot.people.changes import Change
+from bot.people.people import get_person, profile_of, record, speaking_to
+from bot.people.rights import second_coaches
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
+from bot.words import common
+from engine.safety import Level
+
+
+def ask(turn: Act) -> None:
+    """/leave: what it means, and a second look."""
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    refused = _refusal(profile)
+    if refused:
+        say_to(turn, turn.person, refused)
+        return
+    alerts, waiting = open_alerts(turn.session, profile.person_id), _waiting(turn.session, profile)
+    parts = [words.sure(get_person(turn.session, profile.coach_id).first_name)]
+    if any(row.level == Level.WARNING for row in alerts):
+        parts.append(words.sure_while_warned())
+    elif alerts or waiting:
+        parts.append(words.sure_while_open())
+    yes, no = Button(words.yes_button(), "leave:yes"), Button(words.no_button(), "leave:no")
+    ask_sure(turn, turn.person, "\n\n".join(parts), yes, no)
+
+
+def tapped(turn: Act) -> None:
+    """Buttons "leave:yes" and "leave:no"."""
+    answer(turn)
+    profile = profile_of(turn.session, turn.person.id)
+    assert profile is not None
+    refused = _refusal(profile)
+    if refused:
+        rewrite(turn, refused)
+    elif turn.arguments == ["yes"]:
+        _leave(turn, turn.person, profile)
+    else:
+        rewrite(turn, words.goes_on())
+
+
+def _refusal(profile: AthleteProfile) -> str:
+    if profile.status in (AthleteStatus.ENDED, AthleteStatus.DECLINED):
+        return common.nobody_coaches_you()
+    return ending_words.end_own() if profile.coach_id == profile.person_id else ""
+
+
+def _leave(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
+    coach, beside = (
+        get_person(turn.session, profile.coach_id),
+        second_coaches(turn.session, profile),
+    )
+    record(turn, profile.person_id, Change.ATHLETE_LEFT, by=person.id, coach=coach.first_name)
+    closed = _close_alerts(turn, person)
+    closed += _close_proposals(turn, person, profile)
+    for second in beside:
+        say_to(turn, second, partial(words.second_told, person.first_name, coach.first_name))
+    part(turn, profile, coach)
+    rewrite(turn, words.left(coach.first_name))
+    with speaking_to(coach):
+        parts = [words.coach_told(person.first_name)]
+        if closed:
+            parts.append(words.coach_told_while_open(person.first_name))
+        say_to(turn, coach, "\n\n".join(parts))
+
+
+def _close_alerts(turn: Turn, person: Person) -> int:
+    """Nobody is called about them any more; whoever was reads why. How many there were."""
+    rows = open_alerts(turn.session, id_of(person))
+    for row in rows:
+        _close_alert(turn, person, row)
+    return len(rows)
+
+
+def _close_alert(turn: Turn, person: Person, row: AlertRow) -> None:
+    readers = told_of(turn.session, row)
+    row.acknowledged_at = turn.now
+    turn.session.add(row)
+    agenda.cancel(turn.session, subject=subject_of(row))
+    record(
+        turn, row.athlete_id, Change.ALERT_CLOSED, by=person.id, alert=row.id,
+        flag=row.flag, level=row.level, day=row.date.isoformat(),
+    )  # fmt: skip
+    for reader in readers:
+        with speaking_to(reader):
+            text = alert_text(turn.session, row, reader, settled=words.closed(person.first_name))
+            settle_message(turn, row, reader, text)
+
+
+def _close_proposals(turn: Turn, person: Person, profile: AthleteProfile) -> int:
+    rows = _waiting(turn.session, profile)
+    for row in rows:
+        row.status = DecisionStatus.CLOSED
+        turn.session.add(row)
+        record(
+            turn, profile.person_id, Change.PROPOSAL_CLOSED, by=person.id,
+            decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
+        )  # fmt: skip
+        signoff.settle(turn, row, lambda _: words.closed(person.first_name))
+    return len(rows)
+
+
+def _waiting(session: Session, profile: AthleteProfile) -> Sequence[DecisionRow]:
+    query = select(DecisionRow).where(
+        DecisionRow.athlete_id == profile.person_id, DecisionRow.status == DecisionStatus.WAITING
+    )
+    return session.exec(query).all()

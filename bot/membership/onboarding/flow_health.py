@@ -1,0 +1,73 @@
+"""Three lists to tick before a first week: conditions, eating, signs of too little energy."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable, Iterator
+
+from bot.dialogue.flow import DONE, Answers, Choice, Choices, Step, Unread
+from bot.dialogue.readers import NONE, listed, said
+from bot.membership.onboarding import words_health as words
+from engine.planning.health_screen import Part, Sign, asked_of, sign_named
+from engine.values.athlete import Sex
+
+IN_A_ROW = 5
+_GAPS = re.compile(r"[\s,;.&+/]+")
+_BETWEEN = re.compile(r"\s*[,;&+/]\s*|\s+(?:and|und)\s+")
+
+
+def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
+    """The three lists, a step each, put where `when` holds."""
+    return tuple(_step(part, when) for part in Part)
+
+
+def ticked(answers: Answers) -> tuple[Sign, ...]:
+    """Everything that was ticked or typed, over all lists."""
+    return tuple(sign_named(one) for part in Part for one in _flat(answers.get(part.value, [])))
+
+
+def _step(part: Part, when: Callable[[Answers], bool]) -> Step:
+    return Step(
+        key=part.value,
+        ask=lambda answers: words.ask(
+            part, asked_of(part, Sex(answers["sex"])), own=answers.get("_own", False)
+        ),
+        read=lambda text, answers: _read(text, part, asked_of(part, Sex(answers["sex"]))),
+        choices=lambda answers: _choices(part, asked_of(part, Sex(answers["sex"]))),
+        when=when,
+        many=True,
+        none=words.none_button,
+    )
+
+
+def _choices(part: Part, signs: tuple[Sign, ...]) -> Choices:
+    """The five questions on eating are tapped by number, as they stand whole in the text above."""
+    if part is Part.EATING:
+        return ([Choice(str(n), sign.value) for n, sign in enumerate(signs, start=1)],)
+    return tuple([Choice(words.sign_button(sign), sign.value)] for sign in signs)
+
+
+def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
+    """Typed: lines by the words of their buttons, questions by their numbers, or none of them."""
+    plain = " ".join(text.split()).strip(" .!").casefold()
+    if plain == DONE or said(plain, NONE) or said(plain, words.NONE_WORDS):
+        return DONE
+    if part is Part.EATING:
+        known = {str(number): sign for number, sign in enumerate(signs, start=1)}
+        parts = [one for one in _GAPS.split(plain) if one]
+    else:
+        known = {words.sign_button(sign).casefold(): sign for sign in signs}
+        parts = [plain] if plain in known else [one for one in _BETWEEN.split(plain) if one]
+    parts = [one for one in parts if one not in listed(words.AND)]
+    known |= {sign.value: sign for sign in signs}
+    if parts and all(one in known for one in parts):
+        return [known[one].value for one in parts]
+    raise Unread(words.tap_or_type(part))
+
+
+def _flat(answer: object) -> Iterator[str]:
+    if isinstance(answer, list):
+        for one in answer:
+            yield from _flat(one)
+    elif isinstance(answer, str) and answer != DONE:
+        yield answer

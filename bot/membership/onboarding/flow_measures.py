@@ -1,0 +1,161 @@
+"""Height, weight and body fat, each held against the other and against the sex."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import SKIP, buttons, number_between, said
+from bot.membership.onboarding import words_measures as words
+from bot.words import refusals
+from engine.evidence.units import KG_PER_LB
+from engine.planning.health_screen import believable, body_fat_believable
+from engine.values.athlete import Sex
+from engine.written.units import Refusal, WeightUnit, parse_height, parse_weight
+
+MEANT, RIGHT, HEIGHT, WEIGHT = "meant", "right", "height", "weight"
+KEEP, LEAVE, AGAIN = "keep", "leave", "again"
+
+
+def height_of(answers: Answers) -> float:
+    """The height that counts (cm)."""
+    return float(answers.get("height_again") or answers["height_cm"])
+
+
+def mass_of(answers: Answers) -> float:
+    """The body mass that counts (kg)."""
+    checked = answers.get("mass_check")
+    return float(checked if isinstance(checked, int | float) else answers["body_mass_kg"])
+
+
+def fat_of(answers: Answers) -> float | None:
+    """The body fat that counts (%), None where it is not known."""
+    return None if answers.get("fat_check") == LEAVE else answers["body_fat_percent"]
+
+
+def meant_kg(answers: Answers) -> float | None:
+    """The weight if the number was meant in the other unit, where that goes with the height."""
+    unit, pound = WeightUnit(answers["weight_unit"]), float(KG_PER_LB)
+    kg: float = answers["body_mass_kg"]
+    other = {WeightUnit.LB: kg / pound, WeightUnit.KG: kg * pound}.get(unit)
+    if other is None or not believable(answers["height_cm"], other):
+        return None
+    return round(other, 2)
+
+
+def _doubted(answers: Answers) -> bool:
+    return not believable(answers["height_cm"], answers["body_mass_kg"])
+
+
+def _read_mass(text: str, answers: Answers) -> float:
+    if said(text, words.NO_SCALE):
+        raise Unread(words.weight_is_needed())
+    return parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
+
+
+def _ask_check(answers: Answers) -> str:
+    return words.ask_check(
+        answers["body_mass_kg"], answers["weight_unit"], answers["height_cm"], meant_kg(answers)
+    )
+
+
+def _checks(answers: Answers) -> Choices:
+    meant = meant_kg(answers)
+    first = [[Choice(words.meant_button(meant, answers["weight_unit"]), MEANT)]] if meant else []
+    return [
+        *first,
+        [Choice(words.weight_button(), WEIGHT), Choice(words.height_button(), HEIGHT)],
+        [Choice(words.right_button(), RIGHT)],
+    ]
+
+
+def _read_check(text: str, answers: Answers) -> float | str | None:
+    """The weight that was meant, RIGHT, HEIGHT, or None to be asked for the weight again."""
+    word = text.strip().lower()
+    if word in (RIGHT, HEIGHT):
+        return word
+    if word == WEIGHT:
+        return None
+    if word == MEANT:
+        return meant_kg(answers)
+    try:
+        typed = parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
+    except Refusal:
+        raise Unread(refusals.use_buttons()) from None
+    if not believable(answers["height_cm"], typed):
+        raise Unread(words.still_doubted())
+    return typed
+
+
+def _read_fat(text: str, answers: Answers) -> float | None:
+    if said(text, SKIP) or said(text, words.UNSURE):
+        return None
+    return number_between(3, 60)(text.replace("%", ""), answers)
+
+
+def _fat_doubted(answers: Answers) -> bool:
+    percent = answers.get("body_fat_percent")
+    return percent is not None and not body_fat_believable(Sex(answers["sex"]), percent)
+
+
+def _read_fat_check(text: str, answers: Answers) -> str | None:
+    word = text.strip().lower()
+    if word in (KEEP, LEAVE):
+        return word
+    if word == AGAIN:
+        return None
+    raise Unread(refusals.use_buttons())
+
+
+def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
+    """The questions, put where `when` holds; "sex" and "weight_unit" are answered before."""
+    return (
+        Step(
+            key="height_cm",
+            ask=lambda answers: words.ask_height(),
+            read=lambda text, answers: parse_height(text),
+            when=when,
+        ),
+        Step(
+            key="body_mass_kg",
+            ask=lambda answers: words.ask_body_mass(answers["weight_unit"]),
+            read=_read_mass,
+            when=when,
+        ),
+        Step(
+            key="mass_check",
+            ask=_ask_check,
+            read=_read_check,
+            choices=_checks,
+            when=lambda answers: when(answers) and _doubted(answers),
+            back_to="body_mass_kg",
+        ),
+        Step(
+            key="height_again",
+            ask=lambda answers: words.ask_height(),
+            read=lambda text, answers: parse_height(text),
+            when=lambda answers: when(answers) and answers.get("mass_check") == HEIGHT,
+        ),
+        Step(
+            key="body_fat_percent",
+            ask=lambda answers: words.ask_body_fat(),
+            read=_read_fat,
+            choices=buttons(((words.skip_button, "skip"),)),
+            when=when,
+        ),
+        Step(
+            key="fat_check",
+            ask=lambda answers: words.ask_fat_check(answers["body_fat_percent"], answers["sex"]),
+            read=_read_fat_check,
+            choices=buttons(
+                ((words.fat_keep_button, KEEP),),
+                ((words.fat_leave_button, LEAVE), (words.fat_again_button, AGAIN)),
+            ),
+            when=lambda answers: when(answers) and _fat_doubted(answers),
+            back_to="body_fat_percent",
+        ),
+    )
+
+
+#: Asked again of somebody whose height or weight was wrong. Context: "sex", "weight_unit".
+MEASURES = Flow(id="measures", steps=steps(lambda answers: True))

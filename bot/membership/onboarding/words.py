@@ -1,0 +1,272 @@
+"""What a new athlete reads, and what their coach is told of the answers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Mapping
+from datetime import time
+from typing import Any
+
+from bot.words import figures
+from bot.words.languages import mark, tr
+
+
+def cautions(coach_name: str, *, own: bool) -> str:
+    """`own` for somebody who coaches themself."""
+    if own:
+        return tr(
+            "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
+            "Please read this first:\n"
+            "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+            "inside the limits that you set. What a doctor or dietitian tells you comes first.\n"
+            "• Very low food, big swings of water or salt, and eating a great deal very fast after "
+            "long dieting have put people in hospital. I never cut your water or salt.\n"
+            "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+            "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+            "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+            "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
+            "What you tell me is kept for you, and goes to nobody else but the second contact that you "
+            "may name, who only gets alerts. You can stop at any time with /pause.\n\n"
+            "Do you understand this, and agree that I keep your answers?"
+        )
+    return tr(
+        "Hello. {coach_name} has invited you to check in here through your peak week.\n\n"
+        "Please read this first:\n"
+        "• I am not a doctor, a dietitian or a medical device. I calculate from what you report, "
+        "inside limits that {coach_name} sets. What a doctor or dietitian tells you comes first.\n"
+        "• Very low food, big swings of water or salt, and eating a great deal very fast after long "
+        "dieting have put people in hospital. I never cut your water or salt.\n"
+        "• I say nothing about drugs, diuretics or laxatives. Ask a doctor.\n"
+        "• Fainting, chest pain, palpitations, weakness in the limbs, confusion, a fit, trouble "
+        "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
+        "number. Don't wait for me.\n\n"
+        "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
+        "and goes to nobody else but the second contact {coach_name} has named, and that one only "
+        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. You "
+        "can stop at any time with /pause.\n\n"
+        "Do you understand this, and agree that {coach_name} sees your answers?",
+        coach_name=coach_name,
+    )
+
+
+def agree_button() -> str:
+    return tr("I understand and agree")
+
+
+def disagree_button() -> str:
+    return tr("No")
+
+
+def ask_birth_year() -> str:
+    return tr("Which year were you born? (four digits)")
+
+
+def ask_eighteen() -> str:
+    return tr("Have you had your 18th birthday?")
+
+
+def ask_sex() -> str:
+    return tr(
+        "Are you female or male? The published figures for water and carbohydrate differ, "
+        "that is all it is used for."
+    )
+
+
+def ask_weight_unit() -> str:
+    return tr("Which unit does your scale show?")
+
+
+def ask_volume_unit() -> str:
+    return tr("And how do you measure what you drink?")
+
+
+SEXES = {"female": mark("Female"), "male": mark("Male")}
+SEX_WORDS = {"female": mark("female"), "male": mark("male")}
+
+
+def sex_button(sex: str) -> str:
+    return tr(SEXES[sex])
+
+
+def ask_place() -> str:
+    return tr(
+        "Where are you? I ask by your own clock. Send a city, "
+        "or tell me what time it is where you are, such as 14:35."
+    )
+
+
+def ask_which_place() -> str:
+    return tr("Is it this one? Tap it, so that I have the right clock.")
+
+
+def somewhere_else_button() -> str:
+    return tr("Somewhere else")
+
+
+def ask_prompt_time() -> str:
+    return tr(
+        "When shall I ask for your morning numbers? Best is right after getting up, after the toilet "
+        "and before food or drink. Pick a time or type one."
+    )
+
+
+def prompt_time_range(earliest: time, latest: time) -> str:
+    return tr(
+        "It has to be between {earliest} and {latest}: a weight is only comparable before "
+        "breakfast, and the day's carbs are settled in the morning.",
+        earliest=figures.clock(earliest),
+        latest=figures.clock(latest),
+    )
+
+
+def not_sure_button() -> str:
+    return tr("Not sure")
+
+
+BASELINE = {
+    "carb_g": mark("Now what you ordinarily eat a day, lately. Carbohydrate, in grams?"),
+    "protein_g": mark("Protein a day, in grams?"),
+    "fat_g": mark("Fat a day, in grams?"),
+    "fibre_g": mark("Fibre a day, in grams? If you don't count it, say so with the button."),
+    "water_l": mark("What do you ordinarily drink a day, all drinks together?"),
+    "sodium_mg": (
+        mark(
+            "Sodium a day, in milligrams? (Salt times 0.4: 5 g of salt is 2,000 mg.) "
+            "If you don't count it, say so with the button."
+        )
+    ),
+}
+
+
+def an_estimate_will_do() -> str:
+    return tr("An honest estimate will do: think of yesterday. The number alone is enough.")
+
+
+def ask_baseline(key: str) -> str:
+    return tr(BASELINE[key])
+
+
+def under_age() -> str:
+    return tr(
+        "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
+        "still building itself, and I won't take part in it. Your coach knows. Train, eat well, and "
+        "if food or weight ever worries you, talk to a parent, a doctor or someone you trust. "
+        "Nothing you told me is kept except this answer."
+    )
+
+
+def no_consent() -> str:
+    return tr(
+        "That is fine. I keep nothing and won't write to you. If you change your mind, ask your "
+        "coach for a new invitation."
+    )
+
+
+def all_set(prompt_time: str, coach_name: str, example: str, *, own: bool) -> str:
+    """`example`: a check-in in one line, in the reader's units."""
+    values = {"prompt_time": prompt_time, "coach_name": coach_name, "example": example}
+    if own:
+        return tr(
+            "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as you have "
+            "set the event, the plan and the limits.\n\n"
+            "A check-in takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n"
+            "{example}\n\n"
+            "/today shows the day's targets, /week the whole week, /help the rest.",
+            **values,
+        )
+    return tr(
+        "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as {coach_name} "
+        "has set the event, the plan and the limits.\n\n"
+        "A check-in takes a few taps, or one line: weight, fullness (1 to 10), water, such as\n"
+        "{example}\n\n"
+        "/today shows the day's targets, /week the whole week, /help the rest.",
+        **values,
+    )
+
+
+def example(kg: float, weight_unit: str, litres: float, volume_unit: str) -> str:
+    """ "61.2 7 3.5", "134.9 7 118": bare numbers in the units chosen, stones with theirs."""
+    weight = figures.weight(kg, weight_unit)
+    water = figures.volume(litres, volume_unit).split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    bare = weight if weight_unit == "st" else weight.split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    return f"{bare} 7 {water}"
+
+
+def open_button(name: str) -> str:
+    return tr("Open {name}", name=name)
+
+
+def coach_told_all_set(name: str, lines: str, *, own: bool) -> str:
+    if own:
+        return tr("Your answers:\n\n{lines}\n\nNext: the event, the plan, the limits.", lines=lines)
+    return tr(
+        "{name} is through the first questions:\n\n{lines}\n\nNext: the event, the plan, the "
+        "limits.",
+        name=name,
+        lines=lines,
+    )
+
+
+def coach_told_doctor_first(name: str, lines: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Your answers. Nothing starts before a doctor's clearance:\n\n{lines}", lines=lines
+        )
+    return tr(
+        "{name} is through the first questions. Caution: a doctor's clearance comes first, so please "
+        "don't start before {name} has it.\n\n{lines}",
+        name=name,
+        lines=lines,
+    )
+
+
+def coach_told_under_age(name: str) -> str:
+    return tr(
+        "{name} is under 18. There is no peak week for minors here, so I have closed it kindly.",
+        name=name,
+    )
+
+
+def coach_told_no_consent(name: str) -> str:
+    return tr(
+        "{name} did not agree to the cautions, so nothing was started and nothing is kept.",
+        name=name,
+    )
+
+
+def answers_lines(answers: Mapping[str, Any]) -> str:
+    """What was answered at onboarding, a line each, in the athlete's own units."""
+    lines = [
+        ", ".join(_body(answers)),
+        _ordinary_day(answers),
+        tr(
+            "Zone {zone}, asked at {prompt_time}",
+            zone=answers["zone"],
+            prompt_time=answers["prompt_time"],
+        ),
+        answers["health"],
+    ]
+    return "\n".join(lines)
+
+
+def _ordinary_day(answers: Mapping[str, Any]) -> str:
+    fibre, sodium = answers["fibre_g"], answers["sodium_mg"]
+    return tr(
+        "Ordinary day: carbs {carb_g:.0f} g, protein {protein_g:.0f} g, fat {fat_g:.0f} g, "
+        "fibre {fibre}, water {water}, sodium {sodium}",
+        carb_g=answers["carb_g"],
+        protein_g=answers["protein_g"],
+        fat_g=answers["fat_g"],
+        fibre=tr("not counted") if fibre is None else figures.grams(fibre),
+        water=figures.volume(answers["water_l"], answers["volume_unit"]),
+        sodium=tr("not counted") if sodium is None else figures.milligrams(sodium),
+    )
+
+
+def _body(answers: Mapping[str, Any]) -> Iterator[str]:
+    sex = SEX_WORDS[answers["sex"]]
+    yield tr(sex)
+    yield tr("born {year}", year=answers["birth_year"])
+    yield tr("{height_cm:.0f} cm", height_cm=answers["height_cm"])
+    yield figures.weight(answers["body_mass_kg"], answers["weight_unit"])
+    fat = answers.get("body_fat_percent")
+    yield tr("{fat:.0f} % body fat", fat=fat) if fat else tr("body fat not known")

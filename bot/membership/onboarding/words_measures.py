@@ -1,0 +1,103 @@
+"""What is asked about height, weight and body fat."""
+
+from __future__ import annotations
+
+from bot.words import figures
+from bot.words.languages import mark, tr
+
+UNSURE = mark(
+    "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown"
+)
+NO_SCALE = mark(
+    "no scale, i have no scale, skip, not sure, unsure, don't know, dont know, i don't know, no idea"
+)
+WEIGHT_UNITS = {"kg": mark("kilograms"), "lb": mark("pounds"), "st": mark("stones and pounds")}
+
+
+def weight_unit_name(unit: str) -> str:
+    return tr(WEIGHT_UNITS[unit])
+
+
+def ask_height() -> str:
+    return tr("How tall are you? Such as 165 cm or 5 ft 5.")
+
+
+def ask_body_mass(unit: str) -> str:
+    return tr(
+        "What did you weigh this morning, or on your last ordinary morning? (in {unit})",
+        unit=weight_unit_name(unit),
+    )
+
+
+def weight_is_needed() -> str:
+    return tr(
+        "I need a weight this once, because the limits that keep you safe go by it. A scale at a gym "
+        "or pharmacy will do, and so will your weight of the last weeks."
+    )
+
+
+def ask_check(kg: float, unit: str, height_cm: float, meant: float | None) -> str:
+    values = {
+        "given": figures.weight(kg, unit),
+        "kg": figures.weight(kg, "kg"),
+        "height": tr("{height_cm:.0f} cm", height_cm=height_cm),
+    }
+    if unit == "kg":
+        doubt = tr("{given} at {height} can hardly be right.", **values)
+    else:
+        doubt = tr("{given} is {kg}, and at {height} that can hardly be right.", **values)
+    if meant is None:
+        question = tr("Which one is it?")
+    else:
+        question = tr("Did you mean {meant}?", meant=meant_button(meant, unit))
+    return f"{doubt} {question}"
+
+
+def meant_button(kg: float, unit: str) -> str:
+    """The number as it was typed, in the other unit."""
+    if unit == "kg":
+        return tr("{pounds} ({kg})", pounds=figures.weight(kg, "lb"), kg=figures.weight(kg, "kg"))
+    return figures.weight(kg, "kg")
+
+
+def weight_button() -> str:
+    return tr("Another weight")
+
+
+def height_button() -> str:
+    return tr("Another height")
+
+
+def right_button() -> str:
+    return tr("Both are right")
+
+
+def still_doubted() -> str:
+    return tr("That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb.")
+
+
+def ask_body_fat() -> str:
+    return tr("Your body fat in percent, if it was measured lately? Otherwise skip.")
+
+
+def skip_button() -> str:
+    return tr("Skip")
+
+
+def ask_fat_check(percent: float, sex: str) -> str:
+    shown = figures.plain(percent)
+    if sex == "female":
+        return tr("{percent} % is unusual for a woman. Is it right?", percent=shown)
+    return tr("{percent} % is unusual for a man. Is it right?", percent=shown)
+
+
+def fat_keep_button() -> str:
+    return tr("Yes, it was measured so")
+
+
+def fat_leave_button() -> str:
+    return tr("Leave it out")
+
+
+def fat_again_button() -> str:
+    return tr("Type it again")

@@ -1,0 +1,58 @@
+"""Membership: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, Tap
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.membership import deletion, ending, invitations, language, leaving, second_coach
+from bot.membership import words_deletion as deletion_words
+from bot.membership import words_invitations as invitation_words
+from bot.membership import words_language as words
+from bot.membership import words_leaving as leaving_words
+from bot.membership.flow_invitations import CHANGE_COACH
+from bot.membership.flow_second import SECOND
+from bot.membership.onboarding import health_screen, onboarding
+from bot.membership.onboarding.flow import ONBOARDING
+from bot.membership.onboarding.flow_measures import MEASURES
+
+FEATURE = Feature(
+    id="membership",
+    commands=(
+        Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
+        Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu, rank=120),
+        Command(
+            "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
+        ),
+        Command(
+            "contact", COACH, invitations.invite_contact, invitation_words.contact_menu, rank=200
+        ),
+        Command(
+            "selfcoach", COACH, invitations.self_coach, invitation_words.selfcoach_menu, rank=220
+        ),
+        Command("language", ANYONE_KNOWN, language.show, words.language_menu, rank=290),
+    ),
+    taps=(
+        Tap("leave", ATHLETE, leaving.tapped),
+        Tap("gone", ATHLETE, deletion.tapped),
+        Tap("contact", COACH, invitations.contact_tapped),
+        Tap("lang", ANYONE_KNOWN, language.choose),
+    ),
+    on_card={
+        "measure": health_screen.ask_measures,
+        "second": second_coach.show_second,
+        "second-ask": second_coach.ask_second,
+        "second-end": second_coach.end_second,
+        "end": ending.ask_to_end,
+        "end-yes": ending.end,
+        "end-no": ending.keep,
+    },
+    first_coach_only=frozenset({"second", "second-ask", "second-end", "end", "end-yes", "end-no"}),
+    flows=(
+        Registered(ONBOARDING, onboarding.finish),
+        Registered(MEASURES, health_screen.measured),
+        Registered(SECOND, invitations.second_given),
+        Registered(CHANGE_COACH, invitations.coach_change_answered),
+    ),
+    duties=(Duty(second_coach.OVER, second_coach.over),),
+)

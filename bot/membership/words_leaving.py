@@ -1,0 +1,78 @@
+"""An athlete ends the coaching: what it means, and who reads what of it."""
+
+from __future__ import annotations
+
+from bot.words.languages import tr
+
+
+def leave_menu() -> str:
+    return tr("End the coaching; your data stays yours")
+
+
+def sure(coach: str) -> str:
+    return tr(
+        "End the coaching with {name}? Check-ins stop, and neither {name} nor a second coach "
+        "sees anything of yours any more. I tell them that you have left. You keep all your "
+        "answers and decisions, and can take a new invitation from any coach at any time.",
+        name=coach,
+    )
+
+
+def sure_while_warned() -> str:
+    return tr(
+        "A warning about you is still open. Leaving does not change that: if you still feel "
+        "unwell, or are in doubt, call your local emergency number now."
+    )
+
+
+def sure_while_open() -> str:
+    return tr("Anything still open (an alert, or a change waiting for approval) is closed too.")
+
+
+def yes_button() -> str:
+    return tr("Yes, end it")
+
+
+def no_button() -> str:
+    return tr("No, keep coaching")
+
+
+def goes_on() -> str:
+    return tr("The coaching goes on.")
+
+
+def left(coach: str) -> str:
+    return tr(
+        "You have ended the coaching with {name}, who no longer sees anything of yours. "
+        "Check-ins stop. If you are in a low-carb week now, don't go on with it alone: eat and "
+        "drink as you usually do. Your answers and decisions stay yours: /past and /why show "
+        "them.",
+        name=coach,
+    )
+
+
+def coach_told(name: str) -> str:
+    return tr(
+        "{name} has ended the coaching. You no longer see {name}'s answers. To coach {name} "
+        "again, send a new invitation: /invite",
+        name=name,
+    )
+
+
+def coach_told_while_open(name: str) -> str:
+    return tr(
+        "Everything open about {name} is closed, and I no longer repeat those alerts. If one "
+        "of them worries you, please call {name}.",
+        name=name,
+    )
+
+
+def second_told(name: str, coach: str) -> str:
+    return tr(
+        "{name} has ended the coaching with {coach}, so you no longer see anything of {name}.",
+        name=name, coach=coach,
+    )  # fmt: skip
+
+
+def closed(name: str) -> str:
+    return tr("Closed: {name} has ended the coaching.", name=name)

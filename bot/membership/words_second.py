@@ -1,0 +1,290 @@
+"""A second coach for a while, and the end of a coaching."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.languages import mark, tr
+
+RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
+
+
+def second_button() -> str:
+    return tr("Second coach")
+
+
+def ask_whom(name: str) -> str:
+    return tr(
+        "A second coach for whom: only {name}, or all your athletes?",
+        name=name,
+    )
+
+
+def only_button(name: str) -> str:
+    return tr("Only {name}", name=name)
+
+
+def all_button() -> str:
+    return tr("All my athletes")
+
+
+def ask_rights() -> str:
+    return tr(
+        "What may they do? Everything: see what you see, approve changes, set days, get "
+        "alerts. Alerts only: get warnings and cautions, and acknowledge them."
+    )
+
+
+RIGHTS_BUTTONS = {"full": mark("Everything"), "alerts": mark("Alerts only")}
+
+
+def rights_button(rights: str) -> str:
+    return tr(RIGHTS_BUTTONS[rights])
+
+
+def ask_until() -> str:
+    return tr("Until and including which day? Send a date or tap one.")
+
+
+def until_event_button(day: date) -> str:
+    return tr("Event day, {day}", day=figures.day(day))
+
+
+def until_day_after_button(day: date) -> str:
+    return tr("The day after, {day}", day=figures.day(day))
+
+
+def until_is_past() -> str:
+    return tr("That day is over. Please send today or a later day.")
+
+
+def until_is_far(most: int) -> str:
+    return tr(
+        "That is too far ahead. Please send a day within the next {most} days; you can extend "
+        "it later.",
+        most=most,
+    )
+
+
+def what_is_invited(who: str, rights: str, until: date) -> str:
+    """After "for"."""
+    return tr(
+        "a second coach for {who} ({rights}, until {until})",
+        who=who,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
+    )
+
+
+def who(name: str | None) -> str:
+    """After "for"."""
+    return name or tr("all your athletes")
+
+
+def invitation(coach: str, who_for: str, rights: str, until: date, ways_in: str) -> str:
+    return tr(
+        "{coach} asks you to be second coach for {who_for} until {until} ({rights}). "
+        "To say yes, {ways_in}",
+        coach=coach,
+        who_for=who_for,
+        until=figures.day(until),
+        rights=tr(RIGHTS[rights]),
+        ways_in=ways_in,
+    )
+
+
+def theirs(name: str | None) -> str:
+    """After "for"."""
+    return name or tr("their athletes")
+
+
+def running(lines: list[str]) -> str:
+    return "\n".join([tr("Second coaches now:"), *lines])
+
+
+def running_line(name: str, who_for: str, rights: str, until: date) -> str:
+    return tr(
+        "- {name}: {who_for}, {rights}, until {until}",
+        name=name,
+        who_for=who_for,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
+    )
+
+
+def beside(name: str, rights: str) -> str:
+    return tr("{name} ({rights})", name=name, rights=tr(RIGHTS[rights]))
+
+
+def nobody() -> str:
+    return tr("You have no second coach now.")
+
+
+def add_button() -> str:
+    return tr("Invite a second coach")
+
+
+def remove_button(name: str) -> str:
+    return tr("End it for {name}", name=name)
+
+
+def welcome(coach: str, who_for: str, rights: str, until: date) -> str:
+    if rights == "full":
+        return tr(
+            "You are second coach for {who_for} until {until}, with {coach}.\n\n/roster shows "
+            "them and everything you can do. Changes to approve come to both of you; the first "
+            "answer counts. {coach} is told what you do.\n\nBrimline is not a medical device; "
+            "where health is concerned, a doctor decides. What you read here is private. Leave "
+            "this chat's notifications on.",
+            who_for=who_for,
+            until=figures.day(until),
+            coach=coach,
+        )
+    return tr(
+        "You are second coach for {who_for} until {until}, with {coach}.\n\nWarnings and "
+        "cautions come to you here as they come to their coach. Call the athlete, then tap "
+        "Acknowledge, so everybody knows somebody is on it.\n\nBrimline is not a medical "
+        "device; where health is concerned, a doctor decides. What you read here is private. "
+        "Leave this chat's notifications on.",
+        who_for=who_for,
+        until=figures.day(until),
+        coach=coach,
+    )
+
+
+def joined(name: str, who_for: str, rights: str, until: date) -> str:
+    return tr(
+        "{name} is now second coach for {who_for} ({rights}) until {until}.",
+        name=name,
+        who_for=who_for,
+        rights=tr(RIGHTS[rights]),
+        until=figures.day(until),
+    )
+
+
+def athlete_told_joined(coach: str, name: str, rights: str, until: date) -> str:
+    if rights == "full":
+        return tr(
+            "{name} is your second coach, with {coach}, until {until}: {name} sees your "
+            "check-ins and plan, and may set your days.",
+            name=name,
+            coach=coach,
+            until=figures.day(until),
+        )
+    return tr(
+        "{name} is your second coach, with {coach}, until {until}: {name} gets alerts about you.",
+        name=name,
+        coach=coach,
+        until=figures.day(until),
+    )
+
+
+def over(coach: str) -> str:
+    return tr("Your time as second coach with {coach} is over. Thank you.", coach=coach)
+
+
+def over_told(name: str) -> str:
+    return tr("{name} is no longer your second coach.", name=name)
+
+
+def athlete_told_over(name: str) -> str:
+    return tr(
+        "{name} is no longer your second coach and can't see anything of yours any more.", name=name
+    )
+
+
+def unreachable(name: str) -> str:
+    return tr(
+        "I can't reach {name}, your second coach, any more. Everything still comes to you.",
+        name=name,
+    )
+
+
+def not_your_own() -> str:
+    return tr("A second coach has to be somebody else. Forward the invitation to them.")
+
+
+def athlete_is_no_second(coach: str) -> str:
+    return tr(
+        "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
+        "health, so that can't be you. Somebody else can still use the invitation.",
+        coach=coach,
+    )
+
+
+def not_given() -> str:
+    return tr("That has already ended.")
+
+
+# The end of a coaching
+
+
+def end_button() -> str:
+    return tr("End the coaching")
+
+
+def end_own() -> str:
+    return tr("You coach yourself. /pause stops the check-ins until /resume.")
+
+
+def end_waits(name: str) -> str:
+    return tr(
+        "Something about {name} is still open: an alert, or a change that waits for your "
+        "approval. Settle it first: /alerts, /roster.",
+        name=name,
+    )
+
+
+def end_sure(name: str) -> str:
+    return tr(
+        "End the coaching of {name}? Check-ins stop, you no longer see {name}'s answers, and "
+        "{name} keeps all past answers and decisions. I tell you both. {name} can take a new "
+        "invitation at any time.",
+        name=name,
+    )
+
+
+def end_yes_button() -> str:
+    return tr("End it")
+
+
+def end_no_button() -> str:
+    return tr("Keep coaching")
+
+
+def ended(name: str) -> str:
+    return tr("The coaching of {name} has ended, and I have told {name}.", name=name)
+
+
+def athlete_told_ended(coach: str) -> str:
+    return tr(
+        "{coach} has ended the coaching and no longer sees anything of yours. Check-ins stop. "
+        "If you are in a low-carb week now, don't go on with it alone: eat and drink as you "
+        "usually do. Your past answers and decisions stay yours: /past and /why show them. To "
+        "go on, take another coach's invitation.",
+        coach=coach,
+    )
+
+
+def goes_on() -> str:
+    return tr("The coaching goes on.")
+
+
+def taken_up(name: str) -> str:
+    return tr(
+        "{name} is now your athlete, with all earlier answers and decisions. See /roster.",
+        name=name,
+    )
+
+
+def taken_up_own() -> str:
+    return tr("You coach yourself now, with all earlier answers and decisions. See /roster.")
+
+
+def athlete_told_taken_up(coach: str) -> str:
+    return tr(
+        "{coach} is now your coach and sees your earlier answers and decisions. Check-ins "
+        "start again once event, plan and limits are set.",
+        coach=coach,
+    )

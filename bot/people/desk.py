@@ -1,0 +1,167 @@
+"""A coach's own settings and standing messages: which roster is open, when it grows stale."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core import agenda
+from bot.core.incoming import Incoming
+from bot.core.turn import Turn
+from bot.store.tables.desk import CoachDesk
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.words import coach_figures as figures
+
+ROSTER = "roster"
+# Our own choice: long enough to gather a morning's answers, short enough to be up to date.
+REFRESH_AFTER = timedelta(seconds=20)
+# Our own choice: what is typed so soon after a card was opened is taken to be about its athlete.
+CARD_OPEN_FOR = timedelta(minutes=30)
+
+
+@dataclass(frozen=True, slots=True)
+class ShownAt:
+    """A message by the outbox row that sent it, or by Telegram's id: one of the two."""
+
+    outbox_id: int | None = None
+    message_id: int | None = None
+
+
+def desk_of(session: Session, coach: Person) -> CoachDesk:
+    """The coach's desk, set up where there is none yet."""
+    assert coach.id is not None
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None:
+        desk = CoachDesk(person_id=coach.id)
+        session.add(desk)
+        session.flush()
+    return desk
+
+
+def zone_of_coach(session: Session, coach: Person) -> str | None:
+    """The zone that the coach has told, or that they told as an athlete; None where neither."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is not None and desk.zone is not None:
+        return desk.zone
+    profile = session.get(AthleteProfile, coach.id)
+    return profile.zone if profile is not None else None
+
+
+def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """A time of an athlete's day as this reader's clocks show it, the athlete's beside it."""
+    if reader.id == profile.person_id:
+        return figures.clock(instant, profile.zone)
+    here, name = zone_of_coach(session, reader), _first_name(session, profile)
+    return figures.both_clocks(instant, here, profile.zone, name)
+
+
+def moment_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """The same with the day."""
+    if reader.id == profile.person_id:
+        return figures.moment(instant, profile.zone)
+    here, name = zone_of_coach(session, reader), _first_name(session, profile)
+    return figures.both_moments(instant, here, profile.zone, name)
+
+
+def _first_name(session: Session, profile: AthleteProfile) -> str:
+    person = session.get(Person, profile.person_id)
+    assert person is not None
+    return person.first_name
+
+
+def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
+    """Remember whose card the coach has before them."""
+    desk = desk_of(turn.session, coach)
+    desk.card_athlete_id, desk.card_at = athlete_id, turn.now
+    turn.session.add(desk)
+
+
+def card_open(turn: Turn, coach: Person) -> int | None:
+    """The athlete whose card the coach opened a short while ago."""
+    desk = turn.session.get(CoachDesk, coach.id)
+    if desk is None or desk.card_at is None or turn.now - desk.card_at > CARD_OPEN_FOR:
+        return None
+    return desk.card_athlete_id
+
+
+def roster_shown(
+    session: Session,
+    coach: Person,
+    *,
+    page: int,
+    shown: str,
+    outbox_id: int | None = None,
+    message_id: int | None = None,
+) -> None:
+    """Remember which message is the roster now, and what of it is shown."""
+    if message_id is not None:
+        outbox_id = _sent_as(session, coach, message_id)
+    desk = desk_of(session, coach)
+    desk.roster_outbox_id = outbox_id
+    desk.roster_message_id = None if outbox_id is not None else message_id
+    desk.roster_page, desk.roster_filter = page, shown
+    session.add(desk)
+
+
+def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
+    """The message that was the roster shows something else now."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None or incoming.message_id is None:
+        return
+    sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
+    if incoming.message_id in (desk.roster_message_id, sent.message_id if sent else None):
+        desk.roster_outbox_id = desk.roster_message_id = None
+        session.add(desk)
+
+
+def roster_message(session: Session, coach: Person) -> ShownAt | None:
+    """The roster that the coach has open; None where there is none any more."""
+    desk = session.get(CoachDesk, coach.id)
+    if desk is None:
+        return None
+    if desk.roster_message_id is not None:
+        return ShownAt(message_id=desk.roster_message_id)
+    sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
+    if sent is None or sent.status in ("dropped", "failed"):
+        return None
+    return ShownAt(outbox_id=sent.id)
+
+
+def roster_stale(turn: Turn, coach_id: int) -> None:
+    """What the roster shows has changed: refresh it soon, once for all that changes meanwhile."""
+    desk = turn.session.get(CoachDesk, coach_id)
+    if desk is None or (desk.roster_outbox_id is None and desk.roster_message_id is None):
+        return
+    subject, day = subject_of(coach_id), turn.now.date()
+    waiting = select(AgendaRow.id).where(
+        AgendaRow.subject == subject,
+        AgendaRow.kind == ROSTER,
+        AgendaRow.status == "waiting",
+    )
+    if turn.session.exec(waiting).first() is None:
+        agenda.put(
+            turn.session, subject=subject, local_date=day, kind=ROSTER,
+            due_at=turn.now + REFRESH_AFTER, again=True,
+        )  # fmt: skip
+
+
+def subject_of(coach_id: int) -> str:
+    return f"coach:{coach_id}"
+
+
+def _sent_as(session: Session, coach: Person, message_id: int) -> int | None:
+    query = (
+        select(OutboxRow.id)
+        .where(
+            OutboxRow.status == "sent",
+            OutboxRow.chat_id == coach.chat_id,
+            OutboxRow.message_id == message_id,
+            col(OutboxRow.edits_outbox_id).is_(None),
+            OutboxRow.method == "sendMessage",
+        )
+        .order_by(col(OutboxRow.id).desc())
+    )
+    return session.exec(query).first()

@@ -1,0 +1,162 @@
+"""Who is who: looking people up, and whose athlete is whose."""
+
+from __future__ import annotations
+
+from contextlib import AbstractContextManager
+from datetime import date
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, or_, select
+
+from bot.core.context import Context
+from bot.core.incoming import Kind
+from bot.core.outbox import say
+from bot.core.turn import ChatTurn, Turn
+from bot.people.changes import Change
+from bot.people.desk import roster_stale
+from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
+from bot.words import common
+from bot.words.languages import nearest, speaking
+
+KEPT = "kept"  # where a session remembers what was kept in it
+
+
+def meet(turn: ChatTurn) -> Person | None:
+    """The person who did this, with chat and name brought up to date; None for a stranger."""
+    person = turn.session.exec(
+        select(Person).where(Person.telegram_user_id == turn.incoming.user_id)
+    ).first()
+    if person is not None:
+        person.chat_id = turn.incoming.chat_id
+        person.first_name = turn.incoming.first_name or person.first_name
+        person.language = turn.incoming.language or person.language
+        if turn.incoming.kind is not Kind.BLOCKED:
+            person.reachable = True
+        turn.session.add(person)
+    return person
+
+
+def welcome(turn: ChatTurn) -> Person:
+    """The person who did this, written down if they are new."""
+    known = meet(turn)
+    if known is not None:
+        return known
+    person = Person(
+        telegram_user_id=turn.incoming.user_id,
+        chat_id=turn.incoming.chat_id,
+        first_name=turn.incoming.first_name or "there",
+        language=turn.incoming.language,
+        created_at=turn.now,
+    )
+    turn.session.add(person)
+    turn.session.flush()
+    return person
+
+
+def language_of(person: Person) -> str:
+    """What this person reads: as they have chosen, else as their Telegram is set."""
+    return nearest(person.chosen_language or person.language)
+
+
+def speaking_to(person: Person) -> AbstractContextManager[None]:
+    """Within this, sentences are for this person to read, in their language."""
+    return speaking(language_of(person))
+
+
+def get_person(session: Session, person_id: int) -> Person:
+    person = session.get(Person, person_id)
+    if person is None:
+        raise LookupError(f"no person {person_id}")
+    return person
+
+
+def person_in_chat(session: Session, chat_id: int) -> Person | None:
+    return session.exec(select(Person).where(Person.chat_id == chat_id)).first()
+
+
+def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None:
+    return session.get(AthleteProfile, person_id) if person_id is not None else None
+
+
+def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:
+    """The coach's athletes, in the order in which they came."""
+    query = (
+        select(AthleteProfile)
+        .where(
+            AthleteProfile.coach_id == coach.id,
+            col(AthleteProfile.status).not_in((AthleteStatus.DECLINED, AthleteStatus.ENDED)),
+        )
+        .order_by(col(AthleteProfile.created_at), col(AthleteProfile.person_id))
+    )
+    return list(session.exec(query))
+
+
+def own_athlete(session: Session, coach: Person, athlete_id: int) -> AthleteProfile | None:
+    """The athlete if this person coaches them, first or second with full rights.
+
+    None for everybody else, whether the athlete exists or not.
+    """
+    profile = profile_of(session, athlete_id)
+    if profile is None or profile.status == AthleteStatus.ENDED:
+        return None
+    return profile if profile.coach_id == coach.id or _stands_in(session, coach, profile) else None
+
+
+def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool:
+    query = select(SecondCoach.id).where(
+        SecondCoach.person_id == coach.id,
+        SecondCoach.coach_id == profile.coach_id,
+        SecondCoach.rights == Rights.FULL,
+        col(SecondCoach.ended_at).is_(None),
+        or_(col(SecondCoach.athlete_id).is_(None), SecondCoach.athlete_id == profile.person_id),
+    )
+    return coach.id != profile.person_id and session.exec(query).first() is not None
+
+
+def is_own_coach(profile: AthleteProfile) -> bool:
+    """Whether nobody else coaches the athlete, so that nobody else is told of them."""
+    return profile.coach_id == profile.person_id
+
+
+def local_date(profile: AthleteProfile, context: Context) -> date:
+    """Today where the athlete is."""
+    return context.now.astimezone(ZoneInfo(profile.zone or "UTC")).date()
+
+
+def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detail: object) -> None:
+    """Keep who did what, when and why; whoever has the roster open or a calendar sees it soon."""
+    row = HistoryRow(athlete_id=athlete_id, by_id=by, at=turn.now, what=what.value, detail=detail)
+    turn.session.add(row)
+    turn.session.info.setdefault(KEPT, []).append(row)
+    profile = profile_of(turn.session, athlete_id)
+    if profile is not None:
+        for coach_id in (profile.coach_id, *_fellows(turn.session, profile)):
+            roster_stale(turn, coach_id)
+
+
+def kept_now(session: Session) -> list[HistoryRow]:
+    """What has been kept in this transaction so far, in order."""
+    return list(session.info.get(KEPT, ()))
+
+
+def forget_kept(session: Session) -> None:
+    """What had been kept in this transaction is deleted again."""
+    session.info.pop(KEPT, None)
+
+
+def _fellows(session: Session, profile: AthleteProfile) -> set[int]:
+    query = select(SecondCoach.person_id).where(
+        SecondCoach.coach_id == profile.coach_id, col(SecondCoach.ended_at).is_(None)
+    )
+    return set(session.exec(query))
+
+
+def active(turn: Turn, person: Person) -> AthleteProfile | None:
+    """The person's profile if check-ins are running; else they are told why not."""
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    if profile.status == AthleteStatus.ACTIVE:
+        return profile
+    say(turn.session, chat_id=person.chat_id, text=common.not_active(profile.status), now=turn.now)
+    return None

@@ -1,0 +1,42 @@
+"""Telling somebody something: in their language, in their chat, at the time of the turn."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+
+from bot.core.outbox import Buttons, say
+from bot.core.turn import Turn
+from bot.people.people import speaking_to
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import OutboxRow, Urgency
+
+#: A sentence, or what makes it once the language of its reader is set.
+Sentence = str | Callable[[], str]
+
+
+def say_to(
+    turn: Turn,
+    reader: Person,
+    sentence: Sentence,
+    *,
+    buttons: Buttons | Callable[[], Buttons] = (),
+    silent: bool = False,
+    topic: str | None = None,
+    dedupe: str | None = None,
+    urgency: Urgency = Urgency.ORDINARY,
+) -> OutboxRow:
+    """A new message to somebody. What is to be read by another than who acts is given as a function,
+    so that it is made in the reader's language.
+    """
+    with speaking_to(reader):
+        return say(
+            turn.session,
+            chat_id=reader.chat_id,
+            text=sentence() if callable(sentence) else sentence,
+            now=turn.now,
+            buttons=buttons() if callable(buttons) else buttons,
+            silent=silent,
+            topic=topic,
+            dedupe=dedupe,
+            urgency=urgency,
+        )

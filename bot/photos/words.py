@@ -1,0 +1,271 @@
+"""What athletes and coaches read around morning pictures."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from datetime import date
+
+from bot.words import figures
+from bot.words.languages import mark, tr, trn
+
+POSES: Mapping[str, str] = {
+    "front": mark("front"),
+    "side": mark("side"),
+    "back": mark("back"),
+    "other": mark("other"),
+}
+
+
+def day(when: date, days_out: int | None) -> str:
+    """ "Sun 2 May, 7 days out"."""
+    if days_out is None or days_out < 0:
+        return figures.short_day(when)
+    return f"{figures.short_day(when)}, {_out(days_out)}"
+
+
+def _out(days_out: int) -> str:
+    if days_out == 0:
+        return tr("event day")
+    return trn("{number} day out", "{number} days out", days_out)
+
+
+def poses(names: Sequence[str]) -> str:
+    return ", ".join(tr(POSES[name]) for name in names)
+
+
+# Asked for, and taken
+
+
+def offer(coach: str, *, own: bool) -> str:
+    if own:
+        return tr("Photos, if you like: front, side, back. You can skip them.")
+    return tr(
+        "Photos for {coach}, if you like: front, side, back. You can skip them.",
+        coach=coach,
+    )
+
+
+def kept(names: Sequence[str], when: str, coach: str, *, own: bool) -> str:
+    sentence = tr("Saved for {when}: {poses}.", when=when, poses=poses(names))
+    if own:
+        return sentence
+    return sentence + " " + tr("{coach} gets them with your check-in.", coach=coach)
+
+
+def how_kept(coach: str, days: int, *, own: bool) -> str:
+    who = (
+        tr("About your photos: only you can see them here.")
+        if own
+        else tr("About your photos: only you and {coach} can see them here.", coach=coach)
+    )
+    how = trn(
+        "I remove place, time and device from each photo, calculate nothing from it, and "
+        "delete it after {number} day. /photos shows and deletes what is saved; what was sent "
+        "into a chat stays in that chat.",
+        "I remove place, time and device from each photo, calculate nothing from it, and "
+        "delete it after {number} days. /photos shows and deletes what is saved; what was sent "
+        "into a chat stays in that chat.",
+        days,
+    )
+    return f"{who} {how}"
+
+
+REFUSED: Mapping[str, str] = {
+    "too-large": mark("That photo is too large. Please send it as a photo, not as a file."),
+    "no-picture": (
+        mark(
+            "I can't open that as a photo. Please send it as a photo rather than as a file, or "
+            "as JPEG, PNG or WebP."
+        )
+    ),
+    "damaged": mark("That photo is damaged, so I did not save it. Please send it again."),
+}
+
+
+def refused(why: str) -> str:
+    return tr(REFUSED[why])
+
+
+def could_not_fetch() -> str:
+    return tr("I could not get that photo from Telegram. Please send it again.")
+
+
+def too_many(most: int) -> str:
+    return tr(
+        "That is more than {most} photos for one day; I saved the first {most}. /photos shows "
+        "them.",
+        most=most,
+    )
+
+
+def not_kept_here() -> str:
+    return tr("I don't save photos here. Please type your check-in instead.")
+
+
+def athletes_only() -> str:
+    return tr("I take photos from athletes only.")
+
+
+# Put right
+
+
+def change_button(pose: str) -> str:
+    return tr("Change {pose}", pose=tr(POSES[pose]))
+
+
+def which_pose(pose: str) -> str:
+    return tr("Saved as {pose}. What does it show?", pose=tr(POSES[pose]))
+
+
+def pose_button(pose: str) -> str:
+    return figures.capital(tr(POSES[pose]))
+
+
+def drop_button() -> str:
+    return tr("Delete it")
+
+
+def back_button() -> str:
+    return tr("Back")
+
+
+def picture_gone() -> str:
+    return tr("That photo is no longer there.")
+
+
+def none_left(when: str) -> str:
+    return tr("No photos are saved for {when}.", when=when)
+
+
+# To the coach
+
+
+def caption(name: str, when: str, names: Sequence[str], numbers: str) -> str:
+    return f"{name}, {when}: {poses(names)}\n{numbers}"
+
+
+def no_numbers_yet() -> str:
+    return tr("no check-in that morning so far")
+
+
+def photos_button() -> str:
+    return tr("Photos")
+
+
+def nothing_kept(name: str, *, own: bool) -> str:
+    return (
+        tr("No photos of you are saved.")
+        if own
+        else tr("No photos of {name} are saved.", name=name)
+    )
+
+
+def mornings(name: str, *, own: bool) -> str:
+    return (
+        tr("Your mornings with photos:") if own else tr("{name}'s mornings with photos:", name=name)
+    )
+
+
+def no_athlete_with_two() -> str:
+    return tr("That needs two mornings with photos, and none of your athletes has two yet.")
+
+
+# Side by side
+
+
+def compare_menu() -> str:
+    return tr("Two mornings side by side")
+
+
+def compare_button() -> str:
+    return tr("Compare two mornings")
+
+
+def compare_whom() -> str:
+    return tr("Whose photos?")
+
+
+def mine_button() -> str:
+    return tr("My own")
+
+
+def first_and_latest_button() -> str:
+    return tr("First and latest")
+
+
+def ask_left() -> str:
+    return tr("Which morning on the left?")
+
+
+def ask_right(left: str) -> str:
+    return tr("Left: {left}. And on the right?", left=left)
+
+
+def chosen(left: str, right: str) -> str:
+    return tr("{left} and {right}.", left=left, right=right)
+
+
+def two_needed(name: str, *, own: bool) -> str:
+    if own:
+        return tr("That needs two mornings with photos, and you don't have two yet.")
+    return tr("That needs two mornings with photos, and {name} does not have two yet.", name=name)
+
+
+def no_pose_in_both() -> str:
+    return tr(
+        "Those two mornings have no pose in common. Use /photos to set what each photo shows."
+    )
+
+
+def no_pose_in_both_for_coach(name: str) -> str:
+    return tr(
+        "Those two mornings have no pose in common. {name} can set with /photos what each "
+        "photo shows.",
+        name=name,
+    )
+
+
+def compared(name: str, names: Sequence[str], left: str, right: str) -> str:
+    on_the_left, on_the_right = tr("Left: {left}", left=left), tr("Right: {right}", right=right)
+    return f"{name}: {poses(names)}\n{on_the_left}\n{on_the_right}"
+
+
+def morning_with_numbers(when: str, numbers: str) -> str:
+    return f"{when}: {numbers}"
+
+
+# What an athlete has kept
+
+
+def photos_menu() -> str:
+    return tr("Your photos: see, compare, delete")
+
+
+def wipe_button() -> str:
+    return tr("Delete all of them")
+
+
+def ask_wipe(count: int) -> str:
+    return trn(
+        "Delete the {number} photo saved here? This can't be undone. What was sent into a chat "
+        "stays in that chat.",
+        "Delete all {number} photos saved here? This can't be undone. What was sent into a "
+        "chat stays in that chat.",
+        count,
+    )
+
+
+def wipe_yes_button() -> str:
+    return tr("Yes, delete them")
+
+
+def keep_button() -> str:
+    return tr("Keep them")
+
+
+def wiped() -> str:
+    return tr("Deleted. No photos of you are saved here any more.")
+
+
+def left() -> str:
+    return tr("OK, nothing was deleted.")

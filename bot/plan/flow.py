@@ -1,0 +1,253 @@
+"""The questions for a plan: drafting one, and changing one number of one day."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import AS_ALWAYS, MINUTES, STEPS, one_of, said, without, yes_or_no
+from bot.plan import words
+from bot.plan import words_draft_reasons as reasons
+from bot.plan.next_load import words as learnt_words
+from bot.plan.review.flow import read_reason
+from bot.words import coach_figures as figures
+from bot.words.languages import tr
+from engine.planning.draft import (
+    DEEP,
+    MILD,
+    MUCH_TRAINING,
+    SHAPES,
+    USUAL_TRAINING,
+    depletions,
+    draft_plan,
+    load_range,
+    trial_window,
+    usual_load,
+)
+from engine.planning.draft_reasons import draft_reasons
+from engine.values.athlete import Athlete, Baseline, Sex
+from engine.values.plan import PeakPlan
+from engine.written.units import VolumeUnit, parse_grams, parse_number, parse_volume
+
+LEARNT, WHY = "learnt", "why"
+LONGEST_TRAINING = 200
+MOST = {
+    "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
+    "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
+}  # fmt: skip
+
+
+#: What may have no figure: it stays as always where it is not counted.
+UNCOUNTED = frozenset({"fibre_g", "sodium_mg"})
+
+
+def drafted(answers: Answers) -> PeakPlan:
+    """The plan that the answers describe."""
+    return draft_plan(_athlete(answers), Baseline(**answers["_baseline"]), *_asked_for(answers))
+
+
+def _asked_for(answers: Answers) -> tuple[str, float, str]:
+    # A question that was open before depletion was asked for has a mild one.
+    return answers["shape"], answers["load"], answers.get("depletion", MILD)
+
+
+def _athlete(answers: Answers) -> Athlete:
+    facts = answers["_athlete"]
+    return Athlete(**{**facts, "sex": Sex(facts["sex"])})
+
+
+def _ask_shape(answers: Answers) -> str:
+    shapes = [(shape.label, shape.meaning) for shape in SHAPES.values()]
+    return words.ask_shape(answers["_name"], shapes, own=answers["_own"])
+
+
+def _shapes(answers: Answers) -> Choices:
+    return [[Choice(tr(shape.label), key)] for key, shape in SHAPES.items()]
+
+
+def _published(answers: Answers) -> tuple[float, float]:
+    """The published loads (g/kg): for about an hour of training a day, and for well over it."""
+    sex = _athlete(answers).sex
+    return usual_load(sex), usual_load(sex, MUCH_TRAINING)
+
+
+def _ask_load(answers: Answers) -> str:
+    learnt = _learnt(answers)
+    body_mass = figures.weight(_athlete(answers).body_mass_kg, answers["_weight_unit"])
+    asked = reasons.ask_load(_athlete(answers).sex, *_published(answers), body_mass)
+    if learnt is None:
+        return asked
+    return f"{asked}\n\n{learnt_words.draft_hint(learnt_words.per_kg(learnt))}"
+
+
+def _loads(answers: Answers) -> Choices:
+    usual, much = _published(answers)
+    published = (
+        Choice(reasons.load_button(usual), USUAL_TRAINING),
+        Choice(reasons.load_button(much), MUCH_TRAINING),
+    )
+    learnt = _learnt(answers)
+    if learnt is None:
+        return (published,)
+    as_learnt = Choice(learnt_words.draft_button(learnt_words.per_kg(learnt)), LEARNT)
+    return (published, (as_learnt,))
+
+
+def _learnt(answers: Answers) -> float | None:
+    """The load that earlier weeks suggest, where this shape can have it (g/kg)."""
+    learnt = answers.get("_learnt")
+    low, high = load_range(answers["shape"])
+    return round(learnt, 1) if learnt is not None and low <= round(learnt, 1) <= high else None
+
+
+def _read_load(text: str, answers: Answers) -> float:
+    typed, learnt = text.strip().lower(), _learnt(answers)
+    published = dict(zip((USUAL_TRAINING, MUCH_TRAINING), _published(answers), strict=True))
+    if typed in published:
+        return published[typed]
+    if typed == LEARNT and learnt is not None:
+        return learnt
+    low, high = load_range(answers["shape"])
+    plain = text.lower().replace("g/kg", "").replace("g per kg", "")
+    return parse_number(plain, low=low, high=high)
+
+
+def _ask_depletion(answers: Answers) -> str:
+    return reasons.ask_depletion(fat_lead_in=SHAPES[answers["shape"]].fat_lead_in)
+
+
+def _depletions(answers: Answers) -> Choices:
+    return (
+        tuple(Choice(reasons.depletion_button(one), one) for one in depletions(answers["shape"])),
+    )
+
+
+def _read_depletion(text: str, answers: Answers) -> str:
+    return one_of(*depletions(answers["shape"]))(text, answers)
+
+
+def _table(answers: Answers) -> str:
+    return words.plan_table(
+        drafted(answers), date.fromisoformat(answers["_event_day"]), answers["_volume_unit"]
+    )
+
+
+def _so_far(answers: Answers) -> str:
+    if "shape" not in answers:
+        return ""
+    said = [words.draft_so_far(SHAPES[answers["shape"]].label, answers.get("load"))]
+    if "depletion" in answers:
+        said.append(reasons.depletion_so_far(answers["depletion"]))
+    if "deep_reason" in answers:
+        said.append(reasons.reason_so_far(answers["deep_reason"]))
+    lines = "\n".join(said)
+    return f"{lines}\n\n{_table(answers)}" if answers.get("use") is True else lines
+
+
+def _ask_use(answers: Answers) -> str:
+    text = words.ask_use_plan(_table(answers))
+    event_day = date.fromisoformat(answers["_event_day"])
+    first, last = trial_window(event_day)
+    today = date.fromisoformat(answers.get("_today") or answers["_event_day"])
+    if answers.get("_kind") == "trial":
+        return f"{text}\n\n{reasons.trial_is_this()}"
+    if today < last:
+        fits = reasons.trial_fits(max(first, today + timedelta(days=1)), last)
+        return f"{text}\n\n{fits}"
+    return text
+
+
+def _read_use(text: str, answers: Answers) -> bool | str:
+    return WHY if text.strip().lower() == WHY else yes_or_no(text, answers)
+
+
+def _use(answers: Answers) -> Choices:
+    return (
+        (
+            Choice(words.use_plan_button(), "yes"),
+            Choice(words.another_draft_button(), "no"),
+        ),
+        (Choice(reasons.why_button(), WHY),),
+    )
+
+
+def _explain(answers: Answers) -> str:
+    lines = draft_reasons(
+        _athlete(answers),
+        Baseline(**answers["_baseline"]),
+        *_asked_for(answers),
+        learnt_g_per_kg=_learnt(answers),
+    )
+    return reasons.why_these_numbers(lines, answers["_volume_unit"])
+
+
+#: Context: "_name", "_own", "_athlete" and "_baseline" as the engine's fields, "_event_day",
+#: "_kind" of the event, "_today", "_weight_unit", "_volume_unit"; "_learnt", the load that earlier
+#: weeks suggest (g/kg) or None.
+DRAFT = Flow(
+    id="coach-draft",
+    so_far=_so_far,
+    steps=(
+        Step(key="shape", ask=_ask_shape, read=one_of(*SHAPES), choices=_shapes),
+        Step(key="load", ask=_ask_load, read=_read_load, choices=_loads),
+        Step(key="depletion", ask=_ask_depletion, read=_read_depletion, choices=_depletions),
+        Step(
+            key="deep_reason",
+            ask=lambda answers: reasons.ask_why_deep(),
+            read=read_reason,
+            when=lambda answers: answers.get("depletion") == DEEP,
+        ),
+        Step(key="use", ask=_ask_use, read=_read_use, choices=_use),
+        Step(
+            key=WHY,
+            ask=_explain,
+            read=lambda text, answers: None,
+            choices=lambda answers: ((Choice(reasons.back_to_draft_button(), "back"),),),
+            when=lambda answers: answers.get("use") == WHY,
+            back_to="use",
+        ),
+    ),
+)
+
+
+def _ask_number(answers: Answers) -> str:
+    return words.ask_field(
+        answers["_field"], answers["_days_out"], answers["_value"], answers["_volume_unit"]
+    )
+
+
+def _read_number(text: str, answers: Answers) -> float | str | None:
+    key = answers["_field"]
+    if key in UNCOUNTED and said(text, AS_ALWAYS):
+        return None
+    if key == "training":
+        return _training(text)
+    if key == "water_l":
+        return parse_volume(text, unit=VolumeUnit(answers["_volume_unit"])).litres
+    if key.endswith("_g"):
+        return parse_grams(text, high=MOST[key])
+    plain = without(without(text, MINUTES), STEPS).removesuffix("mg")
+    number = parse_number(plain, low=0, high=MOST[key])
+    return int(number) if key == "steps" else number
+
+
+def _as_always(answers: Answers) -> Choices:
+    if answers["_field"] not in UNCOUNTED or answers["_value"] is None:
+        return ()
+    return ((Choice(words.as_always_button(), "as always"),),)
+
+
+def _training(text: str) -> str:
+    said = " ".join(text.split())
+    if not said:
+        raise Unread(words.training_empty())
+    if len(said) > LONGEST_TRAINING:
+        raise Unread(words.training_too_long(len(said), LONGEST_TRAINING))
+    return said
+
+
+#: Context: "_field" (a key of the day target), "_days_out", "_value" as it is, "_volume_unit".
+PLAN_NUMBER = Flow(
+    id="coach-plan-number",
+    steps=(Step(key="value", ask=_ask_number, read=_read_number, choices=_as_always),),
+)

@@ -1,0 +1,228 @@
+"""The coach looks at the limits, and sets or changes any of them."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.changes import Change
+from bot.people.people import get_person, own_athlete, record
+from bot.people.telling import say_to
+from bot.plan import words
+from bot.plan.limits import words as limit_words
+from bot.plan.limits.flow import LIMIT
+from bot.plan.numbers import first_things_first
+from bot.plan.planning import say_problems, week_changed
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow, LimitsRow
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    current_event,
+    current_limits,
+    current_plan,
+    limits_row,
+)
+from bot.week.snapshots import differences, standing_before
+from engine.planning.room import room_to_correct
+from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
+from engine.values.plan import PeakPlan
+
+
+def show_limits(turn: OnAthlete) -> None:
+    """The limits in force, or those suggested around the plan; a button a limit."""
+    answer(turn)
+    event = current_event(turn.session, turn.profile.person_id)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None:
+        first_things_first(turn, turn.person, turn.profile, event)
+        return
+    limits = current_limits(turn.session, event, athlete_of(turn.profile))
+    shown = limits or Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
+    text = limit_words.limits_view(
+        get_person(turn.session, turn.profile.person_id).first_name,
+        [
+            limit_words.limit_line(key, getattr(shown, key), turn.profile.volume_unit)
+            for key in LIMIT_KEYS
+        ],
+        are_set=limits is not None,
+        own=turn.person.id == turn.profile.person_id,
+        cost=_cost(turn.session, turn.person, turn.profile, plan, shown),
+    )
+    rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None))
+
+
+def use_suggested_limits(turn: OnAthlete) -> None:
+    """Put the suggested limits in force as they are."""
+    answer(turn)
+    event = current_event(turn.session, turn.profile.person_id)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None:
+        first_things_first(turn, turn.person, turn.profile, event)
+        return
+    if current_limits(turn.session, event, athlete_of(turn.profile)) is not None:
+        show_limits(turn.on(turn.profile))
+        return
+    limits = Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
+    if keep_limits(turn, turn.person, turn.profile, event, plan, limits):
+        rewrite(turn, limit_words.limits_set(), [[_limits_button(turn.profile)]])
+        week_changed(turn, turn.person, turn.profile, because="limits-changed", was_complete=False)
+
+
+def ask_limit(turn: OnAthlete) -> None:
+    """A button under the limits: ask for the new value."""
+    key = turn.arguments[0] if turn.arguments else ""
+    event = current_event(turn.session, turn.profile.person_id)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None or key not in LIMIT_KEYS:
+        show_limits(turn.on(turn.profile))
+        return
+    answer(turn)
+    _open_limit(
+        turn,
+        turn.person,
+        turn.profile,
+        _limits_or_suggested(turn.session, turn.profile, event, plan),
+        key,
+    )
+
+
+def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """A new version of the limits with this one changed; suggested ones are thereby set."""
+    profile = own_athlete(turn.session, coach, question.about)
+    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    plan = current_plan(turn.session, event) if event is not None else None
+    if profile is None or event is None or plan is None:
+        say_to(turn, coach, words.plan_first())
+        return
+    was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
+    key, value = question.answers["_key"], question.answers["value"]
+    before = _limits_or_suggested(turn.session, profile, event, plan)
+    try:
+        limits = replace(before, **{key: value})
+    except ValueError:
+        _say_contradiction(turn, coach, profile, before, key, value)
+        _open_limit(turn, coach, profile, before, key)
+        return
+    if not keep_limits(turn, coach, profile, event, plan, limits):
+        # What was typed did not fit; the question stays, so that another figure can be sent.
+        _open_limit(turn, coach, profile, before, key)
+        return
+    text = limit_words.limit_changed(
+        limit_words.limit_line(key, value, profile.volume_unit),
+        _cost(turn.session, coach, profile, plan, limits) if key in BOUND_A_CORRECTION else "",
+    )
+    say_to(turn, coach, text, buttons=[[_limits_button(profile)]])
+    week_changed(turn, coach, profile, because="limits-changed", was_complete=was_complete)
+
+
+#: The limits that say how far a load day can be corrected.
+BOUND_A_CORRECTION = ("carb_floor_g", "carb_ceiling_g", "change_per_day_g", "load_total_g")
+
+
+def _cost(
+    session: Session, coach: Person, profile: AthleteProfile, plan: PeakPlan, limits: Limits
+) -> str:
+    """What these limits cost, in plain words."""
+    return limit_words.room_line(
+        room_to_correct(plan, limits),
+        get_person(session, profile.person_id).first_name,
+        own=coach.id == profile.person_id,
+    )
+
+
+def _open_limit(
+    turn: Turn, coach: Person, profile: AthleteProfile, limits: Limits, key: str
+) -> None:
+    rail = limits.guard_rails.rail(key)
+    asking.open_question(
+        turn, coach, LIMIT, subject_id=profile.person_id,
+        answers={
+            "_key": key,
+            "_value": getattr(limits, key),
+            "_low": rail.low,
+            "_high": rail.high,
+            "_low_source": rail.low_source.citation,
+            "_high_source": rail.high_source.citation,
+            "_volume_unit": profile.volume_unit,
+        },
+    )  # fmt: skip
+
+
+def _limits_or_suggested(
+    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> Limits:
+    athlete = athlete_of(profile)
+    return current_limits(session, event, athlete) or Limits.suggested(
+        athlete, plan, baseline_of(profile)
+    )
+
+
+def keep_limits(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    limits: Limits,
+    how: str = "",
+) -> bool:
+    """Keep a new version; False, with the days and bounds said, where the plan would not fit."""
+    problems = plan_problems(plan, limits)
+    if problems:
+        say_problems(turn, coach, profile, problems)
+        return False
+    earlier = limits_row(turn.session, event)
+    row = LimitsRow(
+        event_id=id_of(event),
+        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
+        set_by=id_of(coach),
+        set_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
+        limits=row.id, bounds=row.bounds, how=how,
+        before={
+            "limits": earlier.id if earlier is not None else None,
+            **standing_before(turn, profile),
+        },
+        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
+    )  # fmt: skip
+    return True
+
+
+def _say_contradiction(
+    turn: Turn, coach: Person, profile: AthleteProfile, before: Limits, key: str, value: float
+) -> None:
+    """A floor over its ceiling: the only way left in which a limit inside its guard rail is refused."""
+    what, end, unit = key.split("_")
+    floor = value if end == "floor" else getattr(before, f"{what}_floor_{unit}")
+    ceiling = value if end == "ceiling" else getattr(before, f"{what}_ceiling_{unit}")
+    text = limit_words.limits_contradict(key, profile.volume_unit, floor, ceiling)
+    say_to(turn, coach, text)
+
+
+def _limits_button(profile: AthleteProfile) -> Button:
+    return Button(words.see_limits_button(), f"c:limits:{profile.person_id}")
+
+
+def _limit_buttons(profile: AthleteProfile, *, are_set: bool) -> Buttons:
+    keys = [
+        Button(limit_words.limit_button(key), f"c:lim:{profile.person_id}:{key}")
+        for key in LIMIT_KEYS
+    ]
+    last = [
+        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+        Button(words.back_button(), f"c:card:{profile.person_id}"),
+    ]
+    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{profile.person_id}")]
+    rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
+    return [*([] if are_set else [use]), *rows, last]

@@ -1,0 +1,63 @@
+"""The coach's word on how a day looked."""
+
+from __future__ import annotations
+
+from bot.core.callbacks import answer
+from bot.core.outbox import Button, edit
+from bot.core.turn import Act, Turn
+from bot.decision import words_outlook as words
+from bot.people.changes import Change
+from bot.people.people import get_person, own_athlete, record, speaking_to
+from bot.people.telling import say_to
+from bot.plan.next_load import next_load
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.week import EventRow
+from bot.words import common
+
+
+def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
+    """The day after: flat, full or spilled over?"""
+    coach, athlete = (
+        get_person(turn.session, profile.coach_id),
+        get_person(turn.session, profile.person_id),
+    )
+    with speaking_to(coach):
+        looks = [Button(words.look_button(look), f"look:{event.id}:{look}") for look in words.LOOKS]
+        say_to(
+            turn,
+            coach,
+            words.ask_own_look(event.kind)
+            if coach.id == athlete.id
+            else words.ask_look(athlete.first_name, event.kind),
+            dedupe=f"look:{event.id}",
+            buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
+            silent=True,
+        )
+
+
+def look_tapped(turn: Act) -> None:
+    """Keep the word; a second one takes the place of the first."""
+    number, look = (*turn.arguments, "", "")[:2]
+    event = turn.session.get(EventRow, int(number)) if number.isdigit() else None
+    profile = (
+        own_athlete(turn.session, turn.person, event.athlete_id) if event is not None else None
+    )
+    if event is None or profile is None or look not in {*words.LOOKS, "-"}:
+        answer(turn, common.not_your_button())
+        return
+    answer(turn)
+    event.look = None if look == "-" else look
+    turn.session.add(event)
+    record(turn, profile.person_id, Change.LOOK, by=turn.person.id, event=event.id, look=look)
+    name = get_person(turn.session, profile.person_id).first_name
+    own = turn.person.id == profile.person_id
+    kept = words.own_look_kept(look) if own else words.look_kept(name, look)
+    text = words.look_left() if look == "-" else kept
+    if turn.incoming.message_id is not None:
+        edit(
+            turn.session, chat_id=turn.person.chat_id, message_id=turn.incoming.message_id, text=text,
+            now=turn.now,
+        )  # fmt: skip
+    if look != "-":
+        turn.session.flush()
+        next_load.offer(turn, turn.person, profile, event)

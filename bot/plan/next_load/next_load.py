@@ -1,0 +1,179 @@
+"""The load of the next plan as earlier weeks suggest it: offered to the coach, never put in force."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.changes import BY_LEARNT_LOAD, Change
+from bot.people.people import get_person, own_athlete, record
+from bot.people.telling import say_to
+from bot.plan import words as plan_words
+from bot.plan.limits.setting import keep_limits
+from bot.plan.next_load import words
+from bot.plan.next_load.flow import NEXT_LOAD
+from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
+from bot.plan.planning import plan_misfits, say_problems, use_plan
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow
+from bot.week.load import athlete_of, current_limits, plan_days, plan_row
+from bot.words import common
+from engine.planning.next_load import ModelMisfit, NothingLearnt
+from engine.values.limits import plan_problems
+from engine.values.plan import DayTarget, PeakPlan
+
+
+def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -> None:
+    """After the coach's word on a look: the next load, to take over or to leave."""
+    try:
+        made = make_offer(turn, profile)
+    except NothingLearnt:
+        return
+    except ModelMisfit:
+        _say_misfit(turn, coach, profile)
+        return
+    record(
+        turn, profile.person_id, Change.NEXT_LOAD_SUGGESTED, by=None, event=event.id,
+        look=made.found.look, g_per_kg=made.found.g_per_kg,
+        was_g_per_kg=made.found.before_g_per_kg,
+    )  # fmt: skip
+    number = profile.person_id
+    take = Button(words.take_over_button(), f"c:learnt:{number}")
+    leave = Button(words.leave_button(), f"c:learnt-no:{number}")
+    say_to(
+        turn,
+        coach,
+        _said(turn.session, coach, profile, made),
+        topic=f"learnt:{coach.id}:{number}",
+        buttons=[[take, leave]],
+    )
+
+
+def show(turn: OnAthlete) -> None:
+    """The card's button, and the one under the offer: the plan with that load, to be used or left."""
+    answer(turn)
+    event = event_ahead(turn, turn.profile)
+    if event is not None and load_begun(turn.profile, event, turn.context):
+        say_to(turn, turn.person, words.load_has_begun())
+        return
+    try:
+        made = make_offer(turn, turn.profile)
+    except NothingLearnt:
+        text = words.nothing_learnt(
+            _name(turn.session, turn.profile), own=turn.person.id == turn.profile.person_id
+        )
+        say_to(turn, turn.person, text)
+    except ModelMisfit:
+        _say_misfit(turn, turn.person, turn.profile)
+    else:
+        _ask_to_use(turn, turn.person, turn.profile, made)
+
+
+def leave(turn: OnAthlete) -> None:
+    """The other button under the offer."""
+    answer(turn)
+    record(turn, turn.profile.person_id, Change.NEXT_LOAD_LEFT, by=turn.person.id)
+    rewrite(turn, words.left())
+
+
+def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Used, it passes the review and the limits as any plan does; left, nothing changes."""
+    answers = question.answers
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None or not answers["use"]:
+        say_to(turn, coach, words.left())
+        if profile is not None:
+            record(turn, profile.person_id, Change.NEXT_LOAD_LEFT, by=coach.id)
+        return
+    event = event_ahead(turn, profile)
+    if (
+        event is None
+        or event.id != answers["_event"]
+        or _plan_id(turn.session, event) != answers["_plan"]
+        or load_begun(profile, event, turn.context)
+    ):
+        say_to(turn, coach, words.moved_on())
+        return
+    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    record(
+        turn, profile.person_id, Change.NEXT_LOAD_TAKEN_OVER, by=coach.id,
+        g_per_kg=answers["_g_per_kg"], was_g_per_kg=answers["_was_g_per_kg"],
+    )  # fmt: skip
+    limits, total_g = (
+        current_limits(turn.session, event, athlete_of(profile)),
+        answers["_load_total_g"],
+    )
+    if limits is not None and total_g is not None:
+        limits = replace(limits, load_total_g=total_g)
+        if not keep_limits(
+            turn, coach, profile, event, plan, limits, how=BY_LEARNT_LOAD
+        ):  # fmt: skip
+            return
+    use_plan(
+        turn, coach, profile, event, plan, shape=answers["_shape"],
+        how=BY_LEARNT_LOAD,
+    )  # fmt: skip
+
+
+def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer) -> None:
+    said, event, found = _said(turn.session, coach, profile, made), made.event, made.found
+    if event is None:
+        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        say_to(turn, coach, words.set_event_first(said), buttons=[[button]])
+        return
+    standing = _plan_id(turn.session, event)
+    if standing and not found.changes:
+        say_to(turn, coach, words.as_it_stands(said))
+        return
+    limits = current_limits(turn.session, event, athlete_of(profile))
+    roomier = limits.with_room_for(found.plan) if limits is not None else None
+    if roomier is None:
+        problems = plan_misfits(turn.session, profile, event, found.plan)
+    else:
+        problems = plan_problems(found.plan, roomier)
+    if problems:
+        say_problems(turn, coach, profile, problems)
+        return
+    load_total_g = None
+    if limits is not None and roomier is not None and roomier != limits:
+        load_total_g = roomier.load_total_g
+        said = f"{said}\n\n{words.limits_move(limits.load_total_g, load_total_g)}"
+    asking.open_question(
+        turn, coach, NEXT_LOAD, subject_id=profile.person_id,
+        answers={
+            "_said": said,
+            "_table": plan_words.plan_table(found.plan, event.day, profile.volume_unit),
+            "_days": plan_days(found.plan),
+            "_shape": made.shape,
+            "_plan": standing,
+            "_event": event.id,
+            "_load_total_g": load_total_g,
+            "_g_per_kg": found.g_per_kg,
+            "_was_g_per_kg": found.before_g_per_kg,
+        },
+    )  # fmt: skip
+
+
+def _plan_id(session: Session, event: EventRow) -> int:
+    row = plan_row(session, event)
+    return id_of(row) if row is not None else 0
+
+
+def _said(session: Session, coach: Person, profile: AthleteProfile, made: Offer) -> str:
+    own = coach.id == profile.person_id
+    return words.suggestion(made.found, made.made_from, _name(session, profile), own=own)
+
+
+def _say_misfit(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
+    text = words.model_misfits(_name(turn.session, profile), own=coach.id == profile.person_id)
+    say_to(turn, coach, text)
+
+
+def _name(session: Session, profile: AthleteProfile) -> str:
+    return get_person(session, profile.person_id).first_name

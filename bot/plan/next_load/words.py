@@ -1,0 +1,237 @@
+"""What a coach reads of the load that earlier weeks suggest for the next one."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import asdict
+from typing import Any
+
+from bot.words import coach_figures as figures
+from bot.words.chances import all_three
+from bot.words.languages import mark, tr
+from engine.planning.next_load import NextLoad
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PeakPlan
+
+#: What the newest word on a look says, of the load that it was said of; and of one's own.
+SEEN = {
+    Look.FLAT: mark("{name} was flat at {then} g/kg on an average load day."),
+    Look.SPILLED: mark("{name} spilled over at {then} g/kg on an average load day."),
+    Look.FULL: mark("{name} was full at {then} g/kg on an average load day."),
+}
+OWN_SEEN = {
+    Look.FLAT: mark("You were flat at {then} g/kg on an average load day."),
+    Look.SPILLED: mark("You spilled over at {then} g/kg on an average load day."),
+    Look.FULL: mark("You were full at {then} g/kg on an average load day."),
+}
+INSTEAD = {
+    Look.FLAT: mark(
+        "There was room for more. For the next load I suggest {now} instead of {was} g/kg: "
+        "{now_g} instead of {was_g} over the three days."
+    ),
+    Look.SPILLED: mark(
+        "That was more than the muscles took up. For the next load I suggest {now} instead of "
+        "{was} g/kg: {now_g} instead of {was_g} over the three days."
+    ),
+    Look.FULL: mark(
+        "For the next load I suggest the same again, {now} instead of {was} g/kg: {now_g} "
+        "instead of {was_g} over the three days."
+    ),
+}
+HELD_BY = {
+    "carb_floor_g": mark("Your carb floor does not allow less."),
+    "carb_ceiling_g": mark("Your carb ceiling does not allow more."),
+    "change_per_day_g": mark("That is as far as a day may move from your plan in one go."),
+    "guard_rail": mark("That is the safety bound for this body mass."),
+}
+
+
+def learnt_button() -> str:
+    return tr("Suggested next load")
+
+
+def take_over_button() -> str:
+    return tr("Draft the next plan with it")
+
+
+def leave_button() -> str:
+    return tr("No, leave it")
+
+
+def use_it_button() -> str:
+    return tr("Use this plan")
+
+
+def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, own: bool) -> str:
+    """The suggestion with its reason; `plan` is the one that it was made from."""
+    seen = OWN_SEEN if own else SEEN
+    parts = [
+        tr(seen[found.look], name=name, then=per_kg(found.then_g_per_kg)),
+        _proposal(found, plan),
+        _odds(found),
+        tr(HELD_BY[found.bound]) if found.bound is not None else "",
+        tr(
+            "This suggestion comes from a forecast that has never been tested on real peak "
+            "weeks. Nothing changes unless you use it, and then I check the plan and your "
+            "limits as always."
+        ),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def _proposal(found: NextLoad, plan: PeakPlan) -> str:
+    now, was = per_kg(found.g_per_kg), per_kg(found.before_g_per_kg)
+    if found.changes:
+        return tr(
+            INSTEAD[found.look],
+            now=now, was=was, now_g=_total(found.plan), was_g=_total(plan),
+        )  # fmt: skip
+    if found.disagrees:
+        return tr(
+            "The forecast would have gone the other way. Your eye comes first, so no change: "
+            "{now} g/kg, {now_g} over the three days. Before the load, look at what was really "
+            "eaten, and at sleep, salt and water in that week.",
+            now=now, now_g=_total(found.plan),
+        )  # fmt: skip
+    if found.look is Look.FULL:
+        return tr(
+            "I suggest the same again: {now} g/kg, {now_g} over the three days.",
+            now=now, now_g=_total(found.plan),
+        )  # fmt: skip
+    return tr(
+        "Going by all check-ins of that week, no other load is worth the risk. I suggest the "
+        "same again: {now} g/kg, {now_g} over the three days.",
+        now=now, now_g=_total(found.plan),
+    )  # fmt: skip
+
+
+def _odds(found: NextLoad) -> str:
+    after = tr(
+        "Chances on event day, if eaten as planned: {chances}.", chances=all_three(asdict(found.after))
+    )  # fmt: skip
+    if not found.changes:
+        return after
+    before = tr(
+        "With {was} g/kg: {chances}.",
+        was=per_kg(found.before_g_per_kg), chances=all_three(asdict(found.before)),
+    )  # fmt: skip
+    return f"{after}\n{before}"
+
+
+def per_kg(load: float) -> str:
+    """ "8.1"."""
+    return figures.number(load, 1)
+
+
+def _total(plan: PeakPlan) -> str:
+    return figures.grams(sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS))
+
+
+def limits_move(was_g: float, now_g: float) -> str:
+    """What a load past the limit on its total takes along."""
+    return tr(
+        "This load is over your limit on the load total ({was}). If you use it, that limit becomes "
+        "{now}, so that check-ins keep room to correct. All other limits stay.",
+        was=figures.grams(was_g), now=figures.grams(now_g),
+    )  # fmt: skip
+
+
+def ask_use(said: str, table: str, *, has_plan: bool) -> str:
+    if has_plan:
+        return tr("{said}\n\n{table}\n\nReplace the current plan with it?", said=said, table=table)
+    return tr("{said}\n\n{table}\n\nUse it as the plan?", said=said, table=table)
+
+
+def set_event_first(said: str) -> str:
+    return tr(
+        "{said}\n\nTo draft it, set the next event first. Then tap \"{button}\".",
+        said=said, button=learnt_button(),
+    )  # fmt: skip
+
+
+def as_it_stands(said: str) -> str:
+    return tr(
+        "{said}\n\nThe current plan already has this load, so there is nothing to do.", said=said
+    )
+
+
+def load_has_begun() -> str:
+    return tr(
+        "This week's load has started, so I no longer change it as a whole: check-ins adjust "
+        "single days now. After the event I use your verdict on the look for the next load."
+    )
+
+
+def nothing_learnt(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
+            "looked; then I can."
+        )
+    return tr(
+        "I can't suggest a load for {name} yet. After a trial or a show with check-ins I ask "
+        "you how {name} looked; then I can.",
+        name=name,
+    )
+
+
+def model_misfits(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "The forecast did not fit your body: on three mornings in a row your weight was "
+            "outside what it expected. So I suggest no number for the next load; go by what "
+            "you saw."
+        )
+    return tr(
+        "The forecast did not fit {name}'s body: on three mornings in a row the weight was "
+        "outside what it expected. So I suggest no number for the next load; go by what you "
+        "saw.",
+        name=name,
+    )
+
+
+def left() -> str:
+    return tr("OK, nothing was changed.")
+
+
+def moved_on() -> str:
+    return tr(
+        "Something has changed since I showed you this, so I changed nothing. Please look again."
+    )
+
+
+def draft_hint(load: str) -> str:
+    """Under the question for the load of a draft."""
+    return tr(
+        "Your verdicts on earlier weeks suggest {load} g/kg on an average load day.",
+        load=load,
+    )
+
+
+def draft_button(load: str) -> str:
+    return tr("{load} g/kg, suggested", load=load)
+
+
+# In the history
+
+
+def suggested(detail: Mapping[str, Any]) -> str:
+    if detail["g_per_kg"] == detail["was_g_per_kg"]:
+        return tr(
+            "suggested the same load for next time, {now} g/kg", now=per_kg(detail["g_per_kg"])
+        )
+    return tr(
+        "suggested {now} g/kg for the next load, before {was}",
+        now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
+    )  # fmt: skip
+
+
+def taken_over(detail: Mapping[str, Any]) -> str:
+    return tr(
+        "used the suggested load: {now} g/kg, before {was}",
+        now=per_kg(detail["g_per_kg"]), was=per_kg(detail["was_g_per_kg"]),
+    )  # fmt: skip
+
+
+def left_it(detail: Mapping[str, Any]) -> str:
+    return tr("did not use the suggested load")

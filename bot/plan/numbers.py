@@ -1,0 +1,238 @@
+"""The coach looks at the plan, and changes any number of any day."""
+
+from __future__ import annotations
+
+from dataclasses import replace
+from datetime import timedelta
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.people import get_person, local_date, own_athlete
+from bot.people.telling import say_to
+from bot.plan import words
+from bot.plan.flow import PLAN_NUMBER
+from bot.plan.gate import ask_first, look_over, new_findings
+from bot.plan.planning import days_follow_plan, set_plan, week_changed
+from bot.plan.review import words as review_words
+from bot.plan.templates import words as template_words
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow
+from bot.week.load import current_event, current_plan, plan_row
+from bot.words import coach_figures as figures
+from bot.words import common
+from engine.values.plan import PLAN_DAYS, PeakPlan
+
+
+def show_plan(turn: OnAthlete) -> None:
+    """The plan as a table, a button a day; where there is none, what comes first."""
+    answer(turn)
+    event = current_event(turn.session, turn.profile.person_id)
+    row = plan_row(turn.session, event) if event is not None else None
+    if event is None or row is None:
+        first_things_first(turn, turn.person, turn.profile, event)
+        return
+    plan = current_plan(turn.session, event)
+    assert plan is not None
+    text = words.plan_view(
+        get_person(turn.session, turn.profile.person_id).first_name,
+        words.plan_table(plan, event.day, turn.profile.volume_unit),
+        figures.moment(row.set_at, turn.profile.zone),
+        own=turn.person.id == turn.profile.person_id,
+    )
+    rewrite(turn, text, _plan_buttons(turn.profile))
+
+
+def show_day(turn: OnAthlete) -> None:
+    """One day of the plan, a button a number."""
+    found = _day_of(turn.session, turn.profile, turn.arguments)
+    if found is None:
+        show_plan(turn.on(turn.profile))
+        return
+    event, plan, days_out = found
+    target = plan.day(days_out)
+    assert target is not None
+    answer(turn)
+    day = event.day - timedelta(days=days_out)
+    keys = list(words.FIELDS)
+    buttons = [
+        [
+            Button(words.field_button(key), f"c:num:{turn.profile.person_id}:{days_out}:{key}")
+            for key in keys[i : i + 3]
+        ]
+        for i in range(0, len(keys), 3)
+    ]
+    back = [
+        Button(review_words.total_button(), f"c:kcal:{turn.profile.person_id}:{days_out}"),
+        Button(words.back_button(), f"c:plan:{turn.profile.person_id}"),
+    ]
+    text = words.day_view(target, day, turn.profile.volume_unit)
+    rewrite(turn, text, [*buttons, back])
+
+
+def ask_number(turn: OnAthlete) -> None:
+    """A button under a day: ask for the new number."""
+    found, key = (
+        _day_of(turn.session, turn.profile, turn.arguments),
+        (turn.arguments[1] if len(turn.arguments) > 1 else ""),
+    )
+    if found is None or key not in words.FIELDS:
+        show_plan(turn.on(turn.profile))
+        return
+    event, plan, days_out = found
+    if event.day - timedelta(days=days_out) < local_date(turn.profile, turn.context):
+        answer(turn, words.day_over())
+        return
+    answer(turn)
+    value = getattr(plan.day(days_out), key)
+    _open_number(turn, turn.person, turn.profile, days_out, key, value)
+
+
+def number_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The number is there, and the plan is as it was asked about or newer."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        say_to(turn, coach, words.plan_first())
+        return
+    key, days_out = question.answers["_field"], question.answers["_days_out"]
+    set_number(turn, coach, profile, days_out, key, question.answers["value"])
+
+
+def set_number(
+    turn: Turn, coach: Person, profile: AthleteProfile, days_out: int, key: str, value: object
+) -> None:
+    """A new version of the plan with this one number changed."""
+    event = current_event(turn.session, profile.person_id)
+    plan = current_plan(turn.session, event) if event is not None else None
+    row = plan_row(turn.session, event) if event is not None else None
+    target = plan.day(days_out) if plan is not None else None
+    if event is None or plan is None or row is None or target is None:
+        say_to(turn, coach, words.plan_first())
+        return
+    day = event.day - timedelta(days=days_out)
+    if day < local_date(profile, turn.context):
+        say_to(turn, coach, words.day_over())
+        return
+    changed = plan.with_day(replace(target, **{key: value}))  # type: ignore[arg-type]
+    if ask_first(
+        turn, coach, profile, event, changed,
+        shape=row.shape, field=key, days_out=days_out,
+    ):  # fmt: skip
+        return
+    if not set_plan(turn, coach, profile, event, changed, shape=row.shape):
+        # What was typed did not fit; the question stays, so that another figure can be sent.
+        _open_number(turn, coach, profile, days_out, key, getattr(target, key))
+        return
+    number_is_live(turn, coach, profile, event, plan, changed, key, days_out)
+
+
+def number_is_live(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    before: PeakPlan,
+    changed: PeakPlan,
+    key: str,
+    days_out: int,
+    *,
+    noted: str = "",
+) -> None:
+    """What follows from one changed number: it is said with what is new to the review."""
+    target = changed.day(days_out)
+    assert target is not None
+    value = words.field_value(key, getattr(target, key), profile.volume_unit)
+    parts = [words.field_set(key, days_out, value), noted]
+    if not noted:
+        found = new_findings(
+            look_over(turn, profile, event, changed),
+            look_over(turn, profile, event, before),
+        )
+        parts.append(review_words.findings_text(found, profile.volume_unit))
+    say_to(
+        turn,
+        coach,
+        "\n\n".join(part for part in parts if part),
+        buttons=[
+            [
+                Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}"),
+                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+            ]
+        ],
+    )
+    if key == "carb_g":
+        day = event.day - timedelta(days=days_out)
+        days_follow_plan(turn, profile, only=day)
+    week_changed(turn, coach, profile, because="plan-changed", was_complete=True)
+
+
+def first_things_first(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow | None
+) -> None:
+    """Say what has to be set before there is anything to see here, with its button."""
+    if event is None:
+        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        text = words.event_first()
+    else:
+        button = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        text = words.plan_first()
+    buttons = [button]
+    if event is not None:
+        buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
+    say_to(turn, coach, text, buttons=[buttons])
+
+
+def _open_number(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    days_out: int,
+    key: str,
+    value: float | str | None,
+) -> None:
+    asking.open_question(
+        turn, coach, PLAN_NUMBER, subject_id=profile.person_id,
+        answers={
+            "_field": key,
+            "_days_out": days_out,
+            "_value": value,
+            "_volume_unit": profile.volume_unit,
+        },
+    )  # fmt: skip
+
+
+def _plan_buttons(profile: AthleteProfile) -> Buttons:
+    days = [
+        Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}")
+        for days_out in PLAN_DAYS
+    ]
+    return [
+        days[:4],
+        days[4:],
+        [
+            Button(review_words.review_button(), f"c:review:{profile.person_id}"),
+            Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
+            Button(words.limits_button(), f"c:limits:{profile.person_id}"),
+            Button(words.back_button(), f"c:card:{profile.person_id}"),
+        ],
+        [
+            Button(common.sheet_button(), f"c:sheet:{profile.person_id}"),
+            Button(template_words.save_button(), f"c:tpl-save:{profile.person_id}"),
+            Button(template_words.use_button(), f"c:tpl:{profile.person_id}"),
+        ],
+    ]
+
+
+def _day_of(
+    session: Session, profile: AthleteProfile, rest: list[str]
+) -> tuple[EventRow, PeakPlan, int] | None:
+    """The event, its plan and the day out that a button names; None where they are not there."""
+    event = current_event(session, profile.person_id)
+    plan = current_plan(session, event) if event is not None else None
+    named = rest[0] if rest else ""
+    if event is None or plan is None or not named.isdigit() or plan.day(int(named)) is None:
+        return None
+    return event, plan, int(named)

@@ -1,0 +1,279 @@
+"""The coach drafts the plan; what follows from a week that is complete."""
+
+from __future__ import annotations
+
+from dataclasses import asdict
+from datetime import date
+
+from sqlmodel import Session, col, select
+
+from bot.core.callbacks import answer
+from bot.core.context import Context
+from bot.core.outbox import Button
+from bot.core.turn import OnAthlete, Turn
+from bot.debrief import debrief
+from bot.decision import deciding
+from bot.dialogue import asking
+from bot.people.changes import Change
+from bot.people.desk import moment_for
+from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
+from bot.people.telling import say_to
+from bot.plan import words
+from bot.plan.flow import DRAFT, drafted
+from bot.plan.gate import ask_first, keep_reason, look_over, said_of
+from bot.plan.next_load.learnt import learnt_g_per_kg
+from bot.plan.review import words as review_words
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import DaySetRow, EventRow, PlanRow
+from bot.week import prompts
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    checkin_row,
+    current_event,
+    current_limits,
+    current_week,
+    plan_days,
+    plan_row,
+    set_day,
+)
+from bot.week.snapshots import days_changed, end_hold, standing_before
+from engine.values.limits import Limits, Problem, plan_problems
+from engine.values.plan import PeakPlan
+
+
+def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> str:
+    days_out = (event.day - local_date(profile, context)).days
+    return words.event_line(event.kind, event.day, event.zone, days_out)
+
+
+def ask_draft(turn: OnAthlete) -> None:
+    """Draft a plan from a shape and the athlete's body mass."""
+    answer(turn)
+    if has_measures(turn, turn.person, turn.profile):
+        _open_draft(turn, turn.person, turn.profile)
+
+
+def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The draft is to be used, or another one drafted."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        return
+    if not question.answers["use"]:
+        _open_draft(turn, coach, profile)
+        return
+    event = current_event(turn.session, profile.person_id)
+    if event is None:
+        say_to(turn, coach, words.event_first())
+        return
+    shape, plan = question.answers["shape"], drafted(question.answers)
+    reason = question.answers.get("deep_reason", "")
+    use_plan(turn, coach, profile, event, plan, shape=shape, reason=reason)
+
+
+def use_plan(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    shape: str,
+    reason: str = "",
+    how: str = "",
+) -> None:
+    """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit.
+
+    `reason`: why the coach wants its deep depletion, where it has one; kept with the plan. `how`: by
+    what it came about, where something else was changed along with it.
+    """
+    if ask_first(turn, coach, profile, event, plan, shape=shape):
+        return
+    if not set_plan(turn, coach, profile, event, plan, shape=shape, how=how):
+        return
+    if reason:
+        findings = look_over(turn, profile, event, plan)
+        deep = [finding for finding in findings if finding.id == "deep-depletion"]
+        keep_reason(turn, coach, event, said_of(deep), reason)
+    noted = review_words.reason_noted(reason) if reason else ""
+    draft_is_live(turn, coach, profile, event, plan, noted=noted)
+
+
+def draft_is_live(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    noted: str = "",
+) -> None:
+    """What follows from a whole new plan: it is said with what the review found, the days follow."""
+    days_follow_plan(turn, profile)
+    was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
+    findings = look_over(turn, profile, event, plan)
+    parts = (
+        words.plan_set(own=coach.id == profile.person_id),
+        noted,
+        review_words.looked_over(findings, profile.volume_unit),
+    )
+    following = (
+        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+        Button(
+            words.see_limits_button() if was_complete else words.set_limits_button(),
+            f"c:limits:{profile.person_id}",
+        ),
+    )
+    text = "\n\n".join(part for part in parts if part)
+    say_to(turn, coach, text, buttons=[following])
+    if was_complete:
+        week_changed(turn, coach, profile, because="plan-changed", was_complete=True)
+
+
+def set_plan(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    shape: str,
+    how: str = "",
+) -> bool:
+    """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
+    problems = plan_misfits(turn.session, profile, event, plan)
+    if problems:
+        say_problems(turn, coach, profile, problems)
+        return False
+    earlier = plan_row(turn.session, event)
+    row = PlanRow(
+        event_id=id_of(event),
+        shape=shape,
+        days=plan_days(plan),
+        set_by=id_of(coach),
+        set_at=turn.now,
+    )
+    turn.session.add(row)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.PLAN_SET, by=coach.id, plan=row.id, shape=shape,
+        how=how,
+        before={
+            "plan": earlier.id if earlier is not None else None,
+            **standing_before(turn, profile),
+        },
+        changed=days_changed(earlier.days if earlier is not None else [], row.days),
+    )  # fmt: skip
+    return True
+
+
+def plan_misfits(
+    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> tuple[Problem, ...]:
+    """Where a plan leaves the limits in force, or else those that would be suggested around it."""
+    athlete = athlete_of(profile)
+    limits = current_limits(session, event, athlete) or Limits.suggested(
+        athlete, plan, baseline_of(profile)
+    )
+    return plan_problems(plan, limits)
+
+
+def say_problems(
+    turn: Turn, coach: Person, profile: AthleteProfile, problems: tuple[Problem, ...]
+) -> None:
+    say_to(
+        turn,
+        coach,
+        words.does_not_fit(problems, profile.volume_unit),
+        buttons=[
+            [
+                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+                Button(words.see_limits_button(), f"c:limits:{profile.person_id}"),
+            ]
+        ],
+    )
+
+
+def days_follow_plan(turn: Turn, profile: AthleteProfile, *, only: date | None = None) -> None:
+    """Figures set earlier for today and later give way to the plan that the coach has just set."""
+    week = current_week(turn.session, profile)
+    if week is None:
+        return
+    if only is None:
+        end_hold(turn, profile.person_id, local_date(profile, turn.context))
+    query = select(DaySetRow).where(
+        DaySetRow.athlete_id == profile.person_id,
+        DaySetRow.date >= local_date(profile, turn.context),
+    )
+    for row in turn.session.exec(query.order_by(col(DaySetRow.date))).all():
+        planned = week.plan.day(week.days_out(row.date))
+        if planned is not None and only in (None, row.date):
+            set_day(turn, profile.person_id, row.date, planned.carb_g, by="plan")
+
+
+def week_changed(
+    turn: Turn, coach: Person, profile: AthleteProfile, *, because: str, was_complete: bool
+) -> None:
+    """Lay out the mornings anew; decide today anew, or say that everything is set at last."""
+    week = current_week(turn.session, profile)
+    if week is None:
+        return
+    first = prompts.schedule(turn, profile)
+    if not was_complete:
+        athlete = get_person(turn.session, profile.person_id)
+        own = coach.id == profile.person_id
+        if first is None:
+            text = words.all_set_but_waiting(athlete.first_name, profile.status)
+            say_to(turn, coach, text)
+        else:
+            text = words.all_set(
+                athlete.first_name, moment_for(turn.session, coach, profile, first), own=own
+            )
+            say_to(turn, coach, text)
+            if not own:
+                with speaking_to(athlete):
+                    text = words.athlete_all_set(
+                        coach.first_name, moment_for(turn.session, athlete, profile, first)
+                    )
+                    say_to(turn, athlete, text)
+    if was_complete or _checked_in_today(turn, profile):
+        deciding.redecide(turn, profile, because=because)
+
+
+def _checked_in_today(turn: Turn, profile: AthleteProfile) -> bool:
+    return (
+        checkin_row(turn.session, profile.person_id, local_date(profile, turn.context)) is not None
+    )
+
+
+def has_measures(turn: Turn, coach: Person, profile: AthleteProfile) -> bool:
+    """Whether the first questions are answered; if not, the coach is told so."""
+    if profile.body_mass_kg is not None and profile.zone is not None and profile.baseline:
+        return True
+    name = get_person(turn.session, profile.person_id).first_name
+    say_to(turn, coach, words.no_measures_yet(name))
+    return False
+
+
+def _open_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
+    event = current_event(turn.session, profile.person_id)
+    if event is None:
+        say_to(turn, coach, words.event_first())
+        return
+    debrief.before_draft(turn, coach, profile)
+    asking.open_question(
+        turn, coach, DRAFT, subject_id=profile.person_id,
+        answers={
+            "_name": get_person(turn.session, profile.person_id).first_name,
+            "_own": coach.id == profile.person_id,
+            "_athlete": asdict(athlete_of(profile)),
+            "_baseline": dict(profile.baseline),
+            "_event_day": event.day.isoformat(),
+            "_kind": event.kind,
+            "_today": local_date(profile, turn.context).isoformat(),
+            "_weight_unit": profile.weight_unit,
+            "_volume_unit": profile.volume_unit,
+            "_learnt": learnt_g_per_kg(turn, profile),
+        },
+    )  # fmt: skip

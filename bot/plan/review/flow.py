@@ -1,0 +1,71 @@
+"""The question before a plan with warnings goes live: go on, and for what reason."""
+
+from __future__ import annotations
+
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import LONGEST_NOTE, yes_or_no
+from bot.plan.review import words
+from bot.words import refusals
+from engine.written.units import parse_number
+
+MOST_KCAL = 12000
+
+
+def _ask_sure(answers: Answers) -> str:
+    return words.ask_sure(answers["_warnings"])
+
+
+def _sure(answers: Answers) -> Choices:
+    return (
+        (Choice(words.go_on_button(), "yes"),),
+        (Choice(words.leave_button(), "no"),),
+    )
+
+
+def read_reason(text: str, answers: Answers) -> str:
+    """Why a coach goes on with something: any words, but some."""
+    reason = " ".join(text.split())
+    if not reason:
+        raise Unread(words.reason_empty())
+    if len(reason) > LONGEST_NOTE:
+        raise Unread(refusals.long_note(len(reason), LONGEST_NOTE))
+    return reason
+
+
+def _so_far(answers: Answers) -> str:
+    if "sure" not in answers:
+        return ""
+    return words.going_on(answers["_warnings"]) if answers["sure"] else words.left()
+
+
+#: Context: "_warnings" (the text), "_answers" (what the reason will be for), "_event", "_base" (the
+#: plan row this was to take the place of, 0 for none), "_days", "_shape", "_field", "_days_out".
+PLAN_REVIEW = Flow(
+    id="coach-plan-review",
+    so_far=_so_far,
+    can_cancel=False,
+    steps=(
+        Step(key="sure", ask=_ask_sure, read=yes_or_no, choices=_sure),
+        Step(
+            key="reason",
+            ask=lambda answers: words.ask_reason(),
+            read=read_reason,
+            when=lambda answers: answers.get("sure") is True,
+        ),
+    ),
+)
+
+
+def _read_total(text: str, answers: Answers) -> float:
+    return parse_number(text.lower().replace("kcal", ""), low=100, high=MOST_KCAL)
+
+
+#: Context: "_days_out".
+PLAN_TOTAL = Flow(
+    id="coach-plan-total",
+    steps=(
+        Step(
+            key="kcal", ask=lambda answers: words.ask_total(answers["_days_out"]), read=_read_total
+        ),
+    ),
+)

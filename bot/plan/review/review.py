@@ -1,0 +1,123 @@
+"""The coach answers a plan's warnings, and looks at all that the review has to say."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.people import get_person, own_athlete
+from bot.people.telling import say_to
+from bot.plan import gate as plan_gate
+from bot.plan import words as plan_words
+from bot.plan import words_totals as total_words
+from bot.plan.numbers import first_things_first, number_is_live
+from bot.plan.planning import draft_is_live, set_plan
+from bot.plan.review import words
+from bot.plan.review.flow import PLAN_TOTAL
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.week.load import athlete_of, baseline_of, current_event, current_plan, plan_row
+from bot.words import coach_figures as figures
+from engine.planning.review import conventions_of, kcal_by_label, review_plan
+from engine.values.plan import DayTarget, PeakPlan
+
+
+def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """With a reason the plan goes live, if it still is the change that was asked about."""
+    profile = own_athlete(turn.session, coach, question.about)
+    answers = question.answers
+    if profile is None or not answers["sure"]:
+        return
+    event = current_event(turn.session, profile.person_id)
+    standing = plan_row(turn.session, event) if event is not None else None
+    if (
+        event is None
+        or event.id != answers["_event"]
+        or (standing.id if standing is not None else 0) != answers["_base"]
+    ):
+        button = Button(plan_words.see_plan_button(), f"c:plan:{profile.person_id}")
+        say_to(turn, coach, words.changed_meanwhile(), buttons=[[button]])
+        return
+    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    before = current_plan(turn.session, event)
+    if not set_plan(turn, coach, profile, event, plan, shape=answers["_shape"]):
+        return
+    plan_gate.keep_reason(turn, coach, event, answers["_answers"], answers["reason"])
+    noted = words.reason_noted(answers["reason"])
+    if answers["_field"] and before is not None:
+        number_is_live(
+            turn, coach, profile, event, before, plan, answers["_field"],
+            answers["_days_out"], noted=noted,
+        )  # fmt: skip
+    else:
+        draft_is_live(turn, coach, profile, event, plan, noted=noted)
+
+
+def show_review(turn: OnAthlete) -> None:
+    """All that the review says of the plan in force, and the reasons kept."""
+    answer(turn)
+    event = current_event(turn.session, turn.profile.person_id)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None:
+        first_things_first(turn, turn.person, turn.profile, event)
+        return
+    findings = plan_gate.look_over(turn, turn.profile, event, plan)
+    name, own = (
+        get_person(turn.session, turn.profile.person_id).first_name,
+        turn.person.id == turn.profile.person_id,
+    )
+    kept = words.reasons_kept(
+        (figures.moment(row.at, turn.profile.zone), row.reason)
+        for row in plan_gate.reasons(turn.session, event)
+    )
+    text = words.review_view(name, findings, turn.profile.volume_unit, own=own)
+    back = [[Button(plan_words.back_button(), f"c:plan:{turn.profile.person_id}")]]
+    rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)
+
+
+def ask_total(turn: OnAthlete) -> None:
+    """A button under a day: which total does the coach's own plan give?"""
+    answer(turn)
+    day = _day(turn.session, turn.profile, turn.arguments[0] if turn.arguments else "")
+    if day is None:
+        show_review(turn.on(turn.profile))
+        return
+    asking.open_question(
+        turn, turn.person, PLAN_TOTAL, subject_id=turn.profile.person_id,
+        answers={"_days_out": day.days_out},
+    )  # fmt: skip
+
+
+def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Hold the stated total against the day's macros, by both label conventions."""
+    profile = own_athlete(turn.session, coach, question.about)
+    day = _day(turn.session, profile, str(question.answers["_days_out"])) if profile else None
+    if profile is None or day is None:
+        say_to(turn, coach, plan_words.plan_first())
+        return
+    stated = question.answers["kcal"]
+    found = review_plan(
+        athlete_of(profile), baseline_of(profile), PeakPlan((day,)),
+        stated_kcal={day.days_out: stated},
+    )  # fmt: skip
+    off = [finding for finding in found if finding.id == "total-off"]
+    fits = conventions_of(day, stated)
+    text = (
+        words.findings_text(off, profile.volume_unit)
+        if off
+        else words.total_fits(stated, *kcal_by_label(day))
+    )
+    if len(fits) == 1:
+        text = f"{text} {total_words.label_convention(fits[0])}"
+    button = Button(
+        plan_words.day_button(day.days_out), f"c:day:{profile.person_id}:{day.days_out}"
+    )
+    say_to(turn, coach, text, buttons=[[button]])
+
+
+def _day(session: Session, profile: AthleteProfile, named: str) -> DayTarget | None:
+    event = current_event(session, profile.person_id)
+    plan = current_plan(session, event) if event is not None else None
+    return plan.day(int(named)) if plan is not None and named.isdigit() else None

@@ -1,0 +1,335 @@
+"""What the review of a plan found, in a coach's words."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Iterable, Mapping, Sequence
+
+from bot.words import coach_figures as figures
+from bot.words.languages import mark, tr
+from bot.words.names import cited
+from bot.words.training import training_words
+from engine.planning.review import Finding, OnDay
+from engine.safety import Level
+
+LEVELS = {
+    Level.WARNING: mark("Warning"),
+    Level.CAUTION: mark("Caution"),
+    Level.ADVISORY: mark("Info"),
+}
+
+
+def review_button() -> str:
+    return tr("Review")
+
+
+def findings_text(findings: Sequence[Finding], volume_unit: str) -> str:
+    """Every finding with its reason and sources, the most urgent first."""
+    return "\n\n".join(finding_text(finding, volume_unit) for finding in findings)
+
+
+def finding_text(finding: Finding, volume_unit: str) -> str:
+    return tr(
+        "{level}: {said}\nSource: {sources}.",
+        level=tr(LEVELS[finding.level]),
+        said=SENTENCES[finding.id](finding, volume_unit),
+        sources="; ".join(cited(source.citation) for source in finding.sources),
+    )
+
+
+def looked_over(findings: Sequence[Finding], volume_unit: str) -> str:
+    """Under a plan that has gone live."""
+    if not findings:
+        return tr("I checked it against the published figures and found no problem.")
+    return tr("I checked it:\n\n{findings}", findings=findings_text(findings, volume_unit))
+
+
+def review_view(name: str, findings: Sequence[Finding], volume_unit: str, *, own: bool) -> str:
+    if not findings:
+        if own:
+            return tr("I checked your plan against the published figures: no problem found.")
+        return tr(
+            "I checked {name}'s plan against the published figures: no problem found.", name=name
+        )
+    head = (
+        tr("Your plan, checked against the published figures:")
+        if own
+        else tr("{name}'s plan, checked against the published figures:", name=name)
+    )
+    return f"{head}\n\n{findings_text(findings, volume_unit)}"
+
+
+def reasons_kept(reasons: Iterable[tuple[str, str]]) -> str:
+    """`reasons`: when and why a coach went on."""
+    return "\n".join(
+        tr("Used anyway, {when}: {reason}", when=when, reason=reason) for when, reason in reasons
+    )
+
+
+def ask_sure(warnings: str) -> str:
+    return tr(
+        "Before I use this plan:\n\n{warnings}\n\nNothing has been changed yet. To use it "
+        "anyway, give me a reason; I save it with the plan.",
+        warnings=warnings,
+    )
+
+
+def go_on_button() -> str:
+    return tr("Use it anyway, with a reason")
+
+
+def leave_button() -> str:
+    return tr("Keep the old plan")
+
+
+def ask_reason() -> str:
+    return tr("What is the reason? A few words, for example: worked well in the March trial.")
+
+
+def going_on(warnings: str) -> str:
+    return tr("Using it anyway:\n\n{warnings}", warnings=warnings)
+
+
+def left() -> str:
+    return tr("OK, nothing was changed.")
+
+
+def reason_empty() -> str:
+    return tr("That was empty. Send a few words on why you go ahead.")
+
+
+def reason_noted(reason: str) -> str:
+    return tr("Your reason is saved with the plan: {reason}", reason=reason)
+
+
+def changed_meanwhile() -> str:
+    return tr(
+        "The plan or the event has changed since I asked, so I changed nothing. Please look again."
+    )
+
+
+# One sentence a finding
+
+
+def _on(days: Sequence[OnDay], show: Callable[[OnDay], str]) -> str:
+    """ "3 and 2 days out: 1.5 L; the day itself: 2 L"."""
+    by_value: dict[str, list[int]] = {}
+    for day in days:
+        if day.days_out is not None:
+            by_value.setdefault(show(day), []).append(day.days_out)
+    return "; ".join(f"{_days(outs)}: {value}" for value, outs in by_value.items())
+
+
+def _days(outs: Sequence[int]) -> str:
+    far = [out for out in outs if out > 0]
+    parts = []
+    if len(far) == 1:
+        parts.append(figures.days_out(far[0]))
+    elif far:
+        parts.append(tr("{several} days out", several=figures.all_of([str(out) for out in far])))
+    if 0 in outs:
+        parts.append(figures.days_out(0))
+    return figures.all_of(parts)
+
+
+def _on_in_grams(days: Sequence[OnDay]) -> str:
+    return _on(days, lambda day: figures.grams(float(day.value)))
+
+
+def _on_in_litres(days: Sequence[OnDay], unit: str) -> str:
+    return _on(days, lambda day: figures.litres(float(day.value), unit))
+
+
+def _on_as_said(days: Sequence[OnDay]) -> str:
+    return _on(days, lambda day: training_words(str(day.value)))
+
+
+def _water_cut(f: Finding, unit: str) -> str:
+    return tr(
+        "water is cut. {days}; the habit is {habit}. Muscle is three quarters water, and "
+        "glycogen is stored with it: cutting water makes people flat and has harmed some.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
+    )
+
+
+def _water_load(f: Finding, unit: str) -> str:
+    return tr(
+        "water is loaded. {days}; that is more than 1 L over the habit of {habit}. It gains "
+        "nothing here, and much water in little time dilutes the blood.",
+        days=_on_in_litres(f.days, unit),
+        habit=figures.litres(f.facts["habit_l"], unit),
+    )
+
+
+def _sodium_habit_unknown(f: Finding, unit: str) -> str:
+    return tr(
+        "sodium has a figure, and nobody has counted the habit. {days}. It may be a cut without "
+        'anybody meaning one: "as always" is safer.',
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
+    )
+
+
+def _sodium_swing(f: Finding, unit: str) -> str:
+    return tr(
+        "sodium differs from the habit of {habit} by more than a quarter. {days}.",
+        habit=figures.milligrams(f.facts["habit_mg"]),
+        days=_on(f.days, lambda day: figures.milligrams(float(day.value))),
+    )
+
+
+def _carbs_over(f: Finding, unit: str) -> str:
+    return tr(
+        "carbs are over the safety bound of {most}. {days}.",
+        most=figures.grams(f.facts["most_g"]),
+        days=_on_in_grams(f.days),
+    )
+
+
+def _load_over(f: Finding, unit: str) -> str:
+    return tr(
+        "the load comes to {load}; the safety bound for three days is {most}.",
+        load=figures.grams(float(f.days[0].value)),
+        most=figures.grams(f.facts["most_g"]),
+    )
+
+
+def _load_small(f: Finding, unit: str) -> str:
+    return tr(
+        "an average load day is {load} g/kg; under {need} g/kg a load does little.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
+    )
+
+
+def _load_small_woman(f: Finding, unit: str) -> str:
+    return tr(
+        "the largest load day is {load} g/kg; at {need} g/kg or less, women's muscles took up "
+        "little in studies.",
+        load=figures.number(float(f.days[0].value), 1),
+        need=figures.plain(f.facts["need_g_per_kg"]),
+    )
+
+
+def _deep(f: Finding, unit: str) -> str:
+    return tr(
+        "depletion is deep. {days}, under {least}. It rarely adds anything if the look is "
+        "already right.",
+        days=_on_in_grams(f.days),
+        least=figures.grams(f.facts["least_g"]),
+    )
+
+
+def _jump(f: Finding, unit: str) -> str:
+    return tr(
+        "carbs jump at the very end: no time to see or correct a spill, and the stomach may "
+        "rebel. {days}, more than one and a half times the day before.",
+        days=_on_in_grams(f.days),
+    )
+
+
+def _legs(f: Finding, unit: str) -> str:
+    return tr(
+        "legs are trained late: {days}. Trained legs keep water for days; {last} days out is "
+        "late enough.",
+        days=_on_as_said(f.days),
+        last=figures.plain(f.facts["last_days_out"]),
+    )
+
+
+def _stimulus(f: Finding, unit: str) -> str:
+    return tr(
+        "something new or hard close to event day: {days}. Sore muscles swell and fill more "
+        "slowly.",
+        days=_on_as_said(f.days),
+    )
+
+
+def _cardio(f: Finding, unit: str) -> str:
+    return tr(
+        "cardio jumps. {days}, more than 20 min over the days before.",
+        days=_on(
+            f.days, lambda day: tr("{minutes} min", minutes=figures.plain(round(float(day.value))))
+        ),
+    )
+
+
+def _fibre(f: Finding, unit: str) -> str:
+    return tr(
+        "fibre is high late. {days}, over {most}: it stays in the gut and brings weight and gas.",
+        days=_on_in_grams(f.days),
+        most=figures.grams(f.facts["most_g"]),
+    )
+
+
+def _kcal_per_kg(day: OnDay) -> str:
+    return tr("about {energy} kcal per kg lean mass", energy=figures.number(float(day.value), 1))
+
+
+def _energy(f: Finding, unit: str) -> str:
+    return tr(
+        "energy availability is low. {days}, under {least}. A few days can be managed, weeks "
+        "do harm; exercise is estimated.",
+        days=_on(f.days, _kcal_per_kg),
+        least=figures.plain(f.facts["least_kcal_per_kg"]),
+    )
+
+
+def _not_rehearsed(f: Finding, unit: str) -> str:
+    return tr("there was no trial. A trial two to eight weeks before says more than any table.")
+
+
+def _kcal_stated(day: OnDay) -> str:
+    return tr("{energy} kcal stated", energy=figures.number(float(day.value)))
+
+
+def _total(f: Finding, unit: str) -> str:
+    return tr(
+        "the total does not match. {days}; the macros come to {apart} kcal where carbs are without "
+        "fibre (EU labels), or {within} where fibre is in them (US labels).",
+        days=_on(f.days, _kcal_stated),
+        apart=figures.number(f.facts["kcal_fibre_apart"]),
+        within=figures.number(f.facts["kcal_fibre_within"]),
+    )
+
+
+SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
+    "water-cut": _water_cut,
+    "water-load": _water_load,
+    "sodium-swing": _sodium_swing,
+    "sodium-habit-unknown": _sodium_habit_unknown,
+    "carbs-over-guard-rail": _carbs_over,
+    "load-over-guard-rail": _load_over,
+    "load-small": _load_small,
+    "load-small-for-a-woman": _load_small_woman,
+    "deep-depletion": _deep,
+    "last-day-jump": _jump,
+    "legs-too-late": _legs,
+    "new-stimulus": _stimulus,
+    "cardio-jump": _cardio,
+    "fibre-high-late": _fibre,
+    "low-energy-availability": _energy,
+    "nothing-rehearsed": _not_rehearsed,
+    "total-off": _total,
+}
+
+
+def ask_total(days_out: int) -> str:
+    return tr(
+        "What total does your plan give for {when}, in kcal? I compare it with the day's "
+        "carbs, protein, fat and fibre.",
+        when=figures.days_out(days_out),
+    )
+
+
+def total_fits(stated: float, apart: float, within: float) -> str:
+    return tr(
+        "{stated} kcal fits: the macros come to {apart} kcal where carbs are without "
+        "fibre (EU labels) and {within} where fibre is in them (US labels).",
+        stated=figures.number(stated),
+        apart=figures.number(apart),
+        within=figures.number(within),
+    )
+
+
+def total_button() -> str:
+    return tr("Check kcal")

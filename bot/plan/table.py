@@ -1,0 +1,59 @@
+"""Plan: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.core.routes import COACH, COACHING, Command, Tap
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.plan import numbers as plan_numbers
+from bot.plan import planning
+from bot.plan import typed as plan_typed
+from bot.plan.flow import DRAFT, PLAN_NUMBER
+from bot.plan.limits import setting as limit_setting
+from bot.plan.limits.flow import LIMIT
+from bot.plan.next_load import looks, next_load
+from bot.plan.next_load.flow import NEXT_LOAD
+from bot.plan.review import review as plan_reviewing
+from bot.plan.review.flow import PLAN_REVIEW, PLAN_TOTAL
+from bot.plan.templates import templates
+from bot.plan.templates import words as template_words
+from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
+
+FEATURE = Feature(
+    id="plan",
+    commands=(
+        Command(
+            "templates", COACHING, templates.list_templates, template_words.templates_menu, rank=180
+        ),
+    ),
+    taps=(
+        Tap("tpl", COACHING, templates.tapped),
+        Tap("look", COACH, looks.look_tapped),
+    ),
+    on_card={
+        "draft": planning.ask_draft,
+        "plan": plan_numbers.show_plan,
+        "day": plan_numbers.show_day,
+        "num": plan_numbers.ask_number,
+        "set": plan_typed.set_tapped,
+        "tpl": templates.use_template,
+        "tpl-save": templates.ask_to_save,
+        "learnt": next_load.show,
+        "learnt-no": next_load.leave,
+        "review": plan_reviewing.show_review,
+        "kcal": plan_reviewing.ask_total,
+        "limits": limit_setting.show_limits,
+        "limits-use": limit_setting.use_suggested_limits,
+        "lim": limit_setting.ask_limit,
+    },
+    flows=(
+        Registered(DRAFT, planning.draft_given),
+        Registered(PLAN_NUMBER, plan_numbers.number_given),
+        Registered(TEMPLATE_NAME, templates.name_given),
+        Registered(TEMPLATE_USE, templates.use_answered),
+        Registered(NEXT_LOAD, next_load.answered),
+        Registered(PLAN_REVIEW, plan_reviewing.review_answered),
+        Registered(PLAN_TOTAL, plan_reviewing.total_given),
+        Registered(LIMIT, limit_setting.limit_given),
+    ),
+)

@@ -1,0 +1,48 @@
+"""The questions around plan templates: what to call one, and whether to use it."""
+
+from __future__ import annotations
+
+from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.readers import buttons, yes_or_no
+from bot.plan.templates import words
+
+
+def _read_name(text: str, answers: Answers) -> str:
+    name = " ".join(text.split())
+    if not name:
+        raise Unread(words.name_empty())
+    if len(name) > words.LONGEST_NAME:
+        raise Unread(words.name_too_long(len(name)))
+    if name.casefold() in answers["_names"]:
+        raise Unread(words.name_taken(name))
+    return name
+
+
+#: Context: "_names", those of the coach's templates in lower case.
+TEMPLATE_NAME = Flow(
+    id="coach-template-name",
+    steps=(Step(key="name", ask=lambda answers: words.ask_name(), read=_read_name),),
+)
+
+
+def _ask_use(answers: Answers) -> str:
+    return words.ask_use(
+        answers["_template"], answers["_table"], answers["_name"],
+        own=answers["_own"], days_over=answers["_days_over"],
+    )  # fmt: skip
+
+
+#: Context: "_template" (its name), "_shape", "_name", "_own", "_table" and "_days_over" to show;
+#: "_days", the plan as it would become; "_plan", the id of the one it would replace (0: none).
+TEMPLATE_USE = Flow(
+    id="coach-template-use",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="use",
+            ask=_ask_use,
+            read=yes_or_no,
+            choices=buttons(((words.use_it_button, "yes"), (words.leave_button, "no"))),
+        ),
+    ),
+)

@@ -1,0 +1,199 @@
+"""A coach's own plan templates: saved off one athlete, scaled onto another; shared with nobody."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import Act, OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.people import get_person, local_date, own_athlete
+from bot.people.telling import say_to
+from bot.plan import words as plan_words
+from bot.plan.planning import plan_misfits, say_problems, use_plan
+from bot.plan.templates import words
+from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.templates import TemplateRow
+from bot.store.tables.week import EventRow
+from bot.week.load import athlete_of, baseline_of, current_event, current_plan, plan_days, plan_row
+from engine.planning.template import relative, scaled
+from engine.values.plan import DayTarget, PeakPlan
+
+MOST_TEMPLATES = 30
+
+
+def ask_to_save(turn: OnAthlete) -> None:
+    """A button under the plan: ask for a name."""
+    answer(turn)
+    event = current_event(turn.session, turn.profile.person_id)
+    if event is None or plan_row(turn.session, event) is None:
+        _say(turn, turn.person, plan_words.plan_first())
+        return
+    mine = templates_of(turn.session, turn.person)
+    if len(mine) >= MOST_TEMPLATES:
+        _say(turn, turn.person, words.too_many(MOST_TEMPLATES))
+        return
+    asking.open_question(
+        turn, turn.person, TEMPLATE_NAME, subject_id=turn.profile.person_id,
+        answers={"_names": [row.name.casefold() for row in mine]},
+    )  # fmt: skip
+
+
+def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Keep the plan as it is now under this name."""
+    profile = own_athlete(turn.session, coach, question.about)
+    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    plan = current_plan(turn.session, event) if event is not None else None
+    row = plan_row(turn.session, event) if event is not None else None
+    if profile is None or plan is None or row is None:
+        _say(turn, coach, plan_words.plan_first())
+        return
+    name = question.answers["name"]
+    if any(mine.name.casefold() == name.casefold() for mine in templates_of(turn.session, coach)):
+        _say(turn, coach, words.name_taken(name))
+        return
+    turn.session.add(
+        TemplateRow(
+            coach_id=id_of(coach), name=name, shape=row.shape, made_at=turn.now,
+            days=relative(plan, athlete_of(profile), baseline_of(profile)),
+        )
+    )  # fmt: skip
+    turn.session.flush()
+    _say(turn, coach, words.saved(name))
+
+
+def use_template(turn: OnAthlete) -> None:
+    """The coach's templates as buttons; of the one tapped, what it makes for this athlete."""
+    answer(turn)
+    name, own = (
+        get_person(turn.session, turn.profile.person_id).first_name,
+        turn.person.id == turn.profile.person_id,
+    )
+    event = current_event(turn.session, turn.profile.person_id)
+    if event is None or not turn.profile.baseline:
+        text = (
+            plan_words.event_first() if turn.profile.baseline else plan_words.no_measures_yet(name)
+        )
+        _say(turn, turn.person, text)
+        return
+    mine = templates_of(turn.session, turn.person)
+    if not mine:
+        _say(turn, turn.person, words.none_yet())
+        return
+    if not turn.arguments:
+        buttons = [[Button(row.name, f"c:tpl:{turn.profile.person_id}:{row.id}")] for row in mine]
+        text = words.which(name, own=own)
+        say_to(turn, turn.person, text, buttons=buttons)
+        return
+    row = _own_template(turn.session, turn.person, turn.arguments[0])
+    if row is None:
+        _say(turn, turn.person, words.gone())
+        return
+    _show(turn, turn.person, turn.profile, event, row)
+
+
+def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The scaled plan is to be used, or left."""
+    answers = question.answers
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None or not answers["use"]:
+        _say(turn, coach, words.left())
+        return
+    event = current_event(turn.session, profile.person_id)
+    base = plan_row(turn.session, event) if event is not None else None
+    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    if (
+        event is None
+        or (base.id if base is not None else 0) != answers["_plan"]
+        or plan != _with_days_over(turn, profile, event, plan)
+    ):
+        _say(turn, coach, words.moved_on())
+        return
+    use_plan(turn, coach, profile, event, plan, shape=answers["_shape"])
+
+
+def list_templates(turn: Act) -> None:
+    """/templates"""
+    mine = templates_of(turn.session, turn.person)
+    if not mine:
+        _say(turn, turn.person, words.none_yet())
+        return
+    say_to(
+        turn,
+        turn.person,
+        words.listed([words.row(row.name, row.made_at) for row in mine]),
+        buttons=[[Button(words.delete_button(row.name), f"tpl:del:{row.id}")] for row in mine],
+    )
+
+
+def tapped(turn: Act) -> None:
+    """Buttons "tpl:del:ID", "tpl:del-yes:ID", "tpl:keep:ID"."""
+    action, number = (*turn.arguments, "", "")[:2]
+    answer(turn)
+    row = _own_template(turn.session, turn.person, number)
+    if row is None:
+        _say(turn, turn.person, words.gone())
+    elif action == "del":
+        text = words.ask_delete(row.name)
+        yes = Button(words.delete_yes_button(), f"tpl:del-yes:{row.id}")
+        no = Button(words.keep_button(), f"tpl:keep:{row.id}")
+        say_to(turn, turn.person, text, buttons=[[yes, no]])
+    elif action == "del-yes":
+        turn.session.delete(row)
+        rewrite(turn, words.deleted(row.name))
+    else:
+        rewrite(turn, words.kept())
+
+
+def templates_of(session: Session, coach: Person) -> list[TemplateRow]:
+    """The coach's own, by name."""
+    query = select(TemplateRow).where(TemplateRow.coach_id == coach.id)
+    return list(session.exec(query.order_by(col(TemplateRow.name))))
+
+
+def _own_template(session: Session, coach: Person, number: str) -> TemplateRow | None:
+    row = session.get(TemplateRow, int(number)) if number.isdigit() else None
+    return row if row is not None and row.coach_id == coach.id else None
+
+
+def _show(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, row: TemplateRow
+) -> None:
+    made = scaled(row.days, athlete_of(profile), baseline_of(profile))
+    plan = _with_days_over(turn, profile, event, made)
+    problems = plan_misfits(turn.session, profile, event, plan)
+    if problems:
+        say_problems(turn, coach, profile, problems)
+        return
+    base = plan_row(turn.session, event)
+    asking.open_question(
+        turn, coach, TEMPLATE_USE, subject_id=profile.person_id,
+        answers={
+            "_template": row.name, "_shape": row.shape,
+            "_name": get_person(turn.session, profile.person_id).first_name,
+            "_own": coach.id == profile.person_id,
+            "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
+            "_days_over": plan != made,
+            "_days": plan_days(plan), "_plan": base.id if base is not None else 0,
+        },
+    )  # fmt: skip
+
+
+def _with_days_over(
+    turn: Turn, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> PeakPlan:
+    """The plan with the days that are over as they stand in the present one."""
+    present, today = current_plan(turn.session, event), local_date(profile, turn.context)
+    for target in present or ():
+        if event.day - timedelta(days=target.days_out) < today:
+            plan = plan.with_day(target)
+    return plan
+
+
+def _say(turn: Turn, coach: Person, text: str) -> None:
+    say_to(turn, coach, text)

@@ -1,0 +1,160 @@
+"""What a coach reads around plan templates."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import datetime
+
+from bot.words import coach_figures as figures
+from bot.words.languages import tr
+
+LONGEST_NAME = 40
+
+
+def save_button() -> str:
+    return tr("Save as template")
+
+
+def use_button() -> str:
+    return tr("Use a template")
+
+
+def templates_menu() -> str:
+    return tr("Your own plan templates")
+
+
+def ask_name() -> str:
+    return tr(
+        "What do you want to call this template? It stores the load in g per kg of body mass, "
+        "and the days before as shares of what the athlete normally eats and drinks. No name "
+        "and no weight go into it. Only you can see it."
+    )
+
+
+def name_empty() -> str:
+    return tr("That was empty. Send a short name, for example: slow front-load.")
+
+
+def name_too_long(length: int) -> str:
+    return tr(
+        "That is {length} characters; {most} fit on a button. Please send a shorter name.",
+        length=figures.number(length),
+        most=LONGEST_NAME,
+    )
+
+
+def name_taken(name: str) -> str:
+    return tr(
+        "You already have a template called {name}. Please send another name. /templates lists "
+        "them.",
+        name=name,
+    )
+
+
+def too_many(most: int) -> str:
+    return tr(
+        "You have {most} templates, which is the most I keep. Delete one first: /templates.",
+        most=most,
+    )
+
+
+def saved(name: str) -> str:
+    return tr(
+        'Saved as {name}. "{use_button}" in an athlete\'s plan puts it on that athlete; '
+        "/templates lists what you have.",
+        name=name,
+        use_button=use_button(),
+    )
+
+
+def none_yet() -> str:
+    return tr(
+        'You have no templates yet. "{save_button}" under an athlete\'s plan makes one.',
+        save_button=save_button(),
+    )
+
+
+def which(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Which template, scaled to your body mass and habits? I show the plan before it "
+            "is used.",
+        )
+    return tr(
+        "Which template, scaled to {name}'s body mass and habits? I show the plan before "
+        "it is used.",
+        name=name,
+    )
+
+
+def gone() -> str:
+    return tr("That template is no longer there. /templates lists what you have.")
+
+
+def ask_use(template: str, table: str, name: str, *, own: bool, days_over: bool) -> str:
+    head = (
+        tr("{template}, scaled for you:", template=template)
+        if own
+        else tr("{template}, scaled for {name}:", template=template, name=name)
+    )
+    asked = tr("Replace the current plan with it?")
+    if days_over:
+        asked += " " + tr("Days that are over stay as they were.")
+    return "\n\n".join([head, table, asked])
+
+
+def use_it_button() -> str:
+    return tr("Use this plan")
+
+
+def leave_button() -> str:
+    return tr("Don't change it")
+
+
+def left() -> str:
+    return tr("OK, nothing was changed.")
+
+
+def moved_on() -> str:
+    return tr(
+        "The plan has changed since I showed you this, so I changed nothing. Please look again."
+    )
+
+
+def listed(rows: Sequence[str]) -> str:
+    return tr("Your templates:\n{rows}", rows="\n".join(rows))
+
+
+def row(name: str, made_at: datetime) -> str:
+    return tr(
+        "- {name}, saved {day} {year}",
+        name=name,
+        day=figures.day(made_at.date()),
+        year=made_at.year,
+    )
+
+
+def delete_button(name: str) -> str:
+    return tr("Delete {name}", name=name)
+
+
+def ask_delete(name: str) -> str:
+    return tr(
+        "Delete the template {name}? Plans that were made from it stay as they are.", name=name
+    )
+
+
+def delete_yes_button() -> str:
+    return tr("Yes, delete it")
+
+
+def keep_button() -> str:
+    return tr("Keep it")
+
+
+def deleted(name: str) -> str:
+    return tr("Deleted: {name}.", name=name)
+
+
+def kept() -> str:
+    return tr("Kept.")

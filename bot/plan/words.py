@@ -1,0 +1,351 @@
+"""What a coach reads while setting event and plan, and when all is set."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.common import day_and_year
+from bot.words.languages import mark, tr
+from bot.words.names import FIELD_WORDS, KIND_WORDS, LIMIT_WORDS, shape_words
+from bot.words.training import training_words
+from engine.values.limits import Problem
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+
+#: On a button.
+KINDS = {"show": mark("A show"), "shoot": mark("A photo shoot"), "trial": mark("A trial")}
+
+# The numbers of a day by their key in the plan: what a coach calls each, and its unit.
+FIELDS = {
+    "carb_g": (mark("Carbs"), "g"),
+    "protein_g": (mark("Protein"), "g"),
+    "fat_g": (mark("Fat"), "g"),
+    "fibre_g": (mark("Fibre"), "g"),
+    "water_l": (mark("Water"), "L"),
+    "sodium_mg": (mark("Sodium"), "mg"),
+    "training": (mark("Training"), ""),
+    "cardio_min": (mark("Cardio"), "min"),
+    "steps": (mark("Steps"), ""),
+}
+
+
+# The event
+
+
+def ask_kind(name: str, *, own: bool) -> str:
+    if own:
+        return tr("What is this peak week for? A trial is a peak week run for practice.")
+    return tr(
+        "What is {name}'s peak week for? A trial is a peak week run for practice.",
+        name=name,
+    )
+
+
+def ask_day() -> str:
+    return tr("On which day? For example 14 Nov or 2027-11-14.")
+
+
+def ask_place(zone: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest "
+            "large city.",
+            zone=zone,
+        )
+    return tr(
+        "Where is it? Tap if it is in the athlete's own time zone ({zone}), or send the "
+        "nearest large city.",
+        zone=zone,
+    )
+
+
+def same_place_button() -> str:
+    return tr("Same time zone")
+
+
+def day_is_past(day: date) -> str:
+    return tr("{day} is already past. Please check the date.", day=day_and_year(day))
+
+
+def day_is_far(day: date) -> str:
+    return tr("{day} is more than a year away. Please check the date.", day=day_and_year(day))
+
+
+def event_so_far(kind: str | None, day: date | None) -> str:
+    parts = [
+        figures.capital(tr(KIND_WORDS[kind])) if kind else "",
+        day_and_year(day) if day else "",
+    ]
+    return ", ".join(part for part in parts if part)
+
+
+def draft_so_far(shape: str, load: float | None) -> str:
+    if load is None:
+        return tr("Shape: {shape}", shape=shape_words(shape))
+    return tr(
+        "Shape: {shape}; average load day {load} g/kg",
+        shape=shape_words(shape),
+        load=figures.plain(load),
+    )
+
+
+def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
+    what = figures.capital(tr(KIND_WORDS[kind]))
+    return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
+
+
+def event_set(line: str, *, replaced: date | None, moved: bool) -> str:
+    """`replaced` is the day of the event that falls away; `moved`: plan and limits came along."""
+    said = tr("Saved. {line}.", line=line)
+    if replaced is not None:
+        said += " " + _replaces(replaced)
+    if moved:
+        said += " " + tr("I moved the plan and the limits to the new date. Please check them.")
+    return said
+
+
+def athlete_told_event(coach: str, line: str, *, replaced: date | None) -> str:
+    said = tr("{coach} has set your event: {line}.", coach=coach, line=line)
+    return said if replaced is None else f"{said} {_replaces(replaced)}"
+
+
+def _replaces(day: date) -> str:
+    return tr("It replaces the event on {day}.", day=day_and_year(day))
+
+
+# The plan
+
+
+def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, own: bool) -> str:
+    """`shapes`: label and meaning of each."""
+    lines = "\n".join(
+        f"- {shape_words(label)}: {shape_words(meaning)}" for label, meaning in shapes
+    )
+    if own:
+        return tr("How should your load be spread?\n{lines}", lines=lines)
+    return tr("How should {name}'s load be spread?\n{lines}", name=name, lines=lines)
+
+
+def ask_use_plan(table: str) -> str:
+    return tr(
+        "This is the draft:\n\n{table}\n\nUse it? You can change every number afterwards.",
+        table=table,
+    )
+
+
+def use_plan_button() -> str:
+    return tr("Use this plan")
+
+
+def another_draft_button() -> str:
+    return tr("Draft another")
+
+
+def plan_table(plan: PeakPlan, event_day: date, volume_unit: str) -> str:
+    lines = [tr("days out, day: carbs / protein / fat in g, water")]
+    lines += [_plan_row(target, event_day, volume_unit) for target in plan]
+    load = sum(target.carb_g for target in plan if target.days_out in LOAD_DAYS)
+    lines.append(tr("Load, 3 to 1 days out: {load} carbs in all", load=figures.grams(load)))
+    return "\n".join(lines)
+
+
+def _plan_row(target: DayTarget, event_day: date, volume_unit: str) -> str:
+    day = figures.day(date.fromordinal(event_day.toordinal() - target.days_out))
+    macros = " / ".join(f"{grams:.0f}" for grams in (target.carb_g, target.protein_g, target.fat_g))
+    water = figures.litres(target.water_l, volume_unit)
+    return f"{target.days_out}, {day}: {macros}, {water}"
+
+
+def plan_view(name: str, table: str, set_when: str, *, own: bool) -> str:
+    if own:
+        head = tr("Your plan, as of {when}:", when=set_when)
+    else:
+        head = tr("{name}'s plan, as of {when}:", name=figures.capital(name), when=set_when)
+    return "\n\n".join([head, table, tr("Tap a day to see or change its numbers.")])
+
+
+def plan_set(*, own: bool) -> str:
+    return tr("The plan is set.") if own else tr("The plan is set. Check-ins adjust it from here.")
+
+
+def event_first() -> str:
+    return tr("Set the event first: the plan counts back from that day.")
+
+
+def plan_first() -> str:
+    return tr("Set the plan first: I suggest limits that fit it.")
+
+
+def no_measures_yet(name: str) -> str:
+    return tr(
+        "{name} has not answered the first questions yet. I'll tell you when they have.",
+        name=name,
+    )
+
+
+def new_draft_button() -> str:
+    return tr("New draft")
+
+
+def set_limits_button() -> str:
+    return tr("Set the limits")
+
+
+def see_limits_button() -> str:
+    return tr("See the limits")
+
+
+def limits_button() -> str:
+    return tr("Limits")
+
+
+def see_plan_button() -> str:
+    return tr("See the plan")
+
+
+def back_button() -> str:
+    return tr("Back")
+
+
+def day_button(days_out: int) -> str:
+    return tr("Day") if days_out == 0 else tr("{days_out} out", days_out=days_out)
+
+
+def day_view(target: DayTarget, day: date, volume_unit: str) -> str:
+    lines = [f"{figures.capital(figures.days_out(target.days_out))}, {figures.day(day)}"]
+    lines += [
+        f"{tr(label)}: {field_value(key, getattr(target, key), volume_unit)}"
+        for key, (label, _) in FIELDS.items()
+    ]
+    return "\n".join(lines) + "\n\n" + tr("Which one do you want to change?")
+
+
+def as_always_button() -> str:
+    return figures.capital(tr("as always"))
+
+
+def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
+    if value is None and key in ("fibre_g", "sodium_mg"):
+        return tr("as always")
+    if value is None or value == "":
+        return tr("not said")
+    if isinstance(value, str):
+        return training_words(value)
+    if key == "water_l":
+        return figures.litres(value, volume_unit)
+    unit = FIELDS[key][1]
+    return f"{figures.number(value)}{f' {unit}' if unit else ''}"
+
+
+def nobody_called(name: str) -> str:
+    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+
+
+def ask_whose_number(days_out: int, key: str, value: str) -> str:
+    """`value` as it was typed."""
+    return tr(
+        "Whose plan? {when}, {label}: {value}",
+        when=figures.days_out(days_out), label=tr(FIELD_WORDS[key]), value=value,
+    )  # fmt: skip
+
+
+def field_button(key: str) -> str:
+    return tr(FIELDS[key][0])
+
+
+def ask_field(key: str, days_out: int, value: float | str | None, volume_unit: str) -> str:
+    now = tr(
+        "{label}, {when}: {value} now.",
+        label=field_button(key),
+        when=figures.days_out(days_out),
+        value=field_value(key, value, volume_unit),
+    )
+    how = tr("Send a few words.") if key == "training" else tr("Send the new number.")
+    return f"{now} {how}"
+
+
+def training_too_long(length: int, most: int) -> str:
+    return tr(
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
+        length=figures.number(length),
+        most=most,
+    )
+
+
+def training_empty() -> str:
+    return tr("That was empty. Send a few words, for example: upper body, light.")
+
+
+def field_set(key: str, days_out: int, value: str) -> str:
+    return f"{field_button(key)}, {figures.days_out(days_out)}: {value}."
+
+
+def day_over() -> str:
+    return tr("That day is over, so its numbers stay as they were.")
+
+
+def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
+    lines = "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
+    return tr(
+        "I changed nothing, because plan and limits don't fit together:\n{lines}\n\nChange the "
+        "limit or the plan, then try again.",
+        lines=lines,
+    )
+
+
+def _problem(problem: Problem, volume_unit: str) -> str:
+    key = "water_l" if problem.key == "water_l" else "carb_g"
+    values = {
+        "what": tr(FIELD_WORDS[key]),
+        "value": figures.limit(problem.limit, problem.value, volume_unit),
+        "limit": tr(LIMIT_WORDS[problem.limit]),
+        "bound": figures.limit(problem.limit, problem.bound, volume_unit),
+        "when": (
+            tr("load total") if problem.days_out is None else figures.days_out(problem.days_out)
+        ),
+    }
+    if problem.value < problem.bound:
+        return tr("{when}: {what} {value}, under the {limit} of {bound}", **values)
+    return tr("{when}: {what} {value}, over the {limit} of {bound}", **values)
+
+
+# When all three are there
+
+
+def all_set(name: str, when: str, *, own: bool) -> str:
+    """`when` is the first check-in, on the reader's clocks and the athlete's."""
+    if own:
+        return tr(
+            "Event, plan and limits are set. Your first check-in is on {when}.",
+            when=when,
+        )
+    return tr(
+        "Event, plan and limits are set. {name}'s first check-in is on {when}.",
+        name=name,
+        when=when,
+    )
+
+
+def athlete_all_set(coach: str, when: str) -> str:
+    return tr(
+        "{coach} has set your event, plan and limits. Your first check-in is on {when}. /week "
+        "shows the plan.",
+        coach=coach,
+        when=when,
+    )
+
+
+def all_set_but_waiting(name: str, status: str) -> str:
+    if status == "doctor-first":
+        return tr(
+            "Event, plan and limits are set. Check-ins begin once you have confirmed a "
+            "doctor's clearance for {name}.",
+            name=name,
+        )
+    if status == "paused":
+        return tr(
+            "Event, plan and limits are set. Check-ins begin once {name} is back with /resume.",
+            name=name,
+        )
+    return tr("Event, plan and limits are set, but no morning is left in this week for a check-in.")

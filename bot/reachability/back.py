@@ -1,0 +1,114 @@
+"""Somebody whose chat could not be reached is back: what went past them is told once more.
+
+What failed stays failed in the outbox, so that it is known; what still matters of it is said anew:
+alerts, changes that wait for a coach's word, and an athlete's target or question of this morning.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from functools import partial
+
+from sqlmodel import Session, col, select
+
+from bot.alerts import alerts
+from bot.checkin import checkins
+from bot.checkin.flow import CHECK_IN
+from bot.core.incoming import Incoming, Kind
+from bot.core.turn import Turn
+from bot.decision import deciding, signoff
+from bot.dialogue import asking
+from bot.dialogue.asking import Registered
+from bot.people.changes import Change
+from bot.people.people import athletes_of, get_person, local_date, profile_of, record
+from bot.people.rights import given_to
+from bot.people.telling import say_to
+from bot.reachability import words
+from bot.safety import alert_taps
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.week import AlertRow
+
+
+def is_away(session: Session, incoming: Incoming) -> bool:
+    """Whether somebody acts here who could not be reached until now."""
+    query = select(Person.reachable).where(Person.telegram_user_id == incoming.user_id)
+    return incoming.kind is not Kind.BLOCKED and session.exec(query).first() is False
+
+
+def came_back(turn: Turn, person: Person) -> None:
+    """Tell them what they missed, and those who were told that they were gone."""
+    _alerts_missed(turn, person)
+    signoff.ask_anew(turn, person)
+    profile = profile_of(turn.session, person.id)
+    if profile is not None and profile.status != AthleteStatus.DECLINED:
+        _morning_missed(turn, person, profile)
+        record(turn, profile.person_id, Change.REACHABLE_AGAIN, by=None)
+        alerts.note(turn, profile, lambda: words.athlete_back(person.first_name))
+    backed = select(Person).where(Person.second_contact_id == person.id).order_by(col(Person.id))
+    told: list[tuple[Person, Callable[[str], str]]] = []
+    told += [(coach, words.contact_back) for coach in turn.session.exec(backed)]
+    for coach_id in dict.fromkeys(row.coach_id for row in given_to(turn.session, person)):
+        told.append((get_person(turn.session, coach_id), words.second_back))
+    contact = alerts.second_contact(turn.session, person) if person.is_coach else None
+    if contact is not None and athletes_of(turn.session, person):
+        told.append((contact, words.coach_back))
+    for reader, sentence in told:
+        say_to(turn, reader, partial(sentence, person.first_name), silent=True)
+
+
+def _alerts_missed(turn: Turn, person: Person) -> None:
+    """Alerts whose newest message to this person failed: open ones with their button."""
+    failed = select(OutboxRow.topic).where(
+        OutboxRow.chat_id == person.chat_id,
+        OutboxRow.status == "failed",
+        col(OutboxRow.topic).startswith("alert:"),
+    )
+    numbers = sorted({int(str(topic).split(":")[1]) for topic in turn.session.exec(failed)})
+    rows = [turn.session.get(AlertRow, number) for number in numbers]
+    missed = [row for row in rows if row is not None and _went_past(turn.session, row, person)]
+    if missed:
+        text = words.missed_alerts(len(missed))
+        say_to(turn, person, text)
+    for row in missed:
+        if row.acknowledged_at is None:
+            alerts.tell_again(turn, row, person)
+            continue
+        say_to(
+            turn,
+            person,
+            alert_taps.settled_text(turn.session, row, person),
+            topic=alerts.topic_of(row, person),
+        )
+
+
+def _went_past(session: Session, row: AlertRow, person: Person) -> bool:
+    """Whether this person is still one to be told, and the newest message that told them failed."""
+    profile = profile_of(session, row.athlete_id)
+    if profile is None or profile.coach_id != row.coach_id or profile.status == AthleteStatus.ENDED:
+        return False
+    if row.acknowledged_at is not None and row.acknowledged_by is None:
+        return False  # a worse one took its place, and is told itself
+    newest = alerts.latest_message(session, row, person)
+    return (
+        newest is not None
+        and newest.status == "failed"
+        and person.id in {one.id for one in alerts.told_of(session, row)}
+    )
+
+
+def _morning_missed(turn: Turn, person: Person, profile: AthleteProfile) -> None:
+    """This day's figures, where they did not arrive; else the question that waits for an answer."""
+    today = local_date(profile, turn.context)
+    newest = select(OutboxRow.status).where(
+        OutboxRow.topic == deciding.target_topic(profile.person_id, today)
+    )
+    if turn.session.exec(newest.order_by(col(OutboxRow.id).desc())).first() == "failed":
+        deciding.send_target(turn, profile, today, because="")
+        return
+    asked = asking.open_questions(
+        turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
+    )
+    if asked and asked[-1].answers.get("_date") == today.isoformat():
+        flows = {CHECK_IN.id: Registered(CHECK_IN, checkins.finish)}
+        asking.ask_again(turn, person, asked[-1], flows)

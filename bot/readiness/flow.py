@@ -1,0 +1,152 @@
+"""The questions on whether a peak week is worth it, to the coach."""
+
+from __future__ import annotations
+
+import re
+
+from bot.dialogue import readers as reading
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import HOURS, LONGEST_NOTE, WEEKS, buttons, one_of, without
+from bot.readiness import words
+from bot.words import refusals
+from bot.words.languages import tr
+from engine.evidence.units import KG_PER_LB
+from engine.planning.readiness import CONDITIONS, Injury, Periods
+from engine.values.athlete import Sex
+from engine.values.body import SITES_3, body_fat_from_skinfolds
+from engine.written.units import WeightUnit, parse_number
+
+SKIP, FOLDS = "skip", "folds"
+MOST_WEEKS = 104
+MOST_LOST_KG = 60
+
+
+def _condition(answers: Answers) -> Choices:
+    return [[Choice(words.condition_button(n), str(n))] for n in CONDITIONS]
+
+
+def _read_body_fat(text: str, answers: Answers) -> float | str | None:
+    said = text.strip().lower()
+    if said == SKIP:
+        return None
+    if said == FOLDS:
+        return FOLDS
+    return parse_number(said.replace("%", ""), low=3, high=60)
+
+
+def _read_folds(text: str, answers: Answers) -> float:
+    """Body fat in % from what three (or seven) folds come to."""
+    said = [part for part in re.split(r"[;\s]+|,\s+", text.strip().lower()) if part != "mm"]
+    if len(said) not in (3, 7):
+        raise Unread(words.how_many_folds())
+    folds = [parse_number(part.removesuffix("mm"), low=2, high=80) for part in said]
+    return round(body_fat_from_skinfolds(Sex(answers["_sex"]), answers["_years"], folds), 1)
+
+
+def _read_loss(text: str, answers: Answers) -> float | None:
+    """Kilograms that have gone, typed in kg or lb; a gain is 0."""
+    said = text.strip().lower()
+    if said == SKIP:
+        return None
+    if reading.said(text, reading.NONE):
+        return 0.0
+    pounds = said.endswith(("lb", "lbs")) or (
+        answers["_weight_unit"] != WeightUnit.KG and not said.endswith("kg")
+    )
+    number = said.removesuffix("kg").removesuffix("lbs").removesuffix("lb")
+    size = float(KG_PER_LB) if pounds else 1.0
+    return round(parse_number(number, low=0, high=MOST_LOST_KG / size) * size, 2)
+
+
+def _read_weeks(text: str, answers: Answers) -> float | None:
+    if text.strip().lower() == SKIP:
+        return None
+    return parse_number(without(text, WEEKS), low=0, high=MOST_WEEKS)
+
+
+def _read_sleep(text: str, answers: Answers) -> float | None:
+    if text.strip().lower() == SKIP:
+        return None
+    return parse_number(without(text, HOURS), low=0, high=14)
+
+
+_SKIP = buttons(((words.not_known_button, SKIP),))
+
+#: Context: "_name", "_own", "_sex", "_years", "_weight_unit".
+READY = Flow(
+    id="coach-ready",
+    so_far=words.so_far,
+    steps=(
+        Step(
+            key="condition",
+            ask=lambda answers: words.ask_condition(answers["_name"], own=answers["_own"]),
+            read=lambda text, answers: int(one_of("1", "2", "3", "4", "5")(text, answers)),
+            choices=_condition,
+        ),
+        Step(
+            key="body_fat",
+            ask=lambda answers: words.ask_body_fat(),
+            read=_read_body_fat,
+            choices=buttons(((words.skinfolds_button, FOLDS),), ((words.not_known_button, SKIP),)),
+        ),
+        Step(
+            key="folds_fat",
+            ask=lambda answers: words.ask_folds(SITES_3[Sex(answers["_sex"])]),
+            read=_read_folds,
+            when=lambda answers: answers.get("body_fat") == FOLDS,
+        ),
+        Step(
+            key="loss_kg",
+            ask=lambda answers: words.ask_loss(answers["_weight_unit"]),
+            read=_read_loss,
+            choices=_SKIP,
+        ),
+        Step(
+            key="lost_kg",
+            ask=lambda answers: words.ask_lost(answers["_weight_unit"]),
+            read=_read_loss,
+            choices=_SKIP,
+        ),
+        Step(
+            key="weeks",
+            ask=lambda answers: words.ask_weeks(),
+            read=_read_weeks,
+            choices=_SKIP,
+        ),
+        Step(
+            key="periods",
+            ask=lambda answers: words.ask_periods(own=answers["_own"]),
+            read=one_of(*Periods),
+            choices=lambda answers: [[Choice(tr(words.PERIODS[p]), p.value)] for p in Periods],
+            when=lambda answers: answers["_sex"] == Sex.FEMALE,
+        ),
+        Step(
+            key="sleep_h",
+            ask=lambda answers: words.ask_sleep(),
+            read=_read_sleep,
+            choices=_SKIP,
+        ),
+        Step(
+            key="injury",
+            ask=lambda answers: words.ask_injury(),
+            read=one_of(*Injury),
+            choices=lambda answers: [[Choice(tr(words.INJURIES[i]), i.value)] for i in Injury],
+        ),
+    ),
+)
+
+
+def _read_reason(text: str, answers: Answers) -> str:
+    reason = " ".join(text.split())
+    if not reason:
+        raise Unread(words.reason_empty())
+    if len(reason) > LONGEST_NOTE:
+        raise Unread(refusals.long_note(len(reason), LONGEST_NOTE))
+    return reason
+
+
+#: Context: "_readiness", the row it is about.
+READY_ANYWAY = Flow(
+    id="coach-ready-anyway",
+    steps=(Step(key="reason", ask=lambda answers: words.ask_reason(), read=_read_reason),),
+)

@@ -1,0 +1,239 @@
+"""What a coach reads about whether a peak week is worth it."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from typing import Any
+
+from bot.words import figures
+from bot.words.languages import mark, tr
+from bot.words.names import CONDITIONS, FOLDS, KIND_WORDS, cited
+from engine.planning.readiness import Injury, Outcome, Periods, Readiness, Reason
+
+PERIODS = {
+    Periods.REGULAR: mark("Regular"),
+    Periods.IRREGULAR: mark("Irregular"),
+    Periods.AWAY: mark("Away for three months or more"),
+    Periods.COVERED: mark("Contraception covers them"),
+    Periods.UNKNOWN: mark("Not known"),
+}
+INJURIES = {
+    Injury.NONE: mark("None"),
+    Injury.MINOR: mark("Minor"),
+    Injury.SERIOUS: mark("Serious"),
+}
+
+
+def menu() -> str:
+    return tr("Is a peak week worth it?")
+
+
+def due(name: str, kind: str, days_out: int, *, own: bool) -> str:
+    values = {"name": name, "kind": tr(KIND_WORDS[kind]), "days": days_out}
+    if own:
+        return tr(
+            "Your {kind} is in {days} days. Is a peak week worth it? A few questions, a minute.",
+            **values,
+        )
+    return tr(
+        "{name}'s {kind} is in {days} days. Is a peak week worth it? A few questions, a minute.",
+        **values,
+    )
+
+
+def answer_button() -> str:
+    return tr("Answer now")
+
+
+def which_athlete() -> str:
+    return tr("Whose?")
+
+
+def nobody() -> str:
+    return tr("You have no athlete who has answered the first questions yet.")
+
+
+def ask_condition(name: str, *, own: bool) -> str:
+    if own:
+        return tr(
+            "How lean are you, unpumped and by daylight?",
+        )
+    return tr("How lean is {name}, unpumped and by daylight?", name=name)
+
+
+def condition_button(number: int) -> str:
+    return f"{number} {tr(CONDITIONS[number])}"
+
+
+def not_known_button() -> str:
+    return tr("Not known")
+
+
+def ask_body_fat() -> str:
+    return tr("Body fat, in %, if it was measured?")
+
+
+def skinfolds_button() -> str:
+    return tr("From skinfolds")
+
+
+def ask_folds(sites: Sequence[str]) -> str:
+    return tr(
+        "Three folds in mm: {sites}; such as 8 10 9. Or all seven: chest, midaxillary, "
+        "triceps, subscapular, abdomen, suprailiac, thigh.",
+        sites=", ".join(tr(site) if site in FOLDS else site for site in sites),
+    )
+
+
+def how_many_folds() -> str:
+    return tr("Please send three or seven numbers with spaces between, in mm.")
+
+
+def ask_loss(unit: str) -> str:
+    return tr(
+        "How much weight has gone in the last two weeks, in {unit}? 0 for none.", unit=_unit(unit)
+    )
+
+
+def ask_lost(unit: str) -> str:
+    return tr("And over the whole diet so far, in {unit}?", unit=_unit(unit))
+
+
+def _unit(unit: str) -> str:
+    return "kg" if unit == "kg" else "lb"
+
+
+def ask_weeks() -> str:
+    return tr("How many weeks has the diet run?")
+
+
+def ask_periods(*, own: bool) -> str:
+    return tr("Your periods?") if own else tr("Her periods?")
+
+
+def ask_sleep() -> str:
+    return tr("Sleep on most nights lately, in hours?")
+
+
+def ask_injury() -> str:
+    return tr("Any injury?")
+
+
+def so_far(answers: Mapping[str, Any]) -> str:
+    parts = []
+    if "condition" in answers:
+        parts.append(tr("condition {condition}", condition=answers["condition"]))
+    fat = answers.get("folds_fat") or answers.get("body_fat")
+    if isinstance(fat, int | float):
+        parts.append(tr("body fat {percent} %", percent=figures.plain(fat)))
+    if answers.get("weeks") is not None:
+        parts.append(tr("{weeks} weeks", weeks=figures.plain(answers["weeks"])))
+    return figures.capital(", ".join(parts))
+
+
+OUTCOMES = {
+    Outcome.RUN: mark("Run it: there is something to peak."),
+    Outcome.KEEP_DIETING: mark("Keep dieting, no peak week."),
+    Outcome.DOCTOR: mark("A doctor first."),
+}
+
+
+def outcome(name: str, found: Readiness, *, own: bool) -> str:
+    said = tr(OUTCOMES[found.outcome])
+    if not own:
+        said = f"{name}. {said}"
+    lines = [f"- {reason_text(reason)}" for reason in found.reasons]
+    energy = [
+        tr("Resting energy about {energy} kcal a day", energy=figures.number(found.resting_kcal))
+    ]
+    if found.availability is not None:
+        energy.append(
+            tr(
+                "energy availability of the habitual day about {energy} kcal per kg lean mass, "
+                "training taken off as an hour of lifting",
+                energy=figures.plain(round(found.availability)),
+            )
+        )
+    reckoned = tr("{figures}. Estimates all.", figures="; ".join(energy))
+    return "\n\n".join(["\n".join([said, *lines]), reckoned])
+
+
+def reason_text(reason: Reason) -> str:
+    facts = {name: _shown(reason.id, name, value) for name, value in reason.facts.items()}
+    return f"{tr(REASON_WORDS[reason.id], **facts)} ({cited(reason.source.citation)})"
+
+
+REASON_WORDS = {
+    "screening": mark("A health answer still waits for a doctor's clearance."),
+    "injury-serious": mark("A serious injury is for a doctor to look at."),
+    "periods-away": mark("Periods have been away for three months or more."),
+    "bmi-low": mark("Body mass index is {bmi}."),
+    "lost-much": mark("{percent} % of body mass has gone over the diet."),
+    "availability-very-low": mark("Energy availability is very low, about {kcal_per_kg}."),
+    "not-lean": mark("Condition {condition} of 5: there is fat left that no peak week hides."),
+    "lean": mark("Condition {condition} of 5."),
+    "body-fat-doubts": mark(
+        "Body fat of {percent} % sits oddly with that rating (over {usual} %); look again."
+    ),
+    "loss-too-fast": mark(
+        "Weight is going at {percent} % a week, which is too fast: eat more first."
+    ),
+    "loss-fast": mark("Weight is going at {percent} % a week, which is fast."),
+    "availability-low": mark("Energy availability is low, about {kcal_per_kg}."),
+    "periods-irregular": mark(
+        "Irregular periods can come of too little energy: worth a doctor's look."
+    ),
+    "diet-long": mark("The diet has run for {weeks} weeks."),
+    "sleep-short": mark("Sleep is short, {hours} h."),
+    "injury-minor": mark("A minor injury: train around it, and nothing new."),
+}
+
+
+def go_on_button() -> str:
+    return tr("Run it anyway")
+
+
+def agreed_button(outcome: str) -> str:
+    return tr("OK, a doctor first") if outcome == Outcome.DOCTOR else tr("OK, no peak week")
+
+
+def agreed(outcome: str) -> str:
+    if outcome == Outcome.DOCTOR:
+        return tr("OK. Until a doctor has looked, eat, drink and salt as usual.")
+    return tr("OK. The event stands; without a plan no peak week runs.")
+
+
+def ask_reason() -> str:
+    return tr("For what reason? It is kept with these answers.")
+
+
+def reason_empty() -> str:
+    return tr("That was empty. Send a few words on why you go ahead.")
+
+
+def reason_kept(reason: str) -> str:
+    return tr("Saved: {reason}", reason=reason)
+
+
+def settled() -> str:
+    return tr("That is settled already.")
+
+
+def no_measures(name: str) -> str:
+    return tr("{name} has not answered the first questions yet.", name=name)
+
+
+#: Facts of reasons that are shown to a tenth; hours are shown as given, all others whole.
+TENTHS = {
+    ("bmi-low", "bmi"),
+    ("body-fat-doubts", "percent"),
+    ("loss-too-fast", "percent"),
+    ("loss-fast", "percent"),
+}
+
+
+def _shown(reason: str, fact: str, value: float) -> str:
+    if fact == "hours":
+        return figures.plain(value)
+    places = 1 if (reason, fact) in TENTHS else 0
+    return figures.in_digits(f"{value:.{places}f}")

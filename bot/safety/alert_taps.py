@@ -1,0 +1,277 @@
+"""What is done about an alert: acknowledging it, lifting a freeze or setting one, listing them."""
+
+from __future__ import annotations
+
+from sqlmodel import Session, col, select
+
+from bot.alerts import words
+from bot.alerts.alerts import (
+    CORRECTED,
+    WITHIN,
+    alert_text,
+    latest_message,
+    open_alerts,
+    settle_message,
+    subject_of,
+    told_of,
+)
+from bot.alerts.words_alert_causes import cause
+from bot.core import agenda
+from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
+from bot.decision import deciding
+from bot.dialogue.asking import open_questions
+from bot.people.changes import Change
+from bot.people.people import (
+    athletes_of,
+    get_person,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
+from bot.people.rights import covered, given_to
+from bot.people.telling import say_to
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import AlertRow
+from bot.week.load import current_week, target_in_force
+from bot.words import coach_figures as figures
+from bot.words import common
+from bot.words.common import their_time
+from engine.safety import Level
+
+FROZEN_BY_HAND = "coach"
+
+
+def alert_tapped(turn: Act) -> None:
+    """Buttons "alert:ack:ID"."""
+    action, number = (*turn.arguments, "", "")[:2]
+    row = turn.session.get(AlertRow, int(number)) if number.isdigit() else None
+    if row is None or action != "ack" or not _may(turn.session, turn.person, row):
+        answer(turn, words.not_your_alert())
+        return
+    if row.acknowledged_at is not None:
+        said = _settled_already(turn.session, row, turn.person)
+        answer(turn, said)
+        rewrite(turn, alert_text(turn.session, row, turn.person, settled=said))
+        return
+    _acknowledge(turn, turn.person, row)
+
+
+def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
+    """What became of an alert that is no longer open."""
+    profile = profile_of(session, row.athlete_id)
+    by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+    if by is None and CORRECTED in row.facts:
+        return words.corrected_already()
+    if by is None and profile is not None and profile.coach_id != row.coach_id:
+        return common.coaching_over()
+    return words.acknowledged_already(by, _when(session, row, reader))
+
+
+def list_alerts(turn: Act) -> None:
+    """/alerts: each open alert once more, with its button; for a coach or a second contact."""
+    rows = [
+        row
+        for profile in _whose(turn.session, turn.person)
+        for row in open_alerts(turn.session, profile.person_id)
+        if turn.person.id in {one.id for one in told_of(turn.session, row)}
+    ]
+    head = words.how_many_open(len(rows)) if rows else words.none_open()
+    say_to(turn, turn.person, head)
+    for row in rows:
+        say_to(
+            turn,
+            turn.person,
+            alert_text(turn.session, row, turn.person),
+            buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
+        )
+
+
+def _whose(session: Session, person: Person) -> list[AthleteProfile]:
+    """Athletes of whom this person may be told: their own, and those of coaches whom they back."""
+    coaches = select(Person).where(Person.second_contact_id == person.id)
+    found = {
+        profile.person_id: profile
+        for coach in (person, *session.exec(coaches.order_by(col(Person.id))))
+        for profile in athletes_of(session, coach)
+    }
+    for given in given_to(session, person):
+        for profile in covered(session, given):
+            found.setdefault(profile.person_id, profile)
+    return list(found.values())
+
+
+def freeze(turn: OnAthlete) -> None:
+    """The coach stops all adjusting by hand."""
+    own = turn.person.id == turn.profile.person_id
+    athlete = get_person(turn.session, turn.profile.person_id)
+    if turn.profile.frozen_at is None:
+        turn.profile.frozen_at, turn.profile.frozen_because = turn.now, FROZEN_BY_HAND
+        turn.session.add(turn.profile)
+        record(turn, turn.profile.person_id, Change.FROZEN, by=turn.person.id)
+        if not own:
+            say_to(turn, athlete, lambda: words.athlete_told_frozen(turn.person.first_name))
+    answer(turn)
+    said = words.frozen_by_hand(athlete.first_name, own=own)
+    rewrite(turn, said, [[lift_button(turn.profile.person_id)]])
+
+
+def ask_to_lift(turn: OnAthlete) -> None:
+    """Lifting takes a second tap, on a question that says what it means."""
+    answer(turn)
+    if turn.profile.frozen_at is None:
+        rewrite(turn, words.not_frozen())
+        return
+    if waits := _lift_waits(turn.session, turn.profile):
+        say_to(turn, turn.person, waits)
+        return
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    text = words.lift_sure(name, own=turn.person.id == turn.profile.person_id)
+    yes = Button(words.lift_yes_button(), f"c:lift-yes:{turn.profile.person_id}")
+    no = Button(words.lift_no_button(), f"c:lift-no:{turn.profile.person_id}")
+    ask_sure(turn, turn.person, text, yes, no)
+
+
+def _lift_waits(session: Session, profile: AthleteProfile) -> str:
+    """What is still open, so that the freeze cannot be lifted yet; "" where nothing is."""
+    name = get_person(session, profile.person_id).first_name
+    still = [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
+    if still:
+        lines = [
+            words.open_line(
+                words.level_word(row.flag, Level(row.level)),
+                cause(
+                    row.flag, row.facts, name=name,
+                    weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
+                ),
+            )
+            for row in still
+        ]  # fmt: skip
+        return words.lift_waits("\n".join(lines))
+    for question in open_questions(session, get_person(session, profile.person_id)):
+        if question.flow in ASKED_ABOUT_SIGNS:
+            return words.lift_waits_for_answer(name, str(question.answers["_words"]))
+    return ""
+
+
+def lift(turn: OnAthlete) -> None:
+    """Adjusting goes on from here."""
+    own = turn.person.id == turn.profile.person_id
+    athlete = get_person(turn.session, turn.profile.person_id)
+    answer(turn)
+    if turn.profile.frozen_at is None:
+        rewrite(turn, words.not_frozen())
+        return
+    if waits := _lift_waits(turn.session, turn.profile):
+        rewrite(turn, waits)
+        return
+    turn.profile.frozen_at, turn.profile.frozen_because = None, ""
+    turn.session.add(turn.profile)
+    record(turn, turn.profile.person_id, Change.FREEZE_LIFTED, by=turn.person.id)
+    rewrite(turn, words.lifted(athlete.first_name, own=own))
+    if not own and not _has_target_today(turn, turn.profile):
+        say_to(turn, athlete, lambda: words.athlete_told_lifted(turn.person.first_name))
+    deciding.redecide(turn, turn.profile, because="lifted")
+
+
+def keep_frozen(turn: OnAthlete) -> None:
+    answer(turn)
+    rewrite(turn, words.kept_frozen())
+
+
+def lift_button(athlete_id: int) -> Button:
+    return Button(words.lift_button(), f"c:lift:{athlete_id}")
+
+
+def _has_target_today(turn: Turn, profile: AthleteProfile) -> bool:
+    week = current_week(turn.session, profile)
+    today = local_date(profile, turn.context)
+    return week is not None and target_in_force(turn.session, week, today) is not None
+
+
+def _may(session: Session, person: Person, row: AlertRow) -> bool:
+    coach = get_person(session, row.coach_id)
+    told = {one.id for one in told_of(session, row)}
+    return person.id in told or person.id == coach.second_contact_id
+
+
+def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:
+    row.acknowledged_at, row.acknowledged_by = turn.now, person.id
+    turn.session.add(row)
+    _with_it(turn.session, row)
+    agenda.cancel(turn.session, subject=subject_of(row))
+    record(
+        turn, row.athlete_id, Change.ALERT_ACKNOWLEDGED, by=person.id,
+        alert=row.id, flag=row.flag, level=row.level,
+    )  # fmt: skip
+    answer(turn, words.acknowledged_tap())
+    buttons = _after(turn.session, person, row)
+    latest = latest_message(turn.session, row, person)
+    settle_message(turn, row, person, settled_text(turn.session, row, person), buttons)
+    if latest is None or latest.message_id != turn.incoming.message_id:
+        rewrite(turn, settled_text(turn.session, row, person), buttons)
+    _tell_others(turn, person, row)
+
+
+def _with_it(session: Session, row: AlertRow) -> None:
+    """What was told in the same message is acknowledged with it."""
+    within = select(AlertRow).where(
+        AlertRow.athlete_id == row.athlete_id, AlertRow.date == row.date
+    )
+    for other in session.exec(within).all():
+        if other.facts.get(WITHIN) == row.id:
+            other.acknowledged_by = row.acknowledged_by
+            session.add(other)
+
+
+def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:
+    athlete = get_person(turn.session, row.athlete_id)
+    coach = get_person(turn.session, row.coach_id)
+    for other in told_of(turn.session, row):
+        if other.id == person.id:
+            continue
+        with speaking_to(other):
+            settle_message(turn, row, other, settled_text(turn.session, row, other))
+            say_to(
+                turn,
+                other,
+                words.acknowledged_elsewhere(person.first_name, athlete.first_name),
+                buttons=_after(turn.session, other, row),
+            )
+    if athlete.id not in (person.id, coach.id):
+        say_to(
+            turn,
+            athlete,
+            lambda: words.athlete_told_acknowledged(person.first_name),
+            silent=row.level != Level.WARNING,
+        )
+
+
+def _after(session: Session, reader: Person, row: AlertRow) -> Buttons:
+    """After a warning, the coach can lift the freeze."""
+    profile = own_athlete(session, reader, row.athlete_id)
+    if profile is None or profile.frozen_at is None or row.level != Level.WARNING:
+        return ()
+    return [[lift_button(row.athlete_id)]]
+
+
+def settled_text(session: Session, row: AlertRow, reader: Person) -> str:
+    """An acknowledged alert as this reader sees it."""
+    return alert_text(session, row, reader, settled=settled_line(session, row, reader))
+
+
+def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
+    """Who acknowledged it, and when."""
+    by = get_person(session, row.acknowledged_by or 0)
+    return words.acknowledged(by.first_name, _when(session, row, reader))
+
+
+def _when(session: Session, row: AlertRow, reader: Person) -> str:
+    profile = profile_of(session, row.athlete_id)
+    assert row.acknowledged_at is not None
+    when = figures.moment(row.acknowledged_at, profile.zone if profile else None)
+    return when if reader.id == row.athlete_id else their_time(when)

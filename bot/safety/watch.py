@@ -1,0 +1,303 @@
+"""Every message of an athlete is read for symptoms and drugs, whatever else it is about."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import timedelta
+
+from sqlmodel import Session
+
+from bot.alerts import doubts
+from bot.alerts import words_athlete as words
+from bot.core import agenda
+from bot.core.context import Context
+from bot.core.turn import ChatTurn, Turn
+from bot.dialogue import asking
+from bot.dialogue.asking import Registered
+from bot.dialogue.flow import Flow
+from bot.people.people import get_person, local_date, profile_of, speaking_to
+from bot.people.telling import say_to
+from bot.safety.flow_symptom import (
+    ASKED_ABOUT_SIGNS,
+    EMERGENCY,
+    FINE,
+    SOMETHING_WRONG,
+    SYMPTOM_CHECK,
+    UNWELL_HOW,
+)
+from bot.safety.reports import Told, cleared, coach_name, report
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.tables.traffic import AgendaRow
+from bot.week.load import DRANK_IN_AN_HOUR, PULSE, URINE
+from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
+from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
+from engine.symptoms import screen as screen_text
+from engine.values.checkin import CheckIn
+
+UNANSWERED = "symptom-unanswered"
+ANSWER_WITHIN = timedelta(minutes=10)  # our own choice: then the coach is to ask
+LONGEST_QUOTE = 200
+
+
+def screen(turn: ChatTurn, person: Person) -> bool:
+    """Look for signs and drugs in what an athlete wrote, and act on it; whether anything was said.
+
+    What is sure is kept, told to the coach and answered; where the ears are not sure, one question
+    is asked, and the coach is told of that.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or profile.status == AthleteStatus.DECLINED:
+        return False
+    found = _heard(turn.incoming.text)
+    told = _told(profile, found, turn.incoming.text, turn.context)
+    asked = _asked_last(turn.session, person)
+    warned = any(symptom.level is Level.WARNING for symptom in told.symptoms)
+    if asked is not None and asked.flow == UNWELL_HOW.id and not warned:
+        return False  # the text is its answer, and told with the rest of it
+    if told:
+        report(turn, profile, told)
+        if told.symptoms:
+            _no_longer_asked(turn, person, profile)
+    elif asked is not None and asked.flow == SOMETHING_WRONG.id:
+        return False  # likewise
+    return _ask_about(turn, person, profile, found, turn.incoming.text) or bool(told)
+
+
+def _asked_last(session: Session, person: Person) -> OpenQuestion | None:
+    """The latest open question, where it is one of these."""
+    asked = asking.open_questions(session, person)
+    return asked[-1] if asked and asked[-1].flow in ASKED_ABOUT_SIGNS else None
+
+
+def _no_longer_asked(turn: Turn, person: Person, profile: AthleteProfile) -> None:
+    """It has been said plainly what is wrong, so the question whether anything is has its answer."""
+    for flow in (SOMETHING_WRONG, UNWELL_HOW):
+        for question in asking.open_questions(
+            turn.session, person, flow=flow.id, subject_id=profile.person_id
+        ):
+            _let_go(turn, question)
+            doubts.settled(turn, profile, question, doubts.TOLD)
+
+
+def _told(profile: AthleteProfile, found: Screening, text: str, context: Context) -> Told:
+    sure = tuple(hit.symptom for hit in found.hits if hit.sure)
+    rate = fastest_drinking_l_per_h(text)
+    day = local_date(profile, context)
+    too_fast = rate is not None and flags_of_words(CheckIn(date=day, water_within_one_hour_l=rate))
+    return Told(
+        symptoms=sure,
+        words=text.strip(),
+        drugs=found.drug_words,
+        readings=(f"{DRANK_IN_AN_HOUR}{rate}",) if too_fast else (),
+    )
+
+
+def _ask_about(
+    turn: Turn, person: Person, profile: AthleteProfile, found: Screening, text: str
+) -> bool:
+    """One question where something may be meant; whether one was asked."""
+    sure = [hit for hit in found.hits if hit.sure]
+    warned = any(hit.symptom.level is Level.WARNING for hit in sure)
+    doubtful = [hit for hit in found.doubtful if hit.symptom.level is not Level.ADVISORY]
+    if doubtful:
+        first = _first(doubtful)
+        if warned and first.symptom is not Symptom.SELF_HARM:
+            return False
+        if len(doubtful) == 1 or first.symptom is Symptom.SELF_HARM:
+            _ask_to_be_sure(turn, person, profile, first, text)
+            return True
+        _ask_what_is_wrong(turn, person, profile, Concern.BODY, text)
+        return True
+    suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
+    if suspicion is None or warned or (sure and suspicion.concern is Concern.BODY):
+        return False  # with what is sure, the whole sentence is with the coach
+    _ask_what_is_wrong(turn, person, profile, suspicion.concern, text)
+    return True
+
+
+def _is_of_drinking(suspicion: Suspicion) -> bool:
+    """Whether the clause is understood as drinking: where it was too fast, that is told already."""
+    return fastest_drinking_l_per_h(suspicion.words) is not None
+
+
+def _first(doubtful: Sequence[Hit]) -> Hit:
+    """Thoughts of self-harm before all else, then as a coach should read them."""
+    order = list(Symptom)
+    return min(
+        doubtful, key=lambda hit: (hit.symptom is not Symptom.SELF_HARM, order.index(hit.symptom))
+    )
+
+
+def _gravest(suspicions: Sequence[Suspicion]) -> Suspicion | None:
+    order = list(Concern)
+    return min(suspicions, key=lambda one: (order.index(one.concern), -one.score), default=None)
+
+
+def _ask_to_be_sure(
+    turn: Turn, person: Person, profile: AthleteProfile, hit: Hit, text: str
+) -> None:
+    for earlier in asking.open_questions(
+        turn.session, person, flow=SYMPTOM_CHECK.id, subject_id=profile.person_id
+    ):
+        if earlier.answers["_symptom"] == hit.symptom.value:
+            _let_go(turn, earlier)  # asked anew, with the newer words
+            doubts.settled(turn, profile, earlier, doubts.TOLD)
+    _ask(
+        turn, person, profile, SYMPTOM_CHECK, about=hit.symptom.value,
+        answers={"_symptom": hit.symptom.value, "_words": _short(text)},
+    )  # fmt: skip
+
+
+def _ask_what_is_wrong(
+    turn: Turn, person: Person, profile: AthleteProfile, concern: Concern, text: str
+) -> None:
+    _ask(
+        turn, person, profile, SOMETHING_WRONG,
+        answers={"_concern": concern.value, "_words": _short(text)},
+    )  # fmt: skip
+
+
+def _ask(
+    turn: Turn,
+    person: Person,
+    profile: AthleteProfile,
+    flow: Flow,
+    *,
+    answers: dict[str, object],
+    about: str = "",
+) -> OpenQuestion:
+    """Ask, tell the coach that it was asked, and wait for an answer for so long."""
+    question = asking.open_question(
+        turn, person, flow, subject_id=profile.person_id, answers=answers,
+        beside=True,
+    )  # fmt: skip
+    doubts.asked(
+        turn, profile, question, str(answers["_words"]), about,
+        sounds_like=str(answers.get("_concern", "")),
+    )  # fmt: skip
+    _wait(turn, profile, question)
+    return question
+
+
+def _wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
+    agenda.put(
+        turn.session, subject=f"question:{question.id}", local_date=local_date(profile, turn.context),
+        kind=UNANSWERED, due_at=turn.now + ANSWER_WITHIN,
+    )  # fmt: skip
+
+
+def _let_go(turn: Turn, question: OpenQuestion) -> None:
+    asking.close(turn, question)
+    agenda.cancel(turn.session, subject=f"question:{question.id}")
+
+
+def _short(text: str) -> str:
+    plain = " ".join(text.split())
+    return plain if len(plain) <= LONGEST_QUOTE else plain[: LONGEST_QUOTE - 1] + "…"
+
+
+def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """The athlete said whether a doubtful phrase meant it."""
+    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    symptom = Symptom(question.answers["_symptom"])
+    if question.answers["sure"]:
+        doubts.settled(turn, profile, question, doubts.TOLD)
+        told = Told(symptoms=(symptom,), words=question.answers["_words"])
+        report(turn, profile, told)
+        return
+    doubts.settled(turn, profile, question, doubts.NO)
+    text = words.doubtful_cleared(coach_name(turn.session, profile))
+    say_to(turn, person, text)
+    cleared(turn, profile, symptom.value)
+
+
+def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """Fine, unwell, or an emergency; one answer is that to all such questions that are open."""
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    how, said = question.answers["how"], question.answers["_words"]
+    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    open_ones = asking.open_questions(
+        turn.session, person, flow=SOMETHING_WRONG.id, subject_id=profile.person_id
+    )
+    by = doubts.FINE if how == FINE else doubts.TOLD
+    for other in open_ones:
+        _let_go(turn, other)
+        doubts.settled(turn, profile, other, by)
+    if how == FINE:
+        doubts.settled(turn, profile, question, by)
+        text = words.glad_you_are_fine(coach_name(turn.session, profile))
+        say_to(turn, person, text)
+    elif how == EMERGENCY:
+        doubts.settled(turn, profile, question, by)
+        report(turn, profile, Told(emergency=True, words=said))
+    else:
+        asks = asking.open_question(
+            turn, person, UNWELL_HOW, subject_id=profile.person_id,
+            answers={"_words": said},
+        )  # fmt: skip
+        doubts.feels_unwell(turn, profile, question, asks)
+        _wait(turn, profile, asks)
+
+
+def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
+    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    profile = profile_of(turn.session, person.id)
+    assert profile is not None
+    doubts.settled(turn, profile, question, doubts.TOLD)
+    answers = question.answers
+    ticked = [Symptom(told) for told in answers["symptoms"] if told in set(Symptom)]
+    written = [told for told in answers["symptoms"] if told not in set(Symptom)]
+    read = [hit.symptom for text in written for hit in screen_text(text).hits]
+    readings = [f"{PULSE}{answers['pulse']}"] if answers.get("pulse") is not None else []
+    if answers.get("urine") is not None:
+        readings.append(f"{URINE}{answers['urine']}")
+    told = Told(
+        symptoms=tuple(dict.fromkeys([*ticked, *read])) or (Symptom.UNWELL,),
+        words="; ".join(written) or answers["_words"],
+        readings=tuple(readings),
+        unread=bool(written) and not read,
+    )
+    report(turn, profile, told)
+
+
+def unanswered(turn: Turn, duty: AgendaRow) -> None:
+    """No answer in time: the coach is to ask, as of a doubt; and the athlete is asked once more."""
+    question = turn.session.get(OpenQuestion, int(duty.subject.partition(":")[2]))
+    if question is None or question.closed_at is not None:
+        return
+    profile = profile_of(turn.session, question.person_id)
+    if profile is None:
+        return
+    doubts.unanswered(turn, profile, question)
+    person = get_person(turn.session, profile.person_id)
+    question.answers = question.answers | {"_once_more": True}
+    turn.session.add(question)
+    with speaking_to(person):
+        asking.ask_again(turn, person, question, FLOW_OF)
+
+
+def _heard(text: str) -> Screening:
+    """What both ears make of a text; a command's own word is no word of a person's."""
+    found = screen_text(text)
+    if text.startswith("/"):
+        behind = text.partition(" ")[2]
+        found = replace(found, suspicions=screen_text(behind).suspicions if behind.strip() else ())
+    return found
+
+
+def may_be_urgent(text: str) -> bool:
+    """Whether this may tell of a warning, so that it is to be dealt with before all else."""
+    return text.endswith(f":{EMERGENCY}") or bool(screen_text(text).warnings)
+
+
+FLOWS = (
+    Registered(SYMPTOM_CHECK, answered),
+    Registered(SOMETHING_WRONG, answered_how),
+    Registered(UNWELL_HOW, told_what),
+)
+FLOW_OF = {registered.flow.id: registered for registered in FLOWS}

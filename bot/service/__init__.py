@@ -1,1 +1,0 @@
-"""Use cases: one plain function each, inside one transaction that the caller has opened."""

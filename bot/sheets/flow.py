@@ -1,0 +1,31 @@
+"""The one question that a filled-in sheet leads to."""
+
+from __future__ import annotations
+
+from bot.dialogue.flow import Answers, Flow, Step
+from bot.dialogue.readers import buttons, yes_or_no
+from bot.sheets import words
+
+
+def _ask(answers: Answers) -> str:
+    asked = words.ask_to_take(
+        answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
+    )
+    return "\n\n".join(part for part in (answers.get("_totals", ""), asked) if part)
+
+
+#: Context: "_name", "_own", "_lines", "_hidden" and "_totals" (what there is to say of stated kcal)
+#: to show; "_plan" and "_limits", the ids of the rows that the sheet was made from; "_days" and
+#: "_bounds" (or None) as they would become.
+SHEET = Flow(
+    id="coach-sheet",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="take",
+            ask=_ask,
+            read=yes_or_no,
+            choices=buttons(((words.take_button, "yes"), (words.leave_button, "no"))),
+        ),
+    ),
+)

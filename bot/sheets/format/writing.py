@@ -1,0 +1,110 @@
+"""A plan and its limits as XLSX or CSV.
+
+Text that a spreadsheet program would take for a formula (= + - @ in front) is written as text: a name
+or a note must not compute anything on the coach's computer.
+"""
+
+from __future__ import annotations
+
+import csv
+import io
+
+from openpyxl import Workbook
+from openpyxl.cell.cell import Cell
+from openpyxl.styles import Font
+from openpyxl.worksheet.worksheet import Worksheet
+
+from bot.plan.flow import UNCOUNTED
+from bot.plan.words import FIELDS
+from bot.sheets import words
+from bot.sheets.format import layout as at
+from bot.words.languages import tr
+from bot.words.training import training_words
+from engine.values.limits import LIMIT_KEYS
+from engine.values.plan import DayTarget
+
+FORMATS = ("xlsx", "csv")
+_WIDTHS = {"A": 30, "B": 14, "I": 30}
+
+
+def write(sheet: at.PlanSheet, form: str) -> bytes:
+    """The file's bytes. `form`: one of FORMATS."""
+    return _xlsx(sheet) if form == "xlsx" else _csv(sheet)
+
+
+def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
+    rows: list[list[float | int | str]] = [
+        [tr(at.PLAN_OF), sheet.name],
+        [tr(at.EVENT), sheet.event],
+        [tr(at.VERSION), str(sheet.version)],
+        [],
+        [tr(at.DAYS_OUT), tr(at.DAY), *(words.heading(key) for key in FIELDS)],
+    ]
+    rows += [
+        [
+            target.days_out,
+            sheet.days[target.days_out],
+            *(_shown(target, key) for key in FIELDS),
+        ]
+        for target in sheet.plan
+    ]
+    if sheet.limits is not None:
+        rows += [[], [tr(at.LIMIT), tr(at.VALUE), tr(at.UNIT)]]
+        rows += [
+            [words.limit_heading(key), at.shown(getattr(sheet.limits, key)), limit.unit]
+            for key, limit in LIMIT_KEYS.items()
+        ]
+    return rows
+
+
+def _shown(target: DayTarget, key: str) -> float | int | str:
+    if key == "training":
+        return training_words(target.training)
+    value = getattr(target, key)
+    return tr(at.AS_ALWAYS) if value is None and key in UNCOUNTED else at.shown(value)
+
+
+def _xlsx(sheet: at.PlanSheet) -> bytes:
+    book = Workbook()
+    page = book.active
+    assert isinstance(page, Worksheet)
+    page.title = at.SHEET_NAME
+    for number, row in enumerate(_rows(sheet), start=1):
+        for column, value in enumerate(row, start=1):
+            cell = page.cell(number, column)
+            assert isinstance(cell, Cell)
+            _put(cell, value)
+            if row[0] in (tr(at.DAYS_OUT), tr(at.LIMIT)) or (
+                column == 1 and isinstance(value, str)
+            ):
+                cell.font = Font(bold=True)
+    for letter, width in _WIDTHS.items():
+        page.column_dimensions[letter].width = width
+    out = io.BytesIO()
+    book.save(out)
+    return out.getvalue()
+
+
+def _put(cell: Cell, value: float | str) -> None:
+    if value == "":
+        return
+    cell.value = value
+    if isinstance(value, str):
+        cell.data_type = "s"  # openpyxl would make a formula of "=..."
+        # So that it stays text when somebody edits the cell.
+        cell.quotePrefix = value.startswith(at.FORMULA_SIGNS)
+
+
+def _csv(sheet: at.PlanSheet) -> bytes:
+    out = io.StringIO()
+    lines = csv.writer(out)
+    for row in _rows(sheet):
+        lines.writerow([_harmless(value) for value in row])
+    # The mark in front tells spreadsheet programs that it is UTF-8.
+    return out.getvalue().encode("utf-8-sig")
+
+
+def _harmless(value: float | str) -> float | int | str:
+    if isinstance(value, str) and value.startswith(at.FORMULA_SIGNS):
+        return f"'{value}"
+    return value

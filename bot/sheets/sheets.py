@@ -1,0 +1,255 @@
+"""A plan as a sheet: handed out, and taken back with the differences shown first."""
+
+from __future__ import annotations
+
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.core.callbacks import answer
+from bot.core.context import Document
+from bot.core.outbox import Button, send_document
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, own_athlete, record
+from bot.people.telling import say_to
+from bot.plan import words_totals as total_words
+from bot.plan.gate import ask_first
+from bot.plan.numbers import first_things_first
+from bot.plan.planning import days_follow_plan, week_changed
+from bot.sheets import words
+from bot.sheets.flow import SHEET
+from bot.sheets.format import layout, writing
+from bot.sheets.format.opening import SheetRefused, open_sheet
+from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
+from bot.sheets.sheet_filled import (
+    Base,
+    bounds_of,
+    date_of,
+    differences,
+    filled_limits,
+    filled_plan,
+    limits_of,
+    plan_of,
+    touches_days_over,
+)
+from bot.sheets.sheet_totals import totals_text
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow, LimitsRow, PlanRow
+from bot.week import snapshots as changes
+from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_row
+from bot.words import coach_figures as figures
+from bot.words import common, names
+from bot.words.languages import tr
+from engine.values.limits import Limits, plan_problems
+from engine.values.plan import DayTarget, PeakPlan
+
+
+def offer_sheet(turn: OnAthlete) -> None:
+    """The card's button; with a format, the file itself."""
+    answer(turn)
+    base = _base(turn.session, turn.profile)
+    if base is None:
+        event = current_event(turn.session, turn.profile.person_id)
+        first_things_first(turn, turn.person, turn.profile, event)
+        return
+    form = turn.arguments[0] if turn.arguments else ""
+    if form not in writing.FORMATS:
+        buttons = [
+            Button(words.format_button(form), f"c:sheet:{turn.profile.person_id}:{form}")
+            for form in writing.FORMATS
+        ]
+        text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"
+        say_to(turn, turn.person, text, buttons=[buttons])
+        return
+    send_document(
+        turn.session, chat_id=turn.person.chat_id, now=turn.now,
+        document={
+            "make": "plan-sheet", "format": form, "athlete": turn.profile.person_id,
+            "plan": base.plan_row.id, "limits": base.limits_id,
+        },
+        caption=words.caption(
+            get_person(turn.session, turn.profile.person_id).first_name,
+            with_limits=base.limits_row is not None,
+            own=turn.person.id == turn.profile.person_id,
+        ),
+    )  # fmt: skip
+
+
+def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
+    """The file of these rows, which never change: the same bytes' worth however late it is sent."""
+    row = turn.session.get(PlanRow, named["plan"])
+    limits_row = turn.session.get(LimitsRow, named["limits"]) if named["limits"] else None
+    event = turn.session.get(EventRow, row.event_id) if row is not None else None
+    profile = turn.session.get(AthleteProfile, named["athlete"])
+    if row is None or event is None or profile is None:
+        return None
+    name = get_person(turn.session, profile.person_id).first_name
+    plan, form = plan_of(row), str(named["format"])
+    sheet = layout.PlanSheet(
+        version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
+        name=name,
+        event=f"{tr(names.KIND_WORDS[event.kind])}, {common.day_and_year(event.day)}",
+        plan=plan,
+        days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
+        limits=limits_of(profile, limits_row),
+    )
+    return Document(f"plan-{event.day.isoformat()}.{form}", writing.write(sheet, form))
+
+
+def unpack_sheet(content: bytes) -> Filled | SheetRefused | SheetProblems:
+    """What a file says, or why it says nothing; outside any transaction."""
+    try:
+        return read_sheet(open_sheet(content))
+    except (SheetRefused, SheetProblems) as refused:
+        return refused
+
+
+def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
+    """A sheet that was sent back: show what it would change, or say by cell why it cannot be taken."""
+    if isinstance(outcome, SheetRefused):
+        _say(turn, coach, words.refused(outcome.why))
+        return
+    if isinstance(outcome, SheetProblems):
+        _say_wrong(turn, coach, outcome.found)
+        return
+    if not isinstance(outcome, Filled):
+        _say(turn, coach, words.could_not_fetch())
+        return
+    profile = own_athlete(turn.session, coach, outcome.version.athlete_id)
+    if profile is None:
+        _say(turn, coach, words.not_yours())
+        return
+    name, own = (
+        get_person(turn.session, profile.person_id).first_name,
+        coach.id == profile.person_id,
+    )
+    base = _base(turn.session, profile)
+    made_from = (outcome.version.plan_id, outcome.version.limits_id)
+    if base is None or made_from != (base.plan_row.id, base.limits_id):
+        _say(turn, coach, words.moved_on(name, own=own))
+        return
+    wrong: list[Wrong] = []
+    plan = filled_plan(base, outcome, local_date(profile, turn.context), wrong)
+    limits = filled_limits(profile, base, outcome, wrong)
+    if not wrong:
+        fitted = limits or Limits.suggested(athlete_of(profile), plan, baseline_of(profile))
+        wrong = [
+            Wrong(
+                outcome.cell(p.days_out, p.key) or outcome.cell(None, p.limit),
+                "does-not-fit", {"problem": words.problem(p)},
+            )
+            for p in plan_problems(plan, fitted)
+        ]  # fmt: skip
+    if wrong:
+        _say_wrong(turn, coach, wrong)
+        return
+    lines = differences(profile, base, plan, limits)
+    totals = totals_text(profile, plan, outcome.totals)
+    if not lines:
+        said = (words.nothing_differs(name, own=own), totals)
+        _say(turn, coach, "\n\n".join(part for part in said if part))
+        return
+    asking.open_question(
+        turn, coach, SHEET, subject_id=profile.person_id,
+        answers={
+            "_name": name, "_own": own, "_lines": lines, "_hidden": list(outcome.hidden),
+            "_totals": totals,
+            "_plan": base.plan_row.id, "_limits": base.limits_id,
+            "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
+        },
+    )  # fmt: skip
+
+
+def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Take the whole sheet over in one go, or nothing of it."""
+    answers = question.answers
+    if not answers["take"]:
+        _say(turn, coach, words.left())
+        return
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        _say(turn, coach, words.not_yours())
+        return
+    own = coach.id == profile.person_id
+    base = _base(turn.session, profile)
+    if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
+        _say(turn, coach, words.moved_on(answers["_name"], own=own))
+        return
+    plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
+    over = touches_days_over(base, plan, local_date(profile, turn.context))
+    if over:
+        _say_wrong(turn, coach, [Wrong("", why, facts) for why, facts in over])
+        return
+    shape = base.plan_row.shape
+    if plan != base.plan and ask_first(turn, coach, profile, base.event, plan, shape=shape):
+        # The limits are taken; the plan waits for the reason that its warnings ask for.
+        _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
+        return
+    _keep(turn, coach, profile, base, plan, answers["_bounds"])
+    _say(turn, coach, words.taken(len(answers["_lines"]), own=own))
+    for day in plan:
+        was = base.plan.day(day.days_out)
+        if was is not None and was.carb_g != day.carb_g:
+            only = date_of(base.event, day.days_out)
+            days_follow_plan(turn, profile, only=only)
+    was_complete = base.limits_row is not None
+    week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
+
+
+def _keep(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    base: Base,
+    plan: PeakPlan,
+    bounds: dict[str, float] | None,
+) -> None:
+    """New versions of what differs."""
+    event_id = id_of(base.event)
+    before = changes.standing_before(turn, profile)
+    if plan != base.plan:
+        row = PlanRow(
+            event_id=event_id, shape=base.plan_row.shape, days=plan_days(plan),
+            set_by=id_of(coach), set_at=turn.now,
+        )  # fmt: skip
+        turn.session.add(row)
+        turn.session.flush()
+        record(
+            turn, profile.person_id, Change.PLAN_SET, by=coach.id,
+            plan=row.id, shape=row.shape, how="sheet",
+            before={"plan": base.plan_row.id, **before},
+            changed=changes.days_changed(base.plan_row.days, row.days),
+        )  # fmt: skip
+    if bounds is not None and base.limits_row is not None and bounds != base.limits_row.bounds:
+        kept = LimitsRow(event_id=event_id, bounds=bounds, set_by=id_of(coach), set_at=turn.now)
+        turn.session.add(kept)
+        turn.session.flush()
+        record(
+            turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
+            limits=kept.id, bounds=bounds, how="sheet",
+            before={"limits": base.limits_id, **before},
+            changed=changes.differences(base.limits_row.bounds, bounds),
+        )  # fmt: skip
+
+
+def _base(session: Session, profile: AthleteProfile) -> Base | None:
+    event = current_event(session, profile.person_id)
+    row = plan_row(session, event) if event is not None else None
+    if event is None or row is None:
+        return None
+    query = (
+        select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
+    )
+    return Base(event, row, session.exec(query).first())
+
+
+def _say(turn: Turn, coach: Person, text: str) -> None:
+    say_to(turn, coach, text)
+
+
+def _say_wrong(turn: Turn, coach: Person, wrong: list[Wrong]) -> None:
+    lines = [(found.cell, words.wrong_cell(found.why, found.facts)) for found in wrong]
+    _say(turn, coach, words.problems(lines))

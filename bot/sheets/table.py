@@ -1,0 +1,16 @@
+"""Sheets: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.sheets import sheets
+from bot.sheets.flow import SHEET
+
+FEATURE = Feature(
+    id="sheets",
+    on_card={
+        "sheet": sheets.offer_sheet,
+    },
+    flows=(Registered(SHEET, sheets.sheet_answered),),
+)

@@ -1,0 +1,29 @@
+"""Stage: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.core.routes import ATHLETE, COACHING, Command, Duty, Tap
+from bot.dialogue.asking import Registered
+from bot.dialogue.feature import Feature
+from bot.stage import look as stage_look
+from bot.stage import reminders as stage_reminders
+from bot.stage import views as stage_views
+from bot.stage import words
+from bot.stage.day import REMIND
+from bot.stage.flow import LOOK, STAGE
+
+BOTH = ATHLETE | COACHING
+
+FEATURE = Feature(
+    id="stage",
+    commands=(
+        Command("stage", BOTH, stage_views.show, words.menu, rank=240),
+        Command("late", BOTH, stage_views.late, words.late_menu, takes_words=True, rank=250),
+    ),
+    taps=(Tap("st", BOTH, stage_views.tapped),),
+    flows=(
+        Registered(STAGE, stage_views.times_given),
+        Registered(LOOK, stage_look.look_given),
+    ),
+    duties=(Duty(REMIND, stage_reminders.remind),),
+)

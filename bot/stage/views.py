@@ -1,0 +1,268 @@
+"""`/stage` for athlete and coach: the timetable, and word of delays."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import Act, ChatTurn, Turn
+from bot.decision.care import care_for
+from bot.dialogue import asking
+from bot.people.people import get_person, own_athlete, profile_of, speaking_to
+from bot.people.rights import athletes_seen_by, signers
+from bot.people.telling import say_to
+from bot.stage import day as stage_day
+from bot.stage import look as stage_look
+from bot.stage import words
+from bot.stage.flow import STAGE, stage_day_of
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.stage import StageRow
+from bot.store.tables.week import EventRow
+from bot.week.load import current_event
+from bot.words import common
+from bot.words.languages import language
+from engine.stage_day.stage_day import Kind
+from engine.written.delays import parse_delay
+
+LATE_BY = (15, 30, 60)
+EARLY_BY = (15, 30)
+
+
+def show(turn: Act) -> None:
+    """`/stage`: the own day; for a coach a button an athlete with an event, or the one there is."""
+    own = profile_of(turn.session, turn.person.id)
+    if own is not None and current_event(turn.session, own.person_id) is not None:
+        say_day(turn, turn.person, own)
+        return
+    found = _coached(turn.session, turn.person)
+    if len(found) == 1:
+        say_day(turn, turn.person, found[0])
+        return
+    if not found:
+        text = words.no_event(own=True) if own is not None else words.nobody()
+        say_to(turn, turn.person, text)
+        return
+    keys = [
+        [Button(get_person(turn.session, p.person_id).first_name, f"st:day:{p.person_id}")]
+        for p in found
+    ]
+    say_to(turn, turn.person, words.which_athlete(), buttons=keys)
+
+
+def late(turn: Act) -> None:
+    """`/late 45`."""
+    minutes = parse_delay(
+        f"late {turn.words}" if turn.words[:1].isdigit() else turn.words, language()
+    )
+    if minutes is None:
+        say_to(turn, turn.person, words.how_late())
+        return
+    _move_or_ask(turn, turn.person, minutes)
+
+
+def heard_delay(turn: Turn, person: Person, text: str) -> bool:
+    """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
+    minutes = parse_delay(text, language())
+    if minutes is None or not _running_days(turn, person):
+        return False
+    _move_or_ask(turn, person, minutes)
+    return True
+
+
+def tapped(turn: Act) -> None:
+    """Buttons "st:VIEW:ATHLETE:...", for the athlete and for their coach."""
+    view, number, *rest = (*turn.arguments, "", "")
+    profile = _theirs(turn.session, turn.person, int(number)) if number.isdigit() else None
+    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    if profile is None or event is None:
+        answer(turn, words.day_not_here())
+        return
+    row = stage_day.stage_row(turn.session, event)
+    if view == "top":
+        stage_look.top_up(turn, turn.person, profile, row, rest)
+        return
+    answer(turn)
+    if view == "set":
+        _ask_times(turn, turn.person, profile, event)
+    elif view == "late" and rest[0].lstrip("-").isdigit():
+        _move(turn, turn.person, profile, event, int(rest[0]))
+    elif view == "off":
+        keys = [
+            [
+                Button(words.cancel_yes_button(), f"st:off-yes:{profile.person_id}"),
+                Button(words.cancel_no_button(), f"st:day:{profile.person_id}"),
+            ]
+        ]
+        rewrite(turn, words.ask_cancel(), keys)
+    elif view == "off-yes" and row is not None:
+        _call_off(turn, turn.person, profile, row)
+    else:
+        text, shown = _view(turn, turn.person, profile, event)
+        rewrite(turn, text, shown)
+
+
+def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
+    """The day is laid out, and both see it."""
+    profile = _theirs(turn.session, person, question.about)
+    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    if profile is None or event is None or event.day.isoformat() != question.answers["_day"]:
+        say_to(turn, person, words.day_not_here())
+        return
+    stage_day.lay_out(turn, profile, event, stage_day_of(question.answers), person)
+    say_day(turn, person, profile)
+    for other in _others(turn.session, person, profile):
+        with speaking_to(other):
+            lead = (
+                words.set_by_coach(person.first_name)
+                if other.id == profile.person_id
+                else words.set_by_athlete(person.first_name)
+            )
+            say_day(turn, other, profile, lead=lead)
+
+
+def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
+    days = _running_days(turn, person)
+    if not days:
+        say_to(turn, person, words.day_not_here())
+        return
+    if len(days) == 1:
+        _move(turn, person, *days[0], minutes)
+        return
+    keys = [
+        [
+            Button(
+                get_person(turn.session, profile.person_id).first_name,
+                f"st:late:{profile.person_id}:{minutes}",
+            )
+        ]
+        for profile, _ in days
+    ]
+    say_to(turn, person, words.which_athlete(), buttons=keys)
+
+
+def _move(
+    turn: Turn, person: Person, profile: AthleteProfile, event: EventRow, minutes: int
+) -> None:
+    row = stage_day.stage_row(turn.session, event)
+    if row is None or not stage_day.running(row, turn.context):
+        text = words.day_over() if row is not None else words.not_set()
+        say_to(turn, person, text)
+        return
+    stage_day.move(turn, profile, event, row, minutes, person)
+    for reader in (person, *_others(turn.session, person, profile)):
+        with speaking_to(reader):
+            lead = words.moved(minutes, person.first_name, own=reader.id == person.id)
+            say_day(turn, reader, profile, lead=lead)
+
+
+def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: StageRow) -> None:
+    if row.cancelled_at is None:
+        stage_day.call_off(turn, profile, row, person)
+        name = get_person(turn.session, profile.person_id).first_name
+        for other in _others(turn.session, person, profile):
+            with speaking_to(other):
+                text = (
+                    words.is_cancelled()
+                    if other.id == profile.person_id
+                    else words.coach_told_cancelled(name)
+                )
+                say_to(turn, other, text, topic=topic(profile, other))
+    keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
+    rewrite(turn, words.is_cancelled(), keys)
+
+
+def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: EventRow) -> None:
+    asking.open_question(
+        turn, person, STAGE, subject_id=profile.person_id,
+        answers={
+            "_day": event.day.isoformat(),
+            "_zone": event.zone,
+            "_wake": f"{profile.prompt_time:%H:%M}",
+        },
+    )  # fmt: skip
+
+
+def say_day(turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = "") -> None:
+    event = current_event(turn.session, profile.person_id)
+    assert event is not None
+    text, keys = _view(turn, reader, profile, event)
+    text = f"{lead}\n\n{text}" if lead else text
+    say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
+
+
+def topic(profile: AthleteProfile, reader: Person) -> str:
+    """Of several messages with the day's times that have not been sent yet, only the latest is."""
+    return f"stage-day:{profile.person_id}:{reader.id}"
+
+
+def readers(session: Session, profile: AthleteProfile) -> list[Person]:
+    """Who has the day's times: the athlete, and those who coach them with full rights."""
+    people = [get_person(session, profile.person_id), *signers(session, profile)]
+    return list({person.id: person for person in people}.values())
+
+
+def _view(
+    turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow
+) -> tuple[str, Buttons]:
+    row, id = stage_day.stage_row(turn.session, event), profile.person_id
+    if row is None or row.cancelled_at is not None:
+        text = words.not_set() if row is None else words.is_cancelled()
+        return text, [[Button(words.set_button(), f"st:set:{id}")]]
+    resting = care_for(turn, profile).resting(own=reader.id == id)
+    entries = [
+        (entry, done)
+        for entry, done in stage_day.entries_of(row)
+        if resting is None or done or entry.kind is not Kind.PUMP
+    ]
+    text = words.timetable(
+        get_person(turn.session, id).first_name, entries, event.zone,
+        len(row.facts["stages"]), own=reader.id == id, home_zone=profile.zone,
+    )  # fmt: skip
+    if resting is not None:
+        text = f"{resting}\n\n{text}"
+    keys = []
+    if stage_day.running(row, turn.context):
+        keys = [
+            [Button(words.late_button(n), f"st:late:{id}:{n}") for n in LATE_BY],
+            [Button(words.early_button(n), f"st:late:{id}:-{n}") for n in EARLY_BY],
+            [
+                Button(words.change_button(), f"st:set:{id}"),
+                Button(words.cancel_button(), f"st:off:{id}"),
+            ],
+        ]
+    keys.append([Button(common.calendar_button(), f"cal:get:{id}")])
+    return f"{text}\n\n{words.habits()}", keys
+
+
+def _running_days(turn: Turn, person: Person) -> list[tuple[AthleteProfile, EventRow]]:
+    """Days that this person may move, and that are under way."""
+    own = profile_of(turn.session, person.id)
+    found: list[tuple[AthleteProfile, EventRow]] = []
+    for profile in ([own] if own is not None else []) + _coached(turn.session, person):
+        event = current_event(turn.session, profile.person_id)
+        if event is None or profile.person_id in [p.person_id for p, _ in found]:
+            continue
+        row = stage_day.stage_row(turn.session, event)
+        if stage_day.local_day(event, turn.context) and stage_day.running(row, turn.context):
+            found.append((profile, event))
+    return found
+
+
+def _coached(session: Session, person: Person) -> list[AthleteProfile]:
+    return [
+        profile
+        for profile in athletes_seen_by(session, person)
+        if current_event(session, profile.person_id) is not None
+    ]
+
+
+def _theirs(session: Session, person: Person, athlete_id: int) -> AthleteProfile | None:
+    """The athlete's profile for the athlete and for their coach; None for everybody else."""
+    if person.id == athlete_id:
+        return profile_of(session, athlete_id)
+    return own_athlete(session, person, athlete_id)
+
+
+def _others(session: Session, person: Person, profile: AthleteProfile) -> list[Person]:
+    return [one for one in readers(session, profile) if one.id != person.id]

@@ -1,0 +1,189 @@
+"""The week itself: event, plan, limits, check-ins, decisions, what is in force, and alerts."""
+
+from __future__ import annotations
+
+import datetime as dt
+from datetime import datetime
+from enum import StrEnum
+from typing import Any
+
+from sqlalchemy import JSON, Index, UniqueConstraint, text
+from sqlmodel import Field, SQLModel
+
+from bot.store.base import UTCDateTime
+
+
+class EventRow(SQLModel, table=True):
+    """The newest row of an athlete with `active` is the event that counts."""
+
+    __tablename__ = "event"
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    kind: str
+    day: dt.date
+    zone: str
+    active: bool = True
+    look: str | None = None  # the coach's word on the day: flat, full, spilled over
+    set_by: int = Field(foreign_key="person.id")
+    set_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class PlanRow(SQLModel, table=True):
+    """Every version is kept; the newest row of an event is the plan. `days`: DayTargets."""
+
+    __tablename__ = "plan"
+
+    id: int | None = Field(default=None, primary_key=True)
+    event_id: int = Field(foreign_key="event.id", index=True)
+    shape: str
+    days: list[dict[str, Any]] = Field(sa_type=JSON)
+    set_by: int = Field(foreign_key="person.id")
+    set_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class LimitsRow(SQLModel, table=True):
+    """Every version is kept; the newest row of an event holds. `bounds`: by limit key."""
+
+    __tablename__ = "limits"
+
+    id: int | None = Field(default=None, primary_key=True)
+    event_id: int = Field(foreign_key="event.id", index=True)
+    bounds: dict[str, float] = Field(sa_type=JSON)
+    set_by: int = Field(foreign_key="person.id")
+    set_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class CheckInRow(SQLModel, table=True):
+    """One a local date; `revision` counts the changes of its answers."""
+
+    __tablename__ = "checkin"
+    __table_args__ = (UniqueConstraint("athlete_id", "date"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id")
+    date: dt.date
+    revision: int = 1
+    weight_kg: float | None = None
+    fullness: int | None = None
+    sharpness: int | None = None
+    water_l: float | None = None
+    carb_eaten_g: float | None = None
+    gut: str | None = None
+    symptoms: list[str] = Field(default_factory=list, sa_type=JSON)
+    note: str = ""
+    sleep_h: float | None = None
+    urine_colour: int | None = None
+    resting_pulse: float | None = None
+    water_within_one_hour_l: float | None = None
+    training_done: str | None = None
+    # The chat message that held a one-line check-in, so that editing it edits the check-in.
+    message_id: int | None = None
+    answered_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class SymptomReport(SQLModel, table=True):
+    """A symptom told outside a check-in; it joins the check-in of its date.
+
+    `symptom` may also be a drug's name or a reading (see `bot.week.load`). `words` are the
+    person's own, "" where a button was tapped.
+    """
+
+    __tablename__ = "symptom_report"
+    __table_args__ = (UniqueConstraint("athlete_id", "date", "symptom"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id")
+    date: dt.date
+    symptom: str
+    words: str = Field(default="", sa_column_kwargs={"server_default": ""})
+    at: datetime = Field(sa_type=UTCDateTime)
+
+
+class DecisionStatus(StrEnum):
+    IN_FORCE = "in-force"
+    WAITING = "waiting"  # for the coach's word
+    APPROVED = "approved"
+    OTHER_FIGURE = "other-figure"  # the coach set another
+    PLAN_KEPT = "plan-kept"
+    LAPSED = "lapsed"  # the deadline passed: the small step stands, or the plan
+    CLOSED = "closed"  # the coaching ended before there was a word: the plan holds
+    REPLACED = "replaced"  # a changed answer led to a new decision
+
+
+class DecisionRow(SQLModel, table=True):
+    """A decision, stored whole: `case` can be decided again and gives `decision`."""
+
+    __tablename__ = "decision"
+    __table_args__ = (UniqueConstraint("checkin_id", "revision"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    event_id: int = Field(foreign_key="event.id", index=True)
+    checkin_id: int = Field(foreign_key="checkin.id")
+    revision: int
+    sets_date: dt.date
+    outcome: str
+    status: str
+    carb_g: float | None
+    planned_carb_g: float | None
+    case: dict[str, Any] = Field(sa_type=JSON)
+    decision: dict[str, Any] = Field(sa_type=JSON)
+    made_at: datetime = Field(sa_type=UTCDateTime)
+    sign_off_due_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    signed_by: int | None = Field(default=None, foreign_key="person.id")
+    signed_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    # The coach's sign-off message, so that its buttons can be taken away once it is settled.
+    outbox_id: int | None = None
+
+
+class DaySetRow(SQLModel, table=True):
+    """The carbohydrate in force for a local date, once set. by: decision | coach | plan."""
+
+    __tablename__ = "day_set"
+    __table_args__ = (UniqueConstraint("athlete_id", "date"),)
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id")
+    date: dt.date
+    carb_g: float
+    by: str
+    decision_id: int | None = Field(default=None, foreign_key="decision.id")
+    set_at: datetime = Field(sa_type=UTCDateTime)
+
+
+class AlertRow(SQLModel, table=True):
+    """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete.
+
+    `about` tells doubts apart: the question that each was asked with. In `facts`, "_corrected" says
+    what was put right since.
+    """
+
+    __tablename__ = "alert"
+    __table_args__ = (
+        Index(
+            "uq_alert_open_cause",
+            "athlete_id",
+            "flag",
+            "level",
+            "about",
+            unique=True,
+            sqlite_where=text("acknowledged_at IS NULL"),
+            postgresql_where=text("acknowledged_at IS NULL"),
+        ),
+    )
+
+    id: int | None = Field(default=None, primary_key=True)
+    athlete_id: int = Field(foreign_key="person.id", index=True)
+    coach_id: int = Field(foreign_key="person.id")
+    flag: str
+    level: str
+    about: str = Field(default="", sa_column_kwargs={"server_default": ""})
+    facts: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
+    date: dt.date
+    opened_at: datetime = Field(sa_type=UTCDateTime)
+    repeats: int = 0
+    second_contact_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    acknowledged_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    acknowledged_by: int | None = Field(default=None, foreign_key="person.id")
+    outbox_id: int | None = None

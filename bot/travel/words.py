@@ -1,0 +1,144 @@
+"""What athlete and coach read about a journey to an event elsewhere."""
+
+from __future__ import annotations
+
+from datetime import date, datetime
+from zoneinfo import ZoneInfo
+
+from bot.words import figures
+from bot.words.languages import tr
+from engine.planning.travel import JourneyPlan
+
+
+def menu() -> str:
+    return tr("The journey to an event in another time zone")
+
+
+def no_event() -> str:
+    return tr("There is no event to travel to yet: it has to be set first.")
+
+
+def same_zone(zone: str) -> str:
+    return tr(
+        "Your event is in your own time zone ({zone}), so there is nothing to plan. If you are "
+        "somewhere else, change your place in /settings.",
+        zone=zone,
+    )
+
+
+def ask_leave_day(away: str) -> str:
+    return tr("On which day do you leave for {away}?", away=away)
+
+
+def ask_leave(home: str) -> str:
+    return tr("At what time ({home} time)?", home=home)
+
+
+def ask_arrive_day(away: str) -> str:
+    return tr("On which day do you arrive ({away} time)?", away=away)
+
+
+def ask_arrive(away: str) -> str:
+    return tr("At what time do you arrive ({away} time)?", away=away)
+
+
+def day_is_past() -> str:
+    return tr("That day is already past. Please check the date.")
+
+
+def after_the_event() -> str:
+    return tr("That is after the event. Please check the date.")
+
+
+def arrival_impossible() -> str:
+    return tr(
+        "That arrival is before you leave, or more than three days after. Please check the "
+        "time. If the day was wrong, cancel and send /travel again."
+    )
+
+
+def plan(
+    found: JourneyPlan, home: str, away: str, event_day: date, arrive: datetime, *, lead: str = ""
+) -> str:
+    parts = [lead] if lead else []
+    parts.append(_shift(found.shift_h, home, away))
+    if found.at_home:
+        days = "; ".join(
+            f"{figures.short_day(day)} {figures.clock(at)}" for day, at in found.at_home
+        )
+        parts.append(tr("Start at home: get up, and shift meals with it, at {days}.", days=days))
+    if found.shift_h:
+        parts.append(_settled(found.settled_on, event_day))
+    parts.append(meals_on_the_way(found))
+    parts.append(
+        tr(
+            "From your arrival on ({moment} there) check-ins go by local time. All of this is "
+            "common practice.",
+            moment=moment(arrive, away),
+        )
+    )
+    return "\n\n".join(parts)
+
+
+def meals_on_the_way(found: JourneyPlan) -> str:
+    """A line for each day and place, in the order in which they are lived."""
+    times: dict[tuple[date, str], list[str]] = {}
+    for meal in found.meals:
+        local = meal.at.astimezone(ZoneInfo(meal.zone))
+        times.setdefault((local.date(), meal.zone), []).append(figures.clock(local))
+    lines = [
+        tr("Meals; spread each day's target over that day's meals:"),
+        *(
+            tr(
+                "- {day}, {zone} time: {times}",
+                day=figures.short_day(day),
+                zone=zone,
+                times=", ".join(clocks),
+            )
+            for (day, zone), clocks in times.items()
+        ),
+        tr("Drink as usual, salt as usual."),
+    ]
+    return "\n".join(lines)
+
+
+def _shift(shift_h: float, home: str, away: str) -> str:
+    if not shift_h:
+        return tr("{away} has the same time as {home} on that day.", away=away, home=home)
+    hours = figures.plain(abs(shift_h))
+    if shift_h > 0:
+        return tr("{away} is {hours} h ahead of {home}.", away=away, hours=hours, home=home)
+    return tr("{away} is {hours} h behind {home}.", away=away, hours=hours, home=home)
+
+
+def _settled(on: date, event_day: date) -> str:
+    if on <= event_day:
+        return tr(
+            "Your body clock should have caught up by about {day}.", day=figures.short_day(on)
+        )
+    return tr(
+        "Your body clock will catch up only by about {day}, which is after the event. Travel "
+        "earlier if you can; if not, eat and sleep by the new time from the first hour.",
+        day=figures.short_day(on),
+    )
+
+
+def moment(at: datetime, zone: str) -> str:
+    local = at.astimezone(ZoneInfo(zone))
+    return f"{figures.short_day(local.date())} {figures.clock(local)}"
+
+
+def coach_lead(name: str) -> str:
+    return tr("{name}'s journey:", name=name)
+
+
+def arrived(zone: str) -> str:
+    return tr(
+        "You should have arrived. From now on check-ins go by {zone} time; you can change that "
+        "in /settings.",
+        zone=zone,
+    )
+
+
+def coach_told_arrived(name: str, zone: str) -> str:
+    return tr("{name}'s check-ins now go by {zone} time.", name=name, zone=zone)

@@ -1,0 +1,76 @@
+"""The last change of the day's times taken back: moved, called off, or laid out anew."""
+
+from __future__ import annotations
+
+from datetime import datetime
+
+from sqlmodel import Session, col, select
+
+from bot.coach.history.view import in_words
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.people import get_person, record, speaking_to
+from bot.stage import day as stage_day
+from bot.stage import views as stage_views
+from bot.stage import words
+from bot.store.tables.people import AthleteProfile, HistoryRow, Person
+from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import OutboxRow
+from bot.week.load import current_event
+
+CHANGES = (Change.DAY_LAID_OUT, Change.DAY_MOVED, Change.STAGE_CALLED_OFF)
+
+
+def last_change(turn: Turn, profile: AthleteProfile) -> HistoryRow | None:
+    """The last one of the times of the current event, where it still can be taken back."""
+    query = select(HistoryRow).where(
+        HistoryRow.athlete_id == profile.person_id,
+        col(HistoryRow.what).in_((*CHANGES, Change.TIMES_TAKEN_BACK)),
+    )
+    row = turn.session.exec(query.order_by(col(HistoryRow.id).desc())).first()
+    event = current_event(turn.session, profile.person_id)
+    kept = stage_day.stage_row(turn.session, event) if event is not None else None
+    if row is None or kept is None or row.detail.get("stage_day") != kept.id:
+        return None
+    before = row.detail.get("before")
+    if row.what not in CHANGES or before is None or not before["facts"]:
+        return None
+    last = max(datetime.fromisoformat(stage) for stage in before["facts"]["stages"])
+    return row if last > turn.now else None
+
+
+def told(session: Session, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """Whether the athlete has been sent the times, or word of the calling off, since."""
+    return any(one.status in ("sending", "sent") for one in _messages(session, profile, row))
+
+
+def take_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """The times before hold again, reminders too; True where somebody had been told of the change."""
+    event = current_event(turn.session, profile.person_id)
+    kept = turn.session.get(StageRow, row.detail["stage_day"])
+    assert event is not None
+    assert kept is not None
+    arrived = told(turn.session, profile, row)
+    for message in _messages(turn.session, profile, row):
+        if message.status == "waiting":
+            message.status = "dropped"
+            turn.session.add(message)
+    stage_day.restore(turn, profile, event, kept, row.detail["before"])
+    record(
+        turn, profile.person_id, Change.TIMES_TAKEN_BACK, by=by.id, of=row.id,
+        sentence=in_words(row, profile), stage_day=kept.id,
+    )  # fmt: skip
+    if arrived:
+        for reader in stage_views.readers(turn.session, profile):
+            with speaking_to(reader):
+                lead = words.times_taken_back(by.first_name, own=reader.id == by.id)
+                stage_views.say_day(turn, reader, profile, lead=lead)
+    return arrived
+
+
+def _messages(session: Session, profile: AthleteProfile, row: HistoryRow) -> list[OutboxRow]:
+    athlete = get_person(session, profile.person_id)
+    query = select(OutboxRow).where(
+        OutboxRow.topic == stage_views.topic(profile, athlete), OutboxRow.created_at >= row.at
+    )
+    return list(session.exec(query))

@@ -1,0 +1,58 @@
+"""Taking the last change back: what the coach is asked and told, and what the athlete reads."""
+
+from __future__ import annotations
+
+from bot.coach.history.words import line
+from bot.words.languages import tr
+
+
+def nothing_to_undo() -> str:
+    return tr("You have no change left to undo.")
+
+
+def cannot_undo(what: str) -> str:
+    return tr(
+        "The last change can't be undone: {what}. Set a day by hand, or change the plan or "
+        "limits again.",
+        what=what,
+    )
+
+
+def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
+    asked = tr("Undo this?\n{line}", line=line(when, who, what))
+    if own:
+        return asked
+    then = (
+        tr("It was already sent, so I send a correction.")
+        if told
+        else tr("Nothing was sent about it yet, so nobody needs to be told.")
+    )
+    return f"{asked}\n\n{then}"
+
+
+def undo_yes_button() -> str:
+    return tr("Take it back")
+
+
+def undo_times_button() -> str:
+    return tr("Take the times back")
+
+
+def undo_no_button() -> str:
+    return tr("No, leave it")
+
+
+def undone(*, told: bool, own: bool) -> str:
+    if own:
+        return tr("Undone. Everything is as it was before.")
+    if told:
+        return tr("Undone. Everything is as it was before, and a correction is on its way.")
+    return tr("Undone. Everything is as it was before; nothing had been sent.")
+
+
+def undo_moved_on() -> str:
+    return tr("Something else has been set since then, so it is too late to undo that.")
+
+
+def left() -> str:
+    return tr("Nothing changed.")

@@ -1,0 +1,82 @@
+"""Files that people send: which are wanted, and what follows once they are here."""
+
+from __future__ import annotations
+
+from pathlib import PurePath
+
+from sqlmodel import Session
+
+from bot.core.context import Context
+from bot.core.incoming import SentFile
+from bot.core.turn import ChatTurn, Turn
+from bot.people.people import get_person, profile_of, speaking_to
+from bot.people.rights import given_to
+from bot.people.telling import say_to
+from bot.photos import photos
+from bot.photos import words as photo_words
+from bot.photos.fetching import order
+from bot.sheets import sheets
+from bot.sheets import words as sheet_words
+from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
+from bot.store.tables.desk import Rights
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import FetchRow
+
+SHEET = "sheet"
+SHEET_NAMES = (".xlsx", ".xlsm", ".xls", ".ods", ".csv", ".tsv", ".txt", ".numbers")
+
+
+def received(turn: ChatTurn, person: Person) -> bool:
+    """A file has come: note that it is to be fetched. False for one that nobody here wants."""
+    file = turn.incoming.file
+    assert file is not None
+    if photos.is_picture(file):
+        profile = profile_of(turn.session, person.id)
+        if profile is not None:
+            return photos.received(turn, person, profile)
+        _say(turn, person, photo_words.athletes_only())
+        return True
+    if not _coaches(turn.session, person) or not _may_be_sheet(file):
+        return False
+    if file.size > MOST_SHEET_BYTES:
+        _say(turn, person, sheet_words.too_large(MOST_SHEET_BYTES))
+        return True
+    order(turn, person, SHEET, MOST_SHEET_BYTES)
+    return True
+
+
+def unpack(row: FetchRow, content: bytes, context: Context) -> object:
+    """What is made of a file's bytes, outside any transaction."""
+    if row.kind == photos.PHOTO:
+        return photos.unpack_photo(row, content, context)
+    return sheets.unpack_sheet(content)
+
+
+def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
+    """What follows from it, in one; `outcome` None: it could not be had."""
+    person = get_person(turn.session, row.person_id)
+    with speaking_to(person):
+        if row.kind == photos.PHOTO:
+            photos.photo_came(turn, person, row, outcome)
+        else:
+            sheets.sheet_came(turn, person, outcome)
+
+
+def _coaches(session: Session, person: Person) -> bool:
+    """Whether anybody's plan is theirs to change; whose, is seen once the sheet is read."""
+    return person.is_coach or any(row.rights == Rights.FULL for row in given_to(session, person))
+
+
+def _may_be_sheet(file: SentFile) -> bool:
+    suffix = PurePath(file.name.lower()).suffix
+    mime = file.mime.lower()
+    return (
+        suffix in SHEET_NAMES
+        or "spreadsheet" in mime
+        or "excel" in mime
+        or mime in ("text/csv", "text/plain", "application/zip", "application/octet-stream")
+    )
+
+
+def _say(turn: Turn, person: Person, text: str) -> None:
+    say_to(turn, person, text)

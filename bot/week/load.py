@@ -1,0 +1,320 @@
+"""From rows to the engine's values: the athlete's current event, plan, limits and history."""
+
+from __future__ import annotations
+
+from dataclasses import asdict, dataclass, replace
+from datetime import UTC, date, datetime, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core.turn import Turn
+from bot.store.tables.people import AthleteProfile
+from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
+from engine.decision.decide import Case
+from engine.safety import Flag, safety_flags
+from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
+from engine.values.case import ForecastUse, PastWeek
+from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
+from engine.values.limits import GuardRails, Limits
+from engine.values.look import Look
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
+
+HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
+PAST_WEEKS = 4  # how many earlier peak weeks are
+
+
+@dataclass(frozen=True, slots=True)
+class Week:
+    """A peak week that can be decided on: everything the coach has to set is there."""
+
+    profile: AthleteProfile
+    event: EventRow
+    plan: PeakPlan
+    limits: Limits
+
+    def days_out(self, day: date) -> int:
+        return (self.event.day - day).days
+
+    def date_of(self, days_out: int) -> date:
+        return self.event.day - timedelta(days=days_out)
+
+
+def athlete_of(profile: AthleteProfile) -> Athlete:
+    """The engine's athlete; raises ValueError while onboarding is not complete."""
+    if (
+        profile.sex is None
+        or profile.birth_year is None
+        or profile.height_cm is None
+        or profile.body_mass_kg is None
+    ):
+        raise ValueError("onboarding is not complete")
+    return Athlete(
+        sex=Sex(profile.sex),
+        birth_year=profile.birth_year,
+        height_cm=profile.height_cm,
+        body_mass_kg=profile.body_mass_kg,
+        body_fat_percent=profile.body_fat_percent,
+    )
+
+
+def baseline_of(profile: AthleteProfile) -> Baseline:
+    return Baseline(**profile.baseline)
+
+
+def current_event(session: Session, athlete_id: int) -> EventRow | None:
+    query = (
+        select(EventRow)
+        .where(EventRow.athlete_id == athlete_id, col(EventRow.active).is_(True))
+        .order_by(col(EventRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def plan_row(session: Session, event: EventRow) -> PlanRow | None:
+    query = select(PlanRow).where(PlanRow.event_id == event.id).order_by(col(PlanRow.id).desc())
+    return session.exec(query).first()
+
+
+def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
+    row = plan_row(session, event)
+    return PeakPlan(tuple(DayTarget(**day) for day in row.days)) if row else None
+
+
+def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
+    """The plan as the JSON that a plan row keeps."""
+    return [asdict(day) for day in plan]
+
+
+def limits_row(session: Session, event: EventRow) -> LimitsRow | None:
+    query = (
+        select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
+    row = limits_row(session, event)
+    return Limits(guard_rails=GuardRails.of(athlete), **row.bounds) if row else None
+
+
+def current_week(session: Session, profile: AthleteProfile) -> Week | None:
+    """The athlete's week, or None while event, plan or limits are still to be set."""
+    event = current_event(session, profile.person_id)
+    if event is None:
+        return None
+    plan = current_plan(session, event)
+    limits = current_limits(session, event, athlete_of(profile))
+    if plan is None or limits is None:
+        return None
+    return Week(profile, event, plan, limits)
+
+
+def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
+    query = select(DaySetRow).where(DaySetRow.athlete_id == athlete_id, DaySetRow.date == day)
+    return session.exec(query).first()
+
+
+def set_day(
+    turn: Turn,
+    athlete_id: int,
+    day: date,
+    carb_g: float,
+    *,
+    by: str,
+    decision_id: int | None = None,
+) -> None:
+    """Put a figure in force for a date, in place of the one before. by: decision | coach | plan."""
+    row = day_set(turn.session, athlete_id, day) or DaySetRow(
+        athlete_id=athlete_id, date=day, carb_g=carb_g, by=by, set_at=turn.now
+    )
+    row.carb_g, row.by, row.decision_id, row.set_at = carb_g, by, decision_id, turn.now
+    turn.session.add(row)
+    turn.session.flush()
+
+
+def target_in_force(session: Session, week: Week, day: date) -> DayTarget | None:
+    """The day's target as it holds now: the plan's, with the carbohydrate set for it if any was."""
+    planned = week.plan.day(week.days_out(day))
+    if planned is None:
+        return None
+    row = day_set(session, week.profile.person_id, day)
+    return replace(planned, carb_g=row.carb_g) if row else planned
+
+
+def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | None:
+    query = select(CheckInRow).where(CheckInRow.athlete_id == athlete_id, CheckInRow.date == day)
+    return session.exec(query).first()
+
+
+# Kept beside the symptoms of the day, as "...:VALUE": what was written of drinking fast, readings
+# that were asked for, and what a doubtful word was said not to mean.
+DRANK_IN_AN_HOUR = "water-within-one-hour:"
+PULSE = "resting-pulse:"
+URINE = "urine-colour:"
+CLEARED = "cleared:"
+READINGS = (DRANK_IN_AN_HOUR, PULSE, URINE, CLEARED)
+
+
+def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
+    """The engine's check-in, with what was told elsewhere that day joined in."""
+    rates = [float(told) for told in _values(reported, DRANK_IN_AN_HOUR)]
+    if row.water_within_one_hour_l is not None:
+        rates.append(row.water_within_one_hour_l)
+    pulses = [float(told) for told in _values(reported, PULSE)]
+    colours = [int(told) for told in _values(reported, URINE)]
+    complaints = [told for told in reported if not told.startswith(READINGS)]
+    return CheckIn(
+        date=row.date,
+        weight_kg=row.weight_kg,
+        fullness=row.fullness,
+        sharpness=row.sharpness,
+        water_l=row.water_l,
+        carb_eaten_g=row.carb_eaten_g,
+        gut=Gut(row.gut) if row.gut else None,
+        symptoms=tuple(dict.fromkeys([*row.symptoms, *complaints])),
+        note=row.note,
+        sleep_h=row.sleep_h,
+        urine_colour=colours[-1] if colours else row.urine_colour,
+        resting_pulse=pulses[-1] if pulses else row.resting_pulse,
+        water_within_one_hour_l=max(rates, default=None),
+        training_done=TrainingDone(row.training_done) if row.training_done else None,
+        cleared=tuple(_values(reported, CLEARED)),
+    )
+
+
+def _values(reported: tuple[str, ...], key: str) -> list[str]:
+    return [told.removeprefix(key) for told in reported if told.startswith(key)]
+
+
+def told_today(session: Session, athlete_id: int, day: date) -> CheckIn:
+    """What is known of this day so far, whether or not there was a check-in."""
+    row = checkin_row(session, athlete_id, day)
+    if row is None:  # not added: only its empty answers are wanted
+        row = CheckInRow(
+            athlete_id=athlete_id, date=day, answered_at=datetime.min.replace(tzinfo=UTC)
+        )
+    return checkin_of(row, reported_symptoms(session, athlete_id, day))
+
+
+def flags_of(session: Session, week: Week, row: CheckInRow) -> tuple[Flag, ...]:
+    """The safety flags of a check-in as it stands now."""
+    case = build_case(session, week, row)
+    return safety_flags(
+        athlete=case.athlete,
+        baseline=case.baseline,
+        plan=case.plan,
+        event=case.event,
+        history=case.history,
+        checkin=case.checkin,
+        water_ceiling_l=case.limits.water_ceiling_l,
+    )
+
+
+def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str, ...]:
+    query = (
+        select(SymptomReport.symptom)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return tuple(session.exec(query))
+
+
+def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
+    """What was written of each symptom that day, by its id; ticked ones are left out."""
+    query = (
+        select(SymptomReport)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return {row.symptom: row.words for row in session.exec(query) if row.words}
+
+
+def history_before(session: Session, athlete_id: int, day: date) -> History:
+    """Check-ins of the last four weeks before `day`, and every figure set for its days and later."""
+    earliest = day - timedelta(days=HISTORY_DAYS)
+    checkins = session.exec(
+        select(CheckInRow)
+        .where(
+            CheckInRow.athlete_id == athlete_id,
+            CheckInRow.date >= earliest,
+            CheckInRow.date < day,
+        )
+        .order_by(col(CheckInRow.date))
+    )
+    set_days = session.exec(
+        select(DaySetRow)
+        .where(DaySetRow.athlete_id == athlete_id, DaySetRow.date >= earliest)
+        .order_by(col(DaySetRow.date))
+    )
+    return History(
+        checkins=tuple(
+            checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
+        ),
+        set_days=tuple(DaySet(row.date, row.carb_g) for row in set_days),
+    )
+
+
+def coach_overrides(session: Session, week: Week) -> dict[int, float]:
+    """Figures the coach has put down by hand, by days out."""
+    rows = session.exec(
+        select(DaySetRow).where(
+            DaySetRow.athlete_id == week.profile.person_id,
+            DaySetRow.by == "coach",
+            DaySetRow.date >= week.date_of(7),
+            DaySetRow.date <= week.event.day,
+        )
+    )
+    return {week.days_out(row.date): row.carb_g for row in rows}
+
+
+def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
+    """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
+    return weeks_before(session, week.profile.person_id, week.date_of(max(PLAN_DAYS)))
+
+
+def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
+    """The last peak weeks whose day was before that date and in which there were check-ins."""
+    events = session.exec(
+        select(EventRow)
+        .where(
+            EventRow.athlete_id == athlete_id,
+            col(EventRow.active).is_(False),
+            EventRow.day < day,
+        )
+        .order_by(col(EventRow.day))
+    ).all()
+    found = []
+    for event in events:
+        plan = current_plan(session, event)
+        history = history_before(session, athlete_id, event.day + timedelta(days=1))
+        first = event.day - timedelta(days=max(PLAN_DAYS))
+        checkins = tuple(c for c in history.checkins if c.date >= first)
+        if plan is not None and checkins:
+            set_days = tuple(d for d in history.set_days if first <= d.date <= event.day)
+            looked = Look(event.look) if event.look else None
+            past = History(checkins=checkins, set_days=set_days)
+            found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
+    return tuple(found[-PAST_WEEKS:])
+
+
+def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
+    """Everything that the decision on this check-in may know."""
+    profile = week.profile
+    use = ForecastUse(profile.forecast)
+    return Case(
+        athlete=athlete_of(profile),
+        baseline=baseline_of(profile),
+        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
+        # The cut-off is by the clock where the athlete is, wherever the stage may be.
+        zone=profile.zone or week.event.zone,
+        plan=week.plan,
+        limits=week.limits,
+        history=history_before(session, profile.person_id, row.date),
+        checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
+        now=row.answered_at,
+        always_tomorrow=profile.always_tomorrow,
+        trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
+        forecast=use,
+        frozen=profile.frozen_at is not None,
+        overrides=coach_overrides(session, week),
+    )

@@ -1,0 +1,106 @@
+"""When an athlete is asked: the mornings of a peak week, as agenda rows in the athlete's own zone."""
+
+from __future__ import annotations
+
+from datetime import date, datetime, timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session
+
+from bot.core import agenda, instants
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.people.people import local_date
+from bot.store.tables.people import AthleteProfile, AthleteStatus
+from bot.week.load import checkin_row, current_week
+from engine.values.case import DEFAULT_CUT_OFF
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+
+PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
+# Our own choice: soon enough to matter, seldom enough not to nag.
+NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
+MISSED_AFTER_AT_LEAST = timedelta(hours=3)
+#: The mornings whose answers may lead to a proposal: from the day before the load to the day itself.
+MAY_MATTER = range(max(LOAD_DAYS) + 2)
+#: They come before all others that are asked at the same time, so that a coach reads them first.
+FIRST, LATER = 0, 1
+
+
+def subject(profile: AthleteProfile) -> str:
+    return f"athlete:{profile.person_id}"
+
+
+def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
+    """Lay out the mornings from today to the event, and the day after it; returns the first instant.
+
+    To be called whenever event, zone, prompt time or status change: a morning that has been asked
+    is not asked again, one that lies ahead moves, one that no longer belongs is cancelled.
+    """
+    for kind in (PROMPT, OVER):
+        agenda.cancel(turn.session, subject=subject(profile), kind=kind)
+    week = current_week(turn.session, profile) if profile.status == AthleteStatus.ACTIVE else None
+    if week is None or profile.zone is None:
+        return None
+    today = local_date(profile, turn.context)
+    first: datetime | None = None
+    for days_out in PLAN_DAYS:
+        day = week.date_of(days_out)
+        if day < today or checkin_row(turn.session, profile.person_id, day) is not None:
+            continue
+        due = instants.local_instant(day, profile.prompt_time, profile.zone)
+        if day == today and _too_late_today(profile, turn.context):
+            continue
+        row = agenda.put(
+            turn.session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due,
+            rank=FIRST if days_out in MAY_MATTER else LATER,
+        )  # fmt: skip
+        if row.status == "waiting":
+            first = min(first or due, due)
+    after = week.event.day + timedelta(days=1)
+    agenda.put(
+        turn.session, subject=subject(profile), local_date=after, kind=OVER,
+        due_at=instants.local_instant(after, profile.prompt_time, profile.zone),
+    )  # fmt: skip
+    return max(first, turn.now) if first else None
+
+
+def _too_late_today(profile: AthleteProfile, context: Context) -> bool:
+    clock = context.now.astimezone(ZoneInfo(profile.zone or "UTC")).time()
+    return clock >= DEFAULT_CUT_OFF and clock > profile.prompt_time
+
+
+def asked_that_day(profile: AthleteProfile, day: date, set_up: datetime) -> bool:
+    """Whether a week that was set up at this instant still asks on this day (see `schedule`)."""
+    zone = profile.zone or "UTC"
+    asked = instants.local_instant(day, profile.prompt_time, zone)
+    return set_up < max(asked, instants.local_instant(day, DEFAULT_CUT_OFF, zone))
+
+
+def counts_as_missed(profile: AthleteProfile, context: Context) -> bool:
+    """Whether a check-in that is not there by now is late enough today to count as missed."""
+    today = local_date(profile, context)
+    zone = profile.zone or "UTC"
+    asked = instants.local_instant(today, profile.prompt_time, zone)
+    cut_off = instants.local_instant(today, DEFAULT_CUT_OFF, zone)
+    return context.now >= max(cut_off, asked + MISSED_AFTER_AT_LEAST)
+
+
+def follow_up(turn: Turn, profile: AthleteProfile, day: date) -> None:
+    """After a prompt has gone out: nudges, and the hour at which the check-in counts as missed."""
+    for number, after in enumerate(NUDGES_AFTER, start=1):
+        agenda.put(
+            turn.session, subject=subject(profile), local_date=day, kind=f"{NUDGE}:{number}",
+            due_at=turn.now + after,
+        )  # fmt: skip
+    cut_off = instants.local_instant(day, DEFAULT_CUT_OFF, profile.zone or "UTC")
+    agenda.put(
+        turn.session, subject=subject(profile), local_date=day, kind=MISSED,
+        due_at=max(cut_off, turn.now + MISSED_AFTER_AT_LEAST),
+    )  # fmt: skip
+
+
+def cancel_morning(session: Session, profile: AthleteProfile, day: date) -> None:
+    """The check-in is there: no prompt, nudge or missed note for that day any more."""
+    kinds = (PROMPT, MISSED, *(f"{NUDGE}:{n}" for n in range(1, len(NUDGES_AFTER) + 1)))
+    for kind in kinds:
+        agenda.cancel(session, subject=subject(profile), kind=kind, local_date=day)

@@ -1,0 +1,47 @@
+"""Chances in words, never more precise than the model is: tenths, and the three add up to ten."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from typing import Any
+
+from bot.words.languages import mark, tr
+
+LOOKS = ("full", "flat", "spilled")
+NAMES = {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
+
+
+def in_ten(odds: Mapping[str, Any]) -> dict[str, int]:
+    """How many of ten such days would be full, flat and spilled over; each a tenth off at most."""
+    exact = {look: 10 * float(odds[look]) for look in LOOKS}
+    tenths = {look: math.floor(value) for look, value in exact.items()}
+    by_rest = sorted(LOOKS, key=lambda look: tenths[look] - exact[look])
+    for look in by_rest[: 10 - sum(tenths.values())]:
+        tenths[look] += 1
+    return tenths
+
+
+def about(tenths: int) -> str:
+    """ "about 7 in 10"."""
+    if tenths == 0:
+        return tr("under 1 in 10")
+    if tenths == 10:
+        return tr("over 9 in 10")
+    return tr("about {tenths} in 10", tenths=tenths)
+
+
+def look_name(look: str) -> str:
+    """What a look is called: "full", "flat", "spilled over"."""
+    return tr(NAMES[look])
+
+
+def all_three(odds: Mapping[str, Any]) -> str:
+    """ "full about 7 in 10, flat about 1 in 10, spilled over about 2 in 10"."""
+    tenths = in_ten(odds)
+    return tr(
+        "full {full}, flat {flat}, spilled over {spilled}",
+        full=about(tenths["full"]),
+        flat=about(tenths["flat"]),
+        spilled=about(tenths["spilled"]),
+    )

@@ -1,0 +1,98 @@
+"""The language that messages are written in: English as it stands in the code, others by catalogue.
+
+Sentences stand in the `words` of each feature as `tr("...")`; which language they come out in is set
+around a use case (`speaking`), for the person who will read them, and not passed from function to
+function. Catalogues are read from their source (`locale/de/LC_MESSAGES/brimline.po`) at first use, so
+there is no compiled file that could be older than it.
+"""
+
+from __future__ import annotations
+
+import gettext
+from collections.abc import Callable, Iterator
+from contextlib import contextmanager
+from contextvars import ContextVar
+from functools import cache
+from io import BytesIO
+from pathlib import Path
+
+from babel.messages.mofile import write_mo
+from babel.messages.pofile import read_po
+
+ENGLISH = "en"
+DOMAIN = "brimline"
+CATALOGUES = Path(__file__).with_name("locale")
+
+_language: ContextVar[str] = ContextVar("language", default=ENGLISH)
+
+
+def known() -> tuple[str, ...]:
+    """The languages there are, English first."""
+    return _found_in(CATALOGUES)
+
+
+def nearest(code: str | None) -> str:
+    """Of those there are, the one for a tag such as Telegram gives ("de-AT"); else English."""
+    main = (code or "").replace("_", "-").partition("-")[0].lower()
+    return main if main in known() else ENGLISH
+
+
+def in_each(say: Callable[[], str]) -> list[str]:
+    """What this says in each language there is, English first."""
+    found = []
+    for code in known():
+        with speaking(code):
+            found.append(say())
+    return found
+
+
+def language() -> str:
+    """The language in force, as a two-letter code (ISO 639-1)."""
+    return _language.get()
+
+
+@contextmanager
+def speaking(code: str) -> Iterator[None]:
+    """Within this, `tr` and `trn` write in that language; English where it is not one of ours."""
+    before = _language.set(code)
+    try:
+        yield
+    finally:
+        _language.reset(before)
+
+
+def tr(message: str, /, **values: object) -> str:
+    """The sentence in the language in force, its {names} filled in."""
+    return _catalogue(CATALOGUES, _language.get()).gettext(message).format(**values)
+
+
+def trn(one: str, many: str, number: float, /, **values: object) -> str:
+    """The sentence in the form that goes with this number, which it may name as {number}."""
+    count = int(number) if number == int(number) else 2  # plural forms are made for whole numbers
+    text = _catalogue(CATALOGUES, _language.get()).ngettext(one, many, count)
+    return text.format(**{"number": number} | values)
+
+
+def mark(message: str, /) -> str:
+    """Names a sentence of a table for translation; `tr(table[key])` says it."""
+    return message
+
+
+@cache
+def _catalogue(folder: Path, code: str) -> gettext.NullTranslations:
+    path = folder / code / "LC_MESSAGES" / f"{DOMAIN}.po"
+    if code == ENGLISH or not path.is_file():
+        return gettext.NullTranslations()
+    compiled = BytesIO()
+    with path.open("rb") as source:
+        write_mo(compiled, read_po(source))
+    compiled.seek(0)
+    return gettext.GNUTranslations(compiled)
+
+
+@cache
+def _found_in(folder: Path) -> tuple[str, ...]:
+    return (
+        ENGLISH,
+        *sorted(path.parts[-3] for path in folder.glob(f"*/LC_MESSAGES/{DOMAIN}.po")),
+    )

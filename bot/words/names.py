@@ -1,0 +1,192 @@
+"""What stored words and keys are called: kinds of event, a day's numbers, limits, flags, looks."""
+
+from __future__ import annotations
+
+import re
+
+from bot.words.languages import mark, tr
+from bot.words.symptoms import symptom_name
+from engine.safety import FlagId
+
+#: Kinds of event in a line that has no room.
+KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
+
+#: The numbers of a day inside a sentence.
+FIELD_WORDS = {
+    "carb_g": mark("carbs"),
+    "protein_g": mark("protein"),
+    "fat_g": mark("fat"),
+    "fibre_g": mark("fibre"),
+    "water_l": mark("water"),
+    "sodium_mg": mark("sodium"),
+    "training": mark("training"),
+    "cardio_min": mark("cardio"),
+    "steps": mark("steps"),
+}
+
+#: The limits on a button.
+LIMITS = {
+    "carb_floor_g": mark("Carb floor"),
+    "carb_ceiling_g": mark("Carb ceiling"),
+    "step_g": mark("Step"),
+    "change_per_day_g": mark("Largest change"),
+    "load_total_g": mark("Load total"),
+    "apply_without_asking_g": mark("Auto-approve up to"),
+    "water_floor_l": mark("Water floor"),
+    "water_ceiling_l": mark("Water ceiling"),
+}
+#: The same inside a sentence.
+LIMIT_WORDS = {
+    "carb_floor_g": mark("carb floor"),
+    "carb_ceiling_g": mark("carb ceiling"),
+    "step_g": mark("step"),
+    "change_per_day_g": mark("largest change"),
+    "load_total_g": mark("load total"),
+    "apply_without_asking_g": mark("auto-approve up to"),
+    "water_floor_l": mark("water floor"),
+    "water_ceiling_l": mark("water ceiling"),
+}
+
+#: How the engine calls the shapes of a load, and what each means.
+SHAPES = (
+    mark("front-load"),
+    mark(
+        "most of the carbs 3 days out, then less each day: leaves time to see and correct a spill"
+    ),
+    mark("even"),
+    mark("the same carbs on each load day"),
+    mark("back-load"),
+    mark("more each day, most the day before: full late, little time to correct"),
+    mark("fat first, then carbs"),
+    mark("more fat instead of carbs until 4 days out, then an even carb load"),
+)
+#: The engine's ratings of how lean somebody is.
+CONDITIONS = {
+    1: mark("soft: no lines at rest"),
+    2: mark("fit: upper abs show, the rest is soft"),
+    3: mark("lean: abs clear, legs and lower back still hold"),
+    4: mark("very lean: separation all over, lower back and hips tight"),
+    5: mark("stage lean: fine lines everywhere, nothing left to lose"),
+}
+#: Where a fold of skin is measured.
+FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
+
+#: The findings of a flag for the history; single complaints are called there as everywhere.
+FLAGS: dict[FlagId, str] = {
+    FlagId.EMERGENCY: mark("an emergency"),
+    FlagId.LOW_SODIUM: mark("signs of low sodium"),
+    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
+    FlagId.DOUBT: mark("not sure"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop in 24 h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop since the week began"),
+    FlagId.WEEKLY_LOSS: mark("losing weight too fast this week"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("too little water"),
+    FlagId.WATER_UNDER_TARGET: mark("water under target"),
+    FlagId.WATER_OVER_TARGET: mark("water over target"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over the safety bound"),
+    FlagId.WATER_TOO_FAST: mark("water drunk too fast"),
+    FlagId.PULSE_HIGH: mark("high pulse"),
+    FlagId.DRUG_NAMED: mark("drug named"),
+    FlagId.SYMPTOM_UNREAD: mark("unclear complaint"),
+    FlagId.MISSED_CHECK_IN: mark("missed check-in"),
+    FlagId.SHORT_SLEEP: mark("short sleep"),
+    FlagId.LOW_ENERGY: mark("low energy availability"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("complaint after the show"),
+    FlagId.AFTER_SHOW_RISE: mark("weight rise after the show"),
+}
+#: Words that are kept, and how each reads inside a line.
+WORDS = {
+    # the gut
+    "fine": mark("fine"),
+    "heavy": mark("heavy"),
+    "bad": mark("bad"),
+    # the look
+    "flat": mark("flat"),
+    "full": mark("full"),
+    "spilled over": mark("spilled over"),
+    # levels
+    "warning": mark("warning"),
+    "caution": mark("caution"),
+    "advisory": mark("info"),
+    "alert": mark("alert"),
+    # what a morning led to
+    "held": mark("on plan"),
+    "adjusted": mark("adjusted"),
+    "escalated": mark("stopped"),
+    # is a peak week worth it
+    "run-it": mark("run it"),
+    "keep-dieting": mark("keep dieting"),
+    "doctor-first": mark("doctor first"),
+    "under age": mark("under age"),
+    "no consent": mark("no consent"),
+    # kinds of event
+    "show": mark("show"),
+    "shoot": mark("shoot"),
+    "trial": mark("trial"),
+    # what a second coach may do
+    "everything": mark("everything"),
+    "alerts only": mark("alerts only"),
+}
+
+
+def flag_name(flag: str) -> str:
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)
+
+
+def word(kept: object) -> str:
+    """One of the words above in the language in force; any other as it stands."""
+    return tr(WORDS[str(kept)]) if str(kept) in WORDS else str(kept)
+
+
+def field_word(english: str) -> str:
+    """A number of the day by its English name ("carbs"), for the middle of a sentence."""
+    return tr(english) if english in FIELD_WORDS.values() else english
+
+
+def shape_words(said: str) -> str:
+    """A shape's label or meaning, likewise."""
+    return tr(said) if said in SHAPES else said
+
+
+#: Sources that are no publication but a sentence of ours; what was published is cited as it stands.
+OWN_SOURCES = (
+    mark("This project's own, cautious choice"),
+    mark("Common practice among physique coaches; no study of it was found"),
+    mark("An answer in the health questions needs a doctor's clearance before any peak week"),
+    mark("an injury needs a doctor first"),
+    mark(
+        "Common practice: a peak week is worth a per cent or two, and only to somebody already "
+        "lean; Homer et al. 2024 (Nutrition 127:112528) saw 0.3 % more body mass and 2.1 % "
+        "more muscle thickness than usual in very lean men"
+    ),
+    mark(
+        "Common practice, and Escalante et al. 2021 (BMC Sports Sci Med Rehabil 13:68): run the "
+        "week as a trial two to eight weeks before; one earlier outcome says more than any table"
+    ),
+)
+
+
+_HOW_SEEN = re.compile(
+    r" \(from memory\)|[;,] from memory(?=\))| \(the framing was seen\)"
+    r"|; the figure was seen, the two papers are cited from memory"
+)
+
+
+def cited(citation: str) -> str:
+    """Where something comes from, as it is shown.
+
+    What was stored with older decisions may still say how a source was seen: that is left out.
+    """
+    citation = _HOW_SEEN.sub("", citation)
+    return tr(citation) if citation in OWN_SOURCES else citation
+
+
+GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}
+
+
+def gut_button(gut: str) -> str:
+    return tr(GUT_BUTTONS[gut])
+
+
+KIND_WORDS = {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}

@@ -1,0 +1,67 @@
+"""Symptoms and findings by the names that people read."""
+
+from __future__ import annotations
+
+from bot.words.languages import mark, tr
+
+# How a symptom is called inside a sentence.
+SYMPTOM_NAMES = {
+    "chest-pain": mark("chest pain"),
+    "fainting": mark("fainting"),
+    "palpitations": mark("palpitations"),
+    "confusion": mark("confusion"),
+    "headache": mark("headache"),
+    "nausea": mark("nausea"),
+    "vomiting": mark("vomiting"),
+    "swelling": mark("swelling"),
+    "blurred-vision": mark("blurred vision"),
+    "cramps": mark("cramps"),
+    "tingling": mark("tingling"),
+    "stomach-pain": mark("stomach pain"),
+    "diarrhoea": mark("diarrhoea"),
+    "constipation": mark("constipation"),
+    "bloating": mark("bloating"),
+    "fever": mark("fever"),
+    "exhaustion": mark("exhaustion"),
+    "seizure": mark("a fit (seizure)"),
+    "limb-weakness": mark("weak or heavy limbs"),
+    "breathlessness": mark("shortness of breath"),
+    "severe-headache": mark("a severe headache"),
+    "repeated-vomiting": mark("vomiting again and again"),
+    "severe-gut": mark("severe gut trouble"),
+    "dizzy": mark("dizziness"),
+    "sleepless": mark("hardly any sleep"),
+    "shaky": mark("feeling shaky"),
+    "swollen-hands": mark("swollen hands"),
+    "urine-dark": mark("dark urine"),
+    "no-urine": mark("no urine"),
+    "self-harm": mark("thoughts of self-harm"),
+    "stroke-signs": mark("signs of a stroke"),
+    "heavy-bleeding": mark("heavy bleeding"),
+    "double-vision": mark("double vision"),
+    "muscle-breakdown": mark("dark urine with muscle pain"),
+    "fall": mark("a fall"),
+    "fast-heart": mark("a fast heart at rest"),
+    "bleeding": mark("bleeding"),
+    "drying-out": mark("drying out (sauna, no drinking)"),
+    "purging": mark("vomiting or laxatives on purpose"),
+    "bingeing": mark("a binge"),
+    "starving": mark("not eating"),
+    "body-hate": mark("hating the body"),
+    "low-mood": mark("feeling very low"),
+    "unwell": mark("feeling unwell"),
+}
+
+
+#: Found in what was said together, or said outright: what the emergency is called.
+FINDING_NAMES = {
+    "emergency": mark("an emergency"),
+    "low-sodium-pattern": mark("signs of too much water in the blood"),
+    "no-urine-with-swelling": mark("no urine, and swelling"),
+}
+
+
+def symptom_name(symptom: str) -> str:
+    """The symptom in words, for a sentence."""
+    name = SYMPTOM_NAMES.get(symptom) or FINDING_NAMES.get(symptom)
+    return tr(name) if name else symptom  # in the person's own words

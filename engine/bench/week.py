@@ -1,0 +1,228 @@
+"""A week of the bench: every morning's answers go through `decide` as it is shipped, and are eaten."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+import numpy as np
+
+from engine.bench.chance import Told, Week
+from engine.bench.setting import (
+    DAYS_OUT,
+    EVENT_DAY,
+    ORDINARY,
+    ZONE,
+    Client,
+    LimitsOf,
+    Trouble,
+    load_g,
+    planned_g,
+    suggested,
+)
+from engine.bench.worlds.world import Bools, Condition, Floats
+from engine.decision.decide import Decision, decide
+from engine.decision.foresight import as_it_went
+from engine.planning.next_load import ModelMisfit, next_load
+from engine.values.athlete import Event, EventKind
+from engine.values.case import Case, ForecastUse, PastWeek
+from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
+from engine.values.limits import Limits
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PeakPlan
+
+WEEKS_APART = 3
+DUST = 1e-6
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Policy:
+    """How a row of the bench decides: the engine as shipped, and what the coach and the answers do."""
+
+    id: str
+    foresight: bool
+    answers: bool = True  # the coach takes what is proposed; else what stands is what lapses to
+    limits: LimitsOf = suggested
+    trouble: Trouble = ORDINARY
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Ended:
+    """How a policy's week ended, an element an athlete."""
+
+    look: Floats
+    flat: Bools
+    spilled: Bools
+    given: dict[int, Floats]
+    limits_broken: int
+    flagged: int  # mornings with a caution or a warning
+    chances: Floats  # flat, full and spilled x athletes as said on the last morning; NaN where none
+    inside: tuple[bool, ...]  # each weight, whether the model's 80 % band held it
+
+
+@dataclass(slots=True, kw_only=True)
+class _File:
+    """What is kept of one athlete from week to week and from morning to morning."""
+
+    client: Client
+    trials: tuple[PastWeek, ...] = ()
+    plan: PeakPlan
+    limits: Limits
+    checkins: list[CheckIn]
+    given: dict[int, float]
+    decisions: dict[int, Decision]
+
+
+class Practice:
+    """A coach's athletes of one world under one policy, through trials and the week that counts."""
+
+    def __init__(self, policy: Policy, week: Week, clients: Sequence[Client]) -> None:
+        self.policy = policy
+        self.files = [self._file(client) for client in clients]
+        self.weeks = week
+
+    def _file(self, client: Client) -> _File:
+        return _File(
+            client=client,
+            plan=client.plan,
+            limits=self.policy.limits(client.athlete, client.plan, client.baseline),
+            checkins=[],
+            given={},
+            decisions={},
+        )
+
+    def trial(self, week: Week, weeks_before: int) -> None:
+        """A week that is run for practice and looked at; the next load is taken as suggested."""
+        day = EVENT_DAY - timedelta(weeks=weeks_before)
+        ended = self.run(week, day)
+        told = week.told(0, ended, self.policy.trouble)
+        judging = week.world.judging
+        flat, spilled = judging.flat(ended), judging.spilled(ended)
+        for i, one in enumerate(self.files):
+            last = _checkin(one, told, i, day, 0)
+            if last.fullness is not None:
+                one.checkins.append(last)
+            look = Look.SPILLED if spilled[i] else Look.FLAT if flat[i] else Look.FULL
+            past = PastWeek(day=day, plan=one.plan, history=_history(one, day), look=look)
+            one.trials = (*one.trials, past)
+            if self.policy.answers:
+                self._next_plan(one)
+
+    def _next_plan(self, one: _File) -> None:
+        """The coach takes the load that is suggested, and limits suggested anew around it."""
+        athlete, baseline = one.client.athlete, one.client.baseline
+        made_from = as_it_went(one.trials[-1])
+        try:
+            found = next_load(athlete, baseline, made_from, one.trials, one.limits)
+        except ModelMisfit:
+            return
+        one.plan = found.plan
+        one.limits = self.policy.limits(athlete, one.plan, baseline)
+
+    def run(self, week: Week, day: date = EVENT_DAY) -> Condition:
+        """The week up to the morning of `day`: the condition then."""
+        for one in self.files:
+            one.checkins, one.given, one.decisions = [], {}, {}
+        now = week.first
+        for out in DAYS_OUT:
+            told = week.told(out, now, self.policy.trouble)
+            for i, one in enumerate(self.files):
+                self._morning(one, told, i, day, out)
+            now = week.after(now, out, np.array([one.given[out] for one in self.files]))
+        return now
+
+    def _morning(self, one: _File, told: Told, i: int, day: date, out: int) -> None:
+        checkin = _checkin(one, told, i, day, out)
+        if checkin.fullness is None:
+            one.given[out] = planned_g(one.plan, out)  # what is in force where nothing is answered
+            return
+        decision = decide(
+            Case(
+                athlete=one.client.athlete,
+                baseline=one.client.baseline,
+                event=Event(kind=EventKind.SHOW, day=day, zone=ZONE),
+                plan=one.plan,
+                limits=one.limits,
+                history=_history(one, day),
+                checkin=checkin,
+                trials=one.trials if self.policy.foresight else (),
+                forecast=ForecastUse.PROPOSES if self.policy.foresight else ForecastUse.RULES_ONLY,
+            )
+        )
+        silent = decision.needs_sign_off and not self.policy.answers
+        grams = decision.lapse_g if silent else decision.carb_g
+        one.given[out] = planned_g(one.plan, out) if grams is None else grams
+        one.checkins.append(checkin)
+        one.decisions[out] = decision
+
+    def ended(self, week: Week, now: Condition) -> Ended:
+        judging = week.world.judging
+        chances = np.full((3, len(self.files)), np.nan)
+        for i, one in enumerate(self.files):
+            view = one.decisions[1].foresight if 1 in one.decisions else None
+            odds = [o for o in (view.planned, view.best) if o] if view else []
+            if odds:
+                said = min(odds, key=lambda o: abs(o.carb_g - one.given[1]))
+                chances[:, i] = said.flat, said.full, said.spilled
+        return Ended(
+            look=judging.look(now),
+            flat=judging.flat(now),
+            spilled=judging.spilled(now),
+            given={out: np.array([one.given[out] for one in self.files]) for out in DAYS_OUT},
+            limits_broken=sum(_broken(one) for one in self.files),
+            flagged=sum(bool(d.flags) for one in self.files for d in one.decisions.values()),
+            chances=chances,
+            inside=tuple(
+                decision.foresight.band.low_kg <= weight <= decision.foresight.band.high_kg
+                for one in self.files
+                for decision, weight in zip(
+                    one.decisions.values(), [c.weight_kg for c in one.checkins], strict=True
+                )
+                if weight is not None and decision.foresight and decision.foresight.band
+            ),
+        )
+
+
+def _checkin(one: _File, told: Told, i: int, day: date, out: int) -> CheckIn:
+    if np.isnan(told.weight_kg[i]):
+        return CheckIn(date=day - timedelta(days=out))
+    return CheckIn(
+        date=day - timedelta(days=out),
+        weight_kg=float(told.weight_kg[i]),
+        fullness=int(told.fullness[i]),
+        sharpness=int(told.sharpness[i]) if out <= max(LOAD_DAYS) else None,
+        water_l=one.client.baseline.water_l,
+        training_done=TrainingDone.AS_PLANNED,
+    )
+
+
+def _history(one: _File, day: date) -> History:
+    """What is on file up to now."""
+    set_days = [DaySet(day - timedelta(days=out), grams) for out, grams in one.given.items()]
+    return History(checkins=tuple(one.checkins), set_days=tuple(set_days))
+
+
+def _broken(one: _File) -> int:
+    """Days on which a limit of the coach's did not hold, told from the limits themselves."""
+    limits, found = one.limits, 0
+    for out, grams in one.given.items():
+        far = abs(grams - planned_g(one.plan, out)) > limits.change_per_day_g + DUST
+        low = grams < min(limits.carb_floor_g, planned_g(one.plan, out)) - DUST
+        high = grams > max(limits.carb_ceiling_g, planned_g(one.plan, out)) + DUST
+        found += far or low or high
+    total = sum(one.given[out] for out in LOAD_DAYS)
+    return found + int(total > max(limits.load_total_g, load_g(one.plan)) + DUST)
+
+
+def weeks_behind(
+    policy: Policy, week: Week, trials: Sequence[Week], clients: Sequence[Client]
+) -> list[Ended]:
+    """How one and the same week ends with none of those trials behind, with one, and so on."""
+    found = []
+    practice = Practice(policy, week, clients)
+    for behind in range(len(trials) + 1):
+        found.append(practice.ended(week, practice.run(week)))
+        if behind < len(trials):
+            practice.trial(trials[behind], WEEKS_APART * (len(trials) - behind))
+    return found

@@ -1,0 +1,159 @@
+"""The weight band: where this morning's weight may lie if the week runs to plan.
+
+Plan arithmetic: carbohydrate eaten over or under habit goes into or out of the stores, up to what
+the stores hold, and takes its water along; around that, the day-to-day scatter of morning weight.
+The band is wide on purpose: false precision would have the rules act on noise. What is not known
+(missed mornings, training that nobody told of, habitual sodium, a mass on file that may be weeks old)
+widens it further, so that it does not overrule what is seen.
+"""
+
+from __future__ import annotations
+
+import math
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from engine.evidence import deciding as e
+from engine.model.training import TRAINED, is_training
+from engine.safety import plausible_weight
+from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.checkin import CheckIn, History
+from engine.values.plan import PLAN_DAYS, PeakPlan
+
+GRAMS_PER_KG = 1000
+
+
+@dataclass(frozen=True, slots=True)
+class WeightBand:
+    """An 80 % band for one morning's weight, kg."""
+
+    low_kg: float
+    expected_kg: float
+    high_kg: float
+
+
+def weight_band(
+    *,
+    athlete: Athlete,
+    baseline: Baseline,
+    event: Event,
+    plan: PeakPlan,
+    history: History,
+    checkin: CheckIn,
+) -> WeightBand:
+    """The band for the morning of `checkin`, from earlier mornings (its own weight is not used).
+
+    The anchor is the mean of up to three earlier mornings, each carried forward to today; with no
+    such morning, the athlete's body mass on file.
+    """
+    today = checkin.date
+    stores = _stores(
+        athlete=athlete,
+        baseline=baseline,
+        event=event,
+        plan=plan,
+        history=history,
+        checkin=checkin,
+    )
+    mornings = _anchor_mornings(history, today)
+    weights = [weight for _, weight in mornings] or [athlete.body_mass_kg]
+    now = stores.get(today, 0.0)
+    swings = [now - stores.get(day, 0.0) for day, _ in mornings] or [now]
+
+    swing_kg = (_mean(swings) + _left_in_g(athlete, event, plan, checkin)) / GRAMS_PER_KG
+    water_low, water_high = e.GLYCOGEN_WATER_LOW.value, e.GLYCOGEN_WATER_HIGH.value
+    swing = swing_kg * _watered()
+    expected = _mean(weights) + swing
+
+    scatter = e.BAND_Z.value * e.MORNING_WEIGHT_CV.value * _mean(weights)
+    scatter *= math.sqrt(1 + 1 / len(weights))
+    unknown = _unknown_sd(athlete, baseline, event, plan, checkin, [day for day, _ in mornings])
+    scatter = math.hypot(scatter, e.BAND_Z.value * unknown)
+    outward = math.hypot(scatter, swing_kg * (water_high - water_low) / 2)
+    # Lean dieting people moved far less than the arithmetic: the band reaches back towards that.
+    inward = math.hypot(scatter, swing * (1 - e.SWING_SEEN_SHARE.value))
+    below, above = (inward, outward) if swing > 0 else (outward, inward)
+    return WeightBand(expected - below, expected, expected + above)
+
+
+def _unknown_sd(
+    athlete: Athlete,
+    baseline: Baseline,
+    event: Event,
+    plan: PeakPlan,
+    checkin: CheckIn,
+    mornings: list[date],
+) -> float:
+    """SD in kg of what the band's arithmetic does not know this morning."""
+    kg = athlete.body_mass_kg
+    doubts = [0.0 if mornings else e.ON_FILE_SD.value * kg]
+    if mornings:
+        missed = (checkin.date - mornings[-1]).days - 1
+        doubts.append(e.MISSED_MORNING_SD.value * kg * math.sqrt(max(missed, 0)))
+    if baseline.sodium_mg is None:
+        doubts.append(e.UNKNOWN_SODIUM_SD.value * kg)
+    if checkin.training_done is None and _trained_yesterday(event, plan, checkin):
+        session_kg = e.SESSION_G_PER_KG.value * kg * _watered() / GRAMS_PER_KG
+        doubts.append(e.SESSION_UNKNOWN_SHARE.value * session_kg)
+    return math.hypot(*doubts)
+
+
+def _left_in_g(athlete: Athlete, event: Event, plan: PeakPlan, checkin: CheckIn) -> float:
+    """Grams of glycogen that yesterday's session left in (or, negative, took besides)."""
+    if checkin.training_done is None or not _trained_yesterday(event, plan, checkin):
+        return 0.0
+    left = 1 - TRAINED[checkin.training_done]
+    return left * e.SESSION_G_PER_KG.value * athlete.body_mass_kg
+
+
+def _trained_yesterday(event: Event, plan: PeakPlan, checkin: CheckIn) -> bool:
+    yesterday = plan.day(event.days_out(checkin.date) + 1)
+    return yesterday is not None and is_training(yesterday.training)
+
+
+def _watered() -> float:
+    return 1 + (e.GLYCOGEN_WATER_LOW.value + e.GLYCOGEN_WATER_HIGH.value) / 2
+
+
+def _anchor_mornings(history: History, today: date) -> list[tuple[date, float]]:
+    earliest = today - timedelta(days=int(e.ANCHOR_LOOKS_BACK_DAYS.value))
+    found = [
+        (c.date, c.weight_kg)
+        for c in history.checkins
+        if earliest <= c.date < today and c.weight_kg is not None and plausible_weight(c.weight_kg)
+    ]
+    return found[-int(e.MORNINGS_FOR_AN_ANCHOR.value) :]
+
+
+def _stores(
+    *,
+    athlete: Athlete,
+    baseline: Baseline,
+    event: Event,
+    plan: PeakPlan,
+    history: History,
+    checkin: CheckIn,
+) -> dict[date, float]:
+    """Grams in the stores against habit, by morning, from seven days out to today's."""
+    most = e.STORE_SWING_G_PER_KG.value * athlete.body_mass_kg
+    eaten = {c.date - timedelta(days=1): c.carb_eaten_g for c in (*history.checkins, checkin)}
+
+    def carbs(day: date) -> float:
+        told, planned = eaten.get(day), plan.day(event.days_out(day))
+        if told is not None and 0 <= told <= e.CARB_EATEN_MOST_G.value:
+            return told
+        if (set_g := history.set_on(day)) is not None:
+            return set_g
+        return planned.carb_g if planned else baseline.carb_g
+
+    day, level = event.day - timedelta(days=max(PLAN_DAYS)), 0.0
+    levels = {day: level}
+    while day < checkin.date:
+        level = min(max(level + carbs(day) - baseline.carb_g, -most), most)
+        day += timedelta(days=1)
+        levels[day] = level
+    return levels
+
+
+def _mean(values: list[float]) -> float:
+    return sum(values) / len(values)

@@ -1,0 +1,289 @@
+"""The named facts of one morning, which rules judge and reasons speak of."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass, fields
+from datetime import date, timedelta
+
+from engine.decision.band import WeightBand
+from engine.evidence import deciding as e
+from engine.symptoms import Symptom, from_report, screen
+from engine.values.athlete import Baseline
+from engine.values.case import Case, loading
+from engine.values.checkin import CheckIn, Gut, History
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+
+#: Symptoms that say by themselves that the gut is in real trouble.
+SEVERE_GUT = frozenset(
+    {
+        Symptom.SEVERE_GUT,
+        Symptom.DIARRHOEA,
+        Symptom.VOMITING,
+        Symptom.REPEATED_VOMITING,
+        Symptom.STOMACH_PAIN,
+    }
+)
+
+Fact = str | float | int | bool | None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Facts:
+    """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5.
+
+    What was not answered is None, and nothing that would follow from it holds.
+    """
+
+    days_out: int
+    loading: bool
+    load_eaten: bool  # some of the load lies behind: only then can anything have spilled
+    depleting: bool
+    planned_carb_g: float
+    fullness: int | None
+    expected_fullness: int
+    sharpness: int | None
+    sharpness_before: int | None
+    weight_kg: float | None
+    band_low_kg: float
+    band_high_kg: float
+    water_l: float | None
+    water_target_l: float
+    gut: str
+    severe_gut: str
+    dizzy: bool
+    sleepless: bool
+
+    @property
+    def fullness_short(self) -> int:
+        """How far fullness is under its expectation; 0 where it was not told."""
+        return 0 if self.fullness is None else self.expected_fullness - self.fullness
+
+    @property
+    def flat(self) -> bool:
+        return self.fullness_short >= e.FLAT_BY.value
+
+    @property
+    def full(self) -> bool:
+        """Fullness at or over its expectation."""
+        return self.fullness is not None and self.fullness_short <= 0
+
+    @property
+    def very_flat(self) -> bool:
+        return self.fullness_short >= e.VERY_FLAT_BY.value
+
+    @property
+    def sharpness_fall(self) -> int:
+        """How far sharpness fell since it was last told; 0 where that is not known."""
+        if self.sharpness is None or self.sharpness_before is None:
+            return 0
+        return max(self.sharpness_before - self.sharpness, 0)
+
+    @property
+    def blurred(self) -> bool:
+        return self.sharpness is not None and self.sharpness <= e.BLURRED_TO.value
+
+    @property
+    def crisp(self) -> bool:
+        return self.sharpness is not None and self.sharpness >= e.CRISP_FROM.value
+
+    @property
+    def sharp(self) -> bool:
+        """Crisp, or in the middle and not on the way down."""
+        if self.crisp:
+            return True
+        return self.sharpness is not None and not self.blurred and self.sharpness_fall == 0
+
+    @property
+    def blurring(self) -> bool:
+        """Blurred, or so far down since it was last told that it comes to the same."""
+        return self.blurred or self.sharpness_fall >= e.SHARPNESS_FALL.value
+
+    @property
+    def spilling(self) -> bool:
+        """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
+        loaded = self.loading and self.load_eaten
+        return loaded and self.blurring and (self.full or self.above_band)
+
+    @property
+    def softening(self) -> bool:
+        loaded = self.loading and self.load_eaten
+        full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
+        return loaded and self.sharpness_fall == 1 and full and self.upper_half
+
+    @property
+    def above_band(self) -> bool:
+        return self.weight_kg is not None and self.weight_kg > self.band_high_kg
+
+    @property
+    def under_band(self) -> bool:
+        return self.weight_kg is not None and self.weight_kg < self.band_low_kg
+
+    @property
+    def upper_half(self) -> bool:
+        """In the upper half of the band, or above it."""
+        middle = (self.band_low_kg + self.band_high_kg) / 2
+        return self.weight_kg is not None and self.weight_kg > middle
+
+    @property
+    def underdrunk(self) -> bool:
+        # Rounded, for 80 % of 3.2 L is 2.56 L and not a hair more.
+        least = round(e.UNDERDRUNK_SHARE.value * self.water_target_l, 6)
+        return self.water_l is not None and self.water_l < least
+
+    @property
+    def unwell(self) -> bool:
+        """Dizzy or sleepless on low days: for the coach first."""
+        return self.dizzy or self.sleepless
+
+    @property
+    def measured(self) -> bool:
+        """Whether weight and water were told, without which no large raise is made."""
+        return self.weight_kg is not None and self.water_l is not None
+
+    @property
+    def gut_bad(self) -> bool:
+        return self.gut == Gut.BAD or bool(self.severe_gut)
+
+    @property
+    def gut_signs(self) -> str:
+        return f"bad ({self.severe_gut})" if self.severe_gut else "bad"
+
+    @property
+    def signs_of_dropping(self) -> str:
+        signs = []
+        if self.under_band:
+            signs.append(self.weight_said)
+        if self.dizzy:
+            signs.append("dizziness was reported")
+        if self.sleepless:
+            signs.append("the night was short of sleep")
+        return " and ".join(signs)
+
+    @property
+    def weight_said(self) -> str:
+        """The weight beside its band, in words."""
+        band = f"{self.band_low_kg:.1f} to {self.band_high_kg:.1f} kg"
+        if self.weight_kg is None:
+            return f"no weight was told (band {band})"
+        where = "above" if self.above_band else "under" if self.under_band else "within"
+        return f"weight {self.weight_kg:.1f} kg is {where} its band of {band}"
+
+    @property
+    def sharpness_said(self) -> str:
+        if self.sharpness is None:
+            return "sharpness not told"
+        fallen = f", down from {self.sharpness_before}" if self.sharpness_fall else ""
+        return f"sharpness {self.sharpness}{fallen}"
+
+    @property
+    def blur_said(self) -> str:
+        """A clause on blurred lines beside another complaint; "" where they are sharp."""
+        return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
+
+    @property
+    def drink_said(self) -> str:
+        if not self.underdrunk:
+            return ""
+        return f" Only {self.water_l:g} L of {self.water_target_l:g} L was drunk: back to that too."
+
+    @classmethod
+    def names(cls) -> frozenset[str]:
+        derived = (name for name, value in vars(cls).items() if isinstance(value, property))
+        return frozenset(f.name for f in fields(cls)) | frozenset(derived)
+
+    def as_dict(self) -> dict[str, Fact]:
+        """Every fact by name, what follows from the others included."""
+        return {name: getattr(self, name) for name in sorted(self.names())}
+
+
+def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
+    """The fullness (of 10) a plan leads one to expect on the morning that many days out.
+
+    Ordinary before the load, one less once the plan has depleted, then rising with the share of
+    the planned load already eaten. No published scale with a known error exists: common practice.
+    """
+    habit = baseline.carb_g
+    # Days still to come count as habit: one low day has not depleted anyone yet.
+    before = [
+        d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > max(LOAD_DAYS)
+    ]
+    depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
+    start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
+    load = {d.days_out: d.carb_g for d in plan if d.days_out in LOAD_DAYS}
+    total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
+    share = eaten / total if total else 0.0
+    return int(start + share * (e.FULLNESS_LOADED.value - start) + 0.5)
+
+
+def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
+    """The facts of a case whose answers can be believed (see `engine.decision.gates`)."""
+    checkin = case.checkin
+    symptoms = symptoms_of(checkin)
+    slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
+    before_load = case.days_out > max(LOAD_DAYS)
+    morning = case.event.days_out(checkin.date)
+    return Facts(
+        days_out=case.days_out,
+        loading=loading(case.days_out),
+        load_eaten=_load_eaten(case, morning),
+        depleting=before_load and planned.carb_g < case.baseline.carb_g,
+        planned_carb_g=planned.carb_g,
+        fullness=checkin.fullness,
+        expected_fullness=expected_fullness(case.plan, case.baseline, morning),
+        sharpness=checkin.sharpness,
+        sharpness_before=_sharpness_before(case.history, checkin.date),
+        weight_kg=checkin.weight_kg,
+        band_low_kg=band.low_kg,
+        band_high_kg=band.high_kg,
+        water_l=checkin.water_l,
+        water_target_l=_water_target(case),
+        gut=checkin.gut.value if checkin.gut else "",
+        severe_gut=_severe_gut(checkin, symptoms),
+        dizzy=Symptom.DIZZY in symptoms,
+        sleepless=slept_short or Symptom.SLEEPLESS in symptoms,
+    )
+
+
+def gut_trouble(checkin: CheckIn) -> bool:
+    """Whether these answers tell of a bad gut, ticked or in words."""
+    return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, symptoms_of(checkin)))
+
+
+def _load_eaten(case: Case, morning: int) -> bool:
+    """Whether any day of the load lies behind on the morning that many days out."""
+    for out in LOAD_DAYS:
+        planned = case.plan.day(out)
+        if out > morning and planned is not None and planned.carb_g > 0:
+            return True
+    return False
+
+
+def symptoms_of(checkin: CheckIn) -> frozenset[Symptom]:
+    """What was ticked, told in own words or written in the note."""
+    found = set(screen(checkin.note).symptoms)
+    for word in checkin.symptoms:
+        symptom = from_report(word)
+        found |= screen(word).symptoms | ({symptom} if symptom else set())
+    return frozenset(found)
+
+
+def _severe_gut(checkin: CheckIn, symptoms: frozenset[Symptom]) -> str:
+    # Cramps may be a calf's: they count for the gut only where the gut was called bad.
+    counted = SEVERE_GUT | {Symptom.CRAMPS} if checkin.gut is Gut.BAD else SEVERE_GUT
+    return ", ".join(sorted(symptom.replace("-", " ") for symptom in symptoms & counted))
+
+
+def _sharpness_before(history: History, today: date) -> int | None:
+    earliest = today - timedelta(days=int(e.SHARPNESS_LOOKS_BACK_DAYS.value))
+    found = [
+        c.sharpness
+        for c in history.checkins
+        if earliest <= c.date < today and c.sharpness is not None and 1 <= c.sharpness <= 5
+    ]
+    return found[-1] if found else None
+
+
+def _water_target(case: Case) -> float:
+    """Yesterday's: the water answer speaks of the day just past."""
+    yesterday = case.plan.day(case.event.days_out(case.checkin.date) + 1)
+    return yesterday.water_l if yesterday else case.baseline.water_l

@@ -1,0 +1,407 @@
+"""What the morning's case looks like to the model: the band for the scale, and the odds for the day.
+
+The tracker follows the athlete through earlier peak weeks and this one; the forecast then says what
+each allowed figure would lead to at stage time. Where there is too little to go by, or the model has
+been surprised three mornings running, it says so and the rule table decides alone.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass, replace
+from datetime import date, timedelta
+from functools import lru_cache
+
+import numpy as np
+
+from engine.decision.band import WeightBand
+from engine.evidence import deciding as e
+from engine.model.forecast import DayAhead, Outlook, choose, forecast
+from engine.model.physiology import Intake
+from engine.model.structures import Usual
+from engine.model.tracker import (
+    MODEL,
+    Belief,
+    Frame,
+    Morning,
+    after_day,
+    carry_over,
+    first_belief,
+    generator,
+    learn,
+    learn_look,
+    weight_band,
+)
+from engine.model.training import TRAINED, exercise, training_spread
+from engine.safety import plausible_weight
+from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.case import Case, PastWeek
+from engine.values.checkin import CheckIn, History, TrainingDone
+from engine.values.limits import Window
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+
+DAY = timedelta(days=1)
+#: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
+STEPS = (-7, -5, -3, -2, -1, 0, 1, 2, 3, 5, 7)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Odds:
+    """Chances at stage time if this much is eaten today and the rest is re-planned."""
+
+    carb_g: float
+    flat: float
+    full: float
+    spilled: float
+    look: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Foresight:
+    """What the model says of a morning. `trusted` is False where the table decides alone.
+
+    `planned` are the odds of the plan's figure, `best` those of the best allowed one; both None
+    outside the load. `residual_kg` is today's weight against the band's middle.
+    """
+
+    trusted: bool
+    why_not: str
+    band: WeightBand | None
+    residual_kg: float | None
+    mornings: int
+    past_weeks: int
+    planned: Odds | None = None
+    best: Odds | None = None
+    model: int = MODEL
+
+
+def look_ahead(case: Case, window: Window | None) -> Foresight:
+    """The model's view of this case; `window` is what the limits leave for the day that is set."""
+    key = athlete_key(case)
+    mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
+    belief = _belief_on(_Lived.until(case, mornings[0].date if mornings else case.checkin.date))
+    rng = generator(f"{key}/morning", case.checkin.date)
+    middle = weight_band(belief, rng)
+    band = WeightBand(middle.low, middle.middle, middle.high)
+    belief = learn(belief, _morning(case.checkin), rng)
+    weight = case.checkin.weight_kg
+    view = Foresight(
+        trusted=True,
+        why_not="",
+        band=band,
+        residual_kg=None if weight is None else weight - middle.middle,
+        mornings=len(mornings) + 1,
+        past_weeks=len(case.trials),
+    )
+    reason = _why_not(belief, view)
+    if reason:
+        return _with(view, trusted=False, why_not=reason)
+    if window is None or case.days_out not in LOAD_DAYS:
+        return view
+    return _with_odds(view, case, belief, window, rng)
+
+
+def athlete_key(case: Case) -> str:
+    """What tells one athlete's randomness from another's; nothing that changes within a week."""
+    who = case.athlete
+    return f"{who.sex}/{who.birth_year}/{who.height_cm:g}/{who.body_mass_kg:g}/{case.event.day}"
+
+
+def _why_not(belief: Belief, view: Foresight) -> str:
+    if view.mornings < e.MORNINGS_TO_TRUST.value and not view.past_weeks:
+        return "too few mornings yet"
+    if not belief.fits:
+        return "three mornings running outside what it expected"
+    return ""
+
+
+def _with(view: Foresight, *, trusted: bool, why_not: str) -> Foresight:
+    # The band of a model that is not believed is not used either.
+    return Foresight(
+        trusted=trusted,
+        why_not=why_not,
+        band=None,
+        residual_kg=view.residual_kg,
+        mornings=view.mornings,
+        past_weeks=view.past_weeks,
+    )
+
+
+def _with_odds(
+    view: Foresight, case: Case, belief: Belief, window: Window, rng: np.random.Generator
+) -> Foresight:
+    planned = case.planned
+    assert planned is not None  # a window exists only for a planned day
+    step = case.limits.step_g
+    doses = sorted(
+        {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
+    )
+    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
+    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
+    stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
+    best = choose(outlooks, stays.carb_g)
+    return Foresight(
+        trusted=True,
+        why_not="",
+        band=view.band,
+        residual_kg=view.residual_kg,
+        mornings=view.mornings,
+        past_weeks=view.past_weeks,
+        planned=_odds(stays),
+        best=_odds(best),
+    )
+
+
+def _odds(outlook: Outlook) -> Odds:
+    return Odds(
+        carb_g=outlook.carb_g,
+        flat=outlook.flat,
+        full=outlook.full,
+        spilled=outlook.spilled,
+        look=outlook.look,
+    )
+
+
+def frame_of(athlete: Athlete, baseline: Baseline) -> Frame:
+    """The facts of an athlete that the tracker's particles share."""
+    return Frame(
+        sex=athlete.sex,
+        body_mass_kg=athlete.body_mass_kg,
+        body_fat_percent=athlete.body_fat_percent,
+        usual=Usual(fibre_g=baseline.fibre_g, sodium_mg=baseline.sodium_mg),
+    )
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class _Lived:
+    """All that the belief on one morning hangs on, before that morning's answers but for `told`.
+
+    `told` is what that morning said of the day before: carbs eaten and training done.
+    """
+
+    key: str
+    athlete: Athlete
+    baseline: Baseline
+    event: Event
+    plan: PeakPlan
+    trials: tuple[PastWeek, ...]
+    history: History
+    told: CheckIn | None
+    start: date
+    today: date
+
+    @classmethod
+    def until(cls, case: Case, start: date) -> _Lived:
+        today = case.checkin.date
+        return cls(
+            key=athlete_key(case),
+            athlete=case.athlete,
+            baseline=case.baseline,
+            event=case.event,
+            plan=case.plan,
+            trials=case.trials,
+            history=_before(case.history, today),
+            told=_of_yesterday(case.checkin),
+            start=start,
+            today=today,
+        )
+
+    def yesterday(self) -> _Lived:
+        day = self.today - DAY
+        told = self.history.on(day)
+        return replace(
+            self,
+            history=_before(self.history, day),
+            told=None if told is None else _of_yesterday(told),
+            today=day,
+        )
+
+
+def _before(history: History, day: date) -> History:
+    return History(
+        checkins=tuple(c for c in history.checkins if c.date < day),
+        set_days=tuple(d for d in history.set_days if d.date < day),
+    )
+
+
+def _of_yesterday(checkin: CheckIn) -> CheckIn:
+    """What a check-in says of the day before."""
+    return CheckIn(
+        date=checkin.date,
+        carb_eaten_g=checkin.carb_eaten_g,
+        training_done=checkin.training_done,
+    )
+
+
+# Yesterday's belief is at hand this morning, for a few athletes at a time; worked out anew it is the
+# same to the bit.
+@lru_cache(maxsize=48)
+def _belief_on(lived: _Lived) -> Belief:
+    """The belief on this morning, before this morning's answers."""
+    if lived.today <= lived.start:
+        return _before_this_week(lived)
+    day = lived.today - DAY
+    rng = generator(lived.key, day)
+    belief = _belief_on(lived.yesterday())
+    answers = lived.history.on(day)
+    if answers is not None:
+        belief = learn(belief, _morning(answers), rng)
+    history = lived.history
+    if lived.told is not None:
+        history = replace(history, checkins=(*history.checkins, lived.told))
+    carbs = _carbs_of(history, lived.plan, lived.event.day, lived.baseline.carb_g)
+    target = lived.plan.day(lived.event.days_out(day))
+    eaten, set_g = carbs(day), history.set_on(day)
+    # What was eaten beside the set figure would have been eaten beside the planned one too.
+    moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
+    done = training_on(history, day)
+    return after_day(
+        belief,
+        trained(intake_of(target, eaten), done),
+        rng,
+        planned=trained(intake_of(target, max(eaten - moved, 0.0)), done),
+        training_spread=training_spread(done),
+    )
+
+
+def _before_this_week(lived: _Lived) -> Belief:
+    """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
+    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day)
+
+
+@lru_cache(maxsize=48)
+def _taught(
+    key: str, athlete: Athlete, baseline: Baseline, trials: tuple[PastWeek, ...], event_day: date
+) -> Belief:
+    frame = frame_of(athlete, baseline)
+    belief = first_belief(frame, generator(f"{key}/first", event_day))
+    for number, week in enumerate(trials):
+        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        following = trials[number + 1 :]
+        next_day = following[0].day if following else event_day
+        weeks = max((next_day - week.day).days / 7, 1)
+        rng = generator(f"{key}/between", week.day)
+        belief = carry_over(belief, frame, rng, weeks=weeks)
+    return belief
+
+
+def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Belief:
+    """The belief after an earlier peak week and the word on its look; as it was if none weighed in.
+
+    `habit_g` is the carbohydrate of a day for which nothing else is known; `key` fixes the chance.
+    """
+    told = [c for c in week.history.checkins if _weighed(c)]
+    if not told:
+        return belief
+    carbs = _carbs_of(week.history, week.plan, week.day, habit_g)
+    day, mornings = told[0].date, {c.date: c for c in told}
+    while day <= week.day:
+        rng = generator(f"{key}/{week.day}", day)
+        if day in mornings:
+            belief = learn(belief, _morning(mornings[day]), rng)
+        if day < week.day:
+            target = week.plan.day((week.day - day).days)
+            done = training_on(week.history, day)
+            belief = after_day(
+                belief,
+                trained(intake_of(target, carbs(day)), done),
+                rng,
+                training_spread=training_spread(done),
+            )
+        day += DAY
+    if week.look is not None:
+        belief = learn_look(belief, week.look, generator(f"{key}/look", week.day))
+    return belief
+
+
+def training_on(history: History, day: date) -> TrainingDone | None:
+    """What was done of a day's training, as told the morning after."""
+    told = history.on(day + DAY)
+    return told.training_done if told is not None else None
+
+
+def trained(intake: Intake, done: TrainingDone | None) -> Intake:
+    """The day with so much of its session and cardio as was done."""
+    return replace(intake, work_done=TRAINED[done])
+
+
+def _carbs_of(
+    history: History, plan: PeakPlan, event_day: date, habit_g: float
+) -> Callable[[date], float]:
+    """What was eaten on a day: as told the morning after, else as set, else as planned."""
+
+    def carbs(day: date) -> float:
+        told = history.on(day + DAY)
+        eaten = told.carb_eaten_g if told is not None else None
+        if eaten is not None and 0 <= eaten <= e.CARB_EATEN_MOST_G.value:
+            return eaten
+        set_g = history.set_on(day)
+        if set_g is not None:
+            return set_g
+        planned = plan.day((event_day - day).days)
+        return planned.carb_g if planned else habit_g
+
+    return carbs
+
+
+def _set_or_planned(case: Case, days_out: int) -> float:
+    set_g = case.history.set_on(case.event.day - days_out * DAY)
+    planned = case.plan.day(days_out)
+    return set_g if set_g is not None else planned.carb_g if planned else 0.0
+
+
+def _day_ahead(case: Case, days_out: int) -> DayAhead:
+    target = case.plan.day(days_out)
+    carb_g = target.carb_g if target else case.baseline.carb_g
+    window = case.limits.window(carb_g, None)
+    low, high = (window.low, window.high) if window else (carb_g, carb_g)
+    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+
+
+def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
+    """A day as planned, with that much carbohydrate; the rest is not known without a target."""
+    if target is None:
+        return Intake(carb_g=carb_g)
+    return Intake(
+        carb_g=carb_g,
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        fibre_g=target.fibre_g,
+        sodium_mg=target.sodium_mg,
+        water_l=target.water_l,
+        exercise=exercise(target.training),
+        cardio_h=(target.cardio_min or 0) / 60,
+    )
+
+
+def _morning(checkin: CheckIn) -> Morning:
+    weight = checkin.weight_kg if plausible_weight(checkin.weight_kg) else None
+    return Morning(
+        weight_kg=weight,
+        fullness=_grade(checkin.fullness, 10),
+        sharpness=_grade(checkin.sharpness, 5),
+    )
+
+
+def _grade(value: int | None, most: int) -> int | None:
+    return value if value is not None and 1 <= value <= most else None
+
+
+def _weighed(checkin: CheckIn) -> bool:
+    return plausible_weight(checkin.weight_kg)
+
+
+def _in_week(case: Case, checkin: CheckIn) -> bool:
+    days_out = case.event.days_out(checkin.date)
+    return days_out in PLAN_DAYS and checkin.date < case.checkin.date
+
+
+def as_it_went(week: PastWeek) -> PeakPlan:
+    """The week's plan with its load days as they were set in the end."""
+    plan = week.plan
+    for out in LOAD_DAYS:
+        set_g = week.history.set_on(week.day - timedelta(days=out))
+        if set_g is not None and plan.day(out) is not None:
+            plan = plan.with_carbs(out, set_g)
+    return plan

@@ -1,0 +1,85 @@
+"""Cases and decisions as JSON-able data, and cases back: any decision can be replayed."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import fields, is_dataclass
+from datetime import date, datetime, time
+from enum import Enum
+from types import UnionType
+from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
+
+from engine.values.case import Case, ForecastUse
+
+T = TypeVar("T")
+#: What said, in older records, whether the forecast was asked: yes or no.
+FORESIGHT = "foresight"
+
+
+def plain(value: object) -> Any:
+    """Any value of the engine as JSON-able data; a number that JSON lacks becomes its name."""
+    if is_dataclass(value) and not isinstance(value, type):
+        return {f.name: plain(getattr(value, f.name)) for f in fields(value)}
+    if isinstance(value, Enum):
+        return value.value
+    if isinstance(value, date | time):
+        return value.isoformat()
+    if isinstance(value, Mapping):
+        return {str(key): plain(item) for key, item in value.items()}
+    if isinstance(value, tuple | list | frozenset):
+        return [plain(item) for item in value]
+    if isinstance(value, float) and not math.isfinite(value):
+        return str(value)
+    return value
+
+
+def case_as_dict(case: Case) -> dict[str, Any]:
+    """The whole case as JSON-able data."""
+    whole: dict[str, Any] = plain(case)
+    return whole
+
+
+def case_from_dict(data: Mapping[str, Any]) -> Case:
+    """The case that `case_as_dict` wrote.
+
+    A field that the record lacks takes its default, so older records still load. Raises ValueError
+    or TypeError for a record that is no case.
+    """
+    if isinstance(data, Mapping) and FORESIGHT in data:
+        use = ForecastUse.PROPOSES if data[FORESIGHT] else ForecastUse.RULES_ONLY
+        data = {key: item for key, item in data.items() if key != FORESIGHT} | {"forecast": use}
+    return _build(Case, data)
+
+
+def _build(cls: type[T], data: Mapping[str, Any]) -> T:
+    if not isinstance(data, Mapping):
+        raise TypeError(f"{cls.__name__} is no table: {data!r}")
+    hints = get_type_hints(cls)
+    if strangers := set(data) - set(hints):
+        raise ValueError(f"{cls.__name__} has no {', '.join(sorted(strangers))}")
+    return cls(**{name: _value(hints[name], item) for name, item in data.items()})
+
+
+def _value(hint: Any, item: Any) -> Any:
+    origin, inner = get_origin(hint), get_args(hint)
+    if origin in {Union, UnionType}:
+        kinds = [kind for kind in inner if kind is not type(None)]
+        return None if item is None else _value(kinds[0], item)
+    if origin is tuple:
+        return tuple(_value(inner[0], one) for one in item)
+    if origin is Mapping:
+        return {_value(inner[0], key): _value(inner[1], one) for key, one in item.items()}
+    if hint in {date, datetime, time}:
+        return hint.fromisoformat(item)
+    if hint in {int, float}:
+        return _number(item, hint)
+    if isinstance(hint, type) and is_dataclass(hint):
+        return _build(hint, item)
+    return hint(item) if issubclass(hint, Enum) else item
+
+
+def _number(item: Any, kind: type[int] | type[float]) -> float:
+    if not isinstance(item, str):
+        return item  # type: ignore[no-any-return]
+    return int(item) if kind is int and item.lstrip("-").isdigit() else float(item)

@@ -1,0 +1,255 @@
+"""The ordered rule table: what the morning's facts ask for, in steps. The first match wins.
+
+A rule proposes a direction and a size in the coach's steps; `engine.values.limits` has the last word on
+the grams. No rule touches water or salt.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from enum import StrEnum
+from string import Formatter
+
+from engine.decision.facts import Facts
+from engine.evidence import deciding as e
+from engine.evidence.source import Source
+
+CHANGE = "change"
+
+#: The number of this table, kept with each decision. A rule's id never changes its meaning; where
+#: its edges do, the number goes up, so that a stored decision is not held against edges that it
+#: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
+TABLE = 2
+
+
+class Forecast(StrEnum):
+    """What the forecast may do where a rule matches and the model can be trusted."""
+
+    SIZES = "gives the size"
+    LOWERS = "gives the size of a lowering only"
+    DEEPENS = "may only lower further: what is seen goes before what is computed"
+    SILENT = "has no say"
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Rule:
+    """One line of the table.
+
+    `id` is stored with each decision and never changes its meaning. `reason` may name only facts
+    and `{change}`, the grams asked for in words.
+    """
+
+    id: str
+    when: Callable[[Facts], bool]
+    steps: Callable[[Facts], int]
+    reason: str
+    sources: tuple[Source, ...]
+    tell_coach: Callable[[Facts], bool] = lambda _: False
+    forecast: Forecast = Forecast.SIZES
+
+    def __post_init__(self) -> None:
+        named = {name.split(":")[0] for _, name, _, _ in Formatter().parse(self.reason) if name}
+        if strangers := named - Facts.names() - {CHANGE}:
+            raise ValueError(f"{self.id}: the reason names {sorted(strangers)}, which are no facts")
+        if not self.sources:
+            raise ValueError(f"{self.id} needs a source")
+
+    def explain(self, facts: Facts, change_g: float, *, cut: bool = False) -> str:
+        """The reason in words. `cut` says that the limits leave less than is asked for here."""
+        change = f"that asks for {in_words(change_g)}" if cut else in_words(change_g)
+        return self.reason.format(**facts.as_dict(), change=change)
+
+
+def in_words(change_g: float) -> str:
+    """A change of grams as a coach would say it."""
+    if change_g == 0:
+        return "no change"
+    return f"{abs(change_g):g} g {'more' if change_g > 0 else 'less'}"
+
+
+def always(steps: int) -> Callable[[Facts], int]:
+    return lambda _: steps
+
+
+def _gut_steps(facts: Facts) -> int:
+    """Never less than the same morning would be answered with without the gut."""
+    if facts.load_eaten and facts.blurring:
+        return -2
+    return -1 if facts.severe_gut or facts.softening else 0
+
+
+RULES: tuple[Rule, ...] = (
+    Rule(
+        id="gut-unsettled",
+        forecast=Forecast.DEEPENS,
+        when=lambda f: f.loading and f.gut_bad,
+        steps=_gut_steps,
+        reason=(
+            "The gut is {gut_signs} in the middle of the load{blur_said}: {change}, in smaller meals."
+        ),
+        sources=(e.DE_MORAES_2019, e.COMMON_PRACTICE),
+        tell_coach=lambda f: bool(f.severe_gut) or f.blurring,
+    ),
+    # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
+    Rule(
+        id="spilled-over",
+        forecast=Forecast.DEEPENS,
+        when=lambda f: f.spilling,
+        steps=always(-2),
+        reason=(
+            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
+            "expected), and {weight_said}. That looks spilled over, or like water: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="softening",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.softening,
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness} already, sharpness slipped to {sharpness}, and {weight_said}, "
+            "in its upper half or over it: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="flat-and-watery",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.flat and f.blurred,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is under the {expected_fullness} expected and the lines are "
+            "blurred (sharpness {sharpness}). Salt, water, sleep and stress come before carbs: "
+            "{change}, and the coach has a look.{drink_said}"
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="blurring",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.blurring,
+        steps=always(0),
+        reason=(
+            "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
+            "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
+            "{change}, and the coach has a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="flat-but-heavy",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.flat and f.above_band,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, yet "
+            "{weight_said}. More may spill, and water may hide the muscle: {change}, and the coach "
+            "has a look.{drink_said}"
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+        tell_coach=lambda _: True,
+    ),
+    # Little water does not stop glycogen coming back (Neufer 1991, Fernandez-Elias 2015); it does
+    # leave the muscle short of what is stored with it, so the look can't be judged before.
+    Rule(
+        id="underdrunk",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.flat and f.underdrunk,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is under the {expected_fullness} expected, but only {water_l:g} L "
+            "of {water_target_l:g} L water was drunk, and each gram of glycogen is stored with at "
+            "least 3 g of it. Water back to its target first: {change}."
+        ),
+        sources=(e.FERNANDEZ_ELIAS_2015, e.COMMON_PRACTICE),
+    ),
+    Rule(
+        id="flat-in-load",
+        when=lambda f: f.loading and f.flat and f.sharp,
+        steps=lambda f: 2 if f.very_flat and f.measured else 1,
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
+            "lines are sharp ({sharpness}), and {weight_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+        tell_coach=lambda f: not f.measured,
+    ),
+    Rule(
+        id="flat-and-softening",
+        when=lambda f: f.loading and f.flat,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, but the "
+            "lines are softening ({sharpness_said}), and {weight_said}: {change}, and the coach has "
+            "a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    # For the load alone: in depletion it would hide an athlete who drops too fast.
+    Rule(
+        id="full-and-sharp",
+        when=lambda f: f.loading and f.full and f.crisp,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} ({expected_fullness} expected) and sharp lines ({sharpness}): on "
+            "course and nothing to chase, {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    Rule(
+        id="unwell-and-heavy",
+        forecast=Forecast.SILENT,
+        when=lambda f: f.depleting and f.unwell and f.above_band,
+        steps=always(0),
+        reason=(
+            "In depletion {signs_of_dropping}, but {weight_said}. That is not for want of carbs: "
+            "{change}, and the coach has a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="dropping-too-fast",
+        when=lambda f: f.depleting and (f.under_band or f.unwell),
+        steps=always(1),
+        reason="Depletion is biting, as {signs_of_dropping}: {change}.",
+        sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+        tell_coach=lambda f: f.unwell,
+    ),
+    Rule(
+        id="flat-before-load",
+        when=lambda f: f.flat,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, as it "
+            "may be before the load, and {weight_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda f: f.very_flat,
+    ),
+    Rule(
+        id="steady",
+        when=lambda _: True,
+        steps=always(0),
+        reason=(
+            "Fullness {fullness} ({expected_fullness} expected), {sharpness_said}, and "
+            "{weight_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+)
+
+
+def first_match(facts: Facts, without: frozenset[str] = frozenset()) -> Rule:
+    """The first rule of the table that matches; those in `without` are passed over.
+
+    Raises ValueError where the last rule is left out, which matches whatever no other does.
+    """
+    if RULES[-1].id in without:
+        raise ValueError(f"{RULES[-1].id} can't be left out: it is what remains")
+    return next(rule for rule in RULES if rule.id not in without and rule.when(facts))

@@ -1,0 +1,68 @@
+"""How large a change is: the rule gives direction and vetoes, the forecast may give the size.
+
+A load that has come in full twice running is repeated: there the forecast has no say, and only what
+is seen of a morning moves the plan.
+"""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+
+from engine.decision.foresight import Foresight, as_it_went
+from engine.decision.rules import Forecast, Rule, in_words
+from engine.evidence import deciding as e
+from engine.values.case import Case
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PeakPlan
+
+
+@dataclass(frozen=True, slots=True)
+class Sized:
+    """A change in grams, what the forecast alone would have done, and a sentence on the two."""
+
+    change_g: float
+    forecast_g: float | None = None
+    disagree: bool = False
+    said: str = ""
+
+
+def sized_by(view: Foresight | None, rule: Rule, rule_g: float, *, settled: bool = False) -> Sized:
+    """What rule and forecast come to together; opposed, the smaller step.
+
+    But for a rule that stands on what is seen: that the forecast may deepen, and not undo.
+    """
+    if view is None or view.planned is None or view.best is None:
+        return Sized(rule_g)
+    forecast_g = round(view.best.carb_g - view.planned.carb_g, 6)  # no dust of binary fractions
+    if rule.forecast is Forecast.SILENT:
+        return Sized(rule_g, forecast_g)
+    if settled:
+        said = " Such a load has come in full twice, so the forecast changes nothing."
+        return Sized(rule_g, forecast_g, said=said if forecast_g != rule_g else "")
+    if rule.forecast is Forecast.DEEPENS and forecast_g >= rule_g:
+        otherwise = in_words(forecast_g)
+        said = f" The forecast alone would have said {otherwise}; what is seen goes first."
+        return Sized(rule_g, forecast_g, said=said if forecast_g > rule_g else "")
+    if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
+        forecast_g = min(forecast_g, 0.0)
+    if rule_g and rule_g * forecast_g <= 0:
+        said = " The forecast sees it otherwise, so the smaller step is taken: no change."
+        return Sized(0.0, forecast_g, disagree=True, said=said)
+    if forecast_g == rule_g:
+        return Sized(rule_g, forecast_g)
+    said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
+    return Sized(forecast_g, forecast_g, said=said)
+
+
+def settled(case: Case) -> bool:
+    """Whether the last two weeks came in full on a load about as large as this plan's."""
+    weeks = case.trials[-2:]
+    if len(weeks) < 2 or any(week.look is not Look.FULL for week in weeks):
+        return False
+    planned = _load_g(case.plan)
+    loads = [_load_g(as_it_went(week)) for week in weeks]
+    return all(abs(load - planned) <= e.SAME_LOAD_WITHIN.value * planned for load in loads)
+
+
+def _load_g(plan: PeakPlan) -> float:
+    return sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)

@@ -1,0 +1,273 @@
+"""The load of the next peak week, as the weeks behind suggest it: one figure for the coach to judge.
+
+It is made from the coach's word on how earlier days looked, whether or not mornings are followed
+with the forecast. The word gives the direction, the model the size: after flat never less than that
+load, after spilled over never more, after full the same. The days before the load stay as they are;
+the load is scaled as a whole. Each day stays inside the change allowed against the coach's own plan,
+the coach's floor and ceiling, and the guard rails; the load total of a week gone by binds no other
+week. The chance is fixed by the athlete and the last week behind, so that asking again gives the same.
+"""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping, Sequence
+from dataclasses import dataclass, replace
+
+from engine.decision.foresight import as_it_went, frame_of, intake_of, through
+from engine.evidence import deciding as e
+from engine.evidence import tracking as known
+from engine.model.forecast import DayAhead
+from engine.model.tracker import Belief, carry_over, first_belief, generator
+from engine.planning.rescale import Suggestion, suggested_plan
+from engine.values.athlete import Athlete, Baseline
+from engine.values.case import PastWeek
+from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+
+PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
+#: Weeks to the next load where none is set yet: what is forgotten in a few more hardly counts.
+WEEKS_BETWEEN = 4.0
+
+
+class NothingLearnt(ValueError):  # noqa: N818 - it names what is the case
+    """There is no week behind whose look is known, or the plan has no whole load to scale."""
+
+
+class ModelMisfit(ValueError):  # noqa: N818 - likewise
+    """The last week's weights lay outside what the model expected: it is not to be believed."""
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class LookOdds:
+    """Chances at stage time."""
+
+    flat: float
+    full: float
+    spilled: float
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class NextLoad:
+    """A load to plan in place of another; loads are the mean of the three days, g/kg a day.
+
+    `plan` is the plan it was made from with its load days scaled; the same where nothing else is
+    worth a change. `look` is the newest word, `then_g_per_kg` the load that it was said of. With
+    `disagrees` the model would have gone the other way, so that load is kept. `bound` is the limit
+    that held a day back, if one did.
+    """
+
+    plan: PeakPlan
+    look: Look
+    then_g_per_kg: float
+    before_g_per_kg: float
+    g_per_kg: float
+    before: LookOdds
+    after: LookOdds
+    disagrees: bool
+    bound: str | None
+
+    @property
+    def changes(self) -> bool:
+        """Whether it is another load than that it was made from."""
+        return self.g_per_kg != self.before_g_per_kg
+
+
+def next_load(
+    athlete: Athlete,
+    baseline: Baseline,
+    plan: PeakPlan,
+    weeks: Sequence[PastWeek],
+    limits: Limits | None,
+) -> NextLoad:
+    """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
+
+    Of `limits` the change a day, floor and ceiling bound it; without any, the change that is
+    suggested and the guard rails. Raises NothingLearnt or ModelMisfit.
+    """
+    if not any(week.look is not None for week in weeks):
+        raise NothingLearnt("no week behind has a word on its look")
+    if not _whole(plan):
+        raise NothingLearnt("the plan has no figure for one of its load days")
+    key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
+    belief = _learnt(athlete, baseline, weeks, key)
+    room, kg = _Room.of(athlete, plan, limits), athlete.body_mass_kg
+
+    said = next(week for week in reversed(weeks) if week.look is not None)
+    look = said.look or Look.FULL
+
+    def scale(within: _Room) -> Suggestion:
+        ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
+        rng = generator(f"{key}/load", weeks[-1].day)
+        return suggested_plan(
+            belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES,
+            aversion=aversion_after(look),
+        )  # fmt: skip
+
+    free = chosen = scale(room)
+    then, wish = as_it_went(said), _scaled(plan, free, room)
+    against = goes_against(look, then_g=_load_g(then), wish_g=_load_g(wish))
+    if against and _whole(then):
+        room = room.at(plan, _load_g(then) / max(_load_g(plan), 1.0))
+        chosen = scale(room)
+        wish = _scaled(plan, chosen, room)
+    least_g = _least_after_a_cut(weeks)
+    held = not against and least_g is not None and _load_g(wish) < least_g
+    if held and least_g is not None:
+        room = room.at(plan, least_g / max(_load_g(plan), 1.0))
+        chosen = scale(room)
+        wish = _scaled(plan, chosen, room)
+    return NextLoad(
+        plan=wish,
+        look=look,
+        then_g_per_kg=load_g_per_kg(then, kg),
+        before_g_per_kg=load_g_per_kg(plan, kg),
+        g_per_kg=load_g_per_kg(wish, kg),
+        before=_odds(*free.as_planned),
+        after=_odds(chosen.flat, chosen.full, chosen.spilled),
+        disagrees=against and look is not Look.FULL,
+        bound=None if against or held else _bound(plan, chosen.factor, room),
+    )
+
+
+def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
+    """The least load (g) after two that spilled over, the second cut already: no larger cut again.
+
+    Where the first cut was too small, the way that is left is seldom longer than the way gone.
+    """
+    said = [week for week in weeks if week.look is not None][-2:]
+    if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
+        return None
+    before, last = (_load_g(as_it_went(week)) for week in said)
+    return 2 * last - before if last < before else None
+
+
+def aversion_after(look: Look) -> float:
+    """How many times a loss of look counts against a gain in the next load after that look."""
+    return float(known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS)
+
+
+def goes_against(look: Look, *, then_g: float, wish_g: float) -> bool:
+    """Whether a load in place of the one that looked so goes against what the look says."""
+    return {
+        Look.FLAT: wish_g < then_g,
+        Look.SPILLED: wish_g > then_g,
+        Look.FULL: wish_g != then_g,
+    }[look]
+
+
+def _odds(flat: float, full: float, spilled: float) -> LookOdds:
+    return LookOdds(flat=flat, full=full, spilled=spilled)
+
+
+def _whole(plan: PeakPlan) -> bool:
+    return all(plan.day(out) is not None for out in LOAD_DAYS)
+
+
+def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
+    """The mean load day, g of carbohydrate per kg of body mass."""
+    return _load_g(plan) / len(LOAD_DAYS) / body_mass_kg
+
+
+def _learnt(athlete: Athlete, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
+    frame = frame_of(athlete, baseline)
+    belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
+    for number, week in enumerate(weeks):
+        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        last = number == len(weeks) - 1
+        if last and not belief.fits:
+            raise ModelMisfit("three mornings running outside what was expected")
+        apart = WEEKS_BETWEEN if last else max((weeks[number + 1].day - week.day).days / 7, 1)
+        rng = generator(f"{key}/between", week.day)
+        belief = carry_over(belief, frame, rng, weeks=apart)
+    return belief
+
+
+@dataclass(frozen=True, slots=True)
+class _Room:
+    """What each load day may have by days out, and which bound makes each end."""
+
+    low: Mapping[int, float]
+    high: Mapping[int, float]
+    low_bound: Mapping[int, str]
+    high_bound: Mapping[int, str]
+
+    @classmethod
+    def of(cls, athlete: Athlete, plan: PeakPlan, limits: Limits | None) -> _Room:
+        rails = GuardRails.of(athlete)
+        day, load = rails.rail("carb_ceiling_g"), rails.rail("load_total_g")
+        change = e.SUGGESTED_CHANGE_G_PER_KG.value * athlete.body_mass_kg
+        floor, ceiling = (day.low, GUARD_RAIL), (day.high, GUARD_RAIL)
+        if limits is not None:
+            change = limits.change_per_day_g
+            floor = (limits.carb_floor_g, "carb_floor_g")
+            ceiling = (limits.carb_ceiling_g, "carb_ceiling_g")
+        # Each day has its share of the total, so that it is never the last day that pays for it.
+        most = load.high / max(_load_g(plan), 1.0)
+        lows, highs = {}, {}
+        for out in LOAD_DAYS:
+            carb_g = _carbs(plan, out)
+            lows[out] = max(floor, (carb_g - change, "change_per_day_g"))
+            high = min(ceiling, (carb_g + change, "change_per_day_g"), (carb_g * most, GUARD_RAIL))
+            highs[out] = max(high, lows[out], key=lambda bound: bound[0])
+        return cls(
+            low={out: grams for out, (grams, _) in lows.items()},
+            high={out: grams for out, (grams, _) in highs.items()},
+            low_bound={out: bound for out, (_, bound) in lows.items()},
+            high_bound={out: bound for out, (_, bound) in highs.items()},
+        )
+
+    def at(self, plan: PeakPlan, factor: float) -> _Room:
+        """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
+        only = {
+            out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
+            for out in LOAD_DAYS
+        }
+        return replace(self, low=only, high=only)
+
+
+def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:
+    target = plan.day(out)
+    carb_g = target.carb_g if target is not None else baseline.carb_g
+    low, high = (room.low[out], room.high[out]) if out in LOAD_DAYS else (carb_g, carb_g)
+    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+
+
+def _scaled(plan: PeakPlan, found: Suggestion, room: _Room) -> PeakPlan:
+    """The plan with the load as suggested, in figures that anyone weighs out."""
+    for out, carb_g in zip(LOAD_DAYS, found.carbs_g[-len(LOAD_DAYS) :], strict=True):
+        if abs(carb_g - _carbs(plan, out)) > 1e-6:
+            plan = plan.with_carbs(out, _weighed_out(carb_g, room.low[out], room.high[out]))
+    return plan
+
+
+def _weighed_out(carb_g: float, low: float, high: float) -> float:
+    """Rounded, inside both ends; an end itself where no round figure lies between them."""
+    grain = e.ROUND_TO_G.value
+    grams = round_carbs(carb_g)
+    if grams > high:
+        grams = math.floor(high / grain + 1e-9) * grain
+    if grams < low:
+        grams = math.ceil(low / grain - 1e-9) * grain
+    return grams if low <= grams <= high else min(max(carb_g, low), high)
+
+
+def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
+    """The bound that cut the heaviest of the days that were held back."""
+    for out in sorted(LOAD_DAYS, key=lambda out: -_carbs(plan, out)):
+        wanted = factor * _carbs(plan, out)
+        if wanted > room.high[out] + 1e-6:
+            return room.high_bound[out]
+        if wanted < room.low[out] - 1e-6:
+            return room.low_bound[out]
+    return None
+
+
+def _carbs(plan: PeakPlan, out: int) -> float:
+    day = plan.day(out)
+    return day.carb_g if day is not None else 0.0
+
+
+def _load_g(plan: PeakPlan) -> float:
+    return sum(_carbs(plan, out) for out in LOAD_DAYS)

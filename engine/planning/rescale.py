@@ -1,0 +1,88 @@
+"""The plan of the next run, scaled before its week begins by what earlier runs have taught.
+
+A trial or show says more of an athlete than a week of mornings does: where the ceiling lies, and
+how much the look carries. So the load is scaled as a whole first, for the coach to sign off, and
+the mornings then move single days about it.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+
+import numpy as np
+
+from engine.evidence import tracking as known
+from engine.model.forecast import PARTICLES, Chance, DayAhead, Path, lived, look_of, thinned, worth
+from engine.model.tracker import Belief, chances_each, doubted
+
+FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Suggestion:
+    """A load scaled as a whole, and the chances at stage time if it is followed to the gram."""
+
+    factor: float  # 1 where no other load is worth a change
+    as_planned: tuple[float, float, float]  # flat, full and spilled over with the load as it was
+    carbs_g: tuple[float, ...]  # by day, the days before the load among them
+    flat: float
+    full: float
+    spilled: float
+    worth: float  # see `engine.model.forecast.Outlook`
+
+
+def suggested_plan(
+    belief: Belief,
+    week: Sequence[DayAhead],
+    rng: np.random.Generator,
+    *,
+    load_days: int = 3,
+    load_total_g: float = np.inf,
+    particles: int = PARTICLES,
+    aversion: float = float(known.LOSS_AVERSION),
+) -> Suggestion:
+    """The load most worth planning for a belief carried over to the week's first morning.
+
+    `week` holds every day up to stage morning; the last `load_days` are scaled together, each
+    inside its own limits, the sum inside `load_total_g`. Days before them stay as planned. A
+    loss of look counts `aversion` times a gain.
+    """
+    if not 1 <= load_days <= len(week):
+        raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
+    few = thinned(belief, particles, rng)
+    chance = Chance(len(week), few.state.shape[1], rng)
+    before, load = week[: len(week) - load_days], week[len(week) - load_days :]
+    begun = [Path((), 0.0, few.state)]
+    for number, day in enumerate(before):
+        begun = lived(few, [begun[0].eating(float(day.planned.carb_g))], day, chance, number)
+    loads = [_scaled(load, factor, load_total_g) for factor in (1.0, *FACTORS)]
+    paths = begun * len(loads)
+    for number, day in enumerate(load):
+        fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
+        paths = lived(few, fed, day, chance, len(before) + number)
+    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    worths = worth(looks - looks[0], aversion)
+    row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
+    as_was, (flat, full, spilled) = (
+        doubted(chances_each(paths[k].state, few.person, few.body).mean(axis=1)) for k in (0, row)
+    )
+    return Suggestion(
+        factor=(1.0, *FACTORS)[row],
+        as_planned=as_was,
+        carbs_g=paths[row].doses,
+        flat=flat,
+        full=full,
+        spilled=spilled,
+        worth=float(worths[row]),
+    )
+
+
+def _scaled(load: Sequence[DayAhead], factor: float, total_g: float) -> list[float]:
+    """The load times `factor`, each day inside its limits, the sum inside the total."""
+    left, doses = total_g, []
+    for day in load:
+        wanted = float(np.clip(factor * float(day.planned.carb_g), day.low_g, day.high_g))
+        doses.append(max(min(wanted, left), 0.0))
+        left -= doses[-1]
+    return doses

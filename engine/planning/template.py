@@ -1,0 +1,89 @@
+"""A plan taken off one athlete's body and habits, to be put on another's.
+
+The load and the day itself go by body mass, as published loads are given (g/kg); what is eaten and
+drunk before it goes by the athlete's own habit, as a draft does. Training, cardio and steps stay as
+they are. Nothing is checked here but what a day target is: limits have the last word where it is used.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from engine.values.athlete import Athlete, Baseline
+from engine.values.limits import round_carbs
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+
+PER_KG, OF_HABIT = "per_kg", "of_habit"
+
+#: What each figure is rounded to where it was scaled; carbs as everywhere.
+GRAIN = {"protein_g": 1.0, "fat_g": 1.0, "fibre_g": 1.0, "water_l": 0.05, "sodium_mg": 10.0}
+AS_IT_IS = ("training", "cardio_min", "steps")
+#: The most that a day target can hold; a limit refuses such a figure long before.
+MOST = {
+    "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
+    "water_l": 15, "sodium_mg": 20000,
+}  # fmt: skip
+
+#: Basis and share; None where the plan gives no figure: "as always".
+Share = tuple[str, float] | None
+Day = dict[str, Any]
+
+
+def relative(plan: PeakPlan, athlete: Athlete, baseline: Baseline) -> list[Day]:
+    """The plan's days as shares: key -> [basis, share], with words and minutes as they are."""
+    return [
+        {"days_out": target.days_out}
+        | {
+            key: _listed(_share(key, getattr(target, key), target.days_out, athlete, baseline))
+            for key in MOST
+        }
+        | {key: getattr(target, key) for key in AS_IT_IS}
+        for target in plan
+    ]
+
+
+def scaled(days: Iterable[Mapping[str, Any]], athlete: Athlete, baseline: Baseline) -> PeakPlan:
+    """The plan that these shares make for this athlete (g, L, mg)."""
+    return PeakPlan(tuple(_day(day, athlete, baseline) for day in days))
+
+
+def _listed(share: Share) -> list[str | float] | None:
+    return None if share is None else list(share)
+
+
+def _share(
+    key: str, value: float | None, days_out: int, athlete: Athlete, baseline: Baseline
+) -> Share:
+    """A figure whose habit is not known is by body mass: there is nothing else to hold it against."""
+    if value is None:
+        return None
+    habit = getattr(baseline, key)
+    by_mass = key == "carb_g" and days_out <= max(LOAD_DAYS)
+    if by_mass or not habit:
+        return PER_KG, value / athlete.body_mass_kg
+    return OF_HABIT, value / habit
+
+
+def _day(day: Mapping[str, Any], athlete: Athlete, baseline: Baseline) -> DayTarget:
+    figures: dict[str, Any] = {key: _figure(key, day[key], athlete, baseline) for key in MOST}
+    kept = {key: day[key] for key in AS_IT_IS}
+    return DayTarget(days_out=day["days_out"], **figures, **kept)
+
+
+def _figure(key: str, share: Share, athlete: Athlete, baseline: Baseline) -> float | None:
+    """None where the new athlete does not count it; their habit where the template says no figure."""
+    habit = getattr(baseline, key)
+    if habit is None:
+        return None
+    if share is None:
+        return float(habit)
+    basis, part = share
+    if basis == OF_HABIT and abs(part - 1) < 1e-9:
+        return float(habit)  # steady at habit: not even rounding moves it
+    value = part * (athlete.body_mass_kg if basis == PER_KG else habit)
+    return min(round_carbs(value) if key == "carb_g" else _rounded(key, value), MOST[key])
+
+
+def _rounded(key: str, value: float) -> float:
+    return round(round(value / GRAIN[key]) * GRAIN[key], 6)

@@ -1,0 +1,1 @@
+"""Complaints as they are said in English."""

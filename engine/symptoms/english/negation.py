@@ -1,0 +1,160 @@
+"""Whether what was found in a clause was said, denied, or left in doubt."""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from bisect import bisect_left
+from collections.abc import Sequence
+from enum import StrEnum
+
+from engine.symptoms.english.words import word_set
+
+Span = tuple[int, int]
+
+
+class Said(StrEnum):
+    YES = "yes"
+    NO = "no"
+    DOUBT = "doubt"
+    SUPPOSED = "supposed"  # feared, wished, planned: of eating and mood that is the complaint
+    OVER = "over"  # of some days ago, and gone since
+    ELSEWHERE = "elsewhere"  # of somebody else, of long ago, in a film
+
+
+_NOT = word_set(
+    """
+    no not never without none zero nor neither denies denied didn't don't doesn't haven't hasn't
+    hadn't wasn't isn't aren't weren't ain't nothing nil
+    kein keine keinen keinem keiner keinerlei nicht nie ohne weder
+    """
+)
+# Finds that begin with a word of denial are complaints in themselves: "no sleep", "can't breathe".
+_SELF_DENYING = _NOT | {"can't", "couldn't", "barely", "hardly", "won't", "unable"}
+# Words that may stand between the "no" and what it denies.
+_BETWEEN = word_set(
+    """
+    a an any the my of sign signs symptom symptoms feel feels feeling felt had have having has been
+    got get gets getting experience experienced experiencing at actually even ever single bit like i
+    am is was were noticed notice noticing suffer suffered suffering from with kind sort issue
+    issues problem problems there there's it's i've i'm far today yesterday this morning last night
+    lately overnight episode episodes attack attacks bout bouts become became go going
+    report reported to or nor nothing hint trace me life entire whole in before
+    """
+)
+_LESSENED = word_set(
+    """
+    too very so as that much really quite super overly constantly always completely totally all
+    seriously more longer mild slight extra new severe bad unusual other real think believe suppose reckon properly fully such
+    """
+)
+# "no" before one of these is an answer, and what follows a sentence of its own: "no I fainted"
+_SUBJECTS = frozenset({"i", "i'm", "i've", "my", "am", "it's", "there's", "was", "were", "is"})
+_NOT_A_BIT = re.compile(
+    r"\b(?:(?:not|isn't|wasn't|don't|didn't|never|aren't|weren't)(?: (?:feel|feeling|i|am|been|have|had|even))*"
+    r" (?:(?:in )?the (?:least|slightest)(?: bit)?|one (?:little |tiny |single )?bit|(?:even )?(?:remotely|slightly|the tiniest bit))) $"
+)
+_DETERMINERS = frozenset({"no", "none", "zero", "nil", "nothing"})
+_TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
+_STEP = re.compile(r"[\w']+|,")
+_AFTER_STILL_THERE = re.compile(
+    r" (?:like this|like that|like it|this bad|that bad|so bad|as bad|worse|"
+    r"(?:get|got|getting|go|going|gone|went|stop|stopping|stopped|ease|easing|improv\w+) (?:away|better|worse))"
+)
+_AFTER_IN_DOUBT = re.compile(
+    r"(?: [\w']+){0,2} (?:before|until|till|anymore|any more|any longer|yet|as (?:much|bad))"
+)
+_AFTER_DENIED = re.compile(
+    r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)"
+)
+_TWICE_DENIED = re.compile(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
+_DRUG_DENIED = re.compile(
+    r"\b(?:keine?n?|keinerlei|nie|ohne|weder|no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
+    r"(?: (?:i|ever|even|be|been|on|any|take|takes|taking|taken|took|use|uses|using|used|touch|"
+    r"touched|need|want|had|have|doing|do|of|or|and|other|such|tried|try)|"
+    r" [\w']+(?: [\w']+)? (?:or|nor)){0,5} $"
+)
+_REACH = 160  # characters looked at on either side; no list of complaints is longer
+_LIST_WITH_OR = re.compile(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
+
+
+def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
+    """Judge the words at `span`; `others` are the spans of all finds of the clause, in order.
+
+    `denies` says that words of denial within the span belong to the complaint.
+    """
+    before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
+    if _AFTER_DENIED.match(after):
+        return Said.NO
+    if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
+        return within
+    if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
+        return Said.NO
+    denied = _denied_before(before, _nearby(others, span), _LIST_WITH_OR.match(after) is not None)
+    if denied is Said.NO and _AFTER_STILL_THERE.match(after):
+        return Said.YES
+    if denied is Said.NO and _AFTER_IN_DOUBT.match(after):
+        return Said.DOUBT
+    return denied
+
+
+def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
+    """Walk back from the find: only words that may stand between lead to the "no".
+
+    A list needs its "or" (`listed`, or on the way back) for the "no" to reach past a comma; with
+    commas alone, or with "and", the rest of the list is in doubt.
+    """
+    start = max(0, len(before) - _REACH)
+    steps = list(_STEP.finditer(before, start))
+    comma = joined = lessened = own_sentence = False
+    for step in reversed(steps[-14:]):
+        word = step[0]
+        around = _around(step.start(), others)
+        if around is not None and _STEP.match(before, around[0])[0] in _SELF_DENYING:  # type: ignore[index]
+            return Said.YES  # the "no" of "no sleep" is spent on the sleep
+        if word in _NOT:
+            alone = word in _DETERMINERS and own_sentence
+            if lessened or alone or ((joined or comma) and not listed):
+                return Said.DOUBT
+            if word == "without" and _TWICE_DENIED.search(before, start, step.start()):
+                return Said.YES
+            return Said.NO
+        if word in _TURNED:
+            return Said.YES
+        if word == "free" and before.startswith((" of", " from"), step.end()):
+            return Said.NO
+        own_sentence = own_sentence or word in _SUBJECTS
+        comma = comma or word == ","
+        joined = joined or word == "and"
+        listed = listed or word in {"or", "nor"}
+        lessened = lessened or word in _LESSENED
+        passed = word in _BETWEEN or word in _LESSENED or word in {",", "and"}
+        if not passed and around is None:
+            return Said.YES
+    return Said.YES
+
+
+def _denied_within(words: str) -> Said:
+    """For "hands are not swollen", where the "no" stands inside what was found."""
+    inner = words.split(" ")[1:-1]
+    if _NOT_A_BIT.search(" ".join((*inner, ""))):
+        return Said.NO
+    at = next((i for i, word in enumerate(inner) if word in _NOT), None)
+    if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
+        return Said.YES
+    return Said.DOUBT if any(word in _LESSENED for word in inner[at + 1 :]) else Said.NO
+
+
+def drug_denied(clause: str, span: Span) -> bool:
+    """Whether the drug named at `span` is said not to be taken; "my" or "the" drug is taken."""
+    return _DRUG_DENIED.search(clause, max(0, span[0] - _REACH), span[0]) is not None
+
+
+def _nearby(spans: Sequence[Span], span: Span) -> Sequence[Span]:
+    first = bisect_left(spans, (span[0] - 2 * _REACH, 0))
+    last = bisect_left(spans, span)
+    return spans[first:last]
+
+
+def _around(position: int, spans: Sequence[Span]) -> Span | None:
+    return next((span for span in spans if span[0] <= position < span[1]), None)

@@ -1,0 +1,137 @@
+"""Whether what was found in a German clause was said, denied, or left in doubt.
+
+German denies before ("keine Brustschmerzen") and after ("Brustschmerzen habe ich nicht").
+"""
+
+# ruff: noqa: E501 - a pattern stays on one line
+from __future__ import annotations
+
+import re
+from collections.abc import Sequence
+
+from engine.symptoms.english.negation import Said, Span
+from engine.symptoms.english.words import word_set
+from engine.symptoms.german.spelling import folded
+
+_NOT = word_set(
+    """
+    kein keine keinen keinem keiner keines keins keinerlei nicht nie niemals ohne weder null nichts
+    """
+)
+# Words that may stand between the "kein" and what it denies.
+_BETWEEN = word_set(
+    folded("""
+    der die das den dem des ein eine einen einem einer mein meine meinen meinem meiner ich mir mich
+    es habe hatte hat gehabt haben bin war ist sind waren wurde werde geworden gespürt spüre
+    bemerkt anzeichen zeichen symptom symptome symptomen von für irgendwelche irgendeine irgendwie
+    akute akuten heute gestern morgen früh nacht letzte diese dieser bisher bis oder noch und
+    leben im am in an bei mit zu problem probleme beschwerden gefühl spur einzige einzigen einziges
+    mal einmal aktuell gerade zurzeit da dabei aufgetreten wegen mehr
+    """)
+)
+_LESSENED = word_set(
+    folded("""
+    so sehr richtig besonders wirklich immer ganz mehr starke starken starker starkes stark
+    schlimme schlimmen schlimm heftige heftigen heftig extreme extremen große grossen größeren
+    größere neue neuen weitere weiteren leichte leichten leicht arg viel völlig total direkt
+    """)
+)
+_TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
+_NOT_A_BIT = re.compile(
+    r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
+)
+_NEVER_SO = re.compile(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
+_NEITHER = re.compile(r"\bweder\b")
+_STEP = re.compile(r"[\w']+|,")
+_REACH = 160  # characters looked at on either side; no list of complaints is longer
+_LIST_WITH_OR = re.compile(
+    r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch keine?n?|sowie) "
+)
+# "habe ich nicht", "sind nicht da", "hatte ich heute keine"
+_AFTER_DENIED = re.compile(
+    r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
+    r"(?: (?:ich|es|sie|da|heute|gestern|bisher|mir|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
+    r" )?(?:nicht|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
+    r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
+)
+_AFTER_IN_DOUBT = re.compile(
+    r"(?: [\w']+){0,4} (?:nicht mehr|keine mehr|weg|vorbei|verschwunden|besser)(?= ,|$)|"
+    r"(?: [\w']+){0,2} (?:als (?:sonst|gestern|vorher))"
+)
+_STILL_THERE = re.compile(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
+_DRUG_DENIED = re.compile(
+    r"\b(?:keine?[nrms]?|nie|niemals|ohne|nicht|weder|no|not|never)"
+    r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
+)
+_DRUG_DENIED_AFTER = re.compile(
+    r" (?:nehme|nahm|nehm|brauche|benutze|habe|hatte|kommt|kommen)(?: (?:ich|mir|fur mich|da|auch|gar))* (?:nicht|keine|keinen|keins|nie)"
+    r"(?: (?:genommen|in frage|ins haus))?(?= ,|$)"
+)
+
+
+def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
+    """As `negation.said`, of a German clause."""
+    before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
+    if not denies and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
+        return Said.NO
+    if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
+        return within
+    if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
+        return Said.NO
+    earlier = [other for other in others if other[1] <= span[0]]
+    denied = _denied_before(before, earlier, _LIST_WITH_OR.match(after) is not None)
+    if denied is Said.NO and _STILL_THERE.match(after):
+        return Said.YES
+    if denied is Said.YES and not _STILL_THERE.match(after) and _AFTER_IN_DOUBT.match(after):
+        return Said.DOUBT
+    return denied
+
+
+def german_drug_denied(clause: str, span: Span) -> bool:
+    """Whether the drug named at `span` is said not to be taken."""
+    before = _DRUG_DENIED.search(clause, max(0, span[0] - _REACH), span[0])
+    return before is not None or _DRUG_DENIED_AFTER.match(clause, span[1]) is not None
+
+
+def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
+    """Walk back from the find: only words that may stand between lead to the "kein"."""
+    steps = list(_STEP.finditer(before, max(0, len(before) - _REACH)))
+    comma = joined = lessened = False
+    for step in reversed(steps[-14:]):
+        word = step[0]
+        around = next((span for span in others if span[0] <= step.start() < span[1]), None)
+        if around is not None and _spent(before, around):
+            return Said.YES  # the "kein" of "kein Schlaf" is spent on the sleep
+        if word == "nie" and _NEVER_SO.match(before, step.start()):
+            return Said.YES
+        if word == "noch" and _NEITHER.search(before, 0, step.start()):
+            return Said.NO
+        if word in _NOT:
+            if lessened or ((joined or comma) and not listed):
+                return Said.DOUBT
+            return Said.NO
+        if word in _TURNED:
+            return Said.YES
+        comma = comma or word == ","
+        joined = joined or word in {"und", "sowie"}
+        listed = listed or word in {"oder", "noch"}
+        lessened = lessened or word in _LESSENED
+        if around is None and word not in _BETWEEN and word not in _LESSENED and word != ",":
+            return Said.YES
+    return Said.YES
+
+
+def _spent(before: str, span: Span) -> bool:
+    """Whether a find begins with a word of denial, or has one that belongs to it."""
+    return any(word in _NOT or word == "kaum" for word in before[span[0] : span[1]].split(" "))
+
+
+def _denied_within(words: str) -> Said:
+    """For "Hände sind nicht geschwollen", where the "nicht" stands inside what was found."""
+    inner = words.split(" ")[1:-1]
+    if _NOT_A_BIT.search(" ".join((*inner, ""))):
+        return Said.NO
+    at = next((i for i, word in enumerate(inner) if word in _NOT), None)
+    if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
+        return Said.YES
+    return Said.DOUBT if any(word in _LESSENED for word in inner[at + 1 :]) else Said.NO

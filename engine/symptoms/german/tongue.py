@@ -1,0 +1,64 @@
+"""German, as far as complaints go."""
+
+from __future__ import annotations
+
+import re
+
+from engine.symptoms.finding import Tongue
+from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
+from engine.symptoms.german.daily import GERMAN_DAILY
+from engine.symptoms.german.drugs import german_drugs
+from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
+from engine.symptoms.german.images import GERMAN_IMAGES
+from engine.symptoms.german.mood import GERMAN_MOOD
+from engine.symptoms.german.negation import german_said
+from engine.symptoms.german.other_images import GERMAN_OTHER_IMAGES
+from engine.symptoms.german.others import GERMAN_OTHERS
+from engine.symptoms.german.setting import GERMAN_SETTINGS
+from engine.symptoms.german.spelling import GERMAN_CORRECTOR, folded
+from engine.symptoms.german.warnings import GERMAN_WARNINGS
+from engine.symptoms.patterns import PhraseBook
+
+GERMAN = Tongue(
+    phrases=PhraseBook(
+        (
+            *GERMAN_WARNINGS,
+            *GERMAN_IMAGES,
+            *GERMAN_BODY,
+            *GERMAN_MOOD,
+            *GERMAN_OTHERS,
+            *GERMAN_OTHER_IMAGES,
+            *GERMAN_DAILY,
+        )
+    ),
+    figures=GERMAN_FIGURES,
+    everyday=GERMAN_EVERYDAY,
+    corrector=GERMAN_CORRECTOR,
+    said=german_said,
+    settings=GERMAN_SETTINGS,
+    taken_back=re.compile(
+        r"(?:heute|jetzt|seit heute|heute morgen)\b.{0,30}\b(?:schon|doch|ja|habe|ist|wieder|da)\b|"
+        r"(?:doch|jetzt schon|wieder da)"
+    ),
+    muscles_hurt=re.compile(rf"\b(?:{folded(GERMAN_MUSCLES_HURT)})\b"),
+    no=frozenset(
+        {
+            "nein",
+            "ne",
+            "nee",
+            "no",
+            "keine",
+            "keinen",
+            "kein",
+            "keins",
+            "nichts",
+            "nie",
+            "negativ",
+            "null",
+            "0",
+            "nicht",
+            "nope",
+        }
+    ),
+    drugs=german_drugs,
+)

@@ -1,0 +1,72 @@
+"""Body composition from skinfolds, resting energy, and energy availability: published equations."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Sequence
+
+from engine.evidence.readiness import SKINFOLD_LEAST_MM, SKINFOLD_MOST_MM
+from engine.values.athlete import Sex
+
+#: Density (g/mL) = a - b x sum + c x sum^2 - d x years, by sex and number of sites.
+#: Jackson & Pollock 1978 (men), Jackson, Pollock & Ward 1980 (women).
+_DENSITY = {
+    (Sex.MALE, 3): (1.10938, 0.0008267, 0.0000016, 0.0002574),
+    (Sex.FEMALE, 3): (1.0994921, 0.0009929, 0.0000023, 0.0001392),
+    (Sex.MALE, 7): (1.112, 0.00043499, 0.00000055, 0.00028826),
+    (Sex.FEMALE, 7): (1.097, 0.00046971, 0.00000056, 0.00012828),
+}
+SITES_3 = {
+    Sex.MALE: ("chest", "abdomen", "thigh"),
+    Sex.FEMALE: ("triceps", "hip (suprailiac)", "thigh"),
+}
+SITES_7 = (
+    "chest", "midaxillary", "triceps", "subscapular", "abdomen", "hip (suprailiac)", "thigh"
+)  # fmt: skip
+
+
+def body_density(sex: Sex, years: float, skinfolds_mm: Sequence[float]) -> float:
+    """Body density in g/mL from three or seven skinfolds.
+
+    Raises ValueError for another number of sites, or for folds that nobody has.
+    """
+    factors = _DENSITY.get((sex, len(skinfolds_mm)))
+    if factors is None:
+        raise ValueError(f"3 or 7 skinfolds make a density, not {len(skinfolds_mm)}")
+    low, high = float(SKINFOLD_LEAST_MM), float(SKINFOLD_MOST_MM)
+    for fold in skinfolds_mm:
+        if not (math.isfinite(fold) and low <= fold <= high):
+            raise ValueError(f"a skinfold of {fold} mm is outside {low:g} to {high:g} mm")
+    a, b, c, d = factors
+    total = sum(skinfolds_mm)
+    return a - b * total + c * total**2 - d * years
+
+
+def siri_body_fat(density: float) -> float:
+    """Body fat in % from density in g/mL (Siri 1961)."""
+    return 495 / density - 450
+
+
+def body_fat_from_skinfolds(sex: Sex, years: float, skinfolds_mm: Sequence[float]) -> float:
+    """Body fat in %; very lean athletes come out some per cent either side of the truth."""
+    return siri_body_fat(body_density(sex, years, skinfolds_mm))
+
+
+def mifflin_st_jeor(sex: Sex, kg: float, cm: float, years: float) -> float:
+    """Resting energy in kcal a day (Mifflin, St Jeor et al. 1990)."""
+    return 10 * kg + 6.25 * cm - 5 * years + (5 if sex is Sex.MALE else -161)
+
+
+def cunningham(fat_free_mass_kg: float) -> float:
+    """Resting energy in kcal a day from fat-free mass (Cunningham 1980)."""
+    return 500 + 22 * fat_free_mass_kg
+
+
+def energy_availability(eaten_kcal: float, exercise_kcal: float, fat_free_mass_kg: float) -> float:
+    """kcal per kg fat-free mass a day: what food leaves once exercise has been paid for.
+
+    Raises ValueError where there is no fat-free mass to divide by.
+    """
+    if not fat_free_mass_kg > 0:
+        raise ValueError("fat-free mass has to be over 0 kg")
+    return (eaten_kcal - exercise_kcal) / fat_free_mass_kg

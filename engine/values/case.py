@@ -1,0 +1,139 @@
+"""The case: all that one decision may know, time included."""
+
+from __future__ import annotations
+
+import math
+from collections.abc import Mapping
+from dataclasses import dataclass, field
+from datetime import date, datetime, time, timedelta
+from enum import StrEnum
+from zoneinfo import ZoneInfo
+
+from engine.values.athlete import Athlete, Baseline, Event
+from engine.values.checkin import CheckIn, History
+from engine.values.limits import Limits
+from engine.values.look import Look
+from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+
+#: An answer before this local time still sets the day that has begun.
+DEFAULT_CUT_OFF = time(11, 0)
+
+
+class ForecastUse(StrEnum):
+    """What the model's forecast may do for an athlete; the coach says which."""
+
+    PROPOSES = "proposes"  # its larger step waits for the coach, a small one goes out
+    SHOWS = "shows"  # the rules decide as if it were not there; what it would have done is kept
+    RULES_ONLY = "rules-only"  # it is not asked
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class PastWeek:
+    """An earlier peak week of the same athlete, a trial or a show, and how the day looked."""
+
+    day: date
+    plan: PeakPlan
+    history: History
+    look: Look | None = None
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class Case:
+    """One morning's answers and what they are judged by.
+
+    `now` is the aware instant of the answer; None means that it came in time. `zone` is where the
+    athlete is, if not where the event is. `overrides` holds the coach's signed figures (g of
+    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; `forecast` says what the
+    model may do beside the rules. Nothing else is looked at.
+    """
+
+    athlete: Athlete
+    baseline: Baseline
+    event: Event
+    plan: PeakPlan
+    limits: Limits
+    history: History
+    checkin: CheckIn
+    now: datetime | None = None
+    zone: str | None = None
+    cut_off: time = DEFAULT_CUT_OFF
+    always_tomorrow: bool = False
+    frozen: bool = False
+    overrides: Mapping[int, float] = field(default_factory=dict)
+    trials: tuple[PastWeek, ...] = ()
+    forecast: ForecastUse = ForecastUse.RULES_ONLY
+
+    def __post_init__(self) -> None:
+        if self.now is not None and self.now.tzinfo is None:
+            raise ValueError("the instant of the answer needs its zone")
+        if self.zone is not None:
+            ZoneInfo(self.zone)  # an unknown zone is refused here, by name
+        moments = [self.event.day, self.checkin.date] + ([self.now] if self.now else [])
+        if not all(2000 <= moment.year < 2100 for moment in moments):
+            raise ValueError("a peak week lies in this century: check the dates")
+        if not all(math.isfinite(grams) and grams >= 0 for grams in self.overrides.values()):
+            raise ValueError("a signed figure is a number of grams, 0 or more")
+
+    @property
+    def local_now(self) -> datetime | None:
+        """The instant of the answer on the clocks where the athlete is."""
+        return self.now.astimezone(ZoneInfo(self.zone or self.event.zone)) if self.now else None
+
+    @property
+    def sets_date(self) -> date:
+        """The eating day this answer sets: the day now starting, or tomorrow after the cut-off."""
+        local = self.local_now
+        late = local is not None and local.time() >= self.cut_off
+        tomorrow = self.always_tomorrow or late
+        return self.checkin.date + timedelta(days=1) if tomorrow else self.checkin.date
+
+    @property
+    def days_out(self) -> int:
+        """Days from the day that is set to the event; negative after it."""
+        return self.event.days_out(self.sets_date)
+
+    @property
+    def planned(self) -> DayTarget | None:
+        """The plan's target for the day that is set."""
+        return self.plan.day(self.days_out)
+
+    @property
+    def override_g(self) -> float | None:
+        """The coach's signed figure for the day that is set."""
+        return self.overrides.get(self.days_out)
+
+    @property
+    def load_room_g(self) -> float | None:
+        """What the load total leaves for the day that is set, None outside the load.
+
+        The other load days count as set so far, else as the coach signed, else as planned.
+        """
+        if self.days_out not in LOAD_DAYS:
+            return None
+        others = sum(self._carbs_of(out) for out in LOAD_DAYS if out != self.days_out)
+        return round(self.limits.load_total_g - others, 6)  # no dust of binary fractions
+
+    def _carbs_of(self, days_out: int) -> float:
+        set_g = self.history.set_on(self.event.day - timedelta(days=days_out))
+        if set_g is not None:
+            return set_g
+        if days_out in self.overrides:
+            return self.overrides[days_out]
+        planned = self.plan.day(days_out)
+        return planned.carb_g if planned else 0.0
+
+
+def loading(days_out: int) -> bool:
+    """Whether a day that many days out belongs to the load, the day itself included."""
+    return 0 <= days_out <= max(LOAD_DAYS)
+
+
+def answers_needed(days_out: int) -> tuple[str, ...]:
+    """The answers that are asked for on a day that many days out, as `CheckIn` fields."""
+    always = ("weight_kg", "fullness", "water_l")
+    return (*always, "sharpness") if loading(days_out) else always
+
+
+def answers_decisive(days_out: int) -> tuple[str, ...]:
+    """Those of them without which nothing is decided: the look. The rest may be skipped."""
+    return ("fullness", "sharpness") if loading(days_out) else ("fullness",)

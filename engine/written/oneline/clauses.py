@@ -1,0 +1,324 @@
+"""The clauses of a report: which label names which figure, and which figures only look like answers."""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass, field
+from itertools import combinations, product
+
+from engine.written.oneline.plausible import fits, likely, value_of
+from engine.written.oneline.report import Known
+from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped
+from engine.written.oneline.words import Means
+from engine.written.units import Refusal
+
+_ENDS = frozenset("\n;.!?|()[]")
+_PARTS = frozenset(",/-")
+_MOST_LABELS = 6
+LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
+_ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
+# a number after one of these, or before it with "of", may count what an unknown word names
+_SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
+
+
+@dataclass(slots=True)
+class Named:
+    """A figure whose answer a label names; several keys where it may be either of two labels."""
+
+    key: str
+    figure: Figure
+    label: Word
+
+
+@dataclass(slots=True)
+class Clause:
+    """What stands between two marks, and what is made of it."""
+
+    tokens: list[Token]
+    end: str = ""  # the mark that ends it
+    asks: bool = False
+    named: list[Named] = field(default_factory=list)
+    torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
+    odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
+    trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
+    foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
+    vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
+
+    @property
+    def figures(self) -> list[Figure]:
+        return [token for token in self.tokens if isinstance(token, Figure)]
+
+    @property
+    def words(self) -> list[Word]:
+        return [token for token in self.tokens if isinstance(token, Word)]
+
+    @property
+    def unknown(self) -> list[Word]:
+        return [word for word in self.words if is_unknown(word)]
+
+    def says(self, *means: Means) -> bool:
+        return any(word.says(*means) for word in self.words)
+
+
+def is_unknown(token: Token) -> bool:
+    return isinstance(token, Word) and not token.meanings
+
+
+def clauses_of(tokens: Sequence[Token], known: Known) -> list[Clause]:
+    """The line's clauses in order, each with its labels given to its figures."""
+    found = [Clause(part, end) for piece in _parted(tokens) for part, end in _asked_apart(*piece)]
+    for clause in found:
+        clause.asks = clause.end == "?"
+        _mark_odd(clause)
+        _name_figures(clause, known)
+    return found
+
+
+def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:
+    part: list[Token] = []
+    for index, token in enumerate(tokens):
+        if isinstance(token, Mark) and _parts_here(tokens, index, token):
+            if part:
+                yield part, token.text
+            part = []
+        elif not is_skipped(token):
+            part.append(token)
+    if part:
+        yield part, ""
+
+
+def _asked_apart(part: list[Token], end: str) -> Iterator[tuple[list[Token], str]]:
+    """What is put as a question ("on target? yes") is a clause of its own after figures."""
+    at = next((i for i, t in enumerate(part) if isinstance(t, Word) and t.says(Means.ON_TARGET)), 0)
+    if end == "?" and at:
+        yield part[:at], ","
+        yield part[at:], end
+    else:
+        yield part, end
+
+
+def _parts_here(tokens: Sequence[Token], index: int, mark: Mark) -> bool:
+    if mark.text == ".":
+        before = tokens[index - 1] if index else None
+        # the point of "ca. 60" is no end
+        return not (isinstance(before, Word) and before.says(Means.ABOUT) and len(before.text) <= 6)
+    return mark.text in _ENDS or mark.text in _PARTS
+
+
+def _mark_odd(clause: Clause) -> None:
+    tokens = clause.tokens
+    wished = denied = False
+    alone = len(clause.figures) == 1
+    for index, token in enumerate(tokens):
+        if isinstance(token, Word):
+            if token.says(Means.OTHERWISE) and not token.says(Means.ON_TARGET):
+                wished = True
+            if token.says(Means.NOT) and len(token.meanings) <= 3:
+                denied = _denies_answer(tokens, index)
+            if is_unknown(token):
+                denied = False
+        elif isinstance(token, Figure):
+            if wished or denied or clause.asks or token.bound or _bounded(tokens, index):
+                clause.odd.add(token.start)
+            if _is_eaten(tokens, index):
+                clause.foreign.add(token.start)
+            following = tokens[index + 1] if index + 1 < len(tokens) else None
+            if isinstance(following, Word) and following.says(Means.VESSEL):
+                clause.vessels.add(token.start)
+                clause.odd.add(token.start)
+            if _counts(tokens, index, -1) or _of_other_day(tokens, index):
+                clause.odd.add(token.start)
+            if _counts(tokens, index, +1) and token.start not in clause.odd:
+                clause.odd.add(token.start)
+                clause.trailed.add(token.start)
+            denied = False
+    if alone and clause.says(Means.OTHERWISE):
+        clause.odd.add(clause.figures[0].start)
+        clause.trailed.clear()
+
+
+def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
+    """Whether what is denied is a figure or its label, rather than a word that is not known."""
+    for token in tokens[index + 1 :]:
+        if isinstance(token, Figure):
+            return True
+        if is_unknown(token):
+            return False
+        if isinstance(token, Word) and token.says(Means.LABEL):
+            return True
+    return False
+
+
+def _bounded(tokens: Sequence[Token], index: int) -> bool:
+    before = tokens[index - 1] if index else None
+    return isinstance(before, Word) and before.says(Means.BOUND) is not None
+
+
+def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a figure of this morning stands beside the name of another day."""
+    beside = [tokens[i] for i in (index - 1, index + 1, index - 2) if 0 <= i < len(tokens)]
+    far = [t for t in beside if isinstance(t, Word) and t.says(Means.OTHER_DAY)]
+    if not far:
+        return False
+    labels = [t.says(Means.LABEL) for t in tokens if isinstance(t, Word)]
+    figure = tokens[index]
+    assert isinstance(figure, Figure)
+    keys = {label.about for label in labels if label is not None}
+    if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
+        return False
+    return figure.unit is not Unit.VOLUME
+
+
+def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a bare number counts pieces of what was eaten: "ate 5 rice cakes"."""
+    figure = tokens[index]
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    assert isinstance(figure, Figure)
+    if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
+        return False
+    eaten = any(isinstance(token, Word) and token.says(Means.EATEN) for token in tokens)
+    return eaten and is_unknown(following)
+
+
+def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
+    """Whether an unknown word beside the figure may be what it counts, or what it is told of."""
+    word = _neighbour(tokens, index, step)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if step > 0 and isinstance(following, Word) and following.text in _ARTICLES:
+        return False  # "4 the hotel bed was hard" counts no hotels
+    if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
+        return False
+    if not word.meanings:
+        return not any(char.isdecimal() for char in word.text)  # "5 days" is counted already
+    return step < 0 and {meaning.means for meaning in word.meanings} == {Means.COUNTS_NOT}
+
+
+def _neighbour(tokens: Sequence[Token], index: int, step: int) -> Word | None:
+    at = index + step
+    while 0 <= at < len(tokens):
+        token = tokens[at]
+        if not isinstance(token, Word):
+            return None
+        if token.text not in _SEE_THROUGH:
+            return token
+        at += step
+    return None
+
+
+def _name_figures(clause: Clause, known: Known) -> None:
+    """Give labels to figures beside them, each as many of them as it can."""
+    items = [
+        token
+        for index, token in enumerate(clause.tokens)
+        if isinstance(token, Figure) or _is_label(clause.tokens, index)
+    ]
+    labels = [i for i, token in enumerate(items) if isinstance(token, Word)][:_MOST_LABELS]
+    if not labels:
+        return
+    best: list[tuple[tuple[int, int, bool, int], list[Named]]] = []
+    for steps in product((1, -1, 0), repeat=len(labels)):
+        named = _given(clause, items, labels, steps)
+        if named is None:
+            continue
+        valid = sum(_valid(one, known) for one in named)
+        before = sum(step == 1 for step in steps) if not valid else 0
+        best.append(((valid, len(named), _rest_fits(items, named, known), before), named))
+    if not best:
+        return
+    top = max(score for score, _ in best)
+    ways = [named for score, named in best if score == top]
+    first = _as_dict(ways[0])
+    others = [way for way in ways[1:] if _as_dict(way) != first]
+    if not others:
+        clause.named = ways[0]
+        return
+    clause.torn = [ways[0], *others]
+
+
+def _is_label(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a word labels a figure: "water unknown" has none."""
+    word = tokens[index]
+    if not isinstance(word, Word) or not word.says(Means.LABEL):
+        return False
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    return not (isinstance(following, Word) and following.says(Means.SKIP))
+
+
+def _given(
+    clause: Clause,
+    items: Sequence[Token],
+    labels: Sequence[int],
+    steps: Sequence[int],
+) -> list[Named] | None:
+    used: set[int] = set()
+    named = []
+    for at, step in zip(labels, steps, strict=True):
+        if step == 0:
+            continue
+        place = at + step
+        figure = items[place] if 0 <= place < len(items) else None
+        if not isinstance(figure, Figure) or place in used:
+            return None
+        label = items[at]
+        assert isinstance(label, Word)
+        meaning = label.says(Means.LABEL)
+        assert meaning is not None
+        if not _may_name(clause, meaning.about, figure, label, step):
+            return None
+        used.add(place)
+        named.append(Named(meaning.about, figure, label))
+    return named
+
+
+def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) -> bool:
+    if not fits(key, figure):
+        return False
+    if key == "sleep_h":
+        # "slept 6" and "6 hours slept" are sleep, "4 slept badly" is not
+        return figure.unit is Unit.HOURS or (step == 1 and _adjacent(clause, label, figure))
+    if len(label.text) == 1:
+        return step == 1 and _adjacent(clause, label, figure)
+    return not _unknown_between(clause, label, figure)
+
+
+def _adjacent(clause: Clause, label: Token, figure: Token) -> bool:
+    return clause.tokens.index(figure) - clause.tokens.index(label) == 1
+
+
+def _unknown_between(clause: Clause, one: Token, other: Token) -> bool:
+    first, last = sorted((clause.tokens.index(one), clause.tokens.index(other)))
+    return any(is_unknown(token) for token in clause.tokens[first + 1 : last])
+
+
+def _valid(one: Named, known: Known) -> bool:
+    try:
+        value = value_of(one.key, one.figure, known)
+    except Refusal:
+        return False
+    few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
+    return not few or one.figure.unit is Unit.GRAMS
+
+
+def _rest_fits(items: Sequence[Token], named: Sequence[Named], known: Known) -> bool:
+    """Whether the figures without a label can be the other answers, each like its owner's."""
+    given = {one.figure.start for one in named}
+    left = [item for item in items if isinstance(item, Figure) and item.start not in given]
+    keys = [key for key in known.order if key not in {one.key for one in named}]
+    usual = all(_usual(one.key, one.figure, known) for one in named)
+    return usual and any(
+        all(_usual(key, figure, known) for key, figure in zip(chosen, left, strict=True))
+        for chosen in combinations(keys, len(left))
+    )
+
+
+def _usual(key: str, figure: Figure, known: Known) -> bool:
+    if not fits(key, figure):
+        return False
+    try:
+        return likely(key, value_of(key, figure, known), known)
+    except Refusal:
+        return False
+
+
+def _as_dict(named: Sequence[Named]) -> dict[str, int]:
+    return {one.key: one.figure.start for one in named}

@@ -1,0 +1,476 @@
+"""Which figure is which answer: by its label, by its unit, else by its place; and what is doubtful."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+from itertools import permutations
+
+from engine.evidence.oneline import WATER_AT_TARGET
+from engine.written.oneline.clauses import LEAST_SPARE_CARBS
+from engine.written.oneline.phrases import Phrases
+from engine.written.oneline.plausible import (
+    doubt_of_habit,
+    doubt_of_refusal,
+    ends_of,
+    fits,
+    is_plain,
+    is_readable,
+    likely,
+    value_of,
+    values_of,
+)
+from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
+from engine.written.oneline.tokens import Figure, Unit
+from engine.written.units import Refusal, RefusalCode
+
+_SAME = 0.006  # two figures nearer than this share of each other are one, in two units
+_KEY_OF_UNIT = {
+    Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
+    Unit.OF_FIVE: "sharpness",
+}  # fmt: skip
+
+
+class Figures:
+    """Takes the figures of a line's clauses. `answers` are plain, `doubts` are to be asked about.
+
+    `used` and `labels` are the starts of figures and labels that were read; `soft` are those of
+    words that stay in the note all the same.
+    """
+
+    def __init__(self, phrases: Phrases, known: Known) -> None:
+        self._clauses, self._known, self._phrases = phrases.clauses, known, phrases
+        self.answers: dict[str, Value] = {}
+        self.doubts: list[Doubt] = []
+        self.spoken_for: set[str] = set()
+        self.used: set[int] = set()
+        self.labels: set[int] = set()
+        self.soft: set[int] = set()
+        self._taken: set[int] = set()  # used, or read and left in the note all the same
+        self.labelled = False
+        self._odd: list[tuple[str, Figure]] = []
+        self._told_by: dict[str, Figure] = {}
+        self._taken |= {start for clause in self._clauses for start in clause.foreign}
+
+    def take(self) -> None:
+        self._take_off_odd()
+        self._take_torn()
+        self._take_named()
+        self._take_bare()
+        self._ask_about_odd()
+        for key in self.answers:
+            self.spoken_for.add(key)
+
+    # by label and unit
+
+    def _take_named(self) -> None:
+        told: dict[str, list[Figure]] = {}
+        for clause in self._clauses:
+            named = {one.figure.start for one in clause.named}
+            for one in clause.named:
+                self.labels.add(one.label.start)
+                if one.figure.start in clause.odd:
+                    self._odd.append((one.key, one.figure))
+                    continue
+                if one.key == "sleep_h":  # a person's words of their night stay in the note
+                    self.soft.update((one.label.start, one.figure.start))
+                told.setdefault(one.key, []).append(one.figure)
+            for figure in clause.figures:
+                key = self._key_of(figure)
+                if figure.start in named or figure.start in self._taken or key is None:
+                    continue
+                if figure.start in clause.odd:
+                    self._odd.append((key, figure))
+                else:
+                    told.setdefault(key, []).append(figure)
+        for key, figures in told.items():
+            self.labelled = True
+            self._take_one(key, figures)
+            for figure in figures:
+                self._taken.add(figure.start)
+                (self.soft if key == "sleep_h" else self.used).add(figure.start)
+
+    def _key_of(self, figure: Figure) -> str | None:
+        """The answer that a figure's unit names; "7/10" in the place of sharpness is sharpness."""
+        key = _KEY_OF_UNIT.get(figure.unit)
+        if key != "fullness":
+            return key
+        order = self._known.order
+        named = {one.figure.start: one.key for c in self._clauses for one in c.named}
+        if figure.start in named:
+            return key
+        bare = [f for c in self._clauses for f in c.figures if f.start not in named]
+        before = sum(f.unit is Unit.NONE and f.start < figure.start for f in bare)
+        if before >= len(order):
+            return None  # all answers stand before it: it tells of something else
+        sharp = "sharpness" in order and order.index("sharpness")
+        given = bare.index(figure) == sharp or key in named.values()
+        return "sharpness" if sharp and given else key
+
+    def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
+        values = values_of(key, figures, self._known)
+        if len(figures) > 1 and len(values) == len(figures) and not _all_same(values):
+            options = [*values, sum(values)] if key == "water_l" else values
+            self._doubt(
+                DoubtCode.TWO_VALUES, key, " / ".join(figure.text.strip() for figure in figures),
+                [{key: value} for value in options[:4]],
+            )  # fmt: skip
+            return
+        self._take_value(key, figures[0])
+        if len(values) != len(figures):
+            for figure in figures[1:]:
+                self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
+
+    def _take_value(self, key: str, figure: Figure) -> None:
+        """The figure as this answer where it is plain, else the question it raises."""
+        if figure.high:
+            self._take_range(key, figure)
+            return
+        try:
+            value = value_of(key, figure, self._known)
+        except Refusal as refusal:
+            self._add(doubt_of_refusal(key, figure, refusal, self._known))
+            return
+        doubt = doubt_of_habit(key, figure, value, self._known)
+        if doubt is not None:
+            self._add(doubt)
+        elif figure.bound:
+            self._doubt(DoubtCode.BOUND, key, figure.text.strip(), [{key: value}])
+        else:
+            self.answers[key] = value
+            self._told_by[key] = figure
+            self.spoken_for.add(key)
+
+    def _take_range(self, key: str, figure: Figure) -> None:
+        ends = [end for end in ends_of(key, figure, self._known) if end is not None]
+        options: list[Value] = list(ends)
+        if len(ends) == 2 and key in ("weight_kg", "water_l", "carb_eaten_g", "sleep_h"):
+            options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
+        usual = [{key: v} for v in options if likely(key, v, self._known)]
+        self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
+
+    def _take_off_odd(self) -> None:
+        """A figure at the day's water target stands for water, whatever words follow it.
+
+        "61.0 6 3.5 palpitations all night": the third of three, or named by a label.
+        """
+        figures = [figure for clause in self._clauses for figure in clause.figures]
+        named = [one for clause in self._clauses for one in clause.named]
+        water = {one.figure.start for one in named if one.key == "water_l"}
+        if not named and self._known.order[: len(CORE)] == CORE:
+            water |= {figure.start for figure in figures[2:3]}
+        for clause in self._clauses:
+            for figure in clause.figures:
+                if figure.start in clause.trailed & water and self._at_water_target(figure):
+                    clause.odd.discard(figure.start)
+
+    def _at_water_target(self, figure: Figure) -> bool:
+        target = self._known.water_l
+        values = values_of("water_l", [figure], self._known) if fits("water_l", figure) else []
+        if not target or not values or figure.high:
+            return False
+        return abs(values[0] - target) <= float(WATER_AT_TARGET) * target
+
+    # two ways to read labels
+
+    def _take_torn(self) -> None:
+        for clause in self._clauses:
+            if not clause.torn:
+                continue
+            figures = [figure for figure in clause.figures if figure.unit is Unit.NONE]
+            options = []
+            for way in clause.torn[:3]:
+                option = self._torn_option([(one.key, one.figure) for one in way], figures)
+                if option and option not in options:
+                    options.append(option)
+            for way in clause.torn:
+                self.labels.update(one.label.start for one in way)
+            self.used.update(figure.start for figure in figures)
+            self._taken |= self.used
+            keys = {key for option in options for key in option}
+            about = next((key for key in self._known.order if key in keys), "fullness")
+            shared = {
+                key: value
+                for key, value in (options[0].items() if options else ())
+                if all(option.get(key) == value for option in options)
+            }
+            if any(len(figures) > len(option) for option in options):
+                shared = {}  # "water 3 5": the numbers left over may be decimals
+            self.answers |= shared
+            self._doubt(
+                DoubtCode.ORDER, about, " ".join(token.text for token in clause.tokens),
+                [{k: v for k, v in option.items() if k not in shared} for option in options],
+            )  # fmt: skip
+            self.spoken_for |= keys
+            self.labelled = True
+
+    def _torn_option(
+        self, named: Sequence[tuple[str, Figure]], figures: Sequence[Figure]
+    ) -> dict[str, Value]:
+        option: dict[str, Value] = {}
+        left = [f for f in figures if all(f.start != figure.start for _, figure in named)]
+        open_keys = [key for key in self._known.order if key not in {k for k, _ in named}]
+        pairs = [*named, *self._placed(left, open_keys)]
+        for key, figure in pairs:
+            try:
+                option[key] = value_of(key, figure, self._known)
+            except Refusal:
+                return {}
+        return option
+
+    def _placed(self, figures: Sequence[Figure], keys: Sequence[str]) -> list[tuple[str, Figure]]:
+        """Bare figures on open answers: the first fitting way in order."""
+        for chosen in permutations(keys, min(len(figures), len(keys))):
+            pairs = list(zip(chosen, figures, strict=False))
+            if all(is_plain(key, figure, self._known) for key, figure in pairs):
+                return pairs
+        return []
+
+    # by place
+
+    def _take_bare(self) -> None:
+        odd = {start for clause in self._clauses for start in clause.odd}
+        bare = []
+        for clause in self._clauses:
+            for figure in clause.figures:
+                if figure.start in self._taken or figure.unit in _KEY_OF_UNIT:
+                    continue
+                if any(figure.start == other.start for _, other in self._odd):
+                    continue
+                if figure.unit is Unit.HOURS:
+                    continue  # hours of nothing named
+                if figure.start in odd:
+                    by_vessel = figure.start in clause.vessels
+                    self._odd.append(("water_l" if by_vessel else "", figure))
+                elif figure.unit is Unit.GRAMS:
+                    self._spare(figure)
+                else:
+                    bare.append(figure)
+        if not bare or self._is_chatter(bare):
+            return
+        held = {"weight_kg", "water_l"} & {key for key, _ in self._odd}
+        shut = set(self._phrases.skipped) | self.spoken_for
+        if not any(is_plain("weight_kg", figure, self._known) for figure in bare):
+            shut |= held & {"weight_kg"}
+        keys = [key for key in self._known.order if key not in shut]
+        core = [key for key in keys if key in CORE]
+        if len(bare) < len(core):
+            keys = [key for key in keys if key not in self._phrases.reserved and key not in held]
+        self._place(bare, keys)
+
+    def _is_chatter(self, bare: Sequence[Figure]) -> bool:
+        """A lone number that nobody asked for is a weight, or nothing of a check-in."""
+        said = self._known.asked or self.answers or self.doubts or self._phrases.skipped
+        if said or self._phrases.reserved or len(bare) > 1:
+            return False
+        return not is_plain("weight_kg", bare[0], self._known)
+
+    def _place(self, bare: Sequence[Figure], keys: Sequence[str]) -> None:
+        spare = list(bare[len(keys) :])
+        placed = list(zip(keys, bare, strict=False))
+        if placed and placed[-1][0] == "sharpness" and self._is_carbs(placed[-1]):
+            spare.insert(0, placed.pop()[1])
+        if not placed:
+            for figure in spare:
+                self._spare(figure)
+            return
+        if spare and self._ask_about_split(bare, keys):
+            return
+        moved = any(not self._is_carbs(("", figure)) for figure in spare)
+        if moved and not all(is_readable(*pair, self._known) for pair in placed):
+            # a number too many among them, and none of them may stand where it was meant to
+            self.used.update(figure.start for figure in bare)
+            given = " ".join(figure.text.strip() for figure in bare)
+            self._doubt(DoubtCode.ORDER, keys[0], given, [])
+            return
+        self._take_placed(placed, keys)
+        for figure in spare:
+            self._spare(figure)
+
+    def _ask_about_split(self, bare: Sequence[Figure], keys: Sequence[str]) -> bool:
+        """A number too many, because the first two may be one: "60 2 5 3.5"."""
+        first, second, rest = bare[0], bare[1], bare[2:]
+        close = 0 <= second.start - first.end <= 1 and len(second.number) == 1
+        if not close or not first.number.isdecimal() or len(rest) + 1 > len(keys):
+            return False
+        whole = replace(first, number=f"{first.number}.{second.number}")
+        way = list(zip(keys, [whole, *rest], strict=False))
+        if not all(is_plain(key, figure, self._known) for key, figure in way):
+            return False
+        self.used.update(figure.start for figure in bare)
+        option = {key: value_of(key, figure, self._known) for key, figure in way}
+        given = " ".join(figure.text.strip() for figure in bare)
+        self._doubt(DoubtCode.ORDER, keys[0], given, [option])
+        self.spoken_for |= set(option)
+        return True
+
+    def _is_carbs(self, pair: tuple[str, Figure]) -> bool:
+        key, figure = pair
+        if is_plain(key, figure, self._known):
+            return False
+        values = (
+            values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
+        )
+        return bool(values) and values[0] >= LEAST_SPARE_CARBS
+
+    def _take_placed(self, placed: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> None:
+        if all(is_plain(key, figure, self._known) for key, figure in placed):
+            for key, figure in placed:
+                self._use(key, figure)
+            return
+        figures = [figure for _, figure in placed]
+        others = [
+            list(zip(chosen, figures, strict=True))
+            for chosen in permutations(keys, len(figures))
+            if chosen != tuple(key for key, _ in placed)
+        ]
+        readable = [way for way in others if all(is_readable(*pair, self._known) for pair in way)]
+        usual = [way for way in readable if all(is_plain(*pair, self._known) for pair in way)]
+        if not usual:
+            for key, figure in placed:
+                self._use(key, figure)
+            return
+        in_order_readable = all(is_readable(key, figure, self._known) for key, figure in placed)
+        if len(readable) == 1 and not in_order_readable and self._certain(readable[0], keys):
+            for key, figure in readable[0]:
+                self._use(key, figure)
+            return
+        ways = [*usual, list(placed)] if in_order_readable else usual
+        self._ask_which(ways[:3], figures)
+
+    def _certain(self, way: Sequence[tuple[str, Figure]], keys: Sequence[str]) -> bool:
+        """Whether every open answer got its figure, and all but the weight stand in their order."""
+        core = [key for key in keys if key in CORE]
+        told = [key for key, _ in way]
+        without = [key for key in told if key != "weight_kg"]
+        in_order = without == [key for key in keys if key in without]
+        return len(way) >= len(core) and in_order
+
+    def _ask_which(
+        self, ways: Sequence[Sequence[tuple[str, Figure]]], figures: Sequence[Figure]
+    ) -> None:
+        options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in ways]
+        shared = {
+            key: value
+            for key, value in options[0].items()
+            if all(key in option and option[key] == value for option in options)
+        }
+        # with a single way there is nothing to compare it with: only the weight is beyond doubt
+        if len(options) == 1:
+            shared = {key: v for key, v in shared.items() if key == "weight_kg"}
+        self.answers |= shared
+        rest = [{k: v for k, v in option.items() if k not in shared} for option in options]
+        given = " ".join(figure.text.strip() for figure in figures)
+        about = next(key for option in rest for key in option)
+        for figure in figures:
+            self.used.add(figure.start)
+        self._doubt(DoubtCode.ORDER, about, given, rest)
+        self.spoken_for |= {key for option in rest for key in option}
+
+    def _use(self, key: str, figure: Figure) -> None:
+        self.used.add(figure.start)
+        self._take_value(key, figure)
+
+    # what is left over
+
+    def _spare(self, figure: Figure) -> None:
+        """A number more than there are answers."""
+        self.used.add(figure.start)
+        if self._second_weight(figure) or self._decimal(figure):
+            return
+        options: list[Mapping[str, Value]] = []
+        carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
+        grams = (
+            values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
+        )
+        if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
+            options = [{"carb_eaten_g": grams[0]}]
+            self.spoken_for.add("carb_eaten_g")
+        about = "carb_eaten_g" if options else "spare"
+        self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
+
+    def _decimal(self, figure: Figure) -> bool:
+        """A digit right behind an answer that may be its decimal: "water 3 5"."""
+        for key in ("weight_kg", "water_l"):
+            before = self._told_by.get(key)
+            close = before is not None and 0 <= figure.start - before.end <= 1
+            if before is None or not close or len(figure.number) != 1 or key not in self.answers:
+                continue
+            if not before.number.isdecimal():
+                continue
+            longer = replace(before, number=f"{before.number}.{figure.number}")
+            whole = values_of(key, [longer], self._known)
+            options = [*whole, self.answers.pop(key)]
+            given = f"{before.text} {figure.text}"
+            self._doubt(DoubtCode.UNCLEAR, key, given, [{key: value} for value in options])
+            return True
+        return False
+
+    def _second_weight(self, figure: Figure) -> bool:
+        """A second figure that can only be the weight: which of the two it is."""
+        first = self.answers.get("weight_kg")
+        values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
+        if first is None or not values or abs(values[0] - first) > 0.03 * first:
+            return False
+        del self.answers["weight_kg"]
+        self._doubt(
+            DoubtCode.TWO_VALUES, "weight_kg", figure.text.strip(),
+            [{"weight_kg": first}, {"weight_kg": values[0]}],
+        )  # fmt: skip
+        return True
+
+    def _ask_about_odd(self) -> None:
+        """Figures among words that are not known: asked about where their answer is still open."""
+        if not (self.answers or self.doubts or self._phrases.skipped or self._known.asked):
+            return
+        if not self.answers and not self.doubts and not self._phrases.skipped:
+            asked = self._known.asked[:1]
+            self._odd = [(key, figure) for key, figure in self._odd if key and key in asked]
+        for key, figure in self._odd:
+            if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
+                self._ask_second_drink(figure)
+                continue
+            keys = (
+                [key] if key else [k for k in self._known.order if is_plain(k, figure, self._known)]
+            )
+            open_keys = [k for k in keys if k not in self.spoken_for | set(self._phrases.skipped)]
+            if not open_keys or open_keys[0] in self.answers:
+                continue
+            about = open_keys[0]
+            self.used.add(figure.start)
+            self._ask_odd(about, figure)
+
+    def _ask_second_drink(self, figure: Figure) -> None:
+        """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""
+        first, values = self.answers["water_l"], values_of("water_l", [figure], self._known)
+        if first is None or not values:
+            return
+        del self.answers["water_l"]
+        amounts = [first + values[0], first]
+        self._doubt(
+            DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
+        )
+
+    def _ask_odd(self, key: str, figure: Figure) -> None:
+        if figure.high:
+            self._take_range(key, figure)
+            return
+        by_vessel = any(figure.start in clause.vessels for clause in self._clauses)
+        values = [] if by_vessel else values_of(key, [figure], self._known)
+        options = [{key: v} for v in values if likely(key, v, self._known)]
+        self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
+
+    def _doubt(
+        self, code: DoubtCode | RefusalCode, key: str, given: str,
+        options: Sequence[Mapping[str, Value]],
+    ) -> None:  # fmt: skip
+        self._add(Doubt(code=code, answer=key, given=given, options=tuple(options)))
+
+    def _add(self, doubt: Doubt) -> None:
+        self.doubts.append(doubt)
+        if doubt.answer != "spare":
+            self.spoken_for.add(doubt.answer)
+
+
+def _all_same(values: Sequence[float]) -> bool:
+    return max(values) - min(values) <= _SAME * max(values)

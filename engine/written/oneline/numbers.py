@@ -1,0 +1,202 @@
+"""Numbers that are not digits alone: written out, with a half, with "point", or multiplied.
+
+What can be read whole comes back as digits with a decimal point, so that no part of it is ever
+taken for the whole: "3 and a half" is 3.5, and neither 3 nor a note about a half.
+"""
+
+from __future__ import annotations
+
+import re
+
+from engine.written.units.reading import NUMBER
+from engine.written.units.volume import VOLUME_WORDS
+
+_OVER = r"(?![^\W_]|')"
+_ENGLISH_UNITS = dict(
+    zip(
+        ["one", "two", "three", "four", "five", "six", "seven", "eight", "nine"],
+        range(1, 10),
+        strict=True,
+    )
+)
+_ENGLISH_TEENS = dict(
+    zip(
+        [
+            "ten",
+            "eleven",
+            "twelve",
+            "thirteen",
+            "fourteen",
+            "fifteen",
+            "sixteen",
+            "seventeen",
+            "eighteen",
+            "nineteen",
+        ],
+        range(10, 20),
+        strict=True,
+    )
+)
+_ENGLISH_TENS = dict(
+    zip(
+        ["twenty", "thirty", "forty", "fifty", "sixty", "seventy", "eighty", "ninety"],
+        range(20, 100, 10),
+        strict=True,
+    )
+)
+_GERMAN_UNITS = {
+    "eins": 1, "ein": 1, "zwei": 2, "zwo": 2, "drei": 3, "vier": 4, "fünf": 5, "fuenf": 5,
+    "sechs": 6, "sieben": 7, "acht": 8, "neun": 9,
+}  # fmt: skip
+_GERMAN_TEENS = {
+    "zehn": 10, "elf": 11, "zwölf": 12, "zwoelf": 12, "dreizehn": 13, "vierzehn": 14,
+    "fünfzehn": 15, "fuenfzehn": 15, "sechzehn": 16, "siebzehn": 17, "achtzehn": 18, "neunzehn": 19,
+}  # fmt: skip
+_GERMAN_TENS = {
+    "zwanzig": 20, "dreißig": 30, "dreissig": 30, "vierzig": 40, "fünfzig": 50, "fuenfzig": 50,
+    "sechzig": 60, "siebzig": 70, "achtzig": 80, "neunzig": 90,
+}  # fmt: skip
+
+
+def _any(words: dict[str, int]) -> str:
+    return "|".join(sorted(words, key=len, reverse=True))
+
+
+_SMALL = (
+    rf"(?:(?P<tens>{_any(_ENGLISH_TENS)})(?:[ -](?P<unit>{_any(_ENGLISH_UNITS)}){_OVER})?"
+    rf"|(?P<teen>{_any(_ENGLISH_TEENS)}))"
+)
+# "one thirty three" is said of pounds and ounces
+_ENGLISH = re.compile(
+    rf"(?:(?:(?P<many>one|two|three|a)[ -]hundred(?: and)?|(?P<said>one|two|three))[ ]{_SMALL}{_OVER}"
+    rf"|(?P<over>one|two|three|a)[ -]hundred(?: and)? (?P<ones>{_any(_ENGLISH_UNITS)}){_OVER}"
+    rf"|{_SMALL.replace('P<', 'P<_')}{_OVER}"
+    rf"|(?P<hundred>one|two|three|a)[ -]hundred{_OVER}"
+    rf"|(?P<only>zero|{_any(_ENGLISH_UNITS)}){_OVER})"
+)
+_GERMAN = re.compile(
+    rf"(?P<many>(?:ein|zwei|drei)?hundert)?(?:und)?"
+    rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})und)?(?P<tens>{_any(_GERMAN_TENS)})"
+    rf"|(?P<teen>{_any(_GERMAN_TEENS)})|(?P<only>null|{_any(_GERMAN_UNITS)}))?"
+    rf"(?P<half>(?:und)?einhalb)?{_OVER}"
+)
+_ANDERTHALB = re.compile(rf"anderthalb{_OVER}")
+_FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
+_HALF = re.compile(
+    rf"(?: and a| ?-and-a-|-and-a-| und ein| ein| plus a)[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
+    rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
+    r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
+)
+_POINT = re.compile(
+    r" ?(?:point|komma|comma|punkt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
+    r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
+)
+_TIMES = re.compile(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
+_VOLUME = re.compile(rf" ?{VOLUME_WORDS}{_OVER}")
+_MOST_SIMPLE = 12  # up to here a number word is often no number: "one of them", "two of us"
+
+
+def spelt_at(line: str, at: int, language: str) -> tuple[str, int] | None:
+    """The number written out at this place, as digits, and where it ends."""
+    found = _english_at(line, at) or (_german_at(line, at) if language == "de" else None)
+    if found is None:
+        return None
+    value, end = found
+    if value != int(value):
+        return f"{value:g}", end
+    return _with_tail(line, f"{value:g}", end, language) or (f"{value:g}", end)
+
+
+def goes_on(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
+    """The whole number where digits go on in words or in a fraction; None where they don't."""
+    return _with_tail(line, number, end, language) if number.lstrip("+-").isdecimal() else None
+
+
+def with_half(line: str, number: str, end: int) -> tuple[str, int] | None:
+    """The whole of "3 litres and a half", where `end` is behind the unit."""
+    match = _HALF.match(line, end)
+    if match is None or match["fraction"] or match["quarter"] or not number.isdecimal():
+        return None
+    return f"{int(number)}.5", match.end()
+
+
+def multiplied(line: str, number: str, end: int) -> tuple[str, int] | None:
+    """ "2 x 1.5 l" as its sum and where that ends; "" for a product of nothing that is drunk."""
+    match = _TIMES.match(line, end)
+    if match is None:
+        return None
+    if not _VOLUME.match(line, match.end()) or not number.isdecimal():
+        return "", match.end()
+    try:
+        amount = float(match["number"].replace(",", "."))
+    except ValueError:
+        return "", match.end()
+    return f"{int(number) * amount:g}", match.end()
+
+
+def is_surely_number(number: str) -> bool:
+    """Whether words for it are said of nothing but a number."""
+    return not number.isdecimal() or int(number) > _MOST_SIMPLE
+
+
+def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
+    if match := _HALF.match(line, end):
+        share = 0.25 if match["quarter"] else _FRACTIONS.get(match["fraction"] or "1/2")
+        if share is not None:
+            sign, plain = ("-" if number.startswith("-") else ""), number.lstrip("+-")
+            return f"{sign}{int(plain) + share:g}", match.end()
+    match = _POINT.match(line, end)
+    if match is None:
+        return None
+    if match["digits"]:
+        return f"{number}.{match['digits']}", match.end()
+    digits, at = "", match.start("words")
+    while len(digits) < 2:
+        found = _simple_at(line, at, language)
+        if found is None:
+            break
+        digits += str(found[0])
+        at = found[1] + 1 if line[found[1] : found[1] + 1] == " " else found[1]
+        last = found[1]
+    return (f"{number}.{digits}", last) if digits else None
+
+
+def _simple_at(line: str, at: int, language: str) -> tuple[int, int] | None:
+    word = re.compile(r"[^\W\d_]+").match(line, at)
+    digits = {"zero": 0, "null": 0, "oh": 0, **_ENGLISH_UNITS}
+    if language == "de":
+        digits |= _GERMAN_UNITS
+    if word is None or word[0] not in digits:
+        return None
+    return digits[word[0]], word.end()
+
+
+def _english_at(line: str, at: int) -> tuple[float, int] | None:
+    match = _ENGLISH.match(line, at)
+    if match is None:
+        return None
+    many = match["many"] or match["said"] or match["over"] or match["hundred"]
+    hundreds = {"a": 1, **_ENGLISH_UNITS}.get(many, 0)
+    tens = _ENGLISH_TENS.get(match["tens"] or match["_tens"], 0)
+    unit = _ENGLISH_UNITS.get(match["unit"] or match["_unit"] or match["ones"] or match["only"], 0)
+    teen = _ENGLISH_TEENS.get(match["teen"] or match["_teen"], 0)
+    return hundreds * 100 + tens + unit + teen, match.end()
+
+
+def _german_at(line: str, at: int) -> tuple[float, int] | None:
+    if match := _ANDERTHALB.match(line, at):
+        return 1.5, match.end()
+    match = _GERMAN.match(line, at)
+    if match is None or match.end() == at:
+        return None
+    # "ein" is an article, "einhalb" and "und" are no numbers by themselves
+    said = match["many"] or match["tens"] or match["teen"] or match["only"]
+    if not said or (match["only"] == "ein" and not match["half"]) or match[0].startswith("und"):
+        return None
+    hundreds = 0
+    if match["many"]:
+        hundreds = _GERMAN_UNITS.get(match["many"].removesuffix("hundert"), 1)
+    value = hundreds * 100 + _GERMAN_TENS.get(match["tens"] or "", 0)
+    value += _GERMAN_UNITS.get(match["unit"] or match["only"] or "", 0)
+    value += _GERMAN_TEENS.get(match["teen"] or "", 0)
+    return value + (0.5 if match["half"] else 0), match.end()

@@ -1,0 +1,121 @@
+"""A report read out of a line: figures with what labels and units say of them, the rest by order.
+
+What is plain is an answer. What could move carbs wrongly, because it is out of range, far from its
+owner's habit, in another order, said in words or standing among words that are not known, becomes a
+doubt: it is asked about before it is taken. What is neither is the note.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+
+from engine.written.oneline.figures import Figures
+from engine.written.oneline.joined import interpretations
+from engine.written.oneline.phrases import Phrases
+from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
+from engine.written.oneline.tokens import Figure, Token
+from engine.written.units import RefusalCode, WeightUnit
+from engine.written.units.reading import plain_with_places
+
+LONGEST = 1200  # characters; what is longer is a letter, not a check-in
+
+
+def read_report(text: str, known: Known) -> Report:
+    """What the text says of the morning; an empty `Report` where it says nothing of it.
+
+    Never raises for what somebody may type, and never guesses: see `Doubt`.
+    """
+    if len(text) > LONGEST:
+        return Report(note=text.strip())
+    line, places = plain_with_places(text)
+    ways = interpretations(
+        line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
+    )
+    report, span = _best([(_read(tokens, known), tokens) for tokens in ways])
+    if span is None:
+        return report
+    first, last = span
+    # a sign outside the plain characters may stand for two of them: up to where the next begins
+    end = places[last] if last < len(places) else len(text)
+    return replace(report, all_fine=False, note=text[places[first] : end].strip())
+
+
+_Span = tuple[int, int] | None
+_Read = tuple[Report, _Span]
+
+
+def _read(tokens: list[Token], known: Known) -> _Read:
+    phrases = Phrases(tokens, known)
+    figures = Figures(phrases, known)
+    figures.take()
+    phrases.take_scores(figures)
+    answers: dict[str, Value] = dict.fromkeys(phrases.skipped - figures.spoken_for)
+    answers |= figures.answers
+    span = phrases.unread(figures)
+    report = Report(
+        answers=answers,
+        doubts=tuple(figures.doubts),
+        on_target=phrases.on_target and "carb_eaten_g" not in figures.spoken_for,
+        training=phrases.training,
+        all_fine=phrases.fine and span is None,
+        labelled=figures.labelled or bool(phrases.skipped) or phrases.on_target,
+    )
+    return report, span
+
+
+def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
+    """The one reading that holds; where several do, a question between them."""
+    clear = [(read, tokens) for read, tokens in readings if not read[0].doubts]
+    if not clear:
+        return _none_clear([read for read, _ in readings])
+    # two figures that can be stones and pounds are, where there is nothing else
+    for read, tokens in clear:
+        only = [token for token in tokens if isinstance(token, Figure)]
+        if len(only) == 1 and only[0].unit_text.startswith("st ") and len(readings) > 1:
+            return read
+    distinct: list[_Read] = []
+    for read, _ in clear:
+        if all(dict(read[0].answers) != dict(other[0].answers) for other in distinct):
+            distinct.append(read)
+    if len(distinct) == 1:
+        return distinct[0]
+    stones = any(
+        isinstance(token, Figure) and token.unit_text.startswith("st ")
+        for _, tokens in clear
+        for token in tokens
+    )
+    code = RefusalCode.AMBIGUOUS_STONE if stones else RefusalCode.AMBIGUOUS_SEPARATOR
+    return _between(distinct, code)
+
+
+def _none_clear(reads: Sequence[_Read]) -> _Read:
+    """Several ways to cut the numbers, and none that fits: they are asked for anew."""
+    report, span = min(reads, key=lambda read: len(read[0].doubts))
+    if len(reads) == 1:
+        return report, span
+    doubt = report.doubts[0]
+    anew = Doubt(code=RefusalCode.AMBIGUOUS_SEPARATOR, answer=doubt.answer, given=doubt.given)
+    shared = {
+        key: value
+        for key, value in report.answers.items()
+        if all(key in other.answers and other.answers[key] == value for other, _ in reads)
+    }
+    return replace(report, answers=shared, doubts=(anew,)), span
+
+
+def _between(distinct: Sequence[_Read], code: RefusalCode) -> _Read:
+    """What all these readings share, and the question which of them it is."""
+    report, span = distinct[0]
+    shared = {
+        key: value
+        for key, value in report.answers.items()
+        if all(key in other.answers and other.answers[key] == value for other, _ in distinct)
+    }
+    options = tuple(
+        {key: value for key, value in other.answers.items() if key not in shared}
+        for other, _ in distinct[:3]
+    )
+    about = next((key for key in IN_ORDER for option in options if key in option), "weight_kg")
+    doubt = Doubt(code=code, answer=about, given="", options=options)
+    return replace(report, answers=shared, doubts=(doubt,)), span

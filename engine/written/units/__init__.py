@@ -1,0 +1,31 @@
+"""Typed quantities and how people write them.
+
+Every `parse_` function returns the quantity or raises `Refusal`; none ever guesses.
+"""
+
+from engine.written.units.amounts import parse_grams, parse_height, parse_number, parse_score
+from engine.written.units.refusal import Refusal, RefusalCode
+from engine.written.units.volume import Volume, VolumeUnit, parse_volume, show_volume
+from engine.written.units.weight import Weight, WeightUnit, parse_weight, show_weight
+from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day
+
+__all__ = [
+    "ENGLISH_CALENDAR",
+    "CalendarWords",
+    "Refusal",
+    "RefusalCode",
+    "Volume",
+    "VolumeUnit",
+    "Weight",
+    "WeightUnit",
+    "parse_clock",
+    "parse_day",
+    "parse_grams",
+    "parse_height",
+    "parse_number",
+    "parse_score",
+    "parse_volume",
+    "parse_weight",
+    "show_volume",
+    "show_weight",
+]

@@ -1,0 +1,113 @@
+"""From what was typed to plain characters, and from those to one number."""
+
+from __future__ import annotations
+
+import re
+import unicodedata
+
+from engine.written.units.refusal import Refusal, RefusalCode
+
+LONGEST = 200  # characters of one answer; a number with its unit needs no more
+
+NUMBER = r"(?:\d+(?:[.,]\d+)*|[.,]\d+)"
+_NUMBER_RE = re.compile(rf"(?<![\d.,])[-+]?\s?{NUMBER}")
+_SPELT = {
+    "zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5,
+    "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,
+}  # fmt: skip
+_HALVES = {"½": "5", "¼": "25", "¾": "75"}
+_PLAIN_CHARACTERS = str.maketrans(
+    {
+        "٫": ".", "٬": ",", "،": ",", "、": ",", "。": ".",
+        "−": "-", "–": "-", "—": "-", "‐": "-", "‑": "-",
+        "’": "'", "‘": "'", "`": "'", "´": "'", "′": "'",
+        "“": '"', "”": '"', "″": '"', "⁄": "/",
+    }
+)  # fmt: skip
+
+
+def plain(text: str) -> str:
+    """Lower case, ASCII digits, one kind of space, quote and minus, nothing invisible."""
+    return plain_with_places(text)[0].strip()
+
+
+def plain_with_places(text: str) -> tuple[str, list[int]]:
+    """The plain characters, unstripped, and for each the place in `text` that it came from."""
+    out: list[str] = []
+    places: list[int] = []
+    for place, char in enumerate(text):
+        # "½7" is no number that anybody writes: the sign stays, so that nothing reads it as 0.57
+        run_on = char in _HALVES and text[place + 1 : place + 2].isdecimal()
+        for new in char if run_on else _plain_character(char, out):
+            out.append(new)
+            places.append(place)
+    return "".join(out), places
+
+
+def _plain_character(char: str, before: list[str]) -> str:
+    if (digit := unicodedata.decimal(char, None)) is not None:
+        return str(digit)
+    if char in _HALVES:
+        return f".{_HALVES[char]}" if before and before[-1].isdigit() else f"0.{_HALVES[char]}"
+    if "\uff01" <= char <= "\uff5e":  # full-width forms of the ASCII characters
+        return chr(ord(char) - 0xFEE0).lower()
+    if char.isspace():
+        return "\n" if char == "\n" else " "
+    if unicodedata.category(char) == "Cf" or char in "\ufe0f\u20e3":
+        return ""  # direction marks, joiners, and the frame around a keycap digit
+    return char.translate(_PLAIN_CHARACTERS).lower()
+
+
+def one_answer(text: str) -> str:
+    """The plain characters of a short answer, or the refusal of one empty or too long."""
+    if len(text) > LONGEST:
+        raise Refusal(RefusalCode.TOO_LONG, high=LONGEST, low=1, unit="characters")
+    answer = " ".join(plain(text).split())
+    # a full stop at the end is punctuation, a point at the start belongs to ".5"
+    answer = answer.rstrip(" .,;:!?=~").lstrip(" ;:!?=~")
+    if not answer:
+        # "?!" is no more an answer than a blank, yet a person who typed something is told so
+        raise Refusal(RefusalCode.NOT_A_NUMBER if text.strip() else RefusalCode.EMPTY)
+    return answer
+
+
+def decimal(token: str, *, thousands: bool = False) -> float:
+    """The number in `token`, with a decimal point or comma.
+
+    A lone point or comma before exactly three digits could mark thousands or decimals, and two
+    of them surely mean something else: both are refused. `thousands` says that decimals make no
+    sense in this unit (millilitres), so that three digits after it can only be thousands.
+    """
+    marks = re.findall(r"[.,]", token)
+    if len(marks) > 1:
+        raise Refusal(RefusalCode.AMBIGUOUS_SEPARATOR, given=token)
+    if marks:
+        whole, digits = re.split(r"[.,]", token)
+        if len(digits) == 3 and whole.strip("0"):
+            if not thousands:
+                raise Refusal(RefusalCode.AMBIGUOUS_SEPARATOR, given=token)
+            return float(whole + digits)
+        return float(f"{whole or '0'}.{digits}")
+    return float(token)
+
+
+def refuse_negative(answer: str) -> None:
+    """Refuse a number with a minus before it; a dash between two numbers is no minus."""
+    if re.match(rf"\D*?-\s?{NUMBER}", answer) and not re.match(r"[^-]*\d\s?-\s?\d", answer):
+        raise Refusal(RefusalCode.NEGATIVE)
+
+
+def why_not_read(answer: str, unit_words: str = "") -> Refusal:
+    """The refusal that says best why no pattern matched `answer`."""
+    numbers = _NUMBER_RE.findall(answer)
+    if not numbers:
+        return Refusal(RefusalCode.NOT_A_NUMBER)
+    if len(numbers) > 1:
+        return Refusal(RefusalCode.TOO_MANY_NUMBERS)
+    words = " ".join(re.sub(NUMBER, " ", answer).split())[:20]
+    return Refusal(RefusalCode.UNKNOWN_UNIT, given=words, known=unit_words)
+
+
+def spelt_out(answer: str) -> int | None:
+    """The small whole number written as a word, if that is all there is."""
+    return _SPELT.get(answer)

@@ -1,0 +1,135 @@
+"""How the house stands: `python -m tests.bench.house`.
+
+Prints lines, arrows inside and across folders, circles, the longest folder, and the files that one
+check-in and one approval pass through. Not in the suite; to be held against an earlier commit.
+"""
+
+from __future__ import annotations
+
+import ast
+import sys
+import tempfile
+from collections import Counter, defaultdict
+from collections.abc import Callable
+from datetime import UTC, datetime
+from pathlib import Path
+from types import FrameType
+
+ROOT = Path(__file__).parents[2]
+HOUSES = ("bot", "engine")
+
+
+def modules() -> dict[str, Path]:
+    """Every module of both houses, migrations apart."""
+    files = [path for house in HOUSES for path in (ROOT / house).rglob("*.py")]
+    return {
+        ".".join(path.relative_to(ROOT).with_suffix("").parts).removesuffix(".__init__"): path
+        for path in files
+        if "versions" not in path.parts
+    }
+
+
+def arrows(known: dict[str, Path]) -> set[tuple[str, str]]:
+    """Which module imports which, inside functions too."""
+    found = set()
+    for name, path in known.items():
+        package = name if path.name == "__init__.py" else name.rpartition(".")[0]
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.ImportFrom):
+                up = package.split(".")[: len(package.split(".")) - node.level + 1]
+                base = ".".join([*(up if node.level else []), *filter(None, [node.module])])
+                for alias in node.names:
+                    target = f"{base}.{alias.name}"
+                    found.add((name, target if target in known else base))
+    return {(a, b) for a, b in found if b in known and a != b}
+
+
+def folder(module: str) -> str:
+    return ".".join(module.split(".")[:2])
+
+
+def circles(links: set[tuple[str, str]]) -> list[set[str]]:
+    """Groups of folders each of which reaches all others of its group."""
+    reach: dict[str, set[str]] = defaultdict(set)
+    for a, b in links:
+        reach[a].add(b)
+    changed = True
+    while changed:
+        changed = False
+        for ends in reach.values():
+            more = set().union(*(reach.get(end, set()) for end in ends)) - ends
+            changed = changed or bool(more)
+            ends.update(more)
+    groups = {frozenset(b for b in reach[a] if a in reach.get(b, set())) for a in reach}
+    return [set(group) for group in groups if len(group) > 1]
+
+
+class Walk:
+    """The files that a call passes through, and how often it changes from one to another."""
+
+    def __init__(self) -> None:
+        self.files: Counter[str] = Counter()
+        self.changes = 0
+        self._last = ""
+
+    def _seen(self, frame: FrameType, event: str, _argument: object) -> None:
+        if event not in ("call", "return"):
+            return
+        file = frame.f_code.co_filename if event == "call" else _caller(frame)
+        if file.startswith((str(ROOT / "bot"), str(ROOT / "engine"))):
+            self.files[file] += event == "call"
+            self.changes += file != self._last
+            self._last = file
+
+    def take(self, work: Callable[[], object]) -> None:
+        sys.setprofile(self._seen)
+        try:
+            work()
+        finally:
+            sys.setprofile(None)
+
+
+def _caller(frame: FrameType) -> str:
+    return frame.f_back.f_code.co_filename if frame.f_back else ""
+
+
+def walks() -> dict[str, Walk]:
+    """A check-in in one line that asks for a sign-off, and the coach's approval of it."""
+    from bot.store.db import make_engine  # noqa: PLC0415
+    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+    from tests.support.weeks import in_peak_week  # noqa: PLC0415
+
+    with tempfile.TemporaryDirectory() as place:
+        engine = make_engine(f"sqlite:///{place}/house.sqlite3")
+        upgrade_to_head(engine)
+        team = in_peak_week(engine, now=datetime(2027, 5, 1, 15, tzinfo=UTC))
+        team.world.until(datetime(2027, 5, 7, 6, tzinfo=UTC))
+        team.athlete.hears()
+        team.coach.hears()
+        checked_in, approved = Walk(), Walk()
+        checked_in.take(lambda: team.athlete.writes("61.0 1 3.5 5 on target fine"))
+        asked = team.coach.hears()
+        label = next(text for said in asked for text in said.buttons if "Approve" in text)
+        approved.take(lambda: team.coach.taps(label, *asked[-1:]))
+        engine.dispose()
+    return {"check-in in one line": checked_in, "approval": approved}
+
+
+def main() -> None:
+    known = modules()
+    links = arrows(known)
+    across = {(a, b) for a, b in links if folder(a) != folder(b)}
+    lengths = Counter(path.parent for path in known.values())
+    longest, entries = lengths.most_common(1)[0]
+    lines = sum(len(path.read_text(encoding="utf-8").splitlines()) for path in known.values())
+    print(f"modules {len(known)}, lines {lines}")
+    print(f"arrows {len(links)}: {len(links) - len(across)} inside a folder, {len(across)} across")
+    tangles = circles({(folder(a), folder(b)) for a, b in across})
+    print(f"circles of folders: {len(tangles)} {sorted(map(sorted, tangles))}")
+    print(f"longest folder: {longest.relative_to(ROOT)} with {entries} files")
+    for what, walk in walks().items():
+        print(f"{what}: {len(walk.files)} files, {walk.changes} changes of file")
+
+
+if __name__ == "__main__":
+    main()
