@@ -8,6 +8,7 @@ front means that it has to be asked about first, and that nothing may be read ot
 
 # before the load: sharpness is not asked for
 ENGLISH = r"""
+hundred and thirty three pounds, full 5, 3.5 litres | w60.33 f5 d3.5
 60.2 5 3.5 | w60.2 f5 d3.5
 60,2 5 3,5 | w60.2 f5 d3.5
 60.2, 5, 3.5 | w60.2 f5 d3.5
@@ -253,6 +254,7 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 """.strip()
 
 GERMAN = r"""
+60,2 füllung 5 wasser 3,5 | w60.2 f5 d3.5
 60,2 5 3,5 | w60.2 f5 d3.5
 60,2 5 3,5 Herzrasen die ganze Nacht | w60.2 f5 d3.5 ~
 60.2 5 3.5 | w60.2 f5 d3.5

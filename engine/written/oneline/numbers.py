@@ -68,7 +68,8 @@ _SMALL = (
 )
 # "one thirty three" is said of pounds and ounces
 _ENGLISH = re.compile(
-    rf"(?:(?:(?P<many>one|two|three|a)[ -]hundred(?: and)?|(?P<said>one|two|three))[ ]{_SMALL}{_OVER}"
+    rf"(?:(?:(?P<many>(?:(?:one|two|three|a)[ -])?hundred)(?: and)?|(?P<said>one|two|three))"
+    rf"[ ]{_SMALL}{_OVER}"
     rf"|(?P<over>one|two|three|a)[ -]hundred(?: and)? (?P<ones>{_any(_ENGLISH_UNITS)}){_OVER}"
     rf"|{_SMALL.replace('P<', 'P<_')}{_OVER}"
     rf"|(?P<hundred>one|two|three|a)[ -]hundred{_OVER}"
@@ -175,7 +176,9 @@ def _english_at(line: str, at: int) -> tuple[float, int] | None:
     match = _ENGLISH.match(line, at)
     if match is None:
         return None
-    many = match["many"] or match["said"] or match["over"] or match["hundred"]
+    many = match["said"] or match["over"] or match["hundred"]
+    if match["many"]:  # "hundred and ten" is one hundred
+        many = match["many"].removesuffix("hundred").strip(" -") or "a"
     hundreds = {"a": 1, **_ENGLISH_UNITS}.get(many, 0)
     tens = _ENGLISH_TENS.get(match["tens"] or match["_tens"], 0)
     unit = _ENGLISH_UNITS.get(match["unit"] or match["_unit"] or match["ones"] or match["only"], 0)

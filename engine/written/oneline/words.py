@@ -215,7 +215,11 @@ GERMAN: _Table = {
         "gewicht, körpergewicht, koerpergewicht, kg gewicht, wiege, wiegt, gewogen, waage, "
         "waage sagt, waage zeigt, auf der waage, gew, die waage, die waage sagt, die waage zeigt"
     ),
-    (Means.LABEL, "fullness", None): "fülle, fuelle, voll, prall, vollheit, füllegrad, fülle grad",
+    (
+        Means.LABEL,
+        "fullness",
+        None,
+    ): ("fülle, fuelle, füllung, fuellung, voll, prall, vollheit, füllegrad, fülle grad"),
     (Means.LABEL, "water_l", None): (
         "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke"
     ),
