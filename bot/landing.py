@@ -12,7 +12,7 @@ from dataclasses import dataclass, replace
 from bot.checkin import checkins
 from bot.coach.card import card
 from bot.core.incoming import Kind, Media
-from bot.core.routes import Command
+from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_for_food, requested
@@ -29,8 +29,6 @@ from bot.plan import typed as plan_typed
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week
-
-COACHING = frozenset({"coach", "second"})
 
 
 @dataclass(frozen=True, slots=True)

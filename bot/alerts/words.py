@@ -398,10 +398,6 @@ def how_many_open(count: int) -> str:
     return trn("One alert is open:", "{number} alerts are open:", count)
 
 
-def frozen_still(name: str) -> str:
-    return tr("Adjusting for {name} stays frozen until you lift it.", name=name)
-
-
 def lift_sure(name: str, *, own: bool) -> str:
     if own:
         return tr(

@@ -20,9 +20,9 @@ STILL_FOR = timedelta(minutes=5)
 
 def look_at_kept(turn: Turn) -> None:
     """After a use case: whether what was kept in it makes a file that was given out stale."""
-    for row in kept_now(turn.session):
-        if Follows.CALENDAR in Change(row.what).follows:
-            calendar_stale(turn, row.athlete_id)
+    moved = [row for row in kept_now(turn.session) if Follows.CALENDAR in Change(row.what).follows]
+    for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
+        calendar_stale(turn, athlete_id)
 
 
 def calendar_stale(turn: Turn, athlete_id: int) -> None:

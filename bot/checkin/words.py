@@ -462,10 +462,6 @@ def re_decided() -> str:
     return tr("Updated with your new answers:")
 
 
-def decided_again_same() -> str:
-    return tr("Updated with your new answers. The carbs stay as they are.")
-
-
 def too_late_to_change(day: str) -> str:
     return tr("{day} has been decided and is past, so its answers stay as they are.", day=day)
 
@@ -475,10 +471,6 @@ def no_longer_a_check_in() -> str:
         "I could not read the edited message as a check-in, so what it said before still holds. "
         "To change an answer, edit it again or use the button under the day's targets."
     )
-
-
-def already_done() -> str:
-    return tr("You have checked in this morning. To change something, pick it:")
 
 
 def beside_the_numbers(

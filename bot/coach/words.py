@@ -16,14 +16,6 @@ def roster_menu() -> str:
     return tr("Your athletes, who needs you first")
 
 
-def engine_note(name: str, why: str) -> str:
-    return tr(
-        "About {name}, for information; you need not do anything. {name} reads:\n{why}",
-        name=name,
-        why=why,
-    )
-
-
 # The card
 
 

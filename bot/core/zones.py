@@ -61,10 +61,6 @@ def zones_for_clock(reading: time, now: datetime) -> list[Place]:
     ]
 
 
-def is_zone(text: str) -> bool:
-    return text in available_timezones()
-
-
 def _minutes_apart(one: time, other: time) -> float:
     minutes = abs((one.hour - other.hour) * 60 + one.minute - other.minute)
     return min(minutes, timedelta(days=1).total_seconds() / 60 - minutes)

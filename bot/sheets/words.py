@@ -51,14 +51,6 @@ def caption(name: str, *, with_limits: bool, own: bool) -> str:
     return tr("{name}'s plan. Change what you like and send the file back here.", name=name)
 
 
-def plan_is_gone() -> str:
-    return tr("There is no plan to put into a sheet yet.")
-
-
-def event_words(line: str, day: str) -> str:
-    return f"{line}, {day}"
-
-
 # Files that are not read
 
 

@@ -248,10 +248,6 @@ def day_over() -> str:
     return tr("The last class is over, so nothing is left to move.")
 
 
-def stage_button(name: str) -> str:
-    return name
-
-
 # The look
 
 
