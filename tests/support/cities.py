@@ -1,4 +1,4 @@
-"""The cities that a place is looked up in, from GeoNames; `python -m tests.support.cities` writes them."""
+"""The cities that places are looked up in, from GeoNames; run as a module it writes them anew."""
 
 from __future__ import annotations
 
