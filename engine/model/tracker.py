@@ -129,6 +129,9 @@ class Belief:
     planned: Floats  # the state had the plan been followed; the same object until it was not
     weighed: bool = False  # whether this week's scale is known: before that, the mass on file
     surprises: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
+    eyes: tuple[
+        tuple[int, Floats], ...
+    ] = ()  # each coach that has looked, and how far off they rate
 
     @property
     def body(self) -> Bodies:
@@ -261,7 +264,7 @@ def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     if morning.sharpness is not None:
         mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
         chance += _grade_chance(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return _resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
+    return resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
 
 
 def _on_this_scale(belief: Belief, weight_kg: float, rng: np.random.Generator) -> Belief:
@@ -284,7 +287,7 @@ def fullness_of(belief: Belief) -> Floats:
 def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
     """Belief after the coach's word on how a stage or trial day looked."""
     looks = chances_each(belief.state, belief.person, belief.body)
-    return _resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
+    return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
 def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
@@ -328,7 +331,8 @@ def _grade_chance(grade: int, mean: Floats, noise: float, most: int) -> Floats:
     return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most), dtype=np.float32)
 
 
-def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
+def resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
+    """The particles drawn anew, each as often as what was answered or seen makes it likely."""
     particles = len(log_chance)
     if not np.any(log_chance):
         return belief
@@ -362,6 +366,7 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
         state=state,
         first=survivors(belief.first),
         planned=planned,
+        eyes=tuple((coach, off[chosen]) for coach, off in belief.eyes),
     )
 
 
@@ -388,4 +393,4 @@ def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks:
     start = NAMES.index("start")
     fresh = rng.normal(*PRIOR["start"], particles)
     values[start] = 0.5 * (values[start] + fresh)
-    return _at_start(frame, Person(values, belief.person.kinds))
+    return replace(_at_start(frame, Person(values, belief.person.kinds)), eyes=belief.eyes)
