@@ -112,17 +112,25 @@ def decide_checkin(
 
 
 def decide_with(
-    turn: Turn, profile: AthleteProfile, row: CheckInRow, *, lead: str | None, always: bool
+    turn: Turn,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    lead: str | None,
+    always: bool,
+    answer_by: datetime | None = None,
 ) -> bool:
     """Decide again with what was told since; whether the athlete was sent the target for it.
 
     `lead` stands before it; None: nothing is sent. Without `always`, only a figure that is another
-    one now is.
+    one now is. `answer_by`: the deadline of a proposal that waited already.
     """
     before = latest_decision(turn.session, profile.person_id)
     row.revision += 1
     turn.session.add(row)
-    decided = decide_checkin(turn, profile, row, told_anew=False, quietly=True)
+    decided = decide_checkin(
+        turn, profile, row, told_anew=False, answer_by=answer_by, quietly=True
+    )
     if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
         return False
     moved = before is None or (before.sets_date, _stands(before)) != (
