@@ -213,8 +213,8 @@ def _coach_sees_too_much(told: _Told) -> str:
     said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
     if told.change_g < 0:
         return tr(
-            "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first, so "
-            "eat {change} today.",
+            "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first, "
+            "so eat {change} today.",
             **said,
             change=told.change,
         )

@@ -106,6 +106,7 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
     if row is None or why:
         return words.not_open(why or "no-answers")
     before = deciding.latest_decision(turn.session, profile.person_id)
+    stood = deciding.stands(before) if before is not None else None
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.athlete_lead(turn.person.first_name)
     waiting = before is not None and before.status == DecisionStatus.WAITING
@@ -113,7 +114,7 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
         turn, profile, row, lead=lead, always=False,
         answer_by=before.sign_off_due_at if before is not None and waiting else None,
     )  # fmt: skip
-    return _came(before, deciding.latest_decision(turn.session, profile.person_id))
+    return _came(stood, deciding.latest_decision(turn.session, profile.person_id))
 
 
 def _closed(turn: Turn, profile: AthleteProfile, day: date, row: CheckInRow | None) -> str:
@@ -136,14 +137,15 @@ def _closed(turn: Turn, profile: AthleteProfile, day: date, row: CheckInRow | No
     return "late" if turn.now >= latest else ""
 
 
-def _came(before: DecisionRow | None, after: DecisionRow | None) -> str:
+def _came(stood: float | None, after: DecisionRow | None) -> str:
+    """`stood`: the figure that was in force (g)."""
     if after is None or after.carb_g is None:
         return words.decided_nothing()
     if after.status == DecisionStatus.WAITING:
         return words.proposed(after.carb_g, stands_g(after), after.sets_date)
-    if before is None or before.carb_g is None or abs(before.carb_g - after.carb_g) < 0.5:
+    if stood is None or abs(stood - after.carb_g) < 0.5:
         return words.stays(after.carb_g, after.sets_date)
-    return words.moved(before.carb_g, after.carb_g, after.sets_date)
+    return words.moved(stood, after.carb_g, after.sets_date)
 
 
 def _morning(turn: OnAthlete) -> date | None:

@@ -12,7 +12,9 @@ from engine.values.observed import CoachLook
 
 #: Why a look does not move the figure of the day any more.
 NOT_OPEN = {
-    "no-answers": mark("Nothing is decided for this morning yet; it counts once the answers are in."),
+    "no-answers": mark(
+        "Nothing is decided for this morning yet; it counts once the answers are in."
+    ),
     "past": mark("That day is set; it counts from the next decision on."),
     "by-hand": mark(
         "A coach has set that day's figure, so it stays; the look counts from the next decision."
@@ -61,11 +63,11 @@ def no_answers(name: str) -> str:
 
 
 def you_said(look: str, sharpness: int | None, at: str) -> str:
-    return tr("You see: {look} ({at})", look=seen(look, sharpness), at=at)
+    return tr("You see: {look} · {at}", look=seen(look, sharpness), at=at)
 
 
 def other_said(who: str, look: str, sharpness: int | None, at: str) -> str:
-    return tr("{who} sees: {look} ({at})", who=who, look=seen(look, sharpness), at=at)
+    return tr("{who} sees: {look} · {at}", who=who, look=seen(look, sharpness), at=at)
 
 
 def sharpness_if_you_like() -> str:
@@ -85,7 +87,9 @@ def moved(before_g: float, after_g: float, day: date) -> str:
 
 def stays(grams: float, day: date) -> str:
     return tr(
-        "Decided again for {day}: {figure}, as before.", day=figures.day(day), figure=figures.grams(grams)
+        "Decided again for {day}: {figure}, as before.",
+        day=figures.day(day),
+        figure=figures.grams(grams),
     )
 
 
@@ -133,11 +137,11 @@ def fullness_compared(name: str, apart: Apart) -> str:
     grades = figures.number(abs(apart.grades), 1)
     if apart.grades < 0:
         return tr(
-            "{name} rates fullness {grades} of 10 flatter than you do ({rests}).",
+            "{name} rates fullness {grades} grades flatter than you do ({rests}).",
             name=name, grades=grades, rests=rests,
         )  # fmt: skip
     return tr(
-        "{name} rates fullness {grades} of 10 fuller than you do ({rests}).",
+        "{name} rates fullness {grades} grades fuller than you do ({rests}).",
         name=name, grades=grades, rests=rests,
     )  # fmt: skip
 
@@ -149,11 +153,11 @@ def sharpness_compared(name: str, apart: Apart) -> str:
     grades = figures.number(abs(apart.grades), 1)
     if apart.grades < 0:
         return tr(
-            "{name} rates sharpness {grades} of 5 softer than you do ({rests}).",
+            "{name} rates sharpness {grades} grades softer than you do ({rests}).",
             name=name, grades=grades, rests=rests,
         )  # fmt: skip
     return tr(
-        "{name} rates sharpness {grades} of 5 crisper than you do ({rests}).",
+        "{name} rates sharpness {grades} grades crisper than you do ({rests}).",
         name=name, grades=grades, rests=rests,
     )  # fmt: skip
 

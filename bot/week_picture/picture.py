@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import replace
 from datetime import date, timedelta
 from typing import Any
 
@@ -19,10 +20,12 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, EventRow
 from bot.week.load import current_plan, day_set
+from bot.week.observed import observed_between
 from bot.week_picture import words
 from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
 from bot.words.chances import in_ten
 from engine.values.case import ForecastUse
+from engine.values.observed import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, PeakPlan
 
 MAKE = "week-picture"
@@ -130,10 +133,21 @@ def _days(
         )
     }
     decided = _decided(session, mornings)
+    seen = observed_between(session, athlete_id, dates[0], dates[-1])
     return tuple(
-        _day(day, (event.day - day).days, plan, mornings.get(day), decided, set_g.get(day))
+        _seen(
+            _day(day, (event.day - day).days, plan, mornings.get(day), decided, set_g.get(day)),
+            most_careful([one for one in seen if one.date == day]),
+        )
         for day in dates
     )
+
+
+def _seen(day: ChartDay, by_coach: Observed | None) -> ChartDay:
+    """The day with what the coach saw of its morning."""
+    if by_coach is None:
+        return day
+    return replace(day, coach_look=by_coach.look.value, coach_sharpness=by_coach.sharpness)
 
 
 def _odds(

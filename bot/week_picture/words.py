@@ -6,6 +6,7 @@ from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import event_name
 from bot.words.languages import mark, tr
+from bot.words.looks import seen
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.written.units import WeightUnit
 
@@ -196,6 +197,8 @@ def _line(week: ChartWeek, day: ChartDay, *, figures_of_band: bool, fullness_exp
         parts.append(tr("sharp {score}", score=day.sharpness))
     if week.missed(day):
         parts = [missed_label()]
+    if day.coach_look:
+        parts.append(tr("coach: {look}", look=seen(day.coach_look, day.coach_sharpness)))
     parts.append(_carbs(day))
     told = ", ".join(part for part in parts if part) or "–"
     today = f" ({today_label()})" if day.date == week.today else ""

@@ -25,6 +25,8 @@ class ChartDay:
     fullness: int | None = None
     expected_fullness: int | None = None
     sharpness: int | None = None
+    coach_look: str = ""  # a `CoachLook`, the most careful one; "" where no coach has looked
+    coach_sharpness: int | None = None
 
     @property
     def against_band(self) -> int | None:
