@@ -10,12 +10,11 @@ from __future__ import annotations
 from dataclasses import replace
 
 import numpy as np
-from scipy.special import ndtr
 
 from engine.evidence import observing as e
 from engine.evidence import tracking as known
 from engine.model.structures import Floats, Row
-from engine.model.tracker import Belief, levels, resample
+from engine.model.tracker import Belief, levels, normal_below, resample
 from engine.values.observed import CoachLook, Observed
 
 
@@ -43,11 +42,11 @@ def seen_grade(belief: Belief) -> Floats:
 def look_chances(grade: Floats, shown: Floats, expected: float) -> Floats:
     """Chances of each `CoachLook` (rows, in its order) for fullness grades and spill that shows."""
     edge, noise = float(e.SEEN_SPILL_EDGE), float(e.SEEN_NOISE)
-    spilled = ndtr((shown - 1) / edge)
-    softened = ndtr((shown - float(e.SEEN_SOFT_FROM)) / edge)
+    spilled = normal_below((shown - 1) / edge)
+    softened = normal_below((shown - float(e.SEEN_SOFT_FROM)) / edge)
     flat_under, full_from = edges(expected)
-    flat = ndtr((flat_under - grade) / noise)
-    full = ndtr((grade - full_from) / noise)
+    flat = normal_below((flat_under - grade) / noise)
+    full = normal_below((grade - full_from) / noise)
     clear = 1 - softened
     return np.stack(
         [clear * flat, clear * (1 - flat - full), clear * full, softened - spilled, spilled]
@@ -64,7 +63,8 @@ def edges(expected: float) -> tuple[float, float]:
 def _sharpness_chance(belief: Belief, sharpness: int) -> Floats:
     noise = float(e.SEEN_SHARPNESS_NOISE)
     mean = float(known.CRISP) - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
-    upper = 1.0 if sharpness >= 5 else ndtr((sharpness + 0.5 - mean) / noise)
-    lower = 0.0 if sharpness <= 1 else ndtr((sharpness - 0.5 - mean) / noise)
+    none, all_of_it = np.zeros(1, dtype=np.float32), np.ones(1, dtype=np.float32)
+    upper = all_of_it if sharpness >= 5 else normal_below((sharpness + 0.5 - mean) / noise)
+    lower = none if sharpness <= 1 else normal_below((sharpness - 0.5 - mean) / noise)
     slip = float(e.SEEN_SLIP)
     return np.asarray(np.log(slip / 5 + (1 - slip) * (upper - lower)))

@@ -8,6 +8,7 @@ from datetime import UTC, date, datetime, time, timedelta
 import pytest
 from sqlmodel import select
 
+from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.desk import Rights, SecondCoach
@@ -206,11 +207,15 @@ def test_why_history_and_the_chart_show_what_the_coach_saw(team: Team) -> None:
 
 def test_nobody_is_their_own_second_pair_of_eyes(team: Team) -> None:
     with transaction(team.world.engine) as session:
-        profile = team.profile()
-        profile.coach_id = profile.person_id
-        session.merge(profile)
-    assert "What I see" not in str(team.athlete.presses("c:card:2"))
+        profile, person = profile_of(session, 2), session.get_one(Person, 2)
+        assert profile is not None
+        profile.coach_id, person.is_coach = 2, True
+        session.add(profile)
+        session.add(person)
+    card = team.athlete.presses("c:card:2")[-1]
+    assert "History" in card.buttons and "What I see" not in card.buttons
     team.athlete.presses("c:eye-look:2:2027-05-07:flat")
+    assert "second pair of eyes" in team.athlete.answers_to_taps()[-1]
     assert looks(team) == []
 
 
