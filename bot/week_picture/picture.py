@@ -180,6 +180,7 @@ def _day(row: DayRow) -> ChartDay:
         band_high_kg=row.band_high_kg,
         fullness=row.fullness,
         expected_fullness=row.expected_fullness,
+        eye=row.eye,
         sharpness=row.sharpness,
         symptoms=row.symptoms,
     )

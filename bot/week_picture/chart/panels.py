@@ -27,6 +27,7 @@ from bot.week_picture.chart.layout import (
     joined,
 )
 from bot.week_picture.chart.values import BeforeDay, ChartWeek
+from engine.values.observed import CoachLook
 
 LEAST_SPAN = 1.5  # kg or lb that the weight's scale covers at least
 BASELINE_WITHIN = 3.0  # of the other weights, kg or lb: further off it would flatten them
@@ -265,7 +266,7 @@ def _fullness(on: Drawing) -> None:
 
 
 #: What a coach may see, from too little to too much: the boxes of the row, left to right.
-EYES = ("flat", "on course", "full", "softening", "spilled over")
+EYES = tuple(look.value for look in CoachLook)
 _EYE_BOX, _EYE_GAP = 17, 4
 
 
