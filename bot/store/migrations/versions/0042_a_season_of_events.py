@@ -1,7 +1,7 @@
 """a season of events, and templates that hold more than a plan
 
-Revision ID: 0041
-Revises: 0040
+Revision ID: 0042
+Revises: 0041
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-revision: str = "0041"
-down_revision: str | None = "0040"
+revision: str = "0042"
+down_revision: str | None = "0041"
 branch_labels: str | None = None
 depends_on: str | None = None
 
