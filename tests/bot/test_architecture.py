@@ -24,10 +24,20 @@ ABOVE = {
 #: The features, each with the features that it imports.
 FEATURES: dict[str, set[str]] = {
     "alerts": set(),
-    "athlete": {"alerts", "checkin", "decision", "membership"},
+    "athlete": {"alerts", "checkin", "decision", "event", "membership"},
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
-    "coach": {"alerts", "athlete", "debrief", "decision", "membership", "photos", "plan", "safety"},
+    "coach": {
+        "alerts",
+        "athlete",
+        "debrief",
+        "decision",
+        "event",
+        "membership",
+        "photos",
+        "plan",
+        "safety",
+    },
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
