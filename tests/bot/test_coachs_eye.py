@@ -202,7 +202,7 @@ def test_why_history_and_the_chart_show_what_the_coach_saw(team: Team) -> None:
         week = week_values(session, team.profile(), team.world.now.date())
     assert week is not None
     day = next(day for day in week.days if day.days_out == 2)
-    assert (day.coach_look, day.coach_sharpness) == (CoachLook.FULL, 4)
+    assert day.eye == CoachLook.FULL
 
 
 def test_nobody_is_their_own_second_pair_of_eyes(team: Team) -> None:
