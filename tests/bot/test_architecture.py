@@ -24,7 +24,7 @@ ABOVE = {
 #: The features, each with the features that it imports.
 FEATURES: dict[str, set[str]] = {
     "alerts": set(),
-    "athlete": {"alerts", "checkin", "decision", "membership"},
+    "athlete": {"alerts", "checkin", "decision", "event", "membership"},
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
     "coach": {
@@ -33,6 +33,7 @@ FEATURES: dict[str, set[str]] = {
         "comparison",
         "debrief",
         "decision",
+        "event",
         "membership",
         "photos",
         "plan",
