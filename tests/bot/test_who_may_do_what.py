@@ -75,6 +75,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "c": ("c:card:2", "c:card:9999", {COACH, SECOND}),
     "alert": ("alert:ack:1", "alert:ack:9999", {COACH, SECOND, ALERTS_ONLY, CONTACT}),
     "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
+    "m": ("m:approve:1", "m:approve:9999", {COACH, SECOND}),
     "desk": ("desk:quiet", None, COACHING),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
@@ -100,7 +101,7 @@ ABOUT: dict[str, str] = {
     "something-wrong": "own", "unwell": "own", "measures": "own",
     "set-prompt_time": "own", "set-place": "own", "set-weight_unit": "own",
     "set-volume_unit": "own", "reply-to-coach": "own", "change-coach": "own",
-    "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
+    "coach-several": "own", "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
     "coach-event": "athlete", "coach-draft": "athlete", "coach-plan-number": "athlete",
     "coach-template-name": "athlete", "coach-template-use": "athlete", "coach-sheet": "athlete",
     "coach-limit": "athlete", "coach-day": "athlete", "coach-hold": "athlete",
