@@ -173,10 +173,9 @@ def several_button(count: int, rule: str, *, raised: bool) -> str:
 
 def several(lines: Sequence[str], rule: str, until: str, left_out: Sequence[str]) -> str:
     parts = [
-        trn(
-            "1 change of one kind ({rule}), the first to be answered by {until}:",
+        tr(
             "{number} changes of one kind ({rule}), the first to be answered by {until}:",
-            len(lines), rule=rule, until=until,
+            number=len(lines), rule=rule, until=until,
         ),
         *lines,
     ]  # fmt: skip
@@ -201,11 +200,11 @@ def several_line(
 
 
 def ask_several(count: int) -> str:
-    return trn("Approve this one as proposed?", "Approve all {number} as proposed?", count)
+    return tr("Approve all {number} as proposed?", number=count)
 
 
 def yes_several_button(count: int) -> str:
-    return trn("Approve it", "Approve all {number}", count)
+    return tr("Approve all {number}", number=count)
 
 
 def no_several_button() -> str:
