@@ -61,7 +61,7 @@ MAY_SEND: dict[str, set[str]] = {
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
-    "ready": COACHES,
+    "ready": ATHLETES | COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -110,7 +110,7 @@ ABOUT: dict[str, str] = {
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
-    "coach-ready": "athlete", "coach-ready-anyway": "athlete",
+    "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
     "coach-next-load": "athlete", "coach-pass-on": "athlete",
 }  # fmt: skip
