@@ -6,6 +6,7 @@ It prints numbers of athletes and dates, never names or answers.
 from __future__ import annotations
 
 import importlib.util
+import sys
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
@@ -43,10 +44,11 @@ class Found:
 
 def rules_in(file: Path) -> tuple[Rule, ...]:
     """The `RULES` of a Python file, such as a changed copy of `engine/decision/rules.py`."""
-    spec = importlib.util.spec_from_file_location("rules_to_try", file)
+    spec = importlib.util.spec_from_file_location("brimline_rules_to_try", file)
     if spec is None or spec.loader is None or not file.is_file():
         raise UnreadableRulesError(f"{file} is no Python file")
     module = importlib.util.module_from_spec(spec)
+    sys.modules[spec.name] = module  # dataclasses look their own module up by its name
     try:
         spec.loader.exec_module(module)
     except Exception as error:

@@ -46,7 +46,8 @@ class Change:
 
     def of(self, case: Case) -> Case:
         """The case under this change. Raises ValueError for limits that cannot be."""
-        limits = replace(case.limits, **self.limits) if self.limits else case.limits
+        others: dict[str, Any] = dict(self.limits)
+        limits = replace(case.limits, **others) if others else case.limits
         return replace(case, limits=limits, forecast=self.forecast or case.forecast)
 
     def decide(self, case: Case) -> Decision:
@@ -104,7 +105,7 @@ def _differ(where: str, stored: Any, again: Any, within: float) -> Iterator[Diff
 def _alike(stored: Any, again: Any, within: float) -> bool:
     numbers = isinstance(stored, int | float) and isinstance(again, int | float)
     if within and numbers:
-        return abs(stored - again) <= within
+        return bool(abs(stored - again) <= within)
     return bool(stored == again)
 
 
