@@ -25,6 +25,7 @@ from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
+from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
@@ -51,6 +52,7 @@ FEATURES: tuple[Feature, ...] = (
     PHOTOS,
     PLAN,
     READINESS,
+    REPLAY,
     SAFETY,
     SHEETS,
     STAGE,

@@ -113,6 +113,7 @@ ABOUT: dict[str, str] = {
     "stage": "athlete", "stage-look": "own",
     "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
+    "coach-what-if": "athlete",
     "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
     "coach-pass-on": "athlete",
 }  # fmt: skip
