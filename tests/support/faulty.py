@@ -125,6 +125,7 @@ class Lives:
         self._settings = Settings.model_validate(
             {"bot_token": TOKEN, "database_url": f"sqlite:///{file}", "photo_dir": None}
         )
+        self._handles: list[Any] = []
         self.engine = self._engine()
         self._begin()
 
@@ -165,6 +166,8 @@ class Lives:
             self.app.sender._right.release()  # a dead process's lock is free
             self.poller._right.release()
             self.engine.dispose()
+            while self._handles:  # the system closes the files of a process that is gone
+                self._handles.pop().close()
             self.engine = self._engine()
             self.server.dead = False
             self._begin()
@@ -195,6 +198,7 @@ class Lives:
     def _engine(self) -> Engine:
         engine = make_engine(f"sqlite:///{self.file}")
         event.listen(engine, "connect", _without_waiting_for_the_disk)
+        event.listen(engine, "connect", lambda handle, _record: self._handles.append(handle))
         event.listen(engine, "before_cursor_execute", self._statement)
         event.listen(engine, "commit", self._commit)
         return engine
