@@ -13,6 +13,7 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
+from bot.comparison.table import FEATURE as COMPARISON
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
@@ -40,6 +41,7 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
+    COMPARISON,
     DEBRIEF,
     DECISION,
     DIRECT,

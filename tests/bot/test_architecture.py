@@ -30,6 +30,7 @@ FEATURES: dict[str, set[str]] = {
     "coach": {
         "alerts",
         "athlete",
+        "comparison",
         "debrief",
         "decision",
         "event",
@@ -40,6 +41,7 @@ FEATURES: dict[str, set[str]] = {
         "replay",
         "safety",
     },
+    "comparison": {"photos", "week_picture"},
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
