@@ -235,7 +235,7 @@ def _broken(one: _File) -> int:
 
 
 def prior_after(policy: Policy, week: Week, clients: Sequence[Client]) -> Prior | None:
-    """What a coach's files hold of others once those have finished a week each, looked at on its day."""
+    """The prior once these athletes have finished a week each, looked at on its day."""
     practice = Practice(policy, week, clients)
     practice.trial(week, WEEKS_APART)
     return pooled(

@@ -80,10 +80,9 @@ def _pooled(name: str, athletes: Sequence[Spread]) -> Spread:
         if left > (1 - float(e.LEARNT_FROM)) * published:
             continue
         precision = 1 / left - 1 / published
-        said = (one.mean / left - mean / published) / precision
-        said = float(
-            np.clip(said, mean - float(e.FARTHEST) * spread, mean + float(e.FARTHEST) * spread)
-        )
+        away = (one.mean / left - mean / published) / precision - mean
+        farthest = float(e.FARTHEST) * spread
+        said = mean + float(np.clip(away, -farthest, farthest))
         alone = 1 / (within + 1 / precision)
         weight += alone
         total += alone * said
@@ -106,7 +105,7 @@ def _pooled_kinds(
     return _shares(shares)
 
 
-def _shares(counts: np.ndarray) -> tuple[float, ...]:  # type: ignore[type-arg]
+def _shares(counts: np.ndarray) -> tuple[float, ...]:
     whole = np.asarray(counts, dtype=float)
     rounded = [_round(one) for one in whole / whole.sum()]
     rounded[int(np.argmax(rounded))] += 1 - sum(rounded)

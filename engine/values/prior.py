@@ -36,7 +36,7 @@ class KindShares:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Taught:
-    """What one athlete's finished weeks have taught of that athlete: the belief after them, summed up."""
+    """What finished weeks have taught of one athlete: the belief after them, summed up."""
 
     weeks: int
     model: int
