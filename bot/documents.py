@@ -9,6 +9,7 @@ from bot.calendar import file as calendar_file
 from bot.core.context import Document
 from bot.core.turn import Turn
 from bot.photos import photo_rows
+from bot.setup import many
 from bot.sheets import sheets
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
@@ -17,6 +18,7 @@ Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
 MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
+    many.MAKE: many.make_sheet,
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     picture.MAKE: picture.make_picture,

@@ -24,6 +24,7 @@ from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
 from bot.safety.table import FEATURE as SAFETY
+from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
 from bot.travel.table import FEATURE as TRAVEL
@@ -48,6 +49,7 @@ FEATURES: tuple[Feature, ...] = (
     PLAN,
     READINESS,
     SAFETY,
+    SETUP,
     SHEETS,
     STAGE,
     TRAVEL,

@@ -49,6 +49,7 @@ FEATURES: dict[str, set[str]] = {
     "reachability": {"alerts", "checkin", "coach", "decision", "membership", "safety"},
     "readiness": {"decision"},
     "safety": {"alerts", "decision"},
+    "setup": {"decision", "event", "plan", "readiness", "sheets", "stage"},
     "sheets": {"plan"},
     "stage": {"decision", "food"},
     "travel": {"alerts"},

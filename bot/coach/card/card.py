@@ -137,6 +137,7 @@ def _card_buttons(
             button(common.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
             *([button(learnt_button(), "learnt")] if learnt else []),
+            button(common.setup_button(), "setup"),
         ],
         [
             button(common.calendar_button(), "calendar"),
