@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).parents[2]
 
 #: The kernel knows no feature; a package of it imports packages of lower floors only.
-KERNEL = ({"store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
+KERNEL = ({"drawing", "store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
 FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in packages}
 
 #: What stands above the features and puts them together; nothing below imports it.
@@ -33,6 +33,7 @@ FEATURES: dict[str, set[str]] = {
         "debrief",
         "decision",
         "event",
+        "eye",
         "membership",
         "photos",
         "plan",
@@ -41,10 +42,11 @@ FEATURES: dict[str, set[str]] = {
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
+    "eye": {"decision"},
     "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
-    "photos": {"decision"},
+    "photos": {"decision", "eye"},
     "plan": {"debrief", "decision"},
     "reachability": {"alerts", "checkin", "coach", "decision", "membership", "safety"},
     "readiness": {"decision"},

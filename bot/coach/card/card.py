@@ -21,6 +21,7 @@ from bot.decision import words_holding as hold_words
 from bot.decision.signoff import morning_line
 from bot.event import season_lines
 from bot.event import words_season as season_words
+from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
@@ -72,6 +73,7 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) 
         lines.append(words.card_today(today, target.carb_g, water))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
+    lines += card_lines.looks(turn.session, profile, today)
     told = _also_told(turn.session, profile, row, today)
     lines += [told] if told else []
     decided = decided_line(seen)
@@ -136,6 +138,7 @@ def _card_buttons(
         [
             button(common.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
+            *([] if own else [button(eye_words.eye_button(), "eye")]),
             *([button(learnt_button(), "learnt")] if learnt else []),
             button(common.setup_button(), "setup"),
         ],

@@ -245,15 +245,14 @@ def _day_in_any_language(text: str, today: date) -> date:
     try:
         return day_in(text, today)
     except Refusal as refused:
+        if refused.code is RefusalCode.AMBIGUOUS_DATE:
+            raise  # day and month in figures alone stay doubtful, whatever a language makes of them
         for code in known_languages():
             with speaking(code):
                 try:
-                    found = day_in(text, today)
+                    return day_in(text, today)
                 except Refusal:
                     continue
-            # A day and month in figures alone stay doubtful, whatever another language makes of them.
-            if refused.code is not RefusalCode.AMBIGUOUS_DATE:
-                return found
         raise
 
 
