@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import csv
 import io
 from collections.abc import Callable
 from datetime import UTC, date, datetime, time
@@ -23,6 +22,7 @@ from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week.load import current_event, current_week, events_ahead
 from tests.support.files import sends_file
 from tests.support.many import not_set_up
+from tests.support.roster_sheets import csv_of, filled
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
 
@@ -81,30 +81,6 @@ def document(team: Team) -> bytes:
 def headings(content: bytes) -> dict[str, int]:
     page = load_workbook(io.BytesIO(content)).worksheets[0]
     return {str(cell.value): cell.column for cell in page[1]}
-
-
-def filled(content: bytes, **by_name: dict[str, object]) -> bytes:
-    """The XLSX as handed out with these cells put into the rows of the named athletes."""
-    book = load_workbook(io.BytesIO(content))
-    page = book.worksheets[0]
-    columns = {str(cell.value): cell.column for cell in page[1]}
-    for row in range(2, page.max_row + 1):
-        for heading, value in by_name.get(
-            str(page.cell(row, columns["Athlete"]).value), {}
-        ).items():
-            page.cell(row, columns[heading]).value = value
-    out = io.BytesIO()
-    book.save(out)
-    return out.getvalue()
-
-
-def csv_of(*rows: dict[str, str], delimiter: str = ",") -> bytes:
-    keys = list(dict.fromkeys(key for row in rows for key in row))
-    out = io.StringIO()
-    lines = csv.DictWriter(out, keys, delimiter=delimiter)
-    lines.writeheader()
-    lines.writerows(rows)
-    return out.getvalue().encode()
 
 
 def everything(team: Team) -> tuple[int, int, int]:
@@ -199,7 +175,7 @@ def test_twenty_athletes_are_set_up_by_a_sheet_in_four_actions(team: Team) -> No
         "Plan": "Even week",
     }  # fmt: skip
     before = everything(team)
-    shown = coach.sends(filled(document(team), **dict.fromkeys(TWENTY, wanted)), "athletes.xlsx")
+    shown = coach.sends(filled(document(team), dict.fromkeys(TWENTY, wanted)), "athletes.xlsx")
     assert "What the sheet would do (nothing is changed yet), 20 rows" in text_of(shown)
     assert "AthleteT: new: show on Sun 16 May (Figure B); plan Even week" in text_of(shown)
     assert "Left as they are: Mira" in text_of(shown)
