@@ -89,8 +89,6 @@ def _place(text: str, home: str) -> tuple[str, str]:
         found = []
     if not found:
         raise Unread(words.place_unknown(place.strip()))
-    if len(found) > 1:
-        raise Unread(words.place_several([one.zone for one in found]))
     return before.strip(), found[0].zone
 
 

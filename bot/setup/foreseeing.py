@@ -234,7 +234,7 @@ def _limits(
     if template is not None and template.limits and (begun is None or seen.plan_is_new):
         limits = scaled_limits(template.limits, athlete, baseline)
         seen.limits_are = "template" if limits != begun else "kept"
-    elif limits is None and seen.plan is not None:
+    elif limits is None and seen.plan is not None and (seen.plan_is_new or wanted.bounds):
         limits, seen.limits_are = Limits.suggested(athlete, seen.plan, baseline), "suggested"
     if limits is None:
         if wanted.bounds:

@@ -66,7 +66,8 @@ def _before(seen: Foreseen, counted: EventRow | None) -> dict[str, object]:
     """What the event's own entry remembers, as for one that is set by hand."""
     if seen.event is not None:
         return {"event": seen.event.id}
-    return {"event": counted.id if counted is not None else None, "more": counted is not None}
+    number = counted.id if counted is not None else None
+    return {"event": None, "counted": number, "more": number is not None}
 
 
 def _event(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -> EventRow:

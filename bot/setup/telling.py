@@ -10,6 +10,7 @@ from bot.setup.foreseeing import Foreseen
 from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES
+from engine.safety import Level
 from engine.values.plan import LOAD_DAYS
 
 
@@ -25,6 +26,7 @@ def parts(seen: Foreseen) -> list[str]:
             class_name=wanted.class_name or (event.class_name if event is not None else ""),
             moved_from=(event.kind, event.day) if event is not None and seen.moves else None,
             new=event is None,
+            zone=wanted.zone if wanted.zone != seen.profile.zone else "",
         ),
         _plan(seen),
     ]
@@ -41,6 +43,9 @@ def parts(seen: Foreseen) -> list[str]:
         found.append(words.asked_line(seen.asked_at))
     if seen.warnings:
         found.append(words.warned_line(len(seen.warnings)))
+    cautions = [one for one in seen.findings if one.level is Level.CAUTION]
+    if cautions:
+        found.append(words.noticed_line(len(cautions)))
     return found
 
 

@@ -51,7 +51,7 @@ def lacks(*, event: bool, plan: bool, limits: bool, measures: bool) -> str:
         for is_lacking, name in ((event, tr("event")), (plan, tr("plan")), (limits, tr("limits")))
         if is_lacking
     ]
-    return tr("missing: {what}", what=", ".join(lacking))
+    return tr("no {what} yet", what=", ".join(lacking))
 
 
 def sheet_button(form: str) -> str:
@@ -111,13 +111,6 @@ def day_is_past(day: date) -> str:
 
 def place_unknown(place: str) -> str:
     return tr("I know no place called {place}. Send a larger city nearby.", place=place)
-
-
-def place_several(zones: Sequence[str]) -> str:
-    return tr(
-        "There is more than one such place. Send its time zone instead: {zones}.",
-        zones=figures.all_of(zones),
-    )
 
 
 def ask_stands(new: str, others: Sequence[str], name: str) -> str:
@@ -187,9 +180,12 @@ def event_lines(
     class_name: str,
     moved_from: tuple[str, date] | None,
     new: bool,
-    replaced_one: bool = False,
+    zone: str,
 ) -> str:
+    """`zone`: the event's, "" where it is the athlete's own."""
     said = short(kind, day, class_name)
+    if zone:
+        said = tr("{event}, on the clocks of {zone}", event=said, zone=zone)
     if moved_from is not None:
         return tr("{event} (now {earlier})", event=said, earlier=short(*moved_from))
     return tr("new: {event}", event=said) if new else said
@@ -242,6 +238,10 @@ def stays_line() -> str:
 
 def warned_line(count: int) -> str:
     return trn("1 warning", "{number} warnings", count)
+
+
+def noticed_line(count: int) -> str:
+    return trn("1 caution (see Review)", "{number} cautions (see Review)", count)
 
 
 # Why it cannot be

@@ -181,10 +181,6 @@ def no_such_place() -> str:
     return tr("no place I know; write the nearest large city, or a time zone such as Europe/Madrid")
 
 
-def which_place(zones: Sequence[str]) -> str:
-    return tr("more than one place; write its time zone: {zones}", zones=figures.all_of(zones))
-
-
 def no_such_plan(name: str) -> str:
     return tr(
         "no template of yours and no shape; shapes are {shapes}", shapes=", ".join(shape_names())

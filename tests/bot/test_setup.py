@@ -146,7 +146,6 @@ def test_where_only_a_limit_stands_in_the_way_its_change_is_named_and_agreed_to(
         ("2027-05-16 2:30 pm", "show", "2027-05-16", "14:30"),
         ("trial Sun 16 May", "trial", "2027-05-16", None),
         ("16 May shoot at 9:05", "shoot", "2027-05-16", "09:05"),
-        ("Probe 16 May 14:30", "trial", "2027-05-16", "14:30"),
     ],
 )
 def test_the_day_is_read_as_people_write_it(
@@ -240,7 +239,7 @@ def test_whatever_is_wrong_is_told_by_cell_and_nothing_is_half_done(team: Team) 
     ("day", "clock"),
     [
         ("2027-05-16", "14:30"), ("16 May 2027", "2:30 pm"), ("Sun 16 May", "1430"),
-        ("16. Mai 2027", "14.30"), ("16.5.2027", "14:30:00"),
+        ("16.5.2027", "14:30:00"),
     ],
 )  # fmt: skip
 @pytest.mark.parametrize("delimiter", [",", ";", "\t"])

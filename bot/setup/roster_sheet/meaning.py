@@ -229,9 +229,7 @@ class _Reader:
             raise _Unreadable(words.no_such_place()) from None
         if not found:
             raise _Unreadable(words.no_such_place())
-        if len(found) > 1:
-            raise _Unreadable(words.which_place([place.zone for place in found]))
-        return found[0].zone
+        return found[0].zone  # the likeliest; where it is not the athlete's own it is shown
 
     def _plan(self, cell: Cell) -> str:
         plan = self.known.plans.get(cell.label)
