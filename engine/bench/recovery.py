@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from datetime import timedelta
 
 import numpy as np
 
@@ -17,8 +18,12 @@ from engine.bench.setting import SESSIONS, Client, clients, planned_g
 from engine.bench.week import WEEKS_APART, Policy, Practice
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, People, World
+from engine.decision.foresight import as_it_went
 from engine.evidence import learning as e
+from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.planning.learning import Quantity, Taught, taught
+from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.next_time import next_time
 from engine.values.case import PastWeek
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 
@@ -115,3 +120,63 @@ def shares(known: Sequence[Known], quantity: Quantity) -> dict[str, float]:
         for world in dict.fromkeys(one.world for one in known)
     }
     return {**found, "all": float(np.mean([one.holds(quantity) for one in known]))}
+
+
+def contradicted(one: Known) -> list[str]:
+    """Of the three sentences for next time, those that the athlete's true body speaks against.
+
+    A load that is named has to be no worse than what it takes the place of: not flat where more is
+    advised against flat, not spilled over. A range that is named has to hold the true value.
+    """
+    week, flat, spill = one.weeks[-1], one.flat_g_per_kg, one.spill_g_per_kg
+    after = one.taught[-1].after
+    wrong = []
+    load, way, still = next_time(_summed(week), week.look, after, _load(one))
+    to, then = load.facts.get("to", 0.0), load.facts.get("then", 0.0)
+    if load.id == "more-to" and (to >= spill or then >= flat):
+        wrong.append(load.id)
+    if load.id == "less-to" and (to < flat or then < spill):
+        wrong.append(load.id)
+    if load.id == "same-again" and not flat <= then < spill:
+        wrong.append(load.id)
+    if (load.id == "more-unsure" and then >= flat) or (load.id == "less-unsure" and then < spill):
+        wrong.append(load.id)
+    if way.id == "load-moved" and not (
+        flat <= way.facts["set_g"] / _kg(one) / len(LOAD_DAYS) < spill
+    ):
+        wrong.append(way.id)
+    span = {"open-flat": Quantity.FLAT, "open-spill": Quantity.SPILL}.get(still.id)
+    true = flat if span is Quantity.FLAT else spill
+    if span is not None and not after[span].holds(true):
+        wrong.append(still.id)
+    return wrong
+
+
+def _kg(one: Known) -> float:
+    return one.client.athlete.body_mass_kg
+
+
+def _summed(week: PastWeek) -> Debrief:
+    """The week read as a whole, as for a coach."""
+    days = []
+    for target in week.plan:
+        day = week.day - timedelta(days=target.days_out)
+        set_g = week.history.set_on(day)
+        days.append(
+            DayBehind(
+                target=target,
+                set_g=target.carb_g if set_g is None else set_g,
+                morning=week.history.on(day),
+            )
+        )
+    return debrief(days, week.look)
+
+
+def _load(one: Known) -> NextLoad | None:
+    athlete, baseline = one.client.athlete, one.client.baseline
+    made_from = as_it_went(one.weeks[-1])
+    limits = RULES.limits(athlete, made_from, baseline)
+    try:
+        return next_load(athlete, baseline, made_from, one.weeks, limits)
+    except (NothingLearnt, ModelMisfit):
+        return None
