@@ -27,12 +27,13 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk
-from bot.people.people import meet, own_athlete, person_in_chat, profile_of, speaking_to
+from bot.people.people import meet, own_athlete, person_in_chat, profile_of, sender, speaking_to
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
 from bot.reachability import back as coming_back
 from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch
+from bot.store.base import id_of
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
@@ -74,8 +75,9 @@ def roles_of(session: Session, person: Person) -> frozenset[str]:
 
 def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
-    away = turn.incoming.private and coming_back.is_away(turn.session, turn.incoming)
-    person = meet(turn) if turn.incoming.private else None
+    known = sender(turn) if turn.incoming.private else None
+    away = known is not None and coming_back.is_away(known, turn.incoming)
+    person = meet(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
     _after(turn)
@@ -97,14 +99,15 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         return
     if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
         person = meet(turn)
-    elif person is None or not roles_of(turn.session, person):
+    elif person is None or not (roles := roles_of(turn.session, person)):
         answer(turn)
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
         return
     else:
-        _known(turn, person)
+        number = id_of(person)
+        _known(turn, person, roles)
         note_to_others(turn, person)
-        person = meet(turn)  # who may have gone with their data
+        person = turn.session.get(Person, number)  # who may have gone with their data
     if person is not None:
         refresh_menu(turn, person)
 
@@ -115,17 +118,17 @@ def refresh_menu(turn: Turn, person: Person) -> None:
         keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
 
 
-def _known(turn: ChatTurn, person: Person) -> None:
+def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     every = asking.open_questions(turn.session, person)
     asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
     outdated = [one for one in every if asking.is_outdated(one, FLOWS)]
-    house = landing.House(FLOWS, COMMANDS, roles_of(turn.session, person))
+    house = landing.House(FLOWS, COMMANDS, roles)
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
         heard = safety_watch.screen(turn, person)
     if turn.incoming.kind is Kind.TAP:
-        _tap(turn, person)
+        _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:
         kept = uploads.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
@@ -167,13 +170,13 @@ def _command(
         landing.land(replace(turn, incoming=behind), person, house, asked=asked)
 
 
-def _tap(turn: ChatTurn, person: Person) -> None:
+def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     prefix, *arguments = turn.incoming.text.split(":")
     if prefix == "q":
         asking.tapped(turn, person, arguments, FLOWS)
         return
     tap = TAPS.get(prefix)
-    if tap is None or not tap.roles & roles_of(turn.session, person):
+    if tap is None or not tap.roles & roles:
         answer(turn, common.not_your_button())
         return
     tap.run(turn.by(person, arguments))
