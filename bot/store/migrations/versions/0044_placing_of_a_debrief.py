@@ -1,7 +1,7 @@
 """placing of a debrief
 
-Revision ID: 0043
-Revises: 0042
+Revision ID: 0044
+Revises: 0043
 """
 
 from __future__ import annotations
@@ -10,8 +10,8 @@ import sqlalchemy as sa
 import sqlmodel.sql.sqltypes
 from alembic import op
 
-revision: str = "0043"
-down_revision: str | None = "0042"
+revision: str = "0044"
+down_revision: str | None = "0043"
 branch_labels: str | None = None
 depends_on: str | None = None
 
