@@ -31,7 +31,7 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
-from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}
 BASELINE_KEYS = tuple(f.name for f in fields(Baseline))
@@ -197,6 +197,7 @@ def _day(table: Table, baseline: Baseline) -> DayTarget:
         training=training,
         cardio_min=minutes,
         steps=table.get("steps", as_whole, "a whole number"),
+        phase=table.get("phase", Phase, f"one of {', '.join(phase.value for phase in Phase)}"),
         **figures,
     )
 

@@ -9,9 +9,9 @@ from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
 from engine.symptoms import Symptom, from_report, screen
 from engine.values.athlete import Baseline
-from engine.values.case import Case, loading
+from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.
 SEVERE_GUT = frozenset(
@@ -52,6 +52,7 @@ class Facts:
     severe_gut: str
     dizzy: bool
     sleepless: bool
+    refed: bool = False  # yesterday was a refeed, which can spill as a load day can
 
     @property
     def fullness_short(self) -> int:
@@ -99,16 +100,19 @@ class Facts:
         return self.blurred or self.sharpness_fall >= e.SHARPNESS_FALL.value
 
     @property
+    def loaded(self) -> bool:
+        """Whether so much was eaten that something can have spilled."""
+        return (self.loading and self.load_eaten) or self.refed
+
+    @property
     def spilling(self) -> bool:
         """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
-        loaded = self.loading and self.load_eaten
-        return loaded and self.blurring and (self.full or self.above_band)
+        return self.loaded and self.blurring and (self.full or self.above_band)
 
     @property
     def softening(self) -> bool:
-        loaded = self.loading and self.load_eaten
         full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
-        return loaded and self.sharpness_fall == 1 and full and self.upper_half
+        return self.loaded and self.sharpness_fall == 1 and full and self.upper_half
 
     @property
     def above_band(self) -> bool:
@@ -205,11 +209,14 @@ def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
     habit = baseline.carb_g
     # Days still to come count as habit: one low day has not depleted anyone yet.
     before = [
-        d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > max(LOAD_DAYS)
+        d.carb_g if d.days_out > days_out else habit
+        for d in plan
+        if d.days_out > plan.first_load_day
     ]
     depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
     start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
-    load = {d.days_out: d.carb_g for d in plan if d.days_out in LOAD_DAYS}
+    load_days = plan.load_days
+    load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
     total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
     share = eaten / total if total else 0.0
     return int(start + share * (e.FULLNESS_LOADED.value - start) + 0.5)
@@ -220,13 +227,15 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     checkin = case.checkin
     symptoms = symptoms_of(checkin)
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
-    before_load = case.days_out > max(LOAD_DAYS)
+    before_load = not case.plan.loading(case.days_out)
+    refeeding = case.plan.phase(case.days_out) is Phase.REFEED
     morning = case.event.days_out(checkin.date)
     return Facts(
         days_out=case.days_out,
-        loading=loading(case.days_out),
+        loading=case.plan.loading(case.days_out),
         load_eaten=_load_eaten(case, morning),
-        depleting=before_load and planned.carb_g < case.baseline.carb_g,
+        refed=case.plan.after_refeed(morning),
+        depleting=before_load and not refeeding and planned.carb_g < case.baseline.carb_g,
         planned_carb_g=planned.carb_g,
         fullness=checkin.fullness,
         expected_fullness=expected_fullness(case.plan, case.baseline, morning),
@@ -251,7 +260,7 @@ def gut_trouble(checkin: CheckIn) -> bool:
 
 def _load_eaten(case: Case, morning: int) -> bool:
     """Whether any day of the load lies behind on the morning that many days out."""
-    for out in LOAD_DAYS:
+    for out in case.plan.load_days:
         planned = case.plan.day(out)
         if out > morning and planned is not None and planned.carb_g > 0:
             return True

@@ -38,7 +38,7 @@ from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, History, TrainingDone
 from engine.values.limits import Window
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 DAY = timedelta(days=1)
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
@@ -96,7 +96,7 @@ def look_ahead(case: Case, window: Window | None) -> Foresight:
     reason = _why_not(belief, view)
     if reason:
         return _with(view, trusted=False, why_not=reason)
-    if window is None or case.days_out not in LOAD_DAYS:
+    if window is None or not 1 <= case.days_out <= case.plan.first_load_day:
         return view
     return _with_odds(view, case, belief, window, rng)
 
@@ -137,7 +137,7 @@ def _with_odds(
         {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
     )
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
-    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
     stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
     best = choose(outlooks, stays.carb_g)
@@ -356,7 +356,12 @@ def _day_ahead(case: Case, days_out: int) -> DayAhead:
     carb_g = target.carb_g if target else case.baseline.carb_g
     window = case.limits.window(carb_g, None)
     low, high = (window.low, window.high) if window else (carb_g, carb_g)
-    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+    return DayAhead(
+        planned=intake_of(target, carb_g),
+        low_g=low,
+        high_g=high,
+        in_load=case.plan.phase(days_out) is Phase.LOAD,
+    )
 
 
 def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
@@ -400,7 +405,7 @@ def _in_week(case: Case, checkin: CheckIn) -> bool:
 def as_it_went(week: PastWeek) -> PeakPlan:
     """The week's plan with its load days as they were set in the end."""
     plan = week.plan
-    for out in LOAD_DAYS:
+    for out in plan.load_days:
         set_g = week.history.set_on(week.day - timedelta(days=out))
         if set_g is not None and plan.day(out) is not None:
             plan = plan.with_carbs(out, set_g)

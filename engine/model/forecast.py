@@ -26,11 +26,15 @@ WAYS = (0.0, -0.6, 0.6)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayAhead:
-    """A day still to come: what is planned, and how far its carbohydrate may be moved."""
+    """A day still to come: what is planned, and how far its carbohydrate may be moved.
+
+    Only a day `in_load` counts for the load total.
+    """
 
     planned: Intake
     low_g: float
     high_g: float
+    in_load: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +63,7 @@ def forecast(
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
     `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
-    sum over all of them; a dose over it is followed none the less, with nothing left for later.
+    sum over those in the load; a dose over it is followed none the less, with nothing left for later.
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
@@ -76,7 +80,7 @@ def forecast(
         paths = [
             paths[0].eating(float(day.planned.carb_g)),
             *(
-                path.on(day, way, load_left_g)
+                path.on(day, way, _left_g(load_left_g, path, ahead))
                 for path in paths[1:]
                 for way in (WAYS if number == 1 else (path.way,))
             ),
@@ -90,6 +94,14 @@ def forecast(
         _outlook(few, paths[row], float(looks[row].mean()), float(worths.flat[row - 1]), weights)
         for row, weights in zip(best, tomorrow[1:], strict=True)
     ]
+
+
+def _left_g(load_left_g: float, path: Path, ahead: Sequence[DayAhead]) -> float:
+    """What the load total leaves for the next day of that path; no bound on a day outside the load."""
+    if not ahead[len(path.doses)].in_load:
+        return np.inf
+    eaten = zip(path.doses, ahead, strict=False)
+    return load_left_g - sum(dose for dose, day in eaten if day.in_load)
 
 
 def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
@@ -145,11 +157,11 @@ class Path:
         """The path with that dose next."""
         return replace(self, doses=(*self.doses, carb_g))
 
-    def on(self, day: DayAhead, way: float, load_left_g: float) -> Path:
-        """The path with the next day's dose, moved that way inside what is left of the load."""
+    def on(self, day: DayAhead, way: float, left_g: float) -> Path:
+        """The path with the next day's dose, moved that way inside what is left for it."""
         planned = float(day.planned.carb_g)
         span = day.high_g - planned if way > 0 else planned - day.low_g
-        dose = min(planned + way * span, load_left_g - sum(self.doses))
+        dose = min(planned + way * span, left_g)
         return replace(self.eating(max(dose, 0.0)), way=way)
 
 

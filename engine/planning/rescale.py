@@ -44,8 +44,8 @@ def suggested_plan(
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
-    `week` holds every day up to stage morning; the last `load_days` are scaled together, each
-    inside its own limits, the sum inside `load_total_g`. Days before them stay as planned. A
+    `week` holds every day up to stage morning; of the last `load_days` those in the load are scaled
+    together, each inside its own limits, the sum inside `load_total_g`. All others stay as planned. A
     loss of look counts `aversion` times a gain.
     """
     if not 1 <= load_days <= len(week):
@@ -82,6 +82,9 @@ def _scaled(load: Sequence[DayAhead], factor: float, total_g: float) -> list[flo
     """The load times `factor`, each day inside its limits, the sum inside the total."""
     left, doses = total_g, []
     for day in load:
+        if not day.in_load:
+            doses.append(float(day.planned.carb_g))
+            continue
         wanted = float(np.clip(factor * float(day.planned.carb_g), day.low_g, day.high_g))
         doses.append(max(min(wanted, left), 0.0))
         left -= doses[-1]

@@ -13,7 +13,7 @@ from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History
 from engine.values.limits import Limits
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)
@@ -108,9 +108,10 @@ class Case:
 
         The other load days count as set so far, else as the coach signed, else as planned.
         """
-        if self.days_out not in LOAD_DAYS:
+        load_days = self.plan.load_days
+        if self.days_out not in load_days:
             return None
-        others = sum(self._carbs_of(out) for out in LOAD_DAYS if out != self.days_out)
+        others = sum(self._carbs_of(out) for out in load_days if out != self.days_out)
         return round(self.limits.load_total_g - others, 6)  # no dust of binary fractions
 
     def _carbs_of(self, days_out: int) -> float:
@@ -123,17 +124,17 @@ class Case:
         return planned.carb_g if planned else 0.0
 
 
-def loading(days_out: int) -> bool:
-    """Whether a day that many days out belongs to the load, the day itself included."""
-    return 0 <= days_out <= max(LOAD_DAYS)
+#: A plan that says nothing: the load is where it is for everybody.
+_ANY = PeakPlan(())
 
 
-def answers_needed(days_out: int) -> tuple[str, ...]:
+def answers_needed(days_out: int, plan: PeakPlan = _ANY) -> tuple[str, ...]:
     """The answers that are asked for on a day that many days out, as `CheckIn` fields."""
     always = ("weight_kg", "fullness", "water_l")
-    return (*always, "sharpness") if loading(days_out) else always
+    refed = plan.phase(days_out) is Phase.REFEED or plan.after_refeed(days_out)
+    return (*always, "sharpness") if plan.loading(days_out) or refed else always
 
 
-def answers_decisive(days_out: int) -> tuple[str, ...]:
+def answers_decisive(days_out: int, plan: PeakPlan = _ANY) -> tuple[str, ...]:
     """Those of them without which nothing is decided: the look. The rest may be skipped."""
-    return ("fullness", "sharpness") if loading(days_out) else ("fullness",)
+    return ("fullness", "sharpness") if plan.loading(days_out) else ("fullness",)
