@@ -12,6 +12,7 @@ import logging
 import re
 import sys
 import traceback
+from collections import Counter
 from collections.abc import MutableMapping
 from pathlib import Path
 from types import TracebackType
@@ -36,6 +37,13 @@ _PHRASE = re.compile(r"[A-Za-z ,;:'()-]{1,120}")  # words only: no figures, so n
 _WORD = re.compile(r"[\w.:/+<>|-]{0,200}", re.ASCII)  # ids, kinds and class names: no sentences
 
 EventDict = MutableMapping[str, Any]
+
+_errors: Counter[str] = Counter()
+
+
+def errors_logged() -> dict[str, int]:
+    """How many errors this process has logged since its start, by class of error."""
+    return dict(_errors)
 
 
 def set_up_logs(level: str, form: Literal["json", "console"]) -> None:
@@ -85,6 +93,8 @@ def only_known_keys(_logger: Any, _method: str, event: EventDict) -> EventDict:
     if not library and not (isinstance(phrase, str) and _PHRASE.fullmatch(phrase)):
         phrase = WITHHELD
     kept["event"] = phrase
+    if event.get("level") in ("error", "critical"):
+        _errors[str(kept.get("error") or "other")] += 1
     # structlog's own bookkeeping, taken out again by remove_processors_meta.
     kept.update({key: event[key] for key in ("_record", "_from_structlog") if key in event})
     return kept

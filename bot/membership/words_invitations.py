@@ -45,6 +45,13 @@ def coach_invitation(link: str, code: str, days: int) -> str:
     return f"{works}\n{how}"
 
 
+def no_longer_a_coach() -> str:
+    return tr(
+        "Whoever runs this bot has ended your role as a coach here. You have no athletes in it, and "
+        "invitations that you made no longer work."
+    )
+
+
 #: For whom an invitation is, after "for".
 INVITED = (mark("an athlete"), mark("a second contact"))
 

@@ -10,6 +10,7 @@ from sqlmodel import Session, col, select
 from bot.core.turn import Turn
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
+from bot.week.observed import observed_between
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -230,7 +231,10 @@ def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
 
 
 def history_before(session: Session, athlete_id: int, day: date) -> History:
-    """Check-ins of the last four weeks before `day`, and every figure set for its days and later."""
+    """Check-ins of the last four weeks before `day`, and every figure set for its days and later.
+
+    What coaches saw of these mornings is there too, that of `day` itself included.
+    """
     earliest = day - timedelta(days=HISTORY_DAYS)
     checkins = session.exec(
         select(CheckInRow)
@@ -251,6 +255,7 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
             checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
         ),
         set_days=tuple(DaySet(row.date, row.carb_g) for row in set_days),
+        observed=observed_between(session, athlete_id, earliest, day),
     )
 
 
@@ -292,7 +297,8 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
         if plan is not None and checkins:
             set_days = tuple(d for d in history.set_days if first <= d.date <= event.day)
             looked = Look(event.look) if event.look else None
-            past = History(checkins=checkins, set_days=set_days)
+            seen = tuple(one for one in history.observed if first <= one.date <= event.day)
+            past = History(checkins=checkins, set_days=set_days, observed=seen)
             found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
     return tuple(found[-PAST_WEEKS:])
 
