@@ -39,6 +39,7 @@ from bot.week.load import (
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, standing_before
+from engine.planning.phases import named
 from engine.values.limits import Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
@@ -88,6 +89,7 @@ def use_plan(
     `reason`: why the coach wants its deep depletion, where it has one; kept with the plan. `how`: by
     what it came about, where something else was changed along with it.
     """
+    plan = named(plan, baseline_of(profile))
     if ask_first(turn, coach, profile, event, plan, shape=shape):
         return
     if not set_plan(turn, coach, profile, event, plan, shape=shape, how=how):
@@ -142,6 +144,7 @@ def set_plan(
     how: str = "",
 ) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
+    plan = named(plan, baseline_of(profile))
     problems = plan_misfits(turn.session, profile, event, plan)
     if problems:
         say_problems(turn, coach, profile, problems)

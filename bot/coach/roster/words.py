@@ -50,7 +50,7 @@ FILTER_WORDS = {"me": mark("needs me"), "load": mark("loading"), "week": mark("t
 
 NOBODY_HERE = {
     "me": mark("Nobody needs you right now."),
-    "load": mark("Nobody is loading (3 days out to 1 day out)."),
+    "load": mark("Nobody is loading today."),
     "week": mark("Nobody has a show, shoot or trial in the next seven days."),
 }
 
