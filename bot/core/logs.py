@@ -81,6 +81,8 @@ def set_up_logs(level: str, form: Literal["json", "console"]) -> None:
     root.setLevel(level)
     for name in QUIET_LIBRARIES:
         logging.getLogger(name).setLevel(logging.WARNING)
+    # A tick that finds the last one still at work says so each time; the next one catches up.
+    logging.getLogger("apscheduler").setLevel(logging.ERROR)
     logging.captureWarnings(capture=True)
     sys.excepthook = _log_uncaught
 
@@ -125,11 +127,15 @@ def foreign_record(_logger: Any, _method: str, event: EventDict) -> EventDict:
 
 
 def error_name(error: BaseException) -> str:
-    """The class of an error, and of those that caused it: "DataError<NumericValueOutOfRange"."""
+    """The class of an error, and of those that caused it: "DataError<NumericValueOutOfRange".
+
+    A database's own code goes along ("OperationalError:SQLITE_FULL"), since its classes are wide.
+    """
     names: list[str] = []
     current: BaseException | None = error
     while current is not None and len(names) < 4:
-        names.append(type(current).__name__)
+        code = getattr(current, "sqlite_errorname", None) or getattr(current, "sqlstate", None)
+        names.append(type(current).__name__ + (f":{code}" if isinstance(code, str) else ""))
         current = current.__cause__
     return "<".join(names)
 

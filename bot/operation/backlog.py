@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow, Urgency
 
 NONE = timedelta(0)
+NEWEST = 1000
 
 
 @dataclass(frozen=True, slots=True)
@@ -58,13 +59,21 @@ def backlog(session: Session, now: datetime) -> Backlog:
         ),
         set_aside=_count(session, InboxRow, "poison"),
         undelivered=_count(session, OutboxRow, "failed"),
-        last_sent=session.exec(select(func.max(OutboxRow.sent_at))).one(),
+        last_sent=_last_sent(session),
     )  # fmt: skip
 
 
 def _queue(session: Session, name: str, since: Any, now: datetime, *where: Any) -> Queue:
     count, oldest = session.exec(select(func.count(), func.min(since)).where(*where)).one()
     return Queue(name, count, max(NONE, now - oldest) if oldest is not None else NONE)
+
+
+def _last_sent(session: Session) -> datetime | None:
+    """When the latest of the newest messages was sent; all of them would be a great many."""
+    newest = session.exec(select(func.max(OutboxRow.id))).one() or 0
+    return session.exec(
+        select(func.max(OutboxRow.sent_at)).where(col(OutboxRow.id) > newest - NEWEST)
+    ).one()
 
 
 def _count(session: Session, table: type[InboxRow | OutboxRow], status: str) -> int:

@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).parents[2]
 
 #: The kernel knows no feature; a package of it imports packages of lower floors only.
-KERNEL = ({"store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
+KERNEL = ({"drawing", "store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
 FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in packages}
 
 #: What stands above the features and puts them together; nothing below imports it.
