@@ -17,6 +17,7 @@ WHY = {
     "gut-unsettled": mark("stomach upset"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "fuller-than-asked": mark("fuller than asked for"),
     "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),
     "dropping-too-fast": mark("dropping too fast"),

@@ -11,6 +11,7 @@ from engine.symptoms import Symptom, from_report, screen
 from engine.values.athlete import Baseline
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
+from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.
@@ -53,6 +54,12 @@ class Facts:
     dizzy: bool
     sleepless: bool
     refed: bool = False  # yesterday was a refeed, which can spill as a load day can
+    # What the event asks for.
+    full_from: int = USUAL_LOOK.fullness_low
+    fullness_most: int = FULLEST
+    crisp_from: int = USUAL_LOOK.sharpness_low
+    blurred_to: int = USUAL_LOOK.blurred_to
+    sharpness_most: int = SHARPEST
 
     @property
     def fullness_short(self) -> int:
@@ -81,11 +88,11 @@ class Facts:
 
     @property
     def blurred(self) -> bool:
-        return self.sharpness is not None and self.sharpness <= e.BLURRED_TO.value
+        return self.sharpness is not None and self.sharpness <= self.blurred_to
 
     @property
     def crisp(self) -> bool:
-        return self.sharpness is not None and self.sharpness >= e.CRISP_FROM.value
+        return self.sharpness is not None and self.sharpness >= self.crisp_from
 
     @property
     def sharp(self) -> bool:
@@ -97,7 +104,17 @@ class Facts:
     @property
     def blurring(self) -> bool:
         """Blurred, or so far down since it was last told that it comes to the same."""
-        return self.blurred or self.sharpness_fall >= e.SHARPNESS_FALL.value
+        fallen = self.sharpness_fall >= e.SHARPNESS_FALL.value
+        return self.blurred or (fallen and self.softer_than_most)
+
+    @property
+    def softer_than_most(self) -> bool:
+        """Under the most that the event asks for: a fall down to that is no loss."""
+        return self.sharpness is not None and self.sharpness < self.sharpness_most
+
+    @property
+    def too_full(self) -> bool:
+        return self.fullness is not None and self.fullness > self.fullness_most
 
     @property
     def loaded(self) -> bool:
@@ -111,8 +128,9 @@ class Facts:
 
     @property
     def softening(self) -> bool:
-        full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
-        return self.loaded and self.sharpness_fall == 1 and full and self.upper_half
+        full = self.fullness is not None and self.fullness >= self.full_from
+        fallen = self.sharpness_fall == 1 and self.softer_than_most
+        return self.loaded and fallen and full and self.upper_half
 
     @property
     def above_band(self) -> bool:
@@ -200,11 +218,14 @@ class Facts:
         return {name: getattr(self, name) for name in sorted(self.names())}
 
 
-def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
+def expected_fullness(
+    plan: PeakPlan, baseline: Baseline, days_out: int, look: TargetLook = USUAL_LOOK
+) -> int:
     """The fullness (of 10) a plan leads one to expect on the morning that many days out.
 
     Ordinary before the load, one less once the plan has depleted, then rising with the share of
-    the planned load already eaten. No published scale with a known error exists: common practice.
+    the planned load already eaten, to what the event asks for. No published scale with a known
+    error exists: common practice.
     """
     habit = baseline.carb_g
     # Days still to come count as habit: one low day has not depleted anyone yet.
@@ -219,7 +240,7 @@ def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
     load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
     total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
     share = eaten / total if total else 0.0
-    return int(start + share * (e.FULLNESS_LOADED.value - start) + 0.5)
+    return int(start + share * (max(look.fullness, start) - start) + 0.5)
 
 
 def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
@@ -229,16 +250,21 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
     before_load = not case.plan.loading(case.days_out)
     refeeding = case.plan.phase(case.days_out) is Phase.REFEED
-    morning = case.event.days_out(checkin.date)
+    morning, look = case.event.days_out(checkin.date), case.event.look
     return Facts(
         days_out=case.days_out,
         loading=case.plan.loading(case.days_out),
         load_eaten=_load_eaten(case, morning),
+        full_from=look.fullness_low,
+        fullness_most=look.fullness_high,
+        crisp_from=look.sharpness_low,
+        blurred_to=look.blurred_to,
+        sharpness_most=look.sharpness_high,
         refed=case.plan.after_refeed(morning),
         depleting=before_load and not refeeding and planned.carb_g < case.baseline.carb_g,
         planned_carb_g=planned.carb_g,
         fullness=checkin.fullness,
-        expected_fullness=expected_fullness(case.plan, case.baseline, morning),
+        expected_fullness=expected_fullness(case.plan, case.baseline, morning, look),
         sharpness=checkin.sharpness,
         sharpness_before=_sharpness_before(case.history, checkin.date),
         weight_kg=checkin.weight_kg,

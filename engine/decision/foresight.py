@@ -16,6 +16,7 @@ import numpy as np
 
 from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
+from engine.model.aim import aim_of
 from engine.model.forecast import DayAhead, Outlook, choose, forecast
 from engine.model.physiology import Intake
 from engine.model.structures import Usual
@@ -38,6 +39,7 @@ from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, History, TrainingDone
 from engine.values.limits import Window
+from engine.values.look import TargetLook
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 DAY = timedelta(days=1)
@@ -163,13 +165,14 @@ def _odds(outlook: Outlook) -> Odds:
     )
 
 
-def frame_of(athlete: Athlete, baseline: Baseline) -> Frame:
-    """The facts of an athlete that the tracker's particles share."""
+def frame_of(athlete: Athlete, baseline: Baseline, target: TargetLook | None = None) -> Frame:
+    """The facts of an athlete that the tracker's particles share, and the look aimed for."""
     return Frame(
         sex=athlete.sex,
         body_mass_kg=athlete.body_mass_kg,
         body_fat_percent=athlete.body_fat_percent,
         usual=Usual(fibre_g=baseline.fibre_g, sodium_mg=baseline.sodium_mg),
+        aim=aim_of(target),
     )
 
 
@@ -267,14 +270,14 @@ def _belief_on(lived: _Lived) -> Belief:
 
 def _before_this_week(lived: _Lived) -> Belief:
     """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day)
+    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event)
 
 
 @lru_cache(maxsize=48)
 def _taught(
-    key: str, athlete: Athlete, baseline: Baseline, trials: tuple[PastWeek, ...], event_day: date
+    key: str, athlete: Athlete, baseline: Baseline, trials: tuple[PastWeek, ...], event: Event
 ) -> Belief:
-    frame = frame_of(athlete, baseline)
+    frame, event_day = frame_of(athlete, baseline, event.target), event.day
     belief = first_belief(frame, generator(f"{key}/first", event_day))
     for number, week in enumerate(trials):
         belief = through(belief, week, key, habit_g=baseline.carb_g)
@@ -311,7 +314,8 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
             )
         day += DAY
     if week.look is not None:
-        belief = learn_look(belief, week.look, generator(f"{key}/look", week.day))
+        rng = generator(f"{key}/look", week.day)
+        belief = learn_look(belief, week.look, rng, aim=aim_of(week.target))
     return belief
 
 

@@ -20,7 +20,8 @@ CHANGE = "change"
 #: The number of this table, kept with each decision. A rule's id never changes its meaning; where
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
-TABLE = 2
+#: 3: phases of the plan, and the look that the event asks for.
+TABLE = 3
 
 
 class Forecast(StrEnum):
@@ -113,6 +114,18 @@ RULES: tuple[Rule, ...] = (
             "in its upper half or over it: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    # Where less than all of it is asked for, more than that is a miss too.
+    Rule(
+        id="fuller-than-asked",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loaded and f.too_full,
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness}, over the {fullness_most} that this event asks for at most "
+            "({sharpness_said}): {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="flat-and-watery",

@@ -14,9 +14,19 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from engine.evidence import tracking as known
+from engine.model.aim import USUAL_AIM, Aim
 from engine.model.physiology import Intake
 from engine.model.structures import Bodies, Floats, Row, a_day, hours_lifted
-from engine.model.tracker import Band, Belief, Person, chances_each, doubted, levels_of, weights_kg
+from engine.model.tracker import (
+    Band,
+    Belief,
+    Person,
+    chances_each,
+    doubted,
+    level_shift,
+    levels_of,
+    weights_kg,
+)
 
 PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go
@@ -86,7 +96,7 @@ def forecast(
             ),
         ]
         paths = lived(few, paths, day, chance, number)
-    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    looks = np.stack([look_of(path.state, few.person, few.body, few.frame.aim) for path in paths])
     worths = worth(looks[1:] - looks[0]).reshape(len(doses), -1)  # row 0 followed the plan
     each = worths.shape[1]
     best = [1 + each * k + int(np.argmax(ways)) for k, ways in enumerate(worths)]
@@ -105,7 +115,9 @@ def _left_g(load_left_g: float, path: Path, ahead: Sequence[DayAhead]) -> float:
 
 
 def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
-    flat, full, spilled = doubted(chances_each(path.state, few.person, few.body).mean(axis=1))
+    flat, full, spilled = doubted(
+        chances_each(path.state, few.person, few.body, few.frame.aim).mean(axis=1)
+    )
     low, middle, high = np.percentile(weights, (10, 50, 90))
     return Outlook(
         carb_g=path.doses[0],
@@ -194,10 +206,20 @@ def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
     )
 
 
-def look_of(state: Floats, person: Person, who: Bodies) -> Floats:
-    """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
+def look_of(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
+    """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows.
+
+    Where an event asks for no more than so much fullness, past that is worth less again.
+    """
     full_at = person["flat"] + np.float32(known.FULL_OVER_FLAT.value)
-    short = np.clip((full_at - levels_of(state, who)) / np.float32(known.FLAT_COST.value), 0, 1)
-    soft = np.maximum(state[Row.SHOWN] - np.float32(known.BLUR_FREE.value), 0)
+    if aim.fullness:
+        full_at = full_at + level_shift(person, aim.fullness)
+    levels = levels_of(state, who)
+    short = np.clip((full_at - levels) / np.float32(known.FLAT_COST.value), 0, 1)
+    if aim.over is not None:
+        past = levels - full_at - level_shift(person, aim.over)
+        short = np.maximum(short, np.clip(past / np.float32(known.FLAT_COST.value), 0, 1))
+    free = np.float32(max(known.BLUR_FREE.value + aim.blur, 0.0))
+    soft = np.maximum(state[Row.SHOWN] - free, 0)
     lost = short ** np.float32(known.FLAT_POWER.value) + np.float32(known.BLUR_COST.value) * soft
     return np.asarray(np.clip(1 - lost, 0, 1))

@@ -18,12 +18,12 @@ from engine.decision.foresight import as_it_went, frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
-from engine.model.tracker import Belief, carry_over, first_belief, generator
+from engine.model.tracker import Belief, Frame, carry_over, first_belief, generator
 from engine.planning.rescale import Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
-from engine.values.look import Look
+from engine.values.look import Look, TargetLook
 from engine.values.plan import PLAN_DAYS, PeakPlan, Phase
 
 PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
@@ -80,8 +80,12 @@ def next_load(
     plan: PeakPlan,
     weeks: Sequence[PastWeek],
     limits: Limits | None,
+    *,
+    target: TargetLook | None = None,
 ) -> NextLoad:
     """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
+
+    `target` is the look that the event ahead asks for.
 
     Of `limits` the change a day, floor and ceiling bound it; without any, the change that is
     suggested and the guard rails. Raises NothingLearnt or ModelMisfit.
@@ -91,7 +95,7 @@ def next_load(
     if not _whole(plan):
         raise NothingLearnt("the plan has no figure for one of its load days")
     key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
-    belief = _learnt(athlete, baseline, weeks, key)
+    belief = _learnt(frame_of(athlete, baseline, target), baseline, weeks, key)
     room, kg = _Room.of(athlete, plan, limits), athlete.body_mass_kg
 
     said = next(week for week in reversed(weeks) if week.look is not None)
@@ -171,8 +175,7 @@ def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
     return plan.load_g / max(len(plan.load_days), 1) / body_mass_kg
 
 
-def _learnt(athlete: Athlete, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
-    frame = frame_of(athlete, baseline)
+def _learnt(frame: Frame, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
     belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
     for number, week in enumerate(weeks):
         belief = through(belief, week, key, habit_g=baseline.carb_g)

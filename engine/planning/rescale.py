@@ -61,11 +61,13 @@ def suggested_plan(
     for number, day in enumerate(load):
         fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
         paths = lived(few, fed, day, chance, len(before) + number)
-    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    aim = few.frame.aim
+    looks = np.stack([look_of(path.state, few.person, few.body, aim) for path in paths])
     worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
-        doubted(chances_each(paths[k].state, few.person, few.body).mean(axis=1)) for k in (0, row)
+        doubted(chances_each(paths[k].state, few.person, few.body, aim).mean(axis=1))
+        for k in (0, row)
     )
     return Suggestion(
         factor=(1.0, *FACTORS)[row],

@@ -12,7 +12,7 @@ from zoneinfo import ZoneInfo
 from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History
 from engine.values.limits import Limits
-from engine.values.look import Look
+from engine.values.look import Look, TargetLook
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: An answer before this local time still sets the day that has begun.
@@ -29,12 +29,16 @@ class ForecastUse(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PastWeek:
-    """An earlier peak week of the same athlete, a trial or a show, and how the day looked."""
+    """An earlier peak week of the same athlete, a trial or a show, and how the day looked.
+
+    `target` is what it asked for, which `look` was held against.
+    """
 
     day: date
     plan: PeakPlan
     history: History
     look: Look | None = None
+    target: TargetLook | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -172,6 +172,7 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "gut-unsettled",
         "spilled-over",
         "softening",
+        "fuller-than-asked",
         "flat-and-watery",
         "blurring",
         "flat-but-heavy",
