@@ -18,6 +18,7 @@ from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
+from bot.eye.table import FEATURE as EYE
 from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
@@ -42,6 +43,7 @@ FEATURES: tuple[Feature, ...] = (
     DECISION,
     DIRECT,
     EVENT,
+    EYE,
     FOOD,
     MEMBERSHIP,
     PHOTOS,

@@ -12,6 +12,7 @@ from engine.values.athlete import Baseline
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
 from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK, TargetLook
+from engine.values.observed import CoachLook, most_careful
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.
@@ -32,7 +33,8 @@ Fact = str | float | int | bool | None
 class Facts:
     """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5.
 
-    What was not answered is None, and nothing that would follow from it holds.
+    What was not answered is None, and nothing that would follow from it holds. `coach_saw` is a
+    `CoachLook`, "" where no coach has looked.
     """
 
     days_out: int
@@ -60,6 +62,8 @@ class Facts:
     crisp_from: int = USUAL_LOOK.sharpness_low
     blurred_to: int = USUAL_LOOK.blurred_to
     sharpness_most: int = SHARPEST
+    coach_saw: str = ""
+    coach_sharpness: int | None = None
 
     @property
     def fullness_short(self) -> int:
@@ -133,6 +137,23 @@ class Facts:
         return self.loaded and fallen and full and self.upper_half
 
     @property
+    def seen_spilled(self) -> bool:
+        """The coach sees spill, and there is a load that can have spilled."""
+        return self.loaded and self.coach_saw == CoachLook.SPILLED
+
+    @property
+    def seen_softening(self) -> bool:
+        return self.loaded and self.coach_saw == CoachLook.SOFTENING
+
+    @property
+    def seen_blurred(self) -> bool:
+        return self.coach_sharpness is not None and self.coach_sharpness <= self.blurred_to
+
+    @property
+    def seen_flat(self) -> bool:
+        return self.coach_saw == CoachLook.FLAT
+
+    @property
     def above_band(self) -> bool:
         return self.weight_kg is not None and self.weight_kg > self.band_high_kg
 
@@ -198,6 +219,19 @@ class Facts:
         return f"sharpness {self.sharpness}{fallen}"
 
     @property
+    def coach_said(self) -> str:
+        """What the coach sees, in words."""
+        if self.coach_sharpness is None:
+            return self.coach_saw
+        return f"{self.coach_saw}, sharpness {self.coach_sharpness}"
+
+    @property
+    def told_said(self) -> str:
+        """Fullness and sharpness as the athlete told them, in words."""
+        full = f"fullness {self.fullness} ({self.expected_fullness} expected)"
+        return f"{full} and {self.sharpness_said}"
+
+    @property
     def blur_said(self) -> str:
         """A clause on blurred lines beside another complaint; "" where they are sharp."""
         return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
@@ -227,7 +261,13 @@ def expected_fullness(
     the planned load already eaten, to what the event asks for. No published scale with a known
     error exists: common practice.
     """
-    habit = baseline.carb_g
+    return fullness_on_plan(plan, baseline.carb_g, days_out, look)
+
+
+def fullness_on_plan(
+    plan: PeakPlan, habit: float, days_out: int, look: TargetLook = USUAL_LOOK
+) -> int:
+    """The same, from the habitual carbohydrate alone (g a day)."""
     # Days still to come count as habit: one low day has not depleted anyone yet.
     before = [
         d.carb_g if d.days_out > days_out else habit
@@ -251,6 +291,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     before_load = not case.plan.loading(case.days_out)
     refeeding = case.plan.phase(case.days_out) is Phase.REFEED
     morning, look = case.event.days_out(checkin.date), case.event.look
+    seen = most_careful(case.history.seen_on(checkin.date))
     return Facts(
         days_out=case.days_out,
         loading=case.plan.loading(case.days_out),
@@ -276,6 +317,8 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         severe_gut=_severe_gut(checkin, symptoms),
         dizzy=Symptom.DIZZY in symptoms,
         sleepless=slept_short or Symptom.SLEEPLESS in symptoms,
+        coach_saw=seen.look.value if seen else "",
+        coach_sharpness=seen.sharpness if seen else None,
     )
 
 

@@ -15,8 +15,10 @@ from functools import lru_cache
 import numpy as np
 
 from engine.decision.band import WeightBand
+from engine.decision.facts import fullness_on_plan
 from engine.evidence import deciding as e
 from engine.model.aim import aim_of
+from engine.model.eye import learn_seen
 from engine.model.forecast import DayAhead, Outlook, choose, forecast
 from engine.model.physiology import Intake
 from engine.model.structures import Usual
@@ -39,7 +41,7 @@ from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, History, TrainingDone
 from engine.values.limits import Window
-from engine.values.look import TargetLook
+from engine.values.look import USUAL_LOOK, TargetLook
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 DAY = timedelta(days=1)
@@ -86,6 +88,17 @@ def look_ahead(case: Case, window: Window | None) -> Foresight:
     middle = weight_band(belief, rng)
     band = WeightBand(middle.low, middle.middle, middle.high)
     belief = learn(belief, _morning(case.checkin), rng)
+    today = case.checkin.date
+    belief = _seen(
+        belief,
+        case.history,
+        case.plan,
+        case.baseline.carb_g,
+        case.event.day,
+        today,
+        rng,
+        look=case.event.look,
+    )
     weight = case.checkin.weight_kg
     view = Foresight(
         trusted=True,
@@ -225,6 +238,7 @@ def _before(history: History, day: date) -> History:
     return History(
         checkins=tuple(c for c in history.checkins if c.date < day),
         set_days=tuple(d for d in history.set_days if d.date < day),
+        observed=tuple(seen for seen in history.observed if seen.date < day),
     )
 
 
@@ -250,10 +264,14 @@ def _belief_on(lived: _Lived) -> Belief:
     answers = lived.history.on(day)
     if answers is not None:
         belief = learn(belief, _morning(answers), rng)
+    habit, event_day = lived.baseline.carb_g, lived.event.day
+    belief = _seen(
+        belief, lived.history, lived.plan, habit, event_day, day, rng, look=lived.event.look
+    )
     history = lived.history
     if lived.told is not None:
         history = replace(history, checkins=(*history.checkins, lived.told))
-    carbs = _carbs_of(history, lived.plan, lived.event.day, lived.baseline.carb_g)
+    carbs = _carbs_of(history, lived.plan, event_day, habit)
     target = lived.plan.day(lived.event.days_out(day))
     eaten, set_g = carbs(day), history.set_on(day)
     # What was eaten beside the set figure would have been eaten beside the planned one too.
@@ -303,6 +321,17 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         rng = generator(f"{key}/{week.day}", day)
         if day in mornings:
             belief = learn(belief, _morning(mornings[day]), rng)
+        if day < week.day or week.look is None:  # the word on the day itself is the same look again
+            belief = _seen(
+                belief,
+                week.history,
+                week.plan,
+                habit_g,
+                week.day,
+                day,
+                rng,
+                look=week.target or USUAL_LOOK,
+            )
         if day < week.day:
             target = week.plan.day((week.day - day).days)
             done = training_on(week.history, day)
@@ -316,6 +345,24 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     if week.look is not None:
         rng = generator(f"{key}/look", week.day)
         belief = learn_look(belief, week.look, rng, aim=aim_of(week.target))
+    return belief
+
+
+def _seen(
+    belief: Belief,
+    history: History,
+    plan: PeakPlan,
+    habit_g: float,
+    event_day: date,
+    day: date,
+    rng: np.random.Generator,
+    *,
+    look: TargetLook,
+) -> Belief:
+    """The belief after what coaches saw that morning; as it was where nobody looked."""
+    for seen in history.seen_on(day):
+        expected = fullness_on_plan(plan, habit_g, (event_day - day).days, look)
+        belief = learn_seen(belief, seen, expected, rng)
     return belief
 
 

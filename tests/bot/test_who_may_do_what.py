@@ -61,7 +61,7 @@ MAY_SEND: dict[str, set[str]] = {
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
-    "ready": COACHES,
+    "ready": ATHLETES | COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -75,6 +75,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "c": ("c:card:2", "c:card:9999", {COACH, SECOND}),
     "alert": ("alert:ack:1", "alert:ack:9999", {COACH, SECOND, ALERTS_ONLY, CONTACT}),
     "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
+    "m": ("m:approve:1", "m:approve:9999", {COACH, SECOND}),
     "desk": ("desk:quiet", None, COACHING),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
@@ -100,7 +101,7 @@ ABOUT: dict[str, str] = {
     "something-wrong": "own", "unwell": "own", "measures": "own",
     "set-prompt_time": "own", "set-place": "own", "set-weight_unit": "own",
     "set-volume_unit": "own", "reply-to-coach": "own", "change-coach": "own",
-    "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
+    "coach-several": "own", "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
     "coach-event": "athlete", "coach-draft": "athlete", "coach-plan-number": "athlete",
     "coach-template-name": "athlete", "coach-template-use": "athlete", "coach-sheet": "athlete",
     "coach-limit": "athlete", "coach-day": "athlete", "coach-hold": "athlete",
@@ -109,9 +110,10 @@ ABOUT: dict[str, str] = {
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
-    "coach-ready": "athlete", "coach-ready-anyway": "athlete",
+    "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
-    "coach-next-load": "athlete", "coach-pass-on": "athlete",
+    "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
+    "coach-pass-on": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {
