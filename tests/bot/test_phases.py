@@ -133,7 +133,7 @@ def test_a_sheet_has_a_column_for_the_phase_and_one_without_it_changes_none(team
     content = handed_out(team)
     said = sends_back(team, with_cells(content, L9="load", C9=450))
     assert "4 days out, phase: Depletion → Load" in said
-    team.coach.taps("No")
+    team.coach.writes("no")
     assert "nothing in it is different" in sends_back(team, with_cells(content, L5="mine", L9=None))
     wrong = sends_back(team, with_cells(content, L9="party", L13="load"))
     assert 'L9: "party" is nothing that this day can be for' in wrong
