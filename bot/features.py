@@ -24,6 +24,7 @@ from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
+from bot.pooling.table import FEATURE as POOLING
 from bot.readiness.table import FEATURE as READINESS
 from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
@@ -51,6 +52,7 @@ FEATURES: tuple[Feature, ...] = (
     MEMBERSHIP,
     PHOTOS,
     PLAN,
+    POOLING,
     READINESS,
     REPLAY,
     SAFETY,

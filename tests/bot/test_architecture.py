@@ -51,6 +51,7 @@ FEATURES: dict[str, set[str]] = {
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
     "photos": {"decision", "eye"},
     "plan": {"debrief", "decision"},
+    "pooling": set(),
     "reachability": {"alerts", "checkin", "coach", "decision", "membership", "safety"},
     "readiness": {"decision"},
     "replay": {"decision"},
