@@ -28,6 +28,7 @@ from bot.pooling.table import FEATURE as POOLING
 from bot.readiness.table import FEATURE as READINESS
 from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
+from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
 from bot.travel.table import FEATURE as TRAVEL
@@ -56,6 +57,7 @@ FEATURES: tuple[Feature, ...] = (
     READINESS,
     REPLAY,
     SAFETY,
+    SETUP,
     SHEETS,
     STAGE,
     TRAVEL,

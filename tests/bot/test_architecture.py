@@ -56,6 +56,7 @@ FEATURES: dict[str, set[str]] = {
     "readiness": {"decision"},
     "replay": {"decision"},
     "safety": {"alerts", "decision"},
+    "setup": {"decision", "event", "plan", "readiness", "sheets", "stage"},
     "sheets": {"plan"},
     "stage": {"decision", "food"},
     "travel": {"alerts"},
