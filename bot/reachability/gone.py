@@ -6,7 +6,7 @@ from functools import partial
 
 from sqlmodel import col, select
 
-from bot.alerts.alerts import coach_gone, second_contact
+from bot.alerts.delivery import coach_gone, second_contact
 from bot.alerts.notes import quiet_now
 from bot.coach import words
 from bot.core.turn import Turn
