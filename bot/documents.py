@@ -10,7 +10,9 @@ from bot.comparison import comparing
 from bot.core.context import Document
 from bot.core.turn import Turn
 from bot.photos import photo_rows
+from bot.setup import many
 from bot.sheets import sheets
+from bot.timeline import seasons
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
 
@@ -18,11 +20,13 @@ Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
 MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
+    many.MAKE: many.make_sheet,
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     "photo-row": photo_rows.make_row,
     picture.MAKE: picture.make_picture,
     comparing.MAKE: comparing.make_picture,
+    seasons.MAKE: seasons.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
 }
 

@@ -28,8 +28,10 @@ from bot.pooling.table import FEATURE as POOLING
 from bot.readiness.table import FEATURE as READINESS
 from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
+from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
+from bot.timeline.table import FEATURE as TIMELINE
 from bot.travel.table import FEATURE as TRAVEL
 from bot.undo.table import FEATURE as UNDO
 from bot.week_picture.table import FEATURE as WEEK_PICTURE
@@ -56,8 +58,10 @@ FEATURES: tuple[Feature, ...] = (
     READINESS,
     REPLAY,
     SAFETY,
+    SETUP,
     SHEETS,
     STAGE,
+    TIMELINE,
     TRAVEL,
     UNDO,
     WEEK_PICTURE,

@@ -104,7 +104,7 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
     headings = [cell.value for cell in page[5]]
     assert headings == [
         "Days out", "Day", "Carbs (g)", "Protein (g)", "Fat (g)", "Fibre (g)", "Water (L)",
-        "Sodium (mg)", "Training", "Cardio (min)", "Steps",
+        "Sodium (mg)", "Training", "Cardio (min)", "Steps", "Phase",
     ]  # fmt: skip
     plan = week(team).plan
     assert [row[0].value for row in page["A6:A13"]] == [7, 6, 5, 4, 3, 2, 1, 0]
@@ -184,8 +184,8 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 
 def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
     """The sheet with a column of the coach's own totals."""
-    column = {f"L{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
-    return with_cells(handed_out(team), **{"L5": "Total (kcal)", **column, **cells})
+    column = {f"M{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
+    return with_cells(handed_out(team), **{"M5": "Total (kcal)", **column, **cells})
 
 
 # Annex XIV of Regulation (EU) No 1169/2011: carbohydrate (without fibre) 4, protein 4, fat 9 and
@@ -203,7 +203,9 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
     assert "the total does not match. 5 days out: 1,800 kcal stated" in said
     assert "2,200 kcal where carbs are without fibre (EU labels)" in said
     assert "5 days out, carbs: 185 g → 285 g" in said
-    assert "is now set" in text_of(team.coach.taps("Use these changes"))
+    # That is nearly what she always eats: no depletion any more.
+    assert "5 days out, phase: Depletion → Usual" in said
+    assert "2 changes are now set" in text_of(team.coach.taps("Use these changes"))
     day = week(team).plan.day(5)
     assert day is not None
     assert day.carb_g == 285
@@ -213,7 +215,7 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
 def test_totals_are_read_under_their_heading_in_any_language(
     team: Team, heading: str, ours: None
 ) -> None:
-    said = sends_back(team, with_totals(team, by_annex_xiv, L5=heading))
+    said = sends_back(team, with_totals(team, by_annex_xiv, M5=heading))
     assert "The totals of 8 days fit their carbs, protein, fat and fibre." in said
 
 
@@ -226,10 +228,10 @@ def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> N
 
 
 def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="1800"))
+    said = sends_back(team, with_cells(handed_out(team), M5="kcal", M8="1800"))
     assert "The total of 1 day fits" in said
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="much"))
-    assert 'L8: I can\'t read a number in "much"' in said
+    said = sends_back(team, with_cells(handed_out(team), M5="kcal", M8="much"))
+    assert 'M8: I can\'t read a number in "much"' in said
 
 
 def test_a_tap_on_leave_it_changes_nothing(team: Team) -> None:
@@ -285,7 +287,7 @@ def test_the_days_that_a_sheet_changed_follow_it_and_others_keep_their_figures(
 
 def test_columns_of_the_coachs_own_are_left_alone_and_order_does_not_matter(team: Team) -> None:
     book, page = page_of(handed_out(team))
-    page["L5"], page["L6"] = "My notes", "=C6*2"
+    page["M5"], page["M6"] = "My notes", "=C6*2"
     page.move_range("C5:C13", cols=12)
     page["O8"] = 205
     assert "carbs: 185 g → 205 g" in sends_back(team, saved(book))

@@ -15,6 +15,7 @@ from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
 from bot.words.languages import tr
+from bot.words.phases import phase_words
 from bot.words.training import training_words
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import DayTarget
@@ -23,7 +24,7 @@ if TYPE_CHECKING:
     from openpyxl.cell.cell import Cell
 
 FORMATS = ("xlsx", "csv")
-_WIDTHS = {"A": 30, "B": 14, "I": 30}
+_WIDTHS = {"A": 30, "B": 14, "I": 30, "L": 20}
 
 
 def write(sheet: at.PlanSheet, form: str) -> bytes:
@@ -59,6 +60,8 @@ def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
 def _shown(target: DayTarget, key: str) -> float | int | str:
     if key == "training":
         return training_words(target.training)
+    if key == "phase":
+        return phase_words(target.phase)
     value = getattr(target, key)
     return tr(at.AS_ALWAYS) if value is None and key in UNCOUNTED else at.shown(value)
 
