@@ -46,7 +46,7 @@ FEATURES: dict[str, set[str]] = {
     "decision": {"alerts"},
     "direct": {"alerts"},
     "eye": {"decision"},
-    "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
+    "event": {"alerts", "debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
     "photos": {"decision", "eye"},
