@@ -7,6 +7,7 @@ from datetime import date
 from typing import Any
 
 from bot.debrief import words as debrief_words
+from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
 from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
@@ -393,4 +394,5 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.DEBRIEF: debrief_words.in_history,
     Change.DEBRIEF_NOTE: debrief_words.note_in_history,
     Change.DEBRIEF_WORD: debrief_words.word_in_history,
+    Change.PLACING: closer_words.placing_in_history,
 }
