@@ -128,7 +128,11 @@ def making(
         sources += [deciding.FERNANDEZ_ELIAS_2015, deciding.KREITZMAN_1992, deciding.HOMER_2024]
     fibre = baseline.fibre_g or 0.0
     before = plan.day(weigh_in.days_out + 1)
-    already = before is not None and before.fibre_g is not None and before.fibre_g < fibre / 2
+    already = (
+        before is not None
+        and before.fibre_g is not None
+        and before.fibre_g < weighing.FIBRE_FROM_G.value
+    )
     enough = days_left >= weighing.FIBRE_DAYS.value
     if fibre >= weighing.FIBRE_FROM_G.value and enough and not already:
         ways["fibre"] = (0.0, weighing.FIBRE_LIGHTER_KG.value)
