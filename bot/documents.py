@@ -8,10 +8,12 @@ from typing import Any
 from bot.calendar import file as calendar_file
 from bot.core.context import Document
 from bot.core.turn import Turn
+from bot.past_weeks import importing
 from bot.photos import photo_rows
 from bot.sheets import sheets
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
+from bot.workbook import files as workbook_files
 
 Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
@@ -21,6 +23,8 @@ MAKERS: Mapping[str, Maker] = {
     "pair": photo_rows.make_pair,
     picture.MAKE: picture.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
+    importing.MAKE: importing.make,
+    workbook_files.MAKE: workbook_files.make,
 }
 
 

@@ -20,6 +20,7 @@ from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
 from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
+from bot.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
@@ -29,6 +30,7 @@ from bot.stage.table import FEATURE as STAGE
 from bot.travel.table import FEATURE as TRAVEL
 from bot.undo.table import FEATURE as UNDO
 from bot.week_picture.table import FEATURE as WEEK_PICTURE
+from bot.workbook.table import FEATURE as WORKBOOK
 
 _Entry = TypeVar("_Entry")
 
@@ -44,6 +46,7 @@ FEATURES: tuple[Feature, ...] = (
     EVENT,
     FOOD,
     MEMBERSHIP,
+    PAST_WEEKS,
     PHOTOS,
     PLAN,
     READINESS,
@@ -53,6 +56,7 @@ FEATURES: tuple[Feature, ...] = (
     TRAVEL,
     UNDO,
     WEEK_PICTURE,
+    WORKBOOK,
 )
 
 

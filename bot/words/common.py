@@ -167,6 +167,14 @@ def sheet_button() -> str:
     return tr("Plan as a sheet")
 
 
+def files_button() -> str:
+    return tr("Files")
+
+
+def past_weeks_button() -> str:
+    return tr("Past weeks")
+
+
 def calendar_button() -> str:
     return tr("Calendar file")
 

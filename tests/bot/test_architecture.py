@@ -25,13 +25,24 @@ FEATURES: dict[str, set[str]] = {
     "athlete": {"alerts", "checkin", "decision", "membership"},
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
-    "coach": {"alerts", "athlete", "debrief", "decision", "membership", "photos", "plan", "safety"},
+    "coach": {
+        "alerts",
+        "athlete",
+        "debrief",
+        "decision",
+        "membership",
+        "past_weeks",
+        "photos",
+        "plan",
+        "safety",
+    },
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
     "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
+    "past_weeks": {"sheets"},
     "photos": {"decision"},
     "plan": {"debrief", "decision"},
     "reachability": {"alerts", "checkin", "coach", "decision", "membership", "safety"},
@@ -42,6 +53,7 @@ FEATURES: dict[str, set[str]] = {
     "travel": {"alerts"},
     "undo": {"coach", "decision", "event", "stage"},
     "week_picture": {"decision"},
+    "workbook": {"alerts", "decision", "food", "past_weeks", "sheets"},
 }
 
 #: The rooms of the engine, each with the rooms that it imports.

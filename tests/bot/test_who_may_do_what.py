@@ -62,6 +62,7 @@ MAY_SEND: dict[str, set[str]] = {
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
     "ready": COACHES,
+    "files": ATHLETES | COACHING,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -88,6 +89,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
+    "fl": ("fl:own:xlsx", None, ATHLETES | COACHING),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
@@ -112,6 +114,7 @@ ABOUT: dict[str, str] = {
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
     "coach-next-load": "athlete", "coach-pass-on": "athlete",
+    "coach-past-weeks": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {

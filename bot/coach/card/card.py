@@ -135,6 +135,7 @@ def _card_buttons(
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
+            button(common.files_button(), "files"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],

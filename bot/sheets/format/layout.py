@@ -31,6 +31,8 @@ SHEET_NAME = "Plan"
 PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
 DAYS_OUT, DAY = mark("Days out"), mark("Day")
 LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
+#: Headings by which the line of headings of a CSV is known, whatever sheet it is.
+LANDMARKS = (DAYS_OUT, mark("Event day"))
 #: What a column of the days' own totals may be headed with, the first as we say it.
 TOTAL = "kcal"
 TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")
@@ -38,7 +40,8 @@ TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal 
 AS_ALWAYS = mark("as always")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
+#: Signs that make a formula of a cell, the wide ones too, which some programs read alike.
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _VERSION = re.compile(r"a(\d{1,9})-p(\d{1,9})-l(\d{1,9})", re.IGNORECASE)
 
 

@@ -15,6 +15,7 @@ import re
 import zipfile
 from collections.abc import Iterator
 from datetime import date, time, timedelta
+from functools import partial
 from typing import Any
 from xml.etree import ElementTree
 
@@ -22,7 +23,8 @@ from openpyxl import load_workbook
 from openpyxl.utils import range_boundaries
 
 from bot.sheets.format.grid import NOTHING, Cell, Content, Grid
-from bot.sheets.format.layout import DAYS_OUT, SHEET_NAME
+from bot.sheets.format.layout import LANDMARKS, SHEET_NAME
+from bot.words.languages import in_each, tr
 
 MOST_BYTES = 1_000_000
 MOST_UNPACKED_BYTES = 8_000_000
@@ -203,8 +205,9 @@ def _decoded(content: bytes) -> str:
 
 def _delimiter(text: str) -> str:
     """The sign between the headings, of which there are many in their line."""
+    headings = {said.casefold() for label in LANDMARKS for said in in_each(partial(tr, label))}
     for line in text.splitlines()[:MOST_ROWS]:
-        if DAYS_OUT.casefold() in line.casefold():
+        if any(heading in line.casefold() for heading in headings):
             return max(_DELIMITERS, key=line.count)
     return ","
 
