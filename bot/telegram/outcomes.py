@@ -103,6 +103,10 @@ class Outcomes:
         row = session.get_one(OutboxRow, row_id, with_for_update=True)
         row.problem = error_name(error)
         session.add(row)
+        _log.warning(
+            "a call did not go through",
+            outbox_id=row.id, method=row.method, error=row.problem, attempts=row.attempts,
+        )  # fmt: skip
         match error:
             case RetryAfter():
                 self._rest(row, error)

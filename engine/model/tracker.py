@@ -15,7 +15,6 @@ from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.special import ndtr
 
 from engine.evidence import physiology as sizes
 from engine.evidence import tracking as known
@@ -253,7 +252,7 @@ def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
         chance += _weight_chance(off, female=belief.frame.sex is Sex.FEMALE)
-        surprises = (*surprises, float(np.mean(ndtr(off / float(known.SCALE_NOISE)))))
+        surprises = (*surprises, float(np.mean(_normal_below(off / float(known.SCALE_NOISE)))))
     if morning.fullness is not None:
         chance += _grade_chance(
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
@@ -287,10 +286,20 @@ def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
     return _resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
+def _normal_below(deviations: Floats) -> Floats:
+    """The chance that a standard normal value is below each of these."""
+    from scipy.special import ndtr  # noqa: PLC0415 - heavy: at the first morning, not at the start
+
+    below: Floats = ndtr(deviations)
+    return below
+
+
 def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
-    spilled = ndtr((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
-    flat = ndtr((person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
+    spilled = _normal_below((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
+    flat = _normal_below(
+        (person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value)
+    )
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
 
 
@@ -322,8 +331,8 @@ def _weight_chance(off: Floats, *, female: bool) -> Floats:
 
 
 def _grade_chance(grade: int, mean: Floats, noise: float, most: int) -> Floats:
-    upper = 1.0 if grade >= most else ndtr((grade + 0.5 - mean) / noise)
-    lower = 0.0 if grade <= 1 else ndtr((grade - 0.5 - mean) / noise)
+    upper = 1.0 if grade >= most else _normal_below((grade + 0.5 - mean) / noise)
+    lower = 0.0 if grade <= 1 else _normal_below((grade - 0.5 - mean) / noise)
     # A slip of the thumb is always possible.
     return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most), dtype=np.float32)
 

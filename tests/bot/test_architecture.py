@@ -17,7 +17,9 @@ KERNEL = ({"store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "we
 FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in packages}
 
 #: What stands above the features and puts them together; nothing below imports it.
-ABOVE = {"app", "cli", "documents", "doors", "features", "landing", "rehearsal", "uploads"}
+ABOVE = {
+    "app", "cli", "documents", "doors", "features", "landing", "operation", "rehearsal", "uploads",
+}  # fmt: skip
 
 #: The features, each with the features that it imports.
 FEATURES: dict[str, set[str]] = {
