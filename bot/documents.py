@@ -8,6 +8,7 @@ from typing import Any
 from bot.calendar import file as calendar_file
 from bot.core.context import Document
 from bot.core.turn import Turn
+from bot.my_data import handing_out
 from bot.past_weeks import importing
 from bot.photos import photo_rows
 from bot.sheets import sheets
@@ -24,6 +25,7 @@ MAKERS: Mapping[str, Maker] = {
     picture.MAKE: picture.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
     importing.MAKE: importing.make,
+    handing_out.MAKE: handing_out.make,
     workbook_files.MAKE: workbook_files.make,
 }
 

@@ -20,6 +20,7 @@ from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
 from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
+from bot.my_data.table import FEATURE as MY_DATA
 from bot.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
@@ -46,6 +47,7 @@ FEATURES: tuple[Feature, ...] = (
     EVENT,
     FOOD,
     MEMBERSHIP,
+    MY_DATA,
     PAST_WEEKS,
     PHOTOS,
     PLAN,

@@ -93,10 +93,11 @@ def leave_button() -> str:
 
 def imported(count: int) -> str:
     said = trn("Done: {number} past week is in.", "Done: {number} past weeks are in.", count)
-    return f"{said} " + tr(
-        "The next check-in's forecast learns from them. You find them under {files}.",
-        files=past_weeks_button(),
+    learns = tr(
+        "The next check-in's forecast learns from them. To take them back, see {button}.",
+        button=past_weeks_button(),
     )
+    return f"{said} {learns}"
 
 
 def left() -> str:

@@ -196,11 +196,11 @@ FOODS = Table(
 EATEN = Table(
     id="eaten",
     title=mark("Eaten"),
-    about=mark("One row a food that was noted as eaten."),
+    about=mark("One row a food that was entered as eaten."),
     columns=(
         *WHO,
         DATE,
-        _moment("at", mark("Noted at")),
+        _moment("at", mark("Entered at")),
         _text("food", mark("Food")),
         _number("grams", mark("Amount"), "g"),
         _number("eaten_kcal", mark("Energy"), "kcal"),

@@ -44,6 +44,7 @@ FEATURES: dict[str, set[str]] = {
     "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
+    "my_data": {"photos", "workbook"},
     "past_weeks": {"sheets"},
     "photos": {"decision"},
     "plan": {"debrief", "decision"},

@@ -62,7 +62,7 @@ MAY_SEND: dict[str, set[str]] = {
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
     "ready": COACHES,
-    "files": ATHLETES | COACHING,
+    "files": ATHLETES | COACHING, "mydata": KNOWN,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
