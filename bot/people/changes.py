@@ -60,6 +60,7 @@ class Change(StrEnum):
     DOCTOR_WORD_NOTED = "doctor's word noted", Follows.NOTED
     DOUBT = "doubt"
     EVENT_SET = "event set", Follows.NOTED | Follows.CALENDAR | Follows.FIGURES
+    EVENT_REMOVED = "event removed", Follows.NOTED | Follows.CALENDAR
     FORECAST = "forecast", Follows.NOTED
     FREEZE_LIFTED = "freeze lifted", Follows.NOTED | Follows.CALENDAR
     FROZEN = "frozen", Follows.NOTED | Follows.CALENDAR
@@ -109,4 +110,4 @@ def following(what: Follows) -> tuple[Change, ...]:
 
 
 #: What sets plan and limits in one go, as a change of each notes it.
-BY_SHEET, BY_LEARNT_LOAD = "sheet", "next load"
+BY_SHEET, BY_LEARNT_LOAD, BY_SETUP = "sheet", "next load", "setup"

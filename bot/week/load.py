@@ -5,7 +5,7 @@ from __future__ import annotations
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session, col, or_, select
 
 from bot.core.turn import Turn
 from bot.store.tables.people import AthleteProfile
@@ -69,6 +69,22 @@ def current_event(session: Session, athlete_id: int) -> EventRow | None:
         .order_by(col(EventRow.id).desc())
     )
     return session.exec(query).first()
+
+
+def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
+    """The season: the event that counts and those that wait, by day."""
+    query = select(EventRow).where(
+        EventRow.athlete_id == athlete_id,
+        or_(col(EventRow.active).is_(True), col(EventRow.waits).is_(True)),
+    )
+    counts = current_event(session, athlete_id)
+    rows = [row for row in session.exec(query) if row.waits or row is counts]
+    return sorted(rows, key=lambda row: (row.day, row.id or 0))
+
+
+def event_ahead(session: Session, athlete_id: int, number: int) -> EventRow | None:
+    """One of them by its number; None for any other."""
+    return next((row for row in events_ahead(session, athlete_id) if row.id == number), None)
 
 
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:

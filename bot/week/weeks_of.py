@@ -17,6 +17,7 @@ from sqlmodel import Session, col, select
 
 from bot.people.changes import Change
 from bot.store.base import id_of
+from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import (
     CheckInRow,
@@ -28,6 +29,8 @@ from bot.store.tables.week import (
     SymptomReport,
 )
 from bot.week.load import READINGS
+from bot.week.observed import observed_of
+from engine.values.observed import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, DayTarget
 
 _DAY = dt.timedelta(days=1)
@@ -41,7 +44,8 @@ class DayRow:
 
     Weight, band, fullness, sharpness, stomach, sleep and symptoms are of that day's morning;
     `eaten_carb_g` and `water_l` are the day's own, as told the morning after. `set_carb_g` is None
-    while the plan's figure stands. `rule` decided on that day's figure, with `status`; `set_by` is
+    while the plan's figure stands. `eye` is what the coach saw that morning, the most careful word
+    where there are two. `rule` decided on that day's figure, with `status`; `set_by` is
     decision | coach | plan.
     """
 
@@ -59,6 +63,8 @@ class DayRow:
     fullness: int | None = None
     expected_fullness: int | None = None
     sharpness: int | None = None
+    eye: str | None = None
+    eye_sharpness: int | None = None
     gut: str | None = None
     sleep_h: float | None = None
     symptoms: tuple[str, ...] = ()
@@ -131,6 +137,7 @@ class _Told:
     mornings: dict[tuple[int, dt.date], CheckInRow]
     set_days: dict[tuple[int, dt.date], DaySetRow]
     reported: dict[tuple[int, dt.date], list[str]]
+    seen: dict[tuple[int, dt.date], list[Observed]]
     decided: Mapping[int, Mapping[str, Any]]  # the newest on a morning, by its check-in
     setting: dict[tuple[int, dt.date], tuple[str, str]] = field(default_factory=dict)
 
@@ -227,6 +234,14 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
     for report in session.exec(reports.order_by(col(SymptomReport.id))):
         if not report.symptom.startswith(READINGS):
             reported[report.athlete_id, report.date].append(report.symptom)
+    looks = select(CoachLookRow).where(
+        col(CoachLookRow.athlete_id).in_(athletes),
+        CoachLookRow.date >= first,
+        CoachLookRow.date <= last,
+    )
+    seen: dict[tuple[int, dt.date], list[Observed]] = defaultdict(list)
+    for look in session.exec(looks.order_by(col(CoachLookRow.id))):
+        seen[look.athlete_id, look.date].append(observed_of(look))
     decided: dict[int, dict[str, Any]] = {}
     setting: dict[tuple[int, dt.date], tuple[str, str]] = {}
     for one in session.exec(decisions.order_by(col(DecisionRow.id))):
@@ -237,6 +252,7 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
         mornings={(row.athlete_id, row.date): row for row in session.exec(mornings)},
         set_days={(row.athlete_id, row.date): row for row in session.exec(set_days)},
         reported=reported,
+        seen=seen,
         decided=decided,
         setting=setting,
     )
@@ -261,6 +277,7 @@ def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told)
     morning, after = told.mornings.get(key), told.mornings.get((event.athlete_id, date + _DAY))
     set_row = told.set_days.get(key)
     rule, status = told.setting.get(key, (None, None))
+    eye = most_careful(told.seen.get(key, ()))
     row = DayRow(
         date=date, days_out=days_out, planned=planned, rule=rule, status=status,
         set_carb_g=set_row.carb_g if set_row is not None else None,
@@ -268,6 +285,8 @@ def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told)
         eaten_carb_g=after.carb_eaten_g if after is not None else None,
         water_l=after.water_l if after is not None else None,
         symptoms=tuple(told.reported.get(key, ())),
+        eye=eye.look.value if eye is not None else None,
+        eye_sharpness=eye.sharpness if eye is not None else None,
     )  # fmt: skip
     return row if morning is None else _answered(row, morning, told.decided.get(id_of(morning), {}))
 

@@ -13,7 +13,7 @@ import pytest
 ROOT = Path(__file__).parents[2]
 
 #: The kernel knows no feature; a package of it imports packages of lower floors only.
-KERNEL = ({"store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
+KERNEL = ({"drawing", "store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
 FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in packages}
 
 #: What stands above the features and puts them together; nothing below imports it.
@@ -24,7 +24,7 @@ ABOVE = {
 #: The features, each with the features that it imports.
 FEATURES: dict[str, set[str]] = {
     "alerts": set(),
-    "athlete": {"alerts", "checkin", "decision", "membership"},
+    "athlete": {"alerts", "checkin", "decision", "event", "membership"},
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
     "coach": {
@@ -32,6 +32,7 @@ FEATURES: dict[str, set[str]] = {
         "athlete",
         "debrief",
         "decision",
+        "event",
         "membership",
         "past_weeks",
         "photos",

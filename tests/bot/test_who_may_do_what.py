@@ -113,7 +113,8 @@ ABOUT: dict[str, str] = {
     "stage": "athlete", "stage-look": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
-    "coach-next-load": "athlete", "coach-pass-on": "athlete",
+    "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
+    "coach-pass-on": "athlete",
     "coach-past-weeks": "athlete",
 }  # fmt: skip
 

@@ -19,6 +19,8 @@ from bot.debrief import words as debrief_words
 from bot.decision import words_forecast_use as forecast_words
 from bot.decision import words_holding as hold_words
 from bot.decision.signoff import morning_line
+from bot.event import season_lines
+from bot.event import words_season as season_words
 from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
@@ -60,7 +62,10 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
 def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(turn.session, profile)
-    lines = [_event_words(profile, seen.event, turn.context)]
+    lines = [
+        _event_words(profile, seen.event, turn.context),
+        season_lines.ahead_line(turn, profile),
+    ]
     target = target_in_force(turn.session, week, today) if week is not None else None
     if target is not None:
         water = figures.litres(target.water_l, profile.volume_unit)
@@ -118,6 +123,7 @@ def _card_buttons(
     rows = [
         [
             button(common.event_button(), "event"),
+            button(season_words.season_button(), "season"),
             button(words.plan_button(), "plan"),
             button(words.limits_button(), "limits"),
         ],

@@ -316,6 +316,9 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     ),
     Change.SECOND_COACH_OVER: lambda d: tr("{name} is no longer second coach", name=d["name"]),
     Change.EVENT_SET: _event_set,
+    Change.EVENT_REMOVED: lambda d: tr(
+        "took the {kind} of {day} out of the season", kind=word(d["kind"]), day=_day(d)
+    ),
     Change.DAY_SET_BY_HAND: _by_hand,
     Change.HELD: _held,
     Change.HOLD_ENDED: _plain(mark("ended the hold")),
