@@ -6,8 +6,10 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.calendar import file as calendar_file
+from bot.coach_numbers import view as numbers
 from bot.core.context import Document
 from bot.core.turn import Turn
+from bot.handout import handing_over
 from bot.my_data import handing_out
 from bot.past_weeks import importing
 from bot.photos import photo_rows
@@ -25,6 +27,9 @@ MAKERS: Mapping[str, Maker] = {
     picture.MAKE: picture.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
     importing.MAKE: importing.make,
+    numbers.PICTURE: numbers.make_picture,
+    numbers.SHEET: numbers.make_sheet,
+    handing_over.MAKE: handing_over.make,
     handing_out.MAKE: handing_out.make,
     workbook_files.MAKE: workbook_files.make,
 }

@@ -13,12 +13,14 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
+from bot.coach_numbers.table import FEATURE as COACH_NUMBERS
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
 from bot.food.table import FEATURE as FOOD
+from bot.handout.table import FEATURE as HANDOUT
 from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.my_data.table import FEATURE as MY_DATA
 from bot.past_weeks.table import FEATURE as PAST_WEEKS
@@ -41,11 +43,13 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
+    COACH_NUMBERS,
     DEBRIEF,
     DECISION,
     DIRECT,
     EVENT,
     FOOD,
+    HANDOUT,
     MEMBERSHIP,
     MY_DATA,
     PAST_WEEKS,

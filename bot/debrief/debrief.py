@@ -156,8 +156,13 @@ def before_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     say_to(turn, coach, text)
 
 
+def _kept(session: Session, event: EventRow) -> DebriefRow | None:
+    """What is kept of the week so far; for who reads only."""
+    return session.exec(select(DebriefRow).where(DebriefRow.event_id == event.id)).first()
+
+
 def _row(session: Session, event: EventRow) -> DebriefRow:
-    row = session.exec(select(DebriefRow).where(DebriefRow.event_id == event.id)).first()
+    row = _kept(session, event)
     if row is None:
         row = DebriefRow(event_id=id_of(event), athlete_id=event.athlete_id)
         session.add(row)
@@ -186,21 +191,39 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
 
 
 def _text(session: Session, coach: Person, profile: AthleteProfile, found: BehindWeek) -> str:
-    event, unit = found.event, profile.weight_unit
+    days = [
+        words.day_line(day, found.why.get(day.days_out, ""), profile.weight_unit)
+        for day in found.days
+    ]
+    head, *rest = paragraphs(session, coach, profile, found)
+    return "\n\n".join([head, "\n".join([words.columns(), *days]), *rest])
+
+
+def paragraphs(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    found: BehindWeek,
+    *,
+    to_hand_over: bool = False,
+) -> list[str]:
+    """What is said of the week beside its days, the heading first.
+
+    What is to be handed over is without the coach's own note, which nobody else is to read.
+    """
+    event = found.event
     name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
-    row = _row(session, event)
-    days = [words.day_line(day, found.why.get(day.days_out, ""), unit) for day in found.days]
+    row = _kept(session, event)
     parts = [
         words.head(name, event.kind, event.day, own=own),
-        "\n".join([words.columns(), *days]),
         "\n".join(_in_sum(session, profile, found)),
         words.forecast_score(_only_shown(session, event)),
-        words.athletes_word(name, row.athlete_said) if row.athlete_said else "",
+        words.athletes_word(name, row.athlete_said) if row and row.athlete_said else "",
         words.to_carry(found.debrief.lessons),
-        words.own_note(row.coach_note) if row.coach_note else "",
+        words.own_note(row.coach_note) if row and row.coach_note and not to_hand_over else "",
         words.rests_on(),
     ]
-    return "\n\n".join(part for part in parts if part)
+    return [part for part in parts if part]
 
 
 def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> list[str]:

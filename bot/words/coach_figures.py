@@ -6,7 +6,17 @@ from collections.abc import Callable
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from bot.words.figures import all_of, capital, change, grams, milligrams, number, plain, weight
+from bot.words.figures import (
+    all_of,
+    capital,
+    change,
+    grams,
+    milligrams,
+    number,
+    plain,
+    signed,
+    weight,
+)
 from bot.words.figures import clock as hour
 from bot.words.figures import clock_in as clock
 from bot.words.figures import moment_in as moment
@@ -36,6 +46,7 @@ __all__ = [
     "number",
     "plain",
     "sentence",
+    "signed",
     "weight",
 ]
 

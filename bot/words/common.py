@@ -175,6 +175,10 @@ def past_weeks_button() -> str:
     return tr("Past weeks")
 
 
+def handout_button() -> str:
+    return tr("Debrief as PDF")
+
+
 def calendar_button() -> str:
     return tr("Calendar file")
 

@@ -72,9 +72,12 @@ def on_card(turn: OnAthlete) -> None:
     form = turn.arguments[0] if turn.arguments else ""
     if form not in FORMATS:
         forms = [Button(words.format_button(form), f"c:files:{number}:{form}") for form in FORMATS]
-        earlier = [Button(common.past_weeks_button(), f"c:past:{number}")]
+        others = [
+            Button(common.handout_button(), f"c:handout:{number}"),
+            Button(common.past_weeks_button(), f"c:past:{number}"),
+        ]
         text = words.ask_own() if own else words.ask_athlete(name)
-        say_to(turn, turn.person, text, buttons=[forms, earlier])
+        say_to(turn, turn.person, text, buttons=[forms, others])
         return
     _send(turn, [turn.profile], form, words.caption_own() if own else words.caption_athlete(name))
 

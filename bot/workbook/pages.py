@@ -48,19 +48,21 @@ def _a_week(label: str) -> Column:
 
 
 def _page(id: str, title: str, columns: tuple[Column, ...], frame: pd.DataFrame) -> Page:
-    import pandas as pd  # noqa: PLC0415 - it takes half a second to load
-
-    rows = []
-    series = [_plain(frame[column.key], column.kind, pd) for column in columns]
-    if series:
-        rows = list(zip(*series, strict=True))
     return Page(
         id=id,
         title=title[:SHEET_TITLE_MOST],
         columns=columns,
         headings=tuple(column.titled() for column in columns),
-        rows=rows,
+        rows=cells(frame, columns),
     )
+
+
+def cells(frame: pd.DataFrame, columns: tuple[Column, ...]) -> list[tuple[Any, ...]]:
+    """The frame's rows in the order of these columns, as they are written."""
+    import pandas as pd  # noqa: PLC0415 - it takes half a second to load
+
+    series = [_plain(frame[column.key], column.kind, pd) for column in columns]
+    return list(zip(*series, strict=True))
 
 
 def _plain(series: pd.Series[Any], kind: Kind, pd: Any) -> list[Any]:

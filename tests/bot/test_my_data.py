@@ -118,7 +118,7 @@ def test_an_athlete_gets_every_row_about_them_whoever_wrote_it(team: Team) -> No
         "eaten", "photo", "coach_look", "debrief", "history",
     } <= filled  # fmt: skip
     assert found["people"] == {"1": "Ravi", "2": "Mira"}
-    assert any("61.0" in json.dumps(row) for row in found["person"]["inbox"])
+    assert any("61.0" in json.dumps(row) for row in found["person"]["outbox"])
 
 
 def test_nothing_of_anybody_else_and_no_secret_is_in_it(team: Team) -> None:

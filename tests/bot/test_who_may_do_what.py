@@ -62,7 +62,7 @@ MAY_SEND: dict[str, set[str]] = {
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
     "ready": COACHES,
-    "files": ATHLETES | COACHING, "mydata": KNOWN,
+    "files": ATHLETES | COACHING, "mydata": KNOWN, "numbers": COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -90,6 +90,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "fl": ("fl:own:xlsx", None, ATHLETES | COACHING),
+    "nb": ("nb:xlsx", None, COACHES),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
