@@ -102,7 +102,7 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
 ) -> None:
     _, page = page_of(handed_out(team))
     headings = [cell.value for cell in page[5]]
-    assert headings == [
+    assert headings[:11] == [
         "Days out", "Day", "Carbs (g)", "Protein (g)", "Fat (g)", "Fibre (g)", "Water (L)",
         "Sodium (mg)", "Training", "Cardio (min)", "Steps",
     ]  # fmt: skip
@@ -113,6 +113,39 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
     assert page["I6"].value == plan.days[0].training
     assert page["A16"].value == "Carb floor a day"
     assert page["B16"].value == week(team).limits.carb_floor_g
+
+
+def test_beside_the_plan_stands_what_was_set_eaten_and_answered_with_totals(midweek: Team) -> None:
+    midweek.athlete.writes("61.1 2 3.5 5 on target fine")
+    _, page = page_of(handed_out(midweek))
+    headings = [cell.value for cell in page[5]]
+    assert headings[11:] == [
+        "Carbs set (g)", "Carbs eaten (g)", "Water drunk (L)", "Weight (kg)", "Fullness (1-10)",
+        "Sharpness (1-5)", "Energy planned (kcal)", "Energy set (kcal)",
+    ]  # fmt: skip
+    cells = [[cell.value for cell in row] for row in page["A6:S13"]]
+    rows = {row[0]: dict(zip(headings, row, strict=True)) for row in cells}
+    morning, before = rows[3], rows[4]
+    answers = ("Weight (kg)", "Fullness (1-10)", "Sharpness (1-5)")
+    assert [morning[heading] for heading in answers] == [61.1, 2, 5]
+    assert before["Water drunk (L)"] == 3.5 and before["Carbs eaten (g)"] == before["Carbs (g)"]
+    # EU 1169/2011 Annex XIV: 4 kcal a gram of carbohydrate and of protein, 9 of fat, 2 of fibre.
+    assert before["Energy planned (kcal)"] == (
+        4 * (before["Carbs (g)"] + before["Protein (g)"]) + 9 * before["Fat (g)"]
+        + 2 * before["Fibre (g)"]
+    )  # fmt: skip
+    total = dict(zip(headings, (cell.value for cell in page[14]), strict=True))
+    assert total["Days out"] is None and total["Day"] == "Load days"
+    assert total["Carbs (g)"] == sum(rows[out]["Carbs (g)"] for out in (3, 2, 1))
+    assert total["Carbs set (g)"] == sum(rows[out]["Carbs set (g)"] for out in (3, 2, 1))
+    assert total["Carbs eaten (g)"] is None  # not known of all of them
+    assert page.freeze_panes == "C6"
+    assert (page.page_setup.fitToWidth, page.page_setup.fitToHeight) == (1, 1)
+
+
+def test_what_stands_beside_the_plan_is_not_read_back(team: Team) -> None:
+    said = sends_back(team, with_cells(handed_out(team), L6=999, C14=1))
+    assert "nothing in it is different" in said
 
 
 def test_csv_and_xlsx_say_the_same(team: Team) -> None:
