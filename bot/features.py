@@ -19,6 +19,7 @@ from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
+from bot.eye.table import FEATURE as EYE
 from bot.food.table import FEATURE as FOOD
 from bot.handout.table import FEATURE as HANDOUT
 from bot.membership.table import FEATURE as MEMBERSHIP
@@ -27,6 +28,7 @@ from bot.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
+from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
@@ -48,6 +50,7 @@ FEATURES: tuple[Feature, ...] = (
     DECISION,
     DIRECT,
     EVENT,
+    EYE,
     FOOD,
     HANDOUT,
     MEMBERSHIP,
@@ -56,6 +59,7 @@ FEATURES: tuple[Feature, ...] = (
     PHOTOS,
     PLAN,
     READINESS,
+    REPLAY,
     SAFETY,
     SHEETS,
     STAGE,

@@ -49,6 +49,8 @@ class Change(StrEnum):
     COACH_BEGAN = "coach began"
     COACH_CHANGED = "coach changed"
     COACH_ENDED = "coach ended"
+    COACH_LOOK = "coach look", Follows.NOTED
+    COACH_LOOK_TAKEN_BACK = "coach look taken back", Follows.NOTED
     DAY_LAID_OUT = "day laid out", Follows.CALENDAR
     DAY_MOVED = "day moved", Follows.CALENDAR
     DAY_SET_BY_HAND = "day set by hand", Follows.NOTED | Follows.FIGURES

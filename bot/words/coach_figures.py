@@ -16,6 +16,7 @@ from bot.words.figures import (
     plain,
     signed,
     weight,
+    weight_change,
 )
 from bot.words.figures import clock as hour
 from bot.words.figures import clock_in as clock
@@ -48,6 +49,7 @@ __all__ = [
     "sentence",
     "signed",
     "weight",
+    "weight_change",
 ]
 
 #: The limits as the engine calls them, in the order in which they are asked.

@@ -57,6 +57,14 @@ def weight(kg: float, unit: str) -> str:
     return in_digits(show_weight(kg, WeightUnit(unit)))
 
 
+def weight_change(kg: float, unit: str) -> str:
+    """ "+0.4 kg", "−0.9 lb" (for stones too); "" where a scale would show no change."""
+    shown = weight(abs(kg), "kg" if unit == "kg" else "lb")
+    if shown == weight(0.0, "kg" if unit == "kg" else "lb"):
+        return ""
+    return f"{'+' if kg > 0 else MINUS}{shown}"
+
+
 def volume(litres: float, unit: str) -> str:
     """ "3.5 L", "3500 ml", "118 US fl oz"."""
     return in_digits(show_volume(litres, VolumeUnit(unit)))

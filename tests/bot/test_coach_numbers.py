@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
 import numpy as np
@@ -16,6 +16,7 @@ from scipy.stats import ttest_1samp
 from bot.coach_numbers import reckoning as r
 from bot.coach_numbers import words
 from bot.coach_numbers.gather import numbers_of
+from bot.core.instants import local_instant
 from bot.store.db import transaction
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import Person
@@ -62,8 +63,7 @@ def past(team: Team, number: int, look: str | None, *, full: float = 0.6, athlet
         ))  # fmt: skip
         for out, expected in EXPECTED.items():
             on = day - out * DAY
-            # London is an hour ahead; asked at 6:30 there, answered 20 minutes later.
-            at = datetime(on.year, on.month, on.day, 5, 50, tzinfo=UTC)
+            at = local_instant(on, time(6, 50), "Europe/London")  # asked at 6:30
             row = CheckInRow(
                 athlete_id=athlete, date=on, weight_kg=61, fullness=WAS[out], sharpness=4,
                 answered_at=at,

@@ -136,6 +136,7 @@ def test_no_table_whichever_holds_a_row_that_is_the_athletes(team: Team) -> None
 
 def test_nothing_that_the_athlete_said_is_left_with_anybody_in_any_table(team: Team) -> None:
     said = (NOTES, "61.1", "well done")
+    sent(team, "sent", {"text": "Mira, 3 days out: 61.1 kg"})
     before = everything_kept(team)
     assert all(any(one in text for text in before.values()) for one in said)
     assert any("61.1" in text for text in in_the_coachs_chat(team))

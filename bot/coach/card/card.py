@@ -21,6 +21,7 @@ from bot.decision import words_holding as hold_words
 from bot.decision.signoff import morning_line
 from bot.event import season_lines
 from bot.event import words_season as season_words
+from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
@@ -29,6 +30,7 @@ from bot.photos import words as photo_words
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.next_load.words import learnt_button
 from bot.plan.planning import event_line
+from bot.replay import words as replay_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import current_week, reported_symptoms, target_in_force
@@ -72,6 +74,7 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) 
         lines.append(words.card_today(today, target.carb_g, water))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
+    lines += card_lines.looks(turn.session, profile, today)
     told = _also_told(turn.session, profile, row, today)
     lines += [told] if told else []
     decided = decided_line(seen)
@@ -136,12 +139,14 @@ def _card_buttons(
         [
             button(common.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
+            *([] if own else [button(eye_words.eye_button(), "eye")]),
             *([button(learnt_button(), "learnt")] if learnt else []),
         ],
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
             button(common.files_button(), "files"),
+            button(replay_words.button(), "whatif"),
         ],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
