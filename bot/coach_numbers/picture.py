@@ -11,9 +11,9 @@ from bot.words import figures
 from engine.values.shares import Share
 
 WIDTH = 1080
-LEFT, RIGHT = 440, 1000  # of the scale from 0 to 100 %
+LEFT, RIGHT = 500, 1000  # of the scale from 0 to 100 %
 LABEL_LEFT = 30
-TOP, HEAD, LINE, GAP = 150, 64, 84, 30
+TOP, HEAD, LINE, GAP = 150, 64, 84, 70
 TEXT = 30.0
 Panels = list[tuple[str, list[tuple[str, Share]]]]
 
@@ -39,12 +39,15 @@ def _draw(found: r.Numbers, day: date) -> Canvas:
 
 
 def _panel(page: Canvas, head: str, lines: list[tuple[str, Share]], top: float) -> float:
-    page.words(LABEL_LEFT, top + 24, head, size=TEXT + 4, align="left", bold=True)
+    page.words(
+        LABEL_LEFT, top + 24, head, size=TEXT + 4, align="left", bold=True,
+        room=WIDTH - 2 * LABEL_LEFT,
+    )  # fmt: skip
     bottom = top + HEAD + LINE * len(lines)
     for percent in (0, 50, 100):
         x = _x(percent / 100)
-        page.line([(x, top + HEAD - 6), (x, bottom - 10)], colour=LINES, width=2)
-        page.words(x, top + 30, f"{percent} %", size=26, colour=FAINT)
+        page.line([(x, top + HEAD - 6), (x, bottom)], colour=LINES, width=2)
+        page.words(x, bottom + 20, f"{percent} %", size=26, colour=FAINT)
     for number, (label, share) in enumerate(lines):
         _line(page, label, share, top + HEAD + LINE * (number + 0.5))
     return bottom + GAP

@@ -15,6 +15,7 @@ from engine.values.look import Look
 from engine.values.shares import Share
 
 RULES_SHOWN = 3
+SAME = 0.05  # a difference that would be written as 0.0
 DONE = {
     r.RAISED: mark("after more carbs"),
     r.LOWERED: mark("after fewer carbs"),
@@ -145,6 +146,8 @@ def _apart(what: str, found: r.Apart, unit: str) -> str:
         "low": figures.signed(found.low, 1), "high": figures.signed(found.high, 1),
         "pairs": trn("{number} morning", "{number} mornings", found.pairs),
     }  # fmt: skip
+    if abs(found.mean) < SAME:
+        return tr("- {what}: the same as you ({low} to {high}; {pairs})", **values)
     if found.mean < 0:
         return tr("- {what}: {mean} {unit} lower than you ({low} to {high}; {pairs})", **values)
     return tr("- {what}: {mean} {unit} higher than you ({low} to {high}; {pairs})", **values)

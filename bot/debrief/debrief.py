@@ -216,7 +216,7 @@ def paragraphs(
     row = _kept(session, event)
     parts = [
         words.head(name, event.kind, event.day, own=own),
-        "\n".join(_in_sum(session, profile, found)),
+        "\n".join(_in_sum(session, profile, found, to_hand_over=to_hand_over)),
         words.forecast_score(_only_shown(session, event)),
         words.athletes_word(name, row.athlete_said) if row and row.athlete_said else "",
         words.to_carry(found.debrief.lessons),
@@ -226,7 +226,9 @@ def paragraphs(
     return [part for part in parts if part]
 
 
-def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> list[str]:
+def _in_sum(
+    session: Session, profile: AthleteProfile, found: BehindWeek, *, to_hand_over: bool
+) -> list[str]:
     """A line for each thing that can be said of the week as a whole."""
     summed, event, unit = found.debrief, found.event, profile.weight_unit
     lines = [words.load_line(summed, profile.body_mass_kg or 1)]
@@ -236,7 +238,7 @@ def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> lis
     if looked is not None:
         detail = looked.detail
         lines.append(words.day_itself(detail["fullness"], detail["sharpness"], detail["gut"]))
-    lines.append(words.look_line(event.look))
+    lines.append(words.look_line(event.look, to_hand_over=to_hand_over))
     after = _weight_after(session, found)
     if after is not None:
         lines.append(words.afterwards(*after, unit))

@@ -11,7 +11,7 @@ from bot.words.languages import language
 
 #: Type sizes in points, the first that lets everything stand on one page.
 SIZES = (10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0)
-WIDTHS = (0.15, 0.12, 0.12, 0.12, 0.14, 0.08, 0.09, 0.18)
+WIDTHS = (0.15, 0.11, 0.11, 0.11, 0.12, 0.07, 0.11, 0.22)
 
 
 def handout_pdf(
@@ -41,7 +41,7 @@ def _set(
     page.paragraph(words.under_title(name, coach), size=size, quiet=True)
     page.heading(words.days_heading(), level=2, size=size * 1.2)
     page.table(
-        words.columns(weight_unit),
+        words.columns(),
         [words.day_row(day, found.why.get(day.days_out, ""), weight_unit) for day in found.days],
         widths=WIDTHS,
         size=size - 0.5,

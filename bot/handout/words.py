@@ -26,19 +26,19 @@ def under_title(name: str, coach: str) -> str:
 
 
 def days_heading() -> str:
-    return tr("Day by day")
+    return tr("Day by day, carbs in g")
 
 
 def in_sum_heading() -> str:
     return tr("Looking back")
 
 
-def columns(weight_unit: str) -> tuple[str, ...]:
+def columns() -> tuple[str, ...]:
     return (
         tr("Day"),
-        tr("Planned (g)"),
-        tr("Set (g)"),
-        tr("Eaten (g)"),
+        tr("Planned"),
+        tr("Set"),
+        tr("Eaten"),
         tr("Weight"),
         tr("Full"),
         tr("Sharp"),
