@@ -14,6 +14,7 @@ from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
 from bot.coach_numbers.table import FEATURE as COACH_NUMBERS
+from bot.comparison.table import FEATURE as COMPARISON
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
@@ -46,6 +47,7 @@ FEATURES: tuple[Feature, ...] = (
     CHECKIN,
     COACH,
     COACH_NUMBERS,
+    COMPARISON,
     DEBRIEF,
     DECISION,
     DIRECT,

@@ -30,6 +30,7 @@ FEATURES: dict[str, set[str]] = {
     "coach": {
         "alerts",
         "athlete",
+        "comparison",
         "debrief",
         "decision",
         "event",
@@ -42,6 +43,7 @@ FEATURES: dict[str, set[str]] = {
         "safety",
     },
     "coach_numbers": {"decision", "past_weeks", "workbook"},
+    "comparison": {"photos", "week_picture"},
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},

@@ -217,8 +217,8 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 
 def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
     """The sheet with a column of the coach's own totals."""
-    column = {f"L{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
-    return with_cells(handed_out(team), **{"L5": "Total (kcal)", **column, **cells})
+    column = {f"T{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
+    return with_cells(handed_out(team), **{"T5": "Total (kcal)", **column, **cells})
 
 
 # Annex XIV of Regulation (EU) No 1169/2011: carbohydrate (without fibre) 4, protein 4, fat 9 and
@@ -246,7 +246,7 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
 def test_totals_are_read_under_their_heading_in_any_language(
     team: Team, heading: str, ours: None
 ) -> None:
-    said = sends_back(team, with_totals(team, by_annex_xiv, L5=heading))
+    said = sends_back(team, with_totals(team, by_annex_xiv, T5=heading))
     assert "The totals of 8 days fit their carbs, protein, fat and fibre." in said
 
 
@@ -259,10 +259,10 @@ def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> N
 
 
 def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="1800"))
+    said = sends_back(team, with_cells(handed_out(team), T5="kcal", T8="1800"))
     assert "The total of 1 day fits" in said
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="much"))
-    assert 'L8: I can\'t read a number in "much"' in said
+    said = sends_back(team, with_cells(handed_out(team), T5="kcal", T8="much"))
+    assert 'T8: I can\'t read a number in "much"' in said
 
 
 def test_a_tap_on_leave_it_changes_nothing(team: Team) -> None:

@@ -11,6 +11,7 @@ from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.history import words as history_words
 from bot.coach.roster.standing import Seen, decided_line, look, standing
+from bot.comparison import words as comparison_words
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons
@@ -148,6 +149,7 @@ def _card_buttons(
             button(common.files_button(), "files"),
             button(replay_words.button(), "whatif"),
         ],
+        [button(comparison_words.button(), "weeks")],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],
