@@ -25,7 +25,7 @@ ORDER = (r.RAISED, r.LOWERED, r.KEPT)
 
 
 def menu() -> str:
-    return tr("how your athletes' weeks went, in numbers")
+    return tr("How your athletes' weeks went, in numbers")
 
 
 def nothing_yet() -> str:

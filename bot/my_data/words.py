@@ -6,12 +6,12 @@ from bot.words.languages import tr, trn
 
 
 def menu() -> str:
-    return tr("everything kept about you")
+    return tr("Everything saved about you, as files")
 
 
 def caption(*, athlete: bool, keep_days: int) -> str:
     parts = [
-        tr("Everything that is kept about you, with the schema that says what each part means."),
+        tr("Everything that is saved about you, with the schema that says what each part means."),
         trn(
             "Messages are kept for {number} day.", "Messages are kept for {number} days.", keep_days
         ),

@@ -123,7 +123,7 @@ def made_on(day: date) -> str:
 
 
 def menu() -> str:
-    return tr("your data as files")
+    return tr("Check-ins, targets and weeks as files")
 
 
 def format_button(form: str) -> str:
