@@ -14,6 +14,7 @@ from bot.handout import handing_over
 from bot.my_data import handing_out
 from bot.past_weeks import importing
 from bot.photos import photo_rows
+from bot.setup import many
 from bot.sheets import sheets
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
@@ -23,6 +24,7 @@ Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
 MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
+    many.MAKE: many.make_sheet,
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     "photo-row": photo_rows.make_row,

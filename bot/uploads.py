@@ -17,6 +17,8 @@ from bot.people.telling import say_to
 from bot.photos import photos
 from bot.photos import words as photo_words
 from bot.photos.fetching import order
+from bot.setup import many
+from bot.setup.roster_sheet.reading import Roster, is_roster, read_roster
 from bot.sheets import sheets
 from bot.sheets import words as sheet_words
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
@@ -52,13 +54,7 @@ def unpack(row: FetchRow, content: bytes, context: Context) -> object:
     """What is made of a file's bytes, outside any transaction."""
     if row.kind == photos.PHOTO:
         return photos.unpack_photo(row, content, context)
-    try:
-        grid = open_sheet(content)
-    except SheetRefused as refused:
-        return refused
-    if is_past_weeks(grid):
-        return importing.unpack(grid, context)
-    return sheets.unpack_sheet(grid)
+    return _unpack_sheet(content, context)
 
 
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
@@ -69,8 +65,21 @@ def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
             photos.photo_came(turn, person, row, outcome)
         elif isinstance(outcome, importing.Unpacked):
             importing.came(turn, person, outcome)
+        elif isinstance(outcome, Roster):
+            many.roster_came(turn, person, outcome)
         else:
             sheets.sheet_came(turn, person, outcome)
+
+
+def _unpack_sheet(content: bytes, context: Context) -> object:
+    """Three kinds of sheets come: of one plan, of many athletes, and of weeks that lie in the past."""
+    try:
+        grid = open_sheet(content)
+    except SheetRefused as refused:
+        return refused
+    if is_past_weeks(grid):
+        return importing.unpack(grid, context)
+    return read_roster(grid) if is_roster(grid) else sheets.unpack_grid(grid)
 
 
 def _coaches(session: Session, person: Person) -> bool:

@@ -124,8 +124,8 @@ def _beside(session: Session, event: EventRow, plan: PeakPlan) -> dict[int, dict
     return found
 
 
-def unpack_sheet(grid: Grid) -> Filled | SheetRefused | SheetProblems:
-    """What a sheet says, or why it says nothing; outside any transaction."""
+def unpack_grid(grid: Grid) -> Filled | SheetRefused | SheetProblems:
+    """What a plan's sheet says, or why it says nothing; outside any transaction."""
     try:
         return read_sheet(grid)
     except (SheetRefused, SheetProblems) as refused:

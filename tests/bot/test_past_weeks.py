@@ -18,6 +18,7 @@ from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, Person
+from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import weeks_before
 from bot.week.weeks_of import weeks_of_one
@@ -91,6 +92,11 @@ def everything(team: Team) -> dict[str, list[Any]]:
 def test_an_empty_sheet_comes_with_the_athlete_in_it_and_dates_laid_out(team: Team) -> None:
     team.coach.presses("c:files:2")
     team.coach.taps("Past weeks")
+    team.coach.taps("Empty sheet (CSV)")
+    as_saved = files_for(team.coach, "sendDocument")[-1][1][0].content.decode("utf-8-sig")
+    with_semicolons = io.StringIO()
+    csv.writer(with_semicolons, delimiter=";").writerows(csv.reader(io.StringIO(as_saved)))
+    assert "I imported nothing" in sends(team, with_semicolons.getvalue().encode())
     team.coach.taps("Empty sheet (XLSX)")
     page = load_workbook(io.BytesIO(files_for(team.coach, "sendDocument")[-1][1][0].content)).active
     assert page is not None
@@ -152,12 +158,16 @@ def test_the_history_says_that_they_were_imported_and_so_does_the_workbook(team:
 def test_taken_back_nothing_of_them_is_left(team: Team) -> None:
     before = everything(team)
     imports(team, as_csv(rows() + rows(date(2026, 12, 5), "full", "show")))
+    team.world.later(seconds=1)
+    with team.world.session() as session:
+        assert [row.weeks for row in session.exec(select(TaughtRow))] == [2]  # the coach's prior
     team.coach.presses("c:debrief:2")  # what came to hang on such a week goes with it
     assert "Debrief of Mira's show" in text_of(team.coach.all_said())
     team.coach.presses("c:past:2")
     team.coach.taps("Take back: 2 weeks of Sat 1 May")
     assert "Imported on Sat 1 May 2027 by Ravi: 2 weeks" in text_of(team.coach.all_said()[-1:])
     assert "2 weeks are out" in text_of(team.coach.taps("Take them back"))
+    team.world.later(seconds=1)
     assert everything(team) == before
     assert "out already" in text_of(team.coach.presses("c:past-back:2:1"))
 

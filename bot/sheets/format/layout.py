@@ -32,8 +32,6 @@ SHEET_NAME = "Plan"
 PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
 DAYS_OUT, DAY = mark("Days out"), mark("Day")
 LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
-#: Headings by which the line of headings of a CSV is known, whatever sheet it is.
-LANDMARKS = (DAYS_OUT, mark("Event day"))
 #: What a column of the days' own totals may be headed with, the first as we say it.
 TOTAL = "kcal"
 TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")

@@ -1,7 +1,7 @@
 """weeks from a sheet and which consent
 
-Revision ID: 0043
-Revises: 0042
+Revision ID: 0044
+Revises: 0043
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ from alembic import op
 
 import bot.store.base
 
-revision: str = "0043"
-down_revision: str | None = "0042"
+revision: str = "0044"
+down_revision: str | None = "0043"
 branch_labels: str | None = None
 depends_on: str | None = None
 
