@@ -57,6 +57,7 @@ class Change(StrEnum):
     DEBRIEF = "debrief"
     DEBRIEF_NOTE = "debrief note"
     DEBRIEF_WORD = "debrief word"
+    PLACING = "placing"
     DECIDED = "decided", Follows.FIGURES
     DECLINED = "declined"
     DOCTOR_WORD_NOTED = "doctor's word noted", Follows.NOTED

@@ -32,7 +32,6 @@ from bot.sheets.sheet_filled import (
     filled_limits,
     filled_plan,
     limits_of,
-    plan_of,
     touches_days_over,
 )
 from bot.sheets.sheet_totals import totals_text
@@ -40,11 +39,12 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import snapshots as changes
-from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_row
+from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
 from bot.words import common, names
 from bot.words.languages import tr
+from engine.planning.phases import as_ever
 from engine.values.energy import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
@@ -90,7 +90,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     if row is None or event is None or profile is None:
         return None
     name = get_person(turn.session, profile.person_id).first_name
-    plan, form = plan_of(row), str(named["format"])
+    plan, form = as_ever(plan_of(row), baseline_of(profile)), str(named["format"])
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
@@ -268,7 +268,7 @@ def _base(session: Session, profile: AthleteProfile) -> Base | None:
     query = (
         select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
     )
-    return Base(event, row, session.exec(query).first())
+    return Base(event, row, session.exec(query).first(), baseline_of(profile))
 
 
 def _say(turn: Turn, coach: Person, text: str) -> None:

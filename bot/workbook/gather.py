@@ -30,13 +30,13 @@ from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.load import READINGS
 from bot.week.weeks_of import DayRow, WeekRows, weeks_of
 from bot.words import common, names
+from bot.words.phases import phase_words
 from bot.words.symptoms import symptom_name
 from bot.words.training import training_words
 from bot.workbook import words
 from bot.workbook.columns import Column
 from bot.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS
 from engine.values.energy import energy_kcal
-from engine.values.plan import LOAD_DAYS
 
 if TYPE_CHECKING:
     import pandas as pd
@@ -127,7 +127,7 @@ def _names(session: Session, ids: Sequence[int]) -> dict[int, str]:
 
 #: What a day of a week says of itself, as `TARGETS` has it, and what check-ins take from it.
 _DAY_KEYS = (
-    "date", "days_out", "carb_planned_g", "carb_g", "set_by", "carb_eaten_g", "eaten_off_g",
+    "date", "days_out", "phase", "carb_planned_g", "carb_g", "set_by", "carb_eaten_g", "eaten_off_g",
     "protein_g", "fat_g", "fibre_g", "kcal_planned", "kcal", "water_target_l", "water_l",
     "sodium_mg", "training", "cardio_min", "steps", "weight_kg", "fullness", "sharpness",
     "band_low_kg", "band_high_kg", "expected_fullness",
@@ -204,7 +204,8 @@ def _day(week: WeekRows, day: DayRow) -> Record:
         return {key: record.get(key) for key in ("athlete_id", "event_day", "kind", *_DAY_KEYS)}
     others = (planned.protein_g, planned.fat_g, planned.fibre_g)
     return record | {
-        "carb_planned_g": planned.carb_g, "protein_g": planned.protein_g, "fat_g": planned.fat_g,
+        "phase": phase_words(planned.phase), "carb_planned_g": planned.carb_g,
+        "protein_g": planned.protein_g, "fat_g": planned.fat_g,
         "fibre_g": planned.fibre_g, "water_target_l": planned.water_l,
         "sodium_mg": planned.sodium_mg, "training": training_words(planned.training),
         "cardio_min": planned.cardio_min, "steps": planned.steps,
@@ -219,11 +220,11 @@ def _weeks(
     debriefs, writers = _debriefs(session, list(who.profiles))
     imported = {event for one in who.profiles for event in imported_events(session, one)}
     for week in weeks:
-        load = [day for day in week.days if day.days_out in LOAD_DAYS]
+        load = week.load
         known = [day for day in load if day.eaten_carb_g is not None and day.carb_g]
         set_g = sum(day.carb_g or 0.0 for day in load)
         mass = who.profiles[week.athlete_id].body_mass_kg
-        first, event = week.at(max(LOAD_DAYS)), week.at(0)
+        first, event = (load[0] if load else None), week.at(0)
         debrief, writer = debriefs.get(week.event_id), writers.get(week.event_id)
         may_read = reader_id == writer or reader_id != week.athlete_id
         yield {

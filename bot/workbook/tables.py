@@ -107,6 +107,7 @@ TARGETS = Table(
         *WEEK[:2],
         DATE,
         WEEK[2],
+        _text("phase", mark("Phase"), mark("Empty where the plan names none.")),
         _number("carb_planned_g", mark("Carbs planned"), "g"),
         _number("carb_g", mark("Carbs set"), "g", mark("What held for the day in the end.")),
         _text("set_by", mark("Set by")),

@@ -17,8 +17,12 @@ def _number(name: str, value: float, unit: str, note: str = "") -> Number:
 
 
 BETWEEN = _number(
-    "share of a parameter's published variance that lies between groups", 0.5, "1",
-    note="the rest lies between the people of one group, and never goes",
+    "share of a parameter's published variance that lies between groups", 0.3, "1",
+    note="the rest lies between the people of one group",
+)  # fmt: skip
+SPREAD_HELD = _number(
+    "athletes that the expected scatter within a group counts for", 10.0, "athletes",
+    note="people of one group stay about as different as people are held to be",
 )  # fmt: skip
 LEARNT_FROM = _number(
     "share of a parameter's variance that a week has to take away to count", 0.1, "1",

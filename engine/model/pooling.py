@@ -11,6 +11,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 import numpy as np
+from numpy.typing import NDArray
 
 from engine.evidence import pooling as e
 from engine.model.structures import KINDS, Kind
@@ -70,23 +71,35 @@ def _named(one: Taught, name: str) -> Spread:
 
 
 def _pooled(name: str, athletes: Sequence[Spread]) -> Spread:
-    mean, spread = PRIOR[name]
+    """Where people of the group lie and how far they scatter, by expectation and maximization."""
+    middle, spread = PRIOR[name]
     published = spread**2
-    between = float(e.BETWEEN) * published
-    within = published - between
-    weight, total = 1 / between, mean / between
-    for one in athletes:
-        left = one.spread**2
-        if left > (1 - float(e.LEARNT_FROM)) * published:
-            continue
-        precision = 1 / left - 1 / published
-        away = (one.mean / left - mean / published) / precision - mean
-        farthest = float(e.FARTHEST) * spread
-        said = mean + float(np.clip(away, -farthest, farthest))
-        alone = 1 / (within + 1 / precision)
-        weight += alone
-        total += alone * said
-    return Spread(name, _round(total / weight), _round(np.sqrt(within + 1 / weight)))
+    unknown = float(e.BETWEEN) * published
+    said, sure = _alone(middle, published, athletes)
+    expected = published - unknown
+    mean, within, held = middle, expected, float(e.SPREAD_HELD)
+    for _ in range(ROUNDS):
+        left = 1 / (1 / within + sure)
+        each = left * (mean / within + sure * said)
+        weight = len(said) / within + 1 / unknown
+        mean = float((each.sum() / within + middle / unknown) / weight)
+        scatter = float(((each - mean) ** 2 + left).sum())
+        within = (held * expected + scatter) / (held + len(said))
+    group = 1 / (float((1 / (within + 1 / sure[sure > 0])).sum()) + 1 / unknown)
+    return Spread(name, _round(mean), _round(np.sqrt(within + group)))
+
+
+def _alone(
+    middle: float, published: float, athletes: Sequence[Spread]
+) -> tuple[NDArray[np.float64], NDArray[np.float64]]:
+    """What each athlete's weeks say without the published prior, and how surely (1/variance)."""
+    left = np.array([one.spread**2 for one in athletes])
+    means = np.array([one.mean for one in athletes])
+    counts = left <= (1 - float(e.LEARNT_FROM)) * published
+    sure = np.where(counts, 1 / left - 1 / published, 0.0)
+    away = (means / left - middle / published) / np.where(counts, sure, 1.0) - middle
+    farthest = float(e.FARTHEST) * np.sqrt(published)
+    return middle + np.where(counts, np.clip(away, -farthest, farthest), 0.0), sure
 
 
 def _pooled_kinds(

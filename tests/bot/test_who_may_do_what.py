@@ -115,6 +115,7 @@ ABOUT: dict[str, str] = {
     "coach-figure": "decision",
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
+    "debrief-placing": "athlete",
     "stage": "athlete", "stage-look": "own",
     "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",

@@ -7,11 +7,13 @@ Data Analysis, section 5.4 (from memory); here it is held against the posterior 
 from __future__ import annotations
 
 import json
+from collections.abc import Callable
 from dataclasses import replace
 from datetime import date
 
 import numpy as np
 import pytest
+from scipy.optimize import brentq
 from scipy.stats import norm
 
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
@@ -68,34 +70,48 @@ def test_weeks_that_taught_nothing_leave_the_published_prior() -> None:
         assert kind.shares == pytest.approx(tuple(likely), abs=1e-4)
 
 
-def test_the_update_is_the_posterior_of_a_group_mean_found_on_a_grid() -> None:
+def test_the_groups_mean_is_the_posterior_found_on_a_grid_for_the_scatter_found() -> None:
     mean, spread = PRIOR["ceiling"]
     said, noise = (0.20, 0.05, 0.30, 0.16), 0.12  # what each athlete's weeks alone would say
-    each = []
-    for one in said:
-        precision = 1 / spread**2 + 1 / noise**2
-        left = (mean / spread**2 + one / noise**2) / precision
-        each.append(athlete(ceiling=(left, precision**-0.5)))
-    found = of(pooled(each), "ceiling")
-    between = float(e.BETWEEN) * spread**2
-    within = spread**2 - between
+    found = of(pooled([_left_by(one, noise) for one in said]), "ceiling")
+    unknown = float(e.BETWEEN) * spread**2
     grid = np.linspace(-1, 1, 20001)
-    density = norm.logpdf(grid, mean, between**0.5)
-    for one in said:
-        density += norm.logpdf(one, grid, (within + noise**2) ** 0.5)
-    weight = np.exp(density - density.max())
-    weight /= weight.sum()
-    middle = float((grid * weight).sum())
-    group = float((weight * (grid - middle) ** 2).sum())
-    assert found.mean == pytest.approx(middle, abs=2e-4)
-    assert found.spread == pytest.approx((within + group) ** 0.5, rel=1e-3)
+
+    def posterior(within: float) -> tuple[float, float]:
+        density = norm.logpdf(grid, mean, unknown**0.5)
+        for one in said:
+            density += norm.logpdf(one, grid, (within + noise**2) ** 0.5)
+        weight = np.exp(density - density.max())
+        weight /= weight.sum()
+        middle = float((grid * weight).sum())
+        return middle, float((weight * (grid - middle) ** 2).sum())
+
+    # The spread that is told is the scatter of people and the doubt about their mean together.
+    within = _solved(lambda one: one + posterior(one)[1] - found.spread**2, spread**2)
+    assert found.mean == pytest.approx(posterior(within)[0], abs=2e-3)
 
 
-def test_people_of_a_group_stay_as_different_as_people_are() -> None:
-    _, spread = PRIOR["burn"]
-    prior = pooled([athlete(burn=(0.1, 0.01))] * 200)
-    least = ((1 - float(e.BETWEEN)) * spread**2) ** 0.5
-    assert of(prior, "burn").spread >= least
+def _solved(off: Callable[[float], float], about: float) -> float:
+    return float(brentq(off, 0.05 * about, 3 * about))
+
+
+def _left_by(said: float, noise: float, name: str = "ceiling") -> Taught:
+    """Somebody whose weeks, taken alone, say so much with so much noise."""
+    mean, spread = PRIOR[name]
+    precision = 1 / spread**2 + 1 / noise**2
+    left = (mean / spread**2 + said / noise**2) / precision
+    return athlete(**{name: (left, precision**-0.5)})
+
+
+@pytest.mark.parametrize(("where", "scatter"), [(0.25, 0.10), (-0.2, 0.22), (0.0, 0.19)])
+def test_a_groups_mean_and_scatter_are_found_again(where: float, scatter: float) -> None:
+    rng = np.random.default_rng(3)
+    people = rng.normal(where, scatter, 300)
+    noise = 0.08
+    told = [_left_by(float(one), noise) for one in people + rng.normal(0, noise, 300)]
+    found = of(pooled(told), "ceiling")
+    assert found.mean == pytest.approx(where, abs=0.04)
+    assert found.spread == pytest.approx(scatter, abs=0.03)
 
 
 def test_one_who_is_far_off_pulls_no_further_than_is_allowed() -> None:

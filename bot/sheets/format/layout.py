@@ -32,6 +32,8 @@ SHEET_NAME = "Plan"
 PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
 DAYS_OUT, DAY = mark("Days out"), mark("Day")
 LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
+#: What the load total was called while every load lay on the same days.
+LOAD_TOTAL_BEFORE = mark("Load total, 3 to 1 days out")
 #: What a column of the days' own totals may be headed with, the first as we say it.
 TOTAL = "kcal"
 TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")

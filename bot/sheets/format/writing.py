@@ -15,16 +15,17 @@ from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
 from bot.words.languages import tr
+from bot.words.phases import phase_words
 from bot.words.training import training_words
 from engine.values.limits import LIMIT_KEYS
-from engine.values.plan import LOAD_DAYS, DayTarget
+from engine.values.plan import DayTarget
 
 if TYPE_CHECKING:
     from openpyxl.cell.cell import Cell
     from openpyxl.worksheet.worksheet import Worksheet
 
 FORMATS = ("xlsx", "csv")
-_WIDTHS = {"A": 30, "B": 14, "I": 30}
+_WIDTHS = {"A": 30, "B": 14, "I": 30, "L": 20}
 _OTHERS, _A4 = 10, 9  # the other columns; how spreadsheet files number the paper
 #: The row of the headings.
 HEAD = 5
@@ -73,7 +74,7 @@ def _total(sheet: at.PlanSheet, key: str) -> float | int | str:
     """The sum over the load days; nothing where it is no amount, or not known of each of them."""
     if key not in at.SUMMED:
         return ""
-    load = [target for target in sheet.plan if target.days_out in LOAD_DAYS]
+    load = [target for target in sheet.plan if target.days_out in sheet.plan.load_days]
     told = [
         getattr(target, key, None)
         if key in FIELDS
@@ -86,6 +87,8 @@ def _total(sheet: at.PlanSheet, key: str) -> float | int | str:
 def _shown(target: DayTarget, key: str) -> float | int | str:
     if key == "training":
         return training_words(target.training)
+    if key == "phase":
+        return phase_words(target.phase)
     value = getattr(target, key)
     return tr(at.AS_ALWAYS) if value is None and key in UNCOUNTED else at.shown(value)
 

@@ -1,7 +1,7 @@
 """weeks from a sheet and which consent
 
-Revision ID: 0044
-Revises: 0043
+Revision ID: 0045
+Revises: 0044
 """
 
 from __future__ import annotations
@@ -12,8 +12,8 @@ from alembic import op
 
 import bot.store.base
 
-revision: str = "0044"
-down_revision: str | None = "0043"
+revision: str = "0045"
+down_revision: str | None = "0044"
 branch_labels: str | None = None
 depends_on: str | None = None
 
