@@ -16,6 +16,7 @@ from bot.past_weeks import importing
 from bot.photos import photo_rows
 from bot.setup import many
 from bot.sheets import sheets
+from bot.timeline import seasons
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
 from bot.workbook import files as workbook_files
@@ -30,6 +31,7 @@ MAKERS: Mapping[str, Maker] = {
     "photo-row": photo_rows.make_row,
     picture.MAKE: picture.make_picture,
     comparing.MAKE: comparing.make_picture,
+    seasons.MAKE: seasons.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
     importing.MAKE: importing.make,
     numbers.PICTURE: numbers.make_picture,

@@ -35,6 +35,7 @@ from bot.safety.table import FEATURE as SAFETY
 from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
+from bot.timeline.table import FEATURE as TIMELINE
 from bot.travel.table import FEATURE as TRAVEL
 from bot.undo.table import FEATURE as UNDO
 from bot.week_picture.table import FEATURE as WEEK_PICTURE
@@ -69,6 +70,7 @@ FEATURES: tuple[Feature, ...] = (
     SETUP,
     SHEETS,
     STAGE,
+    TIMELINE,
     TRAVEL,
     UNDO,
     WEEK_PICTURE,

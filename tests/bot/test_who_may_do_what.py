@@ -56,7 +56,8 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 # Who may send each command at all; whose athletes it then shows is held by the tests below.
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "chart": ATHLETES, "picture": ATHLETES,
-    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
+    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "season": ATHLETES,
+    "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
