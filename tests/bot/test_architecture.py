@@ -36,12 +36,14 @@ FEATURES: dict[str, set[str]] = {
         "event",
         "eye",
         "membership",
+        "past_weeks",
         "photos",
         "plan",
         "replay",
         "safety",
         "timeline",
     },
+    "coach_numbers": {"decision", "past_weeks", "workbook"},
     "comparison": {"photos", "week_picture"},
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
@@ -49,7 +51,10 @@ FEATURES: dict[str, set[str]] = {
     "eye": {"decision"},
     "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
+    "handout": {"debrief"},
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
+    "my_data": {"photos", "workbook"},
+    "past_weeks": {"sheets"},
     "photos": {"decision", "eye"},
     "plan": {"debrief", "decision"},
     "pooling": set(),
@@ -64,6 +69,7 @@ FEATURES: dict[str, set[str]] = {
     "travel": {"alerts"},
     "undo": {"coach", "decision", "event", "stage"},
     "week_picture": {"decision"},
+    "workbook": {"alerts", "decision", "food", "past_weeks", "sheets"},
 }
 
 #: The rooms of the engine, each with the rooms that it imports.
