@@ -146,7 +146,7 @@ def forecast(scale: OnScale, unit: str) -> str:
         expected=figures.weight(scale.expected_kg, unit),
         low=figures.weight(scale.low_kg, unit),
         high=figures.weight(scale.high_kg, unit),
-        percent=round(100 * scale.chance_over / 5) * 5,
+        percent=min(max(round(20 * scale.chance_over) * 5, 5), 95),  # never sure
     )
     return f"{tr(STANDINGS[scale.standing])} {likely}"
 

@@ -1,7 +1,7 @@
 """what an event asks for
 
-Revision ID: 0045
-Revises: 0044
+Revision ID: 0046
+Revises: 0045
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-revision: str = "0045"
-down_revision: str | None = "0044"
+revision: str = "0046"
+down_revision: str | None = "0045"
 branch_labels: str | None = None
 depends_on: str | None = None
 
