@@ -148,6 +148,7 @@ def _card_buttons(
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
+            button(common.files_button(), "files"),
             button(replay_words.button(), "whatif"),
         ],
         [button(comparison_words.button(), "weeks"), button(timeline_words.button(), "timeline")],
