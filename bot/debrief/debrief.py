@@ -16,7 +16,7 @@ from bot.debrief import words, words_deeper
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, newest_behind, week_behind
-from bot.debrief.rows import debrief_row
+from bot.debrief.rows import debrief_row, kept_of
 from bot.decision import words_outlook as look_words
 from bot.dialogue import asking
 from bot.people.changes import Change
@@ -177,24 +177,44 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
 
 
 def _text(session: Session, coach: Person, profile: AthleteProfile, found: BehindWeek) -> str:
-    event, unit = found.event, profile.weight_unit
+    days = [
+        words.day_line(day, found.why.get(day.days_out, ""), profile.weight_unit)
+        for day in found.days
+    ]
+    head, *rest = paragraphs(session, coach, profile, found)
+    return "\n\n".join([head, "\n".join([words.columns(), *days]), *rest])
+
+
+def paragraphs(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    found: BehindWeek,
+    *,
+    to_hand_over: bool = False,
+) -> list[str]:
+    """What is said of the week beside its days, the heading first.
+
+    What is to be handed over is without the coach's own note, which nobody else is to read.
+    """
+    event = found.event
     name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
-    row = debrief_row(session, event)
-    days = [words.day_line(day, found.why.get(day.days_out, ""), unit) for day in found.days]
+    row = kept_of(session, event)
     parts = [
         words.head(name, event.kind, event.day, own=own),
-        "\n".join([words.columns(), *days]),
-        "\n".join(_in_sum(session, profile, found)),
+        "\n".join(_in_sum(session, profile, found, to_hand_over=to_hand_over)),
         words.forecast_score(_only_shown(session, event)),
-        words.athletes_word(name, row.athlete_said) if row.athlete_said else "",
+        words.athletes_word(name, row.athlete_said) if row and row.athlete_said else "",
         words.to_carry(found.debrief.lessons),
-        words.own_note(row.coach_note) if row.coach_note else "",
+        words.own_note(row.coach_note) if row and row.coach_note and not to_hand_over else "",
         words.rests_on(),
     ]
-    return "\n\n".join(part for part in parts if part)
+    return [part for part in parts if part]
 
 
-def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> list[str]:
+def _in_sum(
+    session: Session, profile: AthleteProfile, found: BehindWeek, *, to_hand_over: bool
+) -> list[str]:
     """A line for each thing that can be said of the week as a whole."""
     summed, event, unit = found.debrief, found.event, profile.weight_unit
     lines = [words.load_line(summed, profile.body_mass_kg or 1)]
@@ -204,7 +224,7 @@ def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> lis
     if looked is not None:
         detail = looked.detail
         lines.append(words.day_itself(detail["fullness"], detail["sharpness"], detail["gut"]))
-    lines.append(words.look_line(event.look))
+    lines.append(words.look_line(event.look, to_hand_over=to_hand_over))
     after = _weight_after(session, found)
     if after is not None:
         lines.append(words.afterwards(*after, unit))

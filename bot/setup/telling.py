@@ -53,7 +53,8 @@ def _plan(seen: Foreseen) -> str:
         return words.plan_missing()
     if not seen.plan_is_new:
         return words.plan_stays()
-    load = [day.carb_g for day in seen.plan if day.days_out in seen.plan.load_days]
+    load_days = seen.plan.load_days
+    load = [day.carb_g for day in seen.plan if day.days_out in load_days]
     assert seen.profile is not None
     per_kg = sum(load) / len(load) / (seen.profile.body_mass_kg or 1) if load else None
     return words.plan_line(plan_name(seen), per_kg)

@@ -97,6 +97,7 @@ class WeekRows:
     day: dt.date
     zone: str
     active: bool
+    waits: bool  # for its turn, behind an event that comes first
     look: str | None
     days: tuple[DayRow, ...]
 
@@ -263,6 +264,7 @@ def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRo
         day=event.day,
         zone=event.zone,
         active=event.active,
+        waits=event.waits,
         look=event.look,
         days=tuple(_day(event, out, plan.get(out), told) for out in PLAN_DAYS),
     )

@@ -14,6 +14,7 @@ from bot.words.figures import (
     milligrams,
     number,
     plain,
+    signed,
     weight,
     weight_change,
 )
@@ -46,6 +47,7 @@ __all__ = [
     "number",
     "plain",
     "sentence",
+    "signed",
     "weight",
     "weight_change",
 ]

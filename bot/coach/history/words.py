@@ -9,6 +9,7 @@ from typing import Any
 from bot.debrief import words as debrief_words
 from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
+from bot.past_weeks import words as past_words
 from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
@@ -313,6 +314,7 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     ),
     Change.SECOND_COACH_OVER: lambda d: tr("{name} is no longer second coach", name=d["name"]),
     Change.EVENT_SET: _event_set,
+    Change.EVENT_ASKS: _plain(mark("changed the target look or the weigh-in")),
     Change.EVENT_REMOVED: lambda d: tr(
         "took the {kind} of {day} out of the season", kind=word(d["kind"]), day=_day(d)
     ),
@@ -390,6 +392,8 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.NEXT_LOAD_SUGGESTED: load_words.suggested,
     Change.NEXT_LOAD_TAKEN_OVER: load_words.taken_over,
     Change.NEXT_LOAD_LEFT: load_words.left_it,
+    Change.WEEKS_IMPORTED: past_words.in_history,
+    Change.IMPORT_TAKEN_BACK: past_words.back_in_history,
     Change.DEBRIEF: debrief_words.in_history,
     Change.DEBRIEF_NOTE: debrief_words.note_in_history,
     Change.DEBRIEF_WORD: debrief_words.word_in_history,
