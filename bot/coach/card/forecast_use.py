@@ -19,7 +19,7 @@ def show(turn: OnAthlete) -> None:
     answer(turn)
     name = get_person(turn.session, turn.profile.person_id).first_name
     use, own = ForecastUse(turn.profile.forecast), turn.person.id == turn.profile.person_id
-    text = words.view(name, use, own=own, rests=_rests_on(turn, use))
+    text = words.view(name, use, own=own, rests="" if own else _rests_on(turn, use))
     rewrite(turn, text, _buttons(turn.profile))
 
 
