@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from sqlmodel import Session, col, or_, select
 
@@ -19,8 +19,9 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.limits import GuardRails, Limits
-from engine.values.look import Look
+from engine.values.look import Look, TargetLook
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.weigh_in import WeighIn
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
 PAST_WEEKS = 4  # how many earlier peak weeks are
@@ -89,6 +90,23 @@ def event_ahead(session: Session, athlete_id: int, number: int) -> EventRow | No
     return next((row for row in events_ahead(session, athlete_id) if row.id == number), None)
 
 
+def event_of(row: EventRow) -> Event:
+    """The engine's event, with the look that it asks for."""
+    return Event(kind=EventKind(row.kind), day=row.day, zone=row.zone, target=target_of(row))
+
+
+def target_of(row: EventRow) -> TargetLook | None:
+    """The look that the event asks for; None where nobody has said."""
+    look = row.asks.get("look")
+    return TargetLook(**look) if look else None
+
+
+def weigh_in_row(row: EventRow) -> WeighIn | None:
+    """The event's weigh-in, if there is one."""
+    kept = row.asks.get("weigh_in")
+    return WeighIn(**{**kept, "at": time.fromisoformat(kept["at"])}) if kept else None
+
+
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:
     query = select(PlanRow).where(PlanRow.event_id == event.id).order_by(col(PlanRow.id).desc())
     return session.exec(query).first()
@@ -96,7 +114,12 @@ def plan_row(session: Session, event: EventRow) -> PlanRow | None:
 
 def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
     row = plan_row(session, event)
-    return PeakPlan(tuple(DayTarget(**day) for day in row.days)) if row else None
+    return plan_of(row) if row else None
+
+
+def plan_of(row: PlanRow) -> PeakPlan:
+    """The plan that a row keeps."""
+    return PeakPlan(tuple(DayTarget(**day) for day in row.days))
 
 
 def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
@@ -318,7 +341,11 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
             looked = Look(event.look) if event.look else None
             seen = tuple(one for one in history.observed if first <= one.date <= event.day)
             past = History(checkins=checkins, set_days=set_days, observed=seen)
-            found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
+            found.append(
+                PastWeek(
+                    day=event.day, plan=plan, history=past, look=looked, target=target_of(event)
+                )
+            )
     return tuple(found[-PAST_WEEKS:])
 
 
@@ -329,7 +356,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
     return Case(
         athlete=athlete_of(profile),
         baseline=baseline_of(profile),
-        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
+        event=event_of(week.event),
         # The cut-off is by the clock where the athlete is, wherever the stage may be.
         zone=profile.zone or week.event.zone,
         plan=week.plan,
