@@ -1,4 +1,10 @@
-"""The figures by which finished weeks of a coach's athletes move the prior for the next one."""
+"""The figures by which finished weeks of a coach's athletes move the prior for the next one.
+
+Tried on the bench with 30 finished weeks of one world, no trial behind, seed 3; share of the
+all-knowing gain with the published prior, then with the learnt one (standard error of the difference):
+flux 24 %, then 16 % (4, 20 athletes). The log score of the odds of a look on the fixed plan, kinds
+learnt alone: better by 0.12 (0.03, 60 athletes of flux). So it is off unless switched on.
+"""
 
 from __future__ import annotations
 

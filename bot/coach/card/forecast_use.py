@@ -9,7 +9,7 @@ from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.tables.people import AthleteProfile
-from bot.week.priors import prior_for
+from bot.week.priors import prior_for, priors_on
 from bot.words import common
 from engine.values.case import ForecastUse
 
@@ -28,7 +28,11 @@ def _rests_on(turn: OnAthlete, use: ForecastUse) -> str:
     if use is ForecastUse.RULES_ONLY:
         return ""
     prior = prior_for(turn.session, turn.profile)
-    return words.rests_on(prior.weeks if prior else 0, prior.athletes if prior else 0)
+    if prior is None:
+        return words.rests_on(0, 0)
+    if not priors_on(turn.session):
+        return words.not_used(prior.weeks)
+    return words.rests_on(prior.weeks, prior.athletes)
 
 
 def choose(turn: OnAthlete) -> None:
