@@ -315,7 +315,8 @@ def coach_overrides(session: Session, week: Week) -> dict[int, float]:
 
 def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
     """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
-    return weeks_before(session, week.profile.person_id, week.date_of(max(PLAN_DAYS)))
+    first = max((day.days_out for day in week.plan), default=max(PLAN_DAYS))
+    return weeks_before(session, week.profile.person_id, week.date_of(first))
 
 
 def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
