@@ -23,7 +23,7 @@ from engine.model.structures import Bodies, Floats, Row, a_day, first_morning, h
 from engine.model.tracker import Belief, Person, carry_over, first_belief, generator, levels_of
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+from engine.values.plan import PLAN_DAYS, PeakPlan
 
 PARTICLES = 500
 
@@ -153,7 +153,7 @@ def _edges(
     """For each particle the load (g/kg told and eaten a day) that just fills, and that just spills."""
     told = np.exp(person["intake"])
     state = first_morning(who, np.clip(np.exp(person["start"]), 0.1, 0.95))
-    for out in [out for out in PLAN_DAYS if out > max(LOAD_DAYS)]:
+    for out in [out for out in PLAN_DAYS if out > plan.first_load_day]:
         state = _lived(state, out, plan, baseline, who, told, None)
     asked = np.arange(float(e.LEAST_ASKED), float(e.MOST_ASKED) + 1e-9, float(e.ASKED_STEP))
     doses = np.asarray(asked, dtype=np.float32)
@@ -161,8 +161,10 @@ def _edges(
     state, who_all = np.tile(state, many), who.repeated(many)
     grams = np.repeat(np.asarray(doses * body_mass_kg, dtype=np.float32), each)
     told_all = np.tile(told, many)
-    for out in sorted(LOAD_DAYS, reverse=True):
-        state = _lived(state, out, plan, baseline, who_all, told_all, grams)
+    for out in [out for out in PLAN_DAYS if 0 < out <= plan.first_load_day]:
+        # A rest day between load days stays as planned.
+        loads = grams if out in plan.load_days else None
+        state = _lived(state, out, plan, baseline, who_all, told_all, loads)
     short = np.tile(person["flat"], many) - levels_of(state, who_all)
     return (
         _crossing(doses, -short.reshape(many, each)),

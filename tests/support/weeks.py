@@ -2,22 +2,26 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
-from sqlalchemy import Engine
+from sqlalchemy import Engine, insert, text
 from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
 from bot.people.people import profile_of
 from bot.store.db import is_sqlite, transaction
+from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import athlete_of, baseline_of, plan_days
+from bot.words import languages
 from engine.planning.draft import draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
@@ -77,21 +81,32 @@ def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
 def onboarded(
     engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS, *, now: datetime = AFTERNOON
 ) -> Team:
-    """Mira has answered the first questions: once for a test run, and copied on SQLite after that."""
-    if not is_sqlite(engine):
-        return _asked_everything(engine, answers, now)
-    if (answers, now) not in _onboarded:
-        team = _asked_everything(engine, answers, now)
-        as_it_stands = replace(team.world, read_up_to=dict(team.world.read_up_to))
-        _onboarded[answers, now] = (_image_of(engine), as_it_stands)
+    """Mira has answered the first questions: once for a test run, and copied after that."""
+    return _once((answers, now), engine, lambda: _asked_everything(engine, answers, now))
+
+
+#: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
+_Image = bytes | dict[str, list[dict[str, Any]]]
+_played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
+
+
+def _once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
+    """What is played, copied where it was played before on a database of that kind."""
+    key = (*what, engine.dialect.name, languages.CATALOGUES)
+    if key not in _played:
+        team = play()
+        _played[key] = (_image_of(engine), _as_it_stands(team, engine))
         return team
-    image, stood = _onboarded[answers, now]
+    image, stood = _played[key]
     _fill(engine, image)
-    world = replace(stood, engine=engine, read_up_to=dict(stood.read_up_to))
-    return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", len(answers)))
+    return _as_it_stands(stood, engine)
 
 
-_onboarded: dict[tuple[tuple[str, ...], datetime], tuple[bytes, World]] = {}
+def _as_it_stands(team: Team, engine: Engine) -> Team:
+    """A team of its own, whatever becomes of that one."""
+    world = replace(team.world, engine=engine, read_up_to=dict(team.world.read_up_to))
+    coach, athlete = (replace(one, world=world) for one in (team.coach, team.athlete))
+    return replace(team, world=world, coach=coach, athlete=athlete)
 
 
 def _asked_everything(engine: Engine, answers: tuple[str, ...], now: datetime) -> Team:
@@ -102,14 +117,31 @@ def _asked_everything(engine: Engine, answers: tuple[str, ...], now: datetime) -
     return team
 
 
-def _image_of(engine: Engine) -> bytes:
-    """The file of an SQLite database, with everything that was committed in it."""
+def _image_of(engine: Engine) -> _Image:
+    """Everything that was committed in a database."""
+    if not is_sqlite(engine):
+        with engine.connect() as connection:
+            return {
+                table.name: [dict(row) for row in connection.execute(select(table)).mappings()]
+                for table in metadata.sorted_tables
+            }
     engine.pool.dispose()  # the last connection to close brings the log into the file
     return _file_of(engine).read_bytes()
 
 
-def _fill(engine: Engine, image: bytes) -> None:
-    """Put an image in the place of what an SQLite database holds."""
+def _fill(engine: Engine, image: _Image) -> None:
+    """Put an image in the place of what a database in shape holds (on PostgreSQL, of nothing)."""
+    if not isinstance(image, bytes):
+        with engine.begin() as connection:
+            for table in metadata.sorted_tables:
+                if rows := image[table.name]:
+                    connection.execute(insert(table), rows)
+                    if "id" in table.c:
+                        sequence = f"pg_get_serial_sequence('\"{table.name}\"', 'id')"
+                        connection.execute(
+                            text(f'SELECT setval({sequence}, max(id)) FROM "{table.name}"')
+                        )
+        return
     engine.pool.dispose()
     for leftover in ("-wal", "-shm"):
         Path(f"{_file_of(engine)}{leftover}").unlink(missing_ok=True)
@@ -130,6 +162,18 @@ def in_peak_week(
     answers: tuple[str, ...] = ONBOARDING_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
+    what = (shape, now, days_ahead, foresight, answers)
+    return _once(what, engine, lambda: _planned(engine, *what))
+
+
+def _planned(
+    engine: Engine,
+    shape: str,
+    now: datetime,
+    days_ahead: int,
+    foresight: bool,
+    answers: tuple[str, ...],
+) -> Team:
     team = onboarded(engine, answers, now=now)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
