@@ -12,7 +12,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
 from bot.week.given_way import given_way
 from bot.week.observed import observed_between
-from bot.week.priors import prior_for
+from bot.week.priors import prior_used
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -315,7 +315,8 @@ def coach_overrides(session: Session, week: Week) -> dict[int, float]:
 
 def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
     """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
-    return weeks_before(session, week.profile.person_id, week.date_of(max(PLAN_DAYS)))
+    first = max((day.days_out for day in week.plan), default=max(PLAN_DAYS))
+    return weeks_before(session, week.profile.person_id, week.date_of(first))
 
 
 def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
@@ -366,7 +367,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
         trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
-        prior=prior_for(session, profile) if use is not ForecastUse.RULES_ONLY else None,
+        prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),
