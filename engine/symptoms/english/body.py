@@ -46,6 +46,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         """,
         doubtful=r"""
         (?:gushing|spurting)<1>for<1>(?:hours?|an hour|half an hour|ages|\d+ (?:min\w*|hours?))
+        (?:it's|it is|its|that's|is|keeps|just|still) (?:gushing|spurting|squirting|pumping out|pouring out)(?! (?:rain|over|about))
         """,
     ),
     *table(

@@ -65,6 +65,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:lost|losing|lose|loss of)<1>(?:consciousness|conscious)|unconscious
         collapsed|collapsing|collapse|keeled over
         (?:woke|wake|came)<1>(?:up|to|round)<1>(?:on|lying on)<2>floor
+        came (?:a?round|to|back)<2>(?:with|to|and|under|surrounded by)<3>(?:people|faces|somebody|someone|paramedic\w*|strangers|over me|above me|bending)
         found (?:me|myself)<2>floor
         (?:hit|dropped to|fell to|went down on)<1>(?:floor|deck|ground)
         out cold
@@ -262,7 +263,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:harm|harming|hurt|hurting) myself on purpose|(?:harm|harming) myself
         (?:don't|didn't) want to (?:live|be alive|be here(?: any\w*)?|wake up|exist)
         (?:can't|cannot|no point)<2>(?:go on living|living|live anymore)|life<2>(?:not|isn't)<1>worth\w*|not worth living
-        better off dead|no reason to live|rather be dead
+        better off dead|(?:no reason|nothing|nothing left) to live(?: for)?|rather be dead
         """,
         doubtful=r"""
         overdos\w*

@@ -30,7 +30,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.HEAVY_BLEEDING,
-        "blut kaffeesatz teer binde tampon klumpen",
+        "blut kaffeesatz teer binde tampon klumpen spritzt pumpt sprudelt",
         sure=r"""
         \w*blut\w*<8>hört<2>nicht<2>auf|\w*bluten?<4>(?:seit|über)<2>(?:stunde\w*|einer stunde|zwei stunden|\d+ minuten|heute früh|gestern)|(?:voller|voll|voll mit|alles voller|schüssel|waschbecken|becken)<3>blut(?! (?:abgenommen|werte))|blut<3>(?:in der schüssel|kloschüssel|am bein|die beine|hinunter)
         (?:binde|tampon)\w*<3>(?:durch|stunde|halbe|minuten|voll)|(?:stunde|minuten)<3>(?:binde|tampon)\w*<2>(?:durch|voll)?|blutklumpen|(?:mit|grosse|dicke|viele)<1>(?:klumpen|koagel)<1>(?:blut|periode|$)|klumpen<2>blut
@@ -38,6 +38,9 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         blut<3>(?:stuhl|durchfall|kot|klo|toilette|kacke)|blutige?[rn]? (?:stuhl|durchfall)|(?:stuhl|kot|kacke)<3>(?:blutig|teer\w*|pechschwarz|schwarz|blut)|teerstuhl|schwarzer stuhl
         (?:blut\w*|wunde)<5>(?:nicht|kaum)<2>(?:auf|stoppen|stillen|zu stillen|zu stoppen)|(?:blute|blutet|geblutet|blutung)<2>(?:stark|heftig|wie verrückt|wie sau|ununterbrochen|stundenlang|ohne ende|in strömen)|(?:starke|heftige|massive|schwere) blutung\w*|<kann><4>(?:nicht|kaum)<2>(?:stillen|stoppen)
         (?:viel|überall|lache|so viel|literweise|massenhaft|jede menge)<2>blut(?! (?:spenden|abgenommen|abnehmen))|blut<2>(?:überall|läuft|strömt|spritzt|verloren|rinnt)|verblut\w*|blutsturz|binde<3>(?:stunde|halbe)|durchgeblutet
+        """,
+        doubtful=r"""
+        (?:es|das) (?:spritzt|sprudelt|pumpt)(?: (?:raus|richtig|nur so|stark|immer noch))*(?= ?$)
         """,
     ),
     *_table(

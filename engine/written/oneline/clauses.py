@@ -8,7 +8,7 @@ from itertools import combinations, product
 
 from engine.written.oneline.plausible import fits, likely, value_of
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped
+from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped, rough
 from engine.written.oneline.words import Means
 from engine.written.units import Refusal
 
@@ -16,6 +16,11 @@ _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
 _MOST_LABELS = 6
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
+# after a figure these say that so much is not done yet
+_STILL_OPEN = frozenset(
+    {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
+)
+_LEAST_WEIGHT = 20  # kg, lb; nobody weighs less
 _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
 _SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
@@ -123,6 +128,8 @@ def _mark_odd(clause: Clause) -> None:
             if _is_eaten(tokens, index):
                 clause.foreign.add(token.start)
             following = tokens[index + 1] if index + 1 < len(tokens) else None
+            if isinstance(following, Word) and following.text in _STILL_OPEN:
+                clause.odd.add(token.start)
             if isinstance(following, Word) and following.says(Means.VESSEL):
                 clause.vessels.add(token.start)
                 clause.odd.add(token.start)
@@ -261,13 +268,20 @@ def _given(
             return None
         label = items[at]
         assert isinstance(label, Word)
-        meaning = label.says(Means.LABEL)
-        assert meaning is not None
-        if not _may_name(clause, meaning.about, figure, label, step):
+        about = _about(label, figure)
+        if not _may_name(clause, about, figure, label, step):
             return None
         used.add(place)
-        named.append(Named(meaning.about, figure, label))
+        named.append(Named(about, figure, label))
     return named
+
+
+def _about(label: Word, figure: Figure) -> str:
+    """What a label names: the "w" of "w4" is water, that of "w 61" the weight."""
+    names = [meaning.about for meaning in label.meanings if meaning.means is Means.LABEL]
+    if len(names) > 1 and "water_l" in names and rough(figure.number) < _LEAST_WEIGHT:
+        return "water_l"
+    return names[0]
 
 
 def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) -> bool:
