@@ -128,6 +128,8 @@ def _mark_odd(clause: Clause) -> None:
             if _is_eaten(tokens, index):
                 clause.foreign.add(token.start)
             following = tokens[index + 1] if index + 1 < len(tokens) else None
+            if _ends_a_range(tokens, index):
+                clause.odd.add(token.start)
             if isinstance(following, Word) and following.text in _STILL_OPEN:
                 clause.odd.add(token.start)
             if isinstance(following, Word) and following.says(Means.VESSEL):
@@ -142,6 +144,12 @@ def _mark_odd(clause: Clause) -> None:
     if alone and clause.says(Means.OTHERWISE):
         clause.odd.add(clause.figures[0].start)
         clause.trailed.clear()
+
+
+def _ends_a_range(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is the "till 5" of a sentence and no end of two: an hour, or who knows."""
+    before = tokens[index - 1] if index else None
+    return isinstance(before, Word) and before.says(Means.RANGE) is not None
 
 
 def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
