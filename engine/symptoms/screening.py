@@ -67,9 +67,11 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: Chosen on four tables of sentences: of 245 harmless ones that the tables took for sure it leaves few,
 #: of 430 warnings found for sure it turns 2 % into questions.
 _HARDLY = 0.7
-#: From here on a find that is no warning is let pass: the sentence goes to the coach as any other. A
-#: warning never is.
-_NOT_AT_ALL = 0.95
+#: From here on a find that is no warning is let pass, the doubtful before the sure: the sentence goes to
+#: the coach as any other. A warning never is.
+_NOT_AT_ALL, _NOT_EVEN_SURE = 0.95, 0.985
+#: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
+_PLAIN_ENOUGH = 0.9
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
@@ -109,6 +111,7 @@ def screen(text: str) -> Screening:
     denied: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
+    listened: list[str] = []
     muscles_hurt = False
     parts = clauses(text)
     by_another = _BY_ANOTHER.search(text) is not None
@@ -131,10 +134,14 @@ def screen(text: str) -> Screening:
         muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
         if clause.says_something and not (english.placed or german.placed):
             unplaced.append(clause.typed)
+        if clause.says_something and not (english.understood or german.understood):
+            listened.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
     hits = tuple(found[symptom] for symptom in Symptom if symptom in found)
-    suspected = suspicions(text, [rest for rest in unplaced if _worth_hearing(rest, parts)])
+    suspected = suspicions(
+        text, [rest for rest in listened if _worth_hearing(rest, parts, opinion)]
+    )
     return Screening(
         hits=hits,
         denied=tuple(s for s in Symptom if s in denied and s not in found),
@@ -148,7 +155,7 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     """What the tables found no warning in, and the second ear hears as one."""
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
-    graver = (opinion.graver(hit.words) for hit in hits)
+    graver = (opinion.emergency(hit.words) for hit in hits)
     return tuple(one for one in graver if one is not None)[:1]
 
 
@@ -181,10 +188,12 @@ def _heard(
             else:
                 words = clause.typed(text, span)
                 harmless = opinion.harmless(words)
-                if harmless >= _NOT_AT_ALL and phrase.symptom not in WARNINGS:
+                certain = verdict is Said.YES and phrase.sure
+                most = _NOT_EVEN_SURE if certain else _NOT_AT_ALL
+                if harmless >= most and phrase.symptom not in WARNINGS:
                     heard.elsewhere = True
                     continue
-                certain = verdict is Said.YES and phrase.sure and harmless < _HARDLY
+                certain = certain and harmless < _HARDLY
                 hit = Hit(phrase.symptom, certain, words)
                 _keep(heard.found, hit)
                 if hit.sure:
@@ -193,9 +202,11 @@ def _heard(
         yield heard
 
 
-def _worth_hearing(rest: str, parts: Sequence[Clause]) -> bool:
+def _worth_hearing(rest: str, parts: Sequence[Clause], opinion: SecondOpinion) -> bool:
     """Whether what was left unplaced says enough by itself: not the "i won't" after a clause."""
-    return len(parts) == 1 or len(rest.split()) > _TOO_SHORT
+    if len(parts) == 1 or len(rest.split()) > _TOO_SHORT:
+        return True
+    return len(rest.split()) == _TOO_SHORT and opinion.harmless(rest) <= 1.0 - _PLAIN_ENOUGH
 
 
 def _without_figures(clause: str, tongue: Tongue) -> tuple[str, bool]:

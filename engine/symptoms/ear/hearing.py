@@ -44,7 +44,7 @@ class SecondOpinion:
         about = [piece for piece in self._pieces if words in piece][:_MOST_PIECES] or [self.text]
         return min(map(self._sound, about))
 
-    def graver(self, words: str) -> Suspicion | None:
+    def emergency(self, words: str) -> Suspicion | None:
         """The sentence that the words stand in, where it sounds like an emergency after all."""
         about = [sentence for sentence in sentences(self.text) if words in sentence]
         for sentence in about[:_MOST_PIECES]:
