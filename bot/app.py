@@ -22,6 +22,8 @@ from bot.core.duties import Duties
 from bot.core.logs import error_name
 from bot.core.use_cases import UseCases
 from bot.core.waiting import growing_pause, keep_going
+from bot.operation.health import HealthPage
+from bot.operation.watch import Watch
 from bot.settings import PREFIX, Settings, SettingsError
 from bot.store.db import in_transaction, make_engine
 from bot.store.prune import prune_traffic
@@ -77,6 +79,8 @@ class App:
         )
         self.duties = Duties(engine, use_cases, clock, self.context, self.sender.wake.set)
 
+        self.watch = Watch(engine, clock, transport, settings.operator_chat)
+
     def context(self) -> Context:
         """The world as a use case that begins now is to see it."""
         folder = self._settings.photo_dir
@@ -105,9 +109,13 @@ class App:
         watch = ClockWatch(self._engine, self._clock, lambda: self._look_again(scheduler))
         tasks = [asyncio.create_task(part.run()) for part in parts]
         tasks.append(asyncio.create_task(keep_going("clock watch", self._clock, watch.look)))
+        tasks.append(asyncio.create_task(keep_going("watch", self._clock, self.watch.look)))
+        page = self._health_page()
         try:
             await self._take_in_until(stop)
         finally:
+            if page is not None:
+                await page.close()
             scheduler.shutdown(wait=False)
             for task in tasks:
                 task.cancel()
@@ -178,6 +186,18 @@ class App:
             raise SettingsError([line]) from None
         finally:
             await webhook.close()
+
+    def _health_page(self) -> HealthPage | None:
+        if self._settings.health_port is None:
+            return None
+        page = HealthPage(self._engine, self._clock)
+        try:
+            port = page.listen(self._settings.health_listen, self._settings.health_port)
+        except OSError:
+            line = f"{PREFIX}HEALTH_LISTEN, {PREFIX}HEALTH_PORT: cannot be listened on"
+            raise SettingsError([line]) from None
+        _log.info("health page", listen=self._settings.health_listen, port=port)
+        return page
 
     def _scheduler(self) -> AsyncIOScheduler:
         # It only ticks: what is due, and whose turn it is, stands in rows. A tick that comes late

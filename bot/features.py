@@ -13,16 +13,19 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
+from bot.comparison.table import FEATURE as COMPARISON
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
 from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
+from bot.eye.table import FEATURE as EYE
 from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
+from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
@@ -38,15 +41,18 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
+    COMPARISON,
     DEBRIEF,
     DECISION,
     DIRECT,
     EVENT,
+    EYE,
     FOOD,
     MEMBERSHIP,
     PHOTOS,
     PLAN,
     READINESS,
+    REPLAY,
     SAFETY,
     SHEETS,
     STAGE,

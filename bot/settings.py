@@ -131,6 +131,12 @@ class Settings(BaseSettings):
     # Whom somebody who thinks of harming themself can call here, such as "Lifeline, 555 0100".
     helpline: str = Field("", max_length=200)
 
+    # Where `/alive`, `/ready` and `/metrics` are answered; nowhere without a port.
+    health_listen: str = "127.0.0.1"
+    health_port: int | None = Field(None, ge=0, le=65535)
+    # The Telegram chat that is told where prompts or alerts fall behind.
+    operator_chat: int | None = None
+
     log_level: Literal["DEBUG", "INFO", "WARNING", "ERROR"] = "INFO"
     log_format: Literal["json", "console"] = "json"
 

@@ -54,7 +54,7 @@ def alert(
     if put_right and not put_right.get("holds"):
         return "\n\n".join(part for part in (*parts, settled) if part)
     if level is Level.WARNING:
-        parts += _warning_own() if own else _warning(name)
+        parts += _warning_own(finding(flag)) if own else _warning(name, finding(flag))
     elif level is Level.CAUTION:
         parts += _caution_own(finding(flag)) if own else _caution(name, finding(flag))
     if level is not Level.ADVISORY:
@@ -120,7 +120,9 @@ def _figure(key: str, value: float, weight_unit: str, volume_unit: str) -> str:
     return tr("{hours} h", hours=figures.plain(value))
 
 
-def _warning(name: str) -> list[str]:
+def _warning(name: str, flag: Finding) -> list[str]:
+    if flag is Symptom.SELF_HARM:
+        return _self_harm(name)
     return [
         tr(
             "{name} was told: stop, call the local emergency number, don't drive, don't stay alone.",
@@ -139,7 +141,38 @@ def _warning(name: str) -> list[str]:
     ]
 
 
-def _warning_own() -> list[str]:
+def _self_harm(name: str) -> list[str]:
+    # That asking does no harm: Dazzi 2014, Psychological Medicine 44:3361 (review; from memory).
+    return [
+        tr(
+            "{name} was told that they need not be alone with it: the local emergency number or the "
+            "nearest hospital where they might act on it, a crisis line, somebody they trust; and to "
+            "leave the diet and the training for today.",
+            name=name,
+        ),
+        tr(
+            "What to do now:\n"
+            "1. Call {name}. No answer: call somebody who can go there.\n"
+            "2. Ask plainly whether they think of killing themself; asking does not put the thought "
+            "there. Listen, and don't argue. No talk of weight, food or the look.\n"
+            "3. If they might act on it, or you can't reach them: the local emergency number where "
+            "{name} is. Don't leave them alone meanwhile.\n"
+            "4. Otherwise stay in touch until a doctor or a crisis line has taken over.",
+            name=name,
+        ),
+        tr("Nothing is adjusted until the coach lifts the freeze."),
+    ]
+
+
+def _warning_own(flag: Finding) -> list[str]:
+    if flag is Symptom.SELF_HARM:
+        return [
+            tr(
+                "If you might act on it: your local emergency number, or the nearest hospital. "
+                "Otherwise call a crisis line or somebody you trust now. Leave the diet and the "
+                "training for today."
+            )
+        ]
     return [
         tr(
             "Stop. Call your local emergency number now, and somebody to be with you. Don't drive. "

@@ -20,6 +20,7 @@ from bot.decision.care import care_for
 from bot.decision.deciding import latest_decision, told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
+from bot.event import season_lines
 from bot.people.changes import Change
 from bot.people.people import active, get_person, is_own_coach, local_date, profile_of, record
 from bot.people.rights import others_coaching
@@ -89,7 +90,9 @@ def week_view(turn: Act) -> None:
             )
         )  # fmt: skip
     title = words.week_title(week.event.kind, week.event.day)
-    say_to(turn, turn.person, words.week_message(title, rows))
+    ahead = season_lines.ahead_line(turn, profile)
+    text = words.week_message(title, rows)
+    say_to(turn, turn.person, "\n\n".join(part for part in (text, ahead) if part))
 
 
 def why(turn: Act) -> None:

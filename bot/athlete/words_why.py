@@ -9,6 +9,7 @@ from bot.decision.words_outlook import why_lines
 from bot.decision.words_reasons import bound_name, gate_name, reason, rule_name
 from bot.words import figures
 from bot.words.languages import tr
+from bot.words.looks import seen_in
 from bot.words.names import cited
 
 Decision = Mapping[str, Any]
@@ -57,6 +58,8 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
         look.append(tr("sharpness {score}", score=facts["sharpness"]))
     if look:
         yield "; ".join(look)
+    if coach_sees := seen_in(facts):
+        yield tr("The coach sees: {look}", look=coach_sees)
     if facts["water_l"] is not None:
         yield tr(
             "Water {water} of {target}",

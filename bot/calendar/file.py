@@ -1,22 +1,27 @@
-"""`/calendar`: the file handed out, and sent anew, once and silently, when what it says has changed."""
+"""`/calendar`: the file handed out, and sent anew, once and silently, when what it says has changed.
+
+An athlete's file holds their week; a coach's holds what a coach has to know of all their athletes.
+"""
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Iterator, Mapping
 from datetime import date, datetime, timedelta
-from typing import Any
+from typing import TYPE_CHECKING, Any
 from uuid import uuid4
 from zoneinfo import ZoneInfo
 
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.calendar import words
+from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
 from bot.core.callbacks import answer
 from bot.core.context import Document
-from bot.core.outbox import Button, send_document
+from bot.core.outbox import send_document
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
+from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.calendar import CalendarRow
@@ -25,54 +30,51 @@ from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 
+if TYPE_CHECKING:
+    from bot.calendar.ical import CalendarEntry
+
 MAKE = "calendar"
 
 
 def command(turn: Act) -> None:
-    """`/calendar`: the own week; for a coach a button an athlete, or the one there is."""
+    """`/calendar`: the own week, and for a coach one file of all athletes."""
     own = profile_of(turn.session, turn.person.id)
     if own is not None and current_event(turn.session, own.person_id) is not None:
         _send(turn, turn.person, own)
+        if len(athletes_seen_by(turn.session, turn.person)) > 1:
+            _send_all(turn, turn.person)
         return
-    found = [
-        p
-        for p in athletes_of(turn.session, turn.person)
-        if current_event(turn.session, p.person_id)
-    ]
-    if len(found) == 1:
-        _send(turn, turn.person, found[0])
+    if own is not None and not athletes_of(turn.session, turn.person):
+        say_to(turn, turn.person, words.nothing_yet())
         return
-    if not found:
-        text = words.nothing_yet("", own=True) if own is not None else words.nobody()
-        say_to(turn, turn.person, text)
-        return
-    keys = [
-        [Button(get_person(turn.session, p.person_id).first_name, f"cal:get:{p.person_id}")]
-        for p in found
-    ]
-    say_to(turn, turn.person, words.which_athlete(), buttons=keys)
+    _send_all(turn, turn.person)
 
 
 def tapped(turn: Act) -> None:
     """Button "cal:get:ATHLETE", for the athlete and for their coach."""
     view, number = (*turn.arguments, "", "")[:2]
-    known = number if number.isdigit() and view == "get" else "0"
-    profile = (
-        profile_of(turn.session, turn.person.id)
-        if turn.person.id == int(known)
-        else own_athlete(turn.session, turn.person, int(known))
-    )
+    known = int(number) if number.isdigit() and view == "get" else 0
+    if turn.person.id == known and profile_of(turn.session, known) is not None:
+        answer(turn)
+        _send(turn, turn.person, _profile(turn, known))
+        return
+    profile = own_athlete(turn.session, turn.person, known)
     if profile is None:
         answer(turn, words.not_here())
         return
-    answer(turn)
-    _send(turn, turn.person, profile)
+    on_card(turn.on(profile))
 
 
 def on_card(turn: OnAthlete) -> None:
-    """The card's button."""
+    """The card's button: for a coach it is the file of all their athletes."""
     answer(turn)
-    _send(turn, turn.person, turn.profile)
+    if turn.person.id == turn.profile.person_id:
+        _send(turn, turn.person, turn.profile)
+    elif current_event(turn.session, turn.profile.person_id) is None:
+        name = get_person(turn.session, turn.profile.person_id).first_name
+        say_to(turn, turn.person, words.no_event_yet(name))
+    else:
+        _send_all(turn, turn.person)
 
 
 def send_anew(turn: Turn, duty: AgendaRow) -> None:
@@ -81,37 +83,56 @@ def send_anew(turn: Turn, duty: AgendaRow) -> None:
     event = current_event(turn.session, profile.person_id) if profile is not None else None
     if profile is None or event is None:
         return
-    for row in turn.session.exec(select(CalendarRow).where(CalendarRow.event_id == event.id)).all():
-        reader = get_person(turn.session, row.reader_id)
-        if not _may_see(turn.session, reader, profile):
-            continue
-        with speaking_to(reader):
-            _send_changes(turn, reader, profile, event, row)
+    given_out = select(CalendarRow.reader_id).where(CalendarRow.event_id == event.id)
+    readers = dict.fromkeys(turn.session.exec(given_out))
+    if has_file_of_all(turn.session, profile.coach_id):
+        readers[profile.coach_id] = None
+    for reader_id in readers:
+        reader = get_person(turn.session, reader_id)
+        if _may_see(turn.session, reader, profile):
+            with speaking_to(reader):
+                _send_changes(turn, reader, profile, event)
 
 
-def _send_changes(
-    turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow, row: CalendarRow
-) -> None:
-    before = row.entries
-    _issue(turn, reader, profile, event, row)
-    changed = [key for key, now in row.entries.items() if before.get(key) != now]
+def has_file_of_all(session: Session, coach_id: int) -> bool:
+    """Whether a coach was given the file in which new athletes and events belong as well."""
+    query = select(CalendarRow.id).where(
+        CalendarRow.reader_id == coach_id, CalendarRow.athlete_id != coach_id
+    )
+    return session.exec(query).first() is not None
+
+
+def _send_changes(turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow) -> None:
+    before = _row_of(turn.session, reader, event)
+    said = before.entries if before is not None else {}
+    row = _issue(turn, reader, profile, event)
+    changed = [key for key, now in row.entries.items() if said.get(key) != now]
     if not changed:
         return
     gone = sum(bool(row.entries[key]["cancelled"]) for key in changed)
+    own = reader.id == profile.person_id
     text = words.caption_anew(
         get_person(turn.session, profile.person_id).first_name,
-        own=reader.id == profile.person_id,
-        changed=len(changed) - gone,
-        cancelled=gone,
-    )
-    _hand_over(turn, reader, row, text, silent=True)
+        own=own, changed=len(changed) - gone, cancelled=gone,
+    )  # fmt: skip
+    if own:
+        _hand_over(turn, reader, row, text, silent=True)
+    else:
+        _hand_over_all(turn, reader, text, silent=True)
 
 
 def make_calendar(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The file as last given out; None for somebody who may not see this athlete any more."""
     # Loaded at the first file only: whoever never asks for one never waits for it.
-    from bot.calendar.ical import CalendarEntry, calendar_file  # noqa: PLC0415
+    from bot.calendar.ical import calendar_file  # noqa: PLC0415
 
+    if "calendar" not in named:
+        reader = turn.session.get(Person, named["reader"])
+        rows = _rows_of_all(turn.session, reader) if reader is not None else []
+        if not rows:
+            return None
+        entries = [entry for row in rows for entry in _entries(row)]
+        return Document("athletes.ics", calendar_file(words.name_of_all(), entries))
     row = turn.session.get(CalendarRow, named["calendar"])
     profile = profile_of(turn.session, row.athlete_id) if row is not None else None
     event = turn.session.get(EventRow, row.event_id) if row is not None else None
@@ -122,8 +143,15 @@ def make_calendar(turn: Turn, named: dict[str, Any]) -> Document | None:
         return None
     if not _may_see(turn.session, get_person(turn.session, row.reader_id), profile):
         return None
-    entries = [
-        CalendarEntry(
+    name = words.calendar_name(get_person(turn.session, profile.person_id).first_name)
+    return Document(f"week-{event.day.isoformat()}.ics", calendar_file(name, list(_entries(row))))
+
+
+def _entries(row: CalendarRow) -> Iterator[CalendarEntry]:
+    from bot.calendar.ical import CalendarEntry  # noqa: PLC0415
+
+    for key, kept in row.entries.items():
+        yield CalendarEntry(
             uid=f"{key.replace(':', '-')}.{row.root}@brimline.invalid",
             start=_start(kept),
             minutes=kept["minutes"] or 0,
@@ -134,43 +162,53 @@ def make_calendar(turn: Turn, named: dict[str, Any]) -> Document | None:
             revised_at=datetime.fromisoformat(kept["revised_at"]),
             cancelled=kept["cancelled"],
         )
-        for key, kept in row.entries.items()
-    ]
-    name = words.calendar_name(get_person(turn.session, profile.person_id).first_name)
-    return Document(f"week-{event.day.isoformat()}.ics", calendar_file(name, entries))
 
 
 def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
+    """The athlete's own week."""
     event = current_event(turn.session, profile.person_id)
-    name, own = (
-        get_person(turn.session, profile.person_id).first_name,
-        reader.id == profile.person_id,
-    )
-    row = _row_of(turn.session, reader, event) if event is not None else None
-    if event is not None:
-        row = row or CalendarRow(
-            athlete_id=profile.person_id, event_id=id_of(event), reader_id=id_of(reader),
-            root=uuid4().hex, entries={}, issued_at=turn.now,
-        )  # fmt: skip
-        _issue(turn, reader, profile, event, row)
+    row = _issue(turn, reader, profile, event) if event is not None else None
     if row is None or not row.entries:
-        text = words.nothing_yet(name, own=own)
-        say_to(turn, reader, text)
+        say_to(turn, reader, words.nothing_yet())
         return
-    standing = sum(not kept["cancelled"] for kept in row.entries.values())
-    _hand_over(turn, reader, row, words.caption(name, own=own, entries=standing))
+    _hand_over(turn, reader, row, words.caption(entries=_standing(row)))
 
 
-def _issue(
-    turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow, row: CalendarRow
-) -> None:
+def _send_all(turn: Turn, coach: Person) -> None:
+    """One file of all whom this person coaches."""
+    athletes = 0
+    for profile in athletes_seen_by(turn.session, coach):
+        event = current_event(turn.session, profile.person_id)
+        if event is not None and profile.person_id != coach.id:
+            athletes += bool(_issue(turn, coach, profile, event).entries)
+    if not athletes:
+        say_to(turn, coach, words.nobody())
+        return
+    entries = sum(_standing(row) for row in _rows_of_all(turn.session, coach))
+    _hand_over_all(turn, coach, words.caption_of_all(athletes=athletes, entries=entries))
+
+
+def _standing(row: CalendarRow) -> int:
+    return sum(not kept["cancelled"] for kept in row.entries.values())
+
+
+def _issue(turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow) -> CalendarRow:
     """Bring the row up to what the week says now: each change a revision, what is gone cancelled."""
-    found = drawn(turn.session, profile, event, own=reader.id == profile.person_id)
+    row = _row_of(turn.session, reader, event) or CalendarRow(
+        athlete_id=profile.person_id, event_id=id_of(event), reader_id=id_of(reader),
+        root=uuid4().hex, entries={}, issued_at=turn.now,
+    )  # fmt: skip
+    found = (
+        drawn(turn.session, profile, event)
+        if reader.id == profile.person_id
+        else drawn_for_coach(turn.session, profile, event)
+    )
     row.entries = revised(row.entries, found, turn.now)
     row.issued_at = turn.now
     if row.entries:
         turn.session.add(row)
         turn.session.flush()
+    return row
 
 
 def revised(
@@ -224,6 +262,31 @@ def _hand_over(
             "make": MAKE, "calendar": row.id, "reader": row.reader_id, "athlete": row.athlete_id,
         },
     )  # fmt: skip
+
+
+def _hand_over_all(turn: Turn, coach: Person, caption: str, *, silent: bool = False) -> None:
+    send_document(
+        turn.session, chat_id=coach.chat_id, now=turn.now, caption=caption, silent=silent,
+        topic=f"calendar-of:{coach.id}", document={"make": MAKE, "reader": coach.id},
+    )  # fmt: skip
+
+
+def _rows_of_all(session: Session, coach: Person) -> list[CalendarRow]:
+    """What a coach was given of the events that count now, of athletes they still coach."""
+    query = (
+        select(CalendarRow)
+        .join(EventRow)
+        .where(
+            CalendarRow.reader_id == coach.id, CalendarRow.athlete_id != coach.id, EventRow.active
+        )
+        .order_by(col(CalendarRow.id))
+    )
+    seen = {profile.person_id for profile in athletes_seen_by(session, coach)}
+    return [row for row in session.exec(query) if row.athlete_id in seen]
+
+
+def _profile(turn: Turn, athlete_id: int) -> AthleteProfile:
+    return turn.session.get_one(AthleteProfile, athlete_id)
 
 
 def _row_of(session: Session, reader: Person, event: EventRow) -> CalendarRow | None:

@@ -11,6 +11,7 @@ from bot.core.turn import Turn
 from bot.people.changes import Change, Follows
 from bot.people.people import kept_now
 from bot.store.tables.calendar import CalendarRow
+from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 
 ANEW = "calendar"
@@ -32,7 +33,12 @@ def calendar_stale(turn: Turn, athlete_id: int) -> None:
         .join(EventRow)
         .where(CalendarRow.athlete_id == athlete_id, EventRow.active)
     )
-    if turn.session.exec(given_out).first() is None:
+    profile = turn.session.get(AthleteProfile, athlete_id)
+    of_all = select(CalendarRow.id).where(
+        CalendarRow.reader_id == (profile.coach_id if profile is not None else None),
+        CalendarRow.athlete_id != CalendarRow.reader_id,
+    )  # a coach's file holds all their athletes, new ones too
+    if not any(turn.session.exec(query).first() for query in (given_out, of_all)):
         return
     agenda.cancel(turn.session, subject=f"athlete:{athlete_id}", kind=ANEW)
     agenda.put(

@@ -33,7 +33,7 @@ from engine.planning.travel import Journey, plan_journey
 from engine.stage_day.stage_day import MEALS, Kind
 from engine.values.plan import DayTarget
 
-_LENGTH_MIN = {
+LENGTH_MIN = {
     Kind.PUMP: int(PUMP_LENGTH_MIN.value),
     Kind.TAN: int(TAN_LASTS_MIN.value),
     Kind.REGISTRATION: int(REGISTRATION_LASTS_MIN.value),
@@ -57,21 +57,9 @@ class Drawn:
         return asdict(self)
 
 
-def drawn(
-    session: Session, profile: AthleteProfile, event: EventRow, *, own: bool
-) -> dict[str, Drawn]:
-    """Every entry by a key that keeps its meaning; empty while neither plan nor timetable is there.
-
-    `own`: for the athlete; in a coach's calendar each names whose it is.
-    """
-    found = dict(_Week(session, profile, event).entries())
-    if own:
-        return found
-    name = get_person(session, profile.person_id).first_name
-    return {
-        key: replace(entry, summary=words.for_coach(name, entry.summary))
-        for key, entry in found.items()
-    }
+def drawn(session: Session, profile: AthleteProfile, event: EventRow) -> dict[str, Drawn]:
+    """Every entry by a key that keeps its meaning; empty while neither plan nor timetable is there."""
+    return dict(_Week(session, profile, event).entries())
 
 
 class _Week:
@@ -165,7 +153,7 @@ class _Week:
             yield (
                 f"stage-{entry.key}",
                 Drawn(
-                    entry.at.isoformat(), _LENGTH_MIN.get(entry.kind, SHORT_MIN),
+                    entry.at.isoformat(), LENGTH_MIN.get(entry.kind, SHORT_MIN),
                     self._event.zone, words.stage_summary(entry, len(row.facts["stages"])),
                     "\n".join(portions) if entry.kind in MEALS else "",
                 ),

@@ -8,6 +8,7 @@ from bot.decision.words_target import out, target_lines
 from bot.stage import words_entries as stage_entries
 from bot.words import figures
 from bot.words.languages import tr, trn
+from bot.words.names import KIND_WORDS
 from bot.words.training import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget
@@ -81,23 +82,64 @@ def stage_summary(entry: Entry, classes: int) -> str:
     return figures.capital(stage_entries.line(entry, classes))
 
 
+# In a coach's file
+
+
+def name_of_all() -> str:
+    return tr("Peak weeks of your athletes")
+
+
+def week_begins() -> str:
+    return tr("peak week begins")
+
+
+def to_set_by(*, plan: bool) -> str:
+    if plan:
+        return tr("The limits have to be set by then.")
+    return tr("Plan and limits have to be set by then.")
+
+
+def load_begins() -> str:
+    return tr("load begins")
+
+
+def event_day(kind: str) -> str:
+    return tr(KIND_WORDS[kind])
+
+
+def on_the_way() -> str:
+    return tr("on the way to the event")
+
+
 # Beside the file
 
 
-def caption(name: str, *, own: bool, entries: int) -> str:
-    lead = (
-        tr("Your week and event day as a calendar file.")
-        if own
-        else tr("{name}'s week and event day as a calendar file.", name=name)
+def caption(*, entries: int) -> str:
+    who_sees = tr(
+        "It has targets and times, but no weights and no answers. Anybody who sees that "
+        "calendar sees them."
     )
+    return _caption(tr("Your week and event day as a calendar file."), entries, who_sees)
+
+
+def caption_of_all(*, athletes: int, entries: int) -> str:
+    lead = trn(
+        "Event, stage times and deadlines of 1 athlete in one calendar file.",
+        "Events, stage times and deadlines of {number} athletes in one calendar file.",
+        athletes,
+    )
+    who_sees = tr(
+        "It has names, days and times, but no targets, weights or answers. Anybody who sees that "
+        "calendar sees them."
+    )
+    return _caption(lead, entries, who_sees)
+
+
+def _caption(lead: str, entries: int, who_sees: str) -> str:
     count = trn("It has {number} entry.", "It has {number} entries.", entries)
     how = tr(
         "Open it and add everything, best to a calendar of its own. Times are local times of "
         "each place. If the week changes, I send a new file."
-    )
-    who_sees = tr(
-        "It has targets and times, but no weights and no answers. Anybody who sees that "
-        "calendar sees them."
     )
     return f"{lead} {count} {how}\n\n{who_sees}"
 
@@ -126,23 +168,18 @@ def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
     return " ".join(parts)
 
 
-def nothing_yet(name: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "There is nothing to put into a calendar yet: event and plan have to be set first."
-        )
+def nothing_yet() -> str:
+    return tr("There is nothing to put into a calendar yet: event and plan have to be set first.")
+
+
+def no_event_yet(name: str) -> str:
     return tr(
-        "There is nothing to put into a calendar for {name} yet: set event and plan first.",
-        name=name,
+        "There is nothing to put into a calendar for {name} yet: set the event first.", name=name
     )
 
 
 def nobody() -> str:
     return tr("None of your athletes has an event ahead.")
-
-
-def which_athlete() -> str:
-    return tr("Whose calendar?")
 
 
 def not_here() -> str:

@@ -11,6 +11,7 @@ from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.dialogue import asking
+from bot.event import season
 from bot.event.closing import close_week
 from bot.people.changes import Change
 from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
@@ -94,6 +95,7 @@ def event_over(turn: Turn, duty: AgendaRow) -> None:
     event.active = False
     turn.session.add(event)
     close_week(turn, profile, event)
+    season.take_over(turn, profile)
 
 
 def _still_wanted(turn: Turn, duty: AgendaRow) -> AthleteProfile | None:

@@ -10,7 +10,8 @@ from bot.coach.digest import words as digest_words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
 from bot.coach.history import view as history_view
 from bot.coach.history.flow import HISTORY_DAY
-from bot.coach.roster import roster
+from bot.coach.roster import roster, several
+from bot.coach.roster.flow_several import SEVERAL
 from bot.core.routes import COACHING, Command, Duty, Tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
@@ -24,7 +25,10 @@ FEATURE = Feature(
             "digest", COACHING, desk_settings.show_settings, digest_words.digest_menu, rank=170
         ),
     ),
-    taps=(Tap("desk", COACHING, desk_settings.desk_tapped),),
+    taps=(
+        Tap("desk", COACHING, desk_settings.desk_tapped),
+        Tap("m", COACHING, roster.answered_here),
+    ),
     on_card={
         "forecast": forecast_use.show,
         "forecast-use": forecast_use.choose,
@@ -43,6 +47,7 @@ FEATURE = Feature(
     },
     flows=(
         Registered(HISTORY_DAY, history_view.day_given),
+        Registered(SEVERAL, several.given),
         *(Registered(flow, desk_settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     ),
     duties=(

@@ -12,6 +12,7 @@ import logging
 import re
 import sys
 import traceback
+from collections import Counter
 from collections.abc import MutableMapping
 from pathlib import Path
 from types import TracebackType
@@ -36,6 +37,13 @@ _PHRASE = re.compile(r"[A-Za-z ,;:'()-]{1,120}")  # words only: no figures, so n
 _WORD = re.compile(r"[\w.:/+<>|-]{0,200}", re.ASCII)  # ids, kinds and class names: no sentences
 
 EventDict = MutableMapping[str, Any]
+
+_errors: Counter[str] = Counter()
+
+
+def errors_logged() -> dict[str, int]:
+    """How many errors this process has logged since its start, by class of error."""
+    return dict(_errors)
 
 
 def set_up_logs(level: str, form: Literal["json", "console"]) -> None:
@@ -73,6 +81,8 @@ def set_up_logs(level: str, form: Literal["json", "console"]) -> None:
     root.setLevel(level)
     for name in QUIET_LIBRARIES:
         logging.getLogger(name).setLevel(logging.WARNING)
+    # A tick that finds the last one still at work says so each time; the next one catches up.
+    logging.getLogger("apscheduler").setLevel(logging.ERROR)
     logging.captureWarnings(capture=True)
     sys.excepthook = _log_uncaught
 
@@ -85,6 +95,8 @@ def only_known_keys(_logger: Any, _method: str, event: EventDict) -> EventDict:
     if not library and not (isinstance(phrase, str) and _PHRASE.fullmatch(phrase)):
         phrase = WITHHELD
     kept["event"] = phrase
+    if event.get("level") in ("error", "critical"):
+        _errors[str(kept.get("error") or "other")] += 1
     # structlog's own bookkeeping, taken out again by remove_processors_meta.
     kept.update({key: event[key] for key in ("_record", "_from_structlog") if key in event})
     return kept
@@ -115,11 +127,15 @@ def foreign_record(_logger: Any, _method: str, event: EventDict) -> EventDict:
 
 
 def error_name(error: BaseException) -> str:
-    """The class of an error, and of those that caused it: "DataError<NumericValueOutOfRange"."""
+    """The class of an error, and of those that caused it: "DataError<NumericValueOutOfRange".
+
+    A database's own code goes along ("OperationalError:SQLITE_FULL"), since its classes are wide.
+    """
     names: list[str] = []
     current: BaseException | None = error
     while current is not None and len(names) < 4:
-        names.append(type(current).__name__)
+        code = getattr(current, "sqlite_errorname", None) or getattr(current, "sqlstate", None)
+        names.append(type(current).__name__ + (f":{code}" if isinstance(code, str) else ""))
         current = current.__cause__
     return "<".join(names)
 

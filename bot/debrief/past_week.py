@@ -12,8 +12,10 @@ from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.load import checkin_of, checkin_row, current_plan, day_set
+from bot.week.observed import observed_between
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
+from engine.values.observed import most_careful
 from engine.values.plan import LOAD_DAYS
 
 
@@ -75,6 +77,7 @@ def _days(session: Session, event: EventRow) -> tuple[DayBehind, ...]:
                 set_g=set_row.carb_g if set_row is not None else target.carb_g,
                 eaten_g=after.carb_eaten_g if after is not None else None,
                 morning=checkin_of(row) if row is not None else None,
+                seen=most_careful(observed_between(session, event.athlete_id, day, day)),
             )
         )
     return tuple(found)

@@ -9,12 +9,16 @@ from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import mark, tr, trn
+from bot.words.looks import seen as look_seen
 from bot.words.names import word
 from engine.planning.debrief import DayBehind, Debrief, Lesson
 
 #: What changed a day, in two or three words, by rule; "coach" is the coach's own hand.
 WHY = {
     "gut-unsettled": mark("stomach upset"),
+    "coach-sees-spill": mark("the coach saw spill"),
+    "coach-sees-softening": mark("the coach saw softening"),
+    "coach-sees-flat": mark("the coach saw flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
     "blurring": mark("lines blurring"),
@@ -97,14 +101,19 @@ def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
 
 def _morning(day: DayBehind, weight_unit: str) -> str:
     told = day.morning
+    seen = (
+        []
+        if day.seen is None
+        else [tr("coach: {look}", look=look_seen(day.seen.look, day.seen.sharpness))]
+    )
     if told is None or told.weight_kg is None:
-        return tr("no check-in")
+        return ", ".join([tr("no check-in"), *seen])
     parts = [figures.weight(told.weight_kg, weight_unit)]
     if told.fullness is not None:
         parts.append(tr("full {score}", score=told.fullness))
     if told.sharpness is not None:
         parts.append(tr("sharp {score}", score=told.sharpness))
-    return ", ".join(parts)
+    return ", ".join([*parts, *seen])
 
 
 def load_line(found: Debrief, body_mass_kg: float) -> str:

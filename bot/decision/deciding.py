@@ -112,22 +112,27 @@ def decide_checkin(
 
 
 def decide_with(
-    turn: Turn, profile: AthleteProfile, row: CheckInRow, *, lead: str | None, always: bool
+    turn: Turn,
+    profile: AthleteProfile,
+    row: CheckInRow,
+    *,
+    lead: str | None,
+    always: bool,
+    answer_by: datetime | None = None,
 ) -> bool:
     """Decide again with what was told since; whether the athlete was sent the target for it.
 
     `lead` stands before it; None: nothing is sent. Without `always`, only a figure that is another
-    one now is.
+    one now is. `answer_by`: the deadline of a proposal that waited already.
     """
     before = latest_decision(turn.session, profile.person_id)
+    stood = None if before is None else (before.sets_date, stands(before))
     row.revision += 1
     turn.session.add(row)
-    decided = decide_checkin(turn, profile, row, told_anew=False, quietly=True)
+    decided = decide_checkin(turn, profile, row, told_anew=False, answer_by=answer_by, quietly=True)
     if lead is None or decided is None or decided.outcome == Outcome.ESCALATED:
         return False
-    moved = before is None or (before.sets_date, _stands(before)) != (
-        decided.sets_date, _stands(decided),
-    )  # fmt: skip
+    moved = stood != (decided.sets_date, stands(decided))
     week = current_week(turn.session, profile)
     if week is None or not (always or moved):
         return False
@@ -138,7 +143,9 @@ def decide_with(
     care = care_for(turn, profile)
     person = get_person(turn.session, profile.person_id)
     with speaking_to(person):
-        why = advice.figures_kept_back() if care.unsaid else reason_of(profile, decided)
+        why = (
+            advice.figures_kept_back() if care.unsaid else told_why(turn.session, profile, decided)
+        )
         text = (
             f"{lead}\n\n{why}".strip()
             if care.unsaid
@@ -154,7 +161,7 @@ def decide_with(
     return True
 
 
-def _stands(decided: DecisionRow) -> float | None:
+def stands(decided: DecisionRow) -> float | None:
     """The carbohydrate that a decision leaves in force until somebody says otherwise."""
     waiting = decided.status == DecisionStatus.WAITING
     return decided.decision["lapse_g"] if waiting else decided.carb_g
@@ -407,7 +414,7 @@ def _tell_athlete(
         say_to(turn, person, text)
         return
     why = safety.warning_seen_to() if seen_to else told_why(turn.session, profile, decided)
-    course = outlook_line(decided.decision, _stands(decided))
+    course = outlook_line(decided.decision, stands(decided))
     if course and not seen_to:
         why += f"\n{course}"
     if decision.needs_sign_off:

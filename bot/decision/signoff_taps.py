@@ -56,6 +56,21 @@ def sign_tapped(turn: Act) -> None:
         _ask_other(turn, turn.person, profile, row)
 
 
+def approve_if_open(turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow) -> str:
+    """Approve a proposal among others; what stands against it, and nothing is done, or "".
+
+    The athlete has been found to be this coach's.
+    """
+    late = _too_late(turn, coach, profile, row)
+    if late or row.carb_g is None:
+        return late or words.in_force_already()
+    if profile.frozen_at is not None:
+        name = get_person(turn.session, profile.person_id).first_name
+        return words.frozen(name, own=coach.id == profile.person_id)
+    _sign(turn, coach, profile, row, DecisionStatus.APPROVED, row.carb_g)
+    return ""
+
+
 def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The end of the question for another figure."""
     row = turn.session.get(DecisionRow, question.subject_id)

@@ -7,6 +7,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.languages import mark, tr
+from bot.words.looks import seen_in
 from engine.decision.rules import RULES, Forecast
 from engine.evidence.deciding import FLAT_BY
 from engine.values.limits import CAUTION
@@ -195,8 +196,66 @@ def _drink_too(told: _Told) -> str:
     )
 
 
+def _coach_sees_too_much(told: _Told) -> str:
+    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
+    if told.change_g < 0:
+        return tr(
+            "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first, "
+            "so eat {change} today.",
+            **said,
+            change=told.change,
+        )
+    return tr(
+        "Your coach sees: {look}; you said fullness {fullness}. What your coach sees goes first. No "
+        "extra carbs. Stay on plan.",
+        **said,
+    )
+
+
+def _coach_sees_flat(told: _Told) -> str:
+    said = {"look": seen_in(told.facts), "fullness": told["fullness"]}
+    if told.change_g > 0:
+        return tr(
+            "Your coach sees: {look}; you said fullness {fullness}. You're still sharp, so eat "
+            "{change} today.",
+            **said,
+            change=told.change,
+        )
+    return tr(
+        "Your coach sees: {look}; you said fullness {fullness}. More is not allowed today. Stay on "
+        "plan.",
+        **said,
+    )
+
+
+def _coach_sees_nothing_flat(told: _Told) -> str:
+    return tr(
+        "You feel flat ({fullness}, I expected {expected}), but your coach sees: {look}. What your "
+        "coach sees goes first. Stay on plan.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+        look=seen_in(told.facts),
+    )
+
+
 _RULES: dict[str, Callable[[_Told], str]] = {
     "gut-unsettled": _gut,
+    "coach-sees-spill": _coach_sees_too_much,
+    "coach-sees-softening": _coach_sees_too_much,
+    "coach-sees-flat-over-blur": lambda told: tr(
+        "Your coach sees: {look}; you said fullness {fullness} and sharpness {sharpness}. The two "
+        "don't agree, so nothing is moved. Stay on plan.",
+        look=seen_in(told.facts),
+        fullness=told["fullness"],
+        sharpness=told["sharpness"],
+    ),
+    "coach-sees-blur": lambda told: tr(
+        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
+        look=seen_in(told.facts),
+    ),
+    "coach-sees-full": _coach_sees_nothing_flat,
+    "coach-sees-on-course": _coach_sees_nothing_flat,
+    "coach-sees-flat": _coach_sees_flat,
     "spilled-over": _spilled,
     "softening": _softening,
     "flat-and-watery": lambda told: (
@@ -301,6 +360,13 @@ GATE_NAMES = {
 
 RULE_NAMES = {
     "gut-unsettled": mark("stomach upset"),
+    "coach-sees-spill": mark("the coach sees spill"),
+    "coach-sees-softening": mark("the coach sees softening"),
+    "coach-sees-flat-over-blur": mark("the coach sees flat, the answers tell of blur"),
+    "coach-sees-blur": mark("the coach sees blurred lines"),
+    "coach-sees-full": mark("flat in the answers, full to the coach"),
+    "coach-sees-on-course": mark("flat in the answers, on course to the coach"),
+    "coach-sees-flat": mark("the coach sees flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
     "flat-and-watery": mark("flat and blurred"),
@@ -337,7 +403,7 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool 
         return tr(_GATES[rule], missing=_missing(decision))
     told = _Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told)
-    said = [foreseen or _RULES[rule](told), _not_told(told)]
+    said = [foreseen or _RULES[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
     if decision["bound"] == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
     if decision.get("tell_coach") and not own and not foreseen:
@@ -369,6 +435,12 @@ def _foreseen(decision: Decision, told: _Told) -> str:
         weight=told.weight("weight_kg"),
         change=told.change,
     )
+
+
+def _seen_too(told: _Told) -> str:
+    """What the coach saw, where the sentence of the rule that says so is not told."""
+    look = seen_in(told.facts)
+    return tr("Your coach sees: {look}.", look=look) if look else ""
 
 
 #: The answers of the look inside a sentence.

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
@@ -14,6 +13,7 @@ from bot.dialogue import asking
 from bot.dialogue.flow import Step, Unread, given_by
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
+from engine.written.late import Late
 from engine.written.units import Refusal, RefusalCode
 
 # Our own choice: an earlier question than the latest is still in mind for this long.
@@ -21,8 +21,8 @@ LISTENS_FOR = timedelta(hours=12)
 # A longer text tells something, even with a figure in it, and is no answer that went wrong. Coaches
 # are asked for dates and reasons, which take more words.
 MOST_WORDS_OF_AN_ATTEMPT, MOST_OF_A_NAME, MOST_OF_A_COACHS = 3, 5, 8
-_BREAK = re.compile(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
-_FIGURE = re.compile(r"\d[\d.,]*\s*[^\W\d]{0,3}")
+_BREAK = Late(r"\s*(?:[\n;]+|,(?=\s)|[.!](?=\s)|\s[-–]\s)\s*")
+_FIGURE = Late(r"\d[\d.,]*\s*[^\W\d]{0,3}")
 #: What no reader of figures, days, names or choices takes.
 _ANYTHING = "zxqv blorp, fizz? qwop!"
 

@@ -10,6 +10,8 @@ from __future__ import annotations
 
 import re
 
+from engine.written.late import Late
+
 # Whole sentences, as patterns, by the command that serves them. "~" stands for courtesies that may
 # come before or after and say nothing.
 _TODAY = r"(?:today|this morning|now|for today|heute?|jetzt|für heute?)"
@@ -99,13 +101,13 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "alerts": (r"(?:open |the |any )?alerts", r"(?:offene )?(?:meldungen|warnungen)"),
 }  # fmt: skip
 
-_COURTESY = re.compile(
+_COURTESY = Late(
     r"^(?:(?:hi|hello|hey|hallo|guten morgen|good morning|morning|moin|ok|okay|so|and|und|also|bitte|please|sorry|"
     r"entschuldigung|coach|quick question|kurze frage|can you tell me|could you tell me|tell me|sag mir|sag mal)\b[\s,:!.-]*)+"
     r"|[\s,]*(?:please|bitte|thanks|thank you|thx|danke|again|nochmal|noch mal|then|denn|eigentlich|genau|exactly|coach)$",
     re.IGNORECASE,
 )
-_ASKS_FOR_FOOD = re.compile(
+_ASKS_FOR_FOOD = Late(
     r"\b(?:can|may|could|should|am i allowed to) (?:i|we)?\s*(?:still |also )?(?:eat|have|drink|swap|replace|add)\b"
     r"|\b(?:is|are) .{2,40} (?:ok|okay|allowed|fine)\b.*\?"
     r"|\b(?:darf|kann|soll|könnte) ich .{0,60}\b(?:essen|trinken|tauschen|ersetzen|nehmen|haben)\b"
@@ -113,7 +115,7 @@ _ASKS_FOR_FOOD = re.compile(
     re.IGNORECASE,
 )
 _COMPILED = {
-    name: re.compile("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
+    name: Late("|".join(f"(?:{pattern})" for pattern in patterns), re.IGNORECASE)
     for name, patterns in REQUESTS.items()
 }
 

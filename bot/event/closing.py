@@ -17,7 +17,8 @@ def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     """To be called once the event's day has been."""
     # The last reminder of the day may still wait, where the next event is set that evening: what
     # it would say is said here.
-    stage_day.cancel_reminders(turn, profile, due_ones_too=True)
+    row = stage_day.stage_row(turn.session, event)
+    stage_day.cancel_reminders(turn, profile, row, due_ones_too=True)
     looks.ask_look(turn, profile, event)
     debrief.schedule(turn, profile, event)
     person = get_person(turn.session, profile.person_id)

@@ -10,12 +10,15 @@ from zoneinfo import ZoneInfo
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
 from bot.dialogue.readers import buttons, day_in, one_of, zone_of
+from bot.event import words_season as season_words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.plan import words
 from bot.words.languages import tr
 from engine.values.athlete import EventKind
 
 SAME = "same"
+#: How a new event stands to those ahead: it replaces one of them, or is one more.
+INSTEAD, ONE_MORE = "instead-", "more"
 FURTHEST = timedelta(days=366)
 _PLACE, _WHICH_PLACE = ONBOARDING.step("place"), ONBOARDING.step("which_place")
 assert _PLACE is not None
@@ -52,7 +55,41 @@ def _so_far(answers: Answers) -> str:
     return words.event_so_far(answers.get("kind"), date.fromisoformat(day) if day else None)
 
 
-#: Context: "_name", "_own", and "_zone", the athlete's own.
+def _others(answers: Answers) -> list[tuple[int, str, date]]:
+    """The events ahead that the new one may replace: none where it is on the day of one of them."""
+    rows = [(number, kind, date.fromisoformat(day)) for number, kind, day in answers["_ahead"]]
+    return [] if answers["day"] in [day.isoformat() for _, _, day in rows] else rows
+
+
+def _ask_stands(answers: Answers) -> str:
+    new = season_words.short(answers["kind"], date.fromisoformat(answers["day"]))
+    others = [season_words.short(kind, day) for _, kind, day in _others(answers)]
+    return season_words.ask_stands(new, others, own=answers["_own"], name=answers["_name"])
+
+
+def _stands(answers: Answers) -> Choices:
+    others, new = _others(answers), date.fromisoformat(answers["day"])
+    first = new < min(day for _, _, day in others)
+    return (
+        (Choice(season_words.follows_button(first=first), ONE_MORE),),
+        *(
+            (
+                Choice(
+                    season_words.replaces_button(season_words.short(kind, day)),
+                    f"{INSTEAD}{number}",
+                ),
+            )
+            for number, kind, day in others
+        ),
+    )
+
+
+def _read_stands(text: str, answers: Answers) -> str:
+    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text, answers)
+
+
+#: Context: "_name", "_own", "_zone", the athlete's own, and "_ahead": number, kind and day (ISO) of
+#: each event that still has its day to come.
 EVENT = Flow(
     id="coach-event",
     so_far=_so_far,
@@ -73,6 +110,15 @@ EVENT = Flow(
             choices=_same,
         ),
         replace(_WHICH_PLACE, when=_is_elsewhere),
+        Step(
+            key="stands",
+            ask=_ask_stands,
+            read=_read_stands,
+            choices=_stands,
+            when=lambda answers: (
+                "day" in answers and bool(answers.get("_ahead") and _others(answers))
+            ),
+        ),
     ),
 )
 

@@ -26,7 +26,7 @@ from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.travel.travel import ARRIVE
 from bot.week import prompts
-from bot.week.load import current_event, limits_row, plan_row
+from bot.week.load import event_ahead, limits_row, plan_row
 
 
 @dataclass(frozen=True, slots=True)
@@ -76,9 +76,11 @@ def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
     """Whether the event before has its day to come; or there was none, and no times rest on it."""
     number = row.detail["before"].get("event")
     earlier = turn.session.get(EventRow, number) if number is not None else None
-    now_set = current_event(turn.session, profile.person_id)
-    if now_set is None or now_set.id != row.detail["event"]:
+    now_set = event_ahead(turn.session, profile.person_id, row.detail["event"])
+    if now_set is None:
         return False
+    if row.detail["before"].get("more"):
+        return stage_day.stage_row(turn.session, now_set) is None
     if earlier is None:
         first = row.detail.get("was") is None
         return first and stage_day.stage_row(turn.session, now_set) is None
@@ -92,14 +94,16 @@ def go_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) ->
         row.detail["before"]["event"],
     )
     earlier = turn.session.get_one(EventRow, number) if number is not None else None
-    event.active = False
+    more = bool(row.detail["before"].get("more"))
+    counted = event.active
+    event.active = event.waits = False
     turn.session.add(event)
-    if earlier is not None:
-        earlier.active = True
+    if earlier is not None and (counted or not more):
+        earlier.active, earlier.waits = counted, not counted
         turn.session.add(earlier)
     turn.session.flush()
     followed = Followed()
-    if earlier is not None:
+    if earlier is not None and not more:
         followed = follow(turn, profile, event, earlier)
     ready.schedule(turn, profile)
     prompts.schedule(turn, profile)
@@ -162,7 +166,7 @@ def _timetable(
     if row is None:
         return None
     if row.cancelled_at is not None or stage_day.stage_row(turn.session, event) is not None:
-        stage_day.cancel_reminders(turn, profile, due_ones_too=True)
+        stage_day.cancel_reminders(turn, profile, row, due_ones_too=True)
         return False if row.cancelled_at is not None else None
     return stage_day.follow(turn, profile, row, earlier, event)
 

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
 from datetime import date
 
 from bot.core.callbacks import answer
@@ -9,8 +10,10 @@ from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import moving as event_moving
+from bot.event import season, season_lines
+from bot.event import words_season as season_words
 from bot.event.closing import close_week
-from bot.event.flow import EVENT, event_zone
+from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.people.telling import say_to
@@ -22,7 +25,8 @@ from bot.readiness import readiness as ready
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import current_event, current_week, plan_row
+from bot.week import prompts
+from bot.week.load import current_event, current_week, events_ahead, plan_row
 from bot.week.snapshots import standing_before
 from bot.words import common
 
@@ -38,40 +42,65 @@ def ask_event(turn: OnAthlete) -> None:
             "_name": get_person(turn.session, turn.profile.person_id).first_name,
             "_own": turn.person.id == turn.profile.person_id,
             "_zone": turn.profile.zone,
+            "_ahead": _ahead(turn, turn.profile),
         },
     )  # fmt: skip
 
 
+def _ahead(turn: Turn, profile: AthleteProfile) -> list[list[object]]:
+    """What the question has to know of the events whose day is still to come."""
+    today = local_date(profile, turn.context)
+    return [
+        [row.id, row.kind, row.day.isoformat()]
+        for row in events_ahead(turn.session, profile.person_id)
+        if row.day >= today and not event_moving.day_is_done(turn, row)
+    ]
+
+
 def event_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """A new event takes the place of the one before; a plan and limits still ahead come along."""
+    """A new event: in the place of one ahead, whose plan and limits come along, or one more."""
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
-    was_complete = current_week(turn.session, profile) is not None
-    earlier = current_event(turn.session, profile.person_id)
-    before = standing_before(turn, profile)
-    event = EventRow(
-        athlete_id=profile.person_id,
-        kind=question.answers["kind"],
-        day=date.fromisoformat(question.answers["day"]),
-        zone=event_zone(question.answers),
-        set_by=id_of(coach),
-        set_at=turn.now,
+    answers = question.answers
+    new = New(
+        kind=answers["kind"], day=date.fromisoformat(answers["day"]), zone=event_zone(answers)
     )
-    turn.session.add(event)
-    turn.session.flush()
+    if answers.get("stands") == ONE_MORE:
+        one_more(turn, coach, profile, new)
+        return
+    instead = _instead(turn, profile, answers.get("stands", ""), new.day)
+    in_place_of(turn, coach, profile, new, instead)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class New:
+    """An event as it is to be. `class_name`: the coach's words for the class, "" where unsaid."""
+
+    kind: str
+    day: date
+    zone: str
+    class_name: str = ""
+
+
+def _instead(turn: Turn, profile: AthleteProfile, stands: str, day: date) -> EventRow | None:
+    """Which event the new one replaces: the one named, that of the same day, or the one that counts."""
+    ahead = events_ahead(turn.session, profile.person_id)
+    if stands.startswith(INSTEAD):
+        number = int(stands.removeprefix(INSTEAD))
+        return next((row for row in ahead if row.id == number), None)
+    same_day = [row for row in ahead if row.day == day]
+    return same_day[0] if same_day else current_event(turn.session, profile.person_id)
+
+
+def in_place_of(
+    turn: Turn, coach: Person, profile: AthleteProfile, new: New, earlier: EventRow | None
+) -> None:
+    """The event takes the place of the earlier one; a plan and limits still ahead come along."""
+    was_complete = current_week(turn.session, profile) is not None
+    before = standing_before(turn, profile)
+    event, followed, moved_from = replace_event(turn, coach, profile, new, earlier)
     moved = earlier is not None and earlier.day >= local_date(profile, turn.context)
-    followed, moved_from = event_moving.Followed(), None
-    if earlier is not None:
-        earlier.active = False
-        turn.session.add(earlier)
-        if moved:
-            event_moving.copy_plan_and_limits(turn.session, earlier, event)
-        if moved and event_moving.day_is_done(turn, earlier):
-            close_week(turn, profile, earlier)
-        elif moved:
-            moved_from = earlier.id
-            followed = event_moving.follow(turn, profile, earlier, event)
     replaced = earlier.day if earlier is not None and moved and earlier.day != event.day else None
     moved = moved and plan_row(turn.session, event) is not None
     said = _tell_event(turn, coach, profile, event, replaced=replaced, moved=moved)
@@ -81,10 +110,89 @@ def event_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         before={"event": moved_from, **before}, said=said,
         was=[earlier.kind, earlier.day.isoformat()] if earlier is not None else None,
     )  # fmt: skip
-    event_moving.tell(turn, coach, profile, event, followed)
+    if event.active:
+        event_moving.tell(turn, coach, profile, event, followed)
+    season.settle(turn, profile)
     ready.schedule(turn, profile)
     days_follow_plan(turn, profile)
     week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
+
+
+def replace_event(
+    turn: Turn, coach: Person, profile: AthleteProfile, new: New, earlier: EventRow | None
+) -> tuple[EventRow, event_moving.Followed, int | None]:
+    """The new row in the place of the earlier one, what came along, and the row it moved from."""
+    waits = earlier is not None and earlier.waits
+    event = EventRow(
+        athlete_id=profile.person_id, kind=new.kind, day=new.day, zone=new.zone,
+        class_name=new.class_name or (earlier.class_name if earlier is not None else ""),
+        active=not waits, waits=waits, set_by=id_of(coach), set_at=turn.now,
+    )  # fmt: skip
+    turn.session.add(event)
+    turn.session.flush()
+    moved = earlier is not None and earlier.day >= local_date(profile, turn.context)
+    followed, moved_from = event_moving.Followed(), None
+    if earlier is not None:
+        earlier.active = earlier.waits = False
+        turn.session.add(earlier)
+        if moved:
+            event_moving.copy_plan_and_limits(turn.session, earlier, event)
+        if moved and event_moving.day_is_done(turn, earlier):
+            close_week(turn, profile, earlier)
+        elif moved:
+            moved_from = earlier.id
+            followed = event_moving.follow(turn, profile, earlier, event)
+    return event, followed, moved_from
+
+
+def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> None:
+    """The event joins those ahead; it counts at once only where it comes first."""
+    was_complete = current_week(turn.session, profile) is not None
+    counted = current_event(turn.session, profile.person_id)
+    before = standing_before(turn, profile)
+    event = season.add(
+        turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone, class_name=new.class_name
+    )
+    said = _tell_one_more(turn, coach, profile, event)
+    record(
+        turn, profile.person_id, Change.EVENT_SET, by=coach.id,
+        event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+        before={"event": counted.id if counted is not None else None, "more": True, **before},
+        said=said, was=None,
+    )  # fmt: skip
+    if season.settle(turn, profile):
+        ready.schedule(turn, profile)
+        days_follow_plan(turn, profile)
+        week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
+        prompts.schedule(turn, profile)
+
+
+def _tell_one_more(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow
+) -> list[int | None]:
+    def line() -> str:
+        return event_line(profile, event, turn.context)
+
+    number = profile.person_id
+    keys = [
+        Button(common.draft_plan_button(), f"c:draft:{number}:{event.id}"),
+        Button(season_words.season_button(), f"c:season:{number}"),
+    ]
+    close = season.before(turn, profile, event)
+    if close is not None:
+        keys[0] = Button(
+            season_words.bridge_button(season_words.short(event.kind, event.day)),
+            f"c:bridge:{number}:{event.id}",
+        )
+    say_to(
+        turn, coach, season_words.one_more(line(), season_lines.ahead_line(turn, profile)),
+        buttons=[keys],
+    )  # fmt: skip
+    if coach.id == profile.person_id:
+        return []
+    athlete = get_person(turn.session, profile.person_id)
+    told = say_to(turn, athlete, lambda: season_words.athlete_one_more(coach.first_name, line()))
+    return [told.id]
 
 
 def _tell_event(

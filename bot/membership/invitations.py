@@ -9,7 +9,8 @@ from datetime import date, timedelta
 from enum import StrEnum
 from typing import Any
 
-from sqlmodel import Session, select
+from sqlalchemy import func
+from sqlmodel import Session, col, select
 
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, answer_tap, edit, say
@@ -26,10 +27,12 @@ from bot.people.people import get_person, person_in_chat, profile_of, record, sp
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
+from bot.store.tables.traffic import OutboxRow
 
 # Crockford's base 32: no letter that is taken for a digit. Sixteen of them are 80 bits.
 ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 LENGTH = 16
+MOST_GUESSES, GUESSES_WITHIN = 10, timedelta(hours=1)
 _LOOKALIKES = str.maketrans({"O": "0", "I": "1", "L": "1", "-": None, "–": None, "—": None})
 
 
@@ -161,16 +164,37 @@ def claim(turn: ChatTurn) -> bool:
     code, is_bare = _code_in(turn.incoming.text)
     if code is None:
         return False
+    if code and _has_guessed_enough(turn):
+        _refuse(turn, words.too_many_codes())
+        return True
     invite = turn.session.exec(select(Invite).where(Invite.token_hash == _hash(code))).first()
     person = person_in_chat(turn.session, turn.incoming.chat_id)
     if invite is None and is_bare and person is not None:
         return False  # sixteen letters from somebody known are words, not a code
     problem = words.join_how() if not code else _problem(invite, person, turn.context)
     if problem or invite is None:
-        say(turn.session, chat_id=turn.incoming.chat_id, text=problem, now=turn.now)
+        _refuse(turn, problem)
         return True
     _CLAIMS[InviteKind(invite.kind)](turn, welcome(turn), invite)
     return True
+
+
+def _refuse(turn: ChatTurn, problem: str) -> None:
+    chat_id = turn.incoming.chat_id
+    say(turn.session, chat_id=chat_id, text=problem, now=turn.now, topic=_refused_in(chat_id))
+
+
+def _has_guessed_enough(turn: ChatTurn) -> bool:
+    """Whether this chat has tried so many codes that no further one is looked up for a while."""
+    tried = select(func.count()).where(
+        OutboxRow.topic == _refused_in(turn.incoming.chat_id),
+        col(OutboxRow.created_at) > turn.now - GUESSES_WITHIN,
+    )
+    return turn.session.exec(tried).one() >= MOST_GUESSES
+
+
+def _refused_in(chat_id: int) -> str:
+    return f"code-refused:{chat_id}"
 
 
 def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) -> None:

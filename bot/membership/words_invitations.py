@@ -45,6 +45,19 @@ def coach_invitation(link: str, code: str, days: int) -> str:
     return f"{works}\n{how}"
 
 
+def too_many_codes() -> str:
+    return tr(
+        "That were many codes that do not work. Ask for a new invitation, and try in an hour."
+    )
+
+
+def no_longer_a_coach() -> str:
+    return tr(
+        "Whoever runs this bot has ended your role as a coach here. You have no athletes in it, and "
+        "invitations that you made no longer work."
+    )
+
+
 #: For whom an invitation is, after "for".
 INVITED = (mark("an athlete"), mark("a second contact"))
 

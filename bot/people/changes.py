@@ -49,6 +49,8 @@ class Change(StrEnum):
     COACH_BEGAN = "coach began"
     COACH_CHANGED = "coach changed"
     COACH_ENDED = "coach ended"
+    COACH_LOOK = "coach look", Follows.NOTED
+    COACH_LOOK_TAKEN_BACK = "coach look taken back", Follows.NOTED
     DAY_LAID_OUT = "day laid out", Follows.CALENDAR
     DAY_MOVED = "day moved", Follows.CALENDAR
     DAY_SET_BY_HAND = "day set by hand", Follows.NOTED | Follows.FIGURES
@@ -60,6 +62,7 @@ class Change(StrEnum):
     DOCTOR_WORD_NOTED = "doctor's word noted", Follows.NOTED
     DOUBT = "doubt"
     EVENT_SET = "event set", Follows.NOTED | Follows.CALENDAR | Follows.FIGURES
+    EVENT_REMOVED = "event removed", Follows.NOTED | Follows.CALENDAR
     FORECAST = "forecast", Follows.NOTED
     FREEZE_LIFTED = "freeze lifted", Follows.NOTED | Follows.CALENDAR
     FROZEN = "frozen", Follows.NOTED | Follows.CALENDAR
@@ -107,4 +110,4 @@ def following(what: Follows) -> tuple[Change, ...]:
 
 
 #: What sets plan and limits in one go, as a change of each notes it.
-BY_SHEET, BY_LEARNT_LOAD = "sheet", "next load"
+BY_SHEET, BY_LEARNT_LOAD, BY_SETUP = "sheet", "next load", "setup"

@@ -12,6 +12,7 @@ from bot.core.context import Context
 from bot.core.incoming import Incoming, SentFile
 from bot.core.outbox import MOST_IN_AN_ALBUM, Button, Buttons, edit, send_pictures
 from bot.core.turn import Act, ChatTurn, Turn
+from bot.eye import asking as eye
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, profile_of, record, speaking_to
 from bot.people.rights import others_coaching
@@ -135,6 +136,7 @@ def forward(turn: Turn, duty: AgendaRow) -> None:
     if rows:
         for coach in others_coaching(turn.session, profile):
             send_morning(turn, coach, profile, rows)
+            eye.ask(turn, coach, profile, duty.local_date)
 
 
 def send_morning(turn: Turn, to: Person, profile: AthleteProfile, rows: list[PhotoRow]) -> None:

@@ -49,14 +49,16 @@ def ask_first(
     shape: str,
     field: str = "",
     days_out: int = 0,
+    bounds: dict[str, float] | None = None,
 ) -> bool:
     """Whether the plan has to wait: its warnings were put to the coach, who is asked for a reason.
 
-    `field` and `days_out` name the one number that was changed, if it was one.
+    `field` and `days_out` name the one number that was changed, if it was one; `bounds` are limits
+    that go live with the plan.
     """
     findings = to_answer(look_over(turn, profile, event, plan))
-    answered = _answered(turn.session, event)
-    warnings = [f for f in findings if any(said not in answered for said in said_of([f]))]
+    known = answered(turn.session, event)
+    warnings = [f for f in findings if any(said not in known for said in said_of([f]))]
     if not warnings:
         return False
     standing = plan_row(turn.session, event)
@@ -71,6 +73,7 @@ def ask_first(
             "_shape": shape,
             "_field": field,
             "_days_out": days_out,
+            "_bounds": bounds,
         },
     )  # fmt: skip
     return True
@@ -97,7 +100,8 @@ def reasons(session: Session, event: EventRow) -> list[PlanReviewRow]:
     return list(session.exec(query.order_by(col(PlanReviewRow.id))))
 
 
-def _answered(session: Session, event: EventRow) -> list[dict[str, Any]]:
+def answered(session: Session, event: EventRow) -> list[dict[str, Any]]:
+    """What kept reasons have answered of this event's plan."""
     return [said for row in reasons(session, event) for said in row.answered]
 
 

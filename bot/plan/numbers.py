@@ -16,7 +16,13 @@ from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.gate import ask_first, look_over, new_findings
-from bot.plan.planning import days_follow_plan, set_plan, week_changed
+from bot.plan.planning import (
+    counts_now,
+    days_follow_plan,
+    meant_event,
+    set_plan,
+    week_changed,
+)
 from bot.plan.review import words as review_words
 from bot.plan.templates import words as template_words
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -28,9 +34,12 @@ from engine.values.plan import PLAN_DAYS, PeakPlan
 
 
 def show_plan(turn: OnAthlete) -> None:
-    """The plan as a table, a button a day; where there is none, what comes first."""
+    """The plan as a table, a button a day; where there is none, what comes first.
+
+    "c:plan:ATHLETE:EVENT" is that of an event ahead, to look at or draft anew.
+    """
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn)
     row = plan_row(turn.session, event) if event is not None else None
     if event is None or row is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -43,7 +52,23 @@ def show_plan(turn: OnAthlete) -> None:
         figures.moment(row.set_at, turn.profile.zone),
         own=turn.person.id == turn.profile.person_id,
     )
+    if not counts_now(turn.session, turn.profile, event):
+        text = text.rpartition("\n\n")[0]
+        rewrite(turn, text, _buttons_ahead(turn.profile, event))
+        return
     rewrite(turn, text, _plan_buttons(turn.profile))
+
+
+def _buttons_ahead(profile: AthleteProfile, event: EventRow) -> Buttons:
+    """What can be done with the plan of an event that still waits."""
+    number = f"{profile.person_id}:{event.id}"
+    return [
+        [
+            Button(words.new_draft_button(), f"c:draft:{number}"),
+            Button(words.limits_button(), f"c:limits:{number}"),
+            Button(words.back_button(), f"c:season:{profile.person_id}"),
+        ]
+    ]
 
 
 def show_day(turn: OnAthlete) -> None:

@@ -19,8 +19,10 @@ from bot.people.desk import moment_for
 from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.fit.offering import limits_for, offer_room
 from bot.plan.flow import DRAFT, drafted
 from bot.plan.gate import ask_first, keep_reason, look_over, said_of
+from bot.plan.limits.keeping import store_limits
 from bot.plan.next_load.learnt import learnt_g_per_kg
 from bot.plan.review import words as review_words
 from bot.store.base import id_of
@@ -29,17 +31,17 @@ from bot.store.tables.week import DaySetRow, EventRow, PlanRow
 from bot.week import prompts
 from bot.week.load import (
     athlete_of,
-    baseline_of,
     checkin_row,
     current_event,
     current_limits,
     current_week,
+    event_ahead,
     plan_days,
     plan_row,
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, standing_before
-from engine.values.limits import Limits, Problem, plan_problems
+from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
 
@@ -49,10 +51,18 @@ def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> st
 
 
 def ask_draft(turn: OnAthlete) -> None:
-    """Draft a plan from a shape and the athlete's body mass."""
+    """Draft a plan from a shape and the athlete's body mass; "c:draft:ATHLETE:EVENT" for one ahead."""
     answer(turn)
     if has_measures(turn, turn.person, turn.profile):
-        _open_draft(turn, turn.person, turn.profile)
+        open_draft(turn, turn.person, turn.profile, meant_event(turn))
+
+
+def meant_event(turn: OnAthlete) -> EventRow | None:
+    """The event ahead that a button's last part names; the one that counts where it names none."""
+    number = turn.arguments[-1] if turn.arguments else ""
+    if number.isdigit():
+        return event_ahead(turn.session, turn.profile.person_id, int(number))
+    return current_event(turn.session, turn.profile.person_id)
 
 
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -60,10 +70,15 @@ def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
+    number = question.answers.get("_event")
+    event = (
+        event_ahead(turn.session, profile.person_id, number)
+        if number is not None
+        else current_event(turn.session, profile.person_id)
+    )
     if not question.answers["use"]:
-        _open_draft(turn, coach, profile)
+        open_draft(turn, coach, profile, event)
         return
-    event = current_event(turn.session, profile.person_id)
     if event is None:
         say_to(turn, coach, words.event_first())
         return
@@ -82,14 +97,21 @@ def use_plan(
     shape: str,
     reason: str = "",
     how: str = "",
+    bounds: dict[str, float] | None = None,
 ) -> None:
     """Put a whole new plan in force and say what comes next; or ask, or say where it won't fit.
 
     `reason`: why the coach wants its deep depletion, where it has one; kept with the plan. `how`: by
-    what it came about, where something else was changed along with it.
+    what it came about, where something else was changed along with it. `bounds`: limits that the
+    coach has agreed to for it, which count from when the plan does.
     """
-    if ask_first(turn, coach, profile, event, plan, shape=shape):
+    if bounds is None and plan_misfits(turn.session, profile, event, plan):
+        offer_room(turn, coach, profile, event, plan, shape=shape, reason=reason, how=how)
         return
+    if ask_first(turn, coach, profile, event, plan, shape=shape, bounds=bounds):
+        return
+    if bounds is not None:
+        raise_limits(turn, coach, profile, event, bounds)
     if not set_plan(turn, coach, profile, event, plan, shape=shape, how=how):
         return
     if reason:
@@ -110,7 +132,9 @@ def draft_is_live(
     noted: str = "",
 ) -> None:
     """What follows from a whole new plan: it is said with what the review found, the days follow."""
-    days_follow_plan(turn, profile)
+    counts = counts_now(turn.session, profile, event)
+    if counts:
+        days_follow_plan(turn, profile)
     was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
     findings = look_over(turn, profile, event, plan)
     parts = (
@@ -118,17 +142,24 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
+    number = f"{profile.person_id}" if counts else f"{profile.person_id}:{event.id}"
     following = (
-        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+        Button(words.see_plan_button(), f"c:plan:{number}"),
         Button(
             words.see_limits_button() if was_complete else words.set_limits_button(),
-            f"c:limits:{profile.person_id}",
+            f"c:limits:{number}",
         ),
     )
     text = "\n\n".join(part for part in parts if part)
     say_to(turn, coach, text, buttons=[following])
-    if was_complete:
+    if was_complete and counts:
         week_changed(turn, coach, profile, because="plan-changed", was_complete=True)
+
+
+def counts_now(session: Session, profile: AthleteProfile, event: EventRow) -> bool:
+    """Whether it is the event that counts, and not one of the season that still waits."""
+    current = current_event(session, profile.person_id)
+    return current is not None and current.id == event.id
 
 
 def set_plan(
@@ -142,9 +173,8 @@ def set_plan(
     how: str = "",
 ) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
-    problems = plan_misfits(turn.session, profile, event, plan)
-    if problems:
-        say_problems(turn, coach, profile, problems)
+    if plan_misfits(turn.session, profile, event, plan):
+        offer_room(turn, coach, profile, event, plan, shape=shape, how=how)
         return False
     earlier = plan_row(turn.session, event)
     row = PlanRow(
@@ -168,15 +198,19 @@ def set_plan(
     return True
 
 
+def raise_limits(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, bounds: dict[str, float]
+) -> None:
+    """The limits that were agreed to for a plan, in force."""
+    limits = Limits(guard_rails=GuardRails.of(athlete_of(profile)), **bounds)
+    store_limits(turn, coach, profile, event, limits)
+
+
 def plan_misfits(
     session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
 ) -> tuple[Problem, ...]:
     """Where a plan leaves the limits in force, or else those that would be suggested around it."""
-    athlete = athlete_of(profile)
-    limits = current_limits(session, event, athlete) or Limits.suggested(
-        athlete, plan, baseline_of(profile)
-    )
-    return plan_problems(plan, limits)
+    return plan_problems(plan, limits_for(session, profile, event, plan))
 
 
 def say_problems(
@@ -256,8 +290,8 @@ def has_measures(turn: Turn, coach: Person, profile: AthleteProfile) -> bool:
     return False
 
 
-def _open_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
-    event = current_event(turn.session, profile.person_id)
+def open_draft(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow | None) -> None:
+    """Ask for shape and load of a draft for this event."""
     if event is None:
         say_to(turn, coach, words.event_first())
         return
@@ -269,6 +303,7 @@ def _open_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
             "_own": coach.id == profile.person_id,
             "_athlete": asdict(athlete_of(profile)),
             "_baseline": dict(profile.baseline),
+            "_event": event.id,
             "_event_day": event.day.isoformat(),
             "_kind": event.kind,
             "_today": local_date(profile, turn.context).isoformat(),

@@ -8,6 +8,8 @@ from bot.dialogue.feature import Feature
 from bot.plan import numbers as plan_numbers
 from bot.plan import planning
 from bot.plan import typed as plan_typed
+from bot.plan.fit import answering as fit_answering
+from bot.plan.fit.flow import PLAN_FIT
 from bot.plan.flow import DRAFT, PLAN_NUMBER
 from bot.plan.limits import setting as limit_setting
 from bot.plan.limits.flow import LIMIT
@@ -48,6 +50,7 @@ FEATURE = Feature(
     },
     flows=(
         Registered(DRAFT, planning.draft_given),
+        Registered(PLAN_FIT, fit_answering.answered),
         Registered(PLAN_NUMBER, plan_numbers.number_given),
         Registered(TEMPLATE_NAME, templates.name_given),
         Registered(TEMPLATE_USE, templates.use_answered),

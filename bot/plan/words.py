@@ -286,12 +286,15 @@ def day_over() -> str:
 
 
 def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:
-    lines = "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
     return tr(
         "I changed nothing, because plan and limits don't fit together:\n{lines}\n\nChange the "
         "limit or the plan, then try again.",
-        lines=lines,
+        lines=problem_lines(problems, volume_unit),
     )
+
+
+def problem_lines(problems: Sequence[Problem], volume_unit: str) -> str:
+    return "\n".join(f"- {_problem(problem, volume_unit)}" for problem in problems)
 
 
 def _problem(problem: Problem, volume_unit: str) -> str:

@@ -1,17 +1,18 @@
-"""The questions on whether a peak week is worth it, to the coach."""
+"""Whether a peak week is worth it: judgement asked of the coach, health of the athlete."""
 
 from __future__ import annotations
 
 import re
+from collections.abc import Callable
 
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
 from bot.dialogue.readers import HOURS, LONGEST_NOTE, WEEKS, buttons, one_of, without
 from bot.readiness import words
 from bot.words import refusals
 from bot.words.languages import tr
 from engine.evidence.units import KG_PER_LB
-from engine.planning.readiness import CONDITIONS, Injury, Periods
+from engine.planning.readiness import CONDITIONS, Energy, Injury, Periods
 from engine.values.athlete import Sex
 from engine.values.body import SITES_3, body_fat_from_skinfolds
 from engine.written.units import WeightUnit, parse_number
@@ -72,68 +73,84 @@ def _read_sleep(text: str, answers: Answers) -> float | None:
 
 _SKIP = buttons(((words.not_known_button, SKIP),))
 
-#: Context: "_name", "_own", "_sex", "_years", "_weight_unit".
-READY = Flow(
-    id="coach-ready",
-    so_far=words.so_far,
-    steps=(
-        Step(
-            key="condition",
-            ask=lambda answers: words.ask_condition(answers["_name"], own=answers["_own"]),
-            read=lambda text, answers: int(one_of("1", "2", "3", "4", "5")(text, answers)),
-            choices=_condition,
-        ),
-        Step(
-            key="body_fat",
-            ask=lambda answers: words.ask_body_fat(),
-            read=_read_body_fat,
-            choices=buttons(((words.skinfolds_button, FOLDS),), ((words.not_known_button, SKIP),)),
-        ),
-        Step(
-            key="folds_fat",
-            ask=lambda answers: words.ask_folds(SITES_3[Sex(answers["_sex"])]),
-            read=_read_folds,
-            when=lambda answers: answers.get("body_fat") == FOLDS,
-        ),
-        Step(
-            key="loss_kg",
-            ask=lambda answers: words.ask_loss(answers["_weight_unit"]),
-            read=_read_loss,
-            choices=_SKIP,
-        ),
-        Step(
-            key="lost_kg",
-            ask=lambda answers: words.ask_lost(answers["_weight_unit"]),
-            read=_read_loss,
-            choices=_SKIP,
-        ),
-        Step(
-            key="weeks",
-            ask=lambda answers: words.ask_weeks(),
-            read=_read_weeks,
-            choices=_SKIP,
-        ),
+_JUDGEMENT = (
+    Step(
+        key="condition",
+        ask=lambda answers: words.ask_condition(answers["_name"], own=answers["_own"]),
+        read=lambda text, answers: int(one_of("1", "2", "3", "4", "5")(text, answers)),
+        choices=_condition,
+    ),
+    Step(
+        key="body_fat",
+        ask=lambda answers: words.ask_body_fat(),
+        read=_read_body_fat,
+        choices=buttons(((words.skinfolds_button, FOLDS),), ((words.not_known_button, SKIP),)),
+    ),
+    Step(
+        key="folds_fat",
+        ask=lambda answers: words.ask_folds(SITES_3[Sex(answers["_sex"])]),
+        read=_read_folds,
+        when=lambda answers: answers.get("body_fat") == FOLDS,
+    ),
+    Step(
+        key="loss_kg",
+        ask=lambda answers: words.ask_loss(answers["_weight_unit"]),
+        read=_read_loss,
+        choices=_SKIP,
+    ),
+    Step(
+        key="lost_kg",
+        ask=lambda answers: words.ask_lost(answers["_weight_unit"]),
+        read=_read_loss,
+        choices=_SKIP,
+    ),
+    Step(
+        key="weeks",
+        ask=lambda answers: words.ask_weeks(),
+        read=_read_weeks,
+        choices=_SKIP,
+    ),
+)
+
+
+def _health(asked: Callable[[Answers], bool] = always) -> tuple[Step, ...]:
+    return (
         Step(
             key="periods",
-            ask=lambda answers: words.ask_periods(own=answers["_own"]),
+            ask=lambda answers: words.ask_periods(),
             read=one_of(*Periods),
             choices=lambda answers: [[Choice(tr(words.PERIODS[p]), p.value)] for p in Periods],
-            when=lambda answers: answers["_sex"] == Sex.FEMALE,
+            when=lambda answers: asked(answers) and answers["_sex"] == Sex.FEMALE,
         ),
         Step(
-            key="sleep_h",
-            ask=lambda answers: words.ask_sleep(),
-            read=_read_sleep,
-            choices=_SKIP,
+            key="energy",
+            ask=lambda answers: words.ask_energy(),
+            read=one_of(*Energy),
+            choices=lambda answers: [[Choice(tr(words.ENERGY[one]), one.value)] for one in Energy],
+            when=asked,
+        ),
+        Step(
+            key="sleep_h", ask=lambda answers: words.ask_sleep(), read=_read_sleep, choices=_SKIP,
+            when=asked,
         ),
         Step(
             key="injury",
             ask=lambda answers: words.ask_injury(),
             read=one_of(*Injury),
             choices=lambda answers: [[Choice(tr(words.INJURIES[i]), i.value)] for i in Injury],
+            when=asked,
         ),
-    ),
+    )  # fmt: skip
+
+
+#: Context: "_name", "_own", "_sex", "_years", "_weight_unit". Who coaches themselves answers all.
+READY = Flow(
+    id="coach-ready",
+    so_far=words.so_far,
+    steps=(*_JUDGEMENT, *_health(lambda answers: bool(answers["_own"]))),
 )
+#: Context: "_sex".
+READY_HEALTH = Flow(id="ready-health", steps=_health())
 
 
 def _read_reason(text: str, answers: Answers) -> str:

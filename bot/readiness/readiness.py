@@ -1,9 +1,15 @@
-"""`/ready`: whether a peak week is worth it, asked by the coach or 14 and 8 days before the event."""
+"""`/ready`: whether a peak week is worth it, asked for by either, or 14 and 8 days before the event.
+
+The coach is asked for judgement (condition, the diet so far), the athlete for their health. Either may
+begin; what was answered waits for the other half, and both get the result.
+"""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import asdict
 from datetime import time, timedelta
+from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -14,10 +20,18 @@ from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import athletes_of, get_person, local_date, own_athlete, profile_of, record
+from bot.people.people import (
+    athletes_of,
+    get_person,
+    is_own_coach,
+    local_date,
+    own_athlete,
+    profile_of,
+    record,
+)
 from bot.people.telling import say_to
 from bot.readiness import words
-from bot.readiness.flow import READY, READY_ANYWAY
+from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.readiness import ReadinessRow
@@ -27,7 +41,15 @@ from bot.week.load import athlete_of, baseline_of, current_event, plan_row
 from bot.week.prompts import subject
 from bot.words import common
 from engine.evidence.safety import KCAL_PER_MET_KG_H, LIFTING_SESSION, MET_LIFTING
-from engine.planning.readiness import Injury, Outcome, Periods, Questions, Readiness, readiness
+from engine.planning.readiness import (
+    Energy,
+    Injury,
+    Outcome,
+    Periods,
+    Questions,
+    Readiness,
+    readiness,
+)
 from engine.values.athlete import Athlete
 
 ASK = "ready"
@@ -36,6 +58,10 @@ AT = time(9, 0)
 #: Answered so short a time before, it is not asked again.
 FRESH = timedelta(days=3)
 WEEKS_OF_LOSS = 2
+#: One half waits so long for the other; our own choice: until it is asked for the second time.
+WAITS_FOR = timedelta(days=6)
+OPEN = "open"  # the outcome of a row of which one half is still to come
+JUDGEMENT, HEALTH = "condition", "injury"  # the answers by which a half is known to be there
 
 
 def schedule(turn: Turn, profile: AthleteProfile) -> None:
@@ -65,21 +91,29 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     if profile is None or event is None or profile.status == AthleteStatus.DECLINED:
         return
     latest = _latest(turn.session, profile.person_id)
-    if latest is not None and turn.now - latest.at < FRESH:
+    if latest is not None and latest.outcome != OPEN and turn.now - latest.at < FRESH:
         return
     if profile.frozen_at is not None and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
         _ask_tomorrow(turn, profile, event, duty)
         return
     coach = get_person(turn.session, profile.coach_id)
-    name = get_person(turn.session, profile.person_id).first_name
+    athlete = get_person(turn.session, profile.person_id)
     days_out = (event.day - local_date(profile, turn.context)).days
-    say_to(
-        turn,
-        coach,
-        lambda: words.due(name, event.kind, days_out, own=coach.id == profile.person_id),
-        buttons=lambda: [[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
-        silent=True,
-    )
+    open_ = _open_row(turn, profile)
+    there = open_.answers if open_ is not None else {}
+    own = is_own_coach(profile)
+    if JUDGEMENT not in there:
+        say_to(
+            turn,
+            coach,
+            lambda: words.due(athlete.first_name, event.kind, days_out, own=own),
+            buttons=lambda: [[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
+            silent=True,
+        )
+    if HEALTH not in there and not own:
+        _ask_athlete(
+            turn, athlete, lambda: words.due_for_athlete(event.kind, days_out, coach.first_name)
+        )
 
 
 def _ask_tomorrow(turn: Turn, profile: AthleteProfile, event: EventRow, duty: AgendaRow) -> None:
@@ -93,32 +127,48 @@ def _ask_tomorrow(turn: Turn, profile: AthleteProfile, event: EventRow, duty: Ag
 
 
 def command(turn: Act) -> None:
-    """`/ready`: at once where there is one athlete, else a button an athlete."""
+    """`/ready`: at once where there is one to ask about, else a button each."""
     found = [
         p
         for p in athletes_of(turn.session, turn.person)
         if p.baseline and p.body_mass_kg is not None
     ]
-    if not found:
+    own = profile_of(turn.session, turn.person.id)
+    coached = own is not None and not is_own_coach(own)
+    keys = [
+        [Button(get_person(turn.session, p.person_id).first_name, f"rd:ask:{p.person_id}")]
+        for p in found
+    ]
+    if coached and keys:
+        keys.append([Button(words.about_me_button(), "rd:me")])
+    if own is not None and coached and not keys:
+        _open_health(turn, turn.person, own)
+    elif not keys:
         say_to(turn, turn.person, words.nobody())
-    elif len(found) == 1:
+    elif len(keys) == 1:
         _open(turn, turn.person, found[0])
     else:
-        keys = [
-            [Button(get_person(turn.session, p.person_id).first_name, f"rd:ask:{p.person_id}")]
-            for p in found
-        ]
         say_to(turn, turn.person, words.which_athlete(), buttons=keys)
 
 
 def tapped(turn: Act) -> None:
-    """Buttons "rd:ask:ATHLETE", "rd:on:ROW" and "rd:ok:ROW"."""
+    """Buttons "rd:ask|again|mine:ATHLETE", "rd:me", "rd:on:ROW" and "rd:ok:ROW"."""
     view, number = (*turn.arguments, "", "")[:2]
-    if view == "ask":
+    if view == "me":
+        own = profile_of(turn.session, turn.person.id)
+        answer(turn, "" if own is not None else words.settled())
+        if own is not None:
+            _open_health(turn, turn.person, own)
+        return
+    if view in ("ask", "again", "mine"):
         profile = own_athlete(turn.session, turn.person, int(number)) if number.isdigit() else None
         answer(turn, "" if profile is not None else words.settled())
-        if profile is not None:
-            _open(turn, turn.person, profile)
+        if profile is not None and view == "again":
+            athlete = get_person(turn.session, profile.person_id)
+            _ask_athlete(turn, athlete, lambda: words.asked_by_coach(turn.person.first_name))
+            rewrite(turn, words.asked_again(athlete.first_name))
+        elif profile is not None:
+            _open(turn, turn.person, profile, anew=view == "mine")
         return
     row = turn.session.get(ReadinessRow, int(number)) if number.isdigit() else None
     profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
@@ -136,44 +186,97 @@ def tapped(turn: Act) -> None:
 
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
-    """Every question is answered: the outcome with its reasons, kept."""
+    """The coach's questions are answered: the outcome, or what is still open."""
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
-    athlete, answers = athlete_of(profile), question.answers
-    found = readiness(
-        athlete,
-        baseline_of(profile),
-        answers["_years"],
-        _questions(profile, athlete, question),
+    row = _taken(turn, profile, coach, question)
+    if HEALTH in row.answers:
+        _conclude(turn, profile, row)
+        return
+    athlete = get_person(turn.session, profile.person_id)
+    say_to(turn, coach, words.athlete_open(athlete.first_name))
+    _ask_athlete(turn, athlete, lambda: words.asked_by_coach(coach.first_name))
+
+
+def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
+    """The athlete's questions are answered: the outcome, or what is still open."""
+    profile = profile_of(turn.session, athlete.id)
+    if profile is None or profile.status in (AthleteStatus.ENDED, AthleteStatus.DECLINED):
+        return
+    row = _taken(turn, profile, athlete, question)
+    if JUDGEMENT in row.answers:
+        _conclude(turn, profile, row)
+        return
+    coach = get_person(turn.session, profile.coach_id)
+    say_to(turn, athlete, words.coach_open(coach.first_name))
+    say_to(
+        turn,
+        coach,
+        lambda: words.athlete_answered(athlete.first_name),
+        buttons=lambda: [[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
+        silent=True,
     )
+
+
+def _taken(turn: Turn, profile: AthleteProfile, by: Person, question: OpenQuestion) -> ReadinessRow:
+    """The row with these answers in it, beside those of the other half if they wait."""
+    given = {k: v for k, v in question.answers.items() if not k.startswith("_")}
+    row = _open_row(turn, profile)
     event = current_event(turn.session, profile.person_id)
-    row = ReadinessRow(
-        athlete_id=profile.person_id, event_id=event.id if event is not None else None,
-        answers={k: v for k, v in answers.items() if not k.startswith("_")},
-        outcome=found.outcome, reasons=_kept(found), by_id=id_of(coach), at=turn.now,
-    )  # fmt: skip
+    if row is None:
+        row = ReadinessRow(
+            athlete_id=profile.person_id, answers={}, outcome=OPEN, reasons=[], by_id=id_of(by),
+            at=turn.now,
+        )  # fmt: skip
+    row.event_id = event.id if event is not None else None
+    if JUDGEMENT in given:
+        row.by_id = id_of(by)
+    row.answers, row.at = {**row.answers, **given}, turn.now
     turn.session.add(row)
     turn.session.flush()
+    return row
+
+
+def _conclude(turn: Turn, profile: AthleteProfile, row: ReadinessRow) -> None:
+    """Both halves are there: the outcome with its reasons, kept and told to both."""
+    athlete = athlete_of(profile)
+    years = local_date(profile, turn.context).year - (profile.birth_year or 0)
+    found = readiness(
+        athlete, baseline_of(profile), years, _questions(profile, athlete, row.answers)
+    )
+    event = current_event(turn.session, profile.person_id)
+    row.outcome, row.reasons = found.outcome, _kept(found)
+    turn.session.add(row)
     record(
-        turn, profile.person_id, Change.READINESS, by=coach.id, readiness=row.id,
+        turn, profile.person_id, Change.READINESS, by=row.by_id, readiness=row.id,
         outcome=row.outcome,
     )  # fmt: skip
-    keys: list[list[Button]] = []
-    if found.outcome is Outcome.RUN and event is not None and plan_row(turn.session, event) is None:
-        keys = [[Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")]]
-    elif found.outcome is not Outcome.RUN:
-        keys = [
-            [
-                Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
-                Button(words.go_on_button(), f"rd:on:{row.id}"),
-            ]
-        ]
-    name, own = (
-        get_person(turn.session, profile.person_id).first_name,
-        coach.id == profile.person_id,
+    coach = get_person(turn.session, profile.coach_id)
+    person, own = get_person(turn.session, profile.person_id), is_own_coach(profile)
+    to_draft = event is not None and plan_row(turn.session, event) is None
+    say_to(
+        turn,
+        coach,
+        lambda: words.outcome(person.first_name, found, own=own),
+        buttons=lambda: _keys(profile, row, found, to_draft=to_draft),
     )
-    say_to(turn, coach, words.outcome(name, found, own=own), buttons=keys)
+    if not own:
+        say_to(turn, person, lambda: words.outcome_for_athlete(found, coach.first_name))
+
+
+def _keys(
+    profile: AthleteProfile, row: ReadinessRow, found: Readiness, *, to_draft: bool
+) -> list[list[Button]]:
+    if found.outcome is Outcome.RUN:
+        draft = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        return [[draft]] if to_draft else []
+    return [
+        [
+            Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
+            Button(words.go_on_button(), f"rd:on:{row.id}"),
+        ]
+    ]
 
 
 def went_on(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -190,10 +293,18 @@ def went_on(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, words.reason_kept(row.went_on))
 
 
-def _open(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
+def _open(turn: Turn, coach: Person, profile: AthleteProfile, *, anew: bool = False) -> None:
     name = get_person(turn.session, profile.person_id).first_name
     if not profile.baseline or profile.body_mass_kg is None or profile.birth_year is None:
         say_to(turn, coach, words.no_measures(name))
+        return
+    waits = _open_row(turn, profile)
+    if waits is not None and JUDGEMENT in waits.answers and not anew:
+        keys = [
+            [Button(words.ask_again_button(name), f"rd:again:{profile.person_id}")],
+            [Button(words.mine_anew_button(), f"rd:mine:{profile.person_id}")],
+        ]
+        say_to(turn, coach, words.in_place(name, waits.answers[JUDGEMENT]), buttons=keys)
         return
     asking.open_question(
         turn, coach, READY, subject_id=profile.person_id,
@@ -207,8 +318,24 @@ def _open(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     )  # fmt: skip
 
 
-def _questions(profile: AthleteProfile, athlete: Athlete, question: OpenQuestion) -> Questions:
-    answers, kg = question.answers, athlete.body_mass_kg
+def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
+    if not profile.baseline or profile.sex is None:
+        say_to(turn, athlete, words.first_questions_first())
+        return
+    asking.open_question(
+        turn, athlete, READY_HEALTH, subject_id=profile.person_id, answers={"_sex": profile.sex}
+    )
+
+
+def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:
+    say_to(
+        turn, athlete, sentence, buttons=lambda: [[Button(words.answer_button(), "rd:me")]],
+        silent=True,
+    )  # fmt: skip
+
+
+def _questions(profile: AthleteProfile, athlete: Athlete, answers: Mapping[str, Any]) -> Questions:
+    kg, energy = athlete.body_mass_kg, answers.get("energy")
     loss, lost = answers.get("loss_kg"), answers.get("lost_kg")
     fat = answers.get("folds_fat") or answers.get("body_fat")
     # An ordinary training day: one session, as in the flag on energy availability.
@@ -221,6 +348,7 @@ def _questions(profile: AthleteProfile, athlete: Athlete, question: OpenQuestion
         loss_percent_in_all=None if lost is None else 100 * lost / (kg + lost),
         weeks_dieted=answers.get("weeks"),
         periods=Periods(answers.get("periods", Periods.UNKNOWN)),
+        energy=Energy(energy) if energy is not None else None,
         sleep_h=answers.get("sleep_h"),
         injury=Injury(answers["injury"]),
         needs_doctor=profile.status == AthleteStatus.DOCTOR_FIRST,
@@ -233,6 +361,13 @@ def _kept(found: Readiness) -> list[dict[str, object]]:
         {"id": reason.id, "facts": dict(reason.facts), "source": asdict(reason.source)["id"]}
         for reason in found.reasons
     ]
+
+
+def _open_row(turn: Turn, profile: AthleteProfile) -> ReadinessRow | None:
+    """The half that is there, while it waits for the other one."""
+    row = _latest(turn.session, profile.person_id)
+    waits = row is not None and row.outcome == OPEN and turn.now - row.at < WAITS_FOR
+    return row if waits else None
 
 
 def _latest(session: Session, athlete_id: int) -> ReadinessRow | None:

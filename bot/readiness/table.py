@@ -2,19 +2,20 @@
 
 from __future__ import annotations
 
-from bot.core.routes import COACH, Command, Duty, Tap
+from bot.core.routes import ATHLETE, COACH, Command, Duty, Tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.readiness import readiness as ready
 from bot.readiness import words
-from bot.readiness.flow import READY, READY_ANYWAY
+from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 
 FEATURE = Feature(
     id="readiness",
-    commands=(Command("ready", COACH, ready.command, words.menu, rank=280),),
-    taps=(Tap("rd", COACH, ready.tapped),),
+    commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
+    taps=(Tap("rd", ATHLETE | COACH, ready.tapped),),
     flows=(
         Registered(READY, ready.answered),
+        Registered(READY_HEALTH, ready.health_given),
         Registered(READY_ANYWAY, ready.went_on),
     ),
     duties=(Duty(ready.ASK, ready.due),),

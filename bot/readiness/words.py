@@ -1,4 +1,4 @@
-"""What a coach reads about whether a peak week is worth it."""
+"""What coach and athlete read about whether a peak week is worth it."""
 
 from __future__ import annotations
 
@@ -8,7 +8,7 @@ from typing import Any
 from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.names import CONDITIONS, FOLDS, KIND_WORDS, cited
-from engine.planning.readiness import Injury, Outcome, Periods, Readiness, Reason
+from engine.planning.readiness import Energy, Injury, Outcome, Periods, Readiness, Reason
 
 PERIODS = {
     Periods.REGULAR: mark("Regular"),
@@ -16,6 +16,11 @@ PERIODS = {
     Periods.AWAY: mark("Away for three months or more"),
     Periods.COVERED: mark("Contraception covers them"),
     Periods.UNKNOWN: mark("Not known"),
+}
+ENERGY = {
+    Energy.GOOD: mark("Good"),
+    Energy.LOW: mark("Low"),
+    Energy.DRAINED: mark("Hardly any"),
 }
 INJURIES = {
     Injury.NONE: mark("None"),
@@ -41,12 +46,82 @@ def due(name: str, kind: str, days_out: int, *, own: bool) -> str:
     )
 
 
+def due_for_athlete(kind: str, days_out: int, coach: str) -> str:
+    return tr(
+        "Your {kind} is in {days} days. Is a peak week worth it? A few short questions on your health; "
+        "{coach} answers those on your condition, and you both get the result.",
+        kind=tr(KIND_WORDS[kind]), days=days_out, coach=coach,
+    )  # fmt: skip
+
+
+def asked_by_coach(coach: str) -> str:
+    return tr(
+        "{coach} is looking at whether a peak week is worth it. A few short questions on your health, "
+        "and you both get the result.",
+        coach=coach,
+    )
+
+
+def athlete_open(name: str) -> str:
+    """The coach has answered, the athlete has not."""
+    return tr(
+        "Saved. Still open: {name}'s answers on health (periods, energy, sleep, injuries). I have "
+        "asked {name}, and you both get the result when they are here.",
+        name=name,
+    )
+
+
+def coach_open(coach: str) -> str:
+    """The athlete has answered, the coach has not."""
+    return tr(
+        "Saved. Still open: {coach}'s view of your condition. I have asked, and you both get the "
+        "result.",
+        coach=coach,
+    )
+
+
+def athlete_answered(name: str) -> str:
+    return tr(
+        "{name} has answered the questions on health. Yours are still open: condition and the diet so "
+        "far, a minute.",
+        name=name,
+    )
+
+
+def in_place(name: str, condition: int) -> str:
+    """Asked for again while the athlete's half is open."""
+    return tr(
+        "You rated {name}'s condition {condition} of 5. Still open: {name}'s answers on health.",
+        name=name, condition=condition,
+    )  # fmt: skip
+
+
+def ask_again_button(name: str) -> str:
+    return tr("Ask {name} again", name=name)
+
+
+def mine_anew_button() -> str:
+    return tr("Answer mine again")
+
+
+def asked_again(name: str) -> str:
+    return tr("I have asked {name} again.", name=name)
+
+
 def answer_button() -> str:
     return tr("Answer now")
 
 
 def which_athlete() -> str:
     return tr("Whose?")
+
+
+def about_me_button() -> str:
+    return tr("About myself")
+
+
+def first_questions_first() -> str:
+    return tr("Answer the first questions first; then send /ready again.")
 
 
 def nobody() -> str:
@@ -107,8 +182,12 @@ def ask_weeks() -> str:
     return tr("How many weeks has the diet run?")
 
 
-def ask_periods(*, own: bool) -> str:
-    return tr("Your periods?") if own else tr("Her periods?")
+def ask_periods() -> str:
+    return tr("Your periods?")
+
+
+def ask_energy() -> str:
+    return tr("Your energy on most days lately?")
 
 
 def ask_sleep() -> str:
@@ -158,9 +237,31 @@ def outcome(name: str, found: Readiness, *, own: bool) -> str:
     return "\n\n".join(["\n".join([said, *lines]), reckoned])
 
 
-def reason_text(reason: Reason) -> str:
+def outcome_for_athlete(found: Readiness, coach: str) -> str:
+    """The same result as the athlete reads it: the outcome and what speaks for it, no estimates."""
+    said = tr(ATHLETES_OUTCOMES[found.outcome], coach=coach)
+    reasons = [reason for reason in found.reasons if reason.id not in FOR_THE_COACH]
+    return "\n".join([said, *(f"- {reason_text(reason, to_athlete=True)}" for reason in reasons)])
+
+
+ATHLETES_OUTCOMES = {
+    Outcome.RUN: mark("Result: a peak week is worth it. {coach} has it too."),
+    Outcome.KEEP_DIETING: mark("Result: no peak week yet. Talk with {coach} about how to go on."),
+    Outcome.DOCTOR: mark(
+        "Result: see a doctor first. Until then eat, drink and salt as usual. {coach} has it too."
+    ),
+}
+#: Asides to the coach about their own rating.
+FOR_THE_COACH = {"body-fat-doubts"}
+ATHLETES_REASONS = {
+    "not-lean": mark("Condition {condition} of 5: it is too early for a peak week."),
+}
+
+
+def reason_text(reason: Reason, *, to_athlete: bool = False) -> str:
     facts = {name: _shown(reason.id, name, value) for name, value in reason.facts.items()}
-    return f"{tr(REASON_WORDS[reason.id], **facts)} ({cited(reason.source.citation)})"
+    said = (ATHLETES_REASONS if to_athlete else {}).get(reason.id, REASON_WORDS[reason.id])
+    return f"{tr(said, **facts)} ({cited(reason.source.citation)})"
 
 
 REASON_WORDS = {
@@ -183,6 +284,7 @@ REASON_WORDS = {
     "periods-irregular": mark(
         "Irregular periods can come of too little energy: worth a doctor's look."
     ),
+    "energy-low": mark("Energy has been low lately, which can come of eating too little."),
     "diet-long": mark("The diet has run for {weeks} weeks."),
     "sleep-short": mark("Sleep is short, {hours} h."),
     "injury-minor": mark("A minor injury: train around it, and nothing new."),

@@ -34,6 +34,12 @@ def stage_row(session: Session, event: EventRow) -> StageRow | None:
     return session.exec(select(StageRow).where(StageRow.event_id == event.id)).first()
 
 
+def look_of(session: Session, event: EventRow) -> float | None:
+    """How long before the stage the look is checked there, in minutes; None as is common."""
+    row = stage_row(session, event)
+    return row.facts.get("look_before_min") if row is not None else None
+
+
 def lay_out(
     turn: Turn, profile: AthleteProfile, event: EventRow, day: StageDay, by: Person
 ) -> StageRow:
@@ -64,7 +70,7 @@ def follow(
     day = _transplanted(day_of(row), earlier, event)
     if event.day != earlier.day:
         _drop_look_check(turn, profile)
-    cancel_reminders(turn, profile, due_ones_too=earlier.day != event.day)
+    cancel_reminders(turn, profile, row, due_ones_too=earlier.day != event.day)
     if max(day.stages) <= turn.now:
         return False
     if event.day != earlier.day:
@@ -103,6 +109,7 @@ def _transplanted(day: StageDay, earlier: EventRow, event: EventRow) -> StageDay
         travel_min=day.travel_min,
         registration=at(day.registration) if day.registration else None,
         tan=at(day.tan) if day.tan else None,
+        look_before_min=day.look_before_min,
     )
 
 
@@ -123,7 +130,7 @@ def call_off(turn: Turn, profile: AthleteProfile, row: StageRow, by: Person) -> 
     before = _before(row)
     row.cancelled_at = turn.now
     turn.session.add(row)
-    cancel_reminders(turn, profile)
+    cancel_reminders(turn, profile, row)
     _drop_look_check(turn, profile)
     record(
         turn, profile.person_id, Change.STAGE_CALLED_OFF, by=by.id, stage_day=row.id,
@@ -139,7 +146,7 @@ def restore(
     row.cancelled_at = turn.now if before["cancelled"] else None
     _plan(turn, profile, event, row, day_of(row))
     if row.cancelled_at is not None:
-        cancel_reminders(turn, profile)
+        cancel_reminders(turn, profile, row)
 
 
 def day_of(row: StageRow) -> StageDay:
@@ -155,6 +162,7 @@ def day_of(row: StageRow) -> StageDay:
         travel_min=facts["travel_min"],
         registration=at("registration"),
         tan=at("tan"),
+        look_before_min=facts.get("look_before_min"),
     )
 
 
@@ -179,8 +187,14 @@ def settle(session: Session, row: StageRow, key: str) -> Entry | None:
     return found
 
 
-def cancel_reminders(turn: Turn, profile: AthleteProfile, *, due_ones_too: bool = False) -> None:
-    """Cancel those ahead; one that has just fallen due is still to be said, unless told otherwise."""
+def cancel_reminders(
+    turn: Turn, profile: AthleteProfile, day: StageRow | None, *, due_ones_too: bool = False
+) -> None:
+    """Cancel those of a day ahead; one that has just fallen due is still to be said, unless told
+    otherwise. Those of another event's day stay.
+    """
+    if day is None:
+        return
     waiting = select(AgendaRow).where(
         AgendaRow.subject == subject(profile),
         AgendaRow.status == "waiting",
@@ -189,6 +203,8 @@ def cancel_reminders(turn: Turn, profile: AthleteProfile, *, due_ones_too: bool 
     if not due_ones_too:
         waiting = waiting.where(AgendaRow.due_at > turn.now)
     for row in turn.session.exec(waiting):
+        if row.payload.get("stage_day") != day.id:
+            continue
         row.status = "cancelled"
         turn.session.add(row)
     turn.session.flush()
@@ -210,7 +226,7 @@ def _plan(
     row.entries = [*_kept(done, done=True), *_kept(ahead, done=False)]
     turn.session.add(row)
     turn.session.flush()
-    cancel_reminders(turn, profile)
+    cancel_reminders(turn, profile, row)
     for entry in ahead:
         agenda.put(
             turn.session, subject=subject(profile), local_date=event.day, kind=f"{REMIND}:{entry.key}",
@@ -225,6 +241,7 @@ def _facts(day: StageDay) -> dict[str, Any]:
         "travel_min": day.travel_min,
         "registration": day.registration.isoformat() if day.registration else None,
         "tan": day.tan.isoformat() if day.tan else None,
+        "look_before_min": day.look_before_min,
     }
 
 

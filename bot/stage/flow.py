@@ -84,6 +84,7 @@ def stage_day_of(answers: Answers) -> StageDay:
         travel_min=answers["travel_min"],
         registration=at("registration"),
         tan=at("tan"),
+        look_before_min=answers.get("_look_before_min"),
     )
 
 
@@ -95,7 +96,7 @@ def _by_order(answers: Answers) -> bool:
     return answers.get("stage") == ORDER
 
 
-#: Context: "_day" (ISO), "_zone", "_wake" (HH:MM).
+#: Context: "_day" (ISO), "_zone", "_wake" (HH:MM), "_look_before_min" as it was set before.
 STAGE = Flow(
     id="stage",
     so_far=lambda answers: words.so_far(answers) if "stage" in answers else "",

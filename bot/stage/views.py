@@ -179,6 +179,7 @@ def _ask_times(turn: Turn, person: Person, profile: AthleteProfile, event: Event
             "_day": event.day.isoformat(),
             "_zone": event.zone,
             "_wake": f"{profile.prompt_time:%H:%M}",
+            "_look_before_min": stage_day.look_of(turn.session, event),
         },
     )  # fmt: skip
 

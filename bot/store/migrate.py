@@ -23,12 +23,33 @@ _LOCK = 4_712_601  # any number, the same in every process of every version
 
 def upgrade_to_head(engine: Engine) -> None:
     """Apply the revisions that are missing, all of them or none."""
+    upgrade_to(engine, "head")
+
+
+def upgrade_to(engine: Engine, revision: str) -> None:
+    """Apply the revisions that are missing up to this one, all of them or none.
+
+    Raises alembic's CommandError for a revision that this version does not know.
+    """
     if is_sqlite(engine):
-        _upgrade_sqlite(engine)
+        _upgrade_sqlite(engine, revision)
         return
     with engine.begin() as connection:
         connection.execute(text("SELECT pg_advisory_xact_lock(:lock)"), {"lock": _LOCK})
-        command.upgrade(_config(connection), "head")
+        command.upgrade(_config(connection), revision)
+
+
+def revision_of(engine: Engine) -> str | None:
+    """The revision that the database is at; None for one without tables of ours."""
+    with engine.connect() as connection:
+        return MigrationContext.configure(connection).get_current_revision()
+
+
+def knows(engine: Engine, revision: str) -> bool:
+    """Whether this version has that revision, or an earlier one that it belongs to."""
+    with engine.connect() as connection:
+        scripts = ScriptDirectory.from_config(_config(connection))
+        return any(script.revision == revision for script in scripts.walk_revisions())
 
 
 def is_at_head(engine: Engine) -> bool:
@@ -44,14 +65,14 @@ def check_agreement(engine: Engine) -> None:
         command.check(_config(connection))
 
 
-def _upgrade_sqlite(engine: Engine) -> None:
+def _upgrade_sqlite(engine: Engine, revision: str) -> None:
     # SQLite changes a table by copying and dropping it, which foreign keys take for deletions; they
     # can be switched off only outside a transaction, and are checked before the commit instead.
     with engine.connect().execution_options(begin_immediate=True) as connection:
         _pragma(connection, "foreign_keys = OFF")
         try:
             with connection.begin():
-                command.upgrade(_config(connection), "head")
+                command.upgrade(_config(connection), revision)
                 broken = connection.exec_driver_sql("PRAGMA foreign_key_check").all()
                 if broken:
                     raise RuntimeError(f"a migration would leave {len(broken)} rows without parent")

@@ -33,6 +33,7 @@ from bot.telegram.transport import POLL_SECONDS, Transport, span_of
 MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
 STANDBY_S = 5.0
 LARGEST_BODY_BYTES = 1_000_000
+IDLE_S, BODY_S = 30.0, 10.0
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
 
 # In place of an update that the database refuses; it reads as no update that Telegram knows.
@@ -194,6 +195,9 @@ class Webhook:
         self._server = HTTPServer(
             Application([(path or "/", _UpdateHandler, parts)], log_function=_say_nothing),
             max_body_size=LARGEST_BODY_BYTES,
+            # Who opens a connection and says nothing is not waited for.
+            idle_connection_timeout=IDLE_S,
+            body_timeout=BODY_S,
         )
 
     def listen(self, address: str, port: int) -> int:

@@ -130,7 +130,7 @@ class Sender:
         wait = LOOK_AGAIN_S
         calls: list[Call] = []
         with claiming(self._engine) as session:
-            for row in self._heads(session, now):
+            for row in self.heads(session, now):
                 assert row.id is not None
                 if row.id in underway:
                     continue
@@ -147,7 +147,8 @@ class Sender:
                 calls.append(self._begin(session, row))
         return calls, wait
 
-    def _heads(self, session: Session, now: datetime) -> Sequence[OutboxRow]:
+    @staticmethod
+    def heads(session: Session, now: datetime) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat, where it is not put off."""
         lane = case(
             (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1),

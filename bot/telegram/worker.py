@@ -31,6 +31,7 @@ ATTEMPTS = 3
 FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
 LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 100
+ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
 
 _log = structlog.get_logger(__name__)
 
@@ -57,6 +58,7 @@ class Worker:
         self._slots = threads
         self._pool = ThreadPoolExecutor(threads, thread_name_prefix="worker")
         self._busy: dict[int | None, asyncio.Task[None]] = {}
+        self._elsewhere: dict[int | None, float] = {}
 
     async def run(self) -> None:
         """Work until cancelled."""
@@ -71,7 +73,7 @@ class Worker:
         for update_id, chat_id in heads:
             if len(self._busy) >= self._slots:
                 break
-            if chat_id not in self._busy:
+            if chat_id not in self._busy and not self._is_elsewhere(chat_id):
                 self._busy[chat_id] = asyncio.create_task(self._serve(update_id, chat_id))
 
     @property
@@ -96,7 +98,8 @@ class Worker:
     async def _serve(self, update_id: int, chat_id: int | None) -> None:
         loop = asyncio.get_running_loop()
         try:
-            await loop.run_in_executor(self._pool, self.handle, update_id, chat_id)
+            if not await loop.run_in_executor(self._pool, self.handle, update_id, chat_id):
+                self._elsewhere[chat_id] = self._clock.monotonic() + ELSEWHERE_S
         except Exception:
             _log.exception("an update was left for later", update_id=update_id)
             await self._clock.sleep(FIRST_RETRY.total_seconds())
@@ -130,22 +133,43 @@ class Worker:
         with Session(self._engine) as session:
             return session.exec(ready).all()
 
-    def handle(self, update_id: int, chat_id: int | None) -> None:
-        """Handle one row, in one transaction; where that fails, note the failure in another."""
+    def _is_elsewhere(self, chat_id: int | None) -> bool:
+        """Whether another process was at work on this chat a moment ago: looking again at once, as
+        both take the oldest rows first, would be all that this one does.
+        """
+        until = self._elsewhere.get(chat_id)
+        if until is None:
+            return False
+        if until > self._clock.monotonic():
+            return True
+        del self._elsewhere[chat_id]
+        return False
+
+    def handle(self, update_id: int, chat_id: int | None) -> bool:
+        """Handle one row, in one transaction; where that fails, note the failure in another.
+
+        Returns False, having done nothing, where another process is at work on this chat.
+        """
         try:
-            in_transaction(self._engine, lambda session: self._handle(session, update_id, chat_id))
+            return in_transaction(
+                self._engine, lambda session: self._handle(session, update_id, chat_id)
+            )
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
         except Exception as error:
             _log.exception("an update could not be handled", update_id=update_id)
             self._failed(update_id, error)
+            return True
 
-    def _handle(self, session: Session, update_id: int, chat_id: int | None) -> None:
+    def _handle(self, session: Session, update_id: int, chat_id: int | None) -> bool:
         if not self._chat_is_ours(session, chat_id):
-            return
+            return False
         row = session.get(InboxRow, update_id, with_for_update=True)
-        if row is None or row.status != "new":
-            return
+        if row is not None and row.status == "new":
+            self._take(session, row, update_id)
+        return True
+
+    def _take(self, session: Session, row: InboxRow, update_id: int) -> None:
         try:
             incoming = read(row.raw, row.received_at)
         except Unreadable as error:

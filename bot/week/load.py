@@ -5,11 +5,12 @@ from __future__ import annotations
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session, col, or_, select
 
 from bot.core.turn import Turn
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
+from bot.week.observed import observed_between
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -68,6 +69,22 @@ def current_event(session: Session, athlete_id: int) -> EventRow | None:
         .order_by(col(EventRow.id).desc())
     )
     return session.exec(query).first()
+
+
+def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
+    """The season: the event that counts and those that wait, by day."""
+    query = select(EventRow).where(
+        EventRow.athlete_id == athlete_id,
+        or_(col(EventRow.active).is_(True), col(EventRow.waits).is_(True)),
+    )
+    counts = current_event(session, athlete_id)
+    rows = [row for row in session.exec(query) if row.waits or row is counts]
+    return sorted(rows, key=lambda row: (row.day, row.id or 0))
+
+
+def event_ahead(session: Session, athlete_id: int, number: int) -> EventRow | None:
+    """One of them by its number; None for any other."""
+    return next((row for row in events_ahead(session, athlete_id) if row.id == number), None)
 
 
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:
@@ -230,7 +247,10 @@ def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
 
 
 def history_before(session: Session, athlete_id: int, day: date) -> History:
-    """Check-ins of the last four weeks before `day`, and every figure set for its days and later."""
+    """Check-ins of the last four weeks before `day`, and every figure set for its days and later.
+
+    What coaches saw of these mornings is there too, that of `day` itself included.
+    """
     earliest = day - timedelta(days=HISTORY_DAYS)
     checkins = session.exec(
         select(CheckInRow)
@@ -251,6 +271,7 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
             checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
         ),
         set_days=tuple(DaySet(row.date, row.carb_g) for row in set_days),
+        observed=observed_between(session, athlete_id, earliest, day),
     )
 
 
@@ -292,7 +313,8 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
         if plan is not None and checkins:
             set_days = tuple(d for d in history.set_days if first <= d.date <= event.day)
             looked = Look(event.look) if event.look else None
-            past = History(checkins=checkins, set_days=set_days)
+            seen = tuple(one for one in history.observed if first <= one.date <= event.day)
+            past = History(checkins=checkins, set_days=set_days, observed=seen)
             found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
     return tuple(found[-PAST_WEEKS:])
 

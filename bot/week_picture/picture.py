@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import date, timedelta
 from typing import Any
 
@@ -13,17 +14,16 @@ from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.people.people import get_person, local_date, own_athlete, profile_of
+from bot.people.people import get_person, local_date, may_see, profile_of
 from bot.people.telling import say_to
-from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import CheckInRow, DaySetRow, DecisionRow, EventRow
-from bot.week.load import current_plan, day_set
+from bot.store.tables.week import DecisionRow
+from bot.week.load import day_set
+from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.week_picture import words
-from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
+from bot.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.words.chances import in_ten
 from engine.values.case import ForecastUse
-from engine.values.plan import PLAN_DAYS, PeakPlan
 
 MAKE = "week-picture"
 
@@ -49,7 +49,7 @@ def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
         turn.session.get(Person, named["reader"]),
         profile_of(turn.session, named["athlete"]),
     )
-    if reader is None or profile is None or not _may_see(turn.session, reader, profile):
+    if reader is None or profile is None or not may_see(turn.session, reader, profile):
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.week_picture.chart.week import week_png  # noqa: PLC0415
@@ -63,24 +63,22 @@ def week_values(session: Session, profile: AthleteProfile, today: date) -> Chart
 
     A week that is over stays the newest until the next one is planned.
     """
-    events = session.exec(
-        select(EventRow)
-        .where(EventRow.athlete_id == profile.person_id)
-        .order_by(col(EventRow.id).desc())
+    weeks = weeks_of_one(session, profile.person_id)
+    if not weeks:
+        return None
+    rows = max(weeks, key=lambda week: week.event_id)
+    return ChartWeek(
+        name=get_person(session, profile.person_id).first_name,
+        kind=rows.kind,
+        event_day=rows.day,
+        today=today,
+        weight_unit=profile.weight_unit,
+        volume_unit=profile.volume_unit,
+        baseline_kg=profile.body_mass_kg,
+        days=tuple(chart_day(day) for day in rows.days),
+        odds=_odds(session, profile, rows, today),
+        before=_before(weeks, rows),
     )
-    for event in events:
-        plan = current_plan(session, event)
-        if plan is not None:
-            return ChartWeek(
-                name=get_person(session, profile.person_id).first_name,
-                kind=event.kind,
-                event_day=event.day,
-                today=today,
-                weight_unit=profile.weight_unit,
-                days=_days(session, profile.person_id, event, plan),
-                odds=_odds(session, profile, event, today),
-            )
-    return None
 
 
 def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
@@ -104,47 +102,43 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     )  # fmt: skip
 
 
-def _may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
-    own = reader.id == profile.person_id
-    return own or own_athlete(session, reader, profile.person_id) is not None
-
-
-def _days(
-    session: Session, athlete_id: int, event: EventRow, plan: PeakPlan
-) -> tuple[ChartDay, ...]:
-    dates = [event.day - timedelta(days=days_out) for days_out in PLAN_DAYS]
-    mornings = {
-        row.date: row
-        for row in session.exec(
-            select(CheckInRow).where(
-                CheckInRow.athlete_id == athlete_id, col(CheckInRow.date).in_(dates)
+def _before(weeks: Sequence[WeekRows], rows: WeekRows) -> Before | None:
+    """The last trial that was over before this week's event, with what was answered in it."""
+    trials = [
+        week for week in weeks if week.kind == "trial" and week.day < rows.day and week.mornings
+    ]
+    if not trials:
+        return None
+    last = trials[-1]
+    first = next((day.weight_kg for day in last.days if day.weight_kg is not None), None)
+    return Before(
+        event_day=last.day,
+        days=tuple(
+            BeforeDay(
+                days_out=day.days_out,
+                moved_kg=(
+                    day.weight_kg - first
+                    if day.weight_kg is not None and first is not None
+                    else None
+                ),
+                carb_g=day.carb_g,
+                fullness=day.fullness,
+                sharpness=day.sharpness,
             )
-        )
-    }
-    set_g = {
-        row.date: row.carb_g
-        for row in session.exec(
-            select(DaySetRow).where(
-                DaySetRow.athlete_id == athlete_id, col(DaySetRow.date).in_(dates)
-            )
-        )
-    }
-    decided = _decided(session, mornings)
-    return tuple(
-        _day(day, (event.day - day).days, plan, mornings.get(day), decided, set_g.get(day))
-        for day in dates
+            for day in last.days
+        ),
     )
 
 
 def _odds(
-    session: Session, profile: AthleteProfile, event: EventRow, today: date
+    session: Session, profile: AthleteProfile, week: WeekRows, today: date
 ) -> ChartOdds | None:
     """What the newest morning said of the day, while that is still ahead."""
-    if profile.forecast != ForecastUse.PROPOSES or today > event.day:
+    if profile.forecast != ForecastUse.PROPOSES or today > week.day:
         return None
     newest = session.exec(
         select(DecisionRow)
-        .where(DecisionRow.event_id == event.id)
+        .where(DecisionRow.event_id == week.event_id)
         .order_by(col(DecisionRow.id).desc())
     ).first()
     # A morning before yesterday's says too little of a day that has come nearer since.
@@ -165,37 +159,24 @@ def _odds(
     )
 
 
-def _decided(session: Session, mornings: dict[date, CheckInRow]) -> dict[int, dict[str, Any]]:
-    """The newest decision on each of these mornings, by its check-in."""
-    query = (
-        select(DecisionRow.checkin_id, col(DecisionRow.decision))
-        .where(col(DecisionRow.checkin_id).in_([row.id for row in mornings.values()]))
-        .order_by(col(DecisionRow.id))
-    )
-    return {checkin_id: dict(decision) for checkin_id, decision in session.exec(query)}
-
-
-def _day(
-    day: date,
-    days_out: int,
-    plan: PeakPlan,
-    morning: CheckInRow | None,
-    decided: dict[int, dict[str, Any]],
-    set_g: float | None,
-) -> ChartDay:
-    planned = plan.day(days_out)
-    decision = decided.get(id_of(morning), {}) if morning is not None else {}
-    band = decision.get("band") or {}
+def chart_day(row: DayRow) -> ChartDay:
+    """A day of a week as it is drawn."""
+    planned = row.planned
     return ChartDay(
-        date=day,
-        days_out=days_out,
+        date=row.date,
+        days_out=row.days_out,
         planned_carb_g=planned.carb_g if planned is not None else None,
-        set_carb_g=set_g,
-        answered=morning is not None,
-        weight_kg=morning.weight_kg if morning is not None else None,
-        band_low_kg=band.get("low_kg"),
-        band_high_kg=band.get("high_kg"),
-        fullness=morning.fullness if morning is not None else None,
-        expected_fullness=decision.get("expected_fullness"),
-        sharpness=morning.sharpness if morning is not None else None,
+        set_carb_g=row.set_carb_g,
+        eaten_carb_g=row.eaten_carb_g,
+        planned_water_l=planned.water_l if planned is not None else None,
+        water_l=row.water_l,
+        answered=row.answered,
+        weight_kg=row.weight_kg,
+        band_low_kg=row.band_low_kg,
+        band_high_kg=row.band_high_kg,
+        fullness=row.fullness,
+        expected_fullness=row.expected_fullness,
+        eye=row.eye,
+        sharpness=row.sharpness,
+        symptoms=row.symptoms,
     )

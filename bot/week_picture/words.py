@@ -2,10 +2,15 @@
 
 from __future__ import annotations
 
+from dataclasses import dataclass
+from datetime import date
+
 from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
-from bot.words.common import event_name
+from bot.words.common import day_and_year, event_name
 from bot.words.languages import mark, tr
+from bot.words.looks import seen_look
+from bot.words.symptoms import symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.written.units import WeightUnit
 
@@ -25,13 +30,56 @@ def no_week_to_show(name: str, *, own: bool) -> str:
 # Labels on the picture
 
 
-def heading(panel: str, weight_unit: str) -> str:
+def title(week: ChartWeek) -> str:
+    """ "show, Sun 9 May 2027", beside the name."""
+    return tr("{kind}, {day}", kind=event_name(week.kind), day=day_and_year(week.event_day))
+
+
+def baseline(week: ChartWeek) -> str:
+    if week.baseline_kg is None:
+        return ""
+    return tr("on file {weight}", weight=figures.weight(week.baseline_kg, week.weight_unit))
+
+
+def before(week: ChartWeek) -> str:
+    """What the faint line is."""
+    if week.before is None:
+        return ""
+    if week.first_kg is None:
+        return tr("trial {day}", day=column_date(week.before.event_day))
+    return tr("trial {day} (weight as it moved)", day=column_date(week.before.event_day))
+
+
+def silent(week: ChartWeek) -> str:
+    return "" if any(day.answered for day in week.days) else tr("no check-in yet")
+
+
+def notes(week: ChartWeek) -> list[str]:
+    """The complaints in words, in as many lines as there are mornings with any, four at most."""
+    told = [
+        tr(
+            "{day}: {symptoms}", day=_days_out(week, day),
+            symptoms=", ".join(symptom_name(one) for one in day.symptoms),
+        )
+        for day in week.days
+        if day.symptoms
+    ]  # fmt: skip
+    return [*told[: NOTES - 1], " · ".join(told[NOTES - 1 :])] if len(told) >= NOTES else told
+
+
+NOTES = 4
+
+
+def heading(panel: str, weight_unit: str, volume_unit: str) -> str:
     unit = "st lb" if weight_unit == WeightUnit.ST else weight_unit
     return {
         "weight": tr("Weight, {unit}", unit=unit),
         "carbs": tr("Carbs, g"),
+        "water": tr("Water, {unit}", unit=figures.volume(1, volume_unit).partition(" ")[2]),
         "fullness": tr("Fullness"),
+        "eye": tr("Coach's eye"),
         "sharpness": tr("Sharpness"),
+        "symptoms": tr("Complaints"),
     }[panel]
 
 
@@ -41,8 +89,12 @@ KEYS = {
     "outside": mark("outside"),
     "planned": mark("planned"),
     "set": mark("set"),
+    "eaten": mark("eaten"),
+    "change": mark("± plan"),
+    "drunk": mark("drunk"),
     "expected": mark("expected"),
     "fullness": mark("of 10"),
+    "eye": mark("flat to spilled over"),
     "sharpness": mark("of 5"),
 }
 
@@ -56,7 +108,12 @@ def column(week: ChartWeek, day: ChartDay) -> tuple[str, str, str]:
     weekday = today_label() if day.date == week.today else figures.short_weekday(day.date)
     event = day.days_out == 0
     out = tr(KIND_LABELS[week.kind]) if event else tr("{number} out", number=day.days_out)
-    return out, weekday, figures.day_and_month(day.date)
+    return out, weekday, column_date(day.date)
+
+
+def column_date(day: date) -> str:
+    """ "10 Nov", in as few characters as the language has for it: a column holds about seven."""
+    return figures.dated(day, tr("d LLL"))
 
 
 def _days_out(week: ChartWeek, day: ChartDay) -> str:
@@ -98,6 +155,11 @@ def on_scale(kg: float, unit: str) -> float:
     return kg if unit == WeightUnit.KG else kg / float(KG_PER_LB)
 
 
+def water_label(litres: float, unit: str) -> str:
+    """The figure alone, as the heading has the unit."""
+    return figures.volume(litres, unit).partition(" ")[0]
+
+
 def carbs_label(grams: float) -> str:
     return f"{grams:.0f}"
 
@@ -135,12 +197,32 @@ def odds_label(look: str, tenths: int) -> str:
 # In words
 
 
+@dataclass(frozen=True, slots=True)
+class Said:
+    """What of a week is told in its caption; less where all of it would not fit."""
+
+    figures_of_band: bool = True
+    fullness_expected: bool = True
+    water: bool = True
+    eaten: bool = True
+    symptoms: bool = True
+
+
+#: From everything to what matters most; the last one always fits.
+_LESS = (
+    Said(),
+    Said(water=False),
+    Said(water=False, fullness_expected=False),
+    Said(water=False, fullness_expected=False, figures_of_band=False),
+    Said(water=False, fullness_expected=False, figures_of_band=False, eaten=False),
+    Said(water=False, fullness_expected=False, figures_of_band=False, eaten=False, symptoms=False),
+)
+
+
 def caption(week: ChartWeek, *, own: bool) -> str:
-    """The same as the picture; without some of the figures expected where they would not fit."""
-    for figures_of_band, fullness_expected in ((True, True), (False, True), (False, False)):
-        said = _caption(
-            week, own=own, figures_of_band=figures_of_band, fullness_expected=fullness_expected
-        )
+    """The same as the picture, as far as it fits."""
+    for told in _LESS:
+        said = _caption(week, own=own, told=told)
         if len(said.encode("utf-16-le")) <= 2 * CAPTION_UNITS:
             break
     return said
@@ -162,7 +244,7 @@ def _odds_line(week: ChartWeek, odds: ChartOdds) -> str:
     )
 
 
-def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool, fullness_expected: bool) -> str:
+def _caption(week: ChartWeek, *, own: bool, told: Said) -> str:
     kind, day = event_name(week.kind), f"{figures.short_day(week.event_day)} {week.event_day.year}"
     if own:
         lead = tr(
@@ -179,27 +261,32 @@ def _caption(week: ChartWeek, *, own: bool, figures_of_band: bool, fullness_expe
             kind=kind,
             day=day,
         )
-    lines = [
-        _line(week, day, figures_of_band=figures_of_band, fullness_expected=fullness_expected)
-        for day in week.days
-    ]
+    lines = [_line(week, day, told) for day in week.days]
     if week.odds is not None:
         lines.append(_odds_line(week, week.odds))
     return "\n".join([lead, *lines])
 
 
-def _line(week: ChartWeek, day: ChartDay, *, figures_of_band: bool, fullness_expected: bool) -> str:
-    parts = [_weight(week, day, figures_of_band=figures_of_band)]
+def _line(week: ChartWeek, day: ChartDay, told: Said) -> str:
+    parts = [_weight(week, day, figures_of_band=told.figures_of_band)]
     if day.fullness is not None:
-        parts.append(_fullness(day, expected=fullness_expected))
+        parts.append(_fullness(day, expected=told.fullness_expected))
+    if day.eye is not None:
+        parts.append(tr("coach: {look}", look=seen_look(day.eye)))
     if day.sharpness is not None:
         parts.append(tr("sharp {score}", score=day.sharpness))
     if week.missed(day):
         parts = [missed_label()]
+    if day.symptoms and told.symptoms:
+        parts += [symptom_name(one) for one in day.symptoms]
     parts.append(_carbs(day))
-    told = ", ".join(part for part in parts if part) or "–"
+    if day.eaten_carb_g is not None and told.eaten:
+        parts.append(tr("ate {grams}", grams=carbs_label(day.eaten_carb_g)))
+    if day.water_l is not None and told.water:
+        parts.append(tr("water {volume}", volume=figures.volume(day.water_l, week.volume_unit)))
+    said = ", ".join(part for part in parts if part) or "–"
     today = f" ({today_label()})" if day.date == week.today else ""
-    return f"{_days_out(week, day)}, {figures.short_day(day.date)}{today}: {told}"
+    return f"{_days_out(week, day)}, {figures.short_day(day.date)}{today}: {said}"
 
 
 def _weight(week: ChartWeek, day: ChartDay, *, figures_of_band: bool) -> str:

@@ -6,7 +6,17 @@ from collections.abc import Callable
 from datetime import datetime
 from zoneinfo import ZoneInfo
 
-from bot.words.figures import all_of, capital, change, grams, milligrams, number, plain, weight
+from bot.words.figures import (
+    all_of,
+    capital,
+    change,
+    grams,
+    milligrams,
+    number,
+    plain,
+    weight,
+    weight_change,
+)
 from bot.words.figures import clock as hour
 from bot.words.figures import clock_in as clock
 from bot.words.figures import moment_in as moment
@@ -37,6 +47,7 @@ __all__ = [
     "plain",
     "sentence",
     "weight",
+    "weight_change",
 ]
 
 #: The limits as the engine calls them, in the order in which they are asked.

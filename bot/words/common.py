@@ -135,6 +135,18 @@ def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
     return "\n\n".join(parts)
 
 
+def earlier_button(day: date) -> str:
+    return f"← {figures.day(day)}"
+
+
+def later_button(day: date) -> str:
+    return f"{figures.day(day)} →"
+
+
+def back_button() -> str:
+    return tr("Back to the card")
+
+
 def event_button() -> str:
     return tr("Event")
 

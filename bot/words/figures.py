@@ -57,6 +57,14 @@ def weight(kg: float, unit: str) -> str:
     return in_digits(show_weight(kg, WeightUnit(unit)))
 
 
+def weight_change(kg: float, unit: str) -> str:
+    """ "+0.4 kg", "−0.9 lb" (for stones too); "" where a scale would show no change."""
+    shown = weight(abs(kg), "kg" if unit == "kg" else "lb")
+    if shown == weight(0.0, "kg" if unit == "kg" else "lb"):
+        return ""
+    return f"{'+' if kg > 0 else MINUS}{shown}"
+
+
 def volume(litres: float, unit: str) -> str:
     """ "3.5 L", "3500 ml", "118 US fl oz"."""
     return in_digits(show_volume(litres, VolumeUnit(unit)))
@@ -72,32 +80,32 @@ def in_digits(written: str) -> str:
 
 def long_day(day: date) -> str:
     """ "Tuesday 10 November"."""
-    return _dated(day, tr("EEEE d MMMM"))
+    return dated(day, tr("EEEE d MMMM"))
 
 
 def short_day(day: date) -> str:
     """ "Tue 10 Nov"."""
-    return _dated(day, tr("EEE d MMM"))
+    return dated(day, tr("EEE d MMM"))
 
 
 def day_and_month(day: date) -> str:
     """ "10 Nov"."""
-    return _dated(day, tr("d MMM"))
+    return dated(day, tr("d MMM"))
 
 
 def date_in_figures(day: date) -> str:
     """ "2026-11-10"."""
-    return _dated(day, tr("y-MM-dd"))
+    return dated(day, tr("y-MM-dd"))
 
 
 def weekday(day: date) -> str:
     """ "Tuesday"."""
-    return _dated(day, "EEEE")
+    return dated(day, "EEEE")
 
 
 def short_weekday(day: date) -> str:
     """ "Tue"."""
-    return _dated(day, tr("EEE"))
+    return dated(day, tr("EEE"))
 
 
 def clock(at: time | datetime) -> str:
@@ -146,7 +154,8 @@ def capital(text: str) -> str:
 _SIGN_IN_NUMBER = re.compile(r"(?<=\d)[.,](?=\d)")
 
 
-def _dated(day: date, pattern: str) -> str:
+def dated(day: date, pattern: str) -> str:
+    """A day in a pattern of the CLDR, its names in the language in force."""
     return format_date(day, pattern, locale=locale_of(language()))
 
 

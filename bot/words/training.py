@@ -6,7 +6,7 @@ from functools import partial
 
 from bot.words.languages import in_each, mark, tr
 
-#: As `engine.planning.draft` has them.
+#: As `engine.planning.draft` and `engine.planning.bridge` have them.
 DRAFTED = (
     mark("upper body, usual session"),
     mark("legs, the last time"),
@@ -14,6 +14,7 @@ DRAFTED = (
     mark("whole upper body, short pump session at half effort, far from failure"),
     mark("rest, posing only"),
     mark("pump-up before going on"),
+    mark("light pump session and posing, no legs, nothing to failure"),
 )
 
 

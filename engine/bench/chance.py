@@ -23,7 +23,7 @@ class Week:
     """A week of all athletes of a world: what happens to them if they are told to eat so much."""
 
     def __init__(self, world: World, who: People, seed: int, short: Floats) -> None:
-        self.world, self.who, self.short = world, who, short
+        self.world, self.who, self.short, self.seed = world, who, short, seed
         rng = np.random.default_rng([seed, 43])
         number = len(who)
         self.first = world.start(who, rng.normal(size=(CHANCES, number)))

@@ -55,6 +55,7 @@ class Client:
     baseline: Baseline
     plan: PeakPlan
     told_short: float  # true carbohydrate over what is told
+    rated_high: float = 0.0  # by the coach's eye, in SDs between coaches
 
 
 def clients(who: People, seed: int, trouble: Trouble) -> list[Client]:
@@ -93,7 +94,12 @@ def clients(who: People, seed: int, trouble: Trouble) -> list[Client]:
             athlete, baseline, shape, float(np.clip(load, least, most)), DEPLETIONS[depletions[i]]
         )
         told_short = float(np.exp(trouble.report_spread * draws[4, i]))
-        found.append(Client(athlete=athlete, baseline=baseline, plan=plan, told_short=told_short))
+        found.append(
+            Client(
+                athlete=athlete, baseline=baseline, plan=plan, told_short=told_short,
+                rated_high=float(draws[5, i]),
+            )
+        )  # fmt: skip
     return found
 
 

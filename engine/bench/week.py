@@ -3,12 +3,13 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from datetime import date, timedelta
 
 import numpy as np
 
 from engine.bench.chance import Told, Week
+from engine.bench.eye import Eye
 from engine.bench.setting import (
     DAYS_OUT,
     EVENT_DAY,
@@ -30,6 +31,7 @@ from engine.values.case import Case, ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, History, TrainingDone
 from engine.values.limits import Limits
 from engine.values.look import Look
+from engine.values.observed import Observed
 from engine.values.plan import LOAD_DAYS, PeakPlan
 
 WEEKS_APART = 3
@@ -43,6 +45,7 @@ class Policy:
     id: str
     foresight: bool
     answers: bool = True  # the coach takes what is proposed; else what stands is what lapses to
+    looks: bool = False  # the coach taps what they see on every load morning
     limits: LimitsOf = suggested
     trouble: Trouble = ORDINARY
 
@@ -72,6 +75,7 @@ class _File:
     checkins: list[CheckIn]
     given: dict[int, float]
     decisions: dict[int, Decision]
+    observed: list[Observed] = field(default_factory=list)
 
 
 class Practice:
@@ -123,11 +127,14 @@ class Practice:
     def run(self, week: Week, day: date = EVENT_DAY) -> Condition:
         """The week up to the morning of `day`: the condition then."""
         for one in self.files:
-            one.checkins, one.given, one.decisions = [], {}, {}
+            one.checkins, one.given, one.decisions, one.observed = [], {}, {}, []
+        eye = Eye(week, [f.client for f in self.files], week.seed) if self.policy.looks else None
         now = week.first
         for out in DAYS_OUT:
             told = week.told(out, now, self.policy.trouble)
             for i, one in enumerate(self.files):
+                if eye is not None:
+                    one.observed += eye.sees(now, i, day, out)
                 self._morning(one, told, i, day, out)
             now = week.after(now, out, np.array([one.given[out] for one in self.files]))
         return now
@@ -200,7 +207,9 @@ def _checkin(one: _File, told: Told, i: int, day: date, out: int) -> CheckIn:
 def _history(one: _File, day: date) -> History:
     """What is on file up to now."""
     set_days = [DaySet(day - timedelta(days=out), grams) for out, grams in one.given.items()]
-    return History(checkins=tuple(one.checkins), set_days=tuple(set_days))
+    return History(
+        checkins=tuple(one.checkins), set_days=tuple(set_days), observed=tuple(one.observed)
+    )
 
 
 def _broken(one: _File) -> int:

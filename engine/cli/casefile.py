@@ -31,6 +31,7 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
+from engine.values.observed import CoachLook, Observed
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}
@@ -51,10 +52,11 @@ WHOLE_ANSWERS = ("fullness", "sharpness", "urine_colour")
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Answered:
-    """One check-in, and the instant of it where the file tells a time."""
+    """One check-in, the instant of it where the file tells a time, and what the coach saw."""
 
     checkin: CheckIn
     now: datetime | None
+    observed: tuple[Observed, ...] = ()
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -116,10 +118,13 @@ def play(
     """
     earlier: list[CheckIn] = []
     set_days: dict[date, float] = {}
+    observed: list[Observed] = []
     for answered in file.answers:
+        observed += answered.observed
         history = History(
             checkins=tuple(earlier),
             set_days=tuple(DaySet(day, grams) for day, grams in sorted(set_days.items())),
+            observed=tuple(observed),
         )
         case = replace(_case(file, answered, history), forecast=forecast)
         decision = decide(case)
@@ -222,9 +227,11 @@ def _answered(table: Table, event: Event) -> Answered:
     guts = ", ".join(gut.value for gut in Gut)
     amounts = ", ".join(done.value for done in TrainingDone)
     at = table.get("time", as_time, "a time such as 07:30")
+    day = table.need("date", as_date, "a date such as 2026-11-25")
+    seen = _observed(table, day)
     checkin = table.build(
         CheckIn,
-        date=table.need("date", as_date, "a date such as 2026-11-25"),
+        date=day,
         gut=table.get("gut", Gut, f"one of {guts}"),
         training_done=table.get("training_done", TrainingDone, f"one of {amounts}"),
         symptoms=table.get("symptoms", as_texts, "a list of texts") or (),
@@ -233,7 +240,22 @@ def _answered(table: Table, event: Event) -> Answered:
         **{key: table.get(key, as_whole, "a whole number") for key in WHOLE_ANSWERS},
     )
     now = datetime.combine(checkin.date, at, ZoneInfo(event.zone)) if at else None
-    return Answered(checkin=checkin, now=now)
+    return Answered(checkin=checkin, now=now, observed=seen)
+
+
+def _observed(table: Table, day: date) -> tuple[Observed, ...]:
+    """What the coach saw that morning, where the file says so."""
+    looks = ", ".join(look.value for look in CoachLook)
+    look = table.get("coach_saw", CoachLook, f"one of {looks}")
+    sharpness = table.get("coach_sharpness", as_whole, "a whole number, 1 to 5")
+    if look is None:
+        if sharpness is not None:
+            raise CaseFileError(f"{table.name}: coach_sharpness needs coach_saw beside it")
+        return ()
+    try:
+        return (Observed(date=day, look=look, sharpness=sharpness),)
+    except ValueError as error:
+        raise CaseFileError(f"{table.name}: coach_{error}") from error
 
 
 def _override(table: Table) -> tuple[int, float]:

@@ -11,6 +11,7 @@ from engine.symptoms import Symptom, from_report, screen
 from engine.values.athlete import Baseline
 from engine.values.case import Case, loading
 from engine.values.checkin import CheckIn, Gut, History
+from engine.values.observed import CoachLook, most_careful
 from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
 
 #: Symptoms that say by themselves that the gut is in real trouble.
@@ -31,7 +32,8 @@ Fact = str | float | int | bool | None
 class Facts:
     """What is known this morning. Grams, kg, litres and hours; fullness of 10, sharpness of 5.
 
-    What was not answered is None, and nothing that would follow from it holds.
+    What was not answered is None, and nothing that would follow from it holds. `coach_saw` is a
+    `CoachLook`, "" where no coach has looked.
     """
 
     days_out: int
@@ -52,6 +54,8 @@ class Facts:
     severe_gut: str
     dizzy: bool
     sleepless: bool
+    coach_saw: str = ""
+    coach_sharpness: int | None = None
 
     @property
     def fullness_short(self) -> int:
@@ -109,6 +113,23 @@ class Facts:
         loaded = self.loading and self.load_eaten
         full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
         return loaded and self.sharpness_fall == 1 and full and self.upper_half
+
+    @property
+    def seen_spilled(self) -> bool:
+        """The coach sees spill, and there is a load that can have spilled."""
+        return self.load_eaten and self.coach_saw == CoachLook.SPILLED
+
+    @property
+    def seen_softening(self) -> bool:
+        return self.load_eaten and self.coach_saw == CoachLook.SOFTENING
+
+    @property
+    def seen_blurred(self) -> bool:
+        return self.coach_sharpness is not None and self.coach_sharpness <= e.BLURRED_TO.value
+
+    @property
+    def seen_flat(self) -> bool:
+        return self.coach_saw == CoachLook.FLAT
 
     @property
     def above_band(self) -> bool:
@@ -176,6 +197,19 @@ class Facts:
         return f"sharpness {self.sharpness}{fallen}"
 
     @property
+    def coach_said(self) -> str:
+        """What the coach sees, in words."""
+        if self.coach_sharpness is None:
+            return self.coach_saw
+        return f"{self.coach_saw}, sharpness {self.coach_sharpness}"
+
+    @property
+    def told_said(self) -> str:
+        """Fullness and sharpness as the athlete told them, in words."""
+        full = f"fullness {self.fullness} ({self.expected_fullness} expected)"
+        return f"{full} and {self.sharpness_said}"
+
+    @property
     def blur_said(self) -> str:
         """A clause on blurred lines beside another complaint; "" where they are sharp."""
         return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
@@ -202,7 +236,11 @@ def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
     Ordinary before the load, one less once the plan has depleted, then rising with the share of
     the planned load already eaten. No published scale with a known error exists: common practice.
     """
-    habit = baseline.carb_g
+    return fullness_on_plan(plan, baseline.carb_g, days_out)
+
+
+def fullness_on_plan(plan: PeakPlan, habit: float, days_out: int) -> int:
+    """The same, from the habitual carbohydrate alone (g a day)."""
     # Days still to come count as habit: one low day has not depleted anyone yet.
     before = [
         d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > max(LOAD_DAYS)
@@ -222,6 +260,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
     before_load = case.days_out > max(LOAD_DAYS)
     morning = case.event.days_out(checkin.date)
+    seen = most_careful(case.history.seen_on(checkin.date))
     return Facts(
         days_out=case.days_out,
         loading=loading(case.days_out),
@@ -241,6 +280,8 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         severe_gut=_severe_gut(checkin, symptoms),
         dizzy=Symptom.DIZZY in symptoms,
         sleepless=slept_short or Symptom.SLEEPLESS in symptoms,
+        coach_saw=seen.look.value if seen else "",
+        coach_sharpness=seen.sharpness if seen else None,
     )
 
 

@@ -7,7 +7,7 @@ been surprised three mornings running, it says so and the rule table decides alo
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import lru_cache
@@ -15,7 +15,9 @@ from functools import lru_cache
 import numpy as np
 
 from engine.decision.band import WeightBand
+from engine.decision.facts import fullness_on_plan
 from engine.evidence import deciding as e
+from engine.model.eye import learn_seen
 from engine.model.forecast import DayAhead, Outlook, choose, forecast
 from engine.model.physiology import Intake
 from engine.model.structures import Usual
@@ -77,6 +79,27 @@ class Foresight:
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
+    view, belief, rng = _this_morning(case)
+    if not view.trusted or window is None or case.days_out not in LOAD_DAYS:
+        return view
+    return _with_odds(view, case, belief, window, rng)
+
+
+def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
+    """The odds of each of these figures for the day that is set, the rest of the week re-planned.
+
+    None of them where the model has too little to go by, or the day is not one of the load.
+    """
+    view, belief, rng = _this_morning(case)
+    if not view.trusted or case.days_out not in LOAD_DAYS:
+        return ()
+    wanted = sorted(set(doses))
+    by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
+    return tuple(_odds(by_dose[one]) for one in doses)
+
+
+def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
+    """The view without odds, the belief after this morning, and the chance that goes on from there."""
     key = athlete_key(case)
     mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
     belief = _belief_on(_Lived.until(case, mornings[0].date if mornings else case.checkin.date))
@@ -84,6 +107,10 @@ def look_ahead(case: Case, window: Window | None) -> Foresight:
     middle = weight_band(belief, rng)
     band = WeightBand(middle.low, middle.middle, middle.high)
     belief = learn(belief, _morning(case.checkin), rng)
+    today = case.checkin.date
+    belief = _seen(
+        belief, case.history, case.plan, case.baseline.carb_g, case.event.day, today, rng
+    )
     weight = case.checkin.weight_kg
     view = Foresight(
         trusted=True,
@@ -95,10 +122,8 @@ def look_ahead(case: Case, window: Window | None) -> Foresight:
     )
     reason = _why_not(belief, view)
     if reason:
-        return _with(view, trusted=False, why_not=reason)
-    if window is None or case.days_out not in LOAD_DAYS:
-        return view
-    return _with_odds(view, case, belief, window, rng)
+        view = _with(view, trusted=False, why_not=reason)
+    return view, belief, rng
 
 
 def athlete_key(case: Case) -> str:
@@ -136,9 +161,7 @@ def _with_odds(
     doses = sorted(
         {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
     )
-    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
-    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
-    outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
+    outlooks = _outlooks(case, belief, doses, rng)
     stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
     best = choose(outlooks, stays.carb_g)
     return Foresight(
@@ -151,6 +174,15 @@ def _with_odds(
         planned=_odds(stays),
         best=_odds(best),
     )
+
+
+def _outlooks(
+    case: Case, belief: Belief, doses: list[float], rng: np.random.Generator
+) -> list[Outlook]:
+    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
+    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    left_g = case.limits.load_total_g - eaten
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
 
 
 def _odds(outlook: Outlook) -> Odds:
@@ -222,6 +254,7 @@ def _before(history: History, day: date) -> History:
     return History(
         checkins=tuple(c for c in history.checkins if c.date < day),
         set_days=tuple(d for d in history.set_days if d.date < day),
+        observed=tuple(seen for seen in history.observed if seen.date < day),
     )
 
 
@@ -247,10 +280,12 @@ def _belief_on(lived: _Lived) -> Belief:
     answers = lived.history.on(day)
     if answers is not None:
         belief = learn(belief, _morning(answers), rng)
+    habit, event_day = lived.baseline.carb_g, lived.event.day
+    belief = _seen(belief, lived.history, lived.plan, habit, event_day, day, rng)
     history = lived.history
     if lived.told is not None:
         history = replace(history, checkins=(*history.checkins, lived.told))
-    carbs = _carbs_of(history, lived.plan, lived.event.day, lived.baseline.carb_g)
+    carbs = _carbs_of(history, lived.plan, event_day, habit)
     target = lived.plan.day(lived.event.days_out(day))
     eaten, set_g = carbs(day), history.set_on(day)
     # What was eaten beside the set figure would have been eaten beside the planned one too.
@@ -300,6 +335,8 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         rng = generator(f"{key}/{week.day}", day)
         if day in mornings:
             belief = learn(belief, _morning(mornings[day]), rng)
+        if day < week.day or week.look is None:  # the word on the day itself is the same look again
+            belief = _seen(belief, week.history, week.plan, habit_g, week.day, day, rng)
         if day < week.day:
             target = week.plan.day((week.day - day).days)
             done = training_on(week.history, day)
@@ -312,6 +349,22 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         day += DAY
     if week.look is not None:
         belief = learn_look(belief, week.look, generator(f"{key}/look", week.day))
+    return belief
+
+
+def _seen(
+    belief: Belief,
+    history: History,
+    plan: PeakPlan,
+    habit_g: float,
+    event_day: date,
+    day: date,
+    rng: np.random.Generator,
+) -> Belief:
+    """The belief after what coaches saw that morning; as it was where nobody looked."""
+    for seen in history.seen_on(day):
+        expected = fullness_on_plan(plan, habit_g, (event_day - day).days)
+        belief = learn_seen(belief, seen, expected, rng)
     return belief
 
 

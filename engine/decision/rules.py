@@ -6,7 +6,7 @@ the grams. No rule touches water or salt.
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from string import Formatter
@@ -14,13 +14,15 @@ from string import Formatter
 from engine.decision.facts import Facts
 from engine.evidence import deciding as e
 from engine.evidence.source import Source
+from engine.values.observed import CoachLook
 
 CHANGE = "change"
 
 #: The number of this table, kept with each decision. A rule's id never changes its meaning; where
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
-TABLE = 2
+#: 3: what the coach sees is known, and counts in the gut's steps.
+TABLE = 3
 
 
 class Forecast(StrEnum):
@@ -74,9 +76,16 @@ def always(steps: int) -> Callable[[Facts], int]:
 
 def _gut_steps(facts: Facts) -> int:
     """Never less than the same morning would be answered with without the gut."""
-    if facts.load_eaten and facts.blurring:
+    if facts.seen_spilled or (facts.load_eaten and facts.blurring):
         return -2
-    return -1 if facts.severe_gut or facts.softening else 0
+    return -1 if facts.severe_gut or facts.softening or facts.seen_softening else 0
+
+
+def _softening_steps(facts: Facts) -> int:
+    """Two where the athlete's own answers tell of spill; none where there is no load behind."""
+    if facts.spilling:
+        return -2
+    return -1 if facts.seen_softening else 0
 
 
 RULES: tuple[Rule, ...] = (
@@ -90,6 +99,40 @@ RULES: tuple[Rule, ...] = (
         ),
         sources=(e.DE_MORAES_2019, e.COMMON_PRACTICE),
         tell_coach=lambda f: bool(f.severe_gut) or f.blurring,
+    ),
+    # A coach's eye is the steadier of the two, and a spilled-over athlete often feels flat.
+    Rule(
+        id="coach-sees-spill",
+        forecast=Forecast.DEEPENS,
+        when=lambda f: f.loading and f.coach_saw == CoachLook.SPILLED,
+        steps=lambda f: -2 if f.load_eaten else 0,
+        reason=(
+            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
+            "sees goes first: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    Rule(
+        id="coach-sees-softening",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loading and f.coach_saw == CoachLook.SOFTENING,
+        steps=_softening_steps,
+        reason=(
+            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
+            "sees goes first: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    Rule(
+        id="coach-sees-flat-over-blur",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loading and f.seen_flat and (f.spilling or f.softening),
+        steps=always(0),
+        reason=(
+            "The coach sees {coach_said}, yet told was {told_said}, and {weight_said}. The two pull "
+            "apart, so neither moves the plan: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
     ),
     # Before the load nothing has been eaten that could spill, so the two rules for it wait for it.
     Rule(
@@ -113,6 +156,17 @@ RULES: tuple[Rule, ...] = (
             "in its upper half or over it: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="coach-sees-blur",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loading and f.seen_blurred,
+        steps=always(0),
+        reason=(
+            "The coach sees {coach_said}; told was {told_said}, and {weight_said}. Blurred lines are "
+            "nothing to add to: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="flat-and-watery",
@@ -168,6 +222,28 @@ RULES: tuple[Rule, ...] = (
         sources=(e.FERNANDEZ_ELIAS_2015, e.COMMON_PRACTICE),
     ),
     Rule(
+        id="coach-sees-full",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loading and f.flat and f.coach_saw == CoachLook.FULL,
+        steps=always(0),
+        reason=(
+            "Told was {told_said}, which is flat, but the coach sees {coach_said}, and "
+            "{weight_said}. What the coach sees goes first: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    # Here the forecast, which has weighed both, may still see the need for more.
+    Rule(
+        id="coach-sees-on-course",
+        when=lambda f: f.loading and f.flat and f.coach_saw == CoachLook.ON_COURSE,
+        steps=always(0),
+        reason=(
+            "Told was {told_said}, which is flat, but the coach sees {coach_said}, and "
+            "{weight_said}. What the coach sees goes first: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+    ),
+    Rule(
         id="flat-in-load",
         when=lambda f: f.loading and f.flat and f.sharp,
         steps=lambda f: 2 if f.very_flat and f.measured else 1,
@@ -189,6 +265,15 @@ RULES: tuple[Rule, ...] = (
         ),
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
+    ),
+    Rule(
+        id="coach-sees-flat",
+        when=lambda f: f.loading and f.seen_flat and f.sharp and not (f.above_band or f.underdrunk),
+        steps=always(1),
+        reason=(
+            "The coach sees {coach_said}, though told was {told_said}, and {weight_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(
@@ -245,11 +330,13 @@ RULES: tuple[Rule, ...] = (
 )
 
 
-def first_match(facts: Facts, without: frozenset[str] = frozenset()) -> Rule:
+def first_match(
+    facts: Facts, without: frozenset[str] = frozenset(), table: Sequence[Rule] = RULES
+) -> Rule:
     """The first rule of the table that matches; those in `without` are passed over.
 
     Raises ValueError where the last rule is left out, which matches whatever no other does.
     """
-    if RULES[-1].id in without:
-        raise ValueError(f"{RULES[-1].id} can't be left out: it is what remains")
-    return next(rule for rule in RULES if rule.id not in without and rule.when(facts))
+    if table[-1].id in without:
+        raise ValueError(f"{table[-1].id} can't be left out: it is what remains")
+    return next(rule for rule in table if rule.id not in without and rule.when(facts))

@@ -250,6 +250,12 @@ FIRST_JUMP_SHARE = Number(
     name="the same for a first morning, against the body mass on file", value=0.15, unit="1",
     source=OWN_CHOICE, note="the figure on file may be weeks old",
 )  # fmt: skip
+FIRST_JUMP_ASKED_SHARE = Number(
+    name="the same, from where a first morning's weight is asked about", value=0.08, unit="1",
+    source=OWN_CHOICE,
+    note="more than eight weeks of the 0.5 to 1 % a week that physique athletes lose are possible; "
+    "one tap takes it",
+)  # fmt: skip
 JUMP_LOOKS_BACK_DAYS = Number(
     name="how far back the last morning may lie", value=3, unit="days", source=OWN_CHOICE
 )

@@ -38,6 +38,10 @@ LOOK_BEFORE_MIN = Number(
 LOOK_USELESS_MIN = Number(
     name="a look check later than this changes nothing", value=75, unit="min", source=OWN_CHOICE
 )
+LOOK_SOONEST_MIN = Number(
+    name="a look check earlier than this sees too little of the day", value=240, unit="min",
+    source=OWN_CHOICE,
+)  # fmt: skip
 SIPS_BEFORE_MIN = Number(
     name="from drinking as usual to sips", value=180, unit="min", source=COMMON_PRACTICE
 )

@@ -15,7 +15,6 @@ from functools import cached_property
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.special import ndtr
 
 from engine.evidence import physiology as sizes
 from engine.evidence import tracking as known
@@ -129,6 +128,9 @@ class Belief:
     planned: Floats  # the state had the plan been followed; the same object until it was not
     weighed: bool = False  # whether this week's scale is known: before that, the mass on file
     surprises: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
+    eyes: tuple[
+        tuple[int, Floats], ...
+    ] = ()  # each coach that has looked, and how far off they rate
 
     @property
     def body(self) -> Bodies:
@@ -253,7 +255,7 @@ def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
         chance += _weight_chance(off, female=belief.frame.sex is Sex.FEMALE)
-        surprises = (*surprises, float(np.mean(ndtr(off / float(known.SCALE_NOISE)))))
+        surprises = (*surprises, float(np.mean(normal_below(off / float(known.SCALE_NOISE)))))
     if morning.fullness is not None:
         chance += _grade_chance(
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
@@ -261,7 +263,7 @@ def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     if morning.sharpness is not None:
         mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
         chance += _grade_chance(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return _resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
+    return resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
 
 
 def _on_this_scale(belief: Belief, weight_kg: float, rng: np.random.Generator) -> Belief:
@@ -284,13 +286,23 @@ def fullness_of(belief: Belief) -> Floats:
 def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
     """Belief after the coach's word on how a stage or trial day looked."""
     looks = chances_each(belief.state, belief.person, belief.body)
-    return _resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
+    return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
+
+
+def normal_below(deviations: Floats) -> Floats:
+    """The chance that a standard normal value is below each of these."""
+    from scipy.special import ndtr  # noqa: PLC0415 - heavy: at the first morning, not at the start
+
+    below: Floats = ndtr(deviations)
+    return below
 
 
 def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
-    spilled = ndtr((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
-    flat = ndtr((person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
+    spilled = normal_below((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
+    flat = normal_below(
+        (person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value)
+    )
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
 
 
@@ -322,13 +334,14 @@ def _weight_chance(off: Floats, *, female: bool) -> Floats:
 
 
 def _grade_chance(grade: int, mean: Floats, noise: float, most: int) -> Floats:
-    upper = 1.0 if grade >= most else ndtr((grade + 0.5 - mean) / noise)
-    lower = 0.0 if grade <= 1 else ndtr((grade - 0.5 - mean) / noise)
+    upper = 1.0 if grade >= most else normal_below((grade + 0.5 - mean) / noise)
+    lower = 0.0 if grade <= 1 else normal_below((grade - 0.5 - mean) / noise)
     # A slip of the thumb is always possible.
     return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most), dtype=np.float32)
 
 
-def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
+def resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
+    """The particles drawn anew, each as often as what was answered or seen makes it likely."""
     particles = len(log_chance)
     if not np.any(log_chance):
         return belief
@@ -362,6 +375,7 @@ def _resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> B
         state=state,
         first=survivors(belief.first),
         planned=planned,
+        eyes=tuple((coach, off[chosen]) for coach, off in belief.eyes),
     )
 
 
@@ -388,4 +402,4 @@ def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks:
     start = NAMES.index("start")
     fresh = rng.normal(*PRIOR["start"], particles)
     values[start] = 0.5 * (values[start] + fresh)
-    return _at_start(frame, Person(values, belief.person.kinds))
+    return replace(_at_start(frame, Person(values, belief.person.kinds)), eyes=belief.eyes)

@@ -14,6 +14,7 @@ from engine.evidence.deciding import COMMON_PRACTICE, OWN_CHOICE, SLEEPLESS_H, U
 from engine.evidence.source import Source
 from engine.values.checkin import CheckIn, Gut
 from engine.values.look import Look
+from engine.values.observed import Observed
 from engine.values.plan import LOAD_DAYS, DayTarget
 
 #: Mornings that speak of a load day and its night.
@@ -22,12 +23,16 @@ AFTER_LOAD = tuple(days_out - 1 for days_out in LOAD_DAYS)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayBehind:
-    """One day as planned, as set (g) and as told the morning after; `morning` is its own check-in."""
+    """One day as planned, as set (g) and as told the morning after; `morning` is its own check-in.
+
+    `seen`: what the coach saw of that morning.
+    """
 
     target: DayTarget
     set_g: float
     eaten_g: float | None = None
     morning: CheckIn | None = None
+    seen: Observed | None = None
 
     @property
     def days_out(self) -> int:

@@ -33,6 +33,12 @@ class Injury(StrEnum):
     SERIOUS = "serious"
 
 
+class Energy(StrEnum):
+    GOOD = "good"
+    LOW = "low"
+    DRAINED = "drained"  # hardly any on most days
+
+
 #: The coach's rating in plain words; 4 and 5 have something that a peak week can show.
 CONDITIONS: Mapping[int, str] = {
     1: "soft: no lines at rest",
@@ -57,6 +63,7 @@ class Questions:
     loss_percent_in_all: float | None = None
     weeks_dieted: float | None = None
     periods: Periods = Periods.UNKNOWN
+    energy: Energy | None = None
     sleep_h: float | None = None
     injury: Injury = Injury.NONE
     needs_doctor: bool = False
@@ -90,7 +97,7 @@ class Readiness:
 REASONS = (
     "screening", "injury-serious", "periods-away", "bmi-low", "lost-much", "availability-very-low",
     "not-lean", "lean", "body-fat-doubts", "loss-too-fast", "loss-fast", "availability-low",
-    "periods-irregular", "diet-long", "sleep-short", "injury-minor",
+    "periods-irregular", "energy-low", "diet-long", "sleep-short", "injury-minor",
 )  # fmt: skip
 
 
@@ -174,6 +181,8 @@ def _worth_knowing(
         yield Reason("availability-low", None, source, {"kcal_per_kg": available})
     if athlete.sex is Sex.FEMALE and questions.periods is Periods.IRREGULAR:
         yield Reason("periods-irregular", None, e.REDS_2023)
+    if questions.energy in (Energy.LOW, Energy.DRAINED):
+        yield Reason("energy-low", None, e.REDS_2023)
     if questions.weeks_dieted is not None and questions.weeks_dieted > float(e.LONG_DIET_WEEKS):
         source = e.LONG_DIET_WEEKS.source
         yield Reason("diet-long", None, source, {"weeks": questions.weeks_dieted})

@@ -10,14 +10,22 @@ from __future__ import annotations
 from collections.abc import Iterable, Mapping
 from typing import Any
 
+from engine.evidence.deciding import ROUND_TO_G
 from engine.values.athlete import Athlete, Baseline
-from engine.values.limits import round_carbs
+from engine.values.limits import (
+    LIMIT_KEYS,
+    GuardRails,
+    Limits,
+    nearest_inside,
+    round_carbs,
+)
 from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
 
 PER_KG, OF_HABIT = "per_kg", "of_habit"
 
 #: What each figure is rounded to where it was scaled; carbs as everywhere.
 GRAIN = {"protein_g": 1.0, "fat_g": 1.0, "fibre_g": 1.0, "water_l": 0.05, "sodium_mg": 10.0}
+WATER_GRAIN_L = 0.05
 AS_IT_IS = ("training", "cardio_min", "steps")
 #: The most that a day target can hold; a limit refuses such a figure long before.
 MOST = {
@@ -46,6 +54,32 @@ def relative(plan: PeakPlan, athlete: Athlete, baseline: Baseline) -> list[Day]:
 def scaled(days: Iterable[Mapping[str, Any]], athlete: Athlete, baseline: Baseline) -> PeakPlan:
     """The plan that these shares make for this athlete (g, L, mg)."""
     return PeakPlan(tuple(_day(day, athlete, baseline) for day in days))
+
+
+def relative_limits(limits: Limits, athlete: Athlete, baseline: Baseline) -> Day:
+    """The limits as shares: grams by body mass, water by habit (by body mass where there is none)."""
+    found: Day = {}
+    for key, (unit, _) in LIMIT_KEYS.items():
+        by_habit = unit == "L" and baseline.water_l > 0
+        basis = (OF_HABIT, baseline.water_l) if by_habit else (PER_KG, athlete.body_mass_kg)
+        found[key] = [basis[0], getattr(limits, key) / basis[1]]
+    return found
+
+
+def scaled_limits(shares: Mapping[str, Any], athlete: Athlete, baseline: Baseline) -> Limits:
+    """The limits that these shares make for this athlete, each kept inside its safety bound."""
+    rails = GuardRails.of(athlete)
+    bounds = {}
+    for key, (basis, part) in shares.items():
+        of = baseline.water_l if basis == OF_HABIT else athlete.body_mass_kg
+        grain = WATER_GRAIN_L if LIMIT_KEYS[key].unit == "L" else ROUND_TO_G.value
+        bounds[key] = nearest_inside(part * of, rails.rail(key), grain)
+    for floor, ceiling in (
+        ("carb_floor_g", "carb_ceiling_g"),
+        ("water_floor_l", "water_ceiling_l"),
+    ):
+        bounds[floor] = min(bounds[floor], bounds[ceiling])
+    return Limits(guard_rails=rails, **bounds)
 
 
 def _listed(share: Share) -> list[str | float] | None:

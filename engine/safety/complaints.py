@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator
 from dataclasses import dataclass
 
@@ -12,8 +11,9 @@ from engine.safety.flag import Flag, FlagId
 from engine.symptoms import Symptom, screen
 from engine.values.checkin import CheckIn
 from engine.values.level import Level
+from engine.written.late import Late
 
-_NOTHING_REPORTED = re.compile(
+_NOTHING_REPORTED = Late(
     r"(?:none|no|nope|nothing|n/?a|nil|-|all fine|fine|ok|okay|good|all good|"
     r"(?:no|nothing)(?: new| other)? (?:symptoms?|complaints?|issues?|problems?|to report)|"
     r"keine?|nichts?|nein|ne|nö|alles (?:gut|ok|okay|bestens|fein|prima|super)|gut|passt(?: alles)?|"

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 import re
 
+from engine.written.late import Late
 from engine.written.units import Refusal, VolumeUnit, parse_volume
 from engine.written.units.reading import plain
 from engine.written.units.volume import VOLUME_WORDS
@@ -18,7 +19,7 @@ _COUNTS = {
 _COUNT_WORDS = "|".join(sorted(_COUNTS, key=len, reverse=True))
 _NUMBER = r"\d{1,5}(?:[.,]\d{1,3})?"  # of bounded length, for the search to stay linear
 _LONGEST_H = 6.0  # past this it is a day's drinking, not a bout
-_FAST = re.compile(
+_FAST = Late(
     rf"(?<![\w.,])(?P<amount>{_NUMBER}|{_COUNT_WORDS}) ?(?P<unit>{VOLUME_WORDS})\b(?: [a-z]+){{0,3}}? "
     r"(?:(?:in|within|over|inside|during)(?: about| around| under| less than| only| just)?"
     r"(?: the(?: last| past| first| space of)?)? ?"
@@ -34,12 +35,12 @@ _WITHIN_GERMAN = (
 )
 _GAP_GERMAN = r"(?: (?!und\b|dann\b)[a-zäöüß]+){0,4}? "
 _FAST_GERMAN = (
-    re.compile(
+    Late(
         rf"(?<![\w.,]){_AMOUNT}{_GAP_GERMAN}(?:{_WITHIN_GERMAN}"
         r"|(?P<rate>(?:pro|je|die|jede) stunde)\b"
         r"|(?P<once>auf einmal|auf ex|in einem zug|am stück))"
     ),
-    re.compile(rf"\b{_WITHIN_GERMAN}{_GAP_GERMAN}{_AMOUNT}"),
+    Late(rf"\b{_WITHIN_GERMAN}{_GAP_GERMAN}{_AMOUNT}"),
 )
 
 

@@ -12,8 +12,9 @@ from engine.values.athlete import Athlete
 from engine.values.energy import energy_kcal
 from engine.values.level import Level
 from engine.values.plan import DayTarget
+from engine.written.late import Late
 
-_NO_SESSION = re.compile(
+_NO_SESSION = Late(
     r"\s*(?:rest|off|none|no|nothing|posing|mobility|stretch\w*|walk\w*|travel|-|/|n/?a)\b.*|\s*-?\s*",
     re.IGNORECASE | re.DOTALL,
 )

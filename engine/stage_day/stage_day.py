@@ -47,7 +47,8 @@ class StageDay:
     """What is known of the day. `stages`: when each class is on, in order; all instants aware.
 
     `arrive` is when the athlete has to be at the place, `travel_min` the way there. `usual_wake` is
-    when they would get up anyway.
+    when they would get up anyway. `look_before_min`: how long before a class the look is checked;
+    None as is common, 0 not at all.
     """
 
     stages: tuple[datetime, ...]
@@ -56,6 +57,7 @@ class StageDay:
     arrive: datetime | None = None
     registration: datetime | None = None
     tan: datetime | None = None
+    look_before_min: float | None = None
 
     def __post_init__(self) -> None:
         if not self.stages or list(self.stages) != sorted(set(self.stages)):
@@ -65,6 +67,13 @@ class StageDay:
             raise ValueError("an instant needs its zone")
         if not 0 <= self.travel_min <= 24 * 60:
             raise ValueError("the way is between no time and a day")
+        if self.look_before_min and not (
+            float(e.LOOK_USELESS_MIN) <= self.look_before_min <= float(e.LOOK_SOONEST_MIN)
+        ):
+            raise ValueError(
+                f"a look check is of use {e.LOOK_SOONEST_MIN.value:g} to "
+                f"{e.LOOK_USELESS_MIN.value:g} min before the stage"
+            )
 
     def moved(self, by: timedelta, now: datetime) -> StageDay:
         """The day with the classes still ahead that much later (or earlier, but not before now).
@@ -151,7 +160,14 @@ class _Timeline:
             return min(given)
         if not self._day.travel_min:
             return None
-        return self._day.stages[0] - _span(e.LOOK_BEFORE_MIN)
+        return self._day.stages[0] - _span(self._look() or e.LOOK_BEFORE_MIN)
+
+    def _look(self) -> Number | None:
+        """How long before a class the look is checked; None where it is not."""
+        asked = self._day.look_before_min
+        if asked is None:
+            return e.LOOK_BEFORE_MIN
+        return replace(e.LOOK_BEFORE_MIN, value=asked) if asked else None
 
     def _leave(self) -> datetime | None:
         arrive = self._arrive()
@@ -183,7 +199,9 @@ class _Timeline:
         gap = stage - before if before is not None else timedelta.max
         if gap >= _span(e.BETWEEN_CLASSES_MEAL_MIN):
             self._meals(stage, start)
-            self._by(f"look:{number}", Kind.LOOK, stage, e.LOOK_BEFORE_MIN, e.LOOK_USELESS_MIN)
+            look = self._look()
+            if look is not None:
+                self._by(f"look:{number}", Kind.LOOK, stage, look, e.LOOK_USELESS_MIN)
         # From drinking as usual to sips again before each class that has room for it.
         if number == 1:
             self._by("sips", Kind.SIPS, stage, e.SIPS_BEFORE_MIN, None, number)

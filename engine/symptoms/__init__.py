@@ -6,7 +6,22 @@ answered the find counts.
 
 from engine.symptoms.finding import Concern, Hit, Screening, Suspicion
 from engine.symptoms.names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
-from engine.symptoms.screening import from_report, screen
+
+
+def screen(text: str) -> Screening:
+    """Read free text for complaints and drugs; never raises, in time linear in the text."""
+    # The phrases of both languages are many: they are loaded with the first text, not at the start.
+    from engine.symptoms.screening import screen as read  # noqa: PLC0415
+
+    return read(text)
+
+
+def from_report(word: str) -> Symptom | None:
+    """The symptom that an id, a button or a few words of one's own stand for, or None."""
+    from engine.symptoms.screening import from_report as read  # noqa: PLC0415
+
+    return read(word)
+
 
 __all__ = [
     "CAUTIONS",

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 import unicodedata
 from bisect import bisect_right
 from collections.abc import Iterator, Sequence
@@ -11,9 +10,10 @@ from functools import lru_cache
 from typing import Protocol
 
 from engine.symptoms.english.words import word_set
+from engine.written.late import Late
 from engine.written.units.reading import plain_with_places
 
-_TOKEN = re.compile(r"w/o\b|\d+(?:[.,]\d+)*|[a-z0-9]+(?:'[a-z]+)*|[^\sa-z0-9']")
+_TOKEN = Late(r"w/o\b|\d+(?:[.,]\d+)*|[a-z0-9]+(?:'[a-z]+)*|[^\sa-z0-9']")
 _PICTURES = {
     "🤮": " vomiting ", "🤢": " nausea ", "😵": " dizzy ", "🤕": " headache ", "💔": " ",
     "\n": " . ", "œ": "oe", "æ": "ae", "ß": "ss",
@@ -160,7 +160,7 @@ def _folded_character(char: str) -> str:
 
 
 # "heat" and "hear" are words of their own, save before what only a heart does
-_HEART_MEANT = re.compile(
+_HEART_MEANT = Late(
     r"\bhea[rt](?:'s|s)?(?= (?:(?:is|was|keeps|has been|just) )?(?:rac(?:ing|ed)|pound\w*|flutter\w*|"
     r"skip\w*|beat\w*|attack|palpit\w*|thump\w*|hurts?|hurting|pains?|stopp\w*)\b)"
 )

@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
@@ -13,6 +12,7 @@ from engine.symptoms.english.negation import Said, Span
 from engine.symptoms.english.setting import Settings
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.symptoms.patterns import PhraseBook
+from engine.written.late import Late
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,12 +112,12 @@ class Tongue:
     """A language, as far as complaints go."""
 
     phrases: PhraseBook
-    figures: tuple[re.Pattern[str], ...]
-    everyday: Mapping[Symptom, re.Pattern[str]]
+    figures: tuple[Late, ...]
+    everyday: Mapping[Symptom, Late]
     corrector: Correcting
     said: Judge
     settings: Settings
-    taken_back: re.Pattern[str]
+    taken_back: Late
     no: frozenset[str]
-    muscles_hurt: re.Pattern[str]
+    muscles_hurt: Late
     drugs: Callable[[str], list[Span]]

@@ -40,13 +40,14 @@ class Phrase:
 
 _DENIAL = re.compile(r"n't|\bnot?\b|\bnothing\b|<can't>|nicht|kein|kaum|\bnie\b|\bohne\b")
 _W = r"[\w']+"
+_GAP = re.compile(r"<(,?)([1-9])>")
 
 
-def _gap(most: int) -> str:
+def _gap(most: str) -> str:
     return rf"(?: {_W}){{0,{most}}} "
 
 
-def _pause(most: int) -> str:
+def _pause(most: str) -> str:
     return rf"(?: (?:{_W}|,)){{0,{most}}} "
 
 
@@ -58,9 +59,9 @@ def _compiled(written: str) -> re.Pattern[str]:
 def _spelled_out(pattern: str, groups: Mapping[str, str], fold: Callable[[str], str]) -> str:
     """The regular expression that a pattern of a table stands for."""
     for name, words in groups.items():
-        pattern = pattern.replace(f"<{name}>", words)
-    for most in range(1, 10):
-        pattern = pattern.replace(f"<{most}>", _gap(most)).replace(f"<,{most}>", _pause(most))
+        if f"<{name}>" in pattern:
+            pattern = pattern.replace(f"<{name}>", words)
+    pattern = _GAP.sub(lambda gap: _pause(gap[2]) if gap[1] else _gap(gap[2]), pattern)
     return rf"\b(?:{fold(pattern)})\b"
 
 

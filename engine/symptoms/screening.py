@@ -26,6 +26,7 @@ from engine.symptoms.finding import Heard, Hit, Screening, Suspicion, Tongue
 from engine.symptoms.german.tongue import GERMAN
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase, PhraseBook
+from engine.written.late import Late
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""
@@ -56,7 +57,7 @@ _CORRECTOR = Corrector(
     _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
 )
 
-_TAKEN_BACK = re.compile(
+_TAKEN_BACK = Late(
     r"(?:(?:today|now|this morning|tonight)\b.{0,30}\b"
     r"(?:do|yes|have|has|had|did|got|started|is|there)\b|"
     r"(?:i )?(?:do|have|did) (?:now|today)|it(?:'s| is| has)? (?:back|here|there|started|came))"
@@ -75,7 +76,7 @@ _PLAIN_ENOUGH = 0.9
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
-_BY_ANOTHER = re.compile(
+_BY_ANOTHER = Late(
     rf"\b(?:{_PARTNER} here|{_NAHE} hier(?= ?[,.:;!-])|(?:my|her|his|their) {_PARTNER} (?:here|wrote this|writes this|is (?:writing|typing)|typing this|writing this)|"
     rf"(?:this is|it's|i'm|i am) (?:her|his|their|\w+'s) {_PARTNER}|(?:here is|hier ist|hier schreibt|ich bin) (?:ihre?|seine?|der|die|\w+s) {_NAHE}|"
     rf"(?:writing|typing) (?:this )?for (?:her|him|them)|(?:schreibe|tippe) (?:das )?für (?:sie|ihn)|(?:mein|meine|ihr|ihre|sein|seine) {_NAHE} (?:hier|schreibt (?:das|hier)|tippt))\b",
@@ -95,7 +96,7 @@ ENGLISH = Tongue(
     said=said,
     settings=ENGLISH_SETTINGS,
     taken_back=_TAKEN_BACK,
-    muscles_hurt=re.compile(rf"\b(?:{MUSCLES_HURT})\b"),
+    muscles_hurt=Late(rf"\b(?:{MUSCLES_HURT})\b"),
     no=_NO,
     drugs=_drugs,
 )

@@ -7,6 +7,8 @@ from dataclasses import dataclass
 from datetime import date, timedelta
 from enum import StrEnum
 
+from engine.values.observed import Observed
+
 
 class Gut(StrEnum):
     FINE = "fine"
@@ -67,10 +69,14 @@ class DaySet:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class History:
-    """Earlier check-ins, oldest first and one a date, and the figures set for days so far."""
+    """Earlier check-ins, oldest first and one a date, and the figures set for days so far.
+
+    `observed`: what coaches saw, this morning included, oldest first and one a date and coach.
+    """
 
     checkins: tuple[CheckIn, ...] = ()
     set_days: tuple[DaySet, ...] = ()
+    observed: tuple[Observed, ...] = ()
 
     def __post_init__(self) -> None:
         for name, days in (
@@ -79,12 +85,19 @@ class History:
         ):
             if sorted(set(days)) != days:
                 raise ValueError(f"{name} must be one a date, oldest first")
+        looks = [(seen.date, seen.by) for seen in self.observed]
+        if sorted(set(looks)) != looks:
+            raise ValueError("what coaches saw must be one a date and coach, oldest first")
 
     def on(self, day: date) -> CheckIn | None:
         return next((c for c in self.checkins if c.date == day), None)
 
     def set_on(self, day: date) -> float | None:
         return next((d.carb_g for d in self.set_days if d.date == day), None)
+
+    def seen_on(self, day: date) -> tuple[Observed, ...]:
+        """What coaches saw that morning, one a coach."""
+        return tuple(seen for seen in self.observed if seen.date == day)
 
     def last_before(self, day: date, *, within_days: int) -> CheckIn | None:
         """The latest check-in with a weight in the `within_days` days before `day`."""

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-import re
+from engine.written.late import Late
 
 _NUMBER = r"(?P<n>\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
 _UNIT = r"(?P<unit>minutes?|mins?|m|hours?|hrs?|h)"
@@ -15,8 +15,8 @@ _GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
 _EARLY = r"(?:early|earlier|ahead|ahead of schedule)"
 _ENGLISH = (
-    re.compile(rf"{_LEAD}{_GOING}(?P<way>{_LATE}|{_EARLY}) (?:by )?{_GOING}{_AMOUNT}"),
-    re.compile(rf"{_LEAD}{_GOING}{_AMOUNT} (?P<way>{_LATE}|{_EARLY})"),
+    Late(rf"{_LEAD}{_GOING}(?P<way>{_LATE}|{_EARLY}) (?:by )?{_GOING}{_AMOUNT}"),
+    Late(rf"{_LEAD}{_GOING}{_AMOUNT} (?P<way>{_LATE}|{_EARLY})"),
 )
 _GERMAN_NUMBER = (
     r"(?P<n>\d{1,3}(?:[.,]5)?|eine[nr]?|eine halbe|einer halben|anderthalb|eineinhalb|zwei|drei|"
@@ -31,21 +31,21 @@ _GERMAN_LATE = (
 _GERMAN_EARLY = r"(?:früher|frueher|eher|zu früh|voraus)"
 _GERMAN_PUT_OFF = r"(?:verschiebt|verzögert|verzoegert|verspätet|verspaetet)"
 _GERMAN = (
-    re.compile(
+    Late(
         rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY}) "
         rf"{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT}"
     ),
-    re.compile(
+    Late(
         rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT} "
         rf"(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY})"
     ),
-    re.compile(
+    Late(
         rf"(?:bei uns |hier )?(?:es |alles |die show )?(?P<way>{_GERMAN_PUT_OFF}) sich "
         rf"(?:bei uns |hier |alles |es |die show )*{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT}"
     ),
 )
 _PATTERNS = {"en": _ENGLISH, "de": (*_ENGLISH, *_GERMAN)}
-_WAY_IS_LATE = re.compile(rf"{_LATE}|{_GERMAN_LATE}|{_GERMAN_PUT_OFF}")
+_WAY_IS_LATE = Late(rf"{_LATE}|{_GERMAN_LATE}|{_GERMAN_PUT_OFF}")
 _WORDS = {
     "eine": 1.0, "einen": 1.0, "einer": 1.0, "eine halbe": 0.5, "einer halben": 0.5,
     "anderthalb": 1.5, "eineinhalb": 1.5, "zwei": 2.0, "drei": 3.0, "eine viertel": 0.25,

@@ -13,29 +13,47 @@ import pytest
 ROOT = Path(__file__).parents[2]
 
 #: The kernel knows no feature; a package of it imports packages of lower floors only.
-KERNEL = ({"store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
+KERNEL = ({"drawing", "store", "words"}, {"core"}, {"people", "telegram"}, {"dialogue", "week"})
 FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in packages}
 
 #: What stands above the features and puts them together; nothing below imports it.
-ABOVE = {"app", "cli", "documents", "doors", "features", "landing", "rehearsal", "uploads"}
+ABOVE = {
+    "app", "cli", "documents", "doors", "features", "landing", "operation", "rehearsal", "uploads",
+}  # fmt: skip
 
 #: The features, each with the features that it imports.
 FEATURES: dict[str, set[str]] = {
     "alerts": set(),
-    "athlete": {"alerts", "checkin", "decision", "membership"},
+    "athlete": {"alerts", "checkin", "decision", "event", "membership"},
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
-    "coach": {"alerts", "athlete", "debrief", "decision", "membership", "photos", "plan", "safety"},
+    "coach": {
+        "alerts",
+        "athlete",
+        "comparison",
+        "debrief",
+        "decision",
+        "event",
+        "eye",
+        "membership",
+        "photos",
+        "plan",
+        "replay",
+        "safety",
+    },
+    "comparison": {"photos", "week_picture"},
     "debrief": {"alerts", "decision", "safety"},
     "decision": {"alerts"},
     "direct": {"alerts"},
+    "eye": {"decision"},
     "event": {"debrief", "decision", "membership", "plan", "readiness", "stage", "travel"},
     "food": set(),
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
-    "photos": {"decision"},
+    "photos": {"decision", "eye"},
     "plan": {"debrief", "decision"},
     "reachability": {"alerts", "checkin", "coach", "decision", "membership", "safety"},
     "readiness": {"decision"},
+    "replay": {"decision"},
     "safety": {"alerts", "decision"},
     "sheets": {"plan"},
     "stage": {"decision", "food"},

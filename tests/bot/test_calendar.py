@@ -17,7 +17,10 @@ from sqlmodel import col, select
 
 from bot.core.turn import Turn
 from bot.documents import document
+from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.week import EventRow, LimitsRow, PlanRow
+from tests.support.many import many_athletes
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -132,17 +135,84 @@ def test_the_words_beside_it_say_how_to_open_it_and_who_sees_it(team: Team) -> N
     assert "Anybody who sees that calendar sees them" in caption
 
 
-def test_a_coach_gets_it_too_from_the_day_and_from_the_card_with_the_name_in_it(team: Team) -> None:
+def test_a_coach_gets_the_same_file_from_the_day_and_from_the_card_with_the_name_in_it(
+    team: Team,
+) -> None:
     lay_out(team)
     team.coach.writes("/stage")
     team.coach.taps("Calendar file")
     team.coach.presses(f"c:card:{team.athlete_id}")
     team.coach.taps("Calendar file")
     rows = files(team, team.coach)
-    assert rows[-1].payload["caption"].startswith("Mira's week and event day as a calendar file.")
+    assert (
+        rows[-1]
+        .payload["caption"]
+        .startswith("Event, stage times and deadlines of 1 athlete in one calendar file.")
+    )
     events = read(content_of(team, rows[-1]))
-    assert events["day-1"].summary.value == "Mira: 1 day out, 500 g carbs"
-    assert "day-2" not in events  # what is over already when it is first asked for is left out
+    assert events["event"].summary.value == "Mira: show"
+    assert events["event"].dtstart.value == team.event_day
+    assert events["stage-stage-1"].summary.value == "Mira: On stage"
+    assert "load" not in events  # what is over already when it is first asked for is left out
+
+
+def test_a_coachs_one_file_holds_events_times_and_deadlines_of_all_and_few_of_each(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(datetime(2027, 5, 1, 15, 30, tzinfo=UTC))
+    lay_out(team)
+    with transaction(team.world.engine) as session:
+        ids = many_athletes(session, 1, 29, team.world.now, answered=False)
+        for row in session.exec(select(LimitsRow)).all()[-1:]:
+            session.delete(row)
+        moved = session.exec(select(EventRow).where(EventRow.athlete_id == ids[0])).one()
+        moved.day = date(2027, 6, 12)
+        session.add(moved)
+    team.coach.writes("/calendar")
+    row = files(team, team.coach)[-1]
+    assert "of 30 athletes in one calendar file" in row.payload["caption"]
+    text = content_of(team, row).decode()
+    calendar = vobject.readOne(text)
+    calendar.validate(raiseException=True)
+    events = calendar.vevent_list
+    assert len({event.uid.value for event in events}) == len(events)
+    by_name: dict[str, list[str]] = {}
+    for event in events:
+        name, _, what = event.summary.value.partition(": ")
+        by_name.setdefault(name, []).append(what)
+    assert len(by_name) == 30
+    assert max(map(len, by_name.values())) <= 6
+    assert by_name["Athlete 0"] == ["peak week begins", "load begins", "show"]
+    assert by_name["Mira"][:3] == ["peak week begins", "load begins", "show"]
+    assert "On stage" in by_name["Mira"]
+    checked = IcsCalendarStream.calendar_from_ics(text)
+    assert len(checked.events) == len(events)
+    assert [e.description for e in checked.events if e.description] == [
+        "The limits have to be set by then."
+    ]
+
+
+def test_a_new_athletes_event_comes_into_the_file_that_a_coach_has(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(datetime(2027, 5, 1, 15, 30, tzinfo=UTC))
+    given(team, team.coach)
+    with transaction(team.world.engine) as session:
+        (new,) = many_athletes(session, 1, 1, team.world.now, answered=False, name="Bela")
+        session.delete(session.exec(select(LimitsRow).order_by(col(LimitsRow.id).desc())).first())
+        session.delete(session.exec(select(PlanRow).order_by(col(PlanRow.id).desc())).first())
+        session.delete(session.exec(select(EventRow).where(EventRow.athlete_id == new)).one())
+    team.coach.presses(f"c:event:{new}")
+    team.coach.taps("A trial")
+    team.coach.writes("20 June 2027")
+    team.coach.taps("Same time zone")
+    team.world.later(minutes=6)
+    row = files(team, team.coach)[-1]
+    assert row.payload["caption"].startswith("Bela 0's week has changed")
+    text = content_of(team, row).decode()
+    assert "SUMMARY:Bela 0: trial" in text
+    assert "SUMMARY:Mira: show" in text
+    assert "Plan and limits have to be set by then." in text
 
 
 def test_asked_for_twice_it_is_the_same_to_the_byte(team: Team) -> None:

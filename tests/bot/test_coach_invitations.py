@@ -134,6 +134,23 @@ def test_an_invitation_that_nobody_made_is_refused_kindly(world: World) -> None:
     assert "after the command" in text_of(Someone(world, 101, "Ravi").writes("/join"))
 
 
+def test_whoever_guesses_codes_is_let_nothing_more_try_for_an_hour_a_good_one_included(
+    world: World,
+) -> None:
+    ravi = coach_in(world, 101, "Ravi")
+    good = code_in(ravi.writes("/invite"))
+    guesser = Someone(world, 104, "Vera")
+    for number in range(10):
+        said = guesser.writes(f"/join {number}ABCDEFGHJKMNPQR")
+    assert "many codes" not in text_of(said)
+
+    assert "many codes" in text_of(guesser.writes(f"/join {good}"))
+    other = Someone(world, 106, "Lena")
+    assert "many codes" not in text_of(other.writes("/join ABCDEFGHJKMNPQRS"))
+    world.later(minutes=61)
+    assert "Please read this first" in text_of(guesser.writes(f"/join {good}"))
+
+
 def test_sixteen_letters_from_somebody_known_are_words_and_no_code(world: World) -> None:
     ravi = coach_in(world, 101, "Ravi")
     assert "don't know that invitation" not in text_of(ravi.writes("great work today"))

@@ -107,13 +107,14 @@ def test_a_waiting_change_is_told_with_its_deadline(team: Team) -> None:
 def test_a_long_roster_has_pages_and_fits_a_message(team: Team) -> None:
     for number in range(30):
         another(team, 300 + number, f"A{number:02d}")
-    (first,) = team.coach.writes("/roster")
+    team.coach.writes("/roster")
+    (first,) = team.coach.taps("All 31")
     assert "31 athletes, page 1 of 2" in first.text
     assert len(first.text) < 4096
     (second,) = team.coach.taps("Next page")
     assert "page 2 of 2" in second.text
     assert "page 1 of 2" in text_of(team.coach.taps("Earlier page"))
-    assert "page 2 of 2" in text_of(team.coach.presses("c:roster:99"))
+    assert "page 2 of 2" in text_of(team.coach.presses("c:roster:99:all"))
 
 
 def test_a_coach_without_athletes_is_told_how_to_invite_one(team: Team) -> None:

@@ -20,7 +20,7 @@ from engine.planning.draft import SHAPES, depletions, load_range, usual_load
 from engine.planning.draft_reasons import LINES, Line, draft_reasons
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import PeakPlan
-from tests.support.weeks import Team
+from tests.support.weeks import Team, replacing
 from tests.support.world import text_of
 
 
@@ -121,13 +121,13 @@ def test_a_draft_says_when_a_trial_fits_if_there_is_time_for_one(team: Team) -> 
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("25 July")
-    team.coach.taps("Same time zone")
+    replacing(team.coach, team.coach.taps("Same time zone"))
     said = draft(team, "even", "8.2 g/kg", "Mild")
     assert "its event day from Sun 30 May to Sun 11 Jul (eight to two weeks before)" in said
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A trial")
     team.coach.writes("11 July")
-    team.coach.taps("Same time zone")
+    replacing(team.coach, team.coach.taps("Same time zone"))
     said = draft(team, "even", "8.2 g/kg", "Mild")
     assert "This is the trial" in said
 

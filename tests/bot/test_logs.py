@@ -5,12 +5,16 @@ from __future__ import annotations
 import io
 import json
 import logging
+import sqlite3
 import sys
 from collections.abc import Iterator
+from pathlib import Path
 from typing import Any
 
 import pytest
 import structlog
+from sqlalchemy import create_engine
+from sqlalchemy.exc import OperationalError
 
 from bot.core.logs import KEYS, WITHHELD, set_up_logs
 from bot.settings import load_settings
@@ -84,6 +88,22 @@ def test_an_error_is_told_by_its_class_and_our_own_places(
     (line,) = lines()
     assert line["error"] == "SettingsError"
     assert [frame for frame in line["frames"] if frame.startswith("bot/settings.py:")]
+    assert "61.2" not in json.dumps(line)
+
+
+def test_a_database_that_cannot_write_is_told_by_its_own_code(lines: Any, tmp_path: Path) -> None:
+    file = tmp_path / "one.sqlite3"
+    sqlite3.connect(file).execute("CREATE TABLE t (x)").connection.close()
+    engine = create_engine(f"sqlite:///file:{file}?mode=ro&uri=true")
+    try:
+        with engine.begin() as connection:
+            connection.exec_driver_sql("INSERT INTO t VALUES (61.2)")
+    except OperationalError:
+        structlog.get_logger("bot.x").exception("storing failed")
+    engine.dispose()
+
+    (line,) = lines()
+    assert line["error"] == "OperationalError<OperationalError:SQLITE_READONLY"
     assert "61.2" not in json.dumps(line)
 
 

@@ -17,7 +17,7 @@ from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.trip import TripRow
 from bot.week.load import current_event
-from tests.support.weeks import Team, arrive_and_read
+from tests.support.weeks import Team, arrive_and_read, replacing
 from tests.support.world import Said, text_of
 
 REMINDERS = (
@@ -50,10 +50,10 @@ def move(team: Team, day: str, place: str = "") -> list[Said]:
     team.coach.taps("A show")
     said = team.coach.writes(day)
     if not place:
-        return team.coach.taps("Same time zone")
+        return replacing(team.coach, team.coach.taps("Same time zone"))
     said = team.coach.writes(place)
     choices = [label for label in said[-1].buttons if "/" in label]
-    return team.coach.taps(choices[0]) if choices else said
+    return replacing(team.coach, team.coach.taps(choices[0]) if choices else said)
 
 
 def waiting(session: Session) -> list[AgendaRow]:

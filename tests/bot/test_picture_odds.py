@@ -16,11 +16,12 @@ from PIL import Image
 from sqlalchemy import Engine
 from sqlmodel import select
 
+from bot.drawing import canvas
 from bot.store.tables.traffic import OutboxRow
 from bot.week_picture import words
-from bot.week_picture.chart import canvas
+from bot.week_picture.chart.layout import ODDS_ROOM, RIGHT, WIDTH
 from bot.week_picture.chart.values import ChartOdds, ChartWeek
-from bot.week_picture.chart.week import HEIGHT, ODDS_BOXES, ODDS_ROOM, RIGHT, WIDTH, draw, week_png
+from bot.week_picture.chart.week import ODDS_BOXES, draw, layout, week_png
 from bot.week_picture.picture import week_values
 from bot.words import chances
 from tests.bot.test_foresight import LINES, up_to_two_days_out
@@ -38,10 +39,11 @@ def with_odds(flat: int, full: int, spilled: int, *, unit: str = "kg") -> ChartW
 
 def test_without_chances_the_picture_is_as_it_was_and_with_them_only_longer() -> None:
     plain, longer = seen(week()), seen(with_odds(1, 7, 2))
-    assert longer.shape[0] == HEIGHT + ODDS_ROOM
-    assert np.array_equal(plain[: HEIGHT - 20], longer[: HEIGHT - 20])
+    height = layout(week()).height
+    assert longer.shape[0] == height + ODDS_ROOM
+    assert np.array_equal(plain[: height - 20], longer[: height - 20])
     with Image.open(io.BytesIO(week_png(with_odds(1, 7, 2)))) as image:
-        assert image.size == (WIDTH, HEIGHT + ODDS_ROOM)
+        assert image.size == (WIDTH, height + ODDS_ROOM)
 
 
 @pytest.mark.parametrize("eyes", EYES)
@@ -49,11 +51,12 @@ def test_no_colour_has_to_tell_flat_full_and_spilled_over_apart(eyes: str) -> No
     """By what lies in a box: hatching, nothing, or a bar across; on paper all are seen."""
     rgb = seen(with_odds(1, 7, 2))
     width = (RIGHT - 20) / 10
+    boxes = int(layout(week()).odds_top) + ODDS_BOXES
     paper = through(eyes, np.array(mpl.colors.to_rgb(canvas.PAPER)))
 
     def box(number: int) -> tuple[float, float]:
         left = int(20 + number * width) + 20
-        inside = through(eyes, rgb[ODDS_BOXES + 8 : ODDS_BOXES + 38, left : left + 50])
+        inside = through(eyes, rgb[boxes + 8 : boxes + 38, left : left + 50])
         seen_on_paper = float((contrast(inside, paper) >= 3).mean())
         # Rows that differ from each other: a bar lies across, a solid box has none.
         rows = inside.mean(axis=(1, 2))

@@ -10,6 +10,7 @@ from sqlalchemy import Engine
 from sqlmodel import select
 
 from bot.readiness.words import INJURIES, OUTCOMES, PERIODS, REASON_WORDS
+from bot.store.tables.people import Person
 from bot.store.tables.readiness import ReadinessRow
 from bot.store.tables.traffic import AgendaRow
 from engine.planning.readiness import CONDITIONS, REASONS, Injury, Outcome, Periods
@@ -38,7 +39,8 @@ def condition(number: int) -> str:
 
 def answer(
     team: Team, rating: int = 5, *, fat: str = "Not known", loss: str = "0.8", lost: str = "6",
-    weeks: str = "16", periods: str = "Regular", sleep: str = "7", injury: str = "None",
+    weeks: str = "16", periods: str = "Regular", energy: str = "Good", sleep: str = "7",
+    injury: str = "None",
 ) -> str:  # fmt: skip
     team.coach.writes("/ready")
     team.coach.taps(condition(rating))
@@ -49,9 +51,19 @@ def answer(
     team.coach.writes(loss)
     team.coach.writes(lost)
     team.coach.writes(weeks)
-    team.coach.taps(periods)
-    team.coach.writes(sleep)
-    return text_of(team.coach.taps(injury))
+    answer_on_health(team, periods=periods, energy=energy, sleep=sleep, injury=injury)
+    return text_of(team.coach.hears())
+
+
+def answer_on_health(
+    team: Team, *, periods: str = "Regular", energy: str = "Good", sleep: str = "7",
+    injury: str = "None",
+) -> str:  # fmt: skip
+    team.athlete.writes("/ready")
+    team.athlete.taps(periods)
+    team.athlete.taps(energy)
+    team.athlete.writes(sleep)
+    return text_of(team.athlete.taps(injury))
 
 
 def kept(team: Team) -> list[ReadinessRow]:
@@ -192,8 +204,91 @@ def test_an_odd_button_breaks_nothing(team: Team, data: str) -> None:
     assert kept(team) == []
 
 
-def test_the_athlete_cannot_rate_themselves_with_their_coachs_command(team: Team) -> None:
-    assert "don't know that command" in text_of(team.athlete.writes("/ready"))
+def test_health_is_asked_of_the_athlete_and_condition_of_the_coach(team: Team) -> None:
+    coachs = [text_of(team.coach.writes("/ready"))]
+    coachs.append(text_of(team.coach.taps(condition(5))))
+    coachs.append(text_of(team.coach.taps("Not known")))
+    coachs += [text_of(team.coach.writes(said)) for said in ("0.8", "6")]
+    said = team.coach.writes("16")
+    assert "Still open: Mira's answers on health" in text_of(said)
+    assert not {"periods", "Energy", "Sleep", "injury"} & set(" ".join(coachs).split())
+    (asked,) = team.athlete.hears()
+    assert "Ravi is looking at whether a peak week is worth it" in asked.text
+    assert "Your periods?" in text_of(team.athlete.taps("Answer now"))
+    assert "Your energy" in text_of(team.athlete.taps("Regular"))
+    assert "Sleep on most nights" in text_of(team.athlete.taps("Low"))
+    assert "Any injury?" in text_of(team.athlete.writes("7"))
+    result = text_of(team.athlete.taps("None"))
+    assert "Result: a peak week is worth it. Ravi has it too." in result
+    assert "Energy has been low lately" in result
+    told = text_of(team.coach.hears())
+    assert "Mira. Run it: there is something to peak." in told
+    assert "Energy has been low lately" in told
+    assert len(kept(team)) == 1
+
+
+def test_the_athlete_may_begin_and_what_is_open_is_said_to_both(team: Team) -> None:
+    said = answer_on_health(team)
+    assert "Still open: Ravi's view of your condition" in said
+    assert "How lean" not in said
+    (told,) = team.coach.hears()
+    assert "Mira has answered the questions on health. Yours are still open" in told.text
+    team.coach.taps("Answer now", told)
+    team.coach.taps(condition(3))
+    team.coach.taps("Not known")
+    for figure in ("0.8", "6", "16"):
+        said = text_of(team.coach.writes(figure))
+    assert "Keep dieting, no peak week" in said
+    athletes = text_of(team.athlete.hears())
+    assert "Result: no peak week yet. Talk with Ravi" in athletes
+    assert "hides" not in athletes and "Estimates" not in athletes
+
+
+def test_asked_again_while_the_athlete_has_not_answered_it_says_so_and_can_remind(
+    team: Team,
+) -> None:
+    team.coach.writes("/ready")
+    team.coach.taps(condition(5))
+    team.coach.taps("Not known")
+    for figure in ("0.8", "6", "16"):
+        team.coach.writes(figure)
+    team.athlete.hears()
+    (said,) = team.coach.writes("/ready")
+    assert "You rated Mira's condition 5 of 5. Still open: Mira's answers on health." in said.text
+    assert "I have asked Mira again" in text_of(team.coach.taps("Ask Mira again", said))
+    assert "A few short questions on your health" in text_of(team.athlete.hears())
+    assert "How lean is Mira" in text_of(team.coach.taps("Answer mine again", said))
+
+
+def test_one_half_does_not_wait_for_ever(team: Team) -> None:
+    answer_on_health(team, injury="Serious")
+    team.world.later(days=7)
+    assert "Still open: Ravi's view" in answer_on_health(team)
+    assert len(kept(team)) == 2
+
+
+def test_who_coaches_themselves_is_asked_everything_in_one_go(team: Team) -> None:
+    with team.world.session() as session:
+        profile = team.profile()
+        profile.coach_id = team.athlete_id
+        session.merge(profile)
+        person = session.get_one(Person, team.athlete_id)
+        person.is_coach = True
+        session.add(person)
+        session.commit()
+    mira = team.athlete
+    assert "How lean are you" in text_of(mira.writes("/ready"))
+    mira.taps(condition(5))
+    mira.taps("Not known")
+    for figure in ("0.8", "6"):
+        mira.writes(figure)
+    assert "Your periods?" in text_of(mira.writes("16"))
+    mira.taps("Regular")
+    mira.taps("Good")
+    mira.writes("7")
+    said = text_of(mira.taps("None"))
+    assert "Run it: there is something to peak." in said
+    assert "Result:" not in said
 
 
 def test_a_waiting_doctors_word_is_a_doctor_first(

@@ -73,6 +73,17 @@ def test_what_is_of_eating_is_answered_gently_without_figures_and_holds_adjustin
     assert "Carbs" in text_of(team.athlete.writes("/today"))  # who asks for it has it
 
 
+def test_what_the_coach_reads_of_self_harm_is_what_was_said_and_what_helps(team: Team) -> None:
+    said = text_of(team.athlete.writes("I don't want to live like this anymore"))
+    assert "you should not be alone with it" in said
+    (told,) = team.coach.hears()
+    assert told.text.startswith("Warning: Mira")
+    assert "they need not be alone with it" in told.text
+    assert "Ask plainly" in told.text
+    for not_said_to_her in ("don't drive", "No extra water"):
+        assert not_said_to_her not in told.text
+
+
 def test_whoever_runs_the_bot_can_name_a_helpline() -> None:
     assert "Lifeline, 555 0100" in safety.despair("Ravi", "Lifeline, 555 0100")
     assert "Lifeline, 555 0100" in advice.mood(["low-mood"], "Ravi", "Lifeline, 555 0100")

@@ -16,7 +16,7 @@ from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRo
 from bot.week.load import current_event, current_week, day_set
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
-from tests.support.weeks import Team, arrive_and_read
+from tests.support.weeks import Team, arrive_and_read, replacing
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -184,7 +184,7 @@ def test_a_hold_that_a_new_plan_had_ended_runs_again(team: Team) -> None:
     team.coach.presses("c:event:2")
     team.coach.taps("A show")
     team.coach.writes("10 May")
-    team.coach.taps("Same time zone")
+    replacing(team.coach, team.coach.taps("Same time zone"))
     assert "Held at 480 g" not in text_of(team.coach.writes("/roster"))
     take_back(team)
     assert "Hold: 480 g until Sat 8 May" in text_of(team.coach.writes("/roster"))
@@ -198,7 +198,7 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
     team.coach.presses("c:event:2")
     team.coach.taps(kind)
     team.coach.writes(day)
-    team.coach.taps("Same time zone")
+    replacing(team.coach, team.coach.taps("Same time zone"))
 
 
 def prompts_ahead(team: Team) -> list[date]:

@@ -15,7 +15,7 @@ from bot.store.db import transaction
 from bot.store.tables.people import Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import PlanRow
-from bot.week.load import current_event, current_plan
+from bot.week.load import current_event, current_plan, limits_row
 from engine.values.plan import PeakPlan
 from tests.support.weeks import ONBOARDING_ANSWERS, Team
 from tests.support.world import Someone, text_of
@@ -198,3 +198,52 @@ def test_without_a_plan_there_is_nothing_to_save(team: Team) -> None:
     tess_id = second_athlete(team)
     assert "Set the plan first" in text_of(team.coach.presses(f"c:tpl-save:{tess_id}"))
     assert "no templates yet" in text_of(team.coach.presses(f"c:tpl:{tess_id}"))
+
+
+def test_a_draft_that_does_not_fit_is_kept_and_the_limit_that_would_move_is_named(
+    team: Team,
+) -> None:
+    saves(team, "Even week")
+    before = plan_of(team, team.athlete_id)
+    with transaction(team.world.engine) as session:
+        row = session.exec(select(TemplateRow)).one()
+        row.days = [
+            {**day, "carb_g": ["per_kg", 9.8]} if day["days_out"] == 2 else day for day in row.days
+        ]
+        session.add(row)
+    team.coach.presses(f"c:lim:{team.athlete_id}:carb_ceiling_g")
+    team.coach.writes("550")
+    team.coach.presses(f"c:tpl:{team.athlete_id}")
+    said = team.coach.taps("Even week")
+    assert "Your draft is kept" in text_of(said)
+    raise_it = next(label for label in said[-1].buttons if "carb ceiling 550 g → 600 g" in label)
+    # A number sent changes the draft alone; sent back, the draft does not fit again.
+    assert "It fits now" in text_of(team.coach.writes("2 days out carbs 540"))
+    said = team.coach.writes("2 days out carbs 600")
+    assert plan_of(team, team.athlete_id) == before
+    raise_it = next(label for label in said[-1].buttons if "carb ceiling 550 g → 600 g" in label)
+    assert "The plan is set" in text_of(team.coach.taps(raise_it))
+    after = plan_of(team, team.athlete_id)
+    assert after is not None
+    changed = after.day(2)
+    assert changed is not None
+    assert changed.carb_g == 600
+    with team.world.session() as session:
+        event = current_event(session, team.athlete_id)
+        assert event is not None
+        limits = limits_row(session, event)
+    assert limits is not None
+    assert limits.bounds["carb_ceiling_g"] == 600
+
+
+def test_a_template_holds_limits_and_habits_too(team: Team) -> None:
+    saves(team, "Even week")
+    with team.world.session() as session:
+        row = session.exec(select(TemplateRow)).one()
+        event = current_event(session, team.athlete_id)
+        assert event is not None
+        limits = limits_row(session, event)
+    assert limits is not None
+    # By arithmetic: g per kg of her 61.2 kg.
+    assert row.limits["carb_ceiling_g"][1] * 61.2 == pytest.approx(limits.bounds["carb_ceiling_g"])
+    assert row.habits["asked_at"] == "06:30"

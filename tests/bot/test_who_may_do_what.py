@@ -56,12 +56,12 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 # Who may send each command at all; whose athletes it then shows is held by the tests below.
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "chart": ATHLETES, "picture": ATHLETES,
-    "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
+    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
-    "ready": COACHES,
+    "ready": ATHLETES | COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
@@ -75,6 +75,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "c": ("c:card:2", "c:card:9999", {COACH, SECOND}),
     "alert": ("alert:ack:1", "alert:ack:9999", {COACH, SECOND, ALERTS_ONLY, CONTACT}),
     "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
+    "m": ("m:approve:1", "m:approve:9999", {COACH, SECOND}),
     "desk": ("desk:quiet", None, COACHING),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
@@ -89,6 +90,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
+    "wks": ("wks:carbs:1.2", None, ATHLETES),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
@@ -100,7 +102,7 @@ ABOUT: dict[str, str] = {
     "something-wrong": "own", "unwell": "own", "measures": "own",
     "set-prompt_time": "own", "set-place": "own", "set-weight_unit": "own",
     "set-volume_unit": "own", "reply-to-coach": "own", "change-coach": "own",
-    "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
+    "coach-several": "own", "coach-digest": "own", "coach-zone": "own", "coach-quiet": "own",
     "coach-event": "athlete", "coach-draft": "athlete", "coach-plan-number": "athlete",
     "coach-template-name": "athlete", "coach-template-use": "athlete", "coach-sheet": "athlete",
     "coach-limit": "athlete", "coach-day": "athlete", "coach-hold": "athlete",
@@ -109,9 +111,11 @@ ABOUT: dict[str, str] = {
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
-    "coach-ready": "athlete", "coach-ready-anyway": "athlete",
+    "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
-    "coach-next-load": "athlete", "coach-pass-on": "athlete",
+    "coach-what-if": "athlete",
+    "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
+    "coach-pass-on": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {

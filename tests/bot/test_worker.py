@@ -8,7 +8,7 @@ from datetime import UTC, datetime, timedelta
 from typing import Any
 
 import pytest
-from sqlalchemy import Engine
+from sqlalchemy import Engine, event, text
 from sqlmodel import Session, select
 
 from bot.core import outbox
@@ -184,6 +184,36 @@ async def test_two_processes_at_one_inbox_handle_each_update_once_and_in_order(
     for office, engine in zip(offices, engines, strict=True):
         await office.worker.close()
         engine.dispose()
+
+
+async def test_a_chat_that_another_process_serves_is_left_to_it_and_others_are_served_meanwhile(
+    postgres_engine: Engine,
+) -> None:
+    office = Office(postgres_engine)
+    office.receive(text_update(1, INES, "one"), text_update(2, MARA, "two"))
+    begun = 0
+
+    def count(*_: object) -> None:
+        nonlocal begun
+        begun += 1
+
+    with postgres_engine.connect() as other, other.begin():
+        other.execute(text("SELECT pg_advisory_xact_lock(:chat)"), {"chat": INES})
+        await office.worker.step()
+        await office.worker.settle()
+        event.listen(postgres_engine, "begin", count)
+        await office.worker.step()
+        await office.worker.settle()
+        event.remove(postgres_engine, "begin", count)
+        assert office.said(MARA) == ["two"]
+        assert office.said(INES) == []
+        assert begun <= 1  # it looks what there is, and does not ask for the chat again
+    office.clock.advance(timedelta(seconds=1))
+    await office.worker.step()
+    await office.worker.settle()
+
+    assert office.said(INES) == ["one"]
+    await office.worker.close()
 
 
 async def test_what_a_failed_attempt_wrote_is_undone(office: Office) -> None:

@@ -62,7 +62,7 @@ def comes_back(cast: Cast, who: str, part: str) -> Script:
 
 def opens_card(cast: Cast, coach: str, athlete: str) -> Script:
     yield from says(cast, coach, "/roster", part="Roster: ")
-    yield from taps(cast, coach, athlete, part=f"{athlete}\n")
+    yield from taps(cast, coach, "All *", athlete, part=f"{athlete}\n")
 
 
 def on_the_card(cast: Cast, coach: str, athlete: str, *labels: str, part: str) -> Script:
@@ -73,7 +73,7 @@ def on_the_card(cast: Cast, coach: str, athlete: str, *labels: str, part: str) -
 
 def looks_through_roster(cast: Cast, coach: str) -> Script:
     for label, part in (
-        ("Needs me *", "needs me"), ("Loading *", "Nobody is loading"), ("This week *", "this week"),
+        ("Loading *", "Nobody is loading"), ("This week *", "this week"), ("Needs me *", "7 athletes"),
         ("All *", "7 athletes"), ("Refresh", "7 athletes"), ("Aurelio", "Aurelio\n"),
         ("Roster", "7 athletes"),
     ):  # fmt: skip

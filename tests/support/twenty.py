@@ -201,6 +201,8 @@ def _sets_all(cast: Cast, coach: str) -> Iterator[None]:
     for athlete in ATHLETES[coach]:
         person.says("/roster")
         yield
+        person.taps("All *")
+        yield
         yield from sets_week(person, athlete)
 
 

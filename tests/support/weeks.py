@@ -21,7 +21,7 @@ from bot.week.load import athlete_of, baseline_of, plan_days
 from engine.planning.draft import draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
-from tests.support.world import Someone, World
+from tests.support.world import Said, Someone, World
 
 ONBOARDING_ANSWERS = (
     "yes", "1996", "female", *["none of these"] * 3, "kg", "l",
@@ -158,6 +158,12 @@ def in_peak_week(
         session.flush()
         prompts.schedule(Turn(session, team.world.context), profile)
     return team
+
+
+def replacing(coach: Someone, said: list[Said]) -> list[Said]:
+    """The new event takes the place of the one ahead, where that is asked."""
+    offered = [label for label in said[-1].buttons if label.startswith("It replaces")]
+    return coach.taps(offered[0]) if offered else said
 
 
 def arrive(team: Team) -> None:

@@ -11,6 +11,7 @@ from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.history import words as history_words
 from bot.coach.roster.standing import Seen, decided_line, look, standing
+from bot.comparison import words as comparison_words
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons
@@ -19,6 +20,9 @@ from bot.debrief import words as debrief_words
 from bot.decision import words_forecast_use as forecast_words
 from bot.decision import words_holding as hold_words
 from bot.decision.signoff import morning_line
+from bot.event import season_lines
+from bot.event import words_season as season_words
+from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
@@ -27,6 +31,7 @@ from bot.photos import words as photo_words
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.next_load.words import learnt_button
 from bot.plan.planning import event_line
+from bot.replay import words as replay_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import current_week, reported_symptoms, target_in_force
@@ -60,13 +65,17 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
 def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(turn.session, profile)
-    lines = [_event_words(profile, seen.event, turn.context)]
+    lines = [
+        _event_words(profile, seen.event, turn.context),
+        season_lines.ahead_line(turn, profile),
+    ]
     target = target_in_force(turn.session, week, today) if week is not None else None
     if target is not None:
         water = figures.litres(target.water_l, profile.volume_unit)
         lines.append(words.card_today(today, target.carb_g, water))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
+    lines += card_lines.looks(turn.session, profile, today)
     told = _also_told(turn.session, profile, row, today)
     lines += [told] if told else []
     decided = decided_line(seen)
@@ -118,6 +127,7 @@ def _card_buttons(
     rows = [
         [
             button(common.event_button(), "event"),
+            button(season_words.season_button(), "season"),
             button(words.plan_button(), "plan"),
             button(words.limits_button(), "limits"),
         ],
@@ -130,12 +140,15 @@ def _card_buttons(
         [
             button(common.sheet_button(), "sheet"),
             button(photo_words.photos_button(), "photos"),
+            *([] if own else [button(eye_words.eye_button(), "eye")]),
             *([button(learnt_button(), "learnt")] if learnt else []),
         ],
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
+            button(replay_words.button(), "whatif"),
         ],
+        [button(comparison_words.button(), "weeks")],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],

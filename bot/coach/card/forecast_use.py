@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from bot.coach.history import words as history_words
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
@@ -10,6 +9,7 @@ from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.tables.people import AthleteProfile
+from bot.words import common
 from engine.values.case import ForecastUse
 
 
@@ -44,4 +44,4 @@ def _buttons(profile: AthleteProfile) -> Buttons:
         for use in ForecastUse
         if use != profile.forecast
     ]
-    return [*others, [Button(history_words.back_button(), f"c:card:{number}")]]
+    return [*others, [Button(common.back_button(), f"c:card:{number}")]]

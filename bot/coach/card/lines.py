@@ -12,6 +12,7 @@ from bot.coach.roster.standing import Decided, Seen
 from bot.core.outbox import Button, Buttons
 from bot.decision import words_signoff as signoff_words
 from bot.decision.signoff import plan_g
+from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
 from bot.people.desk import clock_for, moment_for
 from bot.people.people import get_person
@@ -20,6 +21,7 @@ from bot.photos.photo_rows import mornings_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.load import Week
+from bot.week.observed import look_rows
 from engine.safety import Level
 from engine.values.limits import LIMIT_KEYS
 
@@ -73,6 +75,14 @@ def limits_line(week: Week, profile: AthleteProfile) -> str:
         if key in LIMIT_KEYS
     ]
     return words.card_limits(", ".join(shown))
+
+
+def looks(session: Session, profile: AthleteProfile, day: date) -> list[str]:
+    """What coaches see of that morning, a line each."""
+    return [
+        eye_words.sees(get_person(session, row.by_id).first_name, row.look, row.sharpness)
+        for row in look_rows(session, profile.person_id, day, day)
+    ]
 
 
 def pictures_line(session: Session, profile: AthleteProfile) -> str:

@@ -87,14 +87,14 @@ def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Bu
     earlier, later = day - timedelta(days=1), day + timedelta(days=1)
     return text, [
         [
-            Button(words.earlier_button(earlier), f"c:history:{number}:{earlier}"),
-            Button(words.later_button(later), f"c:history:{number}:{later}"),
+            Button(common.earlier_button(earlier), f"c:history:{number}:{earlier}"),
+            Button(common.later_button(later), f"c:history:{number}:{later}"),
         ],
         [
             Button(words.another_day_button(), f"c:history-day:{number}"),
             Button(words.undo_button(), f"c:undo:{number}"),
         ],
-        [Button(words.back_button(), f"c:card:{number}")],
+        [Button(common.back_button(), f"c:card:{number}")],
     ]
 
 

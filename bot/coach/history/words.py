@@ -13,6 +13,7 @@ from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
 from bot.words.languages import mark, tr
+from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, flag_name, word
 from bot.words.symptoms import symptom_name
 from bot.words.training import training_words
@@ -75,24 +76,12 @@ def brimline() -> str:
     return tr("Brimline")
 
 
-def earlier_button(day: date) -> str:
-    return f"← {figures.day(day)}"
-
-
-def later_button(day: date) -> str:
-    return f"{figures.day(day)} →"
-
-
 def another_day_button() -> str:
     return tr("Another day")
 
 
 def undo_button() -> str:
     return tr("Take back the last change")
-
-
-def back_button() -> str:
-    return tr("Back to the card")
 
 
 def ask_day() -> str:
@@ -315,6 +304,10 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.DOCTOR_WORD_NOTED: _plain(mark("confirmed a doctor's clearance")),
     Change.COACH_CHANGED: _plain(mark("changed the coach")),
     Change.COACH_ENDED: _plain(mark("ended the coaching")),
+    Change.COACH_LOOK: lambda d: tr(
+        "saw on {day}: {look}", day=_day(d), look=seen(d["look"], d.get("sharpness"))
+    ),
+    Change.COACH_LOOK_TAKEN_BACK: lambda d: tr("took back the look of {day}", day=_day(d)),
     Change.ATHLETE_LEFT: lambda d: tr("ended the coaching with {name}", name=d["coach"]),
     Change.PROPOSAL_CLOSED: lambda d: tr(
         "left before {grams} for {day} was approved, so it was not taken",
@@ -327,6 +320,9 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     ),
     Change.SECOND_COACH_OVER: lambda d: tr("{name} is no longer second coach", name=d["name"]),
     Change.EVENT_SET: _event_set,
+    Change.EVENT_REMOVED: lambda d: tr(
+        "took the {kind} of {day} out of the season", kind=word(d["kind"]), day=_day(d)
+    ),
     Change.DAY_SET_BY_HAND: _by_hand,
     Change.HELD: _held,
     Change.HOLD_ENDED: _plain(mark("ended the hold")),

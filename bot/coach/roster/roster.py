@@ -5,31 +5,26 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
-from bot.coach.roster import words
-from bot.coach.roster.standing import NEEDS_THE_COACH, Seen, Standing, decided_line, look, standing
+from bot.coach.roster import morning, several, words
+from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
+from bot.coach.roster.standing import look, standing
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
 from bot.core.turn import Act, ChatTurn, Turn
-from bot.decision.signoff import morning_line
+from bot.decision.signoff_taps import sign_tapped
 from bot.people import desk
-from bot.people.people import get_person
+from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.week import DecisionRow
 from bot.words import coach_figures as figures
 from bot.words import common
 from engine.values.plan import LOAD_DAYS
 
 ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot
-BUTTONS_IN_A_ROW = 3
-
-Line = tuple[Standing, Seen]
-
-
-def _needs_coach(line: Line) -> bool:
-    return line[0].rank <= NEEDS_THE_COACH
 
 
 def _loads(line: Line) -> bool:
@@ -41,8 +36,8 @@ def _in_week(line: Line) -> bool:
 
 
 FILTERS: dict[str, Callable[[Line], bool]] = {
-    "": lambda _line: True,
-    "me": _needs_coach,
+    "": needs_coach,
+    "all": lambda _line: True,
     "load": _loads,
     "week": _in_week,
 }
@@ -76,6 +71,24 @@ def turn_page(turn: ChatTurn, coach: Person, arguments: list[str]) -> None:
     )
 
 
+def answered_here(turn: Act) -> None:
+    """Buttons "m:approve|keep:DECISION" and "m:several:RULE:UP" of the glance, which then follows."""
+    action, *rest = (*turn.arguments, "")
+    if action == "several":
+        several.show(turn, rest)
+        return
+    sign_tapped(turn.saying([action, rest[0]]))
+    row = turn.session.get(DecisionRow, int(rest[0])) if rest[0].isdigit() else None
+    if row is None or own_athlete(turn.session, turn.person, row.athlete_id) is None:
+        return
+    kept = desk.desk_of(turn.session, turn.person)
+    page = _page(turn, turn.person, 0 if kept.roster_filter else kept.roster_page, "")
+    rewrite(turn, page.text, page.buttons)
+    desk.roster_shown(
+        turn.session, turn.person, page=page.number, shown="", message_id=turn.incoming.message_id
+    )
+
+
 def refresh(turn: Turn, duty: AgendaRow) -> None:
     """Something has happened: the roster that the coach has open is brought up to date."""
     coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
@@ -97,32 +110,25 @@ def _page(turn: Turn, coach: Person, number: int, shown: str) -> Page:
     here = desk.zone_of_coach(turn.session, coach)
     everybody = [(standing(seen, turn.context, here), seen) for seen in look(turn, profiles)]
     everybody.sort(key=lambda line: (line[0].rank, line[0].order))
-    chosen = [line for line in everybody if FILTERS[shown](line)]
-    pages = _split(chosen)
-    number = min(number, len(pages) - 1)
-    on_page = pages[number]
-    texts = [_text(*line) for line in on_page] or [words.nobody_here(shown)]
-    head = words.head(shown, len(chosen), len(everybody), number, len(pages))
     foot = words.as_of(figures.clock_with_zone(turn.now, here))
+    filters = _filter_buttons(everybody, shown)
+    if not shown:
+        text, buttons, number, pages = morning.page(turn.session, everybody, number, here, foot)
+        together = several.buttons(turn.session, everybody)
+        below = [*together, *buttons, *filters, _turning(number, pages, shown)]
+        return Page(text, below, number)
+    chosen = [line for line in everybody if FILTERS[shown](line)]
+    split = _split(chosen)
+    number = min(number, len(split) - 1)
+    on_page = split[number]
+    texts = [morning.in_full(*line) for line in on_page] or [words.nobody_here(shown)]
+    head = words.head(shown, len(chosen), len(everybody), number, len(split))
     buttons = [
-        *_filter_buttons(everybody, shown),
-        *_openers(on_page),
-        _turning(number, len(pages), shown),
+        *filters,
+        *in_rows([opening(seen) for _, seen in on_page]),
+        _turning(number, len(split), shown),
     ]
     return Page("\n\n".join([head, *texts, foot]), buttons, number)
-
-
-def _text(found: Standing, seen: Seen) -> str:
-    morning = morning_line(seen.profile, seen.morning) if seen.morning is not None else None
-    return words.line(
-        seen.person.first_name,
-        seen.event.kind if seen.event is not None else None,
-        seen.days_out,
-        morning or (words.no_numbers() if seen.in_week else None),
-        decided_line(seen),
-        found.state,
-        seen.wrote,
-    )
 
 
 def _split(lines: Sequence[Line]) -> list[list[Line]]:
@@ -130,7 +136,7 @@ def _split(lines: Sequence[Line]) -> list[list[Line]]:
     pages: list[list[Line]] = [[]]
     room = LONGEST_PAGE
     for line in lines:
-        length = len(_text(*line).encode("utf-16-le")) // 2 + 2
+        length = len(morning.in_full(*line).encode("utf-16-le")) // 2 + 2
         if len(pages[-1]) == ON_A_PAGE or (pages[-1] and length > room):
             pages.append([])
             room = LONGEST_PAGE
@@ -148,14 +154,6 @@ def _filter_buttons(everybody: Sequence[Line], shown: str) -> Buttons:
         for key, matches in FILTERS.items()
     ]
     return [buttons[:2], buttons[2:]]
-
-
-def _openers(lines: Sequence[Line]) -> Buttons:
-    openers = [
-        Button(words.short(seen.person.first_name), f"c:card:{seen.profile.person_id}")
-        for _, seen in lines
-    ]
-    return [openers[i : i + BUTTONS_IN_A_ROW] for i in range(0, len(openers), BUTTONS_IN_A_ROW)]
 
 
 def _turning(number: int, pages: int, shown: str) -> list[Button]:

@@ -34,6 +34,7 @@ from engine.safety import FlagId, Level
 from engine.values.plan import PLAN_DAYS
 
 NEEDS_THE_COACH = 8  # ranks up to this one
+MISSED = 3
 WROTE_SHOWN_FOR = timedelta(days=1)  # our own choice; what is older is in the history
 ASKED = 9  # this morning's check-in is waited for
 
@@ -175,18 +176,23 @@ def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[i
     if days_out > max(PLAN_DAYS):
         return 13, words.state_ahead()
     if seen.morning is None:
-        asked_at = local_instant(seen.today, seen.profile.prompt_time, seen.profile.zone or "UTC")
+        asked = asked_at(seen)
         set_up = max(seen.plan_since, seen.limits_since)
-        if set_up < asked_at and counts_as_missed(seen.profile, context):
-            return 3, words.state_missed()
-        if context.now >= asked_at and asked_that_day(seen.profile, seen.today, set_up):
+        if set_up < asked and counts_as_missed(seen.profile, context):
+            return MISSED, words.state_missed()
+        if context.now >= asked and asked_that_day(seen.profile, seen.today, set_up):
             return ASKED, words.state_missing()
-        return 12, words.state_asked_at(_clock(seen, asked_at, here))
+        return 12, words.state_asked_at(_clock(seen, asked, here))
     if seen.asked_about:
         return 11, words.state_asked_about(seen.asked_about)
     if seen.complaints:
         return 11, words.state_complaints(seen.complaints)
     return 12, words.state_fine()
+
+
+def asked_at(seen: Seen) -> datetime:
+    """When this morning's check-in is asked for."""
+    return local_instant(seen.today, seen.profile.prompt_time, seen.profile.zone or "UTC")
 
 
 def _clock(seen: Seen, instant: datetime, here: str | None) -> str:

@@ -16,8 +16,8 @@ LONGEST_NAME = 24  # characters of a name in a line; the card has it whole
 
 
 def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
-    """`shown` is one of the filters; `count` athletes of `of_all` are in it."""
-    if shown:
+    """`shown` is one of the filters but the first; `count` athletes of `of_all` are in it."""
+    if shown in FILTER_WORDS:
         text = trn(
             "Roster: {filter}, {count} of 1 athlete",
             "Roster: {filter}, {count} of {number} athletes",
@@ -37,19 +37,18 @@ def as_of(clock: str) -> str:
 
 
 FILTERS = {
-    "": mark("All"),
-    "me": mark("Needs me"),
+    "": mark("Needs me"),
+    "all": mark("All"),
     "load": mark("Loading"),
     "week": mark("This week"),
 }
 
 
 #: The same inside a line.
-FILTER_WORDS = {"me": mark("needs me"), "load": mark("loading"), "week": mark("this week")}
+FILTER_WORDS = {"load": mark("loading"), "week": mark("this week")}
 
 
 NOBODY_HERE = {
-    "me": mark("Nobody needs you right now."),
     "load": mark("Nobody is loading (3 days out to 1 day out)."),
     "week": mark("Nobody has a show, shoot or trial in the next seven days."),
 }

@@ -25,7 +25,8 @@ def cautions(coach_name: str, *, own: bool) -> str:
             "breathing, repeated vomiting or a severe headache: stop, and call your local emergency "
             "number. Don't wait for me. Nobody else reads along unless you name a second contact.\n\n"
             "What you tell me is kept for you, and goes to nobody else but the second contact that you "
-            "may name, who only gets alerts. You can stop at any time with /pause.\n\n"
+            "may name, who only gets alerts. Telegram carries it: chats with a bot are not end-to-end "
+            "encrypted. You can stop at any time with /pause.\n\n"
             "Do you understand this, and agree that I keep your answers?"
         )
     return tr(
@@ -41,8 +42,9 @@ def cautions(coach_name: str, *, own: bool) -> str:
         "number. Don't wait for me.\n\n"
         "What you tell me (weights, symptoms, how you feel) is kept so that {coach_name} can see it, "
         "and goes to nobody else but the second contact {coach_name} has named, and that one only "
-        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. You "
-        "can stop at any time with /pause.\n\n"
+        "gets alerts. Whatever else you write here I pass on to {coach_name}, in your own words. "
+        "Telegram carries it: chats with a bot are not end-to-end encrypted. You can stop at any time "
+        "with /pause.\n\n"
         "Do you understand this, and agree that {coach_name} sees your answers?",
         coach_name=coach_name,
     )

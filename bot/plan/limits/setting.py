@@ -10,35 +10,35 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, record
+from bot.people.people import get_person, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
+from bot.plan.limits.keeping import store_limits
 from bot.plan.numbers import first_things_first
-from bot.plan.planning import say_problems, week_changed
-from bot.store.base import id_of
+from bot.plan.planning import counts_now, meant_event, say_problems, week_changed
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import EventRow, LimitsRow
+from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
     baseline_of,
     current_event,
     current_limits,
     current_plan,
-    limits_row,
 )
-from bot.week.snapshots import differences, standing_before
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.values.plan import PeakPlan
 
 
 def show_limits(turn: OnAthlete) -> None:
-    """The limits in force, or those suggested around the plan; a button a limit."""
+    """The limits in force, or those suggested around the plan; a button a limit.
+
+    "c:limits:ATHLETE:EVENT" are those of an event ahead.
+    """
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -55,22 +55,27 @@ def show_limits(turn: OnAthlete) -> None:
         own=turn.person.id == turn.profile.person_id,
         cost=_cost(turn.session, turn.person, turn.profile, plan, shown),
     )
-    rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None))
+    ahead = None if counts_now(turn.session, turn.profile, event) else event
+    rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None, ahead=ahead))
 
 
 def use_suggested_limits(turn: OnAthlete) -> None:
     """Put the suggested limits in force as they are."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
         return
     if current_limits(turn.session, event, athlete_of(turn.profile)) is not None:
-        show_limits(turn.on(turn.profile))
+        show_limits(turn.on(turn.profile, [str(event.id)]))
         return
     limits = Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
     if keep_limits(turn, turn.person, turn.profile, event, plan, limits):
+        if not counts_now(turn.session, turn.profile, event):
+            button = Button(words.see_plan_button(), f"c:plan:{turn.profile.person_id}:{event.id}")
+            rewrite(turn, limit_words.limits_set(), [[button]])
+            return
         rewrite(turn, limit_words.limits_set(), [[_limits_button(turn.profile)]])
         week_changed(turn, turn.person, turn.profile, because="limits-changed", was_complete=False)
 
@@ -178,24 +183,7 @@ def keep_limits(
     if problems:
         say_problems(turn, coach, profile, problems)
         return False
-    earlier = limits_row(turn.session, event)
-    row = LimitsRow(
-        event_id=id_of(event),
-        bounds={key: getattr(limits, key) for key in LIMIT_KEYS},
-        set_by=id_of(coach),
-        set_at=turn.now,
-    )
-    turn.session.add(row)
-    turn.session.flush()
-    record(
-        turn, profile.person_id, Change.LIMITS_SET, by=coach.id,
-        limits=row.id, bounds=row.bounds, how=how,
-        before={
-            "limits": earlier.id if earlier is not None else None,
-            **standing_before(turn, profile),
-        },
-        changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
-    )  # fmt: skip
+    store_limits(turn, coach, profile, event, limits, how=how)
     return True
 
 
@@ -214,7 +202,14 @@ def _limits_button(profile: AthleteProfile) -> Button:
     return Button(words.see_limits_button(), f"c:limits:{profile.person_id}")
 
 
-def _limit_buttons(profile: AthleteProfile, *, are_set: bool) -> Buttons:
+def _limit_buttons(
+    profile: AthleteProfile, *, are_set: bool, ahead: EventRow | None = None
+) -> Buttons:
+    if ahead is not None:
+        number = f"{profile.person_id}:{ahead.id}"
+        use_them = Button(limit_words.use_limits_button(), f"c:limits-use:{number}")
+        see = Button(words.see_plan_button(), f"c:plan:{number}")
+        return [*([] if are_set else [[use_them]]), [see]]
     keys = [
         Button(limit_words.limit_button(key), f"c:lim:{profile.person_id}:{key}")
         for key in LIMIT_KEYS

@@ -14,11 +14,12 @@ from bot.people.changes import BY_LEARNT_LOAD, Change
 from bot.people.people import get_person, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
+from bot.plan.fit.offering import offer_room
 from bot.plan.limits.setting import keep_limits
 from bot.plan.next_load import words
 from bot.plan.next_load.flow import NEXT_LOAD
 from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
-from bot.plan.planning import plan_misfits, say_problems, use_plan
+from bot.plan.planning import plan_misfits, use_plan
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
@@ -138,7 +139,7 @@ def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer)
     else:
         problems = plan_problems(found.plan, roomier)
     if problems:
-        say_problems(turn, coach, profile, problems)
+        offer_room(turn, coach, profile, event, found.plan, shape=made.shape, how=BY_LEARNT_LOAD)
         return
     load_total_g = None
     if limits is not None and roomier is not None and roomier != limits:

@@ -14,11 +14,18 @@ from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan import words_totals as total_words
 from bot.plan.numbers import first_things_first, number_is_live
-from bot.plan.planning import draft_is_live, set_plan
+from bot.plan.planning import draft_is_live, raise_limits, set_plan
 from bot.plan.review import words
 from bot.plan.review.flow import PLAN_TOTAL
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.week.load import athlete_of, baseline_of, current_event, current_plan, plan_row
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    current_event,
+    current_plan,
+    event_ahead,
+    plan_row,
+)
 from bot.words import coach_figures as figures
 from engine.planning.review import conventions_of, kcal_by_label, review_plan
 from engine.values.plan import DayTarget, PeakPlan
@@ -30,18 +37,16 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers = question.answers
     if profile is None or not answers["sure"]:
         return
-    event = current_event(turn.session, profile.person_id)
+    event = event_ahead(turn.session, profile.person_id, answers["_event"])
     standing = plan_row(turn.session, event) if event is not None else None
-    if (
-        event is None
-        or event.id != answers["_event"]
-        or (standing.id if standing is not None else 0) != answers["_base"]
-    ):
+    if event is None or (standing.id if standing is not None else 0) != answers["_base"]:
         button = Button(plan_words.see_plan_button(), f"c:plan:{profile.person_id}")
         say_to(turn, coach, words.changed_meanwhile(), buttons=[[button]])
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     before = current_plan(turn.session, event)
+    if answers.get("_bounds"):
+        raise_limits(turn, coach, profile, event, answers["_bounds"])
     if not set_plan(turn, coach, profile, event, plan, shape=answers["_shape"]):
         return
     plan_gate.keep_reason(turn, coach, event, answers["_answers"], answers["reason"])

@@ -13,9 +13,11 @@ from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.planning import plan_misfits, say_problems, use_plan
+from bot.plan.fit.offering import offer_room
+from bot.plan.planning import plan_misfits, use_plan
 from bot.plan.templates import words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
+from bot.plan.templates.habits import habits_of, limit_shares
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.templates import TemplateRow
@@ -50,7 +52,7 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     event = current_event(turn.session, profile.person_id) if profile is not None else None
     plan = current_plan(turn.session, event) if event is not None else None
     row = plan_row(turn.session, event) if event is not None else None
-    if profile is None or plan is None or row is None:
+    if profile is None or event is None or plan is None or row is None:
         _say(turn, coach, plan_words.plan_first())
         return
     name = question.answers["name"]
@@ -61,6 +63,8 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         TemplateRow(
             coach_id=id_of(coach), name=name, shape=row.shape, made_at=turn.now,
             days=relative(plan, athlete_of(profile), baseline_of(profile)),
+            limits=limit_shares(turn.session, profile, event),
+            habits=habits_of(turn.session, profile, event),
         )
     )  # fmt: skip
     turn.session.flush()
@@ -90,7 +94,7 @@ def use_template(turn: OnAthlete) -> None:
         text = words.which(name, own=own)
         say_to(turn, turn.person, text, buttons=buttons)
         return
-    row = _own_template(turn.session, turn.person, turn.arguments[0])
+    row = own_template(turn.session, turn.person, turn.arguments[0])
     if row is None:
         _say(turn, turn.person, words.gone())
         return
@@ -135,7 +139,7 @@ def tapped(turn: Act) -> None:
     """Buttons "tpl:del:ID", "tpl:del-yes:ID", "tpl:keep:ID"."""
     action, number = (*turn.arguments, "", "")[:2]
     answer(turn)
-    row = _own_template(turn.session, turn.person, number)
+    row = own_template(turn.session, turn.person, number)
     if row is None:
         _say(turn, turn.person, words.gone())
     elif action == "del":
@@ -156,7 +160,8 @@ def templates_of(session: Session, coach: Person) -> list[TemplateRow]:
     return list(session.exec(query.order_by(col(TemplateRow.name))))
 
 
-def _own_template(session: Session, coach: Person, number: str) -> TemplateRow | None:
+def own_template(session: Session, coach: Person, number: str) -> TemplateRow | None:
+    """One of the coach's own by its number; None for any other."""
     row = session.get(TemplateRow, int(number)) if number.isdigit() else None
     return row if row is not None and row.coach_id == coach.id else None
 
@@ -166,9 +171,8 @@ def _show(
 ) -> None:
     made = scaled(row.days, athlete_of(profile), baseline_of(profile))
     plan = _with_days_over(turn, profile, event, made)
-    problems = plan_misfits(turn.session, profile, event, plan)
-    if problems:
-        say_problems(turn, coach, profile, problems)
+    if plan_misfits(turn.session, profile, event, plan):
+        offer_room(turn, coach, profile, event, plan, shape=row.shape)
         return
     base = plan_row(turn.session, event)
     asking.open_question(

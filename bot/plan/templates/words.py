@@ -26,8 +26,9 @@ def templates_menu() -> str:
 def ask_name() -> str:
     return tr(
         "What do you want to call this template? It stores the load in g per kg of body mass, "
-        "and the days before as shares of what the athlete normally eats and drinks. No name "
-        "and no weight go into it. Only you can see it."
+        "the days before as shares of what the athlete normally eats and drinks, the limits "
+        "likewise, the time of the check-in, and how the stage day is laid out. No name and no "
+        "weight go into it. Only you can see it."
     )
 
 

@@ -6,8 +6,6 @@ from collections.abc import Sequence
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from openpyxl.utils import get_column_letter
-
 
 class Content(StrEnum):
     EMPTY = "empty"
@@ -60,5 +58,9 @@ class Grid:
 
 
 def name_of(row: int, column: int) -> str:
-    """ "C7"."""
-    return f"{get_column_letter(column)}{row}"
+    """ "C7"; `column` from 1, with A after Z as AA."""
+    letters = ""
+    while column:
+        column, letter = divmod(column - 1, 26)
+        letters = chr(ord("A") + letter) + letters
+    return f"{letters}{row}"

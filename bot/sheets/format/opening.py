@@ -18,9 +18,6 @@ from datetime import date, time, timedelta
 from typing import Any
 from xml.etree import ElementTree
 
-from openpyxl import load_workbook
-from openpyxl.utils import range_boundaries
-
 from bot.sheets.format.grid import NOTHING, Cell, Content, Grid
 from bot.sheets.format.layout import DAYS_OUT, SHEET_NAME
 
@@ -94,6 +91,8 @@ def _declares(part: bytes) -> bool:
 
 
 def _read_xlsx(content: bytes) -> Grid:
+    from openpyxl import load_workbook  # noqa: PLC0415 - heavy: at the first sheet
+
     book = load_workbook(io.BytesIO(content), read_only=True, keep_links=False)
     page: Any = book[SHEET_NAME] if SHEET_NAME in book.sheetnames else book.worksheets[0]
     title, path = page.title, page._worksheet_path
@@ -144,6 +143,8 @@ def _extras(
     page: bytes,
 ) -> tuple[list[tuple[int, int, int, int]], frozenset[int], frozenset[int]]:
     """Merged areas and hidden rows and columns, which a streamed reading leaves out."""
+    from openpyxl.utils import range_boundaries  # noqa: PLC0415
+
     merged: list[tuple[int, int, int, int]] = []
     rows: set[int] = set()
     columns: set[int] = set()

@@ -8,11 +8,7 @@ from __future__ import annotations
 
 import csv
 import io
-
-from openpyxl import Workbook
-from openpyxl.cell.cell import Cell
-from openpyxl.styles import Font
-from openpyxl.worksheet.worksheet import Worksheet
+from typing import TYPE_CHECKING
 
 from bot.plan.flow import UNCOUNTED
 from bot.plan.words import FIELDS
@@ -22,6 +18,9 @@ from bot.words.languages import tr
 from bot.words.training import training_words
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import DayTarget
+
+if TYPE_CHECKING:
+    from openpyxl.cell.cell import Cell
 
 FORMATS = ("xlsx", "csv")
 _WIDTHS = {"A": 30, "B": 14, "I": 30}
@@ -65,6 +64,12 @@ def _shown(target: DayTarget, key: str) -> float | int | str:
 
 
 def _xlsx(sheet: at.PlanSheet) -> bytes:
+    # Heavy: loaded at the first sheet, not at the start.
+    from openpyxl import Workbook  # noqa: PLC0415
+    from openpyxl.cell.cell import Cell  # noqa: PLC0415
+    from openpyxl.styles import Font  # noqa: PLC0415
+    from openpyxl.worksheet.worksheet import Worksheet  # noqa: PLC0415
+
     book = Workbook()
     page = book.active
     assert isinstance(page, Worksheet)

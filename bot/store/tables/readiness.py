@@ -1,4 +1,4 @@
-"""What a coach answered about whether a peak week is worth it, and what came of it."""
+"""What coach and athlete answered about whether a peak week is worth it, and what came of it."""
 
 from __future__ import annotations
 
@@ -12,7 +12,10 @@ from bot.store.base import UTCDateTime
 
 
 class ReadinessRow(SQLModel, table=True):
-    """One a set of answers. `went_on`: the coach's reason for going on against the outcome."""
+    """One a set of answers; its outcome is "open" while one half is to come.
+
+    `went_on`: the coach's reason for going on against the outcome.
+    """
 
     __tablename__ = "readiness"
 

@@ -12,7 +12,11 @@ from bot.store.base import UTCDateTime
 
 
 class TemplateRow(SQLModel, table=True):
-    """`days`: one record a day, in shares of an athlete's body mass and habits."""
+    """`days`: one record a day, in shares of an athlete's body mass and habits; so are `limits`.
+
+    `habits`: what belongs to it beside the figures: asked_at, always_tomorrow and the stage day's
+    spans in minutes. Both are empty in a template that was saved before there was more than the plan.
+    """
 
     __tablename__ = "plan_template"
     __table_args__ = (UniqueConstraint("coach_id", "name"),)
@@ -22,4 +26,10 @@ class TemplateRow(SQLModel, table=True):
     name: str
     shape: str
     days: list[dict[str, Any]] = Field(sa_type=JSON)
+    limits: dict[str, Any] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
+    habits: dict[str, Any] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
     made_at: datetime = Field(sa_type=UTCDateTime)

@@ -14,7 +14,10 @@ from bot.store.base import UTCDateTime
 
 
 class EventRow(SQLModel, table=True):
-    """The newest row of an athlete with `active` is the event that counts."""
+    """The newest row of an athlete with `active` is the event that counts.
+
+    One that `waits` is part of the same season: it counts once those before it are over.
+    """
 
     __tablename__ = "event"
 
@@ -24,6 +27,9 @@ class EventRow(SQLModel, table=True):
     day: dt.date
     zone: str
     active: bool = True
+    waits: bool = Field(default=False, sa_column_kwargs={"server_default": "0"})
+    # The class or division that the athlete starts in, in the coach's words.
+    class_name: str = Field(default="", sa_column_kwargs={"server_default": ""})
     look: str | None = None  # the coach's word on the day: flat, full, spilled over
     set_by: int = Field(foreign_key="person.id")
     set_at: datetime = Field(sa_type=UTCDateTime)

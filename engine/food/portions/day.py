@@ -11,8 +11,6 @@ from collections.abc import Collection, Mapping, Sequence
 
 import numpy as np
 from numpy.typing import NDArray
-from scipy.optimize import Bounds, LinearConstraint, milp
-from scipy.sparse import csr_array
 
 from engine.evidence import eating as e
 from engine.food.portions.wish import (
@@ -191,6 +189,10 @@ class _Program:
         return [0.0 if column in missed else most for column, most in enumerate(self._high)]
 
     def _run(self, cost: Sequence[float], high: Sequence[float]) -> NDArray[np.float64] | None:
+        # Heavy: loaded at the first menu, not at the start.
+        from scipy.optimize import Bounds, LinearConstraint, milp  # noqa: PLC0415
+        from scipy.sparse import csr_array  # noqa: PLC0415
+
         rows, columns, values = zip(*self._entries, strict=True)
         matrix = csr_array((values, (rows, columns)), shape=(len(self._least), len(cost)))
         found = milp(

@@ -5,13 +5,13 @@ Training and listening both go through here, so that they cannot drift apart.
 
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 from functools import lru_cache
 from itertools import combinations, pairwise
 from zlib import crc32
 
 from engine.symptoms.ear.kinds import KINDS
+from engine.written.late import Late
 
 #: How many features are told apart; two that fall on one number share its weight.
 #: So many that an unknown word seldom falls on a known one's.
@@ -22,17 +22,17 @@ FAMILIES = (1.0, 1.4, 1.0, 1.4)
 _SUBJECTS = ("me", "other", "animal", "thing", "fiction", "food", "wear", "you", "ask", "meta")
 
 _FOLD = str.maketrans({"ß": "ss", "’": "'", "`": "'", "´": "'", "…": ".", "é": "e", "è": "e"})
-_UMLAUT = re.compile(r"[äa]e|ä|[öo]e|ö|[üu]e|ü")
+_UMLAUT = Late(r"[äa]e|ä|[öo]e|ö|[üu]e|ü")
 _PLAIN = {"ä": "a", "a": "a", "ö": "o", "o": "o", "ü": "u", "u": "u"}
-_TOKEN = re.compile(
+_TOKEN = Late(
     r"[a-z]+(?:'[a-z]+)?|\d+(?:[.,]\d+)?|[?!]|[\U0001f300-\U0001f64f\U0001f900-\U0001faff]"
 )
-_SENTENCE = re.compile(r"[.!?;:\n]+(?=\s|$)|\n+|(?<=[a-z]{3})[.!?;]+(?=[a-z])| - | – ")
-_CLAUSE = re.compile(
+_SENTENCE = Late(r"[.!?;:\n]+(?=\s|$)|\n+|(?<=[a-z]{3})[.!?;]+(?=[a-z])| - | – ")
+_CLAUSE = Late(
     r",\s*|\s+(?:but|though|although|aber|and then|also|und dann|allerdings|jedoch|except|ausser|"
     r"and|und|weil|because)\s+"
 )
-_DIGIT = re.compile(r"(?<=[\d.,])\d")
+_DIGIT = Late(r"(?<=[\d.,])\d")
 _MOST = 1200  # characters of one piece that are looked at
 
 

@@ -6,6 +6,7 @@ from __future__ import annotations
 import re
 
 from engine.symptoms.english.words import word_set
+from engine.written.late import Late
 
 DRUG_WORDS = word_set(
     """
@@ -31,7 +32,7 @@ DRUG_VOCABULARY = frozenset(word for word in DRUG_WORDS if len(word) >= 7) | {
 
 _PILL = r"(?:tablets?|tabs?|pills?|capsules?|caps|supplements?|supps?|powder|chloride|citrate|gluconate|drip|injections?|shots?|infusion)"
 DRUG_PHRASES = tuple(
-    re.compile(rf"\b(?:{pattern})\b")
+    Late(rf"\b(?:{pattern})\b")
     for pattern in (
         rf"potassium (?:\w+ )?{_PILL}",
         rf"{_PILL} (?:of|with) potassium",
@@ -48,7 +49,7 @@ DRUG_PHRASES = tuple(
     )
 )
 _FIGURES = tuple(
-    re.compile(rf"\b(?:{pattern})\b")
+    Late(rf"\b(?:{pattern})\b")
     for pattern in (
         r"(?:spik\w+|raise[sd]?|blunts?|low|high|improves?|my|the|no|an?) insulin (?:spikes?|response|sensitiv\w+)",
         r"(?:spik\w+|release[sd]?|raise[sd]?|blunts?)(?: \w+)? insulin",

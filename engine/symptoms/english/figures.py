@@ -3,12 +3,11 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
-
 from engine.symptoms.names import Symptom
+from engine.written.late import Late
 
 # What a watch showed and a better look put right; both languages know the English of it.
-MISREADING = re.compile(
+MISREADING = Late(
     r"\b(?:(?:watch|wrist sensor|tracker|ring)(?: [\w']+){0,2} \d{3}(?: bpm)?(?: [\w']+| ,){0,10} (?:chest belt|chest strap|by hand|counted)(?: [\w']+){0,3} [4-8]\d(?!\d)|(?:watch|wrist sensor|tracker|ring)(?: [\w']+){0,2} \d{3}(?: bpm)? (?:on|during) (?:the |my )?(?:bike|treadmill|stepper|rower|run|cardio|walk)(?: [\w']+| ,){0,8} (?:chest belt|chest strap)(?: [\w']+){0,3} 1[0-5]\d(?!\d))\b"
 )
 
@@ -16,7 +15,7 @@ MISREADING = re.compile(
 FIGURES = (
     MISREADING,
     *(
-        re.compile(rf"\b(?:{pattern})\b")
+        Late(rf"\b(?:{pattern})\b")
         for pattern in (
             r"(?:heart|hearts) (?:is |was |isn't |wasn't |just )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
             r"heart's (?:not |still )?(?:in|into|set on) (?:it|this|that|the|getting|winning)",
@@ -97,7 +96,7 @@ FIGURES = (
 
 # Where the same words have an everyday cause, they are doubtful, not sure.
 EVERYDAY = {
-    symptom: re.compile(rf"\b(?:{words})\b")
+    symptom: Late(rf"\b(?:{words})\b")
     for symptom, words in {
         Symptom.CHEST_PAIN: r"bench\w*|press\w*|fl[iy]e?s|dips|push ?ups|doms|workout|training|trained|session|gym|pump|day|machine",
         Symptom.BREATHLESSNESS: r"cardio|stairs?|hiit|sprint\w*|run|running(?! out)|treadmill|stairmaster|bike|posing|suit|dress|corset|session|training|hill",

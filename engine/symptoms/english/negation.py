@@ -3,12 +3,12 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
 from bisect import bisect_left
 from collections.abc import Sequence
 from enum import StrEnum
 
 from engine.symptoms.english.words import word_set
+from engine.written.late import Late
 
 Span = tuple[int, int]
 
@@ -50,32 +50,30 @@ _LESSENED = word_set(
 )
 # "no" before one of these is an answer, and what follows a sentence of its own: "no I fainted"
 _SUBJECTS = frozenset({"i", "i'm", "i've", "my", "am", "it's", "there's", "was", "were", "is"})
-_NOT_A_BIT = re.compile(
+_NOT_A_BIT = Late(
     r"\b(?:(?:not|isn't|wasn't|don't|didn't|never|aren't|weren't)(?: (?:feel|feeling|i|am|been|have|had|even))*"
     r" (?:(?:in )?the (?:least|slightest)(?: bit)?|one (?:little |tiny |single )?bit|(?:even )?(?:remotely|slightly|the tiniest bit))) $"
 )
 _DETERMINERS = frozenset({"no", "none", "zero", "nil", "nothing"})
 _TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
-_STEP = re.compile(r"[\w']+|,")
-_AFTER_STILL_THERE = re.compile(
+_STEP = Late(r"[\w']+|,")
+_AFTER_STILL_THERE = Late(
     r" (?:like this|like that|like it|this bad|that bad|so bad|as bad|worse|"
     r"(?:get|got|getting|go|going|gone|went|stop|stopping|stopped|ease|easing|improv\w+) (?:away|better|worse))"
 )
-_AFTER_IN_DOUBT = re.compile(
+_AFTER_IN_DOUBT = Late(
     r"(?: [\w']+){0,2} (?:before|until|till|anymore|any more|any longer|yet|as (?:much|bad))"
 )
-_AFTER_DENIED = re.compile(
-    r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)"
-)
-_TWICE_DENIED = re.compile(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
-_DRUG_DENIED = re.compile(
+_AFTER_DENIED = Late(r"(?: ?- ?| )(?:free|no|none|nope|nil|negative|zero|0|nein|keine?n?)(?= ,|$)")
+_TWICE_DENIED = Late(r"\b(?:can't|couldn't|cannot|unable|never|impossible|hard)\b")
+_DRUG_DENIED = Late(
     r"\b(?:keine?n?|keinerlei|nie|ohne|weder|no|not|never|without|don't|didn't|doesn't|haven't|won't|wouldn't|nor|isn't|aren't)"
     r"(?: (?:i|ever|even|be|been|on|any|take|takes|taking|taken|took|use|uses|using|used|touch|"
     r"touched|need|want|had|have|doing|do|of|or|and|other|such|tried|try)|"
     r" [\w']+(?: [\w']+)? (?:or|nor)){0,5} $"
 )
 _REACH = 160  # characters looked at on either side; no list of complaints is longer
-_LIST_WITH_OR = re.compile(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
+_LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
 
 
 def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:

@@ -3,10 +3,10 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 
 from engine.symptoms.english.negation import Said, Span
+from engine.written.late import Late
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -21,22 +21,22 @@ class Settings:
     means or why it is asked about.
     """
 
-    others: re.Pattern[str]
-    things: re.Pattern[str]
-    acting: re.Pattern[str]
-    oneself: re.Pattern[str]
-    to_oneself: re.Pattern[str]
-    reports: re.Pattern[str]
-    stories: re.Pattern[str]
-    long_ago: re.Pattern[str]
-    of_now: re.Pattern[str]
-    of_late: re.Pattern[str]
-    gone: re.Pattern[str]
-    gone_by: re.Pattern[str]
-    back: re.Pattern[str]
-    rules: re.Pattern[str]
-    enquiries: re.Pattern[str]
-    supposed: re.Pattern[str]
+    others: Late
+    things: Late
+    acting: Late
+    oneself: Late
+    to_oneself: Late
+    reports: Late
+    stories: Late
+    long_ago: Late
+    of_now: Late
+    of_late: Late
+    gone: Late
+    gone_by: Late
+    back: Late
+    rules: Late
+    enquiries: Late
+    supposed: Late
     by_another: bool = False
     """Whether somebody else writes for the athlete: "she" is then who is meant."""
 
@@ -130,49 +130,49 @@ _NOT_AFTER = r"(?<!\btill )(?<!\buntil )(?<!\bagainst )(?<!\binto )(?<!\bonto )(
 _BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees?|face|eyes?|vision|sight|ears?|mouth|lips?|tongue|throat|neck|back|stomach|tummy|belly|gut|guts|ribs?|lungs?|breath|breathing|pulse|muscles?|fingers?|toes?|calf|calves|quads?|hamstrings?|thighs?|ankles?|skin|blood|pee|urine|wee|poo|stool|mind|brain|speech|words?|temples?|skull|left|right|side|whole|entire|watch|hr|resting|period|nose|gums?)"
 
 ENGLISH_SETTINGS = Settings(
-    others=re.compile(
+    others=Late(
         rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
         rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?:'s)?(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
         r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|anyone who|everyone who))\b"
     ),
-    things=re.compile(rf"\b{_THING}$"),
-    acting=re.compile(
+    things=Late(rf"\b{_THING}$"),
+    acting=Late(
         r"(?:\b(?:i|i've|i'd|we) (?:just |then |also |had |have |only |was |tried to |went to )*(?!think|thought|saw|see|seen|heard|hear|watch|know|knew|guess|believe|hope|said|say|read|found|reckon|noticed|feel|felt)|^(?:, )?(?:just |then |and )*(?!watched|noticed|helped|shared|dropped by)(?:(?=\w+(?:ed|ing) )|(?=(?:put|left|took|got|made|ate|held|let|hit|set|shut|drove|stood|sat|went) )))\w+ (?:\w+ ){0,2}$"
     ),
-    oneself=re.compile(
+    oneself=Late(
         rf"\b(?:i|i'm|im|i've|ive|i'd|i'll|(?<!next to )(?<!beside )(?<!behind )(?<!with )(?<!near )(?<!front of )(?<!opposite )(?<!made )(?<!make )(?<!makes )(?<!gave )(?<!give )(?<!gives )me|myself|(?<!of )mine|my {_BODY})\b"
     ),
-    to_oneself=re.compile(rf"\b(?:me|myself|my {_BODY})\b"),
-    of_late=re.compile(
+    to_oneself=Late(rf"\b(?:me|myself|my {_BODY})\b"),
+    of_late=Late(
         r"\b(?:last week|last month|(?:from|of) (?:last \w+|yesterday|the weekend|monday|tuesday|wednesday|thursday|friday|saturday|sunday)|(?:yesterday|sunday|saturday|friday|thursday|wednesday|tuesday|monday|last night|last week)'s|(?:days|weeks|months) ago|the other day|on (?:monday|tuesday|wednesday|thursday|friday|saturday|sunday)|earlier this week)\b"
     ),
-    gone=re.compile(
+    gone=Late(
         r"\b(?:(?:long )?gone(?: now| since| again| away)?|(?:never|didn't|hasn't|not) (?:came?|come) back|went away|over now|has passed|passed (?:now|since)|(?:all |much )?(?:fine|better|good|ok|okay) (?:now|again|since)|back to normal|nothing since|not since)\b"
     ),
-    gone_by=re.compile(
+    gone_by=Late(
         r"(?: (?:in|of) (?:the|my) \w+| from (?:yesterday|last night|\w+day))?(?: (?:is|are|has|have|is now|are now|is finally|are finally|has finally|'s))?(?: (?:completely|all|totally|fully|finally|now|been|pretty much))*"
         r" (?:gone|vanished|disappeared|cleared up|over|passed|went away|gone away|gone down|went down|healed(?: up)?|sorted|settled|subsided|stopped|died down|eased off)(?: (?:as soon as|once|after|with|thanks to) (?:[\w']+ ?){1,5}$)?(?: (?:today|now|completely|again|totally|fully|this morning|since|away|by now|for good|altogether|thankfully|luckily|since \w+|thanks?|too|already))*(?= ?,| ?$)"
     ),
-    back=re.compile(r"\b(?:back|return\w*|again|worse|came|comes|until|still|then)\b"),
-    reports=re.compile(
+    back=Late(r"\b(?:back|return\w*|again|worse|came|comes|until|still|then)\b"),
+    reports=Late(
         r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"
     ),
-    stories=re.compile(
+    stories=Late(
         r"\b(?:(?:in|from|watching|watched|rewatching|rewatched|read|reading|saw|seen) (?:the |a |an |that |this |my |last night's |some )?(?:\w+ ){0,2}(?:film|movie|show(?= about| where| with)|series|sitcom|book|novel|episode|documentary|anime|thriller|horror|story|video game|cartoon|podcast|article|soap|drama)(?: where| about| in which| when| with| and|(?= ,)| who| from| is| was| had|$)"
         r"|(?:film|movie|series|book|novel|episode|documentary|thriller|story|podcast|article|song) (?:\w+ ){0,2}(?:about|where|in which|called|titled)"
         r"|(?:dreamt|dreamed|dreaming|dream)(?: that)?(?: i)?|nightmares?(?: where| about| that)?(?: i)?|in (?:a|my) dream i?|character(?:s)? in|netflix|video game|playing (?:fifa|chess|gta)|(?:song|track|playlist|album|lyrics|walk ?out (?:music|song|track)|posing (?:music|song|track)|listening to|listen to|by the \w+$|karaoke))\b"
     ),
-    long_ago=re.compile(
+    long_ago=Late(
         r"\b(?:at (?:twelve|thirteen|fourteen|fifteen|sixteen|seventeen|eighteen|nineteen)(?= (?:i|when|during|in|from|on)\b|$| ,)|in my (?:army|school|student|college|uni|boxing|football|playing|younger|wild) (?:days|years)|in my (?:early |late )?(?:twenties|thirties|teens|20s|30s)|(?:two|three|four|five|a few|some|several) (?:seasons|preps) ago|as a (?:toddler|teen\w*|pupil|junior|youth)|in the (?:first |second )?lockdown|my (?:last|old|former|previous|ex) (?:coach|trainer|team) (?:let|made|had|put)|aged (?:[5-9]|1\d) i|(?:at|from) (?:the )?age (?:of )?(?:[5-9]|1\d|nine|ten|eleven|twelve|thirteen|fourteen|fifteen|sixteen)|years? ago|decades? ago|as a (?:kid|child|teen|teenager|teenage \w+|young \w+|boy|girl|student|baby)|when i was (?:a|an|\d+|little|young|younger|small|at|in|still|eight|nine|ten|twelve|sixteen|pregnant)|back in (?:the|my|20|19|school|college|high|uni|\d+)|in (?:19|20)\d\d|last (?:year|prep|season)|in (?:school|college|uni|high school|primary school|my (?:teens|twenties|childhood|20s|early \w+))|at (?:school|uni)|(?:in|from|on|during|at) my (?:last|first|previous|old|very first) (?:\w+ )?(?:prep|show|contest|diet|season|comp|competition|marathon|pregnancy)|used to (?:get|have|suffer|faint|be|pass|throw|binge|purge|starve|hate|cut|feel)|in my past|a long time ago|ages ago|back then|in a past life)\b"
     ),
-    of_now=re.compile(
+    of_now=Late(
         r"\b(?:(?<!never )(?<!nothing )(?<!not )(?<!not once )since|still|(?<!never )again|today|now|this morning|this week|last night|yesterday|tonight|lately|keeps?|same as|just like|like last|back again|right now|currently|(?:is|are|coming|came) back)\b"
     ),
-    rules=re.compile(
+    rules=Late(
         r"\b(?:(?:can|could|does|do|will|would|may|might) (?:you|one|we|people|athletes|anyone|caffeine|coffee|carbs|carb|sugar|salt|sodium|water|the (?:load|tan|carbs|sauna|pump|diet)|too (?:much|many|little)|low \w+|a lot of|lack of|keto|fasting|creatine|potatoes|rice|stress|heat|dieting|it|that) (?:\w+ ){0,3}(?:cause|give|make|get|faint|lead|trigger|mean|happen|pass|throw|feel|help)"
         r"|(?:bloat|bloats|cramp|cramps|constipate|constipates|dehydrate|dehydrates) (?:people|you|everyone|everybody|athletes|most)|(?:make|makes|give|gives) (?:people|everyone|everybody|athletes|most people)|how (?:common|likely|often do (?:people|athletes)|many (?:people|athletes|competitors))|why do (?:people|athletes|bodybuilders|some|so many|competitors)|(?:some|many|most|lots of|other) (?:people|athletes|competitors|bodybuilders|girls|guys)|is it true that (?:people|many|most|some|others|you)|the (?:article|book|leaflet|rules|rulebook|guide|warning signs|symptoms of|signs of)|what are the (?:signs|symptoms)|first aid course|signs of a)\b"
     ),
-    enquiries=re.compile(
+    enquiries=Late(
         r"\b(?:(?:is|are|was) there (?:a |any |some |an )?(?:rules?|penalty|policy|word|term|button|field|box|option|setting|category|emoji|fine) (?:\w+ ){0,3}?(?:against|for|about|on|called|where|when)"
         r"|what (?:would |does |do |will |exactly |do you )*(?:counts?|qualif\w+|mean by|class\w*)(?: as)?|(?:counts?|counted|qualif\w+|classed|pass(?:es)?) as|where does \w+ start|from what (?:number|point|temperature) is"
         r"|why (?:do|does|did|are|is|would|must) (?:you|the (?:bot|app|form|check ?in|question\w*)|this (?:bot|app|thing)|it|we|i get) (?:\w+ ){0,3}?(?:(?:ask|asks|asking|asked)(?: me| us)?|want|wants|need|needs|care|warn|warns|mention|mentions|list|lists|check|checks)"
@@ -182,7 +182,7 @@ ENGLISH_SETTINGS = Settings(
         r"|(?:is|does|will|do|are) (?:the |our |my |we )?water (?:\w+ ){0,2}(?:cut|reduced|dropped|lowered|stopped)(?: \w+){0,3} or (?:does|do|is|will|stays?|kept)"
         r"|what happens (?:to|with) (?:someone|somebody|people|athletes|a competitor))\b"
     ),
-    supposed=re.compile(
+    supposed=Late(
         r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "
         r"about|hope|hoping|should|risk|risks|avoid|avoiding|prevent|in case|nearly|almost|about to|"
         r"close to|months ago|weeks ago|last week|last month|history of|ever|normal|"

@@ -3,12 +3,11 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
-
 from engine.symptoms.german.negation import german_drug_denied
 from engine.symptoms.german.spelling import folded
+from engine.written.late import Late
 
-_DRUGS = re.compile(
+_DRUGS = Late(
     r"\b(?:"
     + folded(
         r"diuretik\w+|entwässerungs(?:mittel\w*|tablett\w*|pille\w*|tee|kapsel\w*)|wasser ?(?:tablett\w*|pillen?)|"

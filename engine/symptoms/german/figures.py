@@ -3,17 +3,16 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
-
 from engine.symptoms.english.figures import MISREADING
 from engine.symptoms.german.spelling import folded
 from engine.symptoms.names import Symptom
+from engine.written.late import Late
 
 # Said of other things: taken out of the text before anything is looked for.
 GERMAN_FIGURES = (
     MISREADING,
     *(
-        re.compile(rf"\b(?:{folded(pattern)})\b")
+        Late(rf"\b(?:{folded(pattern)})\b")
         for pattern in (
             r"(?:uhr|tracker|ring|armband)(?: [\w']+){0,3} \d{3}(?: bpm)?(?: [\w']+| ,){0,10} (?:brustgurt|von hand|gezählt)(?: [\w']+){0,3} [4-8]\d(?!\d)|(?:uhr|tracker|ring|armband)(?: [\w']+){0,3} \d{3}(?: bpm)? (?:auf|beim|im|während)(?: dem| der)? (?:rad|ergometer|laufband|stepper|cardio|laufen|training)(?: [\w']+| ,){0,8} brustgurt(?: [\w']+){0,3} 1[0-5]\d(?!\d)",
             r"(?:(?:sorry|ich|hab|habe|heute|morgen)(?: ,)? )*verschlafen(?: ,)? wieg(?:e)? mich(?: (?:gleich|jetzt|nachher|später))?",
@@ -87,7 +86,7 @@ GERMAN_FIGURES = (
 
 # Where the same words have an everyday cause, they are doubtful, not sure.
 GERMAN_EVERYDAY = {
-    symptom: re.compile(rf"\b(?:{folded(words)})\b")
+    symptom: Late(rf"\b(?:{folded(words)})\b")
     for symptom, words in {
         Symptom.CHEST_PAIN: r"bankdrück\w*|drück\w*tag|fliegende|dips|liegestütz\w*|muskelkater|training|trainiert|einheit|gym|studio|pump|workout|maschine|brusttraining|brusttag",
         Symptom.BREATHLESSNESS: r"cardio|treppen?|hiit|sprint\w*|laufen|gelaufen|laufband|stepper|fahrrad|rad|posing|posen|kleid|korsett|einheit|training|berg|stairmaster|joggen",

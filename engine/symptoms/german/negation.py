@@ -6,12 +6,12 @@ German denies before ("keine Brustschmerzen") and after ("Brustschmerzen habe ic
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
 from collections.abc import Sequence
 
 from engine.symptoms.english.negation import Said, Span
 from engine.symptoms.english.words import word_set
 from engine.symptoms.german.spelling import folded
+from engine.written.late import Late
 
 _NOT = word_set(
     """
@@ -37,33 +37,31 @@ _LESSENED = word_set(
     """)
 )
 _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
-_NOT_A_BIT = re.compile(
+_NOT_A_BIT = Late(
     r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
 )
-_NEVER_SO = re.compile(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
-_NEITHER = re.compile(r"\bweder\b")
-_STEP = re.compile(r"[\w']+|,")
+_NEVER_SO = Late(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
+_NEITHER = Late(r"\bweder\b")
+_STEP = Late(r"[\w']+|,")
 _REACH = 160  # characters looked at on either side; no list of complaints is longer
-_LIST_WITH_OR = re.compile(
-    r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch keine?n?|sowie) "
-)
+_LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? (?:oder|noch|und auch keine?n?|sowie) ")
 # "habe ich nicht", "sind nicht da", "hatte ich heute keine"
-_AFTER_DENIED = re.compile(
+_AFTER_DENIED = Late(
     r" ?(?::|-|=)? ?(?:(?:habe|hatte|hat|hatten|war|waren|ist|sind|gab|gibt|spure|merke|verspure|bekam|kenne|fehlt)"
     r"(?: (?:ich|es|sie|da|heute|gestern|bisher|mir|bei mir|auch|aktuell|zum gluck|gar|uberhaupt|definitiv|absolut|wirklich|keinerlei|bis jetzt))*"
     r" )?(?:nicht|keine|keinen|keins|keiner|kein|nie|nein|ne|no|nichts|negativ|null|0)"
     r"(?: (?:da|vorhanden|aufgetreten|gehabt|dabei|gespurt|bemerkt|gewesen|geworden))?(?= ,|$)"
 )
-_AFTER_IN_DOUBT = re.compile(
+_AFTER_IN_DOUBT = Late(
     r"(?: [\w']+){0,4} (?:nicht mehr|keine mehr|weg|vorbei|verschwunden|besser)(?= ,|$)|"
     r"(?: [\w']+){0,2} (?:als (?:sonst|gestern|vorher))"
 )
-_STILL_THERE = re.compile(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
-_DRUG_DENIED = re.compile(
+_STILL_THERE = Late(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
+_DRUG_DENIED = Late(
     r"\b(?:keine?[nrms]?|nie|niemals|ohne|nicht|weder|no|not|never)"
     r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
 )
-_DRUG_DENIED_AFTER = re.compile(
+_DRUG_DENIED_AFTER = Late(
     r" (?:nehme|nahm|nehm|brauche|benutze|habe|hatte|kommt|kommen)(?: (?:ich|mir|fur mich|da|auch|gar))* (?:nicht|keine|keinen|keins|nie)"
     r"(?: (?:genommen|in frage|ins haus))?(?= ,|$)"
 )

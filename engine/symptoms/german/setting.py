@@ -3,14 +3,13 @@
 # ruff: noqa: E501 - a pattern stays on one line
 from __future__ import annotations
 
-import re
-
 from engine.symptoms.english.setting import Settings
 from engine.symptoms.german.spelling import folded
+from engine.written.late import Late
 
 
-def _words(pattern: str) -> re.Pattern[str]:
-    return re.compile(rf"\b(?:{folded(pattern)})\b")
+def _words(pattern: str) -> Late:
+    return Late(rf"\b(?:{folded(pattern)})\b")
 
 
 _PERSON = r"(?:azubi|azubine|lehrling|praktikant|praktikantin|vermieter|vermieterin|schwiegereltern|kita|klasse von|leiche|schwangere|hebamme|friseurin|hubby|männer|kundin|kunden?|klientin|klient|mutter|mama|mutti|vater|papa|eltern|oma|opa|großmutter|großvater|bruder|schwester|freund|freunde|freundin|kumpel|frau|mann|ehemann|ehefrau|verlobter?|partner|partnerin|sohn|tochter|kind|kinder|baby|kleiner?|neffe|nichte|cousin|cousine|tante|onkel|mitbewohner|mitbewohnerin|nachbar|nachbarin|nachbarn|kollege|kollegin|kollegen|chef|chefin|trainingspartner|trainingspartnerin|trainingskumpel|trainingsfreundin|trainingsfreund|trainingskollegin|trainingskollege|arbeitskollegin|arbeitskollege|schwager|schwägerin|schwiegermutter|schwiegervater|trainer|lehrer|lehrerin|kampfrichter|veranstalter|athlet|athletin|athleten|teilnehmerin?|konkurrentin|typ|mädel|mädchen|junge|jungs|dame|herr|patient|patientin|kundschaft|kommissar|kommissarin|detektiv|detektivin|ermittler|ermittlerin|mörder|zombies?|vampir|opfer|schauspieler|schauspielerin|sänger|sängerin|held|heldin|figur|schüler|schülerin|läufer|läuferin|fahrer|spieler|ex|andere|anderer|person)"
@@ -27,7 +26,7 @@ GERMAN_SETTINGS = Settings(
         r"|(?<![a-z] )(?:tablet|kamera|gesichtserkennung|anzeige|display|empfang|netz|signal|verbindung|lautsprecher|mikro|kopfhörer|foto|video|farbe|drucker|batterie|handy|laptop|computer|waage|app|auto|wlan|katze|hund|bildschirm|fernseher|akku|server|welpe|pferd|anzug|kühlschrank)|(?:der|die|das|typ|frau) _{9}(?= )|(?:mama|papa|oma|opa|jemand|jemandem|leute|leuten|kollegin)|(?:er|sie) (?:hat|ist|war|hatte|wurde|musste|muss|kann|konnte|fiel|kippte|bekam|hätte|will|wollte)|(?:hat|ist|war|hatte|wurde|dass|weil|als|wenn) (?:er|sie|ihm|ihr)|ihm|ihr (?:ist|war|wurde))"
     ),
     things=_words(rf"{_THING}(?= ?$)"),
-    acting=re.compile(
+    acting=Late(
         folded(
             r"(?:(?:\bich|^(?:, )?(?:dann |und )*) ?(?:habe|hatte|wollte|musste|bin|hebe|hob|nehme|nahm|hole|öffne|öffnete|lege|legte|stelle|stellte) (?:(?!dass|gesehen|gehört)\w+ ){0,3}|\bich )$"
         )
@@ -42,7 +41,7 @@ GERMAN_SETTINGS = Settings(
     gone=_words(
         r"(?:weg|vorbei|nicht wiedergekommen|kam nicht wieder|nicht mehr da|verschwunden|wieder (?:gut|weg|ok|okay|normal|besser|alles gut)|seitdem (?:nicht|nichts|nie|gut|weg|ruhe)|ausgestanden|überstanden)"
     ),
-    gone_by=re.compile(
+    gone_by=Late(
         folded(
             r"(?: (?:im|in den|an den|in der|am) \w+| von (?:gestern|\w+tag))?(?: (?:ist|sind|hat sich|haben sich))?(?: (?:heute|jetzt|komplett|ganz|völlig|endlich|wieder|seit \w+|seit heute|inzwischen|mittlerweile|zum glück|total|alle))*"
             r" (?:weg|vorbei|verschwunden|abgeklungen|weggegangen|verflogen|überstanden|ausgestanden|gelegt|zurückgegangen|abgeschwollen|verheilt|abgeheilt|aufgehört|rum|durch|raus|beruhigt)(?: (?:heute|jetzt|seit heute|seit gestern|zum glück|danke|gott sei dank|komplett))*(?= ?,| ?$)"

@@ -5,19 +5,21 @@
 
 from __future__ import annotations
 
-import re
 import unicodedata
 
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.words import word_set
+from engine.written.late import Late
 
-_UMLAUT_IN_TWO = re.compile(r"([aou])e")
+_UMLAUT_IN_TWO = Late(r"([aou])e")
 
 
 def folded(text: str) -> str:
     """ "Übelkeit", "Uebelkeit" and "Ubelkeit" to "ubelkeit"; patterns are folded as words are."""
     plain = unicodedata.normalize("NFKD", text.casefold().replace("ß", "ss"))
-    return _UMLAUT_IN_TWO.sub(r"\1", "".join(c for c in plain if not unicodedata.combining(c)))
+    if not plain.isascii():
+        plain = "".join(c for c in plain if not unicodedata.combining(c))
+    return _UMLAUT_IN_TWO.sub(r"\1", plain)
 
 
 def _folded_set(words: str) -> frozenset[str]:

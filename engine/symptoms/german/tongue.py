@@ -2,8 +2,6 @@
 
 from __future__ import annotations
 
-import re
-
 from engine.symptoms.finding import Tongue
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
@@ -18,6 +16,7 @@ from engine.symptoms.german.setting import GERMAN_SETTINGS
 from engine.symptoms.german.spelling import GERMAN_CORRECTOR, folded
 from engine.symptoms.german.warnings import GERMAN_WARNINGS
 from engine.symptoms.patterns import PhraseBook
+from engine.written.late import Late
 
 GERMAN = Tongue(
     phrases=PhraseBook(
@@ -36,11 +35,11 @@ GERMAN = Tongue(
     corrector=GERMAN_CORRECTOR,
     said=german_said,
     settings=GERMAN_SETTINGS,
-    taken_back=re.compile(
+    taken_back=Late(
         r"(?:heute|jetzt|seit heute|heute morgen)\b.{0,30}\b(?:schon|doch|ja|habe|ist|wieder|da)\b|"
         r"(?:doch|jetzt schon|wieder da)"
     ),
-    muscles_hurt=re.compile(rf"\b(?:{folded(GERMAN_MUSCLES_HURT)})\b"),
+    muscles_hurt=Late(rf"\b(?:{folded(GERMAN_MUSCLES_HURT)})\b"),
     no=frozenset(
         {
             "nein",

@@ -123,15 +123,12 @@ def _mark_odd(clause: Clause) -> None:
             if is_unknown(token):
                 denied = False
         elif isinstance(token, Figure):
-            if wished or denied or clause.asks or token.bound or _bounded(tokens, index):
+            beside = _bounded(tokens, index) or _of_an_hour_or_open(tokens, index)
+            if wished or denied or clause.asks or token.bound or beside:
                 clause.odd.add(token.start)
             if _is_eaten(tokens, index):
                 clause.foreign.add(token.start)
             following = tokens[index + 1] if index + 1 < len(tokens) else None
-            if _ends_a_range(tokens, index):
-                clause.odd.add(token.start)
-            if isinstance(following, Word) and following.text in _STILL_OPEN:
-                clause.odd.add(token.start)
             if isinstance(following, Word) and following.says(Means.VESSEL):
                 clause.vessels.add(token.start)
                 clause.odd.add(token.start)
@@ -146,10 +143,12 @@ def _mark_odd(clause: Clause) -> None:
         clause.trailed.clear()
 
 
-def _ends_a_range(tokens: Sequence[Token], index: int) -> bool:
-    """Whether the figure is the "till 5" of a sentence and no end of two: an hour, or who knows."""
+def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is the "till 5" of a sentence, with no first end, or what is "still to go"."""
     before = tokens[index - 1] if index else None
-    return isinstance(before, Word) and before.says(Means.RANGE) is not None
+    after = tokens[index + 1] if index + 1 < len(tokens) else None
+    ends = isinstance(before, Word) and before.says(Means.RANGE) is not None
+    return ends or (isinstance(after, Word) and after.text in _STILL_OPEN)
 
 
 def _denies_answer(tokens: Sequence[Token], index: int) -> bool:

@@ -8,6 +8,7 @@ from __future__ import annotations
 
 import re
 
+from engine.written.late import Late
 from engine.written.units.reading import NUMBER
 from engine.written.units.volume import VOLUME_WORDS
 
@@ -67,7 +68,7 @@ _SMALL = (
     rf"|(?P<teen>{_any(_ENGLISH_TEENS)}))"
 )
 # "one thirty three" is said of pounds and ounces
-_ENGLISH = re.compile(
+_ENGLISH = Late(
     rf"(?:(?:(?P<many>(?:(?:one|two|three|a)[ -])?hundred)(?: and)?|(?P<said>one|two|three))"
     rf"[ ]{_SMALL}{_OVER}"
     rf"|(?P<over>one|two|three|a)[ -]hundred(?: and)? (?P<ones>{_any(_ENGLISH_UNITS)}){_OVER}"
@@ -75,26 +76,26 @@ _ENGLISH = re.compile(
     rf"|(?P<hundred>one|two|three|a)[ -]hundred{_OVER}"
     rf"|(?P<only>zero|{_any(_ENGLISH_UNITS)}){_OVER})"
 )
-_GERMAN = re.compile(
+_GERMAN = Late(
     rf"(?P<many>(?:ein|zwei|drei)?hundert)?(?:und)?"
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})und)?(?P<tens>{_any(_GERMAN_TENS)})"
     rf"|(?P<teen>{_any(_GERMAN_TEENS)})|(?P<only>null|{_any(_GERMAN_UNITS)}))?"
     rf"(?P<half>(?:und)?einhalb)?{_OVER}"
 )
-_ANDERTHALB = re.compile(rf"anderthalb{_OVER}")
+_ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
-_HALF = re.compile(
+_HALF = Late(
     rf"(?: and a| ?-and-a-|-and-a-| und ein| ein| plus a)[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
-_POINT = re.compile(
+_POINT = Late(
     r" ?(?:point|komma|comma|punkt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
     r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
 )
-_TIMES = re.compile(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
-_VOLUME = re.compile(rf" ?{VOLUME_WORDS}{_OVER}")
-_GOES_ON = re.compile(r" ?[^\W_]")
+_TIMES = Late(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
+_VOLUME = Late(rf" ?{VOLUME_WORDS}{_OVER}")
+_GOES_ON = Late(r" ?[^\W_]")
 _MOST_SIMPLE = 12  # up to here a number word is often no number: "one of them", "two of us"
 
 
@@ -126,7 +127,7 @@ def with_tenths(line: str, number: str, end: int, language: str) -> tuple[str, i
 
 
 def two_ways(line: str, at: int, number: str, end: int, language: str) -> int | None:
-    """Where the first of two decimals ends, if a third word goes on: "sixty one point four seven four"."""
+    """Where the first of two decimals ends, if a third word goes on: "sixty point four seven four"."""
     more = _simple_at(line, end + 1, language) if line[end : end + 1] == " " else None
     tenths = re.search(r"[^\W\d_]+ [^\W\d_]+$", line[at:end])
     if more is None or tenths is None or not re.fullmatch(r"\d+\.\d\d", number):

@@ -111,7 +111,8 @@ def _weight_far_from(kg: float, known: Known) -> float | None:
         near = any(abs(kg - r) <= float(e.JUMP_SHARE) * r for r in references)
         return None if near else last
     if on_file is not None:
-        return None if abs(kg - on_file) <= float(e.FIRST_JUMP_SHARE) * on_file else on_file
+        near = abs(kg - on_file) <= float(e.FIRST_JUMP_ASKED_SHARE) * on_file
+        return None if near else on_file
     if known.height_cm is not None:
         square = (known.height_cm / 100) ** 2
         if not float(LEAST_BMI) <= kg / square <= float(MOST_BMI):

@@ -13,6 +13,7 @@ from enum import StrEnum
 from itertools import product
 from unicodedata import category
 
+from engine.written.late import Late
 from engine.written.oneline.numbers import (
     goes_on,
     multiplied,
@@ -75,59 +76,57 @@ class Mark(Token):
     pass
 
 
-_BLOB = re.compile(r"[-+]?(?:[.,]?\d|[½¼¾])[\d.,½¼¾⁰¹²³⁴-⁹₀-₉]*")
-_WHOLE = re.compile(rf"[-+]?{NUMBER}")
-_WORD = re.compile(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
-_DATE = re.compile(
+_BLOB = Late(r"[-+]?(?:[.,]?\d|[½¼¾])[\d.,½¼¾⁰¹²³⁴-⁹₀-₉]*")
+_WHOLE = Late(rf"[-+]?{NUMBER}")
+_WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
+_DATE = Late(
     r"(?:\d{1,2}(?P<mark>[./-])\d{1,2}(?P=mark)(?:20\d\d|\d\d(?!\d))|20\d\d-\d\d?-\d\d?)(?![\d.,/])"
 )
-_CLOCK = re.compile(
-    r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b"
-)
-_SCALE = re.compile(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
+_CLOCK = Late(r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b")
+_SCALE = Late(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
 _OVER = r"(?![^\W_]|')"  # no letter or digit follows
-_STONES = re.compile(
+_STONES = Late(
     rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
     rf"(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{_OVER})?{_OVER})?"
 )
-_UNITS: tuple[tuple[Unit, re.Pattern[str]], ...] = (
-    (Unit.WEIGHT, re.compile(rf" ?(?:{KG_WORDS}|{LB_WORDS}){_OVER}\.?")),
-    (Unit.VOLUME, re.compile(rf" ?{VOLUME_WORDS}{_OVER}")),
-    (Unit.GRAMS, re.compile(rf" ?(?:grammes?|gramm|grams?|gr|g){_OVER}\.?")),
-    (Unit.HOURS, re.compile(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){_OVER}\.?")),
+_UNITS: tuple[tuple[Unit, Late], ...] = (
+    (Unit.WEIGHT, Late(rf" ?(?:{KG_WORDS}|{LB_WORDS}){_OVER}\.?")),
+    (Unit.VOLUME, Late(rf" ?{VOLUME_WORDS}{_OVER}")),
+    (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){_OVER}\.?")),
+    (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){_OVER}\.?")),
 )
-_THOUSAND = re.compile(rf" ?k{_OVER}(?: ?(?:grams?|gramm|g){_OVER})?")
+_THOUSAND = Late(rf" ?k{_OVER}(?: ?(?:grams?|gramm|g){_OVER})?")
 # what a number may count that is none of the answers
-_COUNTED = re.compile(
+_COUNTED = Late(
     r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|"
     r"kcal|cals?|calories|kalorien|times|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
     r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
     r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + _OVER + ")"
 )
 # "woke at 6", "um 6 auf"; "down 0.3", "300 g runter"
-_TOLD_OF = re.compile(
+_TOLD_OF = Late(
     r"\b(?:woke|wake|awake|got up|bed|asleep|wach|aufgewacht|aufgestanden|bett)(?: up)?"
     r" (?:at|around|about|um|gegen|seit|since|till|until) $|\bup (?:at|since) $"
 )
-_NEXT_FIGURE = re.compile(r" ?[.,]?\d")
-_GOT_UP = re.compile(rf" (?:auf|wach|aufge\w+|raus){_OVER}")
-_AT = re.compile(r"\b(?:um|gegen|seit) $")
-_CHANGED = re.compile(
+_NEXT_FIGURE = Late(r" ?[.,]?\d")
+_GOT_UP = Late(rf" (?:auf|wach|aufge\w+|raus){_OVER}")
+_AT = Late(r"\b(?:um|gegen|seit) $")
+_CHANGED = Late(
     r"(?:so |also )?(?:down|lost|gained|dropped|abgenommen|zugenommen|runter)"
     rf"(?: by| um| about| another)? (?P<number>{NUMBER})(?![\d/]| ?{VOLUME_WORDS}{_OVER})"
     rf"(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams?){_OVER})?{_OVER}"
 )
-_RISEN = re.compile(
+_RISEN = Late(
     rf" ?(?:{KG_WORDS}|{LB_WORDS}) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
     rf"weniger|mehr|abgenommen|zugenommen)(?! ?\d| to| from| by| um| auf){_OVER}"
 )
-_GRAMS_CHANGED = re.compile(
+_GRAMS_CHANGED = Late(
     rf" ?(?:grammes?|gramm|grams?|gr|g) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
     rf"weniger|abgenommen|zugenommen){_OVER}"
 )
 _POUNDS_PER_STONE = 14
 _MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
-_ISH = re.compile(r" ?-?ish\b")
+_ISH = Late(r" ?-?ish\b")
 _SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
 
 
@@ -430,9 +429,7 @@ def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> _Cho
     if len(found) == 1 and isinstance(figure, Figure) and figure.unit in (Unit.WEIGHT, Unit.VOLUME):
         longer = with_tenths(line, figure.number, figure.end, language)
         if longer and figure.unit_text.split(" ")[0] != "st":
-            return _one(
-                replace(figure, number=longer[0], end=longer[1], text=line[at : longer[1]])
-            )
+            return _one(replace(figure, number=longer[0], end=longer[1], text=line[at : longer[1]]))
     return found
 
 

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-import re
 from functools import cache
 
+from engine.written.late import Late
 from engine.written.oneline.words import Meaning, Means, phrases
 
 _LONG = 5  # letters: a shorter label is one letter away from too many other words
-_FIGURE_AFTER = re.compile(r" ?[:=]? ?[~]?\d")
-_FIGURE_BEFORE = re.compile(r"\d ?$")
+_FIGURE_AFTER = Late(r" ?[:=]? ?[~]?\d")
+_FIGURE_BEFORE = Late(r"\d ?$")
 _SLIPPED = frozenset({"weight_kg", "fullness", "water_l"})
 
 

@@ -137,7 +137,8 @@ ENGLISH: _Table = {
     ),
     (Means.ON_TARGET, "", None): (
         "on target, carbs on target, carb on target, hit target, hit my target, hit the target, "
-        "carbs as planned, on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, target hit, carbs like planned, "
+        "carbs as planned, on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, "
+        "target hit, carbs like planned, "
         "carbs on the dot"
     ),
     (Means.YES, "", None): "yes, yeah, yep, y, yup, sure",
@@ -172,7 +173,8 @@ ENGLISH: _Table = {
         "don't know how much i drank, didn't measure water, didn't track water, no water figure, "
         "not sure what i drank, not sure how much i drank, didn't count water, no water number, "
         "forgot what i drank, forgot how much i drank, lost track of water, didn't measure my water, "
-        "forgot to count water, forgot to count my water, forgot to count the water, no idea about water, "
+        "forgot to count water, forgot to count my water, forgot to count the water, "
+        "no idea about water, "
         "no idea about the water"
     ),
     (Means.SKIP, "fullness", None): (
@@ -270,7 +272,8 @@ GERMAN: _Table = {
     ): "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart",
     (Means.LINK, "", None): (
         "ist, bei, war, mein, meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, "
-        "heute, heute morgen, heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, glatt, gefühlt, ne, "
+        "heute, heute morgen, heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, "
+        "glatt, gefühlt, ne, "
         "fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, "
         "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, "
         "jetzt, wie gestern, so wie gestern, gleich wie gestern, wieder, voller, bisschen voller, "
@@ -280,7 +283,8 @@ GERMAN: _Table = {
     (Means.TODAY, "", None): "heute, heut, heute abend, morgen, später, übermorgen",
     (Means.ABOUT, "", None): (
         "etwa, ungefähr, ungefaehr, circa, ca, zirka, rund, knapp, gut, fast, so um die, um die, so, "
-        "vielleicht, so ca, so circa, glaub, glaube ich, glaube, wohl, schätze, ungef, so etwa, so ungefähr, so rund"
+        "vielleicht, so ca, so circa, glaub, glaube ich, glaube, wohl, schätze, ungef, so etwa, "
+        "so ungefähr, so rund"
     ),
     (Means.BOUND, "", None): (
         "über, ueber, unter, mehr als, weniger als, mindestens, höchstens, bis zu, maximal, "
@@ -351,7 +355,8 @@ GERMAN: _Table = {
         "weiß nicht wie viel ich getrunken habe, weiß nicht was ich getrunken habe, "
         "wasser nicht gemessen, wasser nicht gezählt, trinken nicht gezählt, trinkmenge unbekannt, "
         "weiß nicht mehr wie viel ich getrunken habe, nicht gezählt was ich getrunken habe, "
-        "wasser vergessen zu zählen, vergessen wasser zu zählen, wasser vergessen, trinken vergessen zu zählen"
+        "wasser vergessen zu zählen, vergessen wasser zu zählen, wasser vergessen, "
+        "trinken vergessen zu zählen"
     ),
     (Means.SKIP, "fullness", None): (
         "keine fülle, kein gefühl für die fülle, kein gefühl für fülle, fülle ned gschaut, "

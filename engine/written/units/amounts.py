@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-import re
-
 from engine.evidence.units import CM_PER_INCH, LEAST_HEIGHT, MOST_HEIGHT
+from engine.written.late import Late
 from engine.written.units.reading import (
     NUMBER,
     decimal,
@@ -15,19 +14,17 @@ from engine.written.units.reading import (
 )
 from engine.written.units.refusal import Refusal, RefusalCode
 
-_GRAMS = re.compile(
+_GRAMS = Late(
     rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|gramm|grams?|gr|g)?"
     r"(?: (?:of )?(?:carbs?|carbohydrates?|kh|kohlenhydrate))?"
 )
-_SCORE = re.compile(rf"\+?({NUMBER})(?: ?(?:/|of|out of|von) ?({NUMBER}))?")
-_BARE = re.compile(rf"\+?({NUMBER})")
-_METRES = re.compile(rf"({NUMBER}) ?(?:met(?:re|er)s?|m)")
-_METRES_AND = re.compile(r"(\d) ?m ?(\d\d)")
-_CENTIMETRES = re.compile(rf"({NUMBER}) ?(?:centimet(?:re|er)s?|cms?)")
-_FEET = re.compile(
-    rf"(\d+) ?(?:feet|foot|ft|')\.?(?: ?,? ?({NUMBER}) ?(?:inch(?:es)?|ins?|\"|'')?\.?)?"
-)
-_INCHES = re.compile(rf"({NUMBER}) ?(?:inch(?:es)?|ins?|\"|'')")
+_SCORE = Late(rf"\+?({NUMBER})(?: ?(?:/|of|out of|von) ?({NUMBER}))?")
+_BARE = Late(rf"\+?({NUMBER})")
+_METRES = Late(rf"({NUMBER}) ?(?:met(?:re|er)s?|m)")
+_METRES_AND = Late(r"(\d) ?m ?(\d\d)")
+_CENTIMETRES = Late(rf"({NUMBER}) ?(?:centimet(?:re|er)s?|cms?)")
+_FEET = Late(rf"(\d+) ?(?:feet|foot|ft|')\.?(?: ?,? ?({NUMBER}) ?(?:inch(?:es)?|ins?|\"|'')?\.?)?")
+_INCHES = Late(rf"({NUMBER}) ?(?:inch(?:es)?|ins?|\"|'')")
 
 
 def parse_grams(text: str, *, low: float = 0, high: float = 1500) -> float:

@@ -5,12 +5,13 @@ from __future__ import annotations
 import re
 import unicodedata
 
+from engine.written.late import Late
 from engine.written.units.refusal import Refusal, RefusalCode
 
 LONGEST = 200  # characters of one answer; a number with its unit needs no more
 
 NUMBER = r"(?:\d+(?:[.,]\d+)*|[.,]\d+)"
-_NUMBER_RE = re.compile(rf"(?<![\d.,])[-+]?\s?{NUMBER}")
+_NUMBER_RE = Late(rf"(?<![\d.,])[-+]?\s?{NUMBER}")
 _SPELT = {
     "zero": 0, "one": 1, "two": 2, "three": 3, "four": 4, "five": 5,
     "six": 6, "seven": 7, "eight": 8, "nine": 9, "ten": 10,

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
+from engine.written.late import Late
 from engine.written.units.reading import NUMBER, decimal, one_answer, refuse_negative, why_not_read
 from engine.written.units.refusal import Refusal, RefusalCode
 
@@ -47,7 +47,7 @@ VOLUME_WORDS = (
     rf"(?:{_METRIC_WORDS}|(?:(?:{_WHOSE}) )?(?:{_OUNCE_WORDS}|{_LARGER_WORDS})\b\.?"
     rf"(?: ?\(?(?:{_WHOSE})\b\.?\)?)?)"
 )
-_VOLUME = re.compile(
+_VOLUME = Late(
     rf"\+?(?P<number>{NUMBER}) ?(?:"
     rf"(?P<metric>{_METRIC_WORDS})"
     rf"|(?:(?P<whose1>{_WHOSE}) )?(?:(?P<ounce>{_OUNCE_WORDS})|(?P<larger>{_LARGER_WORDS}))\.?"

@@ -2,11 +2,11 @@
 
 from __future__ import annotations
 
-import re
 from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE, LEAST_BODY_MASS, MOST_BODY_MASS
+from engine.written.late import Late
 from engine.written.units.reading import NUMBER, decimal, one_answer, refuse_negative, why_not_read
 from engine.written.units.refusal import Refusal, RefusalCode
 
@@ -29,11 +29,9 @@ KG_WORDS = r"(?:kilograms?|kilogramm|kilogrammes?|kilos?|kgs?)"
 LB_WORDS = r"(?:pounds?|lbs?|#)"
 ST_WORDS = r"(?:stones?|sts?)"
 _LABEL = r"(?:(?:my |morning )?(?:body ?)?(?:weight|mass|bw)(?: is| was)? ?[:=]? ?)?"
-_SIMPLE = re.compile(rf"{_LABEL}\+?({NUMBER}) ?({KG_WORDS}|{LB_WORDS})?\.?")
-_STONE = re.compile(
-    rf"{_LABEL}\+?({NUMBER}) ?{ST_WORDS}\.?(?: ?(?:,|and|&)? ?({NUMBER}) ?{LB_WORDS}?)?"
-)
-_TWO_BARE = re.compile(rf"({NUMBER})[ ,/-]+({NUMBER})(?: ?{LB_WORDS})?")
+_SIMPLE = Late(rf"{_LABEL}\+?({NUMBER}) ?({KG_WORDS}|{LB_WORDS})?\.?")
+_STONE = Late(rf"{_LABEL}\+?({NUMBER}) ?{ST_WORDS}\.?(?: ?(?:,|and|&)? ?({NUMBER}) ?{LB_WORDS}?)?")
+_TWO_BARE = Late(rf"({NUMBER})[ ,/-]+({NUMBER})(?: ?{LB_WORDS})?")
 _KG_PER_UNIT = {
     WeightUnit.KG: 1.0,
     WeightUnit.LB: float(KG_PER_LB),

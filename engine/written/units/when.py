@@ -6,23 +6,24 @@ import re
 from dataclasses import dataclass, replace
 from datetime import date, time, timedelta
 
+from engine.written.late import Late
 from engine.written.units.reading import one_answer
 from engine.written.units.refusal import Refusal, RefusalCode
 
-_CLOCK = re.compile(
+_CLOCK = Late(
     r"(?:at )?(\d{1,2})(?: ?(?:[:.,h]|uhr) ?(\d\d)| (\d\d))? ?(?:o'?clock|uhr)? ?([ap])?(?:\.? ?m\.?)?"
 )
-_MILITARY = re.compile(r"(\d{1,2})(\d\d) ?(?:h|hrs|hours)?")
+_MILITARY = Late(r"(\d{1,2})(\d\d) ?(?:h|hrs|hours)?")
 _FULL_MONTHS = (
     "january", "february", "march", "april", "may", "june", "july",
     "august", "september", "october", "november", "december",
 )  # fmt: skip
 _WEEKDAYS = ("monday", "tuesday", "wednesday", "thursday", "friday", "saturday", "sunday")
-_ISO = re.compile(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})")
-_NUMERIC = re.compile(r"(\d{1,2}) ?[/.-] ?(\d{1,2})(?: ?[/.-] ?(\d{4}|\d\d))?")
-_DAY_MONTH = re.compile(r"(\d{1,2})(?:st|nd|rd|th|\.)?(?: of)? ?([^\W\d_]+)\.?,? ?(\d{4}|\d\d)?")
-_MONTH_DAY = re.compile(r"([^\W\d_]+)\.? ?(\d{1,2})(?:st|nd|rd|th)?(?:,? (\d{4}))?")
-_IN_DAYS = re.compile(r"(?:in )?(\d{1,3}) ([^\W\d_]+)(?: out)?")
+_ISO = Late(r"(\d{4})[-/.](\d{1,2})[-/.](\d{1,2})")
+_NUMERIC = Late(r"(\d{1,2}) ?[/.-] ?(\d{1,2})(?: ?[/.-] ?(\d{4}|\d\d))?")
+_DAY_MONTH = Late(r"(\d{1,2})(?:st|nd|rd|th|\.)?(?: of)? ?([^\W\d_]+)\.?,? ?(\d{4}|\d\d)?")
+_MONTH_DAY = Late(r"([^\W\d_]+)\.? ?(\d{1,2})(?:st|nd|rd|th)?(?:,? (\d{4}))?")
+_IN_DAYS = Late(r"(?:in )?(\d{1,3}) ([^\W\d_]+)(?: out)?")
 _FURTHEST = timedelta(days=366)
 
 _Names = tuple[str, ...]

@@ -7,23 +7,31 @@ phone. No pyplot: a page leaves nothing behind.
 from __future__ import annotations
 
 import io
-from collections.abc import Sequence
-from typing import Any, Literal
+import threading
+from collections.abc import Callable, Sequence
+from typing import Any, Literal, cast
 
+import matplotlib as mpl
+from matplotlib.backend_bases import RendererBase
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
 from matplotlib.patches import Rectangle
+from matplotlib.text import Text
 from matplotlib.typing import RcKeyType
 
 # Okabe & Ito's set for every kind of colour vision: Okabe M, Ito K. Color Universal Design. 2002,
 # modified 2008. https://jfly.uni-koeln.de/color/ (values as in Wong B. Nat Methods 2011;8:441).
+# One colour, one meaning: blue is what was planned or expected, green what was set, ink what was
+# seen and answered, vermillion what is off, grey the last trial.
 BLUE = "#0072B2"
 VERMILLION = "#D55E00"
+GREEN = "#00805E"  # the set's bluish green, darker: on paper 3:1 for protans too
 
 # The picture brings its own paper, so that it is the same in light and dark chats.
 PAPER = "#FAF8F3"
 WASH = "#EDE9DF"
 LINES = "#CBC5B8"
+FAINT = "#827D72"
 QUIET = "#55524C"
 INK = "#1A1A1A"
 PALE_BLUE = "#CBE3F2"
@@ -32,6 +40,8 @@ DOTS_PER_INCH = 100
 POINTS_PER_PIXEL = 72 / DOTS_PER_INCH
 
 CAPITALS = 0.73  # height of the typeface's capitals as a share of its size
+#: Nothing is written smaller: 9 points on a phone that shows 1080 pixels as 390 points.
+LEAST_TEXT = 25.0
 
 Align = Literal["left", "center", "right"]
 
@@ -43,11 +53,24 @@ STYLE: dict[RcKeyType, Any] = {
     "path.sketch": None,
 }
 
+# Matplotlib keeps its settings and fonts for the whole process and is not safe to use in two
+# threads at a time: https://matplotlib.org/stable/users/faq.html (work with threads).
+_one_at_a_time = threading.Lock()
+
+
+def drawn(draw: Callable[[], Canvas]) -> bytes:
+    """The PNG of what is drawn, one at a time, whatever this machine's own settings are."""
+    with _one_at_a_time, mpl.rc_context():
+        mpl.rcdefaults()
+        mpl.rcParams.update(STYLE)
+        return draw().png()
+
 
 class Canvas:
-    """Draws in pixels. Made and written under `STYLE`."""
+    """Draws in pixels. Made and written under `STYLE` (see `drawn`)."""
 
     def __init__(self, width: int, height: int) -> None:
+        self.width, self.height = width, height
         self.figure = Figure(
             figsize=(width / DOTS_PER_INCH, height / DOTS_PER_INCH),
             dpi=DOTS_PER_INCH,
@@ -62,18 +85,36 @@ class Canvas:
     def words(
         self, x: float, y: float, text: str, *, size: float, colour: str = INK,
         bold: bool = False, align: Align = "center", upright: bool = False,
-    ) -> None:  # fmt: skip
+        room: float | None = None,
+    ) -> float:  # fmt: skip
         """A text with its capitals (or the whole of two lines, or an upright one) centred on y.
 
-        `size` is that of the type, in pixels.
+        `size` is that of the type, in pixels; with `room`, it shrinks and at last is cut to be no
+        wider. The width it took, where there is a `room`.
         """
         whole = upright or "\n" in text
-        self._page.text(
+        written = self._page.text(
             x, y if whole else y + CAPITALS / 2 * size, text, ha=align,
             va="center" if whole else "baseline", fontsize=size * POINTS_PER_PIXEL, color=colour,
             fontweight="bold" if bold else "normal", rotation=90 if upright else 0,
             linespacing=1.05, zorder=6,
         )  # fmt: skip
+        return self._fit(written, size, room) if room is not None else 0.0
+
+    def _fit(self, written: Text, size: float, room: float) -> float:
+        renderer = cast("RendererBase", self._agg.get_renderer())  # type: ignore[no-untyped-call]
+
+        def wide() -> float:
+            return float(written.get_window_extent(renderer).width)
+
+        while wide() > room and size > LEAST_TEXT:
+            size = max(size - 1, LEAST_TEXT)
+            written.set_fontsize(size * POINTS_PER_PIXEL)
+        text = written.get_text()
+        while wide() > room and len(text) > 1:
+            text = text[:-1]
+            written.set_text(f"{text.rstrip()}…")
+        return wide()
 
     def box(
         self, left: float, top: float, width: float, height: float, *, fill: str | None = None,
@@ -94,7 +135,7 @@ class Canvas:
     ) -> None:  # fmt: skip
         self._page.plot(
             [x for x, _ in points], [y for _, y in points], color=colour, zorder=above,
-            linewidth=width * POINTS_PER_PIXEL, linestyle="--" if dashed else "-",
+            linewidth=width * POINTS_PER_PIXEL, linestyle=(0, (2, 1.2)) if dashed else "-",
             solid_capstyle="butt",
         )  # fmt: skip
 
@@ -102,7 +143,7 @@ class Canvas:
         self, x: float, y: float, shape: str, *, size: float, fill: str, edge: str = PAPER,
         line: float = 3.0,
     ) -> None:  # fmt: skip
-        """One marker: "o", "s", "^" or "v"; `size` is its width in pixels."""
+        """One marker: "o", "s", "D", "^" or "v"; `size` is its width in pixels."""
         self._page.plot(
             [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,
             markeredgecolor=edge, markeredgewidth=line * POINTS_PER_PIXEL, linestyle="none",

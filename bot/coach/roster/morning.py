@@ -1,0 +1,332 @@
+"""The morning in one glance: who needs the coach with what changed, all others in a few lines."""
+
+from __future__ import annotations
+
+from collections import defaultdict
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import timedelta
+from typing import Any
+
+from sqlmodel import Session, col, select
+
+from bot.alerts.words_alert_causes import cause
+from bot.coach.roster import words, words_morning
+from bot.coach.roster.standing import (
+    ASKED,
+    MISSED,
+    NEEDS_THE_COACH,
+    Decided,
+    Seen,
+    Standing,
+    asked_at,
+    decided_line,
+)
+from bot.core.outbox import TEXT_LIMIT, Button, Buttons
+from bot.decision.signoff import morning_line, plan_g
+from bot.decision.words_reasons import rule_name
+from bot.store.tables.people import AthleteStatus
+from bot.store.tables.photos import PhotoRow
+from bot.store.tables.week import CheckInRow, DecisionRow
+from bot.words import coach_figures as figures
+from bot.words.symptoms import symptom_name
+from engine.safety import FlagId
+
+# Our own choices, all of them.
+ON_A_PAGE = 6  # who need the coach
+FEW = 3  # so few athletes are each shown with their numbers
+BACK = timedelta(days=3)  # how old the check-in may be that a morning is set beside
+ROOM = TEXT_LIMIT - 150  # UTF-16 units of a page, what stands between its parts left out
+MOST_OF_A_BLOCK = 590  # units: six of them fit a page, with head and foot
+LEAST_OF_A_LINE = 120  # units that a line of names gets at least
+BUTTONS_IN_A_ROW = 3
+
+Line = tuple[Standing, Seen]
+
+
+@dataclass(frozen=True, slots=True)
+class Closer:
+    """What a morning is set beside. `decision` is the one on it as it is stored, {} for none."""
+
+    before: CheckInRow | None = None
+    photo: bool = False
+    decision: dict[str, Any] | None = None
+
+    @property
+    def expected_fullness(self) -> int | None:
+        facts = ((self.decision or {}).get("trace") or {}).get("facts") or {}
+        expected = facts.get("expected_fullness")
+        return int(expected) if expected is not None else None
+
+    @property
+    def rule(self) -> str:
+        """The name of the rule that proposed, in the reader's language."""
+        rule = (self.decision or {}).get("rule")
+        return rule_name(rule) if rule else ""
+
+
+def needs_coach(line: Line) -> bool:
+    return line[0].rank <= NEEDS_THE_COACH
+
+
+def look_closer(session: Session, seen: Sequence[Seen]) -> dict[int, Closer]:
+    """For each of these: the check-in before, whether photos came today, the decision whole."""
+    of = {one.profile.person_id: one for one in seen}
+    if not of:
+        return {}
+    first = min(one.today for one in seen) - BACK
+    before: dict[int, CheckInRow] = {}
+    rows = session.exec(
+        select(CheckInRow)
+        .where(col(CheckInRow.athlete_id).in_(of), CheckInRow.date >= first)
+        .order_by(col(CheckInRow.date))
+    )
+    for row in rows:  # the latest comes last
+        if of[row.athlete_id].today - BACK <= row.date < of[row.athlete_id].today:
+            before[row.athlete_id] = row
+    photos = session.exec(
+        select(col(PhotoRow.athlete_id), col(PhotoRow.date))
+        .where(
+            col(PhotoRow.athlete_id).in_(of),
+            PhotoRow.date >= first,
+            col(PhotoRow.kept_at).is_not(None),
+        )
+        .distinct()
+    )
+    sent = {athlete_id for athlete_id, day in photos if day == of[athlete_id].today}
+    ids = {
+        decided.id: one.profile.person_id
+        for one in seen
+        if (decided := one.waiting or one.decided) is not None
+    }
+    decisions = session.exec(
+        select(col(DecisionRow.id), col(DecisionRow.decision)).where(col(DecisionRow.id).in_(ids))
+    )
+    whole = {ids[number or 0]: dict(decision) for number, decision in decisions}
+    return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
+
+
+def numbers_line(seen: Seen, closer: Closer) -> str:
+    """The morning's numbers beside those before; "" where there was no check-in."""
+    row = seen.morning
+    if row is None:
+        return words.no_numbers() if seen.in_week else ""
+    parts = [
+        _weight(seen, closer) if row.weight_kg is not None else "",
+        words_morning.fullness(row.fullness, closer.expected_fullness)
+        if row.fullness is not None
+        else "",
+        words_morning.sharpness(row.sharpness, closer.before.sharpness if closer.before else None)
+        if row.sharpness is not None
+        else "",
+        words_morning.water(figures.litres(row.water_l, seen.profile.volume_unit))
+        if row.water_l is not None
+        else "",
+        words_morning.photo(there=closer.photo),
+        words_morning.told_of(_complaints(seen)) if seen.complaints else "",
+    ]
+    return ", ".join(part for part in parts if part)
+
+
+def page(
+    session: Session, everybody: Sequence[Line], number: int, here: str | None, foot: str
+) -> tuple[str, Buttons, int, int]:
+    """Who needs the coach, so many to a page, and on the first page all others in a few lines.
+
+    Returns text, buttons, which page it is, and of how many.
+    """
+    needing = [line for line in everybody if needs_coach(line)]
+    pages = [needing[at : at + ON_A_PAGE] for at in range(0, len(needing), ON_A_PAGE)] or [[]]
+    number = min(number, len(pages) - 1)
+    closer = look_closer(session, [seen for _, seen in pages[number]])
+    blocks = [_block(*line, closer[line[1].profile.person_id]) for line in pages[number]]
+    head = words_morning.head(len(needing), len(everybody), number, len(pages))
+    parts = [head, *blocks]
+    if number == 0:
+        others = [line for line in everybody if not needs_coach(line)]
+        parts += _others(others, here, ROOM - _units("\n\n".join([*parts, foot])), len(everybody))
+    buttons = _buttons(session, everybody if len(everybody) <= FEW else pages[number])
+    if here is None:
+        foot = f"{words_morning.where_are_you()}\n{foot}"
+    return "\n\n".join([*parts, foot]), buttons, number, len(pages)
+
+
+def _weight(seen: Seen, closer: Closer) -> str:
+    unit = seen.profile.weight_unit
+    assert seen.morning is not None
+    assert seen.morning.weight_kg is not None
+    now = figures.weight(seen.morning.weight_kg, unit)
+    before = closer.before
+    if before is None or before.weight_kg is None:
+        return now
+    changed = seen.morning.weight_kg - before.weight_kg
+    yesterday = before.date == seen.today - timedelta(days=1)
+    return words_morning.weight(
+        now, figures.weight_change(changed, unit), None if yesterday else before.date
+    )
+
+
+def _complaints(seen: Seen) -> str:
+    return words.short_quote(", ".join(symptom_name(symptom) for symptom in seen.complaints))
+
+
+def _block(found: Standing, seen: Seen, closer: Closer) -> str:
+    decided = decided_line(seen) or ""
+    why = closer.rule if seen.waiting is not None else ""
+    text = words_morning.block(
+        seen.person.first_name,
+        seen.event.kind if seen.event is not None else None,
+        seen.days_out,
+        " ".join(part for part in (found.state, _alert(seen)) if part),
+        numbers_line(seen, closer) if found.rank != MISSED else "",
+        words_morning.proposed(decided, why) if decided else "",
+        seen.wrote,
+    )
+    return _cut(text, MOST_OF_A_BLOCK)
+
+
+def _alert(seen: Seen) -> str:
+    """What the alert is about, for those whose standing does not say it already."""
+    if seen.alert is None or seen.alert.flag == FlagId.DOUBT:
+        return ""
+    if not seen.alert.facts:
+        return ""
+    return words_morning.short_cause(
+        cause(
+            seen.alert.flag, seen.alert.facts, name=seen.person.first_name,
+            weight_unit=seen.profile.weight_unit, volume_unit=seen.profile.volume_unit,
+        )
+    )  # fmt: skip
+
+
+# All others
+
+
+def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> list[str]:
+    if of_all <= FEW:
+        return [in_full(*line) for line in lines]
+    grouped: dict[str, list[str]] = defaultdict(list)
+    for found, seen in lines:
+        which, name = _named(found, seen, here)
+        grouped[which].append(name)
+    said = [
+        words_morning.wrote(words.short(seen.person.first_name), seen.wrote)
+        for _, seen in lines
+        if seen.wrote
+    ]
+    told = "\n".join(said)
+    room -= _units(told)
+    share = max(LEAST_OF_A_LINE, room // max(len(grouped), 1) - 40)
+    rows = [
+        _group(which, grouped[which], share) for which in words_morning.GROUPS if which in grouped
+    ]
+    parts = ["\n".join(rows), told]
+    if lines:
+        parts.append(words_morning.how_to_open())
+    return [part for part in parts if part]
+
+
+def _group(which: str, names: Sequence[str], share: int) -> str:
+    shown: list[str] = []
+    for name in names:
+        if shown and _units(", ".join([*shown, name])) > share:
+            break
+        shown.append(name)
+    return words_morning.group(which, len(names), shown, len(names) - len(shown))
+
+
+def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
+    """In which line somebody is named who does not need the coach, and as what."""
+    name, decided = words.short(seen.person.first_name), seen.decided
+    if seen.profile.status == AthleteStatus.ONBOARDING:
+        return "outside", words_morning.with_word(name, words_morning.first_questions())
+    if seen.profile.status == AthleteStatus.PAUSED:
+        return "outside", words_morning.with_word(name, words_morning.paused())
+    if not seen.in_week:
+        out = figures.days_out(seen.days_out) if seen.days_out is not None else ""
+        return "outside", words_morning.with_word(name, out)
+    if seen.hold is not None:
+        return "hold", words_morning.held(name, seen.hold.carb_g, seen.hold.last)
+    if seen.asked_about:
+        return "told", words_morning.with_word(name, words_morning.asked_about())
+    if seen.complaints:
+        return "told", words_morning.with_word(name, _complaints(seen))
+    if found.rank == ASKED:
+        return "missing", name
+    if seen.morning is None:
+        clock = figures.both_clocks(asked_at(seen), here, seen.profile.zone, name)
+        return "later", words_morning.with_word(name, clock)
+    moved = _moved(seen, decided)
+    if moved is not None:
+        return "moved", words_morning.moved(name, *moved)
+    return "plan", name
+
+
+def _moved(seen: Seen, decided: Decided | None) -> tuple[float, float] | None:
+    """The figure in force and its change from the plan; None where it is the plan's."""
+    if decided is None or decided.planned_carb_g is None:
+        return None
+    carb_g = seen.set_g if seen.set_g is not None else decided.carb_g
+    if carb_g is None or abs(carb_g - decided.planned_carb_g) < 0.5:
+        return None
+    return carb_g, carb_g - decided.planned_carb_g
+
+
+def in_full(found: Standing, seen: Seen) -> str:
+    """An athlete with the morning's numbers in a line."""
+    morning = morning_line(seen.profile, seen.morning) if seen.morning is not None else None
+    return words.line(
+        seen.person.first_name,
+        seen.event.kind if seen.event is not None else None,
+        seen.days_out,
+        morning or (words.no_numbers() if seen.in_week else None),
+        decided_line(seen),
+        found.state,
+        seen.wrote,
+    )
+
+
+# Buttons
+
+
+def _buttons(session: Session, lines: Sequence[Line]) -> Buttons:
+    """For each the card; for a proposal the two answers first."""
+    waiting = {
+        seen.waiting.id: seen
+        for _, seen in lines
+        if seen.waiting is not None and seen.profile.frozen_at is None and seen.alert is None
+    }
+    rows = session.exec(select(DecisionRow).where(col(DecisionRow.id).in_(waiting))).all()
+    proposals = {row.athlete_id: row for row in rows if row.carb_g is not None}
+    buttons: list[list[Button]] = []
+    openers = []
+    for _, seen in lines:
+        opener = opening(seen)
+        row = proposals.get(seen.profile.person_id)
+        if row is None or row.carb_g is None:
+            openers.append(opener)
+            continue
+        approve = words_morning.approve_button(seen.person.first_name, row.carb_g)
+        keep = words_morning.keep_button(plan_g(row))
+        buttons.append([Button(approve, f"m:approve:{row.id}")])
+        buttons.append([Button(keep, f"m:keep:{row.id}"), opener])
+    return [*buttons, *in_rows(openers)]
+
+
+def opening(seen: Seen) -> Button:
+    return Button(words.short(seen.person.first_name), f"c:card:{seen.profile.person_id}")
+
+
+def in_rows(buttons: Sequence[Button]) -> Buttons:
+    return [buttons[i : i + BUTTONS_IN_A_ROW] for i in range(0, len(buttons), BUTTONS_IN_A_ROW)]
+
+
+def _cut(text: str, most: int) -> str:
+    if _units(text) <= most:
+        return text
+    return text.encode("utf-16-le")[: 2 * (most - 1)].decode("utf-16-le", "ignore") + "…"
+
+
+def _units(text: str) -> int:
+    """As Telegram counts: UTF-16 units."""
+    return len(text.encode("utf-16-le")) // 2

@@ -1,0 +1,251 @@
+"""The morning in one glance: who needs the coach in a few lines each, all others by name."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.coach.roster.words import LONGEST_WORDS, short
+from bot.words import coach_figures as figures
+from bot.words.languages import mark, tr, trn
+from bot.words.names import KIND_SHORT
+
+LONGEST_CAUSE = 160  # characters
+
+
+def head(needing: int, of_all: int, page: int, pages: int) -> str:
+    text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
+    text += ", " + (
+        trn("1 needs you", "{number} need you", needing) if needing else tr("nobody needs you")
+    )
+    if pages > 1:
+        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
+    return text
+
+
+def block(
+    name: str,
+    kind: str | None,
+    days_out: int | None,
+    state: str,
+    numbers: str,
+    proposal: str,
+    wrote: str,
+) -> str:
+    """One who needs the coach: who, why, what changed, what is proposed, what they wrote."""
+    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
+    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
+    told = figures.sentence("; ".join(part for part in (numbers, proposal) if part))
+    said = " ".join(wrote.split())
+    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
+    words = tr("Wrote: “{said}”", said=said) if said else ""
+    return "\n".join(part for part in (f"{short(name)}, {when}{what}", state, told, words) if part)
+
+
+def weight(now: str, change: str, since: date | None) -> str:
+    """ "61.0 kg (−0.4 kg since yesterday)". No `change`: as it was; `since` None: yesterday."""
+    if change and since is None:
+        return tr("{weight} ({change} since yesterday)", weight=now, change=change)
+    if change:
+        day = figures.day(since) if since is not None else ""
+        return tr("{weight} ({change} since {day})", weight=now, change=change, day=day)
+    if since is None:
+        return tr("{weight} (as yesterday)", weight=now)
+    return tr("{weight} (as on {day})", weight=now, day=figures.day(since))
+
+
+def fullness(now: int, expected: int | None) -> str:
+    if expected is None:
+        return tr("fullness {fullness}", fullness=now)
+    if expected == now:
+        return tr("fullness {fullness} (as expected)", fullness=now)
+    return tr("fullness {fullness} (expected {expected})", fullness=now, expected=expected)
+
+
+def sharpness(now: int, before: int | None) -> str:
+    if before is None or before == now:
+        return tr("sharpness {sharpness}", sharpness=now)
+    return tr("sharpness {sharpness} (was {before})", sharpness=now, before=before)
+
+
+def water(drunk: str) -> str:
+    return tr("water {water}", water=drunk)
+
+
+def photo(*, there: bool) -> str:
+    return tr("photo sent") if there else tr("no photo")
+
+
+def told_of(symptoms: str) -> str:
+    return tr("told of {symptoms}", symptoms=symptoms)
+
+
+def short_cause(text: str) -> str:
+    """As much of an alert's cause as the glance has room for; the card has it whole."""
+    return text if len(text) <= LONGEST_CAUSE else f"{text[: LONGEST_CAUSE - 1]}…"
+
+
+def proposed(what: str, why: str) -> str:
+    """ "proposed 550 g (+50 g) for Fri 7 May: flat in the load"."""
+    return f"{what}: {why}" if why else what
+
+
+# All others: a line for each way in which they are in order
+
+
+#: What a line says of those named in it.
+GROUPS = {
+    "plan": mark("{number} on plan: {names}"),
+    "moved": mark("{number} adjusted: {names}"),
+    "hold": mark("{number} on hold: {names}"),
+    "told": mark("{number} told of something: {names}"),
+    "missing": mark("{number} not checked in yet: {names}"),
+    "later": mark("{number} asked later: {names}"),
+    "outside": mark("{number} not in a peak week: {names}"),
+}
+
+
+def group(which: str, number: int, names: Sequence[str], more: int) -> str:
+    """A line of those who are in order in the same way; `more` of them have no room in it."""
+    listed = ", ".join(names)
+    if more:
+        listed = trn("{names} and 1 more", "{names} and {number} more", more, names=listed)
+    return tr(GROUPS[which], number=number, names=listed)
+
+
+def moved(name: str, carb_g: float, change_g: float) -> str:
+    return f"{name} {figures.grams(carb_g)} ({figures.change(change_g)})"
+
+
+def held(name: str, carb_g: float, last: date) -> str:
+    return tr(
+        "{name} ({carb} until {last})", name=name, carb=figures.grams(carb_g),
+        last=figures.day(last),
+    )  # fmt: skip
+
+
+def with_word(name: str, word: str) -> str:
+    return f"{name} ({word})"
+
+
+def asked_about() -> str:
+    return tr("I have asked what it is")
+
+
+def paused() -> str:
+    return tr("paused")
+
+
+def first_questions() -> str:
+    return tr("first questions")
+
+
+def wrote(name: str, words: str) -> str:
+    said = " ".join(words.split())
+    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
+    return tr("{name} wrote: “{said}”", name=name, said=said)
+
+
+def how_to_open() -> str:
+    return tr("Type a name to open somebody's card, or tap All for a button each.")
+
+
+def where_are_you() -> str:
+    return tr("Times are your athletes' own: set your time zone with /digest.")
+
+
+# Answers from the roster
+
+
+def approve_button(name: str, carb_g: float) -> str:
+    return tr("{name}: approve {carb}", name=short(name), carb=figures.grams(carb_g))
+
+
+def keep_button(carb_g: float) -> str:
+    return tr("Keep {carb}", carb=figures.grams(carb_g))
+
+
+def several_button(count: int, rule: str, *, raised: bool) -> str:
+    if raised:
+        return tr("Approve {count} raises at once: {rule}", count=count, rule=rule)
+    return tr("Approve {count} cuts at once: {rule}", count=count, rule=rule)
+
+
+def several(lines: Sequence[str], rule: str, until: str, left_out: Sequence[str]) -> str:
+    parts = [
+        tr(
+            "{number} changes of one kind ({rule}), the first to be answered by {until}:",
+            number=len(lines), rule=rule, until=until,
+        ),
+        *lines,
+    ]  # fmt: skip
+    if left_out:
+        parts.append(tr("Not among them: {names}.", names=", ".join(left_out)))
+    return "\n\n".join(parts)
+
+
+def several_line(
+    name: str, days_out: int | None, planned_g: float, proposed_g: float, day: date, numbers: str
+) -> str:
+    """ "Mira, 2 days out: 500 g → 550 g (+50 g) on Fri 7 May. 61.0 kg, fullness 1 (expected 6)"."""
+    when = f", {figures.days_out(days_out)}" if days_out is not None else ""
+    change = tr(
+        "{planned} → {proposed} ({change}) on {day}",
+        planned=figures.grams(planned_g),
+        proposed=figures.grams(proposed_g),
+        change=figures.change(proposed_g - planned_g),
+        day=figures.day(day),
+    )
+    return f"{short(name)}{when}: {change}. {figures.sentence(numbers)}".strip()
+
+
+def ask_several(count: int) -> str:
+    return tr("Approve all {number} as proposed?", number=count)
+
+
+def yes_several_button(count: int) -> str:
+    return tr("Approve all {number}", number=count)
+
+
+def no_several_button() -> str:
+    return tr("Approve none of them here")
+
+
+def use_the_buttons() -> str:
+    return tr("Use the buttons: approve them all, or none of them here.")
+
+
+def has_open_alert(level: str) -> str:
+    return tr("open {level}", level=level)
+
+
+def is_frozen() -> str:
+    return tr("frozen")
+
+
+def nothing_alike() -> str:
+    return tr("There are no longer two of that kind open.")
+
+
+def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
+    """What the one tap has done; `left_out`: a sentence each."""
+    done = (
+        tr("Approved: {names}.", names=", ".join(names)) if names else tr("Nothing was approved.")
+    )
+    return "\n".join([done, *left_out])
+
+
+def left_out(name: str, why: str) -> str:
+    return tr("Left out: {name}. {why}", name=name, why=why)
+
+
+def alert_since() -> str:
+    return tr("An alert has come in since: look at the card first.")
+
+
+def not_yours_any_more() -> str:
+    return tr("You don't coach them any more.")
+
+
+def none_approved() -> str:
+    return tr("Nothing was approved; each still waits for your answer.")

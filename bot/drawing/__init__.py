@@ -1,0 +1,1 @@
+"""Drawing pictures for a phone: pixels, colours and type; no database, clock or chat."""

@@ -1,0 +1,31 @@
+"""The question whether a bridge between two events is to be used."""
+
+from __future__ import annotations
+
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
+from bot.dialogue.readers import one_of
+from bot.event import words_season as words
+
+USE, USUAL, LEAVE = "use", "usual", "leave"
+
+
+def _ask(answers: Answers) -> str:
+    return words.ask_bridge(
+        answers["_said"], answers["_earlier"], answers["_table"], answers["_between"]
+    )
+
+
+def _choices(answers: Answers) -> Choices:
+    return (
+        (Choice(words.use_button(), USE), Choice(words.leave_button(), LEAVE)),
+        (Choice(words.usual_draft_button(), USUAL),),
+    )
+
+
+#: Context: "_event", its "_said" and the "_earlier" one in words, "_between" (days), "_days" (the
+#: plan), "_table" to show, and "_base", the plan row that it would replace (0: none).
+BRIDGE_WEEK = Flow(
+    id="coach-bridge",
+    can_cancel=False,
+    steps=(Step(key="do", ask=_ask, read=one_of(USE, USUAL, LEAVE), choices=_choices),),
+)

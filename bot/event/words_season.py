@@ -1,0 +1,169 @@
+"""What is said of several events ahead of one athlete."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.words import coach_figures as figures
+from bot.words.common import day_and_year
+from bot.words.languages import tr
+from bot.words.names import KIND_WORDS
+
+
+def season_button() -> str:
+    return tr("Season")
+
+
+def short(kind: str, day: date, class_name: str = "") -> str:
+    """ "show on Sun 9 May", with the class behind it where there is one."""
+    said = tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=figures.day(day))
+    return f"{said} ({class_name})" if class_name else said
+
+
+def ahead(lines: Sequence[str]) -> str:
+    """One line for all that follow the event that counts."""
+    return tr("After that: {events}.", events="; ".join(lines)) if lines else ""
+
+
+def ask_stands(new: str, others: Sequence[str], *, own: bool, name: str) -> str:
+    known = figures.all_of(others)
+    if own:
+        return tr(
+            "You already have: {others}. Does the {new} replace one, or is it one more event?",
+            others=known, new=new,
+        )  # fmt: skip
+    return tr(
+        "{name} already has: {others}. Does the {new} replace one, or is it one more event?",
+        name=name, others=known, new=new,
+    )  # fmt: skip
+
+
+def replaces_button(event: str) -> str:
+    return tr("It replaces the {event}", event=event)
+
+
+def follows_button(*, first: bool) -> str:
+    if first:
+        return tr("One more: it comes first")
+    return tr("One more: it follows")
+
+
+def one_more(line: str, ahead_line: str) -> str:
+    parts = [tr("One more event: {event}.", event=line), ahead_line]
+    return "\n".join(part for part in parts if part)
+
+
+def athlete_one_more(coach: str, line: str) -> str:
+    return tr("{coach} has added an event: {event}.", coach=coach, event=line)
+
+
+def view(name: str, lines: Sequence[str], *, own: bool) -> str:
+    if not lines:
+        return tr("No event is set.")
+    head = tr("Your season:") if own else tr("{name}'s season:", name=figures.capital(name))
+    body = "\n".join(f"{number}. {line}" for number, line in enumerate(lines, start=1))
+    return f"{head}\n{body}\n\n" + tr(
+        "When one is over, the next takes over by itself. What was answered and looked back on "
+        "stays with its event."
+    )
+
+
+def entry(event: str, *, planned: bool, has_plan: bool) -> str:
+    if planned:
+        return tr("{event}: plan and limits are set", event=event)
+    if has_plan:
+        return tr("{event}: plan set, limits missing", event=event)
+    return tr("{event}: no plan yet", event=event)
+
+
+def plan_button(event: str) -> str:
+    return tr("Plan: {event}", event=event)
+
+
+def bridge_button(event: str) -> str:
+    return tr("Bridge: {event}", event=event)
+
+
+def remove_button(event: str) -> str:
+    return tr("Remove: {event}", event=event)
+
+
+def add_button() -> str:
+    return tr("Add an event")
+
+
+def removed(event: str) -> str:
+    return tr("Removed: {event}.", event=event)
+
+
+def ask_remove(event: str) -> str:
+    return tr("Take the {event} out of the season? Its plan no longer counts then.", event=event)
+
+
+def remove_yes_button() -> str:
+    return tr("Yes, remove it")
+
+
+def keep_button() -> str:
+    return tr("Keep it")
+
+
+def not_there() -> str:
+    return tr("That event is no longer part of the season.")
+
+
+def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, own: bool) -> str:
+    said = [tr("Next: {event}.", event=line)]
+    if close:
+        said.append(
+            tr(
+                "Until then eat and drink as your plan says. You don't empty out a second time: "
+                "what you have carries over."
+            )
+        )
+    if not planned:
+        said.append(
+            tr("It still needs a plan.")
+            if own
+            else tr("Your coach still has to set the plan for it.")
+        )
+    elif asked:
+        said.append(tr("I ask you each morning as before."))
+    return " ".join(said)
+
+
+def coach_next(name: str, line: str, *, planned: bool) -> str:
+    said = tr("Next for {name}: {event}.", name=name, event=line)
+    if planned:
+        return said
+    return f"{said} " + tr("It has no plan yet.")
+
+
+def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
+    return tr(
+        "Draft for the {event}, {days} days after the {earlier}. Between them: eat and drink as "
+        "always, no second depletion, then a smaller load (common practice: what was loaded "
+        "stays for days, so less fills up again). Check-ins adjust it.\n\n{table}\n\nUse it?",
+        event=event, earlier=earlier, days=days, table=table,
+    )  # fmt: skip
+
+
+def usual_draft_button() -> str:
+    return tr("The usual draft instead")
+
+
+def use_button() -> str:
+    return tr("Use this plan")
+
+
+def leave_button() -> str:
+    return tr("Leave it")
+
+
+def left() -> str:
+    return tr("OK, nothing was changed.")
+
+
+def day_and_kind(kind: str, day: date) -> str:
+    return tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=day_and_year(day))

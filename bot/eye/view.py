@@ -1,0 +1,115 @@
+"""A morning in the coach's eye: what was answered, what is seen, and the taps for it."""
+
+from __future__ import annotations
+
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import Turn
+from bot.decision.signoff import morning_line
+from bot.eye import comparing, words
+from bot.people.desk import clock_for
+from bot.people.people import get_person, local_date
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import DecisionRow, EventRow
+from bot.week.load import HISTORY_DAYS, checkin_row
+from bot.week.observed import look_rows
+from bot.words import coach_figures as figures
+from bot.words import common
+from engine.values.observed import CoachLook
+
+FURTHEST_OUT = 28  # days; a morning longer before an event is not called days out of it
+DAY = timedelta(days=1)
+
+
+def morning(
+    turn: Turn, reader: Person, profile: AthleteProfile, day: date, *, came: str = ""
+) -> tuple[str, Buttons]:
+    """The text and buttons of one morning for one coach; `came`: what a tap just led to."""
+    session, number = turn.session, profile.person_id
+    name = get_person(session, number).first_name
+    row = checkin_row(session, number, day)
+    rows = look_rows(session, number, day, day)
+    mine = next((one for one in rows if one.by_id == reader.id), None)
+    lines = [words.head(name, day_words(session, profile, day)), ""]
+    if row is not None:
+        expected = _expected(session, id_of(row))
+        lines.append(words.their_answers(name, morning_line(profile, row), expected))
+    else:
+        lines.append(words.no_answers(name))
+    for one in rows:
+        at = clock_for(session, reader, profile, one.at)
+        lines.append(
+            words.you_said(one.look, one.sharpness, at)
+            if one is mine
+            else words.other_said(
+                get_person(session, one.by_id).first_name, one.look, one.sharpness, at
+            )
+        )
+    if mine is not None:
+        lines.append(words.sharpness_if_you_like())
+    lines += ["", came] if came else []
+    compared = comparing.lines(session, profile, reader)
+    lines += ["", *compared] if compared else []
+    buttons = looks(number, day, mine.look if mine is not None else "")
+    if mine is not None:
+        buttons = [*buttons, *_sharpness(number, day, mine.sharpness)]
+    return "\n".join(lines), [*buttons, *_ways_on(turn, profile, day)]
+
+
+def looks(athlete_id: int, day: date, chosen: str = "") -> Buttons:
+    """A button for each look of that morning."""
+    keys = [
+        Button(
+            words.look_button(look, chosen=look == chosen),
+            f"c:eye-look:{athlete_id}:{day}:{look.name.lower()}",
+        )
+        for look in CoachLook
+    ]
+    return [keys[:3], keys[3:]]
+
+
+def day_words(session: Session, profile: AthleteProfile, day: date) -> str:
+    """The day, with days out where an event lay ahead of it."""
+    query = select(EventRow).where(
+        EventRow.athlete_id == profile.person_id,
+        EventRow.day >= day,
+        EventRow.day <= day + FURTHEST_OUT * DAY,
+    )
+    event = session.exec(query.order_by(col(EventRow.id).desc())).first()
+    said = figures.day(day)
+    return f"{said}, {figures.days_out((event.day - day).days)}" if event is not None else said
+
+
+def _sharpness(athlete_id: int, day: date, chosen: int | None) -> Buttons:
+    return [
+        [
+            Button(
+                words.sharpness_button(score, chosen=score == chosen),
+                f"c:eye-sharp:{athlete_id}:{day}:{score}",
+            )
+            for score in range(1, 6)
+        ],
+        [Button(words.take_back_button(), f"c:eye-back:{athlete_id}:{day}")],
+    ]
+
+
+def _ways_on(turn: Turn, profile: AthleteProfile, day: date) -> Buttons:
+    """Earlier and later mornings, and back to the card."""
+    number, today = profile.person_id, local_date(profile, turn.context)
+    aside = []
+    if day - DAY >= today - HISTORY_DAYS * DAY:
+        aside.append(Button(common.earlier_button(day - DAY), f"c:eye:{number}:{day - DAY}"))
+    if day < today:
+        aside.append(Button(common.later_button(day + DAY), f"c:eye:{number}:{day + DAY}"))
+    return [aside, [Button(common.back_button(), f"c:card:{number}")]]
+
+
+def _expected(session: Session, checkin_id: int) -> int | None:
+    """The fullness that the newest decision on that check-in expected."""
+    query = select(DecisionRow).where(DecisionRow.checkin_id == checkin_id)
+    row = session.exec(query.order_by(col(DecisionRow.id).desc())).first()
+    return row.decision.get("expected_fullness") if row is not None else None

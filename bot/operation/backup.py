@@ -1,0 +1,239 @@
+"""A back-up: one file with every row and every photo, taken while the bot runs, and put back.
+
+It is a ZIP file: `manifest.json`, `rows/TABLE.jsonl`, `photos/NAME`. The same file goes back into
+SQLite or PostgreSQL, whichever it came from. It holds health data and is as private as the database.
+"""
+
+from __future__ import annotations
+
+import hashlib
+import io
+import json
+import os
+import shutil
+import tempfile
+import zipfile
+from collections.abc import Iterator
+from dataclasses import dataclass
+from datetime import datetime
+from pathlib import Path, PurePosixPath
+from typing import IO, Any
+
+from sqlalchemy import Connection, Engine, update
+from sqlmodel import col
+
+from bot.operation.rows import count_in, lines_of, put_lines, snapshot, tables_in
+from bot.store.db import in_transaction, is_sqlite
+from bot.store.migrate import revision_of, upgrade_to
+from bot.store.tables.traffic import OutboxRow
+
+FORMAT = 1
+MANIFEST, ROWS, PHOTOS = "manifest.json", "rows", "photos"
+FROM_A_BACKUP = "restored from a back-up"
+
+
+class BackupError(Exception):
+    """What is wrong, and what to do, in a line."""
+
+
+@dataclass(frozen=True, slots=True)
+class Contents:
+    """What a back-up holds, or what was moved: rows by table, and photos."""
+
+    rows: dict[str, int]
+    photos: int
+
+    def told(self) -> str:
+        return f"{sum(self.rows.values())} rows in {len(self.rows)} tables, {self.photos} photos"
+
+
+def back_up(engine: Engine, photo_dir: Path | None, target: Path, now: datetime) -> Contents:
+    """Write a back-up to `target`, whole or not at all. Raises BackupError where it exists."""
+    if target.exists():
+        raise BackupError(f"{target} exists already; name another file")
+    target.parent.mkdir(mode=0o700, parents=True, exist_ok=True)
+    handle, name = tempfile.mkstemp(prefix=f".{target.name}-", dir=target.parent)
+    part = Path(name)  # readable by its owner alone, as mkstemp makes it
+    try:
+        with (
+            os.fdopen(handle, "wb") as file,
+            zipfile.ZipFile(file, "w", zipfile.ZIP_DEFLATED) as to,
+        ):
+            contents = _write(engine, photo_dir, to, now)
+        part.replace(target)
+    except BaseException:
+        part.unlink(missing_ok=True)
+        raise
+    return contents
+
+
+def put_back(engine: Engine, photo_dir: Path | None, source: Path) -> Contents:
+    """Fill an empty database and the photo folder from a back-up, all or nothing.
+
+    What still waited to be sent when it was taken is not sent any more: yesterday's target would
+    be taken for today's. Duties that have fallen due since are done as after a standstill, and open
+    alerts repeat themselves. Raises BackupError, having changed nothing.
+    """
+    with _opened(source) as archive:
+        manifest = _manifest_of(archive, source)
+        _check_digests(archive, manifest)
+        contents = Contents(manifest["rows"], len(manifest["photos"]))
+        fill(engine, manifest["revision"], lambda table: _lines_in(archive, table), contents.rows)
+        if photo_dir is not None:
+            _put_photos(archive, manifest["photos"], photo_dir)
+    in_transaction(engine, _let_old_messages_rest)
+    return contents
+
+
+def fill(engine: Engine, revision: str, lines: Any, expected: dict[str, int]) -> None:
+    """Bring an empty database to `revision`, put rows in, count them, and bring it up to date.
+
+    `lines(table name)` gives the lines of a table. Raises BackupError on a database that is in use,
+    on a revision that this version does not know, and on counts that differ.
+    """
+    if revision_of(engine) is not None and not _is_empty(engine):
+        raise BackupError("the database to fill is not empty; name a new one")
+    upgrade_to(engine, revision)
+    with engine.begin() if not is_sqlite(engine) else _writing(engine) as connection:
+        for table in tables_in(connection):
+            if table.name not in expected:
+                continue
+            put = put_lines(connection, table, lines(table.name))
+            if put != expected[table.name] or put != count_in(connection, table):
+                raise BackupError(
+                    f"table {table.name}: {put} rows instead of {expected[table.name]}"
+                )
+        strangers = set(expected) - {table.name for table in tables_in(connection)}
+        if strangers:
+            raise BackupError(f"unknown tables: {', '.join(sorted(strangers))}")
+    upgrade_to(engine, "head")
+
+
+def _writing(engine: Engine) -> Any:
+    return engine.execution_options(begin_immediate=True).begin()
+
+
+def _is_empty(engine: Engine) -> bool:
+    with engine.connect() as connection:
+        return all(count_in(connection, table) == 0 for table in tables_in(connection))
+
+
+def _write(engine: Engine, photo_dir: Path | None, to: zipfile.ZipFile, now: datetime) -> Contents:
+    rows: dict[str, int] = {}
+    digests: dict[str, str] = {}
+    revision = revision_of(engine)
+    if revision is None:
+        raise BackupError("the database is empty; there is nothing to back up")
+    with snapshot(engine) as connection:
+        for table in tables_in(connection):
+            name = f"{ROWS}/{table.name}.jsonl"
+            rows[table.name], digests[name] = _write_rows(to, name, connection, table)
+    photos = _write_photos(to, photo_dir, digests)
+    manifest = {
+        "format": FORMAT,
+        "made_at": now.isoformat(),
+        "revision": revision,
+        "rows": rows,
+        "photos": photos,
+        "sha256": digests,
+    }
+    to.writestr(MANIFEST, json.dumps(manifest, indent=1))
+    return Contents(rows, len(photos))
+
+
+def _write_rows(
+    to: zipfile.ZipFile, name: str, connection: Connection, table: Any
+) -> tuple[int, str]:
+    digest, count = hashlib.sha256(), 0
+    with to.open(name, "w", force_zip64=True) as member:
+        for line in lines_of(connection, table):
+            data = f"{line}\n".encode()
+            digest.update(data)
+            member.write(data)
+            count += 1
+    return count, digest.hexdigest()
+
+
+def _write_photos(
+    to: zipfile.ZipFile, photo_dir: Path | None, digests: dict[str, str]
+) -> list[str]:
+    names: list[str] = []
+    if photo_dir is None or not photo_dir.is_dir():
+        return names
+    for file in sorted(photo_dir.iterdir()):
+        try:
+            content = file.read_bytes() if file.is_file() else None
+        except FileNotFoundError:  # deleted meanwhile: its time was over
+            content = None
+        if content is not None:
+            name = f"{PHOTOS}/{file.name}"
+            digests[name] = hashlib.sha256(content).hexdigest()
+            to.writestr(zipfile.ZipInfo(name), content)
+            names.append(file.name)
+    return names
+
+
+def _opened(source: Path) -> zipfile.ZipFile:
+    try:
+        return zipfile.ZipFile(source)
+    except (OSError, zipfile.BadZipFile):
+        raise BackupError(f"{source} cannot be read as a back-up; is it the right file?") from None
+
+
+def _manifest_of(archive: zipfile.ZipFile, source: Path) -> dict[str, Any]:
+    try:
+        manifest: dict[str, Any] = json.loads(archive.read(MANIFEST))
+        given = manifest["format"]
+    except (KeyError, ValueError, zipfile.BadZipFile):
+        raise BackupError(f"{source} is not a back-up of brimline, or is damaged") from None
+    if given != FORMAT:
+        raise BackupError(f"{source} was made by a newer version of brimline; update brimline")
+    return manifest
+
+
+def _check_digests(archive: zipfile.ZipFile, manifest: dict[str, Any]) -> None:
+    for name, expected in manifest["sha256"].items():
+        digest = hashlib.sha256()
+        try:
+            with archive.open(name) as member:
+                shutil.copyfileobj(member, _Into(digest))
+        except (KeyError, zipfile.BadZipFile, EOFError):
+            raise BackupError(f"the back-up is damaged: {name} cannot be read") from None
+        if digest.hexdigest() != expected:
+            raise BackupError(f"the back-up is damaged: {name} is not as it was written")
+
+
+class _Into(io.RawIOBase):
+    """A digest that takes in what is written to it."""
+
+    def __init__(self, digest: Any) -> None:
+        self._digest = digest
+
+    def write(self, data: Any) -> int:
+        self._digest.update(data)
+        return len(data)
+
+
+def _lines_in(archive: zipfile.ZipFile, table: str) -> Iterator[str]:
+    with archive.open(f"{ROWS}/{table}.jsonl") as member:
+        yield from _text_lines(member)
+
+
+def _text_lines(member: IO[bytes]) -> Iterator[str]:
+    for line in member:  # split at line feeds alone: JSON may hold other separators
+        yield line.decode().rstrip("\n")
+
+
+def _put_photos(archive: zipfile.ZipFile, names: list[str], photo_dir: Path) -> None:
+    photo_dir.mkdir(mode=0o700, parents=True, exist_ok=True)
+    for name in names:
+        if PurePosixPath(name).name != name or name in ("", ".", ".."):
+            raise BackupError("the back-up is damaged: a photo's name leads elsewhere")
+        file = photo_dir / name
+        file.touch(mode=0o600)
+        file.write_bytes(archive.read(f"{PHOTOS}/{name}"))
+
+
+def _let_old_messages_rest(session: Any) -> None:
+    open_ones = update(OutboxRow).where(col(OutboxRow.status).in_(("waiting", "sending")))
+    session.connection().execute(open_ones.values(status="dropped", problem=FROM_A_BACKUP))

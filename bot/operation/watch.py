@@ -1,0 +1,112 @@
+"""A dead man's switch: where prompts or alerts fall behind, whoever runs the bot is told.
+
+The word goes straight to Telegram, past the outbox, since the outbox may be what stands still. It
+holds counts and minutes, nothing about anybody.
+"""
+
+from __future__ import annotations
+
+import asyncio
+from datetime import timedelta
+
+import structlog
+from sqlalchemy import Engine
+from sqlalchemy.exc import SQLAlchemyError
+from sqlmodel import Session
+from telegram.error import TelegramError
+
+from bot.core.clock import Clock
+from bot.core.logs import error_name
+from bot.operation.backlog import Backlog, backlog
+from bot.telegram.transport import Transport
+
+LOOK_EVERY_S = 30.0
+SAY_AGAIN_AFTER_S = 3600.0
+#: How long something may wait before it is trouble, by queue. What is urgent may not wait at all.
+LONGEST = {
+    "inbox": timedelta(minutes=3),
+    "outbox": timedelta(minutes=10),
+    "urgent": timedelta(minutes=1),
+    "agenda": timedelta(minutes=5),
+}
+SPOKEN = {
+    "inbox": "messages from athletes and coaches wait to be read",
+    "outbox": "messages wait to be sent",
+    "urgent": "urgent messages, alerts among them, wait to be sent",
+    "agenda": "timed duties (prompts, reminders, deadlines) are overdue",
+}
+
+_log = structlog.get_logger(__name__)
+
+
+def troubles(found: Backlog) -> list[str]:
+    """What is wrong, a line each; empty where all is well."""
+    lines = [
+        f"{queue.count} {SPOKEN[queue.name]}, the oldest for {minutes(queue.oldest)}"
+        for queue in found.queues
+        if queue.count and queue.oldest > LONGEST[queue.name]
+    ]
+    if found.set_aside:
+        lines.append(f"{found.set_aside} messages could not be handled and were set aside")
+    return lines
+
+
+def minutes(span: timedelta) -> str:
+    whole = round(span.total_seconds() / 60)
+    return f"{whole} minute{'' if whole == 1 else 's'}"
+
+
+class Watch:
+    """Looks now and then, and tells the operator's chat: at once, each hour again, and when it ends."""
+
+    def __init__(
+        self, engine: Engine, clock: Clock, transport: Transport, operator_chat: int | None
+    ) -> None:
+        self._engine = engine
+        self._clock = clock
+        self._transport = transport
+        self._chat = operator_chat
+        self._told: frozenset[str] = frozenset()
+        self._told_at: float | None = None
+        self._set_aside = 0
+
+    async def look(self) -> None:
+        """Look once, after a while; fails only where the logs are told why."""
+        await self._clock.sleep(LOOK_EVERY_S)
+        kinds, lines = await asyncio.to_thread(self._found)
+        if kinds:
+            _log.error("the bot is behind", kind=",".join(sorted(kinds)), count=len(lines))
+        if self._chat is None:
+            return
+        ran = self._clock.monotonic()
+        again = self._told_at is None or ran - self._told_at >= SAY_AGAIN_AFTER_S
+        if kinds - self._told or (kinds and again):
+            await self._say(
+                "Brimline is behind:\n" + "\n".join(f"- {line}" for line in lines), kinds
+            )
+        elif self._told and not kinds:
+            await self._say("Brimline has caught up: nothing is overdue any more.", kinds)
+
+    def _found(self) -> tuple[frozenset[str], list[str]]:
+        try:
+            with Session(self._engine) as session:
+                found = backlog(session, self._clock.now())
+        except SQLAlchemyError as error:
+            _log.error("the database does not answer", error=error_name(error))
+            return frozenset({"database"}), ["the database does not answer; nothing can be stored"]
+        kinds = {q.name for q in found.queues if q.count and q.oldest > LONGEST[q.name]}
+        lines = troubles(found)
+        if found.set_aside > self._set_aside:
+            kinds.add("set-aside")
+        elif found.set_aside:
+            lines = lines[:-1]  # it was told when it happened
+        self._set_aside = found.set_aside
+        return frozenset(kinds), lines
+
+    async def _say(self, text: str, kinds: frozenset[str]) -> None:
+        try:
+            await self._transport.call("sendMessage", {"chat_id": self._chat, "text": text})
+        except TelegramError as error:
+            _log.error("the operator could not be told", error=error_name(error))
+            return  # tried again at the next look
+        self._told, self._told_at = kinds, self._clock.monotonic()

@@ -1,0 +1,80 @@
+"""A plan that does not fit its limits is put to the coach again, with what could give way."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.core.turn import Turn
+from bot.dialogue import asking
+from bot.plan import words as plan_words
+from bot.plan.fit import words
+from bot.plan.fit.flow import PLAN_FIT
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import EventRow
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    current_limits,
+    limits_row,
+    plan_days,
+    plan_row,
+)
+from bot.words import coach_figures as figures
+from engine.planning.fitting import room_made
+from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
+from engine.values.plan import PeakPlan
+
+
+def limits_for(
+    session: Session, profile: AthleteProfile, event: EventRow, plan: PeakPlan
+) -> Limits:
+    """The limits in force, or else those that would be suggested around the plan."""
+    athlete = athlete_of(profile)
+    limits = current_limits(session, event, athlete)
+    return limits or Limits.suggested(athlete, plan, baseline_of(profile))
+
+
+def offer_room(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    plan: PeakPlan,
+    *,
+    shape: str,
+    reason: str = "",
+    how: str = "",
+) -> None:
+    """Ask what is to give way: a limit, a figure of the draft, or nothing; or whether it is used."""
+    limits = limits_for(turn.session, profile, event, plan)
+    problems, unit = plan_problems(plan, limits), profile.volume_unit
+    room = room_made(plan, limits)
+    standing, bounds = plan_row(turn.session, event), limits_row(turn.session, event)
+    asking.open_question(
+        turn, coach, PLAN_FIT, subject_id=profile.person_id,
+        answers={
+            "_event": event.id, "_event_day": event.day.isoformat(),
+            "_base": standing.id if standing is not None else 0,
+            "_limits": bounds.id if bounds is not None else 0,
+            "_days": plan_days(plan), "_shape": shape, "_reason": reason, "_how": how,
+            "_problems": plan_words.problem_lines(problems, unit) if problems else "",
+            "_raises": words.limit_moves([(m.key, m.was, m.becomes) for m in room.moved], unit)
+            if room.limits is not None else "",
+            "_past": _past(limits, room.past_bounds, unit),
+            "_bounds": {key: getattr(room.limits, key) for key in LIMIT_KEYS}
+            if room.limits is not None else None,
+            "_volume_unit": unit,
+        },
+    )  # fmt: skip
+
+
+def _past(limits: Limits, past: tuple[Problem, ...], unit: str) -> str:
+    if not past:
+        return ""
+    rail = limits.guard_rails.rail(past[0].limit)
+    over = past[0].value > rail.high
+    bound = rail.high if over else rail.low
+    source = rail.high_source if over else rail.low_source
+    return words.past_bound(
+        past[0].limit, figures.limit(past[0].limit, bound, unit), source.citation
+    )

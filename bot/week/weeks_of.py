@@ -1,0 +1,335 @@
+"""Every peak week of an athlete as rows aligned by days out: planned, set, eaten, answered, decided.
+
+What compares, counts or exports weeks reads them here, so that all of it speaks of the same figures.
+A handful of queries whatever the number of athletes and weeks.
+"""
+
+from __future__ import annotations
+
+import datetime as dt
+from collections import defaultdict
+from collections.abc import Collection, Iterator, Mapping, Sequence
+from dataclasses import dataclass, field, replace
+from typing import Any, cast
+
+from sqlalchemy.orm import QueryableAttribute, defer
+from sqlmodel import Session, col, select
+
+from bot.people.changes import Change
+from bot.store.base import id_of
+from bot.store.tables.coach_eye import CoachLookRow
+from bot.store.tables.people import HistoryRow
+from bot.store.tables.week import (
+    CheckInRow,
+    DaySetRow,
+    DecisionRow,
+    DecisionStatus,
+    EventRow,
+    PlanRow,
+    SymptomReport,
+)
+from bot.week.load import READINGS
+from bot.week.observed import observed_of
+from engine.evidence.debriefing import EATEN_KNOWN_DAYS
+from engine.values.observed import Observed, most_careful
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget
+
+_DAY = dt.timedelta(days=1)
+#: Databases bound how many values one query may name.
+_AT_ONCE = 500
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class DayRow:
+    """One day of a week; None for what is not known.
+
+    Weight, band, fullness, sharpness, stomach, sleep and symptoms are of that day's morning;
+    `eaten_carb_g` and `water_l` are the day's own, as told the morning after. `set_carb_g` is None
+    while the plan's figure stands. `eye` is what the coach saw that morning, the most careful word
+    where there are two. `rule` decided on that day's figure, with `status`; `set_by` is
+    decision | coach | plan.
+    """
+
+    date: dt.date
+    days_out: int
+    planned: DayTarget | None = None
+    set_carb_g: float | None = None
+    set_by: str | None = None
+    eaten_carb_g: float | None = None
+    water_l: float | None = None
+    answered: bool = False
+    weight_kg: float | None = None
+    band_low_kg: float | None = None
+    band_high_kg: float | None = None
+    fullness: int | None = None
+    expected_fullness: int | None = None
+    sharpness: int | None = None
+    eye: str | None = None
+    eye_sharpness: int | None = None
+    gut: str | None = None
+    sleep_h: float | None = None
+    symptoms: tuple[str, ...] = ()
+    note: str = ""
+    rule: str | None = None
+    status: str | None = None
+
+    @property
+    def carb_g(self) -> float | None:
+        """What held for the day: what was set, else what was planned."""
+        if self.set_carb_g is not None:
+            return self.set_carb_g
+        return self.planned.carb_g if self.planned is not None else None
+
+    @property
+    def against_band(self) -> int | None:
+        """1 above the band, -1 below it, 0 inside; None where either is not known."""
+        if self.weight_kg is None or self.band_low_kg is None or self.band_high_kg is None:
+            return None
+        return (self.weight_kg > self.band_high_kg) - (self.weight_kg < self.band_low_kg)
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class WeekRows:
+    """A week with a plan: its days from the furthest out to the event; `look` is the verdict."""
+
+    athlete_id: int
+    event_id: int
+    kind: str  # show | shoot | trial
+    day: dt.date
+    zone: str
+    active: bool
+    look: str | None
+    days: tuple[DayRow, ...]
+
+    def at(self, days_out: int) -> DayRow | None:
+        return next((day for day in self.days if day.days_out == days_out), None)
+
+    @property
+    def load(self) -> tuple[DayRow, ...]:
+        """The days of the load."""
+        return tuple(day for day in self.days if day.days_out in LOAD_DAYS)
+
+    @property
+    def load_g(self) -> float:
+        """The carbohydrate that held over the load."""
+        return sum(day.carb_g or 0.0 for day in self.load)
+
+    @property
+    def eaten_share(self) -> float | None:
+        """Eaten of it on the load days of which that is known, two at least; else None."""
+        known = [
+            (day.eaten_carb_g, day.carb_g)
+            for day in self.load
+            if day.eaten_carb_g is not None and day.carb_g
+        ]
+        if len(known) < EATEN_KNOWN_DAYS.value:
+            return None
+        return sum(eaten for eaten, _ in known) / sum(held for _, held in known)
+
+    @property
+    def mornings(self) -> int:
+        """How many mornings were answered."""
+        return sum(day.answered for day in self.days)
+
+
+def weeks_of(
+    session: Session, athletes: Collection[int], *, until: dt.date | None = None
+) -> dict[int, tuple[WeekRows, ...]]:
+    """By athlete, every week that has a plan, oldest first; an event that was moved has no week.
+
+    `until` leaves out weeks whose first day lies after it. Empty weeks are there too: whoever counts
+    looks at `mornings`.
+    """
+    found: dict[int, tuple[WeekRows, ...]] = {}
+    for chunk in _chunks(sorted(athletes)):
+        found |= _weeks_of(session, chunk, until)
+    return found
+
+
+def weeks_of_one(
+    session: Session, athlete_id: int, *, until: dt.date | None = None
+) -> tuple[WeekRows, ...]:
+    """The same for one athlete."""
+    return weeks_of(session, [athlete_id], until=until)[athlete_id]
+
+
+@dataclass(slots=True)
+class _Told:
+    """What the tables hold of some athletes, each by (athlete, date)."""
+
+    mornings: dict[tuple[int, dt.date], CheckInRow]
+    set_days: dict[tuple[int, dt.date], DaySetRow]
+    reported: dict[tuple[int, dt.date], list[str]]
+    seen: dict[tuple[int, dt.date], list[Observed]]
+    decided: Mapping[int, Mapping[str, Any]]  # the newest on a morning, by its check-in
+    setting: dict[tuple[int, dt.date], tuple[str, str]] = field(default_factory=dict)
+
+
+def _weeks_of(
+    session: Session, athletes: Sequence[int], until: dt.date | None
+) -> dict[int, tuple[WeekRows, ...]]:
+    events = _events(session, athletes, until)
+    plans = _plans(session, [id_of(event) for event in events])
+    events = [event for event in events if event.id in plans]
+    found: dict[int, list[WeekRows]] = {athlete: [] for athlete in athletes}
+    if events:
+        told = _told(session, athletes, events)
+        for event in events:
+            found[event.athlete_id].append(_week(event, plans[id_of(event)], told))
+    return {athlete: tuple(weeks) for athlete, weeks in found.items()}
+
+
+def _events(session: Session, athletes: Sequence[int], until: dt.date | None) -> list[EventRow]:
+    """Events by day; of those on one day the last one set, and none that gave way to another day."""
+    query = select(EventRow).where(col(EventRow.athlete_id).in_(athletes))
+    if until is not None:
+        query = query.where(col(EventRow.day) <= until + max(PLAN_DAYS) * _DAY)
+    gone = _given_way(session, athletes)
+    by_day: dict[tuple[int, dt.date], EventRow] = {}
+    for event in session.exec(query.order_by(col(EventRow.id))):
+        if event.active or event.id not in gone:
+            by_day[event.athlete_id, event.day] = event
+    return sorted(by_day.values(), key=lambda event: (event.athlete_id, event.day))
+
+
+def _given_way(session: Session, athletes: Sequence[int]) -> set[int]:
+    """Events that were moved to another day, or set and taken back, before their day had come."""
+    query = (
+        select(HistoryRow)
+        .where(
+            col(HistoryRow.athlete_id).in_(athletes),
+            col(HistoryRow.what).in_([Change.EVENT_SET, Change.TAKEN_BACK]),
+        )
+        .order_by(col(HistoryRow.id))
+    )
+    gone: set[int] = set()
+    moves: dict[int, tuple[int, int | None]] = {}
+    for row in session.exec(query):
+        if row.what == Change.EVENT_SET:
+            event = int(row.detail["event"])
+            earlier = (row.detail.get("before") or {}).get("event")
+            moves[id_of(row)] = event, earlier
+            gone.discard(event)
+            if earlier is not None:
+                gone.add(int(earlier))
+        elif row.detail.get("of") in moves:
+            event, earlier = moves[row.detail["of"]]
+            gone.add(event)
+            gone.discard(earlier or 0)
+    return gone
+
+
+def _plans(session: Session, events: Sequence[int]) -> dict[int, dict[int, DayTarget]]:
+    """The newest plan of each event, its days by days out."""
+    found: dict[int, dict[int, DayTarget]] = {}
+    for chunk in _chunks(events):
+        query = select(PlanRow.event_id, col(PlanRow.days)).where(col(PlanRow.event_id).in_(chunk))
+        for event_id, days in session.exec(query.order_by(col(PlanRow.id))):
+            found[event_id] = {day["days_out"]: DayTarget(**day) for day in days}
+    return found
+
+
+def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow]) -> _Told:
+    first = min(event.day for event in events) - max(PLAN_DAYS) * _DAY
+    last = max(event.day for event in events) + _DAY
+    mornings = select(CheckInRow).where(
+        col(CheckInRow.athlete_id).in_(athletes), CheckInRow.date >= first, CheckInRow.date <= last
+    )
+    set_days = select(DaySetRow).where(
+        col(DaySetRow.athlete_id).in_(athletes), DaySetRow.date >= first, DaySetRow.date <= last
+    )
+    reports = select(SymptomReport).where(
+        col(SymptomReport.athlete_id).in_(athletes),
+        SymptomReport.date >= first,
+        SymptomReport.date <= last,
+    )
+    decisions = (
+        select(DecisionRow)
+        # Not the cases: each is a whole history, and nothing here reads it.
+        .options(defer(cast("QueryableAttribute[Any]", DecisionRow.case)))
+        .where(
+            col(DecisionRow.athlete_id).in_(athletes),
+            DecisionRow.sets_date >= first,
+            DecisionRow.sets_date <= last,
+        )
+    )
+    reported: dict[tuple[int, dt.date], list[str]] = defaultdict(list)
+    for report in session.exec(reports.order_by(col(SymptomReport.id))):
+        if not report.symptom.startswith(READINGS):
+            reported[report.athlete_id, report.date].append(report.symptom)
+    looks = select(CoachLookRow).where(
+        col(CoachLookRow.athlete_id).in_(athletes),
+        CoachLookRow.date >= first,
+        CoachLookRow.date <= last,
+    )
+    seen: dict[tuple[int, dt.date], list[Observed]] = defaultdict(list)
+    for look in session.exec(looks.order_by(col(CoachLookRow.id))):
+        seen[look.athlete_id, look.date].append(observed_of(look))
+    decided: dict[int, dict[str, Any]] = {}
+    setting: dict[tuple[int, dt.date], tuple[str, str]] = {}
+    for one in session.exec(decisions.order_by(col(DecisionRow.id))):
+        decided[one.checkin_id] = one.decision
+        if one.status != DecisionStatus.REPLACED:
+            setting[one.athlete_id, one.sets_date] = str(one.decision["rule"]), one.status
+    return _Told(
+        mornings={(row.athlete_id, row.date): row for row in session.exec(mornings)},
+        set_days={(row.athlete_id, row.date): row for row in session.exec(set_days)},
+        reported=reported,
+        seen=seen,
+        decided=decided,
+        setting=setting,
+    )
+
+
+def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRows:
+    return WeekRows(
+        athlete_id=event.athlete_id,
+        event_id=id_of(event),
+        kind=event.kind,
+        day=event.day,
+        zone=event.zone,
+        active=event.active,
+        look=event.look,
+        days=tuple(_day(event, out, plan.get(out), told) for out in PLAN_DAYS),
+    )
+
+
+def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told) -> DayRow:
+    date = event.day - days_out * _DAY
+    key = event.athlete_id, date
+    morning, after = told.mornings.get(key), told.mornings.get((event.athlete_id, date + _DAY))
+    set_row = told.set_days.get(key)
+    rule, status = told.setting.get(key, (None, None))
+    eye = most_careful(told.seen.get(key, ()))
+    row = DayRow(
+        date=date, days_out=days_out, planned=planned, rule=rule, status=status,
+        set_carb_g=set_row.carb_g if set_row is not None else None,
+        set_by=set_row.by if set_row is not None else None,
+        eaten_carb_g=after.carb_eaten_g if after is not None else None,
+        water_l=after.water_l if after is not None else None,
+        symptoms=tuple(told.reported.get(key, ())),
+        eye=eye.look.value if eye is not None else None,
+        eye_sharpness=eye.sharpness if eye is not None else None,
+    )  # fmt: skip
+    return row if morning is None else _answered(row, morning, told.decided.get(id_of(morning), {}))
+
+
+def _answered(row: DayRow, morning: CheckInRow, decision: Mapping[str, Any]) -> DayRow:
+    """The day with what its own morning said, and what that morning's decision had expected."""
+    band = decision.get("band") or {}
+    # Somebody who only tapped that something is wrong has not answered the morning's questions.
+    told = (morning.weight_kg, morning.fullness, morning.sharpness, morning.water_l)
+    return replace(
+        row,
+        answered=any(answer is not None for answer in told),
+        weight_kg=morning.weight_kg, fullness=morning.fullness, sharpness=morning.sharpness,
+        gut=morning.gut, sleep_h=morning.sleep_h, note=morning.note,
+        band_low_kg=band.get("low_kg"), band_high_kg=band.get("high_kg"),
+        expected_fullness=decision.get("expected_fullness"),
+        symptoms=tuple(dict.fromkeys([*morning.symptoms, *row.symptoms])),
+    )  # fmt: skip
+
+
+def _chunks(numbers: Sequence[int]) -> Iterator[Sequence[int]]:
+    for start in range(0, len(numbers), _AT_ONCE):
+        yield numbers[start : start + _AT_ONCE]

@@ -1,0 +1,65 @@
+"""What is delivered for a server holds together: pins, unit, container and settings."""
+
+from __future__ import annotations
+
+import re
+import tomllib
+from configparser import ConfigParser
+from pathlib import Path
+
+from packaging.requirements import Requirement
+
+ROOT = Path(__file__).parents[2]
+DEPLOY = ROOT / "deploy"
+
+
+def pinned() -> dict[str, str]:
+    return dict(
+        re.findall(r"^([a-z0-9-]+)==(\S+) \\$", (DEPLOY / "constraints.txt").read_text(), re.M)
+    )
+
+
+def unit(name: str) -> ConfigParser:
+    found = ConfigParser(strict=False, interpolation=None, delimiters="=")
+    found.optionxform = str  # type: ignore[assignment, method-assign]
+    found.read_string((DEPLOY / name).read_text())
+    return found
+
+
+def test_every_library_is_pinned_to_a_version_that_the_project_allows_and_has_a_hash() -> None:
+    project = tomllib.loads((ROOT / "pyproject.toml").read_text())["project"]
+    pins = pinned()
+    for line in project["dependencies"]:
+        wanted = Requirement(line)
+        assert wanted.name.lower() in pins, f"{wanted.name} is not in deploy/constraints.txt"
+        assert wanted.specifier.contains(pins[wanted.name.lower()]), line
+    text = (DEPLOY / "constraints.txt").read_text()
+    assert text.count("--hash=sha256:") == len(pins)
+
+
+def test_the_service_comes_back_but_not_with_a_wrong_setting_and_has_few_rights() -> None:
+    service = unit("brimline.service")["Service"]
+    assert service["Restart"] == "always"
+    assert service["RestartPreventExitStatus"] == "2"  # as bot.operation.commands.WRONG_SETTING
+    for right in ("NoNewPrivileges", "PrivateTmp", "PrivateDevices", "ProtectHome"):
+        assert service[right] == "true"
+    assert service["ProtectSystem"] == "strict"
+    assert service["CapabilityBoundingSet"] == ""
+
+
+def test_the_nightly_backup_runs_beside_the_service_as_the_same_user() -> None:
+    backup, service = (
+        unit("brimline-backup.service")["Service"],
+        unit("brimline.service")["Service"],
+    )
+    assert backup["User"] == service["User"]
+    assert backup["EnvironmentFile"] == service["EnvironmentFile"]
+    assert backup["ExecStart"].endswith("brimline backup")
+
+
+def test_the_container_runs_as_nobody_special_and_is_asked_whether_it_is_ready() -> None:
+    text = (DEPLOY / "Containerfile").read_text()
+    assert text.rindex("USER brimline") > text.rindex("FROM ")
+    assert "--require-hashes" in text
+    assert "/ready" in text
+    assert "read_only: true" in (DEPLOY / "compose.yaml").read_text()

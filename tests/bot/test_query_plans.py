@@ -1,0 +1,109 @@
+"""Nothing that an answer waits for reads a whole table: the database is asked how it would look."""
+
+from __future__ import annotations
+
+import re
+from collections.abc import Callable
+from datetime import UTC, datetime
+from typing import Any
+
+from sqlalchemy import Engine, event
+
+from bot.core.clock import DrivenClock
+from bot.core.duties import Duties
+from bot.core.use_cases import UseCases
+from bot.operation.backlog import backlog
+from bot.store.db import claiming
+from bot.store.tables import metadata
+from bot.telegram.sender import Sender
+from bot.telegram.worker import Worker
+from tests.support.weeks import Team
+
+MORNING = datetime(2027, 5, 4, 6, 30, tzinfo=UTC)
+
+#: Tables of a few rows however many people there are.
+STAY_SMALL = {"setting"}
+GROWING = {table for table in metadata.tables if table not in STAY_SMALL}
+# "SEARCH" without an index is said of min() and max(), which then read everything but for the key.
+READS_ALL = re.compile(
+    r"^(?:SCAN (?!\w+ USING (?:COVERING )?INDEX ix_\w+_open)|SEARCH (?!\w+ USING))(\w+)"
+)
+OF_A_KEY = "SELECT max(outbox.id)"
+
+
+class Asked:
+    """Every statement that was put to a database, with values that it was put with.
+
+    `writing` leaves out what a test itself looks up: it asks outside of writing transactions.
+    """
+
+    def __init__(self, engine: Engine, *, writing: bool) -> None:
+        self.statements: dict[str, Any] = {}
+        self._writing = writing
+        event.listen(engine, "before_cursor_execute", self._note)
+
+    def _note(
+        self, connection: Any, _cursor: Any, statement: str, values: Any, _context: Any, many: bool
+    ) -> None:
+        if self._writing and not connection.get_execution_options().get("begin_immediate"):
+            return
+        if not many and statement.startswith(("SELECT", "UPDATE", "DELETE", "WITH")):
+            self.statements[statement] = values
+
+    def reading_whole_tables(self, engine: Engine) -> dict[str, str]:
+        """Statements whose plan reads all rows of a table that grows, with that line of the plan."""
+        found = {}
+        with engine.connect() as connection:
+            for statement, values in list(self.statements.items()):
+                plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values)
+                for *_, line in plan.all():
+                    scanned = READS_ALL.match(line)
+                    by_key = statement.startswith(OF_A_KEY)
+                    if scanned and scanned.group(1) in GROWING and not by_key:
+                        found[statement] = line
+        return found
+
+
+def test_a_check_in_an_approval_and_the_views_read_by_index_alone(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(MORNING)
+    asked = Asked(team.world.engine, writing=True)
+
+    team.athlete.writes("60.4 5 3.5 fine")
+    team.athlete.writes("/today")
+    team.athlete.writes("can I have coffee")
+    team.coach.writes("/roster")
+    team.coach.taps("Mira")
+    team.coach.writes("/help")
+    team.morning(3)
+    team.athlete.writes("60.2 3 3.5 2")
+    team.morning(3, hour=20)
+    team.athlete.writes("dizzy and cramps")
+
+    assert len(asked.statements) > 50
+    assert asked.reading_whole_tables(team.world.engine) == {}
+
+
+async def test_the_queues_are_worked_off_and_watched_by_index_alone(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    team = team_at(MORNING)
+    engine, clock = team.world.engine, DrivenClock(MORNING)
+    asked = Asked(engine, writing=False)
+    nothing = UseCases(
+        incoming=lambda turn: None, due=lambda turn, row: None, undeliverable=lambda turn, row: None
+    )
+    worker = Worker(
+        engine, nothing, clock, lambda: team.world.context, threads=1, handled=lambda: None
+    )
+
+    await worker.step()
+    await worker.close()
+    Duties(engine, nothing, clock, lambda: team.world.context).do_due()
+    with claiming(engine) as session:
+        list(Sender.heads(session, MORNING))
+        backlog(session, MORNING)
+
+    assert len(asked.statements) > 8
+    assert asked.reading_whole_tables(engine) == {}

