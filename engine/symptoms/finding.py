@@ -91,12 +91,7 @@ class Heard:
     @property
     def placed(self) -> bool:
         """Whether the clause is accounted for."""
-        return bool(self.understood or self.drugs)
-
-    @property
-    def understood(self) -> bool:
-        """Whether it was read for complaints: a drug named says nothing of what it was taken for."""
-        return bool(self.found or self.denied or self.elsewhere)
+        return bool(self.found or self.denied or self.drugs or self.elsewhere)
 
 
 class Judge(Protocol):

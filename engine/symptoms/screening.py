@@ -68,9 +68,9 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: Chosen on four tables of sentences: of 245 harmless ones that the tables took for sure it leaves few,
 #: of 430 warnings found for sure it turns 2 % into questions.
 _HARDLY = 0.7
-#: From here on a find that is no warning is let pass, the doubtful before the sure: the sentence goes to
-#: the coach as any other. A warning never is.
-_NOT_AT_ALL, _NOT_EVEN_SURE = 0.95, 0.985
+#: From here on what a doubtful phrase found is let pass, if it is no warning: the sentence goes to the
+#: coach as any other.
+_NOT_AT_ALL = 0.95
 #: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
 _PLAIN_ENOUGH = 0.9
 # A husband or a mother who writes in the athlete's place.
@@ -112,7 +112,6 @@ def screen(text: str) -> Screening:
     denied: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
-    listened: list[str] = []
     muscles_hurt = False
     parts = clauses(text)
     by_another = _BY_ANOTHER.search(text) is not None
@@ -135,13 +134,11 @@ def screen(text: str) -> Screening:
         muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
         if clause.says_something and not (english.placed or german.placed):
             unplaced.append(clause.typed)
-        if clause.says_something and not (english.understood or german.understood):
-            listened.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
     hits = tuple(found[symptom] for symptom in Symptom if symptom in found)
     suspected = suspicions(
-        text, [rest for rest in listened if _worth_hearing(rest, parts, opinion)]
+        text, [rest for rest in unplaced if _worth_hearing(rest, parts, opinion)]
     )
     return Screening(
         hits=hits,
@@ -180,7 +177,11 @@ def _heard(
         goes_on = index > 0 and parts[index - 1].mark in GOES_ON
         before = read[index - 1].text if goes_on else ""
         heard.muscles_hurt = tongue.muscles_hurt.search(clause.text) is not None
-        for phrase, span, verdict in _judged(plain, sure, tongue, before, following):
+        judged = list(_judged(plain, sure, tongue, before, following))
+        # a word or two, or a complaint set against a denied one, is no matter of tone
+        short = len(clause.text.split(" ")) <= _TOO_SHORT
+        plainly = short or any(verdict is Said.NO for *_, verdict in judged)
+        for phrase, span, verdict in judged:
             if verdict is Said.ELSEWHERE:
                 heard.elsewhere = True
                 heard.set_aside.add(phrase.symptom)
@@ -188,19 +189,28 @@ def _heard(
                 heard.denied.add(phrase.symptom)
             else:
                 words = clause.typed(text, span)
-                harmless = opinion.harmless(words)
-                certain = verdict is Said.YES and phrase.sure
-                most = _NOT_EVEN_SURE if certain else _NOT_AT_ALL
-                if harmless >= most and phrase.symptom not in WARNINGS:
+                harmless = 0.0 if plainly else opinion.harmless(words)
+                slipped = not _as_typed(clause.text[span[0] : span[1]], words)
+                if _let_pass(phrase, harmless) and not slipped:
                     heard.elsewhere = True
                     continue
-                certain = certain and harmless < _HARDLY
+                certain = verdict is Said.YES and phrase.sure and harmless < _HARDLY
                 hit = Hit(phrase.symptom, certain, words)
                 _keep(heard.found, hit)
                 if hit.sure:
                     sure[hit.symptom] = hit
         heard.drugs += [clause.typed(text, span) for span in tongue.drugs(clause.text)]
         yield heard
+
+
+def _as_typed(read: str, typed: str) -> bool:
+    """Whether nothing was put right in these words: the second ear hears them as they were typed."""
+    return set(read.split(" ")) <= set(re.findall(r"[\w']+", typed.lower()))
+
+
+def _let_pass(phrase: Phrase, harmless: float) -> bool:
+    """Whether a find is forgotten: a weak one of no warning, in what sounds harmless throughout."""
+    return not phrase.sure and phrase.symptom not in WARNINGS and harmless >= _NOT_AT_ALL
 
 
 def _worth_hearing(rest: str, parts: Sequence[Clause], opinion: SecondOpinion) -> bool:
