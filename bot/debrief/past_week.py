@@ -11,12 +11,13 @@ from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.week.given_way import given_way
 from bot.week.load import checkin_of, checkin_row, current_plan, day_set
 from bot.week.observed import observed_between
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
-from engine.values.plan import LOAD_DAYS
+from engine.values.plan import PeakPlan
 
 
 @dataclass(frozen=True, slots=True)
@@ -112,7 +113,8 @@ def _earlier(session: Session, profile: AthleteProfile, event: EventRow) -> tupl
     found = []
     for before in _events_before(session, profile, event.day):
         days = _days(session, before)
-        load = [day.set_g for day in days if day.days_out in LOAD_DAYS]
+        load_days = PeakPlan(tuple(day.target for day in days)).load_days
+        load = [day.set_g for day in days if day.days_out in load_days]
         if load and any(day.morning is not None for day in days):
             found.append(EarlierWeek(before.kind, before.day, sum(load) / len(load), before.look))
     return tuple(found)
@@ -126,6 +128,8 @@ def _events_before(session: Session, profile: AthleteProfile, day: date) -> list
         EventRow.day < day,
     )
     by_day: dict[date, EventRow] = {}
+    gone = given_way(session, [profile.person_id])
     for event in session.exec(query.order_by(col(EventRow.id))):
-        by_day[event.day] = event
+        if event.id not in gone:
+            by_day[event.day] = event
     return [by_day[one] for one in sorted(by_day, reverse=True)]

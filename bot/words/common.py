@@ -167,6 +167,10 @@ def coaching_over() -> str:
     return tr("Closed: the coaching has ended.")
 
 
+def setup_button() -> str:
+    return tr("Set up from a template")
+
+
 def draft_plan_button() -> str:
     return tr("Draft a plan")
 
@@ -177,6 +181,18 @@ def picture_button() -> str:
 
 def sheet_button() -> str:
     return tr("Plan as a sheet")
+
+
+def files_button() -> str:
+    return tr("Files")
+
+
+def past_weeks_button() -> str:
+    return tr("Past weeks")
+
+
+def handout_button() -> str:
+    return tr("Debrief as PDF")
 
 
 def calendar_button() -> str:

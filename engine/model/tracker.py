@@ -17,7 +17,9 @@ import numpy as np
 from numpy.typing import NDArray
 
 from engine.evidence import physiology as sizes
+from engine.evidence import pooling
 from engine.evidence import tracking as known
+from engine.model.aim import USUAL_AIM, Aim
 from engine.model.physiology import Intake
 from engine.model.structures import (
     NOT_COUNTED,
@@ -37,6 +39,7 @@ from engine.model.structures import (
 )
 from engine.values.athlete import Sex
 from engine.values.look import Look
+from engine.values.prior import Prior
 
 PARTICLES = 2000
 
@@ -102,6 +105,7 @@ class Frame:
     body_mass_kg: float
     body_fat_percent: float | None
     usual: Usual = NOT_COUNTED
+    aim: Aim = USUAL_AIM
 
     @property
     def lean_kg(self) -> float:
@@ -165,10 +169,37 @@ def generator(athlete: str, day: date) -> np.random.Generator:
     return np.random.default_rng(int.from_bytes(digest, "big"))
 
 
-def first_belief(frame: Frame, rng: np.random.Generator, *, particles: int = PARTICLES) -> Belief:
-    """What is believed before the first morning, from sex, size and training alone."""
+def first_belief(
+    frame: Frame,
+    rng: np.random.Generator,
+    *,
+    particles: int = PARTICLES,
+    prior: Prior | None = None,
+) -> Belief:
+    """What is believed before the first morning, from sex, size and training alone.
+
+    With a `prior` that other athletes' weeks have taught, most particles are drawn from that; a share
+    stays as published. One that another model learnt is passed over: its parameters mean other things.
+    """
     values = np.stack([rng.normal(mean, spread, particles) for mean, spread in PRIOR.values()])
-    return _at_start(frame, Person(values.astype(np.float32), draw_kinds(particles, rng)))
+    kinds = draw_kinds(particles, rng)
+    if prior is not None and prior.model == MODEL:
+        values, kinds = _taught_by_others(values, kinds, prior, rng)
+    return _at_start(frame, Person(values.astype(np.float32), kinds))
+
+
+def _taught_by_others(
+    values: NDArray[np.float64], kinds: Kinds, prior: Prior, rng: np.random.Generator
+) -> tuple[NDArray[np.float64], Kinds]:
+    """The drawn particles moved to where the prior has them, but for the share that stays."""
+    particles = kinds.shape[1]
+    moved = rng.random(particles) >= float(pooling.STAYS_PUBLISHED)
+    for one in prior.parameters:
+        row, (mean, spread) = NAMES.index(one.name), PRIOR[one.name]
+        there = one.mean + one.spread * (values[row] - mean) / spread
+        values[row] = np.where(moved, there, values[row])
+    others = draw_kinds(particles, rng, [one.shares for one in prior.kinds])
+    return values, np.where(moved, others, kinds)
 
 
 def _at_start(frame: Frame, person: Person) -> Belief:
@@ -283,9 +314,11 @@ def fullness_of(belief: Belief) -> Floats:
     return np.asarray(1 + 9 * (felt - belief.person["empty"]) / np.maximum(span, 0.3))
 
 
-def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
-    """Belief after the coach's word on how a stage or trial day looked."""
-    looks = chances_each(belief.state, belief.person, belief.body)
+def learn_look(
+    belief: Belief, seen: Look, rng: np.random.Generator, *, aim: Aim | None = None
+) -> Belief:
+    """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
+    looks = chances_each(belief.state, belief.person, belief.body, aim or belief.frame.aim)
     return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
@@ -297,12 +330,20 @@ def normal_below(deviations: Floats) -> Floats:
     return below
 
 
-def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
+def level_shift(person: Person, grades: float) -> Floats:
+    """So many grades of fullness as a share of the store's ceiling, each particle."""
+    span = np.maximum(person["fullest"] - person["empty"], 0.3)
+    return np.asarray(np.float32(grades / 9) * span)
+
+
+def chances_each(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
-    spilled = normal_below((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
-    flat = normal_below(
-        (person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value)
-    )
+    edge = np.float32(1 + max(aim.blur, 0.0))
+    spilled = normal_below((state[Row.SHOWN] - edge) / np.float32(known.SPILL_EDGE.value))
+    under = person["flat"]
+    if aim.fullness:
+        under = under + level_shift(person, aim.fullness)
+    flat = normal_below((under - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
 
 

@@ -34,6 +34,7 @@ from bot.plan.planning import event_line
 from bot.replay import words as replay_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
+from bot.timeline import words as timeline_words
 from bot.week.load import current_week, reported_symptoms, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import common
@@ -142,13 +143,15 @@ def _card_buttons(
             button(photo_words.photos_button(), "photos"),
             *([] if own else [button(eye_words.eye_button(), "eye")]),
             *([button(learnt_button(), "learnt")] if learnt else []),
+            button(common.setup_button(), "setup"),
         ],
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
+            button(common.files_button(), "files"),
             button(replay_words.button(), "whatif"),
         ],
-        [button(comparison_words.button(), "weeks")],
+        [button(comparison_words.button(), "weeks"), button(timeline_words.button(), "timeline")],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],

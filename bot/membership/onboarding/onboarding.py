@@ -20,6 +20,8 @@ from bot.people.people import get_person, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
+from bot.words import common
+from bot.words.languages import language
 
 
 def begin(turn: Turn, person: Person, coach_id: int) -> None:
@@ -65,7 +67,8 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         coach,
         lambda: told(person.first_name, answers_lines(profile), own=own),
         buttons=lambda: [
-            [Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")]
+            [Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")],
+            [Button(common.setup_button(), f"c:setup:{profile.person_id}")],
         ],
     )
     say_to(
@@ -111,6 +114,7 @@ def _example(profile: AthleteProfile) -> str:
 
 def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:
     profile.consent_at = context.now
+    profile.consent_version, profile.consent_language = words.CONSENT_VERSION, language()
     profile.screening = {health_screen.TOLD: [str(sign) for sign in ticked(answers)]}
     profile.sex, profile.birth_year = answers.get("sex"), answers.get("birth_year")
     profile.height_cm, profile.body_mass_kg = height_of(answers), mass_of(answers)

@@ -9,6 +9,10 @@ from typing import Any
 from bot.words import figures
 from bot.words.languages import mark, tr
 
+#: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
+#: text says is changed. A test holds it to them.
+CONSENT_VERSION = "1"
+
 
 def cautions(coach_name: str, *, own: bool) -> str:
     """`own` for somebody who coaches themself."""
