@@ -26,6 +26,7 @@ from engine.symptoms.finding import Heard, Hit, Screening, Suspicion, Tongue
 from engine.symptoms.german.tongue import GERMAN
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase, PhraseBook
+from engine.values.level import Level
 from engine.written.late import Late
 
 # The words that a slip of the finger is put right to.
@@ -194,7 +195,10 @@ def _heard(
                 if _let_pass(phrase, harmless) and not slipped:
                     heard.elsewhere = True
                     continue
-                certain = verdict is Said.YES and phrase.sure and harmless < _HARDLY
+                # nobody is asked about a doubt so mild, so that more is wanted for one
+                mild = phrase.symptom.level is Level.ADVISORY
+                certain = verdict is Said.YES and phrase.sure
+                certain = certain and harmless < (_NOT_AT_ALL if mild else _HARDLY)
                 hit = Hit(phrase.symptom, certain, words)
                 _keep(heard.found, hit)
                 if hit.sure:
