@@ -14,6 +14,7 @@ from bot.coach.card import card
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
+from bot.decision import signoff_typed
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_for_food, requested
 from bot.direct import direct_messages as messages_across
@@ -91,6 +92,7 @@ def land(
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
+        or (it.latest is None and signoff_typed.assented(turn, person))
     ):
         return
     if waits_for_words and _given_in_words(it):

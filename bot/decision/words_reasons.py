@@ -88,14 +88,7 @@ def _steady(told: _Told) -> str:
 
 
 def _dropping(told: _Told) -> str:
-    lines = []
-    if told["dizzy"]:
-        lines.append(
-            tr(
-                "Sit down and eat something now; drink, and salt your food as usual. If the dizziness "
-                "doesn't pass, see a doctor."
-            )
-        )
+    """What to do about the dizziness itself is said with the complaint, before any target."""
     if told["under_band"]:
         cause = tr(
             "You're lighter than expected ({weight}, {band_low} at least)",
@@ -105,18 +98,12 @@ def _dropping(told: _Told) -> str:
     else:
         cause = tr("You felt dizzy") if told["dizzy"] else tr("You hardly slept")
     if told.change_g > 0:
-        lines.append(tr("{cause}, so eat {change} today.", cause=cause, change=told.change))
-    else:
-        lines.append(tr("{cause}. Stay on plan today.", cause=cause))
-    return " ".join(lines)
+        return tr("{cause}, so eat {change} today.", cause=cause, change=told.change)
+    return tr("{cause}. Stay on plan today.", cause=cause)
 
 
 def _unwell_and_heavy(told: _Told) -> str:
-    first = (
-        tr("You felt dizzy, so sit down and eat something now; if it doesn't pass, see a doctor.")
-        if told["dizzy"]
-        else tr("You hardly slept.")
-    )
+    first = f"{tr('You felt dizzy')}." if told["dizzy"] else tr("You hardly slept.")
     return (
         first
         + " "
