@@ -24,10 +24,10 @@ from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.world import Said, Someone, World
 
 ONBOARDING_ANSWERS = (
-    "yes", "1996", "female", *["none of these"] * 3, "kg", "l",
-    "Europe/London", "0", "06:30",
-    "165", "61.2", "14", "310", "140", "55", "25", "3.5", "2300",
+    "yes", "1996", "female", *["none of these"] * 3, "Europe/London", "06:30", "165", "61.2",
+    "310 140 55 3.5",
 )  # fmt: skip
+LATER_ANSWERS = ("14", "25", "2300")  # body fat, fibre, sodium: asked when all that is answered
 
 
 AFTERNOON = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
@@ -75,29 +75,41 @@ def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
 
 
 def onboarded(
-    engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS, *, now: datetime = AFTERNOON
+    engine: Engine,
+    answers: tuple[str, ...] = ONBOARDING_ANSWERS,
+    *,
+    now: datetime = AFTERNOON,
+    later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Mira has answered the first questions: once for a test run, and copied on SQLite after that."""
     if not is_sqlite(engine):
-        return _asked_everything(engine, answers, now)
-    if (answers, now) not in _onboarded:
-        team = _asked_everything(engine, answers, now)
+        return _asked_everything(engine, answers, now, later)
+    key = (answers, now, later)
+    if key not in _onboarded:
+        team = _asked_everything(engine, answers, now, later)
         as_it_stands = replace(team.world, read_up_to=dict(team.world.read_up_to))
-        _onboarded[answers, now] = (_image_of(engine), as_it_stands)
+        _onboarded[key] = (_image_of(engine), as_it_stands)
         return team
-    image, stood = _onboarded[answers, now]
+    image, stood = _onboarded[key]
     _fill(engine, image)
     world = replace(stood, engine=engine, read_up_to=dict(stood.read_up_to))
-    return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", len(answers)))
+    return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", 50))
 
 
-_onboarded: dict[tuple[tuple[str, ...], datetime], tuple[bytes, World]] = {}
+_Key = tuple[tuple[str, ...], datetime, tuple[str, ...]]
+_onboarded: dict[_Key, tuple[bytes, World]] = {}
 
 
-def _asked_everything(engine: Engine, answers: tuple[str, ...], now: datetime) -> Team:
+def _asked_everything(
+    engine: Engine, answers: tuple[str, ...], now: datetime, later: tuple[str, ...]
+) -> Team:
     team = invited(engine, now)
     for answer in answers:
         team.athlete.writes(answer)
+    if team.profile().baseline:
+        team.athlete.presses("more:ask")
+        for answer in later:
+            team.athlete.writes(answer)
     team.coach.hears()
     return team
 
@@ -127,10 +139,10 @@ def in_peak_week(
     now: datetime = AFTERNOON,
     days_ahead: int = 8,
     foresight: bool = False,
-    answers: tuple[str, ...] = ONBOARDING_ANSWERS,
+    later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    team = onboarded(engine, answers, now=now)
+    team = onboarded(engine, now=now, later=later)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)
