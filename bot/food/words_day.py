@@ -152,7 +152,14 @@ def nothing_to_eat() -> str:
     return tr("Today's meals are done.")
 
 
-def still_left(left: Aim) -> str:
+def still_left(left: Aim, *, own: bool) -> str:
+    """`own`: somebody without another coach."""
+    if own:
+        return tr(
+            "No meal time is left today, but {left} are. Don't force it: set a later meal under Meal "
+            "times, or leave it.",
+            left=macros(left),
+        )
     return tr(
         "No meal time is left today, but {left} are. Don't force it: tell your coach, or set a "
         "later meal under Meal times.",

@@ -16,7 +16,7 @@ from bot.membership.onboarding.flow import BASELINE_KEYS, ONBOARDING, under_age
 from bot.membership.onboarding.flow_health import ticked
 from bot.membership.onboarding.flow_measures import height_of, mass_of
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, profile_of, record
+from bot.people.people import example_of, get_person, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
@@ -74,7 +74,10 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         health_words.clearance_first(health_screen.health_of(profile), coach.first_name, own=own)
         if waits
         else words.all_set(
-            profile.prompt_time.strftime("%H:%M"), coach.first_name, _example(profile), own=own
+            profile.prompt_time.strftime("%H:%M"),
+            coach.first_name,
+            example_of(profile, sharpness=False),
+            own=own,
         ),
         buttons=() if waits else [[Button(words.later_button(), "more:ask")]],
     )
@@ -100,14 +103,6 @@ def answers_lines(profile: AthleteProfile) -> str:
             "prompt_time": profile.prompt_time.strftime("%H:%M"),
         }
     )
-
-
-def _example(profile: AthleteProfile) -> str:
-    """A check-in in one line, in the units that were chosen: "190 7 128"."""
-    return words.example(
-        profile.body_mass_kg or 0, profile.weight_unit,
-        profile.baseline["water_l"], profile.volume_unit,
-    )  # fmt: skip
 
 
 def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:

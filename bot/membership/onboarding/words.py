@@ -229,14 +229,6 @@ def coach_told_later(name: str, lines: str) -> str:
     )  # fmt: skip
 
 
-def example(kg: float, weight_unit: str, litres: float, volume_unit: str) -> str:
-    """ "61.2 7 3.5", "134.9 7 118": bare numbers in the units chosen, stones with theirs."""
-    weight = figures.weight(kg, weight_unit)
-    water = figures.volume(litres, volume_unit).split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
-    bare = weight if weight_unit == "st" else weight.split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
-    return f"{bare} 7 {water}"
-
-
 def open_button(name: str) -> str:
     return tr("Open {name}", name=name)
 
