@@ -91,7 +91,7 @@ def test_help_says_what_becomes_of_words_and_shows_a_morning_in_their_units(mira
         assert profile is not None
         profile.weight_unit, profile.volume_unit = "lb", "us fl oz"
         session.add(profile)
-    said = heard(mira, "/help")
+    said = heard(mira, "/help").partition("Your morning in one line")[2]
     assert "what I can't answer I keep as your own note" in said
     assert "your coach" not in said.lower()
     assert "such as 134.9 7 118 4." in said  # 61.2 kg and 3.5 L
