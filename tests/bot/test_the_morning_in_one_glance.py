@@ -267,7 +267,6 @@ def test_a_typed_yes_approves_nobody(team: Team) -> None:
 
 def test_a_question_for_a_place_eats_neither_a_name_nor_a_command(team: Team) -> None:
     team.coach.writes("/digest")
-    team.coach.taps("Set a time")
     assert text_of(team.coach.writes("Mira")).startswith("Mira\n")  # a town in Portugal, too
     assert "Roster: 1 athlete" in text_of(team.coach.writes("/roster"))
     assert "Lisbon" in text_of(team.coach.writes("Lisbon")) or team.coach.all_said()[-1].buttons
