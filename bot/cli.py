@@ -72,6 +72,14 @@ def _parser() -> argparse.ArgumentParser:
     backup.add_argument("file", type=Path, nargs="?", help="a new file (else one named by now)")
     restore = command("restore", commands.restore, "fill an empty database from a back-up")
     restore.add_argument("file", type=Path)
+    replay = command(
+        "replay", commands.replay, "make stored decisions again, and say where they would differ"
+    )
+    replay.add_argument("--athlete", type=int, metavar="NUMBER", help="those of one athlete only")
+    replay.add_argument(
+        "--without", action="append", default=[], metavar="RULE", help="leave a rule out, by its id"
+    )
+    replay.add_argument("--rules", type=Path, metavar="FILE.py", help="try another rule table")
     names.add_parser(
         "rehearse", help="play an invented week in the terminal, without a token or a network"
     )

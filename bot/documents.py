@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.calendar import file as calendar_file
+from bot.comparison import comparing
 from bot.core.context import Document
 from bot.core.turn import Turn
 from bot.photos import photo_rows
@@ -19,7 +20,9 @@ MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
+    "photo-row": photo_rows.make_row,
     picture.MAKE: picture.make_picture,
+    comparing.MAKE: comparing.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
 }
 

@@ -107,12 +107,12 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         return
     if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
         person = meet(turn)
-    elif person is None or not roles_of(turn.session, person):
+    elif person is None or not (roles := roles_of(turn.session, person)):
         answer(turn)
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
         return
     else:
-        _known(turn, person)
+        _known(turn, person, roles)
         note_to_others(turn, person)
         person = meet(turn)  # who may have gone with their data
     if person is not None:
@@ -125,17 +125,17 @@ def refresh_menu(turn: Turn, person: Person) -> None:
         keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
 
 
-def _known(turn: ChatTurn, person: Person) -> None:
+def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     every = asking.open_questions(turn.session, person)
     asked = [one for one in every if not asking.is_outdated(one, FLOWS)]
     outdated = [one for one in every if asking.is_outdated(one, FLOWS)]
-    house = landing.House(FLOWS, COMMANDS, roles_of(turn.session, person))
+    house = landing.House(FLOWS, COMMANDS, roles)
     heard = False
     tapped_in_words = bool(asked) and asking.is_button(asked[-1], FLOWS, turn.incoming.text)
     if turn.incoming.kind in (Kind.TEXT, Kind.EDITED, Kind.FILE) and not tapped_in_words:
         heard = safety_watch.screen(turn, person)
     if turn.incoming.kind is Kind.TAP:
-        _tap(turn, person)
+        _tap(turn, person, roles)
     elif turn.incoming.kind is Kind.FILE:
         kept = uploads.received(turn, person)
         landing.caption(turn, person, house, kept=kept, heard=heard)
@@ -177,13 +177,13 @@ def _command(
         landing.land(replace(turn, incoming=behind), person, house, asked=asked)
 
 
-def _tap(turn: ChatTurn, person: Person) -> None:
+def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     prefix, *arguments = turn.incoming.text.split(":")
     if prefix == "q":
         asking.tapped(turn, person, arguments, FLOWS)
         return
     tap = TAPS.get(prefix)
-    if tap is None or not tap.roles & roles_of(turn.session, person):
+    if tap is None or not tap.roles & roles:
         answer(turn, common.not_your_button())
         return
     tap.run(turn.by(person, arguments))

@@ -13,6 +13,7 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
+from bot.comparison.table import FEATURE as COMPARISON
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
 from bot.dialogue.feature import Feature
@@ -24,6 +25,7 @@ from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.readiness.table import FEATURE as READINESS
+from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
@@ -39,6 +41,7 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
+    COMPARISON,
     DEBRIEF,
     DECISION,
     DIRECT,
@@ -49,6 +52,7 @@ FEATURES: tuple[Feature, ...] = (
     PHOTOS,
     PLAN,
     READINESS,
+    REPLAY,
     SAFETY,
     SHEETS,
     STAGE,

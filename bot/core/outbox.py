@@ -5,6 +5,7 @@ Rows are written in the caller's transaction, so a message exists exactly when w
 
 from __future__ import annotations
 
+import re
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import datetime
@@ -14,6 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.words.languages import language
+from bot.words.tables import END, START
 
 TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
@@ -66,7 +68,7 @@ def say(
 
     An urgent one overtakes what else waits, in this chat and in all others.
     """
-    payload: dict[str, Any] = {"text": _fitting(text)}
+    payload = _text(text)
     if buttons:
         payload["reply_markup"] = _keyboard(buttons)
     if silent:
@@ -94,7 +96,7 @@ def edit(
     """
     if (message_id is None) == (outbox_id is None):
         raise ValueError("name the message by exactly one of message_id and outbox_id")
-    payload: dict[str, Any] = {"text": _fitting(text), "reply_markup": _keyboard(buttons)}
+    payload = {**_text(text), "reply_markup": _keyboard(buttons)}
     if message_id is not None:
         payload["message_id"] = message_id
     edited = session.get(OutboxRow, outbox_id) if outbox_id is not None else None
@@ -229,8 +231,25 @@ def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:
     return named | {"language": language()}
 
 
+def _text(text: str) -> dict[str, Any]:
+    """The text as a payload, with what is a table in it (`bot.words.tables`) in type of one width."""
+    plain, entities = "", []
+    for number, part in enumerate(_TABLE.split(_fitting(text))):
+        if number % 2 and part:
+            entities.append({"type": "pre", "offset": _units(plain), "length": _units(part)})
+        plain += part
+    return {"text": plain} | ({"entities": entities} if entities else {})
+
+
+_TABLE = re.compile(f"[{START}{END}]")
+
+
+def _units(text: str) -> int:
+    """As Telegram counts: UTF-16 units, of which an emoji takes two."""
+    return len(text.encode("utf-16-le")) // 2
+
+
 def _fitting(text: str, limit: int = TEXT_LIMIT) -> str:
-    # Telegram counts UTF-16 units, of which an emoji takes two.
     units = text.encode("utf-16-le")
     if len(units) <= 2 * limit:
         return text

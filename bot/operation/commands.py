@@ -220,3 +220,27 @@ def restore(settings: Settings, given: argparse.Namespace) -> int:
 
 def _photos(settings: Settings) -> Path | None:
     return settings.photo_dir.expanduser() if settings.photo_dir is not None else None
+
+
+def replay(settings: Settings, given: argparse.Namespace) -> int:
+    """Every stored decision again; 1 where one that this version made comes out otherwise."""
+    from sqlmodel import Session  # noqa: PLC0415
+
+    from bot.replay.command import UnreadableRulesError, change_of, replay_all  # noqa: PLC0415
+
+    try:
+        change = change_of(given.without, given.rules)
+    except UnreadableRulesError as error:
+        raise SettingsError([str(error)]) from None
+    engine = migrated(settings)
+    with Session(engine) as session:
+        found = replay_all(session, change, given.athlete)
+    engine.dispose()
+    for line in found.lines:
+        print(line)
+    print(
+        f"{found.decisions} decisions: {found.same} the same, {len(found.lines)} not "
+        f"({found.of_other_version} were made by another version, {found.unreadable} unreadable)"
+    )
+    changed = bool(given.without or given.rules)
+    return FINE if changed or not found.lines else FAILED

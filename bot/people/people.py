@@ -104,6 +104,13 @@ def own_athlete(session: Session, coach: Person, athlete_id: int) -> AthleteProf
     return profile if profile.coach_id == coach.id or _stands_in(session, coach, profile) else None
 
 
+def may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
+    """Whether this is their own week or that of an athlete whom they coach."""
+    return reader.id == profile.person_id or (
+        own_athlete(session, reader, profile.person_id) is not None
+    )
+
+
 def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool:
     query = select(SecondCoach.id).where(
         SecondCoach.person_id == coach.id,

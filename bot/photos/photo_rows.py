@@ -14,7 +14,7 @@ from bot.core.turn import Turn
 from bot.decision.signoff import morning_line
 from bot.photos import words
 from bot.photos.files import folder
-from bot.photos.files.pairing import side_by_side
+from bot.photos.files.pairing import in_a_row, side_by_side
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow
@@ -62,6 +62,21 @@ def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
         return None
     labels = [when(turn.session, row.athlete_id, row.date) for row in rows if row is not None]
     return Document(f"{rows[0].pose}.jpg", side_by_side(contents[0], contents[1], *labels))
+
+
+def make_row(turn: Turn, named: dict[str, Any]) -> Document | None:
+    """Photos of several mornings side by side, as `named` says with what above each."""
+    rows = [turn.session.get(PhotoRow, number) for number in named["photos"]]
+    contents = [_content(row, turn.context) for row in rows]
+    there = [
+        (content, label)
+        for content, label in zip(contents, named["labels"], strict=True)
+        if content is not None
+    ]
+    pose = next((row.pose for row in rows if row is not None), "")
+    if len(there) < 2:
+        return None  # one alone compares nothing: the others have been deleted since
+    return Document(f"{pose}.jpg", in_a_row(*(list(part) for part in zip(*there, strict=True))))
 
 
 def when(session: Session, athlete_id: int, day: date) -> str:

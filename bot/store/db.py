@@ -103,6 +103,24 @@ def is_sqlite(engine: Engine) -> bool:
     return engine.dialect.name == "sqlite"
 
 
+class _UseCaseSession(Session):
+    """A session that keeps what it has read until its transaction ends.
+
+    Sessions hold rows weakly otherwise, and one that is asked for by its key in several places of a
+    use case is read from the database each time.
+    """
+
+    def __init__(self, bind: Engine) -> None:
+        super().__init__(bind, expire_on_commit=False)
+        self.rows: list[object] = []
+
+
+@event.listens_for(_UseCaseSession, "loaded_as_persistent")
+@event.listens_for(_UseCaseSession, "pending_to_persistent")
+def _keep(session: _UseCaseSession, row: object) -> None:
+    session.rows.append(row)
+
+
 @contextmanager
 def transaction(engine: Engine) -> Iterator[Session]:
     """One writing transaction of a use case: committed at the end, rolled back on an exception."""
@@ -134,11 +152,11 @@ def in_transaction(engine: Engine, work: Callable[[Session], _Result]) -> _Resul
 def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
     if not is_sqlite(engine):
         bound = engine.execution_options(isolation_level=postgresql_level)
-        with Session(bound, expire_on_commit=False) as session, session.begin():
+        with _UseCaseSession(bound) as session, session.begin():
             yield session
         return
     bound = engine.execution_options(begin_immediate=True)
-    with _writing[engine.pool], Session(bound, expire_on_commit=False) as session, session.begin():
+    with _writing[engine.pool], _UseCaseSession(bound) as session, session.begin():
         # The session begins lazily; the lock on the file is wanted from the first line on.
         session.connection()
         yield session

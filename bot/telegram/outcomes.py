@@ -38,7 +38,7 @@ from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.core.waiting import retry_span
 from bot.store.db import claiming, in_transaction
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
 from bot.telegram.transport import answered_by_server, span_of, surely_not_sent
 
@@ -204,10 +204,13 @@ class Outcomes:
         row.not_before = now + retry_span(row.attempts, FIRST_RETRY, LONGEST_RETRY)
 
     def _in_doubt(self, row: OutboxRow) -> None:
-        """It may have arrived. A second edit does no harm; a second message is a nuisance."""
+        """It may have arrived. A second edit does no harm, and a second message is a nuisance, but one
+        that is urgent and never arrives is worse.
+        """
         row.doubts += 1
         twice_is_harmless = row.method.startswith("edit") or row.method in LEAVES_NO_MESSAGE
-        if row.doubts < MOST_DOUBTS or twice_is_harmless:
+        better_twice = twice_is_harmless or row.urgency >= Urgency.URGENT
+        if row.doubts < MOST_DOUBTS or better_twice:
             self._again(row)
         else:
             self._give_up(row)

@@ -30,8 +30,9 @@ from bot.store.tables.week import (
 )
 from bot.week.load import READINGS
 from bot.week.observed import observed_of
+from engine.evidence.debriefing import EATEN_KNOWN_DAYS
 from engine.values.observed import Observed, most_careful
-from engine.values.plan import PLAN_DAYS, DayTarget
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget
 
 _DAY = dt.timedelta(days=1)
 #: Databases bound how many values one query may name.
@@ -102,6 +103,28 @@ class WeekRows:
 
     def at(self, days_out: int) -> DayRow | None:
         return next((day for day in self.days if day.days_out == days_out), None)
+
+    @property
+    def load(self) -> tuple[DayRow, ...]:
+        """The days of the load."""
+        return tuple(day for day in self.days if day.days_out in LOAD_DAYS)
+
+    @property
+    def load_g(self) -> float:
+        """The carbohydrate that held over the load."""
+        return sum(day.carb_g or 0.0 for day in self.load)
+
+    @property
+    def eaten_share(self) -> float | None:
+        """Eaten of it on the load days of which that is known, two at least; else None."""
+        known = [
+            (day.eaten_carb_g, day.carb_g)
+            for day in self.load
+            if day.eaten_carb_g is not None and day.carb_g
+        ]
+        if len(known) < EATEN_KNOWN_DAYS.value:
+            return None
+        return sum(eaten for eaten, _ in known) / sum(held for _, held in known)
 
     @property
     def mornings(self) -> int:

@@ -14,7 +14,7 @@ from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.people.people import get_person, local_date, own_athlete, profile_of
+from bot.people.people import get_person, local_date, may_see, profile_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
@@ -49,7 +49,7 @@ def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
         turn.session.get(Person, named["reader"]),
         profile_of(turn.session, named["athlete"]),
     )
-    if reader is None or profile is None or not _may_see(turn.session, reader, profile):
+    if reader is None or profile is None or not may_see(turn.session, reader, profile):
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.week_picture.chart.week import week_png  # noqa: PLC0415
@@ -75,7 +75,7 @@ def week_values(session: Session, profile: AthleteProfile, today: date) -> Chart
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         baseline_kg=profile.body_mass_kg,
-        days=tuple(_day(day) for day in rows.days),
+        days=tuple(chart_day(day) for day in rows.days),
         odds=_odds(session, profile, rows, today),
         before=_before(weeks, rows),
     )
@@ -100,11 +100,6 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
             }
         ],
     )  # fmt: skip
-
-
-def _may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
-    own = reader.id == profile.person_id
-    return own or own_athlete(session, reader, profile.person_id) is not None
 
 
 def _before(weeks: Sequence[WeekRows], rows: WeekRows) -> Before | None:
@@ -164,7 +159,8 @@ def _odds(
     )
 
 
-def _day(row: DayRow) -> ChartDay:
+def chart_day(row: DayRow) -> ChartDay:
+    """A day of a week as it is drawn."""
     planned = row.planned
     return ChartDay(
         date=row.date,

@@ -9,7 +9,7 @@ from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
 from bot.words.languages import mark, tr
-from bot.words.names import word
+from bot.words.looks import seen_look
 from bot.words.symptoms import symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
 from engine.written.units import WeightUnit
@@ -272,7 +272,7 @@ def _line(week: ChartWeek, day: ChartDay, told: Said) -> str:
     if day.fullness is not None:
         parts.append(_fullness(day, expected=told.fullness_expected))
     if day.eye is not None:
-        parts.append(tr("coach: {look}", look=word(day.eye)))
+        parts.append(tr("coach: {look}", look=seen_look(day.eye)))
     if day.sharpness is not None:
         parts.append(tr("sharp {score}", score=day.sharpness))
     if week.missed(day):

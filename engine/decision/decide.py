@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import datetime as dt
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
 from enum import StrEnum
 from typing import Any
@@ -12,7 +13,7 @@ from engine.decision.facts import expected_fullness, gather
 from engine.decision.foresight import Foresight, look_ahead
 from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
 from engine.decision.record import case_as_dict, case_from_dict, plain
-from engine.decision.rules import first_match, in_words
+from engine.decision.rules import RULES, Rule, first_match, in_words
 from engine.decision.sizing import settled, sized_by
 from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
@@ -95,13 +96,16 @@ class Decision:
         return _difference(self.target.carb_g, self.planned_carb_g)
 
 
-def decide(case: Case, *, without: frozenset[str] = frozenset()) -> Decision:
+def decide(
+    case: Case, *, without: frozenset[str] = frozenset(), table: Sequence[Rule] = RULES
+) -> Decision:
     """The decision a case leads to. It never raises: every doubt has its own gate.
 
-    `without` leaves rules out by their ids, to measure what each is worth; never on a person.
+    `without` leaves rules out by their ids, and `table` puts others in their place, to measure what
+    each is worth and to replay; never on a person.
     """
     if case.forecast is ForecastUse.SHOWS:
-        return _shown(case, without)
+        return _shown(case, without, table)
     flags = _flags(case)
     steps: list[GateStep] = []
     for gate in GATES:
@@ -109,13 +113,14 @@ def decide(case: Case, *, without: frozenset[str] = frozenset()) -> Decision:
         steps.append(GateStep(gate.id, stop is None))
         if stop is not None:
             return _stopped(case, flags, gate, stop, tuple(steps))
-    return _ruled(case, flags, tuple(steps), without)
+    return _ruled(case, flags, tuple(steps), without, table)
 
 
-def _shown(case: Case, without: frozenset[str]) -> Decision:
+def _shown(case: Case, without: frozenset[str], table: Sequence[Rule]) -> Decision:
     """What the rules decide alone, with what the forecast sees and would have proposed beside it."""
-    alone = decide(replace(case, forecast=ForecastUse.RULES_ONLY), without=without)
-    seen = decide(replace(case, forecast=ForecastUse.PROPOSES), without=without)
+    rules_only = replace(case, forecast=ForecastUse.RULES_ONLY)
+    alone = decide(rules_only, without=without, table=table)
+    seen = decide(replace(case, forecast=ForecastUse.PROPOSES), without=without, table=table)
     if seen.foresight is None:
         return alone
     trace = replace(alone.trace, forecast_g=seen.trace.forecast_g, would_g=seen.carb_g)
@@ -170,7 +175,11 @@ def _stopped(
 
 
 def _ruled(
-    case: Case, flags: tuple[Flag, ...], steps: tuple[GateStep, ...], without: frozenset[str]
+    case: Case,
+    flags: tuple[Flag, ...],
+    steps: tuple[GateStep, ...],
+    without: frozenset[str],
+    table: Sequence[Rule],
 ) -> Decision:
     """A rule decides: what it asks for, fitted into what the limits leave."""
     planned, common = case.planned, _common(case, flags)
@@ -182,7 +191,7 @@ def _ruled(
     if planned is None or band is None or window is None:
         raise AssertionError("the gates let a case through that has no plan or no window")
     facts = gather(case, planned, band)
-    rule = first_match(facts, without)
+    rule = first_match(facts, without, table)
     asked = rule.steps(facts)
     sized = sized_by(view, rule, asked * case.limits.step_g, settled=settled(case))
     wanted = planned.carb_g

@@ -7,7 +7,7 @@ been surprised three mornings running, it says so and the rule table decides alo
 
 from __future__ import annotations
 
-from collections.abc import Callable
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, replace
 from datetime import date, timedelta
 from functools import lru_cache
@@ -79,6 +79,27 @@ class Foresight:
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
+    view, belief, rng = _this_morning(case)
+    if not view.trusted or window is None or case.days_out not in LOAD_DAYS:
+        return view
+    return _with_odds(view, case, belief, window, rng)
+
+
+def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
+    """The odds of each of these figures for the day that is set, the rest of the week re-planned.
+
+    None of them where the model has too little to go by, or the day is not one of the load.
+    """
+    view, belief, rng = _this_morning(case)
+    if not view.trusted or case.days_out not in LOAD_DAYS:
+        return ()
+    wanted = sorted(set(doses))
+    by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
+    return tuple(_odds(by_dose[one]) for one in doses)
+
+
+def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
+    """The view without odds, the belief after this morning, and the chance that goes on from there."""
     key = athlete_key(case)
     mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
     belief = _belief_on(_Lived.until(case, mornings[0].date if mornings else case.checkin.date))
@@ -101,10 +122,8 @@ def look_ahead(case: Case, window: Window | None) -> Foresight:
     )
     reason = _why_not(belief, view)
     if reason:
-        return _with(view, trusted=False, why_not=reason)
-    if window is None or case.days_out not in LOAD_DAYS:
-        return view
-    return _with_odds(view, case, belief, window, rng)
+        view = _with(view, trusted=False, why_not=reason)
+    return view, belief, rng
 
 
 def athlete_key(case: Case) -> str:
@@ -142,9 +161,7 @@ def _with_odds(
     doses = sorted(
         {float(np.clip(planned.carb_g + k * step, window.low, window.high)) for k in STEPS}
     )
-    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
-    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
-    outlooks = forecast(belief, ahead, doses, rng, load_left_g=case.limits.load_total_g - eaten)
+    outlooks = _outlooks(case, belief, doses, rng)
     stays = min(outlooks, key=lambda one: abs(one.carb_g - planned.carb_g))
     best = choose(outlooks, stays.carb_g)
     return Foresight(
@@ -157,6 +174,15 @@ def _with_odds(
         planned=_odds(stays),
         best=_odds(best),
     )
+
+
+def _outlooks(
+    case: Case, belief: Belief, doses: list[float], rng: np.random.Generator
+) -> list[Outlook]:
+    ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
+    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    left_g = case.limits.load_total_g - eaten
+    return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
 
 
 def _odds(outlook: Outlook) -> Odds:

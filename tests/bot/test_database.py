@@ -57,10 +57,12 @@ def test_an_empty_database_is_not_in_shape(tmp_path: Path) -> None:
     [("journal_mode", "wal"), ("synchronous", 2), ("foreign_keys", 1), ("busy_timeout", 30_000)],
 )
 def test_sqlite_keeps_what_is_committed_and_heeds_foreign_keys(
-    sqlite_engine: Engine, pragma: str, value: object
+    sqlite_url: str, pragma: str, value: object
 ) -> None:
-    with transaction(sqlite_engine) as session:
+    engine = make_engine(sqlite_url)
+    with transaction(engine) as session:
         assert session.connection().execute(text(f"PRAGMA {pragma}")).scalar() == value
+    engine.dispose()
 
 
 def test_foreign_keys_are_heeded_again_after_a_migration(sqlite_engine: Engine) -> None:

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+import gzip
 from datetime import UTC, date, datetime
+from importlib.resources import files
 
 import pytest
 from sqlalchemy import Engine
@@ -17,6 +19,7 @@ from bot.people.people import profile_of
 from bot.store.tables.people import AthleteStatus, OpenQuestion
 from engine.planning.health_screen import Leads, Part, Sign
 from engine.values.athlete import Sex
+from tests.support import cities
 from tests.support.weeks import LATER_ANSWERS, ONBOARDING_ANSWERS, Team, invited, onboarded
 from tests.support.world import text_of
 
@@ -435,6 +438,12 @@ def test_a_place_that_was_misread_can_be_given_again(sqlite_engine: Engine) -> N
 def test_a_city_leads_to_its_zone(text: str, zone: str) -> None:
     """Reference: the zones that GeoNames gives its cities, by their IANA names."""
     assert find_places(text)[0].zone == zone
+
+
+@pytest.mark.soak
+def test_the_cities_that_are_delivered_are_those_of_geonames() -> None:
+    delivered = gzip.decompress((files("bot.core") / "cities.tsv.gz").read_bytes()).decode()
+    assert delivered.splitlines() == cities.lines().splitlines()
 
 
 def test_a_clock_reading_finds_only_zones_that_show_it() -> None:

@@ -15,7 +15,7 @@ from PIL import Image, ImageCms
 
 from bot.photos.files import folder
 from bot.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.photos.files.pairing import BAND, GAP, HEIGHT, WIDEST, side_by_side
+from bot.photos.files.pairing import BAND, GAP, HEIGHT, WIDEST_ALL, in_a_row, side_by_side
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 
 
@@ -156,7 +156,22 @@ def test_two_pictures_stand_side_by_side_at_one_height_each_under_its_label() ->
 
 def test_a_picture_taken_across_does_not_push_the_other_out_of_sight() -> None:
     made = opened(side_by_side(picture(RED, (4000, 1000)), picture(BLUE, (600, 800)), "a", "b"))
-    assert made.size == (WIDEST + GAP + 900, BAND + HEIGHT)
+    assert made.size == (900 + GAP + 900, BAND + HEIGHT)
+    assert is_near(made.getpixel((450, BAND + 800)), RED)
+
+
+def test_pictures_of_any_shape_share_height_and_cut_and_lose_nothing_above_or_below() -> None:
+    """The top tenth of each is white: it is a tenth of each side's height still."""
+    shapes = [(600, 800), (1500, 1000), (500, 1000), (2000, 2000)]
+    made = opened(in_a_row([picture(RED, shape) for shape in shapes], list("abcd")))
+    width = (made.width - 3 * GAP) // 4
+    assert made.size == (4 * width + 3 * GAP, BAND + 2 * width)  # the narrowest is 1 by 2
+    assert made.width <= WIDEST_ALL
+    for number in range(4):
+        x, height = number * (width + GAP) + width // 2, 2 * width
+        assert is_near(made.getpixel((x, BAND + round(0.08 * height))), (255, 255, 255))
+        assert is_near(made.getpixel((x, BAND + round(0.13 * height))), RED)
+        assert is_near(made.getpixel((x, BAND + height - 4)), RED)
 
 
 def test_a_long_label_stays_over_its_own_picture() -> None:

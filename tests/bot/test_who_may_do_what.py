@@ -56,7 +56,7 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 # Who may send each command at all; whose athletes it then shows is held by the tests below.
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "chart": ATHLETES, "picture": ATHLETES,
-    "why": ATHLETES, "past": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
+    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
@@ -91,6 +91,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
+    "wks": ("wks:carbs:1.2", None, ATHLETES),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
@@ -114,6 +115,7 @@ ABOUT: dict[str, str] = {
     "ready-health": "own", "later-questions": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
+    "coach-what-if": "athlete",
     "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
     "coach-pass-on": "athlete",
 }  # fmt: skip

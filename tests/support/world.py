@@ -11,7 +11,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import Engine
+from sqlalchemy import Engine, bindparam, func
 from sqlmodel import Session, col, select
 
 from bot.core import agenda
@@ -80,6 +80,19 @@ class World:
         self.until(self.now + timedelta(**span))
 
 
+_TO_A_PERSON = (
+    OutboxRow.chat_id == bindparam("chat"),
+    col(OutboxRow.method).in_(["sendMessage", "editMessageText"]),
+    col(OutboxRow.status) != "dropped",
+)
+_TOLD_LAST = select(func.max(OutboxRow.id)).where(*_TO_A_PERSON)
+_TOLD = (
+    select(OutboxRow)
+    .where(*_TO_A_PERSON, col(OutboxRow.id) > bindparam("since"))
+    .order_by(col(OutboxRow.id))
+)
+
+
 @dataclass
 class Someone:
     """A person with a private chat."""
@@ -135,7 +148,7 @@ class Someone:
         file: SentFile | None = None,
         **more: Any,
     ) -> list[Said]:
-        self.hears()
+        self._has_heard_everything()
         self.world.updates += 1
         self.world.happen(
             Incoming(
@@ -158,25 +171,22 @@ class Someone:
 
     def hears(self) -> list[Said]:
         """What the bot has said to this person since the last look (answers to taps left out)."""
-        seen = self.world.read_up_to.get(self.user_id, 0)
-        new = [said for said in self.all_said() if said.outbox_id > seen]
+        new = self.all_said(since=self.world.read_up_to.get(self.user_id, 0))
         if new:
             self.world.read_up_to[self.user_id] = new[-1].outbox_id
         return new
 
-    def all_said(self) -> list[Said]:
-        """Every message to this person that was not dropped, oldest first."""
-        query = (
-            select(OutboxRow)
-            .where(
-                OutboxRow.chat_id == self.user_id,
-                col(OutboxRow.method).in_(["sendMessage", "editMessageText"]),
-                col(OutboxRow.status) != "dropped",
-            )
-            .order_by(col(OutboxRow.id))
-        )
+    def _has_heard_everything(self) -> None:
         with self.world.session() as session:
-            return [_said(row) for row in session.exec(query)]
+            last = session.exec(_TOLD_LAST, params={"chat": self.user_id}).one()
+        if last is not None:
+            self.world.read_up_to[self.user_id] = last
+
+    def all_said(self, *, since: int = 0) -> list[Said]:
+        """Every message to this person that was not dropped, oldest first; those after `since`."""
+        with self.world.session() as session:
+            rows = session.exec(_TOLD, params={"chat": self.user_id, "since": since})
+            return [_said(row) for row in rows]
 
     def answers_to_taps(self) -> list[str]:
         query = select(OutboxRow).where(

@@ -11,6 +11,7 @@ from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.history import words as history_words
 from bot.coach.roster.standing import Seen, decided_line, look, standing
+from bot.comparison import words as comparison_words
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons
@@ -30,6 +31,7 @@ from bot.photos import words as photo_words
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.next_load.words import learnt_button
 from bot.plan.planning import event_line
+from bot.replay import words as replay_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import current_week, reported_symptoms, target_in_force
@@ -144,7 +146,9 @@ def _card_buttons(
         [
             button(common.calendar_button(), "calendar"),
             button(debrief_words.button(), "debrief"),
+            button(replay_words.button(), "whatif"),
         ],
+        [button(comparison_words.button(), "weeks")],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],

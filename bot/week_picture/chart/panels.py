@@ -46,8 +46,8 @@ def _weighed(week: ChartWeek) -> bool:
 
 def _weight(on: Drawing) -> None:
     page, week, unit = on.page, on.week, on.week.weight_unit
-    heading(on, "weight", (("band", _box_key(page, c.PALE_BLUE, c.BLUE)),
-                           ("inside", _mark_key(page, "o", 24, c.INK)),
+    heading(on, "weight", (("band", box_key(page, c.PALE_BLUE, c.BLUE)),
+                           ("inside", mark_key(page, "o", 24, c.INK)),
                            ("outside", _outside_key(page))))  # fmt: skip
     figures = on.top + HEAD_ROOM + ROW / 2 + (8 if unit == "st" else 0)
     top = on.top + HEAD_ROOM + (ROW if unit != "st" else ROW + 34)
@@ -159,10 +159,10 @@ def _carbs_height(week: ChartWeek) -> float:
 
 def _carbs(on: Drawing) -> None:
     page, week = on.page, on.week
-    keys = [("planned", _box_key(page, None, c.BLUE, hatch="//")),
-            ("set", _box_key(page, c.GREEN, c.INK))]  # fmt: skip
+    keys = [("planned", box_key(page, None, c.BLUE, hatch="//")),
+            ("set", box_key(page, c.GREEN, c.INK))]  # fmt: skip
     if _has_eaten(week):
-        keys.append(("eaten", _box_key(page, c.INK, c.INK, width=14)))
+        keys.append(("eaten", box_key(page, c.INK, c.INK, width=14)))
     heading(on, "carbs", keys)
     figures = on.top + HEAD_ROOM + ROW / 2
     changes = figures + ROW
@@ -178,9 +178,9 @@ def _carbs(on: Drawing) -> None:
     for day in week.days:
         middle = on.columns.middle(day)
         stands = day.set_carb_g if day.set_carb_g is not None else day.planned_carb_g
-        _planned_bar(page, middle, bottom, (day.planned_carb_g or 0) * tall)
-        _bar(page, middle, bottom, (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
-        _bar(page, middle, bottom, (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
+        planned_bar(page, middle, bottom, (day.planned_carb_g or 0) * tall)
+        bar(page, middle, bottom, (day.set_carb_g or 0) * tall, width=56, fill=c.GREEN)
+        bar(page, middle, bottom, (day.eaten_carb_g or 0) * tall, width=20, fill=c.INK, above=4)
         if stands is not None:
             page.words(
                 middle, figures, words.carbs_label(stands), size=TEXT,
@@ -206,15 +206,15 @@ def _waters(week: ChartWeek) -> bool:
 
 def _water(on: Drawing) -> None:
     page, week = on.page, on.week
-    heading(on, "water", (("planned", _box_key(page, None, c.BLUE, hatch="//")),
-                          ("drunk", _box_key(page, c.INK, c.INK, width=14))))  # fmt: skip
+    heading(on, "water", (("planned", box_key(page, None, c.BLUE, hatch="//")),
+                          ("drunk", box_key(page, c.INK, c.INK, width=14))))  # fmt: skip
     figures, bottom = on.top + HEAD_ROOM + ROW / 2, on.top + HEAD_ROOM + ROW + 8 + WATER_MARKS
     most = max(v for d in week.days for v in (d.planned_water_l, d.water_l) if v is not None)
     tall = WATER_MARKS / most if most else 0.0
     for day in week.days:
         middle = on.columns.middle(day)
-        _planned_bar(page, middle, bottom, (day.planned_water_l or 0) * tall)
-        _bar(page, middle, bottom, (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
+        planned_bar(page, middle, bottom, (day.planned_water_l or 0) * tall)
+        bar(page, middle, bottom, (day.water_l or 0) * tall, width=20, fill=c.INK, above=4)
         if day.water_l is not None:
             page.words(
                 middle, figures, words.water_label(day.water_l, week.volume_unit), size=TEXT
@@ -222,14 +222,15 @@ def _water(on: Drawing) -> None:
     page.line([(LEFT, bottom), (RIGHT, bottom)], colour=c.INK, width=3, above=4)
 
 
-def _planned_bar(page: Canvas, middle: float, bottom: float, height: float) -> None:
+def planned_bar(page: Canvas, middle: float, bottom: float, height: float) -> None:
+    """A wide hatched bar, in the colour of what was planned."""
     if height:
         page.box(
             middle - 44, bottom - height, 88, height, line=4, edge=c.BLUE, hatch="//", above=2
         )  # fmt: skip
 
 
-def _bar(
+def bar(
     page: Canvas, middle: float, bottom: float, height: float, *, width: float, fill: str,
     above: int = 3,
 ) -> None:  # fmt: skip
@@ -246,7 +247,7 @@ def _bar(
 
 def _fullness(on: Drawing) -> None:
     page, week = on.page, on.week
-    heading(on, "fullness", (("fullness", _mark_key(page, "o", 36, c.INK)),
+    heading(on, "fullness", (("fullness", mark_key(page, "o", 36, c.INK)),
                              ("expected", _line_key(page))))  # fmt: skip
     y = _score_scale(on, 10, on.top + HEAD_ROOM + 30, FULLNESS_MARKS)
     for day in week.days:
@@ -276,10 +277,11 @@ def _eye(on: Drawing) -> None:
     y = on.top + HEAD_ROOM + 24
     for day in on.week.days:
         if day.eye in EYES:
-            _eye_boxes(on.page, on.columns.middle(day), y, day.eye)
+            eye_boxes(on.page, on.columns.middle(day), y, day.eye)
 
 
-def _eye_boxes(page: Canvas, middle: float, y: float, seen: str) -> None:
+def eye_boxes(page: Canvas, middle: float, y: float, seen: str) -> None:
+    """Five small boxes around the middle, that of the word filled."""
     whole = len(EYES) * _EYE_BOX + (len(EYES) - 1) * _EYE_GAP
     for number, eye in enumerate(EYES):
         left = middle - whole / 2 + number * (_EYE_BOX + _EYE_GAP)
@@ -330,9 +332,11 @@ def _symptoms(on: Drawing) -> None:
 # What the marks mean: each draws one with its left edge at x, and says how wide it is.
 
 
-def _box_key(
+def box_key(
     page: Canvas, fill: str | None, edge: str, *, width: float = 34, hatch: str = ""
 ) -> Key:
+    """A box of a heading's keys."""
+
     def draw(x: float, y: float) -> float:
         page.box(x, y - 17, width, 34, fill=fill, edge=edge, line=4, hatch=hatch)
         return width
@@ -340,7 +344,9 @@ def _box_key(
     return draw
 
 
-def _mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
+def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
+    """A mark of a heading's keys."""
+
     def draw(x: float, y: float) -> float:
         page.mark(x + size / 2, y, shape, size=size, fill=fill)
         return size
@@ -375,7 +381,7 @@ def _square_key(page: Canvas) -> Key:
 
 def _eye_key(page: Canvas) -> Key:
     def draw(x: float, y: float) -> float:
-        _eye_boxes(page, x + 52, y, "full")
+        eye_boxes(page, x + 52, y, "full")
         return 104
 
     return draw

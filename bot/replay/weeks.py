@@ -1,0 +1,71 @@
+"""Stored decisions of a week, as the engine made them, and what was then in force."""
+
+from __future__ import annotations
+
+from dataclasses import dataclass
+from datetime import date, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.week.load import day_set, weeks_before
+from engine.decision.decide import Case, Decision
+from engine.decision.record import case_from_dict
+from engine.decision.replay import Change, week_again
+from engine.values.plan import PLAN_DAYS
+
+
+@dataclass(frozen=True, slots=True, kw_only=True)
+class MorningAgain:
+    """One morning: the figure that was in force in the end (g), and the decision it would have been."""
+
+    days_out: int
+    set_g: float | None
+    by_coach: bool
+    case: Case
+    decision: Decision
+
+    @property
+    def differs(self) -> bool:
+        again = self.decision.carb_g
+        return self.set_g is not None and again is not None and abs(again - self.set_g) >= 0.5
+
+
+def finished(session: Session, athlete_id: int, today: date) -> list[EventRow]:
+    """Events whose day has been and on which anything was decided, the newest first."""
+    decided = select(DecisionRow.event_id).where(DecisionRow.athlete_id == athlete_id).distinct()
+    query = select(EventRow).where(
+        EventRow.athlete_id == athlete_id, EventRow.day < today, col(EventRow.id).in_(decided)
+    )
+    return list(session.exec(query.order_by(col(EventRow.day).desc(), col(EventRow.id).desc())))
+
+
+def stored(session: Session, event: EventRow) -> list[DecisionRow]:
+    """The decision that stood for each day of the week, from the furthest out."""
+    query = (
+        select(DecisionRow)
+        .where(DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED)
+        .order_by(col(DecisionRow.sets_date), col(DecisionRow.id))
+    )
+    return list({row.sets_date: row for row in session.exec(query)}.values())
+
+
+def week_under(session: Session, event: EventRow, change: Change) -> list[MorningAgain]:
+    """The week decided again under a change. Raises ValueError for limits that cannot be."""
+    rows = stored(session, event)
+    cases = [case_from_dict(row.case) for row in rows]
+    first = event.day - timedelta(days=max(PLAN_DAYS))
+    trials = weeks_before(session, event.athlete_id, first) if change.forecast else ()
+    found = []
+    for row, (case, decision) in zip(rows, week_again(cases, change, trials), strict=True):
+        standing = day_set(session, event.athlete_id, row.sets_date)
+        found.append(
+            MorningAgain(
+                days_out=decision.days_out,
+                set_g=standing.carb_g if standing is not None else row.carb_g,
+                by_coach=standing is not None and standing.by == "coach",
+                case=case,
+                decision=decision,
+            )
+        )
+    return found

@@ -1,0 +1,167 @@
+"""A finished week under another step, another limit, without a rule or with the forecast: in chat."""
+
+from __future__ import annotations
+
+from sqlmodel import Session
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.decision.words_reasons import rule_name
+from bot.dialogue import asking
+from bot.people.people import get_person, local_date, own_athlete
+from bot.people.telling import say_to
+from bot.replay import words
+from bot.replay.flow import WHAT_IF_LIMIT
+from bot.replay.weeks import MorningAgain, finished, stored, week_under
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import EventRow
+from bot.words import common
+from engine.decision.foresight import odds_of
+from engine.decision.replay import Change
+from engine.decision.rules import RULES
+from engine.values.case import ForecastUse
+from engine.values.limits import LIMIT_KEYS
+
+RULES_SHOWN = 6
+#: Limits that say how far the carbs may move.
+LIMITS = tuple(key for key, limit in LIMIT_KEYS.items() if limit.unit == "g")
+
+
+def show(turn: OnAthlete) -> None:
+    """Buttons "c:whatif:ATHLETE[:EVENT]": the week, and what can be asked of it."""
+    answer(turn)
+    event = _event(turn)
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    if event is None:
+        say_to(turn, turn.person, words.no_week_yet(name))
+        return
+    rewrite(turn, words.ask(name, event.kind, event.day), _choices(turn, turn.profile, event))
+
+
+def with_forecast(turn: OnAthlete) -> None:
+    """Buttons "c:whatif-use:ATHLETE:EVENT:USE"."""
+    event, use = _event(turn), _last(turn)
+    if event is None or use not in set(ForecastUse):
+        show(turn)
+        return
+    answer(turn)
+    chosen = ForecastUse(use)
+    _tell(turn, turn.person, turn.profile, event, Change(forecast=chosen), words.with_use(chosen))
+
+
+def without_rule(turn: OnAthlete) -> None:
+    """Buttons "c:whatif-less:ATHLETE:EVENT:RULE"."""
+    event, rule = _event(turn), _last(turn)
+    if event is None or rule not in {one.id for one in RULES[:-1]}:
+        show(turn)
+        return
+    answer(turn)
+    change = Change(without=frozenset({rule}))
+    _tell(turn, turn.person, turn.profile, event, change, words.without(rule_name(rule)))
+
+
+def ask_limit(turn: OnAthlete) -> None:
+    """Buttons "c:whatif-limit:ATHLETE:EVENT:KEY": which figure."""
+    event, key = _event(turn), _last(turn)
+    rows = stored(turn.session, event) if event is not None else []
+    if event is None or key not in LIMITS or not rows:
+        show(turn)
+        return
+    answer(turn)
+    asking.open_question(
+        turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
+        answers={"_event": event.id, "_key": key, "_value": rows[-1].case["limits"][key]},
+    )  # fmt: skip
+
+
+def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """The end of that question."""
+    profile = own_athlete(turn.session, coach, question.about)
+    event = turn.session.get(EventRow, question.answers["_event"])
+    if profile is None or event is None or event.athlete_id != profile.person_id:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    key, value = question.answers["_key"], float(question.answers["value"])
+    _tell(turn, coach, profile, event, Change(limits={key: value}), words.with_limit(key, value))
+
+
+def _tell(
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    change: Change,
+    what: str,
+) -> None:
+    """Then and now side by side, a line a morning, and what is not known of it."""
+    name = get_person(turn.session, profile.person_id).first_name
+    try:
+        mornings = week_under(turn.session, event, change)
+    except ValueError:
+        say_to(turn, coach, words.cannot_be(), buttons=_back(profile, event))
+        return
+    head = words.head(name, event.kind, event.day, what)
+    lines = [words.morning(one.days_out, one.set_g, one.decision, by_coach=one.by_coach)
+             for one in mornings]  # fmt: skip
+    moved = [one for one in mornings if one.differs]
+    parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
+    parts += [_estimate(change, moved), words.not_known(name)]
+    say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
+
+
+def _estimate(change: Change, moved: list[MorningAgain]) -> str:
+    """The forecast's own chances on the first morning that differs; "" where it has none."""
+    for one in moved:
+        set_g, again_g = one.set_g, one.decision.carb_g
+        if set_g is None or again_g is None:
+            continue
+        odds = odds_of(change.of(one.case), (set_g, again_g))
+        if odds:
+            then, now = ({"full": o.full, "flat": o.flat, "spilled": o.spilled} for o in odds)
+            return words.estimate(one.days_out, (set_g, then), (again_g, now))
+    return ""
+
+
+def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
+    number, rows = profile.person_id, stored(turn.session, event)
+
+    def button(label: str, view: str, rest: str) -> Button:
+        return Button(label, f"c:{view}:{number}:{event.id}:{rest}")
+
+    used = {row.case.get("forecast", ForecastUse.RULES_ONLY) for row in rows}
+    uses = [ForecastUse.PROPOSES, ForecastUse.RULES_ONLY]
+    uses = [use for use in uses if used != {use.value}]
+    fired = dict.fromkeys(row.decision["rule"] for row in rows)
+    rules = [one for one in fired if one in {rule.id for rule in RULES[:-1]}][:RULES_SHOWN]
+    others = [one for one in finished(turn.session, number, local_date(profile, turn.context))
+              if one.id != event.id]  # fmt: skip
+    return [
+        [button(words.use_button(use), "whatif-use", use) for use in uses],
+        *([button(words.less_button(rule_name(rule)), "whatif-less", rule)] for rule in rules),
+        *([button(words.limit_button(key), "whatif-limit", key)] for key in LIMITS),
+        *([Button(words.week_button(one.kind, one.day), f"c:whatif:{number}:{one.id}")]
+          for one in others[:3]),
+        [Button(common.back_button(), f"c:card:{number}")],
+    ]  # fmt: skip
+
+
+def _back(profile: AthleteProfile, event: EventRow) -> Buttons:
+    return [[Button(words.ask_more_button(), f"c:whatif:{profile.person_id}:{event.id}")]]
+
+
+def _event(turn: OnAthlete) -> EventRow | None:
+    """The finished week that a button names, else the newest; None where there is none."""
+    weeks = _weeks(turn.session, turn, turn.profile)
+    named = turn.arguments[0] if turn.arguments else ""
+    if not named:
+        return weeks[0] if weeks else None
+    return next((one for one in weeks if str(one.id) == named), None)
+
+
+def _weeks(session: Session, turn: Turn, profile: AthleteProfile) -> list[EventRow]:
+    return finished(session, profile.person_id, local_date(profile, turn.context))
+
+
+def _last(turn: OnAthlete) -> str:
+    return turn.arguments[1] if len(turn.arguments) > 1 else ""
