@@ -137,7 +137,7 @@ def _several_typed(answers: Answers) -> bool:
 
 def _one_place(answers: Answers) -> bool:
     """Whether only one place is called that, so that it need not be asked which."""
-    return len(answers["place"]) == 1
+    return len(answers.get("place", ())) == 1
 
 
 def _prompt_time(text: str, answers: Answers) -> str | None:

@@ -74,6 +74,14 @@ def ask_sex() -> str:
     )
 
 
+def ask_weight_unit() -> str:
+    return tr("Which unit does your scale show?")
+
+
+def ask_volume_unit() -> str:
+    return tr("And how do you measure what you drink?")
+
+
 SEXES = {"female": mark("Female"), "male": mark("Male")}
 SEX_WORDS = {"female": mark("female"), "male": mark("male")}
 
