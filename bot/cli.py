@@ -80,6 +80,10 @@ def _parser() -> argparse.ArgumentParser:
         "--without", action="append", default=[], metavar="RULE", help="leave a rule out, by its id"
     )
     replay.add_argument("--rules", type=Path, metavar="FILE.py", help="try another rule table")
+    priors = command(
+        "priors", commands.priors, "on how many finished weeks each coach's forecasts rest"
+    )
+    priors.add_argument("--anew", action="store_true", help="sum every finished week up again")
     names.add_parser(
         "rehearse", help="play an invented week in the terminal, without a token or a network"
     )

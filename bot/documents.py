@@ -10,6 +10,7 @@ from bot.comparison import comparing
 from bot.core.context import Document
 from bot.core.turn import Turn
 from bot.photos import photo_rows
+from bot.setup import many
 from bot.sheets import sheets
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
@@ -18,6 +19,7 @@ Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
 MAKERS: Mapping[str, Maker] = {
     "plan-sheet": sheets.make_sheet,
+    many.MAKE: many.make_sheet,
     "photo": photo_rows.make_photo,
     "pair": photo_rows.make_pair,
     "photo-row": photo_rows.make_row,

@@ -27,6 +27,7 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk
+<<<<<<< HEAD
 from bot.people.people import (
     example_of,
     is_own_coach,
@@ -36,11 +37,15 @@ from bot.people.people import (
     profile_of,
     speaking_to,
 )
+=======
+from bot.people.people import meet, own_athlete, person_in_chat, profile_of, sender, speaking_to
+>>>>>>> main
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
 from bot.reachability import back as coming_back
 from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch
+from bot.store.base import id_of
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
@@ -84,8 +89,9 @@ def roles_of(session: Session, person: Person) -> frozenset[str]:
 
 def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
-    away = turn.incoming.private and coming_back.is_away(turn.session, turn.incoming)
-    person = meet(turn) if turn.incoming.private else None
+    known = sender(turn) if turn.incoming.private else None
+    away = known is not None and coming_back.is_away(known, turn.incoming)
+    person = meet(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
     _after(turn)
@@ -112,9 +118,10 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
         return
     else:
+        number = id_of(person)
         _known(turn, person, roles)
         note_to_others(turn, person)
-        person = meet(turn)  # who may have gone with their data
+        person = turn.session.get(Person, number)  # who may have gone with their data
     if person is not None:
         refresh_menu(turn, person)
 

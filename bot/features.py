@@ -24,9 +24,11 @@ from bot.food.table import FEATURE as FOOD
 from bot.membership.table import FEATURE as MEMBERSHIP
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
+from bot.pooling.table import FEATURE as POOLING
 from bot.readiness.table import FEATURE as READINESS
 from bot.replay.table import FEATURE as REPLAY
 from bot.safety.table import FEATURE as SAFETY
+from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
 from bot.travel.table import FEATURE as TRAVEL
@@ -51,9 +53,11 @@ FEATURES: tuple[Feature, ...] = (
     MEMBERSHIP,
     PHOTOS,
     PLAN,
+    POOLING,
     READINESS,
     REPLAY,
     SAFETY,
+    SETUP,
     SHEETS,
     STAGE,
     TRAVEL,

@@ -15,9 +15,12 @@ from bot.people.telling import say_to
 from bot.photos import photos
 from bot.photos import words as photo_words
 from bot.photos.fetching import order
+from bot.setup import many
+from bot.setup.roster_sheet.reading import Roster, is_roster, read_roster
 from bot.sheets import sheets
 from bot.sheets import words as sheet_words
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
+from bot.sheets.format.opening import SheetRefused, open_sheet
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import FetchRow
@@ -49,7 +52,7 @@ def unpack(row: FetchRow, content: bytes, context: Context) -> object:
     """What is made of a file's bytes, outside any transaction."""
     if row.kind == photos.PHOTO:
         return photos.unpack_photo(row, content, context)
-    return sheets.unpack_sheet(content)
+    return _unpack_sheet(content)
 
 
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
@@ -58,8 +61,19 @@ def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     with speaking_to(person):
         if row.kind == photos.PHOTO:
             photos.photo_came(turn, person, row, outcome)
+        elif isinstance(outcome, Roster):
+            many.roster_came(turn, person, outcome)
         else:
             sheets.sheet_came(turn, person, outcome)
+
+
+def _unpack_sheet(content: bytes) -> object:
+    """Two kinds of sheets come: of one plan, and of many athletes."""
+    try:
+        grid = open_sheet(content)
+    except SheetRefused as refused:
+        return refused
+    return read_roster(grid) if is_roster(grid) else sheets.unpack_grid(grid)
 
 
 def _coaches(session: Session, person: Person) -> bool:

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import gc
+import os
 import socket
 from collections.abc import Iterator
 
@@ -26,8 +28,16 @@ from tests.support.prepared import peak_week_file, team_at  # noqa: F401 - fixtu
 
 def pytest_configure(config: pytest.Config) -> None:
     heed_readers()
+    # The processes that tests start keep what they compile; each would compile the product anew.
+    os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     config.addinivalue_line("markers", "loopback: may connect to this machine")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
+
+
+def pytest_collection_finish() -> None:
+    """What was collected stays to the end, so that looking through it for garbage is in vain."""
+    gc.collect()
+    gc.freeze()
 
 
 @pytest.fixture(scope="session", autouse=True)

@@ -11,6 +11,7 @@ from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.week.given_way import given_way
 from bot.week.load import checkin_of, checkin_row, current_plan, day_set
 from bot.week.observed import observed_between
 from engine.planning.debrief import DayBehind, Debrief, debrief
@@ -126,6 +127,8 @@ def _events_before(session: Session, profile: AthleteProfile, day: date) -> list
         EventRow.day < day,
     )
     by_day: dict[date, EventRow] = {}
+    gone = given_way(session, [profile.person_id])
     for event in session.exec(query.order_by(col(EventRow.id))):
-        by_day[event.day] = event
+        if event.id not in gone:
+            by_day[event.day] = event
     return [by_day[one] for one in sorted(by_day, reverse=True)]

@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.words.coach_figures import capital
-from bot.words.languages import mark, tr
+from bot.words.languages import mark, tr, trn
 from engine.values.case import ForecastUse
 
 #: What a coach taps.
@@ -43,13 +43,33 @@ def choice(use: ForecastUse) -> str:
     return tr(CHOICES[use])
 
 
-def view(name: str, use: ForecastUse, *, own: bool) -> str:
+def rests_on(weeks: int, athletes: int) -> str:
+    """What the forecast of an athlete begins from, before that athlete's own mornings."""
+    if not weeks:
+        return tr("It begins from published figures; none of your finished weeks is in it yet.")
+    return tr(
+        "It begins from {weeks} and published figures. What your athletes teach stays with you.",
+        weeks=trn(
+            "{number} finished week of your other athletes",
+            "{number} finished weeks of your other athletes",
+            weeks,
+        )
+        if athletes != 1
+        else trn(
+            "{number} finished week of another athlete of yours",
+            "{number} finished weeks of another athlete of yours",
+            weeks,
+        ),
+    )
+
+
+def view(name: str, use: ForecastUse, *, own: bool, rests: str = "") -> str:
     head = tr("Your forecast.") if own else tr("{name}'s forecast.", name=capital(name))
     untested = tr(
         "It has been tried on virtual athletes only, never tested on real peak weeks. It never goes "
         "past your limits."
     )
-    return "\n\n".join((head, tr(MEANS[use]), untested))
+    return "\n\n".join(part for part in (head, tr(MEANS[use]), rests, untested) if part)
 
 
 def chosen(use: ForecastUse) -> str:

@@ -89,12 +89,11 @@ def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
 
 def go_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) -> None:
     """The event before counts again with its plan and limits; timetable and journey go back to it."""
-    event, number = (
-        turn.session.get_one(EventRow, row.detail["event"]),
-        row.detail["before"]["event"],
-    )
+    before = row.detail["before"]
+    event = turn.session.get_one(EventRow, row.detail["event"])
+    number = before.get("counted") if before.get("more") else before["event"]
     earlier = turn.session.get_one(EventRow, number) if number is not None else None
-    more = bool(row.detail["before"].get("more"))
+    more = bool(before.get("more"))
     counted = event.active
     event.active = event.waits = False
     turn.session.add(event)

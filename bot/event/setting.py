@@ -157,7 +157,7 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
     record(
         turn, profile.person_id, Change.EVENT_SET, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
-        before={"event": counted.id if counted is not None else None, "more": True, **before},
+        before={"event": None, "counted": _id(counted), "more": True, **before},
         said=said, was=None,
     )  # fmt: skip
     if season.settle(turn, profile):
@@ -165,6 +165,10 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
         days_follow_plan(turn, profile)
         week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
         prompts.schedule(turn, profile)
+
+
+def _id(event: EventRow | None) -> int | None:
+    return event.id if event is not None else None
 
 
 def _tell_one_more(

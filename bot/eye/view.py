@@ -14,7 +14,8 @@ from bot.people.desk import clock_for
 from bot.people.people import get_person, local_date
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import DecisionRow, EventRow
+from bot.store.tables.week import DecisionRow
+from bot.week.given_way import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.week.observed import look_rows
 from bot.words import coach_figures as figures
@@ -74,12 +75,7 @@ def looks(athlete_id: int, day: date, chosen: str = "") -> Buttons:
 
 def day_words(session: Session, profile: AthleteProfile, day: date) -> str:
     """The day, with days out where an event lay ahead of it."""
-    query = select(EventRow).where(
-        EventRow.athlete_id == profile.person_id,
-        EventRow.day >= day,
-        EventRow.day <= day + FURTHEST_OUT * DAY,
-    )
-    event = session.exec(query.order_by(col(EventRow.id).desc())).first()
+    event = event_of_day(session, profile.person_id, day, FURTHEST_OUT * DAY)
     said = figures.day(day)
     return f"{said}, {figures.days_out((event.day - day).days)}" if event is not None else said
 

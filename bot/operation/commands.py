@@ -244,3 +244,21 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
     )
     changed = bool(given.without or given.rules)
     return FINE if changed or not found.lines else FAILED
+
+
+def priors(settings: Settings, given: argparse.Namespace) -> int:
+    """On how many finished weeks forecasts rest, coach by coach."""
+    from bot.core.context import Context  # noqa: PLC0415
+    from bot.core.turn import Turn  # noqa: PLC0415
+    from bot.pooling import command  # noqa: PLC0415
+    from bot.store.db import transaction  # noqa: PLC0415
+
+    engine = migrated(settings)
+    with transaction(engine) as session:
+        if given.anew:
+            made = command.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
+            print(f"ok      {made} athletes summed up again")
+        for line in command.told(session):
+            print(line)
+    engine.dispose()
+    return FINE

@@ -23,11 +23,15 @@ from bot.words.languages import nearest, speaking
 KEPT = "kept"  # where a session remembers what was kept in it
 
 
+def sender(turn: ChatTurn) -> Person | None:
+    """The person who did this, as they were kept; None for a stranger."""
+    query = select(Person).where(Person.telegram_user_id == turn.incoming.user_id)
+    return turn.session.exec(query).first()
+
+
 def meet(turn: ChatTurn) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
-    person = turn.session.exec(
-        select(Person).where(Person.telegram_user_id == turn.incoming.user_id)
-    ).first()
+    person = sender(turn)
     if person is not None:
         person.chat_id = turn.incoming.chat_id
         person.first_name = turn.incoming.first_name or person.first_name

@@ -18,7 +18,7 @@ from bot.photos.files.pairing import in_a_row, side_by_side
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow
-from bot.store.tables.week import EventRow
+from bot.week.given_way import event_of_day
 from bot.week.load import checkin_row
 
 REMOVE, EXPIRE = "photo-file", "photos-expire"
@@ -81,16 +81,7 @@ def make_row(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def when(session: Session, athlete_id: int, day: date) -> str:
     """The date, with days out where an event lay ahead of it."""
-    query = (
-        select(EventRow)
-        .where(
-            EventRow.athlete_id == athlete_id,
-            EventRow.day >= day,
-            EventRow.day <= day + timedelta(days=FURTHEST_OUT),
-        )
-        .order_by(col(EventRow.id).desc())
-    )
-    event = session.exec(query).first()
+    event = event_of_day(session, athlete_id, day, timedelta(days=FURTHEST_OUT))
     return words.day(day, (event.day - day).days if event is not None else None)
 
 

@@ -204,7 +204,7 @@ def first_things_first(
     else:
         button = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
         text = words.plan_first()
-    buttons = [button]
+    buttons = [button, Button(common.setup_button(), f"c:setup:{profile.person_id}")]
     if event is not None:
         buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
     say_to(turn, coach, text, buttons=[buttons])

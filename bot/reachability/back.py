@@ -30,10 +30,9 @@ from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow
 
 
-def is_away(session: Session, incoming: Incoming) -> bool:
+def is_away(person: Person, incoming: Incoming) -> bool:
     """Whether somebody acts here who could not be reached until now."""
-    query = select(Person.reachable).where(Person.telegram_user_id == incoming.user_id)
-    return incoming.kind is not Kind.BLOCKED and session.exec(query).first() is False
+    return incoming.kind is not Kind.BLOCKED and not person.reachable
 
 
 def came_back(turn: Turn, person: Person) -> None:

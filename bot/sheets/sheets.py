@@ -21,7 +21,8 @@ from bot.plan.planning import days_follow_plan, week_changed
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
-from bot.sheets.format.opening import SheetRefused, open_sheet
+from bot.sheets.format.grid import Grid
+from bot.sheets.format.opening import SheetRefused
 from bot.sheets.format.reading import Filled, SheetProblems, Wrong, read_sheet
 from bot.sheets.sheet_filled import (
     Base,
@@ -99,10 +100,10 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     return Document(f"plan-{event.day.isoformat()}.{form}", writing.write(sheet, form))
 
 
-def unpack_sheet(content: bytes) -> Filled | SheetRefused | SheetProblems:
-    """What a file says, or why it says nothing; outside any transaction."""
+def unpack_grid(grid: Grid) -> Filled | SheetRefused | SheetProblems:
+    """What a plan's sheet says, or why it says nothing; outside any transaction."""
     try:
-        return read_sheet(open_sheet(content))
+        return read_sheet(grid)
     except (SheetRefused, SheetProblems) as refused:
         return refused
 

@@ -16,7 +16,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import ARRIVED, Button
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
-from bot.people.changes import BY_LEARNT_LOAD, BY_SHEET, Change, Follows, following
+from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
 from bot.people.people import local_date, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -148,7 +148,7 @@ def _led_to(change: HistoryRow, decided: HistoryRow) -> bool:
 def _together(session: Session, row: HistoryRow) -> list[HistoryRow]:
     """All that was changed with it: one sheet may set plan and limits, a learnt load too."""
     how = row.detail.get("how")
-    if how not in (BY_SHEET, BY_LEARNT_LOAD):
+    if row.what == Change.EVENT_SET or how not in (BY_SHEET, BY_LEARNT_LOAD, BY_SETUP):
         return [row]
     query = select(HistoryRow).where(
         HistoryRow.athlete_id == row.athlete_id,

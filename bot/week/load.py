@@ -10,7 +10,9 @@ from sqlmodel import Session, col, or_, select
 from bot.core.turn import Turn
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
+from bot.week.given_way import given_way
 from bot.week.observed import observed_between
+from bot.week.priors import prior_for
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -304,8 +306,9 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
         )
         .order_by(col(EventRow.day))
     ).all()
+    gone = given_way(session, [athlete_id]) if events else set()
     found = []
-    for event in events:
+    for event in (event for event in events if event.id not in gone):
         plan = current_plan(session, event)
         history = history_before(session, athlete_id, event.day + timedelta(days=1))
         first = event.day - timedelta(days=max(PLAN_DAYS))
@@ -336,6 +339,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
         trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
+        prior=prior_for(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),

@@ -15,10 +15,8 @@ from typing import Any, cast
 from sqlalchemy.orm import QueryableAttribute, defer
 from sqlmodel import Session, col, select
 
-from bot.people.changes import Change
 from bot.store.base import id_of
 from bot.store.tables.coach_eye import CoachLookRow
-from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import (
     CheckInRow,
     DaySetRow,
@@ -28,6 +26,7 @@ from bot.store.tables.week import (
     PlanRow,
     SymptomReport,
 )
+from bot.week.given_way import given_way
 from bot.week.load import READINGS
 from bot.week.observed import observed_of
 from engine.evidence.debriefing import EATEN_KNOWN_DAYS
@@ -184,39 +183,12 @@ def _events(session: Session, athletes: Sequence[int], until: dt.date | None) ->
     query = select(EventRow).where(col(EventRow.athlete_id).in_(athletes))
     if until is not None:
         query = query.where(col(EventRow.day) <= until + max(PLAN_DAYS) * _DAY)
-    gone = _given_way(session, athletes)
+    gone = given_way(session, athletes)
     by_day: dict[tuple[int, dt.date], EventRow] = {}
     for event in session.exec(query.order_by(col(EventRow.id))):
         if event.active or event.id not in gone:
             by_day[event.athlete_id, event.day] = event
     return sorted(by_day.values(), key=lambda event: (event.athlete_id, event.day))
-
-
-def _given_way(session: Session, athletes: Sequence[int]) -> set[int]:
-    """Events that were moved to another day, or set and taken back, before their day had come."""
-    query = (
-        select(HistoryRow)
-        .where(
-            col(HistoryRow.athlete_id).in_(athletes),
-            col(HistoryRow.what).in_([Change.EVENT_SET, Change.TAKEN_BACK]),
-        )
-        .order_by(col(HistoryRow.id))
-    )
-    gone: set[int] = set()
-    moves: dict[int, tuple[int, int | None]] = {}
-    for row in session.exec(query):
-        if row.what == Change.EVENT_SET:
-            event = int(row.detail["event"])
-            earlier = (row.detail.get("before") or {}).get("event")
-            moves[id_of(row)] = event, earlier
-            gone.discard(event)
-            if earlier is not None:
-                gone.add(int(earlier))
-        elif row.detail.get("of") in moves:
-            event, earlier = moves[row.detail["of"]]
-            gone.add(event)
-            gone.discard(earlier or 0)
-    return gone
 
 
 def _plans(session: Session, events: Sequence[int]) -> dict[int, dict[int, DayTarget]]:

@@ -186,6 +186,10 @@ def coaching_over() -> str:
     return tr("Closed: the coaching has ended.")
 
 
+def setup_button() -> str:
+    return tr("Set up from a template")
+
+
 def draft_plan_button() -> str:
     return tr("Draft a plan")
 

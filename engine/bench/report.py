@@ -10,12 +10,13 @@ import numpy as np
 from engine.bench.chance import Week
 from engine.bench.knowing import all_knowing
 from engine.bench.rows import BY_ID
-from engine.bench.setting import DAYS_OUT, Client, clients, planned_g
-from engine.bench.week import Ended, Policy, weeks_behind
+from engine.bench.setting import DAYS_OUT, ORDINARY, Client, clients, planned_g
+from engine.bench.week import Ended, Policy, prior_after, weeks_behind
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import Bools, Floats, World
 from engine.values.limits import Limits
 from engine.values.plan import LOAD_DAYS
+from engine.values.prior import Prior
 
 WORSE_BY = 0.05
 #: Athletes of one task; each keeps few beliefs in mind, so that yesterday's is still at hand.
@@ -59,8 +60,17 @@ def measure(task: Task) -> Measured:
     week = Week(world, who, task.seed, short)
     trials = [Week(world, who, task.seed + 1000 * (k + 1), short) for k in range(task.trials)]
     fixed, free, inside = reference(world, week, people, policy)
-    ended = weeks_behind(policy, week, trials, people)
+    prior = learnt(world, policy.finished, task.seed) if policy.finished else None
+    ended = weeks_behind(policy, week, trials, people, prior)
     return Measured(fixed=fixed, free=free, inside=inside, ended=tuple(ended))
+
+
+def learnt(world: World, weeks: int, seed: int) -> Prior | None:
+    """The prior after so many finished weeks of others of that world, by the rules alone."""
+    others = world.people(weeks, np.random.default_rng([seed, 51]))
+    files = clients(others, seed + 51, ORDINARY)
+    short = np.array([one.told_short for one in files])
+    return prior_after(BY_ID["rules alone"], Week(world, others, seed + 51, short), files)
 
 
 def reference(

@@ -10,6 +10,7 @@ POLICIES: tuple[Policy, ...] = (
     Policy(id="forecast", foresight=True),
     Policy(id="rules, coach's eye", foresight=False, looks=True),
     Policy(id="coach's eye", foresight=True, looks=True),
+    Policy(id="30 weeks of others", foresight=True, finished=30),
     Policy(id="silent coach", foresight=True, answers=False),
     Policy(id="narrow limits", foresight=True, limits=narrow),
     Policy(id="wrong fat figure", foresight=True, trouble=Trouble(fat_error=3, fat_bias=5)),

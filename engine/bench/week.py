@@ -24,7 +24,8 @@ from engine.bench.setting import (
 )
 from engine.bench.worlds.world import Bools, Condition, Floats
 from engine.decision.decide import Decision, decide
-from engine.decision.foresight import as_it_went
+from engine.decision.foresight import as_it_went, taught_by
+from engine.model.pooling import pooled
 from engine.planning.next_load import ModelMisfit, next_load
 from engine.values.athlete import Event, EventKind
 from engine.values.case import Case, ForecastUse, PastWeek
@@ -33,6 +34,7 @@ from engine.values.limits import Limits
 from engine.values.look import Look
 from engine.values.observed import Observed
 from engine.values.plan import LOAD_DAYS, PeakPlan
+from engine.values.prior import Prior
 
 WEEKS_APART = 3
 DUST = 1e-6
@@ -46,6 +48,7 @@ class Policy:
     foresight: bool
     answers: bool = True  # the coach takes what is proposed; else what stands is what lapses to
     looks: bool = False  # the coach taps what they see on every load morning
+    finished: int = 0  # weeks of other athletes of that world that the prior rests on
     limits: LimitsOf = suggested
     trouble: Trouble = ORDINARY
 
@@ -81,8 +84,14 @@ class _File:
 class Practice:
     """A coach's athletes of one world under one policy, through trials and the week that counts."""
 
-    def __init__(self, policy: Policy, week: Week, clients: Sequence[Client]) -> None:
-        self.policy = policy
+    def __init__(
+        self,
+        policy: Policy,
+        week: Week,
+        clients: Sequence[Client],
+        prior: Prior | None = None,
+    ) -> None:
+        self.policy, self.prior = policy, prior
         self.files = [self._file(client) for client in clients]
         self.weeks = week
 
@@ -154,6 +163,7 @@ class Practice:
                 history=_history(one, day),
                 checkin=checkin,
                 trials=one.trials if self.policy.foresight else (),
+                prior=self.prior,
                 forecast=ForecastUse.PROPOSES if self.policy.foresight else ForecastUse.RULES_ONLY,
             )
         )
@@ -224,12 +234,28 @@ def _broken(one: _File) -> int:
     return found + int(total > max(limits.load_total_g, load_g(one.plan)) + DUST)
 
 
+def prior_after(policy: Policy, week: Week, clients: Sequence[Client]) -> Prior | None:
+    """The prior once these athletes have finished a week each, looked at on its day."""
+    practice = Practice(policy, week, clients)
+    practice.trial(week, WEEKS_APART)
+    return pooled(
+        [
+            taught_by(one.client.athlete, one.client.baseline, one.trials, f"{number}")
+            for number, one in enumerate(practice.files)
+        ]
+    )
+
+
 def weeks_behind(
-    policy: Policy, week: Week, trials: Sequence[Week], clients: Sequence[Client]
+    policy: Policy,
+    week: Week,
+    trials: Sequence[Week],
+    clients: Sequence[Client],
+    prior: Prior | None = None,
 ) -> list[Ended]:
     """How one and the same week ends with none of those trials behind, with one, and so on."""
     found = []
-    practice = Practice(policy, week, clients)
+    practice = Practice(policy, week, clients, prior)
     for behind in range(len(trials) + 1):
         found.append(practice.ended(week, practice.run(week)))
         if behind < len(trials):

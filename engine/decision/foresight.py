@@ -20,6 +20,7 @@ from engine.evidence import deciding as e
 from engine.model.eye import learn_seen
 from engine.model.forecast import DayAhead, Outlook, choose, forecast
 from engine.model.physiology import Intake
+from engine.model.pooling import taught
 from engine.model.structures import Usual
 from engine.model.tracker import (
     MODEL,
@@ -41,6 +42,7 @@ from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, History, TrainingDone
 from engine.values.limits import Window
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.prior import Prior, Taught
 
 DAY = timedelta(days=1)
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
@@ -218,6 +220,7 @@ class _Lived:
     event: Event
     plan: PeakPlan
     trials: tuple[PastWeek, ...]
+    prior: Prior | None
     history: History
     told: CheckIn | None
     start: date
@@ -233,6 +236,7 @@ class _Lived:
             event=case.event,
             plan=case.plan,
             trials=case.trials,
+            prior=case.prior,
             history=_before(case.history, today),
             told=_of_yesterday(case.checkin),
             start=start,
@@ -302,15 +306,22 @@ def _belief_on(lived: _Lived) -> Belief:
 
 def _before_this_week(lived: _Lived) -> Belief:
     """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day)
+    return _taught(
+        lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day, lived.prior
+    )
 
 
 @lru_cache(maxsize=48)
 def _taught(
-    key: str, athlete: Athlete, baseline: Baseline, trials: tuple[PastWeek, ...], event_day: date
+    key: str,
+    athlete: Athlete,
+    baseline: Baseline,
+    trials: tuple[PastWeek, ...],
+    event_day: date,
+    prior: Prior | None,
 ) -> Belief:
     frame = frame_of(athlete, baseline)
-    belief = first_belief(frame, generator(f"{key}/first", event_day))
+    belief = first_belief(frame, generator(f"{key}/first", event_day), prior=prior)
     for number, week in enumerate(trials):
         belief = through(belief, week, key, habit_g=baseline.carb_g)
         following = trials[number + 1 :]
@@ -319,6 +330,23 @@ def _taught(
         rng = generator(f"{key}/between", week.day)
         belief = carry_over(belief, frame, rng, weeks=weeks)
     return belief
+
+
+def taught_by(
+    athlete: Athlete, baseline: Baseline, weeks: tuple[PastWeek, ...], key: str
+) -> Taught:
+    """What an athlete's finished weeks (at least one) have taught, from the published prior on."""
+    frame = frame_of(athlete, baseline)
+    belief = first_belief(frame, generator(f"{key}/pool", weeks[-1].day))
+    told = 0
+    for number, week in enumerate(weeks):
+        before = belief
+        belief = through(belief, week, key, habit_g=baseline.carb_g)
+        told += belief is not before
+        if number + 1 < len(weeks):
+            apart = max((weeks[number + 1].day - week.day).days / 7, 1)
+            belief = carry_over(belief, frame, generator(f"{key}/between", week.day), weeks=apart)
+    return taught(belief, told)
 
 
 def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Belief:

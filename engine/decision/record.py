@@ -11,6 +11,7 @@ from types import UnionType
 from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
 
 from engine.values.case import Case, ForecastUse
+from engine.values.prior import Taught
 
 T = TypeVar("T")
 #: What said, in older records, whether the forecast was asked: yes or no.
@@ -50,6 +51,11 @@ def case_from_dict(data: Mapping[str, Any]) -> Case:
         use = ForecastUse.PROPOSES if data[FORESIGHT] else ForecastUse.RULES_ONLY
         data = {key: item for key, item in data.items() if key != FORESIGHT} | {"forecast": use}
     return _build(Case, data)
+
+
+def taught_from_dict(data: Mapping[str, Any]) -> Taught:
+    """What `plain` wrote of a `Taught`. Raises ValueError or TypeError for a record that is none."""
+    return _build(Taught, data)
 
 
 def _build(cls: type[T], data: Mapping[str, Any]) -> T:

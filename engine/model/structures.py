@@ -10,6 +10,7 @@ body here against what was measured there.
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import dataclass
 from enum import IntEnum
 
@@ -127,13 +128,17 @@ _POWER = _f([one.power for one in FILLS])
 _OFF, _MEALS = _f([one.levels_off for one in FELTS]), _f([one.by_meals for one in FELTS])
 
 
-def draw_kinds(particles: int, rng: np.random.Generator) -> Kinds:
-    """A kind of each for so many particles, as likely as they are held to be."""
+def draw_kinds(
+    particles: int,
+    rng: np.random.Generator,
+    shares: Sequence[Sequence[float]] | None = None,
+) -> Kinds:
+    """A kind of each for so many particles, as likely as they are held to be, or as `shares` say."""
     places = rng.random((len(KINDS), particles), dtype=np.float32)
     return np.stack(
         [
             np.searchsorted(np.cumsum(likely)[:-1], row, side="right").astype(np.int8)
-            for likely, row in zip(KINDS, places, strict=True)
+            for likely, row in zip(shares or KINDS, places, strict=True)
         ]
     )
 

@@ -17,6 +17,7 @@ import numpy as np
 from numpy.typing import NDArray
 
 from engine.evidence import physiology as sizes
+from engine.evidence import pooling
 from engine.evidence import tracking as known
 from engine.model.physiology import Intake
 from engine.model.structures import (
@@ -37,6 +38,7 @@ from engine.model.structures import (
 )
 from engine.values.athlete import Sex
 from engine.values.look import Look
+from engine.values.prior import Prior
 
 PARTICLES = 2000
 
@@ -165,10 +167,37 @@ def generator(athlete: str, day: date) -> np.random.Generator:
     return np.random.default_rng(int.from_bytes(digest, "big"))
 
 
-def first_belief(frame: Frame, rng: np.random.Generator, *, particles: int = PARTICLES) -> Belief:
-    """What is believed before the first morning, from sex, size and training alone."""
+def first_belief(
+    frame: Frame,
+    rng: np.random.Generator,
+    *,
+    particles: int = PARTICLES,
+    prior: Prior | None = None,
+) -> Belief:
+    """What is believed before the first morning, from sex, size and training alone.
+
+    With a `prior` that other athletes' weeks have taught, most particles are drawn from that; a share
+    stays as published. One that another model learnt is passed over: its parameters mean other things.
+    """
     values = np.stack([rng.normal(mean, spread, particles) for mean, spread in PRIOR.values()])
-    return _at_start(frame, Person(values.astype(np.float32), draw_kinds(particles, rng)))
+    kinds = draw_kinds(particles, rng)
+    if prior is not None and prior.model == MODEL:
+        values, kinds = _taught_by_others(values, kinds, prior, rng)
+    return _at_start(frame, Person(values.astype(np.float32), kinds))
+
+
+def _taught_by_others(
+    values: NDArray[np.float64], kinds: Kinds, prior: Prior, rng: np.random.Generator
+) -> tuple[NDArray[np.float64], Kinds]:
+    """The drawn particles moved to where the prior has them, but for the share that stays."""
+    particles = kinds.shape[1]
+    moved = rng.random(particles) >= float(pooling.STAYS_PUBLISHED)
+    for one in prior.parameters:
+        row, (mean, spread) = NAMES.index(one.name), PRIOR[one.name]
+        there = one.mean + one.spread * (values[row] - mean) / spread
+        values[row] = np.where(moved, there, values[row])
+    others = draw_kinds(particles, rng, [one.shares for one in prior.kinds])
+    return values, np.where(moved, others, kinds)
 
 
 def _at_start(frame: Frame, person: Person) -> Belief:

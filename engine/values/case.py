@@ -14,6 +14,7 @@ from engine.values.checkin import CheckIn, History
 from engine.values.limits import Limits
 from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.prior import Prior
 
 #: An answer before this local time still sets the day that has begun.
 DEFAULT_CUT_OFF = time(11, 0)
@@ -43,7 +44,8 @@ class Case:
 
     `now` is the aware instant of the answer; None means that it came in time. `zone` is where the
     athlete is, if not where the event is. `overrides` holds the coach's signed figures (g of
-    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; `forecast` says what the
+    carbohydrate) by days out. `trials` are earlier peak weeks, oldest first; `prior` is what weeks of
+    the coach's other athletes have taught (None: as published); `forecast` says what the
     model may do beside the rules. Nothing else is looked at.
     """
 
@@ -61,6 +63,7 @@ class Case:
     frozen: bool = False
     overrides: Mapping[int, float] = field(default_factory=dict)
     trials: tuple[PastWeek, ...] = ()
+    prior: Prior | None = None
     forecast: ForecastUse = ForecastUse.RULES_ONLY
 
     def __post_init__(self) -> None:

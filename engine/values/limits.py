@@ -9,6 +9,7 @@ from __future__ import annotations
 import math
 from collections.abc import Mapping
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import NamedTuple
 
 from engine.evidence import deciding as e
@@ -79,34 +80,34 @@ class GuardRails:
 
     def rail(self, key: str) -> Rail:
         """The rail around the limit of that key; KeyError for a key that is no limit."""
-        return self._rails()[key]
+        return _rails(self.sex, self.body_mass_kg)[key]
 
-    def _rails(self) -> dict[str, Rail]:
-        kg = self.body_mass_kg
-        day = self._between(e.CARB_LEAST_G_PER_KG, e.CARB_MOST_G_PER_KG, kg, kg)
-        women = self.sex is Sex.FEMALE
-        drinks = e.WATER_LEAST_WOMEN_L if women else e.WATER_LEAST_MEN_L
-        water = self._between(drinks, e.WATER_MOST_L_PER_KG, 1, kg)
-        return {
-            "carb_floor_g": day,
-            "carb_ceiling_g": day,
-            "step_g": self._between(e.STEP_LEAST_G, e.STEP_MOST_G_PER_KG, 1, kg),
-            "change_per_day_g": self._between(None, e.CHANGE_MOST_G_PER_KG, 1, kg),
-            "load_total_g": self._between(e.CARB_LEAST_G_PER_KG, e.LOAD_MOST_G_PER_KG, 3 * kg, kg),
-            "apply_without_asking_g": self._between(None, e.APPLY_MOST_G_PER_KG, 1, kg),
-            "water_floor_l": water,
-            "water_ceiling_l": water,
-        }
 
-    @staticmethod
-    def _between(low: Number | None, high: Number, low_times: float, high_times: float) -> Rail:
-        # Rounded to what a person can type, so that "at most 734.4" never refuses 734.4.
-        return Rail(
-            low=round(low.value * low_times, 3) if low else 0.0,
-            high=round(high.value * high_times, 3),
-            low_source=low.source if low else high.source,
-            high_source=high.source,
-        )
+@lru_cache(maxsize=256)
+def _rails(sex: Sex, kg: float) -> Mapping[str, Rail]:
+    day = _between(e.CARB_LEAST_G_PER_KG, e.CARB_MOST_G_PER_KG, kg, kg)
+    drinks = e.WATER_LEAST_WOMEN_L if sex is Sex.FEMALE else e.WATER_LEAST_MEN_L
+    water = _between(drinks, e.WATER_MOST_L_PER_KG, 1, kg)
+    return {
+        "carb_floor_g": day,
+        "carb_ceiling_g": day,
+        "step_g": _between(e.STEP_LEAST_G, e.STEP_MOST_G_PER_KG, 1, kg),
+        "change_per_day_g": _between(None, e.CHANGE_MOST_G_PER_KG, 1, kg),
+        "load_total_g": _between(e.CARB_LEAST_G_PER_KG, e.LOAD_MOST_G_PER_KG, 3 * kg, kg),
+        "apply_without_asking_g": _between(None, e.APPLY_MOST_G_PER_KG, 1, kg),
+        "water_floor_l": water,
+        "water_ceiling_l": water,
+    }
+
+
+def _between(low: Number | None, high: Number, low_times: float, high_times: float) -> Rail:
+    # Rounded to what a person can type, so that "at most 734.4" never refuses 734.4.
+    return Rail(
+        low=round(low.value * low_times, 3) if low else 0.0,
+        high=round(high.value * high_times, 3),
+        low_source=low.source if low else high.source,
+        high_source=high.source,
+    )
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -4,10 +4,12 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from datetime import UTC, date, datetime, time, timedelta
+from pathlib import Path
 
 import pytest
 from sqlmodel import select
 
+from bot.debrief import words as debrief_words
 from bot.people.people import profile_of
 from bot.store.db import transaction
 from bot.store.tables.coach_eye import CoachLookRow
@@ -15,8 +17,14 @@ from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week_picture.picture import week_values
+from bot.words.languages import speaking
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
-from engine.values.observed import CoachLook
+from engine.planning.debrief import DayBehind
+from engine.values.checkin import CheckIn
+from engine.values.observed import CoachLook, Observed
+from engine.values.plan import DayTarget
+from tests.support.files import sends_file
+from tests.support.pictures import GREEN, RED, picture
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -203,6 +211,36 @@ def test_why_history_and_the_chart_show_what_the_coach_saw(team: Team) -> None:
     assert week is not None
     day = next(day for day in week.days if day.days_out == 2)
     assert day.eye == CoachLook.FULL
+
+
+def test_under_a_mornings_photos_the_coach_is_asked_once_and_a_tap_is_enough(
+    team: Team, tmp_path: Path
+) -> None:
+    team.world.photo_dir = tmp_path / "photos"
+    team.athlete.writes(FLAT)
+    for colour in (RED, GREEN):
+        sends_file(team.athlete, picture(colour), as_photo=True)
+        team.world.later(seconds=50)
+    asked = [said for said in team.coach.hears() if "What do you see on Mira's photos" in said.text]
+    assert len(asked) == 1 and asked[0].silent
+    assert "2 days out" in asked[0].text
+    team.coach.taps("Spilled over", asked[0])
+    assert [row.look for row in looks(team)] == ["spilled over"]
+    assert decisions(team)[-1].decision["rule"] == "coach-sees-spill"
+
+
+def test_the_debrief_has_what_the_coach_saw_beside_the_mornings_answers() -> None:
+    target = DayTarget(days_out=2, carb_g=500, protein_g=120, fat_g=50, water_l=3.5)
+    day = date(2027, 5, 7)
+    told = CheckIn(date=day, weight_kg=60.4, fullness=4, sharpness=4)
+    seen = Observed(date=day, look=CoachLook.SOFTENING, sharpness=3)
+    behind = DayBehind(target=target, set_g=475, morning=told, seen=seen)
+    with speaking("en"):
+        line = debrief_words.day_line(behind, "coach-sees-softening", "kg")
+    assert line == (
+        "2 out: 500 / 475 / – (the coach saw softening) · 60.4 kg, full 4, sharp 4, "
+        "coach: softening, sharpness 3"
+    )
 
 
 def test_nobody_is_their_own_second_pair_of_eyes(team: Team) -> None:

@@ -290,7 +290,7 @@ def citations() -> list[str]:
     return sorted(found, key=len, reverse=True)
 
 
-UNITS = "English kg lb st mg ml oz fl us imp kcal cm min am pm UTC GMT BST Telegram"
+UNITS = "XLSX CSV English kg lb st mg ml oz fl us imp kcal cm min am pm UTC GMT BST Telegram"
 TYPED = "very dizzy and hardly slept sore hips fainted in the shower what"
 
 

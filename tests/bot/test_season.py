@@ -82,6 +82,14 @@ def test_between_two_shows_a_bridge_is_drafted_with_no_second_depletion(team: Te
     assert {day.water_l for day in plan} == {3.5}
 
 
+def test_the_card_stays_with_the_event_that_counts(team: Team) -> None:
+    adds(team, "16 May")
+    team.coach.taps("One more: it follows")
+    said = text_of(team.coach.presses(f"c:card:{team.athlete_id}"))
+    assert "Show, Sun 9 May 2027" in said
+    assert "set the event" not in said
+
+
 def test_when_one_is_over_the_next_takes_over_by_itself(team: Team) -> None:
     second_show(team)
     team.morning(0)

@@ -65,7 +65,8 @@ MAY_SEND: dict[str, set[str]] = {
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
     "alerts": TOLD_OF_ALERTS,
-    "templates": COACHING, "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
+    "templates": COACHING, "setup": COACHING,
+    "invite": COACHES, "contact": COACHES, "selfcoach": COACHES,
     "help": KNOWN, "start": KNOWN, "language": KNOWN,
 }  # fmt: skip
 
@@ -77,6 +78,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
     "m": ("m:approve:1", "m:approve:9999", {COACH, SECOND}),
     "desk": ("desk:quiet", None, COACHING),
+    "su": ("su:one:2", "su:one:9999", {COACH, SECOND}),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
     "contact": ("contact:remove", None, COACHES),
     "reply": ("reply:1", None, ATHLETES),
@@ -117,7 +119,7 @@ ABOUT: dict[str, str] = {
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
     "coach-what-if": "athlete",
     "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
-    "coach-pass-on": "athlete",
+    "coach-pass-on": "athlete", "coach-setup": "athlete", "coach-setup-sure": "own",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {

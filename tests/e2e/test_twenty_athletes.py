@@ -13,7 +13,9 @@ from zoneinfo import ZoneInfo
 import pytest
 from sqlmodel import select
 
+from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
+from engine.values.case import ForecastUse
 from tests.support import witness
 from tests.support.acts import GROUP
 from tests.support.busy_week import ARRIVED, MISSED, WORDS, Week, day, the_week
@@ -44,6 +46,7 @@ async def test_three_coaches_and_twenty_athletes_have_their_week_and_nobody_anot
         crowd = Crowd(telegram, bot)
         cast = Cast(crowd)
         await everybody_comes_in(cast, bot)
+        only_rules_propose(bot)
         await coaches_set_the_weeks(cast)
         set_up = bot.now
         week = the_week(cast)
@@ -75,6 +78,14 @@ async def test_three_coaches_and_twenty_athletes_have_their_week_and_nobody_anot
             "mishaps": mishaps,
         }
         assert {name: what for name, what in found.items() if what} == {}
+
+
+def only_rules_propose(bot: DrivenBot) -> None:
+    """What is counted below is what rules propose; the forecast has tests of its own."""
+    with transaction(bot.engine) as session:
+        for profile in session.exec(select(AthleteProfile)):
+            profile.forecast = ForecastUse.RULES_ONLY
+            session.add(profile)
 
 
 def differences(seen: Counter[tuple[str, date]], due: Counter[tuple[str, date]]) -> list[str]:

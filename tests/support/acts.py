@@ -122,7 +122,7 @@ def sheet_there_and_back(cast: Cast, coach: str, athlete: str) -> Script:
     person.sends(out.getvalue(), name="plan.xlsx")
     yield
     person.heard("2 days out, carbs")
-    yield from taps(cast, coach, "Use these changes", part="Taken over: 1 change is in force")
+    yield from taps(cast, coach, "Use these changes", part="Done: 1 change is now set")
 
 
 def will_travel(cast: Cast, who: str, leave: date, arrive: date) -> Script:

@@ -56,6 +56,22 @@ def many_athletes(
     return ids
 
 
+def not_set_up(
+    session: Session,
+    coach_id: int,
+    names: tuple[str, ...],
+    now: datetime,
+    *,
+    first_chat: int = 7000,
+) -> list[int]:
+    """Athletes who have answered the first questions, and have no event yet."""
+    zone = "Europe/London"
+    return [
+        _profile(session, coach_id, first_chat + 2 * number, now, zone, name).person_id
+        for number, name in enumerate(names)
+    ]
+
+
 def _profile(
     session: Session, coach_id: int, chat: int, now: datetime, zone: str, name: str
 ) -> AthleteProfile:

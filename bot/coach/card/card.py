@@ -142,6 +142,7 @@ def _card_buttons(
             button(photo_words.photos_button(), "photos"),
             *([] if own else [button(eye_words.eye_button(), "eye")]),
             *([button(learnt_button(), "learnt")] if learnt else []),
+            button(common.setup_button(), "setup"),
         ],
         [
             button(common.calendar_button(), "calendar"),

@@ -9,6 +9,7 @@ from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.tables.people import AthleteProfile
+from bot.week.priors import prior_for
 from bot.words import common
 from engine.values.case import ForecastUse
 
@@ -17,10 +18,17 @@ def show(turn: OnAthlete) -> None:
     """What holds now, and a button for each of the others."""
     answer(turn)
     name = get_person(turn.session, turn.profile.person_id).first_name
-    text = words.view(
-        name, ForecastUse(turn.profile.forecast), own=turn.person.id == turn.profile.person_id
-    )
+    use, own = ForecastUse(turn.profile.forecast), turn.person.id == turn.profile.person_id
+    text = words.view(name, use, own=own, rests=_rests_on(turn, use))
     rewrite(turn, text, _buttons(turn.profile))
+
+
+def _rests_on(turn: OnAthlete, use: ForecastUse) -> str:
+    """On how many finished weeks of others the forecast for this athlete begins."""
+    if use is ForecastUse.RULES_ONLY:
+        return ""
+    prior = prior_for(turn.session, turn.profile)
+    return words.rests_on(prior.weeks if prior else 0, prior.athletes if prior else 0)
 
 
 def choose(turn: OnAthlete) -> None:

@@ -205,7 +205,10 @@ def _weeks(session: Session, seen: dict[int, Seen]) -> None:
     )
     for event in events:  # the newest comes last; one that is closed counts as long as it is over
         one = seen[event.athlete_id]
-        one.event = event if event.active or event.day < one.today else None
+        if event.active:
+            one.event = event
+        elif not event.waits and (one.event is None or not one.event.active):
+            one.event = event if event.day < one.today else None
     of_event = {one.event.id: one for one in seen.values() if one.event is not None}
     for event_id, since in session.exec(
         select(PlanRow.event_id, func.min(PlanRow.set_at))

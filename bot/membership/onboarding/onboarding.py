@@ -20,6 +20,7 @@ from bot.people.people import example_of, get_person, local_date, profile_of, re
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
+from bot.words import common
 
 
 def begin(turn: Turn, person: Person, coach_id: int) -> None:
@@ -65,7 +66,8 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         coach,
         lambda: told(person.first_name, answers_lines(profile), own=own),
         buttons=lambda: [
-            [Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")]
+            [Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")],
+            [Button(common.setup_button(), f"c:setup:{profile.person_id}")],
         ],
     )
     say_to(

@@ -19,7 +19,7 @@ from typing import Any
 from xml.etree import ElementTree
 
 from bot.sheets.format.grid import NOTHING, Cell, Content, Grid
-from bot.sheets.format.layout import DAYS_OUT, SHEET_NAME
+from bot.sheets.format.layout import SHEET_NAME
 
 MOST_BYTES = 1_000_000
 MOST_UNPACKED_BYTES = 8_000_000
@@ -32,6 +32,7 @@ _ZIP, _OLD_EXCEL = b"PK\x03\x04", b"\xd0\xcf\x11\xe0"
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
 _XML_PART = re.compile(r"\.(xml|rels|vml)$", re.IGNORECASE)
 _DELIMITERS = ",;\t"
+_DELIMITERS_OF_A_HEADING = 3
 
 
 class SheetRefused(Exception):  # noqa: N818 - it is an answer to a person, not a fault
@@ -205,8 +206,9 @@ def _decoded(content: bytes) -> str:
 def _delimiter(text: str) -> str:
     """The sign between the headings, of which there are many in their line."""
     for line in text.splitlines()[:MOST_ROWS]:
-        if DAYS_OUT.casefold() in line.casefold():
-            return max(_DELIMITERS, key=line.count)
+        sign = max(_DELIMITERS, key=line.count)
+        if line.count(sign) >= _DELIMITERS_OF_A_HEADING:
+            return sign
     return ","
 
 

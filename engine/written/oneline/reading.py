@@ -9,6 +9,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 from dataclasses import replace
+from functools import lru_cache
 
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
@@ -21,6 +22,7 @@ from engine.written.units.reading import plain_with_places
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
 
 
+@lru_cache(maxsize=32)  # one message is read in several places of one use case
 def read_report(text: str, known: Known) -> Report:
     """What the text says of the morning; an empty `Report` where it says nothing of it.
 

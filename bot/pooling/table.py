@@ -1,0 +1,13 @@
+"""Pooling: finished weeks of a coach's athletes sharpen the prior for the next one."""
+
+from __future__ import annotations
+
+from bot.core.routes import Duty
+from bot.dialogue.feature import Feature
+from bot.pooling import weeks
+
+FEATURE = Feature(
+    id="pooling",
+    duties=(Duty(weeks.LEARN, weeks.due),),
+    after=(weeks.look_at_kept,),
+)

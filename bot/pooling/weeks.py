@@ -1,0 +1,78 @@
+"""A finished week is summed up for the prior of the coach's next athlete, and never for another's."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from sqlmodel import Session, col, select
+
+from bot.core import agenda
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.people import kept_now, local_date, profile_of
+from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
+from bot.store.tables.taught import TaughtRow
+from bot.store.tables.traffic import AgendaRow
+from bot.week.load import athlete_of, baseline_of, weeks_before
+from engine.decision.record import plain
+from engine.values.case import PastWeek
+
+LEARN = "taught"
+#: What says that a week is over and has been looked at, or will not be.
+OVER = (Change.LOOK, Change.DEBRIEF)
+
+
+def look_at_kept(turn: Turn) -> None:
+    """After a use case: where a week was looked back on, it is summed up soon, by itself."""
+    ended = [row.athlete_id for row in kept_now(turn.session) if row.what in OVER]
+    for athlete_id in dict.fromkeys(ended):
+        agenda.put(
+            turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=LEARN,
+            due_at=turn.now, again=True,
+        )  # fmt: skip
+
+
+def due(turn: Turn, duty: AgendaRow) -> None:
+    """Sum up what this athlete's finished weeks with this coach have taught."""
+    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    if profile is not None and profile.status != AthleteStatus.ENDED:
+        learn(turn, profile)
+
+
+def learn(turn: Turn, profile: AthleteProfile) -> bool:
+    """Make the athlete's row anew; whether there was a finished week to learn from."""
+    weeks = finished_with(turn.session, profile, local_date(profile, turn.context))
+    if not weeks or not profile.baseline:
+        return False
+    from engine.decision.foresight import taught_by  # noqa: PLC0415 - numpy, for this alone
+
+    key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
+    found = taught_by(athlete_of(profile), baseline_of(profile), weeks, key)
+    if not found.weeks:
+        return False
+    row = turn.session.exec(
+        select(TaughtRow).where(
+            TaughtRow.coach_id == profile.coach_id, TaughtRow.athlete_id == profile.person_id
+        )
+    ).first() or TaughtRow(
+        coach_id=profile.coach_id, athlete_id=profile.person_id, weeks=0, model=0, taught={},
+        at=turn.now,
+    )  # fmt: skip
+    row.weeks, row.model, row.taught, row.at = found.weeks, found.model, plain(found), turn.now
+    turn.session.add(row)
+    turn.session.flush()
+    return True
+
+
+def finished_with(session: Session, profile: AthleteProfile, today: date) -> tuple[PastWeek, ...]:
+    """The athlete's finished weeks since they came to this coach."""
+    came = session.exec(
+        select(HistoryRow)
+        .where(
+            HistoryRow.athlete_id == profile.person_id,
+            HistoryRow.what == Change.COACH_CHANGED.value,
+        )
+        .order_by(col(HistoryRow.id).desc())
+    ).first()
+    weeks = weeks_before(session, profile.person_id, today)
+    return tuple(week for week in weeks if came is None or week.day > came.at.date())

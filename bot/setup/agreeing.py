@@ -1,0 +1,196 @@
+"""From what was foreseen to what is done: shown, asked about with each reason, then all or nothing."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import replace
+from datetime import date
+
+from bot.core.turn import Turn
+from bot.dialogue import asking
+from bot.people.telling import say_to
+from bot.plan import words as plan_words
+from bot.plan.fit.words import limit_moves
+from bot.plan.review.words import findings_text
+from bot.setup import telling, words
+from bot.setup.flow import LEAVE, SETUP_SURE
+from bot.setup.foreseeing import Foreseen, Trouble, foresee
+from bot.setup.putting import put
+from bot.setup.wanted import Wanted, as_json, of_json
+from bot.store.tables.people import OpenQuestion, Person
+
+_LONGEST_MESSAGE = 3500  # of what Telegram takes, with room for a heading
+
+
+def foresee_all(turn: Turn, coach: Person, rows: Sequence[Wanted]) -> list[Foreseen]:
+    """What each would do, those of one athlete seen together."""
+    return [
+        foresee(
+            turn, coach, one,
+            [other for other in rows if other is not one and other.athlete_id == one.athlete_id],
+        )
+        for one in rows
+    ]  # fmt: skip
+
+
+def show_and_ask(
+    turn: Turn,
+    coach: Person,
+    seen: Sequence[Foreseen],
+    *,
+    many: bool,
+    idle: Sequence[str] = (),
+) -> None:
+    """The dry run, and the question under it; for one athlete with the whole plan.
+
+    `idle`: who is named in the sheet and stays as they are.
+    """
+    text = words.untouched(idle)
+    if many:
+        _say_in_parts(
+            turn, coach, words.dry_run(len(seen)),
+            [words.row_line(one.name, telling.parts(one)) for one in seen],
+        )  # fmt: skip
+    elif seen:
+        text = _whole(seen[0])
+    ask(turn, coach, seen, many=many, text=text)
+
+
+def ask(turn: Turn, coach: Person, seen: Sequence[Foreseen], *, many: bool, text: str = "") -> None:
+    """Whether it is to be done; first for each reason that is still wanted."""
+    asking.open_question(
+        turn, coach, SETUP_SURE,
+        answers={
+            "_rows": [as_json(one.wanted) for one in seen],
+            "_marks": [one.mark for one in seen],
+            "_many": many, "_text": text, "_room": "", "_group": _next_group(seen),
+        },
+    )  # fmt: skip
+
+
+def offer_room(turn: Turn, coach: Person, seen: Foreseen) -> bool:
+    """Where nothing but limits stands in the way, ask whether they may move, each named."""
+    misfits = [one for one in seen.troubles if one.why == "does-not-fit"]
+    moves = {one.facts["moved"].key: one.facts["moved"] for one in misfits if one.facts["moved"]}
+    if len(misfits) != len(seen.troubles) or not moves or not all(
+        one.facts["moved"] for one in misfits
+    ):  # fmt: skip
+        return False
+    roomier = replace(seen.wanted, make_room=True)
+    again = foresee(turn, coach, roomier)
+    if again.troubles or again.profile is None:
+        return False
+    unit = again.profile.volume_unit
+    said = limit_moves([(one.key, one.was, one.becomes) for one in moves.values()], unit)
+    asking.open_question(
+        turn, coach, SETUP_SURE,
+        answers={
+            "_rows": [as_json(roomier)], "_marks": [again.mark], "_many": False,
+            "_text": words.cannot(seen.name, _lines(seen.troubles)) + "\n\n" + _whole(again),
+            "_room": said, "_group": _next_group([again]),
+        },
+    )  # fmt: skip
+    return True
+
+
+def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """A reason goes to every athlete that it is for; the last word puts all in force, or nothing."""
+    answers = question.answers
+    rows, many = [of_json(row) for row in answers["_rows"]], answers["_many"]
+    group = answers["_group"]
+    if answers.get("do") == LEAVE or answers.get("reason") == LEAVE:
+        say_to(turn, coach, words.left())
+        return
+    if group is not None:
+        for number in group["rows"]:
+            rows[number] = replace(rows[number], reason=answers["reason"])
+        seen = foresee_all(turn, coach, rows)
+        if _moved_on(turn, coach, seen, answers["_marks"], many=many):
+            return
+        ask(
+            turn, coach, seen, many=many,
+            text=words.reason_noted(group["names"], answers["reason"]),
+        )  # fmt: skip
+        return
+    seen = foresee_all(turn, coach, rows)
+    if _moved_on(turn, coach, seen, answers["_marks"], many=many):
+        return
+    for one in seen:
+        if one.changes:
+            put(turn, coach, one, one.wanted.reason)
+    changed = [one.name for one in seen if one.changes]
+    names = list(dict.fromkeys(changed))
+    text = words.done(len(names), names) if many else words.done_one(seen[0].name)
+    say_to(turn, coach, text)
+
+
+def _moved_on(
+    turn: Turn, coach: Person, seen: Sequence[Foreseen], marks: Sequence[str], *, many: bool
+) -> bool:
+    """What has changed since it was shown is shown again, and asked about anew."""
+    others = [one for one, mark in zip(seen, marks, strict=True) if one.mark != mark]
+    if not others:
+        return False
+    names = list(dict.fromkeys(one.name for one in others if one.name))
+    wrong = [line for one in seen for line in telling.troubles(one)]
+    if wrong:
+        say_to(turn, coach, words.problems(wrong))
+        return True
+    _say_in_parts(
+        turn, coach, words.changed_meanwhile(names),
+        [words.row_line(one.name, telling.parts(one)) for one in others],
+    )  # fmt: skip
+    ask(turn, coach, seen, many=many)
+    return True
+
+
+def _next_group(seen: Sequence[Foreseen]) -> dict[str, object] | None:
+    """The first athletes of like warnings for whom there is no reason yet."""
+    open_ones = [
+        (number, one) for number, one in enumerate(seen) if one.warnings and not one.wanted.reason
+    ]
+    if not open_ones:
+        return None
+    first = open_ones[0][1]
+    alike = [
+        (number, one) for number, one in open_ones
+        if {w.id for w in one.warnings} == {w.id for w in first.warnings}
+    ]  # fmt: skip
+    assert first.profile is not None
+    return {
+        "names": list(dict.fromkeys(one.name for _, one in alike)),
+        "warnings": findings_text(first.warnings, first.profile.volume_unit),
+        "rows": [number for number, _ in alike],
+    }
+
+
+def _whole(seen: Foreseen) -> str:
+    assert seen.profile is not None
+    unit = seen.profile.volume_unit
+    table = (
+        plan_words.plan_table(seen.plan, _day(seen), unit)
+        if seen.plan is not None and seen.plan_is_new
+        else ""
+    )
+    told = [one for one in seen.findings if one not in seen.warnings]
+    return words.preview(seen.name, telling.parts(seen), table, findings_text(told, unit))
+
+
+def _day(seen: Foreseen) -> date:
+    return date.fromisoformat(seen.wanted.day)
+
+
+def _lines(troubles: Sequence[Trouble]) -> list[str]:
+    return [words.trouble(one.why, one.facts) for one in troubles]
+
+
+def _say_in_parts(turn: Turn, coach: Person, head: str, lines: Sequence[str]) -> None:
+    """A list in as many messages as it needs; none of it is cut off."""
+    text = head
+    for line in (f"- {line}" for line in lines):
+        if len(text) + len(line) > _LONGEST_MESSAGE:
+            say_to(turn, coach, text)
+            text = line
+        else:
+            text = f"{text}\n{line}"
+    say_to(turn, coach, text)

@@ -1,0 +1,208 @@
+"""The questions while setting up: which plan and when; reasons for warnings; whether to do it."""
+
+from __future__ import annotations
+
+import re
+from datetime import date, datetime
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from bot.core.zones import find_places
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.readers import day_in, one_of
+from bot.event import words_season as season_words
+from bot.plan.review.flow import read_reason
+from bot.setup import words, words_sheet
+from engine.planning.bridge import BRIDGE
+from engine.planning.draft import SHAPES
+from engine.written.units import Refusal, parse_clock
+
+USE, ROOM, LEAVE = "use", "room", "leave"
+INSTEAD, ONE_MORE = "instead-", "more"
+#: A time of day at the end of a line: with a colon, an h, or am and pm, so that no date is one.
+_TIME = re.compile(
+    r"(?:^|[\s,]+)(?:at|um)?\s*(\d{1,2}(?::\d{2}|h\d{0,2})\s*(?:am|pm|uhr)?|\d{1,2}\s*(?:am|pm|uhr))$",
+    re.IGNORECASE,
+)
+
+
+# One athlete
+
+
+def _plans(answers: Answers) -> Choices:
+    templates = [(Choice(name, f"template:{number}"),) for number, name in answers["_templates"]]
+    shapes = [*SHAPES, *([BRIDGE] if answers["_near"] else [])]
+    names = dict(zip([*SHAPES, BRIDGE], words_sheet.shape_names(), strict=True))
+    drafts = [Choice(words.draft_button(names[key]), key) for key in shapes]
+    return (*templates, *(tuple(drafts[i : i + 2]) for i in range(0, len(drafts), 2)))
+
+
+def _read_plan(text: str, answers: Answers) -> str:
+    named = {name.casefold(): f"template:{number}" for number, name in answers["_templates"]}
+    plain = " ".join(text.split()).casefold()
+    known = {**words_sheet.shapes(), **named}
+    return one_of(*(choice.value for row in _plans(answers) for choice in row))(
+        known.get(plain, text), answers
+    )
+
+
+def read_when(text: str, answers: Answers) -> dict[str, Any]:
+    """ "show 9 May 14:30, Madrid" -> kind (None where unsaid), day (ISO), stage ("" or HH:MM), zone.
+
+    Raises Unread or Refusal.
+    """
+    today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
+    said, zone = _place(" ".join(text.split()), answers["_zone"])
+    stage = ""
+    found = _TIME.search(said)
+    if found:
+        stage = (
+            f"{parse_clock(found[1].lower().replace('h', ':').rstrip(':')):%H:%M}"
+            if (
+                "h" in found[1].lower()
+                and ":" not in found[1]
+                and not found[1].lower().endswith("uhr")
+            )
+            else f"{parse_clock(re.sub('uhr', '', found[1], flags=re.IGNORECASE).strip()):%H:%M}"
+        )
+        said = said[: found.start()].rstrip(" ,")
+    kind, said = _kind(said)
+    try:
+        day = day_in(said, today)
+    except Refusal as refusal:
+        if not said:
+            raise Unread(words.when_unread()) from refusal
+        raise
+    if day < today:
+        raise Unread(words.day_is_past(day))
+    return {"kind": kind, "day": day.isoformat(), "stage": stage, "zone": zone}
+
+
+def _place(text: str, home: str) -> tuple[str, str]:
+    """A city behind the last comma, where there is one; its zone, else the athlete's own."""
+    before, comma, place = text.rpartition(",")
+    if not comma or any(sign.isdigit() for sign in place):
+        return text, home
+    try:
+        found = find_places(place.strip())
+    except Refusal:
+        found = []
+    if not found:
+        raise Unread(words.place_unknown(place.strip()))
+    return before.strip(), found[0].zone
+
+
+def _kind(text: str) -> tuple[str | None, str]:
+    """The kind of event at the beginning or end of the line, and the rest of it."""
+    for word, kind in sorted(words_sheet.kinds().items(), key=lambda pair: -len(pair[0])):
+        found = re.search(rf"^{re.escape(word)}\b[\s,:]*|[\s,]+{re.escape(word)}$", text.casefold())
+        if found:
+            return kind, (text[: found.start()] + text[found.end() :]).strip(" ,")
+    return None, text
+
+
+def _others(answers: Answers) -> list[tuple[int, str, date]]:
+    rows = [(number, kind, date.fromisoformat(day)) for number, kind, day in answers["_ahead"]]
+    days = [day.isoformat() for _, _, day in rows]
+    return [] if answers.get("when", {}).get("day") in days else rows
+
+
+def _ask_stands(answers: Answers) -> str:
+    when = answers["when"]
+    new = season_words.short(when["kind"] or "show", date.fromisoformat(when["day"]))
+    return words.ask_stands(
+        new, [season_words.short(kind, day) for _, kind, day in _others(answers)], answers["_name"]
+    )
+
+
+def _stands(answers: Answers) -> Choices:
+    others = _others(answers)
+    first = date.fromisoformat(answers["when"]["day"]) < min(day for _, _, day in others)
+    return (
+        (Choice(season_words.follows_button(first=first), ONE_MORE),),
+        *(
+            (
+                Choice(
+                    season_words.replaces_button(season_words.short(kind, day)),
+                    f"{INSTEAD}{number}",
+                ),
+            )
+            for number, kind, day in others
+        ),
+    )
+
+
+def _read_stands(text: str, answers: Answers) -> str:
+    return one_of(*(choice.value for row in _stands(answers) for choice in row))(text, answers)
+
+
+#: Context: "_name", "_own", "_zone"; "_templates" as [id, name]; "_ahead" as [id, kind, day]; "_near":
+#: whether a bridge may be drafted; "_now" comes with every answer.
+SETUP = Flow(
+    id="coach-setup",
+    steps=(
+        Step(
+            key="plan",
+            ask=lambda answers: words.ask_template(
+                answers["_name"], own=answers["_own"], none=not answers["_templates"]
+            ),
+            read=_read_plan,
+            choices=_plans,
+        ),
+        Step(key="when", ask=lambda answers: words.ask_when(answers["_zone"]), read=read_when),
+        Step(
+            key="stands",
+            ask=_ask_stands,
+            read=_read_stands,
+            choices=_stands,
+            when=lambda answers: "when" in answers and bool(_others(answers)),
+        ),
+    ),
+)
+
+
+# What was foreseen, for one or many
+
+
+def _ask(answers: Answers) -> str:
+    asked = words.ask_use_all(len(answers["_rows"])) if answers["_many"] else words.ask_use()
+    return "\n\n".join(part for part in (answers["_text"], asked) if part)
+
+
+def _choices(answers: Answers) -> Choices:
+    use = words.use_all_button(len(answers["_rows"])) if answers["_many"] else words.use_button()
+    first = (
+        Choice(words.room_button(answers["_room"]), ROOM) if answers["_room"] else Choice(use, USE)
+    )
+    return ((first,), (Choice(words.leave_button(), LEAVE),))
+
+
+def _ask_reason(answers: Answers) -> str:
+    group = answers["_group"]
+    asked = words.ask_reason(group["names"], group["warnings"])
+    return "\n\n".join(part for part in (answers["_text"], asked) if part)
+
+
+#: Context: "_rows", what is wanted for each, and "_marks", what each rests on; "_many": whether it is
+#: a sheet; "_text" to show above the question; "_room": limits that would move, agreed to with it;
+#: "_group": the next athletes whose like warnings want a reason ("names", "warnings", "rows"), or None.
+SETUP_SURE = Flow(
+    id="coach-setup-sure",
+    can_cancel=False,
+    steps=(
+        Step(
+            key="reason",
+            ask=_ask_reason,
+            read=lambda text, answers: LEAVE if text == LEAVE else read_reason(text, answers),
+            choices=lambda answers: ((Choice(words.leave_button(), LEAVE),),),
+            when=lambda answers: answers["_group"] is not None,
+        ),
+        Step(
+            key="do",
+            ask=_ask,
+            read=one_of(USE, ROOM, LEAVE),
+            choices=_choices,
+            when=lambda answers: answers["_group"] is None,
+        ),
+    ),
+)

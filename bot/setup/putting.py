@@ -1,0 +1,148 @@
+"""What was foreseen and agreed to is put in force, for one athlete, in the caller's transaction."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.core.turn import Turn
+from bot.decision import deciding
+from bot.event import season
+from bot.event.setting import New, replace_event
+from bot.people.changes import BY_SETUP, Change
+from bot.people.people import get_person, local_date, record
+from bot.people.telling import say_to
+from bot.plan import gate
+from bot.plan.limits.keeping import store_limits
+from bot.plan.planning import counts_now, days_follow_plan, event_line, set_plan
+from bot.readiness import readiness as ready
+from bot.setup import words
+from bot.setup.foreseeing import Foreseen
+from bot.stage import day as stage_days
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.week import EventRow
+from bot.week import prompts
+from bot.week.load import checkin_row, current_event, current_week
+from bot.week.snapshots import standing_before
+
+
+def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
+    """Event, plan, limits and times as foreseen; the athlete is told once. `reason`: for its warnings.
+
+    Raises ValueError for what was foreseen with troubles: nothing of that is ever put in force.
+    """
+    profile = seen.profile
+    if profile is None or seen.troubles or (seen.warnings and not reason):
+        raise ValueError("this was not to be put in force")
+    before = standing_before(turn, profile)
+    counted = current_event(turn.session, profile.person_id)
+    event = _event(turn, coach, profile, seen)
+    if seen.limits is not None and seen.limits_are in ("template", "suggested", "given"):
+        store_limits(turn, coach, profile, event, seen.limits, how=BY_SETUP)
+    if seen.plan is not None and seen.plan_is_new:
+        kept = set_plan(turn, coach, profile, event, seen.plan, shape=seen.shape, how=BY_SETUP)
+        if not kept:
+            raise ValueError("a plan that was foreseen to fit does not")
+        if seen.warnings:
+            gate.keep_reason(turn, coach, event, gate.said_of(seen.warnings), reason)
+    if seen.stage_day is not None:
+        stage_days.lay_out(turn, profile, event, seen.stage_day, coach)
+    _habits(turn, coach, profile, seen)
+    said = _tell_athlete(turn, coach, profile, event, seen)
+    if seen.event is None or seen.moves:
+        record(
+            turn, profile.person_id, Change.EVENT_SET, by=coach.id,
+            event=event.id, kind=event.kind, day=event.day.isoformat(), zone=event.zone,
+            how=BY_SETUP, said=said,
+            before=_before(seen, counted) | before,
+            was=[seen.event.kind, seen.event.day.isoformat()] if seen.event is not None else None,
+        )  # fmt: skip
+    season.settle(turn, profile)
+    _follow(turn, profile, event, seen)
+    return event
+
+
+def _before(seen: Foreseen, counted: EventRow | None) -> dict[str, object]:
+    """What the event's own entry remembers, as for one that is set by hand."""
+    if seen.event is not None:
+        return {"event": seen.event.id}
+    number = counted.id if counted is not None else None
+    return {"event": None, "counted": number, "more": number is not None}
+
+
+def _event(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -> EventRow:
+    wanted = seen.wanted
+    new = New(
+        kind=wanted.kind, day=date.fromisoformat(wanted.day), zone=wanted.zone,
+        class_name=wanted.class_name,
+    )  # fmt: skip
+    if seen.event is None:
+        earlier = current_event(turn.session, profile.person_id)
+        if earlier is not None and earlier.day < local_date(profile, turn.context):
+            return replace_event(turn, coach, profile, new, earlier)[0]
+        return season.add(
+            turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone,
+            class_name=new.class_name,
+        )  # fmt: skip
+    if seen.moves:
+        return replace_event(turn, coach, profile, new, seen.event)[0]
+    if wanted.class_name:
+        seen.event.class_name = wanted.class_name
+        turn.session.add(seen.event)
+    return seen.event
+
+
+def _habits(turn: Turn, coach: Person, profile: AthleteProfile, seen: Foreseen) -> None:
+    if seen.asked_at is None and seen.always_tomorrow is None:
+        return
+    profile.prompt_time = seen.asked_at or profile.prompt_time
+    if seen.always_tomorrow is not None:
+        profile.always_tomorrow = seen.always_tomorrow
+        record(
+            turn, profile.person_id, Change.ALWAYS_TOMORROW, by=coach.id, on=seen.always_tomorrow
+        )
+    if seen.asked_at is not None:
+        record(turn, profile.person_id, Change.SETTINGS, by=coach.id, flow="set-prompt_time")
+    turn.session.add(profile)
+    turn.session.flush()
+
+
+def _follow(turn: Turn, profile: AthleteProfile, event: EventRow, seen: Foreseen) -> None:
+    """Mornings, the days' figures and a decision of today follow, where it is the event that counts."""
+    ready.schedule(turn, profile)
+    prompts.schedule(turn, profile)
+    if not counts_now(turn.session, profile, event):
+        return
+    if seen.plan_is_new or seen.moves or seen.event is None:
+        days_follow_plan(turn, profile)
+    today = local_date(profile, turn.context)
+    if (
+        current_week(turn.session, profile) is not None
+        and checkin_row(turn.session, profile.person_id, today) is not None
+    ):
+        deciding.redecide(turn, profile, because="plan-changed")
+
+
+def _tell_athlete(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, seen: Foreseen
+) -> list[int | None]:
+    """One message for all of it; the outbox row, so that it can be corrected if it is taken back."""
+    if coach.id == profile.person_id:
+        return []
+    athlete = get_person(turn.session, profile.person_id)
+    told = say_to(
+        turn,
+        athlete,
+        lambda: words.athlete_told(
+            coach.first_name,
+            event_line(profile, event, turn.context),
+            event.class_name,
+            new=seen.event is None,
+            moves=seen.moves,
+            planned=seen.plan is not None and seen.limits is not None,
+            asked_at=seen.asked_at,
+            stage=seen.stage_day.stages[0] if seen.stage_day is not None else None,
+            zone=event.zone,
+        ),
+    )
+    return [id_of(told)]

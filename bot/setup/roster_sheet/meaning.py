@@ -1,0 +1,311 @@
+"""The rows of a sheet of many athletes -> what is wanted for each; what cannot be read, by cell.
+
+Dates, times and units are taken as people write them and as spreadsheet programs keep them.
+"""
+
+from __future__ import annotations
+
+import math
+from collections import Counter
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+from datetime import date, datetime, time, timedelta
+from typing import TypeVar
+
+from sqlmodel import Session
+
+from bot.core.context import Context
+from bot.core.zones import find_places
+from bot.dialogue.readers import day_in
+from bot.people.people import get_person, local_date
+from bot.setup import words_sheet as words
+from bot.setup.roster_sheet import columns as at
+from bot.setup.roster_sheet.reading import Roster, Row
+from bot.setup.wanted import Wanted
+from bot.sheets.format.grid import Cell, Content
+from bot.store.tables.people import AthleteProfile
+from bot.week.load import event_ahead
+from bot.words.languages import known as known_languages
+from bot.words.languages import speaking
+from bot.words.refusals import refusal_text
+from engine.evidence.staging import LOOK_SOONEST_MIN, LOOK_USELESS_MIN
+from engine.values.limits import LIMIT_KEYS
+from engine.written.units import (
+    Refusal,
+    RefusalCode,
+    VolumeUnit,
+    parse_clock,
+    parse_grams,
+    parse_number,
+    parse_volume,
+)
+
+#: Days as spreadsheet programs count them: number 1 is 1 January 1900, with a leap day that never was.
+_COUNTED_FROM = date(1899, 12, 30)
+_DAYS = range(36526, 73051)  # the years 2000 to 2099
+_T = TypeVar("_T")
+_LONGEST_CLASS = 60
+_LONGEST_REASON = 300
+
+
+@dataclass(frozen=True, slots=True)
+class Line:
+    """What is wrong at a cell ("" for the sheet as a whole), in words."""
+
+    cell: str
+    text: str
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """Whom and what a sheet may name: the coach's athletes by id, plans by what they are called."""
+
+    session: Session
+    context: Context
+    athletes: Mapping[int, AthleteProfile]
+    plans: Mapping[str, str]
+
+    def called(self, name: str) -> list[AthleteProfile]:
+        plain = name.casefold()
+        return [
+            one for one in self.athletes.values()
+            if " ".join(get_person(self.session, one.person_id).first_name.split()).casefold() == plain
+        ]  # fmt: skip
+
+
+class _Unreadable(ValueError):  # noqa: N818 - it is an answer to a person, not a fault
+    """A cell that cannot be taken, with the sentence that says why."""
+
+
+def meant(roster: Roster, known: Known) -> tuple[list[Wanted], list[Line], list[str]]:
+    """What every row wants, what is wrong, and who is named in a row that asks for nothing."""
+    lines = [Line(cell, words.heading_twice()) for cell in roster.twice]
+    lines += [Line(area, words.merged()) for area in roster.merged]
+    if roster.too_many:
+        lines.append(Line("", words.too_many_rows()))
+    wanted: list[Wanted] = []
+    idle: list[str] = []
+    for row in roster.rows:
+        profile = _athlete(row, known, lines)
+        if profile is None:
+            continue
+        if _asks_nothing(row):
+            idle.append(get_person(known.session, profile.person_id).first_name)
+            continue
+        found = _Reader(row, known, profile).read(lines)
+        if found is not None:
+            wanted.append(found)
+    lines += _doubles(wanted)
+    return wanted, lines, list(dict.fromkeys(idle))
+
+
+def _doubles(wanted: list[Wanted]) -> list[Line]:
+    """Rows that want the same day, or the same event, of one athlete twice."""
+    days = Counter((one.athlete_id, one.day) for one in wanted)
+    events = Counter((one.athlete_id, one.event_id) for one in wanted if one.event_id)
+    return [
+        Line(one.cell(at.DAY), words.row_twice())
+        for one in wanted
+        if days[one.athlete_id, one.day] > 1 or events[one.athlete_id, one.event_id] > 1
+    ]
+
+
+def _asks_nothing(row: Row) -> bool:
+    """Whether beside the name nothing is filled in: as in the sheet that was handed out."""
+    return all(
+        cell.content is Content.EMPTY
+        for key, cell in row.cells.items()
+        if key not in (at.CODE, at.ATHLETE, at.PLACE, at.ASKED)
+    )
+
+
+def _athlete(row: Row, known: Known, lines: list[Line]) -> AthleteProfile | None:
+    code, name = row.text(at.CODE), row.text(at.ATHLETE)
+    if code:
+        named = at.code_in(code)
+        profile = known.athletes.get(named[0]) if named is not None else None
+        if profile is None:
+            lines.append(Line(row.names.get(at.CODE, ""), words.no_such_code(code)))
+        return profile
+    where = row.names.get(at.ATHLETE, row.names.get(at.CODE, ""))
+    if not name:
+        lines.append(Line(where, words.nobody_named()))
+        return None
+    found = known.called(name)
+    if len(found) == 1:
+        return found[0]
+    lines.append(Line(where, words.several_called(name) if found else words.nobody_called(name)))
+    return None
+
+
+@dataclass(frozen=True, slots=True)
+class _Reader:
+    row: Row
+    known: Known
+    profile: AthleteProfile
+
+    def read(self, lines: list[Line]) -> Wanted | None:
+        before = len(lines)
+        code = at.code_in(self.row.text(at.CODE))
+        number = code[1] if code is not None else 0
+        event = event_ahead(self.known.session, self.profile.person_id, number) if number else None
+        if number and event is None:
+            lines.append(Line(self.row.names.get(at.CODE, ""), words.event_gone()))
+        day = self._take(at.DAY, self._day, lines)
+        if day is None and len(lines) == before:
+            if event is None:
+                lines.append(Line(self.row.names.get(at.DAY, ""), words.day_missing()))
+            else:
+                day = event.day
+        bounds = {
+            key: value
+            for key in LIMIT_KEYS
+            if (value := self._take(key, _limit(key), lines)) is not None
+        }
+        kind = self._take(at.KIND, self._kind, lines)
+        zone = self._take(at.PLACE, self._zone, lines)
+        stage = self._take(at.STAGE, _clock, lines)
+        plan = self._take(at.PLAN, self._plan, lines)
+        load = self._take(at.LOAD, _load, lines)
+        depletion = self._take(at.DEPLETION, _depletion, lines)
+        asked = self._take(at.ASKED, _clock, lines)
+        look = self._take(at.LOOK, _look, lines)
+        if load is not None and not plan and len(lines) == before:
+            lines.append(Line(self.row.names[at.LOAD], words.load_without_plan()))
+        if len(lines) > before or day is None:
+            return None
+        return Wanted(
+            athlete_id=self.profile.person_id, event_id=number,
+            kind=kind or (event.kind if event is not None else "show"),
+            day=day.isoformat(),
+            zone=zone or (event.zone if event is not None else self.profile.zone or ""),
+            class_name=self.row.text(at.CLASS)[:_LONGEST_CLASS],
+            stage=f"{stage:%H:%M}" if stage is not None else "",
+            plan=plan or "", load_g_per_kg=load, depletion=depletion or "", bounds=bounds,
+            asked_at=f"{asked:%H:%M}" if asked is not None else "",
+            look_before_min=look, reason=self.row.text(at.REASON)[:_LONGEST_REASON],
+            cells=self.row.names,
+        )  # fmt: skip
+
+    def _take(self, key: str, read: Callable[[Cell], _T], lines: list[Line]) -> _T | None:
+        cell = self.row.cells.get(key)
+        if cell is None or cell.content is Content.EMPTY:
+            return None
+        if cell.content in (Content.FORMULA, Content.TRUTH, Content.ERROR):
+            odd = words.odd_cell(cell.content.value)
+            lines.append(Line(self.row.names[key], words.given(cell.text, odd)))
+            return None
+        try:
+            return read(cell)
+        except Refusal as refusal:
+            lines.append(Line(self.row.names[key], words.given(cell.text, refusal_text(refusal))))
+        except _Unreadable as unread:
+            lines.append(Line(self.row.names[key], words.given(cell.text, str(unread))))
+        return None
+
+    def _day(self, cell: Cell) -> date:
+        today = local_date(self.profile, self.known.context)
+        if cell.content is Content.NUMBER:
+            if cell.value not in _DAYS:
+                raise _Unreadable(words.no_day())
+            return _COUNTED_FROM + timedelta(days=int(cell.value))
+        try:  # as spreadsheet programs keep a date, and as the standard writes it
+            return datetime.fromisoformat(cell.text.strip()).date()
+        except ValueError:
+            return _day_in_any_language(cell.text, today)
+
+    def _kind(self, cell: Cell) -> str:
+        kind = words.kinds().get(cell.label)
+        if kind is None:
+            raise _Unreadable(words.no_such_kind())
+        return kind
+
+    def _zone(self, cell: Cell) -> str:
+        if cell.content is not Content.TEXT:
+            raise _Unreadable(words.no_such_place())
+        try:
+            found = find_places(cell.text.strip())
+        except Refusal:
+            raise _Unreadable(words.no_such_place()) from None
+        if not found:
+            raise _Unreadable(words.no_such_place())
+        return found[0].zone  # the likeliest; where it is not the athlete's own it is shown
+
+    def _plan(self, cell: Cell) -> str:
+        plan = self.known.plans.get(cell.label)
+        if plan is None:
+            raise _Unreadable(words.no_such_plan(cell.text))
+        return plan
+
+
+def _day_in_any_language(text: str, today: date) -> date:
+    """A sheet may have been filled in by somebody who writes dates otherwise than its sender reads."""
+    try:
+        return day_in(text, today)
+    except Refusal as refused:
+        if refused.code is RefusalCode.AMBIGUOUS_DATE:
+            raise  # day and month in figures alone stay doubtful, whatever a language makes of them
+        for code in known_languages():
+            with speaking(code):
+                try:
+                    return day_in(text, today)
+                except Refusal:
+                    continue
+        raise
+
+
+def _clock(cell: Cell) -> time:
+    if cell.content is Content.NUMBER and 0 <= cell.value < 1 and cell.value != 0:
+        minutes = round(cell.value * 24 * 60)  # a time as spreadsheet programs count it
+        return time(minutes // 60 % 24, minutes % 60)
+    if cell.content is Content.DATE:
+        text = cell.text.rpartition(" ")[2]
+        try:
+            return time.fromisoformat(text).replace(second=0, microsecond=0)
+        except ValueError:
+            raise _Unreadable(words.no_time()) from None
+    text = cell.text.strip()
+    if text.count(":") == 2 and text.endswith(":00"):
+        text = text.removesuffix(":00")
+    return parse_clock(text)
+
+
+def _limit(key: str) -> Callable[[Cell], float]:
+    def read(cell: Cell) -> float:
+        if cell.content is Content.NUMBER:
+            return parse_number(_plain(cell.value), low=0)
+        if LIMIT_KEYS[key].unit == "L":
+            return parse_volume(cell.text, unit=VolumeUnit.L).litres
+        return parse_grams(cell.text, high=10_000)
+
+    return read
+
+
+def _load(cell: Cell) -> float:
+    if cell.content is Content.NUMBER:
+        return parse_number(_plain(cell.value), low=0, high=20)
+    plain = cell.text.casefold().replace("g/kg", "").replace("g per kg", "")
+    return parse_number(plain, low=0, high=20)
+
+
+def _depletion(cell: Cell) -> str:
+    found = words.depletions().get(cell.label)
+    if found is None:
+        raise _Unreadable(words.no_such_depletion())
+    return found
+
+
+def _look(cell: Cell) -> float:
+    if words.says_none(cell.text):
+        return 0.0
+    low, high = float(LOOK_USELESS_MIN), float(LOOK_SOONEST_MIN)
+    plain = cell.text.casefold().replace("min", "")
+    value = parse_number(_plain(cell.value) if cell.content is Content.NUMBER else plain, low=0)
+    if value and not low <= value <= high:
+        raise _Unreadable(words.look_out(low, high))
+    return value
+
+
+def _plain(value: float) -> str:
+    """A cell's number for the readers: no exponent, and never three decimals (see the plan's sheet)."""
+    return f"{value:.4f}" if math.isfinite(value) else "?"

@@ -1,0 +1,389 @@
+"""What is read while athletes are set up from a template or a sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date, datetime, time
+from typing import Any
+
+from bot.event.words_season import short
+from bot.plan.fit.words import limit_moves
+from bot.sheets.words import problem as misfit
+from bot.words import coach_figures as figures
+from bot.words.common import day_and_year
+from bot.words.languages import tr, trn
+from bot.words.names import KIND_SHORT, LIMIT_WORDS, cited
+
+Facts = Mapping[str, Any]
+MOST_LINES = 25
+
+
+def menu() -> str:
+    return tr("Set up athletes, one by one or by a sheet")
+
+
+def start(missing: Sequence[tuple[str, str]], known: int) -> str:
+    """`missing`: who is not set up yet, and what is not there."""
+    head = (
+        tr(
+            "Not set up yet:\n{lines}",
+            lines="\n".join(f"- {name}: {what}" for name, what in missing),
+        )
+        if missing
+        else trn("Your athlete is set up.", "All {number} of your athletes are set up.", known)
+    )
+    return "\n\n".join(
+        [
+            head,
+            tr(
+                "Tap a name to set somebody up from a template, or take the sheet: a row for each "
+                "athlete, all of them at once."
+            ),
+        ]
+    )
+
+
+def lacks(*, event: bool, plan: bool, limits: bool, measures: bool) -> str:
+    if measures:
+        return tr("first questions still open")
+    lacking = [
+        name
+        for is_lacking, name in ((event, tr("event")), (plan, tr("plan")), (limits, tr("limits")))
+        if is_lacking
+    ]
+    return tr("no {what} yet", what=", ".join(lacking))
+
+
+def sheet_button(form: str) -> str:
+    return tr("Sheet for all ({form})", form=form.upper())
+
+
+def caption() -> str:
+    return tr(
+        "Your athletes, a row for each event. Fill in what you want and send the file back: I show "
+        "you what would happen to each before anything changes."
+    )
+
+
+def nobody() -> str:
+    return tr("You have no athletes yet. /invite makes an invitation.")
+
+
+def nobody_called(name: str) -> str:
+    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
+
+
+# One athlete
+
+
+def ask_template(name: str, *, own: bool, none: bool) -> str:
+    parts = [
+        tr("Which plan for you?") if own else tr("Which plan for {name}?", name=name),
+        tr(
+            "A template brings its limits, the time of the check-in and how the stage day is laid "
+            "out; a draft is made from the published load."
+        ),
+    ]
+    if none:
+        parts.append(tr('"Save as template" under any plan makes a template of your own.'))
+    return " ".join(parts)
+
+
+def draft_button(shape: str) -> str:
+    return tr("Draft: {shape}", shape=shape)
+
+
+def ask_when(zone: str) -> str:
+    return tr(
+        "When is it? For example: show 9 May 14:30. The stage time can be left out, and a city "
+        "can follow after a comma: trial 18 April, Madrid. Without one it is {zone}.",
+        zone=zone,
+    )
+
+
+def when_unread() -> str:
+    return tr("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
+
+
+def day_is_past(day: date) -> str:
+    return tr("{day} is already past. Please check the date.", day=day_and_year(day))
+
+
+def place_unknown(place: str) -> str:
+    return tr("I know no place called {place}. Send a larger city nearby.", place=place)
+
+
+def ask_stands(new: str, others: Sequence[str], name: str) -> str:
+    return tr(
+        "{name} already has: {others}. Does the {new} replace one, or is it one more event?",
+        name=name, others=figures.all_of(others), new=new,
+    )  # fmt: skip
+
+
+def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
+    parts = [
+        tr("This is how {name} would be set up:", name=name),
+        "\n".join(f"- {line}" for line in lines),
+        table,
+        review,
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def use_button() -> str:
+    return tr("Set it up")
+
+
+def leave_button() -> str:
+    return tr("Change nothing")
+
+
+def room_button(moves: str) -> str:
+    return tr("Set it up, with {moves}", moves=moves)
+
+
+def left() -> str:
+    return tr("OK, nothing was changed.")
+
+
+def ask_use() -> str:
+    return tr("Set it up like this?")
+
+
+def ask_use_all(count: int) -> str:
+    return trn("Set this athlete up?", "Set these {number} up, all at once?", count)
+
+
+def use_all_button(count: int) -> str:
+    return trn("Set it up", "Set up all {number}", count)
+
+
+def ask_reason(names: Sequence[str], warnings: str) -> str:
+    return tr(
+        "Before {names}:\n\n{warnings}\n\nTo go on, send the reason in a few words; I save it with "
+        "the plan of each.",
+        names=figures.all_of(names), warnings=warnings,
+    )  # fmt: skip
+
+
+def reason_noted(names: Sequence[str], reason: str) -> str:
+    return tr("Reason for {names}: {reason}", names=figures.all_of(names), reason=reason)
+
+
+# What would become of one athlete
+
+
+def event_lines(
+    *,
+    kind: str,
+    day: date,
+    class_name: str,
+    moved_from: tuple[str, date] | None,
+    new: bool,
+    zone: str,
+) -> str:
+    """`zone`: the event's, "" where it is the athlete's own."""
+    said = short(kind, day, class_name)
+    if zone:
+        said = tr("{event}, on the clocks of {zone}", event=said, zone=zone)
+    if moved_from is not None:
+        return tr("{event} (now {earlier})", event=said, earlier=short(*moved_from))
+    return tr("new: {event}", event=said) if new else said
+
+
+def plan_line(name: str, load: float | None) -> str:
+    if load is None:
+        return tr("plan {name}", name=name)
+    return tr("plan {name}, load {load} g/kg", name=name, load=figures.number(load, 1))
+
+
+def plan_stays() -> str:
+    return tr("plan stays")
+
+
+def plan_missing() -> str:
+    return tr("no plan yet")
+
+
+LIMITS_ARE = ("none", "kept", "template", "suggested", "given")
+
+
+def limits_line(are: str, moves: str) -> str:
+    said = {
+        "none": tr("no limits yet"),
+        "kept": tr("limits stay"),
+        "template": tr("limits of the template"),
+        "suggested": tr("limits as suggested"),
+        "given": tr("limits as written"),
+    }[are]
+    return f"{said} ({moves})" if moves else said
+
+
+def stage_line(stage: datetime, zone: str, look: float | None) -> str:
+    said = tr("stage {at}", at=figures.clock(stage, zone))
+    if look is None:
+        return said
+    if not look:
+        return tr("{stage}, no look check", stage=said)
+    return tr("{stage}, look check {minutes} min before", stage=said, minutes=figures.plain(look))
+
+
+def asked_line(at: time) -> str:
+    return tr("check-in at {at}", at=f"{at:%H:%M}")
+
+
+def stays_line() -> str:
+    return tr("nothing changes")
+
+
+def warned_line(count: int) -> str:
+    return trn("1 warning", "{number} warnings", count)
+
+
+def noticed_line(count: int) -> str:
+    return trn("1 caution (see Review)", "{number} cautions (see Review)", count)
+
+
+# Why it cannot be
+
+
+TROUBLES: Mapping[str, Callable[[Facts], str]] = {
+    "not-yours": lambda f: tr("no athlete of yours"),
+    "no-measures": lambda f: tr("{name} has not answered the first questions yet", name=f["name"]),
+    "event-gone": lambda f: tr("that event is no longer ahead"),
+    "day-past": lambda f: tr(
+        "{day} is already past", day=day_and_year(date.fromisoformat(f["day"]))
+    ),
+    "day-taken": lambda f: tr("another event is on that day already"),
+    "template-gone": lambda f: tr("that template is no longer there"),
+    "load-out": lambda f: tr(
+        "a mean load day of this shape is {low} to {high} g/kg",
+        low=figures.plain(f["low"]), high=figures.plain(f["high"]),
+    ),
+    "no-bridge": lambda f: tr("a bridge needs another event in the two weeks before"),
+    "no-such-depletion": lambda f: tr("this shape has no such depletion"),
+    "limits-without-plan": lambda f: tr("limits need a plan"),
+    "guard-rail": lambda f: tr(
+        "{limit} {value} is past the safety bound, {bound} ({citation})",
+        limit=tr(LIMIT_WORDS[f["limit"]]),
+        value=figures.limit(f["limit"], f["value"]),
+        bound=figures.limit(f["limit"], f["bound"]),
+        citation=cited(f["citation"]),
+    ),
+    "floor-over-ceiling": lambda f: tr("a floor over its ceiling"),
+    "stage-past": lambda f: tr("that time is already past"),
+    "does-not-fit": lambda f: _misfit(f),  # noqa: PLW0108 - it stands further down
+}  # fmt: skip
+
+
+def _misfit(facts: Facts) -> str:
+    said, moved = misfit(facts["problem"]), facts["moved"]
+    if moved is None:
+        return said
+    moves = limit_moves([(moved.key, moved.was, moved.becomes)], "l")
+    return tr("{problem}; it would fit with {moves}", problem=said, moves=moves)
+
+
+def trouble(why: str, facts: Facts) -> str:
+    return TROUBLES[why](facts)
+
+
+def problems(lines: Sequence[tuple[str, str, str]]) -> str:
+    """`lines`: cell, name and what is wrong, the first two "" where there is none."""
+    told = []
+    for cell, name, what in lines[:MOST_LINES]:
+        where = ", ".join(part for part in (cell, name) if part)
+        told.append(f"- {where}: {what}" if where else f"- {what}")
+    if len(lines) > MOST_LINES:
+        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
+    return tr(
+        "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct that "
+        "and send the file again.",
+        lines="\n".join(told),
+    )
+
+
+def cannot(name: str, lines: Sequence[str]) -> str:
+    return tr(
+        "{name} can't be set up like this:\n{lines}\n\nNothing was changed.",
+        name=name, lines="\n".join(f"- {line}" for line in lines),
+    )  # fmt: skip
+
+
+# The dry run
+
+
+def dry_run(count: int) -> str:
+    return trn(
+        "What the sheet would do (nothing is changed yet), 1 row:",
+        "What the sheet would do (nothing is changed yet), {number} rows:",
+        count,
+    )
+
+
+def row_line(name: str, parts: Sequence[str]) -> str:
+    return f"{name}: {'; '.join(parts)}"
+
+
+def untouched(names: Sequence[str]) -> str:
+    return tr("Left as they are: {names}.", names=figures.all_of(names)) if names else ""
+
+
+def nothing_to_do(names: Sequence[str]) -> str:
+    said = tr("Nothing in that sheet differs from what is set.")
+    return "\n".join(part for part in (said, untouched(names)) if part)
+
+
+def changed_meanwhile(names: Sequence[str]) -> str:
+    return tr(
+        "Since I showed you this, something has changed for {names}. Nothing was set up. This is "
+        "how it would be now:",
+        names=figures.all_of(names),
+    )
+
+
+def done(count: int, names: Sequence[str]) -> str:
+    said = trn("Done: 1 athlete is set up.", "Done: {number} athletes are set up.", count)
+    return f"{said} {figures.all_of(names)}." if names else said
+
+
+def done_one(name: str) -> str:
+    return tr("Done: {name} is set up.", name=figures.capital(name))
+
+
+# The athlete
+
+
+def athlete_told(
+    coach: str,
+    line: str,
+    class_name: str,
+    *,
+    new: bool,
+    moves: bool,
+    planned: bool,
+    asked_at: time | None,
+    stage: datetime | None,
+    zone: str,
+) -> str:
+    event = f"{line} ({class_name})" if class_name else line
+    if moves:
+        head = tr("{coach} has moved your event: {event}.", coach=coach, event=event)
+    elif new:
+        head = tr("{coach} has set an event for you: {event}.", coach=coach, event=event)
+    else:
+        head = tr("{coach} has changed your plan for: {event}.", coach=coach, event=event)
+    parts = [head]
+    if stage is not None:
+        parts.append(tr("On stage at {at}. /stage shows the day.", at=figures.clock(stage, zone)))
+    if planned:
+        parts.append(tr("Plan and limits are set. /week shows the plan."))
+    if asked_at is not None:
+        parts.append(
+            tr("I ask you at {at} in the morning; /settings changes that.", at=f"{asked_at:%H:%M}")
+        )
+    return " ".join(parts)
+
+
+def kind_short(kind: str) -> str:
+    return tr(KIND_SHORT[kind])

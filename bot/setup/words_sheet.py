@@ -1,0 +1,198 @@
+"""The sheet of many athletes: its words, what may stand in it, and what is wrong with a cell."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from functools import cache, partial
+
+from bot.dialogue.readers import NONE, said
+from bot.plan.words_draft_reasons import depletion_button
+from bot.words import coach_figures as figures
+from bot.words.languages import in_each, language, mark, tr
+from bot.words.names import KIND_SHORT, KIND_WORDS, shape_words
+from engine.planning.bridge import BRIDGE
+from engine.planning.draft import DEEP, MILD, SHAPES
+from engine.planning.draft import NONE as NO_DEPLETION
+
+_LONGEST_WORDS = 60
+#: What a bridge between two shows is called in a sheet.
+BRIDGE_WORD = mark("bridge")
+DEPLETIONS = (NO_DEPLETION, MILD, DEEP)
+
+
+def page_title() -> str:
+    return tr("Athletes")
+
+
+def notes_title() -> str:
+    return tr("Notes")
+
+
+def notes(plans: Sequence[str]) -> list[str]:
+    """What the second page says."""
+    return [
+        tr("One row for each event of an athlete. Leave out what is to stay as it is."),
+        tr("Code: keep it. A row with an event's code changes that event; to add another event, copy "
+           "the row and leave only the athlete's part of the code (A12)."),
+        tr("Day: 2027-05-09 or 9 May 2027. Stage time and check-in: 14:30 or 2:30 pm, by the clocks "
+           "of the place and of the athlete."),
+        tr("Place: the nearest large city, or a time zone such as Europe/Madrid; empty: the "
+           "athlete's own."),
+        tr("Plan: the name of a template, or one of: {plans}. Empty: the plan stays.",
+           plans=", ".join(plans)),
+        tr("Load: the average load day in g per kg of body mass; empty: the published figure."),
+        tr("Limits: empty as in the template, or as suggested around the plan."),
+        tr("Reason: why you go on where the review warns. Without it you are asked in the chat."),
+        tr("Send the file back to the chat. Nothing changes before you have seen what it would do."),
+    ]  # fmt: skip
+
+
+def shapes() -> dict[str, str]:
+    """What a drafted plan may be called, in any language and case, to its key."""
+    found: dict[str, str] = {}
+    for key, shape in SHAPES.items():
+        found[key] = key
+        for text in in_each(partial(shape_words, shape.label)):
+            found[_plain(text)] = key
+    for text in in_each(partial(tr, BRIDGE_WORD)):
+        found[_plain(text)] = BRIDGE
+    return found
+
+
+def shape_names() -> list[str]:
+    """The same as they are offered."""
+    return [*(shape_words(shape.label) for shape in SHAPES.values()), tr(BRIDGE_WORD)]
+
+
+def depletions() -> dict[str, str]:
+    found = {}
+    for key in DEPLETIONS:
+        found[key] = key
+        for text in in_each(partial(depletion_button, key)):
+            found[_plain(text)] = key
+    return found
+
+
+def depletion_names() -> list[str]:
+    return [depletion_button(key) for key in DEPLETIONS]
+
+
+def kinds() -> dict[str, str]:
+    found = {}
+    for words in (KIND_SHORT, KIND_WORDS):
+        for key, word in words.items():
+            for text in in_each(partial(tr, word)):
+                found[_plain(text)] = key
+    return found
+
+
+def kind_names() -> list[str]:
+    return [tr(word) for word in KIND_SHORT.values()]
+
+
+@cache
+def _none_of(code: str) -> frozenset[str]:
+    return frozenset(word.strip().casefold() for word in f"{tr(NONE)}, {NONE}".split(","))
+
+
+def says_none(text: str) -> bool:
+    return _plain(text) in _none_of(language()) or said(text, NONE)
+
+
+def _plain(text: str) -> str:
+    return " ".join(text.split()).casefold()
+
+
+# What is wrong with a cell
+
+
+def given(text: str, why: str) -> str:
+    shown = text if len(text) <= _LONGEST_WORDS else f"{text[:_LONGEST_WORDS]}…"
+    return f'"{shown}": {why}'
+
+
+def heading_twice() -> str:
+    return tr("this heading is there twice")
+
+
+def merged() -> str:
+    return tr("merged cells; split them")
+
+
+def too_many_rows() -> str:
+    return tr("more rows than I read at once; send it in two files")
+
+
+def row_twice() -> str:
+    return tr("this athlete has another row with the same day or event")
+
+
+def no_such_code(code: str) -> str:
+    return tr("{code} is no code of an athlete of yours", code=f'"{code[:_LONGEST_WORDS]}"')
+
+
+def nobody_named() -> str:
+    return tr("no athlete is named in this row")
+
+
+def nobody_called(name: str) -> str:
+    return tr("nobody on your roster is called {name}", name=name[:_LONGEST_WORDS])
+
+
+def several_called(name: str) -> str:
+    return tr("more than one athlete is called {name}; put the code there", name=name)
+
+
+def event_gone() -> str:
+    return tr(
+        "the event of this code is no longer ahead; leave only the athlete's part of the code"
+    )
+
+
+def day_missing() -> str:
+    return tr("empty, but the day of the event is needed")
+
+
+def load_without_plan() -> str:
+    return tr("a load needs a plan in the same row: a shape such as even")
+
+
+def odd_cell(content: str) -> str:
+    return {
+        "formula": tr("a formula without a stored result; put the value there"),
+        "truth": tr("true or false is not what belongs there"),
+        "error": tr("an error"),
+    }[content]
+
+
+def no_day() -> str:
+    return tr("not a day; write it as 2027-05-09")
+
+
+def no_time() -> str:
+    return tr("not a time of day; write it as 14:30")
+
+
+def no_such_kind() -> str:
+    return tr("not a kind of event; show, shoot or trial")
+
+
+def no_such_place() -> str:
+    return tr("no place I know; write the nearest large city, or a time zone such as Europe/Madrid")
+
+
+def no_such_plan(name: str) -> str:
+    return tr(
+        "no template of yours and no shape; shapes are {shapes}", shapes=", ".join(shape_names())
+    )
+
+
+def no_such_depletion() -> str:
+    return tr("not a depletion; none, mild or deep")
+
+
+def look_out(low: float, high: float) -> str:
+    return tr(
+        "a look check is of use {high} to {low} min before the stage, or none",
+        low=figures.plain(low), high=figures.plain(high),
+    )  # fmt: skip

@@ -1,0 +1,37 @@
+"""The figures by which finished weeks of a coach's athletes move the prior for the next one."""
+
+from __future__ import annotations
+
+from engine.evidence.source import Number, Provenance, Source
+
+POOLING = Source(
+    "own-pooling",
+    "assumed, and tried on virtual athletes only: an ordinary model of people within a group, its mean "
+    "unknown by part of what is published as spread",
+    Provenance.OURS,
+)
+
+
+def _number(name: str, value: float, unit: str, note: str = "") -> Number:
+    return Number(name=name, value=value, unit=unit, source=POOLING, note=note)
+
+
+BETWEEN = _number(
+    "share of a parameter's published variance that lies between groups", 0.3, "1",
+    note="the rest lies between the people of one group",
+)  # fmt: skip
+SPREAD_HELD = _number(
+    "athletes that the expected scatter within a group counts for", 10.0, "athletes",
+    note="people of one group stay about as different as people are held to be",
+)  # fmt: skip
+LEARNT_FROM = _number(
+    "share of a parameter's variance that a week has to take away to count", 0.1, "1",
+    note="less than that is the scatter of a finite number of particles",
+)  # fmt: skip
+FARTHEST = _number("farthest that one athlete may pull, in published SDs", 3.0, "1")
+KINDS_HELD = _number("athletes that the published shares of kinds count for", 4.0, "athletes")
+KIND_LEAST = _number("least that a kind is held possible", 0.02, "1")
+STAYS_PUBLISHED = _number(
+    "share of what is believed of a new athlete that stays as published", 0.25, "1",
+    note="somebody unlike all others is met as before",
+)  # fmt: skip
