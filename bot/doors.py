@@ -27,7 +27,6 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk
-<<<<<<< HEAD
 from bot.people.people import (
     example_of,
     is_own_coach,
@@ -35,11 +34,9 @@ from bot.people.people import (
     own_athlete,
     person_in_chat,
     profile_of,
+    sender,
     speaking_to,
 )
-=======
-from bot.people.people import meet, own_athlete, person_in_chat, profile_of, sender, speaking_to
->>>>>>> main
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
 from bot.reachability import back as coming_back
