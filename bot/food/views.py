@@ -161,7 +161,9 @@ def show_shopping(turn: Act) -> None:
     needs = load_needs(turn, profile) if profile is not None else None
     text = words.no_load()
     if needs is not None and needs.whole:
-        text = words.shopping(needs.whole, needs.day_itself, needs.days)
+        listed = rows_of(turn.session, id_of(turn.person))
+        sources = {str(row.id): row.source for row in listed}
+        text = words.shopping(needs.whole, needs.day_itself, needs.days, sources)
         if needs.short:
             text += "\n\n" + more_words.shopping_falls_short(needs.short)
     say_to(turn, turn.person, text, buttons=[_back()])

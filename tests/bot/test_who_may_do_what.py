@@ -114,6 +114,7 @@ ABOUT: dict[str, str] = {
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "stage": "athlete", "stage-look": "own",
+    "coach-food-suggest": "athlete", "coach-food-fix": "athlete",
     "ready-health": "own", "later-questions": "own",
     "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
