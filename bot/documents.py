@@ -6,14 +6,20 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from bot.calendar import file as calendar_file
+from bot.coach_numbers import view as numbers
 from bot.comparison import comparing
 from bot.core.context import Document
 from bot.core.turn import Turn
+from bot.handout import handing_over
+from bot.my_data import handing_out
+from bot.past_weeks import importing
 from bot.photos import photo_rows
 from bot.setup import many
 from bot.sheets import sheets
+from bot.timeline import seasons
 from bot.week_picture import picture
 from bot.words.languages import ENGLISH, speaking
+from bot.workbook import files as workbook_files
 
 Maker = Callable[[Turn, dict[str, Any]], Document | None]
 
@@ -25,7 +31,14 @@ MAKERS: Mapping[str, Maker] = {
     "photo-row": photo_rows.make_row,
     picture.MAKE: picture.make_picture,
     comparing.MAKE: comparing.make_picture,
+    seasons.MAKE: seasons.make_picture,
     calendar_file.MAKE: calendar_file.make_calendar,
+    importing.MAKE: importing.make,
+    numbers.PICTURE: numbers.make_picture,
+    numbers.SHEET: numbers.make_sheet,
+    handing_over.MAKE: handing_over.make,
+    handing_out.MAKE: handing_out.make,
+    workbook_files.MAKE: workbook_files.make,
 }
 
 

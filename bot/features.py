@@ -13,6 +13,7 @@ from bot.athlete.table import FEATURE as ATHLETE
 from bot.calendar.table import FEATURE as CALENDAR
 from bot.checkin.table import FEATURE as CHECKIN
 from bot.coach.table import FEATURE as COACH
+from bot.coach_numbers.table import FEATURE as COACH_NUMBERS
 from bot.comparison.table import FEATURE as COMPARISON
 from bot.debrief.table import FEATURE as DEBRIEF
 from bot.decision.table import FEATURE as DECISION
@@ -21,7 +22,10 @@ from bot.direct.table import FEATURE as DIRECT
 from bot.event.table import FEATURE as EVENT
 from bot.eye.table import FEATURE as EYE
 from bot.food.table import FEATURE as FOOD
+from bot.handout.table import FEATURE as HANDOUT
 from bot.membership.table import FEATURE as MEMBERSHIP
+from bot.my_data.table import FEATURE as MY_DATA
+from bot.past_weeks.table import FEATURE as PAST_WEEKS
 from bot.photos.table import FEATURE as PHOTOS
 from bot.plan.table import FEATURE as PLAN
 from bot.pooling.table import FEATURE as POOLING
@@ -31,9 +35,11 @@ from bot.safety.table import FEATURE as SAFETY
 from bot.setup.table import FEATURE as SETUP
 from bot.sheets.table import FEATURE as SHEETS
 from bot.stage.table import FEATURE as STAGE
+from bot.timeline.table import FEATURE as TIMELINE
 from bot.travel.table import FEATURE as TRAVEL
 from bot.undo.table import FEATURE as UNDO
 from bot.week_picture.table import FEATURE as WEEK_PICTURE
+from bot.workbook.table import FEATURE as WORKBOOK
 
 _Entry = TypeVar("_Entry")
 
@@ -43,6 +49,7 @@ FEATURES: tuple[Feature, ...] = (
     CALENDAR,
     CHECKIN,
     COACH,
+    COACH_NUMBERS,
     COMPARISON,
     DEBRIEF,
     DECISION,
@@ -50,7 +57,10 @@ FEATURES: tuple[Feature, ...] = (
     EVENT,
     EYE,
     FOOD,
+    HANDOUT,
     MEMBERSHIP,
+    MY_DATA,
+    PAST_WEEKS,
     PHOTOS,
     PLAN,
     POOLING,
@@ -60,9 +70,11 @@ FEATURES: tuple[Feature, ...] = (
     SETUP,
     SHEETS,
     STAGE,
+    TIMELINE,
     TRAVEL,
     UNDO,
     WEEK_PICTURE,
+    WORKBOOK,
 )
 
 

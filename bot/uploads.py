@@ -9,6 +9,8 @@ from sqlmodel import Session
 from bot.core.context import Context
 from bot.core.incoming import SentFile
 from bot.core.turn import ChatTurn, Turn
+from bot.past_weeks import importing
+from bot.past_weeks.reading import is_past_weeks
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import given_to
 from bot.people.telling import say_to
@@ -52,7 +54,7 @@ def unpack(row: FetchRow, content: bytes, context: Context) -> object:
     """What is made of a file's bytes, outside any transaction."""
     if row.kind == photos.PHOTO:
         return photos.unpack_photo(row, content, context)
-    return _unpack_sheet(content)
+    return _unpack_sheet(content, context)
 
 
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
@@ -61,18 +63,22 @@ def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     with speaking_to(person):
         if row.kind == photos.PHOTO:
             photos.photo_came(turn, person, row, outcome)
+        elif isinstance(outcome, importing.Unpacked):
+            importing.came(turn, person, outcome)
         elif isinstance(outcome, Roster):
             many.roster_came(turn, person, outcome)
         else:
             sheets.sheet_came(turn, person, outcome)
 
 
-def _unpack_sheet(content: bytes) -> object:
-    """Two kinds of sheets come: of one plan, and of many athletes."""
+def _unpack_sheet(content: bytes, context: Context) -> object:
+    """Three kinds of sheets come: of one plan, of many athletes, and of weeks that lie in the past."""
     try:
         grid = open_sheet(content)
     except SheetRefused as refused:
         return refused
+    if is_past_weeks(grid):
+        return importing.unpack(grid, context)
     return read_roster(grid) if is_roster(grid) else sheets.unpack_grid(grid)
 
 

@@ -3,25 +3,19 @@
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from typing import Any
-from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import notes, words
+from bot.alerts import delivery, notes, words
 from bot.alerts.words_advice import advice
 from bot.core import agenda
-from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import get_person, profile_of, record, speaking_to
-from bot.people.rights import others_coaching, second_coaches
-from bot.people.telling import say_to
-from bot.store.tables.desk import Rights
-from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
+from bot.people.people import get_person, profile_of, speaking_to
+from bot.people.rights import others_coaching
+from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.load import words_told
 from bot.words.figures import capital
@@ -29,36 +23,13 @@ from bot.words.symptoms import symptom_name
 from engine.decision.record import plain
 from engine.safety import LOW_SODIUM_SIGNS, Finding, Flag, FlagId, Level, finding
 from engine.safety.after_show import LOOKED_AT
-from engine.symptoms import EATING_AND_MOOD, Concern, Symptom
+from engine.symptoms import EATING_AND_MOOD, Symptom
 
-REPEAT = "alert-repeat"
-
-
-@dataclass(frozen=True, slots=True)
-class Pace:
-    """How often an open alert is repeated, after how many repeats the second contact joins."""
-
-    every: timedelta
-    contact_after: int
-    then_every: timedelta
-
-
-# Our own choice, all of these: no study says how fast a coach has to be fetched.
-PACES = {
-    Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
-    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
-}
-# A half-empty bottle is asked about by day, and no second contact is fetched for it.
-CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
-DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
-CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
-STOP_REPEATING_AFTER = timedelta(hours=24)
 # The same drink told twice: where both come at once, only the second is brought to the coach.
 SAID_BY = {
     "water-under-target": "water-under-adequate",
     "water-over-target": "water-over-guard-rail",
 }
-MISSED = "missed-check-in"
 # What a plan or a whole week shows would be news only once.
 ONCE_A_WEEK = frozenset({"low-energy-availability", "weekly-loss-fast"})
 # What rests on answers that can be put right; words that were said stay said.
@@ -107,7 +78,7 @@ def raise_flags(
     complaints = [row for row in opened if _is_complaint(row)]
     for row in opened:
         if row not in complaints:
-            _ping(turn, row)
+            delivery.ping(turn, row)
     if complaints:
         _tell_complaints(turn, profile, complaints)
 
@@ -205,12 +176,12 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     was_open = row.acknowledged_at is None
     if was_open and not holds:
         row.acknowledged_at = turn.now
-        agenda.cancel(turn.session, subject=subject_of(row))
+        agenda.cancel(turn.session, subject=delivery.subject_of(row))
     turn.session.add(row)
     turn.session.flush()
-    _record(turn, row, Change.ALERT_PUT_RIGHT)
+    delivery.keep_step(turn, row, Change.ALERT_PUT_RIGHT)
     profile = profile_of(turn.session, row.athlete_id)
-    for person in told_of(turn.session, row):
+    for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
             if row.level == Level.ADVISORY and row.flag != FlagId.DOUBT:
                 name = get_person(turn.session, row.athlete_id).first_name
@@ -221,8 +192,10 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
                     text = words.corrected_note(name, what)
                     notes.tell(turn, person, row.athlete_id, text)
                 continue
-            buttons = [[_acknowledge_button(row)]] if was_open and holds else ()
-            settle_message(turn, row, person, alert_text(turn.session, row, person), buttons)
+            buttons = [[delivery.acknowledge_button(row)]] if was_open and holds else ()
+            delivery.settle_message(
+                turn, row, person, delivery.alert_text(turn.session, row, person), buttons
+            )
 
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
@@ -246,20 +219,6 @@ def seen_to(session: Session, profile: AthleteProfile, flags: Sequence[Flag], da
     return bool(warned) and warned <= set(session.exec(query)) - still_open
 
 
-def second_contact(session: Session, coach: Person) -> Person | None:
-    return get_person(session, coach.second_contact_id) if coach.second_contact_id else None
-
-
-def told_of(session: Session, row: AlertRow) -> list[Person]:
-    """Who hears of this alert as it stands: the coach, second coaches, then the second contact."""
-    coach = get_person(session, row.coach_id)
-    contact = second_contact(session, coach) if row.second_contact_at else None
-    people = {person.id: person for person in (coach, *_fellows(session, row))}
-    if contact is not None:
-        people.setdefault(contact.id, contact)
-    return list(people.values())
-
-
 def note(
     turn: Turn, profile: AthleteProfile, words_for: Callable[[], str], *, once: bool = False
 ) -> None:
@@ -275,108 +234,24 @@ def note(
                 notes.tell(turn, person, profile.person_id, text)
 
 
-def repeat(turn: Turn, duty: AgendaRow) -> None:
-    """An alert that nobody has acknowledged yet sounds again."""
-    row = turn.session.get(AlertRow, int(duty.subject.partition(":")[2]))
-    if row is None or row.acknowledged_at is not None:
-        return
-    coach = get_person(turn.session, row.coach_id)
-    if turn.now - row.opened_at >= STOP_REPEATING_AFTER:
-        for person in told_of(turn.session, row):
-            with speaking_to(person):
-                text = words.stopped(alert_text(turn.session, row, person))
-                _send(turn, row, person, text)
-        _record(turn, row, Change.ALERT_NO_LONGER_REPEATED)
-        return
-    if _is_calm(row) and _at_night(turn, row, coach):
-        _put_repeat(turn, row)
-        return
-    row.repeats += 1
-    _record(turn, row, Change.ALERT_REPEATED, times=row.repeats)
-    for person in told_of(turn.session, row):
-        with speaking_to(person):
-            text = words.again(row.repeats, alert_text(turn.session, row, person))
-            _send(turn, row, person, text)
-    if row.repeats >= _pace(row).contact_after:
-        _bring_in_contact(turn, row, coach, words.no_answer)
-    turn.session.add(row)
-    _put_repeat(turn, row)
-
-
 def open_again(turn: Turn, row: AlertRow, level: Level) -> None:
     """What was told by the way is now to be acknowledged, at a worse level."""
     row.level, row.opened_at = level, turn.now
     row.acknowledged_at, row.repeats = None, 0
     turn.session.add(row)
     turn.session.flush()
-    _record(turn, row, Change.ALERT_OPENED, facts=row.facts)
-    _ping(turn, row)
+    delivery.keep_step(turn, row, Change.ALERT_OPENED, facts=row.facts)
+    delivery.ping(turn, row)
 
 
 def rewrite_everywhere(turn: Turn, row: AlertRow) -> None:
     """What was said of it, as it is now."""
-    buttons = [[_acknowledge_button(row)]] if row.acknowledged_at is None else ()
-    for person in told_of(turn.session, row):
+    buttons = [[delivery.acknowledge_button(row)]] if row.acknowledged_at is None else ()
+    for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
-            settle_message(turn, row, person, alert_text(turn.session, row, person), buttons)
-
-
-def tell_again(turn: Turn, row: AlertRow, person: Person) -> None:
-    """An open alert once more, to somebody whom it did not reach."""
-    _send(turn, row, person, alert_text(turn.session, row, person))
-
-
-def coach_gone(turn: Turn, coach: Person) -> None:
-    """The coach cannot be reached: what is open goes to the second contact at once."""
-    query = select(AlertRow).where(
-        AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
-    )
-    for row in turn.session.exec(query.order_by(col(AlertRow.id))).all():
-        _bring_in_contact(turn, row, coach, words.unreachable)
-
-
-def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
-    """The newest message that told this person of the alert."""
-    query = (
-        select(OutboxRow)
-        .where(OutboxRow.topic == topic_of(row, person))
-        .order_by(col(OutboxRow.id).desc())
-    )
-    return session.exec(query).first()
-
-
-def settle_message(
-    turn: Turn, row: AlertRow, person: Person, text: str, buttons: Buttons = ()
-) -> None:
-    """Rewrite the newest message about this alert, with these buttons in place of its own."""
-    message = latest_message(turn.session, row, person)
-    if message is not None and message.status not in ("dropped", "failed"):
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=message.id, text=text, buttons=buttons,
-            now=turn.now,
-        )  # fmt: skip
-
-
-def subject_of(row: AlertRow) -> str:
-    return f"alert:{row.id}"
-
-
-def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
-    """The alert as this reader sees it."""
-    profile = profile_of(session, row.athlete_id)
-    assert profile is not None
-    return words.alert(
-        name=get_person(session, row.athlete_id).first_name,
-        flag=row.flag,
-        level=Level(row.level),
-        facts=row.facts,
-        opened_at=row.opened_at,
-        zone=profile.zone,
-        weight_unit=profile.weight_unit,
-        volume_unit=profile.volume_unit,
-        own=reader.id == row.athlete_id,
-        settled=settled,
-    )
+            delivery.settle_message(
+                turn, row, person, delivery.alert_text(turn.session, row, person), buttons
+            )
 
 
 def _raise(
@@ -424,7 +299,7 @@ def _raise(
     )
     turn.session.add(row)
     turn.session.flush()
-    _record(turn, row, Change.ALERT_OPENED, facts=facts)
+    delivery.keep_step(turn, row, Change.ALERT_OPENED, facts=facts)
     return row
 
 
@@ -448,10 +323,10 @@ def _add_words(turn: Turn, row: AlertRow, facts: Mapping[str, Any]) -> None:
         return
     row.facts = row.facts | {"words": f"{before}; {told}" if before else told}
     turn.session.add(row)
-    for person in told_of(turn.session, row):
+    for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
-            text = alert_text(turn.session, row, person)
-            settle_message(turn, row, person, text, [[_acknowledge_button(row)]])
+            text = delivery.alert_text(turn.session, row, person)
+            delivery.settle_message(turn, row, person, text, [[delivery.acknowledge_button(row)]])
 
 
 def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRow]) -> None:
@@ -472,164 +347,13 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
             notes.tell(turn, person, profile.person_id, text, at_once=True)
 
 
-def _ping(turn: Turn, row: AlertRow) -> None:
-    coach = get_person(turn.session, row.coach_id)
-    if row.level == Level.ADVISORY:
-        _note_advisory(turn, row, coach)
-        return
-    for person in told_of(turn.session, row):
-        with speaking_to(person):
-            _send(turn, row, person, alert_text(turn.session, row, person))
-    _put_repeat(turn, row)
-    own = row.coach_id == row.athlete_id
-    if not coach.reachable:
-        _bring_in_contact(turn, row, coach, words.unreachable)
-    elif own and row.level == Level.WARNING:
-        _bring_in_contact(turn, row, coach, words.on_their_own)
-
-
-def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
-    profile = profile_of(turn.session, row.athlete_id)
-    assert profile is not None
-    for person in (coach, *second_coaches(turn.session, profile, rights=Rights.FULL)):
-        if person.id == row.athlete_id and row.flag == MISSED:
-            continue  # told as the athlete already
-        with speaking_to(person):
-            notes.tell(turn, person, row.athlete_id, alert_text(turn.session, row, person))
-
-
-def _bring_in_contact(
-    turn: Turn, row: AlertRow, coach: Person, why_of: Callable[[str], str]
-) -> None:
-    """Send the alert to the second contact too, once, and tell the athlete how things stand.
-
-    `why_of` says, with the coach's name, why it is not the coach alone who is told.
-    """
-    if row.second_contact_at is not None:
-        return
-    contact = second_contact(turn.session, coach)
-    if contact is not None and not contact.reachable:
-        contact = None
-    with speaking_to(coach):
-        why = why_of(coach.first_name)  # as the coach will read it in the history
-    if contact is not None:
-        row.second_contact_at = turn.now
-        turn.session.add(row)
-        with speaking_to(contact):
-            text = words.to_contact(
-                why_of(coach.first_name), alert_text(turn.session, row, contact)
-            )
-            _send(turn, row, contact, text)
-        _record(turn, row, Change.SECOND_CONTACT_TOLD, contact=contact.first_name, why=why)
-    else:
-        _record(turn, row, Change.NO_SECOND_CONTACT_TO_TELL, why=why)
-    if row.coach_id != row.athlete_id:
-        athlete = get_person(turn.session, row.athlete_id)
-        with speaking_to(athlete):
-            others = _others(turn.session, row, contact)
-            say_to(
-                turn,
-                athlete,
-                words.athlete_told_no_answer(
-                    why_of(coach.first_name), others, urgent=row.level == Level.WARNING
-                ),
-                dedupe=f"alert-no-answer:{row.id}",
-            )
-
-
-def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str]:
-    """The names of those beside the coach who have been told."""
-    others = [*_fellows(session, row), *([contact] if contact is not None else [])]
-    return list(dict.fromkeys(person.first_name for person in others))
-
-
 def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
     row.acknowledged_at = turn.now
     turn.session.add(row)
     turn.session.flush()  # the index allows one open row a cause and level
-    agenda.cancel(turn.session, subject=subject_of(row))
-    _record(turn, row, Change.ALERT_BECAME_WORSE, now=level.value)
-    for person in told_of(turn.session, row):
+    agenda.cancel(turn.session, subject=delivery.subject_of(row))
+    delivery.keep_step(turn, row, Change.ALERT_BECAME_WORSE, now=level.value)
+    for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
-            text = alert_text(turn.session, row, person, settled=words.superseded(level))
-            settle_message(turn, row, person, text)
-
-
-def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
-    """The alert as a new message, which takes the button over from the message before it."""
-    before = latest_message(turn.session, row, person)
-    sent = say_to(
-        turn,
-        person,
-        text,
-        buttons=[[_acknowledge_button(row)]],
-        topic=topic_of(row, person),
-        dedupe=f"{topic_of(row, person)}:{turn.now.isoformat()}",
-        urgency=Urgency.URGENT,
-    )
-    if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=before.id, now=turn.now,
-            text=before.payload["text"],
-        )  # fmt: skip
-    if person.id == row.coach_id:
-        row.outbox_id = sent.id
-        turn.session.add(row)
-
-
-def _acknowledge_button(row: AlertRow) -> Button:
-    return Button(words.acknowledge_button(), f"alert:ack:{row.id}")
-
-
-def _pace(row: AlertRow) -> Pace:
-    return CALM_PACE if _is_calm(row) else PACES[Level(row.level)]
-
-
-def _is_calm(row: AlertRow) -> bool:
-    """A half-empty bottle, or words of which nobody knows what they might mean: asked by day, and
-    no second contact is fetched. A doubt about a certain complaint, or one that sounds like an
-    emergency or like despair, keeps the pace of a caution.
-    """
-    vague = row.flag == FlagId.DOUBT and row.facts.get("sounds_like") == Concern.BODY
-    return (row.flag in CALM or vague) and row.level != Level.WARNING
-
-
-def _at_night(turn: Turn, row: AlertRow, coach: Person) -> bool:
-    """Whether the coach sleeps: their quiet hours, or late and early where the athlete is."""
-    profile = profile_of(turn.session, row.athlete_id)
-    zone = ZoneInfo((profile.zone if profile else None) or "UTC")
-    hour = turn.now.astimezone(zone).hour
-    return notes.quiet_now(turn, coach) or not DAY_FROM <= hour < DAY_TO
-
-
-def _put_repeat(turn: Turn, row: AlertRow) -> None:
-    pace = _pace(row)
-    wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
-    agenda.put(
-        turn.session,
-        subject=subject_of(row),
-        local_date=row.date,
-        kind=f"{REPEAT}:{row.repeats + 1}",
-        due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
-        again=True,
-    )
-
-
-def topic_of(row: AlertRow, person: Person) -> str:
-    """What all messages that tell this person of the alert are on."""
-    return f"alert:{row.id}:{person.id}"
-
-
-def _fellows(session: Session, row: AlertRow) -> list[Person]:
-    profile = profile_of(session, row.athlete_id)
-    if profile is None or profile.coach_id != row.coach_id:
-        return []
-    return second_coaches(session, profile)
-
-
-def _record(turn: Turn, row: AlertRow, what: Change, **detail: object) -> None:
-    """A step of the alert's life, for the history."""
-    record(
-        turn, row.athlete_id, what, by=None, alert=row.id, flag=row.flag,
-        level=row.level, day=row.date.isoformat(), **detail,
-    )  # fmt: skip
+            text = delivery.alert_text(turn.session, row, person, settled=words.superseded(level))
+            delivery.settle_message(turn, row, person, text)

@@ -10,7 +10,7 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import alerts
+from bot.alerts import alerts, delivery
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import is_own_coach, local_date, record
@@ -55,13 +55,13 @@ def asked(
     record(
         turn, profile.person_id, Change.DOUBT, by=None, alert=row.id, words=words, about=about
     )  # fmt: skip
-    for person in alerts.told_of(turn.session, row):
+    for person in delivery.told_of(turn.session, row):
         say_to(
             turn,
             person,
-            partial(alerts.alert_text, turn.session, row, person),
+            partial(delivery.alert_text, turn.session, row, person),
             silent=True,
-            topic=alerts.topic_of(row, person),
+            topic=delivery.topic_of(row, person),
         )
 
 

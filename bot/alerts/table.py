@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.alerts import alerts, notes
+from bot.alerts import delivery, notes
 from bot.core.routes import Duty
 from bot.dialogue.feature import Feature
 
@@ -10,6 +10,6 @@ FEATURE = Feature(
     id="alerts",
     duties=(
         Duty(notes.RELEASE, notes.release),
-        Duty(alerts.REPEAT, alerts.repeat),
+        Duty(delivery.REPEAT, delivery.repeat),
     ),
 )

@@ -17,7 +17,7 @@ from bot.store.tables.trip import TripRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_plan, limits_row
 from engine.stage_day.stage_day import Kind
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+from engine.values.plan import PLAN_DAYS
 
 TIMES = (Kind.LEAVE, Kind.REGISTRATION, Kind.STAGE)  # of the timetable
 
@@ -42,7 +42,8 @@ def _entries(
     missing = "" if set_up else words.to_set_by(plan=plan is not None)
     yield "begins", Drawn(begins.isoformat(), None, home, words.week_begins(), missing)
     if plan:
-        loads = [day for day in plan if day.days_out in LOAD_DAYS]
+        load_days = plan.load_days
+        loads = [day for day in plan if day.days_out in load_days]
         for day in loads[:1]:
             on = event.day - timedelta(days=day.days_out)
             yield "load", Drawn(on.isoformat(), None, home, words.load_begins())

@@ -119,7 +119,7 @@ def is_answered(row: CheckInRow) -> bool:
 
 def _wants_sharpness(week: Week, profile: AthleteProfile, today: date) -> bool:
     sets = today + timedelta(days=1) if profile.always_tomorrow else today
-    return "sharpness" in answers_needed(week.days_out(sets))
+    return "sharpness" in answers_needed(week.days_out(sets), week.plan)
 
 
 def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:

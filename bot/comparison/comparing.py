@@ -172,6 +172,7 @@ def _compared(turn: Turn, asked: Asked, chosen: Sequence[WeekRows]) -> Compared:
                 look=week.look,
                 load_per_kg=week.load_g / len(week.load) / mass if mass and week.load_g else None,
                 eaten_share=week.eaten_share,
+                load_from=max((day.days_out for day in week.load), default=0),
                 days=tuple(chart_day(day) for day in week.days),
             )
             for week in chosen

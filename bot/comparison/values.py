@@ -21,12 +21,13 @@ class ComparedWeek:
     look: str | None
     load_per_kg: float | None
     eaten_share: float | None
+    load_from: int = 3  # the first load day, in days out
     days: tuple[ChartDay, ...]
 
     @property
     def load_weight_kg(self) -> float | None:
-        """How the weight moved over the load, from its lowest morning before it to the last one."""
-        return _moved(self.days)
+        """How the weight moved from the morning of the first load day to that of the event."""
+        return _moved(self.days, self.load_from)
 
     def at(self, days_out: int) -> ChartDay | None:
         return next((day for day in self.days if day.days_out == days_out), None)
@@ -45,11 +46,7 @@ class Compared:
         return list(zip(LETTERS, self.weeks, strict=False))
 
 
-#: The morning of the first load day and that of the event.
-_FIRST, _LAST = 3, 0
-
-
-def _moved(days: tuple[ChartDay, ...]) -> float | None:
+def _moved(days: tuple[ChartDay, ...], load_from: int) -> float | None:
     weights = {day.days_out: day.weight_kg for day in days}
-    first, last = weights.get(_FIRST), weights.get(_LAST)
+    first, last = weights.get(load_from), weights.get(0)
     return last - first if first is not None and last is not None else None

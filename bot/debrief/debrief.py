@@ -12,18 +12,17 @@ from bot.core import agenda, instants
 from bot.core.callbacks import answer
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
-from bot.debrief import words
+from bot.debrief import words, words_deeper
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, newest_behind, week_behind
+from bot.debrief.rows import debrief_row, kept_of
 from bot.decision import words_outlook as look_words
 from bot.dialogue import asking
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import is_first_coach
 from bot.people.telling import say_to
-from bot.store.base import id_of
-from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
@@ -64,7 +63,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     if event is None or profile is None or profile.status == AthleteStatus.ENDED:
         return
     found = week_behind(turn.session, profile, event)
-    row = _row(turn.session, event)
+    row = debrief_row(turn.session, event)
     if found is None or row.sent_at is not None:
         return
     row.sent_at = turn.now
@@ -114,7 +113,7 @@ def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     event = turn.session.get(EventRow, question.answers["_event"])
     if event is None or event.athlete_id != profile.person_id:
         return
-    row = _row(turn.session, event)
+    row = debrief_row(turn.session, event)
     row.coach_note = question.answers["text"]
     turn.session.add(row)
     record(turn, profile.person_id, Change.DEBRIEF_NOTE, by=coach.id, event=event.id)
@@ -131,7 +130,7 @@ def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     if said is None:
         say_to(turn, person, words.skipped())
         return
-    row = _row(turn.session, event)
+    row = debrief_row(turn.session, event)
     row.athlete_said = said
     turn.session.add(row)
     record(turn, profile.person_id, Change.DEBRIEF_WORD, by=person.id, event=event.id)
@@ -151,18 +150,9 @@ def before_draft(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
         found.event.kind,
         found.event.day,
         found.debrief.lessons,
-        _row(turn.session, found.event).coach_note,
+        debrief_row(turn.session, found.event).coach_note,
     )
     say_to(turn, coach, text)
-
-
-def _row(session: Session, event: EventRow) -> DebriefRow:
-    row = session.exec(select(DebriefRow).where(DebriefRow.event_id == event.id)).first()
-    if row is None:
-        row = DebriefRow(event_id=id_of(event), athlete_id=event.athlete_id)
-        session.add(row)
-        session.flush()
-    return row
 
 
 def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: BehindWeek) -> None:
@@ -177,6 +167,7 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
         )
     keys.append(
         [
+            Button(words_deeper.button(), f"c:closer:{number}"),
             Button(words.note_button(), f"c:debrief-note:{number}"),
             Button(common.picture_button(), f"c:picture:{number}"),
         ]
@@ -186,24 +177,44 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
 
 
 def _text(session: Session, coach: Person, profile: AthleteProfile, found: BehindWeek) -> str:
-    event, unit = found.event, profile.weight_unit
+    days = [
+        words.day_line(day, found.why.get(day.days_out, ""), profile.weight_unit)
+        for day in found.days
+    ]
+    head, *rest = paragraphs(session, coach, profile, found)
+    return "\n\n".join([head, "\n".join([words.columns(), *days]), *rest])
+
+
+def paragraphs(
+    session: Session,
+    coach: Person,
+    profile: AthleteProfile,
+    found: BehindWeek,
+    *,
+    to_hand_over: bool = False,
+) -> list[str]:
+    """What is said of the week beside its days, the heading first.
+
+    What is to be handed over is without the coach's own note, which nobody else is to read.
+    """
+    event = found.event
     name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
-    row = _row(session, event)
-    days = [words.day_line(day, found.why.get(day.days_out, ""), unit) for day in found.days]
+    row = kept_of(session, event)
     parts = [
         words.head(name, event.kind, event.day, own=own),
-        "\n".join([words.columns(), *days]),
-        "\n".join(_in_sum(session, profile, found)),
+        "\n".join(_in_sum(session, profile, found, to_hand_over=to_hand_over)),
         words.forecast_score(_only_shown(session, event)),
-        words.athletes_word(name, row.athlete_said) if row.athlete_said else "",
+        words.athletes_word(name, row.athlete_said) if row and row.athlete_said else "",
         words.to_carry(found.debrief.lessons),
-        words.own_note(row.coach_note) if row.coach_note else "",
+        words.own_note(row.coach_note) if row and row.coach_note and not to_hand_over else "",
         words.rests_on(),
     ]
-    return "\n\n".join(part for part in parts if part)
+    return [part for part in parts if part]
 
 
-def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> list[str]:
+def _in_sum(
+    session: Session, profile: AthleteProfile, found: BehindWeek, *, to_hand_over: bool
+) -> list[str]:
     """A line for each thing that can be said of the week as a whole."""
     summed, event, unit = found.debrief, found.event, profile.weight_unit
     lines = [words.load_line(summed, profile.body_mass_kg or 1)]
@@ -213,7 +224,7 @@ def _in_sum(session: Session, profile: AthleteProfile, found: BehindWeek) -> lis
     if looked is not None:
         detail = looked.detail
         lines.append(words.day_itself(detail["fullness"], detail["sharpness"], detail["gut"]))
-    lines.append(words.look_line(event.look))
+    lines.append(words.look_line(event.look, to_hand_over=to_hand_over))
     after = _weight_after(session, found)
     if after is not None:
         lines.append(words.afterwards(*after, unit))

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.debrief import words
+from bot.debrief import words, words_deeper
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Flow, Step, Unread
 from bot.dialogue.readers import buttons
@@ -59,6 +59,17 @@ COACH_NOTE = Flow(
         Step(
             key="text",
             ask=lambda answers: words.ask_note(answers["_name"], own=answers["_own"]),
+            read=_read_note,
+        ),
+    ),
+)
+#: The same context.
+PLACING = Flow(
+    id="debrief-placing",
+    steps=(
+        Step(
+            key="text",
+            ask=lambda answers: words_deeper.ask_placing(answers["_name"], own=answers["_own"]),
             read=_read_note,
         ),
     ),

@@ -17,7 +17,7 @@ from bot.week.observed import observed_between
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
-from engine.values.plan import LOAD_DAYS
+from engine.values.plan import PeakPlan
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +113,8 @@ def _earlier(session: Session, profile: AthleteProfile, event: EventRow) -> tupl
     found = []
     for before in _events_before(session, profile, event.day):
         days = _days(session, before)
-        load = [day.set_g for day in days if day.days_out in LOAD_DAYS]
+        load_days = PeakPlan(tuple(day.target for day in days)).load_days
+        load = [day.set_g for day in days if day.days_out in load_days]
         if load and any(day.morning is not None for day in days):
             found.append(EarlierWeek(before.kind, before.day, sum(load) / len(load), before.look))
     return tuple(found)

@@ -21,6 +21,7 @@ WHY = {
     "coach-sees-flat": mark("the coach saw flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "fuller-than-asked": mark("fuller than asked for"),
     "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),
     "dropping-too-fast": mark("dropping too fast"),
@@ -157,7 +158,10 @@ def weight_line(change_kg: float, weight_unit: str) -> str:
     return tr("Weight over the load: {size} up.", size=size)
 
 
-def look_line(look: str | None) -> str:
+def look_line(look: str | None, *, to_hand_over: bool = False) -> str:
+    if to_hand_over:
+        said = tr("no verdict yet") if look is None else tr(LOOK_WORDS[look])
+        return tr("The coach's verdict on the look: {look}.", look=said)
     if look is None:
         return tr("Your verdict on the look: none yet. How was it when it mattered?")
     return tr("Your verdict on the look: {look}.", look=tr(LOOK_WORDS[look]))

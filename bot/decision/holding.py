@@ -25,7 +25,7 @@ from bot.store.tables.week import DaySetRow
 from bot.week.load import Week, current_week, set_day, target_in_force
 from bot.week.snapshots import running_hold, standing_before
 from bot.words import common
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+from engine.values.plan import PLAN_DAYS
 
 
 def ask_hold(turn: OnAthlete) -> None:
@@ -163,6 +163,6 @@ def _ask(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
 
 def _load(session: Session, week: Week) -> dict[str, float]:
     """The load days, each with what stands for it."""
-    days = [week.date_of(days_out) for days_out in LOAD_DAYS]
+    days = [week.date_of(days_out) for days_out in week.plan.load_days]
     targets = {day: target_in_force(session, week, day) for day in days}
     return {day.isoformat(): target.carb_g for day, target in targets.items() if target}

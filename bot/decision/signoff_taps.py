@@ -27,7 +27,6 @@ from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
 from bot.week.snapshots import standing_before
 from bot.words import common
-from engine.values.plan import LOAD_DAYS
 
 
 def sign_tapped(turn: Act) -> None:
@@ -295,9 +294,10 @@ def question_context(
 def _load_room(session: Session, week: Week, day: date) -> float | None:
     """What the load total leaves for this day, the other load days as they stand (g)."""
     days_out = week.days_out(day)
-    if days_out not in LOAD_DAYS:
+    load_days = week.plan.load_days
+    if days_out not in load_days:
         return None
     others = [
-        target_in_force(session, week, week.date_of(out)) for out in LOAD_DAYS if out != days_out
+        target_in_force(session, week, week.date_of(out)) for out in load_days if out != days_out
     ]
     return week.limits.load_total_g - sum(target.carb_g for target in others if target)

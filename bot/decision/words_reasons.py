@@ -166,6 +166,21 @@ def _spilled(told: _Told) -> str:
     )
 
 
+def _fuller(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "You're fuller ({fullness}) than this event asks for ({most} at most): eat {change} today.",
+            fullness=told["fullness"],
+            most=told["fullness_most"],
+            change=told.change,
+        )
+    return tr(
+        "You're fuller ({fullness}) than this event asks for ({most} at most). No extra carbs today.",
+        fullness=told["fullness"],
+        most=told["fullness_most"],
+    )
+
+
 def _softening(told: _Told) -> str:
     if told.change_g < 0:
         return tr(
@@ -271,6 +286,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     "coach-sees-flat": _coach_sees_flat,
     "spilled-over": _spilled,
     "softening": _softening,
+    "fuller-than-asked": _fuller,
     "flat-and-watery": lambda told: (
         tr(
             "Flat and blurred (fullness {fullness}, sharpness {sharpness}). Usually that's salt, "
@@ -382,6 +398,7 @@ RULE_NAMES = {
     "coach-sees-flat": mark("the coach sees flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "fuller-than-asked": mark("fuller than asked for"),
     "flat-and-watery": mark("flat and blurred"),
     "blurring": mark("lines blurring"),
     "flat-but-heavy": mark("flat but heavy"),

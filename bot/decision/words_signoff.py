@@ -255,7 +255,7 @@ def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
 
 def load_room_label() -> str:
     """What the load total leaves, in place of a limit's label."""
-    return tr("load total, 3 to 1 days out, what it leaves for this day")
+    return tr("load total, what it leaves for this day")
 
 
 def set_anyway_button(carb_g: float) -> str:

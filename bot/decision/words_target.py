@@ -279,11 +279,12 @@ def week_row(
 ) -> str:  # fmt: skip
     change = target.carb_g - planned_g
     moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
+    carbs = f"{target.carb_g:.0f}{moved}"
     row = tr(
         "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
         days_out=days_out,
         day=short_day(day),
-        carbs=f"{target.carb_g:.0f}{moved}",
+        carbs=carbs,
         protein_g=target.protein_g,
         fat_g=target.fat_g,
         water=figures.volume(target.water_l, volume_unit),

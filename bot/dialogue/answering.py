@@ -180,7 +180,7 @@ def _take_parts(
         ):
             break
         read = _read(current, parts[0], trial, turn.context)
-        if read is None or (current.back_to and read[0] is None):
+        if read is None or (current.back_to and (current.returns or read[0] is None)):
             break
         found.append((current, read[0]))
         given = given | given_by(current, read[0])

@@ -273,8 +273,9 @@ def _take(
     message_id: int | None,
 ) -> None:
     answers = {k: v for k, v in question.answers.items() if k not in (_ticks(step), MEANT)}
-    if step.back_to and answer is None:
-        question.answers = {k: v for k, v in answers.items() if k != step.back_to}
+    if step.back_to and (step.returns or answer is None):
+        kept = answers if answer is None else answers | given_by(step, answer)
+        question.answers = {k: v for k, v in kept.items() if k != step.back_to}
     else:
         question.answers = answers | given_by(step, answer)
     flow = registered.flow

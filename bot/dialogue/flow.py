@@ -47,7 +47,8 @@ class Step:
     one more entry and ends the step; `none` is what the last button says while nothing is ticked.
     Steps whose `when` is false are passed over. `stays` keeps the question readable after a tap;
     otherwise the next question takes its place. With `back_to`, an answer that reads as None puts
-    that earlier question again. A step that `spreads` reads several answers by key (`given_by`).
+    that earlier question again, and with `returns` any answer does. A step that `spreads` reads
+    several answers by key (`given_by`).
     With `names`, the answer is a name in the writer's own words, and a few words are meant as one.
     """
 
@@ -60,6 +61,7 @@ class Step:
     none: Callable[[], str] | None = None
     stays: bool = False
     back_to: str = ""
+    returns: bool = False
     spreads: bool = False
     names: bool = False
 

@@ -91,7 +91,3 @@ def athlete_told_suggested(coach: str, food: str) -> str:
 
 def take_button() -> str:
     return tr("Put it on my list")
-
-
-def fixed_by_coach(foods: Sequence[str]) -> str:
-    return tr("Fixed by your coach: {foods}.", foods=", ".join(map(food_name, foods)))

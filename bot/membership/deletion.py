@@ -16,12 +16,14 @@ from bot.core.outbox import Button, say, set_menu
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON
+from bot.membership import told_others
 from bot.membership import words_deletion as words
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.people import forget_kept, get_person, profile_of
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.photos.photo_rows import delete_all_photos
+from bot.store.base import id_of
 from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
@@ -36,9 +38,7 @@ def ask(turn: Act) -> None:
     profile = profile_of(turn.session, turn.person.id)
     assert profile is not None
     coach = get_person(turn.session, profile.coach_id)
-    text = words.ask(
-        coach.first_name, turn.context.keep_traffic_days, own=coach.id == turn.person.id
-    )
+    text = words.ask(coach.first_name, own=coach.id == turn.person.id)
     yes, no = Button(words.yes_button(), "gone:yes"), Button(words.no_button(), "gone:no")
     say_to(turn, turn.person, text, buttons=[[yes, no]])
 
@@ -58,6 +58,10 @@ def tapped(turn: Act) -> None:
 def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
     person_id, chat_id = profile.person_id, person.chat_id
     coaches = others_coaching(turn.session, profile)
+    told, who = (
+        told_others.chats_told(turn.session, person_id),
+        told_others.about(turn.session, person),
+    )
     urgent = any(row.level != Level.ADVISORY for row in open_alerts(turn.session, person_id))
     delete_all_photos(turn, person_id)
     _delete_traffic(turn.session, person_id, chat_id, turn.incoming)
@@ -67,6 +71,9 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
     turn.session.expire_all()
     if _delete_person(turn.session, person_id):
         set_menu(turn.session, chat_id=chat_id, commands=(), now=turn.now)
+    told_others.forget(turn.session, told, who)
+    if coaches:
+        told_others.look_again(turn, id_of(coaches[0]), told, who)
     say(turn.session, chat_id=chat_id, text=words.done(), now=turn.now)
     for coach in coaches:
         say_to(

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from functools import partial
+
 from sqlmodel import Session, select
 
 from bot.alerts import notes
@@ -97,9 +99,7 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
         text = words.taken_up_own() if own else words.athlete_told_taken_up(coach.first_name)
         say_to(turn, person, text)
     if not own:
-        with speaking_to(coach):
-            text = words.taken_up(person.first_name)
-            say_to(turn, coach, text)
+        say_to(turn, coach, partial(words.taken_up, person.first_name))
     prompts.schedule(turn, profile)
     ready.schedule(turn, profile)
 

@@ -7,6 +7,7 @@ import secrets
 from collections.abc import Callable
 from datetime import date, timedelta
 from enum import StrEnum
+from functools import partial
 from typing import Any
 
 from sqlalchemy import func
@@ -23,7 +24,7 @@ from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
 from bot.membership.open_matters import open_matters
 from bot.people.changes import Change
-from bot.people.people import get_person, person_in_chat, profile_of, record, speaking_to, welcome
+from bot.people.people import get_person, person_in_chat, profile_of, record, welcome
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
@@ -136,8 +137,7 @@ def contact_tapped(turn: Act) -> None:
     if contact is not None:
         turn.person.second_contact_id = None
         turn.session.add(turn.person)
-        with speaking_to(contact):
-            _tell(turn, contact, words.no_longer_contact(turn.person.first_name))
+        say_to(turn, contact, partial(words.no_longer_contact, turn.person.first_name))
     if turn.incoming.tap_id is not None:
         answer_tap(
             turn.session,
@@ -221,11 +221,9 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
     record(turn, profile.person_id, Change.COACH_CHANGED, by=person.id, to=coach.id)
     _tell(turn, person, words.coach_changed(_called(coach, person)))
     if coach.id != person.id:
-        with speaking_to(coach):
-            _tell(turn, coach, words.took_over(person.first_name))
+        say_to(turn, coach, partial(words.took_over, person.first_name))
     if old.id != person.id:
-        with speaking_to(old):
-            _tell(turn, old, words.left_you(person.first_name))
+        say_to(turn, old, partial(words.left_you, person.first_name))
 
 
 def _as_coach(turn: Turn, person: Person, invite: Invite) -> None:
@@ -257,13 +255,11 @@ def _as_contact(turn: Turn, person: Person, invite: Invite) -> None:
     _use(turn, invite, person)
     former = _contact_of(turn.session, coach)
     if former is not None:
-        with speaking_to(former):
-            _tell(turn, former, words.no_longer_contact(coach.first_name))
+        say_to(turn, former, partial(words.no_longer_contact, coach.first_name))
     coach.second_contact_id = person.id
     turn.session.add(coach)
     _tell(turn, person, words.contact_welcome(coach.first_name))
-    with speaking_to(coach):
-        _tell(turn, coach, words.contact_joined(person.first_name))
+    say_to(turn, coach, partial(words.contact_joined, person.first_name))
 
 
 def _as_second(turn: Turn, person: Person, invite: Invite) -> None:
@@ -293,8 +289,7 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
         _use(turn, invite, person)
         onboarding.begin(turn, person, id_of(coach))
         if coach.id != person.id:
-            with speaking_to(coach):
-                _tell(turn, coach, words.athlete_joined(person.first_name))
+            say_to(turn, coach, partial(words.athlete_joined, person.first_name))
         return
     if profile.status == AthleteStatus.ENDED:
         _use(turn, invite, person)

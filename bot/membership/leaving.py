@@ -7,7 +7,8 @@ from functools import partial
 
 from sqlmodel import Session, select
 
-from bot.alerts.alerts import alert_text, open_alerts, settle_message, subject_of, told_of
+from bot.alerts.alerts import open_alerts
+from bot.alerts.delivery import alert_text, settle_message, subject_of, told_of
 from bot.core import agenda
 from bot.core.callbacks import answer, ask_sure, rewrite
 from bot.core.outbox import Button

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from datetime import date, time, timedelta
+from functools import partial
 from typing import Any
 
 from sqlmodel import Session, col, select
@@ -133,11 +134,17 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
-            with speaking_to(athlete):
-                text = words.athlete_told_joined(
-                    coach.first_name, person.first_name, row.rights, until
-                )
-                say_to(turn, athlete, text)
+            say_to(
+                turn,
+                athlete,
+                partial(
+                    words.athlete_told_joined,
+                    coach.first_name,
+                    person.first_name,
+                    row.rights,
+                    until,
+                ),
+            )
     return True
 
 
@@ -185,9 +192,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
     athletes = covered(turn.session, row)
     _close(turn, row)
     coach, person = get_person(turn.session, row.coach_id), get_person(turn.session, row.person_id)
-    with speaking_to(person):
-        text = words.over(coach.first_name)
-        say_to(turn, person, text, silent=True)
+    say_to(turn, person, partial(words.over, coach.first_name), silent=True)
     for profile in athletes:
         record(
             turn, profile.person_id, Change.SECOND_COACH_OVER, by=None,
@@ -195,9 +200,7 @@ def end(turn: Turn, row: SecondCoach) -> None:
         )  # fmt: skip
         if profile.person_id != coach.id:
             athlete = get_person(turn.session, profile.person_id)
-            with speaking_to(athlete):
-                text = words.athlete_told_over(person.first_name)
-                say_to(turn, athlete, text, silent=True)
+            say_to(turn, athlete, partial(words.athlete_told_over, person.first_name), silent=True)
 
 
 def _close(turn: Turn, row: SecondCoach) -> None:

@@ -5,7 +5,15 @@ from __future__ import annotations
 from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, Tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
-from bot.membership import deletion, ending, invitations, language, leaving, second_coach
+from bot.membership import (
+    deletion,
+    ending,
+    invitations,
+    language,
+    leaving,
+    second_coach,
+    told_others,
+)
 from bot.membership import words_deletion as deletion_words
 from bot.membership import words_invitations as invitation_words
 from bot.membership import words_language as words
@@ -56,6 +64,6 @@ FEATURE = Feature(
         Registered(SECOND, invitations.second_given),
         Registered(CHANGE_COACH, invitations.coach_change_answered),
     ),
-    duties=(Duty(second_coach.OVER, second_coach.over),),
+    duties=(Duty(second_coach.OVER, second_coach.over), Duty(told_others.FORGET, told_others.due)),
     after=(later.ask_for_new_events,),
 )

@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr, trn
+from bot.words.languages import tr
 
 
 def deletion_menu() -> str:
     return tr("Delete everything saved about you")
 
 
-def ask(coach: str, keep_days: int, *, own: bool) -> str:
+def ask(coach: str, *, own: bool) -> str:
     parts = [
         tr(
             "This deletes everything saved here about you as an athlete: your answers, "
@@ -20,12 +20,8 @@ def ask(coach: str, keep_days: int, *, own: bool) -> str:
     if not own:
         parts.append(tr("I tell {coach} only that you did it.", coach=coach))
         parts.append(
-            trn(
-                "What was written to {coach} is deleted from this bot's records within "
-                "{number} day.",
-                "What was written to {coach} is deleted from this bot's records within "
-                "{number} days.",
-                keep_days,
+            tr(
+                "What was written to {coach} and others about you goes from this bot's records too.",
                 coach=coach,
             )
         )

@@ -57,6 +57,7 @@ class Change(StrEnum):
     DEBRIEF = "debrief"
     DEBRIEF_NOTE = "debrief note"
     DEBRIEF_WORD = "debrief word"
+    PLACING = "placing"
     DECIDED = "decided", Follows.FIGURES
     DECLINED = "declined"
     DOCTOR_WORD_NOTED = "doctor's word noted", Follows.NOTED
@@ -68,6 +69,7 @@ class Change(StrEnum):
     FROZEN = "frozen", Follows.NOTED | Follows.CALENDAR
     HELD = "held", Follows.NOTED | Follows.FIGURES
     HOLD_ENDED = "hold ended", Follows.NOTED | Follows.FIGURES
+    IMPORT_TAKEN_BACK = "import taken back", Follows.NOTED
     JOURNEY = "journey", Follows.CALENDAR
     LIMITS_SET = "limits set", Follows.NOTED | Follows.FIGURES
     LOOK = "look"
@@ -101,6 +103,7 @@ class Change(StrEnum):
     TIMES_TAKEN_BACK = "times taken back", Follows.NOTED | Follows.CALENDAR
     TOP_UP = "top-up"
     UNREACHABLE = "unreachable"
+    WEEKS_IMPORTED = "weeks imported", Follows.NOTED
     WENT_ON_AGAINST_READINESS = "went on against readiness"
 
 

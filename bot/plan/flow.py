@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from datetime import date, timedelta
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
@@ -11,6 +12,7 @@ from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
 from bot.plan.review.flow import read_reason
 from bot.words import coach_figures as figures
+from bot.words import phases, refusals
 from bot.words.languages import tr
 from engine.planning.draft import (
     DEEP,
@@ -26,10 +28,12 @@ from engine.planning.draft import (
 )
 from engine.planning.draft_reasons import draft_reasons
 from engine.values.athlete import Athlete, Baseline, Sex
-from engine.values.plan import PeakPlan
+from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase
 from engine.written.units import VolumeUnit, parse_grams, parse_number, parse_volume
 
-LEARNT, WHY = "learnt", "why"
+LEARNT, WHY, DAYS = "learnt", "why", "days"
+#: Load days on buttons: how many of them is the coach's, and any others can be typed.
+USUAL_LOAD_DAYS = ((3, 2, 1), (2, 1), (1,), (4, 3, 2, 1), (5, 4, 3), (4, 2, 1))
 LONGEST_TRAINING = 200
 MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
@@ -43,12 +47,18 @@ UNCOUNTED = frozenset({"fibre_g", "sodium_mg"})
 
 def drafted(answers: Answers) -> PeakPlan:
     """The plan that the answers describe."""
-    return draft_plan(_athlete(answers), Baseline(**answers["_baseline"]), *_asked_for(answers))
+    asked, days = _asked_for(answers), _load_days(answers)
+    return draft_plan(_athlete(answers), Baseline(**answers["_baseline"]), *asked, load_days=days)
 
 
 def _asked_for(answers: Answers) -> tuple[str, float, str]:
     # A question that was open before depletion was asked for has a mild one.
-    return answers["shape"], answers["load"], answers.get("depletion", MILD)
+    _, most = load_range(answers["shape"], _load_days(answers))
+    return answers["shape"], min(answers["load"], most), answers.get("depletion", MILD)
+
+
+def _load_days(answers: Answers) -> tuple[int, ...]:
+    return tuple(answers.get("load_days") or SHAPES[answers["shape"]].load_days)
 
 
 def _athlete(answers: Answers) -> Athlete:
@@ -158,7 +168,33 @@ def _ask_use(answers: Answers) -> str:
 
 
 def _read_use(text: str, answers: Answers) -> bool | str:
-    return WHY if text.strip().lower() == WHY else yes_or_no(text, answers)
+    typed = text.strip().lower()
+    return typed if typed in (WHY, DAYS) else yes_or_no(text, answers)
+
+
+def _ask_load_days(answers: Answers) -> str:
+    return phases.ask_load_days(_load_days(answers), MOST_LOAD_DAYS)
+
+
+def _days_to_tap(answers: Answers) -> Choices:
+    each = [
+        Choice(phases.load_days(days), " ".join(str(out) for out in days))
+        for days in USUAL_LOAD_DAYS
+    ]
+    return tuple(tuple(each[k : k + 2]) for k in range(0, len(each), 2))
+
+
+def _read_load_days(text: str, answers: Answers) -> dict[str, list[int]]:
+    """ "5-3", "5 4 3" or "5, 4 and 3" to days out, the furthest first."""
+    run = re.fullmatch(r"\s*([1-7])\s*(?:-|–|to|bis)\s*([1-7])\D*", text.casefold())
+    if run is not None:
+        first, last = sorted((int(run[1]), int(run[2])), reverse=True)
+        days = list(range(first, last - 1, -1))
+    else:
+        days = sorted({int(number) for number in re.findall(r"\d+", text)}, reverse=True)
+    if not 1 <= len(days) <= MOST_LOAD_DAYS or not all(1 <= out <= 7 for out in days):
+        raise Unread(phases.unread_load_days(MOST_LOAD_DAYS))
+    return {"load_days": days}
 
 
 def _use(answers: Answers) -> Choices:
@@ -167,7 +203,7 @@ def _use(answers: Answers) -> Choices:
             Choice(words.use_plan_button(), "yes"),
             Choice(words.another_draft_button(), "no"),
         ),
-        (Choice(reasons.why_button(), WHY),),
+        (Choice(reasons.why_button(), WHY), Choice(phases.other_days_button(), DAYS)),
     )
 
 
@@ -177,6 +213,7 @@ def _explain(answers: Answers) -> str:
         Baseline(**answers["_baseline"]),
         *_asked_for(answers),
         learnt_g_per_kg=_learnt(answers),
+        load_days=_load_days(answers),
     )
     return reasons.why_these_numbers(lines, answers["_volume_unit"])
 
@@ -206,6 +243,16 @@ DRAFT = Flow(
             when=lambda answers: answers.get("use") == WHY,
             back_to="use",
         ),
+        Step(
+            key=DAYS,
+            ask=_ask_load_days,
+            read=_read_load_days,
+            choices=_days_to_tap,
+            when=lambda answers: answers.get("use") == DAYS,
+            back_to="use",
+            returns=True,
+            spreads=True,
+        ),
     ),
 )
 
@@ -220,6 +267,8 @@ def _read_number(text: str, answers: Answers) -> float | str | None:
     key = answers["_field"]
     if key in UNCOUNTED and said(text, AS_ALWAYS):
         return None
+    if key == "phase":
+        return _phase(text)
     if key == "training":
         return _training(text)
     if key == "water_l":
@@ -231,7 +280,17 @@ def _read_number(text: str, answers: Answers) -> float | str | None:
     return int(number) if key == "steps" else number
 
 
+def _phase(text: str) -> str:
+    phase = phases.phase_in(text)
+    if phase is None or phase is Phase.EVENT:
+        raise Unread(refusals.use_buttons())
+    return phase.value
+
+
 def _as_always(answers: Answers) -> Choices:
+    if answers["_field"] == "phase":
+        named = [Choice(phases.phase_words(phase), phase.value) for phase in Phase]
+        return (tuple(named[:3]), tuple(named[3:5]))  # the event's day is what it is
     if answers["_field"] not in UNCOUNTED or answers["_value"] is None:
         return ()
     return ((Choice(words.as_always_button(), "as always"),),)

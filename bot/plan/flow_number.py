@@ -22,6 +22,7 @@ NUMBERS = {
     "sodium_mg": mark("sodium"),
     "cardio_min": mark("cardio"),
     "steps": mark("steps"),
+    "phase": mark("phase"),
 }
 _LONGEST_VALUE = 24  # characters; it has to fit a button
 

@@ -27,10 +27,11 @@ from bot.plan.review import words as review_words
 from bot.plan.templates import words as template_words
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import current_event, current_plan, plan_row
+from bot.week.load import baseline_of, current_event, current_plan, plan_row
 from bot.words import coach_figures as figures
-from bot.words import common
-from engine.values.plan import PLAN_DAYS, PeakPlan
+from bot.words import common, phases
+from engine.planning.phases import as_ever, renamed
+from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 
 def show_plan(turn: OnAthlete) -> None:
@@ -46,6 +47,7 @@ def show_plan(turn: OnAthlete) -> None:
         return
     plan = current_plan(turn.session, event)
     assert plan is not None
+    plan = as_ever(plan, baseline_of(turn.profile))
     text = words.plan_view(
         get_person(turn.session, turn.profile.person_id).first_name,
         words.plan_table(plan, event.day, turn.profile.volume_unit),
@@ -78,11 +80,11 @@ def show_day(turn: OnAthlete) -> None:
         show_plan(turn.on(turn.profile))
         return
     event, plan, days_out = found
-    target = plan.day(days_out)
+    target = as_ever(plan, baseline_of(turn.profile)).day(days_out)
     assert target is not None
     answer(turn)
     day = event.day - timedelta(days=days_out)
-    keys = list(words.FIELDS)
+    keys = [key for key in words.FIELDS if key != "phase" or days_out > 0]
     buttons = [
         [
             Button(words.field_button(key), f"c:num:{turn.profile.person_id}:{days_out}:{key}")
@@ -112,7 +114,7 @@ def ask_number(turn: OnAthlete) -> None:
         answer(turn, words.day_over())
         return
     answer(turn)
-    value = getattr(plan.day(days_out), key)
+    value = getattr(as_ever(plan, baseline_of(turn.profile)).day(days_out), key)
     _open_number(turn, turn.person, turn.profile, days_out, key, value)
 
 
@@ -141,7 +143,16 @@ def set_number(
     if day < local_date(profile, turn.context):
         say_to(turn, coach, words.day_over())
         return
-    changed = plan.with_day(replace(target, **{key: value}))  # type: ignore[arg-type]
+    habits = baseline_of(profile)
+    plan = as_ever(plan, habits)
+    target = plan.day(days_out) or target
+    try:
+        changed = plan.with_day(replace(target, **{key: value}))  # type: ignore[arg-type]
+    except ValueError:  # the one thing that a number alone can't break: how many days load
+        say_to(turn, coach, phases.too_many_load_days(MOST_LOAD_DAYS))
+        return
+    if key == "carb_g":
+        changed = renamed(changed, days_out, habits)
     if ask_first(
         turn, coach, profile, event, changed,
         shape=row.shape, field=key, days_out=days_out,
@@ -171,6 +182,9 @@ def number_is_live(
     assert target is not None
     value = words.field_value(key, getattr(target, key), profile.volume_unit)
     parts = [words.field_set(key, days_out, value), noted]
+    was = before.day(days_out)
+    if key == "carb_g" and was is not None and target.phase is not was.phase:
+        parts.append(phases.counts_as(target))
     if not noted:
         found = new_findings(
             look_over(turn, profile, event, changed),

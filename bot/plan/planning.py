@@ -31,6 +31,7 @@ from bot.store.tables.week import DaySetRow, EventRow, PlanRow
 from bot.week import prompts
 from bot.week.load import (
     athlete_of,
+    baseline_of,
     checkin_row,
     current_event,
     current_limits,
@@ -41,6 +42,7 @@ from bot.week.load import (
     set_day,
 )
 from bot.week.snapshots import days_changed, end_hold, standing_before
+from engine.planning.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
@@ -105,6 +107,7 @@ def use_plan(
     what it came about, where something else was changed along with it. `bounds`: limits that the
     coach has agreed to for it, which count from when the plan does.
     """
+    plan = named(plan, baseline_of(profile))
     if bounds is None and plan_misfits(turn.session, profile, event, plan):
         offer_room(turn, coach, profile, event, plan, shape=shape, reason=reason, how=how)
         return
@@ -173,6 +176,7 @@ def set_plan(
     how: str = "",
 ) -> bool:
     """Keep a new version of the plan; False, with the days and bounds said, where it does not fit."""
+    plan = named(plan, baseline_of(profile))
     if plan_misfits(turn.session, profile, event, plan):
         offer_room(turn, coach, profile, event, plan, shape=shape, how=how)
         return False

@@ -6,12 +6,13 @@ from collections.abc import Iterable, Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
+from bot.words import phases
 from bot.words.common import day_and_year
 from bot.words.languages import mark, tr
 from bot.words.names import FIELD_WORDS, KIND_WORDS, LIMIT_WORDS, shape_words
 from bot.words.training import training_words
 from engine.values.limits import Problem
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: On a button.
 KINDS = {"show": mark("A show"), "shoot": mark("A photo shoot"), "trial": mark("A trial")}
@@ -27,6 +28,7 @@ FIELDS = {
     "training": (mark("Training"), ""),
     "cardio_min": (mark("Cardio"), "min"),
     "steps": (mark("Steps"), ""),
+    "phase": (mark("Phase"), ""),
 }
 
 
@@ -144,9 +146,13 @@ def another_draft_button() -> str:
 
 def plan_table(plan: PeakPlan, event_day: date, volume_unit: str) -> str:
     lines = [tr("days out, day: carbs / protein / fat in g, water")]
-    lines += [_plan_row(target, event_day, volume_unit) for target in plan]
-    load = sum(target.carb_g for target in plan if target.days_out in LOAD_DAYS)
-    lines.append(tr("Load, 3 to 1 days out: {load} carbs in all", load=figures.grams(load)))
+    phase: Phase | None = None
+    for target in plan:
+        if target.phase is not None and target.phase is not phase:
+            lines.append(phases.phase_words(target.phase))
+        phase = target.phase
+        lines.append(_plan_row(target, event_day, volume_unit))
+    lines.append(phases.load_line(plan))
     return "\n".join(lines)
 
 
@@ -230,6 +236,8 @@ def field_value(key: str, value: float | str | None, volume_unit: str) -> str:
         return tr("as always")
     if value is None or value == "":
         return tr("not said")
+    if isinstance(value, Phase):
+        return phases.phase_words(value)
     if isinstance(value, str):
         return training_words(value)
     if key == "water_l":
@@ -255,6 +263,8 @@ def field_button(key: str) -> str:
 
 
 def ask_field(key: str, days_out: int, value: float | str | None, volume_unit: str) -> str:
+    if key == "phase":
+        return phases.ask_phase(days_out, Phase(str(value)) if value else None)
     now = tr(
         "{label}, {when}: {value} now.",
         label=field_button(key),

@@ -39,17 +39,17 @@ SENTENCES: Mapping[str, str] = {
         "I draft from {least} to {most} g/kg."
     ),
     "shape-front-load": mark(
-        "Front-load (most 3 days out), {carb_3}, {carb_2}, {carb_1}: leaves time to see and "
+        "Front-load, {load}, then less each day up to the event: full early, with time to see and "
         "correct a spill."
     ),
-    "shape-even": mark("Even load, {carb_3} each day: easiest on the stomach."),
+    "shape-taper": mark("Taper, {load}: most on the first load day, less each day."),
+    "shape-even": mark("Even load, {load}: easiest on the stomach."),
     "shape-back-load": mark(
-        "Back-load (most the day before), {carb_3}, {carb_2}, {carb_1}: full late, with little "
-        "time to correct."
+        "Back-load (most on the last load day), {load}: full late, with little time to correct."
     ),
     "shape-fat-load": mark(
-        "Fat first, then {carb_3} of carbs each day: fat keeps energy up while carbs are low. "
-        "It was tried on one man only."
+        "Fat first, then the carb load, {load}: fat keeps energy up while carbs are low. It "
+        "was tried on one man only."
     ),
     "depletion-none": mark(
         "No depletion, {carb} a day before the load: trained muscle fills without it."
@@ -80,11 +80,11 @@ SENTENCES: Mapping[str, str] = {
         "Fat, {before} before the load instead of the missing carbs, {loading} during the load."
     ),
     "fibre": mark(
-        "Fibre, at most {first} three days out and {then} from two days out: less weight and gas in "
-        "the gut."
+        "Fibre, at most {first} on the first load day and {then} after it: less weight and gas "
+        "in the gut."
     ),
     "fibre-not-counted": mark(
-        "Fibre, as always: it is not counted, so it gets no figure. From three days out, fewer "
+        "Fibre, as always: it is not counted, so it gets no figure. In the load, fewer "
         "vegetables, pulses and whole grains mean less weight and gas in the gut."
     ),
     "water": mark(
@@ -106,7 +106,7 @@ SENTENCES: Mapping[str, str] = {
         "from failure, rest the day before: trained legs keep water, sore muscles swell."
     ),
     "cardio-and-steps": mark(
-        "Cardio, {cardio} min a day until four days out, then none; steps from {steps} down to "
+        "Cardio, {cardio} min a day until the load, then none; steps from {steps} down to "
         "{steps_last}: don't walk off what you load."
     ),
     "trial": mark(
@@ -154,8 +154,18 @@ def reference(source: Source) -> str:
 
 
 def _figures(facts: Mapping[str, float], volume_unit: str) -> dict[str, str]:
-    """By the name of the fact without its unit: "carb_3_g" is {carb_3}, in grams."""
+    """By the name of the fact without its unit: "before_g" is {before}, in grams.
+
+    The load days of a shape ("carb_3_g") are one list, {load}.
+    """
     shown = {}
+    load = [
+        f"{figures.days_out(int(key.split('_')[1]))} {figures.grams(value)}"
+        for key, value in facts.items()
+        if key.startswith("carb_") and key.split("_")[1].isdigit()
+    ]
+    if load:
+        return {"load": ", ".join(load)}
     for key, value in facts.items():
         if key == "g_per_kg":
             shown["per_kg"] = figures.number(value, 1)

@@ -16,10 +16,11 @@ from bot.store.tables.traffic import AgendaRow
 from bot.week.load import athlete_of, baseline_of, weeks_before
 from engine.decision.record import plain
 from engine.values.case import PastWeek
+from engine.values.prior import Taught
 
 LEARN = "taught"
-#: What says that a week is over and has been looked at, or will not be.
-OVER = (Change.LOOK, Change.DEBRIEF)
+#: What says that a week is over and has been looked at, or will not be; or that past ones came or went.
+OVER = (Change.LOOK, Change.DEBRIEF, Change.WEEKS_IMPORTED, Change.IMPORT_TAKEN_BACK)
 
 
 def look_at_kept(turn: Turn) -> None:
@@ -42,19 +43,17 @@ def due(turn: Turn, duty: AgendaRow) -> None:
 def learn(turn: Turn, profile: AthleteProfile) -> bool:
     """Make the athlete's row anew; whether there was a finished week to learn from."""
     weeks = finished_with(turn.session, profile, local_date(profile, turn.context))
-    if not weeks or not profile.baseline:
-        return False
-    from engine.decision.foresight import taught_by  # noqa: PLC0415 - numpy, for this alone
-
-    key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
-    found = taught_by(athlete_of(profile), baseline_of(profile), weeks, key)
-    if not found.weeks:
-        return False
     row = turn.session.exec(
         select(TaughtRow).where(
             TaughtRow.coach_id == profile.coach_id, TaughtRow.athlete_id == profile.person_id
         )
-    ).first() or TaughtRow(
+    ).first()
+    found = _taught(profile, weeks) if weeks and profile.baseline else None
+    if found is None or not found.weeks:
+        if row is not None:
+            turn.session.delete(row)  # its weeks were taken back
+        return False
+    row = row or TaughtRow(
         coach_id=profile.coach_id, athlete_id=profile.person_id, weeks=0, model=0, taught={},
         at=turn.now,
     )  # fmt: skip
@@ -62,6 +61,13 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
     turn.session.add(row)
     turn.session.flush()
     return True
+
+
+def _taught(profile: AthleteProfile, weeks: tuple[PastWeek, ...]) -> Taught:
+    from engine.decision.foresight import taught_by  # noqa: PLC0415 - numpy, for this alone
+
+    key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
+    return taught_by(athlete_of(profile), baseline_of(profile), weeks, key)
 
 
 def finished_with(session: Session, profile: AthleteProfile, today: date) -> tuple[PastWeek, ...]:

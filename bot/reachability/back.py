@@ -11,7 +11,7 @@ from functools import partial
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import alerts
+from bot.alerts import alerts, delivery
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.core.incoming import Incoming, Kind
@@ -49,7 +49,7 @@ def came_back(turn: Turn, person: Person) -> None:
     told += [(coach, words.contact_back) for coach in turn.session.exec(backed)]
     for coach_id in dict.fromkeys(row.coach_id for row in given_to(turn.session, person)):
         told.append((get_person(turn.session, coach_id), words.second_back))
-    contact = alerts.second_contact(turn.session, person) if person.is_coach else None
+    contact = delivery.second_contact(turn.session, person) if person.is_coach else None
     if contact is not None and athletes_of(turn.session, person):
         told.append((contact, words.coach_back))
     for reader, sentence in told:
@@ -71,13 +71,13 @@ def _alerts_missed(turn: Turn, person: Person) -> None:
         say_to(turn, person, text)
     for row in missed:
         if row.acknowledged_at is None:
-            alerts.tell_again(turn, row, person)
+            delivery.tell_again(turn, row, person)
             continue
         say_to(
             turn,
             person,
             alert_taps.settled_text(turn.session, row, person),
-            topic=alerts.topic_of(row, person),
+            topic=delivery.topic_of(row, person),
         )
 
 
@@ -88,11 +88,11 @@ def _went_past(session: Session, row: AlertRow, person: Person) -> bool:
         return False
     if row.acknowledged_at is not None and row.acknowledged_by is None:
         return False  # a worse one took its place, and is told itself
-    newest = alerts.latest_message(session, row, person)
+    newest = delivery.latest_message(session, row, person)
     return (
         newest is not None
         and newest.status == "failed"
-        and person.id in {one.id for one in alerts.told_of(session, row)}
+        and person.id in {one.id for one in delivery.told_of(session, row)}
     )
 
 

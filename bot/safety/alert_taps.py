@@ -5,16 +5,8 @@ from __future__ import annotations
 from sqlmodel import Session, col, select
 
 from bot.alerts import words
-from bot.alerts.alerts import (
-    CORRECTED,
-    WITHIN,
-    alert_text,
-    latest_message,
-    open_alerts,
-    settle_message,
-    subject_of,
-    told_of,
-)
+from bot.alerts.alerts import CORRECTED, WITHIN, open_alerts
+from bot.alerts.delivery import alert_text, latest_message, settle_message, subject_of, told_of
 from bot.alerts.words_alert_causes import cause
 from bot.core import agenda
 from bot.core.callbacks import answer, ask_sure, rewrite

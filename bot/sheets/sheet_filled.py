@@ -12,10 +12,12 @@ from bot.sheets.format.reading import Filled, Wrong
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
-from bot.week.load import athlete_of
+from bot.week.load import athlete_of, plan_of
 from bot.words import coach_figures as figures
+from engine.planning.phases import as_ever, renamed
+from engine.values.athlete import Baseline
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits, OutsideGuardRail
-from engine.values.plan import DayTarget, PeakPlan
+from engine.values.plan import PeakPlan
 
 SAME_WITHIN = 0.5 * 10**-layout.DECIMALS + 1e-9
 
@@ -27,10 +29,11 @@ class Base:
     event: EventRow
     plan_row: PlanRow
     limits_row: LimitsRow | None
+    habits: Baseline
 
     @property
     def plan(self) -> PeakPlan:
-        return plan_of(self.plan_row)
+        return as_ever(plan_of(self.plan_row), self.habits)
 
     @property
     def limits_id(self) -> int:
@@ -39,7 +42,7 @@ class Base:
 
 def filled_plan(base: Base, filled: Filled, today: date, wrong: list[Wrong]) -> PeakPlan:
     """The plan as filled in; figures that only lost decimals on the way stay as they were."""
-    plan = base.plan
+    days, reread = {target.days_out: target for target in base.plan}, list[int]()
     for target in base.plan:
         given = filled.days.get(target.days_out)
         if given is None:
@@ -60,13 +63,22 @@ def filled_plan(base: Base, filled: Filled, today: date, wrong: list[Wrong]) -> 
                 for key in changes
             ]  # fmt: skip
         elif changes:
-            plan = plan.with_day(replace(target, **changes))  # type: ignore[arg-type]
+            days[target.days_out] = replace(target, **changes)  # type: ignore[arg-type]
+            if "carb_g" in changes and "phase" not in changes:
+                reread.append(target.days_out)
     known = {target.days_out for target in base.plan}
     wrong += [
         Wrong(filled.cell(days_out, "carb_g"), "day-new", {"days_out": days_out})
         for days_out in filled.days
         if days_out not in known
     ]
+    try:
+        plan = PeakPlan(tuple(days.values()))
+    except ValueError:
+        wrong.append(Wrong(filled.cell(max(days), "phase"), "many-load-days"))
+        return base.plan
+    for days_out in reread:
+        plan = renamed(plan, days_out, base.habits)
     return plan
 
 
@@ -149,10 +161,6 @@ def _same(was: float | str | None, given: float | str | None) -> bool:
     if isinstance(was, str) and isinstance(given, str):
         return " ".join(was.split()) == given
     return bool(was == given)
-
-
-def plan_of(row: PlanRow) -> PeakPlan:
-    return PeakPlan(tuple(DayTarget(**day) for day in row.days))
 
 
 def limits_of(profile: AthleteProfile, row: LimitsRow | None) -> Limits | None:

@@ -32,7 +32,6 @@ from bot.sheets.sheet_filled import (
     filled_limits,
     filled_plan,
     limits_of,
-    plan_of,
     touches_days_over,
 )
 from bot.sheets.sheet_totals import totals_text
@@ -40,10 +39,13 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import snapshots as changes
-from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_row
+from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_of, plan_row
+from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
 from bot.words import common, names
 from bot.words.languages import tr
+from engine.planning.phases import as_ever
+from engine.values.energy import energy_kcal
 from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -80,7 +82,7 @@ def offer_sheet(turn: OnAthlete) -> None:
 
 
 def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
-    """The file of these rows, which never change: the same bytes' worth however late it is sent."""
+    """The file of these rows, which never change, with what has been set and answered by now."""
     row = turn.session.get(PlanRow, named["plan"])
     limits_row = turn.session.get(LimitsRow, named["limits"]) if named["limits"] else None
     event = turn.session.get(EventRow, row.event_id) if row is not None else None
@@ -88,7 +90,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     if row is None or event is None or profile is None:
         return None
     name = get_person(turn.session, profile.person_id).first_name
-    plan, form = plan_of(row), str(named["format"])
+    plan, form = as_ever(plan_of(row), baseline_of(profile)), str(named["format"])
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
@@ -96,8 +98,30 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
         plan=plan,
         days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
+        beside=_beside(turn.session, event, plan),
     )
     return Document(f"plan-{event.day.isoformat()}.{form}", writing.write(sheet, form))
+
+
+def _beside(session: Session, event: EventRow, plan: PeakPlan) -> dict[int, dict[str, float]]:
+    """What was set, eaten and answered on each day, and the energy of it."""
+    weeks = weeks_of_one(session, event.athlete_id)
+    days = next((week.days for week in weeks if week.event_id == event.id), ())
+    found: dict[int, dict[str, float]] = {}
+    for day in days:
+        target = plan.day(day.days_out)
+        if target is None:
+            continue
+        set_g = day.set_carb_g if day.set_carb_g is not None else target.carb_g
+        others = (target.protein_g, target.fat_g, target.fibre_g)
+        told = {
+            "set_g": set_g, "eaten_g": day.eaten_carb_g, "water_l": day.water_l,
+            "weight_kg": day.weight_kg, "fullness": day.fullness, "sharpness": day.sharpness,
+            "kcal_planned": energy_kcal(target.carb_g, *others),
+            "kcal_set": energy_kcal(set_g, *others),
+        }  # fmt: skip
+        found[day.days_out] = {key: value for key, value in told.items() if value is not None}
+    return found
 
 
 def unpack_grid(grid: Grid) -> Filled | SheetRefused | SheetProblems:
@@ -244,7 +268,7 @@ def _base(session: Session, profile: AthleteProfile) -> Base | None:
     query = (
         select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
     )
-    return Base(event, row, session.exec(query).first())
+    return Base(event, row, session.exec(query).first(), baseline_of(profile))
 
 
 def _say(turn: Turn, coach: Person, text: str) -> None:

@@ -8,7 +8,9 @@ from bot.plan.words import FIELDS
 from bot.words import coach_figures as figures
 from bot.words.languages import mark, tr, trn
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
+from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
+from engine.values.plan import MOST_LOAD_DAYS, Phase
 
 Facts = Mapping[str, str | float]
 MOST_LINES = 12  # of what is wrong: a sheet that went astray as a whole needs no eighty lines
@@ -168,6 +170,13 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     ),
     "day-twice": lambda f: tr("{when} is there twice", when=_out(f)),
     "no-such-day": _about_given(mark("{given} is not a day of the plan; days out go from 7 to 0")),
+    "no-such-phase": lambda f: tr(
+        "{given} is nothing that this day can be for: write {phases}, or on day 0 {event}",
+        given=_given(f),
+        phases=", ".join(phase_words(phase) for phase in Phase if phase is not Phase.EVENT),
+        event=phase_words(Phase.EVENT),
+    ),
+    "many-load-days": lambda f: too_many_load_days(MOST_LOAD_DAYS),
     "day-missing": lambda f: tr("the row for {when} is missing", when=_out(f)),
     "day-new": lambda f: tr("{when} is not a day of this plan", when=_out(f)),
     "day-over": lambda f: tr(

@@ -183,6 +183,7 @@ def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:
         "journal_mode = WAL",
         "synchronous = FULL",
         "foreign_keys = ON",
+        "secure_delete = ON",  # what is deleted is overwritten, not left in free pages
         f"busy_timeout = {BUSY_TIMEOUT_S * 1000}",
     ):
         connection.execute(f"PRAGMA {pragma}").close()

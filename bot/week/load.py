@@ -96,7 +96,12 @@ def plan_row(session: Session, event: EventRow) -> PlanRow | None:
 
 def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
     row = plan_row(session, event)
-    return PeakPlan(tuple(DayTarget(**day) for day in row.days)) if row else None
+    return plan_of(row) if row else None
+
+
+def plan_of(row: PlanRow) -> PeakPlan:
+    """The plan that a row keeps."""
+    return PeakPlan(tuple(DayTarget(**day) for day in row.days))
 
 
 def plan_days(plan: PeakPlan) -> list[dict[str, object]]:

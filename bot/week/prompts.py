@@ -14,15 +14,14 @@ from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.week.load import checkin_row, current_week
 from engine.values.case import DEFAULT_CUT_OFF
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+from engine.values.plan import PLAN_DAYS, PeakPlan
 
 PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
 # Our own choice: soon enough to matter, seldom enough not to nag.
 NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
 MISSED_AFTER_AT_LEAST = timedelta(hours=3)
-#: The mornings whose answers may lead to a proposal: from the day before the load to the day itself.
-MAY_MATTER = range(max(LOAD_DAYS) + 2)
-#: They come before all others that are asked at the same time, so that a coach reads them first.
+#: Mornings whose answers may lead to a proposal come before all others that are asked at the same
+#: time, so that a coach reads them first.
 FIRST, LATER = 0, 1
 
 
@@ -52,7 +51,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
             continue
         row = agenda.put(
             turn.session, subject=subject(profile), local_date=day, kind=PROMPT, due_at=due,
-            rank=FIRST if days_out in MAY_MATTER else LATER,
+            rank=FIRST if _may_matter(week.plan, days_out) else LATER,
         )  # fmt: skip
         if row.status == "waiting":
             first = min(first or due, due)
@@ -62,6 +61,11 @@ def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:
         due_at=instants.local_instant(after, profile.prompt_time, profile.zone),
     )  # fmt: skip
     return max(first, turn.now) if first else None
+
+
+def _may_matter(plan: PeakPlan, days_out: int) -> bool:
+    """Whether that morning lies between the day before the load and the event."""
+    return days_out <= plan.first_load_day + 1 or plan.after_refeed(days_out)
 
 
 def _too_late_today(profile: AthleteProfile, context: Context) -> bool:

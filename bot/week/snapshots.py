@@ -108,8 +108,13 @@ def differences(before: dict[str, Any] | None, after: dict[str, Any]) -> dict[st
 
 def days_changed(before: list[dict[str, Any]], after: list[dict[str, Any]]) -> list[dict[str, Any]]:
     """The days of a plan that differ from the version before, each with what differs."""
-    return [
-        {"days_out": new["days_out"], "fields": differences(old, new)}
+    changed = [
+        {"days_out": new["days_out"], "fields": differences(_before_phases(old, new), new)}
         for old, new in zip(before, after, strict=False)
-        if old != new
     ]
+    return [day for day in changed if day["fields"]]
+
+
+def _before_phases(old: dict[str, Any], new: dict[str, Any]) -> dict[str, Any]:
+    """The day as it was, where no day was named yet: that they are now is no change of the coach's."""
+    return old if old.get("phase") is not None else {**old, "phase": new.get("phase")}

@@ -31,7 +31,7 @@ from bot.week.load import READINGS
 from bot.week.observed import observed_of
 from engine.evidence.debriefing import EATEN_KNOWN_DAYS
 from engine.values.observed import Observed, most_careful
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 _DAY = dt.timedelta(days=1)
 #: Databases bound how many values one query may name.
@@ -97,6 +97,7 @@ class WeekRows:
     day: dt.date
     zone: str
     active: bool
+    waits: bool  # for its turn, behind an event that comes first
     look: str | None
     days: tuple[DayRow, ...]
 
@@ -106,7 +107,9 @@ class WeekRows:
     @property
     def load(self) -> tuple[DayRow, ...]:
         """The days of the load."""
-        return tuple(day for day in self.days if day.days_out in LOAD_DAYS)
+        targets = tuple(day.planned for day in self.days if day.planned is not None)
+        load_days = PeakPlan(targets).load_days
+        return tuple(day for day in self.days if day.days_out in load_days)
 
     @property
     def load_g(self) -> float:
@@ -115,13 +118,13 @@ class WeekRows:
 
     @property
     def eaten_share(self) -> float | None:
-        """Eaten of it on the load days of which that is known, two at least; else None."""
+        """Eaten of it on the load days of which that is known, two at least, or the only one."""
         known = [
             (day.eaten_carb_g, day.carb_g)
             for day in self.load
             if day.eaten_carb_g is not None and day.carb_g
         ]
-        if len(known) < EATEN_KNOWN_DAYS.value:
+        if len(known) < min(EATEN_KNOWN_DAYS.value, max(len(self.load), 1)):
             return None
         return sum(eaten for eaten, _ in known) / sum(held for _, held in known)
 
@@ -261,6 +264,7 @@ def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRo
         day=event.day,
         zone=event.zone,
         active=event.active,
+        waits=event.waits,
         look=event.look,
         days=tuple(_day(event, out, plan.get(out), told) for out in PLAN_DAYS),
     )

@@ -61,12 +61,13 @@ def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
 def week_values(session: Session, profile: AthleteProfile, today: date) -> ChartWeek | None:
     """The newest week that has a plan, as far as it has come; None before there is one.
 
-    A week that is over stays the newest until the next one is planned.
+    A week that is over stays the newest until the next one is planned, and has come to its turn.
     """
     weeks = weeks_of_one(session, profile.person_id)
-    if not weeks:
+    come = [week for week in weeks if not week.waits]
+    if not come:
         return None
-    rows = max(weeks, key=lambda week: week.event_id)
+    rows = max(come, key=lambda week: week.event_id)
     return ChartWeek(
         name=get_person(session, profile.person_id).first_name,
         kind=rows.kind,

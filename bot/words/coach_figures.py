@@ -14,6 +14,7 @@ from bot.words.figures import (
     milligrams,
     number,
     plain,
+    signed,
     weight,
     weight_change,
 )
@@ -46,6 +47,7 @@ __all__ = [
     "number",
     "plain",
     "sentence",
+    "signed",
     "weight",
     "weight_change",
 ]
@@ -56,7 +58,7 @@ LIMIT_LABELS = {
     "carb_ceiling_g": mark("carb ceiling a day"),
     "step_g": mark("step"),
     "change_per_day_g": mark("largest change from the plan"),
-    "load_total_g": mark("load total, 3 to 1 days out"),
+    "load_total_g": mark("load total"),
     "apply_without_asking_g": mark("auto-approve changes up to"),
     "water_floor_l": mark("water floor a day"),
     "water_ceiling_l": mark("water ceiling a day"),

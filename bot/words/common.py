@@ -202,6 +202,18 @@ def sheet_button() -> str:
     return tr("Plan as a sheet")
 
 
+def files_button() -> str:
+    return tr("Files")
+
+
+def past_weeks_button() -> str:
+    return tr("Past weeks")
+
+
+def handout_button() -> str:
+    return tr("Debrief as PDF")
+
+
 def calendar_button() -> str:
     return tr("Calendar file")
 

@@ -22,6 +22,7 @@ FIELD_WORDS = {
     "training": mark("training"),
     "cardio_min": mark("cardio"),
     "steps": mark("steps"),
+    "phase": mark("phase"),
 }
 
 #: The limits on a button.
@@ -51,8 +52,11 @@ LIMIT_WORDS = {
 SHAPES = (
     mark("front-load"),
     mark(
-        "most of the carbs 3 days out, then less each day: leaves time to see and correct a spill"
+        "most of the carbs 5 days out, less each day, and from 2 days out down to the event: full "
+        "early, time to see and correct a spill"
     ),
+    mark("taper"),
+    mark("3 to 1 days out, most on the first of them and less each day"),
     mark("even"),
     mark("the same carbs on each load day"),
     mark("back-load"),

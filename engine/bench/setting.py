@@ -27,7 +27,7 @@ PLAN_SPREAD = 0.12  # of coaches' loads, SD of the logarithm
 SCALE_NOISE = 0.25  # kg, Cheuvront 2004
 AFTER_FOOD = 0.02  # of weights
 REPORT_NOISE = 0.06  # of a day's carbohydrate, SD of the logarithm
-SHAPES = ("even", "even", "front-load", "back-load")
+SHAPES = ("even", "even", "taper", "back-load")
 DEPLETIONS = (MILD, MILD, DEEP, NONE)
 
 LimitsOf = Callable[[Athlete, PeakPlan, Baseline], Limits]

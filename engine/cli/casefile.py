@@ -31,8 +31,9 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, ForecastUse
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
+from engine.values.look import USUAL_LOOK, TargetLook
 from engine.values.observed import CoachLook, Observed
-from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 SEXES = {"f": Sex.FEMALE, "female": Sex.FEMALE, "m": Sex.MALE, "male": Sex.MALE}
 BASELINE_KEYS = tuple(f.name for f in fields(Baseline))
@@ -179,7 +180,20 @@ def _event(table: Table) -> Event:
         kind=table.need("kind", EventKind, f"one of {kinds}"),
         day=table.need("day", as_date, "a date such as 2026-11-28"),
         zone=table.need("zone", as_text, "a time zone such as Europe/Lisbon"),
+        target=_target(table.table("look", {})),
     )
+
+
+def _target(table: Table) -> TargetLook | None:
+    """The look that the event asks for; none in a file without [event.look]."""
+    keys = ("fullness_low", "fullness_high", "sharpness_low", "sharpness_high")
+    ends = {key: table.get(key, as_whole, "a whole number") for key in keys}
+    words = table.get("words", as_text, "a text") or ""
+    table.refuse_the_rest()
+    if not words and not any(end is not None for end in ends.values()):
+        return None
+    told = {key: getattr(USUAL_LOOK, key) if end is None else end for key, end in ends.items()}
+    return table.build(TargetLook, words=words, **told)
 
 
 def _day(table: Table, baseline: Baseline) -> DayTarget:
@@ -202,6 +216,7 @@ def _day(table: Table, baseline: Baseline) -> DayTarget:
         training=training,
         cardio_min=minutes,
         steps=table.get("steps", as_whole, "a whole number"),
+        phase=table.get("phase", Phase, f"one of {', '.join(phase.value for phase in Phase)}"),
         **figures,
     )
 

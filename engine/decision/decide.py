@@ -276,7 +276,9 @@ def _common(case: Case, flags: tuple[Flag, ...]) -> dict[str, Any]:
         "flags": flags,
         "band": _band(case) if in_week else None,
         "expected_fullness": (
-            expected_fullness(case.plan, case.baseline, morning) if in_week else None
+            expected_fullness(case.plan, case.baseline, morning, case.event.look)
+            if in_week
+            else None
         ),
     }
 

@@ -9,10 +9,11 @@ from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
 from engine.symptoms import Symptom, from_report, screen
 from engine.values.athlete import Baseline
-from engine.values.case import Case, loading
+from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
+from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK, TargetLook
 from engine.values.observed import CoachLook, most_careful
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.
 SEVERE_GUT = frozenset(
@@ -54,6 +55,13 @@ class Facts:
     severe_gut: str
     dizzy: bool
     sleepless: bool
+    refed: bool = False  # yesterday was a refeed, which can spill as a load day can
+    # What the event asks for.
+    full_from: int = USUAL_LOOK.fullness_low
+    fullness_most: int = FULLEST
+    crisp_from: int = USUAL_LOOK.sharpness_low
+    blurred_to: int = USUAL_LOOK.blurred_to
+    sharpness_most: int = SHARPEST
     coach_saw: str = ""
     coach_sharpness: int | None = None
 
@@ -84,11 +92,11 @@ class Facts:
 
     @property
     def blurred(self) -> bool:
-        return self.sharpness is not None and self.sharpness <= e.BLURRED_TO.value
+        return self.sharpness is not None and self.sharpness <= self.blurred_to
 
     @property
     def crisp(self) -> bool:
-        return self.sharpness is not None and self.sharpness >= e.CRISP_FROM.value
+        return self.sharpness is not None and self.sharpness >= self.crisp_from
 
     @property
     def sharp(self) -> bool:
@@ -100,32 +108,46 @@ class Facts:
     @property
     def blurring(self) -> bool:
         """Blurred, or so far down since it was last told that it comes to the same."""
-        return self.blurred or self.sharpness_fall >= e.SHARPNESS_FALL.value
+        fallen = self.sharpness_fall >= e.SHARPNESS_FALL.value
+        return self.blurred or (fallen and self.softer_than_most)
+
+    @property
+    def softer_than_most(self) -> bool:
+        """Under the most that the event asks for: a fall down to that is no loss."""
+        return self.sharpness is not None and self.sharpness < self.sharpness_most
+
+    @property
+    def too_full(self) -> bool:
+        return self.fullness is not None and self.fullness > self.fullness_most
+
+    @property
+    def loaded(self) -> bool:
+        """Whether so much was eaten that something can have spilled."""
+        return (self.loading and self.load_eaten) or self.refed
 
     @property
     def spilling(self) -> bool:
         """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
-        loaded = self.loading and self.load_eaten
-        return loaded and self.blurring and (self.full or self.above_band)
+        return self.loaded and self.blurring and (self.full or self.above_band)
 
     @property
     def softening(self) -> bool:
-        loaded = self.loading and self.load_eaten
-        full = self.fullness is not None and self.fullness >= e.FULL_FROM.value
-        return loaded and self.sharpness_fall == 1 and full and self.upper_half
+        full = self.fullness is not None and self.fullness >= self.full_from
+        fallen = self.sharpness_fall == 1 and self.softer_than_most
+        return self.loaded and fallen and full and self.upper_half
 
     @property
     def seen_spilled(self) -> bool:
         """The coach sees spill, and there is a load that can have spilled."""
-        return self.load_eaten and self.coach_saw == CoachLook.SPILLED
+        return self.loaded and self.coach_saw == CoachLook.SPILLED
 
     @property
     def seen_softening(self) -> bool:
-        return self.load_eaten and self.coach_saw == CoachLook.SOFTENING
+        return self.loaded and self.coach_saw == CoachLook.SOFTENING
 
     @property
     def seen_blurred(self) -> bool:
-        return self.coach_sharpness is not None and self.coach_sharpness <= e.BLURRED_TO.value
+        return self.coach_sharpness is not None and self.coach_sharpness <= self.blurred_to
 
     @property
     def seen_flat(self) -> bool:
@@ -230,27 +252,35 @@ class Facts:
         return {name: getattr(self, name) for name in sorted(self.names())}
 
 
-def expected_fullness(plan: PeakPlan, baseline: Baseline, days_out: int) -> int:
+def expected_fullness(
+    plan: PeakPlan, baseline: Baseline, days_out: int, look: TargetLook = USUAL_LOOK
+) -> int:
     """The fullness (of 10) a plan leads one to expect on the morning that many days out.
 
     Ordinary before the load, one less once the plan has depleted, then rising with the share of
-    the planned load already eaten. No published scale with a known error exists: common practice.
+    the planned load already eaten, to what the event asks for. No published scale with a known
+    error exists: common practice.
     """
-    return fullness_on_plan(plan, baseline.carb_g, days_out)
+    return fullness_on_plan(plan, baseline.carb_g, days_out, look)
 
 
-def fullness_on_plan(plan: PeakPlan, habit: float, days_out: int) -> int:
+def fullness_on_plan(
+    plan: PeakPlan, habit: float, days_out: int, look: TargetLook = USUAL_LOOK
+) -> int:
     """The same, from the habitual carbohydrate alone (g a day)."""
     # Days still to come count as habit: one low day has not depleted anyone yet.
     before = [
-        d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > max(LOAD_DAYS)
+        d.carb_g if d.days_out > days_out else habit
+        for d in plan
+        if d.days_out > plan.first_load_day
     ]
     depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
     start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
-    load = {d.days_out: d.carb_g for d in plan if d.days_out in LOAD_DAYS}
+    load_days = plan.load_days
+    load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
     total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
     share = eaten / total if total else 0.0
-    return int(start + share * (e.FULLNESS_LOADED.value - start) + 0.5)
+    return int(start + share * (max(look.fullness, start) - start) + 0.5)
 
 
 def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
@@ -258,17 +288,24 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
     checkin = case.checkin
     symptoms = symptoms_of(checkin)
     slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
-    before_load = case.days_out > max(LOAD_DAYS)
-    morning = case.event.days_out(checkin.date)
+    before_load = not case.plan.loading(case.days_out)
+    refeeding = case.plan.phase(case.days_out) is Phase.REFEED
+    morning, look = case.event.days_out(checkin.date), case.event.look
     seen = most_careful(case.history.seen_on(checkin.date))
     return Facts(
         days_out=case.days_out,
-        loading=loading(case.days_out),
+        loading=case.plan.loading(case.days_out),
         load_eaten=_load_eaten(case, morning),
-        depleting=before_load and planned.carb_g < case.baseline.carb_g,
+        full_from=look.fullness_low,
+        fullness_most=look.fullness_high,
+        crisp_from=look.sharpness_low,
+        blurred_to=look.blurred_to,
+        sharpness_most=look.sharpness_high,
+        refed=case.plan.after_refeed(morning),
+        depleting=before_load and not refeeding and planned.carb_g < case.baseline.carb_g,
         planned_carb_g=planned.carb_g,
         fullness=checkin.fullness,
-        expected_fullness=expected_fullness(case.plan, case.baseline, morning),
+        expected_fullness=expected_fullness(case.plan, case.baseline, morning, look),
         sharpness=checkin.sharpness,
         sharpness_before=_sharpness_before(case.history, checkin.date),
         weight_kg=checkin.weight_kg,
@@ -292,7 +329,7 @@ def gut_trouble(checkin: CheckIn) -> bool:
 
 def _load_eaten(case: Case, morning: int) -> bool:
     """Whether any day of the load lies behind on the morning that many days out."""
-    for out in LOAD_DAYS:
+    for out in case.plan.load_days:
         planned = case.plan.day(out)
         if out > morning and planned is not None and planned.carb_g > 0:
             return True

@@ -17,6 +17,7 @@ import numpy as np
 from engine.decision.band import WeightBand
 from engine.decision.facts import fullness_on_plan
 from engine.evidence import deciding as e
+from engine.model.aim import aim_of
 from engine.model.eye import learn_seen
 from engine.model.forecast import DayAhead, Outlook, choose, forecast
 from engine.model.physiology import Intake
@@ -41,7 +42,8 @@ from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.case import Case, PastWeek
 from engine.values.checkin import CheckIn, History, TrainingDone
 from engine.values.limits import Window
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.look import USUAL_LOOK, TargetLook
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 from engine.values.prior import Prior, Taught
 
 DAY = timedelta(days=1)
@@ -82,7 +84,7 @@ class Foresight:
 def look_ahead(case: Case, window: Window | None) -> Foresight:
     """The model's view of this case; `window` is what the limits leave for the day that is set."""
     view, belief, rng = _this_morning(case)
-    if not view.trusted or window is None or case.days_out not in LOAD_DAYS:
+    if not view.trusted or window is None or not 1 <= case.days_out <= case.plan.first_load_day:
         return view
     return _with_odds(view, case, belief, window, rng)
 
@@ -93,7 +95,7 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
     None of them where the model has too little to go by, or the day is not one of the load.
     """
     view, belief, rng = _this_morning(case)
-    if not view.trusted or case.days_out not in LOAD_DAYS:
+    if not view.trusted or not 1 <= case.days_out <= case.plan.first_load_day:
         return ()
     wanted = sorted(set(doses))
     by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
@@ -111,7 +113,14 @@ def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
     belief = learn(belief, _morning(case.checkin), rng)
     today = case.checkin.date
     belief = _seen(
-        belief, case.history, case.plan, case.baseline.carb_g, case.event.day, today, rng
+        belief,
+        case.history,
+        case.plan,
+        case.baseline.carb_g,
+        case.event.day,
+        today,
+        rng,
+        look=case.event.look,
     )
     weight = case.checkin.weight_kg
     view = Foresight(
@@ -182,7 +191,7 @@ def _outlooks(
     case: Case, belief: Belief, doses: list[float], rng: np.random.Generator
 ) -> list[Outlook]:
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
-    eaten = sum(_set_or_planned(case, out) for out in LOAD_DAYS if out > case.days_out)
+    eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
     return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
 
@@ -197,13 +206,14 @@ def _odds(outlook: Outlook) -> Odds:
     )
 
 
-def frame_of(athlete: Athlete, baseline: Baseline) -> Frame:
-    """The facts of an athlete that the tracker's particles share."""
+def frame_of(athlete: Athlete, baseline: Baseline, target: TargetLook | None = None) -> Frame:
+    """The facts of an athlete that the tracker's particles share, and the look aimed for."""
     return Frame(
         sex=athlete.sex,
         body_mass_kg=athlete.body_mass_kg,
         body_fat_percent=athlete.body_fat_percent,
         usual=Usual(fibre_g=baseline.fibre_g, sodium_mg=baseline.sodium_mg),
+        aim=aim_of(target),
     )
 
 
@@ -285,7 +295,9 @@ def _belief_on(lived: _Lived) -> Belief:
     if answers is not None:
         belief = learn(belief, _morning(answers), rng)
     habit, event_day = lived.baseline.carb_g, lived.event.day
-    belief = _seen(belief, lived.history, lived.plan, habit, event_day, day, rng)
+    belief = _seen(
+        belief, lived.history, lived.plan, habit, event_day, day, rng, look=lived.event.look
+    )
     history = lived.history
     if lived.told is not None:
         history = replace(history, checkins=(*history.checkins, lived.told))
@@ -306,9 +318,7 @@ def _belief_on(lived: _Lived) -> Belief:
 
 def _before_this_week(lived: _Lived) -> Belief:
     """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    return _taught(
-        lived.key, lived.athlete, lived.baseline, lived.trials, lived.event.day, lived.prior
-    )
+    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event, lived.prior)
 
 
 @lru_cache(maxsize=48)
@@ -317,10 +327,10 @@ def _taught(
     athlete: Athlete,
     baseline: Baseline,
     trials: tuple[PastWeek, ...],
-    event_day: date,
+    event: Event,
     prior: Prior | None,
 ) -> Belief:
-    frame = frame_of(athlete, baseline)
+    frame, event_day = frame_of(athlete, baseline, event.target), event.day
     belief = first_belief(frame, generator(f"{key}/first", event_day), prior=prior)
     for number, week in enumerate(trials):
         belief = through(belief, week, key, habit_g=baseline.carb_g)
@@ -364,7 +374,16 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         if day in mornings:
             belief = learn(belief, _morning(mornings[day]), rng)
         if day < week.day or week.look is None:  # the word on the day itself is the same look again
-            belief = _seen(belief, week.history, week.plan, habit_g, week.day, day, rng)
+            belief = _seen(
+                belief,
+                week.history,
+                week.plan,
+                habit_g,
+                week.day,
+                day,
+                rng,
+                look=week.target or USUAL_LOOK,
+            )
         if day < week.day:
             target = week.plan.day((week.day - day).days)
             done = training_on(week.history, day)
@@ -376,7 +395,8 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
             )
         day += DAY
     if week.look is not None:
-        belief = learn_look(belief, week.look, generator(f"{key}/look", week.day))
+        rng = generator(f"{key}/look", week.day)
+        belief = learn_look(belief, week.look, rng, aim=aim_of(week.target))
     return belief
 
 
@@ -388,10 +408,12 @@ def _seen(
     event_day: date,
     day: date,
     rng: np.random.Generator,
+    *,
+    look: TargetLook,
 ) -> Belief:
     """The belief after what coaches saw that morning; as it was where nobody looked."""
     for seen in history.seen_on(day):
-        expected = fullness_on_plan(plan, habit_g, (event_day - day).days)
+        expected = fullness_on_plan(plan, habit_g, (event_day - day).days, look)
         belief = learn_seen(belief, seen, expected, rng)
     return belief
 
@@ -437,7 +459,12 @@ def _day_ahead(case: Case, days_out: int) -> DayAhead:
     carb_g = target.carb_g if target else case.baseline.carb_g
     window = case.limits.window(carb_g, None)
     low, high = (window.low, window.high) if window else (carb_g, carb_g)
-    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+    return DayAhead(
+        planned=intake_of(target, carb_g),
+        low_g=low,
+        high_g=high,
+        in_load=case.plan.phase(days_out) is Phase.LOAD,
+    )
 
 
 def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
@@ -481,7 +508,7 @@ def _in_week(case: Case, checkin: CheckIn) -> bool:
 def as_it_went(week: PastWeek) -> PeakPlan:
     """The week's plan with its load days as they were set in the end."""
     plan = week.plan
-    for out in LOAD_DAYS:
+    for out in plan.load_days:
         set_g = week.history.set_on(week.day - timedelta(days=out))
         if set_g is not None and plan.day(out) is not None:
             plan = plan.with_carbs(out, set_g)

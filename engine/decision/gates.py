@@ -15,9 +15,9 @@ from engine.evidence import deciding as e
 from engine.evidence.source import Source
 from engine.safety import Flag, Level, plausible_water, plausible_weight
 from engine.symptoms import EATING_AND_MOOD
-from engine.values.case import Case, answers_decisive, answers_needed, loading
+from engine.values.case import Case, answers_decisive, answers_needed
 from engine.values.checkin import CheckIn
-from engine.values.limits import LIMIT_KEYS
+from engine.values.limits import load_total_label
 from engine.values.plan import PLAN_DAYS
 
 #: What an answer is called in a sentence, by `CheckIn` field.
@@ -114,10 +114,10 @@ def _eating_or_mood(case: Case, _: tuple[Flag, ...]) -> Stop | None:
 
 def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     """Without the look nothing is decided, but for a bad gut in the load, which needs none."""
-    decisive = answers_decisive(case.days_out)
+    decisive = answers_decisive(case.days_out, case.plan)
     if all(getattr(case.checkin, name) is not None for name in decisive):
         return None
-    if loading(case.days_out) and gut_trouble(case.checkin):
+    if case.plan.loading(case.days_out) and gut_trouble(case.checkin):
         return None
     missing = unanswered(case)
     return Stop(
@@ -128,7 +128,7 @@ def _missing(case: Case, _: tuple[Flag, ...]) -> Stop | None:
 
 def unanswered(case: Case) -> tuple[str, ...]:
     """The answers that were asked for and not given, as `CheckIn` fields."""
-    needed = answers_needed(case.days_out)
+    needed = answers_needed(case.days_out, case.plan)
     return tuple(name for name in needed if getattr(case.checkin, name) is None)
 
 
@@ -162,7 +162,7 @@ def _stale(case: Case, _: tuple[Flag, ...]) -> Stop | None:
             f"These answers are for {_day(case.checkin.date)}, and there it is now "
             f"{_day(local)}: this morning's are needed."
         ),
-        ask_again=answers_needed(case.days_out),
+        ask_again=answers_needed(case.days_out, case.plan),
     )
 
 
@@ -176,7 +176,7 @@ def _conflict(case: Case, _: tuple[Flag, ...]) -> Stop | None:
     bounds = f"{limits.carb_floor_g:g} to {limits.carb_ceiling_g:g} g a day"
     bounds += f", {limits.change_per_day_g:g} g of change"
     if case.load_room_g is not None:
-        bounds += f", {case.load_room_g:g} g left of the {LIMIT_KEYS['load_total_g'].label}"
+        bounds += f", {case.load_room_g:g} g left of the {load_total_label(case.plan)}"
     return Stop(
         reason=(
             f"The plan's {planned.carb_g:g} g and the limits ({bounds}) leave no figure for this "

@@ -21,8 +21,9 @@ CHANGE = "change"
 #: The number of this table, kept with each decision. A rule's id never changes its meaning; where
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
-#: 3: what the coach sees is known, and counts in the gut's steps.
-TABLE = 3
+#: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
+#: look that the event asks for.
+TABLE = 4
 
 
 class Forecast(StrEnum):
@@ -104,8 +105,8 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="coach-sees-spill",
         forecast=Forecast.DEEPENS,
-        when=lambda f: f.loading and f.coach_saw == CoachLook.SPILLED,
-        steps=lambda f: -2 if f.load_eaten else 0,
+        when=lambda f: (f.loading or f.refed) and f.coach_saw == CoachLook.SPILLED,
+        steps=lambda f: -2 if f.loaded else 0,
         reason=(
             "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
             "sees goes first: {change}."
@@ -115,7 +116,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="coach-sees-softening",
         forecast=Forecast.LOWERS,
-        when=lambda f: f.loading and f.coach_saw == CoachLook.SOFTENING,
+        when=lambda f: (f.loading or f.refed) and f.coach_saw == CoachLook.SOFTENING,
         steps=_softening_steps,
         reason=(
             "The coach sees {coach_said}; told was {told_said}, and {weight_said}. What the coach "
@@ -156,6 +157,18 @@ RULES: tuple[Rule, ...] = (
             "in its upper half or over it: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    # Where less than all of it is asked for, more than that is a miss too.
+    Rule(
+        id="fuller-than-asked",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.loaded and f.too_full,
+        steps=always(-1),
+        reason=(
+            "Fullness is {fullness}, over the {fullness_most} that this event asks for at most "
+            "({sharpness_said}): {change}."
+        ),
+        sources=(e.COMMON_PRACTICE,),
     ),
     Rule(
         id="coach-sees-blur",

@@ -13,7 +13,6 @@ from engine.decision.rules import Forecast, Rule, in_words
 from engine.evidence import deciding as e
 from engine.values.case import Case
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PeakPlan
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,10 +58,8 @@ def settled(case: Case) -> bool:
     weeks = case.trials[-2:]
     if len(weeks) < 2 or any(week.look is not Look.FULL for week in weeks):
         return False
-    planned = _load_g(case.plan)
-    loads = [_load_g(as_it_went(week)) for week in weeks]
+    if any(week.plan.load_days != case.plan.load_days for week in weeks):
+        return False  # as much on other days is another load
+    planned = case.plan.load_g
+    loads = [as_it_went(week).load_g for week in weeks]
     return all(abs(load - planned) <= e.SAME_LOAD_WITHIN.value * planned for load in loads)
-
-
-def _load_g(plan: PeakPlan) -> float:
-    return sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)

@@ -71,6 +71,10 @@ LOAD_LIGHT = Number(
     name="light load day of a sloped load, share of the mean", value=0.8, unit="1",
     source=COMMON_PRACTICE,
 )  # fmt: skip
+LONG_LOAD_ROOM = Number(
+    name="what a load of four or five days stays under its guard rail by, a day", value=0.1,
+    unit="g/kg/day", source=OWN_CHOICE, note="the rounding of each day",
+)  # fmt: skip
 CARB_MOST_G = Number(
     name="most carbohydrate drafted for a day", value=1500, unit="g/day", source=OWN_CHOICE,
     note="the most that a day of a plan holds at all",

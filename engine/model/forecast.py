@@ -14,9 +14,19 @@ from dataclasses import dataclass, replace
 import numpy as np
 
 from engine.evidence import tracking as known
+from engine.model.aim import USUAL_AIM, Aim
 from engine.model.physiology import Intake
 from engine.model.structures import Bodies, Floats, Row, a_day, hours_lifted
-from engine.model.tracker import Band, Belief, Person, chances_each, doubted, levels_of, weights_kg
+from engine.model.tracker import (
+    Band,
+    Belief,
+    Person,
+    chances_each,
+    doubted,
+    level_shift,
+    levels_of,
+    weights_kg,
+)
 
 PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go
@@ -26,11 +36,15 @@ WAYS = (0.0, -0.6, 0.6)
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class DayAhead:
-    """A day still to come: what is planned, and how far its carbohydrate may be moved."""
+    """A day still to come: what is planned, and how far its carbohydrate may be moved.
+
+    Only a day `in_load` counts for the load total.
+    """
 
     planned: Intake
     low_g: float
     high_g: float
+    in_load: bool = True
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -59,7 +73,7 @@ def forecast(
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
     `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
-    sum over all of them; a dose over it is followed none the less, with nothing left for later.
+    sum over those in the load; a dose over it is followed none the less, with nothing left for later.
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
@@ -76,13 +90,13 @@ def forecast(
         paths = [
             paths[0].eating(float(day.planned.carb_g)),
             *(
-                path.on(day, way, load_left_g)
+                path.on(day, way, _left_g(load_left_g, path, ahead))
                 for path in paths[1:]
                 for way in (WAYS if number == 1 else (path.way,))
             ),
         ]
         paths = lived(few, paths, day, chance, number)
-    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    looks = np.stack([look_of(path.state, few.person, few.body, few.frame.aim) for path in paths])
     worths = worth(looks[1:] - looks[0]).reshape(len(doses), -1)  # row 0 followed the plan
     each = worths.shape[1]
     best = [1 + each * k + int(np.argmax(ways)) for k, ways in enumerate(worths)]
@@ -92,8 +106,18 @@ def forecast(
     ]
 
 
+def _left_g(load_left_g: float, path: Path, ahead: Sequence[DayAhead]) -> float:
+    """What the load total leaves for the next day of that path; no bound on a day outside the load."""
+    if not ahead[len(path.doses)].in_load:
+        return np.inf
+    eaten = zip(path.doses, ahead, strict=False)
+    return load_left_g - sum(dose for dose, day in eaten if day.in_load)
+
+
 def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
-    flat, full, spilled = doubted(chances_each(path.state, few.person, few.body).mean(axis=1))
+    flat, full, spilled = doubted(
+        chances_each(path.state, few.person, few.body, few.frame.aim).mean(axis=1)
+    )
     low, middle, high = np.percentile(weights, (10, 50, 90))
     return Outlook(
         carb_g=path.doses[0],
@@ -145,11 +169,11 @@ class Path:
         """The path with that dose next."""
         return replace(self, doses=(*self.doses, carb_g))
 
-    def on(self, day: DayAhead, way: float, load_left_g: float) -> Path:
-        """The path with the next day's dose, moved that way inside what is left of the load."""
+    def on(self, day: DayAhead, way: float, left_g: float) -> Path:
+        """The path with the next day's dose, moved that way inside what is left for it."""
         planned = float(day.planned.carb_g)
         span = day.high_g - planned if way > 0 else planned - day.low_g
-        dose = min(planned + way * span, load_left_g - sum(self.doses))
+        dose = min(planned + way * span, left_g)
         return replace(self.eating(max(dose, 0.0)), way=way)
 
 
@@ -182,10 +206,20 @@ def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
     )
 
 
-def look_of(state: Floats, person: Person, who: Bodies) -> Floats:
-    """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows."""
+def look_of(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
+    """The look of each particle, 0 to 1: worth less the flatter, and the more the spill shows.
+
+    Where an event asks for no more than so much fullness, past that is worth less again.
+    """
     full_at = person["flat"] + np.float32(known.FULL_OVER_FLAT.value)
-    short = np.clip((full_at - levels_of(state, who)) / np.float32(known.FLAT_COST.value), 0, 1)
-    soft = np.maximum(state[Row.SHOWN] - np.float32(known.BLUR_FREE.value), 0)
+    if aim.fullness:
+        full_at = full_at + level_shift(person, aim.fullness)
+    levels = levels_of(state, who)
+    short = np.clip((full_at - levels) / np.float32(known.FLAT_COST.value), 0, 1)
+    if aim.over is not None:
+        past = levels - full_at - level_shift(person, aim.over)
+        short = np.maximum(short, np.clip(past / np.float32(known.FLAT_COST.value), 0, 1))
+    free = np.float32(max(known.BLUR_FREE.value + aim.blur, 0.0))
+    soft = np.maximum(state[Row.SHOWN] - free, 0)
     lost = short ** np.float32(known.FLAT_POWER.value) + np.float32(known.BLUR_COST.value) * soft
     return np.asarray(np.clip(1 - lost, 0, 1))

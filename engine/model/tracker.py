@@ -19,6 +19,7 @@ from numpy.typing import NDArray
 from engine.evidence import physiology as sizes
 from engine.evidence import pooling
 from engine.evidence import tracking as known
+from engine.model.aim import USUAL_AIM, Aim
 from engine.model.physiology import Intake
 from engine.model.structures import (
     NOT_COUNTED,
@@ -104,6 +105,7 @@ class Frame:
     body_mass_kg: float
     body_fat_percent: float | None
     usual: Usual = NOT_COUNTED
+    aim: Aim = USUAL_AIM
 
     @property
     def lean_kg(self) -> float:
@@ -312,9 +314,11 @@ def fullness_of(belief: Belief) -> Floats:
     return np.asarray(1 + 9 * (felt - belief.person["empty"]) / np.maximum(span, 0.3))
 
 
-def learn_look(belief: Belief, seen: Look, rng: np.random.Generator) -> Belief:
-    """Belief after the coach's word on how a stage or trial day looked."""
-    looks = chances_each(belief.state, belief.person, belief.body)
+def learn_look(
+    belief: Belief, seen: Look, rng: np.random.Generator, *, aim: Aim | None = None
+) -> Belief:
+    """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
+    looks = chances_each(belief.state, belief.person, belief.body, aim or belief.frame.aim)
     return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
@@ -326,12 +330,20 @@ def normal_below(deviations: Floats) -> Floats:
     return below
 
 
-def chances_each(state: Floats, person: Person, who: Bodies) -> Floats:
+def level_shift(person: Person, grades: float) -> Floats:
+    """So many grades of fullness as a share of the store's ceiling, each particle."""
+    span = np.maximum(person["fullest"] - person["empty"], 0.3)
+    return np.asarray(np.float32(grades / 9) * span)
+
+
+def chances_each(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
-    spilled = normal_below((state[Row.SHOWN] - 1) / np.float32(known.SPILL_EDGE.value))
-    flat = normal_below(
-        (person["flat"] - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value)
-    )
+    edge = np.float32(1 + max(aim.blur, 0.0))
+    spilled = normal_below((state[Row.SHOWN] - edge) / np.float32(known.SPILL_EDGE.value))
+    under = person["flat"]
+    if aim.fullness:
+        under = under + level_shift(person, aim.fullness)
+    flat = normal_below((under - levels_of(state, who)) / np.float32(known.FLAT_EDGE.value))
     return np.stack([(1 - spilled) * flat, (1 - spilled) * (1 - flat), spilled])
 
 

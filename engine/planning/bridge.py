@@ -14,7 +14,7 @@ from engine.evidence.deciding import ROUND_TO_G
 from engine.planning.draft import NONE, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline
 from engine.values.limits import GuardRails, nearest_inside
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 #: How a bridge is kept as the shape of a plan.
 BRIDGE = "bridge"
@@ -65,5 +65,6 @@ def _day(day: DayTarget, athlete: Athlete, baseline: Baseline, days_between: int
         fat_g=round(baseline.fat_g),
         fibre_g=baseline.fibre_g if day.days_out > max(LOAD_DAYS) else day.fibre_g,
         training=TRAINING,
+        phase=Phase.USUAL,
         cardio_min=min(e.BRIDGE_CARDIO_MIN.value, day.cardio_min or 0),
     )

@@ -15,10 +15,7 @@ from engine.evidence.source import Source
 from engine.values.checkin import CheckIn, Gut
 from engine.values.look import Look
 from engine.values.observed import Observed
-from engine.values.plan import LOAD_DAYS, DayTarget
-
-#: Mornings that speak of a load day and its night.
-AFTER_LOAD = tuple(days_out - 1 for days_out in LOAD_DAYS)
+from engine.values.plan import DayTarget, PeakPlan
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -66,7 +63,8 @@ class Debrief:
 
 def debrief(days: Sequence[DayBehind], look: Look | None) -> Debrief:
     """The week read as a whole, the lesson of the load first. `days`: those that the plan had."""
-    load = [day for day in days if day.days_out in LOAD_DAYS]
+    load_days = _load_days(days)
+    load = [day for day in days if day.days_out in load_days]
     share = _eaten_share(load)
     planned, set_g = sum(day.target.carb_g for day in load), sum(day.set_g for day in load)
     return Debrief(
@@ -81,6 +79,11 @@ def debrief(days: Sequence[DayBehind], look: Look | None) -> Debrief:
             *_of_the_mornings(days),
         ),
     )
+
+
+def _load_days(days: Sequence[DayBehind]) -> tuple[int, ...]:
+    targets = sorted((day.target for day in days), key=lambda target: -target.days_out)
+    return PeakPlan(tuple(targets)).load_days
 
 
 def _of_the_load(
@@ -112,10 +115,11 @@ def _of_the_load(
 
 
 def _of_the_mornings(days: Sequence[DayBehind]) -> Iterator[Lesson]:
+    after_load = {out - 1 for out in _load_days(days)}
     gut = [
         day.days_out
         for day in days
-        if day.days_out in AFTER_LOAD
+        if day.days_out in after_load
         and day.morning is not None
         and day.morning.gut in (Gut.HEAVY, Gut.BAD)
     ]
@@ -140,9 +144,10 @@ def _of_the_mornings(days: Sequence[DayBehind]) -> Iterator[Lesson]:
 def _with_told(days: Sequence[DayBehind]) -> Iterator[tuple[DayBehind, CheckIn]]:
     """Load days, each with the check-in of the morning after it, which speaks of it."""
     mornings = {day.days_out: day.morning for day in days}
+    load_days = _load_days(days)
     for day in days:
         told = mornings.get(day.days_out - 1)
-        if day.days_out in LOAD_DAYS and told is not None:
+        if day.days_out in load_days and told is not None:
             yield day, told
 
 
@@ -153,7 +158,7 @@ def _underdrunk(day: DayBehind, told: CheckIn) -> bool:
 
 def _eaten_share(load: Sequence[DayBehind]) -> float | None:
     known = [(day.eaten_g, day.set_g) for day in load if day.eaten_g is not None and day.set_g > 0]
-    if len(known) < e.EATEN_KNOWN_DAYS.value:
+    if len(known) < min(e.EATEN_KNOWN_DAYS.value, max(len(load), 1)):
         return None
     return sum(eaten for eaten, _ in known) / sum(set_g for _, set_g in known)
 
@@ -164,5 +169,5 @@ def _has_numbers(day: DayBehind) -> bool:
 
 def _weight_change(days: Sequence[DayBehind]) -> float | None:
     weights = {day.days_out: day.morning.weight_kg for day in days if day.morning is not None}
-    first, last = weights.get(max(LOAD_DAYS)), weights.get(0)
+    first, last = weights.get(max(_load_days(days), default=0)), weights.get(0)
     return last - first if first is not None and last is not None else None

@@ -5,7 +5,7 @@ What a line says in words is up to whoever shows it; here are its id, its figure
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, field
 
 from engine.evidence import drafting as e
@@ -36,13 +36,13 @@ from engine.planning.draft import (
 )
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.limits import GuardRails
-from engine.values.plan import LOAD_DAYS, DayTarget
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 #: Every id that a line may have, so that whoever words them can be held against it.
 LINES = (
     "load-women", "load-women-much", "load-men", "load-men-much", "load-own",
     "load-learnt",
-    "shape-front-load", "shape-even", "shape-back-load", "shape-fat-load",
+    "shape-front-load", "shape-taper", "shape-even", "shape-back-load", "shape-fat-load",
     "depletion-none", "depletion-mild", "depletion-deep",
     "the-day", "protein", "fat-habit", "fat-low", "fat-for-energy", "fat-lead-in",
     "fibre", "fibre-not-counted", "water", "water-inside", "sodium", "sodium-not-counted",
@@ -67,25 +67,27 @@ def draft_reasons(
     depletion: str,
     *,
     learnt_g_per_kg: float | None = None,
+    load_days: Sequence[int] = (),
 ) -> tuple[Line, ...]:
     """Why the draft of the same arguments is as it is, the load first.
 
     `learnt_g_per_kg` is the load that earlier weeks suggest, if they do. Raises what
     `engine.planning.draft.draft_plan` raises.
     """
-    plan = draft_plan(athlete, baseline, shape, load_g_per_kg, depletion)
+    plan = draft_plan(athlete, baseline, shape, load_g_per_kg, depletion, load_days)
     by_out = {day.days_out: day for day in plan}
+    before = by_out[min(plan.first_load_day + 1, max(PLAN_DAYS))]
     return (
-        _load(athlete.sex, shape, load_g_per_kg, learnt_g_per_kg),
-        _shape(shape, by_out),
-        _depletion(depletion, by_out, athlete.body_mass_kg),
+        _load(athlete.sex, load_range(shape, load_days), load_g_per_kg, learnt_g_per_kg),
+        _shape(shape, plan),
+        _depletion(depletion, before, athlete.body_mass_kg),
         _line("the-day", COMMON_PRACTICE, carb_g=by_out[0].carb_g, g_per_kg=float(e.STAGE_G_PER_KG)),
         _line(
             "protein", COMMON_PRACTICE, ROBERTS_2020,
-            before_g=by_out[max(LOAD_DAYS) + 1].protein_g, on_the_day_g=by_out[0].protein_g,
+            before_g=before.protein_g, on_the_day_g=by_out[0].protein_g,
             least_g_per_kg=float(e.PROTEIN_LEAST_G_PER_KG),
         ),
-        _fat(athlete, by_out, shape, depletion),
+        _fat(athlete, before, by_out[plan.first_load_day], shape, depletion),
         _fibre(baseline),
         _water(athlete, baseline, by_out[0].water_l),
         _sodium(baseline),
@@ -98,9 +100,9 @@ def draft_reasons(
     )  # fmt: skip
 
 
-def _load(sex: Sex, shape: str, mean: float, learnt: float | None) -> Line:
+def _load(sex: Sex, drafted: tuple[float, float], mean: float, learnt: float | None) -> Line:
     who = "women" if sex is Sex.FEMALE else "men"
-    least, most = load_range(shape)
+    least, most = drafted
     facts = {"mean_g_per_kg": mean, "least_g_per_kg": least, "most_g_per_kg": most}
     if mean == learnt:
         return _line("load-learnt", LEARNT_LOAD, **facts)
@@ -112,21 +114,24 @@ def _load(sex: Sex, shape: str, mean: float, learnt: float | None) -> Line:
     return _line("load-own", ESCALANTE_2021, **facts)
 
 
-def _shape(shape: str, by_out: Mapping[int, DayTarget]) -> Line:
+def _shape(shape: str, plan: PeakPlan) -> Line:
+    """The load days in its facts, "carb_5_g" and so on, the furthest out first."""
     sources = [COMMON_PRACTICE] + [e.BARAKAT_2022] * SHAPES[shape].fat_lead_in
-    carbs = {f"carb_{out}_g": by_out[out].carb_g for out in LOAD_DAYS}
+    load_days = plan.load_days
+    carbs = {f"carb_{day.days_out}_g": day.carb_g for day in plan if day.days_out in load_days}
     return _line(f"shape-{shape}", *sources, **carbs)
 
 
-def _depletion(depletion: str, by_out: Mapping[int, DayTarget], kg: float) -> Line:
+def _depletion(depletion: str, before: DayTarget, kg: float) -> Line:
     source = {NONE: e.BUSSAU_2002, MILD: COMMON_PRACTICE, DEEP: HOMER_2024}[depletion]
-    grams = by_out[max(LOAD_DAYS) + 1].carb_g
+    grams = before.carb_g
     return _line(f"depletion-{depletion}", source, carb_g=grams, g_per_kg=grams / kg)
 
 
-def _fat(athlete: Athlete, by_out: Mapping[int, DayTarget], shape: str, depletion: str) -> Line:
-    first = max(LOAD_DAYS)
-    facts = {"before_g": by_out[first + 1].fat_g, "loading_g": by_out[first].fat_g}
+def _fat(
+    athlete: Athlete, before: DayTarget, loading: DayTarget, shape: str, depletion: str
+) -> Line:
+    facts = {"before_g": before.fat_g, "loading_g": loading.fat_g}
     low = round(float(e.FAT_LOW_G_PER_KG) * athlete.body_mass_kg)
     if depletion == NONE:
         return _line("fat-habit", COMMON_PRACTICE, **facts)

@@ -11,7 +11,7 @@ from dataclasses import dataclass, replace
 
 from engine.evidence.deciding import ROUND_TO_G
 from engine.values.limits import LIMIT_KEYS, Limits, Problem, plan_problems
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan
 
 _WATER_GRAIN_L = 0.05
 
@@ -66,7 +66,8 @@ def cut_to_fit(plan: PeakPlan, limits: Limits) -> PeakPlan:
     A load over its total is scaled down as a whole, in figures that can be weighed out.
     """
     inside = PeakPlan(tuple(_day(day, limits) for day in plan))
-    load = [day for day in inside if day.days_out in LOAD_DAYS]
+    load_days = inside.load_days
+    load = [day for day in inside if day.days_out in load_days]
     total, room = sum(day.carb_g for day in load), limits.load_total_g
     if total <= room:
         return inside

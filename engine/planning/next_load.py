@@ -18,13 +18,13 @@ from engine.decision.foresight import as_it_went, frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
-from engine.model.tracker import Belief, carry_over, first_belief, generator
+from engine.model.tracker import Belief, Frame, carry_over, first_belief, generator
 from engine.planning.rescale import Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.limits import GUARD_RAIL, GuardRails, Limits, round_carbs
-from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+from engine.values.look import Look, TargetLook
+from engine.values.plan import PLAN_DAYS, PeakPlan, Phase
 
 PARTICLES = 1000  # a few tenths of a second, and twice as steady as a morning's forecast
 #: Weeks to the next load where none is set yet: what is forgotten in a few more hardly counts.
@@ -50,7 +50,7 @@ class LookOdds:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class NextLoad:
-    """A load to plan in place of another; loads are the mean of the three days, g/kg a day.
+    """A load to plan in place of another; loads are the mean of the load days, g/kg a day.
 
     `plan` is the plan it was made from with its load days scaled; the same where nothing else is
     worth a change. `look` is the newest word, `then_g_per_kg` the load that it was said of. With
@@ -80,8 +80,12 @@ def next_load(
     plan: PeakPlan,
     weeks: Sequence[PastWeek],
     limits: Limits | None,
+    *,
+    target: TargetLook | None = None,
 ) -> NextLoad:
     """The load suggested in place of the plan's; `weeks` are those behind, oldest first.
+
+    `target` is the look that the event ahead asks for.
 
     Of `limits` the change a day, floor and ceiling bound it; without any, the change that is
     suggested and the guard rails. Raises NothingLearnt or ModelMisfit.
@@ -91,7 +95,7 @@ def next_load(
     if not _whole(plan):
         raise NothingLearnt("the plan has no figure for one of its load days")
     key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{athlete.body_mass_kg:g}/next"
-    belief = _learnt(athlete, baseline, weeks, key)
+    belief = _learnt(frame_of(athlete, baseline, target), baseline, weeks, key)
     room, kg = _Room.of(athlete, plan, limits), athlete.body_mass_kg
 
     said = next(week for week in reversed(weeks) if week.look is not None)
@@ -101,21 +105,21 @@ def next_load(
         ahead = [_day_ahead(plan, baseline, out, within) for out in PLAN_DAYS if out > 0]
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
-            belief, ahead, rng, load_days=len(LOAD_DAYS), particles=PARTICLES,
+            belief, ahead, rng, load_days=plan.first_load_day, particles=PARTICLES,
             aversion=aversion_after(look),
         )  # fmt: skip
 
     free = chosen = scale(room)
     then, wish = as_it_went(said), _scaled(plan, free, room)
-    against = goes_against(look, then_g=_load_g(then), wish_g=_load_g(wish))
+    against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g)
     if against and _whole(then):
-        room = room.at(plan, _load_g(then) / max(_load_g(plan), 1.0))
+        room = room.at(plan, then.load_g / max(plan.load_g, 1.0))
         chosen = scale(room)
         wish = _scaled(plan, chosen, room)
     least_g = _least_after_a_cut(weeks)
-    held = not against and least_g is not None and _load_g(wish) < least_g
+    held = not against and least_g is not None and wish.load_g < least_g
     if held and least_g is not None:
-        room = room.at(plan, least_g / max(_load_g(plan), 1.0))
+        room = room.at(plan, least_g / max(plan.load_g, 1.0))
         chosen = scale(room)
         wish = _scaled(plan, chosen, room)
     return NextLoad(
@@ -139,7 +143,7 @@ def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
     said = [week for week in weeks if week.look is not None][-2:]
     if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
         return None
-    before, last = (_load_g(as_it_went(week)) for week in said)
+    before, last = (as_it_went(week).load_g for week in said)
     return 2 * last - before if last < before else None
 
 
@@ -162,16 +166,16 @@ def _odds(flat: float, full: float, spilled: float) -> LookOdds:
 
 
 def _whole(plan: PeakPlan) -> bool:
-    return all(plan.day(out) is not None for out in LOAD_DAYS)
+    first = plan.first_load_day
+    return first > 0 and all(plan.day(out) is not None for out in PLAN_DAYS if 0 < out <= first)
 
 
 def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
     """The mean load day, g of carbohydrate per kg of body mass."""
-    return _load_g(plan) / len(LOAD_DAYS) / body_mass_kg
+    return plan.load_g / max(len(plan.load_days), 1) / body_mass_kg
 
 
-def _learnt(athlete: Athlete, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
-    frame = frame_of(athlete, baseline)
+def _learnt(frame: Frame, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
     belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
     for number, week in enumerate(weeks):
         belief = through(belief, week, key, habit_g=baseline.carb_g)
@@ -204,9 +208,9 @@ class _Room:
             floor = (limits.carb_floor_g, "carb_floor_g")
             ceiling = (limits.carb_ceiling_g, "carb_ceiling_g")
         # Each day has its share of the total, so that it is never the last day that pays for it.
-        most = load.high / max(_load_g(plan), 1.0)
+        most = load.high / max(plan.load_g, 1.0)
         lows, highs = {}, {}
-        for out in LOAD_DAYS:
+        for out in plan.load_days:
             carb_g = _carbs(plan, out)
             lows[out] = max(floor, (carb_g - change, "change_per_day_g"))
             high = min(ceiling, (carb_g + change, "change_per_day_g"), (carb_g * most, GUARD_RAIL))
@@ -222,7 +226,7 @@ class _Room:
         """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
         only = {
             out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
-            for out in LOAD_DAYS
+            for out in plan.load_days
         }
         return replace(self, low=only, high=only)
 
@@ -230,14 +234,16 @@ class _Room:
 def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:
     target = plan.day(out)
     carb_g = target.carb_g if target is not None else baseline.carb_g
-    low, high = (room.low[out], room.high[out]) if out in LOAD_DAYS else (carb_g, carb_g)
-    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high)
+    in_load = plan.phase(out) is Phase.LOAD
+    low, high = (room.low[out], room.high[out]) if in_load else (carb_g, carb_g)
+    return DayAhead(planned=intake_of(target, carb_g), low_g=low, high_g=high, in_load=in_load)
 
 
 def _scaled(plan: PeakPlan, found: Suggestion, room: _Room) -> PeakPlan:
     """The plan with the load as suggested, in figures that anyone weighs out."""
-    for out, carb_g in zip(LOAD_DAYS, found.carbs_g[-len(LOAD_DAYS) :], strict=True):
-        if abs(carb_g - _carbs(plan, out)) > 1e-6:
+    load_days = plan.load_days
+    for out, carb_g in zip((out for out in PLAN_DAYS if out > 0), found.carbs_g, strict=True):
+        if out in load_days and abs(carb_g - _carbs(plan, out)) > 1e-6:
             plan = plan.with_carbs(out, _weighed_out(carb_g, room.low[out], room.high[out]))
     return plan
 
@@ -255,7 +261,7 @@ def _weighed_out(carb_g: float, low: float, high: float) -> float:
 
 def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
     """The bound that cut the heaviest of the days that were held back."""
-    for out in sorted(LOAD_DAYS, key=lambda out: -_carbs(plan, out)):
+    for out in sorted(plan.load_days, key=lambda out: -_carbs(plan, out)):
         wanted = factor * _carbs(plan, out)
         if wanted > room.high[out] + 1e-6:
             return room.high_bound[out]
@@ -267,7 +273,3 @@ def _bound(plan: PeakPlan, factor: float, room: _Room) -> str | None:
 def _carbs(plan: PeakPlan, out: int) -> float:
     day = plan.day(out)
     return day.carb_g if day is not None else 0.0
-
-
-def _load_g(plan: PeakPlan) -> float:
-    return sum(_carbs(plan, out) for out in LOAD_DAYS)

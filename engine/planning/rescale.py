@@ -44,8 +44,8 @@ def suggested_plan(
 ) -> Suggestion:
     """The load most worth planning for a belief carried over to the week's first morning.
 
-    `week` holds every day up to stage morning; the last `load_days` are scaled together, each
-    inside its own limits, the sum inside `load_total_g`. Days before them stay as planned. A
+    `week` holds every day up to stage morning; of the last `load_days` those in the load are scaled
+    together, each inside its own limits, the sum inside `load_total_g`. All others stay as planned. A
     loss of look counts `aversion` times a gain.
     """
     if not 1 <= load_days <= len(week):
@@ -61,11 +61,13 @@ def suggested_plan(
     for number, day in enumerate(load):
         fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
         paths = lived(few, fed, day, chance, len(before) + number)
-    looks = np.stack([look_of(path.state, few.person, few.body) for path in paths])
+    aim = few.frame.aim
+    looks = np.stack([look_of(path.state, few.person, few.body, aim) for path in paths])
     worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
-        doubted(chances_each(paths[k].state, few.person, few.body).mean(axis=1)) for k in (0, row)
+        doubted(chances_each(paths[k].state, few.person, few.body, aim).mean(axis=1))
+        for k in (0, row)
     )
     return Suggestion(
         factor=(1.0, *FACTORS)[row],
@@ -82,6 +84,9 @@ def _scaled(load: Sequence[DayAhead], factor: float, total_g: float) -> list[flo
     """The load times `factor`, each day inside its limits, the sum inside the total."""
     left, doses = total_g, []
     for day in load:
+        if not day.in_load:
+            doses.append(float(day.planned.carb_g))
+            continue
         wanted = float(np.clip(factor * float(day.planned.carb_g), day.low_g, day.high_g))
         doses.append(max(min(wanted, left), 0.0))
         left -= doses[-1]

@@ -13,7 +13,15 @@ from collections.abc import Callable, Iterable, Iterator, Mapping
 from dataclasses import dataclass, field
 
 from engine.evidence import reviewing as e
-from engine.evidence.deciding import ARETA_2018, DE_MORAES_2019, FOO_2022, HOMER_2024, SEDLOCK_2008
+from engine.evidence.deciding import (
+    ARETA_2018,
+    COMMON_PRACTICE,
+    DE_MORAES_2019,
+    FOO_2022,
+    HOMER_2024,
+    SEDLOCK_2008,
+)
+from engine.evidence.phases import LARGE_OF_HABIT
 from engine.evidence.safety import ENERGY_AVAILABILITY, LOW_ENERGY_AVAILABILITY
 from engine.evidence.source import Source
 from engine.food.foods import LabelConvention
@@ -21,7 +29,7 @@ from engine.safety import Level, exercise_kcal
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.energy import energy_kcal
 from engine.values.limits import GuardRails
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: Room for sums of decimals; no figure of a plan is this fine.
 _HAIR = 1e-6
@@ -161,7 +169,8 @@ def _carbs(case: _Reviewed) -> Iterator[Finding]:
         over, "carbs-over-guard-rail", Level.WARNING, day_rail.high_source,
         most_g=day_rail.high, body_mass_kg=kg,
     )  # fmt: skip
-    load = [day.carb_g for day in case.plan if day.days_out in LOAD_DAYS]
+    load_days = case.plan.load_days
+    load = [day.carb_g for day in case.plan if day.days_out in load_days]
     if sum(load) > load_rail.high + _HAIR:
         whole = [OnDay(None, sum(load))]
         yield _finding(
@@ -170,13 +179,28 @@ def _carbs(case: _Reviewed) -> Iterator[Finding]:
         )  # fmt: skip
     if load:
         yield from _small_load(case.athlete, load)
-    before = [day for day in case.plan if day.days_out > max(LOAD_DAYS)]
+    before = [day for day in case.plan if day.days_out > case.plan.first_load_day]
     deep = min(
         float(e.DEEP_DEPLETION_G_PER_KG) * kg,
         float(e.DEEP_DEPLETION_SHARE) * case.baseline.carb_g,
     )
     found = _days(before, lambda day: day.carb_g, lambda grams: grams < deep - _HAIR)
     yield from _if(found, "deep-depletion", Level.ADVISORY, HOMER_2024, least_g=deep)
+
+
+def _phases(case: _Reviewed) -> Iterator[Finding]:
+    """A day called low or usual that is as large as a load day, and a plan without any load."""
+    load_days = case.plan.load_days
+    load = [day.carb_g for day in case.plan if day.days_out in load_days]
+    if not load:
+        yield _finding("no-load-day", Level.ADVISORY, [OnDay(None, "")], COMMON_PRACTICE)
+        return
+    large = max(min(load), float(LARGE_OF_HABIT) * case.baseline.carb_g)
+    low = [
+        day for day in case.plan if case.plan.phase(day.days_out) in (Phase.DEPLETION, Phase.USUAL)
+    ]
+    found = _days(low, lambda day: day.carb_g, lambda grams: grams > large - _HAIR)
+    yield from _if(found, "load-by-another-name", Level.CAUTION, COMMON_PRACTICE, load_g=min(load))
 
 
 def _small_load(athlete: Athlete, load: list[float]) -> Iterator[Finding]:
@@ -259,6 +283,7 @@ _CHECKS: tuple[Callable[[_Reviewed], Iterator[Finding]], ...] = (
     _water,
     _sodium,
     _carbs,
+    _phases,
     _last_days,
     _training,
     _fibre,
@@ -269,7 +294,8 @@ _CHECKS: tuple[Callable[[_Reviewed], Iterator[Finding]], ...] = (
 FINDINGS = (
     "water-cut", "water-load", "sodium-swing", "sodium-habit-unknown", "carbs-over-guard-rail",
     "load-over-guard-rail",
-    "load-small-for-a-woman", "load-small", "deep-depletion", "last-day-jump", "legs-too-late",
+    "load-small-for-a-woman", "load-small", "no-load-day", "load-by-another-name",
+    "deep-depletion", "last-day-jump", "legs-too-late",
     "new-stimulus", "cardio-jump", "fibre-high-late", "low-energy-availability",
     "nothing-rehearsed", "total-off",
 )  # fmt: skip

@@ -10,7 +10,7 @@ from dataclasses import dataclass
 
 from engine.evidence import deciding as e
 from engine.values.limits import Limits
-from engine.values.plan import LOAD_DAYS, PeakPlan
+from engine.values.plan import PeakPlan
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -34,7 +34,8 @@ class Room:
 
 def room_to_correct(plan: PeakPlan, limits: Limits) -> Room | None:
     """How far these limits let this plan's load be corrected; None for a plan without a load."""
-    load = [day.carb_g for day in plan if day.days_out in LOAD_DAYS]
+    load_days = plan.load_days
+    load = [day.carb_g for day in plan if day.days_out in load_days]
     if not load:
         return None
     rails = limits.guard_rails

@@ -19,14 +19,14 @@ from engine.values.limits import (
     nearest_inside,
     round_carbs,
 )
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import DayTarget, PeakPlan
 
 PER_KG, OF_HABIT = "per_kg", "of_habit"
 
 #: What each figure is rounded to where it was scaled; carbs as everywhere.
 GRAIN = {"protein_g": 1.0, "fat_g": 1.0, "fibre_g": 1.0, "water_l": 0.05, "sodium_mg": 10.0}
 WATER_GRAIN_L = 0.05
-AS_IT_IS = ("training", "cardio_min", "steps")
+AS_IT_IS = ("training", "cardio_min", "steps", "phase")
 #: The most that a day target can hold; a limit refuses such a figure long before.
 MOST = {
     "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
@@ -42,10 +42,7 @@ def relative(plan: PeakPlan, athlete: Athlete, baseline: Baseline) -> list[Day]:
     """The plan's days as shares: key -> [basis, share], with words and minutes as they are."""
     return [
         {"days_out": target.days_out}
-        | {
-            key: _listed(_share(key, getattr(target, key), target.days_out, athlete, baseline))
-            for key in MOST
-        }
+        | _shares(target, athlete, baseline, fills=plan.fills(target.days_out))
         | {key: getattr(target, key) for key in AS_IT_IS}
         for target in plan
     ]
@@ -82,18 +79,27 @@ def scaled_limits(shares: Mapping[str, Any], athlete: Athlete, baseline: Baselin
     return Limits(guard_rails=rails, **bounds)
 
 
+def _shares(
+    target: DayTarget, athlete: Athlete, baseline: Baseline, *, fills: bool
+) -> dict[str, list[str | float] | None]:
+    """`fills`: whether the day is there to fill the stores, so that its carbs go by body mass."""
+    return {
+        key: _listed(_share(key, getattr(target, key), fills, athlete, baseline)) for key in MOST
+    }
+
+
 def _listed(share: Share) -> list[str | float] | None:
     return None if share is None else list(share)
 
 
 def _share(
-    key: str, value: float | None, days_out: int, athlete: Athlete, baseline: Baseline
+    key: str, value: float | None, fills: bool, athlete: Athlete, baseline: Baseline
 ) -> Share:
     """A figure whose habit is not known is by body mass: there is nothing else to hold it against."""
     if value is None:
         return None
     habit = getattr(baseline, key)
-    by_mass = key == "carb_g" and days_out <= max(LOAD_DAYS)
+    by_mass = key == "carb_g" and fills
     if by_mass or not habit:
         return PER_KG, value / athlete.body_mass_kg
     return OF_HABIT, value / habit
@@ -101,7 +107,9 @@ def _share(
 
 def _day(day: Mapping[str, Any], athlete: Athlete, baseline: Baseline) -> DayTarget:
     figures: dict[str, Any] = {key: _figure(key, day[key], athlete, baseline) for key in MOST}
-    kept = {key: day[key] for key in AS_IT_IS}
+    kept: dict[str, Any] = {
+        key: day.get(key) for key in AS_IT_IS
+    }  # a template of before phases has none
     return DayTarget(days_out=day["days_out"], **figures, **kept)
 
 

@@ -7,6 +7,8 @@ from datetime import date
 from enum import StrEnum
 from zoneinfo import ZoneInfo
 
+from engine.values.look import USUAL_LOOK, TargetLook
+
 
 class Sex(StrEnum):
     FEMALE = "female"
@@ -75,14 +77,23 @@ class Baseline:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Event:
-    """The day everything leads to: a show, a photo shoot, or a trial of either."""
+    """The day everything leads to: a show, a photo shoot, or a trial of either.
+
+    `target` is the look that it asks for, None where nobody has said.
+    """
 
     kind: EventKind
     day: date
     zone: str
+    target: TargetLook | None = None
 
     def __post_init__(self) -> None:
         ZoneInfo(self.zone)  # an unknown zone is refused here, by name
+
+    @property
+    def look(self) -> TargetLook:
+        """The look that rules and forecast aim for."""
+        return self.target or USUAL_LOOK
 
     def days_out(self, day: date) -> int:
         """Days from `day` to the event: 0 on the day itself, negative after it."""

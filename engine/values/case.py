@@ -12,8 +12,8 @@ from zoneinfo import ZoneInfo
 from engine.values.athlete import Athlete, Baseline, Event
 from engine.values.checkin import CheckIn, History
 from engine.values.limits import Limits
-from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.look import Look, TargetLook
+from engine.values.plan import DayTarget, PeakPlan, Phase
 from engine.values.prior import Prior
 
 #: An answer before this local time still sets the day that has begun.
@@ -30,12 +30,16 @@ class ForecastUse(StrEnum):
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class PastWeek:
-    """An earlier peak week of the same athlete, a trial or a show, and how the day looked."""
+    """An earlier peak week of the same athlete, a trial or a show, and how the day looked.
+
+    `target` is what it asked for, which `look` was held against.
+    """
 
     day: date
     plan: PeakPlan
     history: History
     look: Look | None = None
+    target: TargetLook | None = None
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -111,9 +115,10 @@ class Case:
 
         The other load days count as set so far, else as the coach signed, else as planned.
         """
-        if self.days_out not in LOAD_DAYS:
+        load_days = self.plan.load_days
+        if self.days_out not in load_days:
             return None
-        others = sum(self._carbs_of(out) for out in LOAD_DAYS if out != self.days_out)
+        others = sum(self._carbs_of(out) for out in load_days if out != self.days_out)
         return round(self.limits.load_total_g - others, 6)  # no dust of binary fractions
 
     def _carbs_of(self, days_out: int) -> float:
@@ -126,17 +131,17 @@ class Case:
         return planned.carb_g if planned else 0.0
 
 
-def loading(days_out: int) -> bool:
-    """Whether a day that many days out belongs to the load, the day itself included."""
-    return 0 <= days_out <= max(LOAD_DAYS)
+#: A plan that says nothing: the load is where it is for everybody.
+_ANY = PeakPlan(())
 
 
-def answers_needed(days_out: int) -> tuple[str, ...]:
+def answers_needed(days_out: int, plan: PeakPlan = _ANY) -> tuple[str, ...]:
     """The answers that are asked for on a day that many days out, as `CheckIn` fields."""
     always = ("weight_kg", "fullness", "water_l")
-    return (*always, "sharpness") if loading(days_out) else always
+    refed = plan.phase(days_out) is Phase.REFEED or plan.after_refeed(days_out)
+    return (*always, "sharpness") if plan.loading(days_out) or refed else always
 
 
-def answers_decisive(days_out: int) -> tuple[str, ...]:
+def answers_decisive(days_out: int, plan: PeakPlan = _ANY) -> tuple[str, ...]:
     """Those of them without which nothing is decided: the look. The rest may be skipped."""
-    return ("fullness", "sharpness") if loading(days_out) else ("fullness",)
+    return ("fullness", "sharpness") if plan.loading(days_out) else ("fullness",)

@@ -29,11 +29,18 @@ LIMIT_KEYS: Mapping[str, LimitKey] = {
     "carb_ceiling_g": LimitKey("g", "carb ceiling a day"),
     "step_g": LimitKey("g", "step"),
     "change_per_day_g": LimitKey("g", "largest change from the plan"),
-    "load_total_g": LimitKey("g", "load total, 3 to 1 days out"),
+    "load_total_g": LimitKey("g", "load total"),
     "apply_without_asking_g": LimitKey("g", "auto-approve changes up to"),
     "water_floor_l": LimitKey("L", "water floor a day"),
     "water_ceiling_l": LimitKey("L", "water ceiling a day"),
 }
+
+
+def load_total_label(plan: PeakPlan) -> str:
+    """What the load total is called beside a plan."""
+    label = LIMIT_KEYS["load_total_g"].label
+    return f"{label}, 3 to 1 days out" if plan.load_days == LOAD_DAYS else label
+
 
 #: What held a figure back, where no single limit's key says it.
 GUARD_RAIL = "guard_rail"
@@ -112,7 +119,7 @@ def _between(low: Number | None, high: Number, low_times: float, high_times: flo
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Limits:
-    """What the coach allows. Grams and litres a day, but for `load_total_g` (3 to 1 days out).
+    """What the coach allows. Grams and litres a day, but for `load_total_g`: the load days together.
 
     `change_per_day_g` bounds how far a day may depart from its own planned figure.
     Raises `OutsideGuardRail` past a guard rail, ValueError for limits that contradict each other.
@@ -157,7 +164,6 @@ class Limits:
         rails, kg = GuardRails.of(athlete), athlete.body_mass_kg
         carbs = [day.carb_g for day in plan] or [baseline.carb_g]
         waters = [day.water_l for day in plan] or [baseline.water_l]
-        load = sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)
         step = max(round_carbs(e.SUGGESTED_STEP_G_PER_KG.value * kg), e.STEP_LEAST_G.value)
         change = round_carbs(e.SUGGESTED_CHANGE_G_PER_KG.value * kg)
 
@@ -177,7 +183,7 @@ class Limits:
             carb_ceiling_g=ceiling,
             step_g=inside("step_g", step),
             change_per_day_g=inside("change_per_day_g", change),
-            load_total_g=_suggested_total(load, rails),
+            load_total_g=_suggested_total(plan, rails),
             apply_without_asking_g=inside("apply_without_asking_g", step),
             water_floor_l=min(water_floor, driest),
             water_ceiling_l=max(water_ceiling, wettest),
@@ -185,10 +191,9 @@ class Limits:
 
     def with_room_for(self, plan: PeakPlan) -> Limits:
         """These limits, with a load total suggested anew where the plan's own load is past it."""
-        load = sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS)
-        if load <= self.load_total_g:
+        if plan.load_g <= self.load_total_g:
             return self
-        return replace(self, load_total_g=_suggested_total(load, self.guard_rails))
+        return replace(self, load_total_g=_suggested_total(plan, self.guard_rails))
 
     def window(self, planned_carb_g: float, load_room_g: float | None) -> Window | None:
         """The grams that day may have, or None where the limits leave none.
@@ -286,9 +291,11 @@ class Problem:
         )
 
 
-def _suggested_total(load_g: float, rails: GuardRails) -> float:
-    room = e.SUGGESTED_LOAD_ROOM_G_PER_KG.value * rails.body_mass_kg
-    return nearest_inside(load_g + room, rails.rail("load_total_g"), e.ROUND_TO_G.value)
+def _suggested_total(plan: PeakPlan, rails: GuardRails) -> float:
+    # The room is known for three days; each day of a longer or a shorter load has its third.
+    days = len(plan.load_days) / len(LOAD_DAYS)
+    room = e.SUGGESTED_LOAD_ROOM_G_PER_KG.value * rails.body_mass_kg * days
+    return nearest_inside(plan.load_g + room, rails.rail("load_total_g"), e.ROUND_TO_G.value)
 
 
 def round_carbs(grams: float) -> float:
@@ -324,7 +331,7 @@ def plan_problems(plan: PeakPlan, limits: Limits) -> tuple[Problem, ...]:
                 found.append(Problem(day.days_out, key, value, floor, low))
             if value > high:
                 found.append(Problem(day.days_out, key, value, ceiling, high))
-    load = round(sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS), 6)
+    load = round(plan.load_g, 6)
     if load > limits.load_total_g:
         found.append(Problem(None, "carb_g", load, "load_total_g", limits.load_total_g))
     return tuple(found)

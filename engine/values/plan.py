@@ -1,12 +1,30 @@
-"""The plan: one target for each of the eight days from seven days out to the day itself."""
+"""The plan: one target for each of the eight days from seven days out to the day itself.
+
+What a day is for is its phase, and the load is wherever the plan puts it. A plan of before phases were
+named loads from three days out to one.
+"""
 
 from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import dataclass, replace
+from enum import StrEnum
 
+#: Where the load lies in a plan that does not say.
 LOAD_DAYS = (3, 2, 1)
 PLAN_DAYS = tuple(range(7, -1, -1))
+MOST_LOAD_DAYS = 5
+
+
+class Phase(StrEnum):
+    """What a day is for. Its figures are the plan's own; a phase only says how they are judged."""
+
+    DEPLETION = "depletion"  # carbs low, before the load
+    USUAL = "usual"  # carbs about as always
+    REFEED = "refeed"  # one day of more, with low days after it
+    LOAD = "load"
+    REST = "rest"  # a day of less between load days, or between them and the event
+    EVENT = "event"  # the day itself
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -26,10 +44,15 @@ class DayTarget:
     training: str = ""
     cardio_min: float | None = None
     steps: int | None = None
+    phase: Phase | None = None
 
     def __post_init__(self) -> None:
         if self.days_out not in PLAN_DAYS:
             raise ValueError(f"days_out {self.days_out} is outside 7 to 0")
+        if self.phase is not None:
+            object.__setattr__(self, "phase", Phase(self.phase))  # rows and files hold its word
+            if (self.phase is Phase.EVENT) is not (self.days_out == 0):
+                raise ValueError(f"{self.days_out} days out can't be a day of {self.phase}")
         bounds = {
             "carb_g": 1500, "protein_g": 600, "fat_g": 400, "fibre_g": 150,
             "water_l": 15, "sodium_mg": 20000, "cardio_min": 600, "steps": 60000,
@@ -42,7 +65,10 @@ class DayTarget:
 
 @dataclass(frozen=True, slots=True)
 class PeakPlan:
-    """Targets by days out. A plan may have gaps; a day without a target is held, never guessed."""
+    """Targets by days out. A plan may have gaps; a day without a target is held, never guessed.
+
+    Raises ValueError for more than `MOST_LOAD_DAYS` that are named as load days.
+    """
 
     days: tuple[DayTarget, ...]
 
@@ -50,12 +76,65 @@ class PeakPlan:
         outs = [day.days_out for day in self.days]
         if sorted(set(outs), reverse=True) != outs:
             raise ValueError("plan days must be one a day, from the furthest out to the nearest")
+        named = sum(day.phase is Phase.LOAD for day in self.days)
+        if named > MOST_LOAD_DAYS:
+            raise ValueError(f"a load has at most {MOST_LOAD_DAYS} days, not {named}")
 
     def __iter__(self) -> Iterator[DayTarget]:
         return iter(self.days)
 
     def day(self, days_out: int) -> DayTarget | None:
         return next((day for day in self.days if day.days_out == days_out), None)
+
+    def phase(self, days_out: int) -> Phase | None:
+        """What that day is for; None outside the plan.
+
+        A day that does not say is one of the load from three to one days out, and of depletion before.
+        """
+        day = self.day(days_out)
+        if day is not None and day.phase is not None:
+            return day.phase
+        if days_out not in PLAN_DAYS or (day is None and self.says_phases):
+            return None
+        if days_out == 0:
+            return Phase.EVENT
+        return Phase.LOAD if days_out in LOAD_DAYS else Phase.DEPLETION
+
+    @property
+    def says_phases(self) -> bool:
+        """Whether any of its days names its phase."""
+        return any(day.phase is not None for day in self.days)
+
+    @property
+    def load_days(self) -> tuple[int, ...]:
+        """The days of the load, the furthest out first."""
+        if not self.says_phases:
+            return LOAD_DAYS
+        return tuple(out for out in PLAN_DAYS if self.phase(out) is Phase.LOAD)
+
+    @property
+    def first_load_day(self) -> int:
+        """The load day furthest out; 0 where there is none, so that only the day itself is left."""
+        return max(self.load_days, default=0)
+
+    @property
+    def load_g(self) -> float:
+        """The carbohydrate of the load days together, those without a target as none."""
+        load = self.load_days
+        return sum(day.carb_g for day in self.days if day.days_out in load)
+
+    def loading(self, days_out: int) -> bool:
+        """Whether that day lies between the first load day and the event, both of them included."""
+        return 0 <= days_out <= self.first_load_day
+
+    def fills(self, days_out: int) -> bool:
+        """Whether that day is there to fill the stores or keep them full: the load's, or a refeed."""
+        return self.loading(days_out) or self.phase(days_out) is Phase.REFEED
+
+    def after_refeed(self, days_out: int) -> bool:
+        """Whether the day before that one was a refeed."""
+        day = self.day(days_out + 1)
+        return day is not None and day.phase is Phase.REFEED and day.carb_g > 0
 
     def with_day(self, target: DayTarget) -> PeakPlan:
         """The same plan with that day's target put in place of its own."""

@@ -95,9 +95,9 @@ def _caller(frame: FrameType) -> str:
 
 def walks() -> dict[str, Walk]:
     """A check-in in one line that asks for a sign-off, and the coach's approval of it."""
-    from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
-    from tests.support.weeks import in_peak_week  # noqa: PLC0415
+    from bot.store.db import make_engine
+    from bot.store.migrate import upgrade_to_head
+    from tests.support.weeks import in_peak_week
 
     with tempfile.TemporaryDirectory() as place:
         engine = make_engine(f"sqlite:///{place}/house.sqlite3")

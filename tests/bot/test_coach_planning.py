@@ -98,7 +98,7 @@ def test_event_plan_and_limits_in_a_few_taps_start_the_mornings_and_both_know_wh
 def test_the_draft_is_scaled_by_body_mass_and_shown_before_it_is_used(fresh: Team) -> None:
     set_event(fresh)
     fresh.coach.presses(f"c:draft:{fresh.athlete_id}")
-    fresh.coach.taps("front-load")
+    fresh.coach.taps("taper")
     fresh.coach.writes("8")
     shown = text_of(fresh.coach.taps("Mild"))
     # 8 g/kg x 61.2 kg = 489.6 g on average: 1.2, 1 and 0.8 of it, to the nearest 5 g
@@ -228,7 +228,7 @@ def test_every_number_of_every_day_can_be_changed(
         assert len(session.exec(select(PlanRow)).all()) == 2  # the earlier version is kept
 
 
-@pytest.mark.parametrize("key", [key for key in FIELDS if key != "training"])
+@pytest.mark.parametrize("key", [key for key in FIELDS if key not in ("training", "phase")])
 def test_what_is_no_number_is_refused_and_asked_again(team: Team, key: str) -> None:
     before = week(team)
     team.coach.presses(f"c:num:{team.athlete_id}:2:{key}")

@@ -6,13 +6,15 @@ import os
 from collections.abc import Callable
 from datetime import UTC, datetime
 from pathlib import Path
+from typing import Any
 
 import pytest
-from sqlalchemy import Engine
+from sqlalchemy import Engine, insert
 from sqlmodel import Session, select
 
 from bot.core.incoming import SentFile
 from bot.doors import USE_CASES
+from bot.my_data.owned import Me, as_athlete, owned
 from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.people import Person
@@ -94,6 +96,93 @@ def test_no_row_names_the_athlete_afterwards_and_no_file_is_left(team: Team) -> 
         assert not any(NOTES in str(row.payload) or "61.1" in str(row.payload) for row in left)
     team.world.later(minutes=1)
     assert team.world.photo_dir is not None and list(team.world.photo_dir.iterdir()) == []
+
+
+def everything_kept(team: Team) -> dict[str, str]:
+    """Every row of every table as text, by its table and key."""
+    with team.world.session() as session:
+        return {
+            f"{table.name} {row[0]}": str(tuple(row))
+            for table in metadata.sorted_tables
+            for row in session.connection().execute(table.select())
+        }
+
+
+def in_the_coachs_chat(team: Team) -> list[str]:
+    with team.world.session() as session:
+        return [str(row.payload) for row in session.exec(select(OutboxRow)) if row.chat_id == 101]
+
+
+def sent(team: Team, status: str, payload: dict[str, Any]) -> None:
+    """A message to the coach, as it stands in the queue."""
+    with transaction(team.world.engine) as session:
+        row = {
+            "chat_id": 101, "method": "sendMessage", "status": status, "payload": payload,
+            "not_before": team.world.now, "created_at": team.world.now, "attempts": 1, "doubts": 0,
+        }  # fmt: skip
+        session.connection().execute(insert(OutboxRow).values(row))
+
+
+def test_no_table_whichever_holds_a_row_that_is_the_athletes(team: Team) -> None:
+    """Goes by the same declaration as what is handed out, so that a new table is in both or in none."""
+    me = Me(team.athlete_id, team.athlete.user_id)
+    deletes(team)
+    with team.world.session() as session:
+        for table in metadata.sorted_tables:
+            mine = as_athlete(table, me) if not owned(table).nobodys else None
+            if mine is not None:
+                assert session.connection().execute(table.select().where(mine)).all() == []
+
+
+def test_nothing_that_the_athlete_said_is_left_with_anybody_in_any_table(team: Team) -> None:
+    said = (NOTES, "61.1", "well done")
+    sent(team, "sent", {"text": "Mira, 3 days out: 61.1 kg"})
+    before = everything_kept(team)
+    assert all(any(one in text for text in before.values()) for one in said)
+    assert any("61.1" in text for text in in_the_coachs_chat(team))
+    deletes(team)
+    left = {key: one for key, text in everything_kept(team).items() for one in said if one in text}
+    assert not left
+    named = {key for key, text in everything_kept(team).items() if "Mira" in text}
+    with team.world.session() as session:
+        last = session.exec(select(OutboxRow.id).where(OutboxRow.chat_id == 101)).all()[-1]
+    # The last word to the coach, and until it has looked once more, the duty that does so.
+    assert {key for key in named if not key.startswith("agenda ")} == {f"outbox {last}"}
+    team.world.later(hours=2)
+    later = [text for text in everything_kept(team).values() if "Mira" in text]
+    assert all("has deleted" in text for text in later)
+
+
+def test_what_others_were_told_of_another_athlete_stays_as_it_was(team: Team) -> None:
+    card = {"inline_keyboard": [[{"text": "Card", "callback_data": "c:card:22"}]]}
+    sent(team, "sent", {"text": "Tess, 2 days out"})
+    sent(team, "sent", {"text": "Orla", "reply_markup": card})
+    deletes(team)
+    texts = [said.text for said in team.coach.all_said()]
+    assert "Tess, 2 days out" in texts and "Orla" in texts
+
+
+def test_what_was_being_sent_at_that_moment_is_emptied_an_hour_later(team: Team) -> None:
+    sent(team, "sending", {"text": "Mira: 61.1 kg"})
+    deletes(team)
+    assert any("Mira: 61.1 kg" in text for text in everything_kept(team).values())
+    with transaction(team.world.engine) as session:
+        for row in session.exec(select(OutboxRow).where(OutboxRow.status == "sending")):
+            row.status = "sent"
+            session.add(row)
+    team.world.later(hours=2)
+    assert not any("61.1" in text for text in everything_kept(team).values())
+
+
+def test_the_file_of_the_database_holds_nothing_of_it_either(team: Team) -> None:
+    """What is deleted is overwritten: https://www.sqlite.org/pragma.html#pragma_secure_delete"""
+    file = Path(str(team.world.engine.url.database))
+    team.world.engine.pool.dispose()  # the last connection to close brings the log into the file
+    assert NOTES.encode() in file.read_bytes()
+    deletes(team)
+    team.world.later(hours=2)
+    team.world.engine.pool.dispose()
+    assert NOTES.encode() not in file.read_bytes()
 
 
 def test_it_works_on_either_database(any_engine: Engine, tmp_path: Path) -> None:

@@ -102,9 +102,9 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
 ) -> None:
     _, page = page_of(handed_out(team))
     headings = [cell.value for cell in page[5]]
-    assert headings == [
+    assert headings[:12] == [
         "Days out", "Day", "Carbs (g)", "Protein (g)", "Fat (g)", "Fibre (g)", "Water (L)",
-        "Sodium (mg)", "Training", "Cardio (min)", "Steps",
+        "Sodium (mg)", "Training", "Cardio (min)", "Steps", "Phase",
     ]  # fmt: skip
     plan = week(team).plan
     assert [row[0].value for row in page["A6:A13"]] == [7, 6, 5, 4, 3, 2, 1, 0]
@@ -113,6 +113,39 @@ def test_the_sheet_opens_in_an_ordinary_library_and_holds_the_plan_by_day_and_th
     assert page["I6"].value == plan.days[0].training
     assert page["A16"].value == "Carb floor a day"
     assert page["B16"].value == week(team).limits.carb_floor_g
+
+
+def test_beside_the_plan_stands_what_was_set_eaten_and_answered_with_totals(midweek: Team) -> None:
+    midweek.athlete.writes("61.1 2 3.5 5 on target fine")
+    _, page = page_of(handed_out(midweek))
+    headings = [cell.value for cell in page[5]]
+    assert headings[12:] == [
+        "Carbs set (g)", "Carbs eaten (g)", "Water drunk (L)", "Weight (kg)", "Fullness (1-10)",
+        "Sharpness (1-5)", "Energy planned (kcal)", "Energy set (kcal)",
+    ]  # fmt: skip
+    cells = [[cell.value for cell in row] for row in page["A6:T13"]]
+    rows = {row[0]: dict(zip(headings, row, strict=True)) for row in cells}
+    morning, before = rows[3], rows[4]
+    answers = ("Weight (kg)", "Fullness (1-10)", "Sharpness (1-5)")
+    assert [morning[heading] for heading in answers] == [61.1, 2, 5]
+    assert before["Water drunk (L)"] == 3.5 and before["Carbs eaten (g)"] == before["Carbs (g)"]
+    # EU 1169/2011 Annex XIV: 4 kcal a gram of carbohydrate and of protein, 9 of fat, 2 of fibre.
+    assert before["Energy planned (kcal)"] == (
+        4 * (before["Carbs (g)"] + before["Protein (g)"]) + 9 * before["Fat (g)"]
+        + 2 * before["Fibre (g)"]
+    )  # fmt: skip
+    total = dict(zip(headings, (cell.value for cell in page[14]), strict=True))
+    assert total["Days out"] is None and total["Day"] == "Load days"
+    assert total["Carbs (g)"] == sum(rows[out]["Carbs (g)"] for out in (3, 2, 1))
+    assert total["Carbs set (g)"] == sum(rows[out]["Carbs set (g)"] for out in (3, 2, 1))
+    assert total["Carbs eaten (g)"] is None  # not known of all of them
+    assert page.freeze_panes == "C6"
+    assert (page.page_setup.fitToWidth, page.page_setup.fitToHeight) == (1, 1)
+
+
+def test_what_stands_beside_the_plan_is_not_read_back(team: Team) -> None:
+    said = sends_back(team, with_cells(handed_out(team), M6=999, C14=1))
+    assert "nothing in it is different" in said
 
 
 def test_csv_and_xlsx_say_the_same(team: Team) -> None:
@@ -184,8 +217,8 @@ def test_changes_are_shown_first_and_taken_over_on_a_tap(team: Team) -> None:
 
 def with_totals(team: Team, stated: Callable[[DayTarget], object], **cells: Any) -> bytes:
     """The sheet with a column of the coach's own totals."""
-    column = {f"L{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
-    return with_cells(handed_out(team), **{"L5": "Total (kcal)", **column, **cells})
+    column = {f"U{6 + i}": stated(day) for i, day in enumerate(week(team).plan)}
+    return with_cells(handed_out(team), **{"U5": "Total (kcal)", **column, **cells})
 
 
 # Annex XIV of Regulation (EU) No 1169/2011: carbohydrate (without fibre) 4, protein 4, fat 9 and
@@ -203,7 +236,9 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
     assert "the total does not match. 5 days out: 1,800 kcal stated" in said
     assert "2,200 kcal where carbs are without fibre (EU labels)" in said
     assert "5 days out, carbs: 185 g → 285 g" in said
-    assert "is now set" in text_of(team.coach.taps("Use these changes"))
+    # That is nearly what she always eats: no depletion any more.
+    assert "5 days out, phase: Depletion → Usual" in said
+    assert "2 changes are now set" in text_of(team.coach.taps("Use these changes"))
     day = week(team).plan.day(5)
     assert day is not None
     assert day.carb_g == 285
@@ -213,7 +248,7 @@ def test_totals_of_a_sheet_are_held_against_their_days_before_it_is_taken_over(t
 def test_totals_are_read_under_their_heading_in_any_language(
     team: Team, heading: str, ours: None
 ) -> None:
-    said = sends_back(team, with_totals(team, by_annex_xiv, L5=heading))
+    said = sends_back(team, with_totals(team, by_annex_xiv, U5=heading))
     assert "The totals of 8 days fit their carbs, protein, fat and fibre." in said
 
 
@@ -226,10 +261,10 @@ def test_totals_that_fit_by_one_way_of_counting_carbs_say_which(team: Team) -> N
 
 
 def test_a_column_of_totals_may_have_gaps_but_no_nonsense(team: Team) -> None:
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="1800"))
+    said = sends_back(team, with_cells(handed_out(team), U5="kcal", U8="1800"))
     assert "The total of 1 day fits" in said
-    said = sends_back(team, with_cells(handed_out(team), L5="kcal", L8="much"))
-    assert 'L8: I can\'t read a number in "much"' in said
+    said = sends_back(team, with_cells(handed_out(team), U5="kcal", U8="much"))
+    assert 'U8: I can\'t read a number in "much"' in said
 
 
 def test_a_tap_on_leave_it_changes_nothing(team: Team) -> None:
@@ -285,7 +320,7 @@ def test_the_days_that_a_sheet_changed_follow_it_and_others_keep_their_figures(
 
 def test_columns_of_the_coachs_own_are_left_alone_and_order_does_not_matter(team: Team) -> None:
     book, page = page_of(handed_out(team))
-    page["L5"], page["L6"] = "My notes", "=C6*2"
+    page["M5"], page["M6"] = "My notes", "=C6*2"
     page.move_range("C5:C13", cols=12)
     page["O8"] = 205
     assert "carbs: 185 g → 205 g" in sends_back(team, saved(book))

@@ -56,11 +56,13 @@ TOLD_OF_ALERTS = COACHING | {ALERTS_ONLY, CONTACT}
 # Who may send each command at all; whose athletes it then shows is held by the tests below.
 MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "chart": ATHLETES, "picture": ATHLETES,
-    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "photos": ATHLETES, "settings": ATHLETES,
+    "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "season": ATHLETES,
+    "photos": ATHLETES, "settings": ATHLETES,
     "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
+    "files": ATHLETES | COACHING, "mydata": KNOWN, "numbers": COACHES,
     "ready": ATHLETES | COACHES,
     "compare": ATHLETES | COACHING,
     "roster": COACHING, "digest": COACHING,
@@ -92,6 +94,8 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
+    "fl": ("fl:own:xlsx", None, ATHLETES | COACHING),
+    "nb": ("nb:xlsx", None, COACHES),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "wks": ("wks:carbs:1.2", None, ATHLETES),
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
@@ -113,6 +117,7 @@ ABOUT: dict[str, str] = {
     "coach-figure": "decision",
     "food-add": "own", "food-label": "own", "food-ate": "own", "food-times": "own",
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
+    "debrief-placing": "athlete",
     "stage": "athlete", "stage-look": "own",
     "coach-food-suggest": "athlete", "coach-food-fix": "athlete",
     "ready-health": "own", "later-questions": "own",
@@ -121,6 +126,7 @@ ABOUT: dict[str, str] = {
     "coach-what-if": "athlete",
     "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",
     "coach-pass-on": "athlete", "coach-setup": "athlete", "coach-setup-sure": "own",
+    "coach-past-weeks": "athlete",
 }  # fmt: skip
 
 FILES: dict[str, tuple[SentFile, set[str]]] = {

@@ -28,7 +28,7 @@ from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import Case, answers_needed
 from engine.values.checkin import CheckIn, DaySet, Gut, History
 from engine.values.limits import LIMIT_KEYS, GuardRails, Limits
-from engine.values.plan import LOAD_DAYS, DayTarget, PeakPlan
+from engine.values.plan import MOST_LOAD_DAYS, DayTarget, PeakPlan, Phase
 
 CASES = Path(__file__).parents[1] / "cases"
 
@@ -375,14 +375,30 @@ def athletes(draw: st.DrawFn) -> Athlete:
 
 
 @st.composite
+def layouts(draw: st.DrawFn) -> dict[int, Phase]:
+    """What each day is for, by days out, in any order whatever; or nothing, as in older plans."""
+    if draw(st.booleans()):
+        return {}
+    named = {0: Phase.EVENT} if draw(st.booleans()) else {}
+    inside = [phase for phase in Phase if phase is not Phase.EVENT]
+    for out in range(7, 0, -1):
+        phase = draw(st.none() | st.sampled_from(inside))
+        full = list(named.values()).count(Phase.LOAD) == MOST_LOAD_DAYS
+        if phase is not None:
+            named[out] = Phase.REST if full and phase is Phase.LOAD else phase
+    return named
+
+
+@st.composite
 def plans(draw: st.DrawFn, kg: float) -> PeakPlan:
     outs = draw(st.sets(st.integers(0, 7), min_size=0 if draw(st.booleans()) else 8))
     carb = st.floats(0, 15 * kg).map(lambda g: min(g, 1500.0))
+    named = draw(layouts())
     return PeakPlan(
         tuple(
             DayTarget(
                 days_out=out, carb_g=draw(carb), protein_g=130, fat_g=50, fibre_g=20,
-                water_l=draw(st.floats(0, 8)), sodium_mg=2500,
+                water_l=draw(st.floats(0, 8)), sodium_mg=2500, phase=named.get(out),
             )
             for out in sorted(outs, reverse=True)
         )
@@ -501,8 +517,9 @@ def test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rai
     assert abs(decision.change_g) <= limits.change_per_day_g + DUST
     rail = limits.guard_rails.rail("carb_ceiling_g")
     assert rail.low <= decision.carb_g <= rail.high
-    if decision.days_out in LOAD_DAYS:
-        others = sum(_standing(given_case, out) for out in LOAD_DAYS if out != decision.days_out)
+    load_days = given_case.plan.load_days
+    if decision.days_out in load_days:
+        others = sum(_standing(given_case, out) for out in load_days if out != decision.days_out)
         assert others + decision.carb_g <= limits.load_total_g + DUST
 
 

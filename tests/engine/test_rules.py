@@ -175,6 +175,7 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "coach-sees-flat-over-blur",
         "spilled-over",
         "softening",
+        "fuller-than-asked",
         "coach-sees-blur",
         "flat-and-watery",
         "blurring",

@@ -87,7 +87,7 @@ def behind(
                     athlete_id=team.athlete_id,
                     date=on,
                     carb_g=grams,
-                    by="decision",
+                    by="decision" if grams == target.carb_g else "coach",
                     set_at=set_at,
                 )
             )

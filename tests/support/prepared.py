@@ -9,10 +9,16 @@ from datetime import datetime
 from pathlib import Path
 
 import pytest
+from sqlalchemy import Engine
 
+from bot.words import languages
 from tests.support.warm import warm_engine
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, World
+
+#: By a moment and the catalogues in force, what a database holds after the duties up to then were
+#: done, and what had been read of each chat.
+Later = dict[tuple[datetime, Path], tuple[Path, dict[int, int]]]
 
 
 @pytest.fixture(scope="session")
@@ -28,26 +34,56 @@ def peak_week_file(
     return file, team
 
 
+@pytest.fixture(scope="session")
+def later() -> Later:
+    """What has been played already, to be copied."""
+    return {}
+
+
 @pytest.fixture
 def team_at(
-    peak_week_file: tuple[Path, Team], tmp_path: Path
+    peak_week_file: tuple[Path, Team], later: Later, tmp_path: Path
 ) -> Iterator[Callable[[datetime], Team]]:
     """The team on a database of the test's own, at a moment; nothing said so far counts."""
-    file, made = peak_week_file
-    engine = warm_engine(f"sqlite:///{shutil.copy(file, tmp_path / 'week.sqlite3')}")
+    prepared, made = peak_week_file
+    file = tmp_path / "week.sqlite3"
+    opened: list[Engine] = []
 
     def at(moment: datetime) -> Team:
-        world = World(engine, moment, made.world.updates)
-        team = replace(
-            made,
-            world=world,
-            coach=Someone(world, made.coach.user_id, made.coach.name),
-            athlete=Someone(world, made.athlete.user_id, made.athlete.name, 100),
-        )
-        world.until(moment)
-        team.coach.hears()
-        team.athlete.hears()
+        if opened:  # a second moment goes on from the first
+            return _wait(_team(made, opened[0], moment))
+        kept = later.get((moment, languages.CATALOGUES))
+        shutil.copy(kept[0] if kept else prepared, file)
+        opened.append(warm_engine(f"sqlite:///{file}"))
+        team = _team(made, opened[0], moment)
+        if kept:
+            team.world.read_up_to.update(kept[1])
+            return team
+        _wait(team)
+        opened[0].pool.dispose()  # the last connection to close brings the log into the file
+        played = prepared.with_name(f"{len(later)}.sqlite3")
+        shutil.copy(file, played)
+        later[moment, languages.CATALOGUES] = (played, dict(team.world.read_up_to))
         return team
 
     yield at
-    engine.dispose()
+    for engine in opened:
+        engine.dispose()
+
+
+def _team(made: Team, engine: Engine, moment: datetime) -> Team:
+    world = World(engine, moment, made.world.updates)
+    return replace(
+        made,
+        world=world,
+        coach=Someone(world, made.coach.user_id, made.coach.name),
+        athlete=Someone(world, made.athlete.user_id, made.athlete.name, 100),
+    )
+
+
+def _wait(team: Team) -> Team:
+    """Every duty up to now is done, and what was said is read."""
+    team.world.until(team.world.now)
+    team.coach.hears()
+    team.athlete.hears()
+    return team

@@ -5,14 +5,16 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
+from typing import Any
 
-from sqlalchemy import Engine
+from sqlalchemy import Engine, insert, text
 from sqlmodel import select
 
 from bot.core.turn import Turn
 from bot.membership.onboarding import onboarding
 from bot.people.people import profile_of
 from bot.store.db import is_sqlite, transaction
+from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
@@ -81,23 +83,23 @@ def onboarded(
     now: datetime = AFTERNOON,
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
-    """Mira has answered the first questions: once for a test run, and copied on SQLite after that."""
-    if not is_sqlite(engine):
-        return _asked_everything(engine, answers, now, later)
-    key = (answers, now, later)
-    if key not in _onboarded:
+    """Mira has answered the first questions: once for a test run, and copied after that."""
+    kept = (answers, now, later, engine.dialect.name)
+    if kept not in _onboarded:
         team = _asked_everything(engine, answers, now, later)
         as_it_stands = replace(team.world, read_up_to=dict(team.world.read_up_to))
-        _onboarded[key] = (_image_of(engine), as_it_stands)
+        _onboarded[kept] = (_image_of(engine), as_it_stands)
         return team
-    image, stood = _onboarded[key]
+    image, stood = _onboarded[kept]
     _fill(engine, image)
     world = replace(stood, engine=engine, read_up_to=dict(stood.read_up_to))
     return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", 50))
 
 
-_Key = tuple[tuple[str, ...], datetime, tuple[str, ...]]
-_onboarded: dict[_Key, tuple[bytes, World]] = {}
+#: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
+_Image = bytes | dict[str, list[dict[str, Any]]]
+_Kept = tuple[tuple[str, ...], datetime, tuple[str, ...], str]
+_onboarded: dict[_Kept, tuple[_Image, World]] = {}
 
 
 def _asked_everything(
@@ -114,14 +116,31 @@ def _asked_everything(
     return team
 
 
-def _image_of(engine: Engine) -> bytes:
-    """The file of an SQLite database, with everything that was committed in it."""
+def _image_of(engine: Engine) -> _Image:
+    """Everything that was committed in a database."""
+    if not is_sqlite(engine):
+        with engine.connect() as connection:
+            return {
+                table.name: [dict(row) for row in connection.execute(select(table)).mappings()]
+                for table in metadata.sorted_tables
+            }
     engine.pool.dispose()  # the last connection to close brings the log into the file
     return _file_of(engine).read_bytes()
 
 
-def _fill(engine: Engine, image: bytes) -> None:
-    """Put an image in the place of what an SQLite database holds."""
+def _fill(engine: Engine, image: _Image) -> None:
+    """Put an image in the place of what a database in shape holds (on PostgreSQL, of nothing)."""
+    if not isinstance(image, bytes):
+        with engine.begin() as connection:
+            for table in metadata.sorted_tables:
+                if rows := image[table.name]:
+                    connection.execute(insert(table), rows)
+                    if "id" in table.c:
+                        sequence = f"pg_get_serial_sequence('\"{table.name}\"', 'id')"
+                        connection.execute(
+                            text(f'SELECT setval({sequence}, max(id)) FROM "{table.name}"')
+                        )
+        return
     engine.pool.dispose()
     for leftover in ("-wal", "-shm"):
         Path(f"{_file_of(engine)}{leftover}").unlink(missing_ok=True)

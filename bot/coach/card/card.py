@@ -35,6 +35,7 @@ from bot.plan.planning import event_line
 from bot.replay import words as replay_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
+from bot.timeline import words as timeline_words
 from bot.week.load import current_week, reported_symptoms, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import common
@@ -149,9 +150,10 @@ def _card_buttons(
             button(common.calendar_button(), "calendar"),
             button(food_words.button(), "food"),
             button(debrief_words.button(), "debrief"),
+            button(common.files_button(), "files"),
             button(replay_words.button(), "whatif"),
         ],
-        [button(comparison_words.button(), "weeks")],
+        [button(comparison_words.button(), "weeks"), button(timeline_words.button(), "timeline")],
         [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
         [] if own else [button(words.message_button(name), "message")],

@@ -6,7 +6,8 @@ from datetime import date, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.alerts import open_alerts, second_contact
+from bot.alerts.alerts import open_alerts
+from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.roster.standing import Decided, Seen
 from bot.core.outbox import Button, Buttons

@@ -7,15 +7,19 @@ from datetime import date
 from typing import Any
 
 from bot.debrief import words as debrief_words
+from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
+from bot.past_weeks import words as past_words
 from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
+from bot.words import phases
 from bot.words.languages import mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, flag_name, word
 from bot.words.symptoms import symptom_name
 from bot.words.training import training_words
+from engine.values.plan import Phase
 
 Detail = Mapping[str, Any]
 LONGEST_QUOTE = 200
@@ -141,6 +145,8 @@ def _value(key: str, value: object, volume_unit: str) -> str:
     if value is None or isinstance(value, str):
         return training_words(value) if value else tr("none")
     assert isinstance(value, int | float)
+    if key == "phase":
+        return phases.phase_words(Phase(str(value)) if value else None)
     if key.endswith("_l"):
         return figures.litres(value, volume_unit)
     if key.endswith("_mg"):
@@ -385,7 +391,10 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     Change.NEXT_LOAD_SUGGESTED: load_words.suggested,
     Change.NEXT_LOAD_TAKEN_OVER: load_words.taken_over,
     Change.NEXT_LOAD_LEFT: load_words.left_it,
+    Change.WEEKS_IMPORTED: past_words.in_history,
+    Change.IMPORT_TAKEN_BACK: past_words.back_in_history,
     Change.DEBRIEF: debrief_words.in_history,
     Change.DEBRIEF_NOTE: debrief_words.note_in_history,
     Change.DEBRIEF_WORD: debrief_words.word_in_history,
+    Change.PLACING: closer_words.placing_in_history,
 }

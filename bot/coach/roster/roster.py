@@ -21,14 +21,13 @@ from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow
 from bot.words import coach_figures as figures
 from bot.words import common
-from engine.values.plan import LOAD_DAYS
 
 ON_A_PAGE = 20
 LONGEST_PAGE = TEXT_LIMIT - 200  # UTF-16 units, as Telegram counts; the rest is for head and foot
 
 
 def _loads(line: Line) -> bool:
-    return line[1].days_out in LOAD_DAYS
+    return line[1].days_out in line[1].load_days
 
 
 def _in_week(line: Line) -> bool:

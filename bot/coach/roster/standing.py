@@ -28,6 +28,7 @@ from bot.store.tables.week import (
     PlanRow,
     SymptomReport,
 )
+from bot.week.load import plan_of
 from bot.week.prompts import asked_that_day, counts_as_missed
 from bot.words import coach_figures as figures
 from engine.safety import FlagId, Level
@@ -72,6 +73,7 @@ class Seen:
     today: date
     event: EventRow | None = None
     plan_since: datetime | None = None
+    load_days: tuple[int, ...] = ()
     limits_since: datetime | None = None
     morning: CheckInRow | None = None
     decided: Decided | None = None  # on this morning
@@ -216,6 +218,11 @@ def _weeks(session: Session, seen: dict[int, Seen]) -> None:
         .group_by(col(PlanRow.event_id))
     ):
         of_event[event_id].plan_since = since
+    newest = select(func.max(PlanRow.id)).where(col(PlanRow.event_id).in_(of_event))
+    for row in session.exec(
+        select(PlanRow).where(col(PlanRow.id).in_(newest.group_by(col(PlanRow.event_id))))
+    ):
+        of_event[row.event_id].load_days = plan_of(row).load_days
     for event_id, since in session.exec(
         select(LimitsRow.event_id, func.min(LimitsRow.set_at))
         .where(col(LimitsRow.event_id).in_(of_event))

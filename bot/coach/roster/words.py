@@ -49,7 +49,7 @@ FILTER_WORDS = {"load": mark("loading"), "week": mark("this week")}
 
 
 NOBODY_HERE = {
-    "load": mark("Nobody is loading (3 days out to 1 day out)."),
+    "load": mark("Nobody is loading today."),
     "week": mark("Nobody has a show, shoot or trial in the next seven days."),
 }
 

@@ -21,6 +21,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
 from bot.words import common
+from bot.words.languages import language
 
 
 def begin(turn: Turn, person: Person, coach_id: int) -> None:
@@ -109,6 +110,7 @@ def answers_lines(profile: AthleteProfile) -> str:
 
 def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:
     profile.consent_at = context.now
+    profile.consent_version, profile.consent_language = words.CONSENT_VERSION, language()
     profile.screening = {health_screen.TOLD: [str(sign) for sign in ticked(answers)]}
     profile.sex, profile.birth_year = answers.get("sex"), answers.get("birth_year")
     profile.height_cm, profile.body_mass_kg = height_of(answers), mass_of(answers)

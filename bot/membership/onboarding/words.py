@@ -10,6 +10,10 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.names import KIND_WORDS
 
+#: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
+#: text says is changed. A test holds it to them.
+CONSENT_VERSION = "1"
+
 
 def cautions(coach_name: str, *, own: bool) -> str:
     """`own` for somebody who coaches themself."""

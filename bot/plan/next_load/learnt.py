@@ -103,6 +103,10 @@ def _last_event(session: Session, profile: AthleteProfile, week: PastWeek) -> Ev
     return session.exec(query).first()
 
 
-def load_begun(profile: AthleteProfile, event: EventRow, context: Context) -> bool:
+def load_begun(
+    session: Session, profile: AthleteProfile, event: EventRow, context: Context
+) -> bool:
     """Whether the first load day is here: from then on the mornings move single days."""
-    return local_date(profile, context) >= event.day - timedelta(days=max(LOAD_DAYS))
+    plan = current_plan(session, event)
+    first = plan.first_load_day if plan is not None else max(LOAD_DAYS)
+    return local_date(profile, context) >= event.day - timedelta(days=first)

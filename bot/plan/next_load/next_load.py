@@ -60,7 +60,7 @@ def show(turn: OnAthlete) -> None:
     """The card's button, and the one under the offer: the plan with that load, to be used or left."""
     answer(turn)
     event = event_ahead(turn, turn.profile)
-    if event is not None and load_begun(turn.profile, event, turn.context):
+    if event is not None and load_begun(turn.session, turn.profile, event, turn.context):
         say_to(turn, turn.person, words.load_has_begun())
         return
     try:
@@ -97,7 +97,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         event is None
         or event.id != answers["_event"]
         or _plan_id(turn.session, event) != answers["_plan"]
-        or load_begun(profile, event, turn.context)
+        or load_begun(turn.session, profile, event, turn.context)
     ):
         say_to(turn, coach, words.moved_on())
         return

@@ -11,7 +11,7 @@ from bot.words.chances import all_three
 from bot.words.languages import mark, tr
 from engine.planning.next_load import NextLoad
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PeakPlan
+from engine.values.plan import PeakPlan
 
 #: What the newest word on a look says, of the load that it was said of; and of one's own.
 SEEN = {
@@ -27,15 +27,15 @@ OWN_SEEN = {
 INSTEAD = {
     Look.FLAT: mark(
         "There was room for more. For the next load I suggest {now} instead of {was} g/kg: "
-        "{now_g} instead of {was_g} over the three days."
+        "{now_g} instead of {was_g} over all load days."
     ),
     Look.SPILLED: mark(
         "That was more than the muscles took up. For the next load I suggest {now} instead of "
-        "{was} g/kg: {now_g} instead of {was_g} over the three days."
+        "{was} g/kg: {now_g} instead of {was_g} over all load days."
     ),
     Look.FULL: mark(
         "For the next load I suggest the same again, {now} instead of {was} g/kg: {now_g} "
-        "instead of {was_g} over the three days."
+        "instead of {was_g} over all load days."
     ),
 }
 HELD_BY = {
@@ -89,18 +89,18 @@ def _proposal(found: NextLoad, plan: PeakPlan) -> str:
     if found.disagrees:
         return tr(
             "The forecast would have gone the other way. Your eye comes first, so no change: "
-            "{now} g/kg, {now_g} over the three days. Before the load, look at what was really "
+            "{now} g/kg, {now_g} over all load days. Before the load, look at what was really "
             "eaten, and at sleep, salt and water in that week.",
             now=now, now_g=_total(found.plan),
         )  # fmt: skip
     if found.look is Look.FULL:
         return tr(
-            "I suggest the same again: {now} g/kg, {now_g} over the three days.",
+            "I suggest the same again: {now} g/kg, {now_g} over all load days.",
             now=now, now_g=_total(found.plan),
         )  # fmt: skip
     return tr(
         "Going by all check-ins of that week, no other load is worth the risk. I suggest the "
-        "same again: {now} g/kg, {now_g} over the three days.",
+        "same again: {now} g/kg, {now_g} over all load days.",
         now=now, now_g=_total(found.plan),
     )  # fmt: skip
 
@@ -124,7 +124,7 @@ def per_kg(load: float) -> str:
 
 
 def _total(plan: PeakPlan) -> str:
-    return figures.grams(sum(day.carb_g for day in plan if day.days_out in LOAD_DAYS))
+    return figures.grams(plan.load_g)
 
 
 def limits_move(was_g: float, now_g: float) -> str:

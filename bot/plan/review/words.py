@@ -187,7 +187,7 @@ def _carbs_over(f: Finding, unit: str) -> str:
 
 def _load_over(f: Finding, unit: str) -> str:
     return tr(
-        "the load comes to {load}; the safety bound for three days is {most}.",
+        "the load comes to {load}; the safety bound for a whole load is {most}.",
         load=figures.grams(float(f.days[0].value)),
         most=figures.grams(f.facts["most_g"]),
     )
@@ -207,6 +207,18 @@ def _load_small_woman(f: Finding, unit: str) -> str:
         "little in studies.",
         load=figures.number(float(f.days[0].value), 1),
         need=figures.plain(f.facts["need_g_per_kg"]),
+    )
+
+
+def _no_load_day(f: Finding, unit: str) -> str:
+    return tr("no day is called a load day, so check-ins judge none as one.")
+
+
+def _other_name(f: Finding, unit: str) -> str:
+    return tr(
+        "a day is as large as a load day and called something else: {days}. Change its phase to load "
+        "or refeed, so that the morning after is judged right.",
+        days=_on_in_grams(f.days),
     )
 
 
@@ -298,6 +310,8 @@ SENTENCES: Mapping[str, Callable[[Finding, str], str]] = {
     "sodium-swing": _sodium_swing,
     "sodium-habit-unknown": _sodium_habit_unknown,
     "carbs-over-guard-rail": _carbs_over,
+    "no-load-day": _no_load_day,
+    "load-by-another-name": _other_name,
     "load-over-guard-rail": _load_over,
     "load-small": _load_small,
     "load-small-for-a-woman": _load_small_woman,

@@ -4,8 +4,9 @@ Plan of     Mira
 Event       Show, Sun 9 May 2027 ...
 Version     A2-P12-L9
 
-Days out    Day         Carbs (g)  Protein (g)  ...
-7           Sun 2 May   155        140
+Days out    Day         Carbs (g)  Protein (g)  ...  Carbs set (g)  Carbs eaten (g)  ...
+7           Sun 2 May   155        140               155            150
+            Load days   1500       380               1520           1490
 
 A column "Total (kcal)" may be added; it is held against the day's figures.
 ...
@@ -20,7 +21,7 @@ The words at the edges are in the reader's language; a sheet is read in any that
 from __future__ import annotations
 
 import re
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from bot.words.languages import mark
 from engine.values.limits import Limits
@@ -31,6 +32,8 @@ SHEET_NAME = "Plan"
 PLAN_OF, EVENT, VERSION = mark("Plan of"), mark("Event"), mark("Version")
 DAYS_OUT, DAY = mark("Days out"), mark("Day")
 LIMIT, VALUE, UNIT = mark("Limit"), mark("Value"), mark("Unit")
+#: What the load total was called while every load lay on the same days.
+LOAD_TOTAL_BEFORE = mark("Load total, 3 to 1 days out")
 #: What a column of the days' own totals may be headed with, the first as we say it.
 TOTAL = "kcal"
 TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal total")
@@ -38,7 +41,8 @@ TOTAL_HEADINGS = mark("Total (kcal), kcal, energy (kcal), calories (kcal), kcal 
 AS_ALWAYS = mark("as always")
 DECIMALS = 2  # what is written out; a finer figure that comes back so is the same figure
 
-FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r")
+#: Signs that make a formula of a cell, the wide ones too, which some programs read alike.
+FORMULA_SIGNS = ("=", "+", "-", "@", "\t", "\r", "\n", "＝", "＋", "－", "＠")
 _VERSION = re.compile(r"a(\d{1,9})-p(\d{1,9})-l(\d{1,9})", re.IGNORECASE)
 
 
@@ -59,9 +63,28 @@ def version_in(text: str) -> Version | None:
     return Version(*(int(number) for number in found.groups())) if found else None
 
 
+#: What stands beside the plan, for whoever reads it; it is not read back. Key, heading, unit.
+BESIDE = (
+    ("set_g", mark("Carbs set"), "g"),
+    ("eaten_g", mark("Carbs eaten"), "g"),
+    ("water_l", mark("Water drunk"), "L"),
+    ("weight_kg", mark("Weight"), "kg"),
+    ("fullness", mark("Fullness"), "1-10"),
+    ("sharpness", mark("Sharpness"), "1-5"),
+    ("kcal_planned", mark("Energy planned"), "kcal"),
+    ("kcal_set", mark("Energy set"), "kcal"),
+)
+#: The line under the days; its first cell is empty, so that it is not read as one of them.
+LOAD_TOTAL = mark("Load days")
+#: The columns that are summed up in it.
+SUMMED = ("carb_g", "protein_g", "fat_g", "set_g", "eaten_g", "kcal_planned", "kcal_set")
+
+
 @dataclass(frozen=True, slots=True)
 class PlanSheet:
-    """What is written: `days` are the dates as words, by days out."""
+    """What is written: `days` are the dates as words, and `beside` what was set, eaten and answered (by
+    the keys of `BESIDE`), each by days out.
+    """
 
     version: Version
     name: str
@@ -69,6 +92,7 @@ class PlanSheet:
     plan: PeakPlan
     days: dict[int, str]
     limits: Limits | None
+    beside: dict[int, dict[str, float]] = field(default_factory=dict)
 
 
 def shown(value: float | str | None) -> float | int | str:

@@ -32,7 +32,7 @@ _ZIP, _OLD_EXCEL = b"PK\x03\x04", b"\xd0\xcf\x11\xe0"
 _DOCTYPES = tuple("<!DOCTYPE".encode(code) for code in ("ascii", "utf-16-le", "utf-16-be"))
 _XML_PART = re.compile(r"\.(xml|rels|vml)$", re.IGNORECASE)
 _DELIMITERS = ",;\t"
-_DELIMITERS_OF_A_HEADING = 3
+_DELIMITERS_OF_A_HEADING, _DELIMITERS_OF_A_TABLE = 3, 8
 
 
 class SheetRefused(Exception):  # noqa: N818 - it is an answer to a person, not a fault
@@ -204,11 +204,16 @@ def _decoded(content: bytes) -> str:
 
 
 def _delimiter(text: str) -> str:
-    """The sign between the headings, of which there are many in their line."""
-    for line in text.splitlines()[:MOST_ROWS]:
-        sign = max(_DELIMITERS, key=line.count)
-        if line.count(sign) >= _DELIMITERS_OF_A_HEADING:
-            return sign
+    """The sign between the headings, of which there are many in their line.
+
+    A line that has very many goes before one with a few, which may be a sentence with its commas.
+    """
+    lines = text.splitlines()[:MOST_ROWS]
+    for least in (_DELIMITERS_OF_A_TABLE, _DELIMITERS_OF_A_HEADING):
+        for line in lines:
+            sign = max(_DELIMITERS, key=line.count)
+            if line.count(sign) >= least:
+                return sign
     return ","
 
 

@@ -20,14 +20,17 @@ from bot.sheets.format import layout as at
 from bot.sheets.format.grid import Cell, Content, Grid, name_of
 from bot.sheets.format.opening import MOST_COLUMNS, SheetRefused
 from bot.words.languages import in_each, tr
+from bot.words.phases import phase_in
 from bot.words.training import as_drafted
 from engine.values.limits import LIMIT_KEYS
-from engine.values.plan import PLAN_DAYS
+from engine.values.plan import PLAN_DAYS, Phase
 from engine.written.units import Refusal, VolumeUnit, parse_grams, parse_number, parse_volume
 
 MOST_WATER_L = 15
 MOST = MOST_OF_PLAN | {at.TOTAL: MOST_KCAL}
-MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps", at.TOTAL}) | UNCOUNTED
+MAY_BE_EMPTY = frozenset({"training", "cardio_min", "steps", "phase", at.TOTAL}) | UNCOUNTED
+#: Columns that a sheet may do without: what they say stays as it is.
+MAY_BE_MISSING = frozenset({"phase"})
 _LOOK_FOR_VERSION_IN = 30  # rows
 
 Figure = float | int | str | None
@@ -130,7 +133,7 @@ def _columns(grid: Grid, head: int, found: list[Wrong]) -> dict[str, int]:
     found += [
         Wrong(name_of(head, 1), "no-heading", {"heading": key})
         for key in FIELDS
-        if key not in columns
+        if key not in columns and key not in MAY_BE_MISSING
     ]
     return columns
 
@@ -149,9 +152,12 @@ def _days(
         if days_out in days:
             found.append(Wrong(name_of(row, 1), "day-twice", {"days_out": days_out or 0}))
         if days_out is not None:
-            days[days_out] = {
+            figures = {
                 key: _figure(grid, row, column, key, found) for key, column in columns.items()
             }
+            if figures.get("phase") is None:
+                figures.pop("phase", None)  # not said: as it was
+            days[days_out] = figures
             for key, column in columns.items():
                 cells[days_out, key] = name_of(row, column)
         row += 1
@@ -187,6 +193,8 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
         return "" if key == "training" else None
     if key == "training":
         return _training(cell, where, found)
+    if key == "phase":
+        return _phase(grid, row, cell, where, found)
     if key in UNCOUNTED and cell.label in _written(lambda: tr(at.AS_ALWAYS)):
         return None
     try:
@@ -194,6 +202,16 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
     except Refusal as refusal:
         found.append(Wrong(where, refusal.code.value, refusal.facts | {"given": cell.text}))
         return None
+
+
+def _phase(grid: Grid, row: int, cell: Cell, where: str, found: list[Wrong]) -> str | None:
+    phase = phase_in(cell.text)
+    out = grid.cell(row, 1)
+    event = out.value == 0 if out.content is Content.NUMBER else out.text.strip() == "0"
+    if phase is None or (phase is Phase.EVENT) is not event:
+        found.append(Wrong(where, "no-such-phase", {"given": cell.text}))
+        return None
+    return phase.value
 
 
 def _training(cell: Cell, where: str, found: list[Wrong]) -> str:
@@ -241,6 +259,7 @@ def _bounds(
     wanted = {
         text: key for key in LIMIT_KEYS for text in _written(partial(words.limit_heading, key))
     }
+    wanted |= dict.fromkeys(_written(lambda: tr(at.LOAD_TOTAL_BEFORE)), "load_total_g")
     bounds: dict[str, float] = {}
     row = head + 1
     while row <= len(grid.rows) and grid.cell(row, 1).content is not Content.EMPTY:

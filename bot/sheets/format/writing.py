@@ -15,15 +15,20 @@ from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
 from bot.words.languages import tr
+from bot.words.phases import phase_words
 from bot.words.training import training_words
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import DayTarget
 
 if TYPE_CHECKING:
     from openpyxl.cell.cell import Cell
+    from openpyxl.worksheet.worksheet import Worksheet
 
 FORMATS = ("xlsx", "csv")
-_WIDTHS = {"A": 30, "B": 14, "I": 30}
+_WIDTHS = {"A": 30, "B": 14, "I": 30, "L": 20}
+_OTHERS, _A4 = 10, 9  # the other columns; how spreadsheet files number the paper
+#: The row of the headings.
+HEAD = 5
 
 
 def write(sheet: at.PlanSheet, form: str) -> bytes:
@@ -37,18 +42,23 @@ def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
         [tr(at.EVENT), sheet.event],
         [tr(at.VERSION), str(sheet.version)],
         [],
-        [tr(at.DAYS_OUT), tr(at.DAY), *(words.heading(key) for key in FIELDS)],
-    ]
+        [
+            tr(at.DAYS_OUT), tr(at.DAY), *(words.heading(key) for key in FIELDS),
+            *(f"{tr(heading)} ({unit})" for _, heading, unit in at.BESIDE),
+        ],
+    ]  # fmt: skip
     rows += [
         [
             target.days_out,
             sheet.days[target.days_out],
             *(_shown(target, key) for key in FIELDS),
+            *(at.shown(sheet.beside.get(target.days_out, {}).get(key)) for key, _, _ in at.BESIDE),
         ]
         for target in sheet.plan
     ]
+    rows.append(["", tr(at.LOAD_TOTAL), *(_total(sheet, key) for key in _NUMBERS)])
     if sheet.limits is not None:
-        rows += [[], [tr(at.LIMIT), tr(at.VALUE), tr(at.UNIT)]]
+        rows += [[tr(at.LIMIT), tr(at.VALUE), tr(at.UNIT)]]
         rows += [
             [words.limit_heading(key), at.shown(getattr(sheet.limits, key)), limit.unit]
             for key, limit in LIMIT_KEYS.items()
@@ -56,9 +66,29 @@ def _rows(sheet: at.PlanSheet) -> list[list[float | int | str]]:
     return rows
 
 
+#: The columns behind the day's name, in order.
+_NUMBERS = (*FIELDS, *(key for key, _, _ in at.BESIDE))
+
+
+def _total(sheet: at.PlanSheet, key: str) -> float | int | str:
+    """The sum over the load days; nothing where it is no amount, or not known of each of them."""
+    if key not in at.SUMMED:
+        return ""
+    load = [target for target in sheet.plan if target.days_out in sheet.plan.load_days]
+    told = [
+        getattr(target, key, None)
+        if key in FIELDS
+        else sheet.beside.get(target.days_out, {}).get(key)
+        for target in load
+    ]
+    return at.shown(sum(told)) if told and None not in told else ""  # type: ignore[arg-type]
+
+
 def _shown(target: DayTarget, key: str) -> float | int | str:
     if key == "training":
         return training_words(target.training)
+    if key == "phase":
+        return phase_words(target.phase)
     value = getattr(target, key)
     return tr(at.AS_ALWAYS) if value is None and key in UNCOUNTED else at.shown(value)
 
@@ -68,6 +98,7 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
     from openpyxl import Workbook  # noqa: PLC0415
     from openpyxl.cell.cell import Cell  # noqa: PLC0415
     from openpyxl.styles import Font  # noqa: PLC0415
+    from openpyxl.utils import get_column_letter  # noqa: PLC0415
     from openpyxl.worksheet.worksheet import Worksheet  # noqa: PLC0415
 
     book = Workbook()
@@ -83,11 +114,27 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
                 column == 1 and isinstance(value, str)
             ):
                 cell.font = Font(bold=True)
-    for letter, width in _WIDTHS.items():
-        page.column_dimensions[letter].width = width
+    for number in range(1, len(_NUMBERS) + 3):
+        letter = get_column_letter(number)
+        page.column_dimensions[letter].width = _WIDTHS.get(letter, _OTHERS)
+    _to_print(page)
     out = io.BytesIO()
     book.save(out)
     return out.getvalue()
+
+
+def _to_print(page: Worksheet) -> None:
+    """The headings stay in sight, and all of it goes onto one page."""
+    from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
+    from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
+
+    page.freeze_panes = f"C{HEAD + 1}"
+    for cell in page[HEAD]:
+        cell.alignment = Alignment(wrap_text=True, vertical="top")
+        cell.fill = PatternFill("solid", fgColor="E7E7E7")
+    page.page_setup.orientation, page.page_setup.paperSize = "landscape", _A4
+    page.page_setup.fitToWidth = page.page_setup.fitToHeight = 1
+    page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
 
 
 def _put(cell: Cell, value: float | str) -> None:

@@ -19,4 +19,5 @@ class DebriefRow(SQLModel, table=True):
     athlete_id: int = Field(foreign_key="person.id", index=True)
     athlete_said: str = ""
     coach_note: str = ""
+    placing: str = Field(default="", sa_column_kwargs={"server_default": ""})
     sent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)

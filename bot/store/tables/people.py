@@ -49,6 +49,9 @@ class AthleteProfile(SQLModel, table=True):
     coach_id: int = Field(foreign_key="person.id", index=True)
     status: str = AthleteStatus.ONBOARDING
     consent_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
+    # Which text was agreed to (`CONSENT_VERSION` as it was then), and in which language.
+    consent_version: str | None = None
+    consent_language: str | None = None
     screening: dict[str, Any] = Field(default_factory=dict, sa_type=JSON)
     cleared_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
     sex: str | None = None

@@ -1,0 +1,300 @@
+"""An alert on its way: to whom it goes, in which words, and again until somebody acknowledges it."""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from datetime import timedelta
+from zoneinfo import ZoneInfo
+
+from sqlmodel import Session, col, select
+
+from bot.alerts import notes, words
+from bot.core import agenda
+from bot.core.outbox import Button, Buttons, edit
+from bot.core.turn import Turn
+from bot.people.changes import Change
+from bot.people.people import get_person, profile_of, record, speaking_to
+from bot.people.rights import second_coaches
+from bot.people.telling import say_to
+from bot.store.tables.desk import Rights
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
+from bot.store.tables.week import AlertRow
+from engine.safety import FlagId, Level
+from engine.symptoms import Concern
+
+REPEAT = "alert-repeat"
+
+
+@dataclass(frozen=True, slots=True)
+class Pace:
+    """How often an open alert is repeated, after how many repeats the second contact joins."""
+
+    every: timedelta
+    contact_after: int
+    then_every: timedelta
+
+
+# Our own choice, all of these: no study says how fast a coach has to be fetched.
+PACES = {
+    Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
+    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
+}
+# A half-empty bottle is asked about by day, and no second contact is fetched for it.
+CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
+DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
+CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
+STOP_REPEATING_AFTER = timedelta(hours=24)
+MISSED = "missed-check-in"
+
+
+def second_contact(session: Session, coach: Person) -> Person | None:
+    return get_person(session, coach.second_contact_id) if coach.second_contact_id else None
+
+
+def told_of(session: Session, row: AlertRow) -> list[Person]:
+    """Who hears of this alert as it stands: the coach, second coaches, then the second contact."""
+    coach = get_person(session, row.coach_id)
+    contact = second_contact(session, coach) if row.second_contact_at else None
+    people = {person.id: person for person in (coach, *_fellows(session, row))}
+    if contact is not None:
+        people.setdefault(contact.id, contact)
+    return list(people.values())
+
+
+def repeat(turn: Turn, duty: AgendaRow) -> None:
+    """An alert that nobody has acknowledged yet sounds again."""
+    row = turn.session.get(AlertRow, int(duty.subject.partition(":")[2]))
+    if row is None or row.acknowledged_at is not None:
+        return
+    coach = get_person(turn.session, row.coach_id)
+    if turn.now - row.opened_at >= STOP_REPEATING_AFTER:
+        for person in told_of(turn.session, row):
+            with speaking_to(person):
+                text = words.stopped(alert_text(turn.session, row, person))
+                _send(turn, row, person, text)
+        keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
+        return
+    if _is_calm(row) and _at_night(turn, row, coach):
+        _put_repeat(turn, row)
+        return
+    row.repeats += 1
+    keep_step(turn, row, Change.ALERT_REPEATED, times=row.repeats)
+    for person in told_of(turn.session, row):
+        with speaking_to(person):
+            text = words.again(row.repeats, alert_text(turn.session, row, person))
+            _send(turn, row, person, text)
+    if row.repeats >= _pace(row).contact_after:
+        _bring_in_contact(turn, row, coach, words.no_answer)
+    turn.session.add(row)
+    _put_repeat(turn, row)
+
+
+def tell_again(turn: Turn, row: AlertRow, person: Person) -> None:
+    """An open alert once more, to somebody whom it did not reach."""
+    _send(turn, row, person, alert_text(turn.session, row, person))
+
+
+def coach_gone(turn: Turn, coach: Person) -> None:
+    """The coach cannot be reached: what is open goes to the second contact at once."""
+    query = select(AlertRow).where(
+        AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
+    )
+    for row in turn.session.exec(query.order_by(col(AlertRow.id))).all():
+        _bring_in_contact(turn, row, coach, words.unreachable)
+
+
+def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
+    """The newest message that told this person of the alert."""
+    query = (
+        select(OutboxRow)
+        .where(OutboxRow.topic == topic_of(row, person))
+        .order_by(col(OutboxRow.id).desc())
+    )
+    return session.exec(query).first()
+
+
+def settle_message(
+    turn: Turn, row: AlertRow, person: Person, text: str, buttons: Buttons = ()
+) -> None:
+    """Rewrite the newest message about this alert, with these buttons in place of its own."""
+    message = latest_message(turn.session, row, person)
+    if message is not None and message.status not in ("dropped", "failed"):
+        edit(
+            turn.session, chat_id=person.chat_id, outbox_id=message.id, text=text, buttons=buttons,
+            now=turn.now,
+        )  # fmt: skip
+
+
+def subject_of(row: AlertRow) -> str:
+    return f"alert:{row.id}"
+
+
+def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
+    """The alert as this reader sees it."""
+    profile = profile_of(session, row.athlete_id)
+    assert profile is not None
+    return words.alert(
+        name=get_person(session, row.athlete_id).first_name,
+        flag=row.flag,
+        level=Level(row.level),
+        facts=row.facts,
+        opened_at=row.opened_at,
+        zone=profile.zone,
+        weight_unit=profile.weight_unit,
+        volume_unit=profile.volume_unit,
+        own=reader.id == row.athlete_id,
+        settled=settled,
+    )
+
+
+def ping(turn: Turn, row: AlertRow) -> None:
+    coach = get_person(turn.session, row.coach_id)
+    if row.level == Level.ADVISORY:
+        _note_advisory(turn, row, coach)
+        return
+    for person in told_of(turn.session, row):
+        with speaking_to(person):
+            _send(turn, row, person, alert_text(turn.session, row, person))
+    _put_repeat(turn, row)
+    own = row.coach_id == row.athlete_id
+    if not coach.reachable:
+        _bring_in_contact(turn, row, coach, words.unreachable)
+    elif own and row.level == Level.WARNING:
+        _bring_in_contact(turn, row, coach, words.on_their_own)
+
+
+def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
+    profile = profile_of(turn.session, row.athlete_id)
+    assert profile is not None
+    for person in (coach, *second_coaches(turn.session, profile, rights=Rights.FULL)):
+        if person.id == row.athlete_id and row.flag == MISSED:
+            continue  # told as the athlete already
+        with speaking_to(person):
+            notes.tell(turn, person, row.athlete_id, alert_text(turn.session, row, person))
+
+
+def _bring_in_contact(
+    turn: Turn, row: AlertRow, coach: Person, why_of: Callable[[str], str]
+) -> None:
+    """Send the alert to the second contact too, once, and tell the athlete how things stand.
+
+    `why_of` says, with the coach's name, why it is not the coach alone who is told.
+    """
+    if row.second_contact_at is not None:
+        return
+    contact = second_contact(turn.session, coach)
+    if contact is not None and not contact.reachable:
+        contact = None
+    with speaking_to(coach):
+        why = why_of(coach.first_name)  # as the coach will read it in the history
+    if contact is not None:
+        row.second_contact_at = turn.now
+        turn.session.add(row)
+        with speaking_to(contact):
+            text = words.to_contact(
+                why_of(coach.first_name), alert_text(turn.session, row, contact)
+            )
+            _send(turn, row, contact, text)
+        keep_step(turn, row, Change.SECOND_CONTACT_TOLD, contact=contact.first_name, why=why)
+    else:
+        keep_step(turn, row, Change.NO_SECOND_CONTACT_TO_TELL, why=why)
+    if row.coach_id != row.athlete_id:
+        athlete = get_person(turn.session, row.athlete_id)
+        with speaking_to(athlete):
+            others = _others(turn.session, row, contact)
+            say_to(
+                turn,
+                athlete,
+                words.athlete_told_no_answer(
+                    why_of(coach.first_name), others, urgent=row.level == Level.WARNING
+                ),
+                dedupe=f"alert-no-answer:{row.id}",
+            )
+
+
+def _others(session: Session, row: AlertRow, contact: Person | None) -> list[str]:
+    """The names of those beside the coach who have been told."""
+    others = [*_fellows(session, row), *([contact] if contact is not None else [])]
+    return list(dict.fromkeys(person.first_name for person in others))
+
+
+def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
+    """The alert as a new message, which takes the button over from the message before it."""
+    before = latest_message(turn.session, row, person)
+    sent = say_to(
+        turn,
+        person,
+        text,
+        buttons=[[acknowledge_button(row)]],
+        topic=topic_of(row, person),
+        dedupe=f"{topic_of(row, person)}:{turn.now.isoformat()}",
+        urgency=Urgency.URGENT,
+    )
+    if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
+        edit(
+            turn.session, chat_id=person.chat_id, outbox_id=before.id, now=turn.now,
+            text=before.payload["text"],
+        )  # fmt: skip
+    if person.id == row.coach_id:
+        row.outbox_id = sent.id
+        turn.session.add(row)
+
+
+def acknowledge_button(row: AlertRow) -> Button:
+    return Button(words.acknowledge_button(), f"alert:ack:{row.id}")
+
+
+def _pace(row: AlertRow) -> Pace:
+    return CALM_PACE if _is_calm(row) else PACES[Level(row.level)]
+
+
+def _is_calm(row: AlertRow) -> bool:
+    """A half-empty bottle, or words of which nobody knows what they might mean: asked by day, and
+    no second contact is fetched. A doubt about a certain complaint, or one that sounds like an
+    emergency or like despair, keeps the pace of a caution.
+    """
+    vague = row.flag == FlagId.DOUBT and row.facts.get("sounds_like") == Concern.BODY
+    return (row.flag in CALM or vague) and row.level != Level.WARNING
+
+
+def _at_night(turn: Turn, row: AlertRow, coach: Person) -> bool:
+    """Whether the coach sleeps: their quiet hours, or late and early where the athlete is."""
+    profile = profile_of(turn.session, row.athlete_id)
+    zone = ZoneInfo((profile.zone if profile else None) or "UTC")
+    hour = turn.now.astimezone(zone).hour
+    return notes.quiet_now(turn, coach) or not DAY_FROM <= hour < DAY_TO
+
+
+def _put_repeat(turn: Turn, row: AlertRow) -> None:
+    pace = _pace(row)
+    wait = pace.then_every if row.repeats >= pace.contact_after else pace.every
+    agenda.put(
+        turn.session,
+        subject=subject_of(row),
+        local_date=row.date,
+        kind=f"{REPEAT}:{row.repeats + 1}",
+        due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
+        again=True,
+    )
+
+
+def topic_of(row: AlertRow, person: Person) -> str:
+    """What all messages that tell this person of the alert are on."""
+    return f"alert:{row.id}:{person.id}"
+
+
+def _fellows(session: Session, row: AlertRow) -> list[Person]:
+    profile = profile_of(session, row.athlete_id)
+    if profile is None or profile.coach_id != row.coach_id:
+        return []
+    return second_coaches(session, profile)
+
+
+def keep_step(turn: Turn, row: AlertRow, what: Change, **detail: object) -> None:
+    """A step of the alert's life, for the history."""
+    record(
+        turn, row.athlete_id, what, by=None, alert=row.id, flag=row.flag,
+        level=row.level, day=row.date.isoformat(), **detail,
+    )  # fmt: skip

@@ -1,0 +1,13 @@
+"""A coach's own numbers: their command and buttons."""
+
+from __future__ import annotations
+
+from bot.coach_numbers import view, words
+from bot.core.routes import COACH, Command, Tap
+from bot.dialogue.feature import Feature
+
+FEATURE = Feature(
+    id="coach_numbers",
+    commands=(Command("numbers", COACH, view.show, words.menu, rank=175),),
+    taps=(Tap("nb", COACH, view.tapped),),
+)

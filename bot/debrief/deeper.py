@@ -1,0 +1,145 @@
+"""The closer look at a week that is over, from rows to what the engine makes of them."""
+
+from __future__ import annotations
+
+from datetime import timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.core.callbacks import answer
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.debrief import words, words_deeper
+from bot.debrief.flow import PLACING
+from bot.debrief.past_week import BehindWeek, newest_behind
+from bot.debrief.rows import debrief_row
+from bot.dialogue import asking
+from bot.people.changes import Change
+from bot.people.people import get_person, own_athlete, record
+from bot.people.telling import say_to
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
+from bot.words import common
+from engine.decision.foresight import as_it_went
+from engine.planning.hindsight import Moved, foreseen, rules_weighed
+from engine.planning.learning import taught
+from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.next_time import next_time
+from engine.values.athlete import Athlete
+from engine.values.case import PastWeek
+from engine.values.look import Look
+
+DAY = timedelta(days=1)
+
+
+def show(turn: OnAthlete) -> None:
+    """The button under a debrief."""
+    answer(turn)
+    found = newest_behind(turn, turn.profile)
+    own = turn.person.id == turn.profile.person_id
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    if found is None:
+        say_to(turn, turn.person, words.none_yet(name, own=own))
+        return
+    buttons: Buttons = ()
+    if found.event.kind == "show":
+        placing = Button(words_deeper.placing_button(), f"c:placing:{turn.profile.person_id}")
+        buttons = [[placing]]
+    text = _text(turn.session, turn.profile, found, words.head(
+        name, found.event.kind, found.event.day, own=own
+    ))  # fmt: skip
+    say_to(turn, turn.person, text, buttons=buttons)
+
+
+def ask_placing(turn: OnAthlete) -> None:
+    """The button under the closer look at a show."""
+    answer(turn)
+    found = newest_behind(turn, turn.profile)
+    own = turn.person.id == turn.profile.person_id
+    name = get_person(turn.session, turn.profile.person_id).first_name
+    if found is None:
+        say_to(turn, turn.person, words.none_yet(name, own=own))
+        return
+    asking.open_question(
+        turn, turn.person, PLACING, subject_id=turn.profile.person_id,
+        answers={"_event": found.event.id, "_name": name, "_own": own},
+    )  # fmt: skip
+
+
+def placing_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """Kept with the week."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    event = turn.session.get(EventRow, question.answers["_event"])
+    if event is None or event.athlete_id != profile.person_id:
+        return
+    row = debrief_row(turn.session, event)
+    row.placing = question.answers["text"]
+    turn.session.add(row)
+    record(turn, profile.person_id, Change.PLACING, by=coach.id, event=event.id)
+    say_to(turn, coach, words_deeper.placing_kept())
+
+
+def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: str) -> str:
+    event, row = found.event, debrief_row(session, found.event)
+    athlete, baseline = athlete_of(profile), baseline_of(profile)
+    weeks = _weeks(session, event)
+    lessons = taught(athlete, baseline, weeks)
+    moved = [
+        Moved(day.days_out, found.why[day.days_out], day.target.carb_g, day.set_g)
+        for day in found.days
+        if day.days_out in found.why and day.days_out > 0
+    ]
+    weighed = rules_weighed(athlete, baseline, weeks, moved)
+    three = next_time(
+        found.debrief,
+        Look(event.look) if event.look else None,
+        lessons[-1].after if lessons else None,
+        _load(session, event, athlete, profile, weeks),
+        weighed,
+    )
+    seen = words_deeper.foreseen_lines(foreseen(_decisions(session, event), weeks[-1]), event.look)
+    parts = [
+        words_deeper.head(title),
+        words_deeper.what_it_taught(lessons[-1] if lessons else None),
+        seen,
+        words_deeper.rules_lines(weighed),
+        words_deeper.kept_lines(found.days, row.placing, row.coach_note),
+        words_deeper.next_time(three),
+        words_deeper.rests_on(),
+    ]
+    return "\n\n".join(part for part in parts if part)
+
+
+def _weeks(session: Session, event: EventRow) -> tuple[PastWeek, ...]:
+    """The weeks up to and with this one, oldest first."""
+    return weeks_before(session, event.athlete_id, event.day + DAY)
+
+
+def _load(
+    session: Session,
+    event: EventRow,
+    athlete: Athlete,
+    profile: AthleteProfile,
+    weeks: tuple[PastWeek, ...],
+) -> NextLoad | None:
+    try:
+        limits = current_limits(session, event, athlete)
+    except ValueError:  # the body mass on file allows them no more
+        limits = None
+    try:
+        return next_load(athlete, baseline_of(profile), as_it_went(weeks[-1]), weeks, limits)
+    except (NothingLearnt, ModelMisfit):
+        return None
+
+
+def _decisions(session: Session, event: EventRow) -> list[dict[str, object]]:
+    """The decisions of that week's mornings that stood, as stored, oldest first."""
+    query = select(DecisionRow).where(
+        DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
+    )
+    rows = session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id)))
+    return [dict(row.decision) for row in rows]

@@ -1,0 +1,8 @@
+"""The page to hand over: its view of a card."""
+
+from __future__ import annotations
+
+from bot.dialogue.feature import Feature
+from bot.handout import handing_over
+
+FEATURE = Feature(id="handout", on_card={"handout": handing_over.show})

@@ -1,0 +1,184 @@
+"""A page of PDF with its structure told: headings, paragraphs, lists and tables in reading order.
+
+fpdf2 writes the file and embeds the letters; what it does not do is tag text (ISO 32000-1, 14.7 and
+14.8), so that is done here: each piece of text is a marked sequence that an element of the structure
+tree names. What only decorates is marked as an artifact, which readers leave out.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from contextlib import contextmanager
+from datetime import datetime
+from pathlib import Path
+
+from fpdf import FPDF, ViewerPreferences
+from fpdf.enums import XPos, YPos
+from fpdf.structure_tree import StructElem, StructureTreeBuilder
+from fpdf.syntax import PDFArray
+
+FAMILY = "DejaVu"
+MARGIN_MM = 15.0
+INK, QUIET, RULE = (26, 26, 26), (85, 82, 76), (203, 197, 184)
+
+
+class _Top(PDFArray):
+    """Every element of the tree, of which only those of the first floor are children of the document.
+
+    fpdf2 gives each element of this list its page and its number; it knows one floor alone.
+    """
+
+    def __init__(self, document: StructElem) -> None:
+        super().__init__()
+        self._document = document
+
+    def serialize(self, **kwargs: object) -> str:  # type: ignore[override]
+        first = PDFArray(one for one in self if one.p is self._document)
+        return first.serialize(**kwargs)  # type: ignore[arg-type]
+
+
+class _Tree(StructureTreeBuilder):
+    """A tree of any depth."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.doc_struct_elem.k = _Top(self.doc_struct_elem)
+
+    def add(self, page: int, kind: str, within: StructElem | None, mcid: int | None) -> StructElem:
+        parent = within or self.doc_struct_elem
+        element = StructElem(
+            struct_type=f"/{kind}", parent=parent, kids=[] if mcid is None else [mcid],
+            page_number=page,
+        )  # fmt: skip
+        self.doc_struct_elem.k.append(element)
+        if within is not None:
+            within.k.append(element)
+        if mcid is not None:
+            self.spid_per_page_number.setdefault(page, 0)
+            # The place in this list is the number that the marked sequence has.
+            self.struct_tree_root.parent_tree.nums[0].append(element)
+        return element
+
+
+class TaggedPage:
+    """One page of A4, written from the top down. `language`: as BCP 47 has it ("de")."""
+
+    def __init__(self, *, title: str, author: str, language: str, made_at: datetime) -> None:
+        pdf = FPDF(format="A4")
+        pdf.set_margin(MARGIN_MM)
+        pdf.set_auto_page_break(False)
+        pdf.struct_builder = self._tree = _Tree()
+        pdf.set_lang(language)
+        pdf.set_title(title)
+        pdf.set_author(author)
+        pdf.set_creation_date(made_at)
+        pdf.viewer_preferences = ViewerPreferences(display_doc_title=True)
+        for style, file in (("", "DejaVuSans.ttf"), ("B", "DejaVuSans-Bold.ttf")):
+            pdf.add_font(FAMILY, style, _letters() / file)
+        pdf.add_page()
+        pdf.pages[1].struct_parents = 0
+        self._pdf, self._marked = pdf, 0
+
+    @property
+    def left(self) -> float:
+        """Millimetres that are left above the lower margin."""
+        return float(self._pdf.h - MARGIN_MM - self._pdf.get_y())
+
+    def heading(self, text: str, *, level: int, size: float) -> None:
+        self._gap(size * 0.12)
+        self._block(f"H{level}", text, size=size, bold=True)
+        self._gap(size * 0.08)
+
+    def paragraph(self, text: str, *, size: float, quiet: bool = False) -> None:
+        self._block("P", text, size=size, quiet=quiet)
+        self._gap(size * 0.12)
+
+    def points(self, lines: Sequence[str], *, size: float) -> None:
+        """A list, each line with its dash."""
+        outer = self._tree.add(1, "L", None, None)
+        for line in lines:
+            item = self._tree.add(1, "LI", outer, None)
+            self._font(size)
+            with self._marks("Lbl", item):
+                self._pdf.cell(4, size * 0.5, "–", new_x=XPos.RIGHT, new_y=YPos.TOP)
+            body = self._tree.add(1, "LBody", item, None)
+            self._block("P", line, size=size, within=body, indent=4)
+        self._gap(size * 0.12)
+
+    def table(
+        self, head: Sequence[str], rows: Sequence[Sequence[str]], *, widths: Sequence[float],
+        size: float,
+    ) -> None:  # fmt: skip
+        """The first column names its row. `widths`: shares of the page's width."""
+        outer = self._tree.add(1, "Table", None, None)
+        whole = self._pdf.epw
+        for number, row in enumerate([head, *rows]):
+            line = self._tree.add(1, "TR", outer, None)
+            top = self._pdf.get_y()
+            self._font(size, bold=number == 0)
+            for column, (cell, share) in enumerate(zip(row, widths, strict=True)):
+                kind = "TH" if number == 0 or column == 0 else "TD"
+                with self._marks(kind, line):
+                    self._pdf.cell(
+                        whole * share, size * 0.58, self._fitted(cell, whole * share - 1),
+                        align="L" if column == 0 or column == len(row) - 1 else "R",
+                        new_x=XPos.RIGHT, new_y=YPos.TOP,
+                    )  # fmt: skip
+            self._pdf.set_xy(MARGIN_MM, top + size * 0.58)
+            if number == 0:
+                self._rule()
+        self._gap(size * 0.25)
+
+    def content(self) -> bytes:
+        return bytes(self._pdf.output())
+
+    def _block(
+        self, kind: str, text: str, *, size: float, bold: bool = False, quiet: bool = False,
+        within: StructElem | None = None, indent: float = 0.0,
+    ) -> None:  # fmt: skip
+        self._font(size, bold=bold, quiet=quiet)
+        self._pdf.set_x(MARGIN_MM + indent)
+        with self._marks(kind, within):
+            self._pdf.multi_cell(
+                self._pdf.epw - indent, size * 0.5, text, align="L",
+                new_x=XPos.LMARGIN, new_y=YPos.NEXT,
+            )  # fmt: skip
+
+    def _font(self, size: float, *, bold: bool = False, quiet: bool = False) -> None:
+        self._pdf.set_font(FAMILY, "B" if bold else "", size)
+        self._pdf.set_text_color(*(QUIET if quiet else INK))
+
+    def _fitted(self, text: str, room: float) -> str:
+        while text and self._pdf.get_string_width(text) > room:
+            text = f"{text.rstrip('…')[:-1].rstrip()}…" if len(text) > 2 else ""
+        return text
+
+    def _gap(self, millimetres: float) -> None:
+        self._pdf.set_xy(MARGIN_MM, self._pdf.get_y() + millimetres)
+
+    def _rule(self) -> None:
+        y = self._pdf.get_y()
+        with self._decoration():
+            self._pdf.set_draw_color(*RULE)
+            self._pdf.line(MARGIN_MM, y, MARGIN_MM + self._pdf.epw, y)
+
+    @contextmanager
+    def _marks(self, kind: str, within: StructElem | None) -> Iterator[None]:
+        self._tree.add(1, kind, within, self._marked)
+        self._pdf._out(f"/{kind} <</MCID {self._marked}>> BDC")
+        self._marked += 1
+        yield
+        self._pdf._out("EMC")
+
+    @contextmanager
+    def _decoration(self) -> Iterator[None]:
+        self._pdf._out("/Artifact BMC")
+        yield
+        self._pdf._out("EMC")
+
+
+def _letters() -> Path:
+    """The typeface that comes with matplotlib: the same letters on every machine."""
+    from matplotlib import get_data_path  # noqa: PLC0415
+
+    return Path(get_data_path()) / "fonts" / "ttf"

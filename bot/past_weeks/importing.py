@@ -1,0 +1,404 @@
+"""Past weeks from a sheet: a dry run, a yes, and they count as weeks that are over.
+
+They become what weeks that were lived here leave behind (event, plan, figures set, mornings), without
+a decision, since none was made. Nothing of them is sent to anybody.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from datetime import date, timedelta
+from typing import Any
+from zoneinfo import ZoneInfo
+
+from sqlalchemy import delete
+from sqlmodel import Session, col, select
+
+from bot.core import instants
+from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.context import Context, Document
+from bot.core.outbox import Button, send_document
+from bot.core.turn import OnAthlete, Turn
+from bot.dialogue import asking
+from bot.past_weeks import words, writing
+from bot.past_weeks.flow import IMPORT
+from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, carbs_of, read_past_weeks
+from bot.people.changes import Change
+from bot.people.people import get_person, local_date, own_athlete, record
+from bot.people.telling import say_to
+from bot.sheets import words as sheet_words
+from bot.sheets.format.grid import Grid
+from bot.sheets.format.reading import SheetProblems, Wrong
+from bot.store.base import id_of
+from bot.store.tables import metadata
+from bot.store.tables.past_weeks import PastImportRow
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
+from bot.week.load import PAST_WEEKS, baseline_of, plan_days
+from bot.words import coach_figures as figures
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+
+MAKE = "past-weeks-sheet"
+#: The plan of such a week has no shape that was drafted.
+SHAPE = "imported"
+#: A weight further off than this from the body mass told at the start is asked about: a slip of units.
+FAR_SHARE = 0.3
+WEEK = timedelta(days=max(PLAN_DAYS))
+DAY = timedelta(days=1)
+
+
+def show(turn: OnAthlete) -> None:
+    """Buttons "c:past:ATHLETE[:FORMAT]": what was imported, and an empty sheet."""
+    answer(turn)
+    profile, name = turn.profile, get_person(turn.session, turn.profile.person_id).first_name
+    own, number = turn.person.id == profile.person_id, profile.person_id
+    if not profile.baseline or profile.body_mass_kg is None:
+        say_to(turn, turn.person, words.not_onboarded(name))
+        return
+    form = turn.arguments[0] if turn.arguments else ""
+    if form in writing.FORMATS:
+        send_document(
+            turn.session, chat_id=turn.person.chat_id, now=turn.now,
+            document={
+                "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
+                "last": (local_date(profile, turn.context) - DAY).isoformat(),
+            },
+            caption=words.caption(name, own=own),
+        )  # fmt: skip
+        return
+    here = _imports(turn.session, number)
+    told = [_batch(turn, profile, row) for row in here]
+    empty = [
+        Button(words.sheet_button(form), f"c:past:{number}:{form}") for form in writing.FORMATS
+    ]
+    back_ = [
+        Button(
+            words.back_button(_day(profile, row), len(row.days)), f"c:past-back:{number}:{row.id}"
+        )
+        for row in here
+    ]
+    buttons = [empty, *([one] for one in back_)]
+    say_to(turn, turn.person, "\n\n".join([words.offer(name, own=own), *told]), buttons=buttons)
+
+
+def make(turn: Turn, named: dict[str, Any]) -> Document | None:
+    """The empty sheet."""
+    reader = turn.session.get(Person, named["reader"])
+    profile = own_athlete(turn.session, reader, named["athlete"]) if reader is not None else None
+    if profile is None:
+        return None
+    name = get_person(turn.session, profile.person_id).first_name
+    last, form = date.fromisoformat(named["last"]), str(named["format"])
+    content = writing.empty_sheet(name, profile.person_id, last, form)
+    return Document(f"past-weeks.{form}", content)
+
+
+@dataclass(frozen=True, slots=True)
+class Unpacked:
+    """What a sheet holds, or everything that is wrong with it."""
+
+    weeks: PastWeeks | None = None
+    wrong: tuple[Wrong, ...] = ()
+
+
+def unpack(grid: Grid, context: Context) -> Unpacked:
+    """Read a sheet, outside any transaction."""
+    try:
+        return Unpacked(read_past_weeks(grid, context.now.date()))
+    except SheetProblems as problems:
+        return Unpacked(wrong=tuple(problems.found))
+
+
+def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
+    """A filled-in sheet: say what it holds, or what is wrong, by cell; nothing is kept yet."""
+    outcome = unpacked.weeks
+    if outcome is None:
+        _say_wrong(turn, coach, unpacked.wrong)
+        return
+    profile = own_athlete(turn.session, coach, outcome.athlete_id)
+    if profile is None:
+        say_to(turn, coach, sheet_words.not_yours())
+        return
+    name = get_person(turn.session, profile.person_id).first_name
+    own = coach.id == profile.person_id
+    if not profile.baseline or profile.body_mass_kg is None:
+        say_to(turn, coach, words.not_onboarded(name))
+        return
+    wrong = list(_misfits(turn, profile, outcome))
+    if wrong:
+        _say_wrong(turn, coach, wrong)
+        return
+    lines = [
+        words.line(week.kind, week.day, _mornings(week), _load(week), week.look)
+        for week in outcome.weeks
+    ]
+    asking.open_question(
+        turn, coach, IMPORT, subject_id=profile.person_id,
+        answers={
+            "_said": words.dry_run(name, lines, PAST_WEEKS, own=own),
+            "_weeks": [_as_kept(week) for week in outcome.weeks],
+        },
+    )  # fmt: skip
+
+
+def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    """All of the weeks in one go, or none."""
+    profile = own_athlete(turn.session, coach, question.about)
+    if profile is None or not question.answers["take"]:
+        say_to(turn, coach, words.left())
+        return
+    weeks = [_from_kept(week) for week in question.answers["_weeks"]]
+    if list(_misfits(turn, profile, PastWeeks(profile.person_id, tuple(weeks)))):
+        say_to(turn, coach, words.moved_on())
+        return
+    made: dict[str, list[int]] = {}
+    for week in weeks:
+        for row in _rows(turn, coach, profile, week):
+            made.setdefault(str(row.__tablename__), []).append(id_of(row))
+    days = [week.day.isoformat() for week in weeks]
+    kept = PastImportRow(
+        athlete_id=profile.person_id, by_id=id_of(coach), at=turn.now, rows=made, days=days
+    )
+    turn.session.add(kept)
+    turn.session.flush()
+    record(
+        turn, profile.person_id, Change.WEEKS_IMPORTED, by=coach.id,
+        of=kept.id, days=days,
+    )  # fmt: skip
+    say_to(turn, coach, words.imported(len(weeks)))
+
+
+def ask_back(turn: OnAthlete) -> None:
+    """Buttons "c:past-back:ATHLETE:ID": what goes, and a second tap."""
+    answer(turn)
+    row = _import(turn)
+    if row is None:
+        say_to(turn, turn.person, words.gone_already())
+        return
+    number = turn.profile.person_id
+    yes = Button(words.back_yes_button(), f"c:past-back-yes:{number}:{row.id}")
+    no = Button(words.back_no_button(), f"c:past-back-no:{number}:{row.id}")
+    ask_sure(turn, turn.person, words.back_sure(_batch(turn, turn.profile, row)), yes, no)
+
+
+def back(turn: OnAthlete) -> None:
+    """Everything that the sheet made goes again, with what came to hang on its events since."""
+    answer(turn)
+    row = _import(turn)
+    if row is None:
+        rewrite(turn, words.gone_already())
+        return
+    _take_out(turn.session, row)
+    row.rows, row.taken_back_at = {}, turn.now
+    turn.session.add(row)
+    record(
+        turn, turn.profile.person_id, Change.IMPORT_TAKEN_BACK, by=turn.person.id,
+        of=row.id, days=row.days,
+    )  # fmt: skip
+    rewrite(turn, words.taken_back(len(row.days)))
+
+
+def keep(turn: OnAthlete) -> None:
+    answer(turn)
+    rewrite(turn, words.kept())
+
+
+def imported_events(session: Session, athlete_id: int) -> set[int]:
+    """The events of an athlete that came from a sheet."""
+    rows = _imports(session, athlete_id)
+    return {number for row in rows for number in row.rows.get(EventRow.__tablename__, [])}
+
+
+def _take_out(session: Session, row: PastImportRow) -> None:
+    events = row.rows.get(EventRow.__tablename__, [])
+    for table in reversed(metadata.sorted_tables):
+        if "event_id" in table.c and events:
+            session.connection().execute(delete(table).where(table.c.event_id.in_(events)))
+        if table.name in row.rows:
+            ids = row.rows[table.name]
+            session.connection().execute(delete(table).where(table.c.id.in_(ids)))
+    session.expire_all()
+
+
+# What may come in
+
+
+def _misfits(turn: Turn, profile: AthleteProfile, read: PastWeeks) -> Iterator[Wrong]:
+    """What this athlete's own rows, or the calendar, do not leave room for."""
+    today = local_date(profile, turn.context)
+    events = [
+        event.day
+        for event in turn.session.exec(
+            select(EventRow).where(EventRow.athlete_id == profile.person_id)
+        )
+        if event.active or _lived(turn.session, event)
+    ]
+    for index, week in enumerate(read.weeks):
+        where = next((read.cells[day.date] for day in week.days if day.date in read.cells), "")
+        if week.day >= today:
+            yield Wrong(where, "past-not-over")
+        near = [*events, *(other.day for other in read.weeks[:index])]
+        for other in near:
+            if abs((other - week.day).days) <= WEEK.days:
+                yield Wrong(where, "past-overlaps", {"day": figures.day(other)})
+        for day in _days_with_rows(week):
+            if _taken(turn.session, profile.person_id, day):
+                yield Wrong(read.cells.get(day, where), "past-answered")
+        now = profile.body_mass_kg or 0.0
+        for one in week.days:
+            kg = one.figures.get("weight_kg")
+            if kg is not None and abs(kg - now) > FAR_SHARE * now:
+                yield Wrong(
+                    read.cells.get(one.date, where), "past-far-weight",
+                    {
+                        "given": figures.weight(kg, profile.weight_unit),
+                        "now": figures.weight(now, profile.weight_unit),
+                    },
+                )  # fmt: skip
+
+
+def _lived(session: Session, event: EventRow) -> bool:
+    """Whether anybody answered anything in the week of an event that is over or was moved."""
+    query = select(CheckInRow.id).where(
+        CheckInRow.athlete_id == event.athlete_id,
+        CheckInRow.date > event.day - WEEK,
+        CheckInRow.date <= event.day,
+    )
+    return session.exec(query).first() is not None
+
+
+def _taken(session: Session, athlete_id: int, day: date) -> bool:
+    for table in (CheckInRow, DaySetRow):
+        query = select(table.id).where(table.athlete_id == athlete_id, table.date == day)
+        if session.exec(query).first() is not None:
+            return True
+    return False
+
+
+def _days_with_rows(week: PastWeekRead) -> list[date]:
+    return sorted({*(day.date for day in week.days), *_morning_figures(week)})
+
+
+# What becomes of them
+
+
+def _rows(
+    turn: Turn, coach: Person, profile: AthleteProfile, week: PastWeekRead
+) -> Iterator[EventRow | PlanRow | DaySetRow | CheckInRow]:
+    """Event, plan, figures set and mornings, each stored."""
+    by, at = id_of(coach), turn.now
+    event = EventRow(
+        athlete_id=profile.person_id, kind=week.kind, day=week.day, zone=profile.zone or "UTC",
+        active=False, look=week.look, set_by=by, set_at=at,
+    )  # fmt: skip
+    yield _stored(turn, event)
+    plan = _plan(profile, week)
+    yield _stored(
+        turn,
+        PlanRow(event_id=id_of(event), shape=SHAPE, days=plan_days(plan), set_by=by, set_at=at),
+    )
+    for day in week.days:
+        if "carb_set_g" in day.figures:
+            yield _stored(
+                turn,
+                DaySetRow(
+                    athlete_id=profile.person_id, date=day.date, by="coach", set_at=at,
+                    carb_g=day.figures["carb_set_g"],
+                ),
+            )  # fmt: skip
+    for date_, told in sorted(_morning_figures(week).items()):
+        answered_at = instants.local_instant(date_, profile.prompt_time, profile.zone or "UTC")
+        yield _stored(
+            turn,
+            CheckInRow(athlete_id=profile.person_id, date=date_, answered_at=answered_at, **told),
+        )
+
+
+def _stored(turn: Turn, row: Any) -> Any:
+    turn.session.add(row)
+    turn.session.flush()
+    return row
+
+
+def _plan(profile: AthleteProfile, week: PastWeekRead) -> PeakPlan:
+    """What was to be eaten, as far as it is known; protein, fat and water else as they always are."""
+    usual = baseline_of(profile)
+    days = []
+    for day in week.days:
+        carb_g = carbs_of(day)
+        if carb_g is not None:
+            days.append(
+                DayTarget(
+                    days_out=(week.day - day.date).days, carb_g=carb_g,
+                    protein_g=day.figures.get("protein_g", usual.protein_g),
+                    fat_g=day.figures.get("fat_g", usual.fat_g), water_l=usual.water_l,
+                )
+            )  # fmt: skip
+    return PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out)))
+
+
+_OF_THE_MORNING = ("weight_kg", "fullness", "sharpness", "gut", "sleep_h", "note")
+_OF_THE_DAY_BEFORE = ("carb_eaten_g", "water_l")
+
+
+def _morning_figures(week: PastWeekRead) -> dict[date, dict[str, Any]]:
+    """Answers by morning: what was eaten and drunk on a day is told on the next."""
+    found: dict[date, dict[str, Any]] = {}
+    for day in week.days:
+        for keys, morning in ((_OF_THE_MORNING, day.date), (_OF_THE_DAY_BEFORE, day.date + DAY)):
+            told = {key: day.figures[key] for key in keys if key in day.figures}
+            if told:
+                found.setdefault(morning, {}).update(told)
+    return found
+
+
+def _mornings(week: PastWeekRead) -> int:
+    return sum("weight_kg" in day.figures or "fullness" in day.figures for day in week.days)
+
+
+def _load(week: PastWeekRead) -> float:
+    load = [day for day in week.days if (week.day - day.date).days in LOAD_DAYS]
+    return sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
+
+
+def _as_kept(week: PastWeekRead) -> dict[str, Any]:
+    return {
+        "day": week.day.isoformat(), "kind": week.kind, "look": week.look, "row": week.row,
+        "days": [[day.date.isoformat(), dict(day.figures)] for day in week.days],
+    }  # fmt: skip
+
+
+def _from_kept(kept: dict[str, Any]) -> PastWeekRead:
+    days = tuple(PastDay(date.fromisoformat(day), told) for day, told in kept["days"])
+    return PastWeekRead(
+        date.fromisoformat(kept["day"]), kept["kind"], kept["look"], days, kept["row"]
+    )
+
+
+def _imports(session: Session, athlete_id: int) -> list[PastImportRow]:
+    query = select(PastImportRow).where(
+        PastImportRow.athlete_id == athlete_id, col(PastImportRow.taken_back_at).is_(None)
+    )
+    return list(session.exec(query.order_by(col(PastImportRow.id))))
+
+
+def _import(turn: OnAthlete) -> PastImportRow | None:
+    named = turn.arguments[0] if turn.arguments else ""
+    here = _imports(turn.session, turn.profile.person_id)
+    return next((row for row in here if str(row.id) == named), None)
+
+
+def _batch(turn: Turn, profile: AthleteProfile, row: PastImportRow) -> str:
+    days = [date.fromisoformat(day) for day in row.days]
+    by = get_person(turn.session, row.by_id).first_name
+    return words.batch(_day(profile, row), by, days)
+
+
+def _day(profile: AthleteProfile, row: PastImportRow) -> date:
+    return row.at.astimezone(ZoneInfo(profile.zone or "UTC")).date()
+
+
+def _say_wrong(turn: Turn, coach: Person, wrong: Sequence[Wrong]) -> None:
+    lines = [(found.cell, words.wrong_cell(found.why, found.facts)) for found in wrong]
+    say_to(turn, coach, words.problems(lines))

@@ -1,0 +1,91 @@
+"""The sheet of past weeks: one row a day, several weeks one below the other.
+
+Past weeks of   Mira
+Athlete         A2
+
+Date        Event day   Event  Look on the day  Carbs planned (g)  ...  Weight (kg)  ...
+2026-03-01  2026-03-08  trial                   180
+...
+
+Event day, event and look need to stand in one row of a week; an empty cell is as the row above. What
+was eaten and drunk stands with the day on which it was; weight, fullness, sharpness, stomach and sleep
+with the morning of that day. A heading may name another unit, "Weight (lb)", and so may a cell.
+"""
+
+from __future__ import annotations
+
+import re
+from dataclasses import dataclass
+from enum import StrEnum
+
+from bot.words.languages import mark, tr
+
+SHEET_NAME = mark("Past weeks")
+PAST_WEEKS_OF, ATHLETE = mark("Past weeks of"), mark("Athlete")
+MOST_WEEKS = 20
+_ATHLETE = re.compile(r"a(\d{1,9})", re.IGNORECASE)
+
+
+class Reads(StrEnum):
+    """How the cells of a column are read."""
+
+    DAY = "day"
+    KIND = "kind"
+    LOOK = "look"
+    GRAMS = "grams"
+    WEIGHT = "weight"
+    VOLUME = "volume"
+    OF_TEN = "of-ten"
+    OF_FIVE = "of-five"
+    GUT = "gut"
+    HOURS = "hours"
+    WORDS = "words"
+
+
+@dataclass(frozen=True, slots=True)
+class Column:
+    """`units` are those that its heading may name, the first as we write it."""
+
+    key: str
+    heading: str
+    reads: Reads
+    units: tuple[str, ...] = ()
+    needed: bool = False
+
+    def titled(self, unit: str | None = None) -> str:
+        """ "Weight (kg)"; with `unit`, as if it were in that."""
+        said = unit or (self.units[0] if self.units else "")
+        return f"{tr(self.heading)} ({said})" if said else tr(self.heading)
+
+
+_WEIGHTS = ("kg", "lb", "st")
+_VOLUMES = ("L", "ml", "US fl oz", "imp fl oz")
+DATE, EVENT_DAY, KIND, LOOK = "date", "event_day", "kind", "look"
+COLUMNS = (
+    Column(DATE, mark("Date"), Reads.DAY, needed=True),
+    Column(EVENT_DAY, mark("Event day"), Reads.DAY, needed=True),
+    Column(KIND, mark("Event"), Reads.KIND),
+    Column(LOOK, mark("Look on the day"), Reads.LOOK),
+    Column("carb_planned_g", mark("Carbs planned"), Reads.GRAMS, ("g",)),
+    Column("carb_set_g", mark("Carbs set"), Reads.GRAMS, ("g",)),
+    Column("carb_eaten_g", mark("Carbs eaten"), Reads.GRAMS, ("g",)),
+    Column("protein_g", mark("Protein"), Reads.GRAMS, ("g",)),
+    Column("fat_g", mark("Fat"), Reads.GRAMS, ("g",)),
+    Column("water_l", mark("Water drunk"), Reads.VOLUME, _VOLUMES),
+    Column("weight_kg", mark("Weight"), Reads.WEIGHT, _WEIGHTS),
+    Column("fullness", mark("Fullness"), Reads.OF_TEN, ("1-10",)),
+    Column("sharpness", mark("Sharpness"), Reads.OF_FIVE, ("1-5",)),
+    Column("gut", mark("Stomach"), Reads.GUT),
+    Column("sleep_h", mark("Sleep"), Reads.HOURS, ("h",)),
+    Column("note", mark("Note"), Reads.WORDS),
+)
+
+
+def code_of(athlete_id: int) -> str:
+    """What names the athlete in the sheet: "A2"."""
+    return f"A{athlete_id}"
+
+
+def athlete_in(text: str) -> int | None:
+    found = _ATHLETE.fullmatch(text.strip())
+    return int(found[1]) if found else None

@@ -1,0 +1,255 @@
+"""What is said of weeks that lie in the past and come in as a sheet."""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping, Sequence
+from datetime import date
+from typing import Any
+
+from bot.sheets import words as sheet_words
+from bot.words import coach_figures as figures
+from bot.words.common import day_and_year, past_weeks_button
+from bot.words.languages import mark, tr, trn
+from bot.words.names import KIND_WORDS, word
+
+Facts = Mapping[str, str | float]
+
+
+def offer(name: str, *, own: bool) -> str:
+    who = (
+        tr("Earlier peak weeks teach the forecast how your body answers.")
+        if own
+        else tr("Earlier peak weeks teach the forecast how {name}'s body answers.", name=name)
+    )
+    return (
+        who
+        + " "
+        + tr(
+            "Fill in the sheet, one row a day, and send it back here as XLSX or CSV. I show you "
+            "what I read before I keep anything, and you can take it back as a whole."
+        )
+    )
+
+
+def sheet_button(form: str) -> str:
+    return tr("Empty sheet ({format})", format=form.upper())
+
+
+def caption(name: str, *, own: bool) -> str:
+    if own:
+        return tr("For your past weeks. Fill in what you know and send it back here.")
+    return tr("For {name}'s past weeks. Fill in what you know and send it back here.", name=name)
+
+
+def hint_lines() -> tuple[str, ...]:
+    """What stands beside the table of an empty sheet."""
+    return (
+        tr("One row a day, up to seven days before the event. Leave empty what you don't know."),
+        tr(
+            "Event day, event (show, shoot or trial) and look (flat, full or spilled over) are "
+            "needed in one row of each week."
+        ),
+        tr("Carbs are needed for the days 3, 2 and 1 before the event: planned, set or eaten."),
+        tr("Eaten and drunk: on the day itself. Weight and look answers: on that day's morning."),
+        tr("Other units: write them in the heading, such as {example}.", example=_other_unit()),
+    )
+
+
+def _other_unit() -> str:
+    return f"{tr('Weight')} (lb)"
+
+
+def line(kind: str, day: date, mornings: int, load_g: float, look: str | None) -> str:
+    """One week in the dry run."""
+    said = tr(
+        "{kind}, {day}: {mornings}, load {load}",
+        kind=figures.capital(tr(KIND_WORDS[kind])),
+        day=day_and_year(day),
+        mornings=trn("{number} morning", "{number} mornings", mornings),
+        load=figures.grams(load_g),
+    )
+    return f"{said}, {word(look)}" if look else f"{said}, {tr('no verdict on the look')}"
+
+
+def dry_run(name: str, lines: Sequence[str], used: int, *, own: bool) -> str:
+    head = tr("What I read for you:") if own else tr("What I read for {name}:", name=name)
+    parts = ["\n".join([head, *(f"- {one}" for one in lines)])]
+    if len(lines) > used:
+        parts.append(tr("All are kept; the forecast learns from the latest {count}.", count=used))
+    return "\n\n".join(parts)
+
+
+def ask_to_import(said: str) -> str:
+    return f"{said}\n\n{tr('Import these weeks?')}"
+
+
+def import_button() -> str:
+    return tr("Import them")
+
+
+def leave_button() -> str:
+    return tr("Don't import")
+
+
+def imported(count: int) -> str:
+    said = trn("Done: {number} past week is in.", "Done: {number} past weeks are in.", count)
+    learns = tr(
+        "The next check-in's forecast learns from them. To take them back, see {button}.",
+        button=past_weeks_button(),
+    )
+    return f"{said} {learns}"
+
+
+def left() -> str:
+    return tr("OK, nothing was imported.")
+
+
+def moved_on() -> str:
+    return tr(
+        "Something has changed since I showed you this, so I imported nothing. Please send the "
+        "sheet once more."
+    )
+
+
+def not_onboarded(name: str) -> str:
+    return tr(
+        "{name} has not answered the first questions yet; past weeks can come in after that.",
+        name=name,
+    )
+
+
+# What was imported, and taking it back
+
+
+def batch(day: date, by: str, events: Sequence[date]) -> str:
+    weeks = trn("{number} week", "{number} weeks", len(events))
+    return tr(
+        "Imported on {day} by {by}: {weeks} ({events})",
+        day=day_and_year(day),
+        by=by,
+        weeks=weeks,
+        events=", ".join(day_and_year(one) for one in events),
+    )
+
+
+def back_button(day: date, count: int) -> str:
+    weeks = trn("{number} week", "{number} weeks", count)
+    return tr("Take back: {weeks} of {day}", weeks=weeks, day=figures.day(day))
+
+
+def back_sure(said: str) -> str:
+    return tr(
+        "{said}.\n\nTake these weeks back? They go with all that came with them. Decisions made "
+        "since stay as they are.",
+        said=said,
+    )
+
+
+def back_yes_button() -> str:
+    return tr("Take them back")
+
+
+def back_no_button() -> str:
+    return tr("Keep them")
+
+
+def taken_back(count: int) -> str:
+    return trn("Done: {number} week is out again.", "Done: {number} weeks are out again.", count)
+
+
+def kept() -> str:
+    return tr("OK, they stay.")
+
+
+def gone_already() -> str:
+    return tr("These weeks are out already.")
+
+
+# What is wrong with single cells
+
+
+def _given(message: str) -> Callable[[Facts], str]:
+    return lambda facts: tr(message, given=f'"{facts.get("given", "")}"')
+
+
+def _plain(message: str) -> Callable[[Facts], str]:
+    return lambda facts: tr(message)
+
+
+WRONG: Mapping[str, Callable[[Facts], str]] = {
+    "past-no-athlete": _plain(
+        mark("I can't see whose weeks these are. Please use the sheet from the athlete's card")
+    ),
+    "past-no-headings": _plain(
+        mark('I can\'t find the row of headings with "Date" and "Event day"')
+    ),
+    "past-empty": _plain(mark("there is no day in the sheet yet")),
+    "past-too-many": lambda f: tr(
+        "more than {most} weeks; please send several sheets", most=f["most"]
+    ),
+    "past-heading-twice": _given(mark("the heading {given} is there twice")),
+    "past-date": _given(mark("{given} is not a date I can read; 2026-03-14 always works")),
+    "past-either-date": _plain(
+        mark(
+            "the dates could be day first or month first, and both make sense; please write "
+            "them like 2026-03-14"
+        )
+    ),
+    "past-date-twice": lambda f: tr("this day is in row {row} already", row=f["row"]),
+    "past-not-in-week": lambda f: (
+        tr("this day is after its event")
+        if float(f["days"]) < 0
+        else tr("this day is {days} days before its event; 7 at most", days=f["days"])
+    ),
+    "past-kind": _given(mark("{given}: I know show, shoot and trial")),
+    "past-look": _given(mark("{given}: I know flat, full and spilled over")),
+    "past-gut": _given(mark("{given}: I know fine, heavy and bad")),
+    "past-two-looks": _plain(mark("two different looks in one week")),
+    "past-two-kinds": _plain(mark("two different kinds of event in one week")),
+    "past-no-kind": _plain(mark("was it a show, a shoot or a trial?")),
+    "past-no-load": lambda f: tr(
+        "no carbs for {when}; the load days need them", when=figures.days_out(int(f["days_out"]))
+    ),
+    "past-no-mornings": _plain(mark("no weight and no fullness in this whole week")),
+    "past-not-over": _plain(mark("this event is not over yet")),
+    "past-overlaps": lambda f: tr(
+        "this week overlaps one that is here already ({day})", day=str(f["day"])
+    ),
+    "past-answered": _plain(mark("there is a check-in of this day already")),
+    "past-far-weight": lambda f: tr(
+        "{given} is far from the {now} given at the start; is the unit right?",
+        given=f["given"], now=f["now"],
+    ),
+}  # fmt: skip
+
+
+def wrong_cell(why: str, facts: Facts) -> str:
+    return WRONG[why](facts) if why in WRONG else sheet_words.wrong_cell(why, facts)
+
+
+def problems(lines: Sequence[tuple[str, str]]) -> str:
+    """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
+    shown = [
+        f"- {cell}: {what}" if cell else f"- {what}"
+        for cell, what in lines[: sheet_words.MOST_LINES]
+    ]
+    if len(lines) > sheet_words.MOST_LINES:
+        shown.append(tr("- and {count} more", count=len(lines) - sheet_words.MOST_LINES))
+    return tr(
+        "I imported nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
+        "that and send the file again.",
+        lines="\n".join(shown),
+    )
+
+
+# In the history
+
+
+def in_history(detail: Mapping[str, Any]) -> str:
+    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
+    return tr("imported past weeks from a sheet: {days}", days=days)
+
+
+def back_in_history(detail: Mapping[str, Any]) -> str:
+    days = ", ".join(day_and_year(date.fromisoformat(day)) for day in detail["days"])
+    return tr("took imported weeks back: {days}", days=days)

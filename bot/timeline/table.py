@@ -1,0 +1,13 @@
+"""Timeline: its commands, buttons, flows and timed duties."""
+
+from __future__ import annotations
+
+from bot.core.routes import ATHLETE, Command
+from bot.dialogue.feature import Feature
+from bot.timeline import seasons, words
+
+FEATURE = Feature(
+    id="timeline",
+    commands=(Command("season", ATHLETE, seasons.own, words.menu, rank=74),),
+    on_card={"timeline": seasons.of_athlete},
+)

@@ -1,0 +1,176 @@
+"""What is said around workbooks, and the words in their cells."""
+
+from __future__ import annotations
+
+from datetime import date
+
+from bot.words import figures
+from bot.words.common import files_button
+from bot.words.languages import mark, tr
+from bot.words.names import word
+
+FILE = "brimline"
+
+#: Who set a day's carbs.
+SET_BY = {"plan": mark("plan"), "decision": mark("check-in"), "coach": mark("coach")}
+STATUS = {
+    "in-force": mark("in force"),
+    "waiting": mark("waits for the coach"),
+    "approved": mark("approved"),
+    "other-figure": mark("coach set another figure"),
+    "plan-kept": mark("coach kept the plan"),
+    "lapsed": mark("not answered in time"),
+    "closed": mark("closed, coaching ended"),
+    "replaced": mark("replaced"),
+}
+TRAINING = {
+    "as-planned": mark("as planned"),
+    "less": mark("less than planned"),
+    "more": mark("more than planned"),
+    "none": mark("none"),
+}
+LIKING = {
+    "favourite": mark("favourite"),
+    "well": mark("liked"),
+    "so-so": mark("so-so"),
+    "never": mark("never"),
+}
+#: What a coach saw of a morning.
+LOOKS = {
+    "flat": mark("flat"),
+    "on course": mark("on course"),
+    "full": mark("full"),
+    "softening": mark("softening"),
+    "spilled over": mark("spilled over"),
+}
+FORMATS = {"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")}
+
+
+def set_by(by: str) -> str:
+    return tr(SET_BY[by])
+
+
+def status(status: str) -> str:
+    return tr(STATUS[status])
+
+
+def training_done(done: str | None) -> str:
+    return tr(TRAINING[done]) if done else ""
+
+
+def liking(liking: str) -> str:
+    return tr(LIKING[liking])
+
+
+def look_seen(look: str) -> str:
+    return tr(LOOKS[look])
+
+
+def week_label(kind: str, day: date) -> str:
+    """The heading of a week's column: "show 2027-05-09"."""
+    return f"{word(kind)} {day.isoformat()}"
+
+
+def week_number(number: int) -> str:
+    return tr("Week {number}", number=number)
+
+
+# The readme
+
+
+def readme_title() -> str:
+    return tr("Read me")
+
+
+def readme_headings() -> tuple[str, ...]:
+    return (
+        mark("Sheet"),
+        mark("Column"),
+        mark("Unit"),
+        mark("Key"),
+        mark("What it is"),
+    )
+
+
+def readme_lines(whose: str, made_on: str) -> tuple[str, ...]:
+    return (
+        tr("{whose}. Made on {day}.", whose=whose, day=made_on),
+        tr("An empty cell means: not told, or not known. It never means 0."),
+        tr("Dates are days on the athlete's own clocks, and so are times of day."),
+        tr("Weights are in kg and volumes in L, whatever units are set in the chat."),
+        tr("Chances come from a forecast that has never been tested on real peak weeks."),
+        tr("This is a record, not medical advice. It holds health data: keep it safe."),
+    )
+
+
+def whose_athlete(name: str) -> str:
+    return tr("Weeks, check-ins and targets of {name}", name=name)
+
+
+def whose_own() -> str:
+    return tr("Your weeks, check-ins and targets")
+
+
+def whose_all(coach: str) -> str:
+    return tr("All athletes of {coach}", coach=coach)
+
+
+def made_on(day: date) -> str:
+    return figures.date_in_figures(day)
+
+
+# In the chat
+
+
+def menu() -> str:
+    return tr("Check-ins, targets and weeks as files")
+
+
+def format_button(form: str) -> str:
+    return tr(FORMATS[form])
+
+
+def all_button(form: str) -> str:
+    return tr("All athletes: {format}", format=tr(FORMATS[form]))
+
+
+def ask_own() -> str:
+    return tr(
+        "Your check-ins, targets, decisions with their reasons, foods and weeks compared, as a "
+        "file. The workbook explains every column on its first sheet."
+    )
+
+
+def ask_athlete(name: str) -> str:
+    return tr(
+        "{name}'s check-ins, targets, decisions with their reasons, flags, foods and weeks "
+        "compared, as a file. The workbook explains every column on its first sheet.",
+        name=name,
+    )
+
+
+def ask_all() -> str:
+    return tr(
+        'All of your athletes in one file. For one athlete, open the card and tap "{button}".',
+        button=files_button(),
+    )
+
+
+def caption_own() -> str:
+    return tr("Your data. It holds health data: keep it safe.")
+
+
+def caption_athlete(name: str) -> str:
+    return tr("{name}'s data. It holds health data: keep it safe.", name=name)
+
+
+def caption_all(count: int) -> str:
+    return tr("Your athletes: {count}. It holds health data: keep it safe.", count=count)
+
+
+def nobody() -> str:
+    return tr("You coach nobody at the moment, so there is nothing to put into a file.")
+
+
+def nothing_yet() -> str:
+    return tr("Nothing has been answered or planned yet, so there is nothing to put into a file.")

@@ -1,0 +1,182 @@
+"""Is what a debrief states of a body true? Asked of virtual athletes whose bodies are known.
+
+Each runs trials as on the bench; then what is believed of store and spill point is held against the
+hidden values. The spill point of a world is found as it is defined: loads of every size are lived
+through, without chance, until the look spills over.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from dataclasses import dataclass
+from datetime import timedelta
+
+import numpy as np
+
+from engine.bench.chance import Week
+from engine.bench.setting import SESSIONS, Client, clients, planned_g
+from engine.bench.week import WEEKS_APART, Policy, Practice
+from engine.bench.worlds import WORLDS
+from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, People, World
+from engine.decision.foresight import as_it_went
+from engine.evidence import learning as e
+from engine.planning.debrief import DayBehind, Debrief, debrief
+from engine.planning.learning import Quantity, Taught, taught
+from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
+from engine.planning.next_time import next_time
+from engine.values.case import PastWeek
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
+
+RULES = Policy(id="rules", foresight=False)
+
+
+@dataclass(frozen=True, slots=True)
+class Known:
+    """One athlete's weeks, what was read off them, and the truth."""
+
+    world: str
+    client: Client
+    weeks: tuple[PastWeek, ...]
+    taught: tuple[Taught, ...]
+    store_g: float
+    flat_g_per_kg: float
+    spill_g_per_kg: float
+
+    def holds(self, quantity: Quantity) -> bool:
+        true = self.store_g if quantity is Quantity.STORE else self.spill_g_per_kg
+        return self.taught[-1].after[quantity].holds(true)
+
+
+def athletes(number: int, seed: int, *, trials: int = 2) -> list[Known]:
+    """So many of each world, after so many trials."""
+    found = []
+    for place, world in enumerate(WORLDS.values()):
+        rng = np.random.default_rng([seed, place])
+        who = world.people(number, rng)
+        file = clients(who, seed * 100 + place, RULES.trouble)
+        short = np.array([one.told_short for one in file])
+        weeks = [Week(world, who, seed * 1000 + 10 * place + n, short) for n in range(trials)]
+        practice = Practice(RULES, weeks[0], file)
+        for n, week in enumerate(weeks):
+            practice.trial(week, WEEKS_APART * (trials - n))
+        plans = [one.trials[-1].plan for one in practice.files]
+        flats, spills = look_points(world, who, plans, file)
+        stores = store_sizes(who)
+        for i, one in enumerate(practice.files):
+            client = one.client
+            found.append(
+                Known(
+                    world=world.id,
+                    client=client,
+                    weeks=one.trials,
+                    taught=taught(client.athlete, client.baseline, one.trials),
+                    store_g=float(stores[i]),
+                    flat_g_per_kg=float(flats[i]),
+                    spill_g_per_kg=float(spills[i]),
+                )
+            )
+    return found
+
+
+def store_sizes(who: People) -> Floats:
+    """Glycogen that full muscles hold, g."""
+    if "ceiling" in who.traits:
+        return who["ceiling"]
+    return np.asarray(who["worked_most"] + who["rest_most"])
+
+
+def look_points(
+    world: World, who: People, plans: Sequence[PeakPlan], file: Sequence[Client]
+) -> tuple[Floats, Floats]:
+    """The loads (g/kg of the mass on file, as told, a load day) under which each is flat, and from
+    which each spills over.
+    """
+    masses = np.array([one.athlete.body_mass_kg for one in file])
+    short = np.array([one.told_short for one in file])
+    still = np.zeros((CHANCES, len(who)))
+    now = world.start(who, still)
+    for out in [out for out in PLAN_DAYS if out > max(LOAD_DAYS)]:
+        grams = np.array([planned_g(plan, out) for plan in plans]) * short
+        now = world.next_morning(who, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
+    spills = np.full(len(who), float(e.MOST_ASKED))
+    flats = np.full(len(who), float(e.MOST_ASKED))
+    for dose in np.arange(float(e.MOST_ASKED), float(e.LEAST_ASKED), -0.1):
+        ended = _loaded(world, who, now, dose * masses * short, still)
+        spills = np.where(ended[BLUR] > 1, dose, spills)
+        flats = np.where(world.judging.flat(ended), flats, dose)
+    return flats, spills
+
+
+def _loaded(world: World, who: People, now: Condition, grams: Floats, still: Floats) -> Condition:
+    for out in sorted(LOAD_DAYS, reverse=True):
+        now = world.next_morning(who, now, Lived(carb_g=grams, session=SESSIONS[out]), still)
+    return now
+
+
+def shares(known: Sequence[Known], quantity: Quantity) -> dict[str, float]:
+    """By world, and over all ("all"), the share whose true value the stated span holds."""
+    found = {
+        world: float(np.mean([one.holds(quantity) for one in known if one.world == world]))
+        for world in dict.fromkeys(one.world for one in known)
+    }
+    return {**found, "all": float(np.mean([one.holds(quantity) for one in known]))}
+
+
+def contradicted(one: Known) -> list[str]:
+    """Of the three sentences for next time, those that the athlete's true body speaks against.
+
+    A load that is named has to be no worse than what it takes the place of: not flat where more is
+    advised against flat, not spilled over. A range that is named has to hold the true value.
+    """
+    week, flat, spill = one.weeks[-1], one.flat_g_per_kg, one.spill_g_per_kg
+    after = one.taught[-1].after
+    wrong = []
+    load, way, still = next_time(_summed(week), week.look, after, _load(one))
+    to, then = load.facts.get("to", 0.0), load.facts.get("then", 0.0)
+    if load.id == "more-to" and (to >= spill or then >= flat):
+        wrong.append(load.id)
+    if load.id == "less-to" and (to < flat or then < spill):
+        wrong.append(load.id)
+    if load.id == "same-again" and not flat <= then < spill:
+        wrong.append(load.id)
+    if (load.id == "more-unsure" and then >= flat) or (load.id == "less-unsure" and then < spill):
+        wrong.append(load.id)
+    if way.id == "load-moved" and not (
+        flat <= way.facts["set_g"] / _kg(one) / len(LOAD_DAYS) < spill
+    ):
+        wrong.append(way.id)
+    span = {"open-flat": Quantity.FLAT, "open-spill": Quantity.SPILL}.get(still.id)
+    true = flat if span is Quantity.FLAT else spill
+    if span is not None and not after[span].holds(true):
+        wrong.append(still.id)
+    return wrong
+
+
+def _kg(one: Known) -> float:
+    return one.client.athlete.body_mass_kg
+
+
+def _summed(week: PastWeek) -> Debrief:
+    """The week read as a whole, as for a coach."""
+    days = []
+    for target in week.plan:
+        day = week.day - timedelta(days=target.days_out)
+        set_g = week.history.set_on(day)
+        days.append(
+            DayBehind(
+                target=target,
+                set_g=target.carb_g if set_g is None else set_g,
+                morning=week.history.on(day),
+            )
+        )
+    return debrief(days, week.look)
+
+
+def _load(one: Known) -> NextLoad | None:
+    athlete, baseline = one.client.athlete, one.client.baseline
+    made_from = as_it_went(one.weeks[-1])
+    limits = RULES.limits(athlete, made_from, baseline)
+    try:
+        return next_load(athlete, baseline, made_from, one.weeks, limits)
+    except (NothingLearnt, ModelMisfit):
+        return None
