@@ -30,6 +30,7 @@ from bot.decision import words_target as athlete_words
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, Unread, given_by
+from bot.event import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, profile_of, record
 from bot.people.telling import say_to
@@ -194,6 +195,7 @@ def take(
     told_anew = bool(answers.get("symptoms") or answers.get("note"))
     decided = decide_checkin(turn, profile, row, lead=lead, told_anew=told_anew)
     _pass_on(turn, profile, row)
+    event_asks.look_ahead(turn, profile, row)
     if decided is not None and decided.outcome != Outcome.ESCALATED and not again:
         photos.offer(turn, profile, day)
 

@@ -19,9 +19,15 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.tables.traffic import AgendaRow
 from bot.week import prompts
-from bot.week.load import athlete_of, baseline_of, checkin_row, current_event, current_week
+from bot.week.load import (
+    athlete_of,
+    baseline_of,
+    checkin_row,
+    current_event,
+    current_week,
+    event_of,
+)
 from engine.safety import safety_flags
-from engine.values.athlete import Event, EventKind
 from engine.values.checkin import CheckIn, History
 
 
@@ -76,7 +82,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
         athlete=athlete_of(profile),
         baseline=baseline_of(profile),
         plan=week.plan,
-        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
+        event=event_of(week.event),
         history=History(),
         checkin=CheckIn(date=duty.local_date),
         water_ceiling_l=week.limits.water_ceiling_l,

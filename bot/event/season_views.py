@@ -6,6 +6,7 @@ from bot.core.callbacks import answer, ask_sure, rewrite
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.event import season
+from bot.event import words_asks as asks_words
 from bot.event import words_season as words
 from bot.people.people import get_person
 from bot.plan import words as plan_words
@@ -86,6 +87,7 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
     buttons.append(
         [
             Button(words.add_button(), f"c:event:{number}"),
+            Button(asks_words.asks_button(), f"c:asks:{number}"),
             Button(plan_words.back_button(), f"c:card:{number}"),
         ]
     )

@@ -11,6 +11,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import moving as event_moving
 from bot.event import season, season_lines
+from bot.event import words_asks as asks_words
 from bot.event import words_season as season_words
 from bot.event.closing import close_week
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
@@ -126,6 +127,7 @@ def replace_event(
     event = EventRow(
         athlete_id=profile.person_id, kind=new.kind, day=new.day, zone=new.zone,
         class_name=new.class_name or (earlier.class_name if earlier is not None else ""),
+        asks=dict(earlier.asks) if earlier is not None and earlier.day >= turn.now.date() else {},
         active=not waits, waits=waits, set_by=id_of(coach), set_at=turn.now,
     )  # fmt: skip
     turn.session.add(event)
@@ -219,7 +221,10 @@ def _tell_event(
         turn,
         coach,
         words.event_set(event_line(profile, event, turn.context), replaced=replaced, moved=moved),
-        buttons=[[next_step, *([learnt] if something_learnt(turn.session, profile) else [])]],
+        buttons=[
+            [next_step, *([learnt] if something_learnt(turn.session, profile) else [])],
+            [Button(asks_words.asks_button(), f"c:asks:{profile.person_id}")],
+        ],
     )
     if coach.id != profile.person_id:
         athlete = get_person(turn.session, profile.person_id)

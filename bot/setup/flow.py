@@ -56,16 +56,7 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
     stage = ""
     found = _TIME.search(said)
     if found:
-        stage = (
-            f"{parse_clock(found[1].lower().replace('h', ':').rstrip(':')):%H:%M}"
-            if (
-                "h" in found[1].lower()
-                and ":" not in found[1]
-                and not found[1].lower().endswith("uhr")
-            )
-            else f"{parse_clock(re.sub('uhr', '', found[1], flags=re.IGNORECASE).strip()):%H:%M}"
-        )
-        said = said[: found.start()].rstrip(" ,")
+        stage, said = _clock(found[1]), said[: found.start()].rstrip(" ,")
     kind, said = _kind(said)
     try:
         day = day_in(said, today)
@@ -76,6 +67,13 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
     if day < today:
         raise Unread(words.day_is_past(day))
     return {"kind": kind, "day": day.isoformat(), "stage": stage, "zone": zone}
+
+
+def _clock(said: str) -> str:
+    """ "2:30 pm", "14h30", "14 Uhr" as HH:MM. Raises Refusal."""
+    plain = said.lower().replace("uhr", "").strip()
+    plain = re.sub(r"^(\d{1,2})h(\d{0,2})$", r"\1:\2", plain).rstrip(":")
+    return f"{parse_clock(plain):%H:%M}"
 
 
 def _place(text: str, home: str) -> tuple[str, str]:

@@ -11,7 +11,6 @@ from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES
 from engine.safety import Level
-from engine.values.plan import LOAD_DAYS
 
 
 def parts(seen: Foreseen) -> list[str]:
@@ -54,7 +53,8 @@ def _plan(seen: Foreseen) -> str:
         return words.plan_missing()
     if not seen.plan_is_new:
         return words.plan_stays()
-    load = [day.carb_g for day in seen.plan if day.days_out in LOAD_DAYS]
+    load_days = seen.plan.load_days
+    load = [day.carb_g for day in seen.plan if day.days_out in load_days]
     assert seen.profile is not None
     per_kg = sum(load) / len(load) / (seen.profile.body_mass_kg or 1) if load else None
     return words.plan_line(plan_name(seen), per_kg)

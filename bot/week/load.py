@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import asdict, dataclass, replace
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 
 from sqlmodel import Session, col, or_, select
 
@@ -12,15 +12,16 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
 from bot.week.given_way import given_way
 from bot.week.observed import observed_between
-from bot.week.priors import prior_for
+from bot.week.priors import prior_used
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
 from engine.values.case import ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.limits import GuardRails, Limits
-from engine.values.look import Look
+from engine.values.look import Look, TargetLook
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.weigh_in import WeighIn
 
 HISTORY_DAYS = 28  # how far back check-ins are handed to the engine
 PAST_WEEKS = 4  # how many earlier peak weeks are
@@ -87,6 +88,23 @@ def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
 def event_ahead(session: Session, athlete_id: int, number: int) -> EventRow | None:
     """One of them by its number; None for any other."""
     return next((row for row in events_ahead(session, athlete_id) if row.id == number), None)
+
+
+def event_of(row: EventRow) -> Event:
+    """The engine's event, with the look that it asks for."""
+    return Event(kind=EventKind(row.kind), day=row.day, zone=row.zone, target=target_of(row))
+
+
+def target_of(row: EventRow) -> TargetLook | None:
+    """The look that the event asks for; None where nobody has said."""
+    look = row.asks.get("look")
+    return TargetLook(**look) if look else None
+
+
+def weigh_in_row(row: EventRow) -> WeighIn | None:
+    """The event's weigh-in, if there is one."""
+    kept = row.asks.get("weigh_in")
+    return WeighIn(**{**kept, "at": time.fromisoformat(kept["at"])}) if kept else None
 
 
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:
@@ -297,7 +315,8 @@ def coach_overrides(session: Session, week: Week) -> dict[int, float]:
 
 def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
     """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
-    return weeks_before(session, week.profile.person_id, week.date_of(max(PLAN_DAYS)))
+    first = max((day.days_out for day in week.plan), default=max(PLAN_DAYS))
+    return weeks_before(session, week.profile.person_id, week.date_of(first))
 
 
 def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
@@ -323,7 +342,11 @@ def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek
             looked = Look(event.look) if event.look else None
             seen = tuple(one for one in history.observed if first <= one.date <= event.day)
             past = History(checkins=checkins, set_days=set_days, observed=seen)
-            found.append(PastWeek(day=event.day, plan=plan, history=past, look=looked))
+            found.append(
+                PastWeek(
+                    day=event.day, plan=plan, history=past, look=looked, target=target_of(event)
+                )
+            )
     return tuple(found[-PAST_WEEKS:])
 
 
@@ -334,7 +357,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
     return Case(
         athlete=athlete_of(profile),
         baseline=baseline_of(profile),
-        event=Event(kind=EventKind(week.event.kind), day=week.event.day, zone=week.event.zone),
+        event=event_of(week.event),
         # The cut-off is by the clock where the athlete is, wherever the stage may be.
         zone=profile.zone or week.event.zone,
         plan=week.plan,
@@ -344,7 +367,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
         trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
-        prior=prior_for(session, profile) if use is not ForecastUse.RULES_ONLY else None,
+        prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),

@@ -63,9 +63,9 @@ def not_set_up(
     now: datetime,
     *,
     first_chat: int = 7000,
+    zone: str = "Europe/London",
 ) -> list[int]:
     """Athletes who have answered the first questions, and have no event yet."""
-    zone = "Europe/London"
     return [
         _profile(session, coach_id, first_chat + 2 * number, now, zone, name).person_id
         for number, name in enumerate(names)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
@@ -20,6 +21,7 @@ from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import prompts
 from bot.week.load import athlete_of, baseline_of, plan_days
+from bot.words import languages
 from engine.planning.draft import draft_plan
 from engine.values.case import ForecastUse
 from engine.values.limits import LIMIT_KEYS, Limits
@@ -84,22 +86,33 @@ def onboarded(
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Mira has answered the first questions: once for a test run, and copied after that."""
-    kept = (answers, now, later, engine.dialect.name)
-    if kept not in _onboarded:
-        team = _asked_everything(engine, answers, now, later)
-        as_it_stands = replace(team.world, read_up_to=dict(team.world.read_up_to))
-        _onboarded[kept] = (_image_of(engine), as_it_stands)
-        return team
-    image, stood = _onboarded[kept]
-    _fill(engine, image)
-    world = replace(stood, engine=engine, read_up_to=dict(stood.read_up_to))
-    return Team(world, Someone(world, 101, "Ravi"), Someone(world, 102, "Mira", 50))
+    return _once(
+        (answers, now, later), engine, lambda: _asked_everything(engine, answers, now, later)
+    )
 
 
 #: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
 _Image = bytes | dict[str, list[dict[str, Any]]]
-_Kept = tuple[tuple[str, ...], datetime, tuple[str, ...], str]
-_onboarded: dict[_Kept, tuple[_Image, World]] = {}
+_played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
+
+
+def _once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
+    """What is played, copied where it was played before on a database of that kind."""
+    key = (*what, engine.dialect.name, languages.CATALOGUES)
+    if key not in _played:
+        team = play()
+        _played[key] = (_image_of(engine), _as_it_stands(team, engine))
+        return team
+    image, stood = _played[key]
+    _fill(engine, image)
+    return _as_it_stands(stood, engine)
+
+
+def _as_it_stands(team: Team, engine: Engine) -> Team:
+    """A team of its own, whatever becomes of that one."""
+    world = replace(team.world, engine=engine, read_up_to=dict(team.world.read_up_to))
+    coach, athlete = (replace(one, world=world) for one in (team.coach, team.athlete))
+    return replace(team, world=world, coach=coach, athlete=athlete)
 
 
 def _asked_everything(
@@ -161,7 +174,19 @@ def in_peak_week(
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    team = onboarded(engine, now=now, later=later)
+    what = (shape, now, days_ahead, foresight, answers)
+    return _once(what, engine, lambda: _planned(engine, *what))
+
+
+def _planned(
+    engine: Engine,
+    shape: str,
+    now: datetime,
+    days_ahead: int,
+    foresight: bool,
+    answers: tuple[str, ...],
+) -> Team:
+    team = onboarded(engine, answers, now=now)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)

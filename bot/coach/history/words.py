@@ -314,6 +314,7 @@ SENTENCES: dict[Change, Callable[[Detail], str]] = {
     ),
     Change.SECOND_COACH_OVER: lambda d: tr("{name} is no longer second coach", name=d["name"]),
     Change.EVENT_SET: _event_set,
+    Change.EVENT_ASKS: _plain(mark("changed the target look or the weigh-in")),
     Change.EVENT_REMOVED: lambda d: tr(
         "took the {kind} of {day} out of the season", kind=word(d["kind"]), day=_day(d)
     ),

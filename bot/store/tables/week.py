@@ -30,6 +30,10 @@ class EventRow(SQLModel, table=True):
     waits: bool = Field(default=False, sa_column_kwargs={"server_default": "0"})
     # The class or division that the athlete starts in, in the coach's words.
     class_name: str = Field(default="", sa_column_kwargs={"server_default": ""})
+    # What it asks for: "look" and "weigh_in" as `bot.week.load` reads them; "told", of the latter.
+    asks: dict[str, Any] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
     look: str | None = None  # the coach's word on the day: flat, full, spilled over
     set_by: int = Field(foreign_key="person.id")
     set_at: datetime = Field(sa_type=UTCDateTime)
