@@ -174,7 +174,7 @@ def in_peak_week(
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    what = (shape, now, days_ahead, foresight, answers)
+    what = (shape, now, days_ahead, foresight, later)
     return _once(what, engine, lambda: _planned(engine, *what))
 
 
@@ -184,9 +184,9 @@ def _planned(
     now: datetime,
     days_ahead: int,
     foresight: bool,
-    answers: tuple[str, ...],
+    later: tuple[str, ...],
 ) -> Team:
-    team = onboarded(engine, answers, now=now)
+    team = onboarded(engine, now=now, later=later)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)

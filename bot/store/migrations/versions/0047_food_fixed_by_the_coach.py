@@ -1,7 +1,7 @@
 """food fixed by the coach
 
-Revision ID: 0046
-Revises: 0045
+Revision ID: 0047
+Revises: 0046
 """
 
 from __future__ import annotations
@@ -9,8 +9,8 @@ from __future__ import annotations
 import sqlalchemy as sa
 from alembic import op
 
-revision: str = "0046"
-down_revision: str | None = "0045"
+revision: str = "0047"
+down_revision: str | None = "0046"
 branch_labels: str | None = None
 depends_on: str | None = None
 
