@@ -162,7 +162,7 @@ def show_shopping(turn: Act) -> None:
     text = words.no_load()
     if needs is not None and needs.whole:
         listed = rows_of(turn.session, id_of(turn.person))
-        sources = {str(row.id): row.source for row in listed}
+        sources = {str(row.id): row.source.removeprefix("usda-") for row in listed}
         text = words.shopping(needs.whole, needs.day_itself, needs.days, sources)
         if needs.short:
             text += "\n\n" + more_words.shopping_falls_short(needs.short)
