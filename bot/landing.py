@@ -81,6 +81,8 @@ def land(
         return
     if _replied(it):
         return
+    if it.latest is not None and _opens_card(it):  # a city may be called like an athlete
+        return
     waits_for_words = it.latest is not None and answering.takes_anything(
         it.latest, house.flows, turn.context
     )
@@ -209,6 +211,8 @@ def _opens_card(it: Landing) -> bool:
         return False
     profile = passing_on.named_alone(it.turn.session, it.person, it.text)
     if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+        return False
+    if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False
     desk.card_opened(it.turn, it.person, profile.person_id)
     text, buttons = card.card(it.turn, it.person, profile)

@@ -419,7 +419,7 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool 
     if rule in _GATES:
         return tr(_GATES[rule], missing=_missing(decision))
     told = _Told(decision, weight_unit, volume_unit)
-    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told)
+    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, own=own)
     said = [foreseen or _RULES[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
     if decision["bound"] == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
@@ -428,9 +428,15 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool 
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: _Told) -> str:
+def _foreseen(decision: Decision, told: _Told, *, own: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace = decision["trace"]
+    if trace.get("disagree") and own:
+        return tr(
+            "Going by this morning alone I would have said {change}, but the forecast for the day is "
+            "no better with it. Stay on plan.",
+            change=change_in_words(trace["rule_g"]),
+        )
     if trace.get("disagree"):
         return tr(
             "Going by this morning alone I would have said {change}, but the forecast for the day is "
