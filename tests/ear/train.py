@@ -29,7 +29,7 @@ STRENGTH = 8.0
 ROUNDS = 70
 #: Features of fewer sentences than this say nothing: they are names and chance.
 RARE = 2
-RARE_LETTERS = 3
+RARE_LETTERS = 4
 #: Where the letters stand among the families.
 LETTERS = 2
 #: What a piece must reach to be asked about as each concern: the graver, the less; chosen
