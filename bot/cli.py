@@ -83,6 +83,9 @@ def _parser() -> argparse.ArgumentParser:
     priors = command(
         "priors", commands.priors, "on how many finished weeks each coach's forecasts rest"
     )
+    priors.add_argument(
+        "--use", choices=["on", "off"], help="let them move new decisions, or not (off at first)"
+    )
     priors.add_argument("--anew", action="store_true", help="sum every finished week up again")
     names.add_parser(
         "rehearse", help="play an invented week in the terminal, without a token or a network"

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING, Any
@@ -203,18 +203,27 @@ def _looked(
     return found
 
 
-_OF_A_DECISION = (
-    "id", "athlete_id", "event_id", "sets_date", "status", "decision", "made_at", "signed_at",
-    "sign_off_due_at",
-)  # fmt: skip
-
-
 def _decisions(session: Session, ids: Sequence[int]) -> Iterator[Any]:
+    """What is read of each decision; its whole record stays in the database."""
     table = DecisionRow.__table__.c  # type: ignore[attr-defined]
-    columns = [table[name] for name in _OF_A_DECISION]
+    record = table.decision
+    columns = (
+        table.id, table.athlete_id, table.event_id, table.sets_date, table.status, table.made_at,
+        table.signed_at, table.sign_off_due_at, record["carb_g"].as_float().label("carb_g"),
+        record[("foresight", "planned")].label("planned"),
+        record[("foresight", "best")].label("best"),
+    )  # fmt: skip
     for chunk in _chunks(ids):
         query = pick(*columns).where(table.athlete_id.in_(chunk)).order_by(table.id)
         yield from session.connection().execute(query)
+
+
+def _odds(row: Any) -> Mapping[str, Any] | None:
+    """The chances that this decision told."""
+    if row.planned is None or row.best is None:
+        return None
+    foresight = {"planned": row.planned, "best": row.best}
+    return odds_in_force({"foresight": foresight, "carb_g": row.carb_g})
 
 
 def _proposals(decisions: Sequence[Any]) -> Iterator[dict[str, Any]]:
@@ -233,8 +242,7 @@ def _forecasts(decisions: Sequence[Any], weeks: Sequence[WeekRows]) -> Iterator[
     last = {
         row.event_id: odds
         for row in decisions
-        if row.status != DecisionStatus.REPLACED
-        and (odds := odds_in_force(row.decision)) is not None
+        if row.status != DecisionStatus.REPLACED and (odds := _odds(row)) is not None
     }
     for week in weeks:
         odds = last.get(week.event_id)

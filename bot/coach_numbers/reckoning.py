@@ -116,14 +116,14 @@ def minutes(series: pd.Series[float]) -> Minutes | None:
 
 def apart(differences: pd.Series[float]) -> Apart | None:
     """None for fewer than three pairs, of which no interval can be told."""
-    from scipy.stats import t  # noqa: PLC0415 - loaded at the first use
+    from scipy.special import stdtrit  # noqa: PLC0415 - Student's quantile; scipy.stats takes a second
 
     told = differences.dropna()
     count = len(told)
     if count < 3:
         return None
     mean = float(told.mean())
-    reach = float(t.ppf(0.975, count - 1)) * float(told.std(ddof=1)) / count**0.5
+    reach = float(stdtrit(count - 1, 0.975)) * float(told.std(ddof=1)) / count**0.5
     return Apart(count, mean, mean - reach, mean + reach)
 
 

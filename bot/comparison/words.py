@@ -78,7 +78,7 @@ def view_button(view: str, *, shown: bool) -> str:
 
 
 def picture_button() -> str:
-    return tr("As a picture")
+    return tr("As a chart")
 
 
 def photos_button() -> str:

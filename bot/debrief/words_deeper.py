@@ -114,7 +114,7 @@ def _came(said: Odds, look: str) -> str:
         return tr("It came in {look}, as was most likely.", look=word)
     if chance >= 0.2:
         return tr("It came in {look}, which was one of the likely ways.", look=word)
-    return tr("It came in {look}, which it had held unlikely.", look=word)
+    return tr("It came in {look}, which it had thought unlikely.", look=word)
 
 
 def odds(said: Odds) -> str:
@@ -134,7 +134,7 @@ def odds(said: Odds) -> str:
 def rules_lines(found: Sequence[Helped]) -> str:
     if not found:
         return tr("No day was moved away from the plan, so there is no change to weigh.")
-    lines = [tr("What each change was worth, as the model sees it now:")]
+    lines = [tr("What each change was worth, as the forecast sees it now:")]
     for one in found:
         moved = one.moved
         why = tr(WHY[moved.rule]) if moved.rule in WHY else moved.rule.replace("-", " ")
@@ -214,21 +214,21 @@ ADVICE = {
         "Plan less for the load: it spilled over. How much less can't be said from these weeks."
     ),
     "more-to": mark(
-        "Plan about {to} g/kg a load day: {then} came in flat. At that the model says {odds}."
+        "Plan about {to} g/kg a load day: {then} came in flat. At that the forecast says {odds}."
     ),
     "more-unsure": mark(
         "Plan {then} g/kg a load day again, eaten in full, before going higher: it came in flat, "
-        "but the model sees no gain in more ({odds})."
+        "but the forecast sees no gain in more ({odds})."
     ),
     "less-to": mark(
-        "Plan about {to} g/kg a load day: {then} spilled over. At that the model says {odds}."
+        "Plan about {to} g/kg a load day: {then} spilled over. At that the forecast says {odds}."
     ),
     "less-unsure": mark(
-        "Plan {then} g/kg a load day or a little less: it spilled over, though the model sees no "
+        "Plan {then} g/kg a load day or a little less: it spilled over, though the forecast sees no "
         "gain in less ({odds})."
     ),
     "same-again": mark(
-        "Plan {then} g/kg a load day again: it came in full. For the same again the model says "
+        "Plan {then} g/kg a load day again: it came in full. For the same again the forecast says "
         "{odds}."
     ),
     "gut-in-the-load": mark(
@@ -255,11 +255,11 @@ ADVICE = {
     ),
     "rule-helped": mark(
         "Let the check-ins move the days as they did: {change} g {days_out} days out probably "
-        "helped ({share} in 10, by the model)."
+        "helped ({share} in 10, by the forecast)."
     ),
     "rule-hurt": mark(
         "Look twice at a change like {change} g {days_out} days out: it probably cost look "
-        "({share} in 10, by the model)."
+        "({share} in 10, by the forecast)."
     ),
     "keep-the-way": mark(
         "Keep food, water and sleep as they were: nothing in {mornings} check-ins speaks against "

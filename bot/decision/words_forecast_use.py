@@ -63,6 +63,16 @@ def rests_on(weeks: int, athletes: int) -> str:
     )
 
 
+def not_used(weeks: int) -> str:
+    return trn(
+        "It begins from published figures. {number} finished week of your athletes is summed up and "
+        "not used: on virtual athletes that made the chances better and the corrections smaller.",
+        "It begins from published figures. {number} finished weeks of your athletes are summed up and "
+        "not used: on virtual athletes that made the chances better and the corrections smaller.",
+        weeks,
+    )
+
+
 def view(name: str, use: ForecastUse, *, own: bool, rests: str = "") -> str:
     head = tr("Your forecast.") if own else tr("{name}'s forecast.", name=capital(name))
     untested = tr(

@@ -82,7 +82,7 @@ def skip_button() -> str:
 
 
 def saved(line: str) -> str:
-    return f"{tr('Saved.')} {line}"
+    return tr("Saved. {asks}", asks=line)
 
 
 # The weigh-in

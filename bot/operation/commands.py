@@ -252,12 +252,15 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
     from bot.core.turn import Turn  # noqa: PLC0415
     from bot.pooling import command  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
+    from bot.store.tables import setting  # noqa: PLC0415
 
     engine = migrated(settings)
     with transaction(engine) as session:
         if given.anew:
             made = command.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))
             print(f"ok      {made} athletes summed up again")
+        if given.use is not None:
+            setting.keep(session, setting.PRIORS, given.use)
         for line in command.told(session):
             print(line)
     engine.dispose()

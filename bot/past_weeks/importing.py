@@ -37,6 +37,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import PAST_WEEKS, baseline_of, plan_days
 from bot.words import coach_figures as figures
+from engine.planning.phases import named
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
 
 MAKE = "past-weeks-sheet"
@@ -335,7 +336,7 @@ def _plan(profile: AthleteProfile, week: PastWeekRead) -> PeakPlan:
                     fat_g=day.figures.get("fat_g", usual.fat_g), water_l=usual.water_l,
                 )
             )  # fmt: skip
-    return PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out)))
+    return named(PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out))), usual)
 
 
 _OF_THE_MORNING = ("weight_kg", "fullness", "sharpness", "gut", "sleep_h", "note")

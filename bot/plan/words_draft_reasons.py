@@ -138,7 +138,8 @@ def why_these_numbers(lines: Sequence[Line], volume_unit: str) -> str:
 def line_text(line: Line, volume_unit: str) -> str:
     sentence = tr(SENTENCES[line.id], **_figures(line.facts, volume_unit))
     sources = "; ".join(reference(source) for source in line.sources)
-    return f"{sentence}\n{tr('Source: {sources}', sources=sources)}"
+    where = tr("Source: {sources}", sources=sources)
+    return f"{sentence}\n{where}"
 
 
 def reference(source: Source) -> str:

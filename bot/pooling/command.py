@@ -10,6 +10,7 @@ from bot.core.turn import Turn
 from bot.pooling.weeks import learn
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.taught import TaughtRow
+from bot.week.priors import priors_on
 
 
 def told(session: Session) -> list[str]:
@@ -26,7 +27,10 @@ def told(session: Session) -> list[str]:
         line = f"coach {coach_id}: {weeks} finished weeks of {len(counted)} athletes, model {MODEL}"
         older = len(rows) - len(counted)
         lines.append(f"{line}; {older} of an older model wait for --anew" if older else line)
-    return lines or ["no finished weeks yet: every forecast begins from the published prior"]
+    if not lines:
+        return ["no finished weeks yet: every forecast begins from the published prior"]
+    used = "used" if priors_on(session) else "not used (brimline priors --use on)"
+    return [*lines, f"They are {used} for new decisions; each decision holds the prior it used."]
 
 
 def anew(turn: Turn) -> int:

@@ -12,7 +12,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
 from bot.week.given_way import given_way
 from bot.week.observed import observed_between
-from bot.week.priors import prior_for
+from bot.week.priors import prior_used
 from engine.decision.decide import Case
 from engine.safety import Flag, safety_flags
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -367,7 +367,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
         trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
-        prior=prior_for(session, profile) if use is not ForecastUse.RULES_ONLY else None,
+        prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,
         overrides=coach_overrides(session, week),

@@ -166,6 +166,7 @@ def chart_day(row: DayRow) -> ChartDay:
     return ChartDay(
         date=row.date,
         days_out=row.days_out,
+        phase=planned.phase if planned is not None else None,
         planned_carb_g=planned.carb_g if planned is not None else None,
         set_carb_g=row.set_carb_g,
         eaten_carb_g=row.eaten_carb_g,

@@ -12,6 +12,7 @@ from bot.words.languages import mark, tr
 from bot.words.looks import seen_look
 from bot.words.symptoms import symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
+from engine.values.plan import Phase
 from engine.written.units import WeightUnit
 
 CAPTION_UNITS = 1024  # what Telegram takes, in UTF-16 units
@@ -81,6 +82,22 @@ def heading(panel: str, weight_unit: str, volume_unit: str) -> str:
         "sharpness": tr("Sharpness"),
         "symptoms": tr("Complaints"),
     }[panel]
+
+
+#: What a day is for, in a word that fits its column.
+PHASES = {
+    Phase.DEPLETION: mark("low"),
+    Phase.USUAL: mark("as usual"),
+    Phase.REFEED: mark("refeed"),
+    Phase.LOAD: mark("load"),
+    Phase.REST: mark("rest"),
+}
+
+
+def phase_label(day: ChartDay) -> str:
+    if day.phase is None or day.phase == Phase.EVENT:
+        return ""
+    return tr(PHASES[Phase(day.phase)])
 
 
 KEYS = {

@@ -178,8 +178,9 @@ def first_belief(
 ) -> Belief:
     """What is believed before the first morning, from sex, size and training alone.
 
-    With a `prior` that other athletes' weeks have taught, most particles are drawn from that; a share
-    stays as published. One that another model learnt is passed over: its parameters mean other things.
+    With a `prior` that other athletes' weeks have taught, a share of the particles is drawn from
+    that; the rest stays as published. One that another model learnt is passed over: its parameters
+    mean other things.
     """
     values = np.stack([rng.normal(mean, spread, particles) for mean, spread in PRIOR.values()])
     kinds = draw_kinds(particles, rng)

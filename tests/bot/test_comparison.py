@@ -121,7 +121,7 @@ def test_the_athlete_compares_their_own_weeks(team: Team) -> None:
     said = team.athlete.writes("/weeks")[-1]
     assert "A: trial, Sun 4 Apr 2027" in said.text
     assert "Weight" in said.buttons
-    team.athlete.taps("As a picture", said)
+    team.athlete.taps("As a chart", said)
     (sent,) = pictures(team)
     assert sent["caption"].startswith("A: trial, Sun 4 Apr 2027: flat")
     _, documents = files_for(team.athlete, "sendPhoto")[-1]
@@ -149,7 +149,7 @@ def test_photos_of_the_same_morning_stand_side_by_side(team: Team, tmp_path: Any
 
 
 def compared(team: Team, **changes: Any) -> Compared:
-    team.coach.taps("As a picture", shown(team))
+    team.coach.taps("As a chart", shown(team))
     values = _values.validate_python(pictures(team)[-1]["photo"]["compared"])
     return _values.validate_python({**_values.dump_python(values, mode="json"), **changes})
 

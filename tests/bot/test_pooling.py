@@ -14,11 +14,12 @@ from bot.people.changes import Change
 from bot.people.people import profile_of, record
 from bot.pooling.weeks import LEARN, learn
 from bot.store.db import transaction
+from bot.store.tables import setting
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, EventRow
-from bot.week.priors import prior_for
+from bot.week.priors import prior_for, prior_used
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.model.tracker import MODEL
 from engine.values.case import ForecastUse
@@ -124,6 +125,8 @@ def test_a_decision_holds_the_prior_that_it_used_and_replays(team: Team) -> None
         event.active, event.day = True, team.world.now.date() + timedelta(days=2)
         for one in (row, profile, event):
             session.add(one)
+        assert prior_used(session, profile) is None, "off until it is switched on"
+        setting.keep(session, setting.PRIORS, "on")
     team.athlete.writes("60.4 4 3.5 4")
     with team.world.session() as session:
         decided = session.exec(select(DecisionRow).order_by(DecisionRow.id.desc())).first()  # type: ignore[union-attr]
@@ -146,6 +149,10 @@ def test_the_forecasts_view_and_the_command_tell_on_how_many_weeks_it_rests(
     learnt(team)
     with transaction(team.world.engine) as session:
         ida = another_athlete(session, 1, team.world.now).person_id
+    shown = text_of(team.coach.presses(f"c:forecast:{ida}"))
+    assert "1 finished week of your athletes is summed up and not used" in shown
+    assert main(["priors", "--use", "on"]) == 0
+    assert "They are used for new decisions" in capsys.readouterr().out
     shown = text_of(team.coach.presses(f"c:forecast:{ida}"))
     assert "begins from 1 finished week of another athlete of yours" in shown
     assert main(["priors"]) == 0

@@ -548,6 +548,18 @@ def test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks(
         assert decision.change_g == 0 or decision.bound is not None
 
 
+@pytest.mark.soak
+@settings(MANY, max_examples=3000)
+@given(any_case())
+def test_in_many_layouts_limits_hold_and_a_caution_never_raises(given_case: Case) -> None:
+    test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rail.hypothesis.inner_test(  # type: ignore[attr-defined]
+        given_case
+    )
+    test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks.hypothesis.inner_test(  # type: ignore[attr-defined]
+        given_case
+    )
+
+
 @MANY
 @given(any_case(sane=False))
 def test_no_input_makes_decide_raise_and_the_same_case_gives_the_same_decision(

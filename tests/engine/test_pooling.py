@@ -106,9 +106,9 @@ def _left_by(said: float, noise: float, name: str = "ceiling") -> Taught:
 @pytest.mark.parametrize(("where", "scatter"), [(0.25, 0.10), (-0.2, 0.22), (0.0, 0.19)])
 def test_a_groups_mean_and_scatter_are_found_again(where: float, scatter: float) -> None:
     rng = np.random.default_rng(3)
-    people = rng.normal(where, scatter, 300)
+    people = rng.normal(where, scatter, 2000)
     noise = 0.08
-    told = [_left_by(float(one), noise) for one in people + rng.normal(0, noise, 300)]
+    told = [_left_by(float(one), noise) for one in people + rng.normal(0, noise, 2000)]
     found = of(pooled(told), "ceiling")
     assert found.mean == pytest.approx(where, abs=0.04)
     assert found.spread == pytest.approx(scatter, abs=0.03)
@@ -140,7 +140,7 @@ def test_a_belief_is_summed_up_without_what_belongs_to_a_scale() -> None:
     assert ceiling.spread == pytest.approx(PRIOR["ceiling"][1], rel=0.05)
 
 
-def test_most_of_a_new_athletes_particles_begin_where_the_others_ended() -> None:
+def test_a_share_of_a_new_athletes_particles_begins_where_the_others_ended() -> None:
     prior = pooled([athlete(burn=(0.3, 0.05))] * 30)
     one = first_belief(FRAME, generator("Ida", DAY), particles=4000, prior=prior)
     other = first_belief(FRAME, generator("Ida", DAY), particles=4000)

@@ -9,7 +9,7 @@ from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
 from bot.people.people import get_person, record
 from bot.store.tables.people import AthleteProfile
-from bot.week.priors import prior_for
+from bot.week.priors import prior_for, priors_on
 from bot.words import common
 from engine.values.case import ForecastUse
 
@@ -19,7 +19,7 @@ def show(turn: OnAthlete) -> None:
     answer(turn)
     name = get_person(turn.session, turn.profile.person_id).first_name
     use, own = ForecastUse(turn.profile.forecast), turn.person.id == turn.profile.person_id
-    text = words.view(name, use, own=own, rests=_rests_on(turn, use))
+    text = words.view(name, use, own=own, rests="" if own else _rests_on(turn, use))
     rewrite(turn, text, _buttons(turn.profile))
 
 
@@ -28,7 +28,11 @@ def _rests_on(turn: OnAthlete, use: ForecastUse) -> str:
     if use is ForecastUse.RULES_ONLY:
         return ""
     prior = prior_for(turn.session, turn.profile)
-    return words.rests_on(prior.weeks if prior else 0, prior.athletes if prior else 0)
+    if prior is None:
+        return words.rests_on(0, 0)
+    if not priors_on(turn.session):
+        return words.not_used(prior.weeks)
+    return words.rests_on(prior.weeks, prior.athletes)
 
 
 def choose(turn: OnAthlete) -> None:

@@ -19,6 +19,7 @@ from bot.week.load import (
     current_limits,
     current_plan,
     plan_row,
+    target_of,
     weeks_before,
 )
 from engine.decision.foresight import as_it_went
@@ -55,7 +56,14 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
     limits = _limits(turn.session, event, athlete) or _limits(turn.session, last, athlete)
     made_from = plan or as_it_went(weeks[-1])
     return Offer(
-        found=next_load(athlete, baseline_of(profile), made_from, weeks, limits),
+        found=next_load(
+            athlete,
+            baseline_of(profile),
+            made_from,
+            weeks,
+            limits,
+            target=target_of(event) if event is not None else None,
+        ),
         made_from=made_from,
         shape=row.shape if row is not None else "",
         event=event,

@@ -5,6 +5,8 @@ from __future__ import annotations
 from sqlmodel import Field, Session, SQLModel
 
 BOT_USERNAME = "bot_username"
+#: Whether finished weeks of a coach's athletes move the prior of the next one: "on", else they do not.
+PRIORS = "priors"
 
 
 class SettingRow(SQLModel, table=True):

@@ -153,8 +153,12 @@ def _has_eaten(week: ChartWeek) -> bool:
 
 
 def _carbs_height(week: ChartWeek) -> float:
-    rows = 1 + _has_changes(week) + _has_eaten(week)
+    rows = 1 + _has_changes(week) + _has_eaten(week) + _has_phases(week)
     return HEAD_ROOM + rows * ROW + 10 + CARBS_MARKS + 16
+
+
+def _has_phases(week: ChartWeek) -> bool:
+    return any(day.phase is not None for day in week.days)
 
 
 def _carbs(on: Drawing) -> None:
@@ -167,6 +171,7 @@ def _carbs(on: Drawing) -> None:
     figures = on.top + HEAD_ROOM + ROW / 2
     changes = figures + ROW
     eaten = changes + (ROW if _has_changes(week) else 0)
+    phases = eaten + (ROW if _has_eaten(week) else 0)
     top = on.top + _carbs_height(week) - 16 - CARBS_MARKS
     bottom = top + CARBS_MARKS
     most = max(
@@ -187,6 +192,7 @@ def _carbs(on: Drawing) -> None:
                 bold=day.set_carb_g is not None,
             )  # fmt: skip
         page.words(middle, changes, words.carbs_change(day), size=TEXT - 1)
+        page.words(middle, phases, words.phase_label(day), size=TEXT - 1, colour=c.QUIET)
         if day.eaten_carb_g is not None:
             page.words(middle, eaten, words.carbs_label(day.eaten_carb_g), size=TEXT - 1)
     if _has_changes(week):

@@ -17,6 +17,7 @@ class ChartDay:
 
     date: dt.date
     days_out: int
+    phase: str | None = None  # what the plan says the day is for
     planned_carb_g: float | None = None
     set_carb_g: float | None = None
     eaten_carb_g: float | None = None
