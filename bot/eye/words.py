@@ -124,6 +124,14 @@ def under_photos(name: str, day: str) -> str:
     return tr("What do you see on {name}'s photos, {day}?", name=name, day=day)
 
 
+def under_photos_of(number: int) -> str:
+    return trn(
+        "Photos of {number} athlete came this morning. A name shows what to tap for what you see.",
+        "Photos of {number} athletes came this morning. A name shows what to tap for what you see.",
+        number,
+    )
+
+
 def sees(who: str, look: str, sharpness: int | None) -> str:
     """A look on the card, inside a line."""
     return tr("{who} sees: {look}", who=who, look=seen(look, sharpness))
