@@ -257,7 +257,7 @@ TROUBLES: Mapping[str, Callable[[Facts], str]] = {
     "day-taken": lambda f: tr("another event is on that day already"),
     "template-gone": lambda f: tr("that template is no longer there"),
     "load-out": lambda f: tr(
-        "a mean load day of this shape is {low} to {high} g/kg",
+        "a load day of this shape is {low} to {high} g/kg on average",
         low=figures.plain(f["low"]), high=figures.plain(f["high"]),
     ),
     "no-bridge": lambda f: tr("a bridge needs another event in the two weeks before"),

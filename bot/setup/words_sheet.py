@@ -34,8 +34,8 @@ def notes(plans: Sequence[str]) -> list[str]:
         tr("One row for each event of an athlete. Leave out what is to stay as it is."),
         tr("Code: keep it. A row with an event's code changes that event; to add another event, copy "
            "the row and leave only the athlete's part of the code (A12)."),
-        tr("Day: 2027-05-09 or 9 May 2027. Stage time and check-in: 14:30 or 2:30 pm, by the clocks "
-           "of the place and of the athlete."),
+        tr("Day: 2027-05-09 or 9 May 2027. Stage time and check-in: 14:30 or 2:30 pm, in the "
+           "place's and the athlete's time."),
         tr("Place: the nearest large city, or a time zone such as Europe/Madrid; empty: the "
            "athlete's own."),
         tr("Plan: the name of a template, or one of: {plans}. Empty: the plan stays.",

@@ -90,13 +90,14 @@ async def test_twenty_mornings_at_once_are_a_roster_kept_up_to_date_the_pictures
     aloud = [shown.text for shown in torvald.between(begin, bot.now) if not shown.silent]
     assert len(aloud) == 1 and aloud[0].startswith(f"Caution: Torvaldson {DRANK_TOO_MUCH} (")
     quietly = Counter(s.method for s in torvald.between(begin, bot.now) if s.silent)
-    assert quietly == {"sendMediaGroup": len(WITH_PICTURES), "sendMessage": 1}  # one, of notes
+    # of messages, one of notes, and one that asks what is seen on the pictures
+    assert quietly == {"sendMediaGroup": len(WITH_PICTURES), "sendMessage": 2}
     edits = Counter(
         torvald.messages[call.fields["message_id"]].text.partition(" ")[0]
         for call in bot.line.calls
         if call.method == "editMessageText" and call.fields["chat_id"] == torvald.chat
     )
-    assert edits["Roster:"] <= 2 and set(edits) <= {"Roster:", "Info:"}
+    assert edits["Roster:"] <= 2 and set(edits) <= {"Roster:", "Info:", "Photos"}
     roster = next(iter(torvald.messages.values())).text
     assert f"Torvaldson {DRANK_TOO_MUCH}, " in roster and "Torvaldson 19" in roster
     assert "not checked in" not in roster
