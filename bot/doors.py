@@ -27,7 +27,16 @@ from bot.dialogue import answering, asking
 from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk
-from bot.people.people import meet, own_athlete, person_in_chat, profile_of, sender, speaking_to
+from bot.people.people import (
+    example_of,
+    is_own_coach,
+    meet,
+    own_athlete,
+    person_in_chat,
+    profile_of,
+    sender,
+    speaking_to,
+)
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
 from bot.reachability import back as coming_back
@@ -45,7 +54,9 @@ def help_view(turn: Act) -> None:
     """What this person can do here, read off the tables."""
     roles = roles_of(turn.session, turn.person)
     lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
-    text = common.help_message(lines, "athlete" in roles)
+    own = profile_of(turn.session, turn.person.id)
+    example = example_of(own) if own is not None and "athlete" in roles else ""
+    text = common.help_message(lines, example, own=own is not None and is_own_coach(own))
     say_to(turn, turn.person, text)
 
 
@@ -251,7 +262,9 @@ def poisoned(turn: Turn, chat_id: int) -> None:
     person = person_in_chat(turn.session, chat_id)
     if person is not None:
         with speaking_to(person):
-            say(turn.session, chat_id=chat_id, text=common.gone_wrong(), now=turn.now)
+            profile = profile_of(turn.session, person.id)
+            text = common.gone_wrong(own=profile is not None and is_own_coach(profile))
+            say(turn.session, chat_id=chat_id, text=text, now=turn.now)
 
 
 USE_CASES = UseCases(

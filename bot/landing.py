@@ -14,6 +14,7 @@ from bot.coach.card import card
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
 from bot.core.turn import ChatTurn
+from bot.decision import signoff_typed
 from bot.dialogue import answering, asking
 from bot.dialogue.requests import asks_for_food, requested
 from bot.direct import direct_messages as messages_across
@@ -80,6 +81,8 @@ def land(
         return
     if _replied(it):
         return
+    if it.latest is not None and _opens_card(it):  # a city may be called like an athlete
+        return
     waits_for_words = it.latest is not None and answering.takes_anything(
         it.latest, house.flows, turn.context
     )
@@ -91,6 +94,7 @@ def land(
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
         or _opens_card(it)
+        or (it.latest is None and signoff_typed.assented(turn, person))
     ):
         return
     if waits_for_words and _given_in_words(it):
@@ -207,6 +211,8 @@ def _opens_card(it: Landing) -> bool:
         return False
     profile = passing_on.named_alone(it.turn.session, it.person, it.text)
     if profile is None or (it.latest is not None and it.latest.flow == PASS_ON.id):
+        return False
+    if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False
     desk.card_opened(it.turn, it.person, profile.person_id)
     text, buttons = card.card(it.turn, it.person, profile)

@@ -1,14 +1,19 @@
-"""Changing one of an athlete's settings; the steps are those of the first questions."""
+"""Changing one of an athlete's settings; place and time are asked as in the first questions."""
 
 from __future__ import annotations
 
+from collections.abc import Callable, Mapping
 from dataclasses import replace
+from functools import partial
 
-from bot.dialogue.flow import Flow, always
+from bot.dialogue.flow import Flow, Step, always
+from bot.dialogue.readers import buttons, one_of
+from bot.membership.onboarding import words
 from bot.membership.onboarding.flow import ONBOARDING
+from bot.words import figures
 
 
-def _settings_flow(*keys: str) -> Flow:
+def _as_at_first(*keys: str) -> Flow:
     steps = [step for step in ONBOARDING.steps if step.key in keys]
     return Flow(
         id=f"set-{keys[0]}",
@@ -16,9 +21,26 @@ def _settings_flow(*keys: str) -> Flow:
     )
 
 
+def _unit(
+    key: str, ask: Callable[[], str], units: Mapping[str, str], name: Callable[[str], str]
+) -> Flow:
+    """The units are those in which the first answers were written, until they are chosen here."""
+    step = Step(
+        key=key,
+        ask=lambda answers: ask(),
+        read=one_of(*units),
+        choices=buttons(*(((partial(name, unit), unit),) for unit in units)),
+    )
+    return Flow(id=f"set-{key}", steps=(step,))
+
+
 SETTINGS = {
-    "prompt_time": _settings_flow("prompt_time"),
-    "place": _settings_flow("place", "which_place"),
-    "weight_unit": _settings_flow("weight_unit"),
-    "volume_unit": _settings_flow("volume_unit"),
+    "prompt_time": _as_at_first("prompt_time"),
+    "place": _as_at_first("place", "which_place"),
+    "weight_unit": _unit(
+        "weight_unit", words.ask_weight_unit, figures.WEIGHT_UNITS, figures.weight_unit_name
+    ),
+    "volume_unit": _unit(
+        "volume_unit", words.ask_volume_unit, figures.VOLUME_UNITS, figures.volume_unit_name
+    ),
 }

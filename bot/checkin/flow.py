@@ -135,7 +135,7 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
         if key == "sleep_h":
             text = reading.without(text, reading.HOURS)
         report = read_morning(text, answers, key)
-        if not report.answers and len(report.doubts) == 1:
+        if not report.answers and len(report.doubts) == 1 and not report.note:
             (doubt,) = report.doubts
             if doubt.code is DoubtCode.SPARE and [list(option) for option in doubt.options] == [
                 [key]

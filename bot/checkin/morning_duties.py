@@ -14,7 +14,7 @@ from bot.dialogue import asking
 from bot.event import season
 from bot.event.closing import close_week
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, profile_of, record
+from bot.people.people import example_of, get_person, is_own_coach, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion
 from bot.store.tables.traffic import AgendaRow
@@ -57,7 +57,7 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
         checkins.take_draft(turn, profile, answers)
         return
     first = duty.kind.endswith(":1")
-    say_to(turn, person, words.nudge(first))
+    say_to(turn, person, words.nudge(first, example_of(profile, sharpness=False)))
     if question is not None and "weight_kg" in question.answers:
         asking.ask_again(turn, person, question, {CHECK_IN.id: _asked_only()})
 

@@ -362,6 +362,8 @@ def _refused(doubt: Answers, answers: Answers) -> str:
     if key == "sharpness":
         return tr("Sharpness is 1 to 5, I read {given}.", given=given)
     facts = {name: fact for name, fact in doubt["facts"].items() if name != "hint"}
+    if "_weight_unit" in answers:
+        facts["example"] = example(answers)
     sentence = refusal_text(Refusal(RefusalCode(doubt["code"]), **facts))
     return f"{_name(key)}: {sentence}" if _name(key) else sentence
 

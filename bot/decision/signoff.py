@@ -87,16 +87,24 @@ def ask_anew(turn: Turn, coach: Person) -> None:
         profile = profile_of(turn.session, row.athlete_id)
         if profile is None or coach.id not in {one.id for one in signers(turn.session, profile)}:
             continue
-        sent = say_to(
-            turn,
-            coach,
-            proposal_text(turn.session, coach, profile, row),
-            buttons=_buttons(row, own=coach.id == profile.person_id),
-            dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
-        )
-        if coach.id == profile.coach_id:
-            row.outbox_id = sent.id
-            turn.session.add(row)
+        put_again(turn, coach, profile, row)
+
+
+def put_again(
+    turn: Turn, coach: Person, profile: AthleteProfile, row: DecisionRow, *, lead: str = ""
+) -> None:
+    """The proposal once more, with its buttons, below a line that says why."""
+    text = proposal_text(turn.session, coach, profile, row)
+    sent = say_to(
+        turn,
+        coach,
+        f"{lead}\n\n{text}" if lead else text,
+        buttons=_buttons(row, own=coach.id == profile.person_id),
+        dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
+    )
+    if coach.id == profile.coach_id:
+        row.outbox_id = sent.id
+        turn.session.add(row)
 
 
 def waiting_line(session: Session, profile: AthleteProfile, decision_row: DecisionRow) -> str:

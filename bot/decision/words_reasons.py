@@ -88,14 +88,7 @@ def _steady(told: _Told) -> str:
 
 
 def _dropping(told: _Told) -> str:
-    lines = []
-    if told["dizzy"]:
-        lines.append(
-            tr(
-                "Sit down and eat something now; drink, and salt your food as usual. If the dizziness "
-                "doesn't pass, see a doctor."
-            )
-        )
+    """What to do about the dizziness itself is said with the complaint, before any target."""
     if told["under_band"]:
         cause = tr(
             "You're lighter than expected ({weight}, {band_low} at least)",
@@ -105,18 +98,12 @@ def _dropping(told: _Told) -> str:
     else:
         cause = tr("You felt dizzy") if told["dizzy"] else tr("You hardly slept")
     if told.change_g > 0:
-        lines.append(tr("{cause}, so eat {change} today.", cause=cause, change=told.change))
-    else:
-        lines.append(tr("{cause}. Stay on plan today.", cause=cause))
-    return " ".join(lines)
+        return tr("{cause}, so eat {change} today.", cause=cause, change=told.change)
+    return tr("{cause}. Stay on plan today.", cause=cause)
 
 
 def _unwell_and_heavy(told: _Told) -> str:
-    first = (
-        tr("You felt dizzy, so sit down and eat something now; if it doesn't pass, see a doctor.")
-        if told["dizzy"]
-        else tr("You hardly slept.")
-    )
+    first = f"{tr('You felt dizzy')}." if told["dizzy"] else tr("You hardly slept.")
     return (
         first
         + " "
@@ -432,7 +419,7 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool 
     if rule in _GATES:
         return tr(_GATES[rule], missing=_missing(decision))
     told = _Told(decision, weight_unit, volume_unit)
-    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told)
+    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, own=own)
     said = [foreseen or _RULES[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
     if decision["bound"] == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
@@ -441,9 +428,15 @@ def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool 
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: _Told) -> str:
+def _foreseen(decision: Decision, told: _Told, *, own: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace = decision["trace"]
+    if trace.get("disagree") and own:
+        return tr(
+            "Going by this morning alone I would have said {change}, but the forecast for the day is "
+            "no better with it. Stay on plan.",
+            change=change_in_words(trace["rule_g"]),
+        )
     if trace.get("disagree"):
         return tr(
             "Going by this morning alone I would have said {change}, but the forecast for the day is "

@@ -88,6 +88,10 @@ def proposal(
     return "\n\n".join(part for part in parts if part)
 
 
+def tap_to_answer() -> str:
+    return tr("Do you mean this? Tap the number you want, so that there is no mix-up.")
+
+
 def approve_button(proposed_g: float, *, own: bool) -> str:
     if own:
         return tr("Take {proposed}", proposed=figures.grams(proposed_g))

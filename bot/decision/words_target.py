@@ -232,11 +232,13 @@ def off_button() -> str:
     return tr("Something's off")
 
 
-def nudge(first: bool) -> str:
+def nudge(first: bool, example: str) -> str:
+    """`example`: a morning in one line in the reader's units."""
     if first:
         return tr(
             "Your morning numbers are still missing. Weight first, or all in one line "
-            "such as: 61.2 7 3.5"
+            "such as: {example}",
+            example=example,
         )
     return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
 

@@ -114,7 +114,7 @@ def buttons(*rows: tuple[tuple[Label, str], ...]) -> Callable[[Answers], Choices
 
 def zone_of(answers: Answers) -> str:
     """The zone that was settled on."""
-    chosen = answers["which_place"]
+    chosen = answers.get("which_place", 0)  # not asked where only one place has the name
     if isinstance(chosen, int):
         return str(answers["place"][chosen]["zone"])
     return str(chosen[answers.get("which_of_them", 0)]["zone"])

@@ -14,7 +14,7 @@ from engine.written.late import Late
 
 # Whole sentences, as patterns, by the command that serves them. "~" stands for courtesies that may
 # come before or after and say nothing.
-_TODAY = r"(?:today|this morning|now|for today|heute|jetzt|für heute)"
+_TODAY = r"(?:today|this morning|now|for today|heute?|jetzt|für heute?)"
 REQUESTS: dict[str, tuple[str, ...]] = {
     "today": (
         rf"what (?:do|should|shall|can|must) (?:i|we) (?:eat|have|drink)(?: {_TODAY})?",
@@ -29,6 +29,15 @@ REQUESTS: dict[str, tuple[str, ...]] = {
         rf"was gibt es {_TODAY} (?:zu essen|zum essen)",
         rf"wie ?viele? (?:kh|kohlenhydrate|carbs|protein|eiweiß|fett|wasser|salz|natrium|gramm)"
         rf"(?: (?:soll|darf|kann|muss|esse|trinke) ich)?(?: {_TODAY})?(?: (?:essen|trinken))?(?: {_TODAY})?",
+        rf"(?:show|give) me (?:my |the |{_TODAY}'?s? )?(?:targets?|macros|numbers|figures?|carbs|plan)(?: (?:for )?{_TODAY})?",
+        rf"what'?s (?:my|the) (?:targets?|macros|numbers|carbs?|plan|figures?)(?: {_TODAY})?",
+        rf"how (?:much|many) (?:carbs?|carbohydrates?|grams?|protein|fat|water|food) (?:(?:is|are|do i have) )?left(?: {_TODAY})?",
+        rf"what'?s (?:next|on my list|on (?:my|the) plan)(?: (?:on my list|on (?:my|the) plan|{_TODAY}))?",
+        rf"(?:zeige? (?:mir )?(?:nochmal |noch mal )?)?(?:die |meine )?(?:ziele|werte|zahlen|vorgaben|makros)(?: (?:für )?{_TODAY})?",
+        rf"(?:ja |ja und )?was steht (?:{_TODAY} )?auf (?:dem|meinem) plan(?: {_TODAY})?",
+        rf"wie ?viele? (?:kh|kohlenhydrate|carbs|gramm|wasser) (?:fehlen|fehlt|hab ich|habe ich|sind|bleiben|bleibt) (?:mir )?noch(?: übrig)?(?: {_TODAY})?",
+        rf"wie ?viel fehlt (?:mir )?(?:{_TODAY} )?noch(?: auf mein \w*(?: \w+)? ?ziel| (?:auf|bis) (?:mein|zum) \w*ziel)?(?: {_TODAY})?",
+        r"was (?:kommt|ist) (?:als )?nächstes(?: dran)?",
         rf"(?:meine |was sind meine )?(?:ziele|werte|vorgaben|makros|zahlen)(?: {_TODAY}| von heute)?",
     ),
     "why": (
@@ -66,6 +75,8 @@ REQUESTS: dict[str, tuple[str, ...]] = {
     "food": (
         r"(?:show me |what is |what's )?(?:my|the|a) (?:menu|meals|meal plan|food list|shopping list)(?: today| for today)?",
         r"(?:give me |i need )?(?:meal|food) ideas", r"(?:zeig mir )?(?:mein|meine|das|die|ein) (?:menü|mahlzeiten|essensplan|einkaufsliste)(?: heute| für heute)?",
+        rf"what (?:can|could|should|do) i (?:still )?(?:eat|have)(?: for (?:breakfast|lunch|dinner|supper))? (?:from|out of|of|on) (?:my|the) (?:list|foods?|menu)(?: (?:for (?:breakfast|lunch|dinner|supper)|{_TODAY}))?",
+        rf"was (?:kann|könnte?|darf|soll) ich (?:jetzt |{_TODAY} )?(?:noch )?(?:von|aus) meiner? (?:liste|lebensmittelliste) (?:jetzt |{_TODAY} )?(?:noch )?(?:essen|nehmen|haben)",
         r"speiseplan", r"what foods? (?:can|should) i (?:eat|have)(?: today)?",
     ),
     "help": (

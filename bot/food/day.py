@@ -155,7 +155,9 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
     short = []
     for day in ahead:
         target, _ = target_of(turn.session, profile, day)
-        menu = plan_menu(_choices(turn.session, profile, {}, {}), _wish(target, Totals()), meals)
+        fixed = _fixed(turn.session, profile.person_id, {})
+        choices = _choices(turn.session, profile, {}, {})
+        menu = plan_menu(choices, _wish(target, Totals()), meals, locked=fixed)
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
         if any(miss.nutrient in TOLERANCE for miss in menu.misses):
@@ -189,9 +191,19 @@ def _asked(
         if int(choice.food.id) not in row.left_out
     ]  # fmt: skip
     listed = {choice.food.id for choice in choices}
-    locked = {id: steps for id, steps in row.locked.items() if id in listed}
+    fixed = _fixed(session, profile.person_id, eaten)
+    locked = {id: n for id, n in {**fixed, **row.locked}.items() if id in listed}
     wanted = [str(id) for id in row.wanted if str(id) in listed]
     return choices, locked, wanted
+
+
+def _fixed(session: Session, athlete_id: int, eaten_g: Mapping[int, float]) -> dict[str, int]:
+    """Steps of what the coach has fixed for each day, less what is eaten of it."""
+    return {
+        str(row.id): max(round((row.fixed_g - eaten_g.get(id_of(row), 0)) / row.step_g), 0)
+        for row in rows_of(session, athlete_id)
+        if row.fixed_g is not None and row.liking != "never"
+    }
 
 
 def _eaten_g(session: Session, athlete_id: int, day: date) -> dict[int, float]:

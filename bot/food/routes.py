@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping
 
 from bot.core.callbacks import answer
 from bot.core.turn import Act
+from bot.food import coach
 from bot.food import list as food_list
 from bot.food import views as food_views
 from bot.words import common
@@ -27,6 +28,7 @@ ON_FOOD: Mapping[str, OnFood] = {
     "add": food_list.ask_food,
     "label": food_list.ask_label,
     "times": food_list.ask_times,
+    "take": coach.take,
 }
 
 

@@ -19,7 +19,7 @@ from bot.food.day import Today, eat, load_needs, today
 from bot.food.flow import ATE
 from bot.food.list import food_of, list_keys, own_food, rows_of, say_list
 from bot.food.words_names import food_name
-from bot.people.people import active, local_date, profile_of
+from bot.people.people import active, is_own_coach, local_date, profile_of
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -161,7 +161,9 @@ def show_shopping(turn: Act) -> None:
     needs = load_needs(turn, profile) if profile is not None else None
     text = words.no_load()
     if needs is not None and needs.whole:
-        text = words.shopping(needs.whole, needs.day_itself, needs.days)
+        listed = rows_of(turn.session, id_of(turn.person))
+        sources = {str(row.id): row.source.removeprefix("usda-") for row in listed}
+        text = words.shopping(needs.whole, needs.day_itself, needs.days, sources)
         if needs.short:
             text += "\n\n" + more_words.shopping_falls_short(needs.short)
     say_to(turn, turn.person, text, buttons=[_back()])
@@ -218,7 +220,9 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
     )  # fmt: skip
     if not day.times:
         met = max(day.left.carb_g, day.left.protein_g, day.left.fat_g) < 10
-        text += "\n\n" + (words.nothing_to_eat() if met else words.still_left(day.left))
+        text += "\n\n" + (
+            words.nothing_to_eat() if met else words.still_left(day.left, own=is_own_coach(profile))
+        )
     now = context.now.astimezone(ZoneInfo(profile.zone or "UTC"))
     keys = []
     for at in day.times[:SHOWN_MEALS]:

@@ -45,7 +45,7 @@ def liking_button(liking: str) -> str:
     return tr(LIKINGS[liking])
 
 
-def _mark(liking: str) -> str:
+def mark_of(liking: str) -> str:
     if liking == "favourite":
         return "★"
     return "" if liking == "well" else f"({tr(LIKING_WORDS[liking])})"
@@ -131,7 +131,7 @@ def food_added(name: str, liking: str) -> str:
 def _list_line(name: str, liking: str, usual: float | None) -> str:
     parts = [
         f"- {food_name(name)}",
-        _mark(liking),
+        mark_of(liking),
         tr("usually {grams} g a day", grams=figures.plain(round(usual))) if usual else "",
     ]
     return " ".join(part for part in parts if part)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.food.words_names import food_name, piece_name
@@ -10,6 +10,7 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
+from engine.food.foods.raw import DRY, raw_g
 from engine.food.portions import Aim, DayMenu, Miss, Totals
 
 
@@ -28,6 +29,14 @@ def macros(totals: Totals | Aim) -> str:
         protein=figures.plain(round(totals.protein_g)),
         fat=figures.plain(round(totals.fat_g)),
     )
+
+
+def plates(times: Sequence[str], menu: DayMenu) -> list[str]:
+    """ "07:00  White rice, cooked 250 g; Egg white 165 g (5 × egg white)", a line a meal."""
+    return [
+        f"{at}  " + ("; ".join(amount(p.food, p.grams) for p in meal) if meal else tr("nothing"))
+        for at, meal in zip(times, menu.meals, strict=True)
+    ]
 
 
 def day_view(
@@ -52,12 +61,9 @@ def day_view(
     ]
     if eaten.kcal or eaten.sodium_mg:
         parts.append(tr("Eaten: {eaten}. Left: {left}.", eaten=macros(eaten), left=macros(left)))
-    plates = [
-        f"{at}  " + ("; ".join(amount(p.food, p.grams) for p in meal) if meal else tr("nothing"))
-        for at, meal in zip(times, menu.meals, strict=True)
-    ]
-    if plates:
-        parts.append("\n".join(plates))
+    meals = plates(times, menu)
+    if meals:
+        parts.append("\n".join(meals))
         parts.append(_together(menu.totals, target))
         parts += misses_text(menu)
     return "\n\n".join(parts)
@@ -152,7 +158,14 @@ def nothing_to_eat() -> str:
     return tr("Today's meals are done.")
 
 
-def still_left(left: Aim) -> str:
+def still_left(left: Aim, *, own: bool) -> str:
+    """`own`: somebody without another coach."""
+    if own:
+        return tr(
+            "No meal time is left today, but {left} are. Don't force it: set a later meal under Meal "
+            "times, or leave it.",
+            left=macros(left),
+        )
     return tr(
         "No meal time is left today, but {left} are. Don't force it: tell your coach, or set a "
         "later meal under Meal times.",
@@ -205,15 +218,22 @@ def ate_noted(name: str, grams: float) -> str:
 
 
 def shopping(
-    needs: Sequence[tuple[Food, float]], day_itself: Sequence[tuple[Food, float]], days: int
+    needs: Sequence[tuple[Food, float]],
+    day_itself: Sequence[tuple[Food, float]],
+    days: int,
+    sources: Mapping[str, str],
 ) -> str:
-    """`needs`: grams over the load; `day_itself`: what to have with you on the day."""
+    """`needs`: grams over the load; `day_itself`: what to have with you on the day; `sources`: the
+    number in the food table of each food by its id, for what it weighs before it is cooked.
+    """
     parts = [
         tr(
             "For the {days} load days and event day, weighed as you eat it (cooked where it "
             "says so):\n{lines}",
             days=days,
-            lines=_lines(needs),
+            lines="\n".join(
+                _to_buy(food, grams, sources.get(food.id, "")) for food, grams in needs
+            ),
         )
     ]
     if day_itself:
@@ -229,6 +249,16 @@ def shopping(
 
 def no_load() -> str:
     return tr("There is no load to shop for yet: event, plan and limits have to be set first.")
+
+
+def _to_buy(food: Food, grams: float, number: str) -> str:
+    """ "- White rice, cooked 500 g (about 180 g dry)"."""
+    line, raw = f"- {amount(food, grams)}", raw_g(number, grams)
+    if raw is None:
+        return line
+    if number in DRY:
+        return tr("{food} (about {grams} dry)", food=line, grams=figures.grams(raw))
+    return tr("{food} (about {grams} raw)", food=line, grams=figures.grams(raw))
 
 
 def _lines(portions: Sequence[tuple[Food, float]]) -> str:

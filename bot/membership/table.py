@@ -20,8 +20,8 @@ from bot.membership import words_language as words
 from bot.membership import words_leaving as leaving_words
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.flow_second import SECOND
-from bot.membership.onboarding import health_screen, onboarding
-from bot.membership.onboarding.flow import ONBOARDING
+from bot.membership.onboarding import health_screen, later, onboarding
+from bot.membership.onboarding.flow import LATER, ONBOARDING
 from bot.membership.onboarding.flow_measures import MEASURES
 
 FEATURE = Feature(
@@ -44,6 +44,7 @@ FEATURE = Feature(
         Tap("leave", ATHLETE, leaving.tapped),
         Tap("gone", ATHLETE, deletion.tapped),
         Tap("contact", COACH, invitations.contact_tapped),
+        Tap("more", ATHLETE, later.tapped),
         Tap("lang", ANYONE_KNOWN, language.choose),
     ),
     on_card={
@@ -58,9 +59,11 @@ FEATURE = Feature(
     first_coach_only=frozenset({"second", "second-ask", "second-end", "end", "end-yes", "end-no"}),
     flows=(
         Registered(ONBOARDING, onboarding.finish),
+        Registered(LATER, later.given),
         Registered(MEASURES, health_screen.measured),
         Registered(SECOND, invitations.second_given),
         Registered(CHANGE_COACH, invitations.coach_change_answered),
     ),
     duties=(Duty(second_coach.OVER, second_coach.over), Duty(told_others.FORGET, told_others.due)),
+    after=(later.ask_for_new_events,),
 )

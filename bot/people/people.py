@@ -17,6 +17,7 @@ from bot.people.desk import roster_stale
 from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.words import common
+from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
 
 KEPT = "kept"  # where a session remembers what was kept in it
@@ -125,6 +126,14 @@ def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool
     return coach.id != profile.person_id and session.exec(query).first() is not None
 
 
+def example_of(profile: AthleteProfile, *, sharpness: bool = True) -> str:
+    """A morning in one line as this athlete would write it: "61.2 7 3.5 4", "134.9 7 118 4"."""
+    return one_line(
+        profile.body_mass_kg or 61.2, profile.weight_unit,
+        profile.baseline.get("water_l") or 3.5, profile.volume_unit,
+    ) + (" 4" if sharpness else "")  # fmt: skip
+
+
 def is_own_coach(profile: AthleteProfile) -> bool:
     """Whether nobody else coaches the athlete, so that nobody else is told of them."""
     return profile.coach_id == profile.person_id
@@ -169,5 +178,10 @@ def active(turn: Turn, person: Person) -> AthleteProfile | None:
     assert profile is not None
     if profile.status == AthleteStatus.ACTIVE:
         return profile
-    say(turn.session, chat_id=person.chat_id, text=common.not_active(profile.status), now=turn.now)
+    say(
+        turn.session,
+        chat_id=person.chat_id,
+        text=common.not_active(profile.status, own=is_own_coach(profile)),
+        now=turn.now,
+    )
     return None

@@ -9,7 +9,7 @@ from bot.core.outbox import Button, Buttons
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
-from bot.people.people import get_person, own_athlete, profile_of, speaking_to
+from bot.people.people import get_person, is_own_coach, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by, signers
 from bot.people.telling import say_to
 from bot.stage import day as stage_day
@@ -40,7 +40,7 @@ def show(turn: Act) -> None:
         say_day(turn, turn.person, found[0])
         return
     if not found:
-        text = words.no_event(own=True) if own is not None else words.nobody()
+        text = words.no_event(own=not is_own_coach(own)) if own is not None else words.nobody()
         say_to(turn, turn.person, text)
         return
     keys = [

@@ -10,9 +10,9 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Collection, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
-from typing import Any, cast
+from typing import Any
 
-from sqlalchemy.orm import QueryableAttribute, defer
+from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.store.base import id_of
@@ -218,16 +218,20 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
         SymptomReport.date >= first,
         SymptomReport.date <= last,
     )
+    # Of each decision only what is read here: a whole record is a long one.
+    table = DecisionRow.__table__.c  # type: ignore[attr-defined]
+    record = table.decision
     decisions = (
-        select(DecisionRow)
-        # Not the cases: each is a whole history, and nothing here reads it.
-        .options(defer(cast("QueryableAttribute[Any]", DecisionRow.case)))
-        .where(
-            col(DecisionRow.athlete_id).in_(athletes),
-            DecisionRow.sets_date >= first,
-            DecisionRow.sets_date <= last,
+        pick(
+            table.checkin_id, table.athlete_id, table.sets_date, table.status,
+            record["rule"].as_string().label("rule"),
+            record[("band", "low_kg")].as_float().label("low_kg"),
+            record[("band", "high_kg")].as_float().label("high_kg"),
+            record["expected_fullness"].as_integer().label("expected_fullness"),
         )
-    )
+        .where(table.athlete_id.in_(athletes), table.sets_date >= first, table.sets_date <= last)
+        .order_by(table.id)
+    )  # fmt: skip
     reported: dict[tuple[int, dt.date], list[str]] = defaultdict(list)
     for report in session.exec(reports.order_by(col(SymptomReport.id))):
         if not report.symptom.startswith(READINGS):
@@ -242,10 +246,13 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
         seen[look.athlete_id, look.date].append(observed_of(look))
     decided: dict[int, dict[str, Any]] = {}
     setting: dict[tuple[int, dt.date], tuple[str, str]] = {}
-    for one in session.exec(decisions.order_by(col(DecisionRow.id))):
-        decided[one.checkin_id] = one.decision
+    for one in session.connection().execute(decisions):
+        decided[one.checkin_id] = {
+            "band": {"low_kg": one.low_kg, "high_kg": one.high_kg},
+            "expected_fullness": one.expected_fullness,
+        }
         if one.status != DecisionStatus.REPLACED:
-            setting[one.athlete_id, one.sets_date] = str(one.decision["rule"]), one.status
+            setting[one.athlete_id, one.sets_date] = str(one.rule), one.status
     return _Told(
         mornings={(row.athlete_id, row.date): row for row in session.exec(mornings)},
         set_days={(row.athlete_id, row.date): row for row in session.exec(set_days)},

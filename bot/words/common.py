@@ -102,7 +102,13 @@ def not_for_you() -> str:
     return tr("I don't know that command. /help lists what you can do.")
 
 
-def gone_wrong() -> str:
+def gone_wrong(*, own: bool = False) -> str:
+    """`own`: somebody without another coach."""
+    if own:
+        return tr(
+            "Something went wrong on my side, and your last message was not saved. All that came "
+            "before it is. Please send it again in a while."
+        )
     return tr(
         "Something went wrong on my side, and your last message was not saved. All that came before "
         "it is. Please send it again; if that fails too, call your coach."
@@ -113,18 +119,31 @@ def help_menu() -> str:
     return tr("What you can do here")
 
 
-def help_message(lines: Sequence[tuple[str, str]], is_athlete: bool) -> str:
-    """What this person can do, from the list of commands itself."""
+def help_message(lines: Sequence[tuple[str, str]], example: str, *, own: bool) -> str:
+    """What this person can do, from the list of commands itself.
+
+    `example`: an athlete's morning in one line in their units, "" for who is none; `own`: somebody
+    without another coach.
+    """
     parts = ["\n".join(f"/{name}  {what}" for name, what in lines)]
-    if is_athlete:
-        parts.append(
+    if example:
+        line = tr(
+            "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
+            "sharpness (1 to 5), such as {example}. Editing that message changes the answer.",
+            example=example,
+        )
+        rest = (
             tr(
-                "Your morning in one line: weight, fullness (1 to 10), water, and from the load on "
-                "sharpness (1 to 5), such as 61.2 7 3.5 4. Editing that message changes the answer.\n"
+                "Write anything else in your own words, at any time: what I can't answer I keep as "
+                "your own note. If something feels wrong, write that too."
+            )
+            if own
+            else tr(
                 "Write anything else in your own words, at any time: what I can't answer, your coach "
                 "gets. If something feels wrong, write that too."
             )
         )
+        parts.append(f"{line}\n{rest}")
     parts.append(
         tr(
             "I am not a doctor or a medical device. Fainting, chest pain, palpitations, weak limbs, "
@@ -199,7 +218,10 @@ def calendar_button() -> str:
     return tr("Calendar file")
 
 
-def not_active(status: str) -> str:
+def not_active(status: str, *, own: bool = False) -> str:
+    """Why no check-ins run; `own`: somebody without another coach."""
+    if own and status in ON_YOUR_OWN:
+        return tr(ON_YOUR_OWN[status])
     return {
         "onboarding": tr("Let's finish the first questions first."),
         "paused": tr("You have paused. /resume takes it up again."),
@@ -214,6 +236,14 @@ def not_active(status: str) -> str:
         ),
         "declined": tr("Nothing is open for you here. Your coach can send a new invitation."),
     }[status]
+
+
+ON_YOUR_OWN = {
+    "doctor-first": mark(
+        "You need a doctor's clearance first. Note it on your card (/roster), then check-ins start."
+    ),
+    "declined": mark("Nothing is open for you here. /selfcoach begins again."),
+}
 
 
 def message_empty() -> str:

@@ -78,6 +78,14 @@ def in_digits(written: str) -> str:
     return _SIGN_IN_NUMBER.sub(lambda sign: signs[sign[0]], written)
 
 
+def one_line(kg: float, weight_unit: str, litres: float, volume_unit: str) -> str:
+    """ "61.2 7 3.5", "134.9 7 118": bare numbers in the units chosen, stones with theirs."""
+    shown = weight(kg, weight_unit)
+    water = volume(litres, volume_unit).split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    bare = shown if weight_unit == "st" else shown.split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
+    return f"{bare} 7 {water}"
+
+
 def long_day(day: date) -> str:
     """ "Tuesday 10 November"."""
     return dated(day, tr("EEEE d MMMM"))

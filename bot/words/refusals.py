@@ -173,10 +173,14 @@ _SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
     RefusalCode.WRONG_WEEKDAY: _wrong_weekday,
     RefusalCode.NOT_A_CHECK_IN: lambda facts: tr(
         "That is not a check-in I can read. In one line it is weight, fullness, water, "
-        "such as: 61.2 7 3.5"
+        "such as: {example}",
+        example=facts.get("example", "61.2 7 3.5"),
     ),
     RefusalCode.INCOMPLETE: lambda facts: (
-        tr("A check-in in one line needs weight, fullness and water, such as: 61.2 7 3.5")
+        tr(
+            "A check-in in one line needs weight, fullness and water, such as: {example}",
+            example=facts.get("example", "61.2 7 3.5"),
+        )
         + (" " + tr("(missing: water)") if facts.get("missing") == "water" else "")
     ),
 }

@@ -7,7 +7,10 @@ from engine.written.late import Late
 _NUMBER = r"(?P<n>\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
 _UNIT = r"(?P<unit>minutes?|mins?|m|hours?|hrs?|h)"
 _AMOUNT = rf"{_NUMBER} ?{_UNIT}?(?P<half> and a half)?"
-_LEAD = r"(?:(?:they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|show(?:'s| is)?|all) )?"
+_LEAD = (
+    r"(?:(?:they(?:'re| are)?|we(?:'re| are)?|it(?:'s| is)?|i'm|(?:the )?show(?:'s| is)?|all|"
+    r"everything(?:'s| is)?) )?"
+)
 _GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
 _EARLY = r"(?:early|earlier|ahead|ahead of schedule)"
@@ -26,6 +29,7 @@ _GERMAN_LATE = (
     r"(?:später|spaeter|spät|verspätet|verspaetet|verspätung|verspaetung|im verzug|verzug)"
 )
 _GERMAN_EARLY = r"(?:früher|frueher|eher|zu früh|voraus)"
+_GERMAN_PUT_OFF = r"(?:verschiebt|verzögert|verzoegert|verspätet|verspaetet)"
 _GERMAN = (
     Late(
         rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY}) "
@@ -35,9 +39,13 @@ _GERMAN = (
         rf"{_GERMAN_LEAD}{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT} "
         rf"(?P<way>{_GERMAN_LATE}|{_GERMAN_EARLY})"
     ),
+    Late(
+        rf"(?:bei uns |hier )?(?:es |alles |die show )?(?P<way>{_GERMAN_PUT_OFF}) sich "
+        rf"(?:bei uns |hier |alles |es |die show )*{_GERMAN_ABOUT}{_GERMAN_NUMBER}{_GERMAN_UNIT}"
+    ),
 )
 _PATTERNS = {"en": _ENGLISH, "de": (*_ENGLISH, *_GERMAN)}
-_WAY_IS_LATE = Late(rf"{_LATE}|{_GERMAN_LATE}")
+_WAY_IS_LATE = Late(rf"{_LATE}|{_GERMAN_LATE}|{_GERMAN_PUT_OFF}")
 _WORDS = {
     "eine": 1.0, "einen": 1.0, "einer": 1.0, "eine halbe": 0.5, "einer halben": 0.5,
     "anderthalb": 1.5, "eineinhalb": 1.5, "zwei": 2.0, "drei": 3.0, "eine viertel": 0.25,

@@ -28,6 +28,7 @@ FEATURES: dict[str, set[str]] = {
     "calendar": {"decision", "food", "stage"},
     "checkin": {"alerts", "decision", "event", "photos", "plan", "safety"},
     "coach": {
+        "food",
         "alerts",
         "athlete",
         "comparison",

@@ -72,6 +72,20 @@ def test_where_nothing_goes_out_alone_the_plan_stands_until_the_coach_has_answer
     assert in_force(team) == 500
 
 
+def test_a_typed_ok_at_a_proposal_brings_it_back_with_its_buttons_and_approves_nothing(
+    team: Team,
+) -> None:
+    team.athlete.writes(FLAT)
+    team.coach.hears()
+    (again,) = team.coach.writes("ok")
+    assert again.text.startswith("Do you mean this? Tap the number you want")
+    assert "Planned 500 g, proposed 550 g" in again.text
+    assert in_force(team) == 525
+    team.coach.presses(again.buttons["Approve 550 g"], again.outbox_id)
+    assert in_force(team) == 550
+    assert "Do you mean this?" not in text_of(team.coach.writes("ok"))
+
+
 def test_the_deadline_stands_on_the_coachs_own_clock_with_the_athletes_beside_it(
     team: Team,
 ) -> None:

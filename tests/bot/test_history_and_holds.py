@@ -72,7 +72,7 @@ def test_a_day_tells_what_was_set_what_changed_it_who_when_and_why(team: Team) -
         "Set for the day: 700 g (+200 g against the plan), by the coach.",
         "- Thu 6 May, 07:00, Mira: checked in",
         "- Thu 6 May, 07:00, Brimline: adjusted: 525 g for Thu 6 May (planned 500 g). Rule: "
-        "flat-in-load",
+        "flat in the load",
         "- Thu 6 May, 07:20, Ravi: set Thu 6 May by hand to 700 g. Why: Looked flat on video",
     ):
         assert part in said, part

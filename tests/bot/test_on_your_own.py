@@ -83,3 +83,26 @@ def test_a_replaced_proposal_keeps_the_numbers_that_it_was_made_of(mira: Someone
     mira.writes("61.0 4 3.5 5 on target fine")
     (settled,) = [one for one in mira.all_said() if "worked this out again" in one.text]
     assert "This morning: 61.0 kg, fullness 1," in settled.text
+
+
+def test_help_says_what_becomes_of_words_and_shows_a_morning_in_their_units(mira: Someone) -> None:
+    with transaction(mira.world.engine) as session:
+        profile = profile_of(session, 2)
+        assert profile is not None
+        profile.weight_unit, profile.volume_unit = "lb", "us fl oz"
+        session.add(profile)
+    said = heard(mira, "/help").partition("Your morning in one line")[2]
+    assert "what I can't answer I keep as your own note" in said
+    assert "your coach" not in said.lower()
+    assert "such as 134.9 7 118 4." in said  # 61.2 kg and 3.5 L
+
+
+def test_a_doctors_clearance_is_ones_own_to_note(mira: Someone) -> None:
+    with transaction(mira.world.engine) as session:
+        profile = profile_of(session, 2)
+        assert profile is not None
+        profile.status = "doctor-first"
+        session.add(profile)
+    said = heard(mira, "/food")
+    assert "Note it on your card" in said
+    assert "your coach" not in said.lower()

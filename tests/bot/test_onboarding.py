@@ -20,7 +20,7 @@ from bot.store.tables.people import AthleteStatus, OpenQuestion
 from engine.planning.health_screen import Leads, Part, Sign
 from engine.values.athlete import Sex
 from tests.support import cities
-from tests.support.weeks import ONBOARDING_ANSWERS, Team, invited, onboarded
+from tests.support.weeks import LATER_ANSWERS, ONBOARDING_ANSWERS, Team, invited, onboarded
 from tests.support.world import text_of
 
 BAD = ("", "   ", "abc", "🤷", "-1", "840 kg", "8.4 kg", "x" * 4096, "∞", "1e9", "61 or 62")
@@ -54,7 +54,7 @@ def test_all_questions_answered_make_an_active_athlete_and_tell_the_coach(
     profile = team.profile()
     assert profile.status == AthleteStatus.ACTIVE
     assert (profile.zone, profile.height_cm, profile.body_mass_kg) == ("Europe/London", 165, 61.2)
-    assert profile.baseline["carb_g"] == 310 and profile.baseline["sodium_mg"] == 2300
+    assert profile.baseline == {"carb_g": 310, "protein_g": 140, "fat_g": 55, "water_l": 3.5}
     told = text_of(team.coach.hears())
     assert "61.2 kg" in told and "nothing to act on" in told and "born 1996" in told
 
@@ -70,7 +70,7 @@ def test_under_18_gets_a_kind_no_and_nothing_is_kept(
     said = team.athlete.writes(birth_year)
     if birthday is not None:
         said = team.athlete.writes(birthday)
-    assert said[-1].text == words.under_age()
+    assert said[-1].text == words.under_age(own=False)
     assert team.profile().status == AthleteStatus.DECLINED
     assert team.profile().birth_year is None
     assert open_question(team).answers == {}
@@ -87,7 +87,7 @@ def test_eighteen_already_goes_on(sqlite_engine: Engine) -> None:
 def test_without_consent_nothing_begins(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
     said = team.athlete.taps(words.disagree_button())
-    assert words.no_consent() in text_of(said)
+    assert words.no_consent(own=False) in text_of(said)
     assert team.profile().status == AthleteStatus.DECLINED
     assert team.profile().consent_at is None
 
@@ -163,19 +163,19 @@ def test_a_man_is_asked_what_concerns_men(sqlite_engine: Engine) -> None:
     assert "Sex drive or erections gone" in lists[4] and "eriod" not in lists[4]
 
 
-def measured(engine: Engine, *answers: str, unit: str = "kg") -> Team:
+def measured(engine: Engine, *answers: str) -> Team:
     """Everything before height is answered; then these."""
-    return onboarded(engine, (*ONBOARDING_ANSWERS[:6], unit, *ONBOARDING_ANSWERS[7:11], *answers))
+    return onboarded(engine, (*ONBOARDING_ANSWERS[:8], *answers))
 
 
 def test_a_number_meant_in_kilograms_is_asked_about_where_pounds_were_chosen(
     sqlite_engine: Engine,
 ) -> None:
-    team = measured(sqlite_engine, "170", "70", unit="lb")
+    team = measured(sqlite_engine, "170", "70 lb")
     asked = team.athlete.all_said()[-1]
     assert "31.8 kg" in asked.text and "Did you mean 70.0 kg?" in asked.text
     team.athlete.taps("70.0 kg")
-    for answer in ONBOARDING_ANSWERS[13:]:
+    for answer in ONBOARDING_ANSWERS[10:]:
         team.athlete.writes(answer)
     assert team.profile().body_mass_kg == pytest.approx(70, abs=0.01)
 
@@ -186,7 +186,7 @@ def test_a_number_meant_in_pounds_is_asked_about_where_kilograms_were_chosen(
     team = measured(sqlite_engine, "170", "150")
     assert "Did you mean 150.0 lb (68.0 kg)?" in team.athlete.all_said()[-1].text
     team.athlete.writes("68 kg")
-    for answer in ONBOARDING_ANSWERS[13:]:
+    for answer in ONBOARDING_ANSWERS[10:]:
         team.athlete.writes(answer)
     assert team.profile().body_mass_kg == 68
 
@@ -196,7 +196,7 @@ def test_a_height_that_was_wrong_can_be_given_again(sqlite_engine: Engine) -> No
     assert "125 cm can hardly be right" in team.athlete.all_said()[-1].text
     team.athlete.taps("Another height")
     team.athlete.writes("175")
-    for answer in ONBOARDING_ANSWERS[13:]:
+    for answer in ONBOARDING_ANSWERS[10:]:
         team.athlete.writes(answer)
     assert (team.profile().height_cm, team.profile().body_mass_kg) == (175, 70)
 
@@ -217,16 +217,104 @@ def test_no_scale_is_met_with_what_will_do_instead(sqlite_engine: Engine) -> Non
 def test_a_body_fat_unlikely_for_the_sex_is_asked_about_and_may_be_left_out(
     sqlite_engine: Engine,
 ) -> None:
-    team = measured(sqlite_engine, "165", "61.2", "7")
+    team = onboarded(sqlite_engine, later=("7",))
     assert "7 % is unusual for a woman" in team.athlete.all_said()[-1].text
     team.athlete.taps("Leave it out")
-    for answer in ONBOARDING_ANSWERS[14:]:
+    for answer in LATER_ANSWERS[1:]:
         team.athlete.writes(answer)
     assert team.profile().body_fat_percent is None
+    assert team.profile().baseline["sodium_mg"] == 2300
+
+
+def test_at_most_twelve_answers_before_the_first_useful_thing(sqlite_engine: Engine) -> None:
+    team = invited(sqlite_engine)
+    actions = 0
+    for kind, answer in (
+        ("tap", "I understand and agree"), ("type", "1996"), ("tap", "Female"),
+        *[("tap", "None of these")] * 3, ("type", "Galway"), ("tap", "6:30"), ("type", "165 cm"),
+        ("type", "61.2 kg"), ("type", "310 140 55 and 3.5 L"),
+    ):  # fmt: skip
+        said = team.athlete.taps(answer) if kind == "tap" else team.athlete.writes(answer)
+        actions += 1
+    assert said[-1].text.startswith("All set. I'll ask at 06:30")
+    print(f"\nfrom the invitation to all set: {actions} answers")  # noqa: T201
+    assert actions == 11
+    profile = team.profile()
+    assert (profile.zone, profile.weight_unit, profile.volume_unit) == ("Europe/Dublin", "kg", "l")
+    assert profile.baseline["water_l"] == 3.5
+
+
+def test_health_is_asked_before_anything_can_be_decided(sqlite_engine: Engine) -> None:
+    """SCOFF, conditions, signs of too little energy, and the measures that the floor goes by."""
+    keys = [step.key for step in ONBOARDING.steps]
+    assert keys.index(Part.EATING) < keys.index("carb_g")
+    assert {*Part, "height_cm", "body_mass_kg"} <= set(keys)
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:9])
+    assert team.profile().status == AthleteStatus.ONBOARDING
+
+
+def test_the_rest_is_asked_when_an_event_is_set_and_is_gathered(sqlite_engine: Engine) -> None:
+    team = onboarded(sqlite_engine, later=())
+    team.athlete.taps("Skip")  # body fat
+    team.coach.presses(f"c:event:{team.athlete_id}")
+    team.coach.taps("A show")
+    team.coach.writes("30 May")
+    team.coach.taps("Same time zone")
+    asked = next(said for said in team.athlete.hears() if "Three short questions" in said.text)
+    assert "make the plan for your show better: body fat, fibre, salt" in asked.text
+    team.athlete.taps(words.later_button(), asked)
+    for answer in LATER_ANSWERS:
+        said = text_of(team.athlete.writes(answer))
+    assert "used from the next plan on" in said
+    told = text_of(team.coach.hears())
+    assert "Mira has answered the rest of the first questions" in told
+    assert "fibre 25 g" in told and "sodium 2,300 mg" in told
+    team.athlete.taps(words.later_button(), asked)
+    assert "answered these already" in team.athlete.answers_to_taps()[-1]
+
+
+@pytest.mark.parametrize(
+    ("weight", "day", "stored", "units"),
+    [
+        ("61.2", "310 140 55 3.5", (61.2, 3.5), ("kg", "l")),
+        ("134.9 lb", "310, 140, 55, 118", (61.19, 3.49), ("lb", "us fl oz")),
+        ("9 st 8.9 lb", "310 140 55 and 123 fl oz", (61.19, 3.49), ("st", "imp fl oz")),
+        ("61,2 kg", "310g 140g 55g 3500 ml", (61.2, 3.5), ("kg", "ml")),
+    ],
+)  # 1 lb is 0.45359237 kg; a US fluid ounce 29.5735 ml, an imperial one 28.4131 ml
+def test_units_are_those_that_the_answers_are_written_in(
+    sqlite_engine: Engine,
+    weight: str,
+    day: str,
+    stored: tuple[float, float],
+    units: tuple[str, str],
+) -> None:
+    team = onboarded(sqlite_engine, (*ONBOARDING_ANSWERS[:9], weight, day))
+    profile = team.profile()
+    assert profile.status == AthleteStatus.ACTIVE
+    assert (profile.body_mass_kg, profile.baseline["water_l"]) == pytest.approx(stored, abs=0.01)
+    assert (profile.weight_unit, profile.volume_unit) == units
+
+
+def test_in_the_us_a_bare_weight_is_pounds_and_asked_about_where_it_could_be_either(
+    sqlite_engine: Engine,
+) -> None:
+    team = onboarded(
+        sqlite_engine, (*ONBOARDING_ANSWERS[:6], "America/New_York", "06:30", "165", "110")
+    )
+    assert open_question(team).step == "body_mass_kg"  # 110 lb are 49.9 kg; 110 kg are heavy
+    team.athlete.writes("165")  # 165 kg at 165 cm nobody weighs
+    assert open_question(team).answers["weight_unit"] == "lb"
+
+
+def test_what_is_eaten_may_be_told_one_by_one_too(sqlite_engine: Engine) -> None:
+    team = onboarded(sqlite_engine, (*ONBOARDING_ANSWERS[:10], "310", "140 g", "55", "3.5"))
+    assert team.profile().status == AthleteStatus.ACTIVE
+    assert team.profile().baseline["fat_g"] == 55
 
 
 def at_weight(engine: Engine, kg: str) -> Team:
-    return onboarded(engine, (*ONBOARDING_ANSWERS[:12], kg, *ONBOARDING_ANSWERS[13:]))
+    return onboarded(engine, (*ONBOARDING_ANSWERS[:9], kg, *ONBOARDING_ANSWERS[10:]))
 
 
 def test_somebody_underweight_needs_clearance_first(sqlite_engine: Engine) -> None:
@@ -240,7 +328,7 @@ def test_under_the_floor_no_clearance_starts_a_peak_week_and_a_slip_can_be_put_r
     sqlite_engine: Engine,
 ) -> None:
     team = at_weight(sqlite_engine, "45")  # 165 cm: a body mass index of 16.5
-    assert "I run no peak week" in text_of(team.athlete.all_said()[-1:])
+    assert "I run no peak week" in text_of(team.athlete.all_said())
     said = text_of(team.coach.presses("c:doctor-yes:2"))
     assert "with or without a clearance" in said
     assert team.profile().status == AthleteStatus.DOCTOR_FIRST
@@ -252,13 +340,13 @@ def test_under_the_floor_no_clearance_starts_a_peak_week_and_a_slip_can_be_put_r
 
 
 def test_a_city_typed_under_the_buttons_is_looked_up_like_the_first(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:6])
     team.athlete.writes("Paris, US")
     team.athlete.writes("Leeds")
     assert open_question(team).step in ("which_of_them", "prompt_time")
     if open_question(team).step == "which_of_them":
         team.athlete.taps("Leeds, GB (Europe/London)")
-    for answer in ONBOARDING_ANSWERS[10:]:
+    for answer in ONBOARDING_ANSWERS[7:]:
         team.athlete.writes(answer)
     assert team.profile().zone == "Europe/London"
 
@@ -267,7 +355,7 @@ def test_a_city_typed_under_the_buttons_is_looked_up_like_the_first(sqlite_engin
 def test_an_odd_character_where_a_place_is_asked_never_raises(
     sqlite_engine: Engine, odd: str
 ) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:9])
+    team = onboarded(sqlite_engine, (*ONBOARDING_ANSWERS[:6], "Paris"))
     before = open_question(team).step
     assert text_of(team.athlete.writes(odd))
     assert open_question(team).step == before == "which_place"
@@ -275,7 +363,7 @@ def test_an_odd_character_where_a_place_is_asked_never_raises(
 
 def test_the_example_of_a_check_in_is_in_the_readers_units(sqlite_engine: Engine) -> None:
     answers = list(ONBOARDING_ANSWERS)
-    answers[6:8], answers[12], answers[18] = ["lb", "us fl oz"], "135", "118"
+    answers[9], answers[10] = "135 lb", "310 140 55 118 fl oz"
     team = invited(sqlite_engine)
     for answer in answers:
         said = team.athlete.writes(answer)
@@ -316,7 +404,7 @@ def test_a_sticker_instead_of_an_answer_is_met_kindly(sqlite_engine: Engine) -> 
 
 
 def test_a_place_that_is_not_known_can_be_told_by_the_clock(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:6])
     assert "don't know a place" in text_of(team.athlete.writes("Xyzzyville"))
     # It is 15:00 UTC on the first of May: clocks that show 16:00 are in London's zone, among others.
     said = team.athlete.writes("16:03")
@@ -326,10 +414,10 @@ def test_a_place_that_is_not_known_can_be_told_by_the_clock(sqlite_engine: Engin
 
 
 def test_a_place_that_was_misread_can_be_given_again(sqlite_engine: Engine) -> None:
-    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:8])
-    team.athlete.writes("Paris, US")
-    assert open_question(team).step == "which_place"
-    team.athlete.taps(words.somewhere_else_button())
+    team = onboarded(sqlite_engine, ONBOARDING_ANSWERS[:6])
+    said = team.athlete.writes("Galway")
+    assert "Galway, IE (Europe/Dublin)." in said[-1].text  # the only one, so it is taken
+    team.athlete.taps(words.other_place_button())
     assert open_question(team).step == "place"
     team.athlete.writes("Paris")
     team.athlete.taps("Paris, FR (Europe/Paris)")
@@ -365,11 +453,8 @@ def test_a_clock_reading_finds_only_zones_that_show_it() -> None:
 
 
 def test_what_is_not_counted_stays_unknown(sqlite_engine: Engine) -> None:
-    team = invited(sqlite_engine)
-    for answer in ONBOARDING_ANSWERS[:17]:
-        team.athlete.writes(answer)
+    team = onboarded(sqlite_engine, later=("14",))
     team.athlete.taps(words.not_sure_button())
-    team.athlete.writes("3.5")
     team.athlete.taps(words.not_sure_button())
     profile = team.profile()
     assert (profile.baseline["fibre_g"], profile.baseline["sodium_mg"]) == (None, None)

@@ -17,7 +17,7 @@ from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import PlanRow
 from bot.week.load import current_event, current_plan, limits_row
 from engine.values.plan import PeakPlan
-from tests.support.weeks import ONBOARDING_ANSWERS, Team
+from tests.support.weeks import LATER_ANSWERS, ONBOARDING_ANSWERS, Team
 from tests.support.world import Someone, text_of
 
 
@@ -45,8 +45,11 @@ def second_athlete(team: Team, *, body_mass: str = "80", carbs: str = "400") -> 
     with transaction(team.world.engine) as session:
         onboarding.begin(Turn(session, team.world.context), get_person(session, tess_id), 1)
     answers = list(ONBOARDING_ANSWERS)
-    answers[12], answers[14] = body_mass, carbs
+    answers[9], answers[10] = body_mass, f"{carbs} 140 55 3.5"
     for answer in answers:
+        tess.writes(answer)
+    tess.presses("more:ask")
+    for answer in LATER_ANSWERS:
         tess.writes(answer)
     team.coach.hears()
     team.coach.presses(f"c:event:{tess_id}")

@@ -265,6 +265,13 @@ def test_a_typed_yes_approves_nobody(team: Team) -> None:
     assert "Bela\n" in text_of(team.coach.writes("Bela"))  # a name still opens the card
 
 
+def test_a_question_for_a_place_eats_neither_a_name_nor_a_command(team: Team) -> None:
+    team.coach.writes("/digest")
+    assert text_of(team.coach.writes("Mira")).startswith("Mira\n")  # a town in Portugal, too
+    assert "Roster: 1 athlete" in text_of(team.coach.writes("/roster"))
+    assert "Lisbon" in text_of(team.coach.writes("Lisbon")) or team.coach.all_said()[-1].buttons
+
+
 def test_thirty_who_all_need_the_coach_with_the_longest_names_fit_telegrams_limits(
     team: Team,
 ) -> None:

@@ -21,17 +21,17 @@ from bot.words.languages import speaking
 from engine.values.plan import DayTarget
 from tests.bot.test_food import FOODS, add, food
 from tests.bot.test_sheets_in_and_out import handed_out, page_of, sends_back, with_cells
-from tests.support.weeks import ONBOARDING_ANSWERS, Team, in_peak_week
+from tests.support.weeks import Team, in_peak_week
 from tests.support.world import text_of
 
-UNSURE = tuple("not sure" if answer in ("25", "2300") else answer for answer in ONBOARDING_ANSWERS)
+UNSURE = ("14", "not sure", "not sure")
 FIGURE = re.compile(r"(sodium|fibre|salt)\D{0,3}\d|\d ?mg", re.IGNORECASE)
 
 
 @pytest.fixture
 def team(sqlite_engine: Engine) -> Team:
     """Two days out, at six in London."""
-    team = in_peak_week(sqlite_engine, answers=UNSURE)
+    team = in_peak_week(sqlite_engine, later=UNSURE)
     team.world.until(datetime(2027, 5, 7, 5, 0, tzinfo=UTC))
     return team
 
@@ -99,8 +99,7 @@ def test_german_says_it_too(ours: None) -> None:
 def test_an_ordinary_figure_that_stood_in_goes_and_one_that_was_counted_stays(
     any_engine: Engine, stood_in: tuple[str, ...]
 ) -> None:
-    answers = tuple("2000" if answer == "2300" else answer for answer in ONBOARDING_ANSWERS)
-    team = in_peak_week(any_engine, answers=answers)
+    team = in_peak_week(any_engine, later=("14", "25", "2000"))
     with transaction(any_engine) as session:
         profile = profile_of(session, team.athlete_id)
         assert profile is not None

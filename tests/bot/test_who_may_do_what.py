@@ -85,6 +85,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "contact": ("contact:remove", None, COACHES),
     "reply": ("reply:1", None, ATHLETES),
     "lang": ("lang:en", None, KNOWN),
+    "more": ("more:ask", None, set()),  # both have answered all of it
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "leave": ("leave:no", None, ATHLETES),
@@ -100,7 +101,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
-NOTHING_THERE = {"tpl": COACHING, "ph": ATHLETES}
+NOTHING_THERE = {"more": ATHLETES, "tpl": COACHING, "ph": ATHLETES}
 
 # What a finished question is about, and so who may finish it. "own": the one who was asked.
 ABOUT: dict[str, str] = {
@@ -118,7 +119,9 @@ ABOUT: dict[str, str] = {
     "travel": "own", "after-show": "own", "debrief-word": "own", "debrief-note": "athlete",
     "debrief-placing": "athlete",
     "stage": "athlete", "stage-look": "own",
-    "ready-health": "own", "coach-ready": "athlete", "coach-ready-anyway": "athlete",
+    "coach-food-suggest": "athlete", "coach-food-fix": "athlete",
+    "ready-health": "own", "later-questions": "own",
+    "coach-ready": "athlete", "coach-ready-anyway": "athlete",
     "coach-plan-review": "athlete", "coach-plan-total": "athlete",
     "coach-what-if": "athlete",
     "coach-next-load": "athlete", "coach-plan-fit": "athlete", "coach-bridge": "athlete",

@@ -61,18 +61,16 @@ def everybody_comes_in(talk: Talk, code: str) -> None:
     talk.taps(ATHLETE, "I understand and agree", "Which year")
     talk.says(ATHLETE, "1994", "female or male")
     talk.taps(ATHLETE, "Female", "Your health first")
-    for part in ("Five short questions on eating", "too little energy", "scale show"):
+    for part in ("Five short questions on eating", "too little energy", "Where are you"):
         talk.taps(ATHLETE, "None of these", part)
-    talk.taps(ATHLETE, "kilograms", "what you drink")
-    talk.taps(ATHLETE, "litres", "Where are you")
-    talk.says(ATHLETE, "Leeds", "Is it this one")
-    talk.taps(ATHLETE, "Leeds, GB (Europe/London)", "When shall I ask")
+    talk.says(ATHLETE, "Leeds, GB", "When shall I ask")
     talk.taps(ATHLETE, "6:30", "How tall")
     for answer, part in (
-        ("165 cm", "weigh"), ("61,2kg", "body fat"), ("15", "Carbohydrate"), ("310", "Protein"),
-        ("140", "Fat a day"), ("55", "Fibre"), ("25", "drink a day"), ("3.5", "Sodium"),
-        ("2300", "All set"),
+        ("165 cm", "weigh"), ("61,2kg", "eat and drink a day"), ("310 140 55 and 3.5 L", "All set"),
     ):  # fmt: skip
+        talk.says(ATHLETE, answer, part)
+    talk.taps(ATHLETE, "Body fat, fibre, salt: answer now", "body fat")
+    for answer, part in (("15", "Fibre"), ("25", "Sodium"), ("2300", "Saved")):
         talk.says(ATHLETE, answer, part)
 
 

@@ -8,6 +8,12 @@ front means that it has to be asked about first, and that nothing may be read ot
 
 # before the load: sharpness is not asked for
 ENGLISH = r"""
+60.2 5 w3.5 | w60.2 f5 d3.5
+60.2 f5 w3.5 | w60.2 f5 d3.5
+sixty point two five four | ?
+60.2 5, forgot to count water | w60.2 f5 -d
+60.2, look 5, 3.5 litres | w60.2 f5 d3.5
+60.2 5, 3 litres to go | ?w60.2 f5
 hundred and thirty three pounds, full 5, 3.5 litres | w60.33 f5 d3.5
 60.2 5 3.5 | w60.2 f5 d3.5
 60,2 5 3,5 | w60.2 f5 d3.5
@@ -254,6 +260,13 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 """.strip()
 
 GERMAN = r"""
+gewicht sechzig null, sieben voll, vier liter | w60 f7 d4
+60,2 5, drei liter neun | w60.2 f5 d3.9
+sechzig kilo zwei, voll 5, 3,5 liter | w60.2 f5 d3.5
+60,2 5, 2 liter noch offen | ?w60.2 f5
+60,2 und 5, wasser vergessen zu zählen | w60.2 f5 -d
+hatte 60,2 auf der anzeige, 5 von 10, 3,5 liter intus | w60.2 f5 d3.5
+60,2 5 3,5 ziel ja | w60.2 f5 d3.5 on
 60,2 füllung 5 wasser 3,5 | w60.2 f5 d3.5
 60,2 5 3,5 | w60.2 f5 d3.5
 60,2 5 3,5 Herzrasen die ganze Nacht | w60.2 f5 d3.5 ~

@@ -179,21 +179,24 @@ def _first_questions(person: Someone, athlete: Athlete) -> Script:
     for _ in range(3):
         person.taps("None of these")
         yield
-    person.taps(athlete.unit)
-    yield
-    person.taps("litres")
-    yield
     person.says(athlete.city)
     yield
-    person.taps(f"*({athlete.zone})")
-    yield
+    if "Is it this one" in person.texts[-1]:
+        person.taps(f"*({athlete.zone})")
+        yield
     weight = athlete.weight(athlete.mass_kg)
+    unit = {"kilograms": " kg", "pounds": " lb"}.get(athlete.unit, "")
     for answer in (
-        f"{athlete.asked_at:%H:%M}", "168 cm", weight, "14", "310", "150", "60", "25", "3.5", "2300",
+        f"{athlete.asked_at:%H:%M}", "168 cm", f"{weight}{unit}", "310 150 60 and 3.5 L",
     ):  # fmt: skip
         person.says(answer)
         yield
     person.heard("All set")
+    person.taps("Body fat, fibre, salt: answer now")
+    yield
+    for answer in ("14", "25", "2300"):
+        person.says(answer)
+        yield
 
 
 def _sets_all(cast: Cast, coach: str) -> Iterator[None]:

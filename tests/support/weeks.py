@@ -28,10 +28,10 @@ from engine.values.limits import LIMIT_KEYS, Limits
 from tests.support.world import Said, Someone, World
 
 ONBOARDING_ANSWERS = (
-    "yes", "1996", "female", *["none of these"] * 3, "kg", "l",
-    "Europe/London", "0", "06:30",
-    "165", "61.2", "14", "310", "140", "55", "25", "3.5", "2300",
+    "yes", "1996", "female", *["none of these"] * 3, "Europe/London", "06:30", "165", "61.2",
+    "310 140 55 3.5",
 )  # fmt: skip
+LATER_ANSWERS = ("14", "25", "2300")  # body fat, fibre, sodium: asked when all that is answered
 
 
 AFTERNOON = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
@@ -79,10 +79,16 @@ def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
 
 
 def onboarded(
-    engine: Engine, answers: tuple[str, ...] = ONBOARDING_ANSWERS, *, now: datetime = AFTERNOON
+    engine: Engine,
+    answers: tuple[str, ...] = ONBOARDING_ANSWERS,
+    *,
+    now: datetime = AFTERNOON,
+    later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Mira has answered the first questions: once for a test run, and copied after that."""
-    return _once((answers, now), engine, lambda: _asked_everything(engine, answers, now))
+    return _once(
+        (answers, now, later), engine, lambda: _asked_everything(engine, answers, now, later)
+    )
 
 
 #: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
@@ -109,10 +115,16 @@ def _as_it_stands(team: Team, engine: Engine) -> Team:
     return replace(team, world=world, coach=coach, athlete=athlete)
 
 
-def _asked_everything(engine: Engine, answers: tuple[str, ...], now: datetime) -> Team:
+def _asked_everything(
+    engine: Engine, answers: tuple[str, ...], now: datetime, later: tuple[str, ...]
+) -> Team:
     team = invited(engine, now)
     for answer in answers:
         team.athlete.writes(answer)
+    if team.profile().baseline:
+        team.athlete.presses("more:ask")
+        for answer in later:
+            team.athlete.writes(answer)
     team.coach.hears()
     return team
 
@@ -159,10 +171,10 @@ def in_peak_week(
     now: datetime = AFTERNOON,
     days_ahead: int = 8,
     foresight: bool = False,
-    answers: tuple[str, ...] = ONBOARDING_ANSWERS,
+    later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
-    what = (shape, now, days_ahead, foresight, answers)
+    what = (shape, now, days_ahead, foresight, later)
     return _once(what, engine, lambda: _planned(engine, *what))
 
 
@@ -172,9 +184,9 @@ def _planned(
     now: datetime,
     days_ahead: int,
     foresight: bool,
-    answers: tuple[str, ...],
+    later: tuple[str, ...],
 ) -> Team:
-    team = onboarded(engine, answers, now=now)
+    team = onboarded(engine, now=now, later=later)
     team.event_day = now.date() + timedelta(days=days_ahead)
     with transaction(engine) as session:
         profile = profile_of(session, team.athlete_id)

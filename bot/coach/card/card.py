@@ -23,6 +23,7 @@ from bot.decision.signoff import morning_line
 from bot.event import season_lines
 from bot.event import words_season as season_words
 from bot.eye import words as eye_words
+from bot.food import words_coach as food_words
 from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
@@ -147,6 +148,7 @@ def _card_buttons(
         ],
         [
             button(common.calendar_button(), "calendar"),
+            button(food_words.button(), "food"),
             button(debrief_words.button(), "debrief"),
             button(common.files_button(), "files"),
             button(replay_words.button(), "whatif"),

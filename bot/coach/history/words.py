@@ -9,6 +9,7 @@ from typing import Any
 from bot.debrief import words as debrief_words
 from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
+from bot.decision.words_reasons import rule_name
 from bot.past_weeks import words as past_words
 from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
@@ -207,7 +208,7 @@ def _decided(detail: Detail) -> str:
         figure=_grams(detail),
         day=_day(detail),
         planned=_grams(detail, "planned_carb_g"),
-        rule=detail["rule"],
+        rule=rule_name(detail["rule"]),
     )
 
 
@@ -263,6 +264,17 @@ def _held(detail: Detail) -> str:
     return _with_reason(said, detail)
 
 
+#: By the rule of the last choice before the stage.
+LOOK_RULES = {
+    "gut-unsettled": mark("stomach unsettled, so no top-up"),
+    "blurred": mark("lines blurred, so no top-up"),
+    "full": mark("full already"),
+    "good-enough": mark("good as it is"),
+    "flat-no-room": mark("flat, but the limits leave no room"),
+    "flat-and-sharp": mark("flat and sharp"),
+}
+
+
 def _looked(detail: Detail) -> str:
     return tr(
         "look before the stage: fullness {fullness}, sharpness {sharpness}, stomach {gut}. "
@@ -270,7 +282,7 @@ def _looked(detail: Detail) -> str:
         fullness=detail["fullness"],
         sharpness=detail["sharpness"],
         gut=word(detail["gut"]),
-        rule=detail["rule"],
+        rule=tr(LOOK_RULES[detail["rule"]]),
     )
 
 

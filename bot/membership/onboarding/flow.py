@@ -1,23 +1,29 @@
-"""The first questions to a new athlete: consent, age, health, units, zone, time, body, ordinary day."""
+"""The first questions to a new athlete: consent, age, health, zone, time, body, ordinary day.
+
+Units are those that the answers are written in.
+"""
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable
 from dataclasses import asdict
 from datetime import date, datetime, time
 from functools import partial
+from typing import Any
 
 from bot.core.zones import find_places, zones_for_clock
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
 from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, one_of, said, yes_or_no
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import words
 from bot.membership.onboarding import words_measures as measure_words
-from bot.words import common, figures, refusals
+from bot.words import common, refusals
 from engine.written.units import (
     Refusal,
     VolumeUnit,
+    WeightUnit,
     parse_clock,
     parse_grams,
     parse_number,
@@ -28,6 +34,12 @@ ADULT = 18
 OLDEST = 100
 NOT_SURE = "not sure"
 ELSEWHERE = "elsewhere"
+IN_GRAMS = ("carb_g", "protein_g", "fat_g")
+MOST = {"carb_g": 1500.0, "protein_g": 600.0, "fat_g": 400.0}
+# Of a bare number of what is drunk a day: litres up to here, millilitres from there, ounces between.
+MOST_LITRES, LEAST_ML = 15, 500
+_BETWEEN_FIGURES = re.compile(r"\s*[;/,]?\s+(?:(?:and|und|&)\s+)?(?=[\d.])|\s*[;/]\s*")
+_BARE = re.compile(r"\d+(?:[.,]\d+)?")
 # A morning weight is wanted, and an answer well before the cut-off.
 EARLIEST_PROMPT, LATEST_PROMPT = time(3, 0), time(10, 0)
 
@@ -123,7 +135,15 @@ def _several_typed(answers: Answers) -> bool:
     return _goes_on(answers) and isinstance(chosen, list) and len(chosen) > 1
 
 
-def _prompt_time(text: str, answers: Answers) -> str:
+def _one_place(answers: Answers) -> bool:
+    """Whether only one place is called that, so that it need not be asked which."""
+    return len(answers.get("place", ())) == 1
+
+
+def _prompt_time(text: str, answers: Answers) -> str | None:
+    """None: the place was another one, which is asked for again."""
+    if text.strip().lower() == ELSEWHERE and _one_place(answers):
+        return None
     at = parse_clock(text)
     if not EARLIEST_PROMPT <= at <= LATEST_PROMPT:
         raise Unread(words.prompt_time_range(EARLIEST_PROMPT, LATEST_PROMPT))
@@ -134,11 +154,25 @@ def _unsure(text: str) -> bool:
     return any(said(text, words) for words in (NOT_SURE, AS_ALWAYS, measure_words.UNSURE))
 
 
-def _grams(high: float) -> Callable[[str, Answers], float]:
+def _day(text: str, answers: Answers) -> Answers:
+    """Carbs, and what stands behind them: protein, fat (g) and what is drunk, as far as told."""
+    if _unsure(text):
+        raise Unread(words.an_estimate_will_do())
+    parts = [part for part in _BETWEEN_FIGURES.split(text.strip()) if part]
+    if len(parts) < 3:
+        return {"carb_g": parse_grams(text, high=MOST["carb_g"])}
+    found: Answers = {}
+    for key, part in zip(IN_GRAMS, parts, strict=False):
+        found[key] = parse_grams(part, high=MOST[key])
+    rest = " ".join(parts[3:])
+    return found | (_water(rest, answers) if rest else {})
+
+
+def _grams(key: str) -> Callable[[str, Answers], float]:
     def read(text: str, answers: Answers) -> float:
         if _unsure(text):
             raise Unread(words.an_estimate_will_do())
-        return parse_grams(text, high=high)
+        return parse_grams(text, high=MOST[key])
 
     return read
 
@@ -153,24 +187,43 @@ def _sodium(text: str, answers: Answers) -> float | None:
     return parse_number(text.lower().strip().removesuffix("mg"), low=200, high=20000)
 
 
-def _water(text: str, answers: Answers) -> float:
+def _water(text: str, answers: Answers) -> Answers:
+    """What is drunk a day (L) and the unit in which it was told, which is the athlete's then."""
     if _unsure(text):
         raise Unread(words.an_estimate_will_do())
-    return parse_volume(text, unit=VolumeUnit(answers["volume_unit"])).litres
+    chosen = answers.get("volume_unit")
+    told = parse_volume(text, unit=VolumeUnit(chosen) if chosen else _unit_meant(text, answers))
+    return {"water_l": told.litres, "volume_unit": chosen or told.unit.value}
 
 
-def _baseline(
-    key: str, read: Callable[[str, Answers], float | None], *, may_be_unsure: bool = False
-) -> Step:
-    rows = (((words.not_sure_button, NOT_SURE),),) if may_be_unsure else ()
+def _unit_meant(text: str, answers: Answers) -> VolumeUnit:
+    """The unit of a bare number: its size tells them apart; ounces are those of the country."""
+    bare = _BARE.fullmatch(text.strip())
+    value = float(bare[0].replace(",", ".")) if bare else 0.0
+    if value >= LEAST_ML:
+        return VolumeUnit.ML
+    if bare and value <= MOST_LITRES:
+        return VolumeUnit.L
+    stones = answers.get("weight_unit") == WeightUnit.ST
+    return VolumeUnit.FLOZ_IMP if stones else VolumeUnit.FLOZ_US
+
+
+def _baseline(key: str, read: Callable[[str, Answers], Any], **more: Any) -> Step:
     return Step(
-        key=key,
-        ask=lambda answers: words.ask_baseline(key),
-        read=read,
-        choices=buttons(*rows),
-        when=_goes_on,
-    )
+        key=key, ask=lambda answers: words.ask_baseline(key), read=read,
+        when=more.pop("when", _goes_on), **more,
+    )  # fmt: skip
 
+
+def _times(answers: Answers) -> Choices:
+    other = [[Choice(words.other_place_button(), ELSEWHERE)]] if _one_place(answers) else []
+    return [*_TIMES(answers), *other]
+
+
+_TIMES = buttons(
+    (("6:00", "06:00"), ("6:30", "06:30"), ("7:00", "07:00")),
+    (("7:30", "07:30"), ("8:00", "08:00"), ("8:30", "08:30")),
+)
 
 ONBOARDING = Flow(
     id="onboarding",
@@ -205,30 +258,6 @@ ONBOARDING = Flow(
         ),
         *health_screen.steps(_goes_on),
         Step(
-            key="weight_unit",
-            ask=lambda answers: words.ask_weight_unit(),
-            read=one_of(*figures.WEIGHT_UNITS),
-            choices=buttons(
-                *(
-                    ((partial(figures.weight_unit_name, unit), unit),)
-                    for unit in figures.WEIGHT_UNITS
-                )
-            ),
-            when=_goes_on,
-        ),
-        Step(
-            key="volume_unit",
-            ask=lambda answers: words.ask_volume_unit(),
-            read=one_of(*figures.VOLUME_UNITS),
-            choices=buttons(
-                *(
-                    ((partial(figures.volume_unit_name, unit), unit),)
-                    for unit in figures.VOLUME_UNITS
-                )
-            ),
-            when=_goes_on,
-        ),
-        Step(
             key="place",
             ask=lambda answers: words.ask_place(),
             read=_place,
@@ -239,7 +268,7 @@ ONBOARDING = Flow(
             ask=lambda answers: words.ask_which_place(),
             read=_which("place"),
             choices=_candidates("place"),
-            when=_goes_on,
+            when=lambda answers: _goes_on(answers) and not _one_place(answers),
             back_to="place",
         ),
         Step(
@@ -252,22 +281,33 @@ ONBOARDING = Flow(
         ),
         Step(
             key="prompt_time",
-            ask=lambda answers: words.ask_prompt_time(),
-            read=_prompt_time,
-            choices=buttons(
-                (("6:00", "06:00"), ("6:30", "06:30"), ("7:00", "07:00")),
-                (("7:30", "07:30"), ("8:00", "08:00"), ("8:30", "08:30")),
+            ask=lambda answers: words.ask_prompt_time(
+                answers["place"][0] if _one_place(answers) else None
             ),
+            read=_prompt_time,
+            choices=_times,
             when=_goes_on,
+            back_to="place",
         ),
         *measures.steps(_goes_on),
-        _baseline("carb_g", _grams(1500)),
-        _baseline("protein_g", _grams(600)),
-        _baseline("fat_g", _grams(400)),
-        _baseline("fibre_g", _fibre, may_be_unsure=True),
-        _baseline("water_l", _water),
-        _baseline("sodium_mg", _sodium, may_be_unsure=True),
+        _baseline("carb_g", _day, spreads=True),
+        _baseline("protein_g", _grams("protein_g")),
+        _baseline("fat_g", _grams("fat_g")),
+        _baseline("water_l", _water, spreads=True),
     ),
 )
 
-BASELINE_KEYS = ("carb_g", "protein_g", "fat_g", "fibre_g", "water_l", "sodium_mg")
+#: What sharpens a plan and can wait until there is one to draft. Context: "sex".
+LATER = Flow(
+    id="later-questions",
+    steps=(
+        *measures.fat_steps(always),
+        *(
+            _baseline(key, read, when=always, choices=buttons(((words.not_sure_button, NOT_SURE),)))
+            for key, read in (("fibre_g", _fibre), ("sodium_mg", _sodium))
+        ),
+    ),
+)
+
+BASELINE_KEYS = (*IN_GRAMS, "water_l")
+LATER_KEYS = ("fibre_g", "sodium_mg")

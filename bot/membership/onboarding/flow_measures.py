@@ -4,16 +4,21 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
 from bot.dialogue.readers import SKIP, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
 from bot.words import refusals
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
-from engine.written.units import Refusal, WeightUnit, parse_height, parse_weight
+from engine.written.units import Refusal, RefusalCode, WeightUnit, parse_height, parse_weight
 
 MEANT, RIGHT, HEIGHT, WEIGHT = "meant", "right", "height", "weight"
+#: Zones by whose name alone somebody may say where they are, and that lie in the US.
+US_ZONES = (
+    "America/New_York", "America/Chicago", "America/Denver", "America/Phoenix",
+    "America/Los_Angeles", "America/Anchorage", "Pacific/Honolulu",
+)  # fmt: skip
 KEEP, LEAVE, AGAIN = "keep", "leave", "again"
 
 
@@ -47,10 +52,41 @@ def _doubted(answers: Answers) -> bool:
     return not believable(answers["height_cm"], answers["body_mass_kg"])
 
 
-def _read_mass(text: str, answers: Answers) -> float:
+def _read_mass(text: str, answers: Answers) -> Answers:
+    """The weight (kg) and the unit in which it was told, which is the athlete's from then on."""
     if said(text, words.NO_SCALE):
         raise Unread(words.weight_is_needed())
-    return parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
+    unit = answers.get("weight_unit")
+    try:
+        told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
+    except Refusal as refusal:
+        if refusal.code is not RefusalCode.NO_UNIT:
+            raise
+        told = parse_weight(text, unit=_unit_meant(text, answers))
+    return {"body_mass_kg": told.kg, "weight_unit": unit or told.unit.value}
+
+
+def _unit_meant(text: str, answers: Answers) -> WeightUnit:
+    """The unit of a bare number: kilograms; in the US pounds, and where either goes it is asked."""
+    height = float(answers["height_cm"])
+
+    def fits(unit: WeightUnit) -> bool:
+        try:
+            return believable(height, parse_weight(text, unit=unit).kg)
+        except Refusal:
+            return False
+
+    if not _in_us(answers) or not fits(WeightUnit.LB):
+        return WeightUnit.KG
+    if fits(WeightUnit.KG):
+        raise Refusal(RefusalCode.NO_UNIT, given=text.strip())
+    return WeightUnit.LB
+
+
+def _in_us(answers: Answers) -> bool:
+    places, chosen = answers.get("place") or [], answers.get("which_place", 0)
+    place = places[chosen] if isinstance(chosen, int) and chosen < len(places) else {}
+    return str(place.get("name", "")).endswith(", US") or place.get("zone", "") in US_ZONES
 
 
 def _ask_check(answers: Answers) -> str:
@@ -108,7 +144,7 @@ def _read_fat_check(text: str, answers: Answers) -> str | None:
 
 
 def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
-    """The questions, put where `when` holds; "sex" and "weight_unit" are answered before."""
+    """Height and weight, put where `when` holds; "sex" is answered before."""
     return (
         Step(
             key="height_cm",
@@ -118,9 +154,10 @@ def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
         ),
         Step(
             key="body_mass_kg",
-            ask=lambda answers: words.ask_body_mass(answers["weight_unit"]),
+            ask=lambda answers: words.ask_body_mass(answers.get("weight_unit")),
             read=_read_mass,
             when=when,
+            spreads=True,
         ),
         Step(
             key="mass_check",
@@ -136,6 +173,12 @@ def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
             read=lambda text, answers: parse_height(text),
             when=lambda answers: when(answers) and answers.get("mass_check") == HEIGHT,
         ),
+    )
+
+
+def fat_steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
+    """Body fat, put where `when` holds."""
+    return (
         Step(
             key="body_fat_percent",
             ask=lambda answers: words.ask_body_fat(),
@@ -158,4 +201,4 @@ def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
 
 
 #: Asked again of somebody whose height or weight was wrong. Context: "sex", "weight_unit".
-MEASURES = Flow(id="measures", steps=steps(lambda answers: True))
+MEASURES = Flow(id="measures", steps=(*steps(always), *fat_steps(always)))

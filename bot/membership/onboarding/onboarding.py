@@ -14,9 +14,9 @@ from bot.membership.onboarding import health_screen, words
 from bot.membership.onboarding import words_health as health_words
 from bot.membership.onboarding.flow import BASELINE_KEYS, ONBOARDING, under_age
 from bot.membership.onboarding.flow_health import ticked
-from bot.membership.onboarding.flow_measures import fat_of, height_of, mass_of
+from bot.membership.onboarding.flow_measures import height_of, mass_of
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, profile_of, record
+from bot.people.people import example_of, get_person, local_date, profile_of, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
@@ -77,8 +77,12 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         health_words.clearance_first(health_screen.health_of(profile), coach.first_name, own=own)
         if waits
         else words.all_set(
-            profile.prompt_time.strftime("%H:%M"), coach.first_name, _example(profile), own=own
+            profile.prompt_time.strftime("%H:%M"),
+            coach.first_name,
+            example_of(profile, sharpness=False),
+            own=own,
         ),
+        buttons=() if waits else [[Button(words.later_button(), "more:ask")]],
     )
     schedule(turn, profile)
 
@@ -104,21 +108,12 @@ def answers_lines(profile: AthleteProfile) -> str:
     )
 
 
-def _example(profile: AthleteProfile) -> str:
-    """A check-in in one line, in the units that were chosen: "190 7 128"."""
-    return words.example(
-        profile.body_mass_kg or 0, profile.weight_unit,
-        profile.baseline["water_l"], profile.volume_unit,
-    )  # fmt: skip
-
-
 def _keep(profile: AthleteProfile, answers: Answers, context: Context) -> None:
     profile.consent_at = context.now
     profile.consent_version, profile.consent_language = words.CONSENT_VERSION, language()
     profile.screening = {health_screen.TOLD: [str(sign) for sign in ticked(answers)]}
     profile.sex, profile.birth_year = answers.get("sex"), answers.get("birth_year")
     profile.height_cm, profile.body_mass_kg = height_of(answers), mass_of(answers)
-    profile.body_fat_percent = fat_of(answers)
     profile.weight_unit = str(answers["weight_unit"])
     profile.volume_unit = str(answers["volume_unit"])
     profile.zone = zone_of(answers)
@@ -139,7 +134,8 @@ def _decline(
         turn, profile.person_id, Change.DECLINED, by=person.id,
         because="under age" if minor else "no consent",
     )  # fmt: skip
-    say_to(turn, person, words.under_age() if minor else words.no_consent())
-    if coach.id != person.id:
+    own = coach.id == person.id
+    say_to(turn, person, words.under_age(own=own) if minor else words.no_consent(own=own))
+    if not own:
         tell = words.coach_told_under_age if minor else words.coach_told_no_consent
         say_to(turn, coach, lambda: tell(person.first_name))

@@ -8,6 +8,7 @@ from typing import Any
 
 from bot.words import figures
 from bot.words.languages import mark, tr
+from bot.words.names import KIND_WORDS
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -108,11 +109,17 @@ def somewhere_else_button() -> str:
     return tr("Somewhere else")
 
 
-def ask_prompt_time() -> str:
-    return tr(
+def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
+    """`place`: the only one of that name, which is taken and said."""
+    asked = tr(
         "When shall I ask for your morning numbers? Best is right after getting up, after the toilet "
         "and before food or drink. Pick a time or type one."
     )
+    return f"{place['name']} ({place['zone']}).\n\n{asked}" if place is not None else asked
+
+
+def other_place_button() -> str:
+    return tr("I am somewhere else")
 
 
 def prompt_time_range(earliest: time, latest: time) -> str:
@@ -129,11 +136,17 @@ def not_sure_button() -> str:
 
 
 BASELINE = {
-    "carb_g": mark("Now what you ordinarily eat a day, lately. Carbohydrate, in grams?"),
+    "carb_g": mark(
+        "Last one: what you ordinarily eat and drink a day, lately, in one line. Carbs, protein and "
+        "fat in grams, then all drinks together, such as 310 140 55 and 3.5 L or 118 fl oz. "
+        "An honest estimate will do."
+    ),
     "protein_g": mark("Protein a day, in grams?"),
     "fat_g": mark("Fat a day, in grams?"),
     "fibre_g": mark("Fibre a day, in grams? If you don't count it, say so with the button."),
-    "water_l": mark("What do you ordinarily drink a day, all drinks together?"),
+    "water_l": mark(
+        "What do you ordinarily drink a day, all drinks together? Such as 3.5 L or 118 fl oz."
+    ),
     "sodium_mg": (
         mark(
             "Sodium a day, in milligrams? (Salt times 0.4: 5 g of salt is 2,000 mg.) "
@@ -151,7 +164,15 @@ def ask_baseline(key: str) -> str:
     return tr(BASELINE[key])
 
 
-def under_age() -> str:
+def under_age(*, own: bool) -> str:
+    """`own`: nobody else coaches them."""
+    if own:
+        return tr(
+            "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
+            "still building itself, and I won't take part in it. Train, eat well, and if food or "
+            "weight ever worries you, talk to a parent, a doctor or someone you trust. "
+            "Nothing you told me is kept except this answer."
+        )
     return tr(
         "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
         "still building itself, and I won't take part in it. Your coach knows. Train, eat well, and "
@@ -160,7 +181,9 @@ def under_age() -> str:
     )
 
 
-def no_consent() -> str:
+def no_consent(*, own: bool) -> str:
+    if own:
+        return tr("That is fine. I keep nothing. If you change your mind, send /selfcoach again.")
     return tr(
         "That is fine. I keep nothing and won't write to you. If you change your mind, ask your "
         "coach for a new invitation."
@@ -189,12 +212,33 @@ def all_set(prompt_time: str, coach_name: str, example: str, *, own: bool) -> st
     )
 
 
-def example(kg: float, weight_unit: str, litres: float, volume_unit: str) -> str:
-    """ "61.2 7 3.5", "134.9 7 118": bare numbers in the units chosen, stones with theirs."""
-    weight = figures.weight(kg, weight_unit)
-    water = figures.volume(litres, volume_unit).split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
-    bare = weight if weight_unit == "st" else weight.split("\N{NO-BREAK SPACE}")[0].split(" ")[0]
-    return f"{bare} 7 {water}"
+def later_asked(kind: str) -> str:
+    """Once there is an event to draft a plan for."""
+    return tr(
+        "Three short questions more make the plan for your {kind} better: body fat, fibre, salt. "
+        "Skip what you don't know.",
+        kind=tr(KIND_WORDS[kind]),
+    )
+
+
+def later_button() -> str:
+    return tr("Body fat, fibre, salt: answer now")
+
+
+def later_known_already() -> str:
+    return tr("You have answered these already.")
+
+
+def later_kept() -> str:
+    return tr("Saved, thank you. They are used from the next plan on.")
+
+
+def coach_told_later(name: str, lines: str) -> str:
+    return tr(
+        "{name} has answered the rest of the first questions. A plan drafted from now on uses "
+        "them:\n\n{lines}",
+        name=name, lines=lines,
+    )  # fmt: skip
 
 
 def open_button(name: str) -> str:
@@ -255,16 +299,17 @@ def answers_lines(answers: Mapping[str, Any]) -> str:
 
 
 def _ordinary_day(answers: Mapping[str, Any]) -> str:
-    fibre, sodium = answers["fibre_g"], answers["sodium_mg"]
+    fibre, sodium = answers.get("fibre_g"), answers.get("sodium_mg")
+    unknown = tr("not counted") if "fibre_g" in answers else tr("not asked yet")
     return tr(
         "Ordinary day: carbs {carb_g:.0f} g, protein {protein_g:.0f} g, fat {fat_g:.0f} g, "
         "fibre {fibre}, water {water}, sodium {sodium}",
         carb_g=answers["carb_g"],
         protein_g=answers["protein_g"],
         fat_g=answers["fat_g"],
-        fibre=tr("not counted") if fibre is None else figures.grams(fibre),
+        fibre=unknown if fibre is None else figures.grams(fibre),
         water=figures.volume(answers["water_l"], answers["volume_unit"]),
-        sodium=tr("not counted") if sodium is None else figures.milligrams(sodium),
+        sodium=unknown if sodium is None else figures.milligrams(sodium),
     )
 
 

@@ -22,7 +22,13 @@ def ask_height() -> str:
     return tr("How tall are you? Such as 165 cm or 5 ft 5.")
 
 
-def ask_body_mass(unit: str) -> str:
+def ask_body_mass(unit: str | None) -> str:
+    """`unit`: the one that was chosen; None: the answer's own will be theirs."""
+    if unit is None:
+        return tr(
+            "What did you weigh this morning, or on your last ordinary morning? Such as 61.2 kg, "
+            "134.9 lb or 9 st 8.9 lb; I write it as you do."
+        )
     return tr(
         "What did you weigh this morning, or on your last ordinary morning? (in {unit})",
         unit=weight_unit_name(unit),

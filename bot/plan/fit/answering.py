@@ -17,7 +17,7 @@ from engine.values.plan import DayTarget, PeakPlan
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Nothing counts before it fits; what was kept is put again after every change of it."""
-    answers, do = question.answers, question.answers["do"]
+    answers, do = question.answers, question.answers.get("do", LEAVE)
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or do == LEAVE:
         say_to(turn, coach, words.left())

@@ -22,20 +22,18 @@ FIRST_QUESTIONS: tuple[Step, ...] = (
     Says(ATHLETE, "1994"),
     Presses(ATHLETE, "Female"),
     *(Presses(ATHLETE, "None of these") for _ in range(3)),  # the health questions
-    Presses(ATHLETE, "kilograms"),
-    Presses(ATHLETE, "litres"),
     Says(ATHLETE, "Galway"),
-    Presses(ATHLETE, "Galway"),
     Presses(ATHLETE, "7:00"),
     Says(ATHLETE, "166 cm"),
-    Says(ATHLETE, "60,4"),
+    Says(ATHLETE, "60,4 kg"),
+    Says(ATHLETE, "280 130 65 and 3.5 L"),
+)
+REST: tuple[Step, ...] = (
+    Presses(ATHLETE, "Body fat, fibre, salt: answer now"),
     Says(ATHLETE, "16"),
-    Says(ATHLETE, "280"),
-    Says(ATHLETE, "130"),
-    Says(ATHLETE, "65"),
     Says(ATHLETE, "25"),
-    Says(ATHLETE, "3.5"),
     Presses(ATHLETE, "Not sure"),
+    Reads(ATHLETE, "They are used from the next plan on"),
 )
 
 ATHLETE_JOINS = Act(
@@ -49,6 +47,7 @@ ATHLETE_JOINS = Act(
         *FIRST_QUESTIONS,
         Reads(ATHLETE, "All set"),
         Reads(COACH, "Orla is through the first questions"),
+        *REST,
     ),
 )
 

@@ -29,6 +29,7 @@ class FoodRow(SQLModel, table=True):
     piece: str = ""
     liking: str
     usual_g: float | None = None
+    fixed_g: float | None = None  # a day in each menu, as the coach has said
     added_at: datetime = Field(sa_type=UTCDateTime)
     removed_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 

@@ -4,6 +4,6 @@ It hears what no phrase table foresaw ("there's a fish flopping in my ribs"). Wh
 complaint is a suspicion, which leads to one question and never to a flag.
 """
 
-from engine.symptoms.ear.hearing import suspicions
+from engine.symptoms.ear.hearing import SecondOpinion, suspicions
 
-__all__ = ["suspicions"]
+__all__ = ["SecondOpinion", "suspicions"]

@@ -17,6 +17,8 @@ from engine.symptoms.finding import Concern
 
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
 MODEL_ID = "ear-3"
+#: In steps of the scale, of which the largest weight has 127.
+_NEXT_TO_NOTHING = 3
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
@@ -40,10 +42,13 @@ class Model:
         thresholds: Mapping[Concern, float],
         corpus: str,
     ) -> Model:
-        """Rounded to whole numbers; the few largest weights are cut to keep the rest fine."""
+        """Rounded to whole numbers; the few largest weights are cut to keep the rest fine, and features
+        that weigh next to nothing are forgotten.
+        """
         largest = float(np.quantile(np.abs(weights[weights != 0.0]), 0.9995))
         scale = float(f"{largest / 127:.6g}")
         whole = np.clip(np.rint(weights / scale), -127, 127).astype(np.int8)
+        whole[np.abs(whole).max(axis=1) <= _NEXT_TO_NOTHING] = 0
         rounded = tuple(round(float(b), 4) for b in bias)
         return cls(whole, scale, rounded, thresholds, corpus)
 

@@ -12,7 +12,7 @@ _REST = r"(?:lying|laying|sitting|sat|rest|resting|bed|couch|sofa|asleep|sleepin
 BODY_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.STROKE_SIGNS,
-        "face mouth smile eyelid stroke side speech slur half cheek arm lip talk say speak words arms drool dribbl coffee left right body voice",
+        "face mouth smile eyelid stroke side speech slur half cheek arm lip talk say speak words arms drool dribbl coffee left right body voice tongue pronato corner word suddenl trying raise meant wanted tried useless move gone lift limp mumbl noise went tell",
         sure=r"""
         (?:only|just)<1>(?:half|one side|one half)<3>(?:mouth|face|smile|lips)|(?:half|one side|one corner)<3>(?:mouth|face|smile|lips?)<3>(?:went|goes|go|moved?|moves|works?|lifts?|up|droop\w*|hang\w*|doesn't|won't|dead|numb|deaf)
         (?:half|side|left|right)<4>(?:body|face|leg|arm)<2>(?:is|are|feels?|felt|went|gone|was)<2>(?:deaf|numb|dead|asleep|paraly\w*|lame|without feeling|tingling|not there|weak)
@@ -31,7 +31,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.HEAVY_BLEEDING,
-        "blood bleed coffee tar black pad tampon clot towel gush spurt",
+        "blood bleed coffee tar black pad tampon clot towel gush spurt haemorr hemorrh squirti pumping bandage pouring soak",
         sure=r"""
         \w*bleed\w*<6>(?:won't|doesn't|not|can't|hasn't|never|wouldn't|didn't)<2>(?:stop\w*|end\w*|clot\w*|slow\w*)|\w*bleed\w*<3>(?:for|since|over)<2>(?:hours?|an hour|\d+ (?:min\w*|hours?)|half an hour|this morning|last night)
         (?:full|bowl|loads|lots|much|cups?|handful|sink|puddle)<2>of<1>(?:bright |red |fresh |dark )*blood|blood<3>(?:in the bowl|filled|all over|everywhere|down my (?:leg|legs|face|throat))|blood ?clots?|(?:are|were|big|large|with|pass\w*)<1>clots
@@ -46,11 +46,12 @@ BODY_PHRASES: tuple[Phrase, ...] = (
         """,
         doubtful=r"""
         (?:gushing|spurting)<1>for<1>(?:hours?|an hour|half an hour|ages|\d+ (?:min\w*|hours?))
+        (?:it's|it is|its|that's|is|keeps|just|still) (?:gushing|spurting|squirting|pumping out|pouring out)(?! (?:rain|over|about))
         """,
     ),
     *table(
         Symptom.DOUBLE_VISION,
-        "double two twice twin ghost overlap split twins eye eyes pairs both",
+        "double two twice twin ghost overlap split twins eye eyes pairs both duplica apart second doublin doubl side",
         sure=r"""
         (?:there are|there's|theres|there is|i have|i've got|got|has|have|suddenly|everything has|see|seeing|saw)<1>two<1>\w+s?<1>(?:when i look|if i look|where there|instead of one|with both|both eyes)
         (?:lines?|letters?|words?|screen|road|lights?|numbers?|everything|images?|tv|cars?|face|faces)<5>(?:split|splits|splitting|doubl\w*|duplicat\w*|come apart|drift\w* apart|into two|two pairs|side by side|overlap\w*)(?! (?:biceps|the price|in price|reps?|portion))
@@ -69,7 +70,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.FALL,
-        "fell fall legs floor trip slip stumbl tumbl spill plant head wall ground knees feet crash tipped land went shower",
+        "fell fall legs floor trip slip stumbl tumbl spill plant head wall ground knees feet crash tipped land went shower grab toppl balance wobble upright footing wound kissed straigh ended found swept keeled hard knocked beneath tiles pavemen deck slid came gone",
         sure=r"""
         (?:slipp?\w*|tripp?\w*|stumbl\w*|toppl\w*|tipped|keeled|crashed)<7>(?:landed|landing|went down|hit|fell|hip|wrist|elbow|knee|knees|shoulder|tailbone|coccyx|bum|head|face|floor|ground|stairs|sprained|bruis\w*)(?! (?:weights?|press|the gym|my (?:macros|target)))
         (?:landed|landing|went down|came down|crashed)<3>(?:hard|on (?:my|the)<1>(?:hip|wrist|elbow|knees?|shoulder|tailbone|bum|arse|back|head|face|floor|hands?|side|stage|tiles))
@@ -105,7 +106,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BLEEDING,
-        "bleed bled blood",
+        "bleed bled blood sliced gash stitche badly deep open",
         sure=r"""
         (?:blood|bloody|bleed)<4>(?:wip\w+|paper|tissue|flush\w*|underwear|knickers|pants|panties|brush\w*)|(?:little|bit|drops?|streaks?|spots?|spot|trace|some)<2>of<1>(?:bright |red |fresh )?blood
         (?:cut|gash\w*|sliced)<3>(?:open|deep|badly|stitches)
@@ -116,7 +117,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.DRYING_OUT,
-        "sauna spit spat drink drank drunk water fluid liquid bath sweat dry dehydrat bin steam sip thirst",
+        "sauna spit spat drink drank drunk water fluid liquid bath sweat dry dehydrat bin steam sip thirst infrare parched tub mouth trash glass wetting dried cling garbage plastic hardly rubbish single barely nothing lips touch litre anythin drop only down today since",
         sure=r"""
         (?:sauna|steam room|hot bath|infrared|hot tub)<7>(?:weight|kilos?|kgs?|lbs?|pounds?|water|dry|drier|tight\w*|sweat\w*|lose|drop|cut|make (?:class|weight)|shed|hours?)
         (?:weight|kilos?|kgs?|pounds?|water|dry|sweat\w*|lose|drop|cut|shed)<7>(?:sauna|steam room|hot bath|hot tub)
@@ -140,7 +141,7 @@ BODY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.UNWELL,
-        "feel unwell feeling felt wrong sick ill poorly weather help ambulance right ok myself weird off dying rough something scared freak worried",
+        "feel unwell feeling felt wrong sick ill poorly weather help ambulance right ok myself weird off dying rough something scared freak worried wrecked coming mess caught emergen doctor paramed bad covid going virus send bug call flu need well cold good",
         sure=r"""
         (?:feel|feeling|feels|felt)<2>(?:like (?:absolute |total |complete |utter )?(?:crap|shit|shite|death|garbage|trash|hell|rubbish|roadkill|a zombie|a corpse|dirt|arse|ass|poo|poop|i'm dying|i am dying|dying|i've been (?:hit|run over)|hit by)|awful|terrible|horrible|dreadful|unwell|ill|poorly|ghastly|grim|lousy|horrendous|wretched|rotten|dire|atrocious)(?! (?:about|for (?:him|her|them|you)|that i|hungry))
         unwell|under the weather|(?:coming|going) down with|i'm (?:really )?(?:ill|poorly)|(?:caught|got|have) (?:a bug|the flu|flu|a virus|covid|a cold)

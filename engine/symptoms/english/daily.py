@@ -13,7 +13,7 @@ _DAY = (
 DAILY_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.SEIZURE,
-        "cramp shak jerk stiff twitch convuls respon react",
+        "cramp shak jerk stiff twitch convuls respon react shook",
         sure=r"""
         (?:cramp\w*|shak\w*|shook|jerk\w*|stiff\w*|twitch\w*)<8>(?:not there|wasn't there|absent|unresponsive|not responding|not answering|away)<3>(?:minutes?|seconds|moment|while)
         not<1>(?:responding|responsive|reacting)<3>(?:minutes?|seconds)
@@ -22,7 +22,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.FAINTING,
-        "gap missing blank lying remember skirting face",
+        "gap missing blank lying remember skirting face laying between seconds moments moment gone",
         sure=r"""
         (?:gap|blank|hole|jump|cut)<2>between<8>(?:lying|laying|floor|ground|tiles|on my back)
         (?:seconds|minutes?|moments?)<2>(?:missing|i'm missing|are gone)<6>(?:floor|lying|ground|on my back)
@@ -41,7 +41,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.STROKE_SIGNS,
-        "line side half dentist middle left right word",
+        "line side half dentist middle left right word knew know",
         sure=r"""
         line<3>middle<,8>(?:feel nothing|nothing|numb|dead|no feeling)
         (?:left|right|one|whole)<1>(?:side|half)<5>(?:feel nothing|feels nothing|no feeling|went numb|gone numb|completely numb|totally numb|all numb|fell asleep|gone to sleep|gone dead|not mine|isn't mine|won't listen|hangs?|hanging|sagg\w*|slid)
@@ -60,7 +60,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.HEAVY_BLEEDING,
-        "period soak pad tampon clot bleed nose towel",
+        "period soak pad tampon clot bleed nose towel leaking mattres bled",
         sure=r"""
         (?:nose ?bleeds?|nose ?bleeding|bleeding)<3>(?:won't|wont|wouldn't|doesn't|doesnt|does not|not|hasn't|never|refus\w+ to)<1>(?:quit\w*|stop\w*|ease\w*|let\w* up|clot\w*)
         (?:nose ?bleeds?|nose ?bleeding|bleeding)<,8>(?:second|third|fourth|fifth|2nd|3rd|4th) (?:towel|roll|box|cloth|shirt)|(?:nose ?bleeds?|nose ?bleeding|bleeding)<2>(?:for|since|going on|already)<1>(?:[2-9]\d|1\d\d) ?(?:min|mins|minutes)
@@ -85,7 +85,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.DOUBLE_VISION,
-        "twin ghost two 2 double twice copy apart every each",
+        "twin ghost two 2 double twice copy apart every each second copies doppelg vanish disappe goes gone",
         sure=r"""
         (?:every|each)<1>(?:car|light|line|letter|person|face|lamp|word|number|sign)<2>(?:became|becomes|turned into|turns into|split into|splits into)<1>two
         (?:lines?|letters|lights|lanes?|words|pictures)<4>(?:drift\w*|slid\w*|float\w*)<1>apart
@@ -98,7 +98,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SELF_HARM,
-        "goodbye farewell roof edge ledge bridge car easy jump letters",
+        "goodbye farewell roof edge ledge bridge car easy jump letters step suicide parapet railing balcony parking platfor floor",
         sure=r"""
         (?:goodbye|farewell|suicide)<1>(?:letters?|notes?|messages?|videos?|voice notes?)|letters?<3>(?:to say|saying)<1>goodbye
         (?:roof|edge|ledge|bridge|top floor|car park|parking|platform|parapet|balcony|railing)<,8>(?:so easy|be easy|one step|jump|one step|let go|just step)
@@ -123,7 +123,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.LOW_MOOD,
-        "tears cry joy fun point",
+        "tears cry joy fun point pleasur worth interes",
         sure=r"""
         tears<2>(?:come|coming|fall|falling|flow\w*|start\w*|roll\w*|run|running|won't stop|every day|at night)(?! (?:of (?:joy|laughter|happiness)|from laughing|laughing))
         cry\w*<3>(?:at (?:the|my) desk|in the (?:car|shower|toilet|loo|bathroom|gym|kitchen)|over nothing|for no reason|for days|every day)(?! laughing)
@@ -132,7 +132,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.DRYING_OUT,
-        "bath sweat sauna bin hoodie salts plastic wrap",
+        "bath sweat sauna bin hoodie salts plastic wrap trash garbage clingfi cling",
         sure=r"""
         (?:hot|salt|epsom|scalding|boiling)<2>baths?<6>(?:hoodie|sweat\w*|down|kilos?|weight|drop|off me|lighter|tracksuit)
         (?:hot|salt|epsom)(?: (?:hot|salt))? baths?<5>(?:to (?:drop|lose|cut|make weight|sweat)|before the (?:weigh in|scale))
@@ -141,7 +141,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.PURGING,
-        "laxative senna bisacodyl dulcolax epsom prunes",
+        "laxative senna bisacodyl dulcolax epsom prunes magnesi",
         sure=r"""
         (?:laxatives?|senna\w*|bisacodyl|dulcolax|epsom|milk of magnesia)<8>(?:empty|flat|flatter|lighter|cleared? (?:me )?out|get it out|get rid|scale|weight|thinner|tiny|smaller)
         """,
@@ -202,7 +202,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.DIZZY,
-        "floaty swimmy spinny swirly",
+        "floaty swimmy spinny swirly helium",
         sure=r"""
         (?:floaty|swimmy|spinny|swirly|helium)<1>head(?:ed)?|(?:floaty|swimmy|spinny|swirly) head(?:ed)?|head<3>(?:floaty|swimmy|spinny|swirly)|(?:feel|feeling|felt)<2>(?:floaty|swimmy|spinny|swirly)
         """,
@@ -216,7 +216,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.DIARRHOEA,
-        "liquid water toilet end squirt squit skitter bum",
+        "liquid water toilet end squirt squit skitter bum straigh peeing skits behind",
         sure=r"""
         (?:pure|all|just|only|nothing but|basically)<1>(?:liquid|water)<4>(?:other end|back end|behind|out of me|down there)|(?:pure|all|nothing but) (?:liquid|water)<3>(?:other end|back end|behind|out of me|down there)
         (?:pour\w*|com\w+|rush\w*|run\w*|shoot\w*|straight)<2>(?:out|through)<3>(?:other end|back end|behind)|straight through me|(?:squirts|squits|skitters|skits)<1>(?:again|since|all|today|\d)|bum<1>(?:wee|pee|water)|peeing out of my (?:bum|arse|ass)
@@ -224,7 +224,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CONSTIPATION,
-        "moved moving prune go poo toilet days bung",
+        "moved moving prune go poo toilet days bung figs syrup psylliu happene vain nothing luck",
         sure=r"""
         nothing<2>(?:moved|moving|moves|come out|coming out|happened down there)<3>(?:days|day \d|monday|tuesday|wednesday|thursday|friday|saturday|sunday)
         (?:prunes?|psyllium|fig syrup|figs)<4>(?:no effect|nothing|not working|useless|don't help|didn't help|did nothing|no use)
@@ -236,7 +236,7 @@ DAILY_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.EXHAUSTION,
-        "battery sleepy tired drowsy stop",
+        "battery sleepy tired drowsy stop knacker",
         sure=r"""
         battery<,5>(?:me not|mine not|my own|i mean me|mine i mean|human)|my (?:own|personal|inner|body)<1>battery
         so (?:sleepy|tired|drowsy|knackered)<2>(?:i )?(?:missed|fell|nodded|slept|walked|put|forgot|drove)|so (?:sleepy|tired|drowsy) i (?:missed|fell|nodded|slept|walked|put|forgot|drove|can't|could)

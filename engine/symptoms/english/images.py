@@ -9,7 +9,7 @@ from engine.symptoms.patterns import Phrase, table
 IMAGE_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.CHEST_PAIN,
-        "chest rib stern breast heart jaw arm",
+        "chest rib stern breast heart jaw arm shoulde",
         sure=r"""
         (?:elephant|bricks?|belt|vice|vise|clamp|anvil|boulder|truck|tonne?|corset|concrete|knife|knives|dagger|spear)<4>(?:chest|ribs?|rib ?cage|rib cage|sternum|breastbone|heart)
         (?:sitting|standing|pressing|pushing|squeez\w+|crush\w+|kneeling|clamp\w+|wrapped|tighten\w+|gripp\w+|stab\w+|twisting|parked|jabb\w+)<3>(?:chest|ribs?|rib cage|ribcage|sternum|breastbone|heart)(?! (?:press|day|fly))
@@ -23,7 +23,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.PALPITATIONS,
-        "heart chest rib throat ticker beat pulse boom thud bird fish thump sternum",
+        "heart chest rib throat ticker beat pulse boom thud bird fish thump sternum neck breastb",
         sure=r"""
         (?:birds?|fish|butterfl\w+|moths?|frog|hummingbird|drum\w*|engine|motor|rabbit|squirrel|mouse|animal|hamster|horses?|jackhammer)<5>(?:chest|ribs?|ribcage|rib cage|throat|sternum|breastbone|heart)(?! (?:and chips|for dinner))
         heart(?:'s)?<4>(?:boom|thud|pause|pauses|pausing|bump|bumps|clunk\w*|skip|flop|twang\w*|hiccups?|goes on and off|on and off|stumbl\w*|uneven|every few (?:beats|seconds)|in my mouth|up my throat|clapp\w*|fast and slow|slow and fast)
@@ -41,7 +41,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.FAINTING,
-        "grey gray black dark white floor ground tile carpet pavement ceiling tunnel curtain out crumpl slump toppl keel slid seconds woke came vision sight eyes lights standing sparks hall lying laying caught slapp pick found remember lights",
+        "grey gray black dark white floor ground tile carpet pavement ceiling tunnel curtain out crumpl slump toppl keel slid seconds woke came vision sight eyes lights standing sparks hall lying laying caught slapp pick found remember lights waking static staring switche sunk asphalt concret ready laid against close flicked edges looking stars world sank hospita spots deck dim folded somebod fuzzy beside sides shook blank wake dropped knees coming someone wall lift closing shrunk faded come corners",
         sure=r"""
         (?:i was|was|found myself|then|ended up|woke)<3>(?:lying|laying|laid)<2>(?:in|on)<2>(?:hall\w*|floor|ground|bathroom|kitchen|shower|corridor|tiles|pavement|street|stairs|lawn)
         (?:black|blank|gap|hole|film tear|nothing)<3>(?:then|and then)<3>(?:floor|ground|lying|hospital)|(?:don't|can't|cannot|didn't)<1>remember<3>(?:falling|going down|hitting|how i got (?:on|to) the)
@@ -66,7 +66,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BREATHLESSNESS,
-        "breath air lung drown smother chok oxygen sentence suffoc gulp throat",
+        "breath air lung drown smother chok oxygen sentence suffoc gulp throat straw huff pant strangl puff",
         sure=r"""
         (?:through|like)<3>straw|straw<3>(?:breath\w*|air)|(?:not|isn't|never)<2>(?:getting|get|got)<2>(?:enough )?(?:air|oxygen)|no air
         (?:breath\w*|air)<4>(?:straw|wet cloth|blanket|pillow|mud|treacle|syrup|sponge|plastic bag|wet towel)
@@ -77,6 +77,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
         (?:feel\w*|like|felt|as if)<3>(?:drowning|smother\w*|chok\w*|strangl\w*)(?! in)
         """,
         doubtful=r"""
+        (?:finish|end|say|speak|read|get through)<3>(?:sentences?|sentances?|words?|calls?)<3>without<3>(?:breath\w*|air|gasp\w*|puff\w*|stopping|pausing)
         (?:stop|stopped|stopping|pause|rest|sit down|stand still)<6>(?:breath|breathe|air|puff)|air<2>(?:thin|runs out|ran out|gone)
         (?:stop\w*|pause|pausing|rest)<4>(?:breath|air)
         breath<3>(?:gone|runs out|ran out|every (?:step|word)|mid sentence|between words|stairs|standing still|doing nothing)
@@ -86,7 +87,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.LIMB_WEAKNESS,
-        "leg knee arm limb hand feet foot thigh calf calves quad crawl drag dropp fork spoon phone force power strength toothbrush wall",
+        "leg knee arm limb hand feet foot thigh calf calves quad crawl drag dropp fork spoon phone force power strength toothbrush wall grip hold haul muscles baniste rail furnitu lift bannist squeeze sink face side close carry fingers somethi body fist brush control feeling hardly cup",
         sure=r"""
         (?:no|without|not enough|zero|not any|lost the|lost all|no more)<1>(?:force|power|strength|control|feeling)<4>(?:legs?|arms?|hands?|feet|knees?|grip|fingers?|muscles)
         (?:must|need to|have to|had to|got to)<2>(?:hold|lean|grab|pull)<3>(?:walls?|rail|furniture|something|sink|banister)<3>(?:walk\w*|stand\w*|stay|get|move)|hold(?:ing)? (?:the|onto the|on to the) walls?<2>(?:walk\w*|to get)
@@ -104,7 +105,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CONFUSION,
-        "word forgot forget know remember name fridge read talk sentence mind head dream real unreal far glass water lost blank address conversation time day oven brush clue follow understand shoe microwave people talk flat house where same",
+        "word forgot forget know remember name fridge read talk sentence mind head dream real unreal far glass water lost blank address conversation time day oven brush clue follow understand shoe microwave people talk flat house where same recogni freezer speech motion writing drove dazed saying speakin delirio befuddl wallet haze addled discomb typing muddled disorie autopil daze found instruc bubble distant walked text letters muffled anyone fog keys carton screen past idea sure wrong milk machine cupboar",
         sure=r"""
         (?:doesn't|doesnt|does not|no longer)<1>know<,2>(?:where (?:he|she) (?:is|was)|who (?:he|she|we|i) (?:is|are|am)|what (?:day|year|month) it)
         (?:asks?|asking|asked|repeats?|repeating)<2>(?:the )?same (?:thing|question)s?<1>(?:every|each)<2>(?:minutes?|min|mins|seconds?|time)
@@ -130,7 +131,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SEIZURE,
-        "jerk twitch shook shak tongue foam flail flap spasm convuls stiff fit own tongue wet pissed peed soiled jerk thrash flail eyes",
+        "jerk twitch shook shak tongue foam flail flap spasm convuls stiff fit own tongue wet pissed peed soiled jerk thrash flail eyes respond answer",
         sure=r"""
         tongue<2>(?:bitten|bit|chewed|bleeding)|(?:bit|bitten|biting)<2>tongue(?! (?:eating|while eating|instead|when he|when she|and said))
         (?:wet|pissed|peed|soiled)<1>(?:myself|pants|the bed|bed|trousers|sheets)(?! laugh\w*)
@@ -143,7 +144,7 @@ IMAGE_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SEVERE_HEADACHE,
-        "head skull temple brain eye migraine axe thunder",
+        "head skull temple brain eye migraine axe thunder neck",
         sure=r"""
         (?:vice|vise|clamp|hammer\w*|drill\w*|axe|nails?|knife|knives|ice ?pick|jackhammer|chisel|lightning|thunder\w*|explosion|bomb)<6>(?:head|skull|temples?|brain|neck)
         (?:head|skull|temples?|headache|migraine)<8>(?:out of nowhere|all of a sudden|like never before|worst|thunderclap|not possible to stand|not to stand|can't stand it|unbearable|light hurts|can't bear|blinding)

@@ -11,7 +11,7 @@ _OWN = r"(?:my (?:whole |own |fat |stupid |ugly )?(?:body|legs|thighs|stomach|be
 MOOD_PHRASES: tuple[Phrase, ...] = (
     *table(
         Symptom.PURGING,
-        "myself finger purg laxativ toothbrush rid purpose deliberate chew spat spit punish undo burn make up bathroom toilet loo stomach brought",
+        "myself finger purg laxativ toothbrush rid purpose deliberate chew spat spit punish undo burn make up bathroom toilet loo stomach brought bulimi intenti spoon compens pay afterwa sink shower work know",
         sure=r"""
         (?:got|get|getting|bring|brought|bringing|let|fetch\w*|put)<1>(?:it|everything|the food|all|dinner|the meal|that)<1>(?:all )?(?:back )?(?:out|up)(?: again)?<4>(?:bathroom|toilet|loo|sink|shower|purpose|afterwards|you know)
         (?:went|go|going|run|ran|straight)<2>to<1>(?:bathroom|toilet|loo)<3>(?:after|get rid|to (?:empty|bring|throw|puke|vomit))<2>(?:eat\w*|meal|dinner|it|rid|up)?
@@ -32,7 +32,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BINGEING,
-        "bing stop control whole entire stuff empt raid fridge cupboard everything eat ate inhal demolish calorie trance autopilot robot possess frenzy spree attack diet plan kilo",
+        "bing stop control whole entire stuff empt raid fridge cupboard everything eat ate inhal demolish calorie trance autopilot robot possess frenzy spree attack diet plan kilo gorged kcal gorg cleared polishe orgy bender scoffed devoure cleaned through finishe shovel cramm",
         sure=r"""
         (?:eating|food|eat|sugar|chocolate) (?:attack|frenzy|orgy|spree|bender)|(?:could|can|couldn't|can't|cannot|did|didn't)<1>not?<1>stop<3>(?:hurt\w*|sick|pain\w*|eat\w*|until|till)|(?:couldn't|can't|cannot) stop(?: eating)?<2>(?:until|till)<3>(?:hurt\w*|sick|pain\w*|burst\w*|full)
         (?:ate|eating|eaten|shovel\w*|stuff\w*|cramm\w*)<5>(?:like (?:a )?(?:robot|machine|zombie|animal|possessed|someone else|on autopilot)|autopilot|trance|remote controlled)|(?:remote ?controlled|in a trance|on autopilot)<5>(?:ate|eat\w*|fridge|kitchen)
@@ -52,7 +52,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.STARVING,
-        "eat ate food starv meal calorie hunger fast deserve bite fed nothing lunch dinner living coffee dog hungry proud empty force swallow refuse less",
+        "eat ate food starv meal calorie hunger fast deserve bite fed nothing lunch dinner living coffee dog hungry proud empty force swallow refuse less anorexi fewer carbs survive survivi emptine existin secretl reduc bread lighter live hungrie instead kcal deserv rice emptier cals only half cutting untouch cigaret lettuce apple cucumbe portion cubes dropp single properl broth chicken cut gum anythin down never until",
         sure=r"""
         (?:gave|give|giving|fed|feed|feeding|slipped|left)<3>(?:dinner|lunch|breakfast|food|meals?|rice|chicken|carbs|portion)<3>(?:to the (?:dog|cat|bin|neighbou?r|birds)|the dog|my dog|in the bin|untouched|on the plate)
         (?:less|fewer|lighter|emptier|hungrier)<1>(?:is more|the better|i eat the better|is better)<1>(?:right|$)|(?:hunger|empty|emptiness|hungry)<3>(?:feels? good|feels? clean|is power|my friend|makes me (?:proud|strong)|is winning|like winning)|proud<4>(?:not eat\w*|ate nothing|hunger|hungry|without food|skipp\w*)
@@ -82,7 +82,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BODY_HATE,
-        "hate hating disgust body mirror fat ugly gross repuls revolt loath asham whale pig skin look hideous reflection everything nothing undress seen every",
+        "hate hating disgust body mirror fat ugly gross repuls revolt loath asham whale pig skin look hideous reflection everything nothing undress seen every thighs stomach obese monster being myself see vile blob patheti slice carve belly chop scratch face tear horribl peel legs detest rip cut much wrong enough despise physiqu bum",
         sure=rf"""
         (?:everything|all|each part|every part|every inch|nothing)<2>(?:about|on|of)<1>(?:me|my body|myself)<2>(?:is|looks|are|feels)<2>(?:fat|ugly|disgusting|revolting|gross|wrong|hideous|horrible|repulsive|good enough)
         (?:fat|ugly|disgusting|revolting|gross|hideous)<4>(?:when i (?:look|see)|in the mirror|my reflection|see myself|looking at me)|mirror<5>(?:cry\w*|hate|disgust\w*|fat|gross|ugly|pig|whale|sick|cannot look|smash)
@@ -96,7 +96,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.LOW_MOOD,
-        "hopeless worthless depress point cry tear empty numb dark matter meaning sense joy life cope alone lonel fail burden care broken giv dead inside anymore pieces panic anxi down despair disappear low useless nobody happy hate miserable exist",
+        "hopeless worthless depress point cry tear empty numb dark matter meaning sense joy life cope alone lonel fail burden care broken giv dead inside anymore pieces panic anxi down despair disappear low useless nobody happy hate miserable exist mentall emotion underst vanish really bottom doing apart psychol tired spirits anythin headspa hope cloud suicida health carry everyth cried losing hardly barely nothing mood tether none wept trapped hole will bawl sobb unlovab weeping cries unable struggl forever difficu",
         sure=r"""
         (?:nothing|not anything|no longer anything)<2>(?:makes me|is|brings|gives|feels)<2>(?:happy|fun|joy|smile|good|worth it|any more|pleasure|glad)|(?:mentally|emotionally|psychologically)<2>(?:very |really |so |totally )?(?:bad|broken|done|drained|exhausted|not well|down|fragile|finished|a wreck|wrecked|struggling|unwell|awful|terrible)
         (?:don't|do not|can't)<1>(?:enjoy|feel)<1>(?:anything|joy|life)<1>(?:any ?more|at all|$)|everything is<1>(?:black|dark|grey|pointless|meaningless|hopeless)(?! (?:and white|chocolate))|(?:feel|feeling)<1>(?:nothing|numb)(?= (?:anymore|any more|at all|inside|all day|lately)|$)
@@ -118,7 +118,7 @@ MOOD_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SELF_HARM,
-        "wake better off without exist disappear here die dead jump drive train bridge letter pills blade razor burn living alive end ending sleep forever miss gone point point world pain ending life hurt punish scratch cut knife goodbye born pills tablets meds cutting counted dead after thought thinking hang shoot drown stab",
+        "wake better off without exist disappear here die dead jump drive train bridge letter pills blade razor burn living alive end ending sleep forever miss gone point point world pain ending life hurt punish scratch cut knife goodbye born pills tablets meds cutting counted dead after thought thinking hang shoot drown stab waking slit medicat myself wish around wanted way front earth care planet farewel suicide matter notice once death relieve live being happier easier steer survive lighter want pill fantasi oncomin crash driving dying river deliber carv traffic fine punch hitting",
         sure=r"""
         (?:everyone|everybody|they|family|you all|people|kids|husband|wife|mum|parents)<2>(?:would|will|'d|'ll|is|are)<2>better off(?! (?:with|eating|on))
         (?:been|started|start|keep|back to|stopped|still)<1>cutting(?= (?:again|myself|my|since|at night|nobody|to)|$)(?! (?:carbs|calories|weight|phase|back|out|water|down))|(?:pills?|tablets|meds)<5>(?:lined up|in front of me|counted|counting|ready|saved|hoard\w*|stockpil\w*|desk|staring|look\w*)|(?:lined up|counted|counting|hoard\w*|saved up|collected)<3>(?:pills?|tablets|meds)

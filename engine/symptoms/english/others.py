@@ -35,7 +35,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.NAUSEA,
-        "nause queasy sick vomit throw puke",
+        "nause queasy sick vomit throw puke queasin puking",
         sure=r"""
         nause\w*|queasy|queasiness
         (?:feel|feels|feeling|felt)<2>sick|(?:feel|feels|feeling|felt) sick|sick to<1>stomach
@@ -75,7 +75,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SWELLING,
-        "swell swoll puffy ankle feet",
+        "swell swoll puffy ankle feet puffed balloon",
         sure=r"""
         (?:ankles?|feet|foot|legs?|face|eyes?|lips|shins?)<3>(?:swollen|swelled|swelling|puffy|puffed|balloon\w*)
         (?:swollen|swelling|puffy)<3>(?:ankles?|feet|foot|legs?|face|eyes?|lips|shins?)
@@ -110,7 +110,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SLEEPLESS,
-        "sleep slept insomnia awake",
+        "sleep slept insomnia awake wide most night",
         sure=r"""
         insomnia|sleepless\w*
         (?:can't|couldn't|unable to|barely|hardly|trouble|struggl\w+|didn't|haven't|not|never)<2>(?:sleep|sleeping|slept)(?! (?:well|great|good|much|badly|too|in|long|enough|through))
@@ -128,7 +128,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CRAMPS,
-        "cramp spasm charley calf hamstring",
+        "cramp spasm charley calf hamstring knotted seized locked",
         sure=r"""
         cramp\w*|charley horse|muscle spasms?
         (?:calf|calves|hamstrings?|quads?|foot)<2>(?:locked|seized|spasm\w*|knotted)
@@ -176,7 +176,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CONSTIPATION,
-        "constip backed poo bowel toilet",
+        "constip backed poo bowel toilet bunged",
         sure=r"""
         constipat\w*|no bowel movements?
         (?:haven't|hasn't|not|can't|couldn't)<2>(?:pooped|pooed|poop|poo)
@@ -187,7 +187,7 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.BLOATING,
-        "bloat distend gassy stomach belly gut tummy",
+        "bloat distend gassy stomach belly gut tummy distens",
         sure=r"""
         bloat\w*|distended|distension|gassy
         (?:stomach|belly|gut|tummy)<2>(?:swollen|distended|rock hard|hard as|huge|balloon\w*)

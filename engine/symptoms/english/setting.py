@@ -121,7 +121,7 @@ def _breath(clause: str, span: Span) -> str:
     return clause[max(start, 0) : end if end >= 0 else len(clause)]
 
 
-_PERSON = r"(?:clients?|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|detective|inspector|cop|zombies?|vampires?|victim|murderer|killer|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
+_PERSON = r"(?:clients?|apprentice|intern|trainee|landlord|landlady|bulldog|labrador|lab|spaniel|poodle|mum|mom|mother|dad|father|parents|brothers?|sister|sis|friends?|bestie|wife|husband|hubby|girlfriend|boyfriend|gf|bf|partner|fiancee?|ex|son|daughter|kids?|child|children|baby|toddler|niece|nephew|cousin|aunt|auntie|uncle|grandma|grandpa|granny|grandad|granddad|nan|nana|gran|grandmother|grandfather|roommate|housemate|flatmate|neighbou?rs?|colleagues?|cowork\w+|boss|team ?mate|mates?|buddy|pal|trainer|training partner|teacher|judges?|promoter|competitors?|athletes?|lifters?|bodybuilders?|guys?|girls?|lads?|lady|ladies|woman|women|man|men|bloke|dude|chap|boys?|patients?|customers?|passenger|runner|players?|actor|actress|singer|hero|heroine|character|villain|detective|inspector|cop|zombies?|vampires?|victim|murderer|killer|somebody|someone|person|student|bride|groom|barista|waiter|waitress|postman|nurse|driver|tan lady|old one|other one)"
 # Who is spoken of without an article at the head of a sentence; nobody is called by these.
 _KIN = r"(?:clients?|wife|husband|hubby|girlfriend|boyfriend|gf|bf|fiancee?|sister|brother|niece|nephew|cousin|colleagues?|cowork\w+|neighbou?rs?|flatmate|roommate|housemate|training partner|team ?mate|daughter|son|toddler|kids?)"
 _ANIMAL = r"(?:dogs?|cats?|puppy|pup|kitten|horse|pony|hamster|rabbit|bunny|birds?|parrot|budgie|goldfish|fish|cow|pig|hens?|goat|sheep|tortoise|guinea pig|pet|ferret|lizard)"
@@ -132,8 +132,8 @@ _BODY = r"(?:own|body|chest|heart|hearts|head|legs?|arms?|hands?|feet|foot|knees
 ENGLISH_SETTINGS = Settings(
     others=Late(
         rf"{_NOT_AFTER}\b(?:(?!my {_BODY} )(?:my|the|a|an|his|her|our|your|their|another|some|that|this|one of \w+|two|three|every|these|those) (?:\w+ ){{0,2}}?(?:{_PERSON}|{_ANIMAL}|{_THING})(?:'s)?(?= )(?! (?:at|to|in) (?:my|me)\b)"
-        rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
-        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|people|half the \w+|anyone who|everyone who))\b"
+        rf"|(?:{_PERSON}) of (?:mine|ours|hers|his)|(?<![a-z] )(?:{_KIN})(?:'s)?(?= (?!(?:i|my|me|i'm|i've|here|of)\b))"
+        r"|(?<![a-z] )(?:steak|meat|phone|laptop|computer|printer|scale|app|car|wifi|cat|dog|screen|tv|battery|server|puppy|horse|suit|heater|fridge|oven)|(?:mum|mom|dad|nan|grandma|grandpa|he|he's|she|she's|they|they're|someone|somebody|everybody|everyone|people|your (?:\w+ )?(?:face|voice|head|eyes|mouth|hands?|arms?|legs?|video|picture|camera)(?= )|half the \w+|anyone who|everyone who))\b"
     ),
     things=Late(rf"\b{_THING}$"),
     acting=Late(
@@ -158,7 +158,7 @@ ENGLISH_SETTINGS = Settings(
         r"\b(?:say|says|said|saying|think|thinks|thought|told|tells|reckons?|noticed|notices|found|caught|saw|sees|watched|called|asked|asks|worried|claims?|insists?|texted|swears?|shows?|reads?|showing|alarm|measured)\b"
     ),
     stories=Late(
-        r"\b(?:(?:in|from|watching|watched|read|reading|saw|seen) (?:the |a |an |that |this |my |last night's |some )?(?:\w+ ){0,2}(?:film|movie|series|sitcom|book|novel|episode|documentary|anime|thriller|horror|story|video game|cartoon|podcast|article|soap|drama)(?: where| about| in which| when| with| and| ,| who| from| is| was| had|$)"
+        r"\b(?:(?:in|from|watching|watched|rewatching|rewatched|read|reading|saw|seen) (?:the |a |an |that |this |my |last night's |some )?(?:\w+ ){0,2}(?:film|movie|show(?= about| where| with)|series|sitcom|book|novel|episode|documentary|anime|thriller|horror|story|video game|cartoon|podcast|article|soap|drama)(?: where| about| in which| when| with| and|(?= ,)| who| from| is| was| had|$)"
         r"|(?:film|movie|series|book|novel|episode|documentary|thriller|story|podcast|article|song) (?:\w+ ){0,2}(?:about|where|in which|called|titled)"
         r"|(?:dreamt|dreamed|dreaming|dream)(?: that)?(?: i)?|nightmares?(?: where| about| that)?(?: i)?|in (?:a|my) dream i?|character(?:s)? in|netflix|video game|playing (?:fifa|chess|gta)|(?:song|track|playlist|album|lyrics|walk ?out (?:music|song|track)|posing (?:music|song|track)|listening to|listen to|by the \w+$|karaoke))\b"
     ),

@@ -55,7 +55,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.FAINTING,
-        "faint pass black conscious collaps keeled floor syncop swoon cold went going ground fell head seconds lights",
+        "faint pass black conscious collaps keeled floor syncop swoon cold went going ground fell head seconds lights surroun moments falling ambulan hospita came goes moment dropped minutes gray gone greying deck grey kitchen bathroo shower stairs face",
         sure=r"""
         fainted|faints|fainting|syncop\w+|swooned
         i faint|keep<1>faint|kept<1>faint|to faint
@@ -65,6 +65,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
         (?:lost|losing|lose|loss of)<1>(?:consciousness|conscious)|unconscious
         collapsed|collapsing|collapse|keeled over
         (?:woke|wake|came)<1>(?:up|to|round)<1>(?:on|lying on)<2>floor
+        came (?:a?round|to|back)<2>(?:with|to|and|under|surrounded by)<3>(?:people|faces|somebody|someone|paramedic\w*|strangers|over me|above me|bending)
         found (?:me|myself)<2>floor
         (?:hit|dropped to|fell to|went down on)<1>(?:floor|deck|ground)
         out cold
@@ -107,7 +108,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.PALPITATIONS,
-        "heart palpit arrhythm fib pulse hr chest beat bpm ectopic",
+        "heart palpit arrhythm fib pulse hr chest beat bpm ectopic tachyca",
         sure=r"""
         ectopics?|ectopic beats?|palpitat\w*|arrhythmi\w*|afib|a fib|tachycardia
         heart(?:'s)?<5>(?:rac(?:ing|ed|es|y)|pound(?:ing|s|ed)|flutter\w*|skip\w*|thump\w*|thudd\w*|irregular\w*|erratic\w*|hammer\w*|misse[sd]|missing)
@@ -133,6 +134,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.LIMB_WEAKNESS,
+        "paralyz droppin barely hardly difficu carry unable struggl trouble open close "
         "weak week leg arm limb hand feet foot knee muscle thigh calf calves quad grip body side face "
         "paralys numb limp droop stand walk move bed stroke fist drag hold lift",
         sure=r"""
@@ -177,6 +179,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.CONFUSION,
+        "clearly concent acting focus thinkin fuzzy cloudy saying unsure idea "
         "confus brain lost recogni words find mix forgot speak talk word disorient deliri slurr hallucinat foggy fog straight where what who sense nonsense gibberish "
         "incoheren drunk agitated spaced out blank strange weird remember muddled",
         sure=r"""
@@ -229,7 +232,7 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SEVERE_HEADACHE,
-        "head migraine skull eyes eye",
+        "head migraine skull eyes eye temples temple",
         sure=r"""
         <bad><3><headache>
         <bad> <headache>
@@ -256,13 +259,13 @@ WARNING_PHRASES: tuple[Phrase, ...] = (
     ),
     *table(
         Symptom.SELF_HARM,
-        "suicid overdos kill myself life die dead end live harm alive here living worth cutting hurting",
+        "suicid overdos kill myself life die dead end live harm alive here living worth cutting hurting exist wake",
         sure=r"""
         suicid\w*|kill(?:ing)? myself|end(?:ing)? my life|self ?harm\w*|take my own life
         (?:harm|harming|hurt|hurting) myself on purpose|(?:harm|harming) myself
         (?:don't|didn't) want to (?:live|be alive|be here(?: any\w*)?|wake up|exist)
         (?:can't|cannot|no point)<2>(?:go on living|living|live anymore)|life<2>(?:not|isn't)<1>worth\w*|not worth living
-        better off dead|no reason to live|rather be dead
+        better off dead|(?:no reason|nothing|nothing left) to live(?: for)?|rather be dead
         """,
         doubtful=r"""
         overdos\w*

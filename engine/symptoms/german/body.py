@@ -16,7 +16,7 @@ _REST = r"(?:liegen|liegend|liege|im sitzen|sitzen|sitze|sitzend|ruhe|ruhepuls|b
 GERMAN_BODY: tuple[Phrase, ...] = (
     *_table(
         Symptom.STROKE_SIGNS,
-        "mund gesicht schlaganfall halbseitig seite sprache lid lachel hangt arm zunge halfte rede sprech sprich stimme brei wollt wollte hand arm linke rechte",
+        "mund gesicht schlaganfall halbseitig seite sprache lid lachel hangt arm zunge halfte rede sprech sprich stimme brei wollt wollte hand arm linke rechte heraus schief unterli korper klinge rausgek lachen kriege rausgeb bringe grinsen rausbek bekomme kamen wange lauft sagen unsinn laute gelall gerausc gebrabb kauderw nichts",
         sure=r"""
         (?:nur|bloss)<2>(?:halbe?|die halbe|eine|die linke|die rechte)<1>(?:seite|gesicht|mund|gesichtshälfte|hälfte)<4>(?:hoch|ging|geht|bewegt|mit|lächel\w*|gelächelt|runter)?|(?:lächeln|lachen|grinsen)<5>(?:schief|halbe|eine seite|nicht mit|hängt)|halbe (?:seite|gesicht)<3>(?:ging|geht|hoch|hängt|taub)
         (?:rede|sprech\w*|spricht|klinge|sprache|stimme|aussprache)<4>(?:verwaschen|lallend|undeutlich|verschwommen|schwerfällig|wie betrunken|wie besoffen|breiig|nuschel\w*)|(?:kam|kommt|kamen)<4>(?:nur )?(?:brei|gelall|unsinn|gebrabbel|kauderwelsch|laute|geräusche|nichts)<2>(?:raus|heraus)|(?:wollte|will)<4>(?:sagen|sprechen|reden)<7>(?:nicht|brei|nichts|kein wort|ging nicht)
@@ -30,7 +30,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.HEAVY_BLEEDING,
-        "blut kaffeesatz teer binde tampon klumpen",
+        "blut kaffeesatz teer binde tampon klumpen spritzt pumpt sprudelt stillen stoppen stuhl koagel kacke wunde pechsch schwarz",
         sure=r"""
         \w*blut\w*<8>hört<2>nicht<2>auf|\w*bluten?<4>(?:seit|über)<2>(?:stunde\w*|einer stunde|zwei stunden|\d+ minuten|heute früh|gestern)|(?:voller|voll|voll mit|alles voller|schüssel|waschbecken|becken)<3>blut(?! (?:abgenommen|werte))|blut<3>(?:in der schüssel|kloschüssel|am bein|die beine|hinunter)
         (?:binde|tampon)\w*<3>(?:durch|stunde|halbe|minuten|voll)|(?:stunde|minuten)<3>(?:binde|tampon)\w*<2>(?:durch|voll)?|blutklumpen|(?:mit|grosse|dicke|viele)<1>(?:klumpen|koagel)<1>(?:blut|periode|$)|klumpen<2>blut
@@ -39,10 +39,13 @@ GERMAN_BODY: tuple[Phrase, ...] = (
         (?:blut\w*|wunde)<5>(?:nicht|kaum)<2>(?:auf|stoppen|stillen|zu stillen|zu stoppen)|(?:blute|blutet|geblutet|blutung)<2>(?:stark|heftig|wie verrückt|wie sau|ununterbrochen|stundenlang|ohne ende|in strömen)|(?:starke|heftige|massive|schwere) blutung\w*|<kann><4>(?:nicht|kaum)<2>(?:stillen|stoppen)
         (?:viel|überall|lache|so viel|literweise|massenhaft|jede menge)<2>blut(?! (?:spenden|abgenommen|abnehmen))|blut<2>(?:überall|läuft|strömt|spritzt|verloren|rinnt)|verblut\w*|blutsturz|binde<3>(?:stunde|halbe)|durchgeblutet
         """,
+        doubtful=r"""
+        (?:es|das) (?:spritzt|sprudelt|pumpt)(?: (?:raus|richtig|nur so|stark|immer noch))*(?= ?$)
+        """,
     ),
     *_table(
         Symptom.DOUBLE_VISION,
-        "doppel zwei zweimal verdoppel auge zweifach mal",
+        "doppel zwei zweimal verdoppel auge zweifach mal nebenei auseina sah monde turen lampen bildsch kopfe bilder teller handys gesicht sehe",
         sure=r"""
         (?:da sind|sind|stehen|liegen|habe|hab|seh|sehe|sah|auf einmal|plötzlich)<3>zwei<1>\w+<3>(?:wenn ich|statt|obwohl|mit beiden augen|nebeneinander|wo nur)|(?:linien|zeilen|buchstaben|lichter|zahlen|strasse|bild|schrift|ränder|alles|gesichter)<6>(?:verdoppel\w*|doppelt|zweifach|laufen auseinander|nebeneinander|zweigeteilt)(?! (?:so|gegessen|gemoppelt|gewogen))
         (?:sehe?|seh|sah)<5>(?:zwei ?mal|doppelt|verdoppelt|zweifach)|(?:zwei ?mal|doppelt)<5>(?:auf(?:'m|m| dem)|im)<1>(?:bildschirm|handy|fernseher|spiegel)|ein auge (?:zu|zukneifen|zuhalten|zumachen)|mit beiden augen<3>(?:doppelt|zwei)
@@ -59,7 +62,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FALL,
-        "sturz gestürzt hingefallen hingeflogen gefallen fall kopf wand bein knie langgelegt gestolpert ausgerutscht fallen geflogen boden aufgeschlagen geknallt gestossen rutsch knickt gelandet",
+        "sturz gestürzt hingefallen hingeflogen gefallen fall kopf wand bein knie langgelegt gestolpert ausgerutscht fallen geflogen boden aufgeschlagen geknallt gestossen rutsch knickt gelandet musste aufrech gestrau getorke getaume gesegel halten hingele fusse fliesen stirn schadel gekippt",
         sure=r"""
         (?:ausgerutscht|gerutscht|gestolpert|gestrauchelt|umgeknickt|gekippt)<7>(?:hin|hingefallen|gelandet|gefallen|hüfte|handgelenk|knie|ellbogen|kopf|steiss|schulter|boden|treppe|rücken|gestürzt|geprellt|geflogen)|(?:auf|gegen)<2>(?:die |das |den |dem )?(?:hüfte|handgelenk|steiss|steissbein|ellbogen|hinterkopf)<2>(?:geknallt|gefallen|gelandet|gestürzt)|(?:dusche|treppe|laufband|bad|eis|stufe)<4>(?:ausgerutscht|weggerutscht|hingefallen|gestolpert)
         gestürzt(?! (?:auf|in) (?:die|den|das) (?:arbeit|essen|reis|training))|hingefallen|hingeflogen|hingeknallt|langgelegt|hingelegt<1>auf die (?:nase|fresse|schnauze)|auf die (?:nase|fresse|schnauze|knie) (?:gefallen|geflogen)|sturz(?! (?:bach|helm))
@@ -100,7 +103,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.DRYING_OUT,
-        "sauna spuck trink schwitz bad bade getrunken wasser dampfbad ausgetrocknet austrock dehydr entwasser flussig durst schluck mull trocken folie",
+        "sauna spuck trink schwitz bad bade getrunken wasser dampfbad ausgetrocknet austrock dehydr entwasser flussig durst schluck mull trocken folie abkoche infraro nippe trank auszutr mund hochste bloss becher glas lippen",
         sure=r"""
         (?:sauna|dampfbad|heisses? bad|heissen? bade\w*|badewanne)<7>(?:gewicht|kilos?|kg|wasser|trocken\w*|schwitz\w*|ausschwitz\w*|verlier\w*|loswerden|runter|klasse|limit|abkochen|entwässer\w*|stunden?)
         (?:gewicht|kilos?|wasser|trocken\w*|abkochen|ausschwitz\w*|schwitzen|runter)<7>(?:sauna|dampfbad|heissen? bad|heisse badewanne)|abkochen(?! (?:den|die|das|wasser))
@@ -119,7 +122,7 @@ GERMAN_BODY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.UNWELL,
-        "fuhl unwohl beschissen elend gehts geht stimmt krank hilfe notarzt schlapp erkaltet grippe komisch notruf sterbe scheisse dreckig mies",
+        "fuhl unwohl beschissen elend gehts geht stimmt krank hilfe notarzt schlapp erkaltet grippe komisch notruf sterbe scheisse dreckig mies hinuber vollig komplet total erkaltu eimer kaputt eigenar rettung seltsam merkwur anders arzt ende wohl richtig okay normal",
         sure=r"""
         (?:fühle?n? mich|fühl mich|fühl|fühle|geht(?:'s| es|s)? mir|mir geht(?:'s| es|s)?|mir gehts|gehts mir)<3>(?:beschissen|elend|elendig|mies|scheisse|scheiße|dreckig|hundeelend|nicht gut|gar nicht gut|schlecht|unwohl|miserabel|schrecklich|furchtbar|grauenhaft|grottig|kacke|sterbenselend|krank|total daneben|übel|wie (?:ausgekotzt|überfahren|gerädert|erschlagen|tot|ein wrack|ausgespuckt|vom (?:lkw|laster|bus|zug) (?:überfahren|überrollt)|durch den wolf|ein häufchen elend))(?! vorbereitet)
         unwohl(?! (?:im|in dem|mit der) (?:bikini|pose|posing))|hundeelend|(?:irgend)?(?:etwas|was)<1>stimmt<2>nicht(?! (?:mit (?:dem|der|den) (?:plan|waage|app|zahlen|zeiten))|im plan|am plan)|(?:mit mir|bei mir)<2>stimmt<2>nicht

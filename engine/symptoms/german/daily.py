@@ -24,7 +24,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FAINTING,
-        "lücke zwischen fehlen fehlt schwarz",
+        "lücke zwischen fehlen fehlt schwarz herd lag",
         sure=r"""
         (?:wurde|wird|war)<3>alles<1>schwarz|(?:wurde|wird) (?:mir )?alles schwarz|alles schwarz geworden|mir<2>schwarz geworden
         (?:lücke|loch|schnitt)<2>zwischen<8>(?:liegen|lag|boden|fliesen|rücken)
@@ -45,7 +45,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.STROKE_SIGNS,
-        "links rechts seite hälfte strich linie zahnarzt betäub wort sagen halb",
+        "links rechts seite hälfte strich linie zahnarzt betäub wort sagen halb ausspre nennen spritze",
         sure=r"""
         (?:strich|linie)<3>mitte<,8>(?:nichts|taub|kein gefühl|tot)
         (?:linke|rechte|eine|halbe|ganze)<1>(?:seite|hälfte|körperhälfte|gesichtshälfte)<5>(?:nichts|taub|tot|eingeschlafen|kein gefühl|gehört nicht|hängt|wie weg|fühl\w* nicht)
@@ -67,14 +67,14 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.REPEATED_VOMITING,
-        "schluck bissen",
+        "schluck bissen loffel",
         sure=r"""
         jede[rn]?<1>(?:schluck|bissen|löffel)<3>(?:kommt|kam|geht|ging|wandert)<3>(?:raus|hoch|oben|retour|zurück|heraus|rückwärts)
         """,
     ),
     *_table(
         Symptom.HEAVY_BLEEDING,
-        "periode regel tage binde tampon blut klumpen handtuch nase",
+        "periode regel tage binde tampon blut klumpen handtuch nase mens",
         sure=r"""
         nasenbluten<,8>(?:zweite|dritte|vierte|zweites|drittes|viertes) (?:handtuch|rolle|packung|lappen)|nasenbluten<2>(?:seit|schon|jetzt)<1>(?:[2-9]\d|1\d\d) ?(?:min|minuten)
         (?:periode|regelblutung|mens|tage)<5>(?:stark|heftig|krass|schlimm|extrem)<,8>(?:durch|stunde|min|minuten|binde\w*|tampon\w*|klumpen|schummrig|schwindlig|läuft)
@@ -85,7 +85,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SEVERE_HEADACHE,
-        "kopf schädel schläfe hirn auge migrän donner geknallt knall schmerz",
+        "kopf schädel schläfe hirn auge migrän donner geknallt knall schmerz stirn",
         sure=r"""
         kopf<3>(?:geknallt|gekracht|geplatzt|gezündet|explodiert)<3>(?:donner\w*|schuss|bombe|blitz\w*|knaller)|(?:donnerschlag|donnerknall)<6>(?:kopf|schädel|schmerz)|(?:kopf|schädel)<6>(?:donnerschlag|donnerknall)
         im kopf (?:geknallt|gekracht)
@@ -110,7 +110,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SELF_HARM,
-        "abschied parkdeck dach brücke brüstung geländer gleis bahnsteig balkon leicht schritt",
+        "abschied parkdeck dach brücke brüstung geländer gleis bahnsteig balkon leicht schritt einfach kante parkhau klippe",
         sure=r"""
         abschiedsbrief\w*|abschieds(?:nachricht\w*|video\w*|worte)|(?:briefe?|nachrichten|zettel)<3>(?:zum abschied|abschied)
         (?:parkdeck|parkhaus|dach|brücke|brüstung|geländer|gleis\w*|bahnsteig|balkon|klippe|kante)<8>(?:so leicht|so einfach|springen|ein schritt|loslassen|fallen lassen)
@@ -131,7 +131,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.STARVING,
-        "fast hunger essen ess",
+        "fast hunger essen ess nichts",
         sure=rf"""
         bis<2>{_TAG}<3>(?:fasten|faste|hungern|hungere|nichts essen|nix essen|nichts mehr essen|nichts mehr)(?! trinken)
         (?:fasten|faste|hungern|nichts essen|nix essen|nichts mehr essen|kein essen)<2>bis<2>{_TAG}
@@ -139,7 +139,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LOW_MOOD,
-        "tränen katz freude spass heul",
+        "tränen katz freude spass heul lust",
         sure=r"""
         (?:laufen|kommen|fliessen|rinnen|kullern)<4>tränen(?! vor (?:lachen|freude|glück|rührung))|tränen<2>(?:laufen|kommen|fliessen|rinnen)(?! vor (?:lachen|freude|glück|rührung))
         an (?:nichts|nix)(?: mehr)?<1>(?:freude|spass)|(?:freude|spass|lust)<1>an (?:nichts|nix)|(?:alles|prep|job|leben)<5>für die katz<4>(?:alles|leben|freude)
@@ -158,7 +158,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.PURGING,
-        "dulcolax abführ bisacodyl senna glauber bittersalz laxober einlauf",
+        "dulcolax abführ bisacodyl senna glauber bittersalz laxober einlauf sennes",
         sure=r"""
         (?:dulcolax|abführ\w*|bisacodyl|senna\w*|sennes\w*|glaubersalz|bittersalz)<8>(?:leer|flach|flacher|leichter|dünner|schlank|gewicht|waage|alles raus|rausgekommen|raus ist|loswerden)
         (?:zwei|drei|vier|fünf|sechs|sieben|acht|zehn|\d+)<1>(?:dulcolax|abführtabletten|abführmittel|bisacodyl)|(?:zwei|drei|vier|fünf|sechs|acht|zehn|\d+) (?:dulcolax|abführtabletten)
@@ -177,7 +177,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FALL,
-        "hingeschlagen hingeknallt hingeflogen hinge gestolpert bordstein stufe podest box gerutscht rutsch",
+        "hingeschlagen hingeknallt hingeflogen hinge gestolpert bordstein stufe podest box gerutscht rutsch gesegel gefloge gesturz runterg lange gefalle",
         sure=r"""
         (?:lang|voll|längs|übel|böse|richtig)<1>(?:hingeschlagen|hingeknallt|hingeflogen|hingelegt|hingefallen)|(?:lang|voll) (?:hingeschlagen|hingeknallt|hingelegt)|hingeschlagen|hingeknallt|hingeflogen|der länge nach
         (?:vom|von der|von dem|über den|über die|auf der|auf dem|die)<2>(?:podest|box|bühne|treppe|leiter|rad|laufband|hocker|bank|bordstein|kante|stufe\w*|teppich|glatteis|fliesen)<4>(?:geflogen|gefallen|gestürzt|gerutscht|ausgerutscht|gestolpert|runtergefallen|gesegelt)
@@ -185,7 +185,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.VOMITING,
-        "mahlzeit essen frühstück abendessen mittag shake gebrochen oben rückwärts",
+        "mahlzeit essen frühstück abendessen mittag shake gebrochen oben rückwärts zuruckg hochgek retour porridg haferbr rausgek reis",
         sure=r"""
         (?:mahlzeit|essen|frühstück|abendessen|mittagessen|shake|reis|haferbrei|porridge)<4>(?:oben raus|wieder (?:raus|hoch|rausgekommen|hochgekommen)|rückwärts|retour|hochgekommen|zurückgekommen)
         (?:einmal|zweimal|dreimal|schon wieder) gebrochen(?! (?:arm|bein|finger|zeh))<2>(?:nach|vom|wegen|weil|heute|nachts|gestern|seitdem)
@@ -228,7 +228,7 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SWELLING,
-        "schienbein knöchel bein wade fuss daumen finger delle",
+        "schienbein knöchel bein wade fuss daumen finger delle abdruck",
         sure=r"""
         (?:schienbein\w*|knöchel\w*|beine?n?|waden?|fuss|füsse?n?)<5>(?:daumenabdruck\w*|fingerabdruck\w*|abdruck|abdrücke|delle|dellen)
         (?:daumenabdruck\w*|fingerabdruck\w*|abdruck|delle|dellen)<4>(?:schienbein\w*|knöchel\w*|beine?n?|waden?|fuss|füsse?n?|bleibt|bleiben)
@@ -257,14 +257,14 @@ GERMAN_DAILY: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.DIARRHOEA,
-        "wasser flitze hinten unten sprüh klo",
+        "wasser flitze hinten unten sprüh klo flotter flitzka",
         sure=r"""
         kommt<2>wie wasser|wie wasser<3>(?:raus|hinten|unten)|(?:hinten|unten)<2>(?:wie wasser|flüssig|nur wasser|nur flüssig)|flitze?kack\w*|flitzescheisse|sprüh(?:wurst|stuhl|schiss)|flotter heinrich
         """,
     ),
     *_table(
         Symptom.CONSTIPATION,
-        "zu klo gesessen pflaumen flohsamen raus stuhl",
+        "zu klo gesessen pflaumen flohsamen raus stuhl feigen gehockt gedruck bewegt unten",
         sure=r"""
         zu wie<2>(?:bank|tresor|auster|safe|fort knox)|(?:gesessen|gehockt|gedrückt|sitzung|klo)<4>(?:für (?:nix|nichts)|umsonst|(?:nix|nichts)<2>(?:raus|passiert|gekommen))
         (?:pflaumen\w*|flohsamen\w*|feigen\w*)<4>(?:nix|nichts|keine wirkung|hilft nicht|helfen nicht|bringt nichts|ohne wirkung|wirkungslos)

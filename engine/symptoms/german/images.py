@@ -15,7 +15,7 @@ _table = partial(table, groups=GROUPS, fold=folded)
 GERMAN_IMAGES: tuple[Phrase, ...] = (
     *_table(
         Symptom.CHEST_PAIN,
-        "brust herz rippen kiefer arm",
+        "brust herz rippen kiefer arm beklemm schulte",
         sure=r"""
         (?:elefant|zentner\w*|ziegel\w*|gürtel|schraubstock|klammer|amboss|felsbrocken|felsen|panzer|lkw|tonne|tonnen|korsett|beton|messer|dolch|eisenring|ring)<4>(?:auf|um|in|an|durch)<2>(?:brust|brustkorb|rippen|herz)
         (?:brust|brustkorb|rippen)<4>(?:zugeschnürt|schraubstock|zusammengedrückt|zusammengequetscht|zerquetscht|eingeklemmt|eingeschnürt|elefant|ziegel\w*|zerreisst|verkrampft|brennt|feuer|beklemm\w*)
@@ -36,7 +36,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FAINTING,
-        "grau schwarz dunkel boden fliesen tunnel vorhang lichter licht sekunden teppich asphalt decke flimmer weg bewusst kreislauf ausgeknockt latschen sternchen aufsteh lag liege aufgefang wachgerut lampe",
+        "grau schwarz dunkel boden fliesen tunnel vorhang lichter licht sekunden teppich asphalt decke flimmer weg bewusst kreislauf ausgeknockt latschen sternchen aufsteh lag liege aufgefang wachgerut lampe gratsch umgefal badvorl erinner zappend fehlen abgekla duster aufgeho hochgeh wangen sobald aufgest rasen stecker umgekna beinahe hochkom schalte dazwisc treppe zusamme verblas umgehau zugegan moment weiss entfern stuhl verschw sacke gleich enger plotzli fehlt hingefa klappe dahin fast danach",
         sure=r"""
         (?:lag|liege|lagen)<2>(?:ich|da|plötzlich)<4>(?:im flur|am boden|auf dem boden|im bad|in der küche|in der dusche|im treppenhaus|auf der strasse|auf den fliesen|da|unten)(?! (?:gemütlich|entspannt))|(?:dann|plötzlich|danach|und)<2>(?:lag|war) ich<3>(?:im flur|am boden|auf dem boden|im bad|in der küche|in der dusche|da unten|weg)
         (?:mich|mir)<4>(?:aufgefangen|aufgehoben|hochgehoben|wachgerüttelt|aufgeweckt am boden|auf die wangen)|(?:weiss|weis|erinner\w*|erinnerung)<4>(?:nicht|nichts|nix|keine)<4>(?:sturz|gefallen|hingefallen|umgefallen|dahin gekommen|auf den boden|zwischendrin|dazwischen)
@@ -61,7 +61,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BREATHLESSNESS,
-        "luft atem atm lunge ertrink erstick strohhalm sauerstoff schnapp satz kehle puste",
+        "luft atem atm lunge ertrink erstick strohhalm sauerstoff schnapp satz kehle puste erwurg keuch hals schnauf",
         sure=r"""
         strohhalm<3>(?:atm\w*|luft)|luft ?not|luft<4>(?:wegblieb\w*|wegbleibt|weggeblieben|ausgeht|ausging|wegbleib\w*|fehlt\w*)|(?:stehen ?bleiben|stehenbleiben|stehengeblieben|pause|hinsetzen)<6>(?:luft|atem|puste)|(?:luft|atem|puste)<6>(?:stehen ?bleiben|stehenbleiben|pause machen|hinsetzen)
         (?:kriege?|bekomme|krieg|hole?|kommt)<3>(?:kaum|nicht genug|zu wenig|keine|schlecht)<3>(?:luft|sauerstoff)
@@ -80,7 +80,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LIMB_WEAKNESS,
-        "bein arm knie hand fuss gabel loffel handy tasse kriech krabbel zahnburste hand faust kraft wand tasse glas",
+        "bein arm knie hand fuss gabel loffel handy tasse kriech krabbel zahnburste hand faust kraft wand tasse glas musste kaum glieder gliedma seite flasche stift obersch fallen konnten muss gekroch gesicht finger korper kamm runter muskel deckel wade konnen messer schlies offnen zumache heben greifen festhal halten aufmach",
         sure=r"""
         <kann>(?: [\w']+){0,4}(?: (?:zahnbürste|gabel|löffel|handy|tasse|glas|flasche|stift|nichts|kamm|tür|deckel|hand|faust|messer))<3>(?:nicht|kaum|nichts)<2>(?:halten|heben|greifen|festhalten|zumachen|schliessen|aufmachen|öffnen)
         (?:hand|faust|finger)<2>(?:geht|gehen|lässt sich|lassen sich)<2>(?:nicht|kaum)<2>(?:zu|auf|schliessen|öffnen|bewegen)|(?:keine|null|kein|kaum|ohne)<2>(?:kraft|power|saft|gefühl|kontrolle)<3>(?:in|bei)<3>(?:beinen?|armen?|händen?|knien?|fingern?|füssen?)|<glied><3>(?:ohne kraft|keine kraft|keinen saft|versagen den dienst)
@@ -96,7 +96,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "wort worte namen weiss wusste vergess kuhlschrank wirklich unwirklich traum glas watte gesprach satz film neben nebel schleier folgen lesen erkenn erkannt rede schreib sprech sprich weiss fragt frag",
+        "wort worte namen weiss wusste vergess kuhlschrank wirklich unwirklich traum glas watte gesprach satz film neben nebel schleier folgen lesen erkenn erkannt rede schreib sprech sprich weiss fragt frag mulleim backofe gefrier hinterh adresse gedampf surreal irreal durchei versteh glocke verdreh verkehr ahnung trance dasselb kaum dasglei ofen gewusst mikrowe gleiche falsch fallt leute weit erzahl waschma sagen zeug quatsch kauderw wasser pin unsinn wirr zusamme komm",
         sure=r"""
         er<1>(?:weiss|wusste)<2>nicht<,2>(?:wo er (?:ist|war)|wer (?:er|ich|wir) (?:ist|bin|sind)|welcher tag|welches jahr)|sie<1>(?:weiss|wusste)<2>nicht<,2>(?:wo sie (?:ist|war)|wer (?:sie|ich|wir) (?:ist|bin|sind)|welcher tag|welches jahr)
         fragt<3>(?:dasselbe|das ?gleiche|die gleiche frage|dieselbe frage)|(?:jede minute|alle zwei minuten|alle \w+ minuten|ständig)<3>(?:dasselbe|das ?gleiche|die gleiche frage|dieselbe frage)
@@ -116,7 +116,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SEIZURE,
-        "zuck krampf zunge schaum arme korper gezappelt gerüttelt geschuttelt zunge hose eingenasst eingepinkelt",
+        "zuck krampf zunge schaum arme korper gezappelt gerüttelt geschuttelt zunge hose eingenasst eingepinkelt weggedr verdreh beine genasst gepisst unkontr gepinke stoppen gemacht aufhore selbst dass",
         sure=r"""
         zunge<4>(?:gebissen|zerbissen|aufgebissen|durchgebissen)|(?:in die hose|in die hosen|ins bett)<1>(?:gemacht|gepinkelt|gepisst|genässt)|eingenässt|eingepinkelt
         (?:hat's mich|hat es mich|habe|hab|bin|es hat)<5>(?:geschüttelt|durchgeschüttelt|gekrampft|gezappelt|gerüttelt|gezuckt)<3>(?:wie|am ganzen|überall|minuten|minute|sekunden|blöd|verrückt|unkontrolliert|und|$)(?! vor (?:lachen|kälte|ekel))|geschüttelt wie|augen<3>(?:verdreht|weggedreht)<3>(?:gezuckt|weg|habe|und|$)
@@ -127,7 +127,7 @@ GERMAN_IMAGES: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SEVERE_HEADACHE,
-        "kopf schadel schlafe hirn auge hinterkopf licht axt",
+        "kopf schadel schlafe hirn auge hinterkopf licht axt nacken",
         sure=r"""
         (?:platzt|zerspringt|explodiert|zerreisst|birst|spaltet sich|zerplatzt|dröhnt|hämmert)<4>(?:kopf|schädel|hirn)|(?:axt|hammer|messer|blitz|bombe|schraubstock|nagel|dolch|donnerschlag|bohrer)<4>(?:hinterkopf|kopf|schädel|schläfe\w*|nacken|hirn)
         (?:hinterkopf|kopf|schädel)<7>(?:aus dem nichts|schlagartig|urplötzlich|noch nie|unerträglich|licht tut weh|nicht auszuhalten|wahnsinnig)|licht<2>(?:tut weh|unerträglich|schmerzt)

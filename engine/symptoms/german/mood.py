@@ -16,7 +16,7 @@ _OWN = r"(?:mein(?:en|e|em)? (?:ganzen |eigenen |fetten |eigenes |fetter )?(?:k�
 GERMAN_MOOD: tuple[Phrase, ...] = (
     *_table(
         Symptom.PURGING,
-        "finger absichtlich erbrech gebrochen hals zwing gezwung loswerd losgeworden abfuhr bulimi zahnburste kau extra ubergeb kotz straf wieder raus abtrainier bad klo toilett rausgeholt hochgeholt ruckgangig",
+        "finger absichtlich erbrech gebrochen hals zwing gezwung loswerd losgeworden abfuhr bulimi zahnburste kau extra ubergeb kotz straf wieder raus abtrainier bad klo toilett rausgeholt hochgeholt ruckgangig loffel kompens ausglei abarbei hochgew verbren brechen spucke absicht ausgesp gereihe breche selbst",
         sure=r"""
         (?:wieder|alles|es)<2>(?:rausgeholt|hochgeholt|rausgebracht|rausgewürgt|rausgelassen|ausgespuckt|rückgängig gemacht)<2>(?:klo|bad|toilette|du weisst)?|(?:bad|klo|toilette)<3>(?:wieder )?(?:rausgeholt|hochgeholt|rausgebracht|losgeworden|rausgewürgt)|nach dem essen<3>(?:aufs klo|ins bad)<4>(?:finger|kotzen|brechen|loswerden|raus)?
         (?:finger|zahnbürste|löffel)<4>(?:in den|im|in)<1>(?:hals|rachen|mund|kehle)
@@ -33,7 +33,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BINGEING,
-        "fress gefress essanfall esssucht attacke kontroll vollgestopft reingestopft geplundert leergegess leer aufhor gestopft verschlungen packung tute ferngesteurt rausch trance orgie glas tafel pizza eimer kuchen",
+        "fress gefress essanfall esssucht attacke kontroll vollgestopft reingestopft geplundert leergegess leer aufhor gestopft verschlungen packung tute ferngesteurt rausch trance orgie glas tafel pizza eimer kuchen stoppen gegesse hinein aufgeho uberfal heisshu gebinge weggeha uberess reingez rein verputz verdruc nutella musli binge schokol becher brot rutsch heimlic geheult stehen zehn einmal",
         sure=r"""
         (?:packung|tüte|glas|tafel|pizza|eimer|becher|kuchen|brot|eis|müsli|schokolade|nutella)<7>(?:wie ferngesteuert|ferngesteuert|auf einmal|im stehen|in zehn minuten|in einem rutsch|danach geheult|und geheult|wie im rausch|in trance|heimlich)|wie (?:ferngesteuert|im rausch|in trance)<5>(?:gegessen|gefressen|kühlschrank|küche|reingestopft)?
         (?:essens?|fress|zucker)<1>(?:orgie|rausch|attacke)|(?:gegessen|gefressen|reingestopft)<6>(?:wie ferngesteuert|ohne zu stoppen|bis nichts mehr|wie ein tier|wie im rausch)
@@ -49,7 +49,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.STARVING,
-        "ess iss hunger gegessen mahlzeit fast nahrung kalorien verdien futter lebe bissen nichts weggeworfen hund kaffee stolz leere runter weniger",
+        "ess iss hunger gegessen mahlzeit fast nahrung kalorien verdien futter lebe bissen nichts weggeworfen hund kaffee stolz leere runter weniger magersu bloss anorexi ernahre kaum kcal mull steheng salat magen angeruh zigaret weggeki hungrig stehenl leb entsorg katze panik heimlic gurke bruhe apfel verstec unter",
         sure=r"""
         (?:abendessen|mittagessen|frühstück|essen|portion|mahlzeit|reis|hähnchen)<6>(?:der hund|dem hund|hund gekriegt|hund bekommen|in den müll|im müll|stehen ?lassen|stehengelassen|nicht angerührt|an den hund|der katze)|hund<4>(?:gekriegt|bekommen|gefüttert)<4>(?:essen|abendessen|portion)|(?:weniger|leerer|hungriger)<1>(?:ist mehr|ist besser|desto besser)
         (?:nur|bloss|ausschliesslich)<2>(?:schwarzer kaffee|kaffee|wasser|tee|kaugummi|gurke|salat|brühe|ein apfel|zigaretten)<3>(?:heute|den ganzen tag|seit|statt|sonst nichts|gestern|bis)|(?:hunger|leere|leerer magen)<4>(?:fühlt sich gut|tut gut|gibt mir kraft|macht mich stolz|ist mein freund)|stolz<6>(?:nichts gegessen|hunger|ohne essen)
@@ -72,7 +72,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BODY_HATE,
-        "hass ekel ekle korper fett hasslich spiegel abstoss widerlich scham schame wal tonne widert alles nichts",
+        "hass ekel ekle korper fett hasslich spiegel abstoss widerlich scham schame wal tonne widert alles nichts nimmer speck verabsc veracht abschne eklig wegschn ertrage raussch abreiss monster anblick aussehe unformi graust elefant leiden ansehen dick anschau aussteh obersch beine bauch figur arsch eigenen sehen",
         sure=rf"""
         (?:alles|nichts)<2>(?:an mir|an meinem körper)<3>(?:fett|eklig|hässlich|widerlich|ekelhaft|falsch|schwabbelig|schlimm|gut genug|schön)|(?:fett|eklig|hässlich|widerlich|ekelhaft)<5>(?:wenn ich|im spiegel|spiegel sehe|mich sehe)|spiegel<6>(?:heule?|eklig|fett|widerlich|kotzen|schlecht|hasse|zerschlagen)
         (?:hasse?|verabscheue?|verachte)<2>{_OWN}|(?:kann|konnte|ertrage|mag)<3>{_OWN}<3>(?:nicht|nimmer)<2>(?:sehen|ansehen|anschauen|ertragen|leiden|mehr|ausstehen)
@@ -85,7 +85,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LOW_MOOD,
-        "sinn hoffnung wert depress wein heul geweint leer tranen allein einsam versag egal kann mag dunkl loch panik angst freude leben kaputt am ende zusammen verzweif nutzlos aufgeben tief niemand keiner bringt schwarz last antrieb mehr seelisch psychisch mental emotional innerlich freut interessiert",
+        "sinn hoffnung wert depress wein heul geweint leer tranen allein einsam versag egal kann mag dunkl loch panik angst freude leben kaputt am ende zusammen verzweif nutzlos aufgeben tief niemand keiner bringt schwarz last antrieb mehr seelisch psychisch mental emotional innerlich freut interessiert wozu umsonst aufgege trostlo traurig niederg grau mochte zerbroc psyche spass hasse stimmun zweck laune ausweg bett licht bereite sehr unsicht begeist eimer verlore einfach total gebroch miserab tot verschw unten nichts down schlech will",
         sure=r"""
         (?:nichts|gar nichts)<3>(?:freut|erfreut|begeistert|interessiert|macht|bereitet)<3>(?:mich|mir|mehr|spass|freude)|freut mich<2>(?:nichts|gar nichts|nicht)<1>mehr|(?:seelisch|psychisch|mental|emotional|innerlich)<4>(?:schlecht|mies|am ende|kaputt|fertig|am boden|ganz unten|leer|scheisse|zusammengebrochen|labil|nicht gut|dreckig)
         (?:alles|ich)<3>(?:schwarz|grau|sinnlos|umsonst|hoffnungslos)(?= (?:in mir|und|,)|$)(?! (?:und weiss|gekleidet|lackiert))|(?:kriege?|komme|komm)<4>nicht(?: mehr)?<2>(?:aus dem bett|aus dem loch|hoch psychisch)<2>(?:vor traurigkeit|weil|seelisch)?
@@ -105,7 +105,7 @@ GERMAN_MOOD: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SELF_HARM,
-        "aufwach aufzuwach besser ohne mich existier tot bruck zug auto tablette klinge messer abschied ritz weg leben hier sterb schlaf geboren last niemand keiner verletz mich schluss ende schluss tabletten pillen medikament erhang erschiess ertrank vergift schneid denke gedank uberleg traum",
+        "aufwach aufzuwach besser ohne mich existier tot bruck zug auto tablette klinge messer abschied ritz weg leben hier sterb schlaf geboren last niemand keiner verletz mich schluss ende schluss tabletten pillen medikament erhang erschiess ertrank vergift schneid denke gedank uberleg traum draufge baum aufhort absicht springe lange geschni bahn einfach aufgewa leichte ruhe lieber extra nimmer gedacht gesprun getan schmeis werfen welt denk sein gluckli verbran geschla gabe",
         sure=r"""
         (?:mache?|mach)<4>schluss(?! mit (?:der|dem|ihm|ihr|diät|cardio|süssigkeiten|meinem freund|meiner freundin|für heute))(?= |$)(?! für heute)|(?:tabletten|pillen|medikamente)<6>(?:aufgereiht|vor mir|bereit\w*|gesammelt|gehortet|gezählt|schaue?|starre?|liegen)|(?:besser|lieber|leichter)<4>tot(?! ?(?:müde))|tot<3>(?:besser|lieber)
         (?:denke?|gedanken|gedacht|träume?|überlege?)<4>(?:ans sterben|an den tod|vom tod|zu sterben|zu springen|mich umzubringen|nicht mehr da zu sein|wie es wäre (?:tot|weg)|alles zu beenden|es zu beenden)|(?:erhängen|erschiessen|ertränken|vergiften)<2>(?:mich|$)|mich<2>(?:erhängen|erschiessen|ertränken|vergiften|aufhängen)

@@ -36,7 +36,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.NAUSEA,
-        "ubel schlecht flau brechreiz wurg kotz",
+        "ubel schlecht flau brechreiz wurg kotz brechen ubergeb",
         sure=r"""
         übelkeit\w*|kotzübel|speiübel|brechreiz|würgereiz
         (?:mir|mich)<4>(?:übel|flau)|mir<1>(?:ist|war|wird|wurde)<3>schlecht|(?:ist|war|wird|wurde) mir<3>(?:schlecht|übel|flau)
@@ -84,7 +84,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.DIZZY,
-        "schwind schwummr schummr taumel dreh stern kreislauf wackelig wacklig schwank ohnmacht",
+        "schwind schwummr schummr taumel dreh stern kreislauf wackelig wacklig schwank ohnmacht gleichg",
         sure=r"""
         schwindel|schwindelgefühl\w*|schwindelanfall\w*|drehschwindel|schwindelattacke\w*|schwindelig\w*|schwindlig\w*|schwummrig\w*|schummrig\w*|taumel\w*
         (?:alles|zimmer|raum|kopf|welt)<2>dreht|dreht<2>(?:alles|kopf|zimmer)|alles gedreht
@@ -97,7 +97,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BLURRED_VISION,
-        "verschwommen doppel tunnel flimmer sehstor sehen sehe unscharf augen",
+        "verschwommen doppel tunnel flimmer sehstor sehen sehe unscharf augen sehprob sah sicht",
         sure=r"""
         (?:sehe|sah|sehen|sicht|augen)<4>(?:verschwommen|doppelt|unscharf|doppelbilder|nichts mehr)|verschwommen<2>(?:sehen|gesehen|sicht)|verschwommene sicht
         doppelbilder|tunnelblick|augenflimmern|flimmer\w*<3>augen|sehstörung\w*|sehprobleme
@@ -109,7 +109,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SLEEPLESS,
-        "schlaf auge wach",
+        "schlaf auge wach insomni",
         sure=r"""
         schlaflos\w*|schlaflosigkeit|insomnie
         <kann><4><nicht><2>(?:ein ?|durch ?)?schlafen
@@ -166,7 +166,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONSTIPATION,
-        "verstopf stuhl klo kacken",
+        "verstopf stuhl klo kacken hartlei gross",
         sure=r"""
         verstopfung\w*|verstopft|hartleibig\w*|kein(?:en)? stuhlgang|keinen stuhl
         <kann><4>nicht<2>(?:gross aufs klo|kacken|gross)

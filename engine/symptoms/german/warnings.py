@@ -45,7 +45,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SEIZURE,
-        "krampf epilep anfall zuck gezuckt",
+        "krampf epilep anfall zuck gezuckt unkontr",
         sure=r"""
         krampfanfall\w*|krampfanfäll\w*|epilep\w+|krampfend am boden
         unkontrolliert\w*<2>(?:gezuckt|zuck\w*|gekrampft|gezittert)
@@ -59,7 +59,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.FAINTING,
-        "ohnmacht ohnmachtig bewusst kipp kollab kollaps zusammen klapp umgefallen synkop sackt schwarz boden weg latschen",
+        "ohnmacht ohnmachtig bewusst kipp kollab kollaps zusammen klapp umgefallen synkop sackt schwarz boden weg latschen gekomme",
         sure=r"""
         ohnmacht|ohnmächtig\w*|ohnmachtsanfall\w*|bewusstlos\w*|bewusstlosigkeit|synkope\w*
         (?:verlor\w*|verlier\w*)<5>bewusstsein|bewusstsein<2>(?:verlor\w*|verlier\w*|weg|weggewesen|war weg)
@@ -82,7 +82,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.BREATHLESSNESS,
-        "luft atem atm erstick hechel lippen hals puste japs schnauf rochel keuch husten gehustet",
+        "luft atem atm erstick hechel lippen hals puste japs schnauf rochel keuch husten gehustet huste",
         sure=r"""
         atemnot|luftnot|kurzatmig\w*|atemlos\w*|atembeschwerden|atemprobleme\w*|atemschwierigkeiten|atemaussetzer
         (?:keine|kaum|schlecht|schlechter|schwer|wenig|zu wenig|nicht genug|nicht genügend|nicht richtig|nicht ausreichend)<2>luft
@@ -128,7 +128,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.LIMB_WEAKNESS,
-        "schwach kraft lahm beweg halten greif ruhren tragen gelahm lahmung bein arm knie hand fuss muskel glied oberschenkel wade korper gesicht finger seite schlag steh geh lauf hoch fall taub mundwinkel bett weich",
+        "schwach kraft lahm beweg halten greif ruhren tragen gelahm lahmung bein arm knie hand fuss muskel glied oberschenkel wade korper gesicht finger seite schlag steh geh lauf hoch fall taub mundwinkel bett weich faust aufsitz aufrich halbsei kaum paralys boden steigen",
         sure=r"""
         <glied><4>(?:schwach|schwächer|kraftlos|gelähmt|schlaff|lahm|wegsack\w*|weggesackt|sacken|sackt|nachgegeben|nachgeben|weggeknickt|eingeknickt|knicken|knickt|einknick\w*|versag\w*|versagen|streik\w*|weggebrochen|weggerutscht)
         <glied><2>(?:geben|gibt|gaben|gab)<3>nach
@@ -160,7 +160,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.CONFUSION,
-        "verwirr orient wirr wusste weiss name lall gelallt sprech sprach sprache geredet rede red halluzin delir erkannt erkenne denken konzentr benommen benebelt neben betrunken nebel durcheinander watte matsch kopf wort worte gedacht film erinner vergess klar ganz richtig",
+        "verwirr orient wirr wusste weiss name lall gelallt sprech sprach sprache geredet rede red halluzin delir erkannt erkenne denken konzentr benommen benebelt neben betrunken nebel durcheinander watte matsch kopf wort worte gedacht film erinner vergess klar ganz richtig gesproc ahnung welcher bringe zeug kriege bekomme",
         sure=r"""
         verwirrt|verwirrter|verwirrtheit|verwirrung|verwirrtheitszustand|desorientiert\w*|orientierungslos\w*|delir\w*|halluzin\w*|nicht ansprechbar
         (?:weiss|wusste|wussten)<4>(?:nicht|nimmer)<4>(?:wo ich (?:bin|war)|wer ich (?:bin|war)|welcher tag|welches jahr|welcher monat|wie ich (?:heisse|hierher|heimgekommen|hergekommen|nach hause)|was für ein tag)
@@ -184,7 +184,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.REPEATED_VOMITING,
-        "erbr kotz ubergeb ubergab reiher behalt drin unten gespien hoch gebrochen brech gewurgt wurge blut speien raus",
+        "erbr kotz ubergeb ubergab reiher behalt drin unten gespien hoch gebrochen brech gewurgt wurge blut speien raus grippe geblieb magen",
         sure=r"""
         <kotz><4><oft>|<kotz> <oft>|<oft><4><kotz>|<oft> <kotz>
         <kotz><3>(?:hört|hörte)<2>nicht|(?:höre?|hört|hörte)<3>nicht<2>auf<3>(?:kotzen|erbrechen)
@@ -223,7 +223,7 @@ GERMAN_WARNINGS: tuple[Phrase, ...] = (
     ),
     *_table(
         Symptom.SELF_HARM,
-        "suizid selbst leben umbring bring nicht mir tot sterben ritz antun ende dosis aufwach aufzuwach verletz existier",
+        "suizid selbst leben umbring bring nicht mir tot sterben ritz antun ende dosis aufwach aufzuwach verletz existier selber",
         sure=r"""
         suizid\w*|selbstmord\w*|selbsttötung|selbstverletz\w*|selbst verletzung|lebensmüde
         (?:mich|mir)<4>(?:umbringen|umzubringen|leben nehmen|leben zu nehmen|töten)|bringe? mich um

@@ -8,7 +8,7 @@ from itertools import combinations, product
 
 from engine.written.oneline.plausible import fits, likely, value_of
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped
+from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped, rough
 from engine.written.oneline.words import Means
 from engine.written.units import Refusal
 
@@ -16,6 +16,11 @@ _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
 _MOST_LABELS = 6
 LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
+# after a figure these say that so much is not done yet
+_STILL_OPEN = frozenset(
+    {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
+)
+_LEAST_WEIGHT = 20  # kg, lb; nobody weighs less
 _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
 _SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
@@ -118,7 +123,8 @@ def _mark_odd(clause: Clause) -> None:
             if is_unknown(token):
                 denied = False
         elif isinstance(token, Figure):
-            if wished or denied or clause.asks or token.bound or _bounded(tokens, index):
+            beside = _bounded(tokens, index) or _of_an_hour_or_open(tokens, index)
+            if wished or denied or clause.asks or token.bound or beside:
                 clause.odd.add(token.start)
             if _is_eaten(tokens, index):
                 clause.foreign.add(token.start)
@@ -135,6 +141,14 @@ def _mark_odd(clause: Clause) -> None:
     if alone and clause.says(Means.OTHERWISE):
         clause.odd.add(clause.figures[0].start)
         clause.trailed.clear()
+
+
+def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is the "till 5" of a sentence, with no first end, or what is "still to go"."""
+    before = tokens[index - 1] if index else None
+    after = tokens[index + 1] if index + 1 < len(tokens) else None
+    ends = isinstance(before, Word) and before.says(Means.RANGE) is not None
+    return ends or (isinstance(after, Word) and after.text in _STILL_OPEN)
 
 
 def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
@@ -261,13 +275,20 @@ def _given(
             return None
         label = items[at]
         assert isinstance(label, Word)
-        meaning = label.says(Means.LABEL)
-        assert meaning is not None
-        if not _may_name(clause, meaning.about, figure, label, step):
+        about = _about(label, figure)
+        if not _may_name(clause, about, figure, label, step):
             return None
         used.add(place)
-        named.append(Named(meaning.about, figure, label))
+        named.append(Named(about, figure, label))
     return named
+
+
+def _about(label: Word, figure: Figure) -> str:
+    """What a label names: the "w" of "w4" is water, that of "w 61" the weight."""
+    names = [meaning.about for meaning in label.meanings if meaning.means is Means.LABEL]
+    if len(names) > 1 and "water_l" in names and rough(figure.number) < _LEAST_WEIGHT:
+        return "water_l"
+    return names[0]
 
 
 def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) -> bool:

@@ -95,6 +95,7 @@ _POINT = Late(
 )
 _TIMES = Late(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
 _VOLUME = Late(rf" ?{VOLUME_WORDS}{_OVER}")
+_GOES_ON = Late(r" ?[^\W_]")
 _MOST_SIMPLE = 12  # up to here a number word is often no number: "one of them", "two of us"
 
 
@@ -107,6 +108,31 @@ def spelt_at(line: str, at: int, language: str) -> tuple[str, int] | None:
     if value != int(value):
         return f"{value:g}", end
     return _with_tail(line, f"{value:g}", end, language) or (f"{value:g}", end)
+
+
+def without_its_point(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
+    """The whole of "siebzig null", which is said of 70.0; no other answer is ever nought there."""
+    found = _simple_at(line, end + 1, language) if line[end : end + 1] == " " else None
+    if found is None or found[0] != 0 or not number.isdecimal() or int(number) <= _MOST_SIMPLE:
+        return None
+    return f"{number}.0", found[1]
+
+
+def with_tenths(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
+    """The whole of "drei liter neun", where `end` is behind the unit and nothing follows the nine."""
+    found = _simple_at(line, end + 1, language) if line[end : end + 1] == " " else None
+    if found is None or not number.isdecimal() or _GOES_ON.match(line, found[1]):
+        return None
+    return f"{number}.{found[0]}", found[1]
+
+
+def two_ways(line: str, at: int, number: str, end: int, language: str) -> int | None:
+    """Where the first of two decimals ends, if a third word goes on: "sixty point four seven four"."""
+    more = _simple_at(line, end + 1, language) if line[end : end + 1] == " " else None
+    tenths = re.search(r"[^\W\d_]+ [^\W\d_]+$", line[at:end])
+    if more is None or tenths is None or not re.fullmatch(r"\d+\.\d\d", number):
+        return None
+    return at + line[at:end].rindex(" ")
 
 
 def goes_on(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:

@@ -14,7 +14,15 @@ from itertools import product
 from unicodedata import category
 
 from engine.written.late import Late
-from engine.written.oneline.numbers import goes_on, multiplied, spelt_at, with_half
+from engine.written.oneline.numbers import (
+    goes_on,
+    multiplied,
+    spelt_at,
+    two_ways,
+    with_half,
+    with_tenths,
+    without_its_point,
+)
 from engine.written.oneline.typos import label_meant
 from engine.written.oneline.words import Meaning, Means, longest_phrase, phrases
 from engine.written.units.reading import NUMBER
@@ -387,7 +395,7 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     if changed and (rough(changed["number"]) < _MOST_CHANGED or changed[0].endswith(("g", "m"))):
         return _unknown(line, at, changed.end())
     if spelt := spelt_at(line, at, language):
-        return _with_unit(line, at, *spelt)
+        return _spelt_out(line, at, *spelt, language)
     known, longest = phrases(language), longest_phrase(language)
     words, ends = [match[0]], [match.end()]
     at_next = match.end()
@@ -406,6 +414,23 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     if label := label_meant(line, at, match.end(), language):
         return _one(Word(start=at, end=match.end(), text=match[0], meanings=(label,)))
     return _unknown(line, at, match.end())
+
+
+def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> _Choice:
+    """A number in words, with what may be said of it without a point; see `numbers`."""
+    if whole := without_its_point(line, number, end, language):
+        return _with_unit(line, at, *whole)
+    if (cut := two_ways(line, at, number, end, language)) is not None:
+        tenths = _make(line, at, number[:-1], cut)
+        single = _make(line, cut + 1, number[-1], end)
+        return ((_make(line, at, number, end),), (tenths, single))
+    found = _with_unit(line, at, number, end)
+    figure = found[0][0]
+    if len(found) == 1 and isinstance(figure, Figure) and figure.unit in (Unit.WEIGHT, Unit.VOLUME):
+        longer = with_tenths(line, figure.number, figure.end, language)
+        if longer and figure.unit_text.split(" ")[0] != "st":
+            return _one(replace(figure, number=longer[0], end=longer[1], text=line[at : longer[1]]))
+    return found
 
 
 def _mark(line: str, at: int) -> _Choice:

@@ -49,9 +49,9 @@ ENGLISH: _Table = {
         "weight, wt, w, weigh, weighed, weighed in, weighing, weigh in, weighing in, bodyweight, "
         "body weight, bw, scale, scales, scale says, scales say, on the scale, on the scales, weights"
     ),
-    (Means.LABEL, "fullness", None): "fullness, full, fulness, fullnes, fullness level, f",
+    (Means.LABEL, "fullness", None): "fullness, full, fulness, fullnes, fullness level, look, f",
     (Means.LABEL, "water_l", None): (
-        "water, drank, drunk, drink, drinks, drinking, fluid, fluids, liquids, hydration, h2o, "
+        "water, w, drank, drunk, drink, drinks, drinking, fluid, fluids, liquids, hydration, h2o, "
         "water intake, fluid intake, total drinks, wasser"
     ),
     (Means.LABEL, "sharpness", None): (
@@ -116,7 +116,8 @@ ENGLISH: _Table = {
         "target, plan, planned, limit, if, when, until, may, might, max, minimum, usually, normally, "
         "usual, before, after, than, last week, last year, next, last time, coach said, told, said, "
         "other, sister, friend, mum, mom, dad, husband, wife, son, kid, dog, cat, lost, gained, down, "
-        "increase, lower, raise, set, change, another, extra, left"
+        "increase, lower, raise, set, change, another, extra, left, to go, still to go, remaining, "
+        "still to drink"
     ),
     (Means.OTHER_DAY, "", None): (
         "yesterday, last night, the day before, day before, on monday, monday, tuesday, wednesday, "
@@ -136,7 +137,9 @@ ENGLISH: _Table = {
     ),
     (Means.ON_TARGET, "", None): (
         "on target, carbs on target, carb on target, hit target, hit my target, hit the target, "
-        "carbs as planned, on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, target hit"
+        "carbs as planned, on plan, carbs hit, hit my carbs, hit carbs, carbs on plan, "
+        "target hit, carbs like planned, "
+        "carbs on the dot"
     ),
     (Means.YES, "", None): "yes, yeah, yep, y, yup, sure",
     (Means.NO, "", None): "no, nope, nah, n",
@@ -169,9 +172,15 @@ ENGLISH: _Table = {
         "no idea what i drank, no idea how much i drank, don't know what i drank, "
         "don't know how much i drank, didn't measure water, didn't track water, no water figure, "
         "not sure what i drank, not sure how much i drank, didn't count water, no water number, "
-        "forgot what i drank, forgot how much i drank, lost track of water, didn't measure my water"
+        "forgot what i drank, forgot how much i drank, lost track of water, didn't measure my water, "
+        "forgot to count water, forgot to count my water, forgot to count the water, "
+        "no idea about water, "
+        "no idea about the water"
     ),
-    (Means.SKIP, "fullness", None): "no fullness, don't know fullness, can't judge fullness",
+    (Means.SKIP, "fullness", None): (
+        "no fullness, don't know fullness, can't judge fullness, no idea about the look, "
+        "no idea about fullness"
+    ),
     (Means.SKIP, "sharpness", None): "no sharpness, can't judge sharpness, no mirror",
     (Means.SKIP, "carb_eaten_g", None): (
         "didn't track, didn't track carbs, didn't count carbs, no idea of carbs, don't know my carbs, "
@@ -213,13 +222,14 @@ ENGLISH: _Table = {
 GERMAN: _Table = {
     (Means.LABEL, "weight_kg", None): (
         "gewicht, körpergewicht, koerpergewicht, kg gewicht, wiege, wiegt, gewogen, waage, "
-        "waage sagt, waage zeigt, auf der waage, gew, die waage, die waage sagt, die waage zeigt"
+        "waage sagt, waage zeigt, auf der waage, gew, die waage, die waage sagt, die waage zeigt, "
+        "gwicht, waag, auf der anzeige, waage vom hotel"
     ),
     (
         Means.LABEL,
         "fullness",
         None,
-    ): ("fülle, fuelle, füllung, fuellung, voll, prall, vollheit, füllegrad, fülle grad"),
+    ): ("fülle, fuelle, füllung, fuellung, voll, prall, vollheit, füllegrad, fülle grad, optik"),
     (Means.LABEL, "water_l", None): (
         "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke"
     ),
@@ -262,16 +272,19 @@ GERMAN: _Table = {
     ): "knackig, sehr scharf, knackscharf, knallhart, messerscharf, sehr hart",
     (Means.LINK, "", None): (
         "ist, bei, war, mein, meine, und, ich, bin, hab, habe, am, von, der, die, das, insgesamt, "
-        "heute, heute morgen, heute früh, fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, "
+        "heute, heute morgen, heute früh, heut, heut früh, heut morgen, hüt, hatte, intus, "
+        "glatt, gefühlt, ne, "
+        "fühle mich, fühl mich, gefühl, gegessen, sind, es, zeigt, "
         "sagt, mit, dazu, den, grad, stand, check in, checkin, check-in, mich, auf, beim, gerade, "
         "jetzt, wie gestern, so wie gestern, gleich wie gestern, wieder, voller, bisschen voller, "
         "ein bisschen voller, etwas voller, geschafft, drin, alle, nur, plus, sonst nichts, sonst nix, "
         "sonst weiß ich nix, sonst weiß ich nichts, also"
     ),
-    (Means.TODAY, "", None): "heute, heute abend, morgen, später, übermorgen",
+    (Means.TODAY, "", None): "heute, heut, heute abend, morgen, später, übermorgen",
     (Means.ABOUT, "", None): (
         "etwa, ungefähr, ungefaehr, circa, ca, zirka, rund, knapp, gut, fast, so um die, um die, so, "
-        "vielleicht, glaub, glaube ich, glaube, wohl, schätze, ungef, so etwa, so ungefähr, so rund"
+        "vielleicht, so ca, so circa, glaub, glaube ich, glaube, wohl, schätze, ungef, so etwa, "
+        "so ungefähr, so rund"
     ),
     (Means.BOUND, "", None): (
         "über, ueber, unter, mehr als, weniger als, mindestens, höchstens, bis zu, maximal, "
@@ -279,14 +292,14 @@ GERMAN: _Table = {
     ),
     (Means.RANGE, "", None): "bis, oder",
     (Means.NOT, "", None): (
-        "nicht, kein, keine, keinen, keiner, nie, ohne, nix, nichts, nein, weder, noch"
+        "nicht, ned, net, kein, keine, keinen, keiner, nie, ohne, nix, nichts, nein, weder, noch"
     ),
     (Means.OTHERWISE, "", None): (
         "sollte, soll, sollen, will, wollte, möchte, würde, könnte, kann, darf, ziel, zielgewicht, "
         "plan, geplant, limit, wenn, falls, normalerweise, sonst, vorher, nachher, als, letzte woche, "
         "letztes mal, letztes jahr, brauche, muss, wäre, hätte, wunschgewicht, grenze, mutter, "
         "freundin, freund, schwester, bruder, mann, frau, sohn, tochter, kind, hund, katze, "
-        "abgenommen, zugenommen, weitere, noch"
+        "abgenommen, zugenommen, weitere, noch, noch offen, offen, übrig"
     ),
     (Means.OTHER_DAY, "", None): (
         "gestern, vorgestern, letzte nacht, montag, dienstag, mittwoch, donnerstag, freitag, samstag, "
@@ -307,7 +320,7 @@ GERMAN: _Table = {
         "im ziel, auf ziel, nach plan, wie geplant, kh im ziel, kh auf ziel, kh nach plan, "
         "kh wie geplant, ziel getroffen, ziel erreicht, kohlenhydrate nach plan, "
         "kohlenhydrate im ziel, kohlenhydrate wie geplant, carbs im ziel, carbs nach plan, "
-        "carbs wie geplant, kh erreicht, kh ziel erreicht, kh getroffen"
+        "carbs wie geplant, kh erreicht, kh ziel erreicht, kh getroffen, ziel ja, zil ja, am ziel"
     ),
     (Means.YES, "", None): "ja, jep, jo, jawohl",
     (Means.NO, "", None): "nein, nee, nö",
@@ -341,9 +354,14 @@ GERMAN: _Table = {
         "keine ahnung wie viel ich getrunken habe, keine ahnung was ich getrunken habe, "
         "weiß nicht wie viel ich getrunken habe, weiß nicht was ich getrunken habe, "
         "wasser nicht gemessen, wasser nicht gezählt, trinken nicht gezählt, trinkmenge unbekannt, "
-        "weiß nicht mehr wie viel ich getrunken habe, nicht gezählt was ich getrunken habe"
+        "weiß nicht mehr wie viel ich getrunken habe, nicht gezählt was ich getrunken habe, "
+        "wasser vergessen zu zählen, vergessen wasser zu zählen, wasser vergessen, "
+        "trinken vergessen zu zählen"
     ),
-    (Means.SKIP, "fullness", None): "keine fülle",
+    (Means.SKIP, "fullness", None): (
+        "keine fülle, kein gefühl für die fülle, kein gefühl für fülle, fülle ned gschaut, "
+        "fülle nicht geschaut"
+    ),
     (Means.SKIP, "sharpness", None): "keine definition, kein spiegel",
     (Means.SKIP, "carb_eaten_g", None): (
         "kh nicht gezählt, nicht getrackt, kh nicht getrackt, kohlenhydrate nicht gezählt, "

@@ -1,0 +1,42 @@
+"""A coach types "ok" instead of tapping: the proposals that wait are put before them once more."""
+
+from __future__ import annotations
+
+from sqlmodel import col, select
+
+from bot.core.turn import ChatTurn
+from bot.decision import signoff
+from bot.decision import words_signoff as words
+from bot.dialogue.readers import said
+from bot.people.rights import athletes_seen_by, signers
+from bot.store.tables.people import Person
+from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.words.languages import mark
+
+#: Words of assent that say nothing else.
+ASSENT = mark(
+    "ok, okay, yes, y, yep, yeah, sure, approve, approved, approve it, agreed, go, go ahead, do it, "
+    "fine, fine by me, sounds good, looks good, 👍, ✅"
+)
+
+
+def assented(turn: ChatTurn, person: Person) -> bool:
+    """Asks for the tap, where somebody who may sign off says yes to nothing that was asked.
+
+    False where nothing waits for them: an "ok" between people is passed on like any other word. A
+    typed word approves nothing by itself, because it doesn't say beside which figure it was read.
+    """
+    if not said(turn.incoming.text.strip(" .!"), ASSENT):
+        return False
+    mine = {
+        profile.person_id: profile
+        for profile in athletes_seen_by(turn.session, person)
+        if person.id in {one.id for one in signers(turn.session, profile)}
+    }
+    waiting = select(DecisionRow).where(
+        col(DecisionRow.athlete_id).in_(mine), DecisionRow.status == DecisionStatus.WAITING
+    )
+    rows = turn.session.exec(waiting.order_by(col(DecisionRow.id))).all()
+    for row in rows:
+        signoff.put_again(turn, person, mine[row.athlete_id], row, lead=words.tap_to_answer())
+    return bool(rows)

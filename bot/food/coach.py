@@ -1,0 +1,130 @@
+"""The coach's say in an athlete's food: sees list and menu, suggests foods, fixes amounts."""
+
+from __future__ import annotations
+
+from functools import partial
+
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button
+from bot.core.turn import Act, OnAthlete, Turn
+from bot.dialogue import asking
+from bot.food import words as list_words
+from bot.food import words_coach as words
+from bot.food import words_day as day_words
+from bot.food.day import today
+from bot.food.flow import figures_of
+from bot.food.flow_coach import FIX, SUGGEST
+from bot.food.list import begin_menus_anew, rows_of, times_of
+from bot.food.words_names import food_name
+from bot.people.people import get_person, own_athlete
+from bot.people.telling import say_to
+from bot.store.base import id_of
+from bot.store.tables.food import FoodRow
+from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.words import common
+from engine.food.foods import known_food
+
+
+def show(turn: OnAthlete) -> None:
+    """Button "c:food:ATHLETE": the list, today's menu, and a button a food."""
+    answer(turn)
+    profile, session = turn.profile, turn.session
+    rows = rows_of(session, profile.person_id)
+    lines = [words.food_line(row.name, list_words.mark_of(row.liking), row.fixed_g) for row in rows]
+    name = get_person(session, profile.person_id).first_name
+    times = times_of(session, profile.person_id)
+    number = profile.person_id
+    foods = [Button(food_name(row.name), f"c:food-fix:{number}:{row.id}") for row in rows]
+    keys = [foods[i : i + 2] for i in range(0, len(foods), 2)]
+    keys.append([Button(words.suggest_button(), f"c:food-suggest:{number}")])
+    keys.append([Button(common.back_button(), f"c:card:{number}")])
+    rewrite(turn, words.view(name, lines, times, _today(turn, profile, rows)), keys)
+
+
+def ask_fix(turn: OnAthlete) -> None:
+    """Button "c:food-fix:ATHLETE:FOOD"."""
+    answer(turn)
+    row = _food(turn, turn.profile, turn.arguments[0] if turn.arguments else "")
+    if row is None:
+        say_to(turn, turn.person, list_words.food_gone())
+        return
+    asking.open_question(
+        turn, turn.person, FIX, subject_id=turn.profile.person_id,
+        answers={"_food": row.id, "_called": row.name, "_step_g": row.step_g},
+    )  # fmt: skip
+
+
+def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    profile = own_athlete(turn.session, coach, question.about)
+    row = _food(turn, profile, str(question.answers.get("_food"))) if profile else None
+    if profile is None or row is None:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    grams = float(question.answers["grams"])
+    row.fixed_g = grams or None
+    turn.session.add(row)
+    athlete = get_person(turn.session, profile.person_id)
+    begin_menus_anew(turn, athlete)
+    say_to(turn, coach, words.fixed(row.name, grams))
+    if athlete.id != coach.id:
+        told = partial(words.athlete_told_fixed, coach.first_name, row.name, grams)
+        say_to(turn, athlete, told, silent=True)
+
+
+def ask_suggestion(turn: OnAthlete) -> None:
+    """Button "c:food-suggest:ATHLETE"."""
+    answer(turn)
+    asking.open_question(turn, turn.person, SUGGEST, subject_id=turn.profile.person_id)
+
+
+def suggestion_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
+    profile = own_athlete(turn.session, coach, question.about)
+    food = known_food(str(question.answers.get("food", "")))
+    if profile is None or food is None:
+        say_to(turn, coach, common.not_your_athlete())
+        return
+    athlete = get_person(turn.session, profile.person_id)
+    say_to(
+        turn,
+        athlete,
+        partial(words.athlete_told_suggested, coach.first_name, food.name),
+        buttons=lambda: [[Button(words.take_button(), f"f:take:{food.id}")]],
+        silent=True,
+    )
+    say_to(turn, coach, words.suggested(food.name, athlete.first_name))
+
+
+def take(turn: Act) -> None:
+    """Button "f:take:FOOD" under a suggestion: it goes on the athlete's list."""
+    food = known_food(turn.arguments[0] if turn.arguments else "")
+    if food is None:
+        answer(turn, list_words.food_gone())
+        return
+    answer(turn)
+    listed = [row.source for row in rows_of(turn.session, id_of(turn.person))]
+    if food.id not in listed:
+        turn.session.add(
+            FoodRow(
+                athlete_id=id_of(turn.person), source=food.id, name=food.name,
+                figures=figures_of(food), step_g=food.step_g, piece=food.piece, liking="well",
+                added_at=turn.now,
+            )
+        )  # fmt: skip
+        turn.session.flush()
+        begin_menus_anew(turn, turn.person)
+    rewrite(turn, list_words.food_added(food.name, "well"))
+
+
+def _food(turn: Turn, profile: AthleteProfile, named: str) -> FoodRow | None:
+    row = turn.session.get(FoodRow, int(named)) if named.isdigit() else None
+    return row if row and row.athlete_id == profile.person_id and not row.removed_at else None
+
+
+def _today(turn: Turn, profile: AthleteProfile, rows: list[FoodRow]) -> str:
+    """Today's plates as the athlete sees them, where there is anything to make them of."""
+    if not profile.baseline or not any(row.liking != "never" for row in rows):
+        return words.no_menu()
+    day = today(turn, profile)
+    plates = day_words.plates(day.times, day.menu)
+    eaten = day_words.macros(day.eaten)
+    return words.menu_of_today(plates, eaten) if plates else words.no_menu()

@@ -1,0 +1,93 @@
+"""An athlete's food as their coach sees it and has a say in it."""
+
+from __future__ import annotations
+
+from collections.abc import Iterable, Sequence
+
+from bot.food.words_names import food_name
+from bot.words import figures
+from bot.words.languages import tr
+
+
+def button() -> str:
+    return tr("Food")
+
+
+def view(name: str, foods: Sequence[str], times: Sequence[str], today: str) -> str:
+    if not foods:
+        return tr(
+            "{name} has no foods on the list yet. Suggest some; {name} takes them with a tap.",
+            name=name,
+        )
+    return "\n\n".join(
+        [
+            tr("{name}'s foods:\n{lines}", name=name, lines="\n".join(foods)),
+            tr("Meals at {times}.", times=", ".join(times)),
+            today,
+            tr("Tap a food to fix how much of it is in each menu, or to let it go."),
+        ]
+    )
+
+
+def food_line(name: str, mark: str, fixed_g: float | None) -> str:
+    """ "- White rice, cooked ★: 250 g in each menu"."""
+    line = " ".join(part for part in (f"- {food_name(name)}", mark) if part)
+    if fixed_g is None:
+        return line
+    return tr("{food}: {grams} in each menu", food=line, grams=figures.grams(fixed_g))
+
+
+def no_menu() -> str:
+    return tr("No menu for today yet.")
+
+
+def menu_of_today(plates: Iterable[str], eaten: str) -> str:
+    return tr("Today:\n{plates}\nEaten so far: {eaten}.", plates="\n".join(plates), eaten=eaten)
+
+
+def suggest_button() -> str:
+    return tr("Suggest a food")
+
+
+def ask_grams(food: str, step_g: float) -> str:
+    return tr(
+        "How much {food} in each menu, in g a day? It is rounded to {step} g. 0: as the menu needs.",
+        food=food_name(food),
+        step=figures.plain(step_g),
+    )
+
+
+def fixed(food: str, grams: float) -> str:
+    if not grams:
+        return tr("{food} is as each menu needs it again.", food=food_name(food))
+    return tr(
+        "{food}: {grams} a day in each menu from now on. What it leaves open is filled from the list.",
+        food=food_name(food),
+        grams=figures.grams(grams),
+    )
+
+
+def athlete_told_fixed(coach: str, food: str, grams: float) -> str:
+    if not grams:
+        return tr(
+            "{coach} lets {food} vary again in your menus.", coach=coach, food=food_name(food)
+        )
+    return tr(
+        "{coach} has fixed {food} in your menus: {grams} a day. /food shows today's.",
+        coach=coach, food=food_name(food), grams=figures.grams(grams),
+    )  # fmt: skip
+
+
+def suggested(food: str, name: str) -> str:
+    return tr("Suggested to {name}: {food}.", name=name, food=food_name(food))
+
+
+def athlete_told_suggested(coach: str, food: str) -> str:
+    return tr(
+        "{coach} suggests {food} for your list. Take it only if you digest it well.",
+        coach=coach, food=food_name(food),
+    )  # fmt: skip
+
+
+def take_button() -> str:
+    return tr("Put it on my list")
