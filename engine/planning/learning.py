@@ -127,8 +127,8 @@ def believed(
     return {
         Quantity.STORE: _span(few.body.ceiling_g, float(e.STORE_DOUBT)),
         Quantity.FILL: _span(few.body.fill_g, float(e.FILL_DOUBT)),
-        Quantity.FLAT: _span(flat, float(e.EDGE_DOUBT)),
-        Quantity.SPILL: _span(spill, float(e.EDGE_DOUBT)),
+        Quantity.FLAT: _span(flat, float(e.FLAT_DOUBT)),
+        Quantity.SPILL: _span(spill, float(e.SPILL_DOUBT)),
     }
 
 
