@@ -88,7 +88,8 @@ def test_no_row_names_the_athlete_afterwards_and_no_file_is_left(team: Team) -> 
     with team.world.session() as session:
         assert rows_about(session, team.athlete_id, team.athlete.user_id) == {
             "inbox": 0,
-            "outbox": 3,  # the button's answer, the last words, the menu taken away
+            # the button's answer, the question rewritten, the last words, the menu taken away
+            "outbox": 4,
         }
         left = session.exec(
             select(OutboxRow).where(OutboxRow.chat_id == team.athlete.user_id)

@@ -209,7 +209,12 @@ LAID_IN: dict[str, Any] = {
     "stage": "15:00", "_old": "Ravi", "_new": "Noa", "_invite": None, "_text": "hello",
     "_athletes": [[2, "Mira"]], "_to": 2, "_warnings": "much", "_answers": {}, "_base": None,
     "_event": 1, "_readiness": 1, "_kind": "show", "_mornings": 5, "_days": 7, "_eaten": 0.9,
-    "_own": False, "_sex": "female", "quiet_from": "20:00",
+    "_own": False, "_sex": "female", "quiet_from": "20:00", "_ids": [1], "_listed": "Mira",
+    "_ahead": [[1, "show", "2027-05-09"]], "day": "2027-05-16", "_step_g": 25.0,
+    "when": {"day": "2027-05-16", "kind": "show", "place": "London"},
+    "_problems": "too much", "_raises": "", "_past": "", "_room": "", "_rows": [{}], "_many": True,
+    "_group": None, "_near": False, "_called": "rice", "_between": 7, "_templates": [[1, "summer"]],
+    "_earlier": "show", "_table": "a table", "_said": "said", "_height_cm": 165.0,
     "_athlete": {"sex": "female", "birth_year": 1990, "body_mass_kg": 61.0,
     "body_fat_percent": 14.0, "height_cm": 165.0},
 }  # fmt: skip

@@ -31,6 +31,10 @@ def set_event(team: Team, day: str, kind: str = "A show") -> None:
     team.coach.taps(kind)
     team.coach.writes(day)
     team.coach.taps("Same time zone")
+    (asked,) = team.coach.all_said()[-1:]
+    for label in asked.buttons:
+        if label.startswith("It replaces"):
+            team.coach.taps(label, asked)
 
 
 def condition(number: int) -> str:

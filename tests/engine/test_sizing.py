@@ -22,6 +22,14 @@ from engine.values.plan import LOAD_DAYS, PeakPlan
 #: for water first, leave the forecast no say; blurred lines are never met with more.
 MAY: dict[str, Forecast] = {
     "gut-unsettled": Forecast.DEEPENS,
+    "coach-sees-spill": Forecast.DEEPENS,
+    "coach-sees-softening": Forecast.LOWERS,
+    "coach-sees-flat-over-blur": Forecast.LOWERS,
+    "fuller-than-asked": Forecast.LOWERS,
+    "coach-sees-blur": Forecast.LOWERS,
+    "coach-sees-full": Forecast.LOWERS,
+    "coach-sees-on-course": Forecast.SIZES,
+    "coach-sees-flat": Forecast.SIZES,
     "spilled-over": Forecast.DEEPENS,
     "softening": Forecast.LOWERS,
     "flat-and-watery": Forecast.SILENT,

@@ -14,8 +14,18 @@ _SHARE = 0.3
 #: A clause torn from its sentence must sound so many times likelier.
 #: Chosen on sentences unseen in training.
 _TORN = 4.5
-#: A word by itself says little but for the letters in it: it must sound so surely, or go unheard.
-_ALONE = 0.9
+#: What is called for, or called out, in one word. Of other words by themselves there are only the
+#: letters to go by, which say nothing ("soon" would be danger): the tables know those that matter.
+_SAID_ALONE = {
+    **dict.fromkeys(
+        (
+            "sos", "mayday", "emergency", "ambulance", "paramedic", "paramedics", "dying", "hilfe",
+            "notfall", "notarzt", "notruf", "rettungswagen", "krankenwagen", "sanitäter", "sterbe",
+        ),
+        Concern.EMERGENCY,
+    ),
+    **dict.fromkeys(("sick", "ill", "krank", "elend"), Concern.BODY),
+}  # fmt: skip
 
 
 #: What the tables take for less than a warning is asked about from this chance of an emergency on:
@@ -87,8 +97,13 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
             heard = [sound(ear, piece, piece != sentence) for piece in pieces(sentence)]
         else:
             heard = [sound(ear, piece, False) for piece in rest]
-        least = _ALONE if len(words(sentence)) == 1 else 0.0
-        over = [each for each in heard if each.score >= max(least, ear.thresholds[each.concern])]
+        spoken = [word for word in words(sentence) if word[0].isalnum()]
+        alone = len(spoken) == 1
+        if alone:
+            if (concern := _SAID_ALONE.get(spoken[0])) is not None:
+                found.append(Suspicion(concern, sentence, 1.0))
+            continue
+        over = [each for each in heard if each.score >= ear.thresholds[each.concern]]
         if over:
             loudest = max(over, key=lambda each: each.score)
             typed = sentence if whole else ", ".join(rest)
