@@ -71,13 +71,13 @@ def _asked_before(turn: Turn, coach: Person) -> OutboxRow | None:
 def _waiting(turn: Turn, coach: Person) -> list[tuple[int, date]]:
     """Whose photos have come on this morning and have had no look of this coach's, oldest first."""
     theirs = [profile.person_id for profile in athletes_seen_by(turn.session, coach)]
-    came = select(PhotoRow.athlete_id, PhotoRow.date, PhotoRow.forwarded_at).where(
+    came = select(col(PhotoRow.athlete_id), col(PhotoRow.date)).where(
         col(PhotoRow.athlete_id).in_(theirs),
         col(PhotoRow.date) >= (turn.now - ONE_MORNING).date() - timedelta(days=1),
         col(PhotoRow.forwarded_at) > turn.now - ONE_MORNING,
     )
     rows = turn.session.exec(came.order_by(col(PhotoRow.forwarded_at), col(PhotoRow.id))).all()
-    mornings = dict.fromkeys((athlete, day) for athlete, day, _ in rows)
+    mornings = dict.fromkeys((athlete, day) for athlete, day in rows)
     return [one for one in mornings if not _seen(turn.session, coach, *one)]
 
 
