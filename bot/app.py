@@ -22,8 +22,6 @@ from bot.core.duties import Duties
 from bot.core.logs import error_name
 from bot.core.use_cases import UseCases
 from bot.core.waiting import growing_pause, keep_going
-from bot.operation.health import HealthPage
-from bot.operation.watch import Watch
 from bot.settings import PREFIX, Settings, SettingsError
 from bot.store.db import in_transaction, make_engine
 from bot.store.prune import prune_traffic
@@ -35,6 +33,8 @@ from bot.telegram.sender import Sender
 from bot.telegram.transport import TelegramTransport, Transport
 from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
+from bot.watching.health import HealthPage
+from bot.watching.watch import Watch
 
 PRUNE_EVERY = timedelta(hours=6)
 TIME_TO_FINISH_S = 20

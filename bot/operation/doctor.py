@@ -160,10 +160,10 @@ def _running(settings: Settings) -> Iterator[Finding]:
     from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
     from sqlmodel import Session  # noqa: PLC0415
 
-    from bot.operation.backlog import backlog  # noqa: PLC0415
-    from bot.operation.watch import troubles  # noqa: PLC0415
     from bot.store.db import make_engine  # noqa: PLC0415
     from bot.store.sole import SoleRight  # noqa: PLC0415
+    from bot.watching.backlog import backlog  # noqa: PLC0415
+    from bot.watching.watch import troubles  # noqa: PLC0415
 
     try:
         engine = make_engine(settings.database_url)

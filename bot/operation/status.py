@@ -7,11 +7,11 @@ from datetime import datetime
 from sqlalchemy import func
 from sqlmodel import Session, col, select
 
-from bot.operation.backlog import Backlog, backlog
-from bot.operation.watch import minutes, troubles
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow
+from bot.watching.backlog import Backlog, backlog
+from bot.watching.watch import minutes, troubles
 
 MOST_SHOWN = 10
 QUEUE_NAMES = {

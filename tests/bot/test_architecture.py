@@ -19,6 +19,7 @@ FLOOR = {package: floor for floor, packages in enumerate(KERNEL) for package in 
 #: What stands above the features and puts them together; nothing below imports it.
 ABOVE = {
     "app", "cli", "documents", "doors", "features", "landing", "operation", "rehearsal", "uploads",
+    "watching",
 }  # fmt: skip
 
 #: The features, each with the features that it imports.
@@ -164,6 +165,11 @@ def test_a_room_of_the_engine_imports_the_rooms_in_its_row_all_of_them() -> None
 @pytest.mark.parametrize("table", [FEATURES, ENGINE], ids=["features", "engine"])
 def test_the_table_has_no_circle(table: dict[str, set[str]]) -> None:
     graphlib.TopologicalSorter(table).prepare()
+
+
+def test_what_stands_above_the_features_has_no_circle_either() -> None:
+    found = arrows("bot")
+    graphlib.TopologicalSorter({name: found[name] & ABOVE for name in ABOVE}).prepare()
 
 
 def reaches(module: str) -> dict[str, str]:

@@ -17,14 +17,14 @@ from bot.cli import main
 from bot.core.clock import DrivenClock
 from bot.core.outbox import say
 from bot.core.turn import Turn
-from bot.operation.backlog import backlog
-from bot.operation.health import metrics
 from bot.operation.roles import coaches_and_invitations, revoke_coach, revoke_invitation
 from bot.operation.status import status
-from bot.operation.watch import LONGEST, SPOKEN, Watch
 from bot.store.db import transaction
 from bot.store.tables.people import Invite
 from bot.store.tables.traffic import InboxRow, Urgency
+from bot.watching.backlog import backlog
+from bot.watching.health import metrics
+from bot.watching.watch import LONGEST, SPOKEN, Watch
 from tests.support.weeks import Team
 from tests.support.world import text_of
 

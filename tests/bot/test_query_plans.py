@@ -12,11 +12,11 @@ from sqlalchemy import Engine, event
 from bot.core.clock import DrivenClock
 from bot.core.duties import Duties
 from bot.core.use_cases import UseCases
-from bot.operation.backlog import backlog
 from bot.store.db import claiming
 from bot.store.tables import metadata
 from bot.telegram.sender import Sender
 from bot.telegram.worker import Worker
+from bot.watching.backlog import backlog
 from tests.support.weeks import Team
 
 MORNING = datetime(2027, 5, 4, 6, 30, tzinfo=UTC)

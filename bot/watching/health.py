@@ -20,8 +20,8 @@ from tornado.web import Application, RequestHandler
 
 from bot.core.clock import Clock
 from bot.core.logs import error_name, errors_logged
-from bot.operation.backlog import backlog
 from bot.store.tables.week import DecisionRow
+from bot.watching.backlog import backlog
 
 CONTENT_TYPE = "text/plain; version=0.0.4; charset=utf-8"
 PREFIX = "brimline"

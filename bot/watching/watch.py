@@ -17,8 +17,8 @@ from telegram.error import TelegramError
 
 from bot.core.clock import Clock
 from bot.core.logs import error_name
-from bot.operation.backlog import Backlog, backlog
 from bot.telegram.transport import Transport
+from bot.watching.backlog import Backlog, backlog
 
 LOOK_EVERY_S = 30.0
 SAY_AGAIN_AFTER_S = 3600.0
