@@ -7,17 +7,15 @@ SQLite or PostgreSQL, whichever it came from. It holds health data and is as pri
 from __future__ import annotations
 
 import hashlib
-import io
 import json
 import os
-import shutil
 import tempfile
 import zipfile
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
 from pathlib import Path, PurePosixPath
-from typing import IO, Any
+from typing import Any, cast
 
 from sqlalchemy import Connection, Engine, update
 from sqlmodel import col
@@ -193,35 +191,19 @@ def _manifest_of(archive: zipfile.ZipFile, source: Path) -> dict[str, Any]:
 
 def _check_digests(archive: zipfile.ZipFile, manifest: dict[str, Any]) -> None:
     for name, expected in manifest["sha256"].items():
-        digest = hashlib.sha256()
         try:
             with archive.open(name) as member:
-                shutil.copyfileobj(member, _Into(digest))
+                digest = hashlib.file_digest(cast("zipfile.ZipExtFile", member), "sha256")
         except (KeyError, zipfile.BadZipFile, EOFError):
             raise BackupError(f"the back-up is damaged: {name} cannot be read") from None
         if digest.hexdigest() != expected:
             raise BackupError(f"the back-up is damaged: {name} is not as it was written")
 
 
-class _Into(io.RawIOBase):
-    """A digest that takes in what is written to it."""
-
-    def __init__(self, digest: Any) -> None:
-        self._digest = digest
-
-    def write(self, data: Any) -> int:
-        self._digest.update(data)
-        return len(data)
-
-
 def _lines_in(archive: zipfile.ZipFile, table: str) -> Iterator[str]:
     with archive.open(f"{ROWS}/{table}.jsonl") as member:
-        yield from _text_lines(member)
-
-
-def _text_lines(member: IO[bytes]) -> Iterator[str]:
-    for line in member:  # split at line feeds alone: JSON may hold other separators
-        yield line.decode().rstrip("\n")
+        for line in member:  # split at line feeds alone: JSON may hold other separators
+            yield line.decode().rstrip("\n")
 
 
 def _put_photos(archive: zipfile.ZipFile, names: list[str], photo_dir: Path) -> None:

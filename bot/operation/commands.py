@@ -5,10 +5,11 @@ from __future__ import annotations
 import argparse
 import asyncio
 import time
+from collections.abc import AsyncIterator
 from datetime import UTC, datetime
 from pathlib import Path
 
-from bot.operation.doctor import NO_TOKEN, TOKEN_REFUSED
+from bot.operation.doctor import NO_TOKEN, TOKEN_REFUSED, Finding
 from bot.operation.installation import DatabaseAwayError, migrated, shaped, shown
 from bot.settings import PREFIX, Settings, SettingsError
 
@@ -102,10 +103,7 @@ def examine(settings: Settings, _given: argparse.Namespace) -> int:
     return asyncio.run(_findings(doctor.doctor(settings)))
 
 
-async def _findings(found: object) -> int:
-    from collections.abc import AsyncIterator  # noqa: PLC0415
-
-    assert isinstance(found, AsyncIterator)
+async def _findings(found: AsyncIterator[Finding]) -> int:
     well = True
     async for finding in found:
         print(finding.line())

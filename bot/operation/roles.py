@@ -9,14 +9,15 @@ from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
 from bot.membership import words_invitations as words
+from bot.membership.invitations import InviteKind
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, Person
 
 INVITED = {
-    "coach": "a coach",
-    "athlete": "an athlete",
-    "contact": "a second contact",
-    "second": "a second coach",
+    InviteKind.COACH: "a coach",
+    InviteKind.ATHLETE: "an athlete",
+    InviteKind.CONTACT: "a second contact",
+    InviteKind.SECOND: "a second coach",
 }
 
 
@@ -38,7 +39,7 @@ def coaches_and_invitations(session: Session, now: datetime) -> str:
     for invite in invites:
         by = session.get(Person, invite.invited_by) if invite.invited_by else None
         lines.append(
-            f"  {invite.id:>4}  for {INVITED[invite.kind]}, from "
+            f"  {invite.id:>4}  for {INVITED[InviteKind(invite.kind)]}, from "
             f"{by.first_name if by else 'whoever runs the bot'}, until "
             f"{invite.expires_at:%Y-%m-%d %H:%M} UTC"
         )

@@ -18,7 +18,7 @@ from telegram.error import TelegramError
 from bot.core.clock import Clock
 from bot.core.logs import error_name
 from bot.telegram.transport import Transport
-from bot.watching.backlog import Backlog, backlog
+from bot.watching.backlog import Backlog, Queue, backlog
 
 LOOK_EVERY_S = 30.0
 SAY_AGAIN_AFTER_S = 3600.0
@@ -39,16 +39,21 @@ SPOKEN = {
 _log = structlog.get_logger(__name__)
 
 
+def late(found: Backlog) -> list[Queue]:
+    """The queues in which something has waited for too long."""
+    return [queue for queue in found.queues if queue.count and queue.oldest > LONGEST[queue.name]]
+
+
 def troubles(found: Backlog) -> list[str]:
     """What is wrong, a line each; empty where all is well."""
-    lines = [
-        f"{queue.count} {SPOKEN[queue.name]}, the oldest for {minutes(queue.oldest)}"
-        for queue in found.queues
-        if queue.count and queue.oldest > LONGEST[queue.name]
-    ]
+    lines = [_told(queue) for queue in late(found)]
     if found.set_aside:
         lines.append(f"{found.set_aside} messages could not be handled and were set aside")
     return lines
+
+
+def _told(queue: Queue) -> str:
+    return f"{queue.count} {SPOKEN[queue.name]}, the oldest for {minutes(queue.oldest)}"
 
 
 def minutes(span: timedelta) -> str:
@@ -94,14 +99,13 @@ class Watch:
         except SQLAlchemyError as error:
             _log.error("the database does not answer", error=error_name(error))
             return frozenset({"database"}), ["the database does not answer; nothing can be stored"]
-        kinds = {q.name for q in found.queues if q.count and q.oldest > LONGEST[q.name]}
-        lines = troubles(found)
-        if found.set_aside > self._set_aside:
-            kinds.add("set-aside")
-        elif found.set_aside:
-            lines = lines[:-1]  # it was told when it happened
+        queues = late(found)
+        kinds = frozenset(queue.name for queue in queues)
+        more_aside = found.set_aside > self._set_aside
         self._set_aside = found.set_aside
-        return frozenset(kinds), lines
+        if more_aside:
+            return kinds | {"set-aside"}, troubles(found)
+        return kinds, [_told(queue) for queue in queues]
 
     async def _say(self, text: str, kinds: frozenset[str]) -> None:
         try:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import asyncio
-from collections.abc import Callable, Mapping
+from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
@@ -25,6 +25,7 @@ from bot.store.tables.traffic import InboxRow, Urgency
 from bot.watching.backlog import backlog
 from bot.watching.health import metrics
 from bot.watching.watch import LONGEST, SPOKEN, Watch
+from tests.support.line import Line
 from tests.support.weeks import Team
 from tests.support.world import text_of
 
@@ -40,23 +41,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
                 "UPDATE outbox SET status = 'sent', sent_at = created_at WHERE id = ?", tuple(row)
             )
     return team
-
-
-class Line:
-    """Telegram, as the watch reaches it: what it was told, and whether it can be reached."""
-
-    def __init__(self) -> None:
-        self.told: list[Mapping[str, Any]] = []
-        self.away = False
-
-    async def call(self, method: str, payload: dict[str, Any], files: object = None) -> Any:
-        if self.away:
-            raise NetworkError("away")
-        self.told.append({"method": method, **payload})
-        return {}
-
-    async def download(self, file_id: str, most_bytes: int) -> bytes:
-        raise NotImplementedError
 
 
 def alert_waits(team: Team, since: datetime) -> None:
@@ -95,18 +79,20 @@ async def test_the_operator_is_told_once_again_each_hour_and_when_it_is_over(tea
     clock, line = DrivenClock(MORNING), Line()
     watch = Watch(team.world.engine, clock, line, 555)
 
+    def told() -> list[dict[str, Any]]:
+        return [payload for method, payload in line.heard if method == "sendMessage"]
+
     async def look() -> int:
         looking = asyncio.ensure_future(watch.look())
         await asyncio.sleep(0)
         clock.move_to(clock.now() + timedelta(seconds=30))
         await looking
-        return len(line.told)
+        return len(told())
 
     assert await look() == 0
     alert_waits(team, clock.now() - timedelta(minutes=5))
-    line.away = True
+    line.fail(NetworkError("away"))
     assert await look() == 0
-    line.away = False
     assert await look() == 1
     assert await look() == 1
     clock.move_to(clock.now() + timedelta(hours=1))
@@ -116,10 +102,10 @@ async def test_the_operator_is_told_once_again_each_hour_and_when_it_is_over(tea
         session.connection().exec_driver_sql("UPDATE agenda SET status = 'done'")
     assert await look() == 3
 
-    assert {told["chat_id"] for told in line.told} == {555}
-    assert "urgent" in line.told[0]["text"]
-    assert "caught up" in line.told[2]["text"]
-    assert "Mira" not in str(line.told)
+    assert {call["chat_id"] for call in told()} == {555}
+    assert "urgent" in told()[0]["text"]
+    assert "caught up" in told()[2]["text"]
+    assert "Mira" not in str(told())
 
 
 def test_metrics_are_read_by_an_independent_parser_and_name_nobody(team: Team) -> None:

@@ -11,10 +11,13 @@ from bot.telegram.transport import TooLarge
 
 
 class Line:
-    """Stands where the network would be; `calls` are those that got an answer or an error."""
+    """Stands where the network would be; `calls` are those that got an answer or an error, `heard`
+    those that got an answer.
+    """
 
     def __init__(self) -> None:
         self.calls: list[tuple[str, dict[str, Any]]] = []
+        self.heard: list[tuple[str, dict[str, Any]]] = []
         self.uploads: list[dict[str, bytes]] = []
         self.files: dict[str, bytes] = {}
         self.failures: dict[object, list[Exception]] = defaultdict(list)
@@ -31,6 +34,7 @@ class Line:
         for key in (payload.get("chat_id"), method):
             if self.failures[key]:
                 raise self.failures[key].pop(0)
+        self.heard.append((method, dict(payload)))
         if files is not None:
             self.uploads.append({field: content for field, (_, content) in files.items()})
         if method in ("sendMessage", "sendDocument", "sendPhoto"):
