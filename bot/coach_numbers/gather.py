@@ -15,6 +15,7 @@ from bot.core import instants
 from bot.decision.words_outlook import odds_in_force
 from bot.past_weeks.importing import imported_events
 from bot.people.people import athletes_of
+from bot.store.batches import batches
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow
@@ -27,7 +28,6 @@ if TYPE_CHECKING:
     import pandas as pd
 
 DAY = timedelta(days=1)
-_AT_ONCE = 500
 #: Where on the scale of fullness a coach's word puts a morning, against what was expected then.
 GRADES = {
     CoachLook.FLAT: -2, CoachLook.ON_COURSE: 0, CoachLook.FULL: 0, CoachLook.SOFTENING: 1,
@@ -159,7 +159,7 @@ def _asked(
 ) -> set[tuple[int, date]]:
     """The mornings that were asked about: those after the week had been set up."""
     set_at: dict[int, datetime] = {}
-    for chunk in _chunks([week.event_id for week in weeks if week.event_id not in imported]):
+    for chunk in batches([week.event_id for week in weeks if week.event_id not in imported]):
         for event in session.exec(select(EventRow).where(col(EventRow.id).in_(chunk))):
             set_at[event.id or 0] = event.set_at
     return {
@@ -178,7 +178,7 @@ def _answered(
     import pandas as pd  # noqa: PLC0415
 
     rows = []
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         table = CheckInRow.__table__.c  # type: ignore[attr-defined]
         query = pick(table.athlete_id, table.date, table.answered_at)
         found = session.connection().execute(query.where(table.athlete_id.in_(chunk)))
@@ -195,7 +195,7 @@ def _looked(
     session: Session, ids: Sequence[int], coach_id: int
 ) -> dict[tuple[int, date], CoachLookRow]:
     found: dict[tuple[int, date], CoachLookRow] = {}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(CoachLookRow).where(
             col(CoachLookRow.athlete_id).in_(chunk), CoachLookRow.by_id == coach_id
         )
@@ -213,7 +213,7 @@ def _decisions(session: Session, ids: Sequence[int]) -> Iterator[Any]:
         record[("foresight", "planned")].label("planned"),
         record[("foresight", "best")].label("best"),
     )  # fmt: skip
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = pick(*columns).where(table.athlete_id.in_(chunk)).order_by(table.id)
         yield from session.connection().execute(query)
 
@@ -251,8 +251,3 @@ def _forecasts(decisions: Sequence[Any], weeks: Sequence[WeekRows]) -> Iterator[
                 "athlete_id": week.athlete_id, "event_id": week.event_id, "look": week.look,
                 **{key: odds[key] for key in ("flat", "full", "spilled")},
             }  # fmt: skip
-
-
-def _chunks(numbers: Sequence[int]) -> Iterator[Sequence[int]]:
-    for start in range(0, len(numbers), _AT_ONCE):
-        yield numbers[start : start + _AT_ONCE]

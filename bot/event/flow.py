@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from dataclasses import replace
 from datetime import date, datetime, timedelta
 from functools import partial
@@ -69,7 +70,11 @@ def _ask_stands(answers: Answers) -> str:
 
 def _stands(answers: Answers) -> Choices:
     others, new = _others(answers), date.fromisoformat(answers["day"])
-    first = new < min(day for _, _, day in others)
+    return standing(others, first=new < min(day for _, _, day in others))
+
+
+def standing(others: Sequence[tuple[int, str, date]], *, first: bool) -> Choices:
+    """Whether a new event is one more, before or behind those ahead, or in the place of one of them."""
     return (
         (Choice(season_words.follows_button(first=first), ONE_MORE),),
         *(

@@ -27,9 +27,9 @@ from sqlalchemy import (
 )
 from sqlalchemy import types as kinds
 
+from bot.store.batches import AT_ONCE, batches
 from bot.store.db import is_sqlite
 
-AT_ONCE = 500
 #: Where the revision of the schema stands: it comes with the shape, not with the rows.
 VERSION_TABLE = "alembic_version"
 
@@ -80,7 +80,7 @@ def put_lines(connection: Connection, table: Table, lines: Iterable[str]) -> int
     own = [key.parent for key in table.foreign_keys if key.column.table is table]
     later: list[dict[str, Any]] = []
     count = 0
-    for batch in _batches(lines, AT_ONCE):
+    for batch in batches(lines):
         rows = [_typed(table, json.loads(line)) for line in batch]
         for row in rows:
             named = {column.name: row[column.name] for column in own}
@@ -146,14 +146,3 @@ def _as_kind(column: Column[Any], value: Any) -> Any:
         content = json.loads(value)
         return kinds.JSON.NULL if content is None else content
     return value
-
-
-def _batches(lines: Iterable[str], size: int) -> Iterator[list[str]]:
-    batch: list[str] = []
-    for line in lines:
-        batch.append(line)
-        if len(batch) == size:
-            yield batch
-            batch = []
-    if batch:
-        yield batch

@@ -20,7 +20,7 @@ from bot.sheets.format.harmless import from_csv
 from bot.sheets.format.opening import MOST_COLUMNS
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.calendar_words import calendar_words
-from bot.words.languages import in_each, tr
+from bot.words.languages import tr, ways_written
 from bot.words.names import GUT_BUTTONS, KIND_SHORT, KIND_WORDS
 from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS
@@ -114,18 +114,14 @@ def read_past_weeks(grid: Grid, today: date) -> PastWeeks:
 
 
 def _row_of(grid: Grid, label: str) -> int | None:
-    wanted = _written(lambda: tr(label))
+    wanted = ways_written(lambda: tr(label))
     rows = range(1, len(grid.rows) + 1)
     return next((row for row in rows if grid.cell(row, 1).label in wanted), None)
 
 
-def _written(say: Callable[[], str]) -> set[str]:
-    return {" ".join(text.split()).casefold() for text in in_each(say)}
-
-
 def _head(grid: Grid) -> int | None:
     """The row of the headings: the first in which a date and an event day are to stand."""
-    date_, event = (_written(lambda c=c: c.titled()) for c in at.COLUMNS[:2])  # type: ignore[misc]
+    date_, event = (ways_written(lambda c=c: c.titled()) for c in at.COLUMNS[:2])  # type: ignore[misc]
     for row in range(1, len(grid.rows) + 1):
         labels = {grid.cell(row, column).label for column in range(1, MOST_COLUMNS + 1)}
         if labels & date_ and labels & event:
@@ -141,7 +137,7 @@ def _columns(grid: Grid, head: int, found: list[Wrong]) -> _Columns:
         text: (column, unit)
         for column in at.COLUMNS
         for unit in column.units or ("",)
-        for text in _written(partial(column.titled, unit or None))
+        for text in ways_written(partial(column.titled, unit or None))
     }
     columns: _Columns = {}
     for number in range(1, MOST_COLUMNS + 1):
@@ -281,7 +277,7 @@ def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
             text: key
             for table in tables
             for key, said in table.items()
-            for text in _written(partial(tr, said))
+            for text in ways_written(partial(tr, said))
         }
         return known[" ".join(cell.text.split()).casefold()]
 

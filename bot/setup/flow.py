@@ -11,6 +11,8 @@ from bot.core.zones import find_places
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
 from bot.dialogue.readers import day_in, one_of
 from bot.event import words_season as season_words
+from bot.event.flow import standing
+from bot.plan import words as plan_words
 from bot.plan.review.flow import read_reason
 from bot.setup import words, words_sheet
 from engine.planning.bridge import BRIDGE
@@ -18,7 +20,6 @@ from engine.planning.draft import SHAPES
 from engine.written.units import Refusal, parse_clock
 
 USE, ROOM, LEAVE = "use", "room", "leave"
-INSTEAD, ONE_MORE = "instead-", "more"
 #: A time of day at the end of a line: with a colon, an h, or am and pm, so that no date is one.
 _TIME = re.compile(
     r"(?:^|[\s,]+)(?:at|um)?\s*(\d{1,2}(?::\d{2}|h\d{0,2})\s*(?:am|pm|uhr)?|\d{1,2}\s*(?:am|pm|uhr))$",
@@ -65,7 +66,7 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
             raise Unread(words.when_unread()) from refusal
         raise
     if day < today:
-        raise Unread(words.day_is_past(day))
+        raise Unread(plan_words.day_is_past(day))
     return {"kind": kind, "day": day.isoformat(), "stage": stage, "zone": zone}
 
 
@@ -116,18 +117,7 @@ def _ask_stands(answers: Answers) -> str:
 def _stands(answers: Answers) -> Choices:
     others = _others(answers)
     first = date.fromisoformat(answers["when"]["day"]) < min(day for _, _, day in others)
-    return (
-        (Choice(season_words.follows_button(first=first), ONE_MORE),),
-        *(
-            (
-                Choice(
-                    season_words.replaces_button(season_words.short(kind, day)),
-                    f"{INSTEAD}{number}",
-                ),
-            )
-            for number, kind, day in others
-        ),
-    )
+    return standing(others, first=first)
 
 
 def _read_stands(text: str, answers: Answers) -> str:

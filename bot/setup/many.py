@@ -12,6 +12,7 @@ from bot.core.turn import Act, Turn
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
+from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words, words_sheet
 from bot.setup.agreeing import foresee_all, show_and_ask
@@ -24,6 +25,7 @@ from bot.stage import day as stage_days
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import events_ahead, limits_row, plan_row
+from bot.words import common
 from engine.values.limits import LIMIT_KEYS
 
 MAKE = "setup-sheet"
@@ -35,7 +37,7 @@ def command(turn: Act) -> None:
     """`/setup`: who lacks what; with a name, that athlete at once."""
     athletes = athletes_seen_by(turn.session, turn.person)
     if not athletes:
-        say_to(turn, turn.person, words.nobody())
+        say_to(turn, turn.person, common.nobody_yet())
         return
     name = " ".join(turn.words.split())
     if name:
@@ -44,7 +46,7 @@ def command(turn: Act) -> None:
             begin(turn, turn.person, found[0])
             return
         if not found:
-            say_to(turn, turn.person, words.nobody_called(name))
+            say_to(turn, turn.person, plan_words.nobody_called(name))
             return
         athletes = found
     missing = [(one, lacks) for one in athletes if (lacks := _lacks(turn, one))]
@@ -72,7 +74,7 @@ def tapped(turn: Act) -> None:
         begin(turn, turn.person, profile)
         return
     if not athletes_seen_by(turn.session, turn.person):
-        say_to(turn, turn.person, words.nobody())
+        say_to(turn, turn.person, common.nobody_yet())
         return
     send_document(
         turn.session, chat_id=turn.person.chat_id, now=turn.now,

@@ -7,13 +7,14 @@ from datetime import date
 from bot.core.callbacks import answer
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.event.flow import INSTEAD
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words
 from bot.setup.agreeing import foresee_all, offer_room, show_and_ask
-from bot.setup.flow import INSTEAD, SETUP
+from bot.setup.flow import SETUP
 from bot.setup.wanted import Wanted
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.week.load import events_ahead

@@ -65,14 +65,6 @@ def caption() -> str:
     )
 
 
-def nobody() -> str:
-    return tr("You have no athletes yet. /invite makes an invitation.")
-
-
-def nobody_called(name: str) -> str:
-    return tr("Nobody on your roster is called {name}. Nothing was changed.", name=name)
-
-
 # One athlete
 
 
@@ -103,10 +95,6 @@ def ask_when(zone: str) -> str:
 
 def when_unread() -> str:
     return tr("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
-
-
-def day_is_past(day: date) -> str:
-    return tr("{day} is already past. Please check the date.", day=day_and_year(day))
 
 
 def place_unknown(place: str) -> str:

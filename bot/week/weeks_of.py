@@ -8,7 +8,7 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import defaultdict
-from collections.abc import Collection, Iterator, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Any
 
@@ -16,6 +16,7 @@ from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
 from bot.store.base import id_of
+from bot.store.batches import batches
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.week import (
     CheckInRow,
@@ -35,7 +36,6 @@ from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 _DAY = dt.timedelta(days=1)
 #: Databases bound how many values one query may name.
-_AT_ONCE = 500
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -143,7 +143,7 @@ def weeks_of(
     looks at `mornings`.
     """
     found: dict[int, tuple[WeekRows, ...]] = {}
-    for chunk in _chunks(sorted(athletes)):
+    for chunk in batches(sorted(athletes)):
         found |= _weeks_of(session, chunk, until)
     return found
 
@@ -197,7 +197,7 @@ def _events(session: Session, athletes: Sequence[int], until: dt.date | None) ->
 def _plans(session: Session, events: Sequence[int]) -> dict[int, dict[int, DayTarget]]:
     """The newest plan of each event, its days by days out."""
     found: dict[int, dict[int, DayTarget]] = {}
-    for chunk in _chunks(events):
+    for chunk in batches(events):
         query = select(PlanRow.event_id, col(PlanRow.days)).where(col(PlanRow.event_id).in_(chunk))
         for event_id, days in session.exec(query.order_by(col(PlanRow.id))):
             found[event_id] = {day["days_out"]: DayTarget(**day) for day in days}
@@ -311,8 +311,3 @@ def _answered(row: DayRow, morning: CheckInRow, decision: Mapping[str, Any]) -> 
         expected_fullness=decision.get("expected_fullness"),
         symptoms=tuple(dict.fromkeys([*morning.symptoms, *row.symptoms])),
     )  # fmt: skip
-
-
-def _chunks(numbers: Sequence[int]) -> Iterator[Sequence[int]]:
-    for start in range(0, len(numbers), _AT_ONCE):
-        yield numbers[start : start + _AT_ONCE]

@@ -46,6 +46,11 @@ def in_each(say: Callable[[], str]) -> list[str]:
     return found
 
 
+def ways_written(say: Callable[[], str]) -> set[str]:
+    """How this may be written, whatever the language, spacing and case: what a heading is held to."""
+    return {" ".join(text.split()).casefold() for text in in_each(say)}
+
+
 def language() -> str:
     """The language in force, as a two-letter code (ISO 639-1)."""
     return _language.get()

@@ -22,6 +22,7 @@ from bot.food.words_names import food_name
 from bot.past_weeks.importing import imported_events
 from bot.people.changes import Change
 from bot.store.base import id_of
+from bot.store.batches import batches
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.food import EatenRow, FoodRow
@@ -42,7 +43,6 @@ if TYPE_CHECKING:
     import pandas as pd
 
 Record = dict[str, Any]
-_AT_ONCE = 500  # databases bound how many values one query may name
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,7 +119,7 @@ def frames_of(
 
 def _names(session: Session, ids: Sequence[int]) -> dict[int, str]:
     found: dict[int, str] = {}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(Person).where(col(Person.id).in_(chunk))
         found |= {id_of(person): person.first_name for person in session.exec(query)}
     return found
@@ -251,7 +251,7 @@ def _debriefs(
     """By event, what was kept of the week, and who wrote the coach's note last."""
     rows: dict[int, DebriefRow] = {}
     writers: dict[int, int | None] = {}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         kept = select(DebriefRow).where(col(DebriefRow.athlete_id).in_(chunk))
         rows |= {row.event_id: row for row in session.exec(kept)}
         noted = select(HistoryRow).where(
@@ -264,10 +264,10 @@ def _debriefs(
 
 def _checkins(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
     looks: dict[tuple[int, date], CoachLookRow] = {}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
         looks |= {(row.athlete_id, row.date): row for row in session.exec(query)}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         for row in session.exec(select(CheckInRow).where(col(CheckInRow.athlete_id).in_(chunk))):
             seen = looks.get((row.athlete_id, row.date))
             yield {
@@ -294,7 +294,7 @@ _OF_A_DECISION = (
 
 
 def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         # Whole histories are in `case`: nothing here reads them.
         columns = [DecisionRow.__table__.c[name] for name in _OF_A_DECISION]  # type: ignore[attr-defined]
         query = pick(*columns).where(col(DecisionRow.athlete_id).in_(chunk))
@@ -325,7 +325,7 @@ def _decision(row: Any, who: Who) -> Record:
 
 
 def _flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(AlertRow).where(col(AlertRow.athlete_id).in_(chunk))
         for row in session.exec(query.order_by(col(AlertRow.id))):
             profile, done = who.profiles[row.athlete_id], row.acknowledged_at
@@ -359,7 +359,7 @@ _NUTRIENTS = ("kcal", "carb_g", "protein_g", "fat_g", "fibre_g", "sodium_mg")
 
 def _eaten(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
     foods = {row.id: row for row in _food_rows(session, ids)}
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(EatenRow).where(col(EatenRow.athlete_id).in_(chunk))
         for row in session.exec(query.order_by(col(EatenRow.id))):
             food = foods[row.food_id]
@@ -373,7 +373,7 @@ def _eaten(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
 
 def _food_rows(session: Session, ids: Sequence[int]) -> list[FoodRow]:
     found: list[FoodRow] = []
-    for chunk in _chunks(ids):
+    for chunk in batches(ids):
         query = select(FoodRow).where(col(FoodRow.athlete_id).in_(chunk))
         found += session.exec(query.order_by(col(FoodRow.id)))
     return found
@@ -381,8 +381,3 @@ def _food_rows(session: Session, ids: Sequence[int]) -> list[FoodRow]:
 
 def _day_of(moment: datetime | None) -> date | None:
     return moment.date() if moment is not None else None
-
-
-def _chunks(numbers: Sequence[int]) -> Iterator[Sequence[int]]:
-    for start in range(0, len(numbers), _AT_ONCE):
-        yield numbers[start : start + _AT_ONCE]

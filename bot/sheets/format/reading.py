@@ -7,7 +7,7 @@ that is wrong, by cell.
 from __future__ import annotations
 
 import math
-from collections.abc import Callable, Mapping
+from collections.abc import Mapping
 from dataclasses import dataclass, field
 from functools import partial
 
@@ -19,7 +19,7 @@ from bot.sheets import words
 from bot.sheets.format import layout as at
 from bot.sheets.format.grid import Cell, Content, Grid, name_of
 from bot.sheets.format.opening import MOST_COLUMNS, SheetRefused
-from bot.words.languages import in_each, tr
+from bot.words.languages import tr, ways_written
 from bot.words.phases import phase_in
 from bot.words.training import as_drafted
 from engine.values.limits import LIMIT_KEYS
@@ -104,24 +104,19 @@ def _version(grid: Grid) -> at.Version | None:
 def _row_of(grid: Grid, label: str, most: int | None = None) -> int | None:
     """The first row whose first cell says this, in whatever language."""
     rows = range(1, min(len(grid.rows), most or len(grid.rows)) + 1)
-    wanted = _written(lambda: tr(label))
+    wanted = ways_written(lambda: tr(label))
     return next((row for row in rows if grid.cell(row, 1).label in wanted), None)
 
 
-def _written(say: Callable[[], str]) -> set[str]:
-    """How a heading is compared, in each language that it may be written in."""
-    return {" ".join(text.split()).casefold() for text in in_each(say)}
-
-
 def _total_headings() -> set[str]:
-    every = _written(lambda: tr(at.TOTAL_HEADINGS))
+    every = ways_written(lambda: tr(at.TOTAL_HEADINGS))
     return {heading.strip() for headings in every for heading in headings.split(",")}
 
 
 def _columns(grid: Grid, head: int, found: list[Wrong]) -> dict[str, int]:
     """The column of each number of a day, by its heading; other columns are the coach's own."""
     wanted = dict.fromkeys(_total_headings(), at.TOTAL)
-    wanted |= {text: key for key in FIELDS for text in _written(partial(words.heading, key))}
+    wanted |= {text: key for key in FIELDS for text in ways_written(partial(words.heading, key))}
     columns: dict[str, int] = {}
     for column in range(1, MOST_COLUMNS + 1):
         key = wanted.get(grid.cell(head, column).label)
@@ -195,7 +190,7 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
         return _training(cell, where, found)
     if key == "phase":
         return _phase(grid, row, cell, where, found)
-    if key in UNCOUNTED and cell.label in _written(lambda: tr(at.AS_ALWAYS)):
+    if key in UNCOUNTED and cell.label in ways_written(lambda: tr(at.AS_ALWAYS)):
         return None
     try:
         return _amount(cell, key)
@@ -257,9 +252,9 @@ def _bounds(
     if head is None:
         return {}
     wanted = {
-        text: key for key in LIMIT_KEYS for text in _written(partial(words.limit_heading, key))
+        text: key for key in LIMIT_KEYS for text in ways_written(partial(words.limit_heading, key))
     }
-    wanted |= dict.fromkeys(_written(lambda: tr(at.LOAD_TOTAL_BEFORE)), "load_total_g")
+    wanted |= dict.fromkeys(ways_written(lambda: tr(at.LOAD_TOTAL_BEFORE)), "load_total_g")
     bounds: dict[str, float] = {}
     row = head + 1
     while row <= len(grid.rows) and grid.cell(row, 1).content is not Content.EMPTY:
