@@ -59,9 +59,9 @@ class Started(subprocess.Popen[Any]):
         socket.send_fds(self._line, [b"+"], files)
         self._line.sendall(json.dumps(job).encode() + b"\n")
         self.pid = int(self._said())
-        for mine in {p2cread, c2pwrite, errwrite} - {-1}:
-            if mine not in (p2cwrite, c2pread, errread):
-                os.close(mine)
+        self._close_pipe_fds(  # type: ignore[attr-defined]
+            p2cread, p2cwrite, c2pread, c2pwrite, errread, errwrite
+        )
         self._child_created = True
 
     def _said(self) -> bytes:
