@@ -11,7 +11,7 @@ import os
 import shutil
 import subprocess
 import tempfile
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from dataclasses import dataclass
 from pathlib import Path
 
@@ -35,6 +35,7 @@ class Server:
     """A running PostgreSQL server, reached through its socket folder."""
 
     folder: Path
+    restart: Callable[[], None] = lambda: None
 
     def url(self, database: str) -> str:
         return f"postgresql:///{database}?host={self.folder}&user=postgres"
@@ -77,7 +78,14 @@ def postgres() -> Iterator[Server]:
     run("initdb", "-D", str(data), "-U", "postgres", "--auth=trust", "-E", "UTF8", "--no-sync")
     options = f"-k {folder} -c listen_addresses='' -c fsync=off -c max_connections=200"
     run("pg_ctl", "-D", str(data), "-w", "-l", str(folder / "log"), "-o", options, "start")
-    server = Server(folder)
+    # "immediate" is what a crash is: connections are cut off, and the log is replayed.
+    server = Server(
+        folder,
+        lambda: run(
+            "pg_ctl", "-D", str(data), "-w", "-m", "immediate", "-l", str(folder / "log"),
+            "-o", options, "restart",
+        ),
+    )  # fmt: skip
     try:
         server.execute(f"CREATE DATABASE {SHAPED}")
         engine = make_engine(server.url(SHAPED))
