@@ -1,5 +1,6 @@
-"""A database server that crashes, a disk that is full, two processes at one file: in the middle of the work
-of real processes, and nothing is lost by it.
+"""A database server that crashes, a full disk, two processes at one file, amid the work of real processes.
+
+Nothing is lost by any of it.
 """
 
 from __future__ import annotations
