@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, Tap
+from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, Tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.membership import (
@@ -29,7 +29,11 @@ FEATURE = Feature(
     commands=(
         Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
         Command(
-            "delete_my_data", ANYONE_KNOWN, deletion.ask, deletion_words.deletion_menu, rank=120
+            "delete_my_data",
+            ANYONE_KNOWN | FORMER,
+            deletion.ask,
+            deletion_words.deletion_menu,
+            rank=120,
         ),
         Command(
             "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
@@ -44,7 +48,7 @@ FEATURE = Feature(
     ),
     taps=(
         Tap("leave", ATHLETE, leaving.tapped),
-        Tap("gone", ANYONE_KNOWN, deletion.tapped),
+        Tap("gone", ANYONE_KNOWN | FORMER, deletion.tapped),
         Tap("contact", COACH, invitations.contact_tapped),
         Tap("more", ATHLETE, later.tapped),
         Tap("lang", ANYONE_KNOWN, language.choose),

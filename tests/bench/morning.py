@@ -139,10 +139,13 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
             clock.advance(answer)
             worker.handle(update_id, chat)
         before = line.calls
-        said = round(len(town.came), -3)
-        if said > told:
-            told = said
-            say(f"{told} have written, {len(town.answered)} are answered at {clock.now():%H:%M:%S}")
+        if len(town.came) // 500 > told:
+            told = len(town.came) // 500
+            longest = share(list(town.alerted.values()) or [timedelta(0)], 0.99)
+            say(
+                f"{clock.now():%H:%M:%S}: {len(town.came)} have written, {len(town.answered)} are "
+                f"answered; alerts so far {len(town.alerted)}, 99 % of them within {longest:.1f} s"
+            )
         waits = await sender.step()
         await sender.settle()
         if heads or line.calls > before:

@@ -1,4 +1,4 @@
-"""A database server that crashes, a full disk, two processes at one file, amid the work of real processes.
+"""A database server that crashes, a full disk, two processes at one file, amid real work.
 
 Nothing is lost by any of it.
 """
