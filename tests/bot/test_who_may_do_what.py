@@ -17,7 +17,7 @@ import pytest
 from sqlmodel import Session, SQLModel, select
 
 from bot.core.incoming import Incoming, Kind, SentFile
-from bot.core.routes import ANYONE_KNOWN
+from bot.core.routes import ANYONE_KNOWN, FORMER
 from bot.core.turn import ChatTurn, Turn
 from bot.doors import COMMANDS, TAPS, USE_CASES, roles_of
 from bot.features import FIRST_COACH_ONLY, FLOWS, ON_CARD
@@ -262,7 +262,11 @@ def test_every_handler_has_its_row() -> None:
     assert set(ABOUT) == set(FLOWS)
     assert set(FIRST_COACH_ONLY) <= set(ON_CARD)
     roles = {role for command in COMMANDS.values() for role in command.roles}
-    assert roles | {role for tap in TAPS.values() for role in tap.roles} <= ANYONE_KNOWN
+    roles |= {role for tap in TAPS.values() for role in tap.roles}
+    assert roles <= ANYONE_KNOWN | FORMER
+    # Who is nothing here any more gets at what is kept of them, and at nothing else.
+    of_former = {name for name, command in COMMANDS.items() if command.roles & FORMER}
+    assert of_former == {"mydata", "delete_my_data"}
 
 
 @pytest.mark.parametrize("role", EVERYBODY)
