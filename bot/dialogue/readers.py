@@ -19,7 +19,7 @@ LONGEST_NOTE = 1000
 # Words that answer without a button, with commas between them; a translation may have other ones,
 # and as many as it likes.
 YES = mark("yes, y, yeah, yep, yup, yes please, sure, of course, aye, ya")
-NO = mark("no, n, nope, nah, not really, no thanks")
+NO = mark("no, n, nope, nah, no thanks")
 SKIP = mark("skip, -, no, none, nothing")
 NONE = mark("none, no, nothing")
 VARIES = mark("varies, it varies")

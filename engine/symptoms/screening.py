@@ -4,7 +4,7 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import replace
 
 from engine.symptoms.clauses import GOES_ON, Clause, clauses, spelt
@@ -69,14 +69,17 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: Each bar was chosen on three tables of sentences, each heard by an ear that was not taught with it:
 #: of 265 warnings found for sure one sounds so harmless, of 16 harmless ones found for sure 13.
 _HARDLY = 0.7
-#: From here on what was found is let pass, a doubtful warning too, but no sure one: the sentence goes
-#: to the coach as any other. None of 92 doubtful warnings in complaints sounds so harmless, 14 of 32
-#: in harmless sentences do.
+#: From here on a find that is no warning is let pass: the sentence goes to the coach as any other.
 _NOT_AT_ALL = 0.95
+#: The same for a warning in doubt; a sure one is always asked about. Of 92 in complaints none sounds so
+#: harmless, of 32 in harmless sentences 13.
+_NO_WARNING = 0.97
 #: The same for a doubtful find of anything milder: of 35 in complaints none, of 24 others 20.
 _HARDLY_EITHER = 0.8
 #: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
 _PLAIN_ENOUGH = 0.9
+#: Where one of these is denied, the second ear calls nothing by name: it hears the words of it.
+_ONCE_DENIED = WARNINGS | {Symptom.VOMITING}
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
@@ -114,6 +117,7 @@ def screen(text: str) -> Screening:
     """
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
+    supposed: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
     muscles_hurt = False
@@ -134,14 +138,16 @@ def screen(text: str) -> Screening:
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
         denied |= english.denied | german.denied
+        supposed |= english.supposed | german.supposed
         drugs += (*english.drugs, *german.drugs)
         muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
         if clause.says_something and not (english.placed or german.placed):
             unplaced.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
-    for plain in opinion.plain():
-        _keep_plain(found, plain)
+    if not denied & _ONCE_DENIED:
+        for plain in opinion.plain():
+            _keep_plain(found, plain, supposed)
     hits = tuple(found[symptom] for symptom in Symptom if symptom in found)
     suspected = suspicions(
         text, [rest for rest in unplaced if _worth_hearing(rest, parts, opinion)]
@@ -164,13 +170,18 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     return tuple(one for one in heard if one is not None)[:1]
 
 
-def _keep_plain(found: dict[Symptom, Hit], plain: Plain) -> None:
-    """What the second ear is certain of: under the name that a phrase gave it, else under its own."""
+def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:
+    """What the second ear is certain of: under the name that a phrase gave it, else under its own.
+
+    What was said to be near, feared or over stays in doubt.
+    """
     warned = [hit for symptom, hit in found.items() if symptom in WARNINGS]
     if any(hit.sure for hit in warned):
         return
     named = next((hit for hit in warned if hit.words in plain.words), None)
     symptom = plain.symptom if named is None else named.symptom
+    if symptom in supposed:
+        return
     found[symptom] = Hit(symptom, True, plain.words if named is None else named.words)
 
 
@@ -180,6 +191,7 @@ def _heard(
     """What each clause says to somebody who knows this one language."""
     read = spelt(parts, tongue.corrector)
     alone = sum(part.says_something for part in parts) == 1
+    denying = False
     if by_another:
         tongue = replace(tongue, settings=replace(tongue.settings, by_another=True))
     sure: dict[Symptom, Hit] = {}
@@ -198,7 +210,9 @@ def _heard(
         judged = list(_judged(plain, sure, tongue, before, following))
         # a word or two, or a complaint set against a denied one, is no matter of tone
         short = len(clause.text.split(" ")) <= _TOO_SHORT
-        plainly = (short and alone) or any(verdict is Said.NO for *_, verdict in judged)
+        none = any(verdict is Said.NO for *_, verdict in judged)
+        denying = denying or none
+        plainly = none or (short and (alone or denying))
         for phrase, span, verdict in judged:
             if verdict is Said.ELSEWHERE:
                 heard.elsewhere = True
@@ -211,7 +225,10 @@ def _heard(
                 harmless = 0.0 if plainly else opinion.harmless(words, about)
                 slipped = not _as_typed(clause.text[span[0] : span[1]], words)
                 certain = verdict is Said.YES and phrase.sure
-                if _let_pass(phrase.symptom, certain, harmless) and not slipped:
+                passes = not slipped and not (short and phrase.symptom in WARNINGS)
+                if verdict is Said.DOUBT:
+                    heard.supposed.add(phrase.symptom)
+                if passes and _let_pass(phrase.symptom, certain, harmless):
                     heard.elsewhere = True
                     continue
                 # nobody is asked about a doubt so mild: it is taken, or it is let pass
@@ -232,7 +249,7 @@ def _as_typed(read: str, typed: str) -> bool:
 def _let_pass(symptom: Symptom, certain: bool, harmless: float) -> bool:
     """Whether a find is forgotten, in what sounds harmless throughout: never a certain warning."""
     if symptom in WARNINGS:
-        return not certain and harmless >= _NOT_AT_ALL
+        return not certain and harmless >= _NO_WARNING
     return harmless >= (_NOT_AT_ALL if certain else _HARDLY_EITHER)
 
 

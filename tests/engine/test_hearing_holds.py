@@ -99,7 +99,13 @@ def test_a_warning_beside_denied_complaints_is_heard(language: str) -> None:
 
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_capitals_and_full_stops_change_nothing(language: str) -> None:
-    written = (str.upper, str.title, str.capitalize, lambda text: f"{text}!!", lambda t: f" {t} ...")
+    written = (
+        str.upper,
+        str.title,
+        str.capitalize,
+        lambda text: f"{text}!!",
+        lambda t: f" {t} ...",
+    )
     missed = [
         write(text)
         for text in TOLD[language]

@@ -41,6 +41,7 @@ _AGAINST_THE_TABLES = 0.8
 _PLAINLY = 0.7
 _NO_COMPLAINT = 0.02
 _BY_NAME = 0.5
+_A_FEW_WORDS = 3
 #: So many pieces of a text are listened to, at most, about one find of the tables.
 _MOST_PIECES = 12
 
@@ -80,7 +81,8 @@ class SecondOpinion:
 
     def contradicts(self) -> Suspicion | None:
         """A sentence that sounds like an emergency whatever the tables made of it."""
-        return next(self._emergencies("", _AGAINST_THE_TABLES), None)
+        heard = self._emergencies("", _AGAINST_THE_TABLES)
+        return next((one for one in heard if len(one.words.split()) > _A_FEW_WORDS), None)
 
     def plain(self) -> Iterator[Plain]:
         """The warnings that are told beyond doubt, each with its sentence."""
