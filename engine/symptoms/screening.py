@@ -69,8 +69,8 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: Each bar was chosen on three tables of sentences, each heard by an ear that was not taught with it:
 #: of 265 warnings found for sure one sounds so harmless, of 16 harmless ones found for sure 13.
 _HARDLY = 0.7
-#: From here on a find that is no warning is let pass: the sentence goes to the coach as any other.
-_NOT_AT_ALL = 0.95
+#: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
+_NOT_AT_ALL = 0.98
 #: The same for a warning in doubt; a sure one is always asked about. Of 92 in complaints none sounds so
 #: harmless, of 32 in harmless sentences 13.
 _NO_WARNING = 0.97
@@ -180,8 +180,8 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
         return
     named = next((hit for hit in warned if hit.words in plain.words), None)
     symptom = plain.symptom if named is None else named.symptom
-    if symptom in supposed:
-        return
+    if symptom in supposed or (named is not None and symptom is Symptom.REPEATED_VOMITING):
+        return  # whether it was more than once is what a phrase in doubt leaves open
     found[symptom] = Hit(symptom, True, plain.words if named is None else named.words)
 
 
@@ -226,7 +226,7 @@ def _heard(
                 slipped = not _as_typed(clause.text[span[0] : span[1]], words)
                 certain = verdict is Said.YES and phrase.sure
                 passes = not slipped and not (short and phrase.symptom in WARNINGS)
-                if verdict is Said.DOUBT:
+                if verdict is Said.SUPPOSED:
                     heard.supposed.add(phrase.symptom)
                 if passes and _let_pass(phrase.symptom, certain, harmless):
                     heard.elsewhere = True
@@ -310,6 +310,7 @@ def _judged(
             and tongue.settings.is_gone(clause, span, after)
         ):
             verdict = Said.ELSEWHERE  # a warning that has gone is a warning still
+        near = verdict in {Said.SUPPOSED, Said.OVER}
         if verdict is Said.SUPPOSED:
             verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:
@@ -318,7 +319,7 @@ def _judged(
             verdict = Said.DOUBT if phrase.sure else Said.ELSEWHERE
         elif verdict is Said.YES and phrase.sure:
             settled.add(phrase.symptom)
-        yield phrase, span, verdict
+        yield phrase, span, Said.SUPPOSED if near and verdict is Said.DOUBT else verdict
 
 
 def _is_no(answer: str, tongue: Tongue) -> bool:
