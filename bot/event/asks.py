@@ -19,7 +19,7 @@ from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import event_line
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import (
     Week,
@@ -28,11 +28,13 @@ from bot.week.load import (
     checkin_of,
     current_event,
     current_week,
+    event_ahead,
     event_of,
     history_before,
     target_of,
     weigh_in_row,
 )
+from bot.week.snapshots import standing_before
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
 
 
@@ -107,17 +109,42 @@ def _keep(
     if profile is None or event is None:
         say_to(turn, coach, plan_words.event_first())
         return
-    before = event.asks.get(key)
-    event.asks = {k: v for k, v in event.asks.items() if k != key} | (
-        {key: value} if value is not None else {}
-    )
-    turn.session.add(event)
-    turn.session.flush()
+    keep(turn, coach, profile, event, key, value)
+    say_to(turn, coach, words.saved(_view(turn, profile, event)))
+
+
+def keep(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, key: str,
+    value: dict[str, Any] | None, *, how: str = "",
+) -> None:  # fmt: skip
+    """From now on the event asks for that: "look" as usual, no "weigh_in", where it is None."""
+    before = {"asks": event.asks.get(key), **standing_before(turn, profile)}
+    _put(turn.session, event, key, value)
     record(
         turn, profile.person_id, Change.EVENT_ASKS, by=coach.id,
-        event=event.id, key=key, before=before, now=value,
+        event=event.id, key=key, before=before, now=value, **({"how": how} if how else {}),
     )  # fmt: skip
-    say_to(turn, coach, words.saved(_view(turn, profile, event)))
+
+
+def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """Whether the event is still ahead and asks for what was set then."""
+    event = event_ahead(turn.session, profile.person_id, row.detail["event"])
+    return event is not None and event.asks.get(row.detail["key"]) == row.detail["now"]
+
+
+def go_back(turn: Turn, _by: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
+    """It asks for what it did before."""
+    event = turn.session.get_one(EventRow, row.detail["event"])
+    _put(turn.session, event, row.detail["key"], row.detail["before"]["asks"])
+
+
+def _put(session: Session, event: EventRow, key: str, value: dict[str, Any] | None) -> None:
+    gone = {key, "told"} if key == "weigh_in" else {key}  # another cap is told of anew
+    event.asks = {k: v for k, v in event.asks.items() if k not in gone} | (
+        {key: value} if value is not None else {}
+    )
+    session.add(event)
+    session.flush()
 
 
 def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:

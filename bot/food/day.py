@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Mapping
 from dataclasses import asdict, dataclass, replace
-from datetime import date, timedelta
+from datetime import date
 
 from sqlmodel import Session, select
 
@@ -37,7 +37,7 @@ from engine.food.portions import (
 class Needs:
     """What a load takes: grams over its days and the day itself, those of the day itself to pack.
 
-    `days`: load days ahead; `short`: days out on which the list does not meet the plan.
+    `days`: those ahead from the first load day to the event; `short`: days out on which the list does not meet the plan.
     """
 
     whole: list[tuple[Food, float]]
@@ -144,7 +144,8 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
     """What to shop for and to pack; None where no load lies ahead."""
     week = current_week(turn.session, profile)
     first = local_date(profile, turn.context)
-    days = [week.event.day - timedelta(days=out) for out in (3, 2, 1, 0)] if week else []
+    load = range(week.plan.first_load_day, -1, -1) if week is not None else ()
+    days = [week.date_of(out) for out in load] if week is not None else []
     ahead = [day for day in days if day >= first]
     if week is None or len(ahead) < 2:
         return None

@@ -38,7 +38,7 @@ from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import PAST_WEEKS, baseline_of, plan_days
 from bot.words import coach_figures as figures
 from engine.planning.phases import named
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 MAKE = "past-weeks-sheet"
 #: The plan of such a week has no shape that was drafted.
@@ -131,7 +131,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         _say_wrong(turn, coach, wrong)
         return
     lines = [
-        words.line(week.kind, week.day, _mornings(week), _load(week), week.look)
+        words.line(week.kind, week.day, _mornings(week), _load(profile, week), week.look)
         for week in outcome.weeks
     ]
     asking.open_question(
@@ -358,8 +358,9 @@ def _mornings(week: PastWeekRead) -> int:
     return sum("weight_kg" in day.figures or "fullness" in day.figures for day in week.days)
 
 
-def _load(week: PastWeekRead) -> float:
-    load = [day for day in week.days if (week.day - day.date).days in LOAD_DAYS]
+def _load(profile: AthleteProfile, week: PastWeekRead) -> float:
+    load_days = _plan(profile, week).load_days
+    load = [day for day in week.days if (week.day - day.date).days in load_days]
     return sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
 
 

@@ -22,8 +22,9 @@ from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import tr, ways_written
 from bot.words.names import GUT_BUTTONS, KIND_SHORT, KIND_WORDS
+from engine.evidence.phases import LARGE_OF_LARGEST
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS
 from engine.written.units import (
     Refusal,
     RefusalCode,
@@ -356,13 +357,22 @@ def _week(day: date, lines: list[_Line], found: list[Wrong], event_column: int) 
         )
         for line in sorted(lines, key=lambda line: line.dates[0])
     )
-    fed = {(day - one.date).days for one in days if carbs_of(one) is not None}
-    missing = [out for out in LOAD_DAYS if out not in fed]
+    missing = _without_carbs(day, days)
     if missing:
         found.append(Wrong(where, "past-no-load", {"days_out": missing[0]}))
     if not any("weight_kg" in one.figures or "fullness" in one.figures for one in days):
         found.append(Wrong(where, "past-no-mornings"))
     return PastWeekRead(day, next(iter(kinds), ""), next(iter(looks), None), days, lines[0].row)
+
+
+def _without_carbs(event: date, days: tuple[PastDay, ...]) -> list[int]:
+    """The days that a load is read off and that have no carbs: the last three, or from the first of
+    the large ones on.
+    """
+    fed = {(event - one.date).days: carbs for one in days if (carbs := carbs_of(one)) is not None}
+    least = LARGE_OF_LARGEST.value * max(fed.values(), default=0)
+    large = [out for out, carbs in fed.items() if carbs >= least and 0 < out <= MOST_LOAD_DAYS]
+    return [out for out in range(max(*LOAD_DAYS, *large), 0, -1) if out not in fed]
 
 
 def carbs_of(day: PastDay) -> float | None:

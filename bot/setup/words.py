@@ -220,6 +220,10 @@ def asked_line(at: time) -> str:
     return tr("check-in at {at}", at=f"{at:%H:%M}")
 
 
+def no_weigh_in_line() -> str:
+    return tr("no weigh-in")
+
+
 def stays_line() -> str:
     return tr("nothing changes")
 

@@ -11,6 +11,7 @@ from sqlmodel import Session
 from bot.core.turn import Turn
 from bot.decision import words_signoff as signoff_words
 from bot.decision.signoff import settle
+from bot.event import asks as event_asks
 from bot.event import moving as event_moving
 from bot.people.changes import Change
 from bot.people.people import local_date
@@ -34,7 +35,7 @@ class Kind:
 def may_be_taken_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
     """Whether what held before this change is known and can hold again."""
     before = row.detail.get("before")
-    if Change(row.what) not in KINDS or before is None or "hold" not in before:
+    if Change(row.what) not in KINDS or not isinstance(before, dict) or "hold" not in before:
         return False
     return KINDS[Change(row.what)].may(turn, profile, row)
 
@@ -102,6 +103,7 @@ def _unsign(turn: Turn, coach: Person, _profile: AthleteProfile, row: HistoryRow
 KINDS: Mapping[Change, Kind] = {
     Change.PLAN_SET: Kind(_version_is_there, _version_again),
     Change.LIMITS_SET: Kind(_version_is_there, _version_again),
+    Change.EVENT_ASKS: Kind(event_asks.can_go_back, event_asks.go_back),
     Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
     Change.SIGNED_OFF: Kind(_still_signed, _unsign),
     Change.DAY_SET_BY_HAND: Kind(_days_left, _nothing_more),

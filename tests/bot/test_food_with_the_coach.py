@@ -76,6 +76,14 @@ def test_what_is_shopped_for_is_told_as_it_is_sold_too(team: Team) -> None:
     assert "White rice, cooked" in said and "g dry)" in said
 
 
+def test_what_is_shopped_for_begins_with_the_plans_own_load(team: Team) -> None:
+    food(team)
+    assert "For the load (3 days)" in text_of(team.athlete.taps("Shopping for the load"))
+    team.coach.writes("Mira 3 days out phase usual")
+    food(team)
+    assert "For the load (2 days)" in text_of(team.athlete.taps("Shopping for the load"))
+
+
 def test_raw_weights_agree_with_the_water_that_cooking_takes_or_gives() -> None:
     """Rice takes up water to about three times its weight, meat and fish lose a fifth to a quarter
     (common practice; from memory: the USDA table of cooking yields has 75 to 80 % for fish)."""

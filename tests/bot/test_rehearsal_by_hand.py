@@ -54,7 +54,7 @@ def test_a_new_player_is_told_how_to_play(morning: str) -> None:
 def test_a_morning_is_answered_by_typing_by_number_and_by_label(morning: str) -> None:
     assert "── Saturday 24 October 07:00 in Galway · 09:00 in Helsinki" in morning
     assert "[5]" in morning and "[3.5 L]" in morning and "[All fine]" in morning
-    assert "7 days out, Saturday 24 October\n  Carbs 170 g (as planned)" in morning
+    assert "7 days out, Saturday 24 October: low day\n  Carbs 170 g (as planned)" in morning
 
 
 def test_an_edited_message_changes_its_answer(morning: str) -> None:

@@ -38,7 +38,7 @@ from bot.store.tables.week import CheckInRow, EventRow
 from bot.timeline import words as timeline_words
 from bot.week.load import current_week, reported_symptoms, target_in_force
 from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import common, phases
 from bot.words.symptoms import symptom_name
 
 
@@ -72,9 +72,10 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) 
         season_lines.ahead_line(turn, profile),
     ]
     target = target_in_force(turn.session, week, today) if week is not None else None
-    if target is not None:
+    if week is not None and target is not None:
+        phase = phases.of_day(week.plan, week.days_out(today))
         water = figures.litres(target.water_l, profile.volume_unit)
-        lines.append(words.card_today(today, target.carb_g, water))
+        lines.append(words.card_today(today, target.carb_g, water, phase))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
     lines += card_lines.looks(turn.session, profile, today)
