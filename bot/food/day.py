@@ -37,7 +37,8 @@ from engine.food.portions import (
 class Needs:
     """What a load takes: grams over its days and the day itself, those of the day itself to pack.
 
-    `days`: those ahead from the first load day to the event; `short`: days out on which the list does not meet the plan.
+    `days`: those ahead from the first load day to the event; `short`: days out on which the list does
+    not meet the plan.
     """
 
     whole: list[tuple[Food, float]]

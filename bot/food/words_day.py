@@ -223,8 +223,8 @@ def shopping(
     days: int,
     sources: Mapping[str, str],
 ) -> str:
-    """`needs`: grams from the first load day to the event; `day_itself`: what to have with you on the day; `sources`: the
-    number in the food table of each food by its id, for what it weighs before it is cooked.
+    """`needs`: grams from the first load day to the event; `day_itself`: what to have with you on it;
+    `sources`: the number in the food table of each food by its id, for what it weighs uncooked.
     """
     parts = [
         trn(

@@ -404,7 +404,8 @@ def _mark(turn: Turn, seen: Foreseen, profile: AthleteProfile) -> str:
             ]
         )  # fmt: skip
     rests_on += [
-        seen.plan, seen.limits, seen.stage_day, sorted(seen.asks.items()), [trouble.why for trouble in seen.troubles],
+        seen.plan, seen.limits, seen.stage_day, sorted(seen.asks.items()),
+        [trouble.why for trouble in seen.troubles],
         [one.id for one in seen.warnings],
     ]  # fmt: skip
     return hashlib.sha256(repr(rests_on).encode()).hexdigest()[:16]
