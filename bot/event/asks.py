@@ -18,7 +18,7 @@ from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.planning import event_line
+from bot.plan.planning import asked_event, event_line, meant_event, naming
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import (
@@ -26,7 +26,6 @@ from bot.week.load import (
     athlete_of,
     baseline_of,
     checkin_of,
-    current_event,
     current_week,
     event_ahead,
     event_of,
@@ -41,25 +40,32 @@ from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_t
 def show(turn: OnAthlete) -> None:
     """What the event asks for, with what is likely on the scale."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
-    number = turn.profile.person_id
+    number, naming_it = turn.profile.person_id, naming(turn.session, turn.profile, event)
     rewrite(
         turn, _view(turn, turn.profile, event),
         [
             [
-                Button(words.look_button(), f"c:asks-look:{number}"),
-                Button(words.weigh_in_button(), f"c:asks-weigh:{number}"),
+                Button(words.look_button(), f"c:asks-look:{number}{naming_it}"),
+                Button(words.weigh_in_button(), f"c:asks-weigh:{number}{naming_it}"),
             ],
-            [Button(plan_words.back_button(), f"c:card:{number}")],
+            [
+                Button(
+                    plan_words.back_button(),
+                    f"c:season:{number}" if naming_it else f"c:card:{number}",
+                )
+            ],
         ],
     )  # fmt: skip
 
 
 def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
     week = current_week(turn.session, profile)
+    if week is not None and week.event.id != event.id:
+        week = None  # what is likely on the scale is only worked out once its week has begun
     weigh_in = weigh_in_row(event)
     line = ""
     if weigh_in is not None:
@@ -72,10 +78,14 @@ def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
 
 def ask_look(turn: OnAthlete) -> None:
     answer(turn)
-    if current_event(turn.session, turn.profile.person_id) is None:
+    event = meant_event(turn)
+    if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
-    asking.open_question(turn, turn.person, TARGET_LOOK, subject_id=turn.profile.person_id)
+    asking.open_question(
+        turn, turn.person, TARGET_LOOK, subject_id=turn.profile.person_id,
+        answers={"_event": event.id},
+    )  # fmt: skip
 
 
 def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -86,13 +96,15 @@ def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 def ask_weigh_in(turn: OnAthlete) -> None:
     answer(turn)
-    if current_event(turn.session, turn.profile.person_id) is None:
+    event = meant_event(turn)
+    if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
     asking.open_question(
         turn, turn.person, WEIGH_IN, subject_id=turn.profile.person_id,
         answers={
             "_weight_unit": turn.profile.weight_unit, "_height_cm": turn.profile.height_cm,
+            "_event": event.id,
         },
     )  # fmt: skip
 
@@ -105,7 +117,7 @@ def _keep(
     turn: Turn, coach: Person, question: OpenQuestion, key: str, value: dict[str, Any] | None
 ) -> None:
     profile = own_athlete(turn.session, coach, question.about)
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    event = asked_event(turn.session, profile, question) if profile is not None else None
     if profile is None or event is None:
         say_to(turn, coach, plan_words.event_first())
         return
