@@ -75,6 +75,7 @@ class Foreseen:
     moved_limits: tuple[Moved, ...] = ()
     stage_day: StageDay | None = None
     asks: dict[str, Any] = field(default_factory=dict)  # what of it would be other than it is
+    meals: dict[str, Any] = field(default_factory=dict)  # as the template holds them
     asked_at: time | None = None
     always_tomorrow: bool | None = None
     warnings: tuple[Finding, ...] = ()
@@ -351,6 +352,8 @@ def _habits(seen: Foreseen, profile: AthleteProfile, template: TemplateRow | Non
     asked = seen.wanted.asked_at or held.get("asked_at", "")
     if asked and time.fromisoformat(asked) != profile.prompt_time:
         seen.asked_at = time.fromisoformat(asked)
+    if seen.event is None or seen.plan_is_new:
+        seen.meals = held.get("meals", {})
     tomorrow = held.get("always_tomorrow")
     if tomorrow is not None and tomorrow != profile.always_tomorrow:
         seen.always_tomorrow = tomorrow

@@ -43,6 +43,8 @@ def parts(seen: Foreseen) -> list[str]:
         day = seen.stage_day
         found.append(words.stage_line(day.stages[0], wanted.zone, day.look_before_min))
     found += [_asked_for(seen, key, one) for key, one in seen.asks.items()]
+    if seen.meals:
+        found.append(words.meals_line())
     if seen.asked_at is not None:
         found.append(words.asked_line(seen.asked_at))
     if seen.warnings:

@@ -224,6 +224,10 @@ def no_weigh_in_line() -> str:
     return tr("no weigh-in")
 
 
+def meals_line() -> str:
+    return tr("meals of the template")
+
+
 def stays_line() -> str:
     return tr("nothing changes")
 

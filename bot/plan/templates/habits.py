@@ -10,6 +10,7 @@ from typing import Any
 
 from sqlmodel import Session, select
 
+from bot.food import by_template
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.stage import StageRow
 from bot.store.tables.templates import TemplateRow
@@ -35,6 +36,7 @@ def habits_of(session: Session, profile: AthleteProfile, event: EventRow) -> Hab
         "asked_at": f"{profile.prompt_time:%H:%M}",
         "always_tomorrow": profile.always_tomorrow,
         "asks": _asks(event),
+        "meals": by_template.held(session, profile),
     }
     row = session.exec(select(StageRow).where(StageRow.event_id == event.id)).first()
     return found | ({"stage": _spans(row.facts)} if row is not None else {})
