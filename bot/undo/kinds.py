@@ -18,7 +18,7 @@ from bot.people.people import local_date
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
-from bot.week.load import current_event, day_set
+from bot.week.load import day_set, event_ahead
 from bot.week.snapshots import restore_days, restore_hold
 
 SIGNED = (DecisionStatus.APPROVED, DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -59,9 +59,12 @@ def _nothing_more(turn: Turn, _coach: Person, _profile: AthleteProfile, _row: Hi
 
 
 def _version_is_there(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """Also that of an event which still waits."""
     earlier = _earlier_version(turn.session, row)
-    event = current_event(turn.session, profile.person_id)
-    return earlier is not None and event is not None and earlier.event_id == event.id
+    return (
+        earlier is not None
+        and event_ahead(turn.session, profile.person_id, earlier.event_id) is not None
+    )
 
 
 def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow | None:
