@@ -67,14 +67,11 @@ def first_page(of: Of) -> Buttons:
         ],
         [button(words.why_button(), "why"), button(words.hand_button(), "hand")],
         [button(hold_words.hold_button(), "hold"), freezing],
-        [] if of.own else [button(words.message_button(of.name), "message")],
         [
-            *(
-                Button(words_pages.page_button(key), f"c:page:{number}:{key}")
-                for key in PAGES
-            ),
+            *([] if of.own else [button(words.message_button(of.name), "message")]),
             button(food_words.button(), "food"),
         ],
+        [Button(words_pages.page_button(key), f"c:page:{number}:{key}") for key in PAGES],
         [Button(words.roster_button(), "c:roster:0")],
     ]  # fmt: skip
     if of.profile.status == AthleteStatus.DOCTOR_FIRST:
