@@ -436,3 +436,9 @@ def test_a_template_holds_the_look_and_a_class_by_height_for_the_new_athletes_ow
     assert isinstance(weigh_in, dict)
     assert weigh_in["cap_kg"] == pytest.approx(height_cm - 100 + 4, abs=0.05)
     assert asked_for(team, number)["look"] is not None
+
+
+def test_the_card_of_somebody_without_an_event_begins_with_setting_one(team: Team) -> None:
+    (number,) = newcomers(team, "Nia")
+    (card,) = team.coach.presses(f"c:card:{number}")
+    assert list(card.buttons.values())[:2] == [f"c:setup:{number}", f"c:event:{number}"]

@@ -42,7 +42,7 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
     lines = _card_lines(turn, coach, profile, seen)
     buttons = [
         *card_lines.open_buttons(turn.session, profile, seen, own=own),
-        *pages.first_page(pages.of_card(turn, coach, profile)),
+        *pages.first_page(pages.of_card(turn, coach, profile), set_up=seen.event is not None),
     ]
     return words.card(name, lines), buttons
 

@@ -51,15 +51,18 @@ class Of:
         return Button(label, f"c:{view}:{self.profile.person_id}")
 
 
-def first_page(of: Of) -> Buttons:
-    """What a morning needs, and the way to the other pages."""
+def first_page(of: Of, *, set_up: bool) -> Buttons:
+    """What a morning needs, and the way to the other pages; before an event is set, that first."""
     number, button = of.profile.person_id, of.button
     freezing = (
         button(alert_words.lift_button(), "lift")
         if of.profile.frozen_at is not None
         else button(words.freeze_button(), "freeze")
     )
+    begin = [button(common.setup_button(), "setup"), button(common.event_button(), "event")]
     rows = [
+        [] if set_up else begin,
+        [button(learnt_button(), "learnt")] if of.learnt else [],
         [
             *([] if of.own else [button(eye_words.eye_button(), "eye")]),
             button(photo_words.photos_button(), "photos"),
@@ -91,7 +94,6 @@ def _plan(of: Of) -> Buttons:
         [
             button(common.setup_button(), "setup"),
             button(replay_words.button(), "whatif"),
-            *([button(learnt_button(), "learnt")] if of.learnt else []),
         ],
         [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
     ]

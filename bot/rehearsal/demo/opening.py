@@ -57,7 +57,6 @@ COACH_SETS = Act(
         Says(COACH, "/roster"),
         Reads(COACH, "Needs you: set the event"),
         Presses(COACH, "Orla"),
-        Presses(COACH, "Event …"),
         Presses(COACH, "Event"),
         Presses(COACH, "A show"),
         Says(COACH, "31 October"),
