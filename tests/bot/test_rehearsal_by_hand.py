@@ -61,7 +61,7 @@ def test_an_edited_message_changes_its_answer(morning: str) -> None:
 def test_the_coachs_side_is_played_in_a_chat_of_its_own(morning: str) -> None:
     assert "You play Aino (coach) now." in morning
     assert re.search(r"\n {6}09:0\d  Brimline > Aino \(coach\)\n {8}Roster: 1 athlete", morning)
-    assert "[Orla]" in morning and "#1 Event" in morning
+    assert "[Orla]" in morning and "#1 What I see" in morning
 
 
 def test_the_week_is_shown_as_a_table(morning: str) -> None:
