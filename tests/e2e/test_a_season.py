@@ -310,15 +310,18 @@ def moved_classes(session: Session) -> list[str]:
 
 
 def caps_untold(coach: Someone, session: Session) -> list[str]:
-    """Whoever can't make the cap: kept with that show alone, and told to the coach, without a drop of
-    water being cut for it."""
+    """Whoever can't make the cap: it is kept with that show alone, and the coach is told days ahead
+    what can't be made safely. What is told of several in one minute stands in one message.
+    """
     found = []
     for name in MANY:
         asked = [row.day for row in _events(session, name) if row.asks.get("weigh_in")]
         told = [
-            text for text in coach.texts
-            if text.startswith(f"{name}. Weigh-in") and "can't be made safely" in text
-            and "Don't cut water or salt" in text
+            part
+            for text in coach.texts
+            for part in text.split("\n\n")
+            if part.startswith(f"{name}. Weigh-in") and "can't be made safely" in part
+            and "Don't cut water or salt" in part
         ]  # fmt: skip
         if asked != [WEIGHS_IN] or not told:
             found.append(f"{name}: {asked}, told {len(told)} times")
