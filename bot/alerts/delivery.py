@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words
+from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
@@ -17,6 +18,7 @@ from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
@@ -243,7 +245,7 @@ def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
 
 
 def acknowledge_button(row: AlertRow) -> Button:
-    return Button(words.acknowledge_button(), f"alert:ack:{row.id}")
+    return Button(words.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))
 
 
 def _pace(row: AlertRow) -> Pace:

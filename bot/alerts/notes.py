@@ -12,6 +12,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
+from bot.core.cards import MESSAGE
 from bot.core.context import Context
 from bot.core.outbox import TEXT_LIMIT, Button, edit
 from bot.core.turn import Turn
@@ -253,7 +254,7 @@ def _stretch(athlete: Person, notes: list[CoachNote]) -> str:
 
 
 def _reply_button(athlete: Person) -> Button:
-    return Button(common.reply_button(), f"c:message:{athlete.id}:here")
+    return Button(common.reply_button(), MESSAGE(id_of(athlete), "here"))
 
 
 def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:

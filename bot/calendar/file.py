@@ -17,6 +17,7 @@ from bot.calendar import words
 from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
 from bot.core.callbacks import answer
+from bot.core.cards import OnCalendar
 from bot.core.context import Document
 from bot.core.outbox import send_document
 from bot.core.turn import Act, OnAthlete, Turn
@@ -50,10 +51,9 @@ def command(turn: Act) -> None:
     _send_all(turn, turn.person)
 
 
-def tapped(turn: Act) -> None:
-    """Button "cal:get:ATHLETE", for the athlete and for their coach."""
-    view, number = (*turn.arguments, "", "")[:2]
-    known = int(number) if number.isdigit() and view == "get" else 0
+def tapped(turn: Act, pressed: OnCalendar) -> None:
+    """For the athlete and for their coach."""
+    known = pressed.athlete
     if turn.person.id == known and profile_of(turn.session, known) is not None:
         answer(turn)
         _send(turn, turn.person, _profile(turn, known))

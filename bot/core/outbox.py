@@ -13,13 +13,13 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
+from bot.core.buttons import NO_DATA, CallbackData
 from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.words.languages import language
 from bot.words.tables import END, START
 
 TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
-CALLBACK_DATA_LIMIT_BYTES = 64
 MOST_IN_AN_ALBUM = 10
 #: States of a row whose message has reached its chat, or may have.
 ARRIVED = ("sending", "sent")
@@ -27,15 +27,13 @@ ARRIVED = ("sending", "sent")
 
 @dataclass(frozen=True, slots=True)
 class Button:
-    """A button under a message: what it says, and what comes back when it is tapped."""
+    """A button under a message: what it says, and what comes back when it is tapped (a `Route`)."""
 
     label: str
-    data: str = ""
+    data: CallbackData = NO_DATA
     url: str = ""
 
     def __post_init__(self) -> None:
-        if len(self.data.encode()) > CALLBACK_DATA_LIMIT_BYTES:
-            raise ValueError("a button's data may hold 64 bytes at most")
         if bool(self.data) == bool(self.url):
             raise ValueError("a button has either data or an address")
 

@@ -10,6 +10,7 @@ from bot.core.callbacks import answer
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
+from bot.debrief.buttons import ASK_PLACING
 from bot.debrief.flow import PLACING
 from bot.debrief.past_week import BehindWeek, newest_behind
 from bot.debrief.rows import debrief_row
@@ -44,7 +45,7 @@ def show(turn: OnAthlete) -> None:
         return
     buttons: Buttons = ()
     if found.event.kind == "show":
-        placing = Button(words_deeper.placing_button(), f"c:placing:{turn.profile.person_id}")
+        placing = Button(words_deeper.placing_button(), ASK_PLACING(turn.profile.person_id))
         buttons = [[placing]]
     text = _text(turn.session, turn.profile, found, words.head(
         name, found.event.kind, found.event.day, own=own

@@ -17,6 +17,7 @@ from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
+from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.decision.words_outlook import outlook_line
 from bot.decision.words_reasons import reason
@@ -497,12 +498,13 @@ def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> 
 def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:
     """Under a target: change an answer, say that something is off; first what has to be asked again."""
     again = [
-        [Button(words.ask_again_button(key), f"k:one:{checkin_id}:{key}")] for key in ask_again
+        [Button(words.ask_again_button(key), ON_ANSWERS(ChangeDo.ONE, checkin_id, key))]
+        for key in ask_again
     ]
     return [
         *again,
         [
-            Button(words.change_button(), f"k:change:{checkin_id}"),
-            Button(words.off_button(), f"k:off:{checkin_id}"),
+            Button(words.change_button(), ON_ANSWERS(ChangeDo.CHANGE, checkin_id)),
+            Button(words.off_button(), ON_ANSWERS(ChangeDo.OFF, checkin_id)),
         ],
     ]

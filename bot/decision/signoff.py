@@ -13,6 +13,7 @@ from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.decision import words_signoff as words
 from bot.decision import words_target as athlete_words
+from bot.decision.buttons import SIGN, Say
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
@@ -22,6 +23,7 @@ from bot.people.desk import clock_for
 from bot.people.people import get_person, person_in_chat, profile_of, speaking_to
 from bot.people.rights import signers
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
@@ -241,7 +243,7 @@ def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> da
 def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
     assert row.carb_g is not None
     return [
-        [Button(words.approve_button(row.carb_g, own=own), f"sign:approve:{row.id}")],
-        [Button(words.other_button(), f"sign:other:{row.id}")],
-        [Button(words.keep_button(plan_g(row)), f"sign:keep:{row.id}")],
+        [Button(words.approve_button(row.carb_g, own=own), SIGN(Say.APPROVE, id_of(row)))],
+        [Button(words.other_button(), SIGN(Say.OTHER, id_of(row)))],
+        [Button(words.keep_button(plan_g(row)), SIGN(Say.KEEP, id_of(row)))],
     ]

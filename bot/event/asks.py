@@ -9,10 +9,12 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import words_asks as words
+from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import TARGET_LOOK, USUAL, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
@@ -48,10 +50,10 @@ def show(turn: OnAthlete) -> None:
         turn, _view(turn, turn.profile, event),
         [
             [
-                Button(words.look_button(), f"c:asks-look:{number}"),
-                Button(words.weigh_in_button(), f"c:asks-weigh:{number}"),
+                Button(words.look_button(), ASKS_LOOK(number)),
+                Button(words.weigh_in_button(), ASKS_WEIGH_IN(number)),
             ],
-            [Button(plan_words.back_button(), f"c:card:{number}")],
+            [Button(plan_words.back_button(), CARD(number))],
         ],
     )  # fmt: skip
 

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 from bot.core.outbox import Button, edit
 from bot.core.turn import Turn
 from bot.eye import view, words
+from bot.eye.buttons import EYE
 from bot.people.people import get_person, speaking_to
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -43,7 +44,7 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
         )  # fmt: skip
         return
     names = [
-        Button(get_person(turn.session, athlete).first_name, f"c:eye:{athlete}:{on}")
+        Button(get_person(turn.session, athlete).first_name, EYE(athlete, on))
         for athlete, on in waiting[:MOST_NAMED]
     ]
     with speaking_to(coach):

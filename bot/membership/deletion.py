@@ -18,6 +18,7 @@ from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON
 from bot.membership import told_others
 from bot.membership import words_deletion as words
+from bot.membership.buttons import GONE, IsSure, Sure
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.people import forget_kept, get_person, profile_of
 from bot.people.rights import others_coaching
@@ -39,17 +40,17 @@ def ask(turn: Act) -> None:
     assert profile is not None
     coach = get_person(turn.session, profile.coach_id)
     text = words.ask(coach.first_name, own=coach.id == turn.person.id)
-    yes, no = Button(words.yes_button(), "gone:yes"), Button(words.no_button(), "gone:no")
+    yes, no = Button(words.yes_button(), GONE(Sure.YES)), Button(words.no_button(), GONE(Sure.NO))
     say_to(turn, turn.person, text, buttons=[[yes, no]])
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "gone:yes" and "gone:no"."""
+def tapped(turn: Act, pressed: IsSure) -> None:
+    """The second tap."""
     answer(turn)
     profile = profile_of(turn.session, turn.person.id)
     if profile is None:
         rewrite(turn, words.nothing_there())
-    elif turn.arguments == ["yes"]:
+    elif pressed.sure is Sure.YES:
         _delete(turn, turn.person, profile)
     else:
         rewrite(turn, words.kept())

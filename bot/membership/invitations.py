@@ -20,6 +20,7 @@ from bot.dialogue.asking import open_question
 from bot.membership import ending, second_coach
 from bot.membership import words_invitations as words
 from bot.membership import words_second as second_words
+from bot.membership.buttons import CONTACT_REMOVE
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
 from bot.membership.open_matters import open_matters
@@ -96,7 +97,7 @@ def invite_contact(turn: Act) -> None:
     """/contact"""
     contact = _contact_of(turn.session, turn.person)
     buttons: Buttons = (
-        [[Button(words.remove_contact_button(contact.first_name), "contact:remove")]]
+        [[Button(words.remove_contact_button(contact.first_name), CONTACT_REMOVE())]]
         if contact
         else []
     )

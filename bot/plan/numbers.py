@@ -8,15 +8,29 @@ from datetime import timedelta
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import (
+    CARD,
+    DRAFT,
+    EVENT,
+    LIMITS,
+    PLAN,
+    PLAN_SHEET,
+    SEASON,
+    SETUP,
+    TEMPLATES,
+    OfEvent,
+)
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.gate import ask_first, look_over, new_findings
 from bot.plan.planning import (
+    THE_ONE,
     counts_now,
     days_follow_plan,
     meant_event,
@@ -34,13 +48,13 @@ from engine.planning.phases import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 
-def show_plan(turn: OnAthlete) -> None:
+def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """The plan as a table, a button a day; where there is none, what comes first.
 
-    "c:plan:ATHLETE:EVENT" is that of an event ahead, to look at or draft anew.
+    With an event ahead, the plan that is meant for it, to look at or draft anew.
     """
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed)
     row = plan_row(turn.session, event) if event is not None else None
     if event is None or row is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -63,21 +77,21 @@ def show_plan(turn: OnAthlete) -> None:
 
 def _buttons_ahead(profile: AthleteProfile, event: EventRow) -> Buttons:
     """What can be done with the plan of an event that still waits."""
-    number = f"{profile.person_id}:{event.id}"
+    number = profile.person_id
     return [
         [
-            Button(words.new_draft_button(), f"c:draft:{number}"),
-            Button(words.limits_button(), f"c:limits:{number}"),
-            Button(words.back_button(), f"c:season:{profile.person_id}"),
+            Button(words.new_draft_button(), DRAFT(number, event.id)),
+            Button(words.limits_button(), LIMITS(number, event.id)),
+            Button(words.back_button(), SEASON(profile.person_id)),
         ]
     ]
 
 
-def show_day(turn: OnAthlete) -> None:
+def show_day(turn: OnAthlete, pressed: OfDay) -> None:
     """One day of the plan, a button a number."""
-    found = _day_of(turn.session, turn.profile, turn.arguments)
+    found = _day_of(turn.session, turn.profile, pressed.days_out)
     if found is None:
-        show_plan(turn.on(turn.profile))
+        show_plan(turn)
         return
     event, plan, days_out = found
     target = as_ever(plan, baseline_of(turn.profile)).day(days_out)
@@ -87,27 +101,24 @@ def show_day(turn: OnAthlete) -> None:
     keys = [key for key in words.FIELDS if key != "phase" or days_out > 0]
     buttons = [
         [
-            Button(words.field_button(key), f"c:num:{turn.profile.person_id}:{days_out}:{key}")
+            Button(words.field_button(key), NUMBER(turn.profile.person_id, days_out, key))
             for key in keys[i : i + 3]
         ]
         for i in range(0, len(keys), 3)
     ]
     back = [
-        Button(review_words.total_button(), f"c:kcal:{turn.profile.person_id}:{days_out}"),
-        Button(words.back_button(), f"c:plan:{turn.profile.person_id}"),
+        Button(review_words.total_button(), TOTAL(turn.profile.person_id, days_out)),
+        Button(words.back_button(), PLAN(turn.profile.person_id)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
     rewrite(turn, text, [*buttons, back])
 
 
-def ask_number(turn: OnAthlete) -> None:
+def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
     """A button under a day: ask for the new number."""
-    found, key = (
-        _day_of(turn.session, turn.profile, turn.arguments),
-        (turn.arguments[1] if len(turn.arguments) > 1 else ""),
-    )
-    if found is None or key not in words.FIELDS:
-        show_plan(turn.on(turn.profile))
+    found, key = _day_of(turn.session, turn.profile, pressed.days_out), pressed.field
+    if found is None or key is None or key not in words.FIELDS:
+        show_plan(turn)
         return
     event, plan, days_out = found
     if event.day - timedelta(days=days_out) < local_date(turn.profile, turn.context):
@@ -197,8 +208,8 @@ def number_is_live(
         "\n\n".join(part for part in parts if part),
         buttons=[
             [
-                Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}"),
-                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+                Button(words.day_button(days_out), DAY(profile.person_id, days_out)),
+                Button(words.see_plan_button(), PLAN(profile.person_id)),
             ]
         ],
     )
@@ -213,14 +224,14 @@ def first_things_first(
 ) -> None:
     """Say what has to be set before there is anything to see here, with its button."""
     if event is None:
-        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        button = Button(common.event_button(), EVENT(profile.person_id))
         text = words.event_first()
     else:
-        button = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        button = Button(common.draft_plan_button(), DRAFT(profile.person_id))
         text = words.plan_first()
-    buttons = [button, Button(common.setup_button(), f"c:setup:{profile.person_id}")]
+    buttons = [button, Button(common.setup_button(), SETUP(profile.person_id))]
     if event is not None:
-        buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
+        buttons.append(Button(template_words.use_button(), TEMPLATES(profile.person_id)))
     say_to(turn, coach, text, buttons=[buttons])
 
 
@@ -245,33 +256,32 @@ def _open_number(
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:
     days = [
-        Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}")
+        Button(words.day_button(days_out), DAY(profile.person_id, days_out))
         for days_out in PLAN_DAYS
     ]
     return [
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), f"c:review:{profile.person_id}"),
-            Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
-            Button(words.limits_button(), f"c:limits:{profile.person_id}"),
-            Button(words.back_button(), f"c:card:{profile.person_id}"),
+            Button(review_words.review_button(), REVIEW(profile.person_id)),
+            Button(words.new_draft_button(), DRAFT(profile.person_id)),
+            Button(words.limits_button(), LIMITS(profile.person_id)),
+            Button(words.back_button(), CARD(profile.person_id)),
         ],
         [
-            Button(common.sheet_button(), f"c:sheet:{profile.person_id}"),
-            Button(template_words.save_button(), f"c:tpl-save:{profile.person_id}"),
-            Button(template_words.use_button(), f"c:tpl:{profile.person_id}"),
+            Button(common.sheet_button(), PLAN_SHEET(profile.person_id)),
+            Button(template_words.save_button(), TEMPLATE_SAVE(profile.person_id)),
+            Button(template_words.use_button(), TEMPLATES(profile.person_id)),
         ],
     ]
 
 
 def _day_of(
-    session: Session, profile: AthleteProfile, rest: list[str]
+    session: Session, profile: AthleteProfile, days_out: int | None
 ) -> tuple[EventRow, PeakPlan, int] | None:
     """The event, its plan and the day out that a button names; None where they are not there."""
     event = current_event(session, profile.person_id)
     plan = current_plan(session, event) if event is not None else None
-    named = rest[0] if rest else ""
-    if event is None or plan is None or not named.isdigit() or plan.day(int(named)) is None:
+    if event is None or plan is None or days_out is None or plan.day(days_out) is None:
         return None
-    return event, plan, int(named)
+    return event, plan, days_out

@@ -8,6 +8,7 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer
+from bot.core.cards import LIMITS, PLAN, OfEvent
 from bot.core.context import Context
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -46,24 +47,26 @@ from engine.planning.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
+#: The event that counts.
+THE_ONE = OfEvent()
+
 
 def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> str:
     days_out = (event.day - local_date(profile, context)).days
     return words.event_line(event.kind, event.day, event.zone, days_out)
 
 
-def ask_draft(turn: OnAthlete) -> None:
-    """Draft a plan from a shape and the athlete's body mass; "c:draft:ATHLETE:EVENT" for one ahead."""
+def ask_draft(turn: OnAthlete, pressed: OfEvent) -> None:
+    """Draft a plan from a shape and the athlete's body mass, for an event ahead where one is named."""
     answer(turn)
     if has_measures(turn, turn.person, turn.profile):
-        open_draft(turn, turn.person, turn.profile, meant_event(turn))
+        open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed))
 
 
-def meant_event(turn: OnAthlete) -> EventRow | None:
-    """The event ahead that a button's last part names; the one that counts where it names none."""
-    number = turn.arguments[-1] if turn.arguments else ""
-    if number.isdigit():
-        return event_ahead(turn.session, turn.profile.person_id, int(number))
+def meant_event(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
+    """The event ahead that a button names; the one that counts where it names none."""
+    if pressed.event is not None:
+        return event_ahead(turn.session, turn.profile.person_id, pressed.event)
     return current_event(turn.session, turn.profile.person_id)
 
 
@@ -145,12 +148,12 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
-    number = f"{profile.person_id}" if counts else f"{profile.person_id}:{event.id}"
+    number, ahead = profile.person_id, None if counts else event.id
     following = (
-        Button(words.see_plan_button(), f"c:plan:{number}"),
+        Button(words.see_plan_button(), PLAN(number, ahead)),
         Button(
             words.see_limits_button() if was_complete else words.set_limits_button(),
-            f"c:limits:{number}",
+            LIMITS(number, ahead),
         ),
     )
     text = "\n\n".join(part for part in parts if part)
@@ -226,8 +229,8 @@ def say_problems(
         words.does_not_fit(problems, profile.volume_unit),
         buttons=[
             [
-                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
-                Button(words.see_limits_button(), f"c:limits:{profile.person_id}"),
+                Button(words.see_plan_button(), PLAN(profile.person_id)),
+                Button(words.see_limits_button(), LIMITS(profile.person_id)),
             ]
         ],
     )

@@ -25,6 +25,7 @@ from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.undo import stage as stage_back
 from bot.undo import words
+from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import may_be_taken_back, put_back
 from bot.week.load import checkin_row, current_week
 from engine.decision.decide import Outcome
@@ -55,17 +56,17 @@ def ask_undo(turn: OnAthlete) -> None:
         _ask(turn, turn.person, turn.profile, times, change, told, times=True)
 
 
-def undo(turn: OnAthlete) -> None:
+def undo(turn: OnAthlete, pressed: OfChange) -> None:
     """Put back what held before; the athlete reads a correction where the change had reached them."""
     answer(turn)
-    named, own = (turn.arguments or [""])[0], turn.person.id == turn.profile.person_id
+    named, own = pressed.change, turn.person.id == turn.profile.person_id
     times = stage_back.last_change(turn, turn.profile)
-    if times is not None and named == str(times.id):
+    if times is not None and named == times.id:
         told = stage_back.take_back(turn, turn.person, turn.profile, times)
         rewrite(turn, words.undone(told=told, own=own))
         return
     row = _last(turn.session, turn.profile)
-    if row is None or named != str(row.id) or not may_be_taken_back(turn, turn.profile, row):
+    if row is None or named != row.id or not may_be_taken_back(turn, turn.profile, row):
         rewrite(turn, words.undo_moved_on())
         return
     targets = _targets_since(turn.session, turn.profile, row)
@@ -112,8 +113,8 @@ def _ask(
         text,
         buttons=[
             [
-                Button(yes, f"c:undo-yes:{number}:{row.id}"),
-                Button(words.undo_no_button(), f"c:undo-no:{number}"),
+                Button(yes, UNDO_YES(number, id_of(row))),
+                Button(words.undo_no_button(), UNDO_NO(number)),
             ]
         ],
     )

@@ -22,7 +22,8 @@ from hypothesis.stateful import RuleBasedStateMachine, invariant, rule, run_stat
 from sqlmodel import col, select
 
 from bot.core.incoming import Kind, Media
-from bot.core.outbox import CALLBACK_DATA_LIMIT_BYTES, TEXT_LIMIT
+from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES
+from bot.core.outbox import TEXT_LIMIT
 from bot.features import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow

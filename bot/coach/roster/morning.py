@@ -11,6 +11,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.alerts.words_alert_causes import cause
+from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
     ASKED,
@@ -22,9 +23,12 @@ from bot.coach.roster.standing import (
     asked_at,
     decided_line,
 )
+from bot.core.cards import CARD
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons
+from bot.decision.buttons import Say
 from bot.decision.signoff import morning_line, plan_g
 from bot.decision.words_reasons import rule_name
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
@@ -308,13 +312,13 @@ def _buttons(session: Session, lines: Sequence[Line]) -> Buttons:
             continue
         approve = words_morning.approve_button(seen.person.first_name, row.carb_g)
         keep = words_morning.keep_button(plan_g(row))
-        buttons.append([Button(approve, f"m:approve:{row.id}")])
-        buttons.append([Button(keep, f"m:keep:{row.id}"), opener])
+        buttons.append([Button(approve, GLANCE(Say.APPROVE, id_of(row)))])
+        buttons.append([Button(keep, GLANCE(Say.KEEP, id_of(row))), opener])
     return [*buttons, *in_rows(openers)]
 
 
 def opening(seen: Seen) -> Button:
-    return Button(words.short(seen.person.first_name), f"c:card:{seen.profile.person_id}")
+    return Button(words.short(seen.person.first_name), CARD(seen.profile.person_id))
 
 
 def in_rows(buttons: Sequence[Button]) -> Buttons:

@@ -1,0 +1,39 @@
+"""Decision: its buttons and what they carry."""
+
+from __future__ import annotations
+
+from enum import StrEnum
+from typing import NamedTuple
+
+from bot.core.buttons import CardRoute, Nothing, Route
+
+
+class Say(StrEnum):
+    APPROVE = "approve"
+    OTHER = "other"
+    KEEP = "keep"
+
+
+class OnProposal(NamedTuple):
+    say: Say
+    decision: int
+
+
+class ChangeDo(StrEnum):
+    CHANGE = "change"
+    OFF = "off"
+    ONE = "one"
+
+
+class OnAnswers(NamedTuple):
+    """What is to be done to the answers of a check-in; `key` is the one that is asked again."""
+
+    do: ChangeDo
+    checkin: int
+    key: str | None = None
+
+
+SIGN = Route("sign", OnProposal)
+ON_ANSWERS = Route("k", OnAnswers)
+HOLD = CardRoute("hold", Nothing)
+HOLD_END = CardRoute("hold-end", Nothing)
