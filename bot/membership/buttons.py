@@ -18,6 +18,20 @@ class IsSure(NamedTuple):
     sure: Sure
 
 
+class Gone(StrEnum):
+    YES = "yes"
+    NO = "no"
+    ALL = "all"
+    ALL_YES = "all-yes"
+
+
+class IsGone(NamedTuple):
+    """`mark`: what was foreseen of deleting all, for the second tap on it."""
+
+    what: Gone
+    mark: str | None = None
+
+
 class Language(NamedTuple):
     """A code, or the word for following Telegram's own setting."""
 
@@ -25,7 +39,7 @@ class Language(NamedTuple):
 
 
 LEAVE = Route("leave", IsSure)
-GONE = Route("gone", IsSure)
+GONE = Route("gone", IsGone)
 CONTACT_REMOVE = Route("contact:remove", Nothing)
 MORE = Route("more:ask", Nothing)
 LANGUAGE = Route("lang", Language)

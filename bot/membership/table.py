@@ -29,7 +29,9 @@ FEATURE = Feature(
     id="membership",
     commands=(
         Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
-        Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu, rank=120),
+        Command(
+            "delete_my_data", ANYONE_KNOWN, deletion.ask, deletion_words.deletion_menu, rank=120
+        ),
         Command(
             "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
         ),
@@ -43,7 +45,7 @@ FEATURE = Feature(
     ),
     taps=(
         tap(buttons.LEAVE, ATHLETE, leaving.tapped),
-        tap(buttons.GONE, ATHLETE, deletion.tapped),
+        tap(buttons.GONE, ANYONE_KNOWN, deletion.tapped),
         tap(buttons.CONTACT_REMOVE, COACH, invitations.contact_tapped),
         tap(buttons.MORE, ATHLETE, later.tapped),
         tap(buttons.LANGUAGE, ANYONE_KNOWN, language.choose, words.not_there),
@@ -64,6 +66,10 @@ FEATURE = Feature(
         Registered(SECOND, invitations.second_given),
         Registered(CHANGE_COACH, invitations.coach_change_answered),
     ),
-    duties=(Duty(second_coach.OVER, second_coach.over), Duty(told_others.FORGET, told_others.due)),
+    duties=(
+        Duty(second_coach.OVER, second_coach.over),
+        Duty(told_others.FORGET, told_others.due),
+        Duty(told_others.FORGET_NAME, told_others.name_due),
+    ),
     after=(later.ask_for_new_events,),
 )

@@ -38,7 +38,7 @@ DECLARE = [HOUSE / "core" / "cards.py", *sorted(HOUSE.glob("*/buttons.py"))]
 DECLARE.remove(HOUSE / "core" / "buttons.py")
 
 #: Data of buttons as they stood in chats before there were declarations, one of each form.
-OLD = """
+TEXT = """
 alert:ack:1 c:ack:2:1 c:answers:2 c:asks-look:2 c:asks-weigh:2 c:asks:2 c:bridge:2:1 c:calendar:2
 c:card:2 c:closer:2 c:cmp:2 c:cmp:2:2027-05-01 c:cmp:2:2027-05-01:2027-05-06 c:day:2:3
 c:debrief-note:2 c:debrief:2 c:doctor-no:2 c:doctor-yes:2 c:doctor:2 c:draft:2 c:draft:2:1 c:end-no:2
@@ -57,15 +57,19 @@ c:tpl:2:1 c:undo-no:2 c:undo-yes:2:1 c:undo:2 c:weeks:2 c:weeks:2:carbs:1.2 c:we
 c:whatif-less:2:1:steady c:whatif-limit:2:1:step_g c:whatif-use:2:1:proposes c:whatif:2 c:whatif:2:1
 c:why:2 cal:get:2 contact:remove desk:digest desk:off desk:quiet desk:quiet-off desk:zone f:add
 f:ate:07:00 f:day f:else f:food:1 f:label f:list f:lock f:lock:1 f:mark:1:well f:missed:19:00 f:off:1
-f:shop f:swap f:swap:1 f:swap:1:2 f:swap:1:any f:take:rice f:times fl:all:csv fl:own:xlsx gone:no
-gone:yes k:change:1 k:off:1 k:one:1:weight_kg lang:auto lang:de leave:no leave:yes look:1:- look:1:flat
+f:shop f:swap f:swap:1 f:swap:1:2 f:swap:1:any f:take:rice f:times fl:all:csv fl:own:xlsx gone:all
+gone:all-yes:3f2a9c gone:no gone:yes k:change:1 k:off:1 k:one:1:weight_kg 
+lang:auto lang:de leave:no leave:yes look:1:- look:1:flat
 m:approve:1 m:keep:1 m:several:flat:0 m:several:flat:1 more:ask nb:xlsx ph:back:1 ph:cmp
 ph:cmp:2027-05-01 ph:cmp:2027-05-01:2027-05-06 ph:drop:1 ph:pick:1 ph:pose:1:front ph:see:2027-05-06
 ph:wipe ph:wipe-no ph:wipe-yes q:5:weight_kg:61.2 q:5:prompt_time:06:30 rd:again:2 rd:ask:2 rd:me
 rd:mine:2 rd:ok:1 rd:on:1 reply:1 set:prompt_time sign:approve:1 sign:keep:1 sign:other:1 st:day:2
 st:late:2:-30 st:late:2:30 st:off-yes:2 st:off:2 st:set:2 st:top:2:9:0 st:top:2:9:25 st:top:2:9:12.5
 su:one:2 su:sheet:xlsx tpl:del-yes:1 tpl:del:1 tpl:keep:1 wks wks:carbs:1.2
-""".split()
+"""
+
+
+OLD = TEXT.split()
 
 
 @pytest.fixture

@@ -58,7 +58,7 @@ MAY_SEND: dict[str, set[str]] = {
     "checkin": ATHLETES, "today": ATHLETES, "week": ATHLETES, "chart": ATHLETES, "picture": ATHLETES,
     "why": ATHLETES, "past": ATHLETES, "weeks": ATHLETES, "season": ATHLETES,
     "photos": ATHLETES, "settings": ATHLETES,
-    "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": ATHLETES,
+    "pause": ATHLETES, "resume": ATHLETES, "delete_my_data": KNOWN,
     "leave": ATHLETES, "write": ATHLETES,
     "food": ATHLETES, "travel": ATHLETES,
     "stage": ATHLETES | COACHING, "late": ATHLETES | COACHING, "calendar": ATHLETES | COACHES,
@@ -92,7 +92,7 @@ MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "leave": ("leave:no", None, ATHLETES),
-    "gone": ("gone:no", None, ATHLETES),
+    "gone": ("gone:no", None, KNOWN),
     "f": ("f:list", None, ATHLETES),
     "f:swap": ("f:swap:1", "f:swap:9999", set()),  # the list of foods is empty
     "f:lock": ("f:lock:1", "f:lock:9999", set()),
