@@ -7,8 +7,7 @@ from enum import StrEnum
 from typing import NamedTuple
 
 from bot.core.buttons import CardRoute, Nothing, Route
-from bot.core.cards import OfRow
-from bot.decision.buttons import OnProposal
+from bot.core.cards import OfRow, OnProposal
 from engine.values.case import ForecastUse
 
 

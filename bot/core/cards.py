@@ -49,6 +49,17 @@ class Page(NamedTuple):
     shown: str | None = None
 
 
+class Say(StrEnum):
+    APPROVE = "approve"
+    OTHER = "other"
+    KEEP = "keep"
+
+
+class OnProposal(NamedTuple):
+    say: Say
+    decision: int
+
+
 class AtLook(NamedTuple):
     """How a day looked, of that event; "-" where the coach leaves it open."""
 
@@ -81,3 +92,4 @@ UNDO = CardRoute("undo", Nothing)
 LOOK = Route("look", AtLook)
 CALENDAR_FILE = Route("cal", OnCalendar)
 ROSTER = Route("c:roster", Page)
+SIGN = Route("sign", OnProposal)

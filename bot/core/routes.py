@@ -55,13 +55,14 @@ class Tap:
 class View:
     """A declared view of an athlete's card and what runs with its fields (`view` makes one).
 
-    The athlete is the coach's own, or one that they stand in for with full rights.
+    Where the fields cannot be read, `instead` runs, or it is answered with `unreadable`. The athlete is the coach's own, or one that they stand in for with full rights.
     """
 
     name: str
     read: Callable[[list[str]], Any]
     run: Callable[[OnAthlete, Any], None]
     unreadable: Sentence | None = None
+    instead: Callable[[OnAthlete], None] | None = None
     first_coach_only: bool = False  # no stand-in may do it
 
 
@@ -99,6 +100,7 @@ def view(
     run: Callable[[OnAthlete], None],
     unreadable: Sentence | None = None,
     *,
+    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View: ...
 
@@ -109,6 +111,7 @@ def view(
     run: Callable[[OnAthlete, F], None],
     unreadable: Sentence | None = None,
     *,
+    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View: ...
 
@@ -118,11 +121,12 @@ def view(
     run: Callable[..., None],
     unreadable: Sentence | None = None,
     *,
+    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View:
     """Bind a view of a card to what it does."""
     run = _with_fields(run, route.bare)
-    return View(route.view, route.of, run, unreadable, first_coach_only)
+    return View(route.view, route.of, run, unreadable, instead, first_coach_only)
 
 
 def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], None]:

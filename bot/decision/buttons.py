@@ -8,17 +8,6 @@ from typing import NamedTuple
 from bot.core.buttons import CardRoute, Nothing, Route
 
 
-class Say(StrEnum):
-    APPROVE = "approve"
-    OTHER = "other"
-    KEEP = "keep"
-
-
-class OnProposal(NamedTuple):
-    say: Say
-    decision: int
-
-
 class ChangeDo(StrEnum):
     CHANGE = "change"
     OFF = "off"
@@ -33,7 +22,6 @@ class OnAnswers(NamedTuple):
     key: str | None = None
 
 
-SIGN = Route("sign", OnProposal)
 ON_ANSWERS = Route("k", OnAnswers)
 HOLD = CardRoute("hold", Nothing)
 HOLD_END = CardRoute("hold-end", Nothing)

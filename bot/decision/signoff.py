@@ -8,12 +8,12 @@ from datetime import datetime, time, timedelta
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
+from bot.core.cards import SIGN, Say
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
 from bot.decision import words_signoff as words
 from bot.decision import words_target as athlete_words
-from bot.decision.buttons import SIGN, Say
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen

@@ -9,10 +9,10 @@ from sqlmodel import Session, select
 
 from bot.alerts.notes import quiet_now
 from bot.core.callbacks import answer
+from bot.core.cards import OnProposal, Say
 from bot.core.turn import Act, Turn
 from bot.decision import deciding
 from bot.decision import words_signoff as words
-from bot.decision.buttons import OnProposal, Say
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.signoff import is_small_step, plan_g, settle, stands_g
 from bot.dialogue import asking

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from bot.core import cards
 from bot.core.routes import COACHING, Duty, tap, view
 from bot.decision import buttons, holding, signoff, signoff_taps, words_signoff
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
@@ -11,7 +12,7 @@ from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="decision",
-    taps=(tap(buttons.SIGN, COACHING, signoff_taps.sign_tapped, words_signoff.not_your_decision),),
+    taps=(tap(cards.SIGN, COACHING, signoff_taps.sign_tapped, words_signoff.not_your_decision),),
     on_card=(
         view(buttons.HOLD, holding.ask_hold),
         view(buttons.HOLD_END, holding.end_hold),

@@ -10,9 +10,8 @@ from sqlmodel import Session, col, select
 from bot.alerts import notes
 from bot.alerts.buttons import ALERT
 from bot.core.buttons import card_of
-from bot.core.cards import MESSAGE, ROSTER
+from bot.core.cards import MESSAGE, ROSTER, SIGN
 from bot.core.incoming import Incoming
-from bot.decision.buttons import SIGN
 from bot.direct.buttons import REPLY
 from bot.people.people import own_athlete, profile_of
 from bot.store.base import id_of

@@ -19,9 +19,8 @@ from sqlmodel import Session, col, select
 from bot.alerts.buttons import ALERT
 from bot.core import agenda
 from bot.core.buttons import card_of
-from bot.core.cards import ROSTER
+from bot.core.cards import ROSTER, SIGN
 from bot.core.turn import Turn
-from bot.decision.buttons import SIGN
 from bot.dialogue.asking import ANSWER
 from bot.store.batches import batches
 from bot.store.tables import metadata

@@ -25,8 +25,7 @@ from bot.core.buttons import (
     card_of,
     on_card,
 )
-from bot.core.cards import PLAN, OfEvent
-from bot.decision.buttons import OnProposal, Say
+from bot.core.cards import PLAN, OfEvent, OnProposal, Say
 from bot.dialogue.asking import ANSWER
 from bot.doors import TAPS
 from bot.features import ON_CARD
@@ -58,7 +57,7 @@ c:whatif-less:2:1:steady c:whatif-limit:2:1:step_g c:whatif-use:2:1:proposes c:w
 c:why:2 cal:get:2 contact:remove desk:digest desk:off desk:quiet desk:quiet-off desk:zone f:add
 f:ate:07:00 f:day f:else f:food:1 f:label f:list f:lock f:lock:1 f:mark:1:well f:missed:19:00 f:off:1
 f:shop f:swap f:swap:1 f:swap:1:2 f:swap:1:any f:take:rice f:times fl:all:csv fl:own:xlsx gone:all
-gone:all-yes:3f2a9c gone:no gone:yes k:change:1 k:off:1 k:one:1:weight_kg 
+gone:all-yes:3f2a9c gone:no gone:yes k:change:1 k:off:1 k:one:1:weight_kg
 lang:auto lang:de leave:no leave:yes look:1:- look:1:flat
 m:approve:1 m:keep:1 m:several:flat:0 m:several:flat:1 more:ask nb:xlsx ph:back:1 ph:cmp
 ph:cmp:2027-05-01 ph:cmp:2027-05-01:2027-05-06 ph:drop:1 ph:pick:1 ph:pose:1:front ph:see:2027-05-06

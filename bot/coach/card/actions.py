@@ -8,10 +8,9 @@ from bot.coach import words
 from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
 from bot.core.callbacks import answer, ask_sure, rewrite
-from bot.core.cards import OfRow
+from bot.core.cards import OfRow, OnProposal
 from bot.core.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
-from bot.decision.buttons import OnProposal
 from bot.decision.deciding import latest_decision
 from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding

@@ -11,9 +11,9 @@ from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.buttons import ACKNOWLEDGE, SIGN
 from bot.coach.roster.standing import Decided, Seen
+from bot.core.cards import Say
 from bot.core.outbox import Button, Buttons
 from bot.decision import words_signoff as signoff_words
-from bot.decision.buttons import Say
 from bot.decision.signoff import plan_g
 from bot.eye import words as eye_words
 from bot.membership import words_second as second_words

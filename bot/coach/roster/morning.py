@@ -23,9 +23,8 @@ from bot.coach.roster.standing import (
     asked_at,
     decided_line,
 )
-from bot.core.cards import CARD
+from bot.core.cards import CARD, Say
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons
-from bot.decision.buttons import Say
 from bot.decision.signoff import morning_line, plan_g
 from bot.decision.words_reasons import rule_name
 from bot.store.base import id_of

@@ -9,11 +9,10 @@ from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
 from bot.coach.roster.standing import look, standing
 from bot.core.callbacks import answer, rewrite
-from bot.core.cards import ROSTER
+from bot.core.cards import ROSTER, OnProposal
 from bot.core.cards import Page as Paged
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
 from bot.core.turn import Act, Turn
-from bot.decision.buttons import OnProposal
 from bot.decision.signoff_taps import sign_tapped
 from bot.people import desk
 from bot.people.people import get_person, own_athlete
