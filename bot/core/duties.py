@@ -14,7 +14,9 @@ from bot.core.clock import Clock
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
+from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction
+from bot.store.tables.traffic import AgendaRow
 
 AT_ONCE = 20
 
@@ -51,19 +53,21 @@ class Duties:
         with claiming(self._engine) as session:
             claimed = agenda.claim_due(session, self._clock.now(), AT_ONCE)
         for row in claimed:
-            assert row.id is not None
-            self._do(row.id, row.kind)
+            self._do(row)
         return len(claimed)
 
-    def _do(self, row_id: int, kind: str) -> None:
+    def _do(self, claimed: AgendaRow) -> None:
+        row_id, kind = id_of(claimed), claimed.kind
+
         def work(session: Session) -> None:
+            self._use_cases.hold_duty(session, claimed)
             context = self._context()
             row = agenda.take(session, row_id, context.now)
             if row is not None:
                 self._use_cases.due(Turn(session, context), row)
 
         try:
-            in_transaction(self._engine, work)
+            in_transaction(self._engine, work, locked=self._use_cases.hold_their_people)
         except Exception:
             _log.exception("a duty failed and is put off", agenda_id=row_id, kind=kind)
             with claiming(self._engine) as session:

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session, col, select
+from sqlalchemy import bindparam
+from sqlmodel import Session, select
 
 from bot.core.buttons import NO_DATA, CallbackData
 from bot.store.tables.traffic import OutboxRow, Urgency
@@ -23,6 +24,12 @@ CAPTION_LIMIT = 1024
 MOST_IN_AN_ALBUM = 10
 #: States of a row whose message has reached its chat, or may have.
 ARRIVED = ("sending", "sent")
+
+
+_WAITING = select(OutboxRow).where(
+    OutboxRow.topic == bindparam("topic"), OutboxRow.status == "waiting"
+)
+_SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,10 +189,7 @@ def set_menu(
 
 def drop_waiting(session: Session, topic: str) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
-    waiting = select(OutboxRow).where(
-        col(OutboxRow.topic) == topic, col(OutboxRow.status) == "waiting"
-    )
-    for row in session.exec(waiting):
+    for row in session.exec(_WAITING, params={"topic": topic}).all():
         row.status = "dropped"
         session.add(row)
 
@@ -203,7 +207,7 @@ def _put(
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     if dedupe is not None:
-        said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
+        said = session.exec(_SAID, params={"dedupe": dedupe}).first()
         if said is not None:
             return said
     if topic is not None:

@@ -6,7 +6,7 @@ a decision, since none was made. Nothing of them is sent to anybody.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
@@ -33,6 +33,7 @@ from bot.sheets import words as sheet_words
 from bot.sheets.format.grid import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.store.base import id_of
+from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.past_weeks import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -203,10 +204,16 @@ def keep(turn: OnAthlete, _: OfImport) -> None:
     rewrite(turn, words.kept())
 
 
-def imported_events(session: Session, athlete_id: int) -> set[int]:
-    """The events of an athlete that came from a sheet."""
-    rows = _imports(session, athlete_id)
-    return {number for row in rows for number in row.rows.get(EventRow.__tablename__, [])}
+def imported_events(session: Session, athletes: Collection[int]) -> set[int]:
+    """The events of these athletes that came from a sheet."""
+    found: set[int] = set()
+    for chunk in batches(athletes):
+        query = select(PastImportRow.rows).where(
+            col(PastImportRow.athlete_id).in_(chunk), col(PastImportRow.taken_back_at).is_(None)
+        )
+        for rows in session.exec(query):
+            found |= set(rows.get(EventRow.__tablename__, []))
+    return found
 
 
 def _take_out(session: Session, row: PastImportRow) -> None:

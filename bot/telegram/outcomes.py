@@ -97,7 +97,11 @@ class Outcomes:
 
     def failed(self, row_id: int, error: Exception) -> None:
         """It did not go through, or nobody knows."""
-        in_transaction(self._engine, lambda session: self._failed(session, row_id, error))
+        in_transaction(
+            self._engine,
+            lambda session: self._failed(session, row_id, error),
+            locked=self._use_cases.hold_their_people,
+        )
 
     def _failed(self, session: Session, row_id: int, error: Exception) -> None:
         row = session.get_one(OutboxRow, row_id, with_for_update=True)

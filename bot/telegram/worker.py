@@ -152,7 +152,9 @@ class Worker:
         """
         try:
             return in_transaction(
-                self._engine, lambda session: self._handle(session, update_id, chat_id)
+                self._engine,
+                lambda session: self._handle(session, update_id, chat_id),
+                locked=self._use_cases.hold_their_people,
             )
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
@@ -203,7 +205,11 @@ class Worker:
                 return
         _log.error("an update is set aside", update_id=update_id, attempts=ATTEMPTS)
         try:
-            in_transaction(self._engine, lambda session: self._give_up(session, update_id, error))
+            in_transaction(
+                self._engine,
+                lambda session: self._give_up(session, update_id, error),
+                locked=self._use_cases.hold_their_people,
+            )
         except Exception:
             # Telling the person failed as well; the row must go all the same.
             _log.exception("a person could not be told", update_id=update_id)

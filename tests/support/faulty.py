@@ -10,6 +10,7 @@ from __future__ import annotations
 import asyncio
 import itertools
 import random
+import sqlite3
 import threading
 from collections import Counter
 from collections.abc import Mapping
@@ -135,7 +136,11 @@ class Life:
         with self._lock:
             self.over = True
         while self._handles:
-            self._handles.pop().close()
+            handle = self._handles.pop()
+            # A statement that a traceback still holds would keep a closed one's lock.
+            with suppress(sqlite3.ProgrammingError):  # closed already
+                handle.rollback()
+            handle.close()
 
 
 class Lives:
