@@ -55,7 +55,8 @@ class Tap:
 class View:
     """A declared view of an athlete's card and what runs with its fields (`view` makes one).
 
-    Where the fields cannot be read, `instead` runs, or it is answered with `unreadable`. The athlete is the coach's own, or one that they stand in for with full rights.
+    Where the fields cannot be read, `instead` runs, or it is answered with `unreadable`. The athlete
+    is the coach's own, or one that they stand in for with full rights.
     """
 
     name: str
