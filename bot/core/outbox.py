@@ -15,7 +15,8 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
 from bot.core.buttons import NO_DATA, CallbackData
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.core.topics import Topic
+from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.words.languages import language
 from bot.words.tables import END, START
 
@@ -65,8 +66,9 @@ def say(
     now: datetime,
     buttons: Buttons = (),
     silent: bool = False,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
+    decision_id: int | None = None,
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     """A new message. With `topic`, it takes the place of those on that topic not yet sent.
@@ -80,7 +82,7 @@ def say(
         payload["disable_notification"] = True
     return _put(
         session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe,
-        urgency=urgency,
+        decision_id=decision_id, urgency=urgency,
     )  # fmt: skip
 
 
@@ -93,7 +95,7 @@ def edit(
     message_id: int | None = None,
     outbox_id: int | None = None,
     buttons: Buttons = (),
-    topic: str | None = None,
+    topic: Topic | None = None,
 ) -> OutboxRow:
     """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
 
@@ -121,7 +123,7 @@ def send_document(
     now: datetime,
     caption: str = "",
     silent: bool = False,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
 ) -> OutboxRow:
     """A file, named by what it is made of (`bot.documents`) and made when it is sent.
@@ -184,10 +186,12 @@ def set_menu(
         "commands": [{"command": name, "description": text} for name, text in commands],
         "scope": {"type": "chat", "chat_id": chat_id},
     }
-    return _put(session, chat_id, "setMyCommands", payload, now=now, topic=f"menu:{chat_id}")
+    return _put(
+        session, chat_id, "setMyCommands", payload, now=now, topic=Topic(TopicKind.MENU, chat_id)
+    )
 
 
-def drop_waiting(session: Session, topic: str) -> None:
+def drop_waiting(session: Session, topic: Topic) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
     for row in session.exec(_WAITING, params={"topic": topic}).all():
         row.status = "dropped"
@@ -201,8 +205,9 @@ def _put(
     payload: dict[str, Any],
     *,
     now: datetime,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
+    decision_id: int | None = None,
     attached: dict[str, Any] | None = None,
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
@@ -216,13 +221,15 @@ def _put(
         chat_id=chat_id,
         method=method,
         payload=payload,
-        topic=topic,
         dedupe=dedupe,
+        decision_id=decision_id,
         attached=attached,
         urgency=urgency,
         not_before=now,
         created_at=now,
     )
+    if topic is not None:
+        topic.mark(row)
     session.add(row)
     session.flush()
     return row

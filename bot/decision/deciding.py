@@ -13,6 +13,7 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_cautions as cautions
 from bot.core.outbox import Button, Buttons, drop_waiting
+from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.decision import words_self_coached as on_your_own
@@ -27,7 +28,7 @@ from bot.people.people import get_person, is_own_coach, local_date, record, spea
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import (
     Week,
@@ -168,15 +169,15 @@ def stands(decided: DecisionRow) -> float | None:
     return decided.decision["lapse_g"] if waiting else decided.carb_g
 
 
-def answer_topic(athlete_id: int) -> str:
+def answer_topic(athlete_id: int) -> Topic:
     """What is answered to a complaint, until a target goes out with it."""
-    return f"answer:{athlete_id}"
+    return Topic(TopicKind.ANSWER, athlete_id)
 
 
 def _answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
     """What has just been answered to the same message, which is then not sent by itself."""
     waiting = select(OutboxRow).where(
-        OutboxRow.topic == answer_topic(profile.person_id),
+        *on(answer_topic(profile.person_id)),
         OutboxRow.status == "waiting",
         OutboxRow.created_at == turn.now,
     )
@@ -275,9 +276,9 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
     )
 
 
-def target_topic(athlete_id: int, day: date) -> str:
+def target_topic(athlete_id: int, day: date) -> Topic:
     """Of several targets for a day that have not been sent yet, only the latest is."""
-    return f"target:{athlete_id}:{day.isoformat()}"
+    return Topic(TopicKind.TARGET, athlete_id, day=day)
 
 
 def latest_decision(session: Session, athlete_id: int) -> DecisionRow | None:

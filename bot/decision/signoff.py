@@ -60,6 +60,7 @@ def ask_coach(
                 proposal_text(turn.session, coach, profile, decision_row),
                 buttons=_buttons(decision_row, own=coach.id == profile.person_id),
                 dedupe=_said_to(decision_row, coach),
+                decision_id=decision_row.id,
             )
         if coach.id == profile.coach_id:
             decision_row.outbox_id = row.id
@@ -76,12 +77,12 @@ def ask_coach(
 
 def ask_anew(turn: Turn, coach: Person) -> None:
     """Proposals that wait for this coach and whose message did not reach them, once more."""
-    failed = select(OutboxRow).where(
+    failed = select(OutboxRow.decision_id).where(
         OutboxRow.chat_id == coach.chat_id,
         OutboxRow.status == "failed",
-        col(OutboxRow.dedupe).startswith("sign-off:"),
+        col(OutboxRow.decision_id).is_not(None),
     )
-    numbers = {int(str(row.dedupe).split(":")[1]) for row in turn.session.exec(failed)}
+    numbers = set(turn.session.exec(failed))
     waiting = select(DecisionRow).where(
         col(DecisionRow.id).in_(numbers), DecisionRow.status == DecisionStatus.WAITING
     )
@@ -103,6 +104,7 @@ def put_again(
         f"{lead}\n\n{text}" if lead else text,
         buttons=_buttons(row, own=coach.id == profile.person_id),
         dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
+        decision_id=row.id,
     )
     if coach.id == profile.coach_id:
         row.outbox_id = sent.id
@@ -148,7 +150,7 @@ def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
     for question in asked.all():
         asking.close(turn, question)
     told = turn.session.exec(
-        select(OutboxRow).where(col(OutboxRow.dedupe).startswith(_said_to(row, None)))
+        select(OutboxRow).where(OutboxRow.decision_id == row.id).order_by(col(OutboxRow.id))
     )
     for message in told.all():
         reader = person_in_chat(turn.session, message.chat_id)
@@ -226,9 +228,9 @@ def is_small_step(row: DecisionRow) -> bool:
     return abs(stands_g(row) - plan_g(row)) > 1e-6
 
 
-def _said_to(row: DecisionRow, coach: Person | None) -> str:
-    """What marks the proposal's message to this coach; for None, how all of them begin."""
-    return f"sign-off:{row.id}:{coach.id if coach is not None else ''}"
+def _said_to(row: DecisionRow, coach: Person) -> str:
+    """What makes a repeat of the proposal's message to this coach harmless."""
+    return f"sign-off:{row.id}:{coach.id}"
 
 
 def subject_of(row: DecisionRow) -> str:

@@ -7,6 +7,7 @@ from sqlmodel import Session
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import CALENDAR_FILE, CalendarDo
 from bot.core.outbox import Button, Buttons
+from bot.core.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
@@ -20,6 +21,7 @@ from bot.stage.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.stage.flow import STAGE, stage_day_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words import common
@@ -218,9 +220,9 @@ def say_day(turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = 
     say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
 
 
-def topic(profile: AthleteProfile, reader: Person) -> str:
+def topic(profile: AthleteProfile, reader: Person) -> Topic:
     """Of several messages with the day's times that have not been sent yet, only the latest is."""
-    return f"stage-day:{profile.person_id}:{reader.id}"
+    return Topic(TopicKind.STAGE_DAY, profile.person_id, reader.id)
 
 
 def readers(session: Session, profile: AthleteProfile) -> list[Person]:

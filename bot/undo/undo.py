@@ -14,6 +14,7 @@ from sqlmodel import Session, col, select
 from bot.coach.history.view import in_words, when, who
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import ARRIVED, Button
+from bot.core.topics import Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
@@ -21,7 +22,7 @@ from bot.people.people import local_date, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.undo import stage as stage_back
 from bot.undo import words
@@ -169,7 +170,8 @@ def _sentence(session: Session, profile: AthleteProfile, row: HistoryRow) -> str
 def _targets_since(session: Session, profile: AthleteProfile, row: HistoryRow) -> list[OutboxRow]:
     """Targets to the athlete since the change that have gone out or wait to."""
     query = select(OutboxRow).where(
-        col(OutboxRow.topic).startswith(f"target:{profile.person_id}:"),
+        OutboxRow.topic == TopicKind.TARGET,
+        OutboxRow.topic_about == profile.person_id,
         OutboxRow.created_at >= row.at,
         col(OutboxRow.status).in_(("waiting", *ARRIVED)),
     )
@@ -210,11 +212,10 @@ def _tell_figures(
         deciding.send_target(turn, profile, day, because=because)
         return
     # What was dropped may itself have taken the place of a message that had not arrived.
-    for topic in dict.fromkeys(one.topic for one in unsent if one.topic):
+    for topic in dict.fromkeys(topic for one in unsent if (topic := Topic.of(one)) is not None):
         newest = _newest_before(turn.session, topic, min(id_of(one) for one in unsent))
-        if newest is not None and newest.status == "dropped":
-            day = date.fromisoformat(topic.rpartition(":")[2])
-            deciding.send_target(turn, profile, day, because="")
+        if newest is not None and newest.status == "dropped" and topic.day is not None:
+            deciding.send_target(turn, profile, topic.day, because="")
 
 
 def _checkin(
@@ -237,21 +238,23 @@ def _answer_by(session: Session, row: HistoryRow) -> datetime | None:
 def _drop_what_was_read(session: Session, profile: AthleteProfile) -> None:
     """A target that waits and reads as the one that arrived before it need not be sent."""
     waiting = select(OutboxRow).where(
-        col(OutboxRow.topic).startswith(f"target:{profile.person_id}:"),
+        OutboxRow.topic == TopicKind.TARGET,
+        OutboxRow.topic_about == profile.person_id,
         OutboxRow.status == "waiting",
     )
     for message in session.exec(waiting).all():
-        assert message.topic is not None
-        arrived = _newest_before(session, message.topic, id_of(message), arrived=True)
+        topic = Topic.of(message)
+        assert topic is not None
+        arrived = _newest_before(session, topic, id_of(message), arrived=True)
         if arrived is not None and arrived.payload["text"] == message.payload["text"]:
             message.status = "dropped"
             session.add(message)
 
 
 def _newest_before(
-    session: Session, topic: str, number: int, *, arrived: bool = False
+    session: Session, topic: Topic, number: int, *, arrived: bool = False
 ) -> OutboxRow | None:
-    query = select(OutboxRow).where(OutboxRow.topic == topic, col(OutboxRow.id) < number)
+    query = select(OutboxRow).where(*on(topic), col(OutboxRow.id) < number)
     if arrived:
         query = query.where(col(OutboxRow.status).in_(ARRIVED))
     return session.exec(query.order_by(col(OutboxRow.id).desc())).first()

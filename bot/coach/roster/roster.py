@@ -12,14 +12,16 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.cards import ROSTER, OnProposal
 from bot.core.cards import Page as Paged
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
+from bot.core.topics import Topic
 from bot.core.turn import Act, Turn
 from bot.decision.signoff_taps import sign_tapped
 from bot.people import desk
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import Person
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import DecisionRow
 from bot.words import coach_figures as figures
 from bot.words import common
@@ -99,7 +101,8 @@ def refresh(turn: Turn, duty: AgendaRow) -> None:
     page = _page(turn, coach, kept.roster_page, kept.roster_filter)
     edit(
         turn.session, chat_id=coach.chat_id, text=page.text, buttons=page.buttons, now=turn.now,
-        outbox_id=found.outbox_id, message_id=found.message_id, topic=f"roster:{coach.id}",
+        outbox_id=found.outbox_id, message_id=found.message_id,
+        topic=Topic(TopicKind.ROSTER, id_of(coach)),
     )  # fmt: skip
 
 

@@ -9,6 +9,7 @@ from sqlmodel import Session
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import EVENT, LEARNT
 from bot.core.outbox import Button
+from bot.core.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
@@ -24,6 +25,7 @@ from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, current_limits, plan_days, plan_row
 from bot.words import common
@@ -53,7 +55,7 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
         turn,
         coach,
         _said(turn.session, coach, profile, made),
-        topic=f"learnt:{coach.id}:{number}",
+        topic=Topic(TopicKind.LEARNT, id_of(coach), number),
         buttons=[[take, leave]],
     )
 
