@@ -31,6 +31,7 @@ from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 
 PAST_SHOWN = 14
 
@@ -102,7 +103,10 @@ def why(turn: Act) -> None:
     decided = latest_decision(turn.session, profile.person_id)
     text = (
         why_words.why_message(
-            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+            decision_from_dict(decided.decision),
+            profile.weight_unit,
+            profile.volume_unit,
+            own=is_own_coach(profile),
         )
         if decided
         else why_words.nothing_decided()

@@ -7,14 +7,14 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
 from sqlalchemy import bindparam
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
-from bot.core.buttons import NO_DATA, CallbackData
+from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
 from bot.core.topics import Topic
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.words.languages import language
@@ -28,7 +28,11 @@ ARRIVED = ("sending", "sent")
 
 
 _WAITING = select(OutboxRow).where(
-    OutboxRow.topic == bindparam("topic"), OutboxRow.status == "waiting"
+    OutboxRow.topic == bindparam("kind"),
+    OutboxRow.topic_about == bindparam("about"),
+    col(OutboxRow.topic_beside).is_not_distinct_from(bindparam("beside")),
+    col(OutboxRow.topic_day).is_not_distinct_from(bindparam("day")),
+    OutboxRow.status == "waiting",
 )
 _SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
@@ -42,6 +46,8 @@ class Button:
     url: str = ""
 
     def __post_init__(self) -> None:
+        if len(self.data.encode()) > CALLBACK_DATA_LIMIT_BYTES:
+            raise ValueError("a button's data may hold 64 bytes at most")
         if bool(self.data) == bool(self.url):
             raise ValueError("a button has either data or an address")
 
@@ -193,7 +199,7 @@ def set_menu(
 
 def drop_waiting(session: Session, topic: Topic) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
-    for row in session.exec(_WAITING, params={"topic": topic}).all():
+    for row in session.exec(_WAITING, params=asdict(topic)).all():
         row.status = "dropped"
         session.add(row)
 

@@ -32,6 +32,7 @@ from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRo
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 from engine.evidence.after import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
@@ -247,9 +248,10 @@ def _only_shown(session: Session, event: EventRow) -> list[tuple[int, float, flo
     )
     found = []
     for row in session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id))):
-        would_g = row.decision["trace"].get("would_g")
+        decision = decision_from_dict(row.decision)
+        would_g = decision.trace.would_g
         if would_g is not None and row.carb_g is not None:
-            found.append((row.decision["days_out"], row.carb_g, would_g))
+            found.append((decision.days_out, row.carb_g, would_g))
     return found
 
 

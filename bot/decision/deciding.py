@@ -40,6 +40,7 @@ from bot.week.load import (
     target_in_force,
 )
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId, Level
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -166,7 +167,7 @@ def decide_with(
 def stands(decided: DecisionRow) -> float | None:
     """The carbohydrate that a decision leaves in force until somebody says otherwise."""
     waiting = decided.status == DecisionStatus.WAITING
-    return decided.decision["lapse_g"] if waiting else decided.carb_g
+    return decision_from_dict(decided.decision).lapse_g if waiting else decided.carb_g
 
 
 def answer_topic(athlete_id: int) -> Topic:
@@ -363,11 +364,12 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    rule, own = decided.decision["rule"], is_own_coach(profile)
+    decision = decision_from_dict(decided.decision)
+    rule, own = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
         return safety.rests_until_talked(own=own)
     said = on_your_own.reason(rule) if own else ""
-    return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
+    return said or reason(decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
 _NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -416,7 +418,7 @@ def _tell_athlete(
         say_to(turn, person, text)
         return
     why = safety.warning_seen_to() if seen_to else told_why(turn.session, profile, decided)
-    course = outlook_line(decided.decision, stands(decided))
+    course = outlook_line(decision, stands(decided))
     if course and not seen_to:
         why += f"\n{course}"
     if decision.needs_sign_off:

@@ -28,6 +28,8 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.words import coach_figures as figures
+from engine.decision.decide import Decision
+from engine.decision.kept import decision_from_dict
 
 LAPSE = "sign-off-lapse"
 
@@ -169,28 +171,28 @@ def proposal_text(
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
-    own = profile.coach_id == profile.person_id
+    own, decision = profile.coach_id == profile.person_id, decision_from_dict(row.decision)
     return words.proposal(
         name=get_person(session, profile.person_id).first_name,
         day=row.sets_date,
-        days_out=row.decision["days_out"],
+        days_out=decision.days_out,
         planned_g=row.planned_carb_g,
         proposed_g=row.carb_g,
-        alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
-        why=reason(row.decision, profile.weight_unit, profile.volume_unit, own=own),
+        alone_g=decision.trace.limits["apply_without_asking_g"],
+        why=reason(decision, profile.weight_unit, profile.volume_unit, own=own),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         stands_g=stands_g(row),
         own=own,
-        foreseen=_foreseen(row),
+        foreseen=_foreseen(decision),
         small=is_small_step(row),
     )
 
 
-def _foreseen(row: DecisionRow) -> str:
+def _foreseen(decision: Decision) -> str:
     """The chances beside the plan's, and where the size comes from if it is the forecast's."""
-    chances, trace = foreseen(row.decision), row.decision["trace"]
-    sized = trace.get("forecast_g") is not None and trace["asked_g"] != trace["rule_g"]
+    chances, trace = foreseen(decision), decision.trace
+    sized = trace.forecast_g is not None and trace.asked_g != trace.rule_g
     return f"{chances}\n{under_a_proposal()}" if chances and sized else chances
 
 
@@ -208,7 +210,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
 
 def stands_g(row: DecisionRow) -> float:
     """The figure that holds if the coach says nothing (g)."""
-    lapse: float | None = row.decision["lapse_g"]
+    lapse = decision_from_dict(row.decision).lapse_g
     figure = lapse if lapse is not None else row.planned_carb_g
     assert figure is not None
     return figure
@@ -217,10 +219,10 @@ def stands_g(row: DecisionRow) -> float:
 def plan_g(row: DecisionRow) -> float:
     """The plan's own figure for the day, as far as the limits still leave it (g)."""
     assert row.planned_carb_g is not None
-    window = row.decision["trace"]["window"]
+    window = decision_from_dict(row.decision).trace.window
     if window is None:
         return row.planned_carb_g
-    return float(min(max(row.planned_carb_g, window["low"]), window["high"]))
+    return float(min(max(row.planned_carb_g, window.low), window.high))
 
 
 def is_small_step(row: DecisionRow) -> bool:

@@ -29,6 +29,8 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.words import common
 from engine.decision.foresight import odds_of
+from engine.decision.kept import decision_from_dict
+from engine.decision.record import case_from_dict
 from engine.decision.replay import Change
 from engine.decision.rules import RULES
 from engine.values.case import ForecastUse
@@ -79,9 +81,10 @@ def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
         show(turn, OfEvent(pressed.event))
         return
     answer(turn)
+    limits = case_from_dict(rows[-1].case).limits
     asking.open_question(
         turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
-        answers={"_event": event.id, "_key": key, "_value": rows[-1].case["limits"][key]},
+        answers={"_event": event.id, "_key": key, "_value": getattr(limits, key)},
     )  # fmt: skip
 
 
@@ -128,17 +131,17 @@ def _estimate(change: Change, moved: list[MorningAgain]) -> str:
             continue
         odds = odds_of(change.of(one.case), (set_g, again_g))
         if odds:
-            then, now = ({"full": o.full, "flat": o.flat, "spilled": o.spilled} for o in odds)
+            then, now = odds
             return words.estimate(one.days_out, (set_g, then), (again_g, now))
     return ""
 
 
 def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
     number, this, rows = profile.person_id, id_of(event), stored(turn.session, event)
-    used = {row.case.get("forecast", ForecastUse.RULES_ONLY) for row in rows}
+    used = {case_from_dict(row.case).forecast for row in rows}
     uses = [ForecastUse.PROPOSES, ForecastUse.RULES_ONLY]
-    uses = [use for use in uses if used != {use.value}]
-    fired = dict.fromkeys(row.decision["rule"] for row in rows)
+    uses = [use for use in uses if used != {use}]
+    fired = dict.fromkeys(decision_from_dict(row.decision).rule for row in rows)
     rules = [one for one in fired if one in {rule.id for rule in RULES[:-1]}][:RULES_SHOWN]
     others = [one for one in finished(turn.session, number, local_date(profile, turn.context))
               if one.id != event.id]  # fmt: skip

@@ -23,6 +23,7 @@ from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.week.load import current_week
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 
 BUTTONS_IN_A_ROW = 4
 
@@ -37,7 +38,10 @@ def show_why(turn: OnAthlete) -> None:
         text = words.nothing_decided_yet(name, own=own)
     else:
         why = why_words.why_message(
-            decided.decision, turn.profile.weight_unit, turn.profile.volume_unit, own=own
+            decision_from_dict(decided.decision),
+            turn.profile.weight_unit,
+            turn.profile.volume_unit,
+            own=own,
         )
         text = words.why_as_seen(name, why, own=own)
     say_to(turn, turn.person, text)

@@ -6,7 +6,6 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
-from typing import Any
 
 from sqlmodel import Session, col, select
 
@@ -34,6 +33,8 @@ from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
 from bot.words.names import flag_name
 from bot.words.symptoms import symptom_name
+from engine.decision.decide import Decision
+from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
 
 # Our own choices, all of them.
@@ -50,23 +51,21 @@ Line = tuple[Standing, Seen]
 
 @dataclass(frozen=True, slots=True)
 class Closer:
-    """What a morning is set beside. `decision` is the one on it as it is stored, {} for none."""
+    """What a morning is set beside, and the decision on it."""
 
     before: CheckInRow | None = None
     photo: bool = False
-    decision: dict[str, Any] | None = None
+    decision: Decision | None = None
 
     @property
     def expected_fullness(self) -> int | None:
-        facts = ((self.decision or {}).get("trace") or {}).get("facts") or {}
-        expected = facts.get("expected_fullness")
+        expected = self.decision.trace.facts.get("expected_fullness") if self.decision else None
         return int(expected) if expected is not None else None
 
     @property
     def rule(self) -> str:
         """The name of the rule that proposed, in the reader's language."""
-        rule = (self.decision or {}).get("rule")
-        return rule_name(rule) if rule else ""
+        return rule_name(self.decision.rule) if self.decision is not None else ""
 
 
 def needs_coach(line: Line) -> bool:
@@ -106,7 +105,7 @@ def look_closer(session: Session, seen: Sequence[Seen]) -> dict[int, Closer]:
     decisions = session.exec(
         select(col(DecisionRow.id), col(DecisionRow.decision)).where(col(DecisionRow.id).in_(ids))
     )
-    whole = {ids[number or 0]: dict(decision) for number, decision in decisions}
+    whole = {ids[number or 0]: decision_from_dict(decision) for number, decision in decisions}
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
