@@ -221,9 +221,6 @@ def _card(turn: Act, pressed: OnCard) -> None:
     try:
         fields = view.read(pressed.parts)
     except UnreadableError:
-        if view.instead is not None:
-            view.instead(turn.on(profile))
-            return
         answer(turn, (view.unreadable or common.already_answered)())
         return
     view.run(turn.on(profile), fields)

@@ -12,8 +12,8 @@ A `Route` says how its data begins and which typed fields follow, in order, betw
 
 Fields are numbers, booleans, days, closed sets of words (`Enum`), one word, or, at the end, the
 `Rest` with its colons. One that may be missing is None where it is, as on a button of an earlier
-time; what cannot be read is refused, and what stands behind the last field is left alone.
-`CardRoute` is "c:VIEW:ATHLETE:...": a view of an athlete's card.
+time, and where it cannot be read; any other that cannot be read is refused. What stands behind the
+last field is left alone. `CardRoute` is "c:VIEW:ATHLETE:...": a view of an athlete's card.
 """
 
 from __future__ import annotations
@@ -195,7 +195,7 @@ def _all_read(kinds: Mapping[str, object], parts: list[str]) -> list[object]:
         options = get_args(kind)
         wanted = next((one for one in options if one is not NoneType), kind)
         value = _value(cast("type", wanted), given) if given else None
-        if value is None and (given or NoneType not in options):
+        if value is None and NoneType not in options:
             raise UnreadableError(str(given))
         read.append(value)
     return read

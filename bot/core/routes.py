@@ -55,15 +55,14 @@ class Tap:
 class View:
     """A declared view of an athlete's card and what runs with its fields (`view` makes one).
 
-    Where the fields cannot be read, `instead` runs, or it is answered with `unreadable`. The athlete
-    is the coach's own, or one that they stand in for with full rights.
+    Where the fields cannot be read, it is answered with `unreadable`. The athlete is the coach's own,
+    or one that they stand in for with full rights.
     """
 
     name: str
     read: Callable[[list[str]], Any]
     run: Callable[[OnAthlete, Any], None]
     unreadable: Sentence | None = None
-    instead: Callable[[OnAthlete], None] | None = None
     first_coach_only: bool = False  # no stand-in may do it
 
 
@@ -101,7 +100,6 @@ def view(
     run: Callable[[OnAthlete], None],
     unreadable: Sentence | None = None,
     *,
-    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View: ...
 
@@ -112,7 +110,6 @@ def view(
     run: Callable[[OnAthlete, F], None],
     unreadable: Sentence | None = None,
     *,
-    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View: ...
 
@@ -122,12 +119,11 @@ def view(
     run: Callable[..., None],
     unreadable: Sentence | None = None,
     *,
-    instead: Callable[[OnAthlete], None] | None = None,
     first_coach_only: bool = False,
 ) -> View:
     """Bind a view of a card to what it does."""
     run = _with_fields(run, route.bare)
-    return View(route.view, route.of, run, unreadable, instead, first_coach_only)
+    return View(route.view, route.of, run, unreadable, first_coach_only)
 
 
 def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], None]:

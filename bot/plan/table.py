@@ -36,7 +36,7 @@ FEATURE = Feature(
     on_card=(
         view(cards.DRAFT, planning.ask_draft),
         view(cards.PLAN, plan_numbers.show_plan),
-        view(buttons.DAY, plan_numbers.show_day, instead=plan_numbers.show_plan),
+        view(buttons.DAY, plan_numbers.show_day),
         view(buttons.NUMBER, plan_numbers.ask_number),
         view(buttons.SET_NUMBER, plan_typed.set_tapped),
         view(cards.TEMPLATES, templates.use_template),

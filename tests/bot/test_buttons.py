@@ -151,7 +151,6 @@ def test_the_written_form_is_the_one_that_stands_in_chats() -> None:
         ("sign:approve:1e3", "not a whole number"),
         ("sign:approve:²", "not a digit of a number"),
         ("c:eye-look:2:2027-13-06:flat", "not a day"),
-        ("c:plan:2:x", "what is there has to be readable, even where it may be missing"),
         ("c:card:x", "no athlete"),
         ("c:card", "no athlete at all"),
         ("q:5:weight_kg", "no value"),
@@ -160,6 +159,10 @@ def test_the_written_form_is_the_one_that_stands_in_chats() -> None:
 def test_what_was_forged_is_refused(data: str, why: str) -> None:
     with pytest.raises(UnreadableError):
         _read(data)
+
+
+def test_what_may_be_missing_is_taken_as_missing_where_it_cannot_be_read() -> None:
+    assert PLAN.of(["x"]) == PLAN.of([""]) == PLAN.of([]) == OfEvent()
 
 
 def test_what_stands_behind_the_last_field_is_left_alone() -> None:
@@ -182,7 +185,7 @@ def test_other_buttons_are_none_of_a_routes() -> None:
 
 
 def test_a_forged_button_is_answered_kindly_and_changes_nothing(team: Team) -> None:
-    team.coach.presses("c:plan:2:no-such-event")
+    team.coach.presses("c:second-end:2:nobody")
     assert "newest message" in team.coach.answers_to_taps()[-1]
     team.coach.presses(f"sign:approve:{10**12}")
     assert "can't approve" in team.coach.answers_to_taps()[-1]
