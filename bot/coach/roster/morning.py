@@ -65,7 +65,7 @@ class Closer:
     @property
     def rule(self) -> str:
         """The name of the rule that proposed, in the reader's language."""
-        return rule_name(self.decision.rule) if self.decision is not None else ""
+        return rule_name(self.decision.rule) if self.decision and self.decision.rule else ""
 
 
 def needs_coach(line: Line) -> bool:
