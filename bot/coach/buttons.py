@@ -42,6 +42,12 @@ class ChosenUse(NamedTuple):
     use: ForecastUse | None = None
 
 
+class OnPage(NamedTuple):
+    """One of `pages.PAGES`."""
+
+    page: str | None = None
+
+
 DESK = Route("desk", OnDesk)
 GLANCE = Route("m", OnProposal)
 TOGETHER = Route("m:several", Alike)
@@ -49,6 +55,7 @@ TOGETHER = Route("m:several", Alike)
 SIGN = CardRoute("sign", OnProposal)
 ACKNOWLEDGE = CardRoute("ack", OfRow)
 WHY = CardRoute("why", Nothing)
+PAGE = CardRoute("page", OnPage)
 ANSWERS = CardRoute("answers", Nothing)
 BY_HAND = CardRoute("hand", OfDaysOut)
 HISTORY = CardRoute("history", OfDay)

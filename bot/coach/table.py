@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.coach import buttons, desk_settings, words
 from bot.coach.card import actions as card_actions
-from bot.coach.card import card, forecast_use
+from bot.coach.card import card, forecast_use, pages
 from bot.coach.digest import digest
 from bot.coach.digest import words as digest_words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
@@ -37,6 +37,7 @@ FEATURE = Feature(
         view(buttons.FORECAST, forecast_use.show),
         view(buttons.FORECAST_USE, forecast_use.choose),
         view(cards.CARD, card.show_card),
+        view(buttons.PAGE, pages.show),
         view(buttons.SIGN, card_actions.sign_from_card),
         view(buttons.ACKNOWLEDGE, card_actions.acknowledge_from_card),
         view(buttons.WHY, card_actions.show_why),

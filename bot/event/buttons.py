@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from bot.core.buttons import CardRoute, Nothing
+from bot.core.buttons import CardRoute
 from bot.core.cards import OfEvent
 
 SEASON_OFF = CardRoute("season-off", OfEvent)
 SEASON_OUT = CardRoute("season-out", OfEvent)
 BRIDGE = CardRoute("bridge", OfEvent)
-ASKS = CardRoute("asks", Nothing)
-ASKS_LOOK = CardRoute("asks-look", Nothing)
-ASKS_WEIGH_IN = CardRoute("asks-weigh", Nothing)
+ASKS = CardRoute("asks", OfEvent)
+ASKS_LOOK = CardRoute("asks-look", OfEvent)
+ASKS_WEIGH_IN = CardRoute("asks-weigh", OfEvent)

@@ -7,7 +7,6 @@ from bot.core.cards import CARD, DRAFT, EVENT, PLAN, SEASON, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.event import season
-from bot.event import words_asks as asks_words
 from bot.event import words_season as words
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.people import get_person
@@ -83,13 +82,13 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
             begin = DRAFT if close is None else BRIDGE
             label = words.plan_button(said) if close is None else words.bridge_button(said)
             line = [Button(label, begin(number, id_of(row)))]
+        line.append(Button(words.asks_button(said), ASKS(number, id_of(row))))
         if counts is None or row.id != counts.id:
             line.append(Button(words.remove_button(said), SEASON_OFF(number, id_of(row))))
         buttons.append(line)
     buttons.append(
         [
             Button(words.add_button(), EVENT(number)),
-            Button(asks_words.asks_button(), ASKS(number)),
             Button(plan_words.back_button(), CARD(number)),
         ]
     )

@@ -41,6 +41,12 @@ class OfMeal(NamedTuple):
     at: Rest
 
 
+class OfMealTime(NamedTuple):
+    """A meal by its time without the colon, "0700"; without it the choice of meals."""
+
+    at: str | None = None
+
+
 class Mark(NamedTuple):
     food: int | None = None
     liking: str | None = None
@@ -64,4 +70,5 @@ TAKE = Route("f:take", Known)
 
 FOOD_OF = CardRoute("food", Nothing)
 FOOD_FIX = CardRoute("food-fix", OfFood)
+FOOD_MEAL = CardRoute("food-meal", OfMealTime)
 FOOD_SUGGEST = CardRoute("food-suggest", Nothing)

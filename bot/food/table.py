@@ -29,6 +29,7 @@ FEATURE = Feature(
     on_card=(
         view(buttons.FOOD_OF, coach.show),
         view(buttons.FOOD_FIX, coach.ask_fix),
+        view(buttons.FOOD_MEAL, coach.fix_meal),
         view(buttons.FOOD_SUGGEST, coach.ask_suggestion),
     ),
     flows=(

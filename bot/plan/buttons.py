@@ -22,6 +22,7 @@ class OnTemplate(NamedTuple):
 
 class OfDay(NamedTuple):
     days_out: int | None = None
+    event: int | None = None
 
 
 class OfNumber(NamedTuple):
@@ -29,6 +30,7 @@ class OfNumber(NamedTuple):
 
     days_out: int | None = None
     field: str | None = None
+    event: int | None = None
 
 
 class SetNumber(NamedTuple):
@@ -41,6 +43,7 @@ class OfLimit(NamedTuple):
     """One of `LIMIT_KEYS`."""
 
     key: str | None = None
+    event: int | None = None
 
 
 TEMPLATE = Route("tpl", OnTemplate)
@@ -50,7 +53,7 @@ NUMBER = CardRoute("num", OfNumber)
 SET_NUMBER = CardRoute("set", SetNumber)
 TEMPLATE_SAVE = CardRoute("tpl-save", Nothing)
 LEARNT_NO = CardRoute("learnt-no", Nothing)
-REVIEW = CardRoute("review", Nothing)
+REVIEW = CardRoute("review", OfEvent)
 TOTAL = CardRoute("kcal", OfDay)
 LIMITS_USE = CardRoute("limits-use", OfEvent)
 ONE_LIMIT = CardRoute("lim", OfLimit)

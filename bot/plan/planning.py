@@ -60,14 +60,29 @@ def ask_draft(turn: OnAthlete, pressed: OfEvent) -> None:
     """Draft a plan from a shape and the athlete's body mass, for an event ahead where one is named."""
     answer(turn)
     if has_measures(turn, turn.person, turn.profile):
-        open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed))
+        open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed.event))
 
 
-def meant_event(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
+def meant_event(turn: OnAthlete, named: int | None) -> EventRow | None:
     """The event ahead that a button names; the one that counts where it names none."""
-    if pressed.event is not None:
-        return event_ahead(turn.session, turn.profile.person_id, pressed.event)
+    if named is not None:
+        return event_ahead(turn.session, turn.profile.person_id, named)
     return current_event(turn.session, turn.profile.person_id)
+
+
+def asked_event(
+    session: Session, profile: AthleteProfile, question: OpenQuestion
+) -> EventRow | None:
+    """The event that a question is about: the one that it names, else the one that counts."""
+    number = question.answers.get("_event")
+    if number is None:
+        return current_event(session, profile.person_id)
+    return event_ahead(session, profile.person_id, number)
+
+
+def naming(session: Session, profile: AthleteProfile, event: EventRow) -> int | None:
+    """What a button carries to name the event; None for the one that counts."""
+    return None if counts_now(session, profile, event) else id_of(event)
 
 
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -75,12 +90,7 @@ def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
-    number = question.answers.get("_event")
-    event = (
-        event_ahead(turn.session, profile.person_id, number)
-        if number is not None
-        else current_event(turn.session, profile.person_id)
-    )
+    event = asked_event(turn.session, profile, question)
     if not question.answers["use"]:
         open_draft(turn, coach, profile, event)
         return
@@ -148,7 +158,7 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
-    number, ahead = profile.person_id, None if counts else event.id
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     following = (
         Button(words.see_plan_button(), PLAN(number, ahead)),
         Button(
@@ -221,16 +231,21 @@ def plan_misfits(
 
 
 def say_problems(
-    turn: Turn, coach: Person, profile: AthleteProfile, problems: tuple[Problem, ...]
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    problems: tuple[Problem, ...],
 ) -> None:
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     say_to(
         turn,
         coach,
         words.does_not_fit(problems, profile.volume_unit),
         buttons=[
             [
-                Button(words.see_plan_button(), PLAN(profile.person_id)),
-                Button(words.see_limits_button(), LIMITS(profile.person_id)),
+                Button(words.see_plan_button(), PLAN(number, ahead)),
+                Button(words.see_limits_button(), LIMITS(number, ahead)),
             ]
         ],
     )

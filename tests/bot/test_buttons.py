@@ -39,7 +39,9 @@ DECLARE.remove(HOUSE / "core" / "buttons.py")
 #: Data of buttons as they stood in chats before there were declarations, one of each form.
 TEXT = """
 alert:ack:1 c:ack:2:1 c:answers:2 c:asks-look:2 c:asks-weigh:2 c:asks:2 c:bridge:2:1 c:calendar:2
-c:card:2 c:closer:2 c:cmp:2 c:cmp:2:2027-05-01 c:cmp:2:2027-05-01:2027-05-06 c:day:2:3
+c:card:2 c:page:2:plan c:food-meal:2
+c:food-meal:2:0700 c:day:2:3:1 c:lim:2:step_g:1 c:asks:2:1
+c:closer:2 c:cmp:2 c:cmp:2:2027-05-01 c:cmp:2:2027-05-01:2027-05-06 c:day:2:3
 c:debrief-note:2 c:debrief:2 c:doctor-no:2 c:doctor-yes:2 c:doctor:2 c:draft:2 c:draft:2:1 c:end-no:2
 c:end-yes:2 c:end:2 c:event:2 c:eye-back:2:2027-05-06 c:eye-look:2:2027-05-06:on_course
 c:eye-look:2:2027-05-06:flat c:eye-sharp:2:2027-05-06:4 c:eye:2 c:eye:2:2027-05-06 c:files:2

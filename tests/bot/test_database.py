@@ -313,7 +313,7 @@ def test_what_a_message_is_on_is_read_out_of_the_text_that_said_so_before(
     for url in (postgres.new_database(), f"sqlite:///{tmp_path / 'older.sqlite3'}"):
         engine = make_engine(url)
         with engine.connect() as connection:
-            command.upgrade(_config(connection), "0047")
+            command.upgrade(_config(connection), "0048")
             connection.commit()
         with engine.begin() as connection:
             for number, (topic, dedupe, _) in enumerate(MARKED_BEFORE, 1):

@@ -3,8 +3,8 @@
 The topic was a text such as "target:7:2027-05-08"; which decision's proposal a message put, and for
 whose looks one asked, was said by its `dedupe`. What is none of the known kinds is on no topic.
 
-Revision ID: 0048
-Revises: 0047
+Revision ID: 0049
+Revises: 0048
 """
 
 from __future__ import annotations
@@ -15,8 +15,8 @@ from typing import Any
 import sqlalchemy as sa
 from alembic import op
 
-revision: str = "0048"
-down_revision: str | None = "0047"
+revision: str = "0049"
+down_revision: str | None = "0048"
 branch_labels: str | None = None
 depends_on: str | None = None
 
