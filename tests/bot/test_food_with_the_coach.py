@@ -9,18 +9,15 @@ import pytest
 
 from engine.food.foods import known_foods
 from engine.food.foods.raw import RAW_PER_COOKED, raw_g
-from tests.bot.test_food import FOODS, add, food
-from tests.support.weeks import Team
+from tests.bot.test_food import food, listing
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 
 
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Three days out, Thursday 6 May, at five in London; Mira has her list of foods."""
-    team = team_at(datetime(2027, 5, 6, 4, 0, tzinfo=UTC))
-    for query, name, liking in FOODS:
-        add(team, query, name, liking)
-    return team
+    return gone_on(team_at(datetime(2027, 5, 6, 4, 0, tzinfo=UTC)), listing)
 
 
 def seen(team: Team) -> Said:
