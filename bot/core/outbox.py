@@ -22,6 +22,7 @@ TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
 CALLBACK_DATA_LIMIT_BYTES = 64
 MOST_IN_AN_ALBUM = 10
+WRITTEN = "written"  # where a session remembers which rows were written in it
 #: States of a row whose message has reached its chat, or may have.
 ARRIVED = ("sending", "sent")
 
@@ -227,7 +228,13 @@ def _put(
     )
     session.add(row)
     session.flush()
+    session.info.setdefault(WRITTEN, []).append(row.id)
     return row
+
+
+def written_in(session: Session) -> list[int]:
+    """The rows that were written in this transaction, in order: what the log tells of a use case."""
+    return list(session.info.get(WRITTEN, ()))
 
 
 def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:

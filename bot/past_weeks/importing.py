@@ -21,6 +21,7 @@ from bot.core.context import Context, Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.past_weeks import layout as at
 from bot.past_weeks import words, writing
 from bot.past_weeks.flow import IMPORT
 from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, carbs_of, read_past_weeks
@@ -39,7 +40,7 @@ from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import PAST_WEEKS, baseline_of, plan_days
 from bot.words import coach_figures as figures
 from engine.planning.phases import named
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 MAKE = "past-weeks-sheet"
 #: The plan of such a week has no shape that was drafted.
@@ -132,7 +133,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         _say_wrong(turn, coach, wrong)
         return
     lines = [
-        words.line(week.kind, week.day, _mornings(week), _load(week), week.look)
+        words.line(week.kind, week.day, _mornings(week), *_load(profile, week), week.look)
         for week in outcome.weeks
     ]
     asking.open_question(
@@ -341,6 +342,8 @@ def _plan(profile: AthleteProfile, week: PastWeekRead) -> PeakPlan:
                     days_out=(week.day - day.date).days, carb_g=carb_g,
                     protein_g=day.figures.get("protein_g", usual.protein_g),
                     fat_g=day.figures.get("fat_g", usual.fat_g), water_l=usual.water_l,
+                    training=day.figures.get(at.TRAINING, ""),
+                    phase=Phase(day.figures[at.PHASE]) if at.PHASE in day.figures else None,
                 )
             )  # fmt: skip
     return named(PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out))), usual)
@@ -365,9 +368,11 @@ def _mornings(week: PastWeekRead) -> int:
     return sum("weight_kg" in day.figures or "fullness" in day.figures for day in week.days)
 
 
-def _load(week: PastWeekRead) -> float:
-    load = [day for day in week.days if (week.day - day.date).days in LOAD_DAYS]
-    return sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
+def _load(profile: AthleteProfile, week: PastWeekRead) -> tuple[tuple[int, ...], float]:
+    """On which days out the load was, and how much it was in all, g, as set where that is known."""
+    outs = _plan(profile, week).load_days
+    load = [day for day in week.days if (week.day - day.date).days in outs]
+    return outs, sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
 
 
 def _as_kept(week: PastWeekRead) -> dict[str, Any]:

@@ -87,6 +87,8 @@ class Outcomes:
         with claiming(self._engine) as session:
             row = session.get_one(OutboxRow, row_id, with_for_update=True)
             self._sent(session, row, message_id)
+            method, attempts = row.method, row.attempts
+        _log.info("a message was sent", outbox_id=row_id, method=method, attempts=attempts)
 
     def pointless(self, row_id: int) -> None:
         """What was to be sent is gone: a deleted picture, a plan of deleted data."""
