@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -48,6 +49,7 @@ from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
+from engine.written.late import Late
 from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report, read_report
 
 _FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
@@ -401,6 +403,15 @@ def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
     return week is not None and week.plan.day(week.days_out(today)) is not None
 
 
+#: Who puts a figure right, whatever else stands around it.
+_CORRECTS = Late(
+    r"\b(?:sorry|correct\w*|typo|mistake|mistyped|wrong|meant|i mean|instead of|change|"
+    r"make (?:it|that)|not \d|korrektur|korrigier\w*|tippfehler|vertippt|falsch|meinte|ich mein|"
+    r"statt|ändern?|änder|nicht \d)\b",
+    re.IGNORECASE,
+)
+
+
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
     """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
     old = answers_of(turn.session, profile, row)
@@ -415,7 +426,9 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
         for key, value in report.answers.items()
         if value is not None and value != getattr(row, key)
     }
-    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING) or report.note:
+    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING):
+        return False
+    if report.note and not (len(changed) == 1 and _CORRECTS.search(turn.incoming.text)):
         return False
     if not changed and not report.doubts:
         return False
