@@ -29,7 +29,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
-from bot.words import common
+from bot.words import common, phases
 
 PAST_SHOWN = 14
 
@@ -58,6 +58,7 @@ def today(turn: Act) -> None:
     why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(turn.session, profile.person_id, day)
     text = words.target_message(
+        week.plan,
         day,
         week.days_out(day),
         care_for(turn, profile).lines(target, planned.carb_g, profile.volume_unit),
@@ -77,9 +78,13 @@ def week_view(turn: Act) -> None:
         say_to(turn, turn.person, words.no_week(coach.first_name))
         return
     now_day = local_date(profile, turn.context)
-    rows = []
+    rows: list[str] = []
+    heading = ""
     for planned in week.plan:
         day = week.date_of(planned.days_out)
+        above, heading = heading, phases.phase_words(week.plan.phase(planned.days_out))
+        if heading != above:
+            rows.append(words.week_heading(heading))
         target = target_in_force(turn.session, week, day)
         assert target is not None
         rows.append(

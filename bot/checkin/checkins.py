@@ -43,7 +43,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.store.tables.week import CheckInRow
 from bot.week import prompts
 from bot.week.load import Week, checkin_row, current_event, current_week, target_in_force
-from bot.words import common
+from bot.words import common, phases
 from engine.decision.decide import Outcome
 from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
@@ -85,7 +85,12 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
         "_wants_sharpness": sharpness,
         "_trained": trained,
         "_habit": _habit(session, profile, today),
-        "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
+        "_greeting": words.morning(
+            person.first_name,
+            days_out,
+            event.kind if event else "",
+            phases.of_day(week.plan, days_out) if week is not None and days_out is not None else "",
+        ),
     }
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.coach import desk_settings, words
 from bot.coach.card import actions as card_actions
-from bot.coach.card import card, forecast_use
+from bot.coach.card import card, forecast_use, pages
 from bot.coach.digest import digest
 from bot.coach.digest import words as digest_words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
@@ -33,6 +33,7 @@ FEATURE = Feature(
         "forecast": forecast_use.show,
         "forecast-use": forecast_use.choose,
         "card": card.show_card,
+        "page": pages.show,
         "sign": card_actions.sign_from_card,
         "ack": card_actions.acknowledge_from_card,
         "why": card_actions.show_why,

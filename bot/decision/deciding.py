@@ -150,6 +150,7 @@ def decide_with(
             f"{lead}\n\n{why}".strip()
             if care.unsaid
             else words.target_message(
+                week.plan,
                 decided.sets_date,
                 week.days_out(decided.sets_date),
                 care.lines(target, planned.carb_g, profile.volume_unit),
@@ -264,6 +265,7 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
         turn,
         person,
         lambda: words.target_message(
+            week.plan,
             day,
             week.days_out(day),
             care.lines(target, planned.carb_g, profile.volume_unit),
@@ -422,6 +424,7 @@ def _tell_athlete(
             why += "\n\n" + signoff.waiting_line(turn.session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     text = words.target_message(
+        week.plan,
         decision.sets_date,
         decision.days_out,
         care.lines(target, planned.carb_g, profile.volume_unit),

@@ -6,7 +6,6 @@ from bot.core.callbacks import answer, ask_sure, rewrite
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.event import season
-from bot.event import words_asks as asks_words
 from bot.event import words_season as words
 from bot.people.people import get_person
 from bot.plan import words as plan_words
@@ -81,13 +80,13 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
             view = "draft" if close is None else "bridge"
             label = words.plan_button(said) if close is None else words.bridge_button(said)
             line = [Button(label, f"c:{view}:{number}:{row.id}")]
+        line.append(Button(words.asks_button(said), f"c:asks:{number}:{row.id}"))
         if counts is None or row.id != counts.id:
             line.append(Button(words.remove_button(said), f"c:season-off:{number}:{row.id}"))
         buttons.append(line)
     buttons.append(
         [
             Button(words.add_button(), f"c:event:{number}"),
-            Button(asks_words.asks_button(), f"c:asks:{number}"),
             Button(plan_words.back_button(), f"c:card:{number}"),
         ]
     )

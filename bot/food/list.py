@@ -47,6 +47,17 @@ def times_of(session: Session, athlete_id: int) -> list[str]:
     return list(row.times) if row is not None else list(USUAL_TIMES)
 
 
+def set_times(turn: Turn, athlete_id: int, times: list[str]) -> MealTimesRow:
+    """When the athlete eats from now on; the row, for whoever fixes a meal."""
+    row = turn.session.get(MealTimesRow, athlete_id) or MealTimesRow(
+        athlete_id=athlete_id, times=[]
+    )
+    row.times = times
+    turn.session.add(row)
+    turn.session.flush()
+    return row
+
+
 def begin_menus_anew(turn: Turn, person: Person) -> None:
     """The list has changed: menus of today and later are made from it, not from those before.
 
@@ -111,12 +122,7 @@ def label_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     times = question.answers["times"]
-    row = turn.session.get(MealTimesRow, person.id) or MealTimesRow(
-        athlete_id=id_of(person), times=[]
-    )
-    row.times = times
-    turn.session.add(row)
-    turn.session.flush()
+    set_times(turn, id_of(person), times)
     say_to(turn, person, words.times_set(times), buttons=[[Button(words.back_button(), "f:day")]])
 
 

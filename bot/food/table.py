@@ -18,6 +18,7 @@ FEATURE = Feature(
     on_card={
         "food": coach.show,
         "food-fix": coach.ask_fix,
+        "food-meal": coach.fix_meal,
         "food-suggest": coach.ask_suggestion,
     },
     flows=(

@@ -59,12 +59,27 @@ def ask_draft(turn: OnAthlete) -> None:
         open_draft(turn, turn.person, turn.profile, meant_event(turn))
 
 
-def meant_event(turn: OnAthlete) -> EventRow | None:
-    """The event ahead that a button's last part names; the one that counts where it names none."""
-    number = turn.arguments[-1] if turn.arguments else ""
+def meant_event(turn: OnAthlete, place: int = 0) -> EventRow | None:
+    """The event ahead that a part of a button's data names; the one that counts where none is there."""
+    number = turn.arguments[place] if len(turn.arguments) > place else ""
     if number.isdigit():
         return event_ahead(turn.session, turn.profile.person_id, int(number))
     return current_event(turn.session, turn.profile.person_id)
+
+
+def asked_event(
+    session: Session, profile: AthleteProfile, question: OpenQuestion
+) -> EventRow | None:
+    """The event that a question is about: the one that it names, else the one that counts."""
+    number = question.answers.get("_event")
+    if number is None:
+        return current_event(session, profile.person_id)
+    return event_ahead(session, profile.person_id, number)
+
+
+def naming(session: Session, profile: AthleteProfile, event: EventRow) -> str:
+    """What a button's data ends in to name the event; "" for the one that counts."""
+    return "" if counts_now(session, profile, event) else f":{event.id}"
 
 
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -72,12 +87,7 @@ def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
-    number = question.answers.get("_event")
-    event = (
-        event_ahead(turn.session, profile.person_id, number)
-        if number is not None
-        else current_event(turn.session, profile.person_id)
-    )
+    event = asked_event(turn.session, profile, question)
     if not question.answers["use"]:
         open_draft(turn, coach, profile, event)
         return
@@ -145,7 +155,7 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
-    number = f"{profile.person_id}" if counts else f"{profile.person_id}:{event.id}"
+    number = f"{profile.person_id}{naming(turn.session, profile, event)}"
     following = (
         Button(words.see_plan_button(), f"c:plan:{number}"),
         Button(
@@ -218,16 +228,21 @@ def plan_misfits(
 
 
 def say_problems(
-    turn: Turn, coach: Person, profile: AthleteProfile, problems: tuple[Problem, ...]
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    problems: tuple[Problem, ...],
 ) -> None:
+    number = f"{profile.person_id}{naming(turn.session, profile, event)}"
     say_to(
         turn,
         coach,
         words.does_not_fit(problems, profile.volume_unit),
         buttons=[
             [
-                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
-                Button(words.see_limits_button(), f"c:limits:{profile.person_id}"),
+                Button(words.see_plan_button(), f"c:plan:{number}"),
+                Button(words.see_limits_button(), f"c:limits:{number}"),
             ]
         ],
     )

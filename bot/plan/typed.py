@@ -82,7 +82,8 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
     except Unread as unread:
         say_to(turn, coach, str(unread))
     else:
-        set_number(turn, coach, profile, typed.days_out, typed.key, value)
+        event = current_event(turn.session, profile.person_id)
+        set_number(turn, coach, profile, event, typed.days_out, typed.key, value)
 
 
 def _ask_whose(

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -24,7 +25,7 @@ from bot.setup.roster_sheet.writing import Choices, Value, write
 from bot.stage import day as stage_days
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import events_ahead, limits_row, plan_row
+from bot.week.load import events_ahead, limits_row, plan_row, target_of, weigh_in_row
 from bot.words import common
 from engine.values.limits import LIMIT_KEYS
 
@@ -164,6 +165,23 @@ def _event(turn: Turn, row: EventRow) -> dict[str, Value]:
         found[at.STAGE] = first.time().replace(microsecond=0)
         look = stage.facts.get("look_before_min")
         found |= {at.LOOK: look} if look is not None else {}
+    return found | _asks(row)
+
+
+def _asks(row: EventRow) -> dict[str, Value]:
+    found: dict[str, Value] = {}
+    look, weigh_in = target_of(row), weigh_in_row(row)
+    if look is not None:
+        found[at.TARGET] = words_sheet.look_cell(look)
+    if weigh_in is not None:
+        by_height = weigh_in.over_height_kg
+        found |= {
+            at.CAP: _shown(weigh_in.cap_kg)
+            if by_height is None
+            else words_sheet.by_height(by_height),
+            at.WEIGH_DAY: row.day - timedelta(days=weigh_in.days_out),
+            at.WEIGH_AT: weigh_in.at,
+        }
     return found
 
 

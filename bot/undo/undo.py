@@ -154,7 +154,7 @@ def _together(session: Session, row: HistoryRow) -> list[HistoryRow]:
         HistoryRow.athlete_id == row.athlete_id,
         HistoryRow.at == row.at,
         HistoryRow.by_id == row.by_id,
-        col(HistoryRow.what).in_((Change.PLAN_SET, Change.LIMITS_SET)),
+        col(HistoryRow.what).in_((Change.PLAN_SET, Change.LIMITS_SET, Change.EVENT_ASKS)),
     )
     found = session.exec(query.order_by(col(HistoryRow.id).desc())).all()
     return [one for one in found if one.detail.get("how") == how]

@@ -251,7 +251,7 @@ def test_nobody_is_their_own_second_pair_of_eyes(team: Team) -> None:
         session.add(profile)
         session.add(person)
     card = team.athlete.presses("c:card:2")[-1]
-    assert "History" in card.buttons and "What I see" not in card.buttons
+    assert "Photos" in card.buttons and "What I see" not in card.buttons
     team.athlete.presses("c:eye-look:2:2027-05-07:flat")
     assert "second pair of eyes" in team.athlete.answers_to_taps()[-1]
     assert looks(team) == []

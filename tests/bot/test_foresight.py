@@ -83,6 +83,7 @@ def test_the_coach_says_what_the_forecast_may_do_for_an_athlete(sqlite_engine: E
     team = in_peak_week(sqlite_engine, foresight=True)
     team.coach.writes("/roster")
     team.coach.taps("Mira")
+    team.coach.taps("Plan …")
     said = team.coach.taps("Forecast")
     assert "The forecast proposes, you decide" in text_of(said)
     assert "never tested on real peak weeks" in text_of(said)

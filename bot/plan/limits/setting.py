@@ -17,13 +17,19 @@ from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
 from bot.plan.limits.keeping import store_limits
 from bot.plan.numbers import first_things_first
-from bot.plan.planning import counts_now, meant_event, say_problems, week_changed
+from bot.plan.planning import (
+    asked_event,
+    counts_now,
+    meant_event,
+    naming,
+    say_problems,
+    week_changed,
+)
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
     baseline_of,
-    current_event,
     current_limits,
     current_plan,
 )
@@ -81,9 +87,9 @@ def use_suggested_limits(turn: OnAthlete) -> None:
 
 
 def ask_limit(turn: OnAthlete) -> None:
-    """A button under the limits: ask for the new value."""
+    """Buttons "c:lim:ATHLETE:KEY[:EVENT]" under the limits: ask for the new value."""
     key = turn.arguments[0] if turn.arguments else ""
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, place=1)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None or key not in LIMIT_KEYS:
         show_limits(turn.on(turn.profile))
@@ -93,6 +99,7 @@ def ask_limit(turn: OnAthlete) -> None:
         turn,
         turn.person,
         turn.profile,
+        event,
         _limits_or_suggested(turn.session, turn.profile, event, plan),
         key,
     )
@@ -101,7 +108,7 @@ def ask_limit(turn: OnAthlete) -> None:
 def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """A new version of the limits with this one changed; suggested ones are thereby set."""
     profile = own_athlete(turn.session, coach, question.about)
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    event = asked_event(turn.session, profile, question) if profile is not None else None
     plan = current_plan(turn.session, event) if event is not None else None
     if profile is None or event is None or plan is None:
         say_to(turn, coach, words.plan_first())
@@ -113,17 +120,20 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         limits = replace(before, **{key: value})
     except ValueError:
         _say_contradiction(turn, coach, profile, before, key, value)
-        _open_limit(turn, coach, profile, before, key)
+        _open_limit(turn, coach, profile, event, before, key)
         return
     if not keep_limits(turn, coach, profile, event, plan, limits):
         # What was typed did not fit; the question stays, so that another figure can be sent.
-        _open_limit(turn, coach, profile, before, key)
+        _open_limit(turn, coach, profile, event, before, key)
         return
     text = limit_words.limit_changed(
         limit_words.limit_line(key, value, profile.volume_unit),
         _cost(turn.session, coach, profile, plan, limits) if key in BOUND_A_CORRECTION else "",
     )
-    say_to(turn, coach, text, buttons=[[_limits_button(profile)]])
+    naming_it = naming(turn.session, profile, event)
+    say_to(turn, coach, text, buttons=[[_limits_button(profile, naming_it)]])
+    if naming_it:
+        return  # it waits: no day of now follows from it
     week_changed(turn, coach, profile, because="limits-changed", was_complete=was_complete)
 
 
@@ -143,13 +153,14 @@ def _cost(
 
 
 def _open_limit(
-    turn: Turn, coach: Person, profile: AthleteProfile, limits: Limits, key: str
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, limits: Limits, key: str
 ) -> None:
     rail = limits.guard_rails.rail(key)
     asking.open_question(
         turn, coach, LIMIT, subject_id=profile.person_id,
         answers={
             "_key": key,
+            "_event": event.id,
             "_value": getattr(limits, key),
             "_low": rail.low,
             "_high": rail.high,
@@ -181,7 +192,7 @@ def keep_limits(
     """Keep a new version; False, with the days and bounds said, where the plan would not fit."""
     problems = plan_problems(plan, limits)
     if problems:
-        say_problems(turn, coach, profile, problems)
+        say_problems(turn, coach, profile, event, problems)
         return False
     store_limits(turn, coach, profile, event, limits, how=how)
     return True
@@ -198,26 +209,22 @@ def _say_contradiction(
     say_to(turn, coach, text)
 
 
-def _limits_button(profile: AthleteProfile) -> Button:
-    return Button(words.see_limits_button(), f"c:limits:{profile.person_id}")
+def _limits_button(profile: AthleteProfile, naming_it: str = "") -> Button:
+    return Button(words.see_limits_button(), f"c:limits:{profile.person_id}{naming_it}")
 
 
 def _limit_buttons(
     profile: AthleteProfile, *, are_set: bool, ahead: EventRow | None = None
 ) -> Buttons:
-    if ahead is not None:
-        number = f"{profile.person_id}:{ahead.id}"
-        use_them = Button(limit_words.use_limits_button(), f"c:limits-use:{number}")
-        see = Button(words.see_plan_button(), f"c:plan:{number}")
-        return [*([] if are_set else [[use_them]]), [see]]
+    who, naming_it = profile.person_id, f":{ahead.id}" if ahead is not None else ""
     keys = [
-        Button(limit_words.limit_button(key), f"c:lim:{profile.person_id}:{key}")
-        for key in LIMIT_KEYS
+        Button(limit_words.limit_button(key), f"c:lim:{who}:{key}{naming_it}") for key in LIMIT_KEYS
     ]
+    back = f"c:card:{who}" if ahead is None else f"c:season:{who}"
     last = [
-        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
-        Button(words.back_button(), f"c:card:{profile.person_id}"),
+        Button(words.see_plan_button(), f"c:plan:{who}{naming_it}"),
+        Button(words.back_button(), back),
     ]
-    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{profile.person_id}")]
+    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{who}{naming_it}")]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]

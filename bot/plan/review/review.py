@@ -14,14 +14,21 @@ from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan import words_totals as total_words
 from bot.plan.numbers import first_things_first, number_is_live
-from bot.plan.planning import draft_is_live, raise_limits, set_plan
+from bot.plan.planning import (
+    asked_event,
+    draft_is_live,
+    meant_event,
+    naming,
+    raise_limits,
+    set_plan,
+)
 from bot.plan.review import words
 from bot.plan.review.flow import PLAN_TOTAL
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import OpenQuestion, Person
+from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
     baseline_of,
-    current_event,
     current_plan,
     event_ahead,
     plan_row,
@@ -63,7 +70,7 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def show_review(turn: OnAthlete) -> None:
     """All that the review says of the plan in force, and the reasons kept."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -78,28 +85,31 @@ def show_review(turn: OnAthlete) -> None:
         for row in plan_gate.reasons(turn.session, event)
     )
     text = words.review_view(name, findings, turn.profile.volume_unit, own=own)
-    back = [[Button(plan_words.back_button(), f"c:plan:{turn.profile.person_id}")]]
+    number = f"{turn.profile.person_id}{naming(turn.session, turn.profile, event)}"
+    back = [[Button(plan_words.back_button(), f"c:plan:{number}")]]
     rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)
 
 
 def ask_total(turn: OnAthlete) -> None:
-    """A button under a day: which total does the coach's own plan give?"""
+    """Buttons "c:kcal:ATHLETE:OUT[:EVENT]": which total does the coach's own plan give?"""
     answer(turn)
-    day = _day(turn.session, turn.profile, turn.arguments[0] if turn.arguments else "")
-    if day is None:
+    event = meant_event(turn, place=1)
+    day = _day(turn.session, event, turn.arguments[0] if turn.arguments else "")
+    if event is None or day is None:
         show_review(turn.on(turn.profile))
         return
     asking.open_question(
         turn, turn.person, PLAN_TOTAL, subject_id=turn.profile.person_id,
-        answers={"_days_out": day.days_out},
+        answers={"_days_out": day.days_out, "_event": event.id},
     )  # fmt: skip
 
 
 def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Hold the stated total against the day's macros, by both label conventions."""
     profile = own_athlete(turn.session, coach, question.about)
-    day = _day(turn.session, profile, str(question.answers["_days_out"])) if profile else None
-    if profile is None or day is None:
+    event = asked_event(turn.session, profile, question) if profile is not None else None
+    day = _day(turn.session, event, str(question.answers["_days_out"]))
+    if profile is None or event is None or day is None:
         say_to(turn, coach, plan_words.plan_first())
         return
     stated = question.answers["kcal"]
@@ -116,13 +126,11 @@ def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )
     if len(fits) == 1:
         text = f"{text} {total_words.label_convention(fits[0])}"
-    button = Button(
-        plan_words.day_button(day.days_out), f"c:day:{profile.person_id}:{day.days_out}"
-    )
+    number = f"{profile.person_id}:{day.days_out}{naming(turn.session, profile, event)}"
+    button = Button(plan_words.day_button(day.days_out), f"c:day:{number}")
     say_to(turn, coach, text, buttons=[[button]])
 
 
-def _day(session: Session, profile: AthleteProfile, named: str) -> DayTarget | None:
-    event = current_event(session, profile.person_id)
+def _day(session: Session, event: EventRow | None, named: str) -> DayTarget | None:
     plan = current_plan(session, event) if event is not None else None
     return plan.day(int(named)) if plan is not None and named.isdigit() else None

@@ -1,0 +1,149 @@
+"""What can be done from an athlete's card: on its first page what a morning needs, the rest by subject.
+
+Every button is on exactly one page; a page is a tap away.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from bot.alerts import words as alert_words
+from bot.coach import words
+from bot.coach.card import words_pages
+from bot.coach.history import words as history_words
+from bot.comparison import words as comparison_words
+from bot.core.callbacks import answer, rewrite
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.debrief import words as debrief_words
+from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_holding as hold_words
+from bot.event import words_asks as asks_words
+from bot.event import words_season as season_words
+from bot.eye import words as eye_words
+from bot.food import words_coach as food_words
+from bot.membership import words_second as second_words
+from bot.people.people import get_person
+from bot.people.rights import is_first_coach
+from bot.photos import words as photo_words
+from bot.plan.next_load.learnt import something_learnt
+from bot.plan.next_load.words import learnt_button
+from bot.replay import words as replay_words
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.timeline import words as timeline_words
+from bot.words import common
+
+FIRST = "first"
+
+
+@dataclass(frozen=True, slots=True)
+class Of:
+    """Whose card it is. `own`: the reader's; `first`: the reader is the first coach."""
+
+    profile: AthleteProfile
+    name: str
+    own: bool
+    first: bool
+    learnt: bool
+
+    def button(self, label: str, view: str) -> Button:
+        return Button(label, f"c:{view}:{self.profile.person_id}")
+
+
+def first_page(of: Of, *, set_up: bool) -> Buttons:
+    """What a morning needs, and the way to the other pages; before an event is set, that first."""
+    number, button = of.profile.person_id, of.button
+    freezing = (
+        button(alert_words.lift_button(), "lift")
+        if of.profile.frozen_at is not None
+        else button(words.freeze_button(), "freeze")
+    )
+    begin = [button(common.setup_button(), "setup"), button(common.event_button(), "event")]
+    rows = [
+        [] if set_up else begin,
+        [button(learnt_button(), "learnt")] if of.learnt else [],
+        [
+            *([] if of.own else [button(eye_words.eye_button(), "eye")]),
+            button(photo_words.photos_button(), "photos"),
+            button(common.picture_button(), "picture"),
+        ],
+        [button(words.why_button(), "why"), button(words.hand_button(), "hand")],
+        [button(hold_words.hold_button(), "hold"), freezing],
+        [
+            *([] if of.own else [button(words.message_button(of.name), "message")]),
+            button(food_words.button(), "food"),
+        ],
+        [Button(words_pages.page_button(key), f"c:page:{number}:{key}") for key in PAGES],
+        [Button(words.roster_button(), "c:roster:0")],
+    ]  # fmt: skip
+    if of.profile.status == AthleteStatus.DOCTOR_FIRST:
+        rows.insert(0, [button(words.doctor_button(), "doctor")])
+    return [row for row in rows if row]
+
+
+def _plan(of: Of) -> Buttons:
+    button = of.button
+    tomorrow = words.tomorrow_button(always_tomorrow=of.profile.always_tomorrow)
+    return [
+        [
+            button(words.plan_button(), "plan"),
+            button(words.limits_button(), "limits"),
+            button(common.sheet_button(), "sheet"),
+        ],
+        [
+            button(common.setup_button(), "setup"),
+            button(replay_words.button(), "whatif"),
+        ],
+        [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
+    ]
+
+
+def _event(of: Of) -> Buttons:
+    button = of.button
+    return [
+        [button(common.event_button(), "event"), button(season_words.season_button(), "season")],
+        [button(asks_words.asks_button(), "asks"), button(common.calendar_button(), "calendar")],
+        [button(debrief_words.button(), "debrief")],
+    ]
+
+
+def _person(of: Of) -> Buttons:
+    button = of.button
+    return [
+        [
+            button(words.answers_button(), "answers"),
+            button(history_words.history_button(), "history"),
+            button(common.files_button(), "files"),
+        ],
+        [button(comparison_words.button(), "weeks"), button(timeline_words.button(), "timeline")],
+        [button(second_words.second_button(), "second")] if of.first else [],
+        [button(second_words.end_button(), "end")] if of.first and not of.own else [],
+    ]
+
+
+PAGES: Mapping[str, Callable[[Of], Buttons]] = {
+    "plan": _plan,
+    "event": _event,
+    "person": _person,
+}
+
+
+def of_card(turn: Turn, reader: Person, profile: AthleteProfile) -> Of:
+    return Of(
+        profile,
+        get_person(turn.session, profile.person_id).first_name,
+        own=reader.id == profile.person_id,
+        first=is_first_coach(reader, profile),
+        learnt=something_learnt(turn.session, profile),
+    )
+
+
+def show(turn: OnAthlete) -> None:
+    """Buttons "c:page:ATHLETE:PAGE"."""
+    answer(turn)
+    of = of_card(turn, turn.person, turn.profile)
+    key = turn.arguments[0] if turn.arguments and turn.arguments[0] in PAGES else next(iter(PAGES))
+    back = [of.button(common.back_button(), "card")]
+    rows = [row for row in PAGES[key](of) if row]
+    rewrite(turn, words_pages.head(of.name, key, own=of.own), [*rows, back])
