@@ -9,6 +9,7 @@ from sqlmodel import col, select
 
 from bot.alerts.notes import quiet_now
 from bot.athlete import words_why as why_words
+from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
@@ -30,6 +31,7 @@ from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases
+from engine.decision.kept import decision_from_dict
 
 PAST_SHOWN = 14
 
@@ -106,7 +108,10 @@ def why(turn: Act) -> None:
     decided = latest_decision(turn.session, profile.person_id)
     text = (
         why_words.why_message(
-            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+            decision_from_dict(decided.decision),
+            profile.weight_unit,
+            profile.volume_unit,
+            own=is_own_coach(profile),
         )
         if decided
         else why_words.nothing_decided()
@@ -141,7 +146,7 @@ def settings(turn: Act) -> None:
     if profile.zone is None:
         say_to(turn, turn.person, common.not_active("onboarding"))
         return
-    labelled = [Button(words.settings_button(key), f"set:{key}") for key in words.SETTINGS_BUTTONS]
+    labelled = [Button(words.settings_button(key), SETTING(key)) for key in words.SETTINGS_BUTTONS]
     say_to(turn, turn.person, _settings_lines(profile), buttons=[labelled[:2], labelled[2:]])
 
 
@@ -155,10 +160,10 @@ def _settings_lines(profile: AthleteProfile) -> str:
     )
 
 
-def change_setting(turn: Act) -> None:
+def change_setting(turn: Act, pressed: Setting) -> None:
     """A button under the settings: ask for the new value."""
     assert turn.incoming.tap_id is not None
-    flow = SETTINGS.get(turn.arguments[0] if turn.arguments else "")
+    flow = SETTINGS.get(pressed.key)
     answer_tap(
         turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now,
         text="" if flow else common.already_answered(),

@@ -28,6 +28,7 @@ from bot.checkin.flow import (
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import words_target as athlete_words
+from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, Unread, given_by
@@ -257,7 +258,9 @@ _ALWAYS_KEPT = frozenset({*IN_ORDER, "carb_eaten_g", "training_done"})
 def offer_change(turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow) -> None:
     asked = question_context(turn.session, profile, row.date)
     keys = [key for key in CHANGEABLE if _can_change(key, row, asked)]
-    labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
+    labelled = [
+        Button(words.changeable(key), ON_ANSWERS(ChangeDo.ONE, id_of(row), key)) for key in keys
+    ]
     say_to(
         turn,
         person,
@@ -274,10 +277,9 @@ def _can_change(key: str, row: CheckInRow, asked: Answers) -> bool:
     return True
 
 
-def tapped(turn: Act) -> None:
-    """Buttons under a target: "change:ID", "off:ID", "one:ID:KEY"."""
-    action, checkin_id, key = (*turn.arguments, "", "", "")[:3]
-    row = turn.session.get(CheckInRow, int(checkin_id)) if checkin_id.isdigit() else None
+def tapped(turn: Act, pressed: OnAnswers) -> None:
+    """The buttons under a target."""
+    row = turn.session.get(CheckInRow, pressed.checkin)
     profile = profile_of(turn.session, turn.person.id)
     assert turn.incoming.tap_id is not None
     if row is None or profile is None or row.athlete_id != turn.person.id:
@@ -294,10 +296,12 @@ def tapped(turn: Act) -> None:
     if row.date != local_date(profile, turn.context):
         text = words.too_late_to_change(athlete_words.day_name(row.date))
         say_to(turn, turn.person, text)
-    elif action == "change":
+    elif pressed.do is ChangeDo.CHANGE:
         offer_change(turn, turn.person, profile, row)
-    elif action == "off" or key in CHANGEABLE:
-        _ask_one(turn, turn.person, profile, row, "off" if action == "off" else key)
+    elif pressed.do is ChangeDo.OFF:
+        _ask_one(turn, turn.person, profile, row, "off")
+    elif pressed.key in CHANGEABLE:
+        _ask_one(turn, turn.person, profile, row, pressed.key)
 
 
 def _ask_one(

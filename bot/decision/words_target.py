@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
-from typing import Any
 
 from bot.words import figures, phases
 from bot.words.common import kind_word
@@ -12,8 +11,6 @@ from bot.words.figures import volume_unit_name, weight_unit_name
 from bot.words.languages import mark, tr, trn
 from bot.words.training import training_words
 from engine.values.plan import DayTarget, PeakPlan
-
-Decision = Mapping[str, Any]
 
 
 def day_name(day: date) -> str:

@@ -9,10 +9,12 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, SEASON, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import words_asks as words
+from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import TARGET_LOOK, USUAL, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
@@ -37,27 +39,22 @@ from bot.week.snapshots import standing_before
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
 
 
-def show(turn: OnAthlete) -> None:
+def show(turn: OnAthlete, pressed: OfEvent) -> None:
     """What the event asks for, with what is likely on the scale."""
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
-    number, naming_it = turn.profile.person_id, naming(turn.session, turn.profile, event)
+    number, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
     rewrite(
         turn, _view(turn, turn.profile, event),
         [
             [
-                Button(words.look_button(), f"c:asks-look:{number}{naming_it}"),
-                Button(words.weigh_in_button(), f"c:asks-weigh:{number}{naming_it}"),
+                Button(words.look_button(), ASKS_LOOK(number, ahead)),
+                Button(words.weigh_in_button(), ASKS_WEIGH_IN(number, ahead)),
             ],
-            [
-                Button(
-                    plan_words.back_button(),
-                    f"c:season:{number}" if naming_it else f"c:card:{number}",
-                )
-            ],
+            [Button(plan_words.back_button(), CARD(number) if ahead is None else SEASON(number))],
         ],
     )  # fmt: skip
 
@@ -76,9 +73,9 @@ def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
     return words.view(event_line(profile, event, turn.context), target_of(event), line)
 
 
-def ask_look(turn: OnAthlete) -> None:
+def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
@@ -94,9 +91,9 @@ def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     _keep(turn, coach, question, "look", look)
 
 
-def ask_weigh_in(turn: OnAthlete) -> None:
+def ask_weigh_in(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return

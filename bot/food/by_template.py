@@ -14,6 +14,7 @@ from sqlmodel import Session
 from bot.core.outbox import Button
 from bot.core.turn import Turn
 from bot.food import words_coach as words
+from bot.food.buttons import TAKE
 from bot.food.list import begin_menus_anew, rows_of, set_times
 from bot.people.people import get_person
 from bot.people.telling import say_to
@@ -83,7 +84,7 @@ def suggest(turn: Turn, coach: Person, athlete: Person, food: Food) -> None:
         turn,
         athlete,
         partial(words.athlete_told_suggested, coach.first_name, food.name),
-        buttons=lambda: [[Button(words.take_button(), f"f:take:{food.id}")]],
+        buttons=lambda: [[Button(words.take_button(), TAKE(food.id))]],
         silent=True,
     )
 

@@ -6,15 +6,29 @@ from dataclasses import replace
 from datetime import timedelta
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import (
+    CARD,
+    DRAFT,
+    EVENT,
+    LIMITS,
+    PLAN,
+    PLAN_SHEET,
+    SEASON,
+    SETUP,
+    TEMPLATES,
+    OfEvent,
+)
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.gate import ask_first, look_over, new_findings
 from bot.plan.planning import (
+    THE_ONE,
     asked_event,
     counts_now,
     days_follow_plan,
@@ -25,6 +39,7 @@ from bot.plan.planning import (
 )
 from bot.plan.review import words as review_words
 from bot.plan.templates import words as template_words
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
@@ -34,13 +49,13 @@ from engine.planning.phases import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 
-def show_plan(turn: OnAthlete) -> None:
+def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """The plan as a table, a button a day; where there is none, what comes first.
 
-    "c:plan:ATHLETE:EVENT" is that of an event that still waits.
+    With an event named, the plan of one that still waits.
     """
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     row = plan_row(turn.session, event) if event is not None else None
     if event is None or row is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -62,28 +77,25 @@ def show_plan(turn: OnAthlete) -> None:
 
 def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> Buttons:
     """What can be done with the plan of an event that still waits: any number of any day too."""
-    who, number = profile.person_id, f"{profile.person_id}:{event.id}"
-    days = [
-        Button(words.day_button(day.days_out), f"c:day:{who}:{day.days_out}:{event.id}")
-        for day in plan
-    ]
+    who, number = profile.person_id, id_of(event)
+    days = [Button(words.day_button(day.days_out), DAY(who, day.days_out, number)) for day in plan]
     return [
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), f"c:review:{number}"),
-            Button(words.new_draft_button(), f"c:draft:{number}"),
-            Button(words.limits_button(), f"c:limits:{number}"),
-            Button(words.back_button(), f"c:season:{who}"),
+            Button(review_words.review_button(), REVIEW(who, number)),
+            Button(words.new_draft_button(), DRAFT(who, number)),
+            Button(words.limits_button(), LIMITS(who, number)),
+            Button(words.back_button(), SEASON(who)),
         ],
     ]
 
 
-def show_day(turn: OnAthlete) -> None:
-    """Buttons "c:day:ATHLETE:OUT[:EVENT]": one day of the plan, a button a number."""
-    found = _day_of(turn, place=1)
+def show_day(turn: OnAthlete, pressed: OfDay) -> None:
+    """One day of the plan, a button a number."""
+    found = _day_of(turn, pressed.days_out, pressed.event)
     if found is None:
-        show_plan(turn.on(turn.profile))
+        show_plan(turn)
         return
     event, plan, days_out = found
     target = as_ever(plan, baseline_of(turn.profile)).day(days_out)
@@ -94,24 +106,24 @@ def show_day(turn: OnAthlete) -> None:
     who, naming_it = turn.profile.person_id, naming(turn.session, turn.profile, event)
     buttons = [
         [
-            Button(words.field_button(key), f"c:num:{who}:{days_out}:{key}{naming_it}")
+            Button(words.field_button(key), NUMBER(who, days_out, key, naming_it))
             for key in keys[i : i + 3]
         ]
         for i in range(0, len(keys), 3)
     ]
     back = [
-        Button(review_words.total_button(), f"c:kcal:{who}:{days_out}{naming_it}"),
-        Button(words.back_button(), f"c:plan:{who}{naming_it}"),
+        Button(review_words.total_button(), TOTAL(who, days_out, naming_it)),
+        Button(words.back_button(), PLAN(who, naming_it)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
     rewrite(turn, text, [*buttons, back])
 
 
-def ask_number(turn: OnAthlete) -> None:
-    """Buttons "c:num:ATHLETE:OUT:KEY[:EVENT]" under a day: ask for the new number."""
-    found, key = _day_of(turn, place=2), (turn.arguments[1] if len(turn.arguments) > 1 else "")
-    if found is None or key not in words.FIELDS:
-        show_plan(turn.on(turn.profile))
+def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
+    """A button under a day: ask for the new number."""
+    found, key = _day_of(turn, pressed.days_out, pressed.event), pressed.field
+    if found is None or key is None or key not in words.FIELDS:
+        show_plan(turn)
         return
     event, plan, days_out = found
     if event.day - timedelta(days=days_out) < local_date(turn.profile, turn.context):
@@ -203,12 +215,12 @@ def number_is_live(
         "\n\n".join(part for part in parts if part),
         buttons=[
             [
-                Button(words.day_button(days_out), f"c:day:{who}:{days_out}{naming_it}"),
-                Button(words.see_plan_button(), f"c:plan:{who}{naming_it}"),
+                Button(words.day_button(days_out), DAY(who, days_out, naming_it)),
+                Button(words.see_plan_button(), PLAN(who, naming_it)),
             ]
         ],
     )
-    if naming_it:
+    if naming_it is not None:
         return  # it waits: no day of now follows from it
     if key == "carb_g":
         day = event.day - timedelta(days=days_out)
@@ -221,15 +233,15 @@ def first_things_first(
 ) -> None:
     """Say what has to be set before there is anything to see here, with its button."""
     if event is None:
-        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        button = Button(common.event_button(), EVENT(profile.person_id))
         text = words.event_first()
     else:
-        number = f"{profile.person_id}{naming(turn.session, profile, event)}"
-        button = Button(common.draft_plan_button(), f"c:draft:{number}")
+        number, ahead = profile.person_id, naming(turn.session, profile, event)
+        button = Button(common.draft_plan_button(), DRAFT(number, ahead))
         text = words.plan_first()
-    buttons = [button, Button(common.setup_button(), f"c:setup:{profile.person_id}")]
+    buttons = [button, Button(common.setup_button(), SETUP(profile.person_id))]
     if event is not None:
-        buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
+        buttons.append(Button(template_words.use_button(), TEMPLATES(profile.person_id)))
     say_to(turn, coach, text, buttons=[buttons])
 
 
@@ -256,33 +268,32 @@ def _open_number(
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:
     days = [
-        Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}")
+        Button(words.day_button(days_out), DAY(profile.person_id, days_out))
         for days_out in PLAN_DAYS
     ]
     return [
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), f"c:review:{profile.person_id}"),
-            Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
-            Button(words.limits_button(), f"c:limits:{profile.person_id}"),
-            Button(words.back_button(), f"c:card:{profile.person_id}"),
+            Button(review_words.review_button(), REVIEW(profile.person_id)),
+            Button(words.new_draft_button(), DRAFT(profile.person_id)),
+            Button(words.limits_button(), LIMITS(profile.person_id)),
+            Button(words.back_button(), CARD(profile.person_id)),
         ],
         [
-            Button(common.sheet_button(), f"c:sheet:{profile.person_id}"),
-            Button(template_words.save_button(), f"c:tpl-save:{profile.person_id}"),
-            Button(template_words.use_button(), f"c:tpl:{profile.person_id}"),
+            Button(common.sheet_button(), PLAN_SHEET(profile.person_id)),
+            Button(template_words.save_button(), TEMPLATE_SAVE(profile.person_id)),
+            Button(template_words.use_button(), TEMPLATES(profile.person_id)),
         ],
     ]
 
 
-def _day_of(turn: OnAthlete, place: int) -> tuple[EventRow, PeakPlan, int] | None:
-    """The event (named at that place), its plan and the day out that a button names; None where they
-    are not there.
-    """
-    event = meant_event(turn, place)
+def _day_of(
+    turn: OnAthlete, days_out: int | None, named: int | None
+) -> tuple[EventRow, PeakPlan, int] | None:
+    """The event, its plan and the day out that a button names; None where they are not there."""
+    event = meant_event(turn, named)
     plan = current_plan(turn.session, event) if event is not None else None
-    named = turn.arguments[0] if turn.arguments else ""
-    if event is None or plan is None or not named.isdigit() or plan.day(int(named)) is None:
+    if event is None or plan is None or days_out is None or plan.day(days_out) is None:
         return None
-    return event, plan, int(named)
+    return event, plan, days_out

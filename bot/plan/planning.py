@@ -8,6 +8,7 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer
+from bot.core.cards import LIMITS, PLAN, OfEvent
 from bot.core.context import Context
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -46,24 +47,26 @@ from engine.planning.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
+#: The event that counts.
+THE_ONE = OfEvent()
+
 
 def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> str:
     days_out = (event.day - local_date(profile, context)).days
     return words.event_line(event.kind, event.day, event.zone, days_out)
 
 
-def ask_draft(turn: OnAthlete) -> None:
-    """Draft a plan from a shape and the athlete's body mass; "c:draft:ATHLETE:EVENT" for one ahead."""
+def ask_draft(turn: OnAthlete, pressed: OfEvent) -> None:
+    """Draft a plan from a shape and the athlete's body mass, for an event ahead where one is named."""
     answer(turn)
     if has_measures(turn, turn.person, turn.profile):
-        open_draft(turn, turn.person, turn.profile, meant_event(turn))
+        open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed.event))
 
 
-def meant_event(turn: OnAthlete, place: int = 0) -> EventRow | None:
-    """The event ahead that a part of a button's data names; the one that counts where none is there."""
-    number = turn.arguments[place] if len(turn.arguments) > place else ""
-    if number.isdigit():
-        return event_ahead(turn.session, turn.profile.person_id, int(number))
+def meant_event(turn: OnAthlete, named: int | None) -> EventRow | None:
+    """The event ahead that a button names; the one that counts where it names none."""
+    if named is not None:
+        return event_ahead(turn.session, turn.profile.person_id, named)
     return current_event(turn.session, turn.profile.person_id)
 
 
@@ -77,9 +80,9 @@ def asked_event(
     return event_ahead(session, profile.person_id, number)
 
 
-def naming(session: Session, profile: AthleteProfile, event: EventRow) -> str:
-    """What a button's data ends in to name the event; "" for the one that counts."""
-    return "" if counts_now(session, profile, event) else f":{event.id}"
+def naming(session: Session, profile: AthleteProfile, event: EventRow) -> int | None:
+    """What a button carries to name the event; None for the one that counts."""
+    return None if counts_now(session, profile, event) else id_of(event)
 
 
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -155,12 +158,12 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
-    number = f"{profile.person_id}{naming(turn.session, profile, event)}"
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     following = (
-        Button(words.see_plan_button(), f"c:plan:{number}"),
+        Button(words.see_plan_button(), PLAN(number, ahead)),
         Button(
             words.see_limits_button() if was_complete else words.set_limits_button(),
-            f"c:limits:{number}",
+            LIMITS(number, ahead),
         ),
     )
     text = "\n\n".join(part for part in parts if part)
@@ -234,15 +237,15 @@ def say_problems(
     event: EventRow,
     problems: tuple[Problem, ...],
 ) -> None:
-    number = f"{profile.person_id}{naming(turn.session, profile, event)}"
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     say_to(
         turn,
         coach,
         words.does_not_fit(problems, profile.volume_unit),
         buttons=[
             [
-                Button(words.see_plan_button(), f"c:plan:{number}"),
-                Button(words.see_limits_button(), f"c:limits:{number}"),
+                Button(words.see_plan_button(), PLAN(number, ahead)),
+                Button(words.see_limits_button(), LIMITS(number, ahead)),
             ]
         ],
     )

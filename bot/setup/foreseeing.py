@@ -144,7 +144,7 @@ def _event(turn: Turn, seen: Foreseen, profile: AthleteProfile) -> None:
 def _template(turn: Turn, coach: Person, seen: Foreseen) -> TemplateRow | None:
     if not seen.wanted.template_id:
         return None
-    row = own_template(turn.session, coach, str(seen.wanted.template_id))
+    row = own_template(turn.session, coach, seen.wanted.template_id)
     if row is None:
         seen.troubles.append(Trouble("plan", "template-gone"))
     return row

@@ -17,6 +17,7 @@ from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words, words_sheet
 from bot.setup.agreeing import foresee_all, show_and_ask
+from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.meaning import Known, meant
@@ -52,7 +53,7 @@ def command(turn: Act) -> None:
         athletes = found
     missing = [(one, lacks) for one in athletes if (lacks := _lacks(turn, one))]
     keys = [
-        Button(_name(turn, one), f"su:one:{one.person_id}")
+        Button(_name(turn, one), SETUP_ONE(one.person_id))
         for one in ([one for one, _ in missing] or athletes)
         if one.baseline
     ]
@@ -63,17 +64,19 @@ def command(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=[*rows, _sheet_keys()])
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "su:one:ATHLETE" and "su:sheet:FORMAT"."""
-    what, value = (*turn.arguments, "", "")[:2]
+def one_tapped(turn: Act, pressed: One) -> None:
+    """One athlete is set up by questions."""
     answer(turn)
-    if what == "one":
-        profile = own_athlete(turn.session, turn.person, int(value)) if value.isdigit() else None
-        if profile is None:
-            say_to(turn, turn.person, words.left())
-            return
-        begin(turn, turn.person, profile)
+    profile = own_athlete(turn.session, turn.person, pressed.athlete)
+    if profile is None:
+        say_to(turn, turn.person, words.left())
         return
+    begin(turn, turn.person, profile)
+
+
+def sheet_tapped(turn: Act, pressed: Sheet) -> None:
+    """The sheet by which many are set up."""
+    answer(turn)
     if not athletes_seen_by(turn.session, turn.person):
         say_to(turn, turn.person, common.nobody_yet())
         return
@@ -81,7 +84,7 @@ def tapped(turn: Act) -> None:
         turn.session, chat_id=turn.person.chat_id, now=turn.now,
         document={
             "make": MAKE, "coach": turn.person.id,
-            "format": value if value in FORMATS else FORMATS[0],
+            "format": pressed.format if pressed.format in FORMATS else FORMATS[0],
         },
         caption=words.caption(),
     )  # fmt: skip
@@ -205,7 +208,7 @@ def _lacks(turn: Turn, profile: AthleteProfile) -> str:
 
 
 def _sheet_keys() -> list[Button]:
-    return [Button(words.sheet_button(form), f"su:sheet:{form}") for form in FORMATS]
+    return [Button(words.sheet_button(form), SETUP_SHEET(form)) for form in FORMATS]
 
 
 def _name(turn: Turn, profile: AthleteProfile) -> str:

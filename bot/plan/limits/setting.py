@@ -7,17 +7,20 @@ from dataclasses import replace
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
 from bot.plan.limits.keeping import store_limits
 from bot.plan.numbers import first_things_first
 from bot.plan.planning import (
+    THE_ONE,
     asked_event,
     counts_now,
     meant_event,
@@ -25,6 +28,7 @@ from bot.plan.planning import (
     say_problems,
     week_changed,
 )
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import (
@@ -38,13 +42,13 @@ from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.values.plan import PeakPlan
 
 
-def show_limits(turn: OnAthlete) -> None:
+def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """The limits in force, or those suggested around the plan; a button a limit.
 
-    "c:limits:ATHLETE:EVENT" are those of an event ahead.
+    With an event ahead, those that are meant for it.
     """
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -65,34 +69,33 @@ def show_limits(turn: OnAthlete) -> None:
     rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None, ahead=ahead))
 
 
-def use_suggested_limits(turn: OnAthlete) -> None:
+def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
     """Put the suggested limits in force as they are."""
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
         return
     if current_limits(turn.session, event, athlete_of(turn.profile)) is not None:
-        show_limits(turn.on(turn.profile, [str(event.id)]))
+        show_limits(turn, OfEvent(event.id))
         return
     limits = Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
     if keep_limits(turn, turn.person, turn.profile, event, plan, limits):
         if not counts_now(turn.session, turn.profile, event):
-            button = Button(words.see_plan_button(), f"c:plan:{turn.profile.person_id}:{event.id}")
+            button = Button(words.see_plan_button(), PLAN(turn.profile.person_id, id_of(event)))
             rewrite(turn, limit_words.limits_set(), [[button]])
             return
         rewrite(turn, limit_words.limits_set(), [[_limits_button(turn.profile)]])
         week_changed(turn, turn.person, turn.profile, because="limits-changed", was_complete=False)
 
 
-def ask_limit(turn: OnAthlete) -> None:
-    """Buttons "c:lim:ATHLETE:KEY[:EVENT]" under the limits: ask for the new value."""
-    key = turn.arguments[0] if turn.arguments else ""
-    event = meant_event(turn, place=1)
+def ask_limit(turn: OnAthlete, pressed: OfLimit) -> None:
+    """A button under the limits: ask for the new value."""
+    key, event = pressed.key, meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None or key not in LIMIT_KEYS:
-        show_limits(turn.on(turn.profile))
+    if event is None or plan is None or key is None or key not in LIMIT_KEYS:
+        show_limits(turn)
         return
     answer(turn)
     _open_limit(
@@ -132,7 +135,7 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )
     naming_it = naming(turn.session, profile, event)
     say_to(turn, coach, text, buttons=[[_limits_button(profile, naming_it)]])
-    if naming_it:
+    if naming_it is not None:
         return  # it waits: no day of now follows from it
     week_changed(turn, coach, profile, because="limits-changed", was_complete=was_complete)
 
@@ -209,22 +212,22 @@ def _say_contradiction(
     say_to(turn, coach, text)
 
 
-def _limits_button(profile: AthleteProfile, naming_it: str = "") -> Button:
-    return Button(words.see_limits_button(), f"c:limits:{profile.person_id}{naming_it}")
+def _limits_button(profile: AthleteProfile, ahead: int | None = None) -> Button:
+    return Button(words.see_limits_button(), LIMITS(profile.person_id, ahead))
 
 
 def _limit_buttons(
     profile: AthleteProfile, *, are_set: bool, ahead: EventRow | None = None
 ) -> Buttons:
-    who, naming_it = profile.person_id, f":{ahead.id}" if ahead is not None else ""
+    who, number = profile.person_id, id_of(ahead) if ahead is not None else None
     keys = [
-        Button(limit_words.limit_button(key), f"c:lim:{who}:{key}{naming_it}") for key in LIMIT_KEYS
+        Button(limit_words.limit_button(key), ONE_LIMIT(who, key, number)) for key in LIMIT_KEYS
     ]
-    back = f"c:card:{who}" if ahead is None else f"c:season:{who}"
+    back = CARD(who) if ahead is None else SEASON(who)
     last = [
-        Button(words.see_plan_button(), f"c:plan:{who}{naming_it}"),
+        Button(words.see_plan_button(), PLAN(who, number)),
         Button(words.back_button(), back),
     ]
-    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{who}{naming_it}")]
+    use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]
