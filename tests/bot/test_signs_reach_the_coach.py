@@ -15,18 +15,20 @@ from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import AlertRow
 from engine.symptoms import Concern
-from tests.support.weeks import Team, arrive_and_read, in_peak_week
+from tests.support.weeks import Team, arrive_and_read, gone_on, in_peak_week
 from tests.support.world import text_of
 
 
 @pytest.fixture
 def team(sqlite_engine: Engine) -> Team:
     """Seven days out, half past seven, checked in with nothing to tell."""
-    team = in_peak_week(sqlite_engine)
+    return gone_on(in_peak_week(sqlite_engine), nothing_to_tell)
+
+
+def nothing_to_tell(team: Team) -> None:
     team.morning(7)
     team.athlete.writes("61.2 6 3.5 fine")
     arrive_and_read(team)
-    return team
 
 
 def levels(team: Team) -> dict[str, str]:

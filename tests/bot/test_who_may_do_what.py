@@ -29,7 +29,7 @@ from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.words import common
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 
 STRANGER = "a stranger"
 ATHLETE = "the athlete"
@@ -180,7 +180,10 @@ class _BackOutError(Exception):
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Two days out: Mira's morning waits for a word, an alert of hers is open, all roles are there."""
-    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC)), all_roles_come)
+
+
+def all_roles_come(team: Team) -> None:
     now = team.world.now
     with transaction(team.world.engine) as session:
         people = {}
@@ -214,7 +217,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
                 facts={"pulse": 108.0}, date=now.date(), opened_at=now, second_contact_at=now,
             )
         )  # fmt: skip
-    return team
 
 
 @contextmanager
