@@ -56,6 +56,7 @@ def test_a_database_server_that_crashes_amid_the_work_is_waited_for_and_nothing_
                 "the bot to get going",
             )
             postgres.restart()
+            postgres.lines.clear()  # the tests' own connections went with it
         everybody_says(telegram, "done")
         everybody_heard(telegram, "<0>", "<1>", "<2>", "done")
         assert bot.stop() == 0
