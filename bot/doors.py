@@ -139,7 +139,8 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
 def _former(turn: ChatTurn, person: Person) -> None:
     """Somebody who is nothing here any more gets at what is kept of them, and at nothing else."""
     text = turn.incoming.text
-    if turn.incoming.kind is Kind.TAP and not asking.ANSWER.begins(text):
+    tap = _tap_of(text) if turn.incoming.kind is Kind.TAP else None
+    if tap is not None and tap.roles & FORMER:
         _tap(turn, person, FORMER)
         return
     if text.startswith("/"):
@@ -214,7 +215,7 @@ def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     if asking.ANSWER.begins(data):
         asking.tapped(turn, person, FLOWS)
         return
-    tap = next((TAPS[one] for one in beginnings(data) if one in TAPS), None)
+    tap = _tap_of(data)
     if tap is None or not tap.roles & roles:
         answer(turn, common.not_your_button())
         return
@@ -224,6 +225,10 @@ def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
         answer(turn, (tap.unreadable or common.not_your_button)())
         return
     tap.run(turn.by(person), pressed)
+
+
+def _tap_of(data: str) -> Tap | None:
+    return next((TAPS[one] for one in beginnings(data) if one in TAPS), None)
 
 
 def _card(turn: Act, pressed: OnCard) -> None:
