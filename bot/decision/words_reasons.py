@@ -30,6 +30,7 @@ class _Told:
         self.facts = decision["trace"]["facts"]
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
+        self.steps: int | None = decision["trace"].get("steps")
         self.change_g = float(decision["change_g"])
         self.change = change_in_words(self.change_g)
 
@@ -184,6 +185,13 @@ def _softening(told: _Told) -> str:
 
 
 def _flat_in_load(told: _Told) -> str:
+    if told.steps == 0:
+        return tr(
+            "You're flatter than planned ({fullness}, I expected {expected}) and still sharp. One "
+            "flat morning alone is too little to add for. Stay on plan.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+        )
     if told.change_g > 0:
         return tr(
             "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, so eat "
@@ -197,6 +205,66 @@ def _flat_in_load(told: _Told) -> str:
         "not allowed today. Stay on plan.",
         fullness=told["fullness"],
         expected=told["expected_fullness"],
+    )
+
+
+def _ahead(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "You're fuller than expected already ({fullness}, I expected {expected}), with carbs still "
+            "to come: eat {change} today.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+            change=told.change,
+        )
+    return tr(
+        "You're fuller than expected already ({fullness}, I expected {expected}). No extra carbs today.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+    )
+
+
+def _blurring(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "The lines have blurred (sharpness {sharpness}), and more is planned than there is room "
+            "for: eat {change} today.",
+            sharpness=told["sharpness"],
+            change=told.change,
+        )
+    return tr(
+        "The lines have blurred (sharpness {sharpness}). Usually that's salt, water, sleep or stress. "
+        "No extra carbs. Stay on plan.",
+        sharpness=told["sharpness"],
+    )
+
+
+def _coach_sees_blur(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "Your coach sees blurred lines ({look}), and more is planned than there is room for: eat "
+            "{change} today.",
+            look=seen_in(told.facts),
+            change=told.change,
+        )
+    return tr(
+        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
+        look=seen_in(told.facts),
+    )
+
+
+def _large_load(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "Fullness {fullness} is in the range I expected, and your load is larger than usual: eat "
+            "{change} today.",
+            fullness=told["fullness"],
+            change=told.change,
+        )
+    return tr(
+        "Fullness {fullness} is in the range I expected, and your load is larger than usual. No extra "
+        "carbs today.",
+        fullness=told["fullness"],
     )
 
 
@@ -264,10 +332,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         fullness=told["fullness"],
         sharpness=told["sharpness"],
     ),
-    "coach-sees-blur": lambda told: tr(
-        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
-        look=seen_in(told.facts),
-    ),
+    "coach-sees-blur": _coach_sees_blur,
     "coach-sees-full": _coach_sees_nothing_flat,
     "coach-sees-on-course": _coach_sees_nothing_flat,
     "coach-sees-flat": _coach_sees_flat,
@@ -283,11 +348,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         )
         + _drink_too(told)
     ),
-    "blurring": lambda told: tr(
-        "The lines have blurred (sharpness {sharpness}). Usually that's salt, water, sleep or stress. "
-        "No extra carbs. Stay on plan.",
-        sharpness=told["sharpness"],
-    ),
+    "blurring": _blurring,
     "flat-but-heavy": lambda told: (
         tr(
             "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
@@ -312,6 +373,8 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         fullness=told["fullness"],
         expected=told["expected_fullness"],
     ),
+    "ahead-of-plan": _ahead,
+    "large-load": _large_load,
     "full-and-sharp": lambda told: tr(
         "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
         "anything.",
@@ -392,6 +455,8 @@ RULE_NAMES = {
     "underdrunk": mark("too little water"),
     "flat-in-load": mark("flat in the load"),
     "flat-and-softening": mark("flat and softening"),
+    "ahead-of-plan": mark("ahead of the plan"),
+    "large-load": mark("larger load than usual"),
     "full-and-sharp": mark("full and sharp"),
     "unwell-and-heavy": mark("unwell and heavy"),
     "dropping-too-fast": mark("dropping too fast"),

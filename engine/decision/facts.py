@@ -114,6 +114,12 @@ class Facts:
         return self.loading and on_course and near and over
 
     @property
+    def stays_behind(self) -> bool:
+        """Flat with part of the load eaten, or very flat, and not on one morning alone."""
+        begun = self.load_eaten or self.very_flat
+        return self.flat and begun and self.behind >= grading.RAISE_BEHIND.value
+
+    @property
     def cut_due(self) -> bool:
         return -self.behind > grading.AHEAD_FROM.value
 
@@ -286,10 +292,17 @@ class Facts:
         return ", as on the morning before" if before is not None and before < 0 else ""
 
     @property
+    def waits_said(self) -> str:
+        """A clause where one flat morning is not yet acted on."""
+        return "" if self.stays_behind else " One flat morning alone is too little to add for."
+
+    @property
     def load_said(self) -> str:
         """A clause on a planned load that is over the usual one."""
         over = round(self.load_over_usual, 1)
-        return f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+        return (
+            f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+        )
 
     @property
     def drink_said(self) -> str:

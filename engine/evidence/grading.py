@@ -16,11 +16,11 @@ LATELY_TODAY = Number(
     source=GRADED, note="one answer scatters by about a grade; two mornings less",
 )  # fmt: skip
 OWN_SCALE = Number(
-    name="share of an athlete's usual distance from expectation that is her own scale", value=0.2,
+    name="share of an athlete's usual distance from expectation that is her own scale", value=0.28,
     unit="1", source=GRADED, note="mornings of this week before the load",
 )  # fmt: skip
 LOAD_COUNTS = Number(
-    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=0.75,
+    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=0.8,
     unit="grades/(g/kg/day)", source=GRADED,
     note="either way; only where no trial has shown what such a load does",
 )  # fmt: skip
@@ -28,7 +28,10 @@ LOAD_COUNTS_MOST = Number(
     name="furthest from the usual load that is counted", value=1.5, unit="g/kg/day", source=GRADED
 )
 AHEAD_FROM = Number(
-    name="grades ahead of the plan from which a load is cut", value=0.5, unit="grades", source=GRADED
+    name="grades ahead of the plan from which a load is cut",
+    value=0.35,
+    unit="grades",
+    source=GRADED,
 )
 AHEAD_LATELY = Number(
     name="grades over expectation, both mornings together, that are ahead of it", value=0.2,
@@ -39,7 +42,7 @@ ON_COURSE_TO = Number(
     unit="grades", source=GRADED,
 )  # fmt: skip
 LARGE_LOAD_FROM = Number(
-    name="grades ahead from which a load over the usual one is cut on course", value=0.9, unit="grades",
+    name="grades ahead from which a load over the usual one is cut on course", value=0.6, unit="grades",
     source=GRADED,
 )  # fmt: skip
 OWN_SCALE_MORNINGS = Number(
@@ -47,18 +50,26 @@ OWN_SCALE_MORNINGS = Number(
     source=GRADED,
 )  # fmt: skip
 CUT_PER_GRADE = Number(
-    name="cut for each grade past that", value=1.0, unit="g/kg/day", source=GRADED
+    name="cut for each grade past that", value=0.85, unit="g/kg/day", source=GRADED
 )
 RAISE_FROM = Number(
-    name="grades behind the plan from which more than a step is added", value=1.4, unit="grades",
+    name="grades behind the plan from which more than a step is added", value=1.2, unit="grades",
     source=GRADED,
 )  # fmt: skip
+RAISE_BEHIND = Number(
+    name="grades behind the plan that are raised for at all", value=1.5, unit="grades", source=GRADED,
+    note="flat on one morning alone, or before anything of the load is eaten, waits for the next",
+)  # fmt: skip
+LAST_DAY = Number(
+    name="times a raise counts on the last day of the load", value=2.0, unit="1", source=GRADED,
+    note="no other day shares it",
+)  # fmt: skip
 RAISE_PER_GRADE = Number(
-    name="raise for each grade past that", value=0.3, unit="g/kg/day", source=GRADED,
-    note="a third of a cut: what has spilled does not come back in time, what is flat may still fill",
+    name="raise for each grade past that", value=0.4, unit="g/kg/day", source=GRADED,
+    note="half a cut: what has spilled does not come back in time, what is flat may still fill",
 )  # fmt: skip
 SPILL_CUT = Number(
-    name="cut where blurred lines tell of spill", value=2.0, unit="g/kg/day", source=GRADED
+    name="cut where blurred lines tell of spill", value=1.8, unit="g/kg/day", source=GRADED
 )
 SPILL_CUT_PER_LOAD = Number(
     name="more of it for each g/kg a day that the load is over the usual one", value=0.7, unit="1",

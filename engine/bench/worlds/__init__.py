@@ -15,6 +15,13 @@ from engine.bench.worlds.world import World
 WORLDS: dict[str, World] = {
     world.id: world
     for world in (
-        OneStore(), TwoPhase(), Pool(), Flux(), TwoMuscles(), SlowGut(), TwoPools(), SetPoint(),
-    )  # fmt: skip
+        OneStore(),
+        TwoPhase(),
+        Pool(),
+        Flux(),
+        TwoMuscles(),
+        SlowGut(),
+        TwoPools(),
+        SetPoint(),
+    )
 }

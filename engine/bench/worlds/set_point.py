@@ -37,10 +37,10 @@ class SetPoint(World):
         return {
             "ceiling": drawn.muscle * 0.162 * drawn.around(192, 0.1),
             "follows": drawn.around(0.80, 0.14),
-            "lifts": drawn.around(0.52, 0.15),  # of what is still free, by a usual load day
-            "burns": drawn.around(1.15, 0.1),
+            "lifts": drawn.around(0.42, 0.18),  # of what is still free, by a usual load day
+            "burns": drawn.around(1.3, 0.12),
             "session": drawn.around(0.16, 0.22),
-            "takes": drawn.lean * drawn.around(2.1, 0.2),
+            "takes": drawn.lean * drawn.around(1.7, 0.25),
             "carries": drawn.lean * drawn.around(3.6, 0.2),
             "water": drawn.around(3.4, 0.08),
             "stress": drawn.some(0.4) * drawn.around(0.5, 0.3),
