@@ -228,9 +228,7 @@ class App:
     async def _prune(self) -> None:
         before = self._clock.now() - timedelta(days=self._settings.keep_traffic_days)
         try:
-            await asyncio.to_thread(
-                in_transaction, self._engine, lambda session: prune_traffic(session, before)
-            )
+            await asyncio.to_thread(prune_traffic, self._engine, before)
         except Exception:
             _log.exception("clearing out old messages failed")
 

@@ -10,6 +10,7 @@ from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import replace
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
 from bot import documents, features, landing, uploads
@@ -26,7 +27,7 @@ from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking
 from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
-from bot.people import desk
+from bot.people import desk, locks
 from bot.people.people import (
     example_of,
     is_own_coach,
@@ -43,6 +44,7 @@ from bot.reachability import back as coming_back
 from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
+from bot.store.remembering import remembered
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
@@ -70,14 +72,21 @@ COMMANDS = once(
 )
 
 
+_IS_CONTACT = select(Person.id).where(Person.second_contact_id == bindparam("person")).limit(1)
+
+
 def roles_of(session: Session, person: Person) -> frozenset[str]:
     """What this person is here: none, some or all of the roles of `handles`."""
-    is_contact = select(Person.id).where(Person.second_contact_id == person.id)
     given = {row.rights for row in given_to(session, person)}
     held = {
         "athlete": profile_of(session, person.id) is not None,
         "coach": person.is_coach,
-        "contact": session.exec(is_contact).first() is not None,
+        "contact": remembered(
+            session,
+            Person,
+            ("contact", person.id),
+            lambda: session.exec(_IS_CONTACT, params={"person": person.id}).first() is not None,
+        ),
         "second": Rights.FULL in given,
         "second-alerts": Rights.ALERTS in given,
     }
@@ -86,6 +95,7 @@ def roles_of(session: Session, person: Person) -> frozenset[str]:
 
 def incoming(turn: ChatTurn) -> None:
     """One thing that somebody did in a chat; what is said to them is in their language."""
+    locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
     away = known is not None and coming_back.is_away(known, turn.incoming)
     person = meet(turn) if known is not None else None
@@ -233,6 +243,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
 
 def fetched(turn: Turn, row: FetchRow, outcome: object) -> None:
     """What follows from a file that somebody sent."""
+    locks.hold(turn.session, row.person_id)
     uploads.fetched(turn, row, outcome)
     _after(turn)
 
@@ -244,6 +255,7 @@ def _after(turn: Turn) -> None:
 
 def undeliverable(turn: Turn, row: OutboxRow) -> None:
     """A message that cannot reach its chat: the person stopped the bot, or is gone."""
+    locks.hold_chat(turn.session, row.chat_id)
     person = person_in_chat(turn.session, row.chat_id)
     if person is not None:
         became_unreachable(turn, person)
@@ -251,6 +263,7 @@ def undeliverable(turn: Turn, row: OutboxRow) -> None:
 
 def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
     """A chat that Telegram gave another id."""
+    locks.hold_chat(turn.session, old_chat_id)
     person = person_in_chat(turn.session, old_chat_id)
     if person is not None:
         person.chat_id = new_chat_id
@@ -259,6 +272,7 @@ def moved(turn: Turn, old_chat_id: int, new_chat_id: int) -> None:
 
 def poisoned(turn: Turn, chat_id: int) -> None:
     """Something that a person sent could not be handled: they are told, and nothing else waits."""
+    locks.hold_chat(turn.session, chat_id)
     person = person_in_chat(turn.session, chat_id)
     if person is not None:
         with speaking_to(person):
@@ -277,4 +291,6 @@ USE_CASES = UseCases(
     fetched=fetched,
     document=documents.document,
     may_be_urgent=safety_watch.may_be_urgent,
+    hold_their_people=True,
+    hold_duty=locks.hold_subject,
 )

@@ -52,7 +52,7 @@ def numbers_of(session: Session, coach: Person, now: datetime) -> tuple[r.Number
 
     profiles = {profile.person_id: profile for profile in athletes_of(session, coach)}
     ids = sorted(profiles)
-    imported = {event for one in ids for event in imported_events(session, one)}
+    imported = imported_events(session, ids)
     over = [
         week
         for found in weeks_of(session, ids, until=now.date()).values()

@@ -10,14 +10,26 @@ from collections.abc import Sequence
 from datetime import date, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import or_, update
+from sqlalchemy import bindparam, or_, update
 from sqlmodel import Session, col, select
 
+from bot.store.remembering import remembered
 from bot.store.tables.traffic import AgendaRow
 
 LEASE = timedelta(seconds=60)
 FIRST_RETRY = timedelta(seconds=15)
 LONGEST_RETRY = timedelta(hours=1)
+
+
+# Built once: building a statement costs as much as asking it.
+_NAMED = select(AgendaRow).where(
+    AgendaRow.subject == bindparam("subject"),
+    AgendaRow.local_date == bindparam("day"),
+    AgendaRow.kind == bindparam("kind"),
+)
+_WAITING = select(AgendaRow).where(
+    AgendaRow.subject == bindparam("subject"), AgendaRow.status == "waiting"
+)
 
 
 def put(
@@ -35,13 +47,8 @@ def put(
 
     Of duties that fall due at the same instant those with the lower `rank` are done first.
     """
-    row = session.exec(
-        select(AgendaRow).where(
-            AgendaRow.subject == subject,
-            AgendaRow.local_date == local_date,
-            AgendaRow.kind == kind,
-        )
-    ).first()
+    named = {"subject": subject, "day": local_date, "kind": kind}
+    row = session.exec(_NAMED, params=named).first()
     if row is None:
         row = AgendaRow(subject=subject, local_date=local_date, kind=kind, due_at=due_at)
     elif row.status == "done" and not again:
@@ -65,17 +72,18 @@ def cancel(
     local_date: date | None = None,
 ) -> None:
     """Cancel what waits for this subject: all of it, or only that kind or that day."""
-    waiting = select(AgendaRow).where(
-        AgendaRow.subject == subject, col(AgendaRow.status) == "waiting"
-    )
-    if kind is not None:
-        waiting = waiting.where(AgendaRow.kind == kind)
-    if local_date is not None:
-        waiting = waiting.where(AgendaRow.local_date == local_date)
-    for row in session.exec(waiting):
+    waiting = remembered(
+        session, AgendaRow, ("waiting", subject),
+        lambda: session.exec(_WAITING, params={"subject": subject}).all(),
+    )  # fmt: skip
+    meant = [
+        row for row in waiting if kind in (None, row.kind) and local_date in (None, row.local_date)
+    ]
+    for row in meant:
         row.status = "cancelled"
         session.add(row)
-    session.flush()
+    if meant:
+        session.flush()
 
 
 def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[AgendaRow]:

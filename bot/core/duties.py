@@ -8,13 +8,17 @@ from collections.abc import Callable
 import structlog
 from sqlalchemy import Engine
 from sqlmodel import Session
+from structlog.contextvars import bound_contextvars
 
 from bot.core import agenda
 from bot.core.clock import Clock
 from bot.core.context import Context
+from bot.core.outbox import written_in
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
+from bot.store.base import id_of
 from bot.store.db import claiming, in_transaction
+from bot.store.tables.traffic import AgendaRow
 
 AT_ONCE = 20
 
@@ -51,20 +55,29 @@ class Duties:
         with claiming(self._engine) as session:
             claimed = agenda.claim_due(session, self._clock.now(), AT_ONCE)
         for row in claimed:
-            assert row.id is not None
-            self._do(row.id, row.kind)
+            self._do(row)
         return len(claimed)
 
-    def _do(self, row_id: int, kind: str) -> None:
-        def work(session: Session) -> None:
+    def _do(self, claimed: AgendaRow) -> None:
+        row_id, kind = id_of(claimed), claimed.kind
+
+        def work(session: Session) -> list[int]:
+            self._use_cases.hold_duty(session, claimed)
             context = self._context()
             row = agenda.take(session, row_id, context.now)
             if row is not None:
                 self._use_cases.due(Turn(session, context), row)
+            return written_in(session)
 
+        with bound_contextvars(agenda_id=row_id, kind=kind):
+            self._try(row_id, work)
+
+    def _try(self, row_id: int, work: Callable[[Session], list[int]]) -> None:
         try:
-            in_transaction(self._engine, work)
+            written = in_transaction(self._engine, work, locked=self._use_cases.hold_their_people)
         except Exception:
-            _log.exception("a duty failed and is put off", agenda_id=row_id, kind=kind)
+            _log.exception("a duty failed and is put off")
             with claiming(self._engine) as session:
                 agenda.retry(session, row_id, self._clock.now())
+        else:
+            _log.info("a duty was done", outbox_ids=written)

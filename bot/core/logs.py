@@ -24,8 +24,9 @@ KEYS = frozenset(
     {
         "agenda_id", "attempts", "chat_id", "code", "count", "database", "decision_id", "due_at",
         "duration_ms", "error", "event", "frames", "kind", "level", "library", "listen", "logger",
-        "method", "mode", "name", "outbox_id", "person_id", "place", "pid", "port", "queue",
-        "revision", "seconds", "signal", "status", "timestamp", "update_id", "username", "version",
+        "method", "mode", "name", "outbox_id", "outbox_ids", "person_id", "place", "pid", "port",
+        "queue", "revision", "seconds", "signal", "status", "timestamp", "update_id", "username",
+        "version",
     }
 )  # fmt: skip
 WITHHELD = "(withheld)"

@@ -11,7 +11,8 @@ from dataclasses import dataclass
 from datetime import datetime
 from typing import Any
 
-from sqlmodel import Session, col, select
+from sqlalchemy import bindparam
+from sqlmodel import Session, select
 
 from bot.store.tables.traffic import OutboxRow, Urgency
 from bot.words.languages import language
@@ -21,8 +22,15 @@ TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
 CALLBACK_DATA_LIMIT_BYTES = 64
 MOST_IN_AN_ALBUM = 10
+WRITTEN = "written"  # where a session remembers which rows were written in it
 #: States of a row whose message has reached its chat, or may have.
 ARRIVED = ("sending", "sent")
+
+
+_WAITING = select(OutboxRow).where(
+    OutboxRow.topic == bindparam("topic"), OutboxRow.status == "waiting"
+)
+_SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,10 +192,7 @@ def set_menu(
 
 def drop_waiting(session: Session, topic: str) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
-    waiting = select(OutboxRow).where(
-        col(OutboxRow.topic) == topic, col(OutboxRow.status) == "waiting"
-    )
-    for row in session.exec(waiting):
+    for row in session.exec(_WAITING, params={"topic": topic}).all():
         row.status = "dropped"
         session.add(row)
 
@@ -205,7 +210,7 @@ def _put(
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     if dedupe is not None:
-        said = session.exec(select(OutboxRow).where(OutboxRow.dedupe == dedupe)).first()
+        said = session.exec(_SAID, params={"dedupe": dedupe}).first()
         if said is not None:
             return said
     if topic is not None:
@@ -223,7 +228,13 @@ def _put(
     )
     session.add(row)
     session.flush()
+    session.info.setdefault(WRITTEN, []).append(row.id)
     return row
+
+
+def written_in(session: Session) -> list[int]:
+    """The rows that were written in this transaction, in order: what the log tells of a use case."""
+    return list(session.info.get(WRITTEN, ()))
 
 
 def _in_this_language(named: dict[str, Any]) -> dict[str, Any]:

@@ -6,6 +6,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any
 
+from sqlmodel import Session
+
 from bot.core.context import Context, Document
 from bot.core.turn import ChatTurn, Turn
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
@@ -34,3 +36,8 @@ class UseCases:
     fetched: Callable[[Turn, FetchRow, object], None] = _nothing_more
     # The file that an outbox row names; None where what it was made of is gone.
     document: Callable[[Turn, dict[str, Any]], Document | None] = _nothing_more
+    # Whether each door locks the people concerned before it reads anything, so that use cases at once
+    # come out as one after the other without the database watching over every read.
+    hold_their_people: bool = False
+    # The same for a duty, before its own row is taken: whoever cancels one has locked people already.
+    hold_duty: Callable[[Session, AgendaRow], None] = _nothing_more

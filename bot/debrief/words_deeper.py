@@ -217,19 +217,31 @@ ADVICE = {
         "Plan about {to} g/kg a load day: {then} came in flat. At that the forecast says {odds}."
     ),
     "more-unsure": mark(
-        "Plan {then} g/kg a load day again, eaten in full, before going higher: it came in flat, "
-        "but the forecast sees no gain in more ({odds})."
+        "Plan {low} to {high} g/kg a load day, in a trial first: {low} came in flat, but the "
+        "forecast sees no gain in more ({odds})."
     ),
     "less-to": mark(
         "Plan about {to} g/kg a load day: {then} spilled over. At that the forecast says {odds}."
     ),
+    "less-between": mark(
+        "Plan between {low} and {high} g/kg a load day, in a trial first: {high} spilled over, but "
+        "at {low} it may come in flat. There the forecast says {odds}."
+    ),
     "less-unsure": mark(
-        "Plan {then} g/kg a load day or a little less: it spilled over, though the forecast sees no "
-        "gain in less ({odds})."
+        "Plan {low} to {high} g/kg a load day, in a trial first: {high} spilled over, though the "
+        "forecast sees no gain in less ({odds})."
     ),
     "same-again": mark(
         "Plan {then} g/kg a load day again: it came in full. For the same again the forecast says "
         "{odds}."
+    ),
+    "same-or-more": mark(
+        "Plan {low} to {high} g/kg a load day: {low} came in full, but perhaps only just. For the "
+        "same again the forecast says {odds}."
+    ),
+    "same-or-less": mark(
+        "Plan {low} to {high} g/kg a load day: {high} came in full, but perhaps only just. For the "
+        "same again the forecast says {odds}."
     ),
     "gut-in-the-load": mark(
         "Make meals smaller and keep to foods that digested well: the stomach was upset on "

@@ -6,6 +6,7 @@ import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core import callbacks as tapping
@@ -16,6 +17,7 @@ from bot.dialogue.flow import DONE, Answers, Flow, Step, Unread, given_by, offer
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.people.telling import say_to
 from bot.store.base import id_of
+from bot.store.remembering import remembered
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common, figures
 from bot.words.refusals import refusal_text
@@ -70,16 +72,24 @@ def open_question(
     return question
 
 
+_OPEN = (
+    select(OpenQuestion)
+    .where(OpenQuestion.person_id == bindparam("person"), col(OpenQuestion.closed_at).is_(None))
+    .order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))
+)
+
+
 def open_questions(
     session: Session, person: Person, *, flow: str | None = None, subject_id: int | None = None
 ) -> list[OpenQuestion]:
     """What has been asked and not answered, the latest last."""
-    query = select(OpenQuestion).where(
-        OpenQuestion.person_id == person.id, col(OpenQuestion.closed_at).is_(None)
-    )
-    if flow is not None:
-        query = query.where(OpenQuestion.flow == flow, OpenQuestion.subject_id == subject_id)
-    return list(session.exec(query.order_by(col(OpenQuestion.asked_at), col(OpenQuestion.id))))
+    every = remembered(
+        session, OpenQuestion, ("open", person.id),
+        lambda: session.exec(_OPEN, params={"person": person.id}).all(),
+    )  # fmt: skip
+    if flow is None:
+        return list(every)
+    return [one for one in every if one.flow == flow and one.subject_id == subject_id]
 
 
 def close(turn: Turn, question: OpenQuestion) -> None:

@@ -7,11 +7,14 @@ from datetime import datetime
 from bot.debrief.past_week import BehindWeek
 from bot.handout import words
 from bot.handout.tagged import TaggedPage
+from bot.handout.week_drawn import HEIGHT_MM, draw_week
 from bot.words.languages import language
 
-#: Type sizes in points, the first that lets everything stand on one page.
+#: Type sizes in points, the first that lets everything stand on one page; with the charts as long as
+#: the text stays large enough to be read easily.
 SIZES = (10.0, 9.5, 9.0, 8.5, 8.0, 7.5, 7.0)
-WIDTHS = (0.15, 0.11, 0.11, 0.11, 0.12, 0.07, 0.11, 0.22)
+DRAWN = (10.0, 9.5, 9.0, 8.5)
+WIDTHS = (0.155, 0.105, 0.11, 0.125, 0.12, 0.07, 0.125, 0.19)
 
 
 def handout_pdf(
@@ -21,10 +24,10 @@ def handout_pdf(
     """One page whatever there is to say. `paragraphs`: the debrief's, its heading first, its table of
     days left out.
     """
-    for size in SIZES:
+    for size, drawn in [*((size, True) for size in DRAWN), *((size, False) for size in SIZES)]:
         page = _set(
             found, paragraphs, name=name, coach=coach, weight_unit=weight_unit, made_at=made_at,
-            size=size,
+            size=size, drawn=drawn,
         )  # fmt: skip
         if page.left >= 0:
             break
@@ -33,7 +36,7 @@ def handout_pdf(
 
 def _set(
     found: BehindWeek, paragraphs: list[str], *, name: str, coach: str, weight_unit: str,
-    made_at: datetime, size: float,
+    made_at: datetime, size: float, drawn: bool,
 ) -> TaggedPage:  # fmt: skip
     head, *rest = paragraphs
     page = TaggedPage(title=head, author=coach, language=language(), made_at=made_at)
@@ -46,6 +49,11 @@ def _set(
         widths=WIDTHS,
         size=size - 0.5,
     )
+    if drawn:
+        with page.figure(
+            height=HEIGHT_MM, alt=words.charts_in_words(found.days, weight_unit)
+        ) as figure:
+            draw_week(figure, found, weight_unit)
     page.heading(words.in_sum_heading(), level=2, size=size * 1.2)
     for paragraph in rest:
         _paragraph(page, paragraph, size)

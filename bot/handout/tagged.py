@@ -44,11 +44,18 @@ class _Tree(StructureTreeBuilder):
         super().__init__()
         self.doc_struct_elem.k = _Top(self.doc_struct_elem)
 
-    def add(self, page: int, kind: str, within: StructElem | None, mcid: int | None) -> StructElem:
+    def add(
+        self,
+        page: int,
+        kind: str,
+        within: StructElem | None,
+        mcid: int | None,
+        alt: str | None = None,
+    ) -> StructElem:
         parent = within or self.doc_struct_elem
         element = StructElem(
             struct_type=f"/{kind}", parent=parent, kids=[] if mcid is None else [mcid],
-            page_number=page,
+            page_number=page, alt=alt,
         )  # fmt: skip
         self.doc_struct_elem.k.append(element)
         if within is not None:
@@ -120,7 +127,7 @@ class TaggedPage:
                 kind = "TH" if number == 0 or column == 0 else "TD"
                 with self._marks(kind, line):
                     self._pdf.cell(
-                        whole * share, size * 0.58, self._fitted(cell, whole * share - 1),
+                        whole * share, size * 0.58, _fitted(self._pdf, cell, whole * share - 1),
                         align="L" if column == 0 or column == len(row) - 1 else "R",
                         new_x=XPos.RIGHT, new_y=YPos.TOP,
                     )  # fmt: skip
@@ -128,6 +135,17 @@ class TaggedPage:
             if number == 0:
                 self._rule()
         self._gap(size * 0.25)
+
+    @contextmanager
+    def figure(self, *, height: float, alt: str) -> Iterator[Drawing]:
+        """Room for something drawn, which is read aloud as `alt`; millimetres."""
+        top = self._pdf.get_y()
+        self._tree.add(1, "Figure", None, self._marked, alt)
+        self._pdf._out(f"/Figure <</MCID {self._marked}>> BDC")
+        self._marked += 1
+        yield Drawing(self._pdf, MARGIN_MM + self._pdf.c_margin, top)
+        self._pdf._out("EMC")
+        self._pdf.set_xy(MARGIN_MM, top + height)
 
     def content(self) -> bytes:
         return bytes(self._pdf.output())
@@ -148,17 +166,13 @@ class TaggedPage:
         self._pdf.set_font(FAMILY, "B" if bold else "", size)
         self._pdf.set_text_color(*(QUIET if quiet else INK))
 
-    def _fitted(self, text: str, room: float) -> str:
-        while text and self._pdf.get_string_width(text) > room:
-            text = f"{text.rstrip('…')[:-1].rstrip()}…" if len(text) > 2 else ""
-        return text
-
     def _gap(self, millimetres: float) -> None:
         self._pdf.set_xy(MARGIN_MM, self._pdf.get_y() + millimetres)
 
     def _rule(self) -> None:
         y = self._pdf.get_y()
         with self._decoration():
+            self._pdf.set_line_width(0.2)
             self._pdf.set_draw_color(*RULE)
             self._pdf.line(MARGIN_MM, y, MARGIN_MM + self._pdf.epw, y)
 
@@ -175,6 +189,74 @@ class TaggedPage:
         self._pdf._out("/Artifact BMC")
         yield
         self._pdf._out("EMC")
+
+
+class Drawing:
+    """Lines and marks inside a figure, in millimetres from its upper left corner."""
+
+    def __init__(self, pdf: FPDF, left: float, top: float) -> None:
+        self._pdf, self._left, self._top = pdf, left, top
+        self.width = float(pdf.epw - 2 * pdf.c_margin)
+
+    def text(
+        self, x: float, y: float, text: str, *, size: float, room: float,
+        colour: tuple[int, int, int] = INK, bold: bool = False, right: bool = False,
+        middle: bool = False,
+    ) -> None:  # fmt: skip
+        """One line, its top at `y`; smaller where it has no room, and at last cut."""
+        for points in (size, size - 0.5, size - 1):
+            self._pdf.set_font(FAMILY, "B" if bold else "", points)
+            if self._pdf.get_string_width(text) <= room:
+                break
+        self._pdf.set_text_color(*colour)
+        said = _fitted(self._pdf, text, room)
+        free = room - self._pdf.get_string_width(said)
+        start = free if right else free / 2 if middle else 0.0
+        baseline = y + size * 0.3
+        self._pdf.text(self._left + x + start, self._top + baseline, said)
+
+    def line(
+        self, start: tuple[float, float], end: tuple[float, float], colour: tuple[int, int, int]
+    ) -> None:
+        self._pdf.set_draw_color(*colour)
+        self._pdf.set_line_width(0.25)
+        (x, y), (to_x, to_y), left, top = start, end, self._left, self._top
+        self._pdf.line(left + x, top + y, left + to_x, top + to_y)
+
+    def bar(
+        self, x: float, y: float, width: float, base: float, colour: tuple[int, int, int]
+    ) -> None:
+        """A filled one from `base` up to `y`."""
+        self._pdf.set_fill_color(*colour)
+        self._pdf.rect(self._left + x, self._top + y, width, base - y, style="F")
+
+    def frame(
+        self, x: float, y: float, width: float, base: float, colour: tuple[int, int, int]
+    ) -> None:
+        """An open one."""
+        self._pdf.set_draw_color(*colour)
+        self._pdf.set_line_width(0.4)
+        self._pdf.rect(self._left + x, self._top + y, width, base - y, style="D")
+
+    def mark(
+        self, at: tuple[float, float], colour: tuple[int, int, int], *, square: bool = False,
+        on_bar: bool = False,
+    ) -> None:  # fmt: skip
+        """A dot or a square; `on_bar` with a light rim, to be seen on what is dark."""
+        x, y = self._left + at[0], self._top + at[1]
+        self._pdf.set_fill_color(*colour)
+        if square:
+            self._pdf.rect(x - 0.75, y - 0.75, 1.5, 1.5, style="F")
+            return
+        self._pdf.set_draw_color(255, 255, 255)
+        self._pdf.set_line_width(0.3)
+        self._pdf.circle(x, y, 0.9, style="FD" if on_bar else "F")
+
+
+def _fitted(pdf: FPDF, text: str, room: float) -> str:
+    while text and pdf.get_string_width(text) > room:
+        text = f"{text.rstrip('…')[:-1].rstrip()}…" if len(text) > 2 else ""
+    return text
 
 
 def _letters() -> Path:

@@ -23,6 +23,7 @@ from bot.membership import words_second as second_words
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
 from bot.membership.open_matters import open_matters
+from bot.people import locks
 from bot.people.changes import Change
 from bot.people.people import get_person, person_in_chat, profile_of, record, welcome
 from bot.people.telling import say_to
@@ -171,6 +172,10 @@ def claim(turn: ChatTurn) -> bool:
     person = person_in_chat(turn.session, turn.incoming.chat_id)
     if invite is None and is_bare and person is not None:
         return False  # sixteen letters from somebody known are words, not a code
+    if invite is not None:
+        # Whoever invited is concerned from here on, and nobody else may take it up meanwhile.
+        locks.hold(turn.session, invite.invited_by)
+        turn.session.refresh(invite, with_for_update=True)
     problem = words.join_how() if not code else _problem(invite, person, turn.context)
     if problem or invite is None:
         _refuse(turn, problem)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from functools import partial
 
 from sqlmodel import Session, select
@@ -36,11 +36,11 @@ def ask(turn: Act) -> None:
     if refused:
         say_to(turn, turn.person, refused)
         return
-    alerts, waiting = open_alerts(turn.session, profile.person_id), _waiting(turn.session, profile)
+    alerts = open_alerts(turn.session, profile.person_id)
     parts = [words.sure(get_person(turn.session, profile.coach_id).first_name)]
     if any(row.level == Level.WARNING for row in alerts):
         parts.append(words.sure_while_warned())
-    elif alerts or waiting:
+    elif alerts or waiting(turn.session, profile):
         parts.append(words.sure_while_open())
     yes, no = Button(words.yes_button(), "leave:yes"), Button(words.no_button(), "leave:no")
     ask_sure(turn, turn.person, "\n\n".join(parts), yes, no)
@@ -72,8 +72,7 @@ def _leave(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
         second_coaches(turn.session, profile),
     )
     record(turn, profile.person_id, Change.ATHLETE_LEFT, by=person.id, coach=coach.first_name)
-    closed = _close_alerts(turn, person)
-    closed += _close_proposals(turn, person, profile)
+    closed = close_all(turn, person, profile, by=id_of(person), why=words.closed)
     for second in beside:
         say_to(turn, second, partial(words.second_told, person.first_name, coach.first_name))
     part(turn, profile, coach)
@@ -85,43 +84,52 @@ def _leave(turn: ChatTurn, person: Person, profile: AthleteProfile) -> None:
         say_to(turn, coach, "\n\n".join(parts))
 
 
-def _close_alerts(turn: Turn, person: Person) -> int:
-    """Nobody is called about them any more; whoever was reads why. How many there were."""
-    rows = open_alerts(turn.session, id_of(person))
-    for row in rows:
-        _close_alert(turn, person, row)
-    return len(rows)
+def close_all(
+    turn: Turn, person: Person, profile: AthleteProfile, *, by: int, why: Callable[[str], str]
+) -> int:
+    """Nothing between an athlete and whoever coached them waits any more; how much did.
+
+    Nobody is called about their alerts from now on; whoever was reads `why`, with the athlete's name.
+    """
+    alerts, proposals = open_alerts(turn.session, id_of(person)), waiting(turn.session, profile)
+    for alert in alerts:
+        _close_alert(turn, person, alert, by, why)
+    for proposal in proposals:
+        _close_proposal(turn, person, proposal, by, why)
+    return len(alerts) + len(proposals)
 
 
-def _close_alert(turn: Turn, person: Person, row: AlertRow) -> None:
+def _close_alert(
+    turn: Turn, person: Person, row: AlertRow, by: int, why: Callable[[str], str]
+) -> None:
     readers = told_of(turn.session, row)
     row.acknowledged_at = turn.now
     turn.session.add(row)
     agenda.cancel(turn.session, subject=subject_of(row))
     record(
-        turn, row.athlete_id, Change.ALERT_CLOSED, by=person.id, alert=row.id,
+        turn, row.athlete_id, Change.ALERT_CLOSED, by=by, alert=row.id,
         flag=row.flag, level=row.level, day=row.date.isoformat(),
     )  # fmt: skip
     for reader in readers:
         with speaking_to(reader):
-            text = alert_text(turn.session, row, reader, settled=words.closed(person.first_name))
+            text = alert_text(turn.session, row, reader, settled=why(person.first_name))
             settle_message(turn, row, reader, text)
 
 
-def _close_proposals(turn: Turn, person: Person, profile: AthleteProfile) -> int:
-    rows = _waiting(turn.session, profile)
-    for row in rows:
-        row.status = DecisionStatus.CLOSED
-        turn.session.add(row)
-        record(
-            turn, profile.person_id, Change.PROPOSAL_CLOSED, by=person.id,
-            decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
-        )  # fmt: skip
-        signoff.settle(turn, row, lambda _: words.closed(person.first_name))
-    return len(rows)
+def _close_proposal(
+    turn: Turn, person: Person, row: DecisionRow, by: int, why: Callable[[str], str]
+) -> None:
+    row.status = DecisionStatus.CLOSED
+    turn.session.add(row)
+    record(
+        turn, id_of(person), Change.PROPOSAL_CLOSED, by=by,
+        decision=row.id, day=row.sets_date.isoformat(), carb_g=row.carb_g,
+    )  # fmt: skip
+    signoff.settle(turn, row, lambda _: why(person.first_name))
 
 
-def _waiting(session: Session, profile: AthleteProfile) -> Sequence[DecisionRow]:
+def waiting(session: Session, profile: AthleteProfile) -> Sequence[DecisionRow]:
+    """Changes that wait for the coach's approval."""
     query = select(DecisionRow).where(
         DecisionRow.athlete_id == profile.person_id, DecisionRow.status == DecisionStatus.WAITING
     )

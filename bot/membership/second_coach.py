@@ -6,7 +6,7 @@ from datetime import date, time, timedelta
 from functools import partial
 from typing import Any
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
@@ -18,7 +18,7 @@ from bot.membership.flow_second import ONE, SECOND
 from bot.people.changes import Change
 from bot.people.desk import zone_of_coach
 from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
-from bot.people.rights import covered, given_by
+from bot.people.rights import covered, given_by, given_to
 from bot.people.telling import say_to
 from bot.store.tables.desk import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
@@ -178,13 +178,9 @@ def over(turn: Turn, duty: AgendaRow) -> None:
 
 def end_overdue(turn: Turn, person: Person) -> None:
     """Rights that have run out are gone before anything is done with them, however late a duty is."""
-    query = select(SecondCoach).where(
-        SecondCoach.person_id == person.id,
-        col(SecondCoach.ended_at).is_(None),
-        SecondCoach.until_at <= turn.now,
-    )
-    for row in turn.session.exec(query).all():
-        end(turn, row)
+    for row in given_to(turn.session, person):
+        if row.until_at <= turn.now:
+            end(turn, row)
 
 
 def end(turn: Turn, row: SecondCoach) -> None:

@@ -28,7 +28,9 @@ FEATURE = Feature(
     id="membership",
     commands=(
         Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
-        Command("delete_my_data", ATHLETE, deletion.ask, deletion_words.deletion_menu, rank=120),
+        Command(
+            "delete_my_data", ANYONE_KNOWN, deletion.ask, deletion_words.deletion_menu, rank=120
+        ),
         Command(
             "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
         ),
@@ -42,7 +44,7 @@ FEATURE = Feature(
     ),
     taps=(
         Tap("leave", ATHLETE, leaving.tapped),
-        Tap("gone", ATHLETE, deletion.tapped),
+        Tap("gone", ANYONE_KNOWN, deletion.tapped),
         Tap("contact", COACH, invitations.contact_tapped),
         Tap("more", ATHLETE, later.tapped),
         Tap("lang", ANYONE_KNOWN, language.choose),
@@ -64,6 +66,10 @@ FEATURE = Feature(
         Registered(SECOND, invitations.second_given),
         Registered(CHANGE_COACH, invitations.coach_change_answered),
     ),
-    duties=(Duty(second_coach.OVER, second_coach.over), Duty(told_others.FORGET, told_others.due)),
+    duties=(
+        Duty(second_coach.OVER, second_coach.over),
+        Duty(told_others.FORGET, told_others.due),
+        Duty(told_others.FORGET_NAME, told_others.name_due),
+    ),
     after=(later.ask_for_new_events,),
 )

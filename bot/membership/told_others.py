@@ -18,12 +18,15 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda
 from bot.core.turn import Turn
+from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow
 
-FORGET = "forget"
+FORGET, FORGET_NAME = "forget", "forget-name"
+#: What is read in place of a name.
+NO_NAME = "–"
 #: Our own choice: what was being sent at the moment of the deletion has arrived or failed by then.
 LOOK_AGAIN_AFTER = timedelta(hours=1)
 
@@ -43,8 +46,7 @@ class About:
         if any(self.athlete_id in (file.get("athlete"), file.get("about")) for file in files):
             return True
         said = " ".join(str(row.payload.get(key, "")) for key in ("text", "caption"))
-        named = re.search(rf"(?<!\w){re.escape(self.name)}(?!\w)", said) if self.name else None
-        return named is not None or any(self._pressed(data) for data in _buttons(row.payload))
+        return _names(said, self.name) or any(self._pressed(data) for data in _buttons(row.payload))
 
     def _pressed(self, data: str) -> bool:
         view, *rest = data.split(":")
@@ -118,6 +120,59 @@ def forget(session: Session, chats: Collection[int], who: About) -> None:
         row.attached, row.problem = None, ""
         session.add(row)
     session.flush()
+
+
+def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
+    """The name of a coach or contact who is gone, out of what these chats were told: the messages are
+    the readers' own, so the rest of them stays. Whether one that names them is still to be sent.
+    """
+    still = False
+    for some in batches(sorted(chats)):
+        rows = select(OutboxRow).where(col(OutboxRow.chat_id).in_(some))
+        for row in session.exec(rows):
+            said = {key: row.payload[key] for key in ("text", "caption") if key in row.payload}
+            if not any(_names(str(text), name) for text in said.values()):
+                continue
+            if row.status in ("waiting", "sending"):
+                still = True
+                continue
+            row.payload = row.payload | {
+                key: without_name(str(text), name) for key, text in said.items()
+            }
+            session.add(row)
+    session.flush()
+    return still
+
+
+def name_due(turn: Turn, duty: AgendaRow) -> None:
+    """The second look for a name, and as many as it takes."""
+    kept = duty.payload
+    if take_name_out(turn.session, kept.get("chats", ()), kept.get("name", "")):
+        look_for_name_again(turn, duty.subject, kept["chats"], kept["name"])
+        return
+    duty.payload = {}
+    turn.session.add(duty)
+
+
+def look_for_name_again(turn: Turn, subject: str, chats: Collection[int], name: str) -> None:
+    agenda.put(
+        turn.session, subject=subject, local_date=turn.now.date(), kind=FORGET_NAME,
+        due_at=turn.now + LOOK_AGAIN_AFTER, again=True,
+        payload={"chats": sorted(chats), "name": name},
+    )  # fmt: skip
+
+
+def without_name(text: str, name: str) -> str:
+    """The text without this name, wherever it stands as a word of its own."""
+    return _word(name).sub(NO_NAME, text) if name else text
+
+
+def _names(text: str, name: str) -> bool:
+    return bool(name) and _word(name).search(text) is not None
+
+
+def _word(name: str) -> re.Pattern[str]:
+    return re.compile(rf"(?<!\w){re.escape(name)}(?!\w)")
 
 
 def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) -> None:

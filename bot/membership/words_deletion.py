@@ -25,10 +25,25 @@ def ask(coach: str, *, own: bool) -> str:
                 coach=coach,
             )
         )
-    parts.append(
-        tr("What stands in Telegram chats stays there; you can delete your own chat in Telegram.")
+    return " ".join([*parts, chats_stay()]) + "\n\n" + sure()
+
+
+def chats_stay() -> str:
+    return tr(
+        "What stands in Telegram chats stays there; you can delete your own chat in Telegram."
     )
-    return " ".join(parts) + "\n\n" + tr("Delete it all?")
+
+
+def sure() -> str:
+    return tr("Delete it all?")
+
+
+def more_than_an_athlete() -> str:
+    return tr("What you have here as a coach or contact stays, unless you want all of it deleted.")
+
+
+def all_button() -> str:
+    return tr("All of it, not only the athlete's")
 
 
 def yes_button() -> str:

@@ -17,6 +17,7 @@ from bot.my_data import words
 from bot.my_data.document import as_json, document
 from bot.my_data.owned import Me
 from bot.my_data.schema import FILE
+from bot.my_data.sheets import as_sheets
 from bot.people.desk import zone_of_coach
 from bot.people.people import athletes_of, profile_of
 from bot.photos.photo_rows import make_photo
@@ -42,9 +43,7 @@ def hand_out(turn: Act) -> None:
             "make": MAKE, "person": turn.person.id,
             "day": turn.now.astimezone(ZoneInfo(zone)).date().isoformat(),
         },
-        caption=words.caption(
-            athlete=profile is not None, keep_days=turn.context.keep_traffic_days
-        ),
+        caption=words.caption(keep_days=turn.context.keep_traffic_days),
     )  # fmt: skip
 
 
@@ -59,6 +58,7 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
         found = document(turn.session, me(turn.session, person), turn.now)
         archive.writestr("data.json", as_json(found))
         archive.writestr("schema.json", FILE.read_bytes())
+        archive.writestr("data.xlsx", xlsx(as_sheets(found)))
         profile = profile_of(turn.session, person.id)
         if profile is not None:
             whose = workbook_words.whose_own()

@@ -9,7 +9,7 @@ def menu() -> str:
     return tr("Everything saved about you, as files")
 
 
-def caption(*, athlete: bool, keep_days: int) -> str:
+def caption(*, keep_days: int) -> str:
     parts = [
         tr("Everything that is saved about you, with the schema that says what each part means."),
         trn(
@@ -17,6 +17,5 @@ def caption(*, athlete: bool, keep_days: int) -> str:
         ),
         tr("It holds health data: keep it safe."),
     ]
-    if athlete:
-        parts.append(tr("To have it deleted: /delete_my_data."))
+    parts.append(tr("To have it deleted: /delete_my_data."))
     return " ".join(parts)

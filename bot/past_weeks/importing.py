@@ -6,7 +6,7 @@ a decision, since none was made. Nothing of them is sent to anybody.
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Sequence
+from collections.abc import Collection, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, timedelta
 from typing import Any
@@ -21,6 +21,7 @@ from bot.core.context import Context, Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.past_weeks import layout as at
 from bot.past_weeks import words, writing
 from bot.past_weeks.flow import IMPORT
 from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, carbs_of, read_past_weeks
@@ -31,6 +32,7 @@ from bot.sheets import words as sheet_words
 from bot.sheets.format.grid import Grid
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.store.base import id_of
+from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.past_weeks import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -38,7 +40,7 @@ from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import PAST_WEEKS, baseline_of, plan_days
 from bot.words import coach_figures as figures
 from engine.planning.phases import named
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 MAKE = "past-weeks-sheet"
 #: The plan of such a week has no shape that was drafted.
@@ -131,7 +133,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         _say_wrong(turn, coach, wrong)
         return
     lines = [
-        words.line(week.kind, week.day, _mornings(week), _load(week), week.look)
+        words.line(week.kind, week.day, _mornings(week), *_load(profile, week), week.look)
         for week in outcome.weeks
     ]
     asking.open_question(
@@ -205,10 +207,16 @@ def keep(turn: OnAthlete) -> None:
     rewrite(turn, words.kept())
 
 
-def imported_events(session: Session, athlete_id: int) -> set[int]:
-    """The events of an athlete that came from a sheet."""
-    rows = _imports(session, athlete_id)
-    return {number for row in rows for number in row.rows.get(EventRow.__tablename__, [])}
+def imported_events(session: Session, athletes: Collection[int]) -> set[int]:
+    """The events of these athletes that came from a sheet."""
+    found: set[int] = set()
+    for chunk in batches(athletes):
+        query = select(PastImportRow.rows).where(
+            col(PastImportRow.athlete_id).in_(chunk), col(PastImportRow.taken_back_at).is_(None)
+        )
+        for rows in session.exec(query):
+            found |= set(rows.get(EventRow.__tablename__, []))
+    return found
 
 
 def _take_out(session: Session, row: PastImportRow) -> None:
@@ -334,6 +342,8 @@ def _plan(profile: AthleteProfile, week: PastWeekRead) -> PeakPlan:
                     days_out=(week.day - day.date).days, carb_g=carb_g,
                     protein_g=day.figures.get("protein_g", usual.protein_g),
                     fat_g=day.figures.get("fat_g", usual.fat_g), water_l=usual.water_l,
+                    training=day.figures.get(at.TRAINING, ""),
+                    phase=Phase(day.figures[at.PHASE]) if at.PHASE in day.figures else None,
                 )
             )  # fmt: skip
     return named(PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out))), usual)
@@ -358,9 +368,11 @@ def _mornings(week: PastWeekRead) -> int:
     return sum("weight_kg" in day.figures or "fullness" in day.figures for day in week.days)
 
 
-def _load(week: PastWeekRead) -> float:
-    load = [day for day in week.days if (week.day - day.date).days in LOAD_DAYS]
-    return sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
+def _load(profile: AthleteProfile, week: PastWeekRead) -> tuple[tuple[int, ...], float]:
+    """On which days out the load was, and how much it was in all, g, as set where that is known."""
+    outs = _plan(profile, week).load_days
+    load = [day for day in week.days if (week.day - day.date).days in outs]
+    return outs, sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
 
 
 def _as_kept(week: PastWeekRead) -> dict[str, Any]:

@@ -9,7 +9,8 @@ Date        Event day   Event  Look on the day  Carbs planned (g)  ...  Weight (
 
 Event day, event and look need to stand in one row of a week; an empty cell is as the row above. What
 was eaten and drunk stands with the day on which it was; weight, fullness, sharpness, stomach and sleep
-with the morning of that day. A heading may name another unit, "Weight (lb)", and so may a cell.
+with the morning of that day. Where phases are given, the load is on the days that are called so; else
+it is read off the carbs. A heading may name another unit, "Weight (lb)", and so may a cell.
 """
 
 from __future__ import annotations
@@ -39,6 +40,8 @@ class Reads(StrEnum):
     OF_FIVE = "of-five"
     GUT = "gut"
     HOURS = "hours"
+    PHASE = "phase"
+    TRAINING = "training"
     WORDS = "words"
 
 
@@ -61,6 +64,7 @@ class Column:
 _WEIGHTS = ("kg", "lb", "st")
 _VOLUMES = ("L", "ml", "US fl oz", "imp fl oz")
 DATE, EVENT_DAY, KIND, LOOK = "date", "event_day", "kind", "look"
+PHASE, TRAINING = "phase", "training"
 COLUMNS = (
     Column(DATE, mark("Date"), Reads.DAY, needed=True),
     Column(EVENT_DAY, mark("Event day"), Reads.DAY, needed=True),
@@ -71,6 +75,8 @@ COLUMNS = (
     Column("carb_eaten_g", mark("Carbs eaten"), Reads.GRAMS, ("g",)),
     Column("protein_g", mark("Protein"), Reads.GRAMS, ("g",)),
     Column("fat_g", mark("Fat"), Reads.GRAMS, ("g",)),
+    Column(PHASE, mark("Phase"), Reads.PHASE),
+    Column(TRAINING, mark("Training"), Reads.TRAINING),
     Column("water_l", mark("Water drunk"), Reads.VOLUME, _VOLUMES),
     Column("weight_kg", mark("Weight"), Reads.WEIGHT, _WEIGHTS),
     Column("fullness", mark("Fullness"), Reads.OF_TEN, ("1-10",)),

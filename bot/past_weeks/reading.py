@@ -15,6 +15,7 @@ from typing import Any
 
 from bot.past_weeks import layout as at
 from bot.past_weeks.layout import Column, Reads
+from bot.plan.flow import LONGEST_TRAINING
 from bot.sheets.format.grid import Cell, Content, Grid, name_of
 from bot.sheets.format.harmless import from_csv
 from bot.sheets.format.opening import MOST_COLUMNS
@@ -22,8 +23,10 @@ from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import tr, ways_written
 from bot.words.names import GUT_BUTTONS, KIND_SHORT, KIND_WORDS
+from bot.words.phases import phase_in
+from bot.words.training import as_drafted
 from engine.values.look import Look
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS
+from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, Phase
 from engine.written.units import (
     Refusal,
     RefusalCode,
@@ -271,6 +274,17 @@ def _words(cell: Cell, _unit: str, _today: date) -> str:
     return from_csv(_text(cell))[:LONGEST_NOTE]
 
 
+def _phase(cell: Cell, _unit: str, _today: date) -> str:
+    phase = phase_in(from_csv(cell.text))
+    if phase is None:
+        raise KeyError(cell.text)
+    return phase.value
+
+
+def _training(cell: Cell, _unit: str, _today: date) -> str:
+    return as_drafted(from_csv(_text(cell)))[:LONGEST_TRAINING]
+
+
 def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
     def read(cell: Cell, _unit: str, _today: date) -> str:
         known = {
@@ -295,6 +309,8 @@ _READERS: Mapping[Reads, Callable[[Cell, str, date], Any]] = {
     Reads.OF_FIVE: _of(5),
     Reads.GUT: _one_of(GUT_BUTTONS, {gut: gut for gut in GUT_BUTTONS}),
     Reads.HOURS: _hours,
+    Reads.PHASE: _phase,
+    Reads.TRAINING: _training,
     Reads.WORDS: _words,
 }
 
@@ -357,7 +373,11 @@ def _week(day: date, lines: list[_Line], found: list[Wrong], event_column: int) 
         for line in sorted(lines, key=lambda line: line.dates[0])
     )
     fed = {(day - one.date).days for one in days if carbs_of(one) is not None}
-    missing = [out for out in LOAD_DAYS if out not in fed]
+    load = sorted((day - one.date).days for one in days if one.figures.get(at.PHASE) == Phase.LOAD)
+    if len(load) > MOST_LOAD_DAYS:
+        found.append(Wrong(where, "past-long-load", {"most": MOST_LOAD_DAYS}))
+    # From the first load day on, rest days between and after are part of what filled.
+    missing = [out for out in range(max(load, default=max(LOAD_DAYS)), 0, -1) if out not in fed]
     if missing:
         found.append(Wrong(where, "past-no-load", {"days_out": missing[0]}))
     if not any("weight_kg" in one.figures or "fullness" in one.figures for one in days):

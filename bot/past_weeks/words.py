@@ -11,6 +11,8 @@ from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, past_weeks_button
 from bot.words.languages import mark, tr, trn
 from bot.words.names import KIND_WORDS, word
+from bot.words.phases import load_days as load_days_in_words
+from engine.values.plan import LOAD_DAYS
 
 Facts = Mapping[str, str | float]
 
@@ -50,6 +52,10 @@ def hint_lines() -> tuple[str, ...]:
             "needed in one row of each week."
         ),
         tr("Carbs are needed for the days 3, 2 and 1 before the event: planned, set or eaten."),
+        tr(
+            "If the load was on other days, name each day's phase (depletion, usual, refeed, load, "
+            "rest) and give the carbs from the first load day on."
+        ),
         tr("Eaten and drunk: on the day itself. Weight and look answers: on that day's morning."),
         tr("Other units: write them in the heading, such as {example}.", example=_other_unit()),
     )
@@ -59,7 +65,9 @@ def _other_unit() -> str:
     return f"{tr('Weight')} (lb)"
 
 
-def line(kind: str, day: date, mornings: int, load_g: float, look: str | None) -> str:
+def line(
+    kind: str, day: date, mornings: int, load_days: Sequence[int], load_g: float, look: str | None
+) -> str:
     """One week in the dry run."""
     said = tr(
         "{kind}, {day}: {mornings}, load {load}",
@@ -68,6 +76,8 @@ def line(kind: str, day: date, mornings: int, load_g: float, look: str | None) -
         mornings=trn("{number} morning", "{number} mornings", mornings),
         load=figures.grams(load_g),
     )
+    if tuple(load_days) != LOAD_DAYS:
+        said = f"{said} ({load_days_in_words(load_days)})"
     return f"{said}, {word(look)}" if look else f"{said}, {tr('no verdict on the look')}"
 
 
@@ -204,6 +214,8 @@ WRONG: Mapping[str, Callable[[Facts], str]] = {
     "past-kind": _given(mark("{given}: I know show, shoot and trial")),
     "past-look": _given(mark("{given}: I know flat, full and spilled over")),
     "past-gut": _given(mark("{given}: I know fine, heavy and bad")),
+    "past-phase": _given(mark("{given}: I know depletion, usual, refeed, load, rest and event day")),
+    "past-long-load": lambda f: tr("more than {most} load days in one week", most=f["most"]),
     "past-two-looks": _plain(mark("two different looks in one week")),
     "past-two-kinds": _plain(mark("two different kinds of event in one week")),
     "past-no-kind": _plain(mark("was it a show, a shoot or a trial?")),

@@ -6,6 +6,7 @@ from contextlib import AbstractContextManager
 from datetime import date
 from zoneinfo import ZoneInfo
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.core.context import Context
@@ -14,6 +15,7 @@ from bot.core.outbox import say
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.desk import roster_stale
+from bot.store.remembering import remembered
 from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.words import common
@@ -23,10 +25,19 @@ from bot.words.languages import nearest, speaking
 KEPT = "kept"  # where a session remembers what was kept in it
 
 
+_BY_TELEGRAM = select(Person).where(Person.telegram_user_id == bindparam("number"))
+_FELLOWS = select(SecondCoach.person_id).where(
+    SecondCoach.coach_id == bindparam("coach"), col(SecondCoach.ended_at).is_(None)
+)
+
+
 def sender(turn: ChatTurn) -> Person | None:
     """The person who did this, as they were kept; None for a stranger."""
-    query = select(Person).where(Person.telegram_user_id == turn.incoming.user_id)
-    return turn.session.exec(query).first()
+    number = turn.incoming.user_id
+    return remembered(
+        turn.session, Person, ("telegram", number),
+        lambda: turn.session.exec(_BY_TELEGRAM, params={"number": number}).first(),
+    )  # fmt: skip
 
 
 def meet(turn: ChatTurn) -> Person | None:
@@ -166,10 +177,10 @@ def forget_kept(session: Session) -> None:
 
 
 def _fellows(session: Session, profile: AthleteProfile) -> set[int]:
-    query = select(SecondCoach.person_id).where(
-        SecondCoach.coach_id == profile.coach_id, col(SecondCoach.ended_at).is_(None)
-    )
-    return set(session.exec(query))
+    return remembered(
+        session, SecondCoach, ("fellows", profile.coach_id),
+        lambda: set(session.exec(_FELLOWS, params={"coach": profile.coach_id})),
+    )  # fmt: skip
 
 
 def active(turn: Turn, person: Person) -> AthleteProfile | None:

@@ -5,11 +5,28 @@ A second coach's time is ended by a duty, and before anything that they do thems
 
 from __future__ import annotations
 
-from sqlmodel import Session, col, or_, select
+from collections.abc import Sequence
+
+from sqlalchemy import bindparam
+from sqlmodel import Session, col, select
 
 from bot.people.people import athletes_of, get_person
+from bot.store.base import id_of
+from bot.store.remembering import remembered
 from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Person
+
+_STANDING = col(SecondCoach.ended_at).is_(None)
+_GIVEN_TO = (
+    select(SecondCoach)
+    .where(SecondCoach.person_id == bindparam("person"), _STANDING)
+    .order_by(col(SecondCoach.id))
+)
+_GIVEN_BY = (
+    select(SecondCoach)
+    .where(SecondCoach.coach_id == bindparam("coach"), _STANDING)
+    .order_by(col(SecondCoach.id))
+)
 
 
 def is_first_coach(coach: Person, profile: AthleteProfile) -> bool:
@@ -38,16 +55,7 @@ def second_coaches(
     session: Session, profile: AthleteProfile, *, rights: Rights | None = None
 ) -> list[Person]:
     """Who stands beside the coach of this athlete now, the earliest first."""
-    query = (
-        select(SecondCoach)
-        .where(
-            SecondCoach.coach_id == profile.coach_id,
-            col(SecondCoach.ended_at).is_(None),
-            or_(col(SecondCoach.athlete_id).is_(None), SecondCoach.athlete_id == profile.person_id),
-        )
-        .order_by(col(SecondCoach.id))
-    )
-    rows = session.exec(query).all()
+    rows = [row for row in _beside(session, profile.coach_id) if _covers(row, profile)]
     ids = dict.fromkeys(row.person_id for row in rows if rights in (None, row.rights))
     return [get_person(session, one) for one in ids if one != profile.person_id]
 
@@ -61,18 +69,27 @@ def others_coaching(session: Session, profile: AthleteProfile) -> list[Person]:
 
 def given_to(session: Session, person: Person) -> list[SecondCoach]:
     """What this person was given as second coach and still has."""
-    query = select(SecondCoach).where(
-        SecondCoach.person_id == person.id, col(SecondCoach.ended_at).is_(None)
-    )
-    return list(session.exec(query.order_by(col(SecondCoach.id))))
+    found = remembered(
+        session, SecondCoach, ("to", person.id),
+        lambda: session.exec(_GIVEN_TO, params={"person": person.id}).all(),
+    )  # fmt: skip
+    return list(found)
 
 
 def given_by(session: Session, coach: Person) -> list[SecondCoach]:
     """What this coach has given to others and not ended."""
-    query = select(SecondCoach).where(
-        SecondCoach.coach_id == coach.id, col(SecondCoach.ended_at).is_(None)
-    )
-    return list(session.exec(query.order_by(col(SecondCoach.id))))
+    return list(_beside(session, id_of(coach)))
+
+
+def _beside(session: Session, coach_id: int) -> Sequence[SecondCoach]:
+    return remembered(
+        session, SecondCoach, ("by", coach_id),
+        lambda: session.exec(_GIVEN_BY, params={"coach": coach_id}).all(),
+    )  # fmt: skip
+
+
+def _covers(row: SecondCoach, profile: AthleteProfile) -> bool:
+    return row.athlete_id in (None, profile.person_id)
 
 
 def signers(session: Session, profile: AthleteProfile) -> list[Person]:

@@ -5,9 +5,10 @@ that reads and then writes fails with "database is locked" however long the time
 writers of one process take turns at a lock instead of polling the file. `synchronous` is FULL: an
 update is confirmed to Telegram once it is committed, so a commit has to outlive a power cut.
 
-PostgreSQL runs use cases SERIALIZABLE, so that two of them at once come out as one after the other,
-as on SQLite; whoever loses is run again (`in_transaction`). Claims of queue rows lock single rows
-and run READ COMMITTED, because SKIP LOCKED is made for it.
+On PostgreSQL use cases lock the people they concern first (`bot.people.locks`) and then run READ
+COMMITTED (`locked`): two about the same people come out as one after the other, as on SQLite. What
+locks nobody runs SERIALIZABLE, to the same end. Whoever loses is run again (`in_transaction`). Claims
+of queue rows lock single rows and run READ COMMITTED, because SKIP LOCKED is made for it.
 """
 
 from __future__ import annotations
@@ -17,6 +18,7 @@ import sqlite3
 import threading
 import time
 import weakref
+from collections import Counter
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from pathlib import Path
@@ -26,6 +28,8 @@ from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
 from sqlmodel import Session
+
+from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30
 CONNECT_TIMEOUT_S = 10
@@ -40,6 +44,7 @@ _NEVER_PASSES = ("authentication failed", "does not exist", "no pg_hba.conf entr
 PAUSE_S = 0.004
 
 _Result = TypeVar("_Result")
+_run_again: Counter[str] = Counter()
 _writing: weakref.WeakKeyDictionary[Any, threading.RLock] = weakref.WeakKeyDictionary()
 
 
@@ -103,7 +108,7 @@ def is_sqlite(engine: Engine) -> bool:
     return engine.dialect.name == "sqlite"
 
 
-class _UseCaseSession(Session):
+class _UseCaseSession(RemembersReads):
     """A session that keeps what it has read until its transaction ends.
 
     Sessions hold rows weakly otherwise, and one that is asked for by its key in several places of a
@@ -122,9 +127,13 @@ def _keep(session: _UseCaseSession, row: object) -> None:
 
 
 @contextmanager
-def transaction(engine: Engine) -> Iterator[Session]:
-    """One writing transaction of a use case: committed at the end, rolled back on an exception."""
-    with _session(engine, postgresql_level="SERIALIZABLE") as session:
+def transaction(engine: Engine, *, locked: bool = False) -> Iterator[Session]:
+    """One writing transaction of a use case: committed at the end, rolled back on an exception.
+
+    `locked`: it takes explicit locks on whatever it reads in order to write.
+    """
+    level = "READ COMMITTED" if locked else "SERIALIZABLE"
+    with _session(engine, postgresql_level=level) as session:
         yield session
 
 
@@ -135,17 +144,25 @@ def claiming(engine: Engine) -> Iterator[Session]:
         yield session
 
 
-def in_transaction(engine: Engine, work: Callable[[Session], _Result]) -> _Result:
+def in_transaction(
+    engine: Engine, work: Callable[[Session], _Result], *, locked: bool = False
+) -> _Result:
     """Run a use case in a transaction; run it again where another one got in its way."""
     for attempt in range(1, ATTEMPTS_AT_A_TRANSACTION + 1):
         try:
-            with transaction(engine) as session:
+            with transaction(engine, locked=locked) as session:
                 return work(session)
         except DBAPIError as error:
             if not _may_be_run_again(error) or attempt == ATTEMPTS_AT_A_TRANSACTION:
                 raise
+            _run_again[str(getattr(error.orig, "sqlstate", ""))] += 1
         time.sleep(random.uniform(0, PAUSE_S * attempt))  # not in step with who was in the way
     raise AssertionError("unreachable")
+
+
+def times_run_again() -> dict[str, int]:
+    """How many transactions this process has run again since its start, by SQLSTATE."""
+    return dict(_run_again)
 
 
 @contextmanager

@@ -2,28 +2,77 @@
 
 from __future__ import annotations
 
+from collections.abc import Sequence
 from datetime import datetime
+from typing import Any
 
-from sqlalchemy import delete
-from sqlmodel import Session, col
+from sqlalchemy import ColumnElement, Engine, delete
+from sqlmodel import Session, col, select
 
+from bot.store.db import claiming, is_sqlite
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 
+#: Rows that go in one transaction: a few milliseconds, in which nobody else can write.
+AT_ONCE = 200
 
-def prune_traffic(session: Session, before: datetime) -> None:
-    """Delete what came in, went out or fell due before then and is settled."""
-    session.connection().execute(
-        delete(InboxRow).where(col(InboxRow.status) != "new", col(InboxRow.received_at) < before)
+
+def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -> int:
+    """Delete what came in, went out or fell due before then and is settled; how many rows.
+
+    Looking for them keeps nobody waiting, and each handful goes by itself.
+    """
+    gone = 0
+    for key, settled in _old(before):
+        last: Any = None
+        while found := _next(engine, key, settled, last, at_once):
+            last = found[-1]
+            with claiming(engine) as session:
+                # As it is now: it may have been taken up again since.
+                old = delete(key.class_).where(key.in_(found), *settled)
+                gone += session.connection().execute(old).rowcount
+    if gone:
+        forget_log(engine)
+    return gone
+
+
+def forget_log(engine: Engine) -> None:
+    """On SQLite the log still holds pages as they were before: bring it into the file and empty it.
+
+    Where somebody is reading just then it stays until the next time.
+    """
+    if not is_sqlite(engine):
+        return
+    connection = engine.raw_connection()
+    try:
+        connection.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)").close()
+    finally:
+        connection.close()
+
+
+def _old(before: datetime) -> Sequence[tuple[Any, tuple[ColumnElement[bool], ...]]]:
+    return (
+        (
+            col(InboxRow.update_id),
+            (col(InboxRow.status) != "new", col(InboxRow.received_at) < before),
+        ),
+        (
+            col(OutboxRow.id),
+            (
+                col(OutboxRow.status).in_(("sent", "dropped", "failed")),
+                col(OutboxRow.created_at) < before,
+            ),
+        ),
+        (col(FetchRow.id), (col(FetchRow.status) != "waiting", col(FetchRow.created_at) < before)),
+        (col(AgendaRow.id), (col(AgendaRow.status) != "waiting", col(AgendaRow.due_at) < before)),
     )
-    session.connection().execute(
-        delete(OutboxRow).where(
-            col(OutboxRow.status).in_(("sent", "dropped", "failed")),
-            col(OutboxRow.created_at) < before,
-        )
-    )
-    session.connection().execute(
-        delete(FetchRow).where(col(FetchRow.status) != "waiting", col(FetchRow.created_at) < before)
-    )
-    session.connection().execute(
-        delete(AgendaRow).where(col(AgendaRow.status) != "waiting", col(AgendaRow.due_at) < before)
-    )
+
+
+def _next(
+    engine: Engine, key: Any, settled: Sequence[ColumnElement[bool]], last: Any, at_once: int
+) -> list[Any]:
+    """The keys of the next ones, in their order."""
+    query = select(key).where(*settled).order_by(key).limit(at_once)
+    if last is not None:
+        query = query.where(key > last)
+    with Session(engine) as session:
+        return list(session.exec(query))

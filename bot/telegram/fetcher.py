@@ -99,7 +99,8 @@ class Fetcher:
             self._use_cases.fetched(Turn(session, self._context()), open_row, outcome)
 
         try:
-            await asyncio.to_thread(in_transaction, self._engine, work)
+            locked = self._use_cases.hold_their_people
+            await asyncio.to_thread(in_transaction, self._engine, work, locked=locked)
         except Exception as error:
             _log.exception("a fetched file could not be taken", kind=row.kind)
             await asyncio.to_thread(self._later, row, error)

@@ -87,6 +87,8 @@ class Outcomes:
         with claiming(self._engine) as session:
             row = session.get_one(OutboxRow, row_id, with_for_update=True)
             self._sent(session, row, message_id)
+            method, attempts = row.method, row.attempts
+        _log.info("a message was sent", outbox_id=row_id, method=method, attempts=attempts)
 
     def pointless(self, row_id: int) -> None:
         """What was to be sent is gone: a deleted picture, a plan of deleted data."""
@@ -97,7 +99,11 @@ class Outcomes:
 
     def failed(self, row_id: int, error: Exception) -> None:
         """It did not go through, or nobody knows."""
-        in_transaction(self._engine, lambda session: self._failed(session, row_id, error))
+        in_transaction(
+            self._engine,
+            lambda session: self._failed(session, row_id, error),
+            locked=self._use_cases.hold_their_people,
+        )
 
     def _failed(self, session: Session, row_id: int, error: Exception) -> None:
         row = session.get_one(OutboxRow, row_id, with_for_update=True)

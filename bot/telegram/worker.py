@@ -16,10 +16,12 @@ import structlog
 from sqlalchemy import Engine, func, or_, text
 from sqlalchemy.exc import InterfaceError, OperationalError
 from sqlmodel import Session, col, select
+from structlog.contextvars import bound_contextvars
 
 from bot.core.clock import Clock
 from bot.core.context import Context
 from bot.core.logs import error_name
+from bot.core.outbox import written_in
 from bot.core.turn import ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.core.waiting import keep_going, retry_span, wait_for
@@ -150,9 +152,16 @@ class Worker:
 
         Returns False, having done nothing, where another process is at work on this chat.
         """
+        with bound_contextvars(update_id=update_id):
+            return self._handle_one(update_id, chat_id)
+
+    def _handle_one(self, update_id: int, chat_id: int | None) -> bool:
+        began = self._clock.monotonic()
         try:
-            return in_transaction(
-                self._engine, lambda session: self._handle(session, update_id, chat_id)
+            done, written = in_transaction(
+                self._engine,
+                lambda session: self._handle(session, update_id, chat_id),
+                locked=self._use_cases.hold_their_people,
             )
         except (OperationalError, InterfaceError):
             raise  # the database is to blame, not the row
@@ -160,14 +169,21 @@ class Worker:
             _log.exception("an update could not be handled", update_id=update_id)
             self._failed(update_id, error)
             return True
+        if done:
+            spent = round(1000 * (self._clock.monotonic() - began))
+            _log.info("an update was handled", outbox_ids=written, duration_ms=spent)
+        return done
 
-    def _handle(self, session: Session, update_id: int, chat_id: int | None) -> bool:
+    def _handle(
+        self, session: Session, update_id: int, chat_id: int | None
+    ) -> tuple[bool, list[int]]:
+        """Whether it is done with, and which messages were written for it."""
         if not self._chat_is_ours(session, chat_id):
-            return False
+            return False, []
         row = session.get(InboxRow, update_id, with_for_update=True)
         if row is not None and row.status == "new":
             self._take(session, row, update_id)
-        return True
+        return True, written_in(session)
 
     def _take(self, session: Session, row: InboxRow, update_id: int) -> None:
         try:
@@ -203,7 +219,11 @@ class Worker:
                 return
         _log.error("an update is set aside", update_id=update_id, attempts=ATTEMPTS)
         try:
-            in_transaction(self._engine, lambda session: self._give_up(session, update_id, error))
+            in_transaction(
+                self._engine,
+                lambda session: self._give_up(session, update_id, error),
+                locked=self._use_cases.hold_their_people,
+            )
         except Exception:
             # Telling the person failed as well; the row must go all the same.
             _log.exception("a person could not be told", update_id=update_id)

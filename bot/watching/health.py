@@ -20,6 +20,7 @@ from tornado.web import Application, RequestHandler
 
 from bot.core.clock import Clock
 from bot.core.logs import error_name, errors_logged
+from bot.store.db import times_run_again
 from bot.store.tables.week import DecisionRow
 from bot.watching.backlog import backlog
 
@@ -147,3 +148,11 @@ class _Figures:
         for kind, count in errors_logged().items():
             errors.add_metric([kind], count)
         yield errors
+        again = CounterMetricFamily(
+            f"{PREFIX}_run_again",
+            "Transactions run again since another got in the way, by SQLSTATE.",
+            labels=["code"],
+        )
+        for code, count in times_run_again().items():
+            again.add_metric([code], count)
+        yield again

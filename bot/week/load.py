@@ -5,9 +5,11 @@ from __future__ import annotations
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, or_, select
 
 from bot.core.turn import Turn
+from bot.store.remembering import remembered
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, LimitsRow, PlanRow, SymptomReport
 from bot.week.given_way import given_way
@@ -65,13 +67,38 @@ def baseline_of(profile: AthleteProfile) -> Baseline:
     return Baseline(**profile.baseline)
 
 
+# Built once: building a statement costs as much as asking it.
+_ACTIVE = (
+    select(EventRow)
+    .where(EventRow.athlete_id == bindparam("athlete"), col(EventRow.active).is_(True))
+    .order_by(col(EventRow.id).desc())
+    .limit(1)
+)
+_NEWEST_PLAN = (
+    select(PlanRow)
+    .where(PlanRow.event_id == bindparam("event"))
+    .order_by(col(PlanRow.id).desc())
+    .limit(1)
+)
+_NEWEST_LIMITS = (
+    select(LimitsRow)
+    .where(LimitsRow.event_id == bindparam("event"))
+    .order_by(col(LimitsRow.id).desc())
+    .limit(1)
+)
+_DAY_SET = select(DaySetRow).where(
+    DaySetRow.athlete_id == bindparam("athlete"), DaySetRow.date == bindparam("day")
+)
+_CHECKIN = select(CheckInRow).where(
+    CheckInRow.athlete_id == bindparam("athlete"), CheckInRow.date == bindparam("day")
+)
+
+
 def current_event(session: Session, athlete_id: int) -> EventRow | None:
-    query = (
-        select(EventRow)
-        .where(EventRow.athlete_id == athlete_id, col(EventRow.active).is_(True))
-        .order_by(col(EventRow.id).desc())
-    )
-    return session.exec(query).first()
+    return remembered(
+        session, EventRow, ("active", athlete_id),
+        lambda: session.exec(_ACTIVE, params={"athlete": athlete_id}).first(),
+    )  # fmt: skip
 
 
 def events_ahead(session: Session, athlete_id: int) -> list[EventRow]:
@@ -108,8 +135,10 @@ def weigh_in_row(row: EventRow) -> WeighIn | None:
 
 
 def plan_row(session: Session, event: EventRow) -> PlanRow | None:
-    query = select(PlanRow).where(PlanRow.event_id == event.id).order_by(col(PlanRow.id).desc())
-    return session.exec(query).first()
+    return remembered(
+        session, PlanRow, ("newest", event.id),
+        lambda: session.exec(_NEWEST_PLAN, params={"event": event.id}).first(),
+    )  # fmt: skip
 
 
 def current_plan(session: Session, event: EventRow) -> PeakPlan | None:
@@ -128,10 +157,10 @@ def plan_days(plan: PeakPlan) -> list[dict[str, object]]:
 
 
 def limits_row(session: Session, event: EventRow) -> LimitsRow | None:
-    query = (
-        select(LimitsRow).where(LimitsRow.event_id == event.id).order_by(col(LimitsRow.id).desc())
-    )
-    return session.exec(query).first()
+    return remembered(
+        session, LimitsRow, ("newest", event.id),
+        lambda: session.exec(_NEWEST_LIMITS, params={"event": event.id}).first(),
+    )  # fmt: skip
 
 
 def current_limits(session: Session, event: EventRow, athlete: Athlete) -> Limits | None:
@@ -152,8 +181,10 @@ def current_week(session: Session, profile: AthleteProfile) -> Week | None:
 
 
 def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
-    query = select(DaySetRow).where(DaySetRow.athlete_id == athlete_id, DaySetRow.date == day)
-    return session.exec(query).first()
+    return remembered(
+        session, DaySetRow, (athlete_id, day),
+        lambda: session.exec(_DAY_SET, params={"athlete": athlete_id, "day": day}).first(),
+    )  # fmt: skip
 
 
 def set_day(
@@ -184,8 +215,10 @@ def target_in_force(session: Session, week: Week, day: date) -> DayTarget | None
 
 
 def checkin_row(session: Session, athlete_id: int, day: date) -> CheckInRow | None:
-    query = select(CheckInRow).where(CheckInRow.athlete_id == athlete_id, CheckInRow.date == day)
-    return session.exec(query).first()
+    return remembered(
+        session, CheckInRow, (athlete_id, day),
+        lambda: session.exec(_CHECKIN, params={"athlete": athlete_id, "day": day}).first(),
+    )  # fmt: skip
 
 
 # Kept beside the symptoms of the day, as "...:VALUE": what was written of drinking fast, readings

@@ -8,8 +8,8 @@ from __future__ import annotations
 
 import datetime as dt
 from collections import defaultdict
-from collections.abc import Collection, Mapping, Sequence
-from dataclasses import dataclass, field, replace
+from collections.abc import Collection, Iterable, Mapping, Sequence
+from dataclasses import dataclass, field
 from typing import Any
 
 from sqlalchemy import select as pick
@@ -35,7 +35,6 @@ from engine.values.observed import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
 _DAY = dt.timedelta(days=1)
-#: Databases bound how many values one query may name.
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -159,8 +158,8 @@ def weeks_of_one(
 class _Told:
     """What the tables hold of some athletes, each by (athlete, date)."""
 
-    mornings: dict[tuple[int, dt.date], CheckInRow]
-    set_days: dict[tuple[int, dt.date], DaySetRow]
+    mornings: dict[tuple[int, dt.date], Any]  # the columns of `_OF_A_MORNING`
+    set_days: dict[tuple[int, dt.date], tuple[float, str]]  # the figure, and who set it
     reported: dict[tuple[int, dt.date], list[str]]
     seen: dict[tuple[int, dt.date], list[Observed]]
     decided: Mapping[int, Mapping[str, Any]]  # the newest on a morning, by its check-in
@@ -207,12 +206,6 @@ def _plans(session: Session, events: Sequence[int]) -> dict[int, dict[int, DayTa
 def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow]) -> _Told:
     first = min(event.day for event in events) - max(PLAN_DAYS) * _DAY
     last = max(event.day for event in events) + _DAY
-    mornings = select(CheckInRow).where(
-        col(CheckInRow.athlete_id).in_(athletes), CheckInRow.date >= first, CheckInRow.date <= last
-    )
-    set_days = select(DaySetRow).where(
-        col(DaySetRow.athlete_id).in_(athletes), DaySetRow.date >= first, DaySetRow.date <= last
-    )
     reports = select(SymptomReport).where(
         col(SymptomReport.athlete_id).in_(athletes),
         SymptomReport.date >= first,
@@ -254,13 +247,42 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
         if one.status != DecisionStatus.REPLACED:
             setting[one.athlete_id, one.sets_date] = str(one.rule), one.status
     return _Told(
-        mornings={(row.athlete_id, row.date): row for row in session.exec(mornings)},
-        set_days={(row.athlete_id, row.date): row for row in session.exec(set_days)},
+        mornings={
+            (row.athlete_id, row.date): row
+            for row in _columns(session, CheckInRow, _OF_A_MORNING, athletes, first, last)
+        },
+        set_days={
+            (row.athlete_id, row.date): (row.carb_g, row.by)
+            for row in _columns(session, DaySetRow, _OF_A_SET_DAY, athletes, first, last)
+        },
         reported=reported,
         seen=seen,
         decided=decided,
         setting=setting,
     )
+
+
+_OF_A_MORNING = (
+    "id", "athlete_id", "date", "weight_kg", "fullness", "sharpness", "water_l", "carb_eaten_g",
+    "gut", "sleep_h", "symptoms", "note",
+)  # fmt: skip
+_OF_A_SET_DAY = ("athlete_id", "date", "carb_g", "by")
+
+
+def _columns(
+    session: Session,
+    table: type[CheckInRow | DaySetRow],
+    names: Sequence[str],
+    athletes: Sequence[int],
+    first: dt.date,
+    last: dt.date,
+) -> Iterable[Any]:
+    """So many rows that only what is read of them is fetched, and no object made of each."""
+    columns = table.__table__.c  # type: ignore[union-attr]
+    query = pick(*(columns[name] for name in names)).where(
+        columns.athlete_id.in_(athletes), columns.date >= first, columns.date <= last
+    )
+    return session.connection().execute(query)
 
 
 def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRows:
@@ -281,33 +303,33 @@ def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told)
     date = event.day - days_out * _DAY
     key = event.athlete_id, date
     morning, after = told.mornings.get(key), told.mornings.get((event.athlete_id, date + _DAY))
-    set_row = told.set_days.get(key)
+    set_carb_g, set_by = told.set_days.get(key, (None, None))
     rule, status = told.setting.get(key, (None, None))
     eye = most_careful(told.seen.get(key, ()))
-    row = DayRow(
+    reported = tuple(told.reported.get(key, ()))
+    return DayRow(
         date=date, days_out=days_out, planned=planned, rule=rule, status=status,
-        set_carb_g=set_row.carb_g if set_row is not None else None,
-        set_by=set_row.by if set_row is not None else None,
+        set_carb_g=set_carb_g, set_by=set_by,
         eaten_carb_g=after.carb_eaten_g if after is not None else None,
         water_l=after.water_l if after is not None else None,
-        symptoms=tuple(told.reported.get(key, ())),
         eye=eye.look.value if eye is not None else None,
         eye_sharpness=eye.sharpness if eye is not None else None,
+        **({"symptoms": reported} if morning is None else _answered(morning, reported, told)),
     )  # fmt: skip
-    return row if morning is None else _answered(row, morning, told.decided.get(id_of(morning), {}))
 
 
-def _answered(row: DayRow, morning: CheckInRow, decision: Mapping[str, Any]) -> DayRow:
-    """The day with what its own morning said, and what that morning's decision had expected."""
+def _answered(morning: Any, reported: tuple[str, ...], told: _Told) -> dict[str, Any]:
+    """What the day's own morning said, and what that morning's decision had expected."""
+    decision = told.decided.get(morning.id, {})
     band = decision.get("band") or {}
     # Somebody who only tapped that something is wrong has not answered the morning's questions.
-    told = (morning.weight_kg, morning.fullness, morning.sharpness, morning.water_l)
-    return replace(
-        row,
-        answered=any(answer is not None for answer in told),
-        weight_kg=morning.weight_kg, fullness=morning.fullness, sharpness=morning.sharpness,
-        gut=morning.gut, sleep_h=morning.sleep_h, note=morning.note,
-        band_low_kg=band.get("low_kg"), band_high_kg=band.get("high_kg"),
-        expected_fullness=decision.get("expected_fullness"),
-        symptoms=tuple(dict.fromkeys([*morning.symptoms, *row.symptoms])),
-    )  # fmt: skip
+    answers = (morning.weight_kg, morning.fullness, morning.sharpness, morning.water_l)
+    return {
+        "answered": any(answer is not None for answer in answers),
+        "weight_kg": morning.weight_kg, "fullness": morning.fullness,
+        "sharpness": morning.sharpness, "gut": morning.gut, "sleep_h": morning.sleep_h,
+        "note": morning.note, "band_low_kg": band.get("low_kg"),
+        "band_high_kg": band.get("high_kg"),
+        "expected_fullness": decision.get("expected_fullness"),
+        "symptoms": tuple(dict.fromkeys([*morning.symptoms, *reported])),
+    }  # fmt: skip

@@ -6,9 +6,10 @@ reasons) are in the language in force; instants are on the athlete's own clocks,
 
 from __future__ import annotations
 
-from collections.abc import Collection, Iterator, Sequence
+from collections.abc import Callable, Collection, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
+from functools import cache
 from typing import TYPE_CHECKING, Any
 from zoneinfo import ZoneInfo
 
@@ -29,7 +30,7 @@ from bot.store.tables.food import EatenRow, FoodRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.load import READINGS
-from bot.week.weeks_of import DayRow, WeekRows, weeks_of
+from bot.week.weeks_of import WeekRows, weeks_of
 from bot.words import common, names
 from bot.words.phases import phase_words
 from bot.words.symptoms import symptom_name
@@ -83,7 +84,7 @@ def frames_of(
     who = Who(session, known, _names(session, ids))
     weeks = [week for found in weeks_of(session, ids).values() for week in found]
     days = pd.DataFrame.from_records(
-        [_day(week, day) for week in weeks for day in week.days],
+        _days(weeks),
         columns=["athlete_id", "event_day", "kind", *_DAY_KEYS],
     )
     records: dict[str, Iterator[Record]] = {
@@ -188,37 +189,45 @@ def _measure(key: str) -> Column:
     return next(c for t in (TARGETS, CHECKINS) for c in t.columns if c.key == key)
 
 
-def _day(week: WeekRows, day: DayRow) -> Record:
-    planned, carb_g = day.planned, day.carb_g
-    record: Record = {
-        "athlete_id": week.athlete_id, "event_day": week.day, "kind": names.word(week.kind),
-        "date": day.date, "days_out": day.days_out, "carb_g": carb_g,
-        "set_by": words.set_by(day.set_by if day.set_by else "plan"),
-        "carb_eaten_g": day.eaten_carb_g, "water_l": day.water_l, "weight_kg": day.weight_kg,
-        "fullness": day.fullness, "sharpness": day.sharpness, "band_low_kg": day.band_low_kg,
-        "band_high_kg": day.band_high_kg, "expected_fullness": day.expected_fullness,
-    }  # fmt: skip
-    if carb_g is not None and day.eaten_carb_g is not None:
-        record["eaten_off_g"] = day.eaten_carb_g - carb_g
-    if planned is None or carb_g is None:
-        return {key: record.get(key) for key in ("athlete_id", "event_day", "kind", *_DAY_KEYS)}
-    others = (planned.protein_g, planned.fat_g, planned.fibre_g)
-    return record | {
-        "phase": phase_words(planned.phase), "carb_planned_g": planned.carb_g,
-        "protein_g": planned.protein_g, "fat_g": planned.fat_g,
-        "fibre_g": planned.fibre_g, "water_target_l": planned.water_l,
-        "sodium_mg": planned.sodium_mg, "training": training_words(planned.training),
-        "cardio_min": planned.cardio_min, "steps": planned.steps,
-        "kcal_planned": energy_kcal(planned.carb_g, *others), "kcal": energy_kcal(carb_g, *others),
-        "eaten_off_g": record.get("eaten_off_g"),
-    }  # fmt: skip
+def _days(weeks: Sequence[WeekRows]) -> list[Record]:
+    kind, set_by, training = map(_once_each, (names.word, words.set_by, training_words))
+    phase = cache(phase_words)
+    found = []
+    for week in weeks:
+        of_week = {
+            "athlete_id": week.athlete_id, "event_day": week.day, "kind": kind(week.kind)
+        }  # fmt: skip
+        for day in week.days:
+            planned, carb_g = day.planned, day.carb_g
+            record = of_week | {
+                "date": day.date, "days_out": day.days_out, "carb_g": carb_g,
+                "set_by": set_by(day.set_by or "plan"), "carb_eaten_g": day.eaten_carb_g,
+                "water_l": day.water_l, "weight_kg": day.weight_kg, "fullness": day.fullness,
+                "sharpness": day.sharpness, "band_low_kg": day.band_low_kg,
+                "band_high_kg": day.band_high_kg, "expected_fullness": day.expected_fullness,
+            }  # fmt: skip
+            if carb_g is not None and day.eaten_carb_g is not None:
+                record["eaten_off_g"] = day.eaten_carb_g - carb_g
+            if planned is not None and carb_g is not None:
+                others = (planned.protein_g, planned.fat_g, planned.fibre_g)
+                record |= {
+                    "phase": phase(planned.phase), "carb_planned_g": planned.carb_g,
+                    "protein_g": planned.protein_g, "fat_g": planned.fat_g,
+                    "fibre_g": planned.fibre_g, "water_target_l": planned.water_l,
+                    "sodium_mg": planned.sodium_mg, "training": training(planned.training),
+                    "cardio_min": planned.cardio_min, "steps": planned.steps,
+                    "kcal_planned": energy_kcal(planned.carb_g, *others),
+                    "kcal": energy_kcal(carb_g, *others),
+                }  # fmt: skip
+            found.append(record)
+    return found
 
 
 def _weeks(
     session: Session, weeks: Sequence[WeekRows], who: Who, reader_id: int
 ) -> Iterator[Record]:
     debriefs, writers = _debriefs(session, list(who.profiles))
-    imported = {event for one in who.profiles for event in imported_events(session, one)}
+    imported = imported_events(session, who.profiles)
     for week in weeks:
         load = week.load
         known = [day for day in load if day.eaten_carb_g is not None and day.carb_g]
@@ -267,61 +276,82 @@ def _checkins(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
     for chunk in batches(ids):
         query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
         looks |= {(row.athlete_id, row.date): row for row in session.exec(query)}
-    for chunk in batches(ids):
-        for row in session.exec(select(CheckInRow).where(col(CheckInRow.athlete_id).in_(chunk))):
-            seen = looks.get((row.athlete_id, row.date))
-            yield {
-                "athlete_id": row.athlete_id, "date": row.date,
-                "answered_at": who.local(row.athlete_id, row.answered_at),
-                "weight_kg": row.weight_kg, "fullness": row.fullness, "sharpness": row.sharpness,
-                "coach_look": words.look_seen(seen.look) if seen else "",
-                "coach_sharpness": seen.sharpness if seen else None,
-                "water_l": row.water_l, "carb_eaten_g": row.carb_eaten_g,
-                "gut": names.word(row.gut) if row.gut else "", "sleep_h": row.sleep_h,
-                "urine_colour": row.urine_colour, "resting_pulse": row.resting_pulse,
-                "training": words.training_done(row.training_done),
-                "symptoms": ", ".join(
-                    symptom_name(s) for s in row.symptoms if not s.startswith(READINGS)
-                ),
-                "note": row.note,
-            }  # fmt: skip
+    said = _once_each(names.word)
+    for row in _rows(session, CheckInRow, _OF_A_CHECKIN, ids):
+        seen = looks.get((row.athlete_id, row.date))
+        yield {
+            "athlete_id": row.athlete_id, "date": row.date,
+            "answered_at": who.local(row.athlete_id, row.answered_at),
+            "weight_kg": row.weight_kg, "fullness": row.fullness, "sharpness": row.sharpness,
+            "coach_look": words.look_seen(seen.look) if seen else "",
+            "coach_sharpness": seen.sharpness if seen else None,
+            "water_l": row.water_l, "carb_eaten_g": row.carb_eaten_g,
+            "gut": said(row.gut) if row.gut else "", "sleep_h": row.sleep_h,
+            "urine_colour": row.urine_colour, "resting_pulse": row.resting_pulse,
+            "training": words.training_done(row.training_done),
+            "symptoms": ", ".join(
+                symptom_name(s) for s in row.symptoms if not s.startswith(READINGS)
+            ),
+            "note": row.note,
+        }  # fmt: skip
 
 
+_OF_A_CHECKIN = (
+    "athlete_id", "date", "answered_at", "weight_kg", "fullness", "sharpness", "water_l",
+    "carb_eaten_g", "gut", "sleep_h", "urine_colour", "resting_pulse", "training_done", "symptoms",
+    "note",
+)  # fmt: skip
 _OF_A_DECISION = (
     "athlete_id", "sets_date", "outcome", "status", "carb_g", "planned_carb_g", "decision",
     "made_at", "signed_by", "signed_at",
 )  # fmt: skip
 
 
-def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+def _rows(
+    session: Session,
+    table: type[CheckInRow | DecisionRow],
+    columns: Sequence[str],
+    ids: Sequence[int],
+) -> Iterator[Any]:
+    """Only what is read of so many rows; oldest first."""
+    of = table.__table__.c  # type: ignore[union-attr]
+    session.flush()
     for chunk in batches(ids):
-        # Whole histories are in `case`: nothing here reads them.
-        columns = [DecisionRow.__table__.c[name] for name in _OF_A_DECISION]  # type: ignore[attr-defined]
-        query = pick(*columns).where(col(DecisionRow.athlete_id).in_(chunk))
-        rows = session.connection().execute(query.order_by(col(DecisionRow.id)))
-        for row in rows:
-            yield _decision(row, who)
+        query = pick(*(of[name] for name in columns)).where(of.athlete_id.in_(chunk))
+        yield from session.connection().execute(query.order_by(of.id))
 
 
-def _decision(row: Any, who: Who) -> Record:
-    decision, profile = row.decision, who.profiles[row.athlete_id]
-    odds = odds_in_force(decision) or {}
-    waited = (row.signed_at - row.made_at).total_seconds() / 60 if row.signed_at else None
-    return {
-        "athlete_id": row.athlete_id, "date": date.fromisoformat(decision["date"]),
-        "sets_date": row.sets_date, "outcome": names.word(row.outcome),
-        "status": words.status(row.status), "planned_carb_g": row.planned_carb_g,
-        "carb_g": row.carb_g, "change_g": decision["change_g"],
-        "rule": words_reasons.rule_name(decision["rule"])
-        if decision["rule"] in words_reasons.RULE_NAMES
-        else words_reasons.gate_name(decision["rule"]),
-        "bound": words_reasons.bound_name(decision["bound"]) if decision["bound"] else "",
-        "reason": words_reasons.reason(decision, profile.weight_unit, profile.volume_unit),
-        **{f"{look}_percent": 100 * odds[look] if look in odds else None
-           for look in ("flat", "full", "spilled")},
-        "made_at": who.local(row.athlete_id, row.made_at), "signed_by": who.named(row.signed_by),
-        "signed_at": who.local(row.athlete_id, row.signed_at), "sign_off_min": waited,
-    }  # fmt: skip
+def _once_each(say: Callable[[str], str]) -> Callable[[str], str]:
+    """The same words, looked up once each; for as long as one language is in force."""
+    return cache(say)
+
+
+def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+    outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
+    # Whole histories are in `case`: nothing here reads them.
+    for row in _rows(session, DecisionRow, _OF_A_DECISION, ids):
+        decision, profile = row.decision, who.profiles[row.athlete_id]
+        odds = odds_in_force(decision) or {}
+        waited = (row.signed_at - row.made_at).total_seconds() / 60 if row.signed_at else None
+        yield {
+            "athlete_id": row.athlete_id, "date": date.fromisoformat(decision["date"]),
+            "sets_date": row.sets_date, "outcome": outcome(row.outcome),
+            "status": status(row.status), "planned_carb_g": row.planned_carb_g,
+            "carb_g": row.carb_g, "change_g": decision["change_g"], "rule": rule(decision["rule"]),
+            "bound": words_reasons.bound_name(decision["bound"]) if decision["bound"] else "",
+            "reason": words_reasons.reason(decision, profile.weight_unit, profile.volume_unit),
+            **{f"{look}_percent": 100 * odds[look] if look in odds else None
+               for look in ("flat", "full", "spilled")},
+            "made_at": who.local(row.athlete_id, row.made_at),
+            "signed_by": who.named(row.signed_by),
+            "signed_at": who.local(row.athlete_id, row.signed_at), "sign_off_min": waited,
+        }  # fmt: skip
+
+
+def _rule(rule: str) -> str:
+    if rule in words_reasons.RULE_NAMES:
+        return words_reasons.rule_name(rule)
+    return words_reasons.gate_name(rule)
 
 
 def _flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:

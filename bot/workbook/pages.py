@@ -59,18 +59,23 @@ def _page(id: str, title: str, columns: tuple[Column, ...], frame: pd.DataFrame)
 
 def cells(frame: pd.DataFrame, columns: tuple[Column, ...]) -> list[tuple[Any, ...]]:
     """The frame's rows in the order of these columns, as they are written."""
-    import pandas as pd  # noqa: PLC0415 - it takes half a second to load
-
-    series = [_plain(frame[column.key], column.kind, pd) for column in columns]
+    series = [_plain(frame[column.key], column.kind) for column in columns]
     return list(zip(*series, strict=True))
 
 
-def _plain(series: pd.Series[Any], kind: Kind, pd: Any) -> list[Any]:
+def _plain(series: pd.Series[Any], kind: Kind) -> list[Any]:
     """The cells as Python has them, None for what is not known, whole numbers as such."""
-    values = series.tolist()
+    unknown = series.isna().tolist()
     if kind is Kind.NUMBER:
-        return [None if pd.isna(v) else int(v) if v == int(v) else round(v, 3) for v in values]
-    return [None if pd.isna(v) or v == "" else v for v in values]
+        rounded = series.astype(float).round(3).tolist()
+        return [
+            None if gone else int(value) if value == int(value) else value
+            for value, gone in zip(rounded, unknown, strict=True)
+        ]
+    return [
+        None if gone or value == "" else value
+        for value, gone in zip(series.tolist(), unknown, strict=True)
+    ]
 
 
 def _readme(pages: Sequence[Page], whose: str, made_on: str) -> Page:

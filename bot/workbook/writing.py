@@ -5,8 +5,9 @@ from __future__ import annotations
 import csv
 import io
 import zipfile
-from collections.abc import Iterator, Sequence
+from collections.abc import Sequence
 from datetime import date, datetime, timedelta
+from functools import cache
 from typing import Any
 from xml.sax.saxutils import escape
 
@@ -52,39 +53,61 @@ def xlsx(pages: Sequence[Page]) -> bytes:
             part = source.read(name)
             if name in parts:
                 page = pages[parts[name]]
-                rows = "".join(_rows(page, styles[parts[name]])).encode()
+                rows = _rows(page, styles[parts[name]]).encode()
                 part = part.replace(_END_OF_ROWS, rows + _END_OF_ROWS, 1)
             target.writestr(name, part)
     return out.getvalue()
 
 
-def _rows(page: Page, styles: Sequence[int]) -> Iterator[str]:
+def _rows(page: Page, styles: Sequence[int]) -> str:
     """The rows below the headings, as ECMA-376 Part 1, 18.3.1, has them; text in its own cell.
 
-    `styles`: of each column, then that of text which would compute.
+    `styles`: of each column, then that of text which would compute. Made column by column, and what
+    is said many times only once.
     """
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
 
-    letters = [get_column_letter(number + 1) for number in range(len(page.columns))]
+    if not page.rows:
+        return ""
     *of_columns, risky = styles
-    places = list(zip(letters, of_columns, strict=True))
-    for number, row in enumerate(page.rows, start=2):
-        yield f'<row r="{number}">'
-        for (letter, style), value in zip(places, row, strict=True):
-            if value is None:
-                continue
-            if isinstance(value, str):
-                said = sayable(value)
-                # As text it stays text, also when somebody edits the cell.
-                mark = f' s="{risky}"' if computes(said) else ""
-                yield (
-                    f'<c r="{letter}{number}"{mark} t="inlineStr"><is><t xml:space="preserve">'
-                    f"{escape(said, _ESCAPED)}</t></is></c>"
-                )
-            else:
-                figure = value if isinstance(value, int | float) else _serial(value)
-                yield f'<c r="{letter}{number}" s="{style}"><v>{figure}</v></c>'
-        yield "</row>"
+    columns = [
+        _cells(get_column_letter(number), style, risky, values)
+        for number, (style, values) in enumerate(
+            zip(of_columns, zip(*page.rows, strict=True), strict=True), start=1
+        )
+    ]
+    begun = [f'<row r="{number}">' for number in range(2, len(page.rows) + 2)]
+    return "</row>".join(["".join(row) for row in zip(begun, *columns, strict=True)]) + "</row>"
+
+
+def _cells(letter: str, style: int, risky: int, values: Sequence[Any]) -> list[str]:
+    """A column's cells from row 2 on; "" for one that is empty."""
+    ends: dict[Any, str] = {}
+    found = []
+    for number, value in enumerate(values, start=2):
+        if value is None:
+            found.append("")
+            continue
+        # Of figures 1 and 1.0 are the same, and so are their cells.
+        end = ends.get(value)
+        if end is None:
+            end = ends[value] = _end(value, style, risky)
+        found.append(f'<c r="{letter}{number}"{end}')
+    return found
+
+
+def _end(value: Any, style: int, risky: int) -> str:
+    """A cell from behind its place on."""
+    if isinstance(value, str):
+        said = sayable(value)
+        # As text it stays text, also when somebody edits the cell.
+        mark = f' s="{risky}"' if computes(said) else ""
+        return (
+            f'{mark} t="inlineStr"><is><t xml:space="preserve">'
+            f"{escape(said, _ESCAPED)}</t></is></c>"
+        )
+    figure = value if isinstance(value, int | float) else _serial(value)
+    return f' s="{style}"><v>{figure}</v></c>'
 
 
 def _serial(value: date) -> float:
@@ -169,17 +192,24 @@ def _csv(page: Page) -> bytes:
     out = io.StringIO(newline="")
     lines = csv.writer(out)
     lines.writerow([for_csv(heading) for heading in page.headings])
-    lines.writerows([_in_csv(value) for value in row] for row in page.rows)
+    in_csv = cache(_in_csv)  # most of what stands in a sheet stands in it many times
+    columns = [
+        values if column.kind is Kind.NUMBER else [in_csv(value) for value in values]
+        for column, values in zip(
+            page.columns, zip(*page.rows, strict=True), strict=bool(page.rows)
+        )
+    ]
+    lines.writerows(zip(*columns, strict=True))
     # The mark in front tells spreadsheet programs that it is UTF-8.
     return out.getvalue().encode("utf-8-sig")
 
 
-def _in_csv(value: Any) -> Any:
-    if isinstance(value, str):
-        return for_csv(value)
+def _in_csv(value: str | date | None) -> str | None:
+    if value is None or isinstance(value, str):
+        return None if value is None else for_csv(value)
     if isinstance(value, datetime):
         return value.isoformat(" ", "minutes")
-    return value.isoformat() if isinstance(value, date) else value
+    return value.isoformat()
 
 
 def file_name(whose: str, day: date, form: str) -> str:

@@ -21,12 +21,15 @@ from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, P
 from engine.decision.foresight import as_it_went
 from engine.evidence import learning as e
 from engine.planning.debrief import DayBehind, Debrief, debrief
+from engine.planning.hindsight import Moved, rules_weighed
 from engine.planning.learning import Quantity, Taught, taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
-from engine.planning.next_time import next_time
+from engine.planning.next_time import Advice, next_time
 from engine.values.case import PastWeek
+from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 
+DUST = 1e-6
 RULES = Policy(id="rules", foresight=False)
 
 
@@ -36,6 +39,7 @@ class Known:
 
     world: str
     client: Client
+    who: People  # alone
     weeks: tuple[PastWeek, ...]
     taught: tuple[Taught, ...]
     store_g: float
@@ -68,6 +72,7 @@ def athletes(number: int, seed: int, *, trials: int = 2) -> list[Known]:
                 Known(
                     world=world.id,
                     client=client,
+                    who=who.take(np.array([i])),
                     weeks=one.trials,
                     taught=taught(client.athlete, client.baseline, one.trials),
                     store_g=float(stores[i]),
@@ -122,34 +127,97 @@ def shares(known: Sequence[Known], quantity: Quantity) -> dict[str, float]:
     return {**found, "all": float(np.mean([one.holds(quantity) for one in known]))}
 
 
-def contradicted(one: Known) -> list[str]:
+def sentences(one: Known) -> tuple[Advice, Advice, Advice]:
+    """The three sentences for next time, as the coach reads them."""
+    week, athlete, baseline = one.weeks[-1], one.client.athlete, one.client.baseline
+    weighed = rules_weighed(athlete, baseline, one.weeks, moved(week))
+    return next_time(_summed(week), week.look, one.taught[-1].after, _load(one), weighed)
+
+
+def moved(week: PastWeek) -> tuple[Moved, ...]:
+    """The days that were set otherwise than planned."""
+    days = [
+        (target, week.history.set_on(week.day - timedelta(days=target.days_out)))
+        for target in week.plan
+        if target.days_out
+    ]
+    return tuple(
+        Moved(target.days_out, "rules", target.carb_g, set_g)
+        for target, set_g in days
+        if set_g is not None and abs(set_g - target.carb_g) > DUST
+    )
+
+
+def contradicted(one: Known, three: Sequence[Advice] | None = None) -> list[str]:
     """Of the three sentences for next time, those that the athlete's true body speaks against.
 
-    A load that is named has to be no worse than what it takes the place of: not flat where more is
-    advised against flat, not spilled over. A range that is named has to hold the true value.
+    A load that is named, or the middle of a range of them, has to look no worse than the one that it
+    takes the place of; after a full look it has to be full. A range of a body's own has to hold the
+    true value. A change that is said to have helped has to have won look, one that is said to have
+    cost look has to have lost some.
     """
-    week, flat, spill = one.weeks[-1], one.flat_g_per_kg, one.spill_g_per_kg
-    after = one.taught[-1].after
+    load, way, still = three or sentences(one)
     wrong = []
-    load, way, still = next_time(_summed(week), week.look, after, _load(one))
-    to, then = load.facts.get("to", 0.0), load.facts.get("then", 0.0)
-    if load.id == "more-to" and (to >= spill or then >= flat):
+    named, then = named_load(load), load.facts.get("then")
+    if named is not None and then is not None and _worse(one, named, then):
         wrong.append(load.id)
-    if load.id == "less-to" and (to < flat or then < spill):
-        wrong.append(load.id)
-    if load.id == "same-again" and not flat <= then < spill:
-        wrong.append(load.id)
-    if (load.id == "more-unsure" and then >= flat) or (load.id == "less-unsure" and then < spill):
-        wrong.append(load.id)
-    if way.id == "load-moved" and not (
-        flat <= way.facts["set_g"] / _kg(one) / len(LOAD_DAYS) < spill
-    ):
+    if way.id == "load-moved" and not _full(one, way.facts["set_g"] / _kg(one) / len(LOAD_DAYS)):
         wrong.append(way.id)
+    if way.id in ("rule-helped", "rule-hurt"):
+        gain = _gain(one, int(way.facts["days_out"]), way.facts["change"])
+        if gain <= 0 if way.id == "rule-helped" else gain >= 0:
+            wrong.append(way.id)
     span = {"open-flat": Quantity.FLAT, "open-spill": Quantity.SPILL}.get(still.id)
-    true = flat if span is Quantity.FLAT else spill
-    if span is not None and not after[span].holds(true):
+    true = one.flat_g_per_kg if span is Quantity.FLAT else one.spill_g_per_kg
+    if span is not None and not one.taught[-1].after[span].holds(true):
         wrong.append(still.id)
     return wrong
+
+
+def named_load(advice: Advice) -> float | None:
+    """The load that a sentence advises, g/kg a load day: of a range its middle; None for none."""
+    facts = advice.facts
+    if "then" not in facts:
+        return None
+    if "low" in facts:
+        return (facts["low"] + facts["high"]) / 2
+    return facts["then"] if advice.id == "same-again" else facts["to"]
+
+
+def _full(one: Known, load: float) -> bool:
+    return one.flat_g_per_kg <= load < one.spill_g_per_kg
+
+
+def _worse(one: Known, load: float, then: float) -> bool:
+    """Whether that load truly misses, and not in the way in which the one before it missed."""
+    if _full(one, load):
+        return False
+    if one.weeks[-1].look is Look.FULL:
+        return True
+    way = Look.FLAT if load < one.flat_g_per_kg else Look.SPILLED
+    was = Look.FLAT if then < one.flat_g_per_kg else Look.SPILLED
+    return _full(one, then) or way is not was
+
+
+def _gain(one: Known, days_out: int, change_g: float) -> float:
+    """The look truly won by a day's change: the week as it was set, with it and without it."""
+    week, world, who = one.weeks[-1], WORLDS[one.world], one.who
+    still = np.zeros((CHANCES, 1))
+
+    def ended(left_out: float) -> float:
+        now = world.start(who, still)
+        for target in week.plan:
+            out = target.days_out
+            if not out:
+                continue
+            set_g = week.history.set_on(week.day - timedelta(days=out))
+            grams = target.carb_g if set_g is None else set_g
+            grams -= left_out if out == days_out else 0.0
+            eaten = np.array([grams * one.client.told_short])
+            now = world.next_morning(who, now, Lived(carb_g=eaten, session=SESSIONS[out]), still)
+        return float(world.judging.look(now)[0])
+
+    return ended(0.0) - ended(change_g)
 
 
 def _kg(one: Known) -> float:

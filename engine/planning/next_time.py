@@ -25,7 +25,11 @@ CARRIED_OUT = (
 
 @dataclass(frozen=True, slots=True)
 class Advice:
-    """One sentence: `facts` are the figures of its evidence and of its doubt."""
+    """One sentence: `facts` are the figures of its evidence and of its doubt.
+
+    A load that is named is `to`, or lies between `low` and `high`, g/kg a load day; of "same-again"
+    it is `then`.
+    """
 
     id: str
     facts: Mapping[str, float] = field(default_factory=dict)
@@ -51,19 +55,55 @@ def _of_the_load(summed: Debrief, look: Look | None, load: NextLoad | None) -> A
         return Advice("eat-it-first", {"percent": 100 * share})
     if load is None:
         return Advice({Look.FLAT: "more", Look.FULL: "same", Look.SPILLED: "less"}[look])
-    facts = {
+    match look:
+        case Look.FULL:
+            return _after_full(load)
+        case Look.FLAT:
+            return _after_flat(load)
+        case Look.SPILLED:
+            return _after_spilled(load)
+
+
+def _after_full(load: NextLoad) -> Advice:
+    """The same again where the forecast is sure enough of it; else with room to its safer side."""
+    then, after = load.then_g_per_kg, load.after
+    if after.full >= float(e.SAME_SURE):
+        return Advice("same-again", _facts(load))
+    if after.flat >= after.spilled:
+        return _between("same-or-more", load, then, then + float(e.A_LITTLE))
+    return _between("same-or-less", load, then - float(e.A_LITTLE), then)
+
+
+def _after_flat(load: NextLoad) -> Advice:
+    then, to = load.then_g_per_kg, load.g_per_kg
+    if to > then:
+        return Advice("more-to", _facts(load))
+    return _between("more-unsure", load, then, then + float(e.A_LITTLE))
+
+
+def _after_spilled(load: NextLoad) -> Advice:
+    """How far down, and only as a range where that far down it may already be flat."""
+    then, to = load.then_g_per_kg, load.g_per_kg
+    if to >= then:
+        return _between("less-unsure", load, then - float(e.A_LITTLE), then)
+    if load.after.flat >= float(e.MISS_LIKELY):
+        return _between("less-between", load, to, then)
+    return Advice("less-to", _facts(load))
+
+
+def _facts(load: NextLoad) -> dict[str, float]:
+    return {
         "then": load.then_g_per_kg,
         "to": load.g_per_kg,
         "full": load.after.full,
         "flat": load.after.flat,
         "spilled": load.after.spilled,
     }
-    if look is Look.FULL:
-        return Advice("same-again", facts)
-    moved = load.g_per_kg - load.then_g_per_kg
-    if look is Look.FLAT:
-        return Advice("more-to" if moved > 0 else "more-unsure", facts)
-    return Advice("less-to" if moved < 0 else "less-unsure", facts)
+
+
+def _between(id: str, load: NextLoad, low: float, high: float) -> Advice:
+    """A range of loads, g/kg a load day, where one figure would claim more than is known."""
+    return Advice(id, _facts(load) | {"low": low, "high": high})
 
 
 def _of_the_way(summed: Debrief, rules: Sequence[Helped]) -> Advice:

@@ -3,9 +3,7 @@
 from __future__ import annotations
 
 import subprocess
-import sys
 from datetime import UTC, date, datetime, time, timedelta
-from pathlib import Path
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -18,8 +16,8 @@ from bot.core import agenda
 from bot.core.instants import local_instant
 from bot.store.db import claiming, make_engine, transaction
 from bot.store.tables.traffic import AgendaRow
+from tests.support.started import Started
 
-ROOT = Path(__file__).parents[2]
 NOON = datetime(2027, 6, 1, 12, tzinfo=UTC)
 DAY = date(2027, 6, 1)
 
@@ -226,13 +224,7 @@ def test_four_processes_claim_every_duty_exactly_once(any_url: str) -> None:
             )
     engine.dispose()
     processes = [
-        subprocess.Popen(
-            [sys.executable, "-c", CLAIMER, any_url],
-            cwd=ROOT,
-            stdin=subprocess.PIPE,
-            stdout=subprocess.PIPE,
-            text=True,
-        )
+        Started("-c", CLAIMER, any_url, stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True)
         for _ in range(4)
     ]
     for process in processes:  # all at once, when all are up

@@ -65,7 +65,7 @@ FEATURES: dict[str, set[str]] = {
     "handout": {"debrief"},
     "membership": {"alerts", "decision", "direct", "photos", "readiness", "safety"},
     "my_data": {"photos", "workbook"},
-    "past_weeks": {"sheets"},
+    "past_weeks": {"plan", "sheets"},
     "photos": {"decision", "eye"},
     "plan": {"debrief", "decision"},
     "pooling": set(),

@@ -222,7 +222,7 @@ def test_a_second_contact_comes_in_and_can_be_replaced_and_removed(world: World)
     said = lea.writes(f"/start {code_in(ravi.writes('/contact'))}")
     assert "second contact for Ravi" in text_of(said)
     assert "Lea is now your second contact" in text_of(ravi.hears())
-    assert menu_of(world, lea) == {"alerts", "help", "language", "mydata"}
+    assert menu_of(world, lea) == {"alerts", "delete_my_data", "help", "language", "mydata"}
     sam.writes(f"/start {code_in(ravi.writes('/contact'))}")
     assert "no longer second contact for Ravi" in text_of(lea.hears())
     ravi.writes("/contact")

@@ -223,8 +223,7 @@ def test_old_messages_are_cleared_out_and_open_ones_stay(sqlite_engine: Engine) 
                     created_at=at,
                 )
             )
-    with transaction(sqlite_engine) as session:
-        prune_traffic(session, NOW - timedelta(days=30))
+    assert prune_traffic(sqlite_engine, NOW - timedelta(days=30), at_once=1) == 3
     with transaction(sqlite_engine) as session:
         inbox = {(row.status, row.received_at) for row in session.exec(select(InboxRow))}
         outbox = {(row.status, row.created_at) for row in session.exec(select(OutboxRow))}

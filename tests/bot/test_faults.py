@@ -6,6 +6,7 @@
 from __future__ import annotations
 
 import asyncio
+import logging
 import random
 import shutil
 import sys
@@ -15,6 +16,7 @@ from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
 import pytest
+import structlog
 from sqlmodel import col, select
 
 from bot.store.migrate import upgrade_to_head
@@ -114,5 +116,7 @@ if __name__ == "__main__":
         upgrade_to_head(engine)
         in_peak_week(engine)
         engine.dispose()
+        structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(logging.CRITICAL))
         played = asyncio.run(play(file, int(sys.argv[1]), int(sys.argv[2])))
-        sys.stdout.write(f"held together after {dict(played.server.faults)}\n")
+        counted = dict(played.server.faults)
+        sys.stdout.write(f"seed {sys.argv[1]}: held together after {counted}\n")

@@ -136,6 +136,5 @@ def test_settled_orders_are_cleared_out_with_the_rest_of_the_traffic(desk: Desk)
     desk.order(1)
     desk.step()
     desk.order(2)
-    with transaction(desk.engine) as session:
-        prune_traffic(session, NOW + timedelta(days=1))
+    prune_traffic(desk.engine, NOW + timedelta(days=1))
     assert desk.statuses() == ["waiting"]

@@ -85,6 +85,10 @@ def test_its_structure_is_told_and_covers_all_that_is_written(team: Team) -> Non
         assert kinds.count("/Table") == 1 and kinds.count("/TR") == 9  # headings and eight days
         assert kinds.count("/TH") == 8 + 8 and kinds.count("/TD") == 8 * 7
         assert {"/H2", "/L", "/LI", "/LBody"} <= set(kinds)
+        (figure,) = [element for kind, element in elements(root) if kind == "/Figure"]
+        told = str(figure["/Alt"])  # ISO 32000-1, 14.9.3: what is read aloud in its place
+        assert "Most carbs were set 3 days out: 525 g." in told
+        assert "Weight went from 61.0 kg (3 days out) to 62.0 kg (event day)." in told
         numbered = [
             int(kid)
             for _, element in elements(root)
@@ -107,7 +111,7 @@ def test_nothing_is_shown_outside_of_a_mark(team: Team) -> None:
         open_marks = 0
         for _, operator in pikepdf.parse_content_stream(pdf.pages[0]):
             open_marks += {"BDC": 1, "BMC": 1, "EMC": -1}.get(str(operator), 0)
-            if str(operator) in ("Tj", "TJ", "S"):
+            if str(operator) in ("Tj", "TJ", "S", "f", "B"):
                 assert open_marks == 1
         assert open_marks == 0
 

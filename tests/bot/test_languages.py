@@ -197,7 +197,7 @@ class Bilingual:
 
     MOST_PRESSES = 140
     #: What would end the week for everybody.
-    LEFT_ALONE = ("gone:yes", "c:end-yes", "c:undo-yes", "st:off-yes", "lang:", "http")
+    LEFT_ALONE = ("gone:yes", "gone:all", "c:end-yes", "c:undo-yes", "st:off-yes", "lang:", "http")
 
     def __init__(self, team: Team) -> None:
         self.team = team

@@ -7,7 +7,8 @@ import json
 import logging
 import sqlite3
 import sys
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 from typing import Any
 
@@ -16,8 +17,17 @@ import structlog
 from sqlalchemy import create_engine
 from sqlalchemy.exc import OperationalError
 
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
 from bot.core.logs import KEYS, WITHHELD, set_up_logs
+from bot.doors import USE_CASES
 from bot.settings import load_settings
+from bot.store.tables.traffic import OutboxRow
+from bot.telegram.outcomes import Outcomes
+from bot.telegram.pace import Pace
+from bot.telegram.worker import Worker
+from tests.bench.crew import into_inbox, typed
+from tests.support.weeks import Team
 
 
 @pytest.fixture
@@ -114,3 +124,29 @@ def test_an_uncaught_error_is_logged_without_its_text(lines: Any) -> None:
     (line,) = lines()
     assert line["error"] == "ValueError"
     assert "61.2" not in json.dumps(line)
+
+
+async def test_what_somebody_wrote_is_followed_by_ids_to_the_messages_that_answered_it(
+    lines: Any, team_at: Callable[[datetime], Team]
+) -> None:
+    team = team_at(datetime(2027, 5, 6, 6, 0, tzinfo=UTC))
+    engine, clock = team.world.engine, DrivenClock(team.world.now)
+
+    def context() -> Context:
+        return Context(now=clock.now())
+
+    raw = typed(team.athlete.user_id, "61.3 2 3.5 4 on target; I fainted")
+    into_inbox(engine, [raw])
+    worker = Worker(engine, USE_CASES, clock, context, threads=1, handled=lambda: None)
+    worker.handle(raw["update_id"], team.athlete.user_id)
+    outcomes = Outcomes(engine, USE_CASES, clock, context, Pace(clock.monotonic()))
+    (handled,) = (line for line in lines() if line["event"] == "an update was handled")
+    assert handled["update_id"] == raw["update_id"]
+    with team.world.session() as session:
+        rows = [session.get_one(OutboxRow, number) for number in handled["outbox_ids"]]
+    assert {row.chat_id for row in rows} == {team.athlete.user_id, team.coach.user_id}
+    outcomes.arrived(rows[-1].id or 0, {"message_id": 7})
+    sent = lines()[-1]
+    assert (sent["event"], sent["outbox_id"]) == ("a message was sent", rows[-1].id)
+    said = json.dumps(lines())
+    assert not any(word in said for word in ("61.3", "faint", "Mira", "Ravi"))

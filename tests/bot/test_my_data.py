@@ -161,7 +161,10 @@ def test_sheets_pictures_and_schema_come_in_the_same_file(team: Team) -> None:
         assert archive.read(photo)[:2] == b"\xff\xd8"  # a JPEG's first bytes (ITU-T T.81, SOI)
     assert 61.0 in set(book["Weight (kg)"])
     with handed(team.coach) as archive:
-        assert archive.namelist() == ["data.json", "schema.json"]
+        assert archive.namelist() == ["data.json", "schema.json", "data.xlsx"]
+        sheets = pd.read_excel(io.BytesIO(archive.read("data.xlsx")), sheet_name=None)
+    assert list(sheets["coach plan_template"]["name"]) == ["my usual"]
+    assert list(sheets["people"]["first_name"]) == ["Ravi", "Mira"]
 
 
 def test_strangers_get_nothing(team: Team) -> None:

@@ -20,10 +20,15 @@ from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.load import weeks_before
+from bot.week.load import athlete_of, baseline_of, weeks_before
 from bot.week.weeks_of import weeks_of_one
+from engine.bench.setting import Client
+from engine.values.case import PastWeek
 from engine.values.look import Look
+from engine.values.plan import Phase
 from tests.support.files import files_for, sends_file
+from tests.support.imported import as_sheet, taken_on
+from tests.support.past_weeks import behind
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of
 
@@ -244,6 +249,75 @@ def test_a_week_that_cannot_be_is_refused_with_the_reason(
     table = rows()
     change(table)
     assert said in sends(team, as_csv(table))
+
+
+def with_columns(table: list[list[Any]], **columns: dict[int, str]) -> tuple[list[str], Any]:
+    """Headings and rows with further columns; their cells by days out."""
+    return [*HEADINGS, *columns], [
+        [*row, *(cells.get(7 - n, "") for cells in columns.values())] for n, row in enumerate(table)
+    ]
+
+
+def on_other_days(*load: int) -> list[list[Any]]:
+    table = rows()
+    for n, row in enumerate(table[:7]):
+        row[4], row[5], row[6] = (500 if 7 - n in load else 185), "", ""
+    return table
+
+
+def past(team: Team) -> PastWeek:
+    with team.world.session() as session:
+        (week,) = weeks_before(session, 2, date(2027, 5, 2))
+    return week
+
+
+def test_a_load_on_other_days_is_read_off_the_carbs_or_as_its_phases_are_named(team: Team) -> None:
+    said = sends(team, as_csv(on_other_days(5, 4, 3)))
+    assert "load 1,500 g (5 to 3 days out), flat" in said
+    named = {7: "Depletion", 5: "load", 4: "Load", 3: "rest", 2: "Load day", 1: "rest"}
+    headings, table = with_columns(on_other_days(5, 4, 2), Phase=named)
+    assert "load 1,500 g (5, 4 and 2 days out)" in sends(team, as_csv(table, headings=headings))
+    team.coach.taps("Import them")
+    plan = past(team).plan
+    assert plan.load_days == (5, 4, 2)
+    assert (plan.phase(7), plan.phase(3)) == (Phase.DEPLETION, Phase.REST)
+
+
+def test_a_named_load_needs_the_carbs_of_its_own_days(team: Team) -> None:
+    table = on_other_days(5, 4, 3)
+    table[2][4] = ""
+    headings, table = with_columns(table, Phase={5: "load", 4: "load"})
+    assert "no carbs for 5 days out" in sends(team, as_csv(table, headings=headings))
+    headings, table = with_columns(rows(), Phase=dict.fromkeys(range(1, 7), "load"))
+    assert "more than 5 load days" in sends(team, as_csv(table, headings=headings))
+    headings, table = with_columns(rows(), Phase={6: "carb up"})
+    assert '- O6: "carb up": I know depletion' in sends(team, as_csv(table, headings=headings))
+
+
+def test_weeks_that_were_lived_here_are_the_same_when_they_come_in_as_a_sheet(team: Team) -> None:
+    behind(team, EVENT, look="full", load_g=530)
+    lived = past(team)
+    with transaction(team.world.engine) as session:
+        profile = profile_of(session, 2)
+        assert profile is not None
+        known = athlete_of(profile), baseline_of(profile)
+        client = Client(athlete=known[0], baseline=known[1], plan=lived.plan, told_short=1.0)
+        other = taken_on(session, client, 1, team.world.now)
+    sends_file(team.coach, as_sheet(other, (lived,)), name="past.csv")
+    team.coach.taps("Import them")
+    with team.world.session() as session:
+        (again,) = weeks_before(session, other, date(2027, 5, 2))
+    assert (again.day, again.look) == (lived.day, lived.look)
+    assert again.history.set_days == lived.history.set_days
+
+    def eaten(week: PastWeek) -> list[Any]:
+        return [(one.days_out, one.carb_g, one.training, week.plan.phase(one.days_out))
+                for one in week.plan]  # fmt: skip
+
+    def told(week: PastWeek) -> list[Any]:
+        return [(c.date, c.weight_kg, c.fullness, c.sharpness) for c in week.history.checkins]
+
+    assert eaten(again) == eaten(lived) and told(again) == told(lived)
 
 
 def test_no_week_comes_in_over_one_that_is_here_or_still_ahead(team: Team) -> None:

@@ -2,27 +2,29 @@
 
 from __future__ import annotations
 
+import pickle
 import resource
 import subprocess
 import sys
-from collections.abc import Iterator
+from collections.abc import AsyncIterator, Callable
 from dataclasses import dataclass
 from pathlib import Path
+from typing import cast
 
 import pytest
 from sqlmodel import select
 
 from bot.rehearsal.checks import check_all_went_out, check_decisions_replay, check_outcomes
 from bot.rehearsal.demo.cast import ATHLETE, COACH
-from bot.rehearsal.demo.opening import OPENING
-from bot.rehearsal.demo.script import Act, Outcome, Presses, Reads, ReadsNothing, Says, Step, Until
-from bot.rehearsal.driver import Driver
-from bot.rehearsal.page import Page
-from bot.rehearsal.play import Heard, Play, ScriptBroken
+from bot.rehearsal.demo.script import Outcome, Presses, Reads, ReadsNothing, Until
+from bot.rehearsal.play import ScriptBroken
 from bot.rehearsal.table import week_rows
 from bot.store.db import transaction
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import DecisionRow
+from tests.support import started
+from tests.support.once import once_a_run
+from tests.support.rehearsed import Sitting
 
 STARTS_AT_MOST = 8  # the whole week's processor time, by that of only starting what plays it
 
@@ -55,8 +57,12 @@ def played_by(*python: str) -> Played:
 
 
 @pytest.fixture(scope="module")
-def played() -> Played:
-    return rehearse("--auto")
+def played(tmp_path_factory: pytest.TempPathFactory) -> Played:
+    def play(folder: Path) -> None:
+        (folder / "played").write_bytes(pickle.dumps(rehearse("--auto")))
+
+    folder = once_a_run(tmp_path_factory, "whole-rehearsal", play)
+    return cast(Played, pickle.loads((folder / "played").read_bytes()))
 
 
 def test_a_whole_week_plays_in_time_and_without_a_complaint(played: Played) -> None:
@@ -108,44 +114,23 @@ def test_it_plays_the_same_each_time_and_shows_no_one_time_code(played: Played) 
 
 def test_a_week_that_goes_otherwise_than_scripted_fails_and_says_where() -> None:
     other_script = (
-        "import sys, bot.rehearsal.demo.week as week\n"
+        "import sys\n"
+        "from bot.rehearsal import main, sitting\n"
         "from bot.rehearsal.demo.script import Outcome\n"
-        "week.WEEK, week.OUTCOMES = (), (Outcome(3, 999, ()),)\n"
-        "from bot.rehearsal import main\n"
+        "sitting.WEEK, sitting.OUTCOMES = (), (Outcome(3, 999, ()),)\n"
         "sys.exit(main(['--auto']))"
     )
-    done = subprocess.run(
-        [sys.executable, "-c", other_script], capture_output=True, text=True, check=False
-    )
+    done = started.run("-c", other_script)
     assert done.returncode == 1
     assert "not as scripted: 3 days out was to be set to 999 g, not 495 g" in done.stderr
     assert "as scripted." not in done.stdout
 
 
-class Sitting:
-    """A rehearsal that a test holds in its hands, after the opening and one morning."""
-
-    def __init__(self, driver: Driver, play: Play) -> None:
-        self.driver = driver
-        self._play = play
-
-    async def plays(self, *steps: Step) -> None:
-        await self._play.act(Act("a test", steps))
-
-
 @pytest.fixture
-async def sitting(tmp_path: Path) -> Iterator[Sitting]:  # type: ignore[misc]
-    heard: Heard = []
-    driver = Driver(tmp_path / "r.sqlite3", lambda what, now, _before: heard.append((what, now)))
-    page = Page()
-    page.clock, page.quiet = driver.clock, True
-    play = Play(driver, page, heard)
-    for act in OPENING:
-        await play.act(act)
-    sitting = Sitting(driver, play)
-    await sitting.plays(Until("prompt"), Says(ATHLETE, "60.4 5 3.5 fine"))
+async def sitting(after_a_morning: Callable[[], Sitting]) -> AsyncIterator[Sitting]:
+    sitting = after_a_morning()
     yield sitting
-    await driver.close()
+    await sitting.driver.close()
 
 
 async def test_each_kind_of_step_can_fail(sitting: Sitting) -> None:

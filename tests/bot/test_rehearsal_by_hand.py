@@ -7,7 +7,6 @@ import pty
 import re
 import select
 import subprocess
-import sys
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
@@ -15,34 +14,32 @@ from pathlib import Path
 
 import pytest
 
-from bot.store.db import make_engine
-from bot.store.migrate import upgrade_to_head
+from tests.support import started
+from tests.support.once import once_a_run
+from tests.support.started import Started
 
-COMMAND = [sys.executable, "-m", "bot.cli", "rehearse"]
+COMMAND = ("-m", "bot.cli", "rehearse")
 PATIENCE_S = 60
 
 
 def by_pipe(*lines: str, options: tuple[str, ...] = ()) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [*COMMAND, *options],
-        input="\n".join(lines),
-        capture_output=True,
-        text=True,
-        check=False,
-        timeout=PATIENCE_S,
-    )
+    return started.run(*COMMAND, *options, given="\n".join(lines), timeout=PATIENCE_S)
 
 
 @pytest.fixture(scope="module")
-def morning() -> str:
+def morning(tmp_path_factory: pytest.TempPathFactory) -> str:
     """A morning, a look at the coach's side, and a few things that are not there; no ":quit"."""
+    return (once_a_run(tmp_path_factory, "rehearsed-by-hand", _play) / "shown").read_text()
+
+
+def _play(folder: Path) -> None:
     done = by_pipe(
         ":who", ":next", "60.4", "#5", "3.5 L", "280", "all FINE",
         ":edit 60.6", ":coach", "/roster", "Orla", ":buttons", ":week",
         ":dance", "#99", "#", ":wait soon", ":athlete", ":menu", "blah", ":next",
     )  # fmt: skip
     assert (done.returncode, done.stderr) == (0, "")
-    return done.stdout
+    (folder / "shown").write_text(done.stdout)
 
 
 def test_a_new_player_is_told_how_to_play(morning: str) -> None:
@@ -107,12 +104,9 @@ def test_a_rehearsal_can_be_gone_on_with(tmp_path: Path) -> None:
     assert "Which answer shall we change?" in again.stdout
 
 
-def test_a_bots_own_database_is_left_alone(tmp_path: Path) -> None:
-    file = tmp_path / "real.sqlite3"
-    engine = make_engine(f"sqlite:///{file}")
-    upgrade_to_head(engine)
-    engine.dispose()
-    done = by_pipe(":next", options=("--file", str(file)))
+def test_a_bots_own_database_is_left_alone(sqlite_url: str) -> None:
+    file = sqlite_url.removeprefix("sqlite:///")
+    done = by_pipe(":next", options=("--file", file))
     assert done.returncode == 2
     assert "is not a rehearsal's, so it is left alone" in done.stderr
     assert done.stdout == ""
@@ -126,8 +120,8 @@ def test_a_file_that_is_no_database_is_left_alone(tmp_path: Path) -> None:
 
 
 def test_from_the_invitation_on_everything_is_played() -> None:
-    process = subprocess.Popen(
-        [*COMMAND, "--from-invite"], stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
+    process = Started(
+        *COMMAND, "--from-invite", stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True
     )
     assert process.stdin is not None
     assert process.stdout is not None
@@ -163,10 +157,12 @@ class Terminal:
 
 
 @contextmanager
-def terminal(**environment: str) -> Iterator[tuple[Terminal, subprocess.Popen[bytes]]]:
+def terminal(file: Path, **environment: str) -> Iterator[tuple[Terminal, Started]]:
     leader, follower = pty.openpty()
-    process = subprocess.Popen(
-        COMMAND,
+    process = Started(
+        *COMMAND,
+        "--file",
+        str(file),
         stdin=follower,
         stdout=follower,
         stderr=follower,
@@ -182,8 +178,8 @@ def terminal(**environment: str) -> Iterator[tuple[Terminal, subprocess.Popen[by
         os.close(leader)
 
 
-def test_at_a_terminal_a_morning_is_played_and_the_coach_acknowledges() -> None:
-    with terminal(NO_COLOR="1") as (at, process):
+def test_at_a_terminal_a_morning_is_played_and_the_coach_acknowledges(opened: Path) -> None:
+    with terminal(opened, NO_COLOR="1") as (at, process):
         at.waits_for("Orla > ")
         at.types(":next", "Your weight this morning")
         at.types("60.4 5 5.5 fine", "Caution: Orla")
@@ -196,7 +192,7 @@ def test_at_a_terminal_a_morning_is_played_and_the_coach_acknowledges() -> None:
         assert process.wait(PATIENCE_S) == 0
 
 
-def test_colour_is_only_an_extra() -> None:
-    with terminal(NO_COLOR="") as (at, _):
+def test_colour_is_only_an_extra(opened: Path) -> None:
+    with terminal(opened, NO_COLOR="") as (at, _):
         shown = at.waits_for("Orla > ")
         assert "\x1b[" in shown

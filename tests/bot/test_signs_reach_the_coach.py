@@ -59,6 +59,16 @@ def test_a_complaint_is_told_at_once_silently_and_shows_in_the_roster(team: Team
     assert "Told of: cramps." in roster and "All in order" not in roster
 
 
+def test_a_caution_that_was_acknowledged_today_is_still_said_in_the_roster(team: Team) -> None:
+    team.world.later(days=1)
+    team.athlete.writes("61.0 5 6.0 on target fine")
+    (alert,) = [told for told in team.coach.hears() if told.text.startswith("Caution: Mira")]
+    team.coach.taps("Acknowledge", alert)
+    roster = text_of(team.coach.writes("/roster"))
+    assert "nobody needs you" in roster and "All in order" not in roster
+    assert "Caution today, acknowledged: water over target." in roster
+
+
 def test_what_is_of_eating_is_answered_gently_without_figures_and_holds_adjusting(
     team: Team,
 ) -> None:

@@ -11,6 +11,7 @@ from pathlib import Path
 
 import pytest
 
+from tests.support import started
 from tests.support.chats import ROOT, SECRET, TOKEN, BotProcess, Telegram
 
 pytestmark = pytest.mark.loopback
@@ -24,14 +25,7 @@ def environment(settings: dict[str, str]) -> dict[str, str]:
 
 
 def brimline(*arguments: str, **settings: str) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [sys.executable, "-m", "bot.cli", *arguments],
-        cwd=ROOT,
-        env=environment(settings),
-        capture_output=True,
-        text=True,
-        check=False,
-    )
+    return started.run("-m", "bot.cli", *arguments, cwd=ROOT, env=environment(settings))
 
 
 def test_a_new_bot_is_set_up_checked_run_and_gives_out_a_coachs_link(
@@ -42,7 +36,11 @@ def test_a_new_bot_is_set_up_checked_run_and_gives_out_a_coachs_link(
         "api_base_url": telegram.url,
         "database_url": f"sqlite:///{tmp_path / 'new.sqlite3'}",
     }
-    assert brimline("check", **settings).returncode == 1
+    from_nothing = subprocess.run(
+        [sys.executable, "-m", "bot.cli", "check"],
+        cwd=ROOT, env=environment(settings), capture_output=True, check=False,
+    )  # fmt: skip
+    assert from_nothing.returncode == 1
     assert brimline("migrate", **settings).returncode == 0
     checked = brimline("check", **settings)
     assert (checked.returncode, checked.stdout.count("ok  ")) == (0, 3)
@@ -130,10 +128,15 @@ def test_a_bot_whose_database_is_away_waits_for_it(telegram: Telegram) -> None:
     url = f"postgresql://brimline@127.0.0.1:{port}/brimline"
     settings = {"bot_token": TOKEN, "api_base_url": telegram.url, "database_url": url}
 
-    with subprocess.Popen(
-        [sys.executable, "-m", "bot.cli", "run"],
-        cwd=ROOT, env=environment(settings), stderr=subprocess.PIPE, text=True,
-    ) as bot:  # fmt: skip
+    with started.Started(
+        "-m",
+        "bot.cli",
+        "run",
+        cwd=ROOT,
+        env=environment(settings),
+        stderr=subprocess.PIPE,
+        text=True,
+    ) as bot:
         assert bot.stderr is not None
         line = bot.stderr.readline()
         still_there = bot.poll() is None

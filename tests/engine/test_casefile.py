@@ -4,7 +4,6 @@ from __future__ import annotations
 
 import json
 import subprocess
-import sys
 from datetime import date
 from pathlib import Path
 
@@ -16,6 +15,7 @@ from engine.planning.draft import draft_plan
 from engine.values.athlete import Sex
 from engine.values.checkin import TrainingDone
 from engine.values.plan import LOAD_DAYS
+from tests.support import started
 
 CASES = Path(__file__).parents[1] / "cases"
 FILES = sorted(CASES.glob("*.toml"))
@@ -71,14 +71,7 @@ FIELDS = {
 
 
 def engine(*arguments: str) -> subprocess.CompletedProcess[str]:
-    return subprocess.run(
-        [sys.executable, "-m", "engine", *arguments],
-        capture_output=True,
-        text=True,
-        check=False,
-        cwd=CASES.parents[1],
-        timeout=60,
-    )
+    return started.run("-m", "engine.__main__", *arguments, cwd=CASES.parents[1])
 
 
 def test_json_holds_exactly_the_promised_fields_for_each_check_in() -> None:

@@ -7,7 +7,6 @@ import json
 import os
 import signal
 import subprocess
-import sys
 import time
 from collections.abc import Callable, Iterator, Sequence
 from contextlib import contextmanager
@@ -19,6 +18,7 @@ from sqlmodel import Session, select
 
 from bot.store.db import make_engine
 from bot.store.tables.traffic import InboxRow, OutboxRow
+from tests.support.started import Started
 
 ROOT = Path(__file__).parents[2]
 TOKEN = "12345:invented-token-for-tests"
@@ -216,11 +216,8 @@ def message_from(chat_id: int, name: str | None = None, **fields: Any) -> dict[s
 @contextmanager
 def telegram_process() -> Iterator[Telegram]:
     """The stand-in as a process of its own, on a free port of loopback."""
-    process = subprocess.Popen(
-        [sys.executable, "-m", "tests.support.telegram_standin"],
-        cwd=ROOT,
-        stdout=subprocess.PIPE,
-        text=True,
+    process = Started(
+        "-m", "tests.support.telegram_standin", cwd=ROOT, stdout=subprocess.PIPE, text=True
     )
     assert process.stdout is not None
     telegram = Telegram(int(process.stdout.readline()))
@@ -247,7 +244,7 @@ class BotProcess:
     ) -> None:
         self.log = log
         self.database_url = database_url
-        self._command = [sys.executable, "-m", *module]
+        self._module = module
         self._environment = {
             **{key: value for key, value in os.environ.items() if not key.startswith("BRIMLINE_")},
             "BRIMLINE_BOT_TOKEN": TOKEN,
@@ -257,7 +254,7 @@ class BotProcess:
             **{f"BRIMLINE_{name.upper()}": value for name, value in settings.items()},
         }
         self._log: IO[str] | None = None
-        self._process: subprocess.Popen[str] | None = None
+        self._process: Started | None = None
 
     def __enter__(self) -> BotProcess:
         self.start()
@@ -268,8 +265,8 @@ class BotProcess:
 
     def start(self) -> None:
         self._log = self.log.open("a")
-        self._process = subprocess.Popen(
-            self._command, cwd=ROOT, env=self._environment, stderr=self._log, text=True
+        self._process = Started(
+            "-m", *self._module, cwd=ROOT, env=self._environment, stderr=self._log, text=True
         )
 
     def kill(self) -> None:

@@ -22,6 +22,7 @@ from sqlalchemy import Engine, create_engine, text
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables import metadata
+from tests.support.once import once_a_run
 from tests.support.warm import warm_engine
 
 NOBODY = 65534
@@ -106,11 +107,13 @@ def _tools_for(user: int | None, folder: Path) -> Path:
 @pytest.fixture(scope="session")
 def shaped_sqlite(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """An SQLite file that has all migrations, to copy from."""
-    file = tmp_path_factory.mktemp("shaped") / "brimline.sqlite3"
-    engine = make_engine(f"sqlite:///{file}")
-    upgrade_to_head(engine)
-    engine.dispose()
-    return file
+
+    def shape(folder: Path) -> None:
+        engine = make_engine(f"sqlite:///{folder / SHAPED}")
+        upgrade_to_head(engine)
+        engine.dispose()
+
+    return once_a_run(tmp_path_factory, SHAPED, shape) / SHAPED
 
 
 @pytest.fixture

@@ -10,6 +10,8 @@ from __future__ import annotations
 import asyncio
 import itertools
 import random
+import sqlite3
+import threading
 from collections import Counter
 from collections.abc import Mapping
 from contextlib import suppress
@@ -113,6 +115,34 @@ class Server:
             raise error
 
 
+class Life:
+    """What one process has open. Once it is over, no thread left of it can do anything more."""
+
+    def __init__(self) -> None:
+        self.over = False
+        self._handles: list[Any] = []
+        self._lock = threading.Lock()
+
+    def opened(self, handle: Any) -> None:
+        with self._lock:
+            if not self.over:
+                self._handles.append(handle)
+                return
+        handle.close()
+        raise PowerCut
+
+    def ends(self) -> None:
+        """The system closes the files of a process that is gone."""
+        with self._lock:
+            self.over = True
+        while self._handles:
+            handle = self._handles.pop()
+            # A statement that a traceback still holds would keep a closed one's lock.
+            with suppress(sqlite3.ProgrammingError):  # closed already
+                handle.rollback()
+            handle.close()
+
+
 class Lives:
     """One bot after another on the same file. `step` lets it work until it rests or dies."""
 
@@ -125,8 +155,8 @@ class Lives:
         self._settings = Settings.model_validate(
             {"bot_token": TOKEN, "database_url": f"sqlite:///{file}", "photo_dir": None}
         )
-        self._handles: list[Any] = []
-        self.engine = self._engine()
+        self._life = Life()
+        self.engine = self._engine(self._life)
         self._begin()
 
     def reliable(self) -> None:
@@ -166,9 +196,9 @@ class Lives:
             self.app.sender._right.release()  # a dead process's lock is free
             self.poller._right.release()
             self.engine.dispose()
-            while self._handles:  # the system closes the files of a process that is gone
-                self._handles.pop().close()
-            self.engine = self._engine()
+            self._life.ends()
+            self._life = Life()
+            self.engine = self._engine(self._life)
             self.server.dead = False
             self._begin()
 
@@ -195,24 +225,22 @@ class Lives:
         )
         self.watch = ClockWatch(self.engine, self.clock, lambda: None)
 
-    def _engine(self) -> Engine:
+    def _engine(self, life: Life) -> Engine:
         engine = make_engine(f"sqlite:///{self.file}")
+
+        def statement(*_: Any) -> None:
+            if life.over or self.server.dead:
+                raise PowerCut
+            if self.chance.random() < self.chances.power:
+                self.server.faults["power"] += 1
+                self.server.dead = True
+                raise PowerCut
+
         event.listen(engine, "connect", _without_waiting_for_the_disk)
-        event.listen(engine, "connect", lambda handle, _record: self._handles.append(handle))
-        event.listen(engine, "before_cursor_execute", self._statement)
-        event.listen(engine, "commit", self._commit)
+        event.listen(engine, "connect", lambda handle, _record: life.opened(handle))
+        event.listen(engine, "before_cursor_execute", statement)
+        event.listen(engine, "commit", lambda _connection: statement())
         return engine
-
-    def _statement(self, *_: Any) -> None:
-        if self.server.dead:
-            raise PowerCut
-        if self.chance.random() < self.chances.power:
-            self.server.faults["power"] += 1
-            self.server.dead = True
-            raise PowerCut
-
-    def _commit(self, _connection: Any) -> None:
-        self._statement()
 
     def _open(self) -> list[Any]:
         now = self.clock.now()

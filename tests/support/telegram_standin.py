@@ -230,5 +230,9 @@ async def _serve() -> None:
     await asyncio.Event().wait()
 
 
-if __name__ == "__main__":
+def main() -> None:
     asyncio.run(_serve())
+
+
+if __name__ == "__main__":
+    main()

@@ -29,6 +29,7 @@ from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
+from bot.words.names import flag_name
 from bot.words.symptoms import symptom_name
 from engine.safety import FlagId
 
@@ -251,6 +252,8 @@ def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
         return "told", words_morning.with_word(name, words_morning.asked_about())
     if seen.complaints:
         return "told", words_morning.with_word(name, _complaints(seen))
+    if seen.seen_to is not None:
+        return "told", words_morning.with_word(name, flag_name(seen.seen_to.flag))
     if found.rank == ASKED:
         return "missing", name
     if seen.morning is None:

@@ -6,8 +6,9 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 
-from sqlmodel import Session, col, func, select
+from sqlmodel import Session, and_, col, func, or_, select
 
+from bot.alerts.alerts import CORRECTED
 from bot.coach.roster import words
 from bot.core.context import Context
 from bot.core.instants import local_instant
@@ -47,6 +48,7 @@ class Standing:
     rank: int
     state: str
     order: float = 0.0
+    in_order: bool = False  # nothing to say but that
 
 
 @dataclass(frozen=True, slots=True)
@@ -80,6 +82,7 @@ class Seen:
     waiting: Decided | None = None
     set_g: float | None = None  # what is in force for the day that this morning sets
     alert: AlertRow | None = None  # the worst that is open, advisories left out
+    seen_to: AlertRow | None = None  # the worst of today that somebody has acknowledged
     hold: HoldRow | None = None
     complaints: tuple[str, ...] = ()  # told today, in a check-in or beside it
     asked_about: str = ""  # what was written and asked about, while there is no answer
@@ -122,7 +125,7 @@ def standing(seen: Seen, context: Context, here: str | None) -> Standing:
     if seen.hold is None:
         return found
     held = words.state_held(seen.hold.carb_g, seen.hold.last)
-    if found.state == words.state_fine():
+    if found.in_order:
         return Standing(found.rank, held, found.order)
     return Standing(found.rank, f"{found.state} {held}", found.order)
 
@@ -164,10 +167,14 @@ def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
     }
     if profile.status in by_status:
         return Standing(*by_status[AthleteStatus(profile.status)], days_out)
-    return Standing(*_standing_of_week(seen, context, here), days_out)
+    of_week = _standing_of_week(seen, context, here)
+    if of_week is None:
+        return Standing(12, words.state_fine(), days_out, in_order=True)
+    return Standing(*of_week, days_out)
 
 
-def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[int, str]:
+def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[int, str] | None:
+    """Where the week is; None where there is nothing to say of this morning."""
     if seen.event is None:
         return 8, words.state_to_set("event")
     if seen.plan_since is None or seen.limits_since is None:
@@ -189,7 +196,9 @@ def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[i
         return 11, words.state_asked_about(seen.asked_about)
     if seen.complaints:
         return 11, words.state_complaints(seen.complaints)
-    return 12, words.state_fine()
+    if seen.seen_to is not None:
+        return 11, words.state_seen_to(seen.seen_to.level, seen.seen_to.flag)
+    return None
 
 
 def asked_at(seen: Seen) -> datetime:
@@ -258,15 +267,12 @@ def _mornings(session: Session, seen: dict[int, Seen]) -> None:
 
 
 def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
-    alerts = session.exec(
-        select(AlertRow).where(
-            col(AlertRow.athlete_id).in_(seen),
-            col(AlertRow.acknowledged_at).is_(None),
-            col(AlertRow.level) != Level.ADVISORY.value,
-        )
-    )
-    for row in sorted(alerts, key=lambda row: (Level(row.level).rank, row.opened_at)):
-        seen[row.athlete_id].alert = row  # the worst comes last
+    for row in sorted(_alerts(session, seen), key=_gravity):  # the worst comes last
+        one = seen[row.athlete_id]
+        if row.acknowledged_at is None:
+            one.alert = row
+        elif row.date == one.today and row.flag != FlagId.DOUBT and CORRECTED not in row.facts:
+            one.seen_to = row
     waiting = _decisions(
         session,
         col(DecisionRow.athlete_id).in_(seen),
@@ -282,6 +288,25 @@ def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
     for hold in holds:
         if hold.last >= seen[hold.athlete_id].today:
             seen[hold.athlete_id].hold = hold
+
+
+def _alerts(session: Session, seen: dict[int, Seen]) -> Sequence[AlertRow]:
+    """What is open, and what somebody has acknowledged of the last day; advisories left out."""
+    first = min(one.today for one in seen.values()) if seen else date.max
+    return session.exec(
+        select(AlertRow).where(
+            col(AlertRow.athlete_id).in_(seen),
+            or_(
+                col(AlertRow.acknowledged_at).is_(None),
+                and_(col(AlertRow.acknowledged_by).is_not(None), AlertRow.date >= first),
+            ),
+            col(AlertRow.level) != Level.ADVISORY.value,
+        )
+    ).all()
+
+
+def _gravity(row: AlertRow) -> tuple[int, datetime]:
+    return Level(row.level).rank, row.opened_at
 
 
 def _complaints(session: Session, seen: dict[int, Seen]) -> None:

@@ -5,10 +5,12 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
+from bot.alerts.words import LEVEL_WORDS
 from bot.words import coach_figures as figures
 from bot.words.languages import mark, tr, trn
-from bot.words.names import KIND_SHORT, word
+from bot.words.names import KIND_SHORT, flag_name, word
 from bot.words.symptoms import symptom_name
+from engine.safety import Level
 
 LONGEST_SAID = 60  # characters of what was written; the alert has it whole
 LONGEST_WORDS = 80  # characters of what an athlete wrote; the chat has it whole
@@ -126,6 +128,15 @@ def decided(
 
 def state_alert(level: str) -> str:
     return tr("Needs you: open {level}.", level=word(level))
+
+
+def state_seen_to(level: str, flag: str) -> str:
+    """What was acknowledged today: it is seen to, and not forgotten."""
+    return tr(
+        "{level} today, acknowledged: {flag}.",
+        level=tr(LEVEL_WORDS[Level(level)]),
+        flag=flag_name(flag),
+    )
 
 
 def state_waiting(until: str) -> str:

@@ -117,7 +117,7 @@ class DecisionStatus(StrEnum):
     OTHER_FIGURE = "other-figure"  # the coach set another
     PLAN_KEPT = "plan-kept"
     LAPSED = "lapsed"  # the deadline passed: the small step stands, or the plan
-    CLOSED = "closed"  # the coaching ended before there was a word: the plan holds
+    CLOSED = "closed"  # the coaching ended before there was a word: what stood meanwhile stands
     REPLACED = "replaced"  # a changed answer led to a new decision
 
 

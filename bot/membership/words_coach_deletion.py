@@ -1,0 +1,165 @@
+"""What is said when a coach, a stand-in or a second contact has everything deleted."""
+
+from __future__ import annotations
+
+from bot.words.languages import tr, trn
+
+MOST_NAMES = 12
+
+
+def named(names: list[str]) -> str:
+    """The first of them, and how many more there are."""
+    shown, more = ", ".join(names[:MOST_NAMES]), len(names) - MOST_NAMES
+    if more <= 0:
+        return shown
+    return trn("{names} and 1 more", "{names} and {number} more", more, names=shown)
+
+
+# What the person reads before it is done
+
+
+def ask() -> str:
+    return tr(
+        "This deletes everything saved here about you: settings, templates, notes, invitations "
+        "and the messages of this chat. It can't be undone."
+    )
+
+
+def an_athlete_too() -> str:
+    return tr("What is saved about you as an athlete goes too, photos and all.")
+
+
+def open_alerts(names: list[str]) -> str:
+    return tr("An alert is still open about {names}. Please see to it first.", names=named(names))
+
+
+def waiting(names: list[str]) -> str:
+    return tr(
+        "A change still waits for your approval for {names}. Without it the plan holds.",
+        names=named(names),
+    )
+
+
+def alone(names: list[str]) -> str:
+    return tr(
+        "After this nobody coaches {names}. I tell them at once. They keep their own data and can "
+        "take another coach's invitation. Until then nobody gets their check-ins or alerts.",
+        names=named(names),
+    )
+
+
+def taken(other: str, names: list[str]) -> str:
+    return tr(
+        "{other}, who stands in for you, becomes the coach of {names} and gets their check-ins and "
+        "alerts. I tell them all.",
+        other=other, names=named(names),
+    )  # fmt: skip
+
+
+def stays() -> str:
+    return tr("What you set for athletes stays in their records, without your name.")
+
+
+def no_contact_for(names: list[str]) -> str:
+    return tr("You are then no longer second contact for {names}. I tell them.", names=named(names))
+
+
+def no_stand_in_for(names: list[str]) -> str:
+    return tr("You then no longer stand in for {names}. I tell them.", names=named(names))
+
+
+def changed() -> str:
+    return tr("Something has changed meanwhile, so nothing was deleted yet. Please read again:")
+
+
+def done() -> str:
+    return tr(
+        "Done. Everything saved here about you is deleted. To come back you need a new invitation."
+    )
+
+
+# What the others read
+
+
+def closed() -> str:
+    return tr("Closed: the coach has gone, and I no longer follow this up.")
+
+
+def athlete_alone(coach: str) -> str:
+    return tr(
+        "{coach} has deleted all data here and no longer coaches you. From now on nobody gets your "
+        "check-ins or alerts. If you feel unwell, tell somebody near you and see a doctor; in "
+        "an emergency call the local emergency number. If you are in a low-carb week now, don't "
+        "go on with it alone: eat and drink as you usually do. Your answers and decisions stay "
+        "yours: /past and /why show them. To go on, take another coach's invitation.",
+        coach=coach,
+    )
+
+
+def athlete_alert_told(names: list[str]) -> str:
+    return tr(
+        "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
+        "still feel unwell, call your local emergency number now.",
+        names=named(names),
+    )
+
+
+def athlete_alert_untold() -> str:
+    return tr(
+        "An alert about you was open, and nobody follows it up any more. If you still feel unwell, "
+        "call your local emergency number now."
+    )
+
+
+def athlete_taken(coach: str, other: str) -> str:
+    return tr(
+        "{coach} has deleted all data here. {other}, who already stood in for {coach}, coaches you "
+        "from now on and gets your check-ins and alerts. If you don't want that: /leave",
+        coach=coach, other=other,
+    )  # fmt: skip
+
+
+def taken_over(coach: str, names: list[str], *, contact: bool) -> str:
+    text = tr(
+        "{coach} has deleted all data here. You now coach {names}: check-ins, changes to approve "
+        "and alerts come to you. See /roster.",
+        coach=coach, names=named(names),
+    )  # fmt: skip
+    if contact:
+        return text
+    return text + " " + tr("For when you can't answer an alert, name a second contact: /contact")
+
+
+def please_call(coach: str, name: str, alert: str) -> str:
+    return (
+        tr(
+            "{coach} has deleted all data here, and I can't follow up this alert any more. Please "
+            "call {name} now.",
+            coach=coach, name=name,
+        )
+        + "\n\n"
+        + alert
+    )  # fmt: skip
+
+
+def contact_over(coach: str) -> str:
+    return tr(
+        "{coach} has deleted all data here. You are no longer second contact and get no more alerts.",
+        coach=coach,
+    )
+
+
+def stand_in_over(coach: str) -> str:
+    return tr("{coach} has deleted all data here, so you no longer stand in.", coach=coach)
+
+
+def contact_gone(name: str) -> str:
+    return tr(
+        "{name} has deleted all data here and is no longer your second contact. To name somebody "
+        "else: /contact",
+        name=name,
+    )
+
+
+def stand_in_gone(name: str) -> str:
+    return tr("{name} has deleted all data here and no longer stands in for you.", name=name)

@@ -1,0 +1,61 @@
+"""What a use case has read is not read again until something of that kind is written.
+
+Half of a check-in's statements asked once more for what an earlier one had brought: its event, its
+plan, its coach's helpers. `remembered` keeps the answer with the session, under a key, until the
+session writes to one of the tables it came from. Nobody else writes to them meanwhile: SQLite has one
+writer, and on PostgreSQL whoever is concerned is locked (`bot.people.locks`).
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable
+from typing import Any, TypeVar
+
+from sqlalchemy import event
+from sqlalchemy.orm import UOWTransaction
+from sqlmodel import Session, SQLModel
+
+_Answer = TypeVar("_Answer")
+
+
+class RemembersReads(Session):
+    """A session that can keep what was read; any statement that is not one of the mapper's own, and may
+    write whatever, makes it forget everything.
+    """
+
+    def __init__(self, *given: Any, **more: Any) -> None:
+        super().__init__(*given, **more)
+        self.answers: dict[type[SQLModel], dict[tuple[object, ...], Any]] = {}
+
+    def connection(self, *given: Any, **more: Any) -> Any:
+        self.answers.clear()
+        return super().connection(*given, **more)
+
+    def expire_all(self) -> None:
+        self.answers.clear()
+        super().expire_all()
+
+
+@event.listens_for(RemembersReads, "after_flush")
+def _forget_what_was_written(session: RemembersReads, _context: UOWTransaction) -> None:
+    if session.answers:
+        for rows in (session.new, session.dirty, session.deleted):
+            for row in rows:
+                session.answers.pop(type(row), None)
+
+
+def remembered(
+    session: Session, table: type[SQLModel], key: tuple[object, ...], read: Callable[[], _Answer]
+) -> _Answer:
+    """The answer to this question about the table, read at most once between two writes to it.
+
+    `key` names the question and what it is about; it is the same only where `read` is.
+    """
+    if not isinstance(session, RemembersReads):
+        return read()
+    session.flush()  # as before any read: what is written so far counts
+    kept = session.answers.setdefault(table, {})
+    if key not in kept:
+        kept[key] = read()
+    found: _Answer = kept[key]
+    return found

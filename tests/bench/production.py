@@ -1,0 +1,290 @@
+"""How the running bot does: `python -m tests.bench.production answers | each | profile`.
+
+answers   a morning of one-line check-ins handled by one and by two processes, on SQLite and PostgreSQL
+each      CPU, wall and statements of each kind of update, beside a bare handler with one commit
+profile   where the time of one check-in goes
+
+The figures are of this machine and this run; compare ratios of one run with each other.
+"""
+
+from __future__ import annotations
+
+import argparse
+import asyncio
+import cProfile
+import json
+import multiprocessing
+import pstats
+from collections import Counter
+from collections.abc import Callable
+from dataclasses import asdict
+from typing import Any
+
+import structlog
+from sqlmodel import Session, col, func, select
+
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
+from bot.core.outbox import say as say_plainly
+from bot.doors import USE_CASES
+from bot.store.db import make_engine, times_run_again, transaction
+from bot.store.tables.traffic import InboxRow, OutboxRow
+from bot.telegram.reading import read
+from bot.telegram.worker import Worker
+from tests.bench.crew import (
+    FIRST_COACH_CHAT,
+    NOW,
+    Counted,
+    Stopwatch,
+    counting,
+    fill,
+    into_inbox,
+    postgresql,
+    sqlite,
+    tapped,
+    typed,
+)
+
+LINE = "61.0 5 3.5 4 on target"
+WARM = 3
+
+
+def worker_of(engine: Any) -> Worker:
+    return Worker(
+        engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW), threads=4,
+        handled=lambda: None,
+    )  # fmt: skip
+
+
+# Many at once
+
+
+def answers(coaches: int, each: int) -> None:
+    with sqlite() as url:
+        say(f"SQLite, 1 process:      {morning(url, coaches, each, 1).line()}")
+    rates = {}
+    for processes in (1, 2):
+        with postgresql() as url:
+            counted = morning(url, coaches, each, processes)
+        rates[processes] = counted.updates / counted.wall_s
+        say(f"PostgreSQL, {processes} process{'es' * (processes > 1):2}:  {counted.line()}")
+    say(f"two processes over one: {rates[2] / rates[1]:.2f} times the answers a second")
+
+
+def morning(url: str, coaches: int, each: int, processes: int) -> Counted:
+    """Every athlete's check-in, waiting in the inbox when the processes begin."""
+    athletes = fill(url, coaches, each)
+    engine = make_engine(url)
+    # Neighbours in the queue have different coaches, as on any morning.
+    chats = [chat for place in range(each) for chat, _ in athletes[place::each]]
+    into_inbox(engine, [typed(chat, LINE) for chat in chats])
+    context = multiprocessing.get_context("spawn")
+    begin, results = context.Barrier(processes + 1), context.Queue()
+    workers = [context.Process(target=_work, args=(url, begin, results)) for _ in range(processes)]
+    for one in workers:
+        one.start()
+    begin.wait()
+    watch = Stopwatch()
+    found = [Counted(**json.loads(results.get())) for _ in workers]
+    wall = watch.wall()
+    for one in workers:
+        one.join()
+    with Session(engine) as session:
+        done = session.exec(select(func.count()).where(InboxRow.status == "done")).one()
+        assert done == len(chats), (done, len(chats))
+    engine.dispose()
+    return Counted(
+        updates=len(chats), wall_s=wall, cpu_s=sum(one.cpu_s for one in found),
+        statements=sum(one.statements for one in found),
+        run_again=sum(one.run_again for one in found), refused=sum(one.refused for one in found),
+    )  # fmt: skip
+
+
+def _work(url: str, begin: Any, results: Any) -> None:
+    quiet()
+    engine = make_engine(url)
+    refused = 0
+
+    class Watched(Worker):
+        def handle(self, update_id: int, chat_id: int | None) -> bool:
+            nonlocal refused
+            done = super().handle(update_id, chat_id)
+            refused += not done
+            return done
+
+    async def work() -> None:
+        worker = Watched(
+            engine, USE_CASES, DrivenClock(NOW), lambda: Context(now=NOW), threads=4,
+            handled=lambda: None,
+        )  # fmt: skip
+        while _open(engine):
+            await worker.step()
+            if worker.busy:
+                await worker.wake.wait()
+                worker.wake.clear()
+            else:
+                await asyncio.sleep(0.05)
+        await worker.close()
+
+    with counting(engine) as said:
+        begin.wait()
+        watch = Stopwatch()
+        asyncio.run(work())
+        counted = Counted(
+            cpu_s=watch.cpu(), statements=len(said), run_again=sum(times_run_again().values()),
+            refused=refused,
+        )  # fmt: skip
+    results.put(json.dumps(asdict(counted)))
+    engine.dispose()
+
+
+def _open(engine: Any) -> bool:
+    with Session(engine) as session:
+        query = select(InboxRow.update_id).where(InboxRow.status == "new").limit(1)
+        return session.exec(query).first() is not None
+
+
+# One after the other
+
+
+def each_kind(times: int, *, on_postgresql: bool = False) -> None:
+    """Kinds of updates through the doors, one at a time, and a bare handler beside each."""
+    with postgresql() if on_postgresql else sqlite() as url:
+        athletes = fill(url, 5, max(times, 10))
+        engine = make_engine(url)
+        worker = worker_of(engine)
+        say("PostgreSQL" if on_postgresql else "SQLite")
+        for name, raws in kinds(athletes, engine, worker, times):
+            counted, bare = one_by_one(engine, worker, raws)
+            say(
+                f"{name:14} {counted.cpu_ms:6.1f} ms CPU {1000 * counted.wall_s / times:6.1f} ms wall "
+                f"{counted.statements / times:5.1f} statements; bare {bare.cpu_ms:4.2f} / "
+                f"{1000 * bare.wall_s / times:4.2f} ms: ratio {bare.cpu_s / counted.cpu_s:.3f} by CPU, "
+                f"{bare.wall_s / counted.wall_s:.3f} by wall"
+            )
+        engine.dispose()
+
+
+def kinds(
+    athletes: list[tuple[int, int]], engine: Any, worker: Worker, times: int
+) -> list[tuple[str, list[dict[str, Any]]]]:
+    chats = [chat for chat, _ in athletes[: times + WARM]]
+    yield_later: list[tuple[str, list[dict[str, Any]]]] = [
+        ("one line", [typed(chat, LINE) for chat in chats]),
+        ("/today", [typed(chat, "/today") for chat in chats]),
+        ("/week", [typed(chat, "/week") for chat in chats]),
+        ("corrected", [typed(chat, "fullness 4") for chat in chats]),
+        ("words", [typed(chat, "slept badly, legs heavy") for chat in chats]),
+        ("roster", [typed(FIRST_COACH_CHAT + n % 5, "/roster") for n in range(times + WARM)]),
+        ("card", [
+            tapped(FIRST_COACH_CHAT, f"c:card:{athletes[n % 10][1]}", 1)
+            for n in range(times + WARM)
+        ]),
+    ]  # fmt: skip
+    asking = [typed(chat, "/checkin") for chat, _ in athletes[-(times + WARM) :]]
+    handle(engine, worker, asking)
+    taps = []
+    for raw in asking:
+        chat = raw["message"]["chat"]["id"]
+        with Session(engine) as session:
+            query = select(OutboxRow).where(OutboxRow.chat_id == chat)
+            rows = session.exec(query.order_by(col(OutboxRow.id).desc())).all()
+        data = next(found for row in rows if (found := _button(row)))
+        taps.append(tapped(chat, data, 1))
+    return [*yield_later, ("tap", taps)]
+
+
+def _button(row: OutboxRow) -> str:
+    lines = row.payload.get("reply_markup", {}).get("inline_keyboard", [])
+    return next(
+        (one["callback_data"] for line in lines for one in line if "callback_data" in one), ""
+    )
+
+
+def one_by_one(engine: Any, worker: Worker, raws: list[dict[str, Any]]) -> tuple[Counted, Counted]:
+    handle(engine, worker, raws[:WARM])
+    bare_handler(engine, [typed(1, LINE) for _ in range(WARM)])
+    raws = raws[WARM:]
+    into_inbox(engine, raws)
+    with counting(engine) as said:
+        watch = Stopwatch()
+        run(worker, raws)
+        counted = Counted(len(raws), watch.cpu(), watch.wall(), len(said))
+    bare = bare_handler(engine, [typed(1, LINE) for _ in raws])
+    return counted, bare
+
+
+def handle(engine: Any, worker: Worker, raws: list[dict[str, Any]]) -> None:
+    into_inbox(engine, raws)
+    run(worker, raws)
+
+
+def run(worker: Worker, raws: list[dict[str, Any]]) -> None:
+    for raw in raws:
+        message = raw.get("message") or raw["callback_query"]["message"]
+        assert worker.handle(raw["update_id"], message["chat"]["id"])
+
+
+def bare_handler(engine: Any, raws: list[dict[str, Any]]) -> Counted:
+    """The least that answers with the same libraries: read the update, mark it done, write one message,
+    in one transaction.
+    """
+    into_inbox(engine, raws)
+    watch = Stopwatch()
+    for raw in raws:
+        with transaction(engine, locked=True) as session:
+            row = session.get_one(InboxRow, raw["update_id"])
+            incoming = read(row.raw, row.received_at)
+            assert incoming is not None
+            row.status = "done"
+            session.add(row)
+            say_plainly(session, chat_id=1, text=f"Saved: {incoming.text}", now=NOW)
+    return Counted(len(raws), watch.cpu(), watch.wall())
+
+
+def profile(times: int) -> None:
+    with sqlite() as url:
+        athletes = fill(url, 5, max(times, 10))
+        engine = make_engine(url)
+        worker = worker_of(engine)
+        chats = [chat for chat, _ in athletes[: times + WARM]]
+        raws = [typed(chat, LINE) for chat in chats]
+        handle(engine, worker, raws[:WARM])
+        into_inbox(engine, raws[WARM:])
+        with counting(engine) as said:
+            profiler = cProfile.Profile()
+            profiler.runcall(run, worker, raws[WARM:])
+        pstats.Stats(profiler).sort_stats("tottime").print_stats(35)
+        pstats.Stats(profiler).sort_stats("cumulative").print_stats("(bot|engine)/", 60)
+        say(f"{len(said) / times:.1f} statements an update; the most frequent:")
+        for statement, count in Counter(said).most_common(60):
+            say(f"{count / times:5.2f}  {' '.join(statement.split())[:230]}")
+        engine.dispose()
+
+
+def say(line: str) -> None:
+    print(line, flush=True)  # noqa: T201
+
+
+def quiet() -> None:
+    structlog.configure(wrapper_class=structlog.make_filtering_bound_logger(50))
+
+
+def main() -> None:
+    quiet()
+    parser = argparse.ArgumentParser(description=__doc__)
+    parser.add_argument("what", choices=("answers", "each", "profile"))
+    parser.add_argument("--coaches", type=int, default=20)
+    parser.add_argument("--each", type=int, default=8, help="athletes of a coach")
+    parser.add_argument("--times", type=int, default=40)
+    given = parser.parse_args()
+    doing: dict[str, Callable[[], None]] = {
+        "answers": lambda: answers(given.coaches, given.each),
+        "each": lambda: (each_kind(given.times), each_kind(given.times, on_postgresql=True))[0],
+        "profile": lambda: profile(given.times),
+    }
+    doing[given.what]()
+
+
+if __name__ == "__main__":
+    main()

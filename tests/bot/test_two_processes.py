@@ -1,0 +1,229 @@
+"""Several processes on one PostgreSQL database: as if everything had happened one after the other.
+
+The doors lock whoever is concerned (`bot.people.locks`) and run READ COMMITTED; here two workers and
+the duties of two processes are at it at once, on an inbox in which everybody writes at the same time.
+"""
+
+from __future__ import annotations
+
+import asyncio
+import itertools
+import random
+import threading
+from collections import Counter
+from concurrent.futures import ThreadPoolExecutor
+from datetime import timedelta
+
+import pytest
+from sqlalchemy import Engine
+from sqlmodel import Session, col, select
+
+from bot.core.clock import DrivenClock
+from bot.core.context import Context
+from bot.core.duties import Duties
+from bot.doors import USE_CASES
+from bot.people import locks
+from bot.store.db import make_engine, times_run_again, transaction
+from bot.store.tables.people import AthleteProfile, Person
+from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
+from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
+from bot.telegram.worker import Worker
+from tests.bench.crew import FIRST_COACH_CHAT, NOW, into_inbox, tapped, typed
+from tests.support.many import many_athletes
+
+SAID = (
+    "61.0 5 3.5 4 on target", "60.8 2 3.5 5 on target fine", "fullness 4", "/today",
+    "dizzy and cramps", "slept badly, legs heavy", "water was 3 l", "sharpness 5",
+)  # fmt: skip
+
+_numbers = itertools.count()
+
+
+def two_coaches(engine: Engine) -> list[int]:
+    """Two coaches who stand in for each other, with two athletes each. The athletes' chats."""
+    chats: list[int] = []
+    with transaction(engine) as session:
+        for number in range(2):
+            chat = FIRST_COACH_CHAT + number
+            coach = Person(
+                telegram_user_id=chat, chat_id=chat, first_name=f"Coach {number}", is_coach=True,
+                created_at=NOW,
+            )  # fmt: skip
+            session.add(coach)
+            session.flush()
+            first = 5000 + 10 * number
+            many_athletes(
+                session, coach.id or 0, 2, NOW, answered=False, first_chat=first, within_days=3,
+                zones=("Europe/London",),
+            )  # fmt: skip
+            chats += [first, first + 1]
+        people = session.exec(select(Person).where(col(Person.is_coach).is_(True))).all()
+        people[0].second_contact_id, people[1].second_contact_id = people[1].id, people[0].id
+    return chats
+
+
+def everybody_writes(engine: Engine, chats: list[int], messages: int, seed: int) -> list[int]:
+    """What is in the inbox, in the order in which it came; the updates of each chat in theirs."""
+    chance = random.Random(seed)
+    raws = []
+    with Session(engine) as session:
+        numbers = session.exec(select(AthleteProfile.person_id)).all()
+    for _ in range(messages):
+        if chance.random() < 0.25:
+            coach = FIRST_COACH_CHAT + chance.randrange(2)
+            raws.append(
+                typed(coach, chance.choice(("/roster", "/alerts")))
+                if chance.random() < 0.5
+                else tapped(coach, f"c:card:{chance.choice(numbers)}", 1)
+            )
+        else:
+            raws.append(typed(chance.choice(chats), chance.choice(SAID)))
+    raws += [typed(chat, "I fainted this morning") for chat in chats]
+    into_inbox(engine, raws)
+    return [int(raw["update_id"]) for raw in raws]
+
+
+async def until_nothing_is_open(url: str, handled: list[tuple[int, int]]) -> None:
+    """One process: a worker on threads of its own, and its duties, until the inbox is empty."""
+    engine = make_engine(url)
+    clock = DrivenClock(NOW)
+
+    begun = threading.local()
+
+    class Noting(Worker):
+        """Notes each update that was handed to the use cases and committed, by when that began."""
+
+        def handle(self, update_id: int, chat_id: int | None) -> bool:
+            begun.number = None
+            done = super().handle(update_id, chat_id)
+            if begun.number is not None:
+                handled.append((begun.number, update_id))
+            return done
+
+        def _take(self, session: Session, row: InboxRow, update_id: int) -> None:
+            begun.number = next(_numbers)
+            super()._take(session, row, update_id)
+
+    worker = Noting(
+        engine, USE_CASES, clock, lambda: Context(now=NOW), threads=3, handled=lambda: None
+    )
+    later = NOW + timedelta(minutes=1)
+    duties = Duties(engine, USE_CASES, DrivenClock(later), lambda: Context(now=later))
+    while _is_open(engine):
+        await asyncio.gather(worker.step(), duties.tick())
+        if worker.busy:
+            await asyncio.wait_for(worker.wake.wait(), 60)
+            worker.wake.clear()
+        clock.advance(timedelta(seconds=1))
+    await worker.close()
+    engine.dispose()
+
+
+def _is_open(engine: Engine) -> bool:
+    with Session(engine) as session:
+        return session.exec(select(InboxRow).where(InboxRow.status == "new")).first() is not None
+
+
+def both_at_once(url: str) -> list[int]:
+    """Two processes' worth of threads, engines and event loops.
+
+    Returns the updates in the order in which they were taken.
+    """
+    handled: list[tuple[int, int]] = []
+    with ThreadPoolExecutor(2) as pool:
+        running = [
+            pool.submit(lambda: asyncio.run(until_nothing_is_open(url, handled))) for _ in range(2)
+        ]
+        for one in running:
+            one.result()
+    return [update_id for _, update_id in sorted(handled)]
+
+
+def hold_together(engine: Engine, said: list[int], handled: list[int]) -> None:
+    with Session(engine) as session:
+        inbox = session.exec(select(InboxRow)).all()
+        decisions = session.exec(select(DecisionRow)).all()
+        mornings = {row.id: row for row in session.exec(select(CheckInRow))}
+        alerts = session.exec(select(AlertRow)).all()
+        days = session.exec(select(DaySetRow).where(DaySetRow.by == "decision")).all()
+        floors = [row.bounds["carb_floor_g"] for row in session.exec(select(LimitsRow))]
+        ceilings = [row.bounds["carb_ceiling_g"] for row in session.exec(select(LimitsRow))]
+        outbox = session.exec(select(OutboxRow)).all()
+        duties = session.exec(select(AgendaRow)).all()
+    assert {row.update_id: row.status for row in inbox} == dict.fromkeys(said, "done")
+    assert Counter(handled) == Counter(said)  # none twice, none left out
+    chat_of = {row.update_id: row.chat_id for row in inbox}
+    for chat in set(chat_of.values()):
+        assert [n for n in handled if chat_of[n] == chat] == [n for n in said if chat_of[n] == chat]
+    standing = Counter(one.checkin_id for one in decisions if one.status in ("in-force", "waiting"))
+    assert all(count == 1 for count in standing.values()), standing
+    # Every revision of a morning's answers was decided, and none of them twice.
+    for number, row in mornings.items():
+        revisions = sorted(one.revision for one in decisions if one.checkin_id == number)
+        assert len(set(revisions)) == len(revisions) and max(revisions, default=0) <= row.revision
+    opened = Counter(
+        (one.athlete_id, one.flag, one.level, one.about)
+        for one in alerts
+        if not one.acknowledged_at
+    )
+    assert all(count == 1 for count in opened.values())
+    assert sum(one.flag == "fainting" for one in alerts) == 4
+    assert all(min(floors) <= day.carb_g <= max(ceilings) for day in days)
+    told = [row for row in outbox if row.urgency and row.chat_id >= FIRST_COACH_CHAT]
+    assert {row.chat_id for row in told} >= {FIRST_COACH_CHAT, FIRST_COACH_CHAT + 1}
+    assert len({(row.subject, row.local_date, row.kind) for row in duties}) == len(duties)
+
+
+def run(url: str, messages: int, seed: int) -> None:
+    engine = make_engine(url)
+    chats = two_coaches(engine)
+    said = everybody_writes(engine, chats, messages, seed)
+    before = sum(times_run_again().values())
+    handled = both_at_once(url)
+    hold_together(engine, said, handled)
+    again = sum(times_run_again().values()) - before
+    assert again <= max(1, 0.02 * len(said)), f"{again} of {len(said)} were run again"
+    engine.dispose()
+
+
+def test_two_processes_decide_each_answer_once_and_keep_everybodys_order(postgres_url: str) -> None:
+    run(postgres_url, messages=10, seed=1)
+
+
+@pytest.mark.soak
+@pytest.mark.parametrize("seed", range(2, 12))
+def test_two_processes_hold_together_whatever_comes(postgres_url: str, seed: int) -> None:
+    run(postgres_url, messages=250, seed=seed)
+
+
+def test_what_concerns_the_same_people_waits_and_what_does_not_goes_on(postgres_url: str) -> None:
+    engine = make_engine(postgres_url)
+    two_coaches(engine)
+    with Session(engine) as session:
+        first, second, other = (
+            session.exec(select(Person.id).where(Person.chat_id == chat)).one()
+            for chat in (5000, 5001, 5010)
+        )
+        session.get_one(Person, 1).second_contact_id = None
+        everybody = session.exec(select(Person)).all()
+        for person in everybody:
+            person.second_contact_id = None
+        session.commit()
+    with transaction(engine, locked=True) as one, transaction(engine, locked=True) as another:
+        locks.hold(one, first)
+        locks.hold(another, other)  # another coach's
+    waits = threading.Event()
+
+    def of_the_same_coach() -> None:
+        with transaction(engine, locked=True) as session:
+            locks.hold(session, second)
+            waits.set()
+
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, first)
+        thread = threading.Thread(target=of_the_same_coach)
+        thread.start()
+        assert not waits.wait(0.2)
+    thread.join(10)
+    assert waits.is_set()
+    engine.dispose()

@@ -1,0 +1,203 @@
+"""Processes of tests, forked off one in which everything is loaded already.
+
+To load the product and its libraries takes a process two seconds, and a test run starts dozens. The
+processes are real ones: with a memory, signals, files and an environment of their own, and killed as
+others are. What a start itself costs and loads is tested with processes that begin from nothing.
+"""
+
+from __future__ import annotations
+
+import atexit
+import errno
+import functools
+import gc
+import importlib
+import json
+import os
+import select
+import socket
+import subprocess
+import sys
+import tempfile
+import threading
+from pathlib import Path
+from typing import Any
+
+ROOT = Path(__file__).parents[2]
+LOADED = (
+    "bot.cli", "bot.app", "bot.doors", "bot.rehearsal.sitting", "alembic.command",
+    "engine.__main__", "engine.cli.commands", "tests.support.small_bot",
+    "tests.support.telegram_standin",
+)  # fmt: skip
+_MOST_FILES = 1024
+
+
+class Started(subprocess.Popen[Any]):
+    """As `subprocess.Popen([sys.executable, "-m", module, ...])` or with "-c", but begun warm."""
+
+    def __init__(self, *python: str, **how: Any) -> None:
+        self._line: socket.socket | None = None
+        super().__init__([sys.executable, *python], **how)
+
+    def _execute_child(  # type: ignore[override]
+        self, args: Any, executable: Any, preexec_fn: Any, close_fds: Any, pass_fds: Any,
+        cwd: Any, env: Any, startupinfo: Any, creationflags: Any, shell: Any,
+        p2cread: int, p2cwrite: int, c2pread: int, c2pwrite: int, errread: int, errwrite: int,
+        restore_signals: Any, gid: Any, gids: Any, uid: Any, umask: Any,
+        start_new_session: bool, *more: Any,
+    ) -> None:  # fmt: skip
+        job = {
+            "python": args[1:],
+            "cwd": str(cwd or Path.cwd()),
+            "environment": dict(os.environ if env is None else env),
+            "own_session": start_new_session,
+        }
+        files = [own if given == -1 else given for own, given in
+                 ((0, p2cread), (1, c2pwrite), (2, errwrite))]  # fmt: skip
+        self._line = socket.socket(socket.AF_UNIX)
+        self._line.connect(_mother())
+        socket.send_fds(self._line, [b"+"], files)
+        self._line.sendall(json.dumps(job).encode() + b"\n")
+        self.pid = int(self._said())
+        self._close_pipe_fds(  # type: ignore[attr-defined]
+            p2cread, p2cwrite, c2pread, c2pwrite, errread, errwrite
+        )
+        self._child_created = True
+
+    def _said(self) -> bytes:
+        assert self._line is not None
+        said = b""
+        while not said.endswith(b"\n"):
+            more = self._line.recv(1)
+            if not more:
+                raise ChildProcessError(errno.ECHILD, "the process that starts others is gone")
+            said += more
+        return said
+
+    def _try_wait(self, wait_flags: int) -> tuple[int, int]:
+        assert self._line is not None
+        self._line.setblocking(not wait_flags & os.WNOHANG)
+        try:
+            self._line.recv(1, socket.MSG_PEEK)
+        except BlockingIOError:
+            return 0, 0
+        self._line.setblocking(True)
+        status = int(self._said())
+        self._line.close()
+        return self.pid, status
+
+    def _internal_poll(self, *_: Any, **__: Any) -> int | None:  # type: ignore[override]
+        with self._waitpid_lock:  # type: ignore[attr-defined]
+            if self.returncode is None:
+                pid, status = self._try_wait(os.WNOHANG)
+                if pid == self.pid:
+                    self._handle_exitstatus(status)  # type: ignore[attr-defined]
+        return self.returncode
+
+
+def run(
+    *python: str, timeout: float = 60, given: str | None = None, **how: Any
+) -> subprocess.CompletedProcess[str]:
+    """As `subprocess.run`, with text in and out; raises subprocess.TimeoutExpired."""
+    stdin = subprocess.DEVNULL if given is None else subprocess.PIPE
+    with Started(
+        *python, stdin=stdin, stdout=subprocess.PIPE, stderr=subprocess.PIPE, text=True, **how
+    ) as process:
+        try:
+            out, err = process.communicate(given, timeout=timeout)
+        except BaseException:
+            process.kill()
+            raise
+    return subprocess.CompletedProcess(process.args, process.returncode, out, err)
+
+
+@functools.cache
+def _mother() -> str:
+    """The address of the process that others are forked off, one for each process of the tests."""
+    folder = tempfile.TemporaryDirectory(prefix="brimline-started-")
+    address = str(Path(folder.name) / "socket")
+    mother = subprocess.Popen(
+        [sys.executable, "-m", "tests.support.started", address],
+        cwd=ROOT, stdin=subprocess.PIPE, stdout=subprocess.PIPE,
+    )  # fmt: skip
+
+    def end() -> None:
+        mother.communicate()
+        folder.cleanup()
+
+    atexit.register(end)
+    assert mother.stdout is not None
+    assert mother.stdout.readline() == b"ready\n"
+    return address
+
+
+def _next_job(address: str) -> dict[str, Any]:
+    """Fork a process for each job that is asked for; returns in that process, with its job."""
+    with socket.socket(socket.AF_UNIX) as listener:
+        listener.bind(address)
+        listener.listen(64)
+        sys.stdout.write("ready\n")
+        sys.stdout.flush()
+        tending = 0
+        while True:
+            called, _, _ = select.select([listener, sys.stdin], [], [])
+            while tending and os.waitpid(-1, os.WNOHANG)[0]:
+                tending -= 1
+            if sys.stdin in called:  # the tests are over
+                os._exit(0)
+            line, _ = listener.accept()
+            if os.fork() == 0:
+                break
+            tending += 1
+            line.close()
+    _, files, _, _ = socket.recv_fds(line, 1, 3)
+    with line.makefile() as said:
+        job: dict[str, Any] = json.loads(said.readline())
+    started = os.fork()
+    if started:
+        for file in (0, 1, 2, *files):
+            os.close(file)
+        _tend(line, started)
+    for place, file in enumerate(files):
+        os.dup2(file, place)
+    os.closerange(3, _MOST_FILES)
+    line.detach()
+    return job
+
+
+def _tend(line: socket.socket, process: int) -> None:
+    """Tell which process it is and, once it has ended, how."""
+    try:
+        line.sendall(f"{process}\n".encode())
+        _, status = os.waitpid(process, 0)
+        line.sendall(f"{status}\n".encode())
+    finally:
+        os._exit(0)
+
+
+def _do(job: dict[str, Any]) -> int:
+    os.chdir(job["cwd"])
+    os.environ.clear()
+    os.environ.update(job["environment"])
+    if job["own_session"]:
+        os.setsid()
+    how, what, *arguments = job["python"]
+    sys.argv = [what if how == "-m" else how, *arguments]
+    # The streams were opened on what the first process had there.
+    for name, mode in (("stdin", "r"), ("stdout", "w"), ("stderr", "w")):
+        number = ("stdin", "stdout", "stderr").index(name)
+        buffering = 1 if name == "stderr" or os.isatty(number) else -1
+        setattr(sys, name, open(number, mode, buffering=buffering, closefd=False))  # noqa: SIM115
+    if how == "-c":
+        exec(compile(what, "<string>", "exec"), {"__name__": "__main__"})
+        return 0
+    return int(importlib.import_module(what).main() or 0)
+
+
+if __name__ == "__main__":
+    for loaded in LOADED:
+        importlib.import_module(loaded)
+    gc.collect()
+    gc.freeze()
+    assert threading.active_count() == 1, "to fork a process with threads may lock it up"
+    sys.exit(_do(_next_job(sys.argv[1])))
