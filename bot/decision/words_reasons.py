@@ -218,7 +218,8 @@ def _ahead(told: _Told) -> str:
             change=told.change,
         )
     return tr(
-        "You're fuller than expected already ({fullness}, I expected {expected}). No extra carbs today.",
+        "You're fuller than expected already ({fullness}, I expected {expected}). No extra carbs "
+        "today.",
         fullness=told["fullness"],
         expected=told["expected_fullness"],
     )
