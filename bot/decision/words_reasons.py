@@ -30,7 +30,6 @@ class _Told:
         self.facts = decision["trace"]["facts"]
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
-        self.steps: int | None = decision["trace"].get("steps")
         self.change_g = float(decision["change_g"])
         self.change = change_in_words(self.change_g)
 
@@ -185,13 +184,6 @@ def _softening(told: _Told) -> str:
 
 
 def _flat_in_load(told: _Told) -> str:
-    if told.steps == 0:
-        return tr(
-            "You're flatter than planned ({fullness}, I expected {expected}) and still sharp. One "
-            "flat morning alone is too little to add for. Stay on plan.",
-            fullness=told["fullness"],
-            expected=told["expected_fullness"],
-        )
     if told.change_g > 0:
         return tr(
             "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, so eat "

@@ -101,23 +101,19 @@ class Facts:
 
     @property
     def ahead(self) -> bool:
-        """Full, and fuller lately than was expected by then."""
+        """Full, and fuller than expected on both mornings together; on one alone, by far."""
+        one = self.fullness_short_before is None
+        far = not one or self.fullness_short <= -e.FLAT_BY.value
         lately = self.short_lately <= -grading.AHEAD_LATELY.value
-        return self.loading and self.loaded and self.full and lately and self.cut_due
+        return self.loading and self.loaded and self.full and far and lately and self.cut_due
 
     @property
     def large_load(self) -> bool:
         """Not flat before a load that is over the usual one: more than there is room for."""
         on_course = self.fullness is not None and not self.flat
         near = self.short_lately <= grading.ON_COURSE_TO.value
-        over = self.load_counted > 0 and -self.behind >= grading.LARGE_LOAD_FROM.value
+        over = self.load_counted >= grading.LARGE_LOAD_FROM.value and self.cut_due
         return self.loading and on_course and near and over
-
-    @property
-    def stays_behind(self) -> bool:
-        """Flat with part of the load eaten, or very flat, and not on one morning alone."""
-        begun = self.load_eaten or self.very_flat
-        return self.flat and begun and self.behind >= grading.RAISE_BEHIND.value
 
     @property
     def cut_due(self) -> bool:
@@ -290,11 +286,6 @@ class Facts:
         """A clause on the morning before, where it was over its expectation too."""
         before = self.fullness_short_before
         return ", as on the morning before" if before is not None and before < 0 else ""
-
-    @property
-    def waits_said(self) -> str:
-        """A clause where one flat morning is not yet acted on."""
-        return "" if self.stays_behind else " One flat morning alone is too little to add for."
 
     @property
     def load_said(self) -> str:

@@ -25,9 +25,10 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
     if steps == 0 or not facts.loading:
         return 0.0
     if steps > 0:
+        if facts.fullness_short_before is None or not facts.measured:
+            return 0.0  # one morning alone earns no more than the rule's steps
         past = max(facts.behind - known.RAISE_FROM.value, 0.0)
-        days = known.LAST_DAY.value if facts.days_out == 1 else 1.0
-        return past * known.RAISE_PER_GRADE.value * days if facts.measured else 0.0
+        return past * known.RAISE_PER_GRADE.value
     ahead = facts.ahead or facts.large_load
     cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
     cut = cut if ahead else 0.0

@@ -94,13 +94,6 @@ def _gut_steps(facts: Facts) -> int:
     return -1 if less else 0
 
 
-def _flat_steps(facts: Facts) -> int:
-    """None for one flat morning alone; two only where scale and water were told."""
-    if not facts.stays_behind:
-        return 0
-    return 2 if facts.very_flat and facts.measured else 1
-
-
 def _softening_steps(facts: Facts) -> int:
     """Two where the athlete's own answers tell of spill; none where there is no load behind."""
     if facts.spilling:
@@ -278,10 +271,10 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="flat-in-load",
         when=lambda f: f.loading and f.flat and f.sharp,
-        steps=_flat_steps,
+        steps=lambda f: 2 if f.very_flat and f.measured else 1,
         reason=(
             "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
-            "lines are sharp ({sharpness}), and {weight_said}: {change}.{waits_said}"
+            "lines are sharp ({sharpness}), and {weight_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
         tell_coach=lambda f: not f.measured,

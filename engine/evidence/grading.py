@@ -42,7 +42,7 @@ ON_COURSE_TO = Number(
     unit="grades", source=GRADED,
 )  # fmt: skip
 LARGE_LOAD_FROM = Number(
-    name="grades ahead from which a load over the usual one is cut on course", value=0.6, unit="grades",
+    name="how far over the usual one a load is cut on course", value=0.75, unit="g/kg/day",
     source=GRADED,
 )  # fmt: skip
 OWN_SCALE_MORNINGS = Number(
@@ -55,14 +55,6 @@ CUT_PER_GRADE = Number(
 RAISE_FROM = Number(
     name="grades behind the plan from which more than a step is added", value=1.2, unit="grades",
     source=GRADED,
-)  # fmt: skip
-RAISE_BEHIND = Number(
-    name="grades behind the plan that are raised for at all", value=1.5, unit="grades", source=GRADED,
-    note="flat on one morning alone, or before anything of the load is eaten, waits for the next",
-)  # fmt: skip
-LAST_DAY = Number(
-    name="times a raise counts on the last day of the load", value=2.0, unit="1", source=GRADED,
-    note="no other day shares it",
 )  # fmt: skip
 RAISE_PER_GRADE = Number(
     name="raise for each grade past that", value=0.4, unit="g/kg/day", source=GRADED,
