@@ -83,7 +83,7 @@ def _changes(found: r.Numbers) -> str:
         f"- {tr(DONE[done])}: {share(found.helped[done])}" for done in ORDER if done in found.helped
     ]
     lines += [
-        f"- {why(rule)}: {share(count)}"
+        tr('- after "{why}": {share}', why=why(rule), share=share(count))
         for rule, count in list(found.by_rule.items())[:RULES_SHOWN]
     ]
     head = tr(
@@ -118,6 +118,10 @@ def _minutes(took: r.Minutes | None, *, asked: bool) -> str:
     if took is None:
         return ""
     values = {"median": _span(took.median), "most": _span(took.nine_of_ten)}
+    if values["median"] == values["most"]:
+        if asked:
+            return tr("Nine of ten came within {most} of the question.", **values)
+        return tr("Nine of ten took no more than {most}.", **values)
     if asked:
         return tr("Half of them within {median} of the question, nine of ten in {most}.", **values)
     return tr("Half of them within {median}, nine of ten in {most}.", **values)

@@ -203,6 +203,9 @@ def paragraphs(
     parts = [
         words.head(name, event.kind, event.day, own=own),
         "\n".join(_in_sum(session, profile, found, to_hand_over=to_hand_over)),
+        words_deeper.kept_lines(
+            found.days if to_hand_over else (), placing=row.placing if row else "", note=""
+        ),
         words.forecast_score(_only_shown(session, event)),
         words.athletes_word(name, row.athlete_said) if row and row.athlete_said else "",
         words.to_carry(found.debrief.lessons),

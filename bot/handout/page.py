@@ -24,13 +24,15 @@ def handout_pdf(
     """One page whatever there is to say. `paragraphs`: the debrief's, its heading first, its table of
     days left out.
     """
-    for size, drawn in [*((size, True) for size in DRAWN), *((size, False) for size in SIZES)]:
+    tries = [*((size, True) for size in DRAWN), *((size, False) for size in SIZES)]
+    for size, drawn in tries:
         page = _set(
             found, paragraphs, name=name, coach=coach, weight_unit=weight_unit, made_at=made_at,
             size=size, drawn=drawn,
         )  # fmt: skip
-        if page.left >= 0:
+        if page.left >= 0 or (size, drawn) == tries[-1]:
             break
+        page.close()
     return page.content()
 
 

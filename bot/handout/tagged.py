@@ -14,6 +14,7 @@ from pathlib import Path
 
 from fpdf import FPDF, ViewerPreferences
 from fpdf.enums import XPos, YPos
+from fpdf.fonts import TTFFont
 from fpdf.structure_tree import StructElem, StructureTreeBuilder
 from fpdf.syntax import PDFArray
 
@@ -148,7 +149,15 @@ class TaggedPage:
         self._pdf.set_xy(MARGIN_MM, top + height)
 
     def content(self) -> bytes:
-        return bytes(self._pdf.output())
+        written = bytes(self._pdf.output())
+        self.close()
+        return written
+
+    def close(self) -> None:
+        """Lets go of the typefaces' files; a page that is not written needs it too."""
+        for font in self._pdf.fonts.values():
+            if isinstance(font, TTFFont):
+                font.close()
 
     def _block(
         self, kind: str, text: str, *, size: float, bold: bool = False, quiet: bool = False,

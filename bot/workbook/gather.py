@@ -249,6 +249,7 @@ def _weeks(
             "weight_event_kg": event.weight_kg if event else None,
             "fullness_event": event.fullness if event else None,
             "imported": common.yes() if week.event_id in imported else "",
+            "placing": debrief.placing if debrief else "",
             "athlete_said": debrief.athlete_said if debrief else "",
             "coach_note": debrief.coach_note if debrief and may_read else "",
         }  # fmt: skip

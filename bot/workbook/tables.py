@@ -60,6 +60,7 @@ WEEKS = Table(
         _number("weight_event_kg", mark("Weight on event day"), "kg", places=1),
         _number("fullness_event", mark("Fullness on event day"), "1-10"),
         _text("imported", mark("Imported"), mark("Whether the week came from a sheet.")),
+        _text("placing", mark("Placing")),
         _text("athlete_said", mark("Athlete on the week")),
         _text("coach_note", mark("Coach's note"), for_coaches=True),
     ),

@@ -71,43 +71,44 @@ def _rows(page: Page, styles: Sequence[int]) -> str:
         return ""
     *of_columns, risky = styles
     columns = [
-        _cells(get_column_letter(number), style, risky, values)
-        for number, (style, values) in enumerate(
-            zip(of_columns, zip(*page.rows, strict=True), strict=True), start=1
+        _figures(get_column_letter(number), style, values)
+        if column.kind is Kind.NUMBER
+        else _cells(get_column_letter(number), style, risky, values)
+        for number, (column, style, values) in enumerate(
+            zip(page.columns, of_columns, zip(*page.rows, strict=True), strict=True), start=1
         )
     ]
     begun = [f'<row r="{number}">' for number in range(2, len(page.rows) + 2)]
     return "</row>".join(["".join(row) for row in zip(begun, *columns, strict=True)]) + "</row>"
 
 
+def _figures(letter: str, style: int, values: Sequence[Any]) -> list[str]:
+    """A column of numbers from row 2 on; "" for a cell that is empty."""
+    return [
+        "" if value is None else f'<c r="{letter}{number}" s="{style}"><v>{value}</v></c>'
+        for number, value in enumerate(values, start=2)
+    ]
+
+
 def _cells(letter: str, style: int, risky: int, values: Sequence[Any]) -> list[str]:
-    """A column's cells from row 2 on; "" for one that is empty."""
-    ends: dict[Any, str] = {}
-    found = []
-    for number, value in enumerate(values, start=2):
-        if value is None:
-            found.append("")
-            continue
-        # Of figures 1 and 1.0 are the same, and so are their cells.
-        end = ends.get(value)
-        if end is None:
-            end = ends[value] = _end(value, style, risky)
-        found.append(f'<c r="{letter}{number}"{end}')
-    return found
+    """A column of text or dates, of which most stand there many times."""
+    ends = {
+        value: _end(value, style, risky) for value in dict.fromkeys(values) if value is not None
+    }
+    return [
+        "" if value is None else f'<c r="{letter}{number}"{ends[value]}'
+        for number, value in enumerate(values, start=2)
+    ]
 
 
-def _end(value: Any, style: int, risky: int) -> str:
+def _end(value: str | date, style: int, risky: int) -> str:
     """A cell from behind its place on."""
-    if isinstance(value, str):
-        said = sayable(value)
-        # As text it stays text, also when somebody edits the cell.
-        mark = f' s="{risky}"' if computes(said) else ""
-        return (
-            f'{mark} t="inlineStr"><is><t xml:space="preserve">'
-            f"{escape(said, _ESCAPED)}</t></is></c>"
-        )
-    figure = value if isinstance(value, int | float) else _serial(value)
-    return f' s="{style}"><v>{figure}</v></c>'
+    if not isinstance(value, str):
+        return f' s="{style}"><v>{_serial(value)}</v></c>'
+    said = sayable(value)
+    # As text it stays text, also when somebody edits the cell.
+    mark = f' s="{risky}"' if computes(said) else ""
+    return f'{mark} t="inlineStr"><is><t xml:space="preserve">{escape(said, _ESCAPED)}</t></is></c>'
 
 
 def _serial(value: date) -> float:

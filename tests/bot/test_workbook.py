@@ -6,12 +6,14 @@ import io
 import zipfile
 from collections.abc import Callable
 from datetime import UTC, datetime
+from xml.etree import ElementTree
 
 import pandas as pd
 import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 from openpyxl import load_workbook
+from openpyxl.utils.cell import column_index_from_string, coordinate_from_string
 from sqlalchemy import delete
 from sqlmodel import select
 
@@ -30,6 +32,7 @@ from tests.support.weeks import Team
 from tests.support.whole_week import lived
 from tests.support.world import Someone, text_of
 
+SHEETS = "{http://schemas.openxmlformats.org/spreadsheetml/2006/main}"
 RISKY = ("=1+1", "+49 170", "-5 kg?", "@Ravi", "\t=1", "\r=1", "＝1", "'quoted'", "plain")
 
 
@@ -103,6 +106,7 @@ def test_a_coach_opens_it_with_pandas_and_reads_what_was_answered_planned_and_de
     assert decided["Reason"] and decided["Chance full (%)"] in (50, 70)
     week = book["Weeks"].iloc[0]
     assert (week["Look on the day"], week["Coach's note"]) == ("full", "more rice")
+    assert week["Placing"] == "2nd of 9"
     eaten = book["Eaten"].iloc[0]
     assert (eaten["Energy (kcal)"], eaten["Carbs (g)"]) == (875, 193.75)
 
@@ -144,6 +148,36 @@ def test_every_sheet_has_frozen_headings_and_prints_one_page_wide(team: Team) ->
         assert page.print_title_rows == "$1:$1"
         assert page.page_setup.orientation == "landscape" and page.page_setup.fitToWidth == 1
         assert page.page_setup.fitToHeight == 0 and page.sheet_properties.pageSetUpPr.fitToPage
+
+
+def test_the_file_is_whole_as_its_standard_has_it(team: Team) -> None:
+    """ECMA-376 Part 2 (packages: every part has a type, every relationship a target) and Part 1,
+    18.3.1 (rows and cells in ascending order, each where it says; styles that are there).
+    """
+    with zipfile.ZipFile(io.BytesIO(book_for(team.coach, "fl:all:xlsx"))) as archive:
+        parts = {name: ElementTree.fromstring(archive.read(name)) for name in archive.namelist()}
+    types = list(parts["[Content_Types].xml"])
+    named = {one.get("PartName", "").lstrip("/") for one in types}
+    endings = {one.get("Extension") for one in types}
+    for name, content in parts.items():
+        assert name in named or name.rpartition(".")[2] in endings, name
+        if name.endswith(".rels"):
+            start = name.replace("_rels/", "").rpartition("/")[0]
+            for relationship in content:
+                target = relationship.attrib["Target"]
+                whole = target.lstrip("/") if target[0] == "/" else f"{start}/{target}".lstrip("/")
+                assert whole in parts, (name, target)
+    styles = parts["xl/styles.xml"].find(f"{SHEETS}cellXfs")
+    assert styles is not None
+    for name in (name for name in parts if name.startswith("xl/worksheets/sheet")):
+        rows = list(parts[name].iter(f"{SHEETS}row"))
+        assert [int(row.attrib["r"]) for row in rows] == list(range(1, len(rows) + 1))
+        for row in rows:
+            places = [coordinate_from_string(cell.attrib["r"]) for cell in row]
+            assert {number for _, number in places} == {int(row.attrib["r"])}
+            columns = [column_index_from_string(letters) for letters, _ in places]
+            assert columns == sorted(set(columns))
+            assert all(int(cell.get("s", 0)) < len(styles) for cell in row)
 
 
 def test_the_readme_explains_every_column_of_every_other_sheet(team: Team) -> None:

@@ -77,6 +77,7 @@ def lived(team: Team) -> None:
                 athlete_id=2,
                 athlete_said="slept badly",
                 coach_note="more rice",
+                placing="2nd of 9",
             )
         )
         session.add(
