@@ -32,7 +32,7 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
     ahead = facts.ahead or facts.large_load
     cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
     cut = cut if ahead else 0.0
-    if facts.spilling or facts.seen_spilled:
+    if steps <= -2 and (facts.spilling or facts.seen_spilled):
         more = known.SPILL_CUT_PER_LOAD.value * facts.load_counted
         cut = max(cut, known.SPILL_CUT.value + more)
     return cut
