@@ -553,7 +553,7 @@ def test_a_load_over_the_usual_one_is_cut_on_course_until_a_trial_has_shown_what
     last = last_case("full-and-sharp")
     loaded = last.plan.with_carbs(1, 900)
     large = replace(last, plan=loaded, limits=replace(last.limits, load_total_g=2000))
-    large = replace(large, checkin=replace(large.checkin, fullness=6))
+    large = replace(large, checkin=replace(large.checkin, fullness=5))
     assert decide(large).rule == "large-load"
     tried = PastWeek(day=date(2026, 10, 24), plan=loaded, history=large.history, look=Look.FULL)
     assert decide(replace(large, trials=(tried,))).rule == "full-and-sharp"
