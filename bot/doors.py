@@ -16,16 +16,16 @@ from sqlmodel import Session, select
 from bot import documents, features, landing, uploads
 from bot.checkin import checkins
 from bot.coach.broadcast import note_to_others
-from bot.coach.roster import roster
+from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
-from bot.core.routes import ANYONE_KNOWN, COACHING, Command, Tap
+from bot.core.routes import ANYONE_KNOWN, COACHING, Command, Tap, View
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking
-from bot.features import DUTIES, FIRST_COACH_ONLY, FLOWS, ON_CARD, once
+from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk, locks
 from bot.people.people import (
@@ -192,37 +192,49 @@ def _command(
 
 
 def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
-    prefix, *arguments = turn.incoming.text.split(":")
-    if prefix == "q":
-        asking.tapped(turn, person, arguments, FLOWS)
+    data = turn.incoming.text
+    if asking.ANSWER.begins(data):
+        asking.tapped(turn, person, FLOWS)
         return
-    tap = TAPS.get(prefix)
+    tap = next((TAPS[one] for one in beginnings(data) if one in TAPS), None)
     if tap is None or not tap.roles & roles:
         answer(turn, common.not_your_button())
         return
-    tap.run(turn.by(person, arguments))
-
-
-def _card(turn: Act) -> None:
-    """Hand a card's button on, once it is clear that the athlete is this coach's."""
-    view, number, *rest = (*turn.arguments, "", "")
-    if view == "roster":
-        roster.turn_page(turn, turn.person, [number, *rest])
+    try:
+        pressed = tap.read(data)
+    except UnreadableError:
+        answer(turn, (tap.unreadable or common.not_your_button)())
         return
-    profile = own_athlete(turn.session, turn.person, int(number)) if number.isdigit() else None
-    if profile is None or view not in ON_CARD or not _may(turn.person, profile, view):
+    tap.run(turn.by(person), pressed)
+
+
+def _card(turn: Act, pressed: OnCard) -> None:
+    """Hand a card's button on, once it is clear that the athlete is this coach's."""
+    profile, view = (
+        own_athlete(turn.session, turn.person, pressed.athlete),
+        ON_CARD.get(pressed.view),
+    )
+    if profile is None or view is None or not _may(turn.person, profile, view):
         answer(turn, common.not_your_athlete())
         return
     desk.card_opened(turn, turn.person, profile.person_id)
-    ON_CARD[view](turn.on(profile, [part for part in rest if part]))
+    try:
+        fields = view.read(pressed.parts)
+    except UnreadableError:
+        answer(turn, (view.unreadable or common.already_answered)())
+        return
+    view.run(turn.on(profile), fields)
 
 
 #: Beside the features' own: "c:VIEW:ATHLETE:...", which leads to the views of a card.
-TAPS = once((*features.TAPS.values(), Tap("c", COACHING, _card)), lambda tap: tap.prefix)
+TAPS = once(
+    (*features.TAPS.values(), Tap(CARD, COACHING, on_card, _card, common.not_your_athlete)),
+    lambda tap: tap.prefix,
+)
 
 
-def _may(coach: Person, profile: AthleteProfile, view: str) -> bool:
-    return view not in FIRST_COACH_ONLY or is_first_coach(coach, profile)
+def _may(coach: Person, profile: AthleteProfile, view: View) -> bool:
+    return not view.first_coach_only or is_first_coach(coach, profile)
 
 
 def _refuse_group(turn: ChatTurn) -> None:

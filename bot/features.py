@@ -88,20 +88,11 @@ def once(entries: Iterable[_Entry], key: Callable[[_Entry], str]) -> Mapping[str
     return found
 
 
-#: Buttons "c:VIEW:ATHLETE:..." of cards, plans and limits. The athlete is the coach's own, or one
-#: that they stand in for with full rights.
-ON_CARD = {
-    view: run
-    for view, (_, run) in once(
-        ((view, run) for feature in FEATURES for view, run in feature.on_card.items()),
-        lambda entry: entry[0],
-    ).items()
-}
+#: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.buttons.CardRoute`).
+ON_CARD = once((one for feature in FEATURES for one in feature.on_card), lambda one: one.name)
 
 #: The relation itself is the first coach's alone.
-FIRST_COACH_ONLY: frozenset[str] = frozenset().union(
-    *(feature.first_coach_only for feature in FEATURES)
-)
+FIRST_COACH_ONLY = frozenset(name for name, one in ON_CARD.items() if one.first_coach_only)
 COMMANDS = once(
     sorted(
         (command for feature in FEATURES for command in feature.commands),

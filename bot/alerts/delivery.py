@@ -10,16 +10,19 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes, words
+from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
 from bot.core.outbox import Button, Buttons, edit
+from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import Person
-from bot.store.tables.traffic import AgendaRow, OutboxRow, Urgency
+from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import AlertRow
 from engine.safety import FlagId, Level
 from engine.symptoms import Concern
@@ -107,11 +110,7 @@ def coach_gone(turn: Turn, coach: Person) -> None:
 
 def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
     """The newest message that told this person of the alert."""
-    query = (
-        select(OutboxRow)
-        .where(OutboxRow.topic == topic_of(row, person))
-        .order_by(col(OutboxRow.id).desc())
-    )
+    query = select(OutboxRow).where(*on(topic_of(row, person))).order_by(col(OutboxRow.id).desc())
     return session.exec(query).first()
 
 
@@ -229,7 +228,7 @@ def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
         text,
         buttons=[[acknowledge_button(row)]],
         topic=topic_of(row, person),
-        dedupe=f"{topic_of(row, person)}:{turn.now.isoformat()}",
+        dedupe=f"alert:{row.id}:{person.id}:{turn.now.isoformat()}",
         urgency=Urgency.URGENT,
     )
     if before is not None and before.id != sent.id and before.status not in ("dropped", "failed"):
@@ -243,7 +242,7 @@ def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
 
 
 def acknowledge_button(row: AlertRow) -> Button:
-    return Button(words.acknowledge_button(), f"alert:ack:{row.id}")
+    return Button(words.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))
 
 
 def _pace(row: AlertRow) -> Pace:
@@ -280,9 +279,9 @@ def _put_repeat(turn: Turn, row: AlertRow) -> None:
     )
 
 
-def topic_of(row: AlertRow, person: Person) -> str:
+def topic_of(row: AlertRow, person: Person) -> Topic:
     """What all messages that tell this person of the alert are on."""
-    return f"alert:{row.id}:{person.id}"
+    return Topic(TopicKind.ALERT, id_of(row), person.id)
 
 
 def _fellows(session: Session, row: AlertRow) -> list[Person]:

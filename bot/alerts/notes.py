@@ -12,8 +12,10 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
+from bot.core.cards import MESSAGE
 from bot.core.context import Context
 from bot.core.outbox import TEXT_LIMIT, Button, edit
+from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.desk import desk_of, subject_of, zone_of_coach
@@ -22,7 +24,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.desk import CoachDesk, CoachNote
 from bot.store.tables.people import HistoryRow, Person
-from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.words import common, quoting
 
 RELEASE = "notes"
@@ -81,7 +83,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
                 edit(
                     turn.session, chat_id=coach.chat_id, outbox_id=note.outbox_id, now=turn.now,
                     text=_stretch(athlete, together), buttons=[[_reply_button(athlete)]],
-                    topic=f"notes:{note.outbox_id}",
+                    topic=Topic(TopicKind.NOTES, note.outbox_id),
                 )  # fmt: skip
     return changed
 
@@ -198,7 +200,7 @@ def _send_stretch(turn: Turn, coach: Person, athlete: Person, notes: list[CoachN
         if _fits(text):
             edit(
                 turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
-                buttons=[[_reply_button(athlete)]], topic=f"notes:{fresh.id}",
+                buttons=[[_reply_button(athlete)]], topic=Topic(TopicKind.NOTES, id_of(fresh)),
             )  # fmt: skip
             _told(turn.session, notes, fresh)
             return
@@ -253,7 +255,7 @@ def _stretch(athlete: Person, notes: list[CoachNote]) -> str:
 
 
 def _reply_button(athlete: Person) -> Button:
-    return Button(common.reply_button(), f"c:message:{athlete.id}:here")
+    return Button(common.reply_button(), MESSAGE(id_of(athlete), "here"))
 
 
 def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
@@ -267,7 +269,7 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         if _fits(text):
             edit(
                 turn.session, chat_id=coach.chat_id, outbox_id=fresh.id, text=text, now=turn.now,
-                topic=f"notes:{fresh.id}",
+                topic=Topic(TopicKind.NOTES, id_of(fresh)),
             )  # fmt: skip
             _told(turn.session, notes, fresh)
             return

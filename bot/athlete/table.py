@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from functools import partial
 
+from bot.athlete import buttons
 from bot.athlete import views as athlete_views
 from bot.athlete.flow_settings import SETTINGS
-from bot.core.routes import ATHLETE, Command, Tap
+from bot.core.routes import ATHLETE, Command, tap
 from bot.decision.words_target import menu
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
+from bot.words.common import already_answered
 
 FEATURE = Feature(
     id="athlete",
@@ -23,6 +25,6 @@ FEATURE = Feature(
         Command("pause", ATHLETE, athlete_views.pause, partial(menu, "pause"), rank=130),
         Command("resume", ATHLETE, athlete_views.resume, partial(menu, "resume"), rank=140),
     ),
-    taps=(Tap("set", ATHLETE, athlete_views.change_setting),),
+    taps=(tap(buttons.SETTING, ATHLETE, athlete_views.change_setting, already_answered),),
     flows=(*(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
 )

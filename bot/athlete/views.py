@@ -9,6 +9,7 @@ from sqlmodel import col, select
 
 from bot.alerts.notes import quiet_now
 from bot.athlete import words_why as why_words
+from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
@@ -29,7 +30,8 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.store.tables.week import CheckInRow
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
-from bot.words import common
+from bot.words import common, phases
+from engine.decision.kept import decision_from_dict
 
 PAST_SHOWN = 14
 
@@ -58,6 +60,7 @@ def today(turn: Act) -> None:
     why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(turn.session, profile.person_id, day)
     text = words.target_message(
+        week.plan,
         day,
         week.days_out(day),
         care_for(turn, profile).lines(target, planned.carb_g, profile.volume_unit),
@@ -77,9 +80,13 @@ def week_view(turn: Act) -> None:
         say_to(turn, turn.person, words.no_week(coach.first_name))
         return
     now_day = local_date(profile, turn.context)
-    rows = []
+    rows: list[str] = []
+    heading = ""
     for planned in week.plan:
         day = week.date_of(planned.days_out)
+        above, heading = heading, phases.phase_words(week.plan.phase(planned.days_out))
+        if heading != above:
+            rows.append(words.week_heading(heading))
         target = target_in_force(turn.session, week, day)
         assert target is not None
         rows.append(
@@ -101,7 +108,10 @@ def why(turn: Act) -> None:
     decided = latest_decision(turn.session, profile.person_id)
     text = (
         why_words.why_message(
-            decided.decision, profile.weight_unit, profile.volume_unit, own=is_own_coach(profile)
+            decision_from_dict(decided.decision),
+            profile.weight_unit,
+            profile.volume_unit,
+            own=is_own_coach(profile),
         )
         if decided
         else why_words.nothing_decided()
@@ -136,7 +146,7 @@ def settings(turn: Act) -> None:
     if profile.zone is None:
         say_to(turn, turn.person, common.not_active("onboarding"))
         return
-    labelled = [Button(words.settings_button(key), f"set:{key}") for key in words.SETTINGS_BUTTONS]
+    labelled = [Button(words.settings_button(key), SETTING(key)) for key in words.SETTINGS_BUTTONS]
     say_to(turn, turn.person, _settings_lines(profile), buttons=[labelled[:2], labelled[2:]])
 
 
@@ -150,10 +160,10 @@ def _settings_lines(profile: AthleteProfile) -> str:
     )
 
 
-def change_setting(turn: Act) -> None:
+def change_setting(turn: Act, pressed: Setting) -> None:
     """A button under the settings: ask for the new value."""
     assert turn.incoming.tap_id is not None
-    flow = SETTINGS.get(turn.arguments[0] if turn.arguments else "")
+    flow = SETTINGS.get(pressed.key)
     answer_tap(
         turn.session, chat_id=turn.person.chat_id, tap_id=turn.incoming.tap_id, now=turn.now,
         text="" if flow else common.already_answered(),

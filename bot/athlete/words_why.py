@@ -11,8 +11,8 @@ from bot.words import figures
 from bot.words.languages import tr
 from bot.words.looks import seen_in
 from bot.words.names import cited
-
-Decision = Mapping[str, Any]
+from engine.decision.decide import Decision
+from engine.values.limits import Window
 
 
 def why_message(
@@ -25,23 +25,24 @@ def why_message(
         _stopped_or_clear(decision),
         *why_lines(decision, weight_unit),
     ]
-    if decision["trace"]["window"] is not None:
-        weighed.append(_allowed(decision))
+    if decision.trace.window is not None:
+        weighed.append(_allowed(decision, decision.trace.window))
     parts.append("\n".join(f"• {line}" for line in weighed))
-    sources = sorted({cited(source["citation"]) for source in decision["sources"]})
+    sources = sorted({cited(source.citation) for source in decision.sources})
     if sources:
         parts.append(tr("Based on:") + "\n" + "\n".join(f"• {source}" for source in sources))
     return "\n\n".join(parts)
 
 
 def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[str]:
-    facts, band = decision["trace"]["facts"], decision["band"]
+    facts: Mapping[str, Any] = decision.trace.facts
+    band = decision.band
     if band is not None:
         yield tr(
             "Weight expected this morning: {low} to {high}, most likely {expected}",
-            low=figures.weight(band["low_kg"], weight_unit),
-            high=figures.weight(band["high_kg"], weight_unit),
-            expected=figures.weight(band["expected_kg"], weight_unit),
+            low=figures.weight(band.low_kg, weight_unit),
+            high=figures.weight(band.high_kg, weight_unit),
+            expected=figures.weight(band.expected_kg, weight_unit),
         )
     if not facts:
         return
@@ -69,16 +70,15 @@ def _seen(decision: Decision, weight_unit: str, volume_unit: str) -> Iterator[st
 
 
 def _stopped_or_clear(decision: Decision) -> str:
-    stopped = [gate["id"] for gate in decision["trace"]["gates"] if not gate["passed"]]
+    stopped = [gate.id for gate in decision.trace.gates if not gate.passed]
     if stopped:
         return tr("No rule was used: {gate}", gate=gate_name(stopped[0]))
-    return tr("All safety checks were clear. Rule: {rule}", rule=rule_name(decision["rule"]))
+    return tr("All safety checks were clear. Rule: {rule}", rule=rule_name(decision.rule))
 
 
-def _allowed(decision: Decision) -> str:
-    trace = decision["trace"]
-    low, high = trace["window"]["low"], trace["window"]["high"]
-    if not decision["bound"] or trace["wanted_g"] is None:
+def _allowed(decision: Decision, window: Window) -> str:
+    wanted_g, low, high = decision.trace.wanted_g, window.low, window.high
+    if not decision.bound or wanted_g is None:
         return tr(
             "Allowed for that day: {low:.0f} to {high:.0f} g; no limit applied",
             low=low,
@@ -89,8 +89,8 @@ def _allowed(decision: Decision) -> str:
         "limited by: {limit}",
         low=low,
         high=high,
-        wanted_g=trace["wanted_g"],
-        limit=bound_name(decision["bound"]),
+        wanted_g=wanted_g,
+        limit=bound_name(decision.bound),
     )
 
 

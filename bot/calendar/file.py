@@ -17,8 +17,10 @@ from bot.calendar import words
 from bot.calendar.coach_calendar import drawn_for_coach
 from bot.calendar.week_calendar import Drawn, drawn
 from bot.core.callbacks import answer
+from bot.core.cards import OnCalendar
 from bot.core.context import Document
 from bot.core.outbox import send_document
+from bot.core.topics import Topic
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by
@@ -26,7 +28,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 
@@ -50,10 +52,9 @@ def command(turn: Act) -> None:
     _send_all(turn, turn.person)
 
 
-def tapped(turn: Act) -> None:
-    """Button "cal:get:ATHLETE", for the athlete and for their coach."""
-    view, number = (*turn.arguments, "", "")[:2]
-    known = int(number) if number.isdigit() and view == "get" else 0
+def tapped(turn: Act, pressed: OnCalendar) -> None:
+    """For the athlete and for their coach."""
+    known = pressed.athlete
     if turn.person.id == known and profile_of(turn.session, known) is not None:
         answer(turn)
         _send(turn, turn.person, _profile(turn, known))
@@ -258,7 +259,7 @@ def _hand_over(
     # Of several files not yet sent only the newest matters, and it is made when it is sent.
     send_document(
         turn.session, chat_id=reader.chat_id, now=turn.now, caption=caption, silent=silent,
-        topic=f"calendar:{row.id}", document={
+        topic=Topic(TopicKind.CALENDAR, id_of(row)), document={
             "make": MAKE, "calendar": row.id, "reader": row.reader_id, "athlete": row.athlete_id,
         },
     )  # fmt: skip
@@ -267,7 +268,8 @@ def _hand_over(
 def _hand_over_all(turn: Turn, coach: Person, caption: str, *, silent: bool = False) -> None:
     send_document(
         turn.session, chat_id=coach.chat_id, now=turn.now, caption=caption, silent=silent,
-        topic=f"calendar-of:{coach.id}", document={"make": MAKE, "reader": coach.id},
+        topic=Topic(TopicKind.CALENDAR_OF_ALL, id_of(coach)),
+        document={"make": MAKE, "reader": coach.id},
     )  # fmt: skip
 
 

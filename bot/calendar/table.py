@@ -5,16 +5,15 @@ from __future__ import annotations
 from bot.calendar import file, stale, words
 from bot.calendar import file as calendar_file
 from bot.calendar.stale import ANEW
-from bot.core.routes import ATHLETE, COACH, Command, Duty, Tap
+from bot.core import cards
+from bot.core.routes import ATHLETE, COACH, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="calendar",
     commands=(Command("calendar", ATHLETE | COACH, file.command, words.menu, rank=260),),
-    taps=(Tap("cal", ATHLETE | COACH, file.tapped),),
-    on_card={
-        "calendar": calendar_file.on_card,
-    },
+    taps=(tap(cards.CALENDAR_FILE, ATHLETE | COACH, file.tapped, words.not_here),),
+    on_card=(view(cards.CALENDAR, calendar_file.on_card),),
     duties=(Duty(ANEW, file.send_anew),),
     after=(stale.look_at_kept,),
 )

@@ -31,7 +31,7 @@ from engine.evidence.staging import (
 )
 from engine.planning.travel import Journey, plan_journey
 from engine.stage_day.stage_day import MEALS, Kind
-from engine.values.plan import DayTarget
+from engine.values.plan import DayTarget, PeakPlan
 
 LENGTH_MIN = {
     Kind.PUMP: int(PUMP_LENGTH_MIN.value),
@@ -76,18 +76,21 @@ class _Week:
             self._resting = resting_line(coach, warned=True)
 
     def entries(self) -> Iterator[tuple[str, Drawn]]:
-        for planned in current_plan(self._session, self._event) or ():
+        plan = current_plan(self._session, self._event) or PeakPlan(())
+        for planned in plan:
             day = self._event.day - timedelta(days=planned.days_out)
             set_row = day_set(self._session, self._profile.person_id, day)
             target = replace(planned, carb_g=set_row.carb_g) if set_row is not None else planned
-            yield from self._day(day, target, planned.carb_g)
+            yield from self._day(day, target, planned.carb_g, plan)
             yield from self._meals(day, target)
         yield from self._stage_day()
 
-    def _day(self, day: date, target: DayTarget, planned_g: float) -> Iterator[tuple[str, Drawn]]:
+    def _day(
+        self, day: date, target: DayTarget, planned_g: float, plan: PeakPlan
+    ) -> Iterator[tuple[str, Drawn]]:
         zone = self._zone_on(day)
         unit = self._profile.volume_unit
-        details = words.day_details(target, planned_g, unit, resting=self._resting or None)
+        details = words.day_details(target, plan, planned_g, unit, resting=self._resting or None)
         yield (
             f"day-{target.days_out}",
             Drawn(day.isoformat(), None, zone, words.day_summary(target), details),

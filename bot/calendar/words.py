@@ -6,12 +6,12 @@ from collections.abc import Sequence
 
 from bot.decision.words_target import out, target_lines
 from bot.stage import words_entries as stage_entries
-from bot.words import figures
+from bot.words import figures, phases
 from bot.words.languages import tr, trn
 from bot.words.names import KIND_WORDS
 from bot.words.training import training_words
 from engine.stage_day.stage_day import Entry
-from engine.values.plan import DayTarget
+from engine.values.plan import DayTarget, PeakPlan
 
 
 def menu() -> str:
@@ -34,12 +34,14 @@ def day_summary(target: DayTarget) -> str:
 
 
 def day_details(
-    target: DayTarget, planned_carb_g: float, volume_unit: str, *, resting: str | None = None
-) -> str:
-    """`resting`: why there is no training, where a warning is open."""
+    target: DayTarget, plan: PeakPlan, planned_carb_g: float, volume_unit: str,
+    *, resting: str | None = None,
+) -> str:  # fmt: skip
+    """`plan` says what the day is for; `resting`: why there is no training, where a warning is open."""
     targets = target_lines(target, planned_carb_g, volume_unit, resting=resting)
     asked = tr("As of when this file was made. A check-in can change it: /today has the latest.")
-    return f"{targets}\n{asked}"
+    phase = figures.capital(phases.of_day(plan, target.days_out))
+    return "\n".join(part for part in (phase, targets, asked) if part)
 
 
 def session_summary(training: str) -> str:

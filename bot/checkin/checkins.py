@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from dataclasses import replace
 from datetime import date, timedelta
 
@@ -27,6 +28,7 @@ from bot.checkin.flow import (
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import words_target as athlete_words
+from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, Unread, given_by
@@ -42,12 +44,13 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion,
 from bot.store.tables.week import CheckInRow
 from bot.week import prompts
 from bot.week.load import Week, checkin_row, current_event, current_week, target_in_force
-from bot.words import common
+from bot.words import common, phases
 from engine.decision.decide import Outcome
 from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
+from engine.written.late import Late
 from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report, read_report
 
 _FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
@@ -83,7 +86,12 @@ def question_context(session: Session, profile: AthleteProfile, today: date) -> 
         "_wants_sharpness": sharpness,
         "_trained": trained,
         "_habit": _habit(session, profile, today),
-        "_greeting": words.morning(person.first_name, days_out, event.kind if event else ""),
+        "_greeting": words.morning(
+            person.first_name,
+            days_out,
+            event.kind if event else "",
+            phases.of_day(week.plan, days_out) if week is not None and days_out is not None else "",
+        ),
     }
 
 
@@ -250,7 +258,9 @@ _ALWAYS_KEPT = frozenset({*IN_ORDER, "carb_eaten_g", "training_done"})
 def offer_change(turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow) -> None:
     asked = question_context(turn.session, profile, row.date)
     keys = [key for key in CHANGEABLE if _can_change(key, row, asked)]
-    labelled = [Button(words.changeable(key), f"k:one:{row.id}:{key}") for key in keys]
+    labelled = [
+        Button(words.changeable(key), ON_ANSWERS(ChangeDo.ONE, id_of(row), key)) for key in keys
+    ]
     say_to(
         turn,
         person,
@@ -267,10 +277,9 @@ def _can_change(key: str, row: CheckInRow, asked: Answers) -> bool:
     return True
 
 
-def tapped(turn: Act) -> None:
-    """Buttons under a target: "change:ID", "off:ID", "one:ID:KEY"."""
-    action, checkin_id, key = (*turn.arguments, "", "", "")[:3]
-    row = turn.session.get(CheckInRow, int(checkin_id)) if checkin_id.isdigit() else None
+def tapped(turn: Act, pressed: OnAnswers) -> None:
+    """The buttons under a target."""
+    row = turn.session.get(CheckInRow, pressed.checkin)
     profile = profile_of(turn.session, turn.person.id)
     assert turn.incoming.tap_id is not None
     if row is None or profile is None or row.athlete_id != turn.person.id:
@@ -287,10 +296,12 @@ def tapped(turn: Act) -> None:
     if row.date != local_date(profile, turn.context):
         text = words.too_late_to_change(athlete_words.day_name(row.date))
         say_to(turn, turn.person, text)
-    elif action == "change":
+    elif pressed.do is ChangeDo.CHANGE:
         offer_change(turn, turn.person, profile, row)
-    elif action == "off" or key in CHANGEABLE:
-        _ask_one(turn, turn.person, profile, row, "off" if action == "off" else key)
+    elif pressed.do is ChangeDo.OFF:
+        _ask_one(turn, turn.person, profile, row, "off")
+    elif pressed.key in CHANGEABLE:
+        _ask_one(turn, turn.person, profile, row, pressed.key)
 
 
 def _ask_one(
@@ -401,6 +412,15 @@ def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
     return week is not None and week.plan.day(week.days_out(today)) is not None
 
 
+#: Who puts a figure right, whatever else stands around it.
+_CORRECTS = Late(
+    r"\b(?:sorry|correct\w*|typo|mistake|mistyped|wrong|meant|i mean|instead of|change|"
+    r"make (?:it|that)|not \d|korrektur|korrigier\w*|tippfehler|vertippt|falsch|meinte|ich mein|"
+    r"statt|ändern?|änder|nicht \d)\b",
+    re.IGNORECASE,
+)
+
+
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
     """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
     old = answers_of(turn.session, profile, row)
@@ -415,7 +435,9 @@ def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: C
         for key, value in report.answers.items()
         if value is not None and value != getattr(row, key)
     }
-    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING) or report.note:
+    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING):
+        return False
+    if report.note and not (len(changed) == 1 and _CORRECTS.search(turn.incoming.text)):
         return False
     if not changed and not report.doubts:
         return False

@@ -17,20 +17,21 @@ from engine.written.units import Refusal, RefusalCode, WeightUnit, show_weight
 Answers = dict[str, Any]
 
 
-def morning(name: str, days_out: int | None, kind: str) -> str:
-    """The line above the first question of the morning."""
+def morning(name: str, days_out: int | None, kind: str, phase: str = "") -> str:
+    """The line above the first question of the morning. `phase`: what the plan has the day for."""
     if days_out is None:
         return tr("Good morning, {name}.", name=name)
     if days_out == 0:
         return tr(
             "Good morning, {name}. This is the day of your {kind}.", name=name, kind=kind_word(kind)
         )
-    return trn(
+    greeting = trn(
         "Good morning, {name}. {number} day out.",
         "Good morning, {name}. {number} days out.",
         days_out,
         name=name,
     )
+    return f"{greeting} {figures.capital(phase)}." if phase else greeting
 
 
 def ask_weight(answers: Answers) -> str:

@@ -6,6 +6,7 @@ from datetime import time
 
 from sqlmodel import Session
 
+from bot.coach.buttons import DESK, DeskSetting, OnDesk
 from bot.coach.digest import digest, words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
 from bot.core.callbacks import answer, rewrite
@@ -30,22 +31,23 @@ def show_settings(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=buttons)
 
 
-def desk_tapped(turn: Act) -> None:
-    """Buttons "desk:SETTING" under the settings."""
-    what = turn.arguments[0] if turn.arguments else ""
-    flow = {"digest": DIGEST, "zone": ZONE, "quiet": QUIET}.get(what)
+ASKED = {
+    DeskSetting.DIGEST: DIGEST, DeskSetting.ZONE: ZONE, DeskSetting.QUIET: QUIET,
+}  # fmt: skip
+
+
+def desk_tapped(turn: Act, pressed: OnDesk) -> None:
+    """The buttons under the settings."""
+    flow = ASKED.get(pressed.setting)
     if flow is not None:
         answer(turn)
         _ask(turn, turn.person, flow)
         return
     desk = desk_of(turn.session, turn.person)
-    if what == "off":
+    if pressed.setting is DeskSetting.OFF:
         desk.digest_at = None
-    elif what == "quiet-off":
-        desk.quiet_from = desk.quiet_to = None
     else:
-        answer(turn, words.not_a_setting())
-        return
+        desk.quiet_from = desk.quiet_to = None
     turn.session.add(desk)
     answer(turn)
     digest.schedule(turn, turn.person)
@@ -86,12 +88,12 @@ def _view(session: Session, coach: Person, desk: CoachDesk) -> tuple[str, Button
     text = words.settings(desk.digest_at, zone_of_coach(session, coach), quiet)
     return text, [
         [
-            Button(words.time_button(is_on=is_on), "desk:digest"),
-            *([Button(words.off_button(), "desk:off")] if is_on else []),
+            Button(words.time_button(is_on=is_on), DESK(DeskSetting.DIGEST)),
+            *([Button(words.off_button(), DESK(DeskSetting.OFF))] if is_on else []),
         ],
         [
-            Button(words.quiet_button(), "desk:quiet"),
-            *([Button(words.quiet_off_button(), "desk:quiet-off")] if quiet else []),
+            Button(words.quiet_button(), DESK(DeskSetting.QUIET)),
+            *([Button(words.quiet_off_button(), DESK(DeskSetting.QUIET_OFF))] if quiet else []),
         ],
-        [Button(words.zone_button(), "desk:zone")],
+        [Button(words.zone_button(), DESK(DeskSetting.ZONE))],
     ]

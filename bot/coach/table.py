@@ -2,17 +2,19 @@
 
 from __future__ import annotations
 
-from bot.coach import desk_settings, words
+from bot.coach import buttons, desk_settings, words
 from bot.coach.card import actions as card_actions
-from bot.coach.card import card, forecast_use
+from bot.coach.card import card, forecast_use, pages
 from bot.coach.digest import digest
 from bot.coach.digest import words as digest_words
 from bot.coach.digest.flow import DIGEST, QUIET, ZONE
 from bot.coach.history import view as history_view
 from bot.coach.history.flow import HISTORY_DAY
-from bot.coach.roster import roster, several
+from bot.coach.roster import roster, several, words_morning
 from bot.coach.roster.flow_several import SEVERAL
-from bot.core.routes import COACHING, Command, Duty, Tap
+from bot.core import cards
+from bot.core.routes import COACHING, Command, Duty, tap, view
+from bot.decision.words_signoff import not_your_decision
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.people import desk
@@ -26,25 +28,28 @@ FEATURE = Feature(
         ),
     ),
     taps=(
-        Tap("desk", COACHING, desk_settings.desk_tapped),
-        Tap("m", COACHING, roster.answered_here),
+        tap(buttons.DESK, COACHING, desk_settings.desk_tapped, digest_words.not_a_setting),
+        tap(buttons.GLANCE, COACHING, roster.answered_here, not_your_decision),
+        tap(buttons.TOGETHER, COACHING, several.show, words_morning.nothing_alike),
+        tap(cards.ROSTER, COACHING, roster.turn_page),
     ),
-    on_card={
-        "forecast": forecast_use.show,
-        "forecast-use": forecast_use.choose,
-        "card": card.show_card,
-        "sign": card_actions.sign_from_card,
-        "ack": card_actions.acknowledge_from_card,
-        "why": card_actions.show_why,
-        "answers": card_actions.show_answers,
-        "hand": card_actions.set_by_hand,
-        "history": history_view.show_history,
-        "history-day": history_view.ask_day,
-        "tomorrow": card_actions.turn_tomorrow,
-        "doctor": card_actions.ask_doctor,
-        "doctor-yes": card_actions.doctor_said_yes,
-        "doctor-no": card_actions.doctor_not_yet,
-    },
+    on_card=(
+        view(buttons.FORECAST, forecast_use.show),
+        view(buttons.FORECAST_USE, forecast_use.choose),
+        view(cards.CARD, card.show_card),
+        view(buttons.PAGE, pages.show),
+        view(buttons.SIGN, card_actions.sign_from_card),
+        view(buttons.ACKNOWLEDGE, card_actions.acknowledge_from_card),
+        view(buttons.WHY, card_actions.show_why),
+        view(buttons.ANSWERS, card_actions.show_answers),
+        view(buttons.BY_HAND, card_actions.set_by_hand),
+        view(buttons.HISTORY, history_view.show_history),
+        view(buttons.ANOTHER_DAY, history_view.ask_day),
+        view(buttons.TOMORROW, card_actions.turn_tomorrow),
+        view(buttons.DOCTOR, card_actions.ask_doctor),
+        view(buttons.DOCTOR_YES, card_actions.doctor_said_yes),
+        view(buttons.DOCTOR_NO, card_actions.doctor_not_yet),
+    ),
     flows=(
         Registered(HISTORY_DAY, history_view.day_given),
         Registered(SEVERAL, several.given),

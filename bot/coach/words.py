@@ -27,13 +27,15 @@ def no_event() -> str:
     return tr("No event yet")
 
 
-def card_today(day: date, carb_g: float, water: str) -> str:
-    return tr(
+def card_today(day: date, carb_g: float, water: str, phase: str) -> str:
+    """`phase`: what the plan has the day for; "" where that needs no word."""
+    line = tr(
         "Today, {day}: {carb} carbs, water {water}",
         day=figures.day(day),
         carb=figures.grams(carb_g),
         water=water,
     )
+    return f"{line} ({phase})" if phase else line
 
 
 def card_morning(numbers: str) -> str:

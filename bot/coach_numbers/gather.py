@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import TYPE_CHECKING, Any
@@ -12,7 +12,7 @@ from sqlmodel import Session, col, select
 
 from bot.coach_numbers import reckoning as r
 from bot.core import instants
-from bot.decision.words_outlook import odds_in_force
+from bot.decision.words_outlook import nearest
 from bot.past_weeks.importing import imported_events
 from bot.people.people import athletes_of
 from bot.store.batches import batches
@@ -21,6 +21,8 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus, EventRow
 from bot.week.prompts import asked_that_day
 from bot.week.weeks_of import WeekRows, weeks_of
+from engine.decision.foresight import Odds
+from engine.decision.record import built
 from engine.values.observed import CoachLook
 from engine.values.shares import Share
 
@@ -218,12 +220,11 @@ def _decisions(session: Session, ids: Sequence[int]) -> Iterator[Any]:
         yield from session.connection().execute(query)
 
 
-def _odds(row: Any) -> Mapping[str, Any] | None:
+def _odds(row: Any) -> Odds | None:
     """The chances that this decision told."""
-    if row.planned is None or row.best is None:
+    if row.planned is None or row.best is None or row.carb_g is None:
         return None
-    foresight = {"planned": row.planned, "best": row.best}
-    return odds_in_force({"foresight": foresight, "carb_g": row.carb_g})
+    return nearest((built(Odds, row.planned), built(Odds, row.best)), row.carb_g)
 
 
 def _proposals(decisions: Sequence[Any]) -> Iterator[dict[str, Any]]:
@@ -249,5 +250,5 @@ def _forecasts(decisions: Sequence[Any], weeks: Sequence[WeekRows]) -> Iterator[
         if odds is not None and week.look is not None:
             yield {
                 "athlete_id": week.athlete_id, "event_id": week.event_id, "look": week.look,
-                **{key: odds[key] for key in ("flat", "full", "spilled")},
+                **{key: getattr(odds, key) for key in ("flat", "full", "spilled")},
             }  # fmt: skip

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from bot.coach_numbers import view, words
-from bot.core.routes import COACH, Command, Tap
+from bot.coach_numbers.buttons import NUMBERS
+from bot.core.routes import COACH, Command, tap
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="coach_numbers",
     commands=(Command("numbers", COACH, view.show, words.menu, rank=175),),
-    taps=(Tap("nb", COACH, view.tapped),),
+    taps=(tap(NUMBERS, COACH, view.tapped),),
 )

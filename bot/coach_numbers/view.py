@@ -7,6 +7,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.coach_numbers import words
+from bot.coach_numbers.buttons import NUMBERS, Numbers
 from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document, send_pictures
@@ -28,7 +29,7 @@ def show(turn: Act) -> None:
     if not found.weeks:
         say_to(turn, turn.person, words.nothing_yet())
         return
-    buttons = [[Button(words.sheet_button(form), f"nb:{form}") for form in FORMATS]]
+    buttons = [[Button(words.sheet_button(form), NUMBERS(form)) for form in FORMATS]]
     say_to(turn, turn.person, words.message(found), buttons=buttons)
     send_pictures(
         turn.session, chat_id=turn.person.chat_id, now=turn.now, caption=words.caption(),
@@ -36,10 +37,9 @@ def show(turn: Act) -> None:
     )  # fmt: skip
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "nb:FORMAT"."""
+def tapped(turn: Act, pressed: Numbers) -> None:
     answer(turn)
-    form = turn.arguments[0] if turn.arguments else ""
+    form = pressed.format
     if form not in FORMATS:
         say_to(turn, turn.person, common.already_answered())
         return

@@ -5,12 +5,15 @@ from __future__ import annotations
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 from datetime import timedelta
+from functools import partial
 from typing import Any
 
 from pydantic import TypeAdapter
 
 from bot.comparison import words
+from bot.comparison.buttons import OWN_WEEKS, WEEKS, Weeks
 from bot.comparison.values import LETTERS, MOST, Compared, ComparedWeek
+from bot.core.buttons import CallbackData
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Document
 from bot.core.outbox import Button, Buttons, send_pictures
@@ -33,11 +36,11 @@ _values = TypeAdapter(Compared)
 
 @dataclass(frozen=True, slots=True)
 class Asked:
-    """Who compares whose weeks, and how their buttons begin."""
+    """Who compares whose weeks, and what their buttons carry."""
 
     viewer: Person
     profile: AthleteProfile
-    prefix: str
+    data: Callable[[str, str], CallbackData]
     weeks: tuple[WeekRows, ...]  # those with check-ins, oldest first
 
     @property
@@ -45,20 +48,25 @@ class Asked:
         return self.viewer.id == self.profile.person_id
 
     def button(self, label: str, view: str, weeks: Sequence[WeekRows]) -> Button:
-        return Button(label, f"{self.prefix}:{view}:{'.'.join(str(w.event_id) for w in weeks)}")
+        return Button(label, self.data(view, ".".join(str(w.event_id) for w in weeks)))
 
 
-def of_athlete(turn: OnAthlete) -> None:
-    """The card's button, and those under what it shows: "c:weeks:ATHLETE:VIEW:WEEKS"."""
-    prefix = f"c:weeks:{turn.profile.person_id}"
-    _step(turn, _asked(turn, turn.person, turn.profile, prefix), turn.arguments)
+def of_athlete(turn: OnAthlete, pressed: Weeks) -> None:
+    """The card's button, and those under what it shows."""
+    data = partial(WEEKS, turn.profile.person_id)
+    _step(turn, _asked(turn, turn.person, turn.profile, data), pressed)
 
 
 def own(turn: Act) -> None:
-    """The athlete's command, and its buttons "wks:VIEW:WEEKS"."""
+    """The athlete's command."""
+    own_tapped(turn, Weeks())
+
+
+def own_tapped(turn: Act, pressed: Weeks) -> None:
+    """The buttons under what it shows."""
     profile = profile_of(turn.session, turn.person.id)
     assert profile is not None
-    _step(turn, _asked(turn, turn.person, profile, "wks"), turn.arguments)
+    _step(turn, _asked(turn, turn.person, profile, OWN_WEEKS), pressed)
 
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
@@ -75,24 +83,26 @@ def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     return Document("weeks.png", compared_png(_values.validate_python(named["compared"])))
 
 
-def _asked(turn: Turn, viewer: Person, profile: AthleteProfile, prefix: str) -> Asked:
+def _asked(
+    turn: Turn, viewer: Person, profile: AthleteProfile, data: Callable[[str, str], CallbackData]
+) -> Asked:
     weeks = weeks_of_one(turn.session, profile.person_id)
     told = tuple(week for week in weeks if week.mornings)[-OFFERED:]
-    return Asked(viewer, profile, prefix, told)
+    return Asked(viewer, profile, data, told)
 
 
-def _step(turn: ChatTurn, asked: Asked, arguments: Sequence[str]) -> None:
+def _step(turn: ChatTurn, asked: Asked, pressed: Weeks) -> None:
     if len(asked.weeks) < 2:
         answer(turn)
         name = get_person(turn.session, asked.profile.person_id).first_name
         say_to(turn, asked.viewer, words.two_needed(name, own=asked.own))
         return
-    if not arguments:
+    view, named = pressed.view, (pressed.events or "").split(".")
+    if view is None:
         answer(turn)
         _begin(turn, asked)
         return
-    view, named = arguments[0], (arguments[1:2] or [""])[0]
-    chosen = tuple(week for week in asked.weeks if str(week.event_id) in named.split("."))
+    chosen = tuple(week for week in asked.weeks if str(week.event_id) in named)
     if view == "pick":
         _pick(turn, asked, chosen)
         return

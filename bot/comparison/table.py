@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from bot.comparison import comparing, words
-from bot.core.routes import ATHLETE, Command, Tap
+from bot.comparison import buttons, comparing, words
+from bot.core.routes import ATHLETE, Command, tap, view
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="comparison",
     commands=(Command("weeks", ATHLETE, comparing.own, words.menu, rank=72),),
-    taps=(Tap("wks", ATHLETE, comparing.own),),
-    on_card={"weeks": comparing.of_athlete},
+    taps=(tap(buttons.OWN_WEEKS, ATHLETE, comparing.own_tapped),),
+    on_card=(view(buttons.WEEKS, comparing.of_athlete),),
 )

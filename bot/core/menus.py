@@ -8,9 +8,10 @@ from sqlmodel import col, select
 
 from bot.core.outbox import set_menu
 from bot.core.routes import Command
+from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.store.tables.people import Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 
 
 def keep_menu(
@@ -20,7 +21,7 @@ def keep_menu(
     wanted = [(c.name, c.menu()) for c in commands if c.menu is not None and c.roles & roles]
     query = (
         select(OutboxRow)
-        .where(OutboxRow.topic == f"menu:{person.chat_id}")
+        .where(*on(Topic(TopicKind.MENU, person.chat_id)))
         .order_by(col(OutboxRow.id).desc())
     )
     last = turn.session.exec(query).first()

@@ -7,20 +7,21 @@ from __future__ import annotations
 
 import re
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import asdict, dataclass
 from datetime import datetime
 from typing import Any
 
 from sqlalchemy import bindparam
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.core.buttons import CALLBACK_DATA_LIMIT_BYTES, NO_DATA, CallbackData
+from bot.core.topics import Topic
+from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.words.languages import language
 from bot.words.tables import END, START
 
 TEXT_LIMIT = 4096
 CAPTION_LIMIT = 1024
-CALLBACK_DATA_LIMIT_BYTES = 64
 MOST_IN_AN_ALBUM = 10
 WRITTEN = "written"  # where a session remembers which rows were written in it
 #: States of a row whose message has reached its chat, or may have.
@@ -28,17 +29,21 @@ ARRIVED = ("sending", "sent")
 
 
 _WAITING = select(OutboxRow).where(
-    OutboxRow.topic == bindparam("topic"), OutboxRow.status == "waiting"
+    OutboxRow.topic == bindparam("kind"),
+    OutboxRow.topic_about == bindparam("about"),
+    col(OutboxRow.topic_beside).is_not_distinct_from(bindparam("beside")),
+    col(OutboxRow.topic_day).is_not_distinct_from(bindparam("day")),
+    OutboxRow.status == "waiting",
 )
 _SAID = select(OutboxRow).where(OutboxRow.dedupe == bindparam("dedupe"))
 
 
 @dataclass(frozen=True, slots=True)
 class Button:
-    """A button under a message: what it says, and what comes back when it is tapped."""
+    """A button under a message: what it says, and what comes back when it is tapped (a `Route`)."""
 
     label: str
-    data: str = ""
+    data: CallbackData = NO_DATA
     url: str = ""
 
     def __post_init__(self) -> None:
@@ -68,8 +73,9 @@ def say(
     now: datetime,
     buttons: Buttons = (),
     silent: bool = False,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
+    decision_id: int | None = None,
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     """A new message. With `topic`, it takes the place of those on that topic not yet sent.
@@ -83,7 +89,7 @@ def say(
         payload["disable_notification"] = True
     return _put(
         session, chat_id, "sendMessage", payload, now=now, topic=topic, dedupe=dedupe,
-        urgency=urgency,
+        decision_id=decision_id, urgency=urgency,
     )  # fmt: skip
 
 
@@ -96,7 +102,7 @@ def edit(
     message_id: int | None = None,
     outbox_id: int | None = None,
     buttons: Buttons = (),
-    topic: str | None = None,
+    topic: Topic | None = None,
 ) -> OutboxRow:
     """Rewrite a message that was sent: by its Telegram id, or by the outbox row that sent it.
 
@@ -124,7 +130,7 @@ def send_document(
     now: datetime,
     caption: str = "",
     silent: bool = False,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
 ) -> OutboxRow:
     """A file, named by what it is made of (`bot.documents`) and made when it is sent.
@@ -187,12 +193,14 @@ def set_menu(
         "commands": [{"command": name, "description": text} for name, text in commands],
         "scope": {"type": "chat", "chat_id": chat_id},
     }
-    return _put(session, chat_id, "setMyCommands", payload, now=now, topic=f"menu:{chat_id}")
+    return _put(
+        session, chat_id, "setMyCommands", payload, now=now, topic=Topic(TopicKind.MENU, chat_id)
+    )
 
 
-def drop_waiting(session: Session, topic: str) -> None:
+def drop_waiting(session: Session, topic: Topic) -> None:
     """Drop what waits on this topic: what it said no longer holds."""
-    for row in session.exec(_WAITING, params={"topic": topic}).all():
+    for row in session.exec(_WAITING, params=asdict(topic)).all():
         row.status = "dropped"
         session.add(row)
 
@@ -204,8 +212,9 @@ def _put(
     payload: dict[str, Any],
     *,
     now: datetime,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
+    decision_id: int | None = None,
     attached: dict[str, Any] | None = None,
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
@@ -219,13 +228,15 @@ def _put(
         chat_id=chat_id,
         method=method,
         payload=payload,
-        topic=topic,
         dedupe=dedupe,
+        decision_id=decision_id,
         attached=attached,
         urgency=urgency,
         not_before=now,
         created_at=now,
     )
+    if topic is not None:
+        topic.mark(row)
     session.add(row)
     session.flush()
     session.info.setdefault(WRITTEN, []).append(row.id)

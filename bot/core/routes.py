@@ -4,7 +4,9 @@ from __future__ import annotations
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Any, ParamSpec, TypeVar, overload
 
+from bot.core.buttons import CardRoute, Nothing, Route
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.store.tables.traffic import AgendaRow
 
@@ -14,8 +16,9 @@ COACHING = frozenset({"coach", "second"})  # second coaches with full rights as 
 TOLD_OF_ALERTS = frozenset({"coach", "second", "second-alerts", "contact"})
 ANYONE_KNOWN = frozenset({"athlete", *TOLD_OF_ALERTS})
 
-
-OnCard = Callable[[OnAthlete], None]
+P = ParamSpec("P")
+F = TypeVar("F")
+Sentence = Callable[[], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -35,14 +38,96 @@ class Command:
 
 @dataclass(frozen=True, slots=True)
 class Tap:
-    """Buttons whose data begins with "prefix:"; `run` gets the rest, split at the colons.
+    """A declared button, who may press it, and what runs with its fields (`tap` makes one).
 
-    `run` has to answer the tap (`bot.core.outbox.answer_tap`), and to check whose athlete it speaks of.
+    `run` has to answer the tap (`bot.core.outbox.answer_tap`), and to check whose athlete it speaks
+    of. Where the data cannot be read, it is answered with `unreadable` instead.
     """
 
     prefix: str
     roles: frozenset[str]
-    run: Callable[[Act], None]
+    read: Callable[[str], Any]
+    run: Callable[[Act, Any], None]
+    unreadable: Sentence | None = None
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """A declared view of an athlete's card and what runs with its fields (`view` makes one).
+
+    Where the fields cannot be read, it is answered with `unreadable`. The athlete is the coach's own,
+    or one that they stand in for with full rights.
+    """
+
+    name: str
+    read: Callable[[list[str]], Any]
+    run: Callable[[OnAthlete, Any], None]
+    unreadable: Sentence | None = None
+    first_coach_only: bool = False  # no stand-in may do it
+
+
+@overload
+def tap(
+    route: Route[[], Nothing],
+    roles: frozenset[str],
+    run: Callable[[Act], None],
+    unreadable: Sentence | None = None,
+) -> Tap: ...
+
+
+@overload
+def tap(
+    route: Route[P, F],
+    roles: frozenset[str],
+    run: Callable[[Act, F], None],
+    unreadable: Sentence | None = None,
+) -> Tap: ...
+
+
+def tap(
+    route: Route[..., Any],
+    roles: frozenset[str],
+    run: Callable[..., None],
+    unreadable: Sentence | None = None,
+) -> Tap:
+    """Bind a button to those who may press it and to what it does."""
+    return Tap(route.prefix, roles, route.read, _with_fields(run, route.bare), unreadable)
+
+
+@overload
+def view(
+    route: CardRoute[[], Nothing],
+    run: Callable[[OnAthlete], None],
+    unreadable: Sentence | None = None,
+    *,
+    first_coach_only: bool = False,
+) -> View: ...
+
+
+@overload
+def view(
+    route: CardRoute[P, F],
+    run: Callable[[OnAthlete, F], None],
+    unreadable: Sentence | None = None,
+    *,
+    first_coach_only: bool = False,
+) -> View: ...
+
+
+def view(
+    route: CardRoute[..., Any],
+    run: Callable[..., None],
+    unreadable: Sentence | None = None,
+    *,
+    first_coach_only: bool = False,
+) -> View:
+    """Bind a view of a card to what it does."""
+    run = _with_fields(run, route.bare)
+    return View(route.view, route.of, run, unreadable, first_coach_only)
+
+
+def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], None]:
+    return (lambda turn, _: run(turn)) if bare else run
 
 
 @dataclass(frozen=True, slots=True)

@@ -2,9 +2,8 @@
 
 from __future__ import annotations
 
-from dataclasses import dataclass, field, replace
+from dataclasses import dataclass
 from datetime import datetime
-from typing import Self
 
 from sqlmodel import Session
 
@@ -31,34 +30,23 @@ class ChatTurn(Turn):
 
     incoming: Incoming
 
-    def by(self, person: Person, arguments: list[str] | None = None, *, words: str = "") -> Act:
-        """The same, once it is known who it was and what the command or button says."""
-        return Act(
-            self.session, self.context, self.incoming,
-            person=person, arguments=arguments or [], words=words,
-        )  # fmt: skip
+    def by(self, person: Person, *, words: str = "") -> Act:
+        """The same, once it is known who it was and what was typed after a command."""
+        return Act(self.session, self.context, self.incoming, person=person, words=words)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Act(ChatTurn):
-    """What a known person does with a command or a button.
-
-    `words` were typed after a command; `arguments` are a button's data behind its prefix.
-    """
+    """What a known person does with a command or a button; `words` were typed after a command."""
 
     person: Person
-    arguments: list[str] = field(default_factory=list)
     words: str = ""
 
-    def saying(self, arguments: list[str] | None = None, *, words: str = "") -> Self:
-        """The same with other arguments."""
-        return replace(self, arguments=arguments or [], words=words)
-
-    def on(self, profile: AthleteProfile, arguments: list[str] | None = None) -> OnAthlete:
+    def on(self, profile: AthleteProfile) -> OnAthlete:
         """The same on an athlete, who has been found to be this person's to coach."""
         return OnAthlete(
             self.session, self.context, self.incoming,
-            person=self.person, arguments=arguments or [], words=self.words, profile=profile,
+            person=self.person, words=self.words, profile=profile,
         )  # fmt: skip
 
 

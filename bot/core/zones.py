@@ -3,12 +3,18 @@
 from __future__ import annotations
 
 import gzip
+import re
 import unicodedata
+from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime, time, timedelta
 from functools import cache
 from importlib.resources import files
 from zoneinfo import ZoneInfo, available_timezones
+
+from babel import Locale
+
+from engine.written.late import Late
 
 MOST_SUGGESTIONS = 6
 # Zones offered for a clock reading: one well-known city an offset and habit of changing clocks.
@@ -37,13 +43,84 @@ class Place:
 def find_places(text: str) -> list[Place]:
     """Places called this, the likeliest of each zone first; empty where nothing is known by the name.
 
-    Takes a zone's own name ("Europe/London") as well as a city's ("Leeds", "San Francisco, US").
+    Takes a zone's own name ("Europe/London") as well as a city's ("Leeds", "San Francisco, US"), and a
+    city's within the words that people put around it ("Sydney time", "a village near Cork, Ireland").
     """
     exact = _zones().get(text.strip().lower())
     if exact is not None:
         return [Place(exact.rsplit("/", 1)[-1].replace("_", " "), exact)]
-    name, _, country = text.partition(",")
-    country = country.strip().upper()
+    for name, country in _ways_to_name(text):
+        if places := _places_called(name, country):
+            return places
+    return []
+
+
+# What people put around the name of their town: "I live near", "10:00 ... time", "bin in ... daheim".
+_BESIDE = (
+    r"(?:(?:in der nähe von|in|near|close to|outside|from|around|next to|at|aus|bei|nahe|neben) )?"
+)
+_BEFORE = Late(
+    r"(?:(?:i(?:'m| am)|im(?= in )|i live|we live|living|based|currently|at the moment|right now|just|"
+    r"ich bin|bin|ich wohne|wohne|wir sind|ich lebe|lebe|derzeit|zurzeit|gerade|jetzt|hier in) )*"
+    rf"{_BESIDE}(?:(?:a|the|einem|dem|der|small|little|kleinen|kleines|village|town|dorf|ort) )*"
+    rf"{_BESIDE}",
+    re.IGNORECASE,
+)
+_CLOCK_BEFORE = Late(r"\d{1,2}(?:[:.]\d{2})? ?(?:uhr|h|am|pm)? (?=[^\W\d])", re.IGNORECASE)
+_BEHIND = Late(
+    r"(?:[ ,]*\(.*\)|[ ,]+(?:(?:local |standard |summer )?time(?: zone)?|ortszeit|zeit|zeitzone|"
+    r"daheim|zuhause|zu hause|right now|at the moment|now|atm|jetzt|gerade|derzeit|zurzeit|here|"
+    r"please|bitte))[.! ]*$",
+    re.IGNORECASE,
+)
+
+
+def _ways_to_name(text: str) -> Iterator[tuple[str, str]]:
+    """The name of a city and the code of its country, or "", as the text may mean them: first as it
+    stands, then without what people put around it.
+    """
+    plainly = " ".join(text.strip().strip(".!").split())
+    bare = plainly
+    while (shorter := _BEHIND.sub("", bare)) != bare:
+        bare = shorter
+    clock = _CLOCK_BEFORE.match(bare)
+    bare = bare[clock.end() :] if clock is not None else bare
+    before = _BEFORE.match(bare)
+    bare = bare[before.end() :] if before is not None else bare
+    for named in dict.fromkeys((plainly, bare)):
+        name, _, country = named.partition(",")
+        yield name, _country(country)
+        *words, last = name.split() or [""]
+        if words and (code := _country(last)) and code != _NOWHERE:
+            yield " ".join(words), code
+    if bare != plainly and bare.endswith("er"):  # "Berliner Zeit"
+        yield bare[:-2], ""
+        yield f"{bare[:-2]}en", ""
+
+
+_NOWHERE = "?"
+
+
+def _country(name: str) -> str:
+    """The code of a country given by code or by its English or German name; "" for no name at all."""
+    if not name.strip():
+        return ""
+    return _countries().get(plain(name), _NOWHERE)
+
+
+@cache
+def _countries() -> dict[str, str]:
+    """Codes of countries (ISO 3166) by code and by name, from the CLDR."""
+    named = {"uk": "GB", "england": "GB", "scotland": "GB", "wales": "GB", "usa": "US"}
+    for language in ("en", "de"):
+        for code, name in Locale(language).territories.items():
+            if len(code) == 2 and code.isalpha():
+                named.setdefault(plain(name), code)
+                named.setdefault(code.lower(), code)
+    return named
+
+
+def _places_called(name: str, country: str) -> list[Place]:
     places: dict[str, Place] = {}
     for city, code, zone in _so_called(plain(name)):
         if country in ("", code) and zone.lower() in _zones():

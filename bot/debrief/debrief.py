@@ -10,9 +10,11 @@ from sqlmodel import Session, col, func, select
 from bot.alerts import notes
 from bot.core import agenda, instants
 from bot.core.callbacks import answer
+from bot.core.cards import LOOK, PICTURE
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
+from bot.debrief.buttons import CLOSER, NOTE
 from bot.debrief.flow import COACH_NOTE, OWN_WORD
 from bot.debrief.flow_after_show import AFTER_SHOW as LIGHTER_MORNING
 from bot.debrief.past_week import BehindWeek, newest_behind, week_behind
@@ -23,12 +25,14 @@ from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import is_first_coach
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 from engine.evidence.after import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
@@ -161,15 +165,15 @@ def _tell_coach(turn: Turn, coach: Person, profile: AthleteProfile, found: Behin
     if event.look is None and is_first_coach(coach, profile):
         keys.append(
             [
-                Button(look_words.look_button(look), f"look:{event.id}:{look}")
+                Button(look_words.look_button(look), LOOK(id_of(event), look))
                 for look in look_words.LOOKS
             ]
         )
     keys.append(
         [
-            Button(words_deeper.button(), f"c:closer:{number}"),
-            Button(words.note_button(), f"c:debrief-note:{number}"),
-            Button(common.picture_button(), f"c:picture:{number}"),
+            Button(words_deeper.button(), CLOSER(number)),
+            Button(words.note_button(), NOTE(number)),
+            Button(common.picture_button(), PICTURE(number)),
         ]
     )
     text = _text(turn.session, coach, profile, found)
@@ -247,9 +251,10 @@ def _only_shown(session: Session, event: EventRow) -> list[tuple[int, float, flo
     )
     found = []
     for row in session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id))):
-        would_g = row.decision["trace"].get("would_g")
+        decision = decision_from_dict(row.decision)
+        would_g = decision.trace.would_g
         if would_g is not None and row.carb_g is not None:
-            found.append((row.decision["days_out"], row.carb_g, would_g))
+            found.append((decision.days_out, row.carb_g, would_g))
     return found
 
 

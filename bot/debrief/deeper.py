@@ -10,6 +10,7 @@ from bot.core.callbacks import answer
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
+from bot.debrief.buttons import ASK_PLACING
 from bot.debrief.flow import PLACING
 from bot.debrief.past_week import BehindWeek, newest_behind
 from bot.debrief.rows import debrief_row
@@ -21,7 +22,9 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
 from bot.words import common
+from engine.decision.decide import Decision
 from engine.decision.foresight import as_it_went
+from engine.decision.kept import decision_from_dict
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -44,7 +47,7 @@ def show(turn: OnAthlete) -> None:
         return
     buttons: Buttons = ()
     if found.event.kind == "show":
-        placing = Button(words_deeper.placing_button(), f"c:placing:{turn.profile.person_id}")
+        placing = Button(words_deeper.placing_button(), ASK_PLACING(turn.profile.person_id))
         buttons = [[placing]]
     text = _text(turn.session, turn.profile, found, words.head(
         name, found.event.kind, found.event.day, own=own
@@ -136,10 +139,10 @@ def _load(
         return None
 
 
-def _decisions(session: Session, event: EventRow) -> list[dict[str, object]]:
-    """The decisions of that week's mornings that stood, as stored, oldest first."""
+def _decisions(session: Session, event: EventRow) -> list[Decision]:
+    """The decisions of that week's mornings that stood, oldest first."""
     query = select(DecisionRow).where(
         DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
     )
     rows = session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id)))
-    return [dict(row.decision) for row in rows]
+    return [decision_from_dict(row.decision) for row in rows]

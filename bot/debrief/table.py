@@ -2,8 +2,8 @@
 
 from __future__ import annotations
 
-from bot.core.routes import Duty
-from bot.debrief import after_show, debrief, deeper
+from bot.core.routes import Duty, view
+from bot.debrief import after_show, buttons, debrief, deeper
 from bot.debrief.flow import COACH_NOTE, OWN_WORD, PLACING
 from bot.debrief.flow_after_show import AFTER_SHOW
 from bot.dialogue.asking import Registered
@@ -11,12 +11,12 @@ from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="debrief",
-    on_card={
-        "debrief": debrief.show,
-        "debrief-note": debrief.ask_note,
-        "closer": deeper.show,
-        "placing": deeper.ask_placing,
-    },
+    on_card=(
+        view(buttons.DEBRIEF, debrief.show),
+        view(buttons.NOTE, debrief.ask_note),
+        view(buttons.CLOSER, deeper.show),
+        view(buttons.ASK_PLACING, deeper.ask_placing),
+    ),
     flows=(
         Registered(AFTER_SHOW, after_show.answered),
         Registered(OWN_WORD, debrief.word_given),

@@ -119,7 +119,7 @@ def _came(said: Odds, look: str) -> str:
 
 def odds(said: Odds) -> str:
     """ "full 7, flat 1, spilled over 2 in 10"."""
-    tenths = in_ten({"full": said.full, "flat": said.flat, "spilled": said.spilled})
+    tenths = in_ten(said)
     return tr(
         "full {full}, flat {flat}, spilled over {spilled} in 10",
         full=tenths["full"],

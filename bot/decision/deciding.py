@@ -13,10 +13,12 @@ from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.alerts import words_cautions as cautions
 from bot.core.outbox import Button, Buttons, drop_waiting
+from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
+from bot.decision.buttons import ON_ANSWERS, ChangeDo
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.decision.words_outlook import outlook_line
 from bot.decision.words_reasons import reason
@@ -26,7 +28,7 @@ from bot.people.people import get_person, is_own_coach, local_date, record, spea
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import (
     Week,
@@ -38,6 +40,7 @@ from bot.week.load import (
     target_in_force,
 )
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
+from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId, Level
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -150,6 +153,7 @@ def decide_with(
             f"{lead}\n\n{why}".strip()
             if care.unsaid
             else words.target_message(
+                week.plan,
                 decided.sets_date,
                 week.days_out(decided.sets_date),
                 care.lines(target, planned.carb_g, profile.volume_unit),
@@ -164,18 +168,18 @@ def decide_with(
 def stands(decided: DecisionRow) -> float | None:
     """The carbohydrate that a decision leaves in force until somebody says otherwise."""
     waiting = decided.status == DecisionStatus.WAITING
-    return decided.decision["lapse_g"] if waiting else decided.carb_g
+    return decision_from_dict(decided.decision).lapse_g if waiting else decided.carb_g
 
 
-def answer_topic(athlete_id: int) -> str:
+def answer_topic(athlete_id: int) -> Topic:
     """What is answered to a complaint, until a target goes out with it."""
-    return f"answer:{athlete_id}"
+    return Topic(TopicKind.ANSWER, athlete_id)
 
 
 def _answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
     """What has just been answered to the same message, which is then not sent by itself."""
     waiting = select(OutboxRow).where(
-        OutboxRow.topic == answer_topic(profile.person_id),
+        *on(answer_topic(profile.person_id)),
         OutboxRow.status == "waiting",
         OutboxRow.created_at == turn.now,
     )
@@ -264,6 +268,7 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
         turn,
         person,
         lambda: words.target_message(
+            week.plan,
             day,
             week.days_out(day),
             care.lines(target, planned.carb_g, profile.volume_unit),
@@ -274,9 +279,9 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
     )
 
 
-def target_topic(athlete_id: int, day: date) -> str:
+def target_topic(athlete_id: int, day: date) -> Topic:
     """Of several targets for a day that have not been sent yet, only the latest is."""
-    return f"target:{athlete_id}:{day.isoformat()}"
+    return Topic(TopicKind.TARGET, athlete_id, day=day)
 
 
 def latest_decision(session: Session, athlete_id: int) -> DecisionRow | None:
@@ -361,11 +366,12 @@ def _bring_to_coach(
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    rule, own = decided.decision["rule"], is_own_coach(profile)
+    decision = decision_from_dict(decided.decision)
+    rule, own = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
         return safety.rests_until_talked(own=own)
     said = on_your_own.reason(rule) if own else ""
-    return said or reason(decided.decision, profile.weight_unit, profile.volume_unit, own=own)
+    return said or reason(decision, profile.weight_unit, profile.volume_unit, own=own)
 
 
 _NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -414,7 +420,7 @@ def _tell_athlete(
         say_to(turn, person, text)
         return
     why = safety.warning_seen_to() if seen_to else told_why(turn.session, profile, decided)
-    course = outlook_line(decided.decision, stands(decided))
+    course = outlook_line(decision, stands(decided))
     if course and not seen_to:
         why += f"\n{course}"
     if decision.needs_sign_off:
@@ -422,6 +428,7 @@ def _tell_athlete(
             why += "\n\n" + signoff.waiting_line(turn.session, profile, decided)
         target = replace(target, carb_g=decision.lapse_g or target.carb_g)
     text = words.target_message(
+        week.plan,
         decision.sets_date,
         decision.days_out,
         care.lines(target, planned.carb_g, profile.volume_unit),
@@ -497,12 +504,13 @@ def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> 
 def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:
     """Under a target: change an answer, say that something is off; first what has to be asked again."""
     again = [
-        [Button(words.ask_again_button(key), f"k:one:{checkin_id}:{key}")] for key in ask_again
+        [Button(words.ask_again_button(key), ON_ANSWERS(ChangeDo.ONE, checkin_id, key))]
+        for key in ask_again
     ]
     return [
         *again,
         [
-            Button(words.change_button(), f"k:change:{checkin_id}"),
-            Button(words.off_button(), f"k:off:{checkin_id}"),
+            Button(words.change_button(), ON_ANSWERS(ChangeDo.CHANGE, checkin_id)),
+            Button(words.off_button(), ON_ANSWERS(ChangeDo.OFF, checkin_id)),
         ],
     ]

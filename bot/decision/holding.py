@@ -12,6 +12,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
 from bot.decision import words_holding as words
 from bot.decision import words_signoff as figure_words
+from bot.decision.buttons import HOLD_END
 from bot.decision.flow_hold import HOLD, last_day
 from bot.decision.signoff_taps import question_context, say_frozen
 from bot.dialogue import asking
@@ -42,7 +43,7 @@ def ask_hold(turn: OnAthlete) -> None:
         turn,
         turn.person,
         words.running(name, hold.carb_g, hold.last, hold.because, own=own),
-        buttons=[[Button(words.end_button(), f"c:hold-end:{turn.profile.person_id}")]],
+        buttons=[[Button(words.end_button(), HOLD_END(turn.profile.person_id))]],
     )
 
 

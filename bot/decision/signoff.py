@@ -8,6 +8,7 @@ from datetime import datetime, time, timedelta
 from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
+from bot.core.cards import SIGN, Say
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import Turn
@@ -22,10 +23,13 @@ from bot.people.desk import clock_for
 from bot.people.people import get_person, person_in_chat, profile_of, speaking_to
 from bot.people.rights import signers
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.words import coach_figures as figures
+from engine.decision.decide import Decision
+from engine.decision.kept import decision_from_dict
 
 LAPSE = "sign-off-lapse"
 
@@ -58,6 +62,7 @@ def ask_coach(
                 proposal_text(turn.session, coach, profile, decision_row),
                 buttons=_buttons(decision_row, own=coach.id == profile.person_id),
                 dedupe=_said_to(decision_row, coach),
+                decision_id=decision_row.id,
             )
         if coach.id == profile.coach_id:
             decision_row.outbox_id = row.id
@@ -74,12 +79,12 @@ def ask_coach(
 
 def ask_anew(turn: Turn, coach: Person) -> None:
     """Proposals that wait for this coach and whose message did not reach them, once more."""
-    failed = select(OutboxRow).where(
+    failed = select(OutboxRow.decision_id).where(
         OutboxRow.chat_id == coach.chat_id,
         OutboxRow.status == "failed",
-        col(OutboxRow.dedupe).startswith("sign-off:"),
+        col(OutboxRow.decision_id).is_not(None),
     )
-    numbers = {int(str(row.dedupe).split(":")[1]) for row in turn.session.exec(failed)}
+    numbers = set(turn.session.exec(failed))
     waiting = select(DecisionRow).where(
         col(DecisionRow.id).in_(numbers), DecisionRow.status == DecisionStatus.WAITING
     )
@@ -101,6 +106,7 @@ def put_again(
         f"{lead}\n\n{text}" if lead else text,
         buttons=_buttons(row, own=coach.id == profile.person_id),
         dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
+        decision_id=row.id,
     )
     if coach.id == profile.coach_id:
         row.outbox_id = sent.id
@@ -146,7 +152,7 @@ def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
     for question in asked.all():
         asking.close(turn, question)
     told = turn.session.exec(
-        select(OutboxRow).where(col(OutboxRow.dedupe).startswith(_said_to(row, None)))
+        select(OutboxRow).where(OutboxRow.decision_id == row.id).order_by(col(OutboxRow.id))
     )
     for message in told.all():
         reader = person_in_chat(turn.session, message.chat_id)
@@ -165,28 +171,28 @@ def proposal_text(
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
-    own = profile.coach_id == profile.person_id
+    own, decision = profile.coach_id == profile.person_id, decision_from_dict(row.decision)
     return words.proposal(
         name=get_person(session, profile.person_id).first_name,
         day=row.sets_date,
-        days_out=row.decision["days_out"],
+        days_out=decision.days_out,
         planned_g=row.planned_carb_g,
         proposed_g=row.carb_g,
-        alone_g=row.decision["trace"]["limits"]["apply_without_asking_g"],
-        why=reason(row.decision, profile.weight_unit, profile.volume_unit, own=own),
+        alone_g=decision.trace.limits["apply_without_asking_g"],
+        why=reason(decision, profile.weight_unit, profile.volume_unit, own=own),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         stands_g=stands_g(row),
         own=own,
-        foreseen=_foreseen(row),
+        foreseen=_foreseen(decision),
         small=is_small_step(row),
     )
 
 
-def _foreseen(row: DecisionRow) -> str:
+def _foreseen(decision: Decision) -> str:
     """The chances beside the plan's, and where the size comes from if it is the forecast's."""
-    chances, trace = foreseen(row.decision), row.decision["trace"]
-    sized = trace.get("forecast_g") is not None and trace["asked_g"] != trace["rule_g"]
+    chances, trace = foreseen(decision), decision.trace
+    sized = trace.forecast_g is not None and trace.asked_g != trace.rule_g
     return f"{chances}\n{under_a_proposal()}" if chances and sized else chances
 
 
@@ -204,7 +210,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
 
 def stands_g(row: DecisionRow) -> float:
     """The figure that holds if the coach says nothing (g)."""
-    lapse: float | None = row.decision["lapse_g"]
+    lapse = decision_from_dict(row.decision).lapse_g
     figure = lapse if lapse is not None else row.planned_carb_g
     assert figure is not None
     return figure
@@ -213,10 +219,10 @@ def stands_g(row: DecisionRow) -> float:
 def plan_g(row: DecisionRow) -> float:
     """The plan's own figure for the day, as far as the limits still leave it (g)."""
     assert row.planned_carb_g is not None
-    window = row.decision["trace"]["window"]
+    window = decision_from_dict(row.decision).trace.window
     if window is None:
         return row.planned_carb_g
-    return float(min(max(row.planned_carb_g, window["low"]), window["high"]))
+    return float(min(max(row.planned_carb_g, window.low), window.high))
 
 
 def is_small_step(row: DecisionRow) -> bool:
@@ -224,9 +230,9 @@ def is_small_step(row: DecisionRow) -> bool:
     return abs(stands_g(row) - plan_g(row)) > 1e-6
 
 
-def _said_to(row: DecisionRow, coach: Person | None) -> str:
-    """What marks the proposal's message to this coach; for None, how all of them begin."""
-    return f"sign-off:{row.id}:{coach.id if coach is not None else ''}"
+def _said_to(row: DecisionRow, coach: Person) -> str:
+    """What makes a repeat of the proposal's message to this coach harmless."""
+    return f"sign-off:{row.id}:{coach.id}"
 
 
 def subject_of(row: DecisionRow) -> str:
@@ -241,7 +247,7 @@ def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> da
 def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
     assert row.carb_g is not None
     return [
-        [Button(words.approve_button(row.carb_g, own=own), f"sign:approve:{row.id}")],
-        [Button(words.other_button(), f"sign:other:{row.id}")],
-        [Button(words.keep_button(plan_g(row)), f"sign:keep:{row.id}")],
+        [Button(words.approve_button(row.carb_g, own=own), SIGN(Say.APPROVE, id_of(row)))],
+        [Button(words.other_button(), SIGN(Say.OTHER, id_of(row)))],
+        [Button(words.keep_button(plan_g(row)), SIGN(Say.KEEP, id_of(row)))],
     ]

@@ -9,6 +9,7 @@ from sqlmodel import Session, select
 
 from bot.alerts.notes import quiet_now
 from bot.core.callbacks import answer
+from bot.core.cards import OnProposal, Say
 from bot.core.turn import Act, Turn
 from bot.decision import deciding
 from bot.decision import words_signoff as words
@@ -29,27 +30,26 @@ from bot.week.snapshots import standing_before
 from bot.words import common
 
 
-def sign_tapped(turn: Act) -> None:
-    """Buttons "sign:approve|other|keep:ID"."""
-    action, number = (*turn.arguments, "", "")[:2]
-    row = turn.session.get(DecisionRow, int(number)) if number.isdigit() else None
+def sign_tapped(turn: Act, pressed: OnProposal) -> None:
+    """The coach's answer to a proposal."""
+    row = turn.session.get(DecisionRow, pressed.decision)
     profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
-    if row is None or profile is None or action not in ("approve", "other", "keep"):
+    if row is None or profile is None:
         answer(turn, words.not_your_decision())
         return
     late = _too_late(turn, turn.person, profile, row)
     if late:
         answer(turn, late)
         return
-    if profile.frozen_at is not None and action != "keep":
+    if profile.frozen_at is not None and pressed.say is not Say.KEEP:
         answer(turn)
         say_frozen(turn, turn.person, profile)
         return
     answer(turn)
-    if action == "approve":
+    if pressed.say is Say.APPROVE:
         assert row.carb_g is not None
         _sign(turn, turn.person, profile, row, DecisionStatus.APPROVED, row.carb_g)
-    elif action == "keep":
+    elif pressed.say is Say.KEEP:
         _sign(turn, turn.person, profile, row, DecisionStatus.PLAN_KEPT, plan_g(row))
     else:
         _ask_other(turn, turn.person, profile, row)

@@ -2,8 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.routes import COACHING, Duty, Tap
-from bot.decision import holding, signoff, signoff_taps
+from bot.core import cards
+from bot.core.routes import COACHING, Duty, tap, view
+from bot.decision import buttons, holding, signoff, signoff_taps, words_signoff
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.flow_hold import HOLD
 from bot.dialogue.asking import Registered
@@ -11,11 +12,11 @@ from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
     id="decision",
-    taps=(Tap("sign", COACHING, signoff_taps.sign_tapped),),
-    on_card={
-        "hold": holding.ask_hold,
-        "hold-end": holding.end_hold,
-    },
+    taps=(tap(cards.SIGN, COACHING, signoff_taps.sign_tapped, words_signoff.not_your_decision),),
+    on_card=(
+        view(buttons.HOLD, holding.ask_hold),
+        view(buttons.HOLD_END, holding.end_hold),
+    ),
     flows=(
         Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
         Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),

@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
-from typing import Any
+from collections.abc import Iterable
 
 from bot.decision.words_reasons import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import kind_word
 from bot.words.languages import mark, tr
+from engine.decision.decide import Decision
+from engine.decision.foresight import Foresight, Odds
+from engine.decision.trace import Trace
 from engine.evidence.deciding import MORNINGS_TO_TRUST
 from engine.written.units import WeightUnit
 
-Decision = Mapping[str, Any]
 LIKELY, REAL, UNLIKELY = 0.6, 0.35, 0.1  # our own choice of words for chances
 AS_EXPECTED_KG = 0.05
 NEAR_G = 25.0  # a usual step: within it the odds are as good as the same
@@ -32,18 +33,18 @@ def outlook_line(decision: Decision, set_g: float | None = None) -> str:
     return tr("{course}; {risk}.", course=_course(odds), risk=_risk(odds))
 
 
-def _course(odds: Mapping[str, float]) -> str:
-    if odds["full"] >= LIKELY:
+def _course(odds: Odds) -> str:
+    if odds.full >= LIKELY:
         return tr("On track: full")
-    if odds["flat"] >= max(odds["full"], odds["spilled"]):
+    if odds.flat >= max(odds.full, odds.spilled):
         return tr("Right now flat is more likely than full")
-    if odds["spilled"] >= odds["full"]:
+    if odds.spilled >= odds.full:
         return tr("Right now spilled over is more likely than full")
     return tr("Full is possible")
 
 
-def _risk(odds: Mapping[str, float]) -> str:
-    spilled, flat = odds["spilled"], odds["flat"]
+def _risk(odds: Odds) -> str:
+    spilled, flat = odds.spilled, odds.flat
     if spilled >= REAL:
         return tr("spilling over is a real risk")
     if spilled >= UNLIKELY:
@@ -53,15 +54,19 @@ def _risk(odds: Mapping[str, float]) -> str:
     return tr("spilling over is unlikely")
 
 
-def odds_in_force(decision: Decision, set_g: float | None = None) -> Mapping[str, Any] | None:
+def odds_in_force(decision: Decision, set_g: float | None = None) -> Odds | None:
     """The odds of the candidate nearest to the figure that was set, or the decision came to."""
-    view, carb_g = decision.get("foresight"), decision["carb_g"] if set_g is None else set_g
-    if view is None or view["best"] is None or view["planned"] is None or carb_g is None:
+    view, carb_g = decision.foresight, decision.carb_g if set_g is None else set_g
+    if view is None or view.best is None or view.planned is None or carb_g is None:
         return None
-    candidates: list[Mapping[str, Any]] = [view["planned"], view["best"]]
-    nearest = min(candidates, key=lambda odds: abs(odds["carb_g"] - carb_g))
+    closest = nearest((view.planned, view.best), carb_g)
     # Odds of another figure than was set since say nothing of it.
-    return nearest if set_g is None or abs(nearest["carb_g"] - set_g) <= NEAR_G else None
+    return closest if set_g is None or abs(closest.carb_g - set_g) <= NEAR_G else None
+
+
+def nearest(candidates: Iterable[Odds], carb_g: float) -> Odds:
+    """The odds of the figure that is nearest to this one (g)."""
+    return min(candidates, key=lambda odds: abs(odds.carb_g - carb_g))
 
 
 #: Why the forecast stands aside, by what the engine says of it.
@@ -79,15 +84,15 @@ ASIDE = {
 
 def why_lines(decision: Decision, weight_unit: str) -> list[str]:
     """What the model saw: the weight against its band, rule and forecast, and the odds."""
-    view = decision.get("foresight")
+    view = decision.foresight
     if view is None:
         return []
-    if not view["trusted"]:
-        aside = ASIDE.get(view["why_not"], mark("No forecast"))
+    if not view.trusted:
+        aside = ASIDE.get(view.why_not, mark("No forecast"))
         return [tr(aside, mornings=figures.plain(MORNINGS_TO_TRUST.value))]
     lines = [
-        _residual(decision, view["residual_kg"], weight_unit),
-        _rule_and_forecast(decision["trace"], decision.get("planned_carb_g")),
+        _residual(decision, view.residual_kg, weight_unit),
+        _rule_and_forecast(decision.trace, decision.planned_carb_g),
         *odds_lines(view),
     ]
     return [line for line in lines if line]
@@ -98,7 +103,7 @@ def _residual(decision: Decision, off_kg: float | None, weight_unit: str) -> str
         return ""
     unit = WeightUnit.LB if weight_unit != WeightUnit.KG else WeightUnit.KG
     size = figures.weight(abs(off_kg), unit)
-    band, facts = decision["band"], decision["trace"]["facts"]
+    band, facts = decision.band, decision.trace.facts
     inside = band is None or not facts or not (facts["above_band"] or facts["under_band"])
     if inside and abs(off_kg) < AS_EXPECTED_KG:
         return tr("The weight is as forecast")
@@ -117,15 +122,15 @@ def _residual(decision: Decision, off_kg: float | None, weight_unit: str) -> str
 
 def only_shows(decision: Decision) -> bool:
     """Whether the forecast was asked and nothing of it used."""
-    return decision.get("trace", {}).get("would_g") is not None
+    return decision.trace.would_g is not None
 
 
-def _rule_and_forecast(trace: Mapping[str, Any], planned_g: float | None) -> str:
+def _rule_and_forecast(trace: Trace, planned_g: float | None) -> str:
     """What each of the two would have done, and which was followed; "" without a forecast."""
-    rule_g, forecast_g = trace.get("rule_g"), trace.get("forecast_g")
+    rule_g, forecast_g = trace.rule_g, trace.forecast_g
     if forecast_g is None or rule_g is None:
         return ""
-    would_g = trace.get("would_g")
+    would_g = trace.would_g
     if would_g is not None and planned_g is not None:
         return tr(
             "The rule says {rule}. With the forecast I would have proposed {forecast}; it only "
@@ -133,7 +138,7 @@ def _rule_and_forecast(trace: Mapping[str, Any], planned_g: float | None) -> str
             rule=change_in_words(rule_g), forecast=change_in_words(would_g - planned_g),
         )  # fmt: skip
     said = {"rule": change_in_words(rule_g), "forecast": change_in_words(forecast_g)}
-    if trace.get("disagree"):
+    if trace.disagree:
         return tr(
             "The rule alone says {rule}, the forecast {forecast}. They disagree, so I change "
             "nothing",
@@ -141,45 +146,45 @@ def _rule_and_forecast(trace: Mapping[str, Any], planned_g: float | None) -> str
         )
     if rule_g == forecast_g:
         return tr("The rule and the forecast agree: {rule}", **said)
-    if trace["asked_g"] == rule_g:
+    if trace.asked_g == rule_g:
         return tr("The rule says {rule}, the forecast {forecast}. Here the rule decides", **said)
     return tr("The rule alone says {rule}. The forecast sets the size: {forecast}", **said)
 
 
-def odds_lines(view: Mapping[str, Any]) -> list[str]:
+def odds_lines(view: Foresight) -> list[str]:
     """The chances of the day with the plan's figure, and with the best of those allowed."""
-    planned, best = view["planned"], view["best"]
+    planned, best = view.planned, view.best
     if planned is None or best is None:
         return []
     said = [
         tr(
             "Chances on event day with {figure}, as planned: {chances}",
-            figure=figures.grams(planned["carb_g"]), chances=all_three(planned),
+            figure=figures.grams(planned.carb_g), chances=all_three(planned),
         )
     ]  # fmt: skip
-    if best["carb_g"] == planned["carb_g"]:
+    if best.carb_g == planned.carb_g:
         return [*said, tr("No other allowed amount looks better")]
     if in_ten(best) == in_ten(planned):
         return [
             *said,
             tr(
                 "{figure}, the best allowed amount, is only slightly better",
-                figure=figures.grams(best["carb_g"]),
+                figure=figures.grams(best.carb_g),
             ),
         ]
     return [
         *said,
         tr(
             "With {figure}, the best allowed amount: {chances}",
-            figure=figures.grams(best["carb_g"]), chances=all_three(best),
+            figure=figures.grams(best.carb_g), chances=all_three(best),
         ),
     ]  # fmt: skip
 
 
 def foreseen(decision: Decision) -> str:
     """The chances for a coach who is to sign a change; "" where the forecast has nothing to say."""
-    view = decision.get("foresight")
-    if view is None or not view["trusted"]:
+    view = decision.foresight
+    if view is None or not view.trusted:
         return ""
     return "\n".join(f"{line}." for line in odds_lines(view))
 

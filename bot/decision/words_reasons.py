@@ -8,11 +8,10 @@ from typing import Any
 from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
+from engine.decision.decide import Decision
 from engine.decision.rules import RULES, Forecast
 from engine.evidence.deciding import FLAT_BY
 from engine.values.limits import CAUTION
-
-Decision = Mapping[str, Any]  # a decision as stored: `engine.decision.decide.decision_as_dict`
 
 
 def change_in_words(change_g: float) -> str:
@@ -27,10 +26,10 @@ class _Told:
     """A decision's facts, with the weights and waters as the athlete writes them."""
 
     def __init__(self, decision: Decision, weight_unit: str, volume_unit: str) -> None:
-        self.facts = decision["trace"]["facts"]
+        self.facts: Mapping[str, Any] = decision.trace.facts
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
-        self.change_g = float(decision["change_g"])
+        self.change_g = decision.change_g
         self.change = change_in_words(self.change_g)
 
     def weight(self, key: str) -> str:
@@ -473,35 +472,35 @@ def gate_name(gate: str) -> str:
 
 def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool = False) -> str:
     """One to three sentences for the athlete; `own` is somebody without another coach."""
-    rule = decision["rule"]
+    rule = decision.rule
     if rule in _GATES:
         return tr(_GATES[rule], missing=_missing(decision))
     told = _Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, own=own)
     said = [foreseen or _RULES[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
-    if decision["bound"] == CAUTION:
+    if decision.bound == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
-    if decision.get("tell_coach") and not own and not foreseen:
+    if decision.tell_coach and not own and not foreseen:
         said.append(tr("Your coach will have a look."))
     return " ".join(part for part in said if part)
 
 
 def _foreseen(decision: Decision, told: _Told, *, own: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
-    trace = decision["trace"]
-    if trace.get("disagree") and own:
+    trace, rule_g = decision.trace, decision.trace.rule_g or 0.0
+    if trace.disagree and own:
         return tr(
             "Going by this morning alone I would have said {change}, but the forecast for the day is "
             "no better with it. Stay on plan.",
-            change=change_in_words(trace["rule_g"]),
+            change=change_in_words(rule_g),
         )
-    if trace.get("disagree"):
+    if trace.disagree:
         return tr(
             "Going by this morning alone I would have said {change}, but the forecast for the day is "
             "no better with it. Stay on plan. Your coach has been told.",
-            change=change_in_words(trace["rule_g"]),
+            change=change_in_words(rule_g),
         )
-    if trace.get("forecast_g") is None or trace["asked_g"] == trace["rule_g"]:
+    if trace.forecast_g is None or trace.asked_g == trace.rule_g:
         return ""
     if told["weight_kg"] is None:
         return tr(
@@ -530,7 +529,7 @@ LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how shar
 
 def _missing(decision: Decision) -> str:
     """The answers that nothing is decided without, by name."""
-    needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision["ask_again"]]
+    needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision.ask_again]
     return figures.each_and(needed)
 
 

@@ -2,18 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
-from typing import Any
 
-from bot.words import figures
+from bot.words import figures, phases
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
 from bot.words.languages import mark, tr, trn
 from bot.words.training import training_words
-from engine.values.plan import DayTarget
-
-Decision = Mapping[str, Any]
+from engine.values.plan import DayTarget, PeakPlan
 
 
 def day_name(day: date) -> str:
@@ -125,9 +122,13 @@ def _water_and_salt(target: DayTarget, water: str) -> str:
 
 
 def target_message(
-    day: date, days_out: int, lines: str, why: str, *, lead: str = "", caution: str = ""
-) -> str:
-    parts = [lead, f"{out(days_out)}, {day_name(day)}\n{lines}", why, caution]
+    plan: PeakPlan, day: date, days_out: int, lines: str, why: str,
+    *, lead: str = "", caution: str = "",
+) -> str:  # fmt: skip
+    """`plan` says what the day is for."""
+    phase = phases.of_day(plan, days_out)
+    head = ": ".join(part for part in (f"{out(days_out)}, {day_name(day)}", phase) if part)
+    parts = [lead, f"{head}\n{lines}", why, caution]
     return "\n\n".join(part for part in parts if part)
 
 
@@ -262,7 +263,7 @@ def no_target(day: date) -> str:
 
 
 def week_message(title: str, rows: Sequence[str]) -> str:
-    return title + "\n\n" + "\n".join(rows)
+    return title + "\n" + "\n".join(rows)
 
 
 def week_title(kind: str, day: date) -> str:
@@ -271,6 +272,11 @@ def week_title(kind: str, day: date) -> str:
         kind=kind_word(kind),
         day=day_name(day),
     )
+
+
+def week_heading(phase: str) -> str:
+    """Above the days that are for the same."""
+    return f"\n{phase}"
 
 
 def week_row(

@@ -5,13 +5,15 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
+from typing import NamedTuple
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
 from bot.core import callbacks as tapping
+from bot.core.buttons import Rest, Route, UnreadableError
 from bot.core.context import Context
-from bot.core.outbox import CALLBACK_DATA_LIMIT_BYTES, Button, Buttons, edit
+from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue.flow import DONE, Answers, Flow, Step, Unread, given_by, offered
 from bot.dialogue.readers import NO, SKIP, YES, said
@@ -168,11 +170,25 @@ def remind(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, sen
     _refuse(turn, person, question, flow, step, sentence)
 
 
-def tapped(turn: ChatTurn, person: Person, arguments: list[str], flows: Flows) -> None:
-    """Take a button's press: `arguments` are question id, step key and value."""
-    question_id, key = (*arguments, "", "")[:2]
-    value = ":".join(arguments[2:])  # a time of day has a colon of its own
-    question = turn.session.get(OpenQuestion, int(question_id)) if question_id.isdigit() else None
+class Answer(NamedTuple):
+    """A question's button: its step, and the value, which may have colons of its own."""
+
+    question: int
+    key: str
+    value: Rest
+
+
+ANSWER = Route("q", Answer)
+
+
+def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
+    """Take the press of a question's button."""
+    try:
+        number, key, value = ANSWER.read(turn.incoming.text)
+    except UnreadableError:
+        tapping.answer(turn, common.not_your_button())
+        return
+    question = turn.session.get(OpenQuestion, number)
     if question is None or question.person_id != person.id:
         tapping.answer(turn, common.not_your_button())
         return
@@ -370,7 +386,7 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
         [
             Button(
                 f"✓ {choice.label}" if choice.value in ticked else choice.label,
-                f"q:{question.id}:{step.key}:{choice.value}",
+                ANSWER(id_of(question), step.key, Rest(choice.value)),
             )
             for choice in row
         ]
@@ -378,9 +394,9 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
     ]
     if step.many:
         done = step.none() if step.none is not None and not ticked else common.done_button()
-        rows.append([Button(done, f"q:{question.id}:{step.key}:{DONE}")])
+        rows.append([Button(done, ANSWER(id_of(question), step.key, Rest(DONE)))])
     if flow.can_cancel:
-        rows.append([Button(common.cancel_button(), f"q:{question.id}:{CANCEL}:{CANCEL}")])
+        rows.append([Button(common.cancel_button(), ANSWER(id_of(question), CANCEL, Rest(CANCEL)))])
     return rows
 
 
@@ -414,9 +430,9 @@ def _refuse(
     if meant and _can_be(step, meant, question, turn.context):
         question.answers = question.answers | {MEANT: meant}
     buttons = [list(row) for row in _buttons(question, flow, step)]
-    data = f"q:{question.id}:{step.key}:{meant}"
-    if MEANT in question.answers and len(data.encode()) <= CALLBACK_DATA_LIMIT_BYTES:
-        buttons.insert(0, [Button(figures.in_digits(meant), data)])
+    carried = (id_of(question), step.key, Rest(meant))
+    if MEANT in question.answers and ANSWER.fits(*carried):
+        buttons.insert(0, [Button(figures.in_digits(meant), ANSWER(*carried))])
     text = common.refused(sentence, step.ask(question.answers | {"_again": True}))
     say_to(turn, person, text, buttons=buttons)
     turn.session.add(question)

@@ -2,10 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Callable
+from dataclasses import dataclass
 
-from bot.core.routes import Command, Duty, OnCard, Tap
+from bot.core.routes import Command, Duty, Tap, View
 from bot.core.turn import Turn
 from bot.dialogue.asking import Registered
 
@@ -17,8 +17,7 @@ class Feature:
     id: str
     commands: tuple[Command, ...] = ()
     taps: tuple[Tap, ...] = ()
-    on_card: Mapping[str, OnCard] = field(default_factory=dict)
-    first_coach_only: frozenset[str] = frozenset()  # of these, what no stand-in may do
+    on_card: tuple[View, ...] = ()
     flows: tuple[Registered, ...] = ()
     duties: tuple[Duty, ...] = ()
     after: tuple[Callable[[Turn], None], ...] = ()  # run at the end of every use case

@@ -18,13 +18,16 @@ LONGEST_NOTE = 1000
 
 # Words that answer without a button, with commas between them; a translation may have other ones,
 # and as many as it likes.
-YES = mark("yes, y, yeah, yep")
-NO = mark("no, n, nope")
+YES = mark("yes, y, yeah, yep, yup, yes please, sure, of course, aye, ya")
+NO = mark("no, n, nope, nah, no thanks")
 SKIP = mark("skip, -, no, none, nothing")
 NONE = mark("none, no, nothing")
 VARIES = mark("varies, it varies")
 AS_ALWAYS = mark("as always, always, as usual, usual, not counted, -")
-ON_TARGET = mark("on target, target, yes")
+ON_TARGET = mark(
+    "on target, target, yes, yeah, yep, yup, all of it, yes all of it, yep all of it, all eaten, "
+    "everything, ate everything, ate it all, every gram, as planned, to the gram, spot on"
+)
 # Units that may stand behind a number, the longer first.
 MINUTES = mark("minutes, minute, min")
 HOURS = mark("hours, hour, h")

@@ -38,6 +38,8 @@ REQUESTS: dict[str, tuple[str, ...]] = {
         rf"wie ?viele? (?:kh|kohlenhydrate|carbs|gramm|wasser) (?:fehlen|fehlt|hab ich|habe ich|sind|bleiben|bleibt) (?:mir )?noch(?: übrig)?(?: {_TODAY})?",
         rf"wie ?viel fehlt (?:mir )?(?:{_TODAY} )?noch(?: auf mein \w*(?: \w+)? ?ziel| (?:auf|bis) (?:mein|zum) \w*ziel)?(?: {_TODAY})?",
         r"was (?:kommt|ist) (?:als )?nächstes(?: dran)?",
+        rf"(?:show|tell) me what (?:i|to) (?:can |should |have to |need to )?(?:eat|drink)(?: {_TODAY})?",
+        rf"(?:zeig|zeige|sag) mir (?:nochmal |noch mal )?was ich (?:{_TODAY} )?(?:essen|trinken|esse|trinke)(?: (?:soll|darf|kann|muss))?(?: {_TODAY})?",
         rf"(?:meine |was sind meine )?(?:ziele|werte|vorgaben|makros|zahlen)(?: {_TODAY}| von heute)?",
     ),
     "why": (

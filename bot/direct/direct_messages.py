@@ -8,22 +8,25 @@ from sqlmodel import Session
 
 from bot.alerts import notes
 from bot.core.callbacks import answer
+from bot.core.cards import MESSAGE, Message
 from bot.core.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.direct import replies
 from bot.direct import words as direct_words
 from bot.direct import words_passing_on as passing_words
+from bot.direct.buttons import REPLY, To
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import signers
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.words import common
 
 
-def ask_message(turn: OnAthlete) -> None:
+def ask_message(turn: OnAthlete, _: Message) -> None:
     """The card's button for a message; and the one under an athlete's words, which it answers."""
     answer(turn)
     found = replies.about_athlete(turn.session, turn.person, turn.incoming.message_id)
@@ -59,7 +62,7 @@ def deliver(
             else direct_words.from_second_coach(coach.first_name, first.first_name, said)
         )
         text = f"{passing_words.about(about)}\n\n{text}" if about else text
-        button = [[Button(common.reply_button(), f"reply:{coach.id}")]]
+        button = [[Button(common.reply_button(), REPLY(id_of(coach)))]]
         say_to(turn, athlete, text, buttons=button)
     _confirm(turn, coach, [athlete])
     _note(turn, profile, coach, [athlete], said)
@@ -76,11 +79,10 @@ def write(turn: Act) -> None:
         _ask_athlete(turn, turn.person, None)
 
 
-def reply_tapped(turn: Act) -> None:
-    """Buttons "reply:PERSON" under a message: the answer goes to whoever sent it."""
+def reply_tapped(turn: Act, pressed: To) -> None:
+    """The button under a message: the answer goes to whoever sent it."""
     answer(turn)
-    number = turn.arguments[0] if turn.arguments else ""
-    _ask_athlete(turn, turn.person, int(number) if number.isdigit() else None)
+    _ask_athlete(turn, turn.person, pressed.person)
 
 
 def reply_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
@@ -98,7 +100,7 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
     readers = _readers(turn.session, profile, to)
     for reader in readers:
         with speaking_to(reader):
-            button = [[Button(common.reply_button(), f"c:message:{profile.person_id}")]]
+            button = [[Button(common.reply_button(), MESSAGE(profile.person_id))]]
             say_to(
                 turn,
                 reader,

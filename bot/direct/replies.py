@@ -8,7 +8,11 @@ from dataclasses import dataclass
 from sqlmodel import Session, col, select
 
 from bot.alerts import notes
+from bot.alerts.buttons import ALERT
+from bot.core.buttons import card_of
+from bot.core.cards import MESSAGE, ROSTER, SIGN
 from bot.core.incoming import Incoming
+from bot.direct.buttons import REPLY
 from bot.people.people import own_athlete, profile_of
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -66,7 +70,7 @@ def about_athlete(
     if own_athlete(session, coach, athlete_id) is None:
         return None
     said = quoted or "\n".join(note.said for note in gathered)
-    if not said and f"c:message:{athlete_id}" in _data(row):
+    if not said and MESSAGE(athlete_id) in _data(row):
         # A message that was written as one: what stands under its heading.
         said = str(row.payload.get("text", "")).partition("\n")[2]
     return Answered(athlete_id, said.strip())
@@ -76,9 +80,9 @@ def coach_answered(session: Session, athlete: Person, incoming: Incoming) -> int
     """The coach whose message the athlete answers; None where it was none of a coach's."""
     row = message_answered(session, athlete, incoming.reply_to)
     for data in _data(row) if row is not None else ():
-        prefix, _, number = data.partition(":")
-        if prefix == "reply" and number.isdigit():
-            return int(number)
+        to = REPLY.found_in(data)
+        if to is not None:
+            return to.person
     return None
 
 
@@ -97,13 +101,13 @@ def _named(session: Session, row: OutboxRow) -> set[int]:
     """The athletes whom the buttons of a message name, themselves or by an alert or a decision."""
     found: set[int] = set()
     for data in _data(row):
-        prefix, _, rest = data.partition(":")
-        parts = rest.split(":")
-        number = int(parts[1]) if len(parts) > 1 and parts[1].isdigit() else 0
-        if prefix == "c" and number and parts[0] != "roster":
-            found.add(number)
-        elif prefix == "alert" and (alert := session.get(AlertRow, number)) is not None:
-            found.add(alert.athlete_id)
-        elif prefix == "sign" and (decision := session.get(DecisionRow, number)) is not None:
-            found.add(decision.athlete_id)
+        about: AlertRow | DecisionRow | None = None
+        if (alert := ALERT.found_in(data)) is not None:
+            about = session.get(AlertRow, alert.alert)
+        elif (proposal := SIGN.found_in(data)) is not None:
+            about = session.get(DecisionRow, proposal.decision)
+        elif not ROSTER.begins(data) and (athlete := card_of(data)) is not None:
+            found.add(athlete)
+        if about is not None:
+            found.add(about.athlete_id)
     return found

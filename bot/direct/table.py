@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, Command, Tap
+from bot.core import cards
+from bot.core.routes import ATHLETE, Command, tap, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on
 from bot.direct import words as direct_words
+from bot.direct.buttons import REPLY
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.direct.flow_passing_on import PASS_ON
 
@@ -23,10 +25,8 @@ FEATURE = Feature(
             rank=210,
         ),
     ),
-    taps=(Tap("reply", ATHLETE, messages_across.reply_tapped),),
-    on_card={
-        "message": messages_across.ask_message,
-    },
+    taps=(tap(REPLY, ATHLETE, messages_across.reply_tapped),),
+    on_card=(view(cards.MESSAGE, messages_across.ask_message),),
     flows=(
         Registered(TO_ATHLETE, messages_across.message_given),
         Registered(TO_COACH, messages_across.reply_given),

@@ -9,55 +9,60 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, SEASON, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import words_asks as words
+from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import TARGET_LOOK, USUAL, WEIGH_IN, weigh_in_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
-from bot.plan.planning import event_line
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.plan.planning import asked_event, event_line, meant_event, naming
+from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import (
     Week,
     athlete_of,
     baseline_of,
     checkin_of,
-    current_event,
     current_week,
+    event_ahead,
     event_of,
     history_before,
     target_of,
     weigh_in_row,
 )
+from bot.week.snapshots import standing_before
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
 
 
-def show(turn: OnAthlete) -> None:
+def show(turn: OnAthlete, pressed: OfEvent) -> None:
     """What the event asks for, with what is likely on the scale."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
-    number = turn.profile.person_id
+    number, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
     rewrite(
         turn, _view(turn, turn.profile, event),
         [
             [
-                Button(words.look_button(), f"c:asks-look:{number}"),
-                Button(words.weigh_in_button(), f"c:asks-weigh:{number}"),
+                Button(words.look_button(), ASKS_LOOK(number, ahead)),
+                Button(words.weigh_in_button(), ASKS_WEIGH_IN(number, ahead)),
             ],
-            [Button(plan_words.back_button(), f"c:card:{number}")],
+            [Button(plan_words.back_button(), CARD(number) if ahead is None else SEASON(number))],
         ],
     )  # fmt: skip
 
 
 def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
     week = current_week(turn.session, profile)
+    if week is not None and week.event.id != event.id:
+        week = None  # what is likely on the scale is only worked out once its week has begun
     weigh_in = weigh_in_row(event)
     line = ""
     if weigh_in is not None:
@@ -68,12 +73,16 @@ def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
     return words.view(event_line(profile, event, turn.context), target_of(event), line)
 
 
-def ask_look(turn: OnAthlete) -> None:
+def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
-    if current_event(turn.session, turn.profile.person_id) is None:
+    event = meant_event(turn, pressed.event)
+    if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
-    asking.open_question(turn, turn.person, TARGET_LOOK, subject_id=turn.profile.person_id)
+    asking.open_question(
+        turn, turn.person, TARGET_LOOK, subject_id=turn.profile.person_id,
+        answers={"_event": event.id},
+    )  # fmt: skip
 
 
 def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -82,15 +91,17 @@ def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     _keep(turn, coach, question, "look", look)
 
 
-def ask_weigh_in(turn: OnAthlete) -> None:
+def ask_weigh_in(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
-    if current_event(turn.session, turn.profile.person_id) is None:
+    event = meant_event(turn, pressed.event)
+    if event is None:
         say_to(turn, turn.person, plan_words.event_first())
         return
     asking.open_question(
         turn, turn.person, WEIGH_IN, subject_id=turn.profile.person_id,
         answers={
             "_weight_unit": turn.profile.weight_unit, "_height_cm": turn.profile.height_cm,
+            "_event": event.id,
         },
     )  # fmt: skip
 
@@ -103,21 +114,46 @@ def _keep(
     turn: Turn, coach: Person, question: OpenQuestion, key: str, value: dict[str, Any] | None
 ) -> None:
     profile = own_athlete(turn.session, coach, question.about)
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    event = asked_event(turn.session, profile, question) if profile is not None else None
     if profile is None or event is None:
         say_to(turn, coach, plan_words.event_first())
         return
-    before = event.asks.get(key)
-    event.asks = {k: v for k, v in event.asks.items() if k != key} | (
-        {key: value} if value is not None else {}
-    )
-    turn.session.add(event)
-    turn.session.flush()
+    keep(turn, coach, profile, event, key, value)
+    say_to(turn, coach, words.saved(_view(turn, profile, event)))
+
+
+def keep(
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, key: str,
+    value: dict[str, Any] | None, *, how: str = "",
+) -> None:  # fmt: skip
+    """From now on the event asks for that: "look" as usual, no "weigh_in", where it is None."""
+    before = {"asks": event.asks.get(key), **standing_before(turn, profile)}
+    _put(turn.session, event, key, value)
     record(
         turn, profile.person_id, Change.EVENT_ASKS, by=coach.id,
-        event=event.id, key=key, before=before, now=value,
+        event=event.id, key=key, before=before, now=value, **({"how": how} if how else {}),
     )  # fmt: skip
-    say_to(turn, coach, words.saved(_view(turn, profile, event)))
+
+
+def can_go_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """Whether the event is still ahead and asks for what was set then."""
+    event = event_ahead(turn.session, profile.person_id, row.detail["event"])
+    return event is not None and event.asks.get(row.detail["key"]) == row.detail["now"]
+
+
+def go_back(turn: Turn, _by: Person, _profile: AthleteProfile, row: HistoryRow) -> None:
+    """It asks for what it did before."""
+    event = turn.session.get_one(EventRow, row.detail["event"])
+    _put(turn.session, event, row.detail["key"], row.detail["before"]["asks"])
+
+
+def _put(session: Session, event: EventRow, key: str, value: dict[str, Any] | None) -> None:
+    gone = {key, "told"} if key == "weigh_in" else {key}  # another cap is told of anew
+    event.asks = {k: v for k, v in event.asks.items() if k not in gone} | (
+        {key: value} if value is not None else {}
+    )
+    session.add(event)
+    session.flush()
 
 
 def look_ahead(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.core.callbacks import answer
+from bot.core.cards import OfEvent
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event import season
@@ -19,12 +20,12 @@ from engine.planning.bridge import BRIDGE, bridge_plan
 from engine.values.plan import DayTarget, PeakPlan
 
 
-def ask(turn: OnAthlete) -> None:
-    """Buttons "c:bridge:ATHLETE:EVENT"."""
-    event = named(turn)
+def ask(turn: OnAthlete, pressed: OfEvent) -> None:
+    """A week that bridges to this event from the one before it."""
+    event = named(turn, pressed)
     earlier = season.before(turn, turn.profile, event) if event is not None else None
     if event is None or earlier is None:
-        show(turn.on(turn.profile))
+        show(turn)
         return
     answer(turn)
     if not has_measures(turn, turn.person, turn.profile):

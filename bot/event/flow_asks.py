@@ -41,7 +41,8 @@ def _looks(answers: Answers) -> Choices:
     return ((Choice(words.usual_button(), USUAL),), *often)
 
 
-def _read_look(text: str, answers: Answers) -> dict[str, int] | str:
+def read_look(text: str) -> dict[str, int] | str:
+    """Two ranges, fullness and sharpness, or `USUAL`. Raises Unread."""
     if text.strip().casefold() == USUAL:
         return USUAL
     found = [
@@ -65,7 +66,12 @@ def _read_look(text: str, answers: Answers) -> dict[str, int] | str:
 TARGET_LOOK = Flow(
     id="coach-target-look",
     steps=(
-        Step(key="look", ask=lambda answers: words.ask_look(), read=_read_look, choices=_looks),
+        Step(
+            key="look",
+            ask=lambda answers: words.ask_look(),
+            read=lambda text, answers: read_look(text),
+            choices=_looks,
+        ),
         Step(
             key="words",
             ask=lambda answers: words.ask_words(),
@@ -78,25 +84,28 @@ TARGET_LOOK = Flow(
 
 
 def _read_cap(text: str, answers: Answers) -> dict[str, float] | str:
+    return read_cap(text, answers["_weight_unit"], answers.get("_height_cm"))
+
+
+def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, float] | str:
+    """A cap (kg, or by height), or `NONE`. Raises Unread, and Refusal for what is no weight."""
     if text.strip().casefold() == NONE or said(text, NO_WEIGH_IN):
         return NONE
     by_height = _BY_HEIGHT.fullmatch(" ".join(text.casefold().split()))
     if by_height is None:
-        unit = WeightUnit(answers["_weight_unit"])
+        unit = WeightUnit(weight_unit)
         cap_kg = round(parse_weight(text, unit=unit).kg, 2)
         if not LIGHTEST_KG <= cap_kg <= HEAVIEST_KG:
             raise Unread(words.no_such_cap(cap_kg))
         return {"cap_kg": cap_kg}
-    if answers.get("_height_cm") is None:
+    if height_cm is None:
         raise Unread(words.height_unknown())
     number = by_height[1].replace(" ", "")
     over = parse_number(number.lstrip("+-")) * (-1 if number.startswith("-") else 1)
     try:
-        made = WeighIn.by_height(
-            days_out=0, at=time(8), height_cm=answers["_height_cm"], over_height_kg=over
-        )
+        made = WeighIn.by_height(days_out=0, at=time(8), height_cm=height_cm, over_height_kg=over)
     except ValueError:
-        raise Unread(words.no_such_cap(answers["_height_cm"] - 100 + over)) from None
+        raise Unread(words.no_such_cap(height_cm - 100 + over)) from None
     return {"cap_kg": made.cap_kg, "over_height_kg": over}
 
 

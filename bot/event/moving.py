@@ -18,6 +18,7 @@ from bot.readiness import readiness as ready
 from bot.stage import day as stage_day
 from bot.stage import views as stage_views
 from bot.stage import words as stage_words
+from bot.stage.buttons import ON_STAGE, StageView
 from bot.store.base import id_of
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
@@ -150,7 +151,7 @@ def _tell_one(
         lead = words.came_along(event.day, event.zone)
         stage_views.say_day(turn, reader, profile, lead=lead)
     elif followed.timetable is False:
-        keys = [[Button(stage_words.set_button(), f"st:set:{profile.person_id}")]]
+        keys = [[Button(stage_words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
         text = words.stayed_behind(name, own=own)
         say_to(turn, reader, text, buttons=keys)
     if followed.journey is False:

@@ -11,6 +11,7 @@ from datetime import date, time, timedelta
 from sqlmodel import col, select
 
 from bot.core import agenda, instants
+from bot.core.cards import SEASON
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import Turn
 from bot.event import words_season as words
@@ -192,7 +193,7 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
         return event_line(profile, event, turn.context)
 
     def keys() -> Buttons:
-        return [[Button(words.season_button(), f"c:season:{profile.person_id}")]]
+        return [[Button(words.season_button(), SEASON(profile.person_id))]]
 
     say_to(
         turn,

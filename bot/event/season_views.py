@@ -3,14 +3,16 @@
 from __future__ import annotations
 
 from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.cards import CARD, DRAFT, EVENT, PLAN, SEASON, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.event import season
-from bot.event import words_asks as asks_words
 from bot.event import words_season as words
+from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.people import get_person
 from bot.plan import words as plan_words
 from bot.plan.planning import event_line
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event, event_ahead, events_ahead, limits_row, plan_row
@@ -23,10 +25,10 @@ def show(turn: OnAthlete) -> None:
     rewrite(turn, text, buttons)
 
 
-def ask_remove(turn: OnAthlete) -> None:
-    """Buttons "c:season-off:ATHLETE:EVENT": it is taken out by a second tap."""
+def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
+    """It is taken out by a second tap."""
     answer(turn)
-    event = named(turn)
+    event = named(turn, pressed)
     if event is None or not event.waits:
         _again(turn, words.not_there())
         return
@@ -35,14 +37,14 @@ def ask_remove(turn: OnAthlete) -> None:
         turn,
         turn.person,
         words.ask_remove(words.short(event.kind, event.day, event.class_name)),
-        Button(words.remove_yes_button(), f"c:season-out:{number}:{event.id}"),
-        Button(words.keep_button(), f"c:season:{number}"),
+        Button(words.remove_yes_button(), SEASON_OUT(number, id_of(event))),
+        Button(words.keep_button(), SEASON(number)),
     )
 
 
-def remove(turn: OnAthlete) -> None:
+def remove(turn: OnAthlete, pressed: OfEvent) -> None:
     answer(turn)
-    event = named(turn)
+    event = named(turn, pressed)
     if event is None or not event.waits:
         _again(turn, words.not_there())
         return
@@ -50,12 +52,11 @@ def remove(turn: OnAthlete) -> None:
     _again(turn, words.removed(words.short(event.kind, event.day, event.class_name)))
 
 
-def named(turn: OnAthlete) -> EventRow | None:
+def named(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
     """The event ahead that a button names."""
-    number = turn.arguments[0] if turn.arguments else ""
-    return (
-        event_ahead(turn.session, turn.profile.person_id, int(number)) if number.isdigit() else None
-    )
+    if pressed.event is None:
+        return None
+    return event_ahead(turn.session, turn.profile.person_id, pressed.event)
 
 
 def _again(turn: OnAthlete, lead: str) -> None:
@@ -75,20 +76,20 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
     buttons: list[list[Button]] = []
     for row in rows:
         said = words.short(row.kind, row.day)
-        line = [Button(words.plan_button(said), f"c:plan:{number}:{row.id}")]
+        line = [Button(words.plan_button(said), PLAN(number, id_of(row)))]
         if plan_row(turn.session, row) is None:
             close = season.before(turn, profile, row)
-            view = "draft" if close is None else "bridge"
+            begin = DRAFT if close is None else BRIDGE
             label = words.plan_button(said) if close is None else words.bridge_button(said)
-            line = [Button(label, f"c:{view}:{number}:{row.id}")]
+            line = [Button(label, begin(number, id_of(row)))]
+        line.append(Button(words.asks_button(said), ASKS(number, id_of(row))))
         if counts is None or row.id != counts.id:
-            line.append(Button(words.remove_button(said), f"c:season-off:{number}:{row.id}"))
+            line.append(Button(words.remove_button(said), SEASON_OFF(number, id_of(row))))
         buttons.append(line)
     buttons.append(
         [
-            Button(words.add_button(), f"c:event:{number}"),
-            Button(asks_words.asks_button(), f"c:asks:{number}"),
-            Button(plan_words.back_button(), f"c:card:{number}"),
+            Button(words.add_button(), EVENT(number)),
+            Button(plan_words.back_button(), CARD(number)),
         ]
     )
     return text, buttons

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from datetime import date
 
 from bot.core.callbacks import answer
+from bot.core.cards import DRAFT, LEARNT, PLAN, SEASON
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -13,6 +14,7 @@ from bot.event import moving as event_moving
 from bot.event import season, season_lines
 from bot.event import words_asks as asks_words
 from bot.event import words_season as season_words
+from bot.event.buttons import ASKS, BRIDGE
 from bot.event.closing import close_week
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.people.changes import Change
@@ -181,14 +183,14 @@ def _tell_one_more(
 
     number = profile.person_id
     keys = [
-        Button(common.draft_plan_button(), f"c:draft:{number}:{event.id}"),
-        Button(season_words.season_button(), f"c:season:{number}"),
+        Button(common.draft_plan_button(), DRAFT(number, id_of(event))),
+        Button(season_words.season_button(), SEASON(number)),
     ]
     close = season.before(turn, profile, event)
     if close is not None:
         keys[0] = Button(
             season_words.bridge_button(season_words.short(event.kind, event.day)),
-            f"c:bridge:{number}:{event.id}",
+            BRIDGE(number, id_of(event)),
         )
     say_to(
         turn, coach, season_words.one_more(line(), season_lines.ahead_line(turn, profile)),
@@ -212,18 +214,18 @@ def _tell_event(
 ) -> list[int | None]:
     """Both are told; the outbox row of the athlete's message."""
     next_step = (
-        Button(words.see_plan_button(), f"c:plan:{profile.person_id}")
+        Button(words.see_plan_button(), PLAN(profile.person_id))
         if moved
-        else Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        else Button(common.draft_plan_button(), DRAFT(profile.person_id))
     )
-    learnt = Button(learnt_words.learnt_button(), f"c:learnt:{profile.person_id}")
+    learnt = Button(learnt_words.learnt_button(), LEARNT(profile.person_id))
     say_to(
         turn,
         coach,
         words.event_set(event_line(profile, event, turn.context), replaced=replaced, moved=moved),
         buttons=[
             [next_step, *([learnt] if something_learnt(turn.session, profile) else [])],
-            [Button(asks_words.asks_button(), f"c:asks:{profile.person_id}")],
+            [Button(asks_words.asks_button(), ASKS(profile.person_id))],
         ],
     )
     if coach.id != profile.person_id:

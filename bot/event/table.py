@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from bot.core.routes import Duty
+from bot.core import cards
+from bot.core.routes import Duty, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
-from bot.event import asks, bridging, season, season_views
+from bot.event import asks, bridging, buttons, season, season_views
 from bot.event import setting as event_setting
 from bot.event.flow import EVENT
 from bot.event.flow_asks import TARGET_LOOK, WEIGH_IN
@@ -13,16 +14,16 @@ from bot.event.flow_bridge import BRIDGE_WEEK
 
 FEATURE = Feature(
     id="event",
-    on_card={
-        "event": event_setting.ask_event,
-        "season": season_views.show,
-        "season-off": season_views.ask_remove,
-        "season-out": season_views.remove,
-        "bridge": bridging.ask,
-        "asks": asks.show,
-        "asks-look": asks.ask_look,
-        "asks-weigh": asks.ask_weigh_in,
-    },
+    on_card=(
+        view(cards.EVENT, event_setting.ask_event),
+        view(cards.SEASON, season_views.show),
+        view(buttons.SEASON_OFF, season_views.ask_remove),
+        view(buttons.SEASON_OUT, season_views.remove),
+        view(buttons.BRIDGE, bridging.ask),
+        view(buttons.ASKS, asks.show),
+        view(buttons.ASKS_LOOK, asks.ask_look),
+        view(buttons.ASKS_WEIGH_IN, asks.ask_weigh_in),
+    ),
     flows=(
         Registered(EVENT, event_setting.event_given),
         Registered(BRIDGE_WEEK, bridging.answered),

@@ -85,6 +85,10 @@ def bridge_button(event: str) -> str:
     return tr("Bridge: {event}", event=event)
 
 
+def asks_button(event: str) -> str:
+    return tr("Look, weigh-in: {event}", event=event)
+
+
 def remove_button(event: str) -> str:
     return tr("Remove: {event}", event=event)
 

@@ -7,15 +7,17 @@ from datetime import date, timedelta
 from sqlmodel import Session, col, select
 
 from bot.core.outbox import Button, edit
+from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.eye import view, words
+from bot.eye.buttons import EYE
 from bot.people.people import get_person, speaking_to
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.photos import PhotoRow
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.week.observed import look_row
 
 #: Photos that came within this are one morning's, of whatever zones: asked of in one message.
@@ -39,11 +41,12 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
             lambda: words.under_photos(name, view.day_words(turn.session, profile, day)),
             buttons=lambda: view.looks(number, day),
             silent=True,
-            dedupe=f"{_key(coach)}{number}:{day.isoformat()}",
+            topic=Topic(TopicKind.LOOK_ASKED, id_of(coach), number, day),
+            dedupe=f"eye:{coach.id}:{number}:{day.isoformat()}",
         )  # fmt: skip
         return
     names = [
-        Button(get_person(turn.session, athlete).first_name, f"c:eye:{athlete}:{on}")
+        Button(get_person(turn.session, athlete).first_name, EYE(athlete, on))
         for athlete, on in waiting[:MOST_NAMED]
     ]
     with speaking_to(coach):
@@ -51,18 +54,15 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
             turn.session, chat_id=coach.chat_id, outbox_id=id_of(asked), now=turn.now,
             text=words.under_photos_of(len(waiting)),
             buttons=[names[at : at + 3] for at in range(0, len(names), 3)],
-            topic=f"{_key(coach)}{asked.id}",
+            topic=Topic(TopicKind.LOOKS_GATHERED, id_of(coach), id_of(asked)),
         )  # fmt: skip
-
-
-def _key(coach: Person) -> str:
-    return f"eye:{coach.id}:"
 
 
 def _asked_before(turn: Turn, coach: Person) -> OutboxRow | None:
     """The message of this morning in which this coach has been asked already."""
     query = select(OutboxRow).where(
-        col(OutboxRow.dedupe).between(_key(coach), f"{_key(coach)}~"),
+        OutboxRow.topic == TopicKind.LOOK_ASKED,
+        OutboxRow.topic_about == coach.id,
         col(OutboxRow.created_at) > turn.now - ONE_MORNING,
     )
     return turn.session.exec(query.order_by(col(OutboxRow.id))).first()

@@ -9,6 +9,7 @@ from bot.people.people import get_person
 from bot.store.tables.coach_eye import CoachLookRow
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, DecisionRow
+from engine.decision.kept import decision_from_dict
 from engine.planning.ratings import BothSaid, fullness_apart, sharpness_apart
 from engine.values.observed import CoachLook
 
@@ -55,4 +56,7 @@ def _expected(session: Session, checkins: list[int | None]) -> dict[int | None, 
         .where(col(DecisionRow.checkin_id).in_(checkins))
         .order_by(col(DecisionRow.id))
     )
-    return {number: decision.get("expected_fullness") for number, decision in session.exec(query)}
+    return {
+        number: decision_from_dict(decision).expected_fullness
+        for number, decision in session.exec(query)
+    }

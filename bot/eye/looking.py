@@ -10,6 +10,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
 from bot.decision.signoff import LATEST, stands_g
 from bot.eye import view, words
+from bot.eye.buttons import Looked, Morning, Sharp
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
 from bot.store.base import id_of
@@ -18,52 +19,53 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import HISTORY_DAYS, checkin_row, current_week, day_set
 from bot.week.observed import look_row
-from engine.values.observed import CoachLook
+
+SCORES = range(1, 6)
 
 
-def show(turn: OnAthlete) -> None:
-    """Buttons "c:eye:ATHLETE[:DATE]": a morning, in the place of the message that was tapped."""
-    day = _morning(turn)
+def show(turn: OnAthlete, pressed: Morning) -> None:
+    """A morning, in the place of the message that was tapped."""
+    day = _morning(turn, pressed.day)
     if day is not None:
         answer(turn)
         rewrite(turn, *view.morning(turn, turn.person, turn.profile, day))
 
 
-def look_tapped(turn: OnAthlete) -> None:
-    """Buttons "c:eye-look:ATHLETE:DATE:LOOK": what this coach sees, in the place of an earlier word."""
-    day, looks = _morning(turn), [look for look in CoachLook if look.name.lower() == _last(turn)]
-    if day is None or not looks:
+def look_tapped(turn: OnAthlete, pressed: Looked) -> None:
+    """What this coach sees, in the place of an earlier word."""
+    day, look = _morning(turn, pressed.day), pressed.look.value
+    if day is None:
         return
     row = look_row(turn.session, turn.profile.person_id, day, id_of(turn.person))
     if row is None:
         row = CoachLookRow(
             athlete_id=turn.profile.person_id, date=day, by_id=id_of(turn.person),
-            look=looks[0].value, at=turn.now,
+            look=look, at=turn.now,
         )  # fmt: skip
-    elif row.look == looks[0].value:
-        show(turn)
+    elif row.look == look:
+        show(turn, Morning(day))
         return
-    row.look = looks[0].value
+    row.look = look
     _keep(turn, row)
 
 
-def sharpness_tapped(turn: OnAthlete) -> None:
-    """Buttons "c:eye-sharp:ATHLETE:DATE:SCORE", beside a look; the same once more takes it away."""
-    day, score = _morning(turn), _last(turn)
+def sharpness_tapped(turn: OnAthlete, pressed: Sharp) -> None:
+    """Beside a look; the same once more takes it away."""
+    day, score = _morning(turn, pressed.day), pressed.score
     row = None if day is None else look_row(
         turn.session, turn.profile.person_id, day, id_of(turn.person)
     )  # fmt: skip
-    if day is None or row is None or score not in {"1", "2", "3", "4", "5"}:
+    if day is None or row is None or score not in SCORES:
         if day is not None:
-            show(turn)
+            show(turn, Morning(day))
         return
-    row.sharpness = None if row.sharpness == int(score) else int(score)
+    row.sharpness = None if row.sharpness == score else score
     _keep(turn, row)
 
 
-def take_back(turn: OnAthlete) -> None:
-    """Buttons "c:eye-back:ATHLETE:DATE": as if this coach had not looked."""
-    day = _morning(turn)
+def take_back(turn: OnAthlete, pressed: Morning) -> None:
+    """As if this coach had not looked."""
+    day = _morning(turn, pressed.day)
     if day is None:
         return
     row = look_row(turn.session, turn.profile.person_id, day, id_of(turn.person))
@@ -148,21 +150,14 @@ def _came(stood: float | None, after: DecisionRow | None) -> str:
     return words.moved(stood, after.carb_g, after.sets_date)
 
 
-def _morning(turn: OnAthlete) -> date | None:
+def _morning(turn: OnAthlete, named: date | None) -> date | None:
     """The morning that a button names, today's where it names none; else it is answered why not."""
     if turn.person.id == turn.profile.person_id:
         answer(turn, words.not_on_yourself())
         return None
     today = local_date(turn.profile, turn.context)
-    try:
-        day = date.fromisoformat(turn.arguments[0]) if turn.arguments else today
-    except ValueError:
-        day = today + timedelta(days=1)
+    day = named or today
     if today - timedelta(days=HISTORY_DAYS) <= day <= today:
         return day
     answer(turn, words.no_such_morning())
     return None
-
-
-def _last(turn: OnAthlete) -> str:
-    return turn.arguments[1] if len(turn.arguments) > 1 else ""

@@ -2,15 +2,16 @@
 
 from __future__ import annotations
 
+from bot.core.routes import view
 from bot.dialogue.feature import Feature
-from bot.eye import looking
+from bot.eye import buttons, looking, words
 
 FEATURE = Feature(
     id="eye",
-    on_card={
-        "eye": looking.show,
-        "eye-look": looking.look_tapped,
-        "eye-sharp": looking.sharpness_tapped,
-        "eye-back": looking.take_back,
-    },
+    on_card=(
+        view(buttons.EYE, looking.show, words.no_such_morning),
+        view(buttons.EYE_LOOK, looking.look_tapped, words.no_such_morning),
+        view(buttons.EYE_SHARPNESS, looking.sharpness_tapped, words.no_such_morning),
+        view(buttons.EYE_BACK, looking.take_back, words.no_such_morning),
+    ),
 )

@@ -6,10 +6,12 @@ from datetime import date, timedelta
 
 from sqlmodel import Session, col, select
 
+from bot.core.cards import CARD
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import Turn
 from bot.decision.signoff import morning_line
 from bot.eye import comparing, words
+from bot.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
 from bot.people.desk import clock_for
 from bot.people.people import get_person, local_date
 from bot.store.base import id_of
@@ -20,6 +22,7 @@ from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.week.observed import look_rows
 from bot.words import coach_figures as figures
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 from engine.values.observed import CoachLook
 
 FURTHEST_OUT = 28  # days; a morning longer before an event is not called days out of it
@@ -66,7 +69,7 @@ def looks(athlete_id: int, day: date, chosen: str = "") -> Buttons:
     keys = [
         Button(
             words.look_button(look, chosen=look == chosen),
-            f"c:eye-look:{athlete_id}:{day}:{look.name.lower()}",
+            EYE_LOOK(athlete_id, day, look),
         )
         for look in CoachLook
     ]
@@ -85,11 +88,11 @@ def _sharpness(athlete_id: int, day: date, chosen: int | None) -> Buttons:
         [
             Button(
                 words.sharpness_button(score, chosen=score == chosen),
-                f"c:eye-sharp:{athlete_id}:{day}:{score}",
+                EYE_SHARPNESS(athlete_id, day, score),
             )
             for score in range(1, 6)
         ],
-        [Button(words.take_back_button(), f"c:eye-back:{athlete_id}:{day}")],
+        [Button(words.take_back_button(), EYE_BACK(athlete_id, day))],
     ]
 
 
@@ -98,14 +101,14 @@ def _ways_on(turn: Turn, profile: AthleteProfile, day: date) -> Buttons:
     number, today = profile.person_id, local_date(profile, turn.context)
     aside = []
     if day - DAY >= today - HISTORY_DAYS * DAY:
-        aside.append(Button(common.earlier_button(day - DAY), f"c:eye:{number}:{day - DAY}"))
+        aside.append(Button(common.earlier_button(day - DAY), EYE(number, day - DAY)))
     if day < today:
-        aside.append(Button(common.later_button(day + DAY), f"c:eye:{number}:{day + DAY}"))
-    return [aside, [Button(common.back_button(), f"c:card:{number}")]]
+        aside.append(Button(common.later_button(day + DAY), EYE(number, day + DAY)))
+    return [aside, [Button(common.back_button(), CARD(number))]]
 
 
 def _expected(session: Session, checkin_id: int) -> int | None:
     """The fullness that the newest decision on that check-in expected."""
     query = select(DecisionRow).where(DecisionRow.checkin_id == checkin_id)
     row = session.exec(query.order_by(col(DecisionRow.id).desc())).first()
-    return row.decision.get("expected_fullness") if row is not None else None
+    return decision_from_dict(row.decision).expected_fullness if row is not None else None

@@ -5,21 +5,25 @@ from __future__ import annotations
 from functools import partial
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD
 from bot.core.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words
 from bot.food import words_coach as words
 from bot.food import words_day as day_words
+from bot.food.buttons import FOOD_FIX, FOOD_MEAL, FOOD_OF, FOOD_SUGGEST, Known, OfFood, OfMealTime
+from bot.food.by_template import suggest
 from bot.food.day import today
+from bot.food.fixed_meals import fixed_meals
 from bot.food.flow import figures_of
 from bot.food.flow_coach import FIX, SUGGEST
-from bot.food.list import begin_menus_anew, rows_of, times_of
+from bot.food.list import begin_menus_anew, rows_of, set_times, times_of
 from bot.food.words_names import food_name
 from bot.people.people import get_person, own_athlete
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.food import FoodRow
+from bot.store.tables.food import FoodRow, MealTimesRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.words import common
 from engine.food.foods import known_food
@@ -31,20 +35,65 @@ def show(turn: OnAthlete) -> None:
     profile, session = turn.profile, turn.session
     rows = rows_of(session, profile.person_id)
     lines = [words.food_line(row.name, list_words.mark_of(row.liking), row.fixed_g) for row in rows]
+    fixed = list(fixed_meals(session, profile.person_id, times_of(session, profile.person_id)))
+    lines += [words.fixed_line(fixed)] if fixed else []
     name = get_person(session, profile.person_id).first_name
     times = times_of(session, profile.person_id)
     number = profile.person_id
-    foods = [Button(food_name(row.name), f"c:food-fix:{number}:{row.id}") for row in rows]
+    foods = [Button(food_name(row.name), FOOD_FIX(number, id_of(row))) for row in rows]
     keys = [foods[i : i + 2] for i in range(0, len(foods), 2)]
-    keys.append([Button(words.suggest_button(), f"c:food-suggest:{number}")])
-    keys.append([Button(common.back_button(), f"c:card:{number}")])
+    meals = [Button(words.meals_button(), FOOD_MEAL(number))] if rows else []
+    keys.append([Button(words.suggest_button(), FOOD_SUGGEST(number)), *meals])
+    keys.append([Button(common.back_button(), CARD(number))])
     rewrite(turn, words.view(name, lines, times, _today(turn, profile, rows)), keys)
 
 
-def ask_fix(turn: OnAthlete) -> None:
-    """Button "c:food-fix:ATHLETE:FOOD"."""
+def fix_meal(turn: OnAthlete, pressed: OfMealTime) -> None:
+    """A meal stays as it is in today's menu, or is let go."""
     answer(turn)
-    row = _food(turn, turn.profile, turn.arguments[0] if turn.arguments else "")
+    profile, session = turn.profile, turn.session
+    athlete = get_person(session, profile.person_id)
+    times = times_of(session, profile.person_id)
+    named = next((at for at in times if at.replace(":", "") == pressed.at), None)
+    day = today(turn, profile)
+    if named is not None:
+        row = session.get(MealTimesRow, profile.person_id) or set_times(
+            turn, profile.person_id, times
+        )
+        plates = dict(zip(day.times, day.menu.meals, strict=False))
+        if named in row.fixed:
+            row.fixed = {at: meal for at, meal in row.fixed.items() if at != named}
+        elif plates.get(named):
+            row.fixed = row.fixed | {named: {one.food.id: one.steps for one in plates[named]}}
+        session.add(row)
+        session.flush()
+        begin_menus_anew(turn, athlete)
+        day = today(turn, profile)
+        if athlete.id != turn.person.id:
+            told = partial(
+                words.athlete_told_meal, turn.person.first_name, named, fixed=named in row.fixed
+            )
+            say_to(turn, athlete, told, silent=True)
+    fixed = fixed_meals(session, profile.person_id, times)
+    number = profile.person_id
+    keys = [
+        [
+            Button(
+                words.meal_button(at, fixed=at in fixed),
+                FOOD_MEAL(number, at.replace(":", "")),
+            )
+        ]
+        for at in times
+        if at in fixed or at in day.times
+    ]
+    keys.append([Button(common.back_button(), FOOD_OF(number))])
+    rewrite(turn, words.which_meal(day_words.plates(day.times, day.menu)), keys)
+
+
+def ask_fix(turn: OnAthlete, pressed: OfFood) -> None:
+    """What is wrong with a food of the athlete's list."""
+    answer(turn)
+    row = _food(turn, turn.profile, pressed.food)
     if row is None:
         say_to(turn, turn.person, list_words.food_gone())
         return
@@ -56,7 +105,7 @@ def ask_fix(turn: OnAthlete) -> None:
 
 def fix_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     profile = own_athlete(turn.session, coach, question.about)
-    row = _food(turn, profile, str(question.answers.get("_food"))) if profile else None
+    row = _food(turn, profile, question.answers.get("_food")) if profile else None
     if profile is None or row is None:
         say_to(turn, coach, common.not_your_athlete())
         return
@@ -84,19 +133,13 @@ def suggestion_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, common.not_your_athlete())
         return
     athlete = get_person(turn.session, profile.person_id)
-    say_to(
-        turn,
-        athlete,
-        partial(words.athlete_told_suggested, coach.first_name, food.name),
-        buttons=lambda: [[Button(words.take_button(), f"f:take:{food.id}")]],
-        silent=True,
-    )
+    suggest(turn, coach, athlete, food)
     say_to(turn, coach, words.suggested(food.name, athlete.first_name))
 
 
-def take(turn: Act) -> None:
-    """Button "f:take:FOOD" under a suggestion: it goes on the athlete's list."""
-    food = known_food(turn.arguments[0] if turn.arguments else "")
+def take(turn: Act, pressed: Known) -> None:
+    """The button under a suggestion: it goes on the athlete's list."""
+    food = known_food(pressed.food)
     if food is None:
         answer(turn, list_words.food_gone())
         return
@@ -115,8 +158,8 @@ def take(turn: Act) -> None:
     rewrite(turn, list_words.food_added(food.name, "well"))
 
 
-def _food(turn: Turn, profile: AthleteProfile, named: str) -> FoodRow | None:
-    row = turn.session.get(FoodRow, int(named)) if named.isdigit() else None
+def _food(turn: Turn, profile: AthleteProfile, named: int | None) -> FoodRow | None:
+    row = turn.session.get(FoodRow, named) if named is not None else None
     return row if row and row.athlete_id == profile.person_id and not row.removed_at else None
 
 

@@ -2,13 +2,15 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import asdict, dataclass, replace
-from datetime import date, timedelta
+from datetime import date
+from functools import partial
 
 from sqlmodel import Session, select
 
 from bot.core.turn import Turn
+from bot.food import fixed_meals
 from bot.food.list import food_of, rows_of, times_of
 from bot.people.people import local_date
 from bot.store.base import id_of
@@ -37,7 +39,8 @@ from engine.food.portions import (
 class Needs:
     """What a load takes: grams over its days and the day itself, those of the day itself to pack.
 
-    `days`: load days ahead; `short`: days out on which the list does not meet the plan.
+    `days`: those ahead from the first load day to the event; `short`: days out on which the list does
+    not meet the plan.
     """
 
     whole: list[tuple[Food, float]]
@@ -79,7 +82,7 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
     kept = _kept(row, foods)
     current = row.target == asdict(target) and [meal["at"] for meal in row.meals] == times
     if anew or not current or kept is None:
-        menu = _made(turn, profile, row, target, eaten, len(times))
+        menu = _made(turn, profile, row, target, eaten, times)
         row.meals = [
             {"at": at, "portions": {p.food.id: p.steps for p in meal}}
             for at, meal in zip(times, menu.meals, strict=False)
@@ -91,9 +94,12 @@ def today(turn: Turn, profile: AthleteProfile, *, anew: bool = False) -> Today:
         totals = totals_of((p.food, p.grams) for meal in kept for p in meal)
         menu = DayMenu(kept, totals, misses(totals, _wish(target, eaten)))
         choices, locked, wanted = _asked(turn.session, profile, row)
+        meals_fixed = fixed_meals.fixed_meals(turn.session, profile.person_id, times)
         menu = explain_misses(
-            menu, choices, _wish(target, eaten), len(times), locked=locked, wanted=wanted
-        )
+            menu, choices, _wish(target, eaten + fixed_meals.totals(meals_fixed)),
+            max(len(times) - len(meals_fixed), 1),
+            locked=fixed_meals.less(locked, meals_fixed), wanted=wanted,
+        )  # fmt: skip
     meals = menu.meals if times else ()
     return Today(row, target, eaten, left, replace(menu, meals=meals), tuple(times), usual_day)
 
@@ -144,20 +150,25 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
     """What to shop for and to pack; None where no load lies ahead."""
     week = current_week(turn.session, profile)
     first = local_date(profile, turn.context)
-    days = [week.event.day - timedelta(days=out) for out in (3, 2, 1, 0)] if week else []
+    load = range(week.plan.first_load_day, -1, -1) if week is not None else ()
+    days = [week.date_of(out) for out in load] if week is not None else []
     ahead = [day for day in days if day >= first]
     if week is None or len(ahead) < 2:
         return None
     foods = {str(row.id): food_of(row) for row in rows_of(turn.session, profile.person_id)}
-    meals = len(times_of(turn.session, profile.person_id))
+    times = times_of(turn.session, profile.person_id)
+    meals = fixed_meals.fixed_meals(turn.session, profile.person_id, times)
     whole: dict[str, float] = {}
     last: dict[str, float] = {}
     short = []
     for day in ahead:
         target, _ = target_of(turn.session, profile, day)
-        fixed = _fixed(turn.session, profile.person_id, {})
+        fixed = fixed_meals.less(_fixed(turn.session, profile.person_id, {}), meals)
         choices = _choices(turn.session, profile, {}, {})
-        menu = plan_menu(choices, _wish(target, Totals()), meals, locked=fixed)
+        menu = fixed_meals.around(
+            meals, times, _wish(target, Totals()),
+            partial(plan_menu, choices, _wish(target, fixed_meals.totals(meals)), locked=fixed),
+        )  # fmt: skip
         last = {id: steps * foods[id].step_g for id, steps in menu.steps.items()}
         whole = {id: whole.get(id, 0) + last.get(id, 0) for id in {**whole, **last}}
         if any(miss.nutrient in TOLERANCE for miss in menu.misses):
@@ -171,10 +182,21 @@ def load_needs(turn: Turn, profile: AthleteProfile) -> Needs | None:
 
 
 def _made(
-    turn: Turn, profile: AthleteProfile, row: FoodDayRow, target: Aim, eaten: Totals, meals: int
+    turn: Turn,
+    profile: AthleteProfile,
+    row: FoodDayRow,
+    target: Aim,
+    eaten: Totals,
+    times: Sequence[str],
 ) -> DayMenu:
     choices, locked, wanted = _asked(turn.session, profile, row)
-    return plan_menu(choices, _wish(target, eaten), meals, locked=locked, wanted=wanted)
+    meals = fixed_meals.fixed_meals(turn.session, profile.person_id, times)
+    left = _wish(target, eaten + fixed_meals.totals(meals))
+    open_ones = fixed_meals.less(locked, meals)
+    return fixed_meals.around(
+        meals, times, _wish(target, eaten),
+        lambda free: plan_menu(choices, left, free, locked=open_ones, wanted=wanted),
+    )  # fmt: skip
 
 
 def _asked(

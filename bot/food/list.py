@@ -11,6 +11,7 @@ from bot.core.outbox import Button, Buttons
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.food import words
+from bot.food.buttons import FOOD, LISTED, MARK, OFF, FoodView, Mark, OfFood
 from bot.food.flow import ADD_FOOD, FOOD_LABEL, LIKINGS, MEAL_TIMES, figures_of, labelled_food
 from bot.food.words_names import food_name
 from bot.people.telling import say_to
@@ -36,15 +37,26 @@ def food_of(row: FoodRow) -> Food:
     return Food(id=str(row.id), name=row.name, step_g=row.step_g, piece=row.piece, **row.figures)
 
 
-def own_food(session: Session, person: Person, named: str) -> FoodRow | None:
+def own_food(session: Session, person: Person, named: int | None) -> FoodRow | None:
     """The food of that id if it is on this person's list."""
-    row = session.get(FoodRow, int(named)) if named.isdigit() else None
+    row = session.get(FoodRow, named) if named is not None else None
     return row if row and row.athlete_id == person.id and row.removed_at is None else None
 
 
 def times_of(session: Session, athlete_id: int) -> list[str]:
     row = session.get(MealTimesRow, athlete_id)
     return list(row.times) if row is not None else list(USUAL_TIMES)
+
+
+def set_times(turn: Turn, athlete_id: int, times: list[str]) -> MealTimesRow:
+    """When the athlete eats from now on; the row, for whoever fixes a meal."""
+    row = turn.session.get(MealTimesRow, athlete_id) or MealTimesRow(
+        athlete_id=athlete_id, times=[]
+    )
+    row.times = times
+    turn.session.add(row)
+    turn.session.flush()
+    return row
 
 
 def begin_menus_anew(turn: Turn, person: Person) -> None:
@@ -75,8 +87,14 @@ def say_list(turn: Turn, person: Person) -> None:
 
 def list_keys() -> list[list[Button]]:
     return [
-        [Button(words.add_button(), "f:add"), Button(words.label_button(), "f:label")],
-        [Button(words.times_button(), "f:times"), Button(words.back_button(), "f:day")],
+        [
+            Button(words.add_button(), FOOD(FoodView.ADD)),
+            Button(words.label_button(), FOOD(FoodView.LABEL)),
+        ],
+        [
+            Button(words.times_button(), FOOD(FoodView.TIMES)),
+            Button(words.back_button(), FOOD(FoodView.DAY)),
+        ],
     ]
 
 
@@ -111,51 +129,46 @@ def label_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     times = question.answers["times"]
-    row = turn.session.get(MealTimesRow, person.id) or MealTimesRow(
-        athlete_id=id_of(person), times=[]
-    )
-    row.times = times
-    turn.session.add(row)
-    turn.session.flush()
-    say_to(turn, person, words.times_set(times), buttons=[[Button(words.back_button(), "f:day")]])
+    set_times(turn, id_of(person), times)
+    back = [[Button(words.back_button(), FOOD(FoodView.DAY))]]
+    say_to(turn, person, words.times_set(times), buttons=back)
 
 
-def show_food(turn: Act) -> None:
+def show_food(turn: Act, pressed: OfFood) -> None:
     """One food of the list, with its figures and where they come from; a button a mark."""
     answer(turn)
-    row = own_food(turn.session, turn.person, turn.arguments[0] if turn.arguments else "")
+    row = own_food(turn.session, turn.person, pressed.food)
     if row is None:
         rewrite(turn, words.food_gone(), list_keys())
         return
     marks = [
-        Button(words.liking_button(liking), f"f:mark:{row.id}:{liking}")
+        Button(words.liking_button(liking), MARK(id_of(row), liking))
         for liking in LIKINGS
         if liking != row.liking
     ]
     keys = [
         marks,
         [
-            Button(words.remove_button(), f"f:off:{row.id}"),
-            Button(words.list_button(), "f:list"),
+            Button(words.remove_button(), OFF(id_of(row))),
+            Button(words.list_button(), FOOD(FoodView.LIST)),
         ],
     ]
     text = words.food_view(food_of(row), row.liking, row.usual_g, from_label=row.source == "label")
     rewrite(turn, text, keys)
 
 
-def mark_food(turn: Act) -> None:
-    named, liking = (*turn.arguments, "", "")[:2]
-    row = own_food(turn.session, turn.person, named)
-    if row is not None and liking in LIKINGS:
-        row.liking = liking
+def mark_food(turn: Act, pressed: Mark) -> None:
+    row = own_food(turn.session, turn.person, pressed.food)
+    if row is not None and pressed.liking in LIKINGS:
+        row.liking = pressed.liking
         turn.session.add(row)
         begin_menus_anew(turn, turn.person)
-    show_food(turn.saying([named]))
+    show_food(turn, OfFood(pressed.food))
 
 
-def take_off(turn: Act) -> None:
+def take_off(turn: Act, pressed: OfFood) -> None:
     answer(turn)
-    row = own_food(turn.session, turn.person, turn.arguments[0] if turn.arguments else "")
+    row = own_food(turn.session, turn.person, pressed.food)
     if row is None:
         rewrite(turn, words.food_gone(), list_keys())
         return
@@ -188,6 +201,6 @@ def _list(session: Session, person: Person) -> tuple[str, Buttons]:
     text = words.list_view(
         [(row.name, row.liking, row.usual_g) for row in rows], times_of(session, id_of(person))
     )
-    foods = [Button(food_name(row.name), f"f:food:{row.id}") for row in rows]
+    foods = [Button(food_name(row.name), LISTED(id_of(row))) for row in rows]
     pairs = [foods[i : i + 2] for i in range(0, len(foods), 2)]
     return text, [*pairs, *list_keys()]

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session
 
+from bot.core.buttons import Rest
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons
@@ -15,6 +16,7 @@ from bot.dialogue import asking
 from bot.food import words as list_words
 from bot.food import words_day as words
 from bot.food import words_more as more_words
+from bot.food.buttons import EATEN, FOOD, LOCK, MISSED, SWAP, FoodView, OfFood, OfMeal, Swap
 from bot.food.day import Today, eat, load_needs, today
 from bot.food.flow import ATE
 from bot.food.list import food_of, list_keys, own_food, rows_of, say_list
@@ -46,14 +48,14 @@ def back_to_today(turn: Act) -> None:
     _rewrite_today(turn, turn.person)
 
 
-def ate_meal(turn: Act) -> None:
+def ate_meal(turn: Act, pressed: OfMeal) -> None:
     """A meal was eaten as it stood: the rest stays as it is."""
-    _settle(turn, turn.person, turn.arguments, eaten=True)
+    _settle(turn, turn.person, pressed.at, eaten=True)
 
 
-def missed_meal(turn: Act) -> None:
+def missed_meal(turn: Act, pressed: OfMeal) -> None:
     """A meal was left out: what it held goes to the meals after it."""
-    _settle(turn, turn.person, turn.arguments, eaten=False)
+    _settle(turn, turn.person, pressed.at, eaten=False)
 
 
 def ask_ate(turn: Act) -> None:
@@ -72,7 +74,7 @@ def ask_ate(turn: Act) -> None:
 def ate_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """Something else was eaten: the rest of the day is planned anew around it."""
     profile = profile_of(turn.session, person.id)
-    row = own_food(turn.session, person, str(question.answers["food"]))
+    row = own_food(turn.session, person, int(question.answers["food"]))
     if profile is None or row is None:
         say_to(turn, person, list_words.food_gone())
         return
@@ -84,32 +86,35 @@ def ate_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     say_to(turn, person, f"{noted}\n\n{text}", buttons=keys)
 
 
-def which_swap(turn: Act) -> None:
+def _which_swap(turn: Act) -> None:
     answer(turn)
     day = _day(turn, turn.person)
     foods = {p.food.id: p.food.name for meal in (day.menu.meals if day else ()) for p in meal}
-    keys = [[Button(food_name(name), f"f:swap:{id}")] for id, name in foods.items()]
+    keys = [[Button(food_name(name), SWAP(int(id)))] for id, name in foods.items()]
     rewrite(turn, words.which_swap(), [*keys, _back()])
 
 
-def swap(turn: Act) -> None:
+def swap(turn: Act, pressed: Swap) -> None:
     """First what is to give way, then what is to come instead (or whatever fits)."""
-    row = own_food(turn.session, turn.person, turn.arguments[0] if turn.arguments else "")
+    row = own_food(turn.session, turn.person, pressed.food)
     day = _day(turn, turn.person)
     if row is None or day is None or row.id is None:
-        which_swap(turn.saying([]))
+        _which_swap(turn)
         return
     answer(turn)
-    if len(turn.arguments) == 1:
+    if pressed.other is None:
         others = [
             other for other in rows_of(turn.session, id_of(turn.person))
             if other.id != row.id and other.liking != "never" and other.id not in day.row.left_out
         ][:SWAPS_SHOWN]  # fmt: skip
-        keys = [[Button(food_name(other.name), f"f:swap:{row.id}:{other.id}")] for other in others]
-        keys.append([Button(words.anything_button(), f"f:swap:{row.id}:any")])
+        keys = [
+            [Button(food_name(other.name), SWAP(id_of(row), str(id_of(other))))] for other in others
+        ]
+        keys.append([Button(words.anything_button(), SWAP(id_of(row), "any"))])
         rewrite(turn, words.instead_of(row.name), [*keys, _back()])
         return
-    other_row = own_food(turn.session, turn.person, turn.arguments[1])
+    other = int(pressed.other) if pressed.other.isdigit() else None
+    other_row = own_food(turn.session, turn.person, other)
     day.row.left_out = sorted({*day.row.left_out, row.id})
     day.row.locked = {id: n for id, n in day.row.locked.items() if id != str(row.id)}
     wanted = {id for id in day.row.wanted if id != row.id}
@@ -121,14 +126,14 @@ def swap(turn: Act) -> None:
     _rewrite_today(turn, turn.person, anew=True, lead=words.swapped(row.name))
 
 
-def lock(turn: Act) -> None:
+def lock(turn: Act, pressed: OfFood) -> None:
     """What stays as it is, however the rest of the day is planned anew; a tap turns it."""
     answer(turn)
     day = _day(turn, turn.person)
     if day is None:
         _rewrite_today(turn, turn.person)
         return
-    row = own_food(turn.session, turn.person, turn.arguments[0] if turn.arguments else "")
+    row = own_food(turn.session, turn.person, pressed.food)
     if row is not None:
         key, steps = str(row.id), round(day.grams(id_of(row)) / row.step_g)
         locked = dict(day.row.locked)
@@ -147,7 +152,7 @@ def lock(turn: Act) -> None:
         [
             Button(
                 words.locked_label(food.name, day.grams(int(id)), locked=id in day.row.locked),
-                f"f:lock:{id}",
+                LOCK(int(id)),
             )
         ]
         for id, food in foods.items()
@@ -169,8 +174,7 @@ def show_shopping(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=[_back()])
 
 
-def _settle(turn: ChatTurn, person: Person, rest: list[str], *, eaten: bool) -> None:
-    at = ":".join(rest)  # a time of day has a colon of its own
+def _settle(turn: ChatTurn, person: Person, at: str, *, eaten: bool) -> None:
     profile, day = profile_of(turn.session, person.id), _day(turn, person)
     if profile is None or day is None or at not in day.times:
         answer(turn, words.meal_gone())
@@ -227,22 +231,25 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
     keys = []
     for at in day.times[:SHOWN_MEALS]:
         due = datetime.combine(now.date(), time.fromisoformat(at), now.tzinfo)
-        line = [Button(words.eaten_button(at), f"f:ate:{at}")]
+        line = [Button(words.eaten_button(at), EATEN(Rest(at)))]
         if now > due + MISSED_AFTER:
-            line.append(Button(words.missed_button(at), f"f:missed:{at}"))
+            line.append(Button(words.missed_button(at), MISSED(Rest(at))))
         keys.append(line)
     keys.append(
         [
-            Button(words.swap_button(), "f:swap"),
-            Button(words.lock_button(), "f:lock"),
-            Button(words.ate_button(), "f:else"),
+            Button(words.swap_button(), SWAP()),
+            Button(words.lock_button(), LOCK()),
+            Button(words.ate_button(), FOOD(FoodView.ELSE)),
         ]
     )
     keys.append(
-        [Button(list_words.list_button(), "f:list"), Button(words.shopping_button(), "f:shop")]
+        [
+            Button(list_words.list_button(), FOOD(FoodView.LIST)),
+            Button(words.shopping_button(), FOOD(FoodView.SHOP)),
+        ]
     )
     return text, keys
 
 
 def _back() -> list[Button]:
-    return [Button(list_words.back_button(), "f:day")]
+    return [Button(list_words.back_button(), FOOD(FoodView.DAY))]

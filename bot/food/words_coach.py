@@ -45,6 +45,35 @@ def menu_of_today(plates: Iterable[str], eaten: str) -> str:
     return tr("Today:\n{plates}\nEaten so far: {eaten}.", plates="\n".join(plates), eaten=eaten)
 
 
+def meals_button() -> str:
+    return tr("Fix whole meals")
+
+
+def fixed_line(times: Sequence[str]) -> str:
+    return tr("Fixed as whole meals: {times}.", times=", ".join(times))
+
+
+def which_meal(plates: Iterable[str]) -> str:
+    return tr(
+        "Today's menu:\n{plates}\n\nTap a meal to keep it as it is here, every day. The other meals "
+        "fill the rest of the day's target. Tap it again to let it go.",
+        plates="\n".join(plates),
+    )
+
+
+def meal_button(at: str, *, fixed: bool) -> str:
+    return tr("{time}: let it go", time=at) if fixed else tr("{time}: keep it", time=at)
+
+
+def athlete_told_meal(coach: str, at: str, *, fixed: bool) -> str:
+    if fixed:
+        return tr(
+            "{coach} has fixed your {time} meal as it is in today's menu. /food shows it.",
+            coach=coach, time=at,
+        )  # fmt: skip
+    return tr("{coach} lets your {time} meal vary again.", coach=coach, time=at)
+
+
 def suggest_button() -> str:
     return tr("Suggest a food")
 

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import mark, tr, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -223,14 +223,16 @@ def shopping(
     days: int,
     sources: Mapping[str, str],
 ) -> str:
-    """`needs`: grams over the load; `day_itself`: what to have with you on the day; `sources`: the
-    number in the food table of each food by its id, for what it weighs before it is cooked.
+    """`needs`: grams from the first load day to the event; `day_itself`: what to have with you on it;
+    `sources`: the number in the food table of each food by its id, for what it weighs uncooked.
     """
     parts = [
-        tr(
-            "For the {days} load days and event day, weighed as you eat it (cooked where it "
+        trn(
+            "For the load ({number} day) and event day, weighed as you eat it (cooked where it "
             "says so):\n{lines}",
-            days=days,
+            "For the load ({number} days) and event day, weighed as you eat it (cooked where it "
+            "says so):\n{lines}",
+            days,
             lines="\n".join(
                 _to_buy(food, grams, sources.get(food.id, "")) for food, grams in needs
             ),

@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bot.core import cards
+from bot.core.routes import view
 from bot.dialogue.feature import Feature
 from bot.handout import handing_over
 
-FEATURE = Feature(id="handout", on_card={"handout": handing_over.show})
+FEATURE = Feature(id="handout", on_card=(view(cards.HANDOUT, handing_over.show),))

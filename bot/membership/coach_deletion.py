@@ -22,6 +22,7 @@ from bot.core.turn import Act, ChatTurn
 from bot.membership import removal, second_coach, told_others
 from bot.membership import words_coach_deletion as words
 from bot.membership import words_deletion as athlete_words
+from bot.membership.buttons import GONE, Gone
 from bot.membership.ending import part
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.leaving import close_all, waiting
@@ -96,16 +97,16 @@ def foresee(session: Session, person: Person) -> Foreseen:
 def ask(turn: Act, before: str = "") -> None:
     """What goes, what becomes of everybody else, and a second look."""
     foreseen = foresee(turn.session, turn.person)
-    yes = Button(athlete_words.yes_button(), f"gone:all-yes:{foreseen.mark}")
-    no = Button(athlete_words.no_button(), "gone:no")
+    yes = Button(athlete_words.yes_button(), GONE(Gone.ALL_YES, foreseen.mark))
+    no = Button(athlete_words.no_button(), GONE(Gone.NO))
     parts = [before, *_told(turn.session, turn.person, foreseen), athlete_words.sure()]
     text = "\n\n".join(part for part in parts if part)
     say_to(turn, turn.person, text, buttons=[[yes, no]])
 
 
-def agreed(turn: Act, mark: list[str]) -> bool:
+def agreed(turn: Act, mark: str | None) -> bool:
     """Whether what was agreed to is still what going means; if not, it is asked again."""
-    if mark == [foresee(turn.session, turn.person).mark]:
+    if mark == foresee(turn.session, turn.person).mark:
         return True
     ask(turn, words.changed())
     return False

@@ -17,6 +17,7 @@ from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON
 from bot.membership import coach_deletion, removal, told_others
 from bot.membership import words_deletion as words
+from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.people.people import forget_kept, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
@@ -37,26 +38,27 @@ def ask(turn: Act) -> None:
         return
     coach = get_person(turn.session, profile.coach_id)
     text = words.ask(coach.first_name, own=coach.id == turn.person.id)
-    buttons = [[Button(words.yes_button(), "gone:yes"), Button(words.no_button(), "gone:no")]]
+    buttons = [
+        [Button(words.yes_button(), GONE(Gone.YES)), Button(words.no_button(), GONE(Gone.NO))]
+    ]
     if coach_deletion.is_more_than_an_athlete(turn.session, turn.person):
         text += "\n\n" + words.more_than_an_athlete()
-        buttons.append([Button(words.all_button(), "gone:all")])
+        buttons.append([Button(words.all_button(), GONE(Gone.ALL))])
     say_to(turn, turn.person, text, buttons=buttons)
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "gone:yes", "gone:no", "gone:all" and "gone:all-yes:MARK"."""
+def tapped(turn: Act, pressed: IsGone) -> None:
+    """The second tap."""
     answer(turn)
     profile = profile_of(turn.session, turn.person.id)
-    what, *mark = turn.arguments or [""]
-    if what == "all":
+    if pressed.what is Gone.ALL:
         coach_deletion.ask(turn)
-    elif what == "all-yes":
-        if coach_deletion.agreed(turn, mark):
+    elif pressed.what is Gone.ALL_YES:
+        if coach_deletion.agreed(turn, pressed.mark):
             if profile is not None:
                 _delete(turn, turn.person, profile, last=False)
             coach_deletion.delete_all(turn, turn.person)
-    elif what != "yes":
+    elif pressed.what is Gone.NO:
         rewrite(turn, words.kept())
     elif profile is None:
         rewrite(turn, words.nothing_there())

@@ -14,6 +14,7 @@ from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership import second_coach
 from bot.membership import words_second as words
+from bot.membership.buttons import END_NO, END_YES
 from bot.membership.onboarding import health_screen
 from bot.membership.open_matters import open_matters
 from bot.people.changes import Change
@@ -36,8 +37,8 @@ def ask_to_end(turn: OnAthlete) -> None:
         say_to(turn, turn.person, refused)
         return
     text = words.end_sure(get_person(turn.session, turn.profile.person_id).first_name)
-    yes = Button(words.end_yes_button(), f"c:end-yes:{turn.profile.person_id}")
-    no = Button(words.end_no_button(), f"c:end-no:{turn.profile.person_id}")
+    yes = Button(words.end_yes_button(), END_YES(turn.profile.person_id))
+    no = Button(words.end_no_button(), END_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
 
 

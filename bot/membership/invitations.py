@@ -15,11 +15,13 @@ from sqlmodel import Session, col, select
 
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, answer_tap, edit, say
+from bot.core.topics import Topic, on
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.dialogue.asking import open_question
 from bot.membership import ending, second_coach
 from bot.membership import words_invitations as words
 from bot.membership import words_second as second_words
+from bot.membership.buttons import CONTACT_REMOVE
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
 from bot.membership.open_matters import open_matters
@@ -29,7 +31,7 @@ from bot.people.people import get_person, person_in_chat, profile_of, record, we
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 
 # Crockford's base 32: no letter that is taken for a digit. Sixteen of them are 80 bits.
 ALPHABET = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
@@ -97,7 +99,7 @@ def invite_contact(turn: Act) -> None:
     """/contact"""
     contact = _contact_of(turn.session, turn.person)
     buttons: Buttons = (
-        [[Button(words.remove_contact_button(contact.first_name), "contact:remove")]]
+        [[Button(words.remove_contact_button(contact.first_name), CONTACT_REMOVE())]]
         if contact
         else []
     )
@@ -192,14 +194,14 @@ def _refuse(turn: ChatTurn, problem: str) -> None:
 def _has_guessed_enough(turn: ChatTurn) -> bool:
     """Whether this chat has tried so many codes that no further one is looked up for a while."""
     tried = select(func.count()).where(
-        OutboxRow.topic == _refused_in(turn.incoming.chat_id),
+        *on(_refused_in(turn.incoming.chat_id)),
         col(OutboxRow.created_at) > turn.now - GUESSES_WITHIN,
     )
     return turn.session.exec(tried).one() >= MOST_GUESSES
 
 
-def _refused_in(chat_id: int) -> str:
-    return f"code-refused:{chat_id}"
+def _refused_in(chat_id: int) -> Topic:
+    return Topic(TopicKind.CODE_REFUSED, chat_id)
 
 
 def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -6,6 +6,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import Act
 from bot.membership import words_language as words
+from bot.membership.buttons import LANGUAGE, Language
 from bot.people.desk import roster_stale
 from bot.people.people import language_of, speaking_to
 from bot.people.telling import say_to
@@ -20,9 +21,9 @@ def show(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=_buttons())
 
 
-def choose(turn: Act) -> None:
-    """Buttons "lang:CODE", and "lang:auto" to follow Telegram's own setting again."""
-    code = turn.arguments[0] if turn.arguments else ""
+def choose(turn: Act, pressed: Language) -> None:
+    """A language, or to follow Telegram's own setting again."""
+    code = pressed.code
     if code not in (AS_TELEGRAM, *known()):
         answer(turn, words.not_there())
         return
@@ -37,8 +38,8 @@ def choose(turn: Act) -> None:
 
 
 def _buttons() -> Buttons:
-    named = [Button(words.name(code), f"lang:{code}") for code in known()]
+    named = [Button(words.name(code), LANGUAGE(code)) for code in known()]
     return [
         *(named[i : i + 2] for i in range(0, len(named), 2)),
-        [Button(words.as_telegram_button(), f"lang:{AS_TELEGRAM}")],
+        [Button(words.as_telegram_button(), LANGUAGE(AS_TELEGRAM))],
     ]

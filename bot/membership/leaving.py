@@ -16,6 +16,7 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision import signoff
 from bot.membership import words_leaving as words
 from bot.membership import words_second as ending_words
+from bot.membership.buttons import LEAVE, IsSure, Sure
 from bot.membership.ending import part
 from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, record, speaking_to
@@ -42,19 +43,19 @@ def ask(turn: Act) -> None:
         parts.append(words.sure_while_warned())
     elif alerts or waiting(turn.session, profile):
         parts.append(words.sure_while_open())
-    yes, no = Button(words.yes_button(), "leave:yes"), Button(words.no_button(), "leave:no")
+    yes, no = Button(words.yes_button(), LEAVE(Sure.YES)), Button(words.no_button(), LEAVE(Sure.NO))
     ask_sure(turn, turn.person, "\n\n".join(parts), yes, no)
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "leave:yes" and "leave:no"."""
+def tapped(turn: Act, pressed: IsSure) -> None:
+    """The second tap."""
     answer(turn)
     profile = profile_of(turn.session, turn.person.id)
     assert profile is not None
     refused = _refusal(profile)
     if refused:
         rewrite(turn, refused)
-    elif turn.arguments == ["yes"]:
+    elif pressed.sure is Sure.YES:
         _leave(turn, turn.person, profile)
     else:
         rewrite(turn, words.goes_on())

@@ -10,16 +10,19 @@ from sqlmodel import Session
 
 from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import OfRow
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership import words_second as words
+from bot.membership.buttons import SECOND_ASK, SECOND_END
 from bot.membership.flow_second import ONE, SECOND
 from bot.people.changes import Change
 from bot.people.desk import zone_of_coach
 from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import covered, given_by, given_to
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.desk import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -47,7 +50,7 @@ def show_second(turn: OnAthlete) -> None:
         [
             Button(
                 words.remove_button(get_person(turn.session, row.person_id).first_name),
-                f"c:second-end:{number}:{row.id}",
+                SECOND_END(number, id_of(row)),
             )
         ]
         for row in rows
@@ -56,7 +59,7 @@ def show_second(turn: OnAthlete) -> None:
         turn,
         turn.person,
         words.running(lines) if lines else words.nobody(),
-        buttons=[*removing, [Button(words.add_button(), f"c:second-ask:{number}")]],
+        buttons=[*removing, [Button(words.add_button(), SECOND_ASK(number))]],
     )
 
 
@@ -148,14 +151,10 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     return True
 
 
-def end_second(turn: OnAthlete) -> None:
+def end_second(turn: OnAthlete, pressed: OfRow) -> None:
     """The first coach ends it before its time."""
     answer(turn)
-    row = (
-        turn.session.get(SecondCoach, int(turn.arguments[0]))
-        if turn.arguments and turn.arguments[0].isdigit()
-        else None
-    )
+    row = turn.session.get(SecondCoach, pressed.row)
     if row is None or row.coach_id != turn.person.id or row.ended_at is not None:
         rewrite(turn, words.not_given())
         return

@@ -2,10 +2,11 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, Tap
+from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, tap, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.membership import (
+    buttons,
     deletion,
     ending,
     invitations,
@@ -43,22 +44,21 @@ FEATURE = Feature(
         Command("language", ANYONE_KNOWN, language.show, words.language_menu, rank=290),
     ),
     taps=(
-        Tap("leave", ATHLETE, leaving.tapped),
-        Tap("gone", ANYONE_KNOWN, deletion.tapped),
-        Tap("contact", COACH, invitations.contact_tapped),
-        Tap("more", ATHLETE, later.tapped),
-        Tap("lang", ANYONE_KNOWN, language.choose),
+        tap(buttons.LEAVE, ATHLETE, leaving.tapped),
+        tap(buttons.GONE, ANYONE_KNOWN, deletion.tapped),
+        tap(buttons.CONTACT_REMOVE, COACH, invitations.contact_tapped),
+        tap(buttons.MORE, ATHLETE, later.tapped),
+        tap(buttons.LANGUAGE, ANYONE_KNOWN, language.choose, words.not_there),
     ),
-    on_card={
-        "measure": health_screen.ask_measures,
-        "second": second_coach.show_second,
-        "second-ask": second_coach.ask_second,
-        "second-end": second_coach.end_second,
-        "end": ending.ask_to_end,
-        "end-yes": ending.end,
-        "end-no": ending.keep,
-    },
-    first_coach_only=frozenset({"second", "second-ask", "second-end", "end", "end-yes", "end-no"}),
+    on_card=(
+        view(buttons.ASK_MEASURES, health_screen.ask_measures),
+        view(buttons.SECOND, second_coach.show_second, first_coach_only=True),
+        view(buttons.SECOND_ASK, second_coach.ask_second, first_coach_only=True),
+        view(buttons.SECOND_END, second_coach.end_second, first_coach_only=True),
+        view(buttons.END, ending.ask_to_end, first_coach_only=True),
+        view(buttons.END_YES, ending.end, first_coach_only=True),
+        view(buttons.END_NO, ending.keep, first_coach_only=True),
+    ),
     flows=(
         Registered(ONBOARDING, onboarding.finish),
         Registered(LATER, later.given),

@@ -16,8 +16,12 @@ from sqlalchemy import Table, update
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
+from bot.alerts.buttons import ALERT
 from bot.core import agenda
+from bot.core.buttons import card_of
+from bot.core.cards import ROSTER, SIGN
 from bot.core.turn import Turn
+from bot.dialogue.asking import ANSWER
 from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
@@ -49,13 +53,13 @@ class About:
         return _names(said, self.name) or any(self._pressed(data) for data in _buttons(row.payload))
 
     def _pressed(self, data: str) -> bool:
-        view, *rest = data.split(":")
-        numbers = [int(part) for part in rest if part.isdigit()]
-        known = {
-            "c": {self.athlete_id}, "alert": self.alerts, "sign": self.decisions,
-            "q": self.questions,
-        }.get(view, frozenset())  # fmt: skip
-        return bool(numbers) and numbers[0] in known
+        if (alert := ALERT.found_in(data)) is not None:
+            return alert.alert in self.alerts
+        if (proposal := SIGN.found_in(data)) is not None:
+            return proposal.decision in self.decisions
+        if (answer := ANSWER.found_in(data)) is not None:
+            return answer.question in self.questions
+        return not ROSTER.begins(data) and card_of(data) == self.athlete_id
 
 
 def about(session: Session, athlete: Person) -> About:

@@ -35,7 +35,7 @@ def open_alerts(names: list[str]) -> str:
 
 def waiting(names: list[str]) -> str:
     return tr(
-        "A change still waits for your approval for {names}. Without it the plan holds.",
+        "A change still waits for your approval for {names}. Without it they stay on plan.",
         names=named(names),
     )
 

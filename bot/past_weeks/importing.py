@@ -17,12 +17,14 @@ from sqlmodel import Session, col, select
 
 from bot.core import instants
 from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.cards import IMPORTS, InFormat
 from bot.core.context import Context, Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.past_weeks import layout as at
 from bot.past_weeks import words, writing
+from bot.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.past_weeks.flow import IMPORT
 from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, carbs_of, read_past_weeks
 from bot.people.changes import Change
@@ -51,15 +53,15 @@ WEEK = timedelta(days=max(PLAN_DAYS))
 DAY = timedelta(days=1)
 
 
-def show(turn: OnAthlete) -> None:
-    """Buttons "c:past:ATHLETE[:FORMAT]": what was imported, and an empty sheet."""
+def show(turn: OnAthlete, pressed: InFormat) -> None:
+    """What was imported, and an empty sheet."""
     answer(turn)
     profile, name = turn.profile, get_person(turn.session, turn.profile.person_id).first_name
     own, number = turn.person.id == profile.person_id, profile.person_id
     if not profile.baseline or profile.body_mass_kg is None:
         say_to(turn, turn.person, words.not_onboarded(name))
         return
-    form = turn.arguments[0] if turn.arguments else ""
+    form = pressed.format
     if form in writing.FORMATS:
         send_document(
             turn.session, chat_id=turn.person.chat_id, now=turn.now,
@@ -72,13 +74,9 @@ def show(turn: OnAthlete) -> None:
         return
     here = _imports(turn.session, number)
     told = [_batch(turn, profile, row) for row in here]
-    empty = [
-        Button(words.sheet_button(form), f"c:past:{number}:{form}") for form in writing.FORMATS
-    ]
+    empty = [Button(words.sheet_button(form), IMPORTS(number, form)) for form in writing.FORMATS]
     back_ = [
-        Button(
-            words.back_button(_day(profile, row), len(row.days)), f"c:past-back:{number}:{row.id}"
-        )
+        Button(words.back_button(_day(profile, row), len(row.days)), BACK(number, id_of(row)))
         for row in here
     ]
     buttons = [empty, *([one] for one in back_)]
@@ -172,23 +170,23 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, words.imported(len(weeks)))
 
 
-def ask_back(turn: OnAthlete) -> None:
-    """Buttons "c:past-back:ATHLETE:ID": what goes, and a second tap."""
+def ask_back(turn: OnAthlete, pressed: OfImport) -> None:
+    """What goes, and a second tap."""
     answer(turn)
-    row = _import(turn)
+    row = _import(turn, pressed)
     if row is None:
         say_to(turn, turn.person, words.gone_already())
         return
     number = turn.profile.person_id
-    yes = Button(words.back_yes_button(), f"c:past-back-yes:{number}:{row.id}")
-    no = Button(words.back_no_button(), f"c:past-back-no:{number}:{row.id}")
+    yes = Button(words.back_yes_button(), BACK_YES(number, id_of(row)))
+    no = Button(words.back_no_button(), BACK_NO(number, id_of(row)))
     ask_sure(turn, turn.person, words.back_sure(_batch(turn, turn.profile, row)), yes, no)
 
 
-def back(turn: OnAthlete) -> None:
+def back(turn: OnAthlete, pressed: OfImport) -> None:
     """Everything that the sheet made goes again, with what came to hang on its events since."""
     answer(turn)
-    row = _import(turn)
+    row = _import(turn, pressed)
     if row is None:
         rewrite(turn, words.gone_already())
         return
@@ -202,7 +200,7 @@ def back(turn: OnAthlete) -> None:
     rewrite(turn, words.taken_back(len(row.days)))
 
 
-def keep(turn: OnAthlete) -> None:
+def keep(turn: OnAthlete, _: OfImport) -> None:
     answer(turn)
     rewrite(turn, words.kept())
 
@@ -396,10 +394,9 @@ def _imports(session: Session, athlete_id: int) -> list[PastImportRow]:
     return list(session.exec(query.order_by(col(PastImportRow.id))))
 
 
-def _import(turn: OnAthlete) -> PastImportRow | None:
-    named = turn.arguments[0] if turn.arguments else ""
+def _import(turn: OnAthlete, pressed: OfImport) -> PastImportRow | None:
     here = _imports(turn.session, turn.profile.person_id)
-    return next((row for row in here if str(row.id) == named), None)
+    return next((row for row in here if row.id == pressed.row), None)
 
 
 def _batch(turn: Turn, profile: AthleteProfile, row: PastImportRow) -> str:

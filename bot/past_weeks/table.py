@@ -2,18 +2,20 @@
 
 from __future__ import annotations
 
+from bot.core import cards
+from bot.core.routes import view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
-from bot.past_weeks import importing
+from bot.past_weeks import buttons, importing
 from bot.past_weeks.flow import IMPORT
 
 FEATURE = Feature(
     id="past_weeks",
-    on_card={
-        "past": importing.show,
-        "past-back": importing.ask_back,
-        "past-back-yes": importing.back,
-        "past-back-no": importing.keep,
-    },
+    on_card=(
+        view(cards.IMPORTS, importing.show),
+        view(buttons.BACK, importing.ask_back),
+        view(buttons.BACK_YES, importing.back),
+        view(buttons.BACK_NO, importing.keep),
+    ),
     flows=(Registered(IMPORT, importing.answered),),
 )

@@ -62,7 +62,7 @@ class Change(StrEnum):
     DECLINED = "declined"
     DOCTOR_WORD_NOTED = "doctor's word noted", Follows.NOTED
     DOUBT = "doubt"
-    EVENT_ASKS = "event asks", Follows.NOTED
+    EVENT_ASKS = "event asks", Follows.NOTED | Follows.FIGURES
     EVENT_SET = "event set", Follows.NOTED | Follows.CALENDAR | Follows.FIGURES
     EVENT_REMOVED = "event removed", Follows.NOTED | Follows.CALENDAR
     FORECAST = "forecast", Follows.NOTED

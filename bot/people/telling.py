@@ -5,6 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable
 
 from bot.core.outbox import Buttons, say
+from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.people import speaking_to
 from bot.store.tables.people import Person
@@ -21,8 +22,9 @@ def say_to(
     *,
     buttons: Buttons | Callable[[], Buttons] = (),
     silent: bool = False,
-    topic: str | None = None,
+    topic: Topic | None = None,
     dedupe: str | None = None,
+    decision_id: int | None = None,
     urgency: Urgency = Urgency.ORDINARY,
 ) -> OutboxRow:
     """A new message to somebody. What is to be read by another than who acts is given as a function,
@@ -38,5 +40,6 @@ def say_to(
             silent=silent,
             topic=topic,
             dedupe=dedupe,
+            decision_id=decision_id,
             urgency=urgency,
         )

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from collections.abc import Callable
 from datetime import date
+from functools import partial
 
 from sqlmodel import Session
 
+from bot.core.buttons import CallbackData
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
@@ -13,11 +16,14 @@ from bot.people.people import get_person, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
+from bot.photos.buttons import COMPARED, OWN_COMPARED, PHOTOS, OfMorning, TwoMornings
 from bot.photos.photo_rows import kept_photos, mornings_of, when
-from bot.photos.photos import day_in, send_morning
+from bot.photos.photos import send_morning
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.photos import PhotoRow, Pose
+
+Days = Callable[..., CallbackData]
 
 MORNINGS_SHOWN = 16
 IN_A_ROW = 2
@@ -26,19 +32,19 @@ IN_A_ROW = 2
 def compare(turn: Act) -> None:
     """/compare: whose mornings; where there is only one answer, which."""
     own = profile_of(turn.session, turn.person.id)
-    choices = [] if own is None else [(own, words.mine_button(), "ph:cmp")]
+    choices = [] if own is None else [(own, words.mine_button(), OWN_COMPARED())]
     coached = [
         one
         for one in athletes_seen_by(turn.session, turn.person)
         if one.person_id != turn.person.id
     ]
     choices += [
-        (one, get_person(turn.session, one.person_id).first_name, f"c:cmp:{one.person_id}")
+        (one, get_person(turn.session, one.person_id).first_name, COMPARED(one.person_id))
         for one in coached
         if len(mornings_of(turn.session, one.person_id)) > 1
     ]
     if own is not None and len(choices) == 1 and not coached:
-        text, buttons = _first_question(turn.session, turn.person, own, "ph:cmp")
+        text, buttons = _first_question(turn.session, turn.person, own, OWN_COMPARED)
         say_to(turn, turn.person, text, buttons=buttons)
         return
     rows = [Button(label, data) for _, label, data in choices]
@@ -48,19 +54,19 @@ def compare(turn: Act) -> None:
     say_to(turn, turn.person, words.compare_whom(), buttons=_in_rows(rows))
 
 
-def compare_own(turn: Act) -> None:
-    """Buttons "ph:cmp", "ph:cmp:DATE", "ph:cmp:DATE:DATE"."""
+def compare_own(turn: Act, pressed: TwoMornings) -> None:
+    """The athlete's own: none, one or two of them named."""
     profile = profile_of(turn.session, turn.person.id)
     assert profile is not None
-    _step(turn, turn.person, profile, turn.arguments[1:], "ph:cmp")
+    _step(turn, turn.person, profile, pressed, OWN_COMPARED)
 
 
-def compare_athlete(turn: OnAthlete) -> None:
-    """Buttons "c:cmp:ATHLETE" and with one date or two."""
-    _step(turn, turn.person, turn.profile, turn.arguments, f"c:cmp:{turn.profile.person_id}")
+def compare_athlete(turn: OnAthlete, pressed: TwoMornings) -> None:
+    """The same on a card."""
+    _step(turn, turn.person, turn.profile, pressed, partial(COMPARED, turn.profile.person_id))
 
 
-def show_photos(turn: OnAthlete) -> None:
+def show_photos(turn: OnAthlete, pressed: OfMorning) -> None:
     """The card's button: the latest morning's pictures, and buttons for the others."""
     answer(turn)
     name, own = (
@@ -68,7 +74,7 @@ def show_photos(turn: OnAthlete) -> None:
         turn.person.id == turn.profile.person_id,
     )
     days = mornings_of(turn.session, turn.profile.person_id)
-    asked = day_in(turn.arguments)
+    asked = pressed.day
     rows = kept_photos(turn.session, turn.profile.person_id, asked or (days[-1] if days else None))
     if not days or not rows:
         text = words.nothing_kept(name, own=own)
@@ -81,30 +87,30 @@ def show_photos(turn: OnAthlete) -> None:
         [
             Button(
                 when(turn.session, turn.profile.person_id, day),
-                f"c:photos:{turn.profile.person_id}:{day.isoformat()}",
+                PHOTOS(turn.profile.person_id, day),
             )
             for day in days[-MORNINGS_SHOWN:]
         ]
     )
     if len(days) > 1:
-        buttons = [*buttons, [Button(words.compare_button(), f"c:cmp:{turn.profile.person_id}")]]
+        buttons = [*buttons, [Button(words.compare_button(), COMPARED(turn.profile.person_id))]]
     say_to(turn, turn.person, words.mornings(name, own=own), buttons=buttons)
 
 
 def _step(
-    turn: ChatTurn, viewer: Person, profile: AthleteProfile, dates: list[str], prefix: str
+    turn: ChatTurn, viewer: Person, profile: AthleteProfile, pressed: TwoMornings, carrying: Days
 ) -> None:
     """Ask for the one morning, then the other, then send the pictures."""
     answer(turn)
-    left, right = day_in(dates[:1]), day_in(dates[1:2])
+    left, right = pressed
     if left is None:
-        text, buttons = _first_question(turn.session, viewer, profile, prefix)
+        text, buttons = _first_question(turn.session, viewer, profile, carrying)
         say_to(turn, viewer, text, buttons=buttons)
         return
     left_day = when(turn.session, profile.person_id, left)
     if right is None:
         others = [day for day in mornings_of(turn.session, profile.person_id) if day != left]
-        buttons = _days(turn.session, profile, others, f"{prefix}:{left.isoformat()}")
+        buttons = _days(turn.session, profile, others, partial(carrying, left))
         rewrite(turn, words.ask_right(left_day), buttons)
         return
     right_day = when(turn.session, profile.person_id, right)
@@ -113,21 +119,21 @@ def _step(
 
 
 def _first_question(
-    session: Session, viewer: Person, profile: AthleteProfile, prefix: str
+    session: Session, viewer: Person, profile: AthleteProfile, carrying: Days
 ) -> tuple[str, Buttons]:
     days = mornings_of(session, profile.person_id)
     name, own = get_person(session, profile.person_id).first_name, viewer.id == profile.person_id
     if len(days) < 2:
         return words.two_needed(name, own=own), ()
-    ends = f"{prefix}:{days[0].isoformat()}:{days[-1].isoformat()}"
+    ends = carrying(days[0], days[-1])
     first = [Button(words.first_and_latest_button(), ends)]
-    return words.ask_left(), [first, *_days(session, profile, days, prefix)]
+    return words.ask_left(), [first, *_days(session, profile, days, carrying)]
 
 
-def _days(session: Session, profile: AthleteProfile, days: list[date], prefix: str) -> Buttons:
+def _days(session: Session, profile: AthleteProfile, days: list[date], carrying: Days) -> Buttons:
     return _in_rows(
         [
-            Button(when(session, profile.person_id, day), f"{prefix}:{day.isoformat()}")
+            Button(when(session, profile.person_id, day), carrying(day))
             for day in days[-MORNINGS_SHOWN:]
         ]
     )

@@ -18,6 +18,17 @@ from bot.people.people import get_person, local_date, profile_of, record, speaki
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
+from bot.photos.buttons import (
+    ON_PHOTO,
+    OWN_COMPARED,
+    SEE,
+    WIPE,
+    WIPE_NO,
+    WIPE_YES,
+    Do,
+    OfMorning,
+    OnPhoto,
+)
 from bot.photos.fetching import order
 from bot.photos.files import folder
 from bot.photos.files.cleaning import MOST_BYTES, PictureRefused, clean
@@ -164,52 +175,48 @@ def show_own(turn: Act) -> None:
     if not days:
         _say(turn, turn.person, words.nothing_kept("", own=True))
         return
-    buttons = [
-        [Button(when(turn.session, profile.person_id, day), f"ph:see:{day.isoformat()}")]
-        for day in days[-8:]
-    ]
+    buttons = [[Button(when(turn.session, profile.person_id, day), SEE(day))] for day in days[-8:]]
     buttons.append(
         [
-            Button(words.compare_button(), "ph:cmp"),
-            Button(words.wipe_button(), "ph:wipe"),
+            Button(words.compare_button(), OWN_COMPARED()),
+            Button(words.wipe_button(), WIPE()),
         ]
     )
     text = words.mornings("", own=True)
     say_to(turn, turn.person, text, buttons=buttons)
 
 
-def pick(turn: Act) -> None:
-    """Buttons under a summary: "pick:ID", "pose:ID:POSE", "drop:ID", "back:ID"."""
-    action, number, pose = (*turn.arguments, "", "", "")[:3]
-    row = turn.session.get(PhotoRow, int(number)) if number.isdigit() else None
+def pick(turn: Act, pressed: OnPhoto) -> None:
+    """The buttons under a summary: one picture's, its poses, and out with it."""
+    row = turn.session.get(PhotoRow, pressed.photo)
     profile = profile_of(turn.session, turn.person.id)
     if row is None or profile is None or row.athlete_id != turn.person.id:
         answer(turn, words.picture_gone())
         return
     answer(turn)
-    if action == "pick":
+    if pressed.do is Do.PICK:
         choices = [
-            [Button(words.pose_button(p), f"ph:pose:{row.id}:{p}") for p in words.POSES],
+            [Button(words.pose_button(p), ON_PHOTO(Do.POSE, id_of(row), p)) for p in Pose],
             [
-                Button(words.drop_button(), f"ph:drop:{row.id}"),
-                Button(words.back_button(), f"ph:back:{row.id}"),
+                Button(words.drop_button(), ON_PHOTO(Do.DROP, id_of(row))),
+                Button(words.back_button(), ON_PHOTO(Do.BACK, id_of(row))),
             ],
         ]
         rewrite(turn, words.which_pose(row.pose), choices)
         return
-    if action == "pose" and pose in words.POSES:
-        _set_pose(turn.session, row, pose)
-    elif action == "drop":
+    if pressed.do is Do.POSE and pressed.pose is not None:
+        _set_pose(turn.session, row, pressed.pose)
+    elif pressed.do is Do.DROP:
         delete_photos(turn, [row])
     text, buttons = _summary(turn.session, profile, row.date)
     rewrite(turn, text, buttons)
 
 
-def see(turn: Act) -> None:
-    """ "see:DATE": the athlete's own pictures of a morning, and the buttons to put them right."""
+def see(turn: Act, pressed: OfMorning) -> None:
+    """The athlete's own pictures of a morning, and the buttons to put them right."""
     answer(turn)
     profile = profile_of(turn.session, turn.person.id)
-    day = day_in(turn.arguments[1:])
+    day = pressed.day
     rows = kept_photos(turn.session, id_of(turn.person), day) if day is not None else []
     if profile is None or day is None or not rows:
         _say(turn, turn.person, words.picture_gone())
@@ -219,31 +226,26 @@ def see(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=buttons)
 
 
-def wipe(turn: Act) -> None:
-    """ "wipe", and after a second look "wipe-yes" or "wipe-no"."""
+def ask_wipe(turn: Act) -> None:
+    """All of them go by a second tap."""
     answer(turn)
-    buttons: Buttons = ()
-    if turn.arguments[0] == "wipe":
-        count = len(kept_photos(turn.session, id_of(turn.person)))
-        yes = Button(words.wipe_yes_button(), "ph:wipe-yes")
-        no = Button(words.keep_button(), "ph:wipe-no")
-        text = words.ask_wipe(count) if count else words.nothing_kept("", own=True)
-        buttons = [[yes, no]] if count else ()
-        say_to(turn, turn.person, text, buttons=buttons)
-    elif turn.arguments[0] == "wipe-yes":
-        photo_rows.delete_all_photos(turn, id_of(turn.person))
-        record(turn, id_of(turn.person), Change.PICTURES_DELETED, by=turn.person.id)
-        rewrite(turn, words.wiped())
-    else:
-        rewrite(turn, words.left())
+    count = len(kept_photos(turn.session, id_of(turn.person)))
+    yes = Button(words.wipe_yes_button(), WIPE_YES())
+    no = Button(words.keep_button(), WIPE_NO())
+    text = words.ask_wipe(count) if count else words.nothing_kept("", own=True)
+    say_to(turn, turn.person, text, buttons=[[yes, no]] if count else ())
 
 
-def day_in(parts: list[str]) -> date | None:
-    """The date that a button names."""
-    try:
-        return date.fromisoformat(parts[0])
-    except (IndexError, ValueError):
-        return None
+def wipe(turn: Act) -> None:
+    answer(turn)
+    photo_rows.delete_all_photos(turn, id_of(turn.person))
+    record(turn, id_of(turn.person), Change.PICTURES_DELETED, by=turn.person.id)
+    rewrite(turn, words.wiped())
+
+
+def keep(turn: Act) -> None:
+    answer(turn)
+    rewrite(turn, words.left())
 
 
 def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date) -> None:
@@ -279,7 +281,7 @@ def _summary(session: Session, profile: AthleteProfile, day: date) -> tuple[str,
     coach = get_person(session, profile.coach_id)
     own = coach.id == profile.person_id
     text = words.kept([row.pose for row in rows], shown_day, coach.first_name, own=own)
-    buttons = [Button(words.change_button(row.pose), f"ph:pick:{row.id}") for row in rows]
+    buttons = [Button(words.change_button(row.pose), ON_PHOTO(Do.PICK, id_of(row))) for row in rows]
     return text, [buttons[i : i + 3] for i in range(0, len(buttons), 3)]
 
 

@@ -2,9 +2,9 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, COACHING, Command, Duty, Tap
+from bot.core.routes import ATHLETE, COACHING, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
-from bot.photos import compare, photo_rows, photo_taps, photos
+from bot.photos import buttons, compare, photo_rows, photos
 from bot.photos import words as photo_words
 
 FEATURE = Feature(
@@ -13,11 +13,18 @@ FEATURE = Feature(
         Command("photos", ATHLETE, photos.show_own, photo_words.photos_menu, rank=80),
         Command("compare", ATHLETE | COACHING, compare.compare, photo_words.compare_menu, rank=90),
     ),
-    taps=(Tap("ph", ATHLETE, photo_taps.tapped),),
-    on_card={
-        "photos": compare.show_photos,
-        "cmp": compare.compare_athlete,
-    },
+    taps=(
+        tap(buttons.ON_PHOTO, ATHLETE, photos.pick, photo_words.picture_gone),
+        tap(buttons.SEE, ATHLETE, photos.see, photo_words.picture_gone),
+        tap(buttons.WIPE, ATHLETE, photos.ask_wipe),
+        tap(buttons.WIPE_YES, ATHLETE, photos.wipe),
+        tap(buttons.WIPE_NO, ATHLETE, photos.keep),
+        tap(buttons.OWN_COMPARED, ATHLETE, compare.compare_own, photo_words.picture_gone),
+    ),
+    on_card=(
+        view(buttons.PHOTOS, compare.show_photos),
+        view(buttons.COMPARED, compare.compare_athlete),
+    ),
     duties=(
         Duty(photos.FORWARD, photos.forward),
         Duty(photo_rows.REMOVE, photo_rows.remove_file),

@@ -5,42 +5,57 @@ from __future__ import annotations
 from dataclasses import replace
 from datetime import timedelta
 
-from sqlmodel import Session
-
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import (
+    CARD,
+    DRAFT,
+    EVENT,
+    LIMITS,
+    PLAN,
+    PLAN_SHEET,
+    SEASON,
+    SETUP,
+    TEMPLATES,
+    OfEvent,
+)
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.gate import ask_first, look_over, new_findings
 from bot.plan.planning import (
+    THE_ONE,
+    asked_event,
     counts_now,
     days_follow_plan,
     meant_event,
+    naming,
     set_plan,
     week_changed,
 )
 from bot.plan.review import words as review_words
 from bot.plan.templates import words as template_words
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import baseline_of, current_event, current_plan, plan_row
+from bot.week.load import baseline_of, current_plan, plan_row
 from bot.words import coach_figures as figures
 from bot.words import common, phases
 from engine.planning.phases import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
 
 
-def show_plan(turn: OnAthlete) -> None:
+def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """The plan as a table, a button a day; where there is none, what comes first.
 
-    "c:plan:ATHLETE:EVENT" is that of an event ahead, to look at or draft anew.
+    With an event named, the plan of one that still waits.
     """
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     row = plan_row(turn.session, event) if event is not None else None
     if event is None or row is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -54,30 +69,33 @@ def show_plan(turn: OnAthlete) -> None:
         figures.moment(row.set_at, turn.profile.zone),
         own=turn.person.id == turn.profile.person_id,
     )
-    if not counts_now(turn.session, turn.profile, event):
-        text = text.rpartition("\n\n")[0]
-        rewrite(turn, text, _buttons_ahead(turn.profile, event))
-        return
-    rewrite(turn, text, _plan_buttons(turn.profile))
+    if counts_now(turn.session, turn.profile, event):
+        rewrite(turn, text, _plan_buttons(turn.profile))
+    else:
+        rewrite(turn, text, _buttons_ahead(turn.profile, event, plan))
 
 
-def _buttons_ahead(profile: AthleteProfile, event: EventRow) -> Buttons:
-    """What can be done with the plan of an event that still waits."""
-    number = f"{profile.person_id}:{event.id}"
+def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> Buttons:
+    """What can be done with the plan of an event that still waits: any number of any day too."""
+    who, number = profile.person_id, id_of(event)
+    days = [Button(words.day_button(day.days_out), DAY(who, day.days_out, number)) for day in plan]
     return [
+        days[:4],
+        days[4:],
         [
-            Button(words.new_draft_button(), f"c:draft:{number}"),
-            Button(words.limits_button(), f"c:limits:{number}"),
-            Button(words.back_button(), f"c:season:{profile.person_id}"),
-        ]
+            Button(review_words.review_button(), REVIEW(who, number)),
+            Button(words.new_draft_button(), DRAFT(who, number)),
+            Button(words.limits_button(), LIMITS(who, number)),
+            Button(words.back_button(), SEASON(who)),
+        ],
     ]
 
 
-def show_day(turn: OnAthlete) -> None:
+def show_day(turn: OnAthlete, pressed: OfDay) -> None:
     """One day of the plan, a button a number."""
-    found = _day_of(turn.session, turn.profile, turn.arguments)
+    found = _day_of(turn, pressed.days_out, pressed.event)
     if found is None:
-        show_plan(turn.on(turn.profile))
+        show_plan(turn)
         return
     event, plan, days_out = found
     target = as_ever(plan, baseline_of(turn.profile)).day(days_out)
@@ -85,29 +103,27 @@ def show_day(turn: OnAthlete) -> None:
     answer(turn)
     day = event.day - timedelta(days=days_out)
     keys = [key for key in words.FIELDS if key != "phase" or days_out > 0]
+    who, naming_it = turn.profile.person_id, naming(turn.session, turn.profile, event)
     buttons = [
         [
-            Button(words.field_button(key), f"c:num:{turn.profile.person_id}:{days_out}:{key}")
+            Button(words.field_button(key), NUMBER(who, days_out, key, naming_it))
             for key in keys[i : i + 3]
         ]
         for i in range(0, len(keys), 3)
     ]
     back = [
-        Button(review_words.total_button(), f"c:kcal:{turn.profile.person_id}:{days_out}"),
-        Button(words.back_button(), f"c:plan:{turn.profile.person_id}"),
+        Button(review_words.total_button(), TOTAL(who, days_out, naming_it)),
+        Button(words.back_button(), PLAN(who, naming_it)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
     rewrite(turn, text, [*buttons, back])
 
 
-def ask_number(turn: OnAthlete) -> None:
+def ask_number(turn: OnAthlete, pressed: OfNumber) -> None:
     """A button under a day: ask for the new number."""
-    found, key = (
-        _day_of(turn.session, turn.profile, turn.arguments),
-        (turn.arguments[1] if len(turn.arguments) > 1 else ""),
-    )
-    if found is None or key not in words.FIELDS:
-        show_plan(turn.on(turn.profile))
+    found, key = _day_of(turn, pressed.days_out, pressed.event), pressed.field
+    if found is None or key is None or key not in words.FIELDS:
+        show_plan(turn)
         return
     event, plan, days_out = found
     if event.day - timedelta(days=days_out) < local_date(turn.profile, turn.context):
@@ -115,7 +131,7 @@ def ask_number(turn: OnAthlete) -> None:
         return
     answer(turn)
     value = getattr(as_ever(plan, baseline_of(turn.profile)).day(days_out), key)
-    _open_number(turn, turn.person, turn.profile, days_out, key, value)
+    _open_number(turn, turn.person, turn.profile, event, days_out, key, value)
 
 
 def number_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -125,14 +141,15 @@ def number_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, words.plan_first())
         return
     key, days_out = question.answers["_field"], question.answers["_days_out"]
-    set_number(turn, coach, profile, days_out, key, question.answers["value"])
+    event = asked_event(turn.session, profile, question)
+    set_number(turn, coach, profile, event, days_out, key, question.answers["value"])
 
 
 def set_number(
-    turn: Turn, coach: Person, profile: AthleteProfile, days_out: int, key: str, value: object
-) -> None:
-    """A new version of the plan with this one number changed."""
-    event = current_event(turn.session, profile.person_id)
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow | None,
+    days_out: int, key: str, value: object,
+) -> None:  # fmt: skip
+    """A new version of the event's plan with this one number changed."""
     plan = current_plan(turn.session, event) if event is not None else None
     row = plan_row(turn.session, event) if event is not None else None
     target = plan.day(days_out) if plan is not None else None
@@ -160,7 +177,7 @@ def set_number(
         return
     if not set_plan(turn, coach, profile, event, changed, shape=row.shape):
         # What was typed did not fit; the question stays, so that another figure can be sent.
-        _open_number(turn, coach, profile, days_out, key, getattr(target, key))
+        _open_number(turn, coach, profile, event, days_out, key, getattr(target, key))
         return
     number_is_live(turn, coach, profile, event, plan, changed, key, days_out)
 
@@ -181,6 +198,7 @@ def number_is_live(
     target = changed.day(days_out)
     assert target is not None
     value = words.field_value(key, getattr(target, key), profile.volume_unit)
+    who, naming_it = profile.person_id, naming(turn.session, profile, event)
     parts = [words.field_set(key, days_out, value), noted]
     was = before.day(days_out)
     if key == "carb_g" and was is not None and target.phase is not was.phase:
@@ -197,11 +215,13 @@ def number_is_live(
         "\n\n".join(part for part in parts if part),
         buttons=[
             [
-                Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}"),
-                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
+                Button(words.day_button(days_out), DAY(who, days_out, naming_it)),
+                Button(words.see_plan_button(), PLAN(who, naming_it)),
             ]
         ],
     )
+    if naming_it is not None:
+        return  # it waits: no day of now follows from it
     if key == "carb_g":
         day = event.day - timedelta(days=days_out)
         days_follow_plan(turn, profile, only=day)
@@ -213,14 +233,15 @@ def first_things_first(
 ) -> None:
     """Say what has to be set before there is anything to see here, with its button."""
     if event is None:
-        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        button = Button(common.event_button(), EVENT(profile.person_id))
         text = words.event_first()
     else:
-        button = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        number, ahead = profile.person_id, naming(turn.session, profile, event)
+        button = Button(common.draft_plan_button(), DRAFT(number, ahead))
         text = words.plan_first()
-    buttons = [button, Button(common.setup_button(), f"c:setup:{profile.person_id}")]
+    buttons = [button, Button(common.setup_button(), SETUP(profile.person_id))]
     if event is not None:
-        buttons.append(Button(template_words.use_button(), f"c:tpl:{profile.person_id}"))
+        buttons.append(Button(template_words.use_button(), TEMPLATES(profile.person_id)))
     say_to(turn, coach, text, buttons=[buttons])
 
 
@@ -228,6 +249,7 @@ def _open_number(
     turn: Turn,
     coach: Person,
     profile: AthleteProfile,
+    event: EventRow,
     days_out: int,
     key: str,
     value: float | str | None,
@@ -239,39 +261,39 @@ def _open_number(
             "_days_out": days_out,
             "_value": value,
             "_volume_unit": profile.volume_unit,
+            "_event": event.id,
         },
     )  # fmt: skip
 
 
 def _plan_buttons(profile: AthleteProfile) -> Buttons:
     days = [
-        Button(words.day_button(days_out), f"c:day:{profile.person_id}:{days_out}")
+        Button(words.day_button(days_out), DAY(profile.person_id, days_out))
         for days_out in PLAN_DAYS
     ]
     return [
         days[:4],
         days[4:],
         [
-            Button(review_words.review_button(), f"c:review:{profile.person_id}"),
-            Button(words.new_draft_button(), f"c:draft:{profile.person_id}"),
-            Button(words.limits_button(), f"c:limits:{profile.person_id}"),
-            Button(words.back_button(), f"c:card:{profile.person_id}"),
+            Button(review_words.review_button(), REVIEW(profile.person_id)),
+            Button(words.new_draft_button(), DRAFT(profile.person_id)),
+            Button(words.limits_button(), LIMITS(profile.person_id)),
+            Button(words.back_button(), CARD(profile.person_id)),
         ],
         [
-            Button(common.sheet_button(), f"c:sheet:{profile.person_id}"),
-            Button(template_words.save_button(), f"c:tpl-save:{profile.person_id}"),
-            Button(template_words.use_button(), f"c:tpl:{profile.person_id}"),
+            Button(common.sheet_button(), PLAN_SHEET(profile.person_id)),
+            Button(template_words.save_button(), TEMPLATE_SAVE(profile.person_id)),
+            Button(template_words.use_button(), TEMPLATES(profile.person_id)),
         ],
     ]
 
 
 def _day_of(
-    session: Session, profile: AthleteProfile, rest: list[str]
+    turn: OnAthlete, days_out: int | None, named: int | None
 ) -> tuple[EventRow, PeakPlan, int] | None:
     """The event, its plan and the day out that a button names; None where they are not there."""
-    event = current_event(session, profile.person_id)
-    plan = current_plan(session, event) if event is not None else None
-    named = rest[0] if rest else ""
-    if event is None or plan is None or not named.isdigit() or plan.day(int(named)) is None:
+    event = meant_event(turn, named)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None or days_out is None or plan.day(days_out) is None:
         return None
-    return event, plan, int(named)
+    return event, plan, days_out

@@ -8,6 +8,7 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer
+from bot.core.cards import LIMITS, PLAN, OfEvent
 from bot.core.context import Context
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
@@ -46,25 +47,42 @@ from engine.planning.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
 
+#: The event that counts.
+THE_ONE = OfEvent()
+
 
 def event_line(profile: AthleteProfile, event: EventRow, context: Context) -> str:
     days_out = (event.day - local_date(profile, context)).days
     return words.event_line(event.kind, event.day, event.zone, days_out)
 
 
-def ask_draft(turn: OnAthlete) -> None:
-    """Draft a plan from a shape and the athlete's body mass; "c:draft:ATHLETE:EVENT" for one ahead."""
+def ask_draft(turn: OnAthlete, pressed: OfEvent) -> None:
+    """Draft a plan from a shape and the athlete's body mass, for an event ahead where one is named."""
     answer(turn)
     if has_measures(turn, turn.person, turn.profile):
-        open_draft(turn, turn.person, turn.profile, meant_event(turn))
+        open_draft(turn, turn.person, turn.profile, meant_event(turn, pressed.event))
 
 
-def meant_event(turn: OnAthlete) -> EventRow | None:
-    """The event ahead that a button's last part names; the one that counts where it names none."""
-    number = turn.arguments[-1] if turn.arguments else ""
-    if number.isdigit():
-        return event_ahead(turn.session, turn.profile.person_id, int(number))
+def meant_event(turn: OnAthlete, named: int | None) -> EventRow | None:
+    """The event ahead that a button names; the one that counts where it names none."""
+    if named is not None:
+        return event_ahead(turn.session, turn.profile.person_id, named)
     return current_event(turn.session, turn.profile.person_id)
+
+
+def asked_event(
+    session: Session, profile: AthleteProfile, question: OpenQuestion
+) -> EventRow | None:
+    """The event that a question is about: the one that it names, else the one that counts."""
+    number = question.answers.get("_event")
+    if number is None:
+        return current_event(session, profile.person_id)
+    return event_ahead(session, profile.person_id, number)
+
+
+def naming(session: Session, profile: AthleteProfile, event: EventRow) -> int | None:
+    """What a button carries to name the event; None for the one that counts."""
+    return None if counts_now(session, profile, event) else id_of(event)
 
 
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -72,12 +90,7 @@ def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         return
-    number = question.answers.get("_event")
-    event = (
-        event_ahead(turn.session, profile.person_id, number)
-        if number is not None
-        else current_event(turn.session, profile.person_id)
-    )
+    event = asked_event(turn.session, profile, question)
     if not question.answers["use"]:
         open_draft(turn, coach, profile, event)
         return
@@ -145,12 +158,12 @@ def draft_is_live(
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
-    number = f"{profile.person_id}" if counts else f"{profile.person_id}:{event.id}"
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     following = (
-        Button(words.see_plan_button(), f"c:plan:{number}"),
+        Button(words.see_plan_button(), PLAN(number, ahead)),
         Button(
             words.see_limits_button() if was_complete else words.set_limits_button(),
-            f"c:limits:{number}",
+            LIMITS(number, ahead),
         ),
     )
     text = "\n\n".join(part for part in parts if part)
@@ -218,16 +231,21 @@ def plan_misfits(
 
 
 def say_problems(
-    turn: Turn, coach: Person, profile: AthleteProfile, problems: tuple[Problem, ...]
+    turn: Turn,
+    coach: Person,
+    profile: AthleteProfile,
+    event: EventRow,
+    problems: tuple[Problem, ...],
 ) -> None:
+    number, ahead = profile.person_id, naming(turn.session, profile, event)
     say_to(
         turn,
         coach,
         words.does_not_fit(problems, profile.volume_unit),
         buttons=[
             [
-                Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
-                Button(words.see_limits_button(), f"c:limits:{profile.person_id}"),
+                Button(words.see_plan_button(), PLAN(number, ahead)),
+                Button(words.see_limits_button(), LIMITS(number, ahead)),
             ]
         ],
     )

@@ -2,11 +2,12 @@
 
 from __future__ import annotations
 
-from bot.core.routes import COACH, COACHING, Command, Tap
+from bot.core import cards
+from bot.core.routes import COACH, COACHING, Command, tap, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
+from bot.plan import buttons, planning
 from bot.plan import numbers as plan_numbers
-from bot.plan import planning
 from bot.plan import typed as plan_typed
 from bot.plan.fit import answering as fit_answering
 from bot.plan.fit.flow import PLAN_FIT
@@ -29,25 +30,25 @@ FEATURE = Feature(
         ),
     ),
     taps=(
-        Tap("tpl", COACHING, templates.tapped),
-        Tap("look", COACH, looks.look_tapped),
+        tap(buttons.TEMPLATE, COACHING, templates.tapped, template_words.gone),
+        tap(cards.LOOK, COACH, looks.look_tapped),
     ),
-    on_card={
-        "draft": planning.ask_draft,
-        "plan": plan_numbers.show_plan,
-        "day": plan_numbers.show_day,
-        "num": plan_numbers.ask_number,
-        "set": plan_typed.set_tapped,
-        "tpl": templates.use_template,
-        "tpl-save": templates.ask_to_save,
-        "learnt": next_load.show,
-        "learnt-no": next_load.leave,
-        "review": plan_reviewing.show_review,
-        "kcal": plan_reviewing.ask_total,
-        "limits": limit_setting.show_limits,
-        "limits-use": limit_setting.use_suggested_limits,
-        "lim": limit_setting.ask_limit,
-    },
+    on_card=(
+        view(cards.DRAFT, planning.ask_draft),
+        view(cards.PLAN, plan_numbers.show_plan),
+        view(buttons.DAY, plan_numbers.show_day),
+        view(buttons.NUMBER, plan_numbers.ask_number),
+        view(buttons.SET_NUMBER, plan_typed.set_tapped),
+        view(cards.TEMPLATES, templates.use_template),
+        view(buttons.TEMPLATE_SAVE, templates.ask_to_save),
+        view(cards.LEARNT, next_load.show),
+        view(buttons.LEARNT_NO, next_load.leave),
+        view(buttons.REVIEW, plan_reviewing.show_review),
+        view(buttons.TOTAL, plan_reviewing.ask_total),
+        view(cards.LIMITS, limit_setting.show_limits),
+        view(buttons.LIMITS_USE, limit_setting.use_suggested_limits),
+        view(buttons.ONE_LIMIT, limit_setting.ask_limit),
+    ),
     flows=(
         Registered(DRAFT, planning.draft_given),
         Registered(PLAN_FIT, fit_answering.answered),

@@ -17,6 +17,7 @@ from bot.people.people import get_person, local_date
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import SET_NUMBER, OfNumber, SetNumber
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.flow_number import TypedNumber, read_number
 from bot.plan.numbers import ask_number, first_things_first, set_number
@@ -51,14 +52,14 @@ def heard(
     return True
 
 
-def set_tapped(turn: OnAthlete) -> None:
-    """Buttons "c:set:ATHLETE:DAYS_OUT:KEY:VALUE" under the question whose number it is."""
-    number, key, value = (*turn.arguments, "", "", "")[:3]
-    if not number.isdigit() or key not in words.FIELDS or not value:
-        ask_number(turn.on(turn.profile, turn.arguments))
+def set_tapped(turn: OnAthlete, pressed: SetNumber) -> None:
+    """The buttons under the question whose number it is."""
+    days_out, key, value = pressed
+    if days_out is None or key is None or key not in words.FIELDS or value is None:
+        ask_number(turn, OfNumber(days_out, key))
         return
     answer(turn)
-    _set(turn, turn.person, turn.profile, TypedNumber(None, int(number), key, value))
+    _set(turn, turn.person, turn.profile, TypedNumber(None, days_out, key, value))
 
 
 def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber) -> None:
@@ -82,7 +83,8 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
     except Unread as unread:
         say_to(turn, coach, str(unread))
     else:
-        set_number(turn, coach, profile, typed.days_out, typed.key, value)
+        event = current_event(turn.session, profile.person_id)
+        set_number(turn, coach, profile, event, typed.days_out, typed.key, value)
 
 
 def _ask_whose(
@@ -91,7 +93,7 @@ def _ask_whose(
     keys = [
         Button(
             get_person(turn.session, one.person_id).first_name,
-            f"c:set:{one.person_id}:{typed.days_out}:{typed.key}:{typed.value}",
+            SET_NUMBER(one.person_id, typed.days_out, typed.key, typed.value),
         )
         for one in meant
     ]

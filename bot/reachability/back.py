@@ -15,6 +15,7 @@ from bot.alerts import alerts, delivery
 from bot.checkin import checkins
 from bot.checkin.flow import CHECK_IN
 from bot.core.incoming import Incoming, Kind
+from bot.core.topics import on
 from bot.core.turn import Turn
 from bot.decision import deciding, signoff
 from bot.dialogue import asking
@@ -26,7 +27,7 @@ from bot.people.telling import say_to
 from bot.reachability import words
 from bot.safety import alert_taps
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow
 
 
@@ -58,12 +59,12 @@ def came_back(turn: Turn, person: Person) -> None:
 
 def _alerts_missed(turn: Turn, person: Person) -> None:
     """Alerts whose newest message to this person failed: open ones with their button."""
-    failed = select(OutboxRow.topic).where(
+    failed = select(OutboxRow.topic_about).where(
         OutboxRow.chat_id == person.chat_id,
         OutboxRow.status == "failed",
-        col(OutboxRow.topic).startswith("alert:"),
+        OutboxRow.topic == TopicKind.ALERT,
     )
-    numbers = sorted({int(str(topic).split(":")[1]) for topic in turn.session.exec(failed)})
+    numbers = sorted({number for number in turn.session.exec(failed) if number is not None})
     rows = [turn.session.get(AlertRow, number) for number in numbers]
     missed = [row for row in rows if row is not None and _went_past(turn.session, row, person)]
     if missed:
@@ -99,9 +100,7 @@ def _went_past(session: Session, row: AlertRow, person: Person) -> bool:
 def _morning_missed(turn: Turn, person: Person, profile: AthleteProfile) -> None:
     """This day's figures, where they did not arrive; else the question that waits for an answer."""
     today = local_date(profile, turn.context)
-    newest = select(OutboxRow.status).where(
-        OutboxRow.topic == deciding.target_topic(profile.person_id, today)
-    )
+    newest = select(OutboxRow.status).where(*on(deciding.target_topic(profile.person_id, today)))
     if turn.session.exec(newest.order_by(col(OutboxRow.id).desc())).first() == "failed":
         deciding.send_target(turn, profile, today, because="")
         return

@@ -15,6 +15,7 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import DRAFT
 from bot.core.outbox import Button
 from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
@@ -31,6 +32,7 @@ from bot.people.people import (
 )
 from bot.people.telling import say_to
 from bot.readiness import words
+from bot.readiness.buttons import READINESS, Do, OnReadiness
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -107,7 +109,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
             turn,
             coach,
             lambda: words.due(athlete.first_name, event.kind, days_out, own=own),
-            buttons=lambda: [[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
+            buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
             silent=True,
         )
     if HEALTH not in there and not own:
@@ -136,11 +138,11 @@ def command(turn: Act) -> None:
     own = profile_of(turn.session, turn.person.id)
     coached = own is not None and not is_own_coach(own)
     keys = [
-        [Button(get_person(turn.session, p.person_id).first_name, f"rd:ask:{p.person_id}")]
+        [Button(get_person(turn.session, p.person_id).first_name, READINESS(Do.ASK, p.person_id))]
         for p in found
     ]
     if coached and keys:
-        keys.append([Button(words.about_me_button(), "rd:me")])
+        keys.append([Button(words.about_me_button(), READINESS(Do.ME))])
     if own is not None and coached and not keys:
         _open_health(turn, turn.person, own)
     elif not keys:
@@ -151,32 +153,31 @@ def command(turn: Act) -> None:
         say_to(turn, turn.person, words.which_athlete(), buttons=keys)
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "rd:ask|again|mine:ATHLETE", "rd:me", "rd:on:ROW" and "rd:ok:ROW"."""
-    view, number = (*turn.arguments, "", "")[:2]
-    if view == "me":
+def tapped(turn: Act, pressed: OnReadiness) -> None:
+    do, number = pressed
+    if do is Do.ME:
         own = profile_of(turn.session, turn.person.id)
         answer(turn, "" if own is not None else words.settled())
         if own is not None:
             _open_health(turn, turn.person, own)
         return
-    if view in ("ask", "again", "mine"):
-        profile = own_athlete(turn.session, turn.person, int(number)) if number.isdigit() else None
+    if do in (Do.ASK, Do.AGAIN, Do.MINE):
+        profile = own_athlete(turn.session, turn.person, number or 0)
         answer(turn, "" if profile is not None else words.settled())
-        if profile is not None and view == "again":
+        if profile is not None and do is Do.AGAIN:
             athlete = get_person(turn.session, profile.person_id)
             _ask_athlete(turn, athlete, lambda: words.asked_by_coach(turn.person.first_name))
             rewrite(turn, words.asked_again(athlete.first_name))
         elif profile is not None:
-            _open(turn, turn.person, profile, anew=view == "mine")
+            _open(turn, turn.person, profile, anew=do is Do.MINE)
         return
-    row = turn.session.get(ReadinessRow, int(number)) if number.isdigit() else None
+    row = turn.session.get(ReadinessRow, number) if number is not None else None
     profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
     if row is None or profile is None or row.went_on:
         answer(turn, words.settled())
         return
     answer(turn)
-    if view == "on":
+    if do is Do.GO_ON:
         asking.open_question(
             turn, turn.person, READY_ANYWAY, subject_id=profile.person_id,
             answers={"_readiness": row.id},
@@ -214,7 +215,7 @@ def health_given(turn: Turn, athlete: Person, question: OpenQuestion) -> None:
         turn,
         coach,
         lambda: words.athlete_answered(athlete.first_name),
-        buttons=lambda: [[Button(words.answer_button(), f"rd:ask:{profile.person_id}")]],
+        buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
         silent=True,
     )
 
@@ -269,12 +270,12 @@ def _keys(
     profile: AthleteProfile, row: ReadinessRow, found: Readiness, *, to_draft: bool
 ) -> list[list[Button]]:
     if found.outcome is Outcome.RUN:
-        draft = Button(common.draft_plan_button(), f"c:draft:{profile.person_id}")
+        draft = Button(common.draft_plan_button(), DRAFT(profile.person_id))
         return [[draft]] if to_draft else []
     return [
         [
-            Button(words.agreed_button(row.outcome), f"rd:ok:{row.id}"),
-            Button(words.go_on_button(), f"rd:on:{row.id}"),
+            Button(words.agreed_button(row.outcome), READINESS(Do.AGREED, id_of(row))),
+            Button(words.go_on_button(), READINESS(Do.GO_ON, id_of(row))),
         ]
     ]
 
@@ -301,8 +302,8 @@ def _open(turn: Turn, coach: Person, profile: AthleteProfile, *, anew: bool = Fa
     waits = _open_row(turn, profile)
     if waits is not None and JUDGEMENT in waits.answers and not anew:
         keys = [
-            [Button(words.ask_again_button(name), f"rd:again:{profile.person_id}")],
-            [Button(words.mine_anew_button(), f"rd:mine:{profile.person_id}")],
+            [Button(words.ask_again_button(name), READINESS(Do.AGAIN, profile.person_id))],
+            [Button(words.mine_anew_button(), READINESS(Do.MINE, profile.person_id))],
         ]
         say_to(turn, coach, words.in_place(name, waits.answers[JUDGEMENT]), buttons=keys)
         return
@@ -329,7 +330,7 @@ def _open_health(turn: Turn, athlete: Person, profile: AthleteProfile) -> None:
 
 def _ask_athlete(turn: Turn, athlete: Person, sentence: Callable[[], str]) -> None:
     say_to(
-        turn, athlete, sentence, buttons=lambda: [[Button(words.answer_button(), "rd:me")]],
+        turn, athlete, sentence, buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ME))]],
         silent=True,
     )  # fmt: skip
 

@@ -2,17 +2,18 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, COACH, Command, Duty, Tap
+from bot.core.routes import ATHLETE, COACH, Command, Duty, tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.readiness import readiness as ready
 from bot.readiness import words
+from bot.readiness.buttons import READINESS
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
 
 FEATURE = Feature(
     id="readiness",
     commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
-    taps=(Tap("rd", ATHLETE | COACH, ready.tapped),),
+    taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, words.settled),),
     flows=(
         Registered(READY, ready.answered),
         Registered(READY_HEALTH, ready.health_given),

@@ -16,6 +16,7 @@ from bot.rehearsal.driver import Driver
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
 from bot.week.load import checkin_row, current_plan, day_set
+from engine.decision.kept import decision_from_dict
 from engine.values.plan import PLAN_DAYS, DayTarget
 
 HEADS = ("Out", "Day", "Weight", "Full", "Sharp", "Water", "Planned", "Set", "What happened")
@@ -110,13 +111,14 @@ def _decided(session: Session, event: EventRow, day: date) -> list[str]:
     if not rows:
         return []
     last = rows[-1]
-    change = last.decision["change_g"]
-    what = f"{last.outcome}, {last.decision['rule'].replace('-', ' ')}"
+    decision = decision_from_dict(last.decision)
+    change = decision.change_g
+    what = f"{last.outcome}, {decision.rule.replace('-', ' ')}"
     if change:
         what += f", {change:+.0f} g"
     said = [what]
-    if last.decision["bound"]:
-        said.append(f"held by {BOUNDS[last.decision['bound']]}")
+    if decision.bound:
+        said.append(f"held by {BOUNDS[decision.bound]}")
     if last.status in SIGNED:
         said.append(SIGNED[DecisionStatus(last.status)])
     again = len(rows) - 1

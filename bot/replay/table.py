@@ -2,18 +2,19 @@
 
 from __future__ import annotations
 
+from bot.core.routes import view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
-from bot.replay import what_if
+from bot.replay import buttons, what_if
 from bot.replay.flow import WHAT_IF_LIMIT
 
 FEATURE = Feature(
     id="replay",
-    on_card={
-        "whatif": what_if.show,
-        "whatif-use": what_if.with_forecast,
-        "whatif-less": what_if.without_rule,
-        "whatif-limit": what_if.ask_limit,
-    },
+    on_card=(
+        view(buttons.WHAT_IF, what_if.show),
+        view(buttons.WHAT_IF_USE, what_if.with_forecast),
+        view(buttons.WHAT_IF_LESS, what_if.without_rule),
+        view(buttons.ASK_LIMIT, what_if.ask_limit),
+    ),
     flows=(Registered(WHAT_IF_LIMIT, what_if.limit_given),),
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.decision.words_reasons import rule_name
@@ -12,12 +13,24 @@ from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.replay import words
+from bot.replay.buttons import (
+    ASK_LIMIT,
+    WHAT_IF,
+    WHAT_IF_LESS,
+    WHAT_IF_USE,
+    WithLimit,
+    WithoutRule,
+    WithUse,
+)
 from bot.replay.flow import WHAT_IF_LIMIT
 from bot.replay.weeks import MorningAgain, finished, stored, week_under
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.words import common
 from engine.decision.foresight import odds_of
+from engine.decision.kept import decision_from_dict
+from engine.decision.record import case_from_dict
 from engine.decision.replay import Change
 from engine.decision.rules import RULES
 from engine.values.case import ForecastUse
@@ -28,10 +41,10 @@ RULES_SHOWN = 6
 LIMITS = tuple(key for key, limit in LIMIT_KEYS.items() if limit.unit == "g")
 
 
-def show(turn: OnAthlete) -> None:
-    """Buttons "c:whatif:ATHLETE[:EVENT]": the week, and what can be asked of it."""
+def show(turn: OnAthlete, pressed: OfEvent) -> None:
+    """The week, and what can be asked of it."""
     answer(turn)
-    event = _event(turn)
+    event = _event(turn, pressed.event)
     name = get_person(turn.session, turn.profile.person_id).first_name
     if event is None:
         say_to(turn, turn.person, words.no_week_yet(name))
@@ -39,39 +52,39 @@ def show(turn: OnAthlete) -> None:
     rewrite(turn, words.ask(name, event.kind, event.day), _choices(turn, turn.profile, event))
 
 
-def with_forecast(turn: OnAthlete) -> None:
-    """Buttons "c:whatif-use:ATHLETE:EVENT:USE"."""
-    event, use = _event(turn), _last(turn)
-    if event is None or use not in set(ForecastUse):
-        show(turn)
+def with_forecast(turn: OnAthlete, pressed: WithUse) -> None:
+    """The same week with the forecast used otherwise."""
+    event, use = _event(turn, pressed.event), pressed.use
+    if event is None or use is None:
+        show(turn, OfEvent(pressed.event))
         return
     answer(turn)
-    chosen = ForecastUse(use)
-    _tell(turn, turn.person, turn.profile, event, Change(forecast=chosen), words.with_use(chosen))
+    _tell(turn, turn.person, turn.profile, event, Change(forecast=use), words.with_use(use))
 
 
-def without_rule(turn: OnAthlete) -> None:
-    """Buttons "c:whatif-less:ATHLETE:EVENT:RULE"."""
-    event, rule = _event(turn), _last(turn)
-    if event is None or rule not in {one.id for one in RULES[:-1]}:
-        show(turn)
+def without_rule(turn: OnAthlete, pressed: WithoutRule) -> None:
+    """The same week without one of the rules."""
+    event, rule = _event(turn, pressed.event), pressed.rule
+    if event is None or rule is None or rule not in {one.id for one in RULES[:-1]}:
+        show(turn, OfEvent(pressed.event))
         return
     answer(turn)
     change = Change(without=frozenset({rule}))
     _tell(turn, turn.person, turn.profile, event, change, words.without(rule_name(rule)))
 
 
-def ask_limit(turn: OnAthlete) -> None:
-    """Buttons "c:whatif-limit:ATHLETE:EVENT:KEY": which figure."""
-    event, key = _event(turn), _last(turn)
+def ask_limit(turn: OnAthlete, pressed: WithLimit) -> None:
+    """The same week under another limit: which figure."""
+    event, key = _event(turn, pressed.event), pressed.key
     rows = stored(turn.session, event) if event is not None else []
     if event is None or key not in LIMITS or not rows:
-        show(turn)
+        show(turn, OfEvent(pressed.event))
         return
     answer(turn)
+    limits = case_from_dict(rows[-1].case).limits
     asking.open_question(
         turn, turn.person, WHAT_IF_LIMIT, subject_id=turn.profile.person_id,
-        answers={"_event": event.id, "_key": key, "_value": rows[-1].case["limits"][key]},
+        answers={"_event": event.id, "_key": key, "_value": getattr(limits, key)},
     )  # fmt: skip
 
 
@@ -118,50 +131,42 @@ def _estimate(change: Change, moved: list[MorningAgain]) -> str:
             continue
         odds = odds_of(change.of(one.case), (set_g, again_g))
         if odds:
-            then, now = ({"full": o.full, "flat": o.flat, "spilled": o.spilled} for o in odds)
+            then, now = odds
             return words.estimate(one.days_out, (set_g, then), (again_g, now))
     return ""
 
 
 def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
-    number, rows = profile.person_id, stored(turn.session, event)
-
-    def button(label: str, view: str, rest: str) -> Button:
-        return Button(label, f"c:{view}:{number}:{event.id}:{rest}")
-
-    used = {row.case.get("forecast", ForecastUse.RULES_ONLY) for row in rows}
+    number, this, rows = profile.person_id, id_of(event), stored(turn.session, event)
+    used = {case_from_dict(row.case).forecast for row in rows}
     uses = [ForecastUse.PROPOSES, ForecastUse.RULES_ONLY]
-    uses = [use for use in uses if used != {use.value}]
-    fired = dict.fromkeys(row.decision["rule"] for row in rows)
+    uses = [use for use in uses if used != {use}]
+    fired = dict.fromkeys(decision_from_dict(row.decision).rule for row in rows)
     rules = [one for one in fired if one in {rule.id for rule in RULES[:-1]}][:RULES_SHOWN]
     others = [one for one in finished(turn.session, number, local_date(profile, turn.context))
               if one.id != event.id]  # fmt: skip
     return [
-        [button(words.use_button(use), "whatif-use", use) for use in uses],
-        *([button(words.less_button(rule_name(rule)), "whatif-less", rule)] for rule in rules),
-        *([button(words.limit_button(key), "whatif-limit", key)] for key in LIMITS),
-        *([Button(words.week_button(one.kind, one.day), f"c:whatif:{number}:{one.id}")]
+        [Button(words.use_button(use), WHAT_IF_USE(number, this, use)) for use in uses],
+        *([Button(words.less_button(rule_name(rule)), WHAT_IF_LESS(number, this, rule))]
+          for rule in rules),
+        *([Button(words.limit_button(key), ASK_LIMIT(number, this, key))] for key in LIMITS),
+        *([Button(words.week_button(one.kind, one.day), WHAT_IF(number, id_of(one)))]
           for one in others[:3]),
-        [Button(common.back_button(), f"c:card:{number}")],
+        [Button(common.back_button(), CARD(number))],
     ]  # fmt: skip
 
 
 def _back(profile: AthleteProfile, event: EventRow) -> Buttons:
-    return [[Button(words.ask_more_button(), f"c:whatif:{profile.person_id}:{event.id}")]]
+    return [[Button(words.ask_more_button(), WHAT_IF(profile.person_id, id_of(event)))]]
 
 
-def _event(turn: OnAthlete) -> EventRow | None:
+def _event(turn: OnAthlete, named: int | None) -> EventRow | None:
     """The finished week that a button names, else the newest; None where there is none."""
     weeks = _weeks(turn.session, turn, turn.profile)
-    named = turn.arguments[0] if turn.arguments else ""
-    if not named:
+    if named is None:
         return weeks[0] if weeks else None
-    return next((one for one in weeks if str(one.id) == named), None)
+    return next((one for one in weeks if one.id == named), None)
 
 
 def _weeks(session: Session, turn: Turn, profile: AthleteProfile) -> list[EventRow]:
     return finished(session, profile.person_id, local_date(profile, turn.context))
-
-
-def _last(turn: OnAthlete) -> str:
-    return turn.arguments[1] if len(turn.arguments) > 1 else ""

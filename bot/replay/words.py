@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
 from datetime import date
 
 from bot.decision.words_reasons import rule_name
@@ -127,8 +126,8 @@ def in_sum(moved: int, mornings: int) -> str:
 
 def estimate(
     days_out: int,
-    then: tuple[float, Mapping[str, float]],
-    now: tuple[float, Mapping[str, float]],
+    then: tuple[float, chances.Chances],
+    now: tuple[float, chances.Chances],
 ) -> str:
     """The forecast's chances with each figure, seen from the first morning that differs."""
     when = tr("event day") if days_out == 0 else tr("{days} out", days=days_out)

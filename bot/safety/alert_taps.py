@@ -6,6 +6,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import words
 from bot.alerts.alerts import CORRECTED, WITHIN, open_alerts
+from bot.alerts.buttons import ALERT, Do, OnAlert
 from bot.alerts.delivery import alert_text, latest_message, settle_message, subject_of, told_of
 from bot.alerts.words_alert_causes import cause
 from bot.core import agenda
@@ -26,7 +27,9 @@ from bot.people.people import (
 )
 from bot.people.rights import covered, given_to
 from bot.people.telling import say_to
+from bot.safety.buttons import LIFT, LIFT_NO, LIFT_YES
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
@@ -38,11 +41,10 @@ from engine.safety import Level
 FROZEN_BY_HAND = "coach"
 
 
-def alert_tapped(turn: Act) -> None:
-    """Buttons "alert:ack:ID"."""
-    action, number = (*turn.arguments, "", "")[:2]
-    row = turn.session.get(AlertRow, int(number)) if number.isdigit() else None
-    if row is None or action != "ack" or not _may(turn.session, turn.person, row):
+def alert_tapped(turn: Act, pressed: OnAlert) -> None:
+    """Somebody has seen to it."""
+    row = turn.session.get(AlertRow, pressed.alert)
+    if row is None or not _may(turn.session, turn.person, row):
         answer(turn, words.not_your_alert())
         return
     if row.acknowledged_at is not None:
@@ -79,7 +81,7 @@ def list_alerts(turn: Act) -> None:
             turn,
             turn.person,
             alert_text(turn.session, row, turn.person),
-            buttons=[[Button(words.acknowledge_button(), f"alert:ack:{row.id}")]],
+            buttons=[[Button(words.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))]],
         )
 
 
@@ -123,8 +125,8 @@ def ask_to_lift(turn: OnAthlete) -> None:
         return
     name = get_person(turn.session, turn.profile.person_id).first_name
     text = words.lift_sure(name, own=turn.person.id == turn.profile.person_id)
-    yes = Button(words.lift_yes_button(), f"c:lift-yes:{turn.profile.person_id}")
-    no = Button(words.lift_no_button(), f"c:lift-no:{turn.profile.person_id}")
+    yes = Button(words.lift_yes_button(), LIFT_YES(turn.profile.person_id))
+    no = Button(words.lift_no_button(), LIFT_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
 
 
@@ -176,7 +178,7 @@ def keep_frozen(turn: OnAthlete) -> None:
 
 
 def lift_button(athlete_id: int) -> Button:
-    return Button(words.lift_button(), f"c:lift:{athlete_id}")
+    return Button(words.lift_button(), LIFT(athlete_id))
 
 
 def _has_target_today(turn: Turn, profile: AthleteProfile) -> bool:

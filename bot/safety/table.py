@@ -3,9 +3,10 @@
 from __future__ import annotations
 
 from bot.alerts import words as alert_words
-from bot.core.routes import TOLD_OF_ALERTS, Command, Duty, Tap
+from bot.alerts.buttons import ALERT
+from bot.core.routes import TOLD_OF_ALERTS, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
-from bot.safety import alert_taps
+from bot.safety import alert_taps, buttons
 from bot.safety import watch as safety_watch
 
 FEATURE = Feature(
@@ -15,13 +16,13 @@ FEATURE = Feature(
             "alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, alert_words.alerts_menu, rank=160
         ),
     ),
-    taps=(Tap("alert", TOLD_OF_ALERTS, alert_taps.alert_tapped),),
-    on_card={
-        "freeze": alert_taps.freeze,
-        "lift": alert_taps.ask_to_lift,
-        "lift-yes": alert_taps.lift,
-        "lift-no": alert_taps.keep_frozen,
-    },
+    taps=(tap(ALERT, TOLD_OF_ALERTS, alert_taps.alert_tapped, alert_words.not_your_alert),),
+    on_card=(
+        view(buttons.FREEZE, alert_taps.freeze),
+        view(buttons.LIFT, alert_taps.ask_to_lift),
+        view(buttons.LIFT_YES, alert_taps.lift),
+        view(buttons.LIFT_NO, alert_taps.keep_frozen),
+    ),
     flows=(*safety_watch.FLOWS,),
     duties=(Duty(safety_watch.UNANSWERED, safety_watch.unanswered),),
 )

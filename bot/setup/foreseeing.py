@@ -16,6 +16,7 @@ from bot.core.turn import Turn
 from bot.event import season
 from bot.people.people import get_person, local_date, own_athlete
 from bot.plan import gate
+from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
 from bot.setup.wanted import Wanted
 from bot.stage import day as stage_days
@@ -73,6 +74,8 @@ class Foreseen:
     limits_are: str = "none"  # none | kept | template | suggested | given
     moved_limits: tuple[Moved, ...] = ()
     stage_day: StageDay | None = None
+    asks: dict[str, Any] = field(default_factory=dict)  # what of it would be other than it is
+    meals: dict[str, Any] = field(default_factory=dict)  # as the template holds them
     asked_at: time | None = None
     always_tomorrow: bool | None = None
     warnings: tuple[Finding, ...] = ()
@@ -86,7 +89,7 @@ class Foreseen:
         return bool(
             self.event is None or self.moves or self.plan_is_new
             or self.limits_are in ("template", "suggested", "given")
-            or self.stage_day is not None or self.asked_at is not None
+            or self.stage_day is not None or self.asks or self.asked_at is not None
             or self._class_changes() or self.always_tomorrow is not None
         )  # fmt: skip
 
@@ -113,6 +116,7 @@ def foresee(turn: Turn, coach: Person, wanted: Wanted, others: Sequence[Wanted] 
         _plan(turn, seen, profile, template, others)
         _limits(turn, seen, profile, template)
         _stage(turn, seen, profile, template)
+        _asks(seen, profile, template)
         _habits(seen, profile, template)
         _review(turn, seen, profile)
     seen.mark = _mark(turn, seen, profile)
@@ -140,7 +144,7 @@ def _event(turn: Turn, seen: Foreseen, profile: AthleteProfile) -> None:
 def _template(turn: Turn, coach: Person, seen: Foreseen) -> TemplateRow | None:
     if not seen.wanted.template_id:
         return None
-    row = own_template(turn.session, coach, str(seen.wanted.template_id))
+    row = own_template(turn.session, coach, seen.wanted.template_id)
     if row is None:
         seen.troubles.append(Trouble("plan", "template-gone"))
     return row
@@ -335,12 +339,22 @@ def _before(stage: datetime, minutes: float | None) -> datetime | None:
     return stage - timedelta(minutes=minutes) if minutes else None
 
 
+def _asks(seen: Foreseen, profile: AthleteProfile, template: TemplateRow | None) -> None:
+    """What the row says stands before what the template holds, and that before nothing."""
+    standing = seen.event.asks if seen.event is not None else {}
+    held = habits.asks_of(template, profile) if template is not None else {}
+    wanted = {key: one for key, one in held.items() if key not in standing} | seen.wanted.asks
+    seen.asks = {key: one for key, one in wanted.items() if one != standing.get(key)}
+
+
 def _habits(seen: Foreseen, profile: AthleteProfile, template: TemplateRow | None) -> None:
-    habits = template.habits if template is not None else {}
-    asked = seen.wanted.asked_at or habits.get("asked_at", "")
+    held = template.habits if template is not None else {}
+    asked = seen.wanted.asked_at or held.get("asked_at", "")
     if asked and time.fromisoformat(asked) != profile.prompt_time:
         seen.asked_at = time.fromisoformat(asked)
-    tomorrow = habits.get("always_tomorrow")
+    if seen.event is None or seen.plan_is_new:
+        seen.meals = held.get("meals", {})
+    tomorrow = held.get("always_tomorrow")
     if tomorrow is not None and tomorrow != profile.always_tomorrow:
         seen.always_tomorrow = tomorrow
 
@@ -393,7 +407,8 @@ def _mark(turn: Turn, seen: Foreseen, profile: AthleteProfile) -> str:
             ]
         )  # fmt: skip
     rests_on += [
-        seen.plan, seen.limits, seen.stage_day, [trouble.why for trouble in seen.troubles],
+        seen.plan, seen.limits, seen.stage_day, sorted(seen.asks.items()),
+        [trouble.why for trouble in seen.troubles],
         [one.id for one in seen.warnings],
     ]  # fmt: skip
     return hashlib.sha256(repr(rests_on).encode()).hexdigest()[:16]

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from datetime import timedelta
 from typing import Any
 from zoneinfo import ZoneInfo
 
@@ -16,6 +17,7 @@ from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words, words_sheet
 from bot.setup.agreeing import foresee_all, show_and_ask
+from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.meaning import Known, meant
@@ -24,7 +26,7 @@ from bot.setup.roster_sheet.writing import Choices, Value, write
 from bot.stage import day as stage_days
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
-from bot.week.load import events_ahead, limits_row, plan_row
+from bot.week.load import events_ahead, limits_row, plan_row, target_of, weigh_in_row
 from bot.words import common
 from engine.values.limits import LIMIT_KEYS
 
@@ -51,7 +53,7 @@ def command(turn: Act) -> None:
         athletes = found
     missing = [(one, lacks) for one in athletes if (lacks := _lacks(turn, one))]
     keys = [
-        Button(_name(turn, one), f"su:one:{one.person_id}")
+        Button(_name(turn, one), SETUP_ONE(one.person_id))
         for one in ([one for one, _ in missing] or athletes)
         if one.baseline
     ]
@@ -62,17 +64,19 @@ def command(turn: Act) -> None:
     say_to(turn, turn.person, text, buttons=[*rows, _sheet_keys()])
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "su:one:ATHLETE" and "su:sheet:FORMAT"."""
-    what, value = (*turn.arguments, "", "")[:2]
+def one_tapped(turn: Act, pressed: One) -> None:
+    """One athlete is set up by questions."""
     answer(turn)
-    if what == "one":
-        profile = own_athlete(turn.session, turn.person, int(value)) if value.isdigit() else None
-        if profile is None:
-            say_to(turn, turn.person, words.left())
-            return
-        begin(turn, turn.person, profile)
+    profile = own_athlete(turn.session, turn.person, pressed.athlete)
+    if profile is None:
+        say_to(turn, turn.person, words.left())
         return
+    begin(turn, turn.person, profile)
+
+
+def sheet_tapped(turn: Act, pressed: Sheet) -> None:
+    """The sheet by which many are set up."""
+    answer(turn)
     if not athletes_seen_by(turn.session, turn.person):
         say_to(turn, turn.person, common.nobody_yet())
         return
@@ -80,7 +84,7 @@ def tapped(turn: Act) -> None:
         turn.session, chat_id=turn.person.chat_id, now=turn.now,
         document={
             "make": MAKE, "coach": turn.person.id,
-            "format": value if value in FORMATS else FORMATS[0],
+            "format": pressed.format if pressed.format in FORMATS else FORMATS[0],
         },
         caption=words.caption(),
     )  # fmt: skip
@@ -164,6 +168,23 @@ def _event(turn: Turn, row: EventRow) -> dict[str, Value]:
         found[at.STAGE] = first.time().replace(microsecond=0)
         look = stage.facts.get("look_before_min")
         found |= {at.LOOK: look} if look is not None else {}
+    return found | _asks(row)
+
+
+def _asks(row: EventRow) -> dict[str, Value]:
+    found: dict[str, Value] = {}
+    look, weigh_in = target_of(row), weigh_in_row(row)
+    if look is not None:
+        found[at.TARGET] = words_sheet.look_cell(look)
+    if weigh_in is not None:
+        by_height = weigh_in.over_height_kg
+        found |= {
+            at.CAP: _shown(weigh_in.cap_kg)
+            if by_height is None
+            else words_sheet.by_height(by_height),
+            at.WEIGH_DAY: row.day - timedelta(days=weigh_in.days_out),
+            at.WEIGH_AT: weigh_in.at,
+        }
     return found
 
 
@@ -187,7 +208,7 @@ def _lacks(turn: Turn, profile: AthleteProfile) -> str:
 
 
 def _sheet_keys() -> list[Button]:
-    return [Button(words.sheet_button(form), f"su:sheet:{form}") for form in FORMATS]
+    return [Button(words.sheet_button(form), SETUP_SHEET(form)) for form in FORMATS]
 
 
 def _name(turn: Turn, profile: AthleteProfile) -> str:

@@ -6,8 +6,10 @@ from datetime import date
 
 from bot.core.turn import Turn
 from bot.decision import deciding
+from bot.event import asks as event_asks
 from bot.event import season
 from bot.event.setting import New, replace_event
+from bot.food import by_template
 from bot.people.changes import BY_SETUP, Change
 from bot.people.people import get_person, local_date, record
 from bot.people.telling import say_to
@@ -47,6 +49,10 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
             gate.keep_reason(turn, coach, event, gate.said_of(seen.warnings), reason)
     if seen.stage_day is not None:
         stage_days.lay_out(turn, profile, event, seen.stage_day, coach)
+    for key, value in seen.asks.items():
+        event_asks.keep(turn, coach, profile, event, key, value, how=BY_SETUP)
+    if seen.meals:
+        by_template.put(turn, coach, profile, seen.meals)
     _habits(turn, coach, profile, seen)
     said = _tell_athlete(turn, coach, profile, event, seen)
     if seen.event is None or seen.moves:

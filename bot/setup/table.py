@@ -2,16 +2,21 @@
 
 from __future__ import annotations
 
-from bot.core.routes import COACHING, Command, Tap
+from bot.core import cards
+from bot.core.routes import COACHING, Command, tap, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.setup import agreeing, many, one, words
+from bot.setup.buttons import SETUP_ONE, SETUP_SHEET
 from bot.setup.flow import SETUP, SETUP_SURE
 
 FEATURE = Feature(
     id="setup",
     commands=(Command("setup", COACHING, many.command, words.menu, rank=175, takes_words=True),),
-    taps=(Tap("su", COACHING, many.tapped),),
-    on_card={"setup": one.from_card},
+    taps=(
+        tap(SETUP_ONE, COACHING, many.one_tapped, words.left),
+        tap(SETUP_SHEET, COACHING, many.sheet_tapped),
+    ),
+    on_card=(view(cards.SETUP, one.from_card),),
     flows=(Registered(SETUP, one.given), Registered(SETUP_SURE, agreeing.answered)),
 )

@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
-from datetime import date
+from datetime import date, time, timedelta
+from typing import Any
 
+from bot.event import words_asks as asks_words
 from bot.plan.fit.words import limit_moves
 from bot.setup import words, words_sheet
 from bot.setup.foreseeing import Foreseen
@@ -11,6 +13,8 @@ from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES
 from engine.safety import Level
+from engine.values.look import TargetLook
+from engine.values.weigh_in import WeighIn
 
 
 def parts(seen: Foreseen) -> list[str]:
@@ -38,6 +42,9 @@ def parts(seen: Foreseen) -> list[str]:
     if seen.stage_day is not None:
         day = seen.stage_day
         found.append(words.stage_line(day.stages[0], wanted.zone, day.look_before_min))
+    found += [_asked_for(seen, key, one) for key, one in seen.asks.items()]
+    if seen.meals:
+        found.append(words.meals_line())
     if seen.asked_at is not None:
         found.append(words.asked_line(seen.asked_at))
     if seen.warnings:
@@ -46,6 +53,16 @@ def parts(seen: Foreseen) -> list[str]:
     if cautions:
         found.append(words.noticed_line(len(cautions)))
     return found
+
+
+def _asked_for(seen: Foreseen, key: str, asked: dict[str, Any] | None) -> str:
+    if key == "look":
+        return asks_words.look_line(TargetLook(**asked) if asked else None)
+    if asked is None or seen.profile is None:
+        return words.no_weigh_in_line()
+    weigh_in = WeighIn(**{**asked, "at": time.fromisoformat(asked["at"])})
+    day = date.fromisoformat(seen.wanted.day) - timedelta(days=weigh_in.days_out)
+    return asks_words.weigh_in_line(weigh_in, day, seen.profile.weight_unit)
 
 
 def _plan(seen: Foreseen) -> str:

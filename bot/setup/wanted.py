@@ -29,6 +29,7 @@ class Wanted:
     asked_at: str = ""
     look_before_min: float | None = None
     reason: str = ""
+    asks: dict[str, Any] = field(default_factory=dict)  # "look", "weigh_in": None takes it away
     make_room: bool = False  # a limit that the plan leaves moves as far as it has to
     cells: dict[str, str] = field(default_factory=dict)
 

@@ -220,6 +220,14 @@ def asked_line(at: time) -> str:
     return tr("check-in at {at}", at=f"{at:%H:%M}")
 
 
+def no_weigh_in_line() -> str:
+    return tr("no weigh-in")
+
+
+def meals_line() -> str:
+    return tr("meals of the template")
+
+
 def stays_line() -> str:
     return tr("nothing changes")
 

@@ -13,8 +13,10 @@ from bot.words.names import KIND_SHORT, KIND_WORDS, shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import DEEP, MILD, SHAPES
 from engine.planning.draft import NONE as NO_DEPLETION
+from engine.values.look import TargetLook
 
 _LONGEST_WORDS = 60
+_USUAL = mark("usual")
 #: What a bridge between two shows is called in a sheet.
 BRIDGE_WORD = mark("bridge")
 DEPLETIONS = (NO_DEPLETION, MILD, DEEP)
@@ -42,6 +44,9 @@ def notes(plans: Sequence[str]) -> list[str]:
            plans=", ".join(plans)),
         tr("Load: the average load day in g per kg of body mass; empty: the published figure."),
         tr("Limits: empty as in the template, or as suggested around the plan."),
+        tr('Target look: "full 7-9 sharp 3-4", with your own words after a colon; or usual. Weigh-in '
+           "cap: a weight in kg, or height +4 for a class by height; none for no weigh-in. Its day "
+           "and time are those of the place."),
         tr("Reason: why you go on where the review warns. Without it you are asked in the chat."),
         tr("Send the file back to the chat. Nothing changes before you have seen what it would do."),
     ]  # fmt: skip
@@ -163,6 +168,33 @@ def odd_cell(content: str) -> str:
         "truth": tr("true or false is not what belongs there"),
         "error": tr("an error"),
     }[content]
+
+
+def says_usual(text: str) -> bool:
+    """The usual look, in any language that there is."""
+    return _plain(text) in {"usual", *(_plain(one) for one in in_each(partial(tr, _USUAL)))}
+
+
+def look_cell(look: TargetLook) -> str:
+    """As it is read back."""
+    said = tr(
+        "full {full}-{fullest} sharp {sharp}-{sharpest}",
+        full=look.fullness_low, fullest=look.fullness_high,
+        sharp=look.sharpness_low, sharpest=look.sharpness_high,
+    )  # fmt: skip
+    return f"{said}: {look.words}" if look.words else said
+
+
+def by_height(over_kg: float) -> str:
+    return tr("height {over}", over=f"{over_kg:+g}")
+
+
+def weigh_in_incomplete() -> str:
+    return tr("a weigh-in needs its cap, its day and its time; for none, write none as the cap")
+
+
+def weigh_in_far_off() -> str:
+    return tr("a weigh-in is on the event day or in the seven days before it")
 
 
 def no_day() -> str:

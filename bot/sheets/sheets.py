@@ -7,6 +7,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer
+from bot.core.cards import PLAN_SHEET, InFormat
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
@@ -50,7 +51,7 @@ from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 
 
-def offer_sheet(turn: OnAthlete) -> None:
+def offer_sheet(turn: OnAthlete, pressed: InFormat) -> None:
     """The card's button; with a format, the file itself."""
     answer(turn)
     base = _base(turn.session, turn.profile)
@@ -58,10 +59,10 @@ def offer_sheet(turn: OnAthlete) -> None:
         event = current_event(turn.session, turn.profile.person_id)
         first_things_first(turn, turn.person, turn.profile, event)
         return
-    form = turn.arguments[0] if turn.arguments else ""
+    form = pressed.format
     if form not in writing.FORMATS:
         buttons = [
-            Button(words.format_button(form), f"c:sheet:{turn.profile.person_id}:{form}")
+            Button(words.format_button(form), PLAN_SHEET(turn.profile.person_id, form))
             for form in writing.FORMATS
         ]
         text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"

@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+from bot.core import cards
+from bot.core.routes import view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.sheets import sheets
@@ -9,8 +11,6 @@ from bot.sheets.flow import SHEET
 
 FEATURE = Feature(
     id="sheets",
-    on_card={
-        "sheet": sheets.offer_sheet,
-    },
+    on_card=(view(cards.PLAN_SHEET, sheets.offer_sheet),),
     flows=(Registered(SHEET, sheets.sheet_answered),),
 )

@@ -15,7 +15,9 @@ from bot.people.rights import signers
 from bot.people.telling import say_to
 from bot.stage import day as stage_day
 from bot.stage import words
+from bot.stage.buttons import TOP_UP, TopUp
 from bot.stage.flow import LOOK
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow
@@ -72,11 +74,10 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 
 def top_up(
-    turn: ChatTurn, coach: Person, profile: AthleteProfile, row: StageRow | None, rest: list[str]
+    turn: ChatTurn, coach: Person, profile: AthleteProfile, row: StageRow | None, pressed: TopUp
 ) -> None:
     """The coach's word on a top-up; once, and not when it can no longer be digested."""
-    number = rest[0] if rest else ""
-    question = turn.session.get(OpenQuestion, int(number)) if number.isdigit() else None
+    question = turn.session.get(OpenQuestion, pressed.question)
     if (
         own_athlete(turn.session, coach, profile.person_id) is None
         or row is None
@@ -97,7 +98,7 @@ def top_up(
     assert limits is not None
     answers = question.answers
     choice = last_choice(answers["fullness"], answers["sharpness"], Gut(answers["gut"]), limits)
-    wanted = rest[1] != "0" and choice.grams > 0
+    wanted = pressed.grams != 0 and choice.grams > 0
     ahead = [stage for stage in stage_day.day_of(row).stages if stage > turn.now]
     if wanted and (not ahead or min(ahead) - turn.now < timedelta(minutes=float(LOOK_USELESS_MIN))):
         answer(turn, words.too_late_to_top_up())
@@ -141,11 +142,11 @@ def _settle_others(
 
 
 def _top_up_keys(profile: AthleteProfile, question: OpenQuestion, grams: float) -> Buttons:
-    asked = f"st:top:{profile.person_id}:{question.id}"
+    number, asked = profile.person_id, id_of(question)
     return [
         [
-            Button(words.top_up_button(grams), f"{asked}:{grams:g}"),
-            Button(words.no_top_up_button(), f"{asked}:0"),
+            Button(words.top_up_button(grams), TOP_UP(number, asked, grams)),
+            Button(words.no_top_up_button(), TOP_UP(number, asked, 0)),
         ]
     ]
 

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, COACHING, Command, Duty, Tap
+from bot.core.routes import ATHLETE, COACHING, Command, Duty, tap
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
+from bot.stage import buttons, words
 from bot.stage import look as stage_look
 from bot.stage import reminders as stage_reminders
 from bot.stage import views as stage_views
-from bot.stage import words
 from bot.stage.day import REMIND
 from bot.stage.flow import LOOK, STAGE
 
@@ -20,7 +20,11 @@ FEATURE = Feature(
         Command("stage", BOTH, stage_views.show, words.menu, rank=240),
         Command("late", BOTH, stage_views.late, words.late_menu, takes_words=True, rank=250),
     ),
-    taps=(Tap("st", BOTH, stage_views.tapped),),
+    taps=(
+        tap(buttons.ON_STAGE, BOTH, stage_views.tapped, words.day_not_here),
+        tap(buttons.LATE, BOTH, stage_views.late_tapped, words.day_not_here),
+        tap(buttons.TOP_UP, BOTH, stage_views.top_up_tapped, words.day_not_here),
+    ),
     flows=(
         Registered(STAGE, stage_views.times_given),
         Registered(LOOK, stage_look.look_given),

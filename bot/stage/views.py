@@ -5,7 +5,9 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CALENDAR_FILE, CalendarDo
 from bot.core.outbox import Button, Buttons
+from bot.core.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
@@ -15,9 +17,11 @@ from bot.people.telling import say_to
 from bot.stage import day as stage_day
 from bot.stage import look as stage_look
 from bot.stage import words
+from bot.stage.buttons import LATE, ON_STAGE, Late, OnStage, StageView, TopUp
 from bot.stage.flow import STAGE, stage_day_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
+from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
 from bot.words import common
@@ -44,7 +48,12 @@ def show(turn: Act) -> None:
         say_to(turn, turn.person, text)
         return
     keys = [
-        [Button(get_person(turn.session, p.person_id).first_name, f"st:day:{p.person_id}")]
+        [
+            Button(
+                get_person(turn.session, p.person_id).first_name,
+                ON_STAGE(StageView.DAY, p.person_id),
+            )
+        ]
         for p in found
     ]
     say_to(turn, turn.person, words.which_athlete(), buttons=keys)
@@ -70,36 +79,55 @@ def heard_delay(turn: Turn, person: Person, text: str) -> bool:
     return True
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "st:VIEW:ATHLETE:...", for the athlete and for their coach."""
-    view, number, *rest = (*turn.arguments, "", "")
-    profile = _theirs(turn.session, turn.person, int(number)) if number.isdigit() else None
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
-    if profile is None or event is None:
-        answer(turn, words.day_not_here())
+def tapped(turn: Act, pressed: OnStage) -> None:
+    """For the athlete and for their coach."""
+    found = _day_of(turn, pressed.athlete)
+    if found is None:
         return
+    profile, event = found
     row = stage_day.stage_row(turn.session, event)
-    if view == "top":
-        stage_look.top_up(turn, turn.person, profile, row, rest)
-        return
     answer(turn)
-    if view == "set":
+    if pressed.view is StageView.SET:
         _ask_times(turn, turn.person, profile, event)
-    elif view == "late" and rest[0].lstrip("-").isdigit():
-        _move(turn, turn.person, profile, event, int(rest[0]))
-    elif view == "off":
+    elif pressed.view is StageView.OFF:
         keys = [
             [
-                Button(words.cancel_yes_button(), f"st:off-yes:{profile.person_id}"),
-                Button(words.cancel_no_button(), f"st:day:{profile.person_id}"),
+                Button(words.cancel_yes_button(), ON_STAGE(StageView.OFF_YES, profile.person_id)),
+                Button(words.cancel_no_button(), ON_STAGE(StageView.DAY, profile.person_id)),
             ]
         ]
         rewrite(turn, words.ask_cancel(), keys)
-    elif view == "off-yes" and row is not None:
+    elif pressed.view is StageView.OFF_YES and row is not None:
         _call_off(turn, turn.person, profile, row)
     else:
         text, shown = _view(turn, turn.person, profile, event)
         rewrite(turn, text, shown)
+
+
+def late_tapped(turn: Act, pressed: Late) -> None:
+    """The day runs so much later, or earlier."""
+    found = _day_of(turn, pressed.athlete)
+    if found is not None:
+        answer(turn)
+        _move(turn, turn.person, *found, pressed.minutes)
+
+
+def top_up_tapped(turn: Act, pressed: TopUp) -> None:
+    """What the coach says to a last top-up."""
+    found = _day_of(turn, pressed.athlete)
+    if found is not None:
+        row = stage_day.stage_row(turn.session, found[1])
+        stage_look.top_up(turn, turn.person, found[0], row, pressed)
+
+
+def _day_of(turn: Act, athlete: int) -> tuple[AthleteProfile, EventRow] | None:
+    """The athlete and their event, for the two whom it concerns; else it is answered why not."""
+    profile = _theirs(turn.session, turn.person, athlete)
+    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    if profile is None or event is None:
+        answer(turn, words.day_not_here())
+        return None
+    return profile, event
 
 
 def times_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
@@ -133,7 +161,7 @@ def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
         [
             Button(
                 get_person(turn.session, profile.person_id).first_name,
-                f"st:late:{profile.person_id}:{minutes}",
+                LATE(profile.person_id, minutes),
             )
         ]
         for profile, _ in days
@@ -168,7 +196,7 @@ def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: Stag
                     else words.coach_told_cancelled(name)
                 )
                 say_to(turn, other, text, topic=topic(profile, other))
-    keys = [[Button(words.set_button(), f"st:set:{profile.person_id}")]]
+    keys = [[Button(words.set_button(), ON_STAGE(StageView.SET, profile.person_id))]]
     rewrite(turn, words.is_cancelled(), keys)
 
 
@@ -192,9 +220,9 @@ def say_day(turn: Turn, reader: Person, profile: AthleteProfile, *, lead: str = 
     say_to(turn, reader, text, buttons=keys, topic=topic(profile, reader))
 
 
-def topic(profile: AthleteProfile, reader: Person) -> str:
+def topic(profile: AthleteProfile, reader: Person) -> Topic:
     """Of several messages with the day's times that have not been sent yet, only the latest is."""
-    return f"stage-day:{profile.person_id}:{reader.id}"
+    return Topic(TopicKind.STAGE_DAY, profile.person_id, reader.id)
 
 
 def readers(session: Session, profile: AthleteProfile) -> list[Person]:
@@ -209,7 +237,7 @@ def _view(
     row, id = stage_day.stage_row(turn.session, event), profile.person_id
     if row is None or row.cancelled_at is not None:
         text = words.not_set() if row is None else words.is_cancelled()
-        return text, [[Button(words.set_button(), f"st:set:{id}")]]
+        return text, [[Button(words.set_button(), ON_STAGE(StageView.SET, id))]]
     resting = care_for(turn, profile).resting(own=reader.id == id)
     entries = [
         (entry, done)
@@ -225,14 +253,14 @@ def _view(
     keys = []
     if stage_day.running(row, turn.context):
         keys = [
-            [Button(words.late_button(n), f"st:late:{id}:{n}") for n in LATE_BY],
-            [Button(words.early_button(n), f"st:late:{id}:-{n}") for n in EARLY_BY],
+            [Button(words.late_button(n), LATE(id, n)) for n in LATE_BY],
+            [Button(words.early_button(n), LATE(id, -n)) for n in EARLY_BY],
             [
-                Button(words.change_button(), f"st:set:{id}"),
-                Button(words.cancel_button(), f"st:off:{id}"),
+                Button(words.change_button(), ON_STAGE(StageView.SET, id)),
+                Button(words.cancel_button(), ON_STAGE(StageView.OFF, id)),
             ],
         ]
-    keys.append([Button(common.calendar_button(), f"cal:get:{id}")])
+    keys.append([Button(common.calendar_button(), CALENDAR_FILE(CalendarDo.GET, id))])
     return f"{text}\n\n{words.habits()}", keys
 
 

@@ -21,6 +21,7 @@ from sqlalchemy import Engine, and_, case, func, not_
 from sqlmodel import Session, col, select
 
 from bot.core.clock import Clock
+from bot.core.topics import Topic, on
 from bot.core.waiting import keep_going, wait_for
 from bot.store.db import claiming
 from bot.store.sole import SoleRight
@@ -183,10 +184,11 @@ class Sender:
         if row.edits_outbox_id is not None:
             edited = session.get(OutboxRow, row.edits_outbox_id)
             return edited is not None and edited.status == "dropped"
-        if row.topic is None:
+        topic = Topic.of(row)
+        if topic is None:
             return False
         newer = select(OutboxRow.id).where(
-            OutboxRow.topic == row.topic,
+            *on(topic),
             col(OutboxRow.id) > row.id,
             col(OutboxRow.status).in_((*OPEN, "sent")),
         )

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ATHLETE, Command
+from bot.core.routes import ATHLETE, Command, view
 from bot.dialogue.feature import Feature
-from bot.timeline import seasons, words
+from bot.timeline import buttons, seasons, words
 
 FEATURE = Feature(
     id="timeline",
     commands=(Command("season", ATHLETE, seasons.own, words.menu, rank=74),),
-    on_card={"timeline": seasons.of_athlete},
+    on_card=(view(buttons.TIMELINE, seasons.of_athlete),),
 )

@@ -11,13 +11,14 @@ from sqlmodel import Session
 from bot.core.turn import Turn
 from bot.decision import words_signoff as signoff_words
 from bot.decision.signoff import settle
+from bot.event import asks as event_asks
 from bot.event import moving as event_moving
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRow
-from bot.week.load import current_event, day_set
+from bot.week.load import day_set, event_ahead
 from bot.week.snapshots import restore_days, restore_hold
 
 SIGNED = (DecisionStatus.APPROVED, DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -34,7 +35,7 @@ class Kind:
 def may_be_taken_back(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
     """Whether what held before this change is known and can hold again."""
     before = row.detail.get("before")
-    if Change(row.what) not in KINDS or before is None or "hold" not in before:
+    if Change(row.what) not in KINDS or not isinstance(before, dict) or "hold" not in before:
         return False
     return KINDS[Change(row.what)].may(turn, profile, row)
 
@@ -58,9 +59,12 @@ def _nothing_more(turn: Turn, _coach: Person, _profile: AthleteProfile, _row: Hi
 
 
 def _version_is_there(turn: Turn, profile: AthleteProfile, row: HistoryRow) -> bool:
+    """Also that of an event which still waits."""
     earlier = _earlier_version(turn.session, row)
-    event = current_event(turn.session, profile.person_id)
-    return earlier is not None and event is not None and earlier.event_id == event.id
+    return (
+        earlier is not None
+        and event_ahead(turn.session, profile.person_id, earlier.event_id) is not None
+    )
 
 
 def _earlier_version(session: Session, row: HistoryRow) -> PlanRow | LimitsRow | None:
@@ -102,6 +106,7 @@ def _unsign(turn: Turn, coach: Person, _profile: AthleteProfile, row: HistoryRow
 KINDS: Mapping[Change, Kind] = {
     Change.PLAN_SET: Kind(_version_is_there, _version_again),
     Change.LIMITS_SET: Kind(_version_is_there, _version_again),
+    Change.EVENT_ASKS: Kind(event_asks.can_go_back, event_asks.go_back),
     Change.EVENT_SET: Kind(event_moving.can_go_back, event_moving.go_back),
     Change.SIGNED_OFF: Kind(_still_signed, _unsign),
     Change.DAY_SET_BY_HAND: Kind(_days_left, _nothing_more),

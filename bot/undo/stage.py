@@ -7,6 +7,7 @@ from datetime import datetime
 from sqlmodel import Session, col, select
 
 from bot.coach.history.view import in_words
+from bot.core.topics import on
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import get_person, record, speaking_to
@@ -71,6 +72,6 @@ def take_back(turn: Turn, by: Person, profile: AthleteProfile, row: HistoryRow) 
 def _messages(session: Session, profile: AthleteProfile, row: HistoryRow) -> list[OutboxRow]:
     athlete = get_person(session, profile.person_id)
     query = select(OutboxRow).where(
-        OutboxRow.topic == stage_views.topic(profile, athlete), OutboxRow.created_at >= row.at
+        *on(stage_views.topic(profile, athlete)), OutboxRow.created_at >= row.at
     )
     return list(session.exec(query))

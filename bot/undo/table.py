@@ -2,14 +2,17 @@
 
 from __future__ import annotations
 
+from bot.core import cards
+from bot.core.routes import view
 from bot.dialogue.feature import Feature
+from bot.undo import buttons
 from bot.undo import undo as undoing
 
 FEATURE = Feature(
     id="undo",
-    on_card={
-        "undo": undoing.ask_undo,
-        "undo-yes": undoing.undo,
-        "undo-no": undoing.keep,
-    },
+    on_card=(
+        view(cards.UNDO, undoing.ask_undo),
+        view(buttons.UNDO_YES, undoing.undo),
+        view(buttons.UNDO_NO, undoing.keep),
+    ),
 )

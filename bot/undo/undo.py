@@ -14,6 +14,7 @@ from sqlmodel import Session, col, select
 from bot.coach.history.view import in_words, when, who
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import ARRIVED, Button
+from bot.core.topics import Topic, on
 from bot.core.turn import OnAthlete, Turn
 from bot.decision import deciding
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
@@ -21,10 +22,11 @@ from bot.people.people import local_date, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.undo import stage as stage_back
 from bot.undo import words
+from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import may_be_taken_back, put_back
 from bot.week.load import checkin_row, current_week
 from engine.decision.decide import Outcome
@@ -55,17 +57,17 @@ def ask_undo(turn: OnAthlete) -> None:
         _ask(turn, turn.person, turn.profile, times, change, told, times=True)
 
 
-def undo(turn: OnAthlete) -> None:
+def undo(turn: OnAthlete, pressed: OfChange) -> None:
     """Put back what held before; the athlete reads a correction where the change had reached them."""
     answer(turn)
-    named, own = (turn.arguments or [""])[0], turn.person.id == turn.profile.person_id
+    named, own = pressed.change, turn.person.id == turn.profile.person_id
     times = stage_back.last_change(turn, turn.profile)
-    if times is not None and named == str(times.id):
+    if times is not None and named == times.id:
         told = stage_back.take_back(turn, turn.person, turn.profile, times)
         rewrite(turn, words.undone(told=told, own=own))
         return
     row = _last(turn.session, turn.profile)
-    if row is None or named != str(row.id) or not may_be_taken_back(turn, turn.profile, row):
+    if row is None or named != row.id or not may_be_taken_back(turn, turn.profile, row):
         rewrite(turn, words.undo_moved_on())
         return
     targets = _targets_since(turn.session, turn.profile, row)
@@ -112,8 +114,8 @@ def _ask(
         text,
         buttons=[
             [
-                Button(yes, f"c:undo-yes:{number}:{row.id}"),
-                Button(words.undo_no_button(), f"c:undo-no:{number}"),
+                Button(yes, UNDO_YES(number, id_of(row))),
+                Button(words.undo_no_button(), UNDO_NO(number)),
             ]
         ],
     )
@@ -154,7 +156,7 @@ def _together(session: Session, row: HistoryRow) -> list[HistoryRow]:
         HistoryRow.athlete_id == row.athlete_id,
         HistoryRow.at == row.at,
         HistoryRow.by_id == row.by_id,
-        col(HistoryRow.what).in_((Change.PLAN_SET, Change.LIMITS_SET)),
+        col(HistoryRow.what).in_((Change.PLAN_SET, Change.LIMITS_SET, Change.EVENT_ASKS)),
     )
     found = session.exec(query.order_by(col(HistoryRow.id).desc())).all()
     return [one for one in found if one.detail.get("how") == how]
@@ -168,7 +170,8 @@ def _sentence(session: Session, profile: AthleteProfile, row: HistoryRow) -> str
 def _targets_since(session: Session, profile: AthleteProfile, row: HistoryRow) -> list[OutboxRow]:
     """Targets to the athlete since the change that have gone out or wait to."""
     query = select(OutboxRow).where(
-        col(OutboxRow.topic).startswith(f"target:{profile.person_id}:"),
+        OutboxRow.topic == TopicKind.TARGET,
+        OutboxRow.topic_about == profile.person_id,
         OutboxRow.created_at >= row.at,
         col(OutboxRow.status).in_(("waiting", *ARRIVED)),
     )
@@ -209,11 +212,10 @@ def _tell_figures(
         deciding.send_target(turn, profile, day, because=because)
         return
     # What was dropped may itself have taken the place of a message that had not arrived.
-    for topic in dict.fromkeys(one.topic for one in unsent if one.topic):
+    for topic in dict.fromkeys(topic for one in unsent if (topic := Topic.of(one)) is not None):
         newest = _newest_before(turn.session, topic, min(id_of(one) for one in unsent))
-        if newest is not None and newest.status == "dropped":
-            day = date.fromisoformat(topic.rpartition(":")[2])
-            deciding.send_target(turn, profile, day, because="")
+        if newest is not None and newest.status == "dropped" and topic.day is not None:
+            deciding.send_target(turn, profile, topic.day, because="")
 
 
 def _checkin(
@@ -236,21 +238,23 @@ def _answer_by(session: Session, row: HistoryRow) -> datetime | None:
 def _drop_what_was_read(session: Session, profile: AthleteProfile) -> None:
     """A target that waits and reads as the one that arrived before it need not be sent."""
     waiting = select(OutboxRow).where(
-        col(OutboxRow.topic).startswith(f"target:{profile.person_id}:"),
+        OutboxRow.topic == TopicKind.TARGET,
+        OutboxRow.topic_about == profile.person_id,
         OutboxRow.status == "waiting",
     )
     for message in session.exec(waiting).all():
-        assert message.topic is not None
-        arrived = _newest_before(session, message.topic, id_of(message), arrived=True)
+        topic = Topic.of(message)
+        assert topic is not None
+        arrived = _newest_before(session, topic, id_of(message), arrived=True)
         if arrived is not None and arrived.payload["text"] == message.payload["text"]:
             message.status = "dropped"
             session.add(message)
 
 
 def _newest_before(
-    session: Session, topic: str, number: int, *, arrived: bool = False
+    session: Session, topic: Topic, number: int, *, arrived: bool = False
 ) -> OutboxRow | None:
-    query = select(OutboxRow).where(OutboxRow.topic == topic, col(OutboxRow.id) < number)
+    query = select(OutboxRow).where(*on(topic), col(OutboxRow.id) < number)
     if arrived:
         query = query.where(col(OutboxRow.status).in_(ARRIVED))
     return session.exec(query.order_by(col(OutboxRow.id).desc())).first()

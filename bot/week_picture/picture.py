@@ -23,6 +23,7 @@ from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.week_picture import words
 from bot.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.words.chances import in_ten
+from engine.decision.kept import decision_from_dict
 from engine.values.case import ForecastUse
 
 MAKE = "week-picture"
@@ -143,17 +144,20 @@ def _odds(
         .order_by(col(DecisionRow.id).desc())
     ).first()
     # A morning before yesterday's says too little of a day that has come nearer since.
-    if newest is None or newest.decision["date"] < (today - timedelta(days=1)).isoformat():
+    if newest is None:
+        return None
+    decision = decision_from_dict(newest.decision)
+    if decision.date < today - timedelta(days=1):
         return None
     set_g = day_set(session, profile.person_id, newest.sets_date)
-    odds = odds_in_force(newest.decision, set_g.carb_g if set_g is not None else None)
+    odds = odds_in_force(decision, set_g.carb_g if set_g is not None else None)
     if odds is None:
         return None
     tenths = in_ten(odds)
     return ChartOdds(
-        morning=date.fromisoformat(newest.decision["date"]),
+        morning=decision.date,
         sets_date=newest.sets_date,
-        carb_g=odds["carb_g"],
+        carb_g=odds.carb_g,
         full=tenths["full"],
         flat=tenths["flat"],
         spilled=tenths["spilled"],

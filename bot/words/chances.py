@@ -3,8 +3,7 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
-from typing import Any
+from typing import Protocol
 
 from bot.words.languages import mark, tr
 
@@ -12,9 +11,22 @@ LOOKS = ("full", "flat", "spilled")
 NAMES = {"full": mark("full"), "flat": mark("flat"), "spilled": mark("spilled over")}
 
 
-def in_ten(odds: Mapping[str, Any]) -> dict[str, int]:
+class Chances(Protocol):
+    """Any three chances of how a day will look; together they are 1."""
+
+    @property
+    def flat(self) -> float: ...
+
+    @property
+    def full(self) -> float: ...
+
+    @property
+    def spilled(self) -> float: ...
+
+
+def in_ten(odds: Chances) -> dict[str, int]:
     """How many of ten such days would be full, flat and spilled over; each a tenth off at most."""
-    exact = {look: 10 * float(odds[look]) for look in LOOKS}
+    exact = {look: 10 * float(getattr(odds, look)) for look in LOOKS}
     tenths = {look: math.floor(value) for look, value in exact.items()}
     by_rest = sorted(LOOKS, key=lambda look: tenths[look] - exact[look])
     for look in by_rest[: 10 - sum(tenths.values())]:
@@ -36,7 +48,7 @@ def look_name(look: str) -> str:
     return tr(NAMES[look])
 
 
-def all_three(odds: Mapping[str, Any]) -> str:
+def all_three(odds: Chances) -> str:
     """ "full about 7 in 10, flat about 1 in 10, spilled over about 2 in 10"."""
     tenths = in_ten(odds)
     return tr(

@@ -27,6 +27,12 @@ IN_A_SENTENCE: dict[Phase, str] = {
     Phase.REST: mark("a rest day from the load"),
     Phase.EVENT: mark("event day"),
 }
+#: As an athlete reads it, where neither its number nor its neighbours say more.
+READ_AS: dict[Phase, str] = {
+    Phase.DEPLETION: mark("low day"),
+    Phase.USUAL: mark("normal day"),
+    Phase.REFEED: mark("refeed"),
+}
 #: What else people type for each.
 ALSO: dict[Phase, str] = {
     Phase.DEPLETION: mark("depletion, deplete, depletion day, low, low day"),
@@ -74,6 +80,27 @@ def load_line(plan: PeakPlan) -> str:
         "Load, {days}: {load} carbs in all",
         days=load_days(plan.load_days), load=figures.grams(plan.load_g),
     )  # fmt: skip
+
+
+def of_day(plan: PeakPlan, days_out: int) -> str:
+    """What a day is for, as its athlete reads it: "load, day 2 of 3"; "" on the day itself."""
+    phase, load = plan.phase(days_out), plan.load_days
+    if phase is Phase.LOAD and days_out in load:
+        if len(load) == 1:
+            return tr("load day")
+        return tr("load, day {number} of {days}", number=load.index(days_out) + 1, days=len(load))
+    if phase is Phase.REST:
+        return _rest(plan, days_out)
+    if phase is Phase.USUAL and days_out == plan.first_load_day + 1:
+        return tr("rest day before the load")
+    return tr(READ_AS[phase]) if phase in READ_AS else ""
+
+
+def _rest(plan: PeakPlan, days_out: int) -> str:
+    if days_out > plan.first_load_day:
+        return tr("rest day before the load") if plan.load_days else tr("rest day")
+    between = any(out < days_out for out in plan.load_days)
+    return tr("rest day between load days") if between else tr("taper after the load")
 
 
 def other_days_button() -> str:

@@ -10,6 +10,7 @@ from zoneinfo import ZoneInfo
 from sqlmodel import Session, select
 
 from bot.core.callbacks import answer
+from bot.core.cards import FILES, HANDOUT, IMPORTS, InFormat
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, OnAthlete, Turn
@@ -21,11 +22,11 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.words import common
 from bot.workbook import words
+from bot.workbook.buttons import OWN_FILES, OwnFiles, Whose
 from bot.workbook.pages import Page, pages_of
 from bot.workbook.writing import FORMATS, file_name, write
 
 MAKE = "workbook"
-OWN, ALL = "own", "all"
 
 
 def show(turn: Act) -> None:
@@ -36,45 +37,45 @@ def show(turn: Act) -> None:
         say_to(turn, turn.person, words.nobody())
         return
     if profile is not None:
-        own = [Button(words.format_button(form), f"fl:{OWN}:{form}") for form in FORMATS]
+        own = [Button(words.format_button(form), OWN_FILES(Whose.OWN, form)) for form in FORMATS]
         say_to(turn, turn.person, words.ask_own(), buttons=[own])
     if coached and [one.person_id for one in coached] != [turn.person.id]:
-        every = [[Button(words.all_button(form), f"fl:{ALL}:{form}")] for form in FORMATS]
+        every = [[Button(words.all_button(form), OWN_FILES(Whose.ALL, form))] for form in FORMATS]
         say_to(turn, turn.person, words.ask_all(), buttons=every)
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "fl:own|all:FORMAT"."""
+def tapped(turn: Act, pressed: OwnFiles) -> None:
+    """One's own weeks, or those of everybody whom one coaches."""
     answer(turn)
-    whose, form = (*turn.arguments, "", "")[:2]
+    whose, form = pressed
     profile, coached = (
         profile_of(turn.session, turn.person.id),
         athletes_of(turn.session, turn.person),
     )
     if form not in FORMATS:
         say_to(turn, turn.person, common.already_answered())
-    elif whose == OWN and profile is not None:
+    elif whose is Whose.OWN and profile is not None:
         _send(turn, [profile], form, words.caption_own())
-    elif whose == ALL and coached:
-        _send(turn, coached, form, words.caption_all(len(coached)), whose=ALL)
+    elif whose is Whose.ALL and coached:
+        _send(turn, coached, form, words.caption_all(len(coached)), whose=Whose.ALL)
     else:
         say_to(turn, turn.person, words.nobody())
 
 
-def on_card(turn: OnAthlete) -> None:
-    """Buttons "c:files:ATHLETE[:FORMAT]"."""
+def on_card(turn: OnAthlete, pressed: InFormat) -> None:
+    """The choice of formats; with one, the file."""
     answer(turn)
     name, number = (
         get_person(turn.session, turn.profile.person_id).first_name,
         turn.profile.person_id,
     )
     own = number == turn.person.id
-    form = turn.arguments[0] if turn.arguments else ""
+    form = pressed.format
     if form not in FORMATS:
-        forms = [Button(words.format_button(form), f"c:files:{number}:{form}") for form in FORMATS]
+        forms = [Button(words.format_button(form), FILES(number, form)) for form in FORMATS]
         others = [
-            Button(common.handout_button(), f"c:handout:{number}"),
-            Button(common.past_weeks_button(), f"c:past:{number}"),
+            Button(common.handout_button(), HANDOUT(number)),
+            Button(common.past_weeks_button(), IMPORTS(number)),
         ]
         text = words.ask_own() if own else words.ask_athlete(name)
         say_to(turn, turn.person, text, buttons=[forms, others])
@@ -133,7 +134,7 @@ def _send(
         turn.session, chat_id=turn.person.chat_id, now=turn.now, caption=caption,
         document={
             "make": MAKE, "format": form, "reader": turn.person.id,
-            "athlete": None if whose == ALL else profiles[0].person_id,
+            "athlete": None if whose is Whose.ALL else profiles[0].person_id,
             "day": turn.now.astimezone(ZoneInfo(zone)).date().isoformat(),
         },
     )  # fmt: skip

@@ -38,6 +38,7 @@ from bot.words.training import training_words
 from bot.workbook import words
 from bot.workbook.columns import Column
 from bot.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS
+from engine.decision.kept import decision_from_dict
 from engine.values.energy import energy_kcal
 
 if TYPE_CHECKING:
@@ -331,17 +332,17 @@ def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Recor
     outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
     # Whole histories are in `case`: nothing here reads them.
     for row in _rows(session, DecisionRow, _OF_A_DECISION, ids):
-        decision, profile = row.decision, who.profiles[row.athlete_id]
-        odds = odds_in_force(decision) or {}
+        decision, profile = decision_from_dict(row.decision), who.profiles[row.athlete_id]
+        odds = odds_in_force(decision)
         waited = (row.signed_at - row.made_at).total_seconds() / 60 if row.signed_at else None
         yield {
-            "athlete_id": row.athlete_id, "date": date.fromisoformat(decision["date"]),
+            "athlete_id": row.athlete_id, "date": decision.date,
             "sets_date": row.sets_date, "outcome": outcome(row.outcome),
             "status": status(row.status), "planned_carb_g": row.planned_carb_g,
-            "carb_g": row.carb_g, "change_g": decision["change_g"], "rule": rule(decision["rule"]),
-            "bound": words_reasons.bound_name(decision["bound"]) if decision["bound"] else "",
+            "carb_g": row.carb_g, "change_g": decision.change_g, "rule": rule(decision.rule),
+            "bound": words_reasons.bound_name(decision.bound) if decision.bound else "",
             "reason": words_reasons.reason(decision, profile.weight_unit, profile.volume_unit),
-            **{f"{look}_percent": 100 * odds[look] if look in odds else None
+            **{f"{look}_percent": 100 * getattr(odds, look) if odds is not None else None
                for look in ("flat", "full", "spilled")},
             "made_at": who.local(row.athlete_id, row.made_at),
             "signed_by": who.named(row.signed_by),

@@ -91,7 +91,7 @@ def _figures(letter: str, style: int, values: Sequence[Any]) -> list[str]:
 
 
 def _cells(letter: str, style: int, risky: int, values: Sequence[Any]) -> list[str]:
-    """A column of text or dates, of which most stand there many times."""
+    """A column of anything, of which most stands there many times."""
     ends = {
         value: _end(value, style, risky) for value in dict.fromkeys(values) if value is not None
     }
@@ -101,10 +101,11 @@ def _cells(letter: str, style: int, risky: int, values: Sequence[Any]) -> list[s
     ]
 
 
-def _end(value: str | date, style: int, risky: int) -> str:
+def _end(value: str | float | date, style: int, risky: int) -> str:
     """A cell from behind its place on."""
     if not isinstance(value, str):
-        return f' s="{style}"><v>{_serial(value)}</v></c>'
+        figure = value if isinstance(value, int | float) else _serial(value)
+        return f' s="{style}"><v>{figure}</v></c>'
     said = sayable(value)
     # As text it stays text, also when somebody edits the cell.
     mark = f' s="{risky}"' if computes(said) else ""
@@ -205,12 +206,12 @@ def _csv(page: Page) -> bytes:
     return out.getvalue().encode("utf-8-sig")
 
 
-def _in_csv(value: str | date | None) -> str | None:
-    if value is None or isinstance(value, str):
-        return None if value is None else for_csv(value)
+def _in_csv(value: str | float | date | None) -> str | float | None:
+    if isinstance(value, str):
+        return for_csv(value)
     if isinstance(value, datetime):
         return value.isoformat(" ", "minutes")
-    return value.isoformat()
+    return value.isoformat() if isinstance(value, date) else value
 
 
 def file_name(whose: str, day: date, form: str) -> str:

@@ -7,8 +7,9 @@ from collections.abc import Mapping
 from dataclasses import fields, is_dataclass
 from datetime import date, datetime, time
 from enum import Enum
+from functools import cache
 from types import UnionType
-from typing import Any, TypeVar, Union, get_args, get_origin, get_type_hints
+from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
 
 from engine.values.case import Case, ForecastUse
 from engine.values.prior import Taught
@@ -58,30 +59,54 @@ def taught_from_dict(data: Mapping[str, Any]) -> Taught:
     return _build(Taught, data)
 
 
-def _build(cls: type[T], data: Mapping[str, Any]) -> T:
+def built(cls: type[T], data: Mapping[str, Any], **ready: Any) -> T:
+    """What `plain` wrote of this class, without what it does not know; `ready` are fields as they are.
+
+    Raises ValueError or TypeError for a record that is none.
+    """
+    return _build(cls, data, ready, lenient=True)
+
+
+def _build(
+    cls: type[T],
+    data: Mapping[str, Any],
+    ready: Mapping[str, Any] | None = None,
+    *,
+    lenient: bool = False,
+) -> T:
     if not isinstance(data, Mapping):
         raise TypeError(f"{cls.__name__} is no table: {data!r}")
-    hints = get_type_hints(cls)
-    if strangers := set(data) - set(hints):
+    hints = _hints(cast("Any", cls))
+    if not lenient and (strangers := set(data) - set(hints)):
         raise ValueError(f"{cls.__name__} has no {', '.join(sorted(strangers))}")
-    return cls(**{name: _value(hints[name], item) for name, item in data.items()})
+    known = {name: item for name, item in data.items() if name in hints}
+    read = {name: _value(hints[name], item, lenient=lenient) for name, item in known.items()}
+    return cls(**read, **(ready or {}))
 
 
-def _value(hint: Any, item: Any) -> Any:
+@cache
+def _hints(cls: type) -> dict[str, Any]:
+    return get_type_hints(cls)
+
+
+def _value(hint: Any, item: Any, *, lenient: bool = False) -> Any:
     origin, inner = get_origin(hint), get_args(hint)
     if origin in {Union, UnionType}:
         kinds = [kind for kind in inner if kind is not type(None)]
-        return None if item is None else _value(kinds[0], item)
+        return None if item is None else _value(kinds[0], item, lenient=lenient)
     if origin is tuple:
-        return tuple(_value(inner[0], one) for one in item)
+        return tuple(_value(inner[0], one, lenient=lenient) for one in item)
     if origin is Mapping:
-        return {_value(inner[0], key): _value(inner[1], one) for key, one in item.items()}
+        return {
+            _value(inner[0], key): _value(inner[1], one, lenient=lenient)
+            for key, one in item.items()
+        }
     if hint in {date, datetime, time}:
         return hint.fromisoformat(item)
     if hint in {int, float}:
         return _number(item, hint)
     if isinstance(hint, type) and is_dataclass(hint):
-        return _build(hint, item)
+        return _build(hint, item, lenient=lenient)
     return hint(item) if issubclass(hint, Enum) else item
 
 

@@ -14,7 +14,7 @@ from engine.evidence.deciding import ROUND_TO_G
 from engine.planning.draft import NONE, draft_plan, load_range, usual_load
 from engine.values.athlete import Athlete, Baseline
 from engine.values.limits import GuardRails, nearest_inside
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
+from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 #: How a bridge is kept as the shape of a plan.
 BRIDGE = "bridge"
@@ -41,8 +41,11 @@ def bridge_plan(
     whole = draft_plan(athlete, baseline, "even", mean, NONE)
     first = min(days_between - 1, max(PLAN_DAYS))
     return PeakPlan(
-        tuple(_day(day, athlete, baseline, days_between) for day in whole if day.days_out <= first)
-    )
+        tuple(
+            _day(day, athlete, baseline, days_between, before_load=day.days_out > whole.first_load_day)
+            for day in whole if day.days_out <= first
+        )
+    )  # fmt: skip
 
 
 def usual_bridge_load(athlete: Athlete) -> float:
@@ -51,11 +54,13 @@ def usual_bridge_load(athlete: Athlete) -> float:
     return max(round(usual_load(athlete.sex) * float(e.BRIDGE_LOAD_SHARE), 1), least)
 
 
-def _day(day: DayTarget, athlete: Athlete, baseline: Baseline, days_between: int) -> DayTarget:
+def _day(
+    day: DayTarget, athlete: Athlete, baseline: Baseline, days_between: int, *, before_load: bool
+) -> DayTarget:
     if day.days_out == 0:
         return day
     day_after = day.days_out == days_between - 1
-    if day.days_out in LOAD_DAYS and not (day_after and days_between > 2):
+    if not before_load and not (day_after and days_between > 2):
         return day
     rail = GuardRails.of(athlete).rail("carb_floor_g")
     return replace(
@@ -63,7 +68,7 @@ def _day(day: DayTarget, athlete: Athlete, baseline: Baseline, days_between: int
         carb_g=nearest_inside(baseline.carb_g, rail, ROUND_TO_G.value),
         protein_g=round(baseline.protein_g),
         fat_g=round(baseline.fat_g),
-        fibre_g=baseline.fibre_g if day.days_out > max(LOAD_DAYS) else day.fibre_g,
+        fibre_g=baseline.fibre_g if before_load else day.fibre_g,
         training=TRAINING,
         phase=Phase.USUAL,
         cardio_min=min(e.BRIDGE_CARDIO_MIN.value, day.cardio_min or 0),

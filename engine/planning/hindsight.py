@@ -7,13 +7,13 @@ that one change, under the same bodies. It is an estimate, and told as one.
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
-from typing import Any
 
 import numpy as np
 
+from engine.decision.decide import Decision
 from engine.decision.foresight import intake_of
 from engine.evidence import deciding
 from engine.evidence import learning as e
@@ -60,28 +60,26 @@ class Foreseen:
     days_out: int | None = None
 
 
-def foreseen(decisions: Sequence[Mapping[str, Any]], week: PastWeek) -> Foreseen:
-    """From the decisions of the week as stored, oldest first; what they lack is left out."""
+def foreseen(decisions: Sequence[Decision], week: PastWeek) -> Foreseen:
+    """From the decisions of the week, oldest first; what they lack is left out."""
     bands = held = told = 0
     off, odds, out = 0.0, None, None
     for decision in decisions:
-        checkin = next(
-            (c for c in week.history.checkins if c.date.isoformat() == decision.get("date")), None
-        )
-        band, expected = decision.get("band"), decision.get("expected_fullness")
+        checkin = next((c for c in week.history.checkins if c.date == decision.date), None)
+        band, expected = decision.band, decision.expected_fullness
         if checkin is not None and checkin.weight_kg is not None and band:
             bands += 1
-            held += band["low_kg"] <= checkin.weight_kg <= band["high_kg"]
+            held += band.low_kg <= checkin.weight_kg <= band.high_kg
         if checkin is not None and checkin.fullness is not None and expected is not None:
             told += 1
             off += checkin.fullness - expected
-        view = decision.get("foresight") or {}
-        sides = [side for side in (view.get("planned"), view.get("best")) if side]
+        view = decision.foresight
+        sides = [] if view is None else [side for side in (view.planned, view.best) if side]
         if sides:
-            out = int(decision["days_out"])
-            figure = week.history.set_on(week.day - out * DAY) or decision.get("carb_g") or 0.0
-            near = min(sides, key=lambda side: abs(side["carb_g"] - figure))
-            odds = Odds(near["flat"], near["full"], near["spilled"])
+            out = decision.days_out
+            figure = week.history.set_on(week.day - out * DAY) or decision.carb_g or 0.0
+            near = min(sides, key=lambda side: abs(side.carb_g - figure))
+            odds = Odds(near.flat, near.full, near.spilled)
     return Foreseen(
         bands=bands, bands_held=held, fullness_told=told,
         fullness_off=off / told if told else 0.0, odds=odds, days_out=out,

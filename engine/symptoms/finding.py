@@ -83,6 +83,8 @@ class Heard:
     denied: set[Symptom] = field(default_factory=set)
     drugs: list[str] = field(default_factory=list)
     muscles_hurt: bool = False
+    supposed: set[Symptom] = field(default_factory=set)
+    """What was found near, feared or over, so that it stays in doubt however it sounds."""
     set_aside: set[Symptom] = field(default_factory=set)
     """What was found and befell somebody else, or long ago: whoever reads it so has understood it."""
     elsewhere: bool = False

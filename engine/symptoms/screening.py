@@ -4,11 +4,11 @@
 from __future__ import annotations
 
 import re
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import replace
 
 from engine.symptoms.clauses import GOES_ON, Clause, clauses, spelt
-from engine.symptoms.ear import SecondOpinion, suspicions
+from engine.symptoms.ear import Plain, SecondOpinion, suspicions
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.daily import DAILY_PHRASES
 from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
@@ -66,18 +66,20 @@ _TAKEN_BACK = Late(
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
 _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: From this chance of harmlessness on, to the second ear, a sure find is asked about and not flagged.
-#: Chosen on four tables of sentences: of 245 harmless ones that the tables took for sure it leaves few,
-#: of 430 warnings found for sure it turns 2 % into questions.
+#: Each bar was chosen on three tables of sentences, each heard by an ear that was not taught with it:
+#: of 265 warnings found for sure one sounds so harmless, of 16 harmless ones found for sure 13.
 _HARDLY = 0.7
-#: Who tells a warning of themself is taken at their word, however the rest of it sounds.
-_OF_ONESELF = Late(
-    r"\b(?:i|i'm|im|i've|ive|i'd|my|me|ich|mir|mich|mein|meine|meinem|meiner|meinen)\b"
-)
-#: From here on what a doubtful phrase found is let pass, if it is no warning: the sentence goes to the
-#: coach as any other.
-_NOT_AT_ALL = 0.95
+#: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
+_NOT_AT_ALL = 0.98
+#: The same for a warning in doubt; a sure one is always asked about. Of 92 in complaints none sounds so
+#: harmless, of 32 in harmless sentences 13.
+_NO_WARNING = 0.97
+#: The same for a doubtful find of anything milder: of 35 in complaints none, of 24 others 20.
+_HARDLY_EITHER = 0.8
 #: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
 _PLAIN_ENOUGH = 0.9
+#: Where one of these is denied, the second ear calls nothing by name: it hears the words of it.
+_ONCE_DENIED = WARNINGS | {Symptom.VOMITING}
 # A husband or a mother who writes in the athlete's place.
 _PARTNER = r"(?:husband|wife|partner|boyfriend|girlfriend|mum|mom|mother|dad|father|brother|sister|friend|flatmate|roommate|son|daughter)"
 _NAHE = r"(?:mann|frau|partner|partnerin|freund|freundin|mutter|mama|vater|papa|bruder|schwester|mitbewohner|mitbewohnerin|sohn|tochter)"
@@ -115,6 +117,7 @@ def screen(text: str) -> Screening:
     """
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
+    supposed: set[Symptom] = set()
     drugs: list[str] = []
     unplaced: list[str] = []
     muscles_hurt = False
@@ -135,12 +138,16 @@ def screen(text: str) -> Screening:
             sure = hit.sure and hit.symptom not in contested
             _keep(found, Hit(hit.symptom, sure, hit.words))
         denied |= english.denied | german.denied
+        supposed |= english.supposed | german.supposed
         drugs += (*english.drugs, *german.drugs)
         muscles_hurt = muscles_hurt or english.muscles_hurt or german.muscles_hurt
         if clause.says_something and not (english.placed or german.placed):
             unplaced.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
+    if not denied & _ONCE_DENIED:
+        for plain in opinion.plain():
+            _keep_plain(found, plain, supposed)
     hits = tuple(found[symptom] for symptom in Symptom if symptom in found)
     suspected = suspicions(
         text, [rest for rest in unplaced if _worth_hearing(rest, parts, opinion)]
@@ -159,7 +166,23 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
     if any(hit.symptom in WARNINGS for hit in hits):
         return ()
     graver = (opinion.emergency(hit.words) for hit in hits)
-    return tuple(one for one in graver if one is not None)[:1]
+    heard = (*graver, opinion.contradicts())
+    return tuple(one for one in heard if one is not None)[:1]
+
+
+def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:
+    """What the second ear is certain of: under the name that a phrase gave it, else under its own.
+
+    What was said to be near, feared or over stays in doubt.
+    """
+    warned = [hit for symptom, hit in found.items() if symptom in WARNINGS]
+    if any(hit.sure for hit in warned):
+        return
+    named = next((hit for hit in warned if hit.words in plain.words), None)
+    symptom = plain.symptom if named is None else named.symptom
+    if symptom in supposed or (named is not None and symptom is Symptom.REPEATED_VOMITING):
+        return  # whether it was more than once is what a phrase in doubt leaves open
+    found[symptom] = Hit(symptom, True, plain.words if named is None else named.words)
 
 
 def _heard(
@@ -167,6 +190,8 @@ def _heard(
 ) -> Iterator[Heard]:
     """What each clause says to somebody who knows this one language."""
     read = spelt(parts, tongue.corrector)
+    alone = sum(part.says_something for part in parts) == 1
+    denying = False
     if by_another:
         tongue = replace(tongue, settings=replace(tongue.settings, by_another=True))
     sure: dict[Symptom, Hit] = {}
@@ -185,7 +210,9 @@ def _heard(
         judged = list(_judged(plain, sure, tongue, before, following))
         # a word or two, or a complaint set against a denied one, is no matter of tone
         short = len(clause.text.split(" ")) <= _TOO_SHORT
-        plainly = short or any(verdict is Said.NO for *_, verdict in judged)
+        none = any(verdict is Said.NO for *_, verdict in judged)
+        denying = denying or none
+        plainly = none or (short and (alone or denying))
         for phrase, span, verdict in judged:
             if verdict is Said.ELSEWHERE:
                 heard.elsewhere = True
@@ -194,18 +221,19 @@ def _heard(
                 heard.denied.add(phrase.symptom)
             else:
                 words = clause.typed(text, span)
-                harmless = 0.0 if plainly else opinion.harmless(words)
+                about = "" if short else parts[index].typed
+                harmless = 0.0 if plainly else opinion.harmless(words, about)
                 slipped = not _as_typed(clause.text[span[0] : span[1]], words)
-                if _let_pass(phrase, harmless) and not slipped:
+                certain = verdict is Said.YES and phrase.sure
+                passes = not slipped and not (short and phrase.symptom in WARNINGS)
+                if verdict is Said.SUPPOSED:
+                    heard.supposed.add(phrase.symptom)
+                if passes and _let_pass(phrase.symptom, certain, harmless):
                     heard.elsewhere = True
                     continue
-                # nobody is asked about a doubt so mild, so that more is wanted for one
+                # nobody is asked about a doubt so mild: it is taken, or it is let pass
                 mild = phrase.symptom.level is Level.ADVISORY
-                certain = verdict is Said.YES and phrase.sure
-                bar = _NOT_AT_ALL if mild else _HARDLY
-                own = phrase.symptom in WARNINGS and _OF_ONESELF.search(clause.text) is not None
-                certain = certain and (own or harmless < bar)
-                hit = Hit(phrase.symptom, certain, words)
+                hit = Hit(phrase.symptom, certain and (mild or harmless < _HARDLY), words)
                 _keep(heard.found, hit)
                 if hit.sure:
                     sure[hit.symptom] = hit
@@ -218,9 +246,11 @@ def _as_typed(read: str, typed: str) -> bool:
     return set(read.split(" ")) <= set(re.findall(r"[\w']+", typed.lower()))
 
 
-def _let_pass(phrase: Phrase, harmless: float) -> bool:
-    """Whether a find is forgotten: a weak one of no warning, in what sounds harmless throughout."""
-    return not phrase.sure and phrase.symptom not in WARNINGS and harmless >= _NOT_AT_ALL
+def _let_pass(symptom: Symptom, certain: bool, harmless: float) -> bool:
+    """Whether a find is forgotten, in what sounds harmless throughout: never a certain warning."""
+    if symptom in WARNINGS:
+        return not certain and harmless >= _NO_WARNING
+    return harmless >= (_NOT_AT_ALL if certain else _HARDLY_EITHER)
 
 
 def _worth_hearing(rest: str, parts: Sequence[Clause], opinion: SecondOpinion) -> bool:
@@ -280,6 +310,7 @@ def _judged(
             and tongue.settings.is_gone(clause, span, after)
         ):
             verdict = Said.ELSEWHERE  # a warning that has gone is a warning still
+        near = verdict in {Said.SUPPOSED, Said.OVER}
         if verdict is Said.SUPPOSED:
             verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
         if verdict is Said.OVER:
@@ -288,7 +319,7 @@ def _judged(
             verdict = Said.DOUBT if phrase.sure else Said.ELSEWHERE
         elif verdict is Said.YES and phrase.sure:
             settled.add(phrase.symptom)
-        yield phrase, span, verdict
+        yield phrase, span, Said.SUPPOSED if near and verdict is Said.DOUBT else verdict
 
 
 def _is_no(answer: str, tongue: Tongue) -> bool:

@@ -142,6 +142,7 @@ def test_a_coach_gets_the_same_file_from_the_day_and_from_the_card_with_the_name
     team.coach.writes("/stage")
     team.coach.taps("Calendar file")
     team.coach.presses(f"c:card:{team.athlete_id}")
+    team.coach.taps("Event …")
     team.coach.taps("Calendar file")
     rows = files(team, team.coach)
     assert (

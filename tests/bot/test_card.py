@@ -61,6 +61,29 @@ def test_what_is_open_stands_on_the_card_with_a_tap_for_each(
     assert "kept the plan" in team.coach.answers_to_taps()[-1]
 
 
+#: Everything that a card leads to, by the name in its buttons.
+LEADS_TO = {
+    "event", "season", "asks", "plan", "limits", "why", "picture", "answers", "history", "sheet",
+    "photos", "eye", "setup", "calendar", "food", "debrief", "files", "whatif", "weeks", "timeline",
+    "hand", "hold", "freeze", "tomorrow", "forecast", "message", "second", "end",
+}  # fmt: skip
+MOST_AT_FIRST, PAGES = 8, ("Plan …", "Event …", "Person …")
+
+
+def test_the_first_page_has_what_a_morning_needs_and_all_the_rest_is_a_tap_further(
+    team: Team,
+) -> None:
+    first = card(team)
+    views = [data.split(":")[1] for data in first.buttons.values()]
+    assert len([view for view in views if view not in ("page", "food", "roster")]) <= MOST_AT_FIRST
+    for page in PAGES:
+        (shown,) = team.coach.taps(page, first)
+        views += [data.split(":")[1] for data in shown.buttons.values()]
+        assert "Mira\n" in text_of(team.coach.taps("Back to the card", shown))
+    beside = [view for view in views if view not in ("page", "roster", "card")]
+    assert sorted(beside) == sorted(LEADS_TO), "each of them, on one page only"
+
+
 def test_two_taps_from_the_roster_decide(team: Team) -> None:
     team.athlete.writes(FLAT)
     team.coach.writes("/roster")

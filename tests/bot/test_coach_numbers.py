@@ -70,7 +70,7 @@ def past(team: Team, number: int, look: str | None, *, full: float = 0.6, athlet
             )  # fmt: skip
             session.add(row)
             session.flush()
-            odds = {"carb_g": 400.0, "flat": 0.9 - full, "full": full, "spilled": 0.1}
+            odds = {"carb_g": 400.0, "flat": 0.9 - full, "full": full, "spilled": 0.1, "look": 0.8}
             waits = out == 3
             session.add(DecisionRow(
                 athlete_id=athlete, event_id=event.id or 0, checkin_id=row.id or 0, revision=1,

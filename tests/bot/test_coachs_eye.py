@@ -23,6 +23,7 @@ from engine.planning.debrief import DayBehind
 from engine.values.checkin import CheckIn
 from engine.values.observed import CoachLook, Observed
 from engine.values.plan import DayTarget
+from tests.support.decided import stored
 from tests.support.files import sends_file
 from tests.support.pictures import GREEN, RED, picture
 from tests.support.weeks import Team
@@ -251,7 +252,7 @@ def test_nobody_is_their_own_second_pair_of_eyes(team: Team) -> None:
         session.add(profile)
         session.add(person)
     card = team.athlete.presses("c:card:2")[-1]
-    assert "History" in card.buttons and "What I see" not in card.buttons
+    assert "Photos" in card.buttons and "What I see" not in card.buttons
     team.athlete.presses("c:eye-look:2:2027-05-07:flat")
     assert "second pair of eyes" in team.athlete.answers_to_taps()[-1]
     assert looks(team) == []
@@ -298,7 +299,7 @@ def _seen_for(team: Team, *, mornings: int) -> None:
                 DecisionRow(
                     athlete_id=2, event_id=event, checkin_id=row.id or 0, revision=1, sets_date=day,
                     outcome="held", status=DecisionStatus.IN_FORCE, carb_g=100, planned_carb_g=100,
-                    case={}, decision={"expected_fullness": 5}, made_at=at,
+                    case={}, decision=stored(expected_fullness=5), made_at=at,
                 )
             )  # fmt: skip
             session.add(

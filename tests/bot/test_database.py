@@ -7,7 +7,7 @@ import stat
 import threading
 from collections.abc import Callable
 from concurrent.futures import ThreadPoolExecutor
-from datetime import UTC, datetime, timedelta
+from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
 from urllib.parse import urlsplit
 
@@ -15,15 +15,16 @@ import pytest
 from alembic import command
 from sqlalchemy import Engine, text
 from sqlalchemy.exc import IntegrityError, SQLAlchemyError
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot.core.logs import error_name
+from bot.core.topics import Topic
 from bot.store.db import database_url, in_transaction, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, upgrade_to_head
 from bot.store.prune import prune_traffic
 from bot.store.sole import SoleRight
 from bot.store.tables import setting
-from bot.store.tables.traffic import InboxRow, OutboxRow
+from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind
 from tests.support.databases import Server
 
 NOW = datetime(2027, 6, 1, 12, tzinfo=UTC)
@@ -281,4 +282,57 @@ def test_who_had_the_forecast_switched_off_by_hand_stays_with_the_rules_and_nobo
         assert [tuple(row) for row in found] == [
             (1, "proposes"), (2, "proposes"), (3, "rules-only"), (4, "proposes"),
         ]  # fmt: skip
+        engine.dispose()
+
+
+#: An outbox row's topic and dedupe as they were written before, and what is read in them.
+MARKED_BEFORE: list[tuple[str | None, str | None, tuple[object, ...]]] = [
+    ("target:7:2027-05-08", None, ("target", 7, None, date(2027, 5, 8), None)),
+    ("answer:7", None, ("answer", 7, None, None, None)),
+    ("alert:3:1", "alert:3:1:2027-05-08T06:00:00+00:00", ("alert", 3, 1, None, None)),
+    ("stage-day:7:1", None, ("stage-day", 7, 1, None, None)),
+    ("learnt:1:7", None, ("learnt", 1, 7, None, None)),
+    ("eye:1:55", None, ("looks-gathered", 1, 55, None, None)),
+    (None, "eye:1:7:2027-05-08", ("look-asked", 1, 7, date(2027, 5, 8), None)),
+    ("notes:55", None, ("notes", 55, None, None, None)),
+    ("roster:1", None, ("roster", 1, None, None, None)),
+    ("calendar:4", None, ("calendar", 4, None, None, None)),
+    ("calendar-of:1", None, ("calendar-of", 1, None, None, None)),
+    ("menu:-1009999999999", None, ("menu", -1009999999999, None, None, None)),
+    ("code-refused:9999999999", None, ("code-refused", 9999999999, None, None, None)),
+    (None, "sign-off:12:1", (None, None, None, None, 12)),
+    (None, "sign-off:12:1:2027-05-08T06:00:00", (None, None, None, None, 12)),
+    (None, "tap:4", (None, None, None, None, None)),
+    ("long gone", None, (None, None, None, None, None)),
+]
+
+
+def test_what_a_message_is_on_is_read_out_of_the_text_that_said_so_before(
+    postgres: Server, tmp_path: Path
+) -> None:
+    for url in (postgres.new_database(), f"sqlite:///{tmp_path / 'older.sqlite3'}"):
+        engine = make_engine(url)
+        with engine.connect() as connection:
+            command.upgrade(_config(connection), "0048")
+            connection.commit()
+        with engine.begin() as connection:
+            for number, (topic, dedupe, _) in enumerate(MARKED_BEFORE, 1):
+                connection.execute(
+                    text(
+                        "INSERT INTO outbox (id, chat_id, method, payload, topic, dedupe, status,"
+                        " urgency, attempts, doubts, not_before, created_at, problem) VALUES"
+                        " (:n, 1, 'sendMessage', '{}', :t, :d, 'sent', 0, 0, 0, :now, :now, '')"
+                    ),
+                    {"n": number, "t": topic, "d": dedupe, "now": NOW.replace(tzinfo=None)},
+                )
+        upgrade_to_head(engine)
+        with Session(engine) as session:
+            rows = session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
+            read = [
+                (row.topic, row.topic_about, row.topic_beside, row.topic_day, row.decision_id)
+                for row in rows
+            ]
+            assert read == [wanted for *_, wanted in MARKED_BEFORE]
+            kinds = {topic.kind for row in rows if (topic := Topic.of(row)) is not None}
+            assert kinds == set(TopicKind)
         engine.dispose()

@@ -357,7 +357,7 @@ def test_more_than_the_whole_is_refused_where_it_is_typed(team: Team) -> None:
 
 def test_shopping_for_the_load_adds_up_its_days_and_packs_for_the_day(fed: Team) -> None:
     said = text_of(fed.athlete.taps("Shopping for the load", food(fed)))
-    assert "For the 2 load days and event day" in said
+    assert "For the load (2 days) and event day" in said
     whole, packed = said.split("To pack for event day")
     rice = float(re.search(r"White rice, cooked (\d+) g", whole)[1])  # type: ignore[index]
     day = re.search(r"White rice, cooked (\d+) g", packed)

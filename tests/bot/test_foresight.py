@@ -16,7 +16,9 @@ from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow, LimitsR
 from bot.week.load import day_set
 from engine.decision import foresight
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
+from engine.decision.kept import decision_from_dict
 from engine.values.case import ForecastUse
+from tests.support.decided import decided
 from tests.support.weeks import Team, in_peak_week, onboarded
 from tests.support.world import Someone, text_of
 
@@ -43,7 +45,7 @@ def test_from_the_load_on_a_target_says_in_one_plain_line_how_the_day_looks(
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
     said = text_of(team.athlete.writes(LINES[5]))
-    line = words.outlook_line(decisions(team)[-1].decision)
+    line = words.outlook_line(decision_from_dict(decisions(team)[-1].decision))
     assert line and line in said
     assert "%" not in line and not re.search(r"\d", line), "never a false precision"
 
@@ -83,6 +85,7 @@ def test_the_coach_says_what_the_forecast_may_do_for_an_athlete(sqlite_engine: E
     team = in_peak_week(sqlite_engine, foresight=True)
     team.coach.writes("/roster")
     team.coach.taps("Mira")
+    team.coach.taps("Plan …")
     said = team.coach.taps("Forecast")
     assert "The forecast proposes, you decide" in text_of(said)
     assert "never tested on real peak weeks" in text_of(said)
@@ -227,7 +230,7 @@ def test_only_the_own_coach_can_say_how_it_looked(sqlite_engine: Engine) -> None
 )  # fmt: skip
 def test_odds_are_put_into_words(flat: float, full: float, spilled: float, line: str) -> None:
     odds = {"carb_g": 500, "flat": flat, "full": full, "spilled": spilled, "look": 0.8}
-    decision = {"carb_g": 500, "foresight": {"best": odds, "planned": odds}}
+    decision = decided(carb_g=500, foresight={"best": odds, "planned": odds})
     assert words.outlook_line(decision) == line
 
 
@@ -245,7 +248,10 @@ def told(rule_g: float, forecast_g: float, asked_g: float, *, disagree: bool = F
         "rule_g": rule_g, "forecast_g": forecast_g, "asked_g": asked_g, "disagree": disagree,
         "facts": {"above_band": False, "under_band": True},
     }  # fmt: skip
-    decision = {"foresight": view, "trace": trace, "band": {}, "carb_g": 500 + asked_g}
+    decision = decided(
+        foresight=view, trace=trace, carb_g=500 + asked_g,
+        band={"low_kg": 60, "expected_kg": 61, "high_kg": 62},
+    )  # fmt: skip
     return "\n".join(words.why_lines(decision, "kg"))
 
 
@@ -285,7 +291,7 @@ def test_rule_and_forecast_are_both_told_and_which_was_followed(
 
 def test_a_model_that_was_surprised_three_mornings_running_is_said_to_stand_aside() -> None:
     view = {"trusted": False, "why_not": "three mornings running outside what it expected"}
-    (line,) = words.why_lines({"foresight": view, "trace": {}, "carb_g": 500}, "kg")
+    (line,) = words.why_lines(decided(foresight=view), "kg")
     assert "the rules decide alone" in line
     assert "on three mornings in a row the weight was outside the range it expected" in line
 

@@ -10,8 +10,9 @@ from sqlmodel import select
 
 from bot.core import outbox
 from bot.core.outbox import Button
+from bot.core.topics import Topic
 from bot.store.db import transaction
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 
 NOW = datetime(2027, 6, 1, 7, tzinfo=UTC)
 CHAT = 11
@@ -53,7 +54,7 @@ def test_the_same_word_under_the_same_key_is_said_once(any_engine: Engine) -> No
 def test_of_the_words_on_a_topic_only_the_latest_waits(any_engine: Engine) -> None:
     with transaction(any_engine) as session:
         for text in ("300 g", "320 g"):
-            outbox.say(session, chat_id=CHAT, text=text, now=NOW, topic="target:1")
-        outbox.say(session, chat_id=CHAT, text="other", now=NOW, topic="target:2")
+            outbox.say(session, chat_id=CHAT, text=text, now=NOW, topic=Topic(TopicKind.TARGET, 1))
+        outbox.say(session, chat_id=CHAT, text="other", now=NOW, topic=Topic(TopicKind.TARGET, 2))
         rows = session.exec(select(OutboxRow).order_by("id")).all()
         assert [row.status for row in rows] == ["dropped", "waiting", "waiting"]

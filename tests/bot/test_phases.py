@@ -152,3 +152,29 @@ def test_a_plan_from_a_sheet_may_move_the_load_as_a_whole(team: Team) -> None:
     team.coach.taps("Use these changes")
     assert week(team).plan.load_days == (6, 5, 4)
     assert replace(week(team).plan.days[1], phase=None).carb_g == 500
+
+
+def test_what_the_day_is_for_stands_in_the_question_the_target_today_the_week_and_on_the_card(
+    team: Team,
+) -> None:
+    drafts(team, "front-load", "8.2 g/kg", "Mild")
+    team.coach.taps("Use this plan")
+    expected = {
+        7: "Low day",
+        5: "Load, day 1 of 3",
+        3: "Load, day 3 of 3",
+        2: "Taper after the load",
+    }
+    for out, phase in expected.items():
+        team.morning(out)
+        assert f"{out} days out. {phase}." in text_of(team.athlete.hears())
+        inside = phase[0].lower() + phase[1:]
+        sharp = " 4" if out <= 5 else ""
+        said = text_of(team.athlete.writes(f"61.2 6 3.5{sharp} on target fine"))
+        assert f": {inside}\nCarbs" in said
+        assert f": {inside}\nCarbs" in text_of(team.athlete.writes("/today"))
+        (card,) = team.coach.presses(f"c:card:{team.athlete_id}")
+        assert f"({inside})" in card.text
+    shown = text_of(team.athlete.writes("/week"))
+    assert "\n\nLoad\n5 out, Tue 4 May" in shown
+    assert "\n\nRest from the load\n2 out, Fri 7 May" in shown

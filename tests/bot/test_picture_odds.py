@@ -5,6 +5,7 @@ from __future__ import annotations
 import io
 from dataclasses import replace
 from datetime import date, timedelta
+from types import SimpleNamespace
 
 import matplotlib as mpl
 import numpy as np
@@ -108,7 +109,7 @@ def test_chances_in_tenths_add_up_to_ten_and_are_a_tenth_off_at_most(
     exact = {
         look: value / sum(odds) for look, value in zip(chances.LOOKS, odds, strict=True)
     }  # fmt: skip
-    tenths = chances.in_ten(exact)
+    tenths = chances.in_ten(SimpleNamespace(**exact))
     assert sum(tenths.values()) == 10
     for look, value in exact.items():
         assert abs(tenths[look] - 10 * value) < 1 + 1e-9

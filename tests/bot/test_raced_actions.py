@@ -23,7 +23,7 @@ from bot.doors import USE_CASES
 from bot.store.db import claiming, in_transaction, transaction
 from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
-from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import day_set
 from tests.support.many import many_athletes
@@ -309,9 +309,7 @@ def test_twenty_mornings_at_once_are_one_edit_of_the_roster_and_nothing_aloud(
     roster = next(row for row in rows if "Roster:" in row.payload.get("text", ""))
     since = [row for row in rows if (row.id or 0) > (roster.id or 0) and row.status == "waiting"]
     edits = [row for row in since if row.method == "editMessageText"]
-    assert [row.topic for row in edits if row.topic and row.topic.startswith("roster")] == [
-        "roster:1"
-    ]
+    assert [row.topic_about for row in edits if row.topic == TopicKind.ROSTER] == [1]
     assert len(refreshes) == 1
     new = [row for row in since if row.method == "sendMessage"]
     aloud = [row for row in new if not row.payload.get("disable_notification")]

@@ -51,7 +51,7 @@ def test_a_new_player_is_told_how_to_play(morning: str) -> None:
 def test_a_morning_is_answered_by_typing_by_number_and_by_label(morning: str) -> None:
     assert "── Saturday 24 October 07:00 in Galway · 09:00 in Helsinki" in morning
     assert "[5]" in morning and "[3.5 L]" in morning and "[All fine]" in morning
-    assert "7 days out, Saturday 24 October\n  Carbs 170 g (as planned)" in morning
+    assert "7 days out, Saturday 24 October: low day\n  Carbs 170 g (as planned)" in morning
 
 
 def test_an_edited_message_changes_its_answer(morning: str) -> None:
@@ -61,7 +61,7 @@ def test_an_edited_message_changes_its_answer(morning: str) -> None:
 def test_the_coachs_side_is_played_in_a_chat_of_its_own(morning: str) -> None:
     assert "You play Aino (coach) now." in morning
     assert re.search(r"\n {6}09:0\d  Brimline > Aino \(coach\)\n {8}Roster: 1 athlete", morning)
-    assert "[Orla]" in morning and "#1 Event" in morning
+    assert "[Orla]" in morning and "#1 What I see" in morning
 
 
 def test_the_week_is_shown_as_a_table(morning: str) -> None:

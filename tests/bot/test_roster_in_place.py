@@ -10,9 +10,10 @@ from sqlalchemy import event
 from sqlmodel import select
 
 from bot.coach.roster import roster
+from bot.core.topics import Topic, on
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
-from bot.store.tables.traffic import OutboxRow
+from bot.store.tables.traffic import OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, EventRow, LimitsRow, PlanRow
 from tests.support.many import many_athletes
 from tests.support.typed import typed
@@ -219,7 +220,7 @@ def test_only_the_newest_roster_is_kept_up_to_date(team: Team) -> None:
     team.coach.hears()
     with team.world.session() as session:
         edited = session.exec(
-            select(OutboxRow.edits_outbox_id).where(OutboxRow.topic == "roster:1")
+            select(OutboxRow.edits_outbox_id).where(*on(Topic(TopicKind.ROSTER, 1)))
         ).all()
     assert edited == [second.outbox_id]
 

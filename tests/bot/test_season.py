@@ -10,7 +10,7 @@ from sqlmodel import select
 
 from bot.people.people import profile_of
 from bot.store.tables.week import EventRow
-from bot.week.load import current_event, current_plan, current_week, events_ahead
+from bot.week.load import current_event, current_plan, current_week, events_ahead, limits_row
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
 
@@ -155,3 +155,33 @@ def test_one_more_event_is_taken_back(team: Team) -> None:
     team.coach.taps("Take it back")
     assert ahead(team) == [("show", date(2027, 5, 9))]
     assert counts(team) == date(2027, 5, 9)
+
+
+def test_the_plan_of_an_event_that_waits_is_changed_as_any_and_moves_nothing_of_now(
+    team: Team,
+) -> None:
+    second_show(team)
+    with team.world.session() as session:
+        (first, second) = events_ahead(session, team.athlete_id)
+        before = current_plan(session, first)
+    (season,) = team.coach.presses(f"c:season:{team.athlete_id}")
+    (shown,) = team.coach.taps("Plan: show on Sun 16 May", season)
+    (day,) = team.coach.taps("2 out", shown)
+    team.coach.taps("Carbs", day)
+    assert "2 days out" in text_of(team.coach.writes("420"))
+    (limits,) = team.coach.presses(f"c:limits:{team.athlete_id}:{second.id}")
+    team.coach.taps("Step", limits)
+    team.coach.writes("20")
+    (asks,) = team.coach.taps("Look, weigh-in: show on Sun 16 May", season)
+    team.coach.taps("Target look", asks)
+    team.coach.taps("Fullness 6-8, sharpness 2-4")
+    assert "Saved." in text_of(team.coach.taps("Skip"))
+    with team.world.session() as session:
+        (first, second) = events_ahead(session, team.athlete_id)
+        plan, limits_now = current_plan(session, second), limits_row(session, second)
+        assert plan is not None and limits_now is not None
+        assert plan.with_carbs(2, 420) == plan
+        assert limits_now.bounds["step_g"] == 20
+        assert second.asks["look"]["fullness_high"] == 8
+        assert current_plan(session, first) == before
+        assert first.asks == {}

@@ -83,6 +83,8 @@ def test_the_relation_itself_stays_the_first_coachs(team: Team) -> None:
     noa = second(team)
     card = noa.presses("c:card:2")[-1]
     assert not {"Second coach", "End the coaching"} & set(card.buttons)
+    (page,) = noa.taps("Person …", card)
+    assert not {"Second coach", "End the coaching"} & set(page.buttons)
     for view in ("second", "second-ask", "second-end:2:1", "end", "end-yes"):
         noa.presses(f"c:{view.split(':')[0]}:2:1")
         assert "not on your roster" in noa.answers_to_taps()[-1]

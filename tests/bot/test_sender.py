@@ -30,10 +30,11 @@ from bot.core.clock import DrivenClock
 from bot.core.clock_watch import ClockWatch
 from bot.core.context import Context, Document
 from bot.core.outbox import Button
+from bot.core.topics import Topic
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables import setting
-from bot.store.tables.traffic import OutboxRow, Urgency
+from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
@@ -447,9 +448,9 @@ async def test_what_a_crash_left_underway_is_sent_again_at_once(post: Post) -> N
 
 async def test_a_newer_word_on_a_topic_drops_the_older_that_did_not_get_out(post: Post) -> None:
     post.line.fail(NetworkError("Bad Gateway (502)"), on=INES)
-    old = post.say(INES, "300 g today", topic="target:1")
+    old = post.say(INES, "300 g today", topic=Topic(TopicKind.TARGET, 1))
     await post.turn()
-    new = post.say(INES, "320 g today", topic="target:1")
+    new = post.say(INES, "320 g today", topic=Topic(TopicKind.TARGET, 1))
     await post.run_until_empty()
 
     assert post.line.texts() == ["300 g today", "320 g today"]  # the first was refused
@@ -460,18 +461,18 @@ async def test_a_word_overtaken_while_it_was_underway_is_not_sent_after_the_newe
     post: Post,
 ) -> None:
     """The crash case: the row was `sending` when the newer one was written."""
-    old = post.say(INES, "300 g today", topic="target:1")
+    old = post.say(INES, "300 g today", topic=Topic(TopicKind.TARGET, 1))
     with transaction(post.engine) as session:
         session.get_one(OutboxRow, old).status = "sending"
-    post.say(INES, "320 g today", topic="target:1")
+    post.say(INES, "320 g today", topic=Topic(TopicKind.TARGET, 1))
     await post.run_until_empty()
 
     assert post.line.texts() == ["320 g today"]
 
 
 async def test_an_edit_of_a_message_that_was_dropped_is_dropped_too(post: Post) -> None:
-    old = post.say(INES, "How full?", topic="ask:1")
-    post.say(INES, "How sharp?", topic="ask:1")
+    old = post.say(INES, "How full?", topic=Topic(TopicKind.NOTES, 1))
+    post.say(INES, "How sharp?", topic=Topic(TopicKind.NOTES, 1))
     post.edit(INES, "How full? Never mind.", outbox_id=old)
     await post.run_until_empty()
 

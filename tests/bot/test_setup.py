@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import io
 from collections.abc import Callable
-from datetime import UTC, date, datetime, time
+from datetime import UTC, date, datetime, time, timedelta
 
 import pytest
 from openpyxl import Workbook, load_workbook
@@ -347,3 +347,98 @@ def test_another_coachs_athlete_is_nobody_whatever_code_is_written(team: Team) -
         sends_file(team.coach, absent, name="a.csv")
     )
     assert "Uma" not in refused
+
+
+def asked_for(team: Team, athlete_id: int) -> dict[str, object]:
+    with team.world.session() as session:
+        event = current_event(session, athlete_id)
+        assert event is not None
+        return dict(event.asks)
+
+
+def test_a_sheet_sets_target_look_and_weigh_in_and_hands_them_out_as_they_are_read(
+    team: Team,
+) -> None:
+    coach = team.coach
+    coach.writes("/setup")
+    coach.taps("Sheet for all (XLSX)")
+    row = {
+        "Target look": "full 6-7, sharp 3-4: round, no striations", "Weigh-in cap (kg)": 63.5,
+        "Weigh-in day": date(2027, 5, 8), "Weigh-in time": time(17),
+    }  # fmt: skip
+    said = text_of(sends_file(coach, filled(document(team), {"Mira": row}), name="a.xlsx"))
+    assert "Target look: fullness 6-7, sharpness 3-4" in said
+    assert "Weigh-in: Sat 8 May 2027, 17:00, at most 63.5 kg" in said
+    coach.taps("Set it up")
+    kept = asked_for(team, team.athlete_id)
+    assert kept["weigh_in"] == {"days_out": 1, "at": "17:00", "cap_kg": 63.5}
+    assert kept["look"] == {
+        "fullness_low": 6, "fullness_high": 7, "sharpness_low": 3, "sharpness_high": 4,
+        "words": "round, no striations",
+    }  # fmt: skip
+    coach.writes("/setup")
+    coach.taps("Sheet for all (XLSX)")
+    same = document(team)
+    assert "differs" in text_of(sends_file(coach, same, name="a.xlsx"))
+    team.world.now += timedelta(minutes=5)
+    off = filled(same, {"Mira": {"Target look": "usual", "Weigh-in cap (kg)": "none"}})
+    assert "no weigh-in" in text_of(sends_file(coach, off, name="a.xlsx"))
+    coach.taps("Set it up")
+    assert asked_for(team, team.athlete_id) == {}
+    (asked,) = coach.presses(f"c:undo:{team.athlete_id}")
+    assert "changed the target look or the weigh-in" in asked.text
+    coach.taps("Take it back")
+    assert asked_for(team, team.athlete_id) == kept
+
+
+def test_half_a_weigh_in_is_told_by_cell(team: Team) -> None:
+    coach = team.coach
+    coach.writes("/setup")
+    coach.taps("Sheet for all (XLSX)")
+    sheet = document(team)
+    for row, why in (
+        ({"Weigh-in cap (kg)": 63.5}, "a weigh-in needs its cap, its day and its time"),
+        ({"Weigh-in cap (kg)": 5, "Target look": "soft"}, "between 30 and 250 kg"),
+        ({"Target look": "soft"}, "I need a fullness from 1 to 10"),
+        (
+            {"Weigh-in cap (kg)": 63.5, "Weigh-in day": date(2027, 4, 8), "Weigh-in time": "17:00"},
+            "in the seven days before",
+        ),
+    ):
+        said = text_of(sends_file(coach, filled(sheet, {"Mira": row}), name="a.xlsx"))
+        assert why in said, row
+    assert asked_for(team, team.athlete_id) == {}
+
+
+def test_a_template_holds_the_look_and_a_class_by_height_for_the_new_athletes_own(
+    team: Team,
+) -> None:
+    coach = team.coach
+    coach.presses(f"c:asks-look:{team.athlete_id}")
+    coach.writes("full 6-7 sharp 3-4")
+    coach.writes("round")
+    coach.presses(f"c:asks-weigh:{team.athlete_id}")
+    coach.writes("height +4")
+    coach.taps("1 day out")
+    coach.taps("08:00")
+    coach.presses(f"c:tpl-save:{team.athlete_id}")
+    coach.writes("By height")
+    (number,) = newcomers(team, "Nia")
+    coach.writes("/setup Nia")
+    coach.taps("By height")
+    assert "Target look: fullness 6-7, sharpness 3-4" in text_of(coach.writes("9 May 14:30"))
+    coach.taps("Set it up")
+    with team.world.session() as session:
+        profile = profile_of(session, number)
+        assert profile is not None and profile.height_cm is not None
+        height_cm = profile.height_cm
+    weigh_in = asked_for(team, number)["weigh_in"]
+    assert isinstance(weigh_in, dict)
+    assert weigh_in["cap_kg"] == pytest.approx(height_cm - 100 + 4, abs=0.05)
+    assert asked_for(team, number)["look"] is not None
+
+
+def test_the_card_of_somebody_without_an_event_begins_with_setting_one(team: Team) -> None:
+    (number,) = newcomers(team, "Nia")
+    (card,) = team.coach.presses(f"c:card:{number}")
+    assert list(card.buttons.values())[:2] == [f"c:setup:{number}", f"c:event:{number}"]

@@ -285,7 +285,7 @@ def test_thirty_who_all_need_the_coach_with_the_longest_names_fit_telegrams_limi
             row.sign_off_due_at = team.world.now + timedelta(hours=1 + number / 10)
             row.decision = {
                 **row.decision, "rule": "flat-in-load", "lapse_g": 525.0,
-                "trace": {"window": None, "facts": {"expected_fullness": 7}},
+                "trace": {**row.decision["trace"], "facts": {"expected_fullness": 7}},
             }  # fmt: skip
             session.add(row)
     (page,) = team.coach.writes("/roster")

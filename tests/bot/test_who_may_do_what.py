@@ -76,32 +76,56 @@ MAY_SEND: dict[str, set[str]] = {
 # there; and who may press it. None: it names nobody.
 MAY_PRESS: dict[str, tuple[str, str | None, set[str]]] = {
     "c": ("c:card:2", "c:card:9999", {COACH, SECOND}),
+    "c:roster": ("c:roster:0", None, COACHING),
     "alert": ("alert:ack:1", "alert:ack:9999", {COACH, SECOND, ALERTS_ONLY, CONTACT}),
     "sign": ("sign:approve:1", "sign:approve:9999", {COACH, SECOND}),
     "m": ("m:approve:1", "m:approve:9999", {COACH, SECOND}),
+    "m:several": ("m:several:flat:1", None, set()),  # nothing alike waits
     "desk": ("desk:quiet", None, COACHING),
-    "su": ("su:one:2", "su:one:9999", {COACH, SECOND}),
+    "su:one": ("su:one:2", "su:one:9999", {COACH, SECOND}),
+    "su:sheet": ("su:sheet:xlsx", None, COACHING),
     "tpl": ("tpl:del-yes:1", "tpl:del-yes:9999", set()),  # there is no template yet
-    "contact": ("contact:remove", None, COACHES),
+    "contact:remove": ("contact:remove", None, COACHES),
     "reply": ("reply:1", None, ATHLETES),
     "lang": ("lang:en", None, KNOWN),
-    "more": ("more:ask", None, set()),  # both have answered all of it
+    "more:ask": ("more:ask", None, set()),  # both have answered all of it
     "k": ("k:change:1", "k:change:9999", {ATHLETE}),
     "set": ("set:prompt_time", None, ATHLETES),
     "leave": ("leave:no", None, ATHLETES),
     "gone": ("gone:no", None, KNOWN),
     "f": ("f:list", None, ATHLETES),
+    "f:swap": ("f:swap:1", "f:swap:9999", set()),  # the list of foods is empty
+    "f:lock": ("f:lock:1", "f:lock:9999", set()),
+    "f:ate": ("f:ate:07:00", "f:ate:03:33", set()),
+    "f:missed": ("f:missed:07:00", "f:missed:03:33", set()),
+    "f:food": ("f:food:1", "f:food:9999", set()),
+    "f:mark": ("f:mark:1:well", "f:mark:9999:well", set()),
+    "f:off": ("f:off:1", "f:off:9999", set()),
+    "f:take": ("f:take:no-such-food", None, set()),
     "st": ("st:day:2", "st:day:9999", {ATHLETE, COACH, SECOND}),
+    "st:late": ("st:late:2:30", "st:late:9999:30", {ATHLETE, COACH, SECOND}),
+    "st:top": ("st:top:2:1:25", "st:top:9999:1:25", set()),  # no look was asked
     "cal": ("cal:get:2", "cal:get:9999", {ATHLETE, COACH}),
     "rd": ("rd:ask:2", "rd:ask:9999", {COACH}),
     "fl": ("fl:own:xlsx", None, ATHLETES | COACHING),
     "nb": ("nb:xlsx", None, COACHES),
     "look": ("look:1:flat", "look:9999:flat", {COACH}),
     "wks": ("wks:carbs:1.2", None, ATHLETES),
-    "ph": ("ph:del:1", "ph:del:9999", set()),  # there is no picture yet
+    "ph": ("ph:drop:1", "ph:drop:9999", set()),  # there is no picture yet
+    "ph:see": ("ph:see:2027-05-06", None, ATHLETES),
+    "ph:wipe": ("ph:wipe", None, ATHLETES),
+    "ph:wipe-yes": ("ph:wipe-yes", None, ATHLETES),
+    "ph:wipe-no": ("ph:wipe-no", None, ATHLETES),
+    "ph:cmp": ("ph:cmp", None, ATHLETES),
 }
 # Their buttons name something of the presser's own, which they may press and which is not there.
-NOTHING_THERE = {"more": ATHLETES, "tpl": COACHING, "ph": ATHLETES}
+NOTHING_THERE = {
+    "more:ask": ATHLETES, "tpl": COACHING, "ph": ATHLETES, "m:several": COACHING, "f:take": ATHLETES,
+    "st:top": ATHLETES | COACHING,
+    **dict.fromkeys(
+        ("f:swap", "f:lock", "f:ate", "f:missed", "f:food", "f:mark", "f:off"), ATHLETES
+    ),
+}  # fmt: skip
 
 # What a finished question is about, and so who may finish it. "own": the one who was asked.
 ABOUT: dict[str, str] = {

@@ -139,7 +139,7 @@ def the_food(bot: ShiftedBot, talk: Talk) -> None:
     talk.says(ATHLETE, "honey", "How much")
     talk.says(ATHLETE, "40", "Noted: Honey 40 g")
     said = talk.taps(ATHLETE, "Shopping for the load", "To pack for event day")
-    assert "For the 2 load days and event day" in said
+    assert "For the load (2 days) and event day" in said
 
 
 def the_day(bot: ShiftedBot, talk: Talk) -> None:

@@ -92,6 +92,7 @@ def the_coach_sets_the_week(talk: Talk) -> None:
     talk.hears(ATHLETE, "event, plan and limits")
     talk.says(COACH, "/roster", name)
     talk.taps(COACH, name, "carb ceiling")
+    talk.taps(COACH, "Plan …", "plan, limits")
     talk.taps(COACH, "Forecast", "The forecast proposes, you decide")
     talk.taps(COACH, "Rules only", "the forecast is not asked")
 

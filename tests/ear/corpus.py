@@ -1,7 +1,8 @@
 """The invented sentences that the second ear learns from, read from the files beside this one.
 
-A file holds families under headings (`== emergency heart-out-of-step`); a line is a sentence, or a
-template with its choices in brackets (`my (heart|pulse) keeps (stumbling|tripping)`).
+A file holds families under headings (`== emergency heart-out-of-step: palpitations`, with the name
+of the symptom where it is the same for all of them); a line is a sentence, or a template with its
+choices in brackets (`my (heart|pulse) keeps (stumbling|tripping)`).
 """
 
 from __future__ import annotations
@@ -16,6 +17,7 @@ from pathlib import Path
 from zlib import crc32
 
 from engine.symptoms.ear.reading import features
+from engine.symptoms.names import Symptom
 
 FOLDER = Path(__file__).with_name("corpus")
 KINDS = ("harmless", "emergency", "body", "mood")
@@ -37,6 +39,7 @@ class Sentence:
     family: str
     line: str
     block: int
+    symptom: str = ""
 
     @property
     def by_hand(self) -> bool:
@@ -65,19 +68,19 @@ def digest() -> str:
 
 
 def _read(path: Path) -> Iterator[Sentence]:
-    language, kind, family, count = path.name[:2], "", "", 0
+    language, kind, family, symptom, count = path.name[:2], "", "", "", 0
     for raw in path.read_text(encoding="utf-8").splitlines():
         line = raw.strip()
         if line.startswith("== "):
             _, kind, family = line.split(" ", 2)
-            if kind not in KINDS:
+            symptom = family.partition(": ")[2]
+            if kind not in KINDS or (symptom and symptom not in set(Symptom)):
                 raise ValueError(f"{path.name}: {line}")
         elif line:
             count += 1
             for text in _spelt_out(line):
-                yield Sentence(
-                    text, kind, language, f"{language} {kind} {family}", line, count // 5
-                )
+                about = f"{language} {kind} {family}"
+                yield Sentence(text, kind, language, about, line, count // 5, symptom)
 
 
 def _spelt_out(line: str) -> list[str]:

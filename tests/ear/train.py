@@ -15,13 +15,16 @@ from scipy import sparse
 from sklearn.linear_model import LogisticRegression
 from sklearn.model_selection import GroupKFold
 
+from engine.symptoms.ear import naming
 from engine.symptoms.ear.hearing import sound
 from engine.symptoms.ear.model import CLASSES, Model, pack
+from engine.symptoms.ear.naming import NAMED, Namer, pack_names, traits
 from engine.symptoms.ear.reading import BUCKETS, FAMILIES, features, pieces
 from engine.symptoms.finding import Concern
 from tests.ear.corpus import KINDS, Sentence, digest, sentences
 
 HERE = Path(__file__).resolve().parents[2] / "engine" / "symptoms" / "ear" / "weights.bin"
+NAMES = HERE.with_name("names.bin")
 SEED = 11
 #: A weaker pull to nought fits the corpus better; chosen on sentences unseen in training.
 STRENGTH = 8.0
@@ -34,7 +37,7 @@ RARE_LETTERS = 4
 LETTERS = 2
 #: What a piece must reach to be asked about as each concern: the graver, the less; chosen
 #: for recall on sentences that training never sees.
-THRESHOLDS = {Concern.EMERGENCY: 0.25, Concern.BODY: 0.55, Concern.MOOD: 0.55}
+THRESHOLDS = {Concern.EMERGENCY: 0.4, Concern.BODY: 0.5, Concern.MOOD: 0.5}
 
 
 def rows(texts: Sequence[str]) -> sparse.csr_matrix:
@@ -120,6 +123,26 @@ def fit(corpus: Sequence[Sentence]) -> Model:
     return Model.of(whole, learner.intercept_, thresholds=THRESHOLDS, corpus=digest())
 
 
+def fit_names(corpus: Sequence[Sentence]) -> Namer:
+    """Learns which warning is told from the sentences whose heading names one."""
+    told = [sentence for sentence in corpus if sentence.symptom in NAMED]
+    indices: list[int] = []
+    values: list[float] = []
+    starts = [0]
+    for sentence in told:
+        for share, family in traits(sentence.text):
+            indices += family
+            values += [share] * len(family)
+        starts.append(len(indices))
+    seen = sparse.csr_matrix((values, indices, starts), shape=(len(told), naming.BUCKETS))
+    known = np.flatnonzero((seen > 0).sum(axis=0).A1 >= RARE_LETTERS)
+    learner = LogisticRegression(C=STRENGTH, max_iter=ROUNDS, tol=1e-3)
+    learner.fit(seen[:, known], [NAMED.index(sentence.symptom) for sentence in told])
+    whole = np.zeros((naming.BUCKETS, len(NAMED)))
+    whole[known] = learner.coef_.T
+    return Namer.of(whole, learner.intercept_)
+
+
 def concern(model: Model, text: str) -> float:
     """The most that any piece of the text sounds like a complaint."""
     return max((sound(model, piece, piece != text).score for piece in pieces(text)), default=0.0)
@@ -167,6 +190,7 @@ def main() -> None:
         report(corpus, cross_validated(corpus), args.worst)
         return
     assert CLASSES == KINDS
+    NAMES.write_bytes(pack_names(fit_names(corpus)))
     HERE.write_bytes(pack(fit(corpus)))
     print(f"{HERE.name}: {HERE.stat().st_size} bytes, corpus {digest()}")
 

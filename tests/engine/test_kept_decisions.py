@@ -119,6 +119,7 @@ def test_a_week_under_a_change_knows_what_would_have_been_set_before() -> None:
 
 
 @pytest.mark.soak
+@pytest.mark.timeout(1800)
 def test_ten_thousand_decisions_replay_to_the_bit() -> None:
     """Mornings of the case files with their answers shaken, each through its record and back."""
     rng = np.random.default_rng(12)

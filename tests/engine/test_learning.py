@@ -19,6 +19,7 @@ from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.case import PastWeek
 from engine.values.checkin import CheckIn, DaySet, History
 from engine.values.look import Look
+from tests.support.decided import decided
 
 MIRA = Athlete(
     sex=Sex.FEMALE, birth_year=1996, height_cm=165, body_mass_kg=61.2, body_fat_percent=14
@@ -114,13 +115,14 @@ def test_a_change_is_called_good_or_bad_only_where_most_bodies_agree() -> None:
 
 def test_what_was_foreseen_is_read_from_decisions_as_they_were_stored() -> None:
     odds = {"carb_g": 500.0, "flat": 0.1, "full": 0.7, "spilled": 0.2, "look": 0.9}
+    band = {"low_kg": 60, "expected_kg": 60.5, "high_kg": 61}
     stored = [
-        {"date": "2027-04-22", "days_out": 3, "band": {"low_kg": 60, "high_kg": 61},
-         "expected_fullness": 5, "carb_g": 500.0, "foresight": None},
-        {"date": "2027-04-24", "days_out": 1, "band": {"low_kg": 60, "high_kg": 61},
-         "expected_fullness": 7, "carb_g": 500.0,
-         "foresight": {"planned": odds, "best": {**odds, "carb_g": 560.0, "full": 0.2}}},
-        {"date": "2027-04-25", "days_out": 0},
+        decided(date="2027-04-22", days_out=3, band=band, expected_fullness=5),
+        decided(
+            date="2027-04-24", days_out=1, band=band, expected_fullness=7,
+            foresight={"planned": odds, "best": {**odds, "carb_g": 560.0, "full": 0.2}},
+        ),
+        decided(date="2027-04-25", days_out=0, target=None),
     ]  # fmt: skip
     found = foreseen(stored, week())
     assert (found.bands, found.bands_held) == (2, 1)

@@ -281,17 +281,17 @@ def test_every_warning_is_flagged_as_one(warning: str) -> None:
 
 
 def test_a_doubtful_find_is_told_as_a_doubt_and_is_never_a_warning() -> None:
-    found = flags(note="passed out on the sofa at nine")
+    found = flags(note="nearly fainted at the till")
     assert set(found) == {"doubt"}
     assert found["doubt"].level is Level.CAUTION  # no raise until it is clear
     assert found["doubt"].facts_dict == {
-        "words": "passed out on the sofa at nine", "about": "fainting",
+        "words": "nearly fainted at the till", "about": "fainting",
     }  # fmt: skip
 
 
 def test_a_doubtful_find_that_was_said_not_to_be_meant_is_none() -> None:
-    assert flags(note="passed out on the sofa at nine", cleared=("fainting",)) == {}
-    said = flags(note="passed out on the sofa at nine. I fainted", cleared=("fainting",))
+    assert flags(note="nearly fainted at the till", cleared=("fainting",)) == {}
+    said = flags(note="nearly fainted at the till. I fainted", cleared=("fainting",))
     assert said["fainting"].level is Level.WARNING  # what is said plainly counts all the same
 
 

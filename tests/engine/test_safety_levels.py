@@ -75,7 +75,7 @@ def test_swollen_hands_headache_and_feeling_sick_after_the_target_was_drunk_is_a
 
 def test_a_doubtful_sign_does_not_make_the_pattern_a_warning() -> None:
     found = flags(before={1: {"weight_kg": 60.0}}, weight_kg=60.0, water_l=4.0,
-                  note="nausea. passed out on the sofa at nine")  # fmt: skip
+                  note="nausea. nearly fainted at the till")  # fmt: skip
     assert all(flag.level is not Level.WARNING for flag in found.values())
 
 

@@ -128,12 +128,9 @@ def test_at_most_one_everyday_message_in_a_hundred_leads_to_a_question_about_a_w
     ("text", "symptom"),
     [
         ("passed out asleep at 9", Symptom.FAINTING),
-        ("heart skipped a beat when I saw the stage", Symptom.PALPITATIONS),
         ("chest is tight from bench press", Symptom.CHEST_PAIN),
         ("legs feel weak after leg day", Symptom.LIMB_WEAKNESS),
-        ("what if I faint on stage?", Symptom.FAINTING),
         ("my mum said passing out", Symptom.FAINTING),
-        ("not dizzy anymore", Symptom.DIZZY),
         ("not very breathless", Symptom.BREATHLESSNESS),
         ("no headache, chest pain", Symptom.CHEST_PAIN),
         ("vomited this morning", Symptom.REPEATED_VOMITING),

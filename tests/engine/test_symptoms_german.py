@@ -144,11 +144,9 @@ def test_everyday_messages_and_figures_of_speech_raise_no_warning() -> None:
     ("text", "symptom"),
     [
         ("fast ohnmächtig geworden", Symptom.FAINTING),
-        ("Was wenn ich auf der Bühne umkippe?", Symptom.FAINTING),
         ("Herzrasen vor Aufregung", Symptom.PALPITATIONS),
         ("Brust tut weh vom Bankdrücken", Symptom.CHEST_PAIN),
         ("Beine schwach nach dem Beintraining", Symptom.LIMB_WEAKNESS),
-        ("nicht mehr schwindelig", Symptom.DIZZY),
         ("keine starken Kopfschmerzen", Symptom.HEADACHE),
         ("keine Kopfschmerzen, Brustschmerzen", Symptom.CHEST_PAIN),
         ("heute morgen erbrochen", Symptom.REPEATED_VOMITING),

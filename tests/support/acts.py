@@ -82,7 +82,7 @@ def looks_through_roster(cast: Cast, coach: str) -> Script:
 
 def brings_in(cast: Cast, coach: str, athlete: str, second: str, whom: str, rights: str) -> Script:
     """A second coach, invited from this athlete's card to the day itself, and joining."""
-    labels = ("Second coach", "Invite a second coach", whom, rights, "The day itself*")
+    labels = ("Person …", "Second coach", "Invite a second coach", whom, rights, "Event day*")
     yield from on_the_card(cast, coach, athlete, *labels, part="asks you to be second coach")
     code = invitation_heard(cast[coach])
     yield from says(cast, second, f"/join {code}", part="You are second coach for")

@@ -19,6 +19,7 @@ from bot.store.tables.week import (
 from bot.week.load import athlete_of, baseline_of, plan_days
 from engine.planning.draft import draft_plan
 from engine.values.limits import LIMIT_KEYS, Limits
+from tests.support.decided import stored
 
 ZONES = (
     "Europe/London", "America/New_York", "Asia/Tokyo", "Australia/Sydney", "America/Los_Angeles",
@@ -125,8 +126,8 @@ def _morning(
     decision = DecisionRow(
         athlete_id=profile.person_id, event_id=event_id, checkin_id=checkin.id or 0, revision=1,
         sets_date=today, outcome="adjusted", status=DecisionStatus.IN_FORCE, carb_g=525.0,
-        planned_carb_g=500.0, case={}, decision={"days_out": (event_day - today).days},
-        made_at=now,
+        planned_carb_g=500.0, case={}, made_at=now,
+        decision=stored(days_out=(event_day - today).days, rule="", carb_g=525.0),
     )  # fmt: skip
     session.add(decision)
     session.add(

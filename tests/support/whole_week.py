@@ -31,8 +31,14 @@ def lived(team: Team) -> None:
         decided.decision = decided.decision | {
             "bound": "carb_ceiling_g",
             "foresight": {
-                "planned": {"carb_g": 1.0, "flat": 0.2, "full": 0.5, "spilled": 0.3},
-                "best": {"carb_g": 2.0, "flat": 0.1, "full": 0.7, "spilled": 0.2},
+                "trusted": True,
+                "why_not": "",
+                "band": None,
+                "residual_kg": None,
+                "mornings": 5,
+                "past_weeks": 0,
+                "planned": {"carb_g": 1.0, "flat": 0.2, "full": 0.5, "spilled": 0.3, "look": 0.8},
+                "best": {"carb_g": 2.0, "flat": 0.1, "full": 0.7, "spilled": 0.2, "look": 0.8},
             },
         }
         session.add(decided)

@@ -2,10 +2,13 @@
 
 from __future__ import annotations
 
+from bot.alerts.buttons import Do, OnAlert
 from bot.athlete import words_why as why_words
 from bot.coach import words
+from bot.coach.buttons import BY_HAND, DOCTOR_NO, DOCTOR_YES, OfDaysOut
 from bot.coach.card.card import card
 from bot.core.callbacks import answer, ask_sure, rewrite
+from bot.core.cards import OfRow, OnProposal
 from bot.core.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete
 from bot.decision.deciding import latest_decision
@@ -20,6 +23,7 @@ from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.week.load import current_week
 from bot.words import common
+from engine.decision.kept import decision_from_dict
 
 BUTTONS_IN_A_ROW = 4
 
@@ -34,7 +38,10 @@ def show_why(turn: OnAthlete) -> None:
         text = words.nothing_decided_yet(name, own=own)
     else:
         why = why_words.why_message(
-            decided.decision, turn.profile.weight_unit, turn.profile.volume_unit, own=own
+            decision_from_dict(decided.decision),
+            turn.profile.weight_unit,
+            turn.profile.volume_unit,
+            own=own,
         )
         text = words.why_as_seen(name, why, own=own)
     say_to(turn, turn.person, text)
@@ -52,15 +59,14 @@ def show_answers(turn: OnAthlete) -> None:
     say_to(turn, turn.person, text)
 
 
-def sign_from_card(turn: OnAthlete) -> None:
-    """Buttons "c:sign:ATHLETE:approve|other|keep:ID": the word on a proposal; the card follows."""
-    sign_tapped(turn.saying(turn.arguments))
+def sign_from_card(turn: OnAthlete, pressed: OnProposal) -> None:
+    """The coach's answer to a proposal; the card follows."""
+    sign_tapped(turn, pressed)
     _again(turn, turn.person, turn.profile)
 
 
-def acknowledge_from_card(turn: OnAthlete) -> None:
-    """Buttons "c:ack:ATHLETE:ID"."""
-    alert_tapped(turn.saying(["ack", *turn.arguments]))
+def acknowledge_from_card(turn: OnAthlete, pressed: OfRow) -> None:
+    alert_tapped(turn, OnAlert(Do.ACKNOWLEDGE, pressed.row))
     _again(turn, turn.person, turn.profile)
 
 
@@ -69,7 +75,7 @@ def _again(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None:
     rewrite(turn, text, buttons)
 
 
-def set_by_hand(turn: OnAthlete) -> None:
+def set_by_hand(turn: OnAthlete, pressed: OfDaysOut) -> None:
     """First the days that are left, as buttons; then, for the one tapped, the question."""
     answer(turn)
     week, today = current_week(turn.session, turn.profile), local_date(turn.profile, turn.context)
@@ -77,7 +83,7 @@ def set_by_hand(turn: OnAthlete) -> None:
         day.days_out for day in (week.plan if week is not None else ())
         if week is not None and week.date_of(day.days_out) >= today
     ]  # fmt: skip
-    named = int(turn.arguments[0]) if turn.arguments and turn.arguments[0].isdigit() else None
+    named = pressed.days_out
     if week is None or not ahead:
         say_to(turn, turn.person, common.no_such_day())
         return
@@ -85,8 +91,7 @@ def set_by_hand(turn: OnAthlete) -> None:
         ask_day_by_hand(turn, turn.person, turn.profile, week.date_of(named))
         return
     days = [
-        Button(plan_words.day_button(out), f"c:hand:{turn.profile.person_id}:{out}")
-        for out in ahead
+        Button(plan_words.day_button(out), BY_HAND(turn.profile.person_id, out)) for out in ahead
     ]
     rows = [days[i : i + BUTTONS_IN_A_ROW] for i in range(0, len(days), BUTTONS_IN_A_ROW)]
     say_to(turn, turn.person, words.which_day(), buttons=rows)
@@ -113,8 +118,8 @@ def ask_doctor(turn: OnAthlete) -> None:
         return
     name = get_person(turn.session, turn.profile.person_id).first_name
     text = words.doctor_sure(name, own=turn.person.id == turn.profile.person_id)
-    yes = Button(words.doctor_yes_button(), f"c:doctor-yes:{turn.profile.person_id}")
-    no = Button(words.not_yet_button(), f"c:doctor-no:{turn.profile.person_id}")
+    yes = Button(words.doctor_yes_button(), DOCTOR_YES(turn.profile.person_id))
+    no = Button(words.not_yet_button(), DOCTOR_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
 
 

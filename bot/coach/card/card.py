@@ -6,39 +6,24 @@ from datetime import date
 
 from sqlmodel import Session
 
-from bot.alerts import words as alert_words
 from bot.coach import words
 from bot.coach.card import lines as card_lines
-from bot.coach.history import words as history_words
+from bot.coach.card import pages
 from bot.coach.roster.standing import Seen, decided_line, look, standing
-from bot.comparison import words as comparison_words
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
-from bot.core.outbox import Button, Buttons
+from bot.core.outbox import Buttons
 from bot.core.turn import OnAthlete, Turn
-from bot.debrief import words as debrief_words
-from bot.decision import words_forecast_use as forecast_words
-from bot.decision import words_holding as hold_words
 from bot.decision.signoff import morning_line
 from bot.event import season_lines
-from bot.event import words_season as season_words
-from bot.eye import words as eye_words
-from bot.food import words_coach as food_words
-from bot.membership import words_second as second_words
 from bot.people import desk
 from bot.people.people import get_person
-from bot.people.rights import is_first_coach
-from bot.photos import words as photo_words
-from bot.plan.next_load.learnt import something_learnt
-from bot.plan.next_load.words import learnt_button
 from bot.plan.planning import event_line
-from bot.replay import words as replay_words
-from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.timeline import words as timeline_words
 from bot.week.load import current_week, reported_symptoms, target_in_force
 from bot.words import coach_figures as figures
-from bot.words import common
+from bot.words import phases
 from bot.words.symptoms import symptom_name
 
 
@@ -55,11 +40,9 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
     own = coach.id == profile.person_id
     (seen,) = look(turn, [profile])
     lines = _card_lines(turn, coach, profile, seen)
-    first = is_first_coach(coach, profile)
-    learnt = something_learnt(turn.session, profile)
     buttons = [
         *card_lines.open_buttons(turn.session, profile, seen, own=own),
-        *_card_buttons(profile, name, own=own, first=first, learnt=learnt),
+        *pages.first_page(pages.of_card(turn, coach, profile), set_up=seen.event is not None),
     ]
     return words.card(name, lines), buttons
 
@@ -72,9 +55,10 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) 
         season_lines.ahead_line(turn, profile),
     ]
     target = target_in_force(turn.session, week, today) if week is not None else None
-    if target is not None:
+    if week is not None and target is not None:
+        phase = phases.of_day(week.plan, week.days_out(today))
         water = figures.litres(target.water_l, profile.volume_unit)
-        lines.append(words.card_today(today, target.carb_g, water))
+        lines.append(words.card_today(today, target.carb_g, water, phase))
     if row is not None:
         lines.append(words.card_morning(morning_line(profile, row)))
     lines += card_lines.looks(turn.session, profile, today)
@@ -111,56 +95,3 @@ def _also_told(
 
 def _event_words(profile: AthleteProfile, event: EventRow | None, context: Context) -> str:
     return event_line(profile, event, context) if event is not None else words.no_event()
-
-
-def _card_buttons(
-    profile: AthleteProfile, name: str, *, own: bool, first: bool, learnt: bool
-) -> Buttons:
-    def button(label: str, view: str) -> Button:
-        return Button(label, f"c:{view}:{profile.person_id}")
-
-    frozen = profile.frozen_at is not None
-    freezing = (
-        button(alert_words.lift_button(), "lift")
-        if frozen
-        else button(words.freeze_button(), "freeze")
-    )
-    tomorrow = words.tomorrow_button(always_tomorrow=profile.always_tomorrow)
-    rows = [
-        [
-            button(common.event_button(), "event"),
-            button(season_words.season_button(), "season"),
-            button(words.plan_button(), "plan"),
-            button(words.limits_button(), "limits"),
-        ],
-        [
-            button(words.why_button(), "why"),
-            button(common.picture_button(), "picture"),
-            button(words.answers_button(), "answers"),
-            button(history_words.history_button(), "history"),
-        ],
-        [
-            button(common.sheet_button(), "sheet"),
-            button(photo_words.photos_button(), "photos"),
-            *([] if own else [button(eye_words.eye_button(), "eye")]),
-            *([button(learnt_button(), "learnt")] if learnt else []),
-            button(common.setup_button(), "setup"),
-        ],
-        [
-            button(common.calendar_button(), "calendar"),
-            button(food_words.button(), "food"),
-            button(debrief_words.button(), "debrief"),
-            button(common.files_button(), "files"),
-            button(replay_words.button(), "whatif"),
-        ],
-        [button(comparison_words.button(), "weeks"), button(timeline_words.button(), "timeline")],
-        [button(words.hand_button(), "hand"), button(hold_words.hold_button(), "hold"), freezing],
-        [button(tomorrow, "tomorrow"), button(forecast_words.button(), "forecast")],
-        [] if own else [button(words.message_button(name), "message")],
-        [button(second_words.second_button(), "second")] if first else [],
-        [button(second_words.end_button(), "end")] if first and not own else [],
-        [Button(words.roster_button(), "c:roster:0")],
-    ]
-    if profile.status == AthleteStatus.DOCTOR_FIRST:
-        rows.insert(0, [button(words.doctor_button(), "doctor")])
-    return rows

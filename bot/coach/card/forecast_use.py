@@ -2,7 +2,9 @@
 
 from __future__ import annotations
 
+from bot.coach.buttons import FORECAST_USE, ChosenUse
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.decision import words_forecast_use as words
@@ -35,14 +37,13 @@ def _rests_on(turn: OnAthlete, use: ForecastUse) -> str:
     return words.rests_on(prior.weeks, prior.athletes)
 
 
-def choose(turn: OnAthlete) -> None:
+def choose(turn: OnAthlete, pressed: ChosenUse) -> None:
     """One of them is tapped; from the next check-in on it holds."""
-    named = turn.arguments[0] if turn.arguments else ""
-    if named not in set(ForecastUse) or named == turn.profile.forecast:
-        show(turn.on(turn.profile))
+    use = pressed.use
+    if use is None or use == turn.profile.forecast:
+        show(turn)
         return
     answer(turn)
-    use = ForecastUse(named)
     turn.profile.forecast = use
     turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.FORECAST, by=turn.person.id, use=use.value)
@@ -52,8 +53,8 @@ def choose(turn: OnAthlete) -> None:
 def _buttons(profile: AthleteProfile) -> Buttons:
     number = profile.person_id
     others = [
-        [Button(words.choice(use), f"c:forecast-use:{number}:{use}")]
+        [Button(words.choice(use), FORECAST_USE(number, use))]
         for use in ForecastUse
         if use != profile.forecast
     ]
-    return [*others, [Button(common.back_button(), f"c:card:{number}")]]
+    return [*others, [Button(common.back_button(), CARD(number))]]

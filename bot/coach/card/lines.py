@@ -9,7 +9,9 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import second_contact
 from bot.coach import words
+from bot.coach.buttons import ACKNOWLEDGE, SIGN
 from bot.coach.roster.standing import Decided, Seen
+from bot.core.cards import Say
 from bot.core.outbox import Button, Buttons
 from bot.decision import words_signoff as signoff_words
 from bot.decision.signoff import plan_g
@@ -19,6 +21,7 @@ from bot.people.desk import clock_for, moment_for
 from bot.people.people import get_person
 from bot.people.rights import given_by
 from bot.photos.photo_rows import mornings_of
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.week.load import Week
@@ -51,7 +54,11 @@ def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: 
     """A tap for each of them: acknowledge, approve, another figure, keep the plan."""
     number = profile.person_id
     rows = [
-        [Button(words.card_acknowledge_button(row.level, row.flag), f"c:ack:{number}:{row.id}")]
+        [
+            Button(
+                words.card_acknowledge_button(row.level, row.flag), ACKNOWLEDGE(number, id_of(row))
+            )
+        ]
         for row in _alerts(session, profile)
     ]
     decision = _waiting_row(session, seen)
@@ -60,10 +67,10 @@ def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: 
         keep = signoff_words.keep_button(plan_g(decision))
         rows += [
             [
-                Button(approve, f"c:sign:{number}:approve:{decision.id}"),
-                Button(signoff_words.other_button(), f"c:sign:{number}:other:{decision.id}"),
+                Button(approve, SIGN(number, Say.APPROVE, id_of(decision))),
+                Button(signoff_words.other_button(), SIGN(number, Say.OTHER, id_of(decision))),
             ],
-            [Button(keep, f"c:sign:{number}:keep:{decision.id}")],
+            [Button(keep, SIGN(number, Say.KEEP, id_of(decision)))],
         ]
     return rows
 

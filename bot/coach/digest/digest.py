@@ -26,6 +26,7 @@ from bot.safety.alert_taps import settled_line
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from engine.decision.kept import decision_from_dict
 from engine.safety import Level
 
 DIGEST = "digest"
@@ -172,7 +173,8 @@ def _changed(
         seen = of[row.athlete_id]
         what = _outcome(row)
         own = seen.profile.person_id == coach.id
-        why = reason(row.decision, seen.profile.weight_unit, seen.profile.volume_unit, own=own)
+        decision = decision_from_dict(row.decision)
+        why = reason(decision, seen.profile.weight_unit, seen.profile.volume_unit, own=own)
         lines.append(words.changed_line(_name(coach, seen), what, why, own=own))
     return lines
 

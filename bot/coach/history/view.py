@@ -7,9 +7,11 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
+from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, UNDO
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -25,10 +27,10 @@ CONCERNS_FOR = timedelta(days=60)
 UNITS = TEXT_LIMIT - 300  # UTF-16 units for the lines
 
 
-def show_history(turn: OnAthlete) -> None:
-    """Buttons "c:history:ATHLETE[:DAY]": a day, in the place of the message that was tapped."""
+def show_history(turn: OnAthlete, pressed: OfDay) -> None:
+    """A day, in the place of the message that was tapped."""
     answer(turn)
-    day = _named(turn.arguments) or local_date(turn.profile, turn.context)
+    day = pressed.day or local_date(turn.profile, turn.context)
     text, buttons = _view(turn.session, turn.profile, day)
     rewrite(turn, text, buttons)
 
@@ -65,13 +67,6 @@ def when(row: HistoryRow, profile: AthleteProfile) -> str:
     return figures.moment(row.at, profile.zone)
 
 
-def _named(rest: list[str]) -> date | None:
-    try:
-        return date.fromisoformat(rest[0]) if rest else None
-    except ValueError:
-        return None
-
-
 def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:
     event = current_event(session, profile.person_id)
     days_out = (event.day - day).days if event is not None else None
@@ -87,14 +82,14 @@ def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Bu
     earlier, later = day - timedelta(days=1), day + timedelta(days=1)
     return text, [
         [
-            Button(common.earlier_button(earlier), f"c:history:{number}:{earlier}"),
-            Button(common.later_button(later), f"c:history:{number}:{later}"),
+            Button(common.earlier_button(earlier), HISTORY(number, earlier)),
+            Button(common.later_button(later), HISTORY(number, later)),
         ],
         [
-            Button(words.another_day_button(), f"c:history-day:{number}"),
-            Button(words.undo_button(), f"c:undo:{number}"),
+            Button(words.another_day_button(), ANOTHER_DAY(number)),
+            Button(words.undo_button(), UNDO(number)),
         ],
-        [Button(common.back_button(), f"c:card:{number}")],
+        [Button(common.back_button(), CARD(number))],
     ]
 
 

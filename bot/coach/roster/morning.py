@@ -6,11 +6,11 @@ from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
 from datetime import timedelta
-from typing import Any
 
 from sqlmodel import Session, col, select
 
 from bot.alerts.words_alert_causes import cause
+from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
     ASKED,
@@ -22,15 +22,19 @@ from bot.coach.roster.standing import (
     asked_at,
     decided_line,
 )
+from bot.core.cards import CARD, Say
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons
 from bot.decision.signoff import morning_line, plan_g
 from bot.decision.words_reasons import rule_name
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
 from bot.words.names import flag_name
 from bot.words.symptoms import symptom_name
+from engine.decision.decide import Decision
+from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId
 
 # Our own choices, all of them.
@@ -47,23 +51,21 @@ Line = tuple[Standing, Seen]
 
 @dataclass(frozen=True, slots=True)
 class Closer:
-    """What a morning is set beside. `decision` is the one on it as it is stored, {} for none."""
+    """What a morning is set beside, and the decision on it."""
 
     before: CheckInRow | None = None
     photo: bool = False
-    decision: dict[str, Any] | None = None
+    decision: Decision | None = None
 
     @property
     def expected_fullness(self) -> int | None:
-        facts = ((self.decision or {}).get("trace") or {}).get("facts") or {}
-        expected = facts.get("expected_fullness")
+        expected = self.decision.trace.facts.get("expected_fullness") if self.decision else None
         return int(expected) if expected is not None else None
 
     @property
     def rule(self) -> str:
         """The name of the rule that proposed, in the reader's language."""
-        rule = (self.decision or {}).get("rule")
-        return rule_name(rule) if rule else ""
+        return rule_name(self.decision.rule) if self.decision and self.decision.rule else ""
 
 
 def needs_coach(line: Line) -> bool:
@@ -103,7 +105,7 @@ def look_closer(session: Session, seen: Sequence[Seen]) -> dict[int, Closer]:
     decisions = session.exec(
         select(col(DecisionRow.id), col(DecisionRow.decision)).where(col(DecisionRow.id).in_(ids))
     )
-    whole = {ids[number or 0]: dict(decision) for number, decision in decisions}
+    whole = {ids[number or 0]: decision_from_dict(decision) for number, decision in decisions}
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
@@ -311,13 +313,13 @@ def _buttons(session: Session, lines: Sequence[Line]) -> Buttons:
             continue
         approve = words_morning.approve_button(seen.person.first_name, row.carb_g)
         keep = words_morning.keep_button(plan_g(row))
-        buttons.append([Button(approve, f"m:approve:{row.id}")])
-        buttons.append([Button(keep, f"m:keep:{row.id}"), opener])
+        buttons.append([Button(approve, GLANCE(Say.APPROVE, id_of(row)))])
+        buttons.append([Button(keep, GLANCE(Say.KEEP, id_of(row))), opener])
     return [*buttons, *in_rows(openers)]
 
 
 def opening(seen: Seen) -> Button:
-    return Button(words.short(seen.person.first_name), f"c:card:{seen.profile.person_id}")
+    return Button(words.short(seen.person.first_name), CARD(seen.profile.person_id))
 
 
 def in_rows(buttons: Sequence[Button]) -> Buttons:

@@ -9,15 +9,19 @@ from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
 from bot.coach.roster.standing import look, standing
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import ROSTER, OnProposal
+from bot.core.cards import Page as Paged
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
-from bot.core.turn import Act, ChatTurn, Turn
+from bot.core.topics import Topic
+from bot.core.turn import Act, Turn
 from bot.decision.signoff_taps import sign_tapped
 from bot.people import desk
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
+from bot.store.base import id_of
 from bot.store.tables.people import Person
-from bot.store.tables.traffic import AgendaRow
+from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import DecisionRow
 from bot.words import coach_figures as figures
 from bot.words import common
@@ -58,26 +62,25 @@ def show_roster(turn: Act) -> None:
     desk.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=row.id)
 
 
-def turn_page(turn: ChatTurn, coach: Person, arguments: list[str]) -> None:
-    """Buttons "c:roster:PAGE:FILTER"; the page that is shown already is refreshed."""
-    number, shown = (*arguments, "", "")[:2]
-    shown = shown if shown in FILTERS else ""
+def turn_page(turn: Act, pressed: Paged) -> None:
+    """The page that is shown already is refreshed."""
+    coach, shown = turn.person, pressed.shown if pressed.shown in FILTERS else ""
     answer(turn, words.up_to_date())
-    page = _page(turn, coach, int(number) if number.isdigit() else 0, shown)
+    page = _page(turn, coach, max(pressed.page or 0, 0), shown or "")
     rewrite(turn, page.text, page.buttons)
     desk.roster_shown(
-        turn.session, coach, page=page.number, shown=shown, message_id=turn.incoming.message_id
+        turn.session,
+        coach,
+        page=page.number,
+        shown=shown or "",
+        message_id=turn.incoming.message_id,
     )
 
 
-def answered_here(turn: Act) -> None:
-    """Buttons "m:approve|keep:DECISION" and "m:several:RULE:UP" of the glance, which then follows."""
-    action, *rest = (*turn.arguments, "")
-    if action == "several":
-        several.show(turn, rest)
-        return
-    sign_tapped(turn.saying([action, rest[0]]))
-    row = turn.session.get(DecisionRow, int(rest[0])) if rest[0].isdigit() else None
+def answered_here(turn: Act, pressed: OnProposal) -> None:
+    """A proposal answered on the glance, which then follows."""
+    sign_tapped(turn, pressed)
+    row = turn.session.get(DecisionRow, pressed.decision)
     if row is None or own_athlete(turn.session, turn.person, row.athlete_id) is None:
         return
     kept = desk.desk_of(turn.session, turn.person)
@@ -98,7 +101,8 @@ def refresh(turn: Turn, duty: AgendaRow) -> None:
     page = _page(turn, coach, kept.roster_page, kept.roster_filter)
     edit(
         turn.session, chat_id=coach.chat_id, text=page.text, buttons=page.buttons, now=turn.now,
-        outbox_id=found.outbox_id, message_id=found.message_id, topic=f"roster:{coach.id}",
+        outbox_id=found.outbox_id, message_id=found.message_id,
+        topic=Topic(TopicKind.ROSTER, id_of(coach)),
     )  # fmt: skip
 
 
@@ -148,7 +152,7 @@ def _filter_buttons(everybody: Sequence[Line], shown: str) -> Buttons:
     buttons = [
         Button(
             words.filter_button(key, sum(matches(line) for line in everybody), chosen=key == shown),
-            f"c:roster:0:{key}",
+            ROSTER(0, key),
         )
         for key, matches in FILTERS.items()
     ]
@@ -156,9 +160,9 @@ def _filter_buttons(everybody: Sequence[Line], shown: str) -> Buttons:
 
 
 def _turning(number: int, pages: int, shown: str) -> list[Button]:
-    turning = [Button(words.refresh_button(), f"c:roster:{number}:{shown}")]
+    turning = [Button(words.refresh_button(), ROSTER(number, shown))]
     if number > 0:
-        turning.insert(0, Button(words.earlier_button(), f"c:roster:{number - 1}:{shown}"))
+        turning.insert(0, Button(words.earlier_button(), ROSTER(number - 1, shown)))
     if number < pages - 1:
-        turning.append(Button(words.next_button(), f"c:roster:{number + 1}:{shown}"))
+        turning.append(Button(words.next_button(), ROSTER(number + 1, shown)))
     return turning

@@ -7,6 +7,7 @@ from collections.abc import Sequence
 
 from sqlmodel import Session, col, select
 
+from bot.coach.buttons import TOGETHER, Alike
 from bot.coach.roster import words_morning as words
 from bot.coach.roster.flow_several import ALL, SEVERAL
 from bot.coach.roster.morning import Line, look_closer, numbers_line
@@ -29,7 +30,7 @@ from bot.words.names import word
 
 AT_LEAST, AT_MOST = 2, 12  # our own choices; a dozen lines still fit a message and an eye
 
-Alike = dict[tuple[str, bool], list[Seen]]
+OfAKind = dict[tuple[str, bool], list[Seen]]
 
 
 def buttons(session: Session, everybody: Sequence[Line]) -> Buttons:
@@ -39,7 +40,7 @@ def buttons(session: Session, everybody: Sequence[Line]) -> Buttons:
         [
             Button(
                 words.several_button(min(len(seen), AT_MOST), rule_name(rule), raised=raised),
-                f"m:several:{rule}:{int(raised)}",
+                TOGETHER(rule, raised),
             )
         ]
         for (rule, raised), seen in found.items()
@@ -47,11 +48,10 @@ def buttons(session: Session, everybody: Sequence[Line]) -> Buttons:
     ]
 
 
-def show(turn: Act, arguments: Sequence[str]) -> None:
-    """Button "m:several:RULE:UP": who, from what to what, and why; then one question for all."""
-    rule, up = (*arguments, "", "")[:2]
+def show(turn: Act, pressed: Alike) -> None:
+    """Who, from what to what, and why; then one question for all."""
     everybody = look(turn, athletes_seen_by(turn.session, turn.person))
-    found = _alike(turn.session, everybody).get((rule, up == "1"), [])[:AT_MOST]
+    found = _alike(turn.session, everybody).get((pressed.rule, pressed.up), [])[:AT_MOST]
     if len(found) < AT_LEAST:
         answer(turn, words.nothing_alike())
         return
@@ -75,7 +75,7 @@ def show(turn: Act, arguments: Sequence[str]) -> None:
         turn, turn.person, SEVERAL, subject_id=turn.person.id,
         answers={
             "_ids": [seen.waiting.id for seen in found if seen.waiting is not None],
-            "_listed": words.several(lines, rule_name(rule), until, _kept_apart(everybody)),
+            "_listed": words.several(lines, rule_name(pressed.rule), until, _kept_apart(everybody)),
         },
     )  # fmt: skip
 
@@ -103,7 +103,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, words.approved(done, left_out))
 
 
-def _alike(session: Session, everybody: Sequence[Seen]) -> Alike:
+def _alike(session: Session, everybody: Sequence[Seen]) -> OfAKind:
     """Open proposals by the rule that made them and by direction, the earliest deadline first.
 
     Who has an open alert or is frozen is looked at by themselves.
@@ -113,7 +113,7 @@ def _alike(session: Session, everybody: Sequence[Seen]) -> Alike:
         for seen in everybody
         if seen.waiting is not None and seen.alert is None and seen.profile.frozen_at is None
     }
-    found: Alike = defaultdict(list)
+    found: OfAKind = defaultdict(list)
     rules = session.exec(
         select(DecisionRow.id, col(DecisionRow.decision)["rule"].as_string()).where(
             col(DecisionRow.id).in_(open_)

@@ -76,8 +76,13 @@ def _birthday_matters(answers: Answers) -> bool:
     return _goes_on(answers) and _years_this_year(answers) == ADULT
 
 
+_DIGITS_OF_A_CLOCK = 3  # "735"; fewer are an hour at best, and that says no zone
+
+
 def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     """Candidates: one or more places, to be chosen from."""
+    if text.strip().isdecimal() and len(text.strip()) < _DIGITS_OF_A_CLOCK:
+        raise Unread(refusals.no_zone_at_that_time())  # "7" may be anything
     try:
         reading = parse_clock(text)
     except Refusal:

@@ -3,9 +3,11 @@
 from __future__ import annotations
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD
 from bot.core.outbox import Button
 from bot.core.turn import ChatTurn, OnAthlete, Turn
 from bot.dialogue import asking
+from bot.membership.buttons import ASK_MEASURES
 from bot.membership.onboarding import words_health as words
 from bot.membership.onboarding.flow_measures import MEASURES, fat_of, height_of, mass_of
 from bot.people.changes import Change
@@ -44,7 +46,7 @@ def held_by_floor(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> boo
         coach.id == profile.person_id,
         get_person(turn.session, profile.person_id).first_name,
     )
-    key = Button(words.ask_again_button(name, own=own), f"c:measure:{profile.person_id}")
+    key = Button(words.ask_again_button(name, own=own), ASK_MEASURES(profile.person_id))
     rewrite(turn, words.floor_holds(name, own=own), [[key]])
     return True
 
@@ -81,5 +83,5 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
         text = words.coach_told_measures(
             person.first_name, words.lines(health, own=coach.id == person.id)
         )
-        key = Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")
+        key = Button(words.open_button(person.first_name), CARD(profile.person_id))
         say_to(turn, coach, text, buttons=[[key]])

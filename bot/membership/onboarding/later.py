@@ -8,6 +8,7 @@ from bot.core.callbacks import answer
 from bot.core.outbox import Button
 from bot.core.turn import Act, Turn
 from bot.dialogue import asking
+from bot.membership.buttons import MORE
 from bot.membership.onboarding import words
 from bot.membership.onboarding.flow import LATER, LATER_KEYS
 from bot.membership.onboarding.flow_measures import fat_of
@@ -31,7 +32,7 @@ def ask_for_new_events(turn: Turn) -> None:
             turn,
             get_person(turn.session, athlete_id),
             partial(words.later_asked, event.kind),
-            buttons=lambda: [[Button(words.later_button(), "more:ask")]],
+            buttons=lambda: [[Button(words.later_button(), MORE())]],
             silent=True,
             dedupe=f"later-questions:{athlete_id}:{event.id}",
         )

@@ -4,12 +4,14 @@ from __future__ import annotations
 
 from datetime import time
 
+from bot.core.cards import CARD, SETUP
 from bot.core.context import Context
 from bot.core.outbox import Button
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.dialogue.readers import zone_of
+from bot.membership.buttons import MORE
 from bot.membership.onboarding import health_screen, words
 from bot.membership.onboarding import words_health as health_words
 from bot.membership.onboarding.flow import BASELINE_KEYS, ONBOARDING, under_age
@@ -67,8 +69,8 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         coach,
         lambda: told(person.first_name, answers_lines(profile), own=own),
         buttons=lambda: [
-            [Button(words.open_button(person.first_name), f"c:card:{profile.person_id}")],
-            [Button(common.setup_button(), f"c:setup:{profile.person_id}")],
+            [Button(words.open_button(person.first_name), CARD(profile.person_id))],
+            [Button(common.setup_button(), SETUP(profile.person_id))],
         ],
     )
     say_to(
@@ -82,7 +84,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
             example_of(profile, sharpness=False),
             own=own,
         ),
-        buttons=() if waits else [[Button(words.later_button(), "more:ask")]],
+        buttons=() if waits else [[Button(words.later_button(), MORE())]],
     )
     schedule(turn, profile)
 

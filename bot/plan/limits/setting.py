@@ -7,23 +7,33 @@ from dataclasses import replace
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
+from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
 from bot.plan.limits.keeping import store_limits
 from bot.plan.numbers import first_things_first
-from bot.plan.planning import counts_now, meant_event, say_problems, week_changed
+from bot.plan.planning import (
+    THE_ONE,
+    asked_event,
+    counts_now,
+    meant_event,
+    naming,
+    say_problems,
+    week_changed,
+)
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
     baseline_of,
-    current_event,
     current_limits,
     current_plan,
 )
@@ -32,13 +42,13 @@ from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.values.plan import PeakPlan
 
 
-def show_limits(turn: OnAthlete) -> None:
+def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """The limits in force, or those suggested around the plan; a button a limit.
 
-    "c:limits:ATHLETE:EVENT" are those of an event ahead.
+    With an event ahead, those that are meant for it.
     """
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -59,40 +69,40 @@ def show_limits(turn: OnAthlete) -> None:
     rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None, ahead=ahead))
 
 
-def use_suggested_limits(turn: OnAthlete) -> None:
+def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
     """Put the suggested limits in force as they are."""
     answer(turn)
-    event = meant_event(turn)
+    event = meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
         return
     if current_limits(turn.session, event, athlete_of(turn.profile)) is not None:
-        show_limits(turn.on(turn.profile, [str(event.id)]))
+        show_limits(turn, OfEvent(event.id))
         return
     limits = Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
     if keep_limits(turn, turn.person, turn.profile, event, plan, limits):
         if not counts_now(turn.session, turn.profile, event):
-            button = Button(words.see_plan_button(), f"c:plan:{turn.profile.person_id}:{event.id}")
+            button = Button(words.see_plan_button(), PLAN(turn.profile.person_id, id_of(event)))
             rewrite(turn, limit_words.limits_set(), [[button]])
             return
         rewrite(turn, limit_words.limits_set(), [[_limits_button(turn.profile)]])
         week_changed(turn, turn.person, turn.profile, because="limits-changed", was_complete=False)
 
 
-def ask_limit(turn: OnAthlete) -> None:
+def ask_limit(turn: OnAthlete, pressed: OfLimit) -> None:
     """A button under the limits: ask for the new value."""
-    key = turn.arguments[0] if turn.arguments else ""
-    event = current_event(turn.session, turn.profile.person_id)
+    key, event = pressed.key, meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None or key not in LIMIT_KEYS:
-        show_limits(turn.on(turn.profile))
+    if event is None or plan is None or key is None or key not in LIMIT_KEYS:
+        show_limits(turn)
         return
     answer(turn)
     _open_limit(
         turn,
         turn.person,
         turn.profile,
+        event,
         _limits_or_suggested(turn.session, turn.profile, event, plan),
         key,
     )
@@ -101,7 +111,7 @@ def ask_limit(turn: OnAthlete) -> None:
 def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """A new version of the limits with this one changed; suggested ones are thereby set."""
     profile = own_athlete(turn.session, coach, question.about)
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    event = asked_event(turn.session, profile, question) if profile is not None else None
     plan = current_plan(turn.session, event) if event is not None else None
     if profile is None or event is None or plan is None:
         say_to(turn, coach, words.plan_first())
@@ -113,17 +123,20 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         limits = replace(before, **{key: value})
     except ValueError:
         _say_contradiction(turn, coach, profile, before, key, value)
-        _open_limit(turn, coach, profile, before, key)
+        _open_limit(turn, coach, profile, event, before, key)
         return
     if not keep_limits(turn, coach, profile, event, plan, limits):
         # What was typed did not fit; the question stays, so that another figure can be sent.
-        _open_limit(turn, coach, profile, before, key)
+        _open_limit(turn, coach, profile, event, before, key)
         return
     text = limit_words.limit_changed(
         limit_words.limit_line(key, value, profile.volume_unit),
         _cost(turn.session, coach, profile, plan, limits) if key in BOUND_A_CORRECTION else "",
     )
-    say_to(turn, coach, text, buttons=[[_limits_button(profile)]])
+    naming_it = naming(turn.session, profile, event)
+    say_to(turn, coach, text, buttons=[[_limits_button(profile, naming_it)]])
+    if naming_it is not None:
+        return  # it waits: no day of now follows from it
     week_changed(turn, coach, profile, because="limits-changed", was_complete=was_complete)
 
 
@@ -143,13 +156,14 @@ def _cost(
 
 
 def _open_limit(
-    turn: Turn, coach: Person, profile: AthleteProfile, limits: Limits, key: str
+    turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow, limits: Limits, key: str
 ) -> None:
     rail = limits.guard_rails.rail(key)
     asking.open_question(
         turn, coach, LIMIT, subject_id=profile.person_id,
         answers={
             "_key": key,
+            "_event": event.id,
             "_value": getattr(limits, key),
             "_low": rail.low,
             "_high": rail.high,
@@ -181,7 +195,7 @@ def keep_limits(
     """Keep a new version; False, with the days and bounds said, where the plan would not fit."""
     problems = plan_problems(plan, limits)
     if problems:
-        say_problems(turn, coach, profile, problems)
+        say_problems(turn, coach, profile, event, problems)
         return False
     store_limits(turn, coach, profile, event, limits, how=how)
     return True
@@ -198,26 +212,22 @@ def _say_contradiction(
     say_to(turn, coach, text)
 
 
-def _limits_button(profile: AthleteProfile) -> Button:
-    return Button(words.see_limits_button(), f"c:limits:{profile.person_id}")
+def _limits_button(profile: AthleteProfile, ahead: int | None = None) -> Button:
+    return Button(words.see_limits_button(), LIMITS(profile.person_id, ahead))
 
 
 def _limit_buttons(
     profile: AthleteProfile, *, are_set: bool, ahead: EventRow | None = None
 ) -> Buttons:
-    if ahead is not None:
-        number = f"{profile.person_id}:{ahead.id}"
-        use_them = Button(limit_words.use_limits_button(), f"c:limits-use:{number}")
-        see = Button(words.see_plan_button(), f"c:plan:{number}")
-        return [*([] if are_set else [[use_them]]), [see]]
+    who, number = profile.person_id, id_of(ahead) if ahead is not None else None
     keys = [
-        Button(limit_words.limit_button(key), f"c:lim:{profile.person_id}:{key}")
-        for key in LIMIT_KEYS
+        Button(limit_words.limit_button(key), ONE_LIMIT(who, key, number)) for key in LIMIT_KEYS
     ]
+    back = CARD(who) if ahead is None else SEASON(who)
     last = [
-        Button(words.see_plan_button(), f"c:plan:{profile.person_id}"),
-        Button(words.back_button(), f"c:card:{profile.person_id}"),
+        Button(words.see_plan_button(), PLAN(who, number)),
+        Button(words.back_button(), back),
     ]
-    use = [Button(limit_words.use_limits_button(), f"c:limits-use:{profile.person_id}")]
+    use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]
     return [*([] if are_set else [use]), *rows, last]

@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from bot.core.callbacks import answer
+from bot.core.cards import LOOK, AtLook
 from bot.core.outbox import Button, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
@@ -10,6 +11,7 @@ from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.plan.next_load import next_load
+from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.words import common
@@ -22,7 +24,7 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
         get_person(turn.session, profile.person_id),
     )
     with speaking_to(coach):
-        looks = [Button(words.look_button(look), f"look:{event.id}:{look}") for look in words.LOOKS]
+        looks = [Button(words.look_button(look), LOOK(id_of(event), look)) for look in words.LOOKS]
         say_to(
             turn,
             coach,
@@ -30,15 +32,14 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
             if coach.id == athlete.id
             else words.ask_look(athlete.first_name, event.kind),
             dedupe=f"look:{event.id}",
-            buttons=[looks, [Button(words.look_unknown_button(), f"look:{event.id}:-")]],
+            buttons=[looks, [Button(words.look_unknown_button(), LOOK(id_of(event), "-"))]],
             silent=True,
         )
 
 
-def look_tapped(turn: Act) -> None:
+def look_tapped(turn: Act, pressed: AtLook) -> None:
     """Keep the word; a second one takes the place of the first."""
-    number, look = (*turn.arguments, "", "")[:2]
-    event = turn.session.get(EventRow, int(number)) if number.isdigit() else None
+    event, look = turn.session.get(EventRow, pressed.event), pressed.look
     profile = (
         own_athlete(turn.session, turn.person, event.athlete_id) if event is not None else None
     )

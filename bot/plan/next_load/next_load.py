@@ -7,13 +7,16 @@ from dataclasses import replace
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import EVENT, LEARNT
 from bot.core.outbox import Button
+from bot.core.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
 from bot.people.people import get_person, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
+from bot.plan.buttons import LEARNT_NO
 from bot.plan.fit.offering import offer_room
 from bot.plan.limits.setting import keep_limits
 from bot.plan.next_load import words
@@ -22,6 +25,7 @@ from bot.plan.next_load.learnt import Offer, event_ahead, load_begun, make_offer
 from bot.plan.planning import plan_misfits, use_plan
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.traffic import TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, current_limits, plan_days, plan_row
 from bot.words import common
@@ -45,13 +49,13 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
         was_g_per_kg=made.found.before_g_per_kg,
     )  # fmt: skip
     number = profile.person_id
-    take = Button(words.take_over_button(), f"c:learnt:{number}")
-    leave = Button(words.leave_button(), f"c:learnt-no:{number}")
+    take = Button(words.take_over_button(), LEARNT(number))
+    leave = Button(words.leave_button(), LEARNT_NO(number))
     say_to(
         turn,
         coach,
         _said(turn.session, coach, profile, made),
-        topic=f"learnt:{coach.id}:{number}",
+        topic=Topic(TopicKind.LEARNT, id_of(coach), number),
         buttons=[[take, leave]],
     )
 
@@ -125,7 +129,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def _ask_to_use(turn: Turn, coach: Person, profile: AthleteProfile, made: Offer) -> None:
     said, event, found = _said(turn.session, coach, profile, made), made.event, made.found
     if event is None:
-        button = Button(common.event_button(), f"c:event:{profile.person_id}")
+        button = Button(common.event_button(), EVENT(profile.person_id))
         say_to(turn, coach, words.set_event_first(said), buttons=[[button]])
         return
     standing = _plan_id(turn.session, event)

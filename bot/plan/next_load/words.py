@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping
-from dataclasses import asdict
 from typing import Any
 
 from bot.words import coach_figures as figures
@@ -107,13 +106,13 @@ def _proposal(found: NextLoad, plan: PeakPlan) -> str:
 
 def _odds(found: NextLoad) -> str:
     after = tr(
-        "Chances on event day, if eaten as planned: {chances}.", chances=all_three(asdict(found.after))
+        "Chances on event day, if eaten as planned: {chances}.", chances=all_three(found.after)
     )  # fmt: skip
     if not found.changes:
         return after
     before = tr(
         "With {was} g/kg: {chances}.",
-        was=per_kg(found.before_g_per_kg), chances=all_three(asdict(found.before)),
+        was=per_kg(found.before_g_per_kg), chances=all_three(found.before),
     )  # fmt: skip
     return f"{after}\n{before}"
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import PLAN, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
@@ -13,15 +14,24 @@ from bot.people.telling import say_to
 from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan import words_totals as total_words
+from bot.plan.buttons import DAY, OfDay
 from bot.plan.numbers import first_things_first, number_is_live
-from bot.plan.planning import draft_is_live, raise_limits, set_plan
+from bot.plan.planning import (
+    THE_ONE,
+    asked_event,
+    draft_is_live,
+    meant_event,
+    naming,
+    raise_limits,
+    set_plan,
+)
 from bot.plan.review import words
 from bot.plan.review.flow import PLAN_TOTAL
-from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
+from bot.store.tables.people import OpenQuestion, Person
+from bot.store.tables.week import EventRow
 from bot.week.load import (
     athlete_of,
     baseline_of,
-    current_event,
     current_plan,
     event_ahead,
     plan_row,
@@ -40,7 +50,7 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     event = event_ahead(turn.session, profile.person_id, answers["_event"])
     standing = plan_row(turn.session, event) if event is not None else None
     if event is None or (standing.id if standing is not None else 0) != answers["_base"]:
-        button = Button(plan_words.see_plan_button(), f"c:plan:{profile.person_id}")
+        button = Button(plan_words.see_plan_button(), PLAN(profile.person_id))
         say_to(turn, coach, words.changed_meanwhile(), buttons=[[button]])
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
@@ -60,10 +70,10 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         draft_is_live(turn, coach, profile, event, plan, noted=noted)
 
 
-def show_review(turn: OnAthlete) -> None:
+def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
     """All that the review says of the plan in force, and the reasons kept."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, pressed.event)
     plan = current_plan(turn.session, event) if event is not None else None
     if event is None or plan is None:
         first_things_first(turn, turn.person, turn.profile, event)
@@ -78,28 +88,31 @@ def show_review(turn: OnAthlete) -> None:
         for row in plan_gate.reasons(turn.session, event)
     )
     text = words.review_view(name, findings, turn.profile.volume_unit, own=own)
-    back = [[Button(plan_words.back_button(), f"c:plan:{turn.profile.person_id}")]]
+    ahead = naming(turn.session, turn.profile, event)
+    back = [[Button(plan_words.back_button(), PLAN(turn.profile.person_id, ahead))]]
     rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)
 
 
-def ask_total(turn: OnAthlete) -> None:
+def ask_total(turn: OnAthlete, pressed: OfDay) -> None:
     """A button under a day: which total does the coach's own plan give?"""
     answer(turn)
-    day = _day(turn.session, turn.profile, turn.arguments[0] if turn.arguments else "")
-    if day is None:
-        show_review(turn.on(turn.profile))
+    event = meant_event(turn, pressed.event)
+    day = _day(turn.session, event, pressed.days_out)
+    if event is None or day is None:
+        show_review(turn, THE_ONE)
         return
     asking.open_question(
         turn, turn.person, PLAN_TOTAL, subject_id=turn.profile.person_id,
-        answers={"_days_out": day.days_out},
+        answers={"_days_out": day.days_out, "_event": event.id},
     )  # fmt: skip
 
 
 def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Hold the stated total against the day's macros, by both label conventions."""
     profile = own_athlete(turn.session, coach, question.about)
-    day = _day(turn.session, profile, str(question.answers["_days_out"])) if profile else None
-    if profile is None or day is None:
+    event = asked_event(turn.session, profile, question) if profile is not None else None
+    day = _day(turn.session, event, question.answers["_days_out"])
+    if profile is None or event is None or day is None:
         say_to(turn, coach, plan_words.plan_first())
         return
     stated = question.answers["kcal"]
@@ -116,13 +129,13 @@ def total_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )
     if len(fits) == 1:
         text = f"{text} {total_words.label_convention(fits[0])}"
+    ahead = naming(turn.session, profile, event)
     button = Button(
-        plan_words.day_button(day.days_out), f"c:day:{profile.person_id}:{day.days_out}"
+        plan_words.day_button(day.days_out), DAY(profile.person_id, day.days_out, ahead)
     )
     say_to(turn, coach, text, buttons=[[button]])
 
 
-def _day(session: Session, profile: AthleteProfile, named: str) -> DayTarget | None:
-    event = current_event(session, profile.person_id)
+def _day(session: Session, event: EventRow | None, days_out: int | None) -> DayTarget | None:
     plan = current_plan(session, event) if event is not None else None
-    return plan.day(int(named)) if plan is not None and named.isdigit() else None
+    return plan.day(days_out) if plan is not None and days_out is not None else None

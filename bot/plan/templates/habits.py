@@ -5,16 +5,19 @@ Everything is in shares and spans, so that nobody's own figures or times go alon
 
 from __future__ import annotations
 
-from datetime import datetime
+from datetime import datetime, time
 from typing import Any
 
 from sqlmodel import Session, select
 
+from bot.food import by_template
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.stage import StageRow
+from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.template import relative_limits
+from engine.values.weigh_in import WeighIn
 
 Habits = dict[str, Any]
 
@@ -32,9 +35,36 @@ def habits_of(session: Session, profile: AthleteProfile, event: EventRow) -> Hab
         "kind": event.kind,
         "asked_at": f"{profile.prompt_time:%H:%M}",
         "always_tomorrow": profile.always_tomorrow,
+        "asks": _asks(event),
+        "meals": by_template.held(session, profile),
     }
     row = session.exec(select(StageRow).where(StageRow.event_id == event.id)).first()
     return found | ({"stage": _spans(row.facts)} if row is not None else {})
+
+
+def _asks(event: EventRow) -> Habits:
+    """The look, and a weigh-in by height: any other cap is a class, and so one athlete's."""
+    look, weigh_in = event.asks.get("look"), event.asks.get("weigh_in")
+    found: Habits = {"look": look} if look else {}
+    if weigh_in and weigh_in.get("over_height_kg") is not None:
+        found["weigh_in"] = {key: weigh_in[key] for key in ("days_out", "at", "over_height_kg")}
+    return found
+
+
+def asks_of(template: TemplateRow, profile: AthleteProfile) -> Habits:
+    """What an event of this athlete asks for by the template, as a row keeps it."""
+    held: Habits = dict(template.habits.get("asks", {}))
+    weigh_in = held.pop("weigh_in", None)
+    if weigh_in is not None and profile.height_cm is not None:
+        try:
+            made = WeighIn.by_height(
+                days_out=weigh_in["days_out"], at=time.fromisoformat(weigh_in["at"]),
+                height_cm=profile.height_cm, over_height_kg=weigh_in["over_height_kg"],
+            )  # fmt: skip
+        except ValueError:
+            return held  # no class at that height
+        held["weigh_in"] = {"cap_kg": made.cap_kg, **weigh_in}
+    return held
 
 
 def _spans(facts: dict[str, Any]) -> Habits:

@@ -7,12 +7,14 @@ from datetime import timedelta
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer, rewrite
+from bot.core.cards import TEMPLATES, OfTemplate
 from bot.core.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
+from bot.plan.buttons import TEMPLATE, Do, OnTemplate
 from bot.plan.fit.offering import offer_room
 from bot.plan.planning import plan_misfits, use_plan
 from bot.plan.templates import words
@@ -71,7 +73,7 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     _say(turn, coach, words.saved(name))
 
 
-def use_template(turn: OnAthlete) -> None:
+def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
     """The coach's templates as buttons; of the one tapped, what it makes for this athlete."""
     answer(turn)
     name, own = (
@@ -89,12 +91,14 @@ def use_template(turn: OnAthlete) -> None:
     if not mine:
         _say(turn, turn.person, words.none_yet())
         return
-    if not turn.arguments:
-        buttons = [[Button(row.name, f"c:tpl:{turn.profile.person_id}:{row.id}")] for row in mine]
+    if pressed.template is None:
+        buttons = [
+            [Button(row.name, TEMPLATES(turn.profile.person_id, id_of(row)))] for row in mine
+        ]
         text = words.which(name, own=own)
         say_to(turn, turn.person, text, buttons=buttons)
         return
-    row = own_template(turn.session, turn.person, turn.arguments[0])
+    row = own_template(turn.session, turn.person, pressed.template)
     if row is None:
         _say(turn, turn.person, words.gone())
         return
@@ -131,23 +135,24 @@ def list_templates(turn: Act) -> None:
         turn,
         turn.person,
         words.listed([words.row(row.name, row.made_at) for row in mine]),
-        buttons=[[Button(words.delete_button(row.name), f"tpl:del:{row.id}")] for row in mine],
+        buttons=[
+            [Button(words.delete_button(row.name), TEMPLATE(Do.DELETE, id_of(row)))] for row in mine
+        ],
     )
 
 
-def tapped(turn: Act) -> None:
-    """Buttons "tpl:del:ID", "tpl:del-yes:ID", "tpl:keep:ID"."""
-    action, number = (*turn.arguments, "", "")[:2]
+def tapped(turn: Act, pressed: OnTemplate) -> None:
+    """The buttons under the list of templates."""
     answer(turn)
-    row = own_template(turn.session, turn.person, number)
+    row = own_template(turn.session, turn.person, pressed.template)
     if row is None:
         _say(turn, turn.person, words.gone())
-    elif action == "del":
+    elif pressed.do is Do.DELETE:
         text = words.ask_delete(row.name)
-        yes = Button(words.delete_yes_button(), f"tpl:del-yes:{row.id}")
-        no = Button(words.keep_button(), f"tpl:keep:{row.id}")
+        yes = Button(words.delete_yes_button(), TEMPLATE(Do.DELETE_YES, id_of(row)))
+        no = Button(words.keep_button(), TEMPLATE(Do.KEEP, id_of(row)))
         say_to(turn, turn.person, text, buttons=[[yes, no]])
-    elif action == "del-yes":
+    elif pressed.do is Do.DELETE_YES:
         turn.session.delete(row)
         rewrite(turn, words.deleted(row.name))
     else:
@@ -160,9 +165,9 @@ def templates_of(session: Session, coach: Person) -> list[TemplateRow]:
     return list(session.exec(query.order_by(col(TemplateRow.name))))
 
 
-def own_template(session: Session, coach: Person, number: str) -> TemplateRow | None:
+def own_template(session: Session, coach: Person, number: int) -> TemplateRow | None:
     """One of the coach's own by its number; None for any other."""
-    row = session.get(TemplateRow, int(number)) if number.isdigit() else None
+    row = session.get(TemplateRow, number)
     return row if row is not None and row.coach_id == coach.id else None
 
 

@@ -27,7 +27,8 @@ def ask_name() -> str:
     return tr(
         "What do you want to call this template? It stores the load in g per kg of body mass, "
         "the days before as shares of what the athlete normally eats and drinks, the limits "
-        "likewise, the time of the check-in, and how the stage day is laid out. No name and no "
+        "likewise, the time of the check-in, the target look, a weigh-in by height, meal times and "
+        "what you have fixed of the meals, and how the stage day is laid out. No name and no "
         "weight go into it. Only you can see it."
     )
 

@@ -80,6 +80,7 @@ COACH_SETS = Act(
         Reads(COACH, "Auto-approve changes up to: 30 g"),
         Says(COACH, "/roster"),
         Presses(COACH, "Orla"),
+        Presses(COACH, "Plan …"),
         Presses(COACH, "Forecast"),
         Reads(COACH, "The forecast proposes, you decide"),
         Presses(COACH, "Show me, change nothing"),

@@ -21,6 +21,7 @@ from engine.values.limits import LIMIT_KEYS
 CODE, ATHLETE, KIND, DAY, PLACE, CLASS = "code", "athlete", "kind", "day", "zone", "class_name"
 STAGE, PLAN, LOAD, DEPLETION = "stage", "plan", "load_g_per_kg", "depletion"
 ASKED, LOOK, REASON = "asked_at", "look_before_min", "reason"
+TARGET, CAP, WEIGH_DAY, WEIGH_AT = "target_look", "weigh_cap", "weigh_day", "weigh_at"
 
 _BEFORE: Mapping[str, str] = {
     CODE: mark("Code"),
@@ -38,6 +39,10 @@ _AFTER: Mapping[str, str] = {
     ASKED: mark("Check-in at"),
     LOOK: mark("Look check (min before)"),
     REASON: mark("Reason"),
+    TARGET: mark("Target look"),
+    CAP: mark("Weigh-in cap (kg)"),
+    WEIGH_DAY: mark("Weigh-in day"),
+    WEIGH_AT: mark("Weigh-in time"),
 }
 COLUMNS = (*_BEFORE, *LIMIT_KEYS, *_AFTER)
 #: Without these a sheet is not one of many athletes.

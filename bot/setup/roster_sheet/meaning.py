@@ -10,19 +10,21 @@ from collections import Counter
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime, time, timedelta
-from typing import TypeVar
+from typing import Any, TypeVar
 
 from sqlmodel import Session
 
 from bot.core.context import Context
 from bot.core.zones import find_places
+from bot.dialogue.flow import Unread
 from bot.dialogue.readers import day_in
+from bot.event.flow_asks import NONE, USUAL, read_cap, read_look
 from bot.people.people import get_person, local_date
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.reading import Roster, Row
 from bot.setup.wanted import Wanted
-from bot.sheets.format.grid import Cell, Content
+from bot.sheets.format.grid import NOTHING, Cell, Content
 from bot.store.tables.people import AthleteProfile
 from bot.week.load import event_ahead
 from bot.words.languages import known as known_languages
@@ -30,6 +32,7 @@ from bot.words.languages import speaking
 from bot.words.refusals import refusal_text
 from engine.evidence.staging import LOOK_SOONEST_MIN, LOOK_USELESS_MIN
 from engine.values.limits import LIMIT_KEYS
+from engine.values.plan import PLAN_DAYS
 from engine.written.units import (
     Refusal,
     RefusalCode,
@@ -170,6 +173,7 @@ class _Reader:
         depletion = self._take(at.DEPLETION, _depletion, lines)
         asked = self._take(at.ASKED, _clock, lines)
         look = self._take(at.LOOK, _look, lines)
+        asks = self._asks(day, lines)
         if load is not None and not plan and len(lines) == before:
             lines.append(Line(self.row.names[at.LOAD], words.load_without_plan()))
         if len(lines) > before or day is None:
@@ -183,9 +187,42 @@ class _Reader:
             stage=f"{stage:%H:%M}" if stage is not None else "",
             plan=plan or "", load_g_per_kg=load, depletion=depletion or "", bounds=bounds,
             asked_at=f"{asked:%H:%M}" if asked is not None else "",
-            look_before_min=look, reason=self.row.text(at.REASON)[:_LONGEST_REASON],
+            look_before_min=look, reason=self.row.text(at.REASON)[:_LONGEST_REASON], asks=asks,
             cells=self.row.names,
         )  # fmt: skip
+
+    def _asks(self, day: date | None, lines: list[Line]) -> dict[str, Any]:
+        """The look and the weigh-in that the row names; a weigh-in needs cap, day and time."""
+        found: dict[str, Any] = {}
+        look = self._take(at.TARGET, _target, lines)
+        if look is not None:
+            found["look"] = None if look == USUAL else look
+        cap = self._take(at.CAP, self._cap, lines)
+        on = self._take(at.WEIGH_DAY, self._day, lines)
+        clock = self._take(at.WEIGH_AT, _clock, lines)
+        if cap == NONE:
+            found["weigh_in"] = None
+            return found
+        given = {at.CAP: cap, at.WEIGH_DAY: on, at.WEIGH_AT: clock}
+        if day is None or all(one is None for one in given.values()):
+            return found
+        empty = [key for key in given if self.row.cells.get(key, NOTHING).content is Content.EMPTY]
+        if empty:
+            where = self.row.names.get(empty[0]) or self.row.names.get(at.DAY, "")
+            lines.append(Line(where, words.weigh_in_incomplete()))
+        elif isinstance(cap, dict) and on is not None and clock is not None:
+            days_out = (day - on).days
+            if 0 <= days_out <= max(PLAN_DAYS):
+                found["weigh_in"] = {"days_out": days_out, "at": f"{clock:%H:%M}", **cap}
+            else:
+                lines.append(Line(self.row.names[at.WEIGH_DAY], words.weigh_in_far_off()))
+        return found
+
+    def _cap(self, cell: Cell) -> dict[str, float] | str:
+        text = _plain(cell.value) if cell.content is Content.NUMBER else cell.text
+        if not any(sign.isalpha() for sign in text):
+            text = f"{text} kg"  # as the heading says
+        return _read(lambda: read_cap(text, "kg", self.profile.height_cm))
 
     def _take(self, key: str, read: Callable[[Cell], _T], lines: list[Line]) -> _T | None:
         cell = self.row.cells.get(key)
@@ -293,6 +330,20 @@ def _depletion(cell: Cell) -> str:
     if found is None:
         raise _Unreadable(words.no_such_depletion())
     return found
+
+
+def _target(cell: Cell) -> dict[str, Any] | str:
+    head, _, said = cell.text.partition(":")
+    look = _read(lambda: USUAL if words.says_usual(head) else read_look(head))
+    return {**look, "words": " ".join(said.split())} if isinstance(look, dict) else look
+
+
+def _read(reader: Callable[[], _T]) -> _T:
+    """As a question of the chat reads it, with its sentence where it can't be taken."""
+    try:
+        return reader()
+    except Unread as unread:
+        raise _Unreadable(str(unread)) from None
 
 
 def _look(cell: Cell) -> float:

@@ -35,12 +35,17 @@ class FoodRow(SQLModel, table=True):
 
 
 class MealTimesRow(SQLModel, table=True):
-    """When an athlete eats: "HH:MM", in order."""
+    """When an athlete eats: "HH:MM", in order. `fixed`: whole meals that the coach has fixed, by time,
+    as {food: steps}; one whose time is no meal's any more waits for it to be one again.
+    """
 
     __tablename__ = "meal_times"
 
     athlete_id: int = Field(primary_key=True, foreign_key="person.id")
     times: list[str] = Field(sa_type=JSON)
+    fixed: dict[str, dict[str, int]] = Field(
+        default_factory=dict, sa_type=JSON, sa_column_kwargs={"server_default": "{}"}
+    )
 
 
 class FoodDayRow(SQLModel, table=True):

@@ -9,7 +9,7 @@ agenda  one row a timed duty, unique on (subject, local date, kind).
 from __future__ import annotations
 
 from datetime import date, datetime
-from enum import IntEnum
+from enum import IntEnum, StrEnum
 from typing import Any
 
 from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
@@ -42,11 +42,31 @@ class InboxRow(SQLModel, table=True):
     problem: str = ""
 
 
+class TopicKind(StrEnum):
+    """What a message is on of which only the latest matters, and whom or what `topic_about` names."""
+
+    TARGET = "target"  # an athlete's figures of `topic_day`
+    ANSWER = "answer"  # an athlete: what is answered to a complaint
+    ALERT = "alert"  # an alert, told to `topic_beside`
+    STAGE_DAY = "stage-day"  # an athlete's day of the event, told to `topic_beside`
+    LEARNT = "learnt"  # a coach, on the athlete `topic_beside`: what a load has taught
+    LOOK_ASKED = "look-asked"  # a coach, on the athlete `topic_beside` and `topic_day`
+    LOOKS_GATHERED = "looks-gathered"  # a coach: the message `topic_beside` that names several
+    NOTES = "notes"  # the message in which notes were gathered
+    ROSTER = "roster"  # a coach
+    CALENDAR = "calendar"  # a calendar that was handed out
+    CALENDAR_OF_ALL = "calendar-of"  # a coach
+    MENU = "menu"  # a chat
+    CODE_REFUSED = "code-refused"  # a chat
+
+
 class OutboxRow(SQLModel, table=True):
     """status: waiting -> sending -> sent | dropped | failed.
 
     `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
-    `topic` marks messages of which only the latest matters: a newer one drops those still waiting.
+    `topic` and what is with it (`bot.core.topics`) mark messages of which only the latest matters: a
+    newer one drops those still waiting. `decision_id` is the decision of which the message puts the
+    proposal to a coach.
     `edits_outbox_id` names the row whose sent message this one is to edit, once its id is known.
     `dedupe` makes a repeated use case harmless.
     `attached` names the files to upload by what they are made of, by field of the call; they are
@@ -54,13 +74,20 @@ class OutboxRow(SQLModel, table=True):
     """
 
     __tablename__ = "outbox"
-    __table_args__ = (Index("ix_outbox_open", "status", "chat_id", "id"),)
+    __table_args__ = (
+        Index("ix_outbox_open", "status", "chat_id", "id"),
+        Index("ix_outbox_topic", "topic", "topic_about"),
+    )
 
     id: int | None = Field(default=None, primary_key=True)
     chat_id: int = Field(sa_type=BigInteger)
     method: str
     payload: dict[str, Any] = Field(sa_type=JSON)
-    topic: str | None = Field(default=None, index=True)
+    topic: str | None = None  # a TopicKind
+    topic_about: int | None = Field(default=None, sa_type=BigInteger)
+    topic_beside: int | None = Field(default=None, sa_type=BigInteger)
+    topic_day: date | None = None
+    decision_id: int | None = Field(default=None, index=True)
     dedupe: str | None = Field(default=None, unique=True)
     attached: dict[str, Any] | None = Field(default=None, sa_type=JSON(none_as_null=True))
     edits_outbox_id: int | None = None

@@ -2,12 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from engine.symptoms.ear.model import Model, model
+from engine.symptoms.ear.naming import namer
 from engine.symptoms.ear.reading import pieces, sentences, words
 from engine.symptoms.finding import Concern, Suspicion
+from engine.symptoms.names import Symptom
 
 #: The gravest concern with this share of all concern gives the suspicion its name.
 _SHARE = 0.3
@@ -31,8 +33,25 @@ _SAID_ALONE = {
 #: What the tables take for less than a warning is asked about from this chance of an emergency on:
 #: on four tables of sentences four of the five warnings taken too lightly, and 5 % of the rest.
 _GRAVER = 0.5
+#: From this chance on it is asked about although the tables took it for denied, past or another's.
+_AGAINST_THE_TABLES = 0.8
+#: With this chance of an emergency at least, of no complaint at most and of its name at least, a
+#: warning is told as plainly as by a phrase: on two tables that the ear was not taught with four of
+#: five warnings, 2 of 100 cautions and 2 of 400 harmless sentences.
+_PLAINLY = 0.7
+_NO_COMPLAINT = 0.02
+_BY_NAME = 0.5
+_A_FEW_WORDS = 3
 #: So many pieces of a text are listened to, at most, about one find of the tables.
 _MOST_PIECES = 12
+
+
+@dataclass(frozen=True, slots=True)
+class Plain:
+    """A warning told so plainly that no phrase is needed for it, and the sentence that tells it."""
+
+    symptom: Symptom
+    words: str
 
 
 @dataclass(slots=True)
@@ -43,7 +62,7 @@ class SecondOpinion:
     _pieces: list[str] | None = None
     _sounds: dict[str, float] = field(default_factory=dict)
 
-    def harmless(self, words: str) -> float:
+    def harmless(self, words: str, clause: str = "") -> float:
         """The least chance of no complaint among the sentence that the words stand in and its clauses.
 
         A clause torn from its sentence counts as `_TORN` says. The least, so that a complaint told
@@ -52,16 +71,32 @@ class SecondOpinion:
         if self._pieces is None:
             self._pieces = pieces(self.text)
         about = [piece for piece in self._pieces if words in piece][:_MOST_PIECES] or [self.text]
+        if clause and words in clause:
+            about.append(clause)
         return min(map(self._sound, about))
 
     def emergency(self, words: str) -> Suspicion | None:
         """The sentence that the words stand in, where it sounds like an emergency after all."""
+        return next(self._emergencies(words, _GRAVER), None)
+
+    def contradicts(self) -> Suspicion | None:
+        """A sentence that sounds like an emergency whatever the tables made of it."""
+        heard = self._emergencies("", _AGAINST_THE_TABLES)
+        return next((one for one in heard if len(one.words.split()) > _A_FEW_WORDS), None)
+
+    def plain(self) -> Iterator[Plain]:
+        """The warnings that are told beyond doubt, each with its sentence."""
+        for suspicion in self._emergencies("", _PLAINLY):
+            symptom, share = namer().name(suspicion.words)
+            if share >= _BY_NAME and model().chances(suspicion.words)[0] <= _NO_COMPLAINT:
+                yield Plain(symptom, suspicion.words)
+
+    def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
         about = [sentence for sentence in sentences(self.text) if words in sentence]
         for sentence in about[:_MOST_PIECES]:
             _, emergency, *_ = model().chances(sentence)
-            if emergency >= _GRAVER:
-                return Suspicion(Concern.EMERGENCY, sentence, round(emergency, 4))
-        return None
+            if emergency >= least and len(sentence.split()) > 1:
+                yield Suspicion(Concern.EMERGENCY, sentence, round(emergency, 4))
 
     def _sound(self, piece: str) -> float:
         if piece not in self._sounds:

@@ -18,7 +18,7 @@ from engine.symptoms.finding import Concern
 #: Named in a decision's record if it ever rests on a suspicion; a new number for other features.
 MODEL_ID = "ear-3"
 #: In steps of the scale, of which the largest weight has 127.
-_NEXT_TO_NOTHING = 3
+_NEXT_TO_NOTHING = 7
 #: What a piece is taken for, in the order of the weights' columns.
 CLASSES = ("harmless", "emergency", "body", "mood")
 
@@ -67,7 +67,7 @@ class Model:
 
 
 def pack(model: Model) -> bytes:
-    """A line of JSON, a bit for each row that has weights, then those rows."""
+    """A line of JSON, then the rows that have weights."""
     head = {
         "model": MODEL_ID,
         "corpus": model.corpus,
@@ -76,9 +76,7 @@ def pack(model: Model) -> bytes:
         "bias": model.bias,
         "thresholds": model.thresholds,
     }
-    weighted = model.weights.any(axis=1)
-    rows = model.weights[weighted].tobytes()
-    return json.dumps(head).encode() + b"\n" + np.packbits(weighted).tobytes() + rows
+    return json.dumps(head).encode() + b"\n" + rows_packed(model.weights)
 
 
 def unpack(packed: bytes) -> Model:
@@ -87,12 +85,24 @@ def unpack(packed: bytes) -> Model:
     head = json.loads(line)
     if head["model"] != MODEL_ID or head["buckets"] != BUCKETS:
         raise ValueError(f"weights are of {head['model']}, the code is {MODEL_ID}")
-    weighted = np.unpackbits(np.frombuffer(rest, dtype=np.uint8, count=BUCKETS // 8)).astype(bool)
-    weights = np.zeros((BUCKETS, len(CLASSES)), dtype=np.int8)
-    rows = np.frombuffer(rest, dtype=np.int8, offset=BUCKETS // 8)
+    weights = rows_unpacked(rest, (BUCKETS, len(CLASSES)))
     thresholds = {concern: head["thresholds"][concern] for concern in Concern}
-    weights[weighted] = rows.reshape(-1, len(CLASSES))
     return Model(weights, head["scale"], tuple(head["bias"]), thresholds, head["corpus"])
+
+
+def rows_packed(weights: npt.NDArray[np.int8]) -> bytes:
+    """A bit for each row, set where it has weights, then those rows."""
+    weighted = weights.any(axis=1)
+    return np.packbits(weighted).tobytes() + weights[weighted].tobytes()
+
+
+def rows_unpacked(packed: bytes, shape: tuple[int, int]) -> npt.NDArray[np.int8]:
+    """What `rows_packed` packed of weights of that shape."""
+    bits = shape[0] // 8
+    weighted = np.unpackbits(np.frombuffer(packed, dtype=np.uint8, count=bits)).astype(bool)
+    weights = np.zeros(shape, dtype=np.int8)
+    weights[weighted] = np.frombuffer(packed, dtype=np.int8, offset=bits).reshape(-1, shape[1])
+    return weights
 
 
 @cache

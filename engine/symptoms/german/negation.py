@@ -57,6 +57,11 @@ _AFTER_IN_DOUBT = Late(
     r"(?: [\w']+){0,2} (?:als (?:sonst|gestern|vorher))"
 )
 _STILL_THERE = Late(r"(?: [\w']+){0,3} nicht (?:weg|vorbei|besser|verschwunden|auf)")
+_OUT_OF_NOTHING = Late(r"\baus dem nichts\b")
+# "I can't bear this headache": the "nicht" behind it is the bearing's
+_NOT_BORNE = Late(
+    r"\b(?:ertrage?|halte?|packe?|krieg|kriege|werde?|bekomme?)(?: (?!nicht)[\w']+){0,5} $"
+)
 _DRUG_DENIED = Late(
     r"\b(?:keine?[nrms]?|nie|niemals|ohne|nicht|weder|no|not|never)"
     r"(?: (?:die|das|den|irgendwelche|solche|andere|und|oder|noch|mehr|nehme|genommen|von|ich|[\w']+ oder|[\w']+ und|[\w']+ noch)){0,5} $"
@@ -70,7 +75,9 @@ _DRUG_DENIED_AFTER = Late(
 def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
     """As `negation.said`, of a German clause."""
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
-    if not denies and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
+    before = _OUT_OF_NOTHING.sub(lambda words: "_" * len(words[0]), before)
+    borne = _NOT_BORNE.search(before, max(0, len(before) - _REACH)) is None
+    if not denies and borne and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
         return Said.NO
     if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
         return within

@@ -17,6 +17,7 @@ def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list
     """
     cut = [_without_lone_words(list(tokens)) for tokens in expanded(scan(line, language))]
     pieces = [_ranged(_corrected(tokens)) for tokens in cut]
+    pieces = [other for tokens in pieces for other in _point_unsaid(tokens)]
     if bare_stones:
         pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
     return pieces
@@ -47,6 +48,34 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
         else token
         for index, token in enumerate(tokens)
     ]
+
+
+_LEAST_OF_A_WEIGHT = 30
+_DIGITS = 10
+
+
+def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
+    """The line as it is, and with "fifty nine four" as 59.4: so a weight is said aloud, and so are two
+    answers.
+    """
+    yield tokens
+    first = next((i for i, token in enumerate(tokens) if isinstance(token, Figure)), None)
+    if first is None or first + 1 >= len(tokens):
+        return
+    whole, tenth = tokens[first], tokens[first + 1]
+    assert isinstance(whole, Figure)
+    if not isinstance(tenth, Figure) or whole.high or tenth.high:
+        return
+    spelt = all(figure.text[:1].isalpha() for figure in (whole, tenth))
+    digits = whole.number.isdecimal() and tenth.number.isdecimal()
+    if not spelt or not digits or tenth.unit is not Unit.NONE or whole.unit is not Unit.NONE:
+        return
+    if int(whole.number) >= _LEAST_OF_A_WEIGHT and 0 < int(tenth.number) < _DIGITS:
+        joined = replace(
+            whole, end=tenth.end, number=f"{whole.number}.{tenth.number}",
+            text=f"{whole.text} {tenth.text}",
+        )  # fmt: skip
+        yield [*tokens[:first], joined, *tokens[first + 2 :]]
 
 
 _MOST_CORRECTED = 0.1  # of the number: what differs by more may be another answer

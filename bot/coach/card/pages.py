@@ -1,0 +1,187 @@
+"""What can be done from an athlete's card: on its first page what a morning needs, the rest by subject.
+
+Every button is on exactly one page; a page is a tap away.
+"""
+
+from __future__ import annotations
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass
+
+from bot.alerts import words as alert_words
+from bot.coach import words
+from bot.coach.buttons import (
+    ANSWERS,
+    BY_HAND,
+    DOCTOR,
+    FORECAST,
+    HISTORY,
+    PAGE,
+    TOMORROW,
+    WHY,
+    OnPage,
+)
+from bot.coach.card import words_pages
+from bot.coach.history import words as history_words
+from bot.comparison import words as comparison_words
+from bot.comparison.buttons import WEEKS
+from bot.core.buttons import CallbackData
+from bot.core.callbacks import answer, rewrite
+from bot.core.cards import (
+    CALENDAR,
+    CARD,
+    EVENT,
+    FILES,
+    LEARNT,
+    LIMITS,
+    MESSAGE,
+    PICTURE,
+    PLAN,
+    PLAN_SHEET,
+    ROSTER,
+    SEASON,
+    SETUP,
+)
+from bot.core.outbox import Button, Buttons
+from bot.core.turn import OnAthlete, Turn
+from bot.debrief import words as debrief_words
+from bot.debrief.buttons import DEBRIEF
+from bot.decision import words_forecast_use as forecast_words
+from bot.decision import words_holding as hold_words
+from bot.decision.buttons import HOLD
+from bot.event import words_asks as asks_words
+from bot.event import words_season as season_words
+from bot.event.buttons import ASKS
+from bot.eye import words as eye_words
+from bot.eye.buttons import EYE
+from bot.food import words_coach as food_words
+from bot.food.buttons import FOOD_OF
+from bot.membership import words_second as second_words
+from bot.membership.buttons import END, SECOND
+from bot.people.people import get_person
+from bot.people.rights import is_first_coach
+from bot.photos import words as photo_words
+from bot.photos.buttons import PHOTOS
+from bot.plan.next_load.learnt import something_learnt
+from bot.plan.next_load.words import learnt_button
+from bot.replay import words as replay_words
+from bot.replay.buttons import WHAT_IF
+from bot.safety.buttons import FREEZE, LIFT
+from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.timeline import words as timeline_words
+from bot.timeline.buttons import TIMELINE
+from bot.words import common
+
+FIRST = "first"
+
+
+@dataclass(frozen=True, slots=True)
+class Of:
+    """Whose card it is. `own`: the reader's; `first`: the reader is the first coach."""
+
+    profile: AthleteProfile
+    name: str
+    own: bool
+    first: bool
+    learnt: bool
+
+    def button(self, label: str, data: Callable[[int], CallbackData]) -> Button:
+        return Button(label, data(self.profile.person_id))
+
+
+def first_page(of: Of, *, set_up: bool) -> Buttons:
+    """What a morning needs, and the way to the other pages; before an event is set, that first."""
+    number, button = of.profile.person_id, of.button
+    freezing = (
+        button(alert_words.lift_button(), LIFT)
+        if of.profile.frozen_at is not None
+        else button(words.freeze_button(), FREEZE)
+    )
+    begin = [button(common.setup_button(), SETUP), button(common.event_button(), EVENT)]
+    rows = [
+        [] if set_up else begin,
+        [button(learnt_button(), LEARNT)] if of.learnt else [],
+        [
+            *([] if of.own else [button(eye_words.eye_button(), EYE)]),
+            button(photo_words.photos_button(), PHOTOS),
+            button(common.picture_button(), PICTURE),
+        ],
+        [button(words.why_button(), WHY), button(words.hand_button(), BY_HAND)],
+        [button(hold_words.hold_button(), HOLD), freezing],
+        [
+            *([] if of.own else [button(words.message_button(of.name), MESSAGE)]),
+            button(food_words.button(), FOOD_OF),
+        ],
+        [Button(words_pages.page_button(key), PAGE(number, key)) for key in PAGES],
+        [Button(words.roster_button(), ROSTER(0))],
+    ]  # fmt: skip
+    if of.profile.status == AthleteStatus.DOCTOR_FIRST:
+        rows.insert(0, [button(words.doctor_button(), DOCTOR)])
+    return [row for row in rows if row]
+
+
+def _plan(of: Of) -> Buttons:
+    button = of.button
+    tomorrow = words.tomorrow_button(always_tomorrow=of.profile.always_tomorrow)
+    return [
+        [
+            button(words.plan_button(), PLAN),
+            button(words.limits_button(), LIMITS),
+            button(common.sheet_button(), PLAN_SHEET),
+        ],
+        [
+            button(common.setup_button(), SETUP),
+            button(replay_words.button(), WHAT_IF),
+        ],
+        [button(tomorrow, TOMORROW), button(forecast_words.button(), FORECAST)],
+    ]
+
+
+def _event(of: Of) -> Buttons:
+    button = of.button
+    return [
+        [button(common.event_button(), EVENT), button(season_words.season_button(), SEASON)],
+        [button(asks_words.asks_button(), ASKS), button(common.calendar_button(), CALENDAR)],
+        [button(debrief_words.button(), DEBRIEF)],
+    ]
+
+
+def _person(of: Of) -> Buttons:
+    button = of.button
+    return [
+        [
+            button(words.answers_button(), ANSWERS),
+            button(history_words.history_button(), HISTORY),
+            button(common.files_button(), FILES),
+        ],
+        [button(comparison_words.button(), WEEKS), button(timeline_words.button(), TIMELINE)],
+        [button(second_words.second_button(), SECOND)] if of.first else [],
+        [button(second_words.end_button(), END)] if of.first and not of.own else [],
+    ]
+
+
+PAGES: Mapping[str, Callable[[Of], Buttons]] = {
+    "plan": _plan,
+    "event": _event,
+    "person": _person,
+}
+
+
+def of_card(turn: Turn, reader: Person, profile: AthleteProfile) -> Of:
+    return Of(
+        profile,
+        get_person(turn.session, profile.person_id).first_name,
+        own=reader.id == profile.person_id,
+        first=is_first_coach(reader, profile),
+        learnt=something_learnt(turn.session, profile),
+    )
+
+
+def show(turn: OnAthlete, pressed: OnPage) -> None:
+    """One of the pages."""
+    answer(turn)
+    of = of_card(turn, turn.person, turn.profile)
+    key = next((one for one in PAGES if one == pressed.page), next(iter(PAGES)))
+    back = [of.button(common.back_button(), CARD)]
+    rows = [row for row in PAGES[key](of) if row]
+    rewrite(turn, words_pages.head(of.name, key, own=of.own), [*rows, back])

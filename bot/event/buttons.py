@@ -1,0 +1,13 @@
+"""Event: its buttons and what they carry."""
+
+from __future__ import annotations
+
+from bot.core.buttons import CardRoute
+from bot.core.cards import OfEvent
+
+SEASON_OFF = CardRoute("season-off", OfEvent)
+SEASON_OUT = CardRoute("season-out", OfEvent)
+BRIDGE = CardRoute("bridge", OfEvent)
+ASKS = CardRoute("asks", OfEvent)
+ASKS_LOOK = CardRoute("asks-look", OfEvent)
+ASKS_WEIGH_IN = CardRoute("asks-weigh", OfEvent)
