@@ -13,7 +13,7 @@ from string import Formatter
 
 from engine.decision.facts import Facts
 from engine.evidence import deciding as e
-from engine.evidence import drafting, grading
+from engine.evidence import grading
 from engine.evidence.source import Source
 from engine.values.observed import CoachLook
 
@@ -321,7 +321,7 @@ RULES: tuple[Rule, ...] = (
             "Fullness {fullness} is on course ({expected_fullness} expected){load_said}, so there is "
             "less room than is planned for: {change}."
         ),
-        sources=(e.COMMON_PRACTICE, drafting.ARETA_2018, grading.GRADED),
+        sources=(e.COMMON_PRACTICE, e.ARETA_2018, grading.GRADED),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(
