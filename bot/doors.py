@@ -21,7 +21,7 @@ from bot.core.callbacks import answer
 from bot.core.incoming import Kind
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
-from bot.core.routes import ANYONE_KNOWN, COACHING, Command, Tap, View
+from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, Command, Tap, View
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking
@@ -120,9 +120,12 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         return
     if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
         person = meet(turn)
-    elif person is None or not (roles := roles_of(turn.session, person)):
+    elif person is None:
         answer(turn)
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
+        return
+    elif not (roles := roles_of(turn.session, person)):
+        _former(turn, person)
         return
     else:
         number = id_of(person)
@@ -131,6 +134,21 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
         person = turn.session.get(Person, number)  # who may have gone with their data
     if person is not None:
         refresh_menu(turn, person)
+
+
+def _former(turn: ChatTurn, person: Person) -> None:
+    """Somebody who is nothing here any more gets at what is kept of them, and at nothing else."""
+    text = turn.incoming.text
+    if turn.incoming.kind is Kind.TAP and not asking.ANSWER.begins(text):
+        _tap(turn, person, FORMER)
+        return
+    if text.startswith("/"):
+        command = COMMANDS.get(text[1:].strip().partition("@")[0].lower())
+        if command is not None and command.roles & FORMER:
+            command.run(turn.by(person))
+            return
+    answer(turn)
+    say_to(turn, person, common.former())
 
 
 def refresh_menu(turn: Turn, person: Person) -> None:

@@ -5,6 +5,7 @@ from __future__ import annotations
 import gc
 import os
 import socket
+import sys
 from collections.abc import Iterator
 
 import pytest
@@ -31,6 +32,7 @@ def pytest_configure(config: pytest.Config) -> None:
     heed_readers()
     # The processes that tests start keep what they compile; each would compile the product anew.
     os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
+    sys.dont_write_bytecode = False  # nor need each run rewrite the assertions of every test anew
     config.addinivalue_line("markers", "loopback: may connect to this machine")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
 

@@ -23,6 +23,7 @@ from bot.checkin.flow import (
     known_of,
     open_figures,
     read_morning,
+    read_told,
     taken_from,
 )
 from bot.core.outbox import Button, answer_tap
@@ -51,7 +52,7 @@ from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
 from engine.written.late import Late
-from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report, read_report
+from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
 
 _FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
 
@@ -352,7 +353,7 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
     report = (
         read_morning(turn.incoming.text, given)
         if drafts
-        else read_report(turn.incoming.text, known_of(given, ()))
+        else read_told(turn.incoming.text, known_of(given, ()))
     )
     asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
     if not _is_morning(report, asked=asked, whole_week=_in_week(turn.session, profile, today)):
@@ -424,7 +425,7 @@ _CORRECTS = Late(
 def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
     """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
     old = answers_of(turn.session, profile, row)
-    report = read_report(turn.incoming.text, known_of(old, ()))
+    report = read_told(turn.incoming.text, known_of(old, ()))
     if sum(1 for key in CORE if key in report.answers) == len(CORE) and not report.doubts:
         context_of_today = question_context(turn.session, profile, row.date)
         answers = _with_note(context_of_today | taken_from(report, context_of_today))
@@ -494,7 +495,7 @@ def _edited_line(
         say_to(turn, person, text)
         return
     old = answers_of(turn.session, profile, row)
-    report = read_report(turn.incoming.text, known_of(old, ()))
+    report = read_told(turn.incoming.text, known_of(old, ()))
     report = _agreed(report, old)
     told = {*report.answers, *(doubt.answer for doubt in report.doubts)}
     if len(told & set(CORE)) < min(len(CORE), _FEWEST_OF_A_MORNING):

@@ -19,7 +19,9 @@ from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import names
 from bot.words.languages import language
+from engine.symptoms import screen
 from engine.values.checkin import TrainingDone
+from engine.values.level import Level
 from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Known, Report, read_report
 from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
 
@@ -99,14 +101,25 @@ def _plain(doubt: Doubt) -> dict[str, Any]:
     return asdict(doubt) | {"options": [dict(option) for option in doubt.options]}
 
 
+def read_told(text: str, known: Known) -> Report:
+    """What a text says of the morning; of one that warns of danger figures alone, never words:
+    "came round on the floor" is no answer to how full somebody is.
+    """
+    report = read_report(text, known)
+    if report.answers or not report.doubts:
+        return report
+    warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)
+    return Report(note=text.strip()) if warns else report
+
+
 def read_morning(text: str, answers: Answers, first: str = "") -> Report:
     """A whole morning told once more replaces what was told; else it answers what is still open."""
     if read_number(text) is not None:
         return Report(note=text)  # "2 days out carbs 420" is about the plan
-    whole = read_report(text, known_of(answers, ()))
+    whole = read_told(text, known_of(answers, ()))
     if whole.whole:
         return whole
-    return read_report(text, known_of(answers, open_figures(answers, first)))
+    return read_told(text, known_of(answers, open_figures(answers, first)))
 
 
 def open_figures(answers: Answers, first: str = "") -> tuple[str, ...]:
@@ -174,7 +187,7 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
         return {doubt["answer"]: None, DOUBTS: later}
     asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
     known = known_of(answers, asked or open_figures(answers))
-    report = read_report(text, known)
+    report = read_told(text, known)
     if not report.told:
         raise Unread(words.yes_no_or_number(options))
     found = taken_from(report, answers)
@@ -295,7 +308,7 @@ def _one_training(text: str, answers: Answers) -> Answers:
     }
     if (way := plain.get(text.strip().casefold().rstrip(".!"))) is not None:
         return {"training_done": way.value}
-    report = read_report(text, known_of(answers, open_figures(answers)))
+    report = read_told(text, known_of(answers, open_figures(answers)))
     if report.training is None:
         raise Unread(words.use_training_buttons())
     return taken_from(report, answers)

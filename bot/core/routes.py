@@ -15,6 +15,8 @@ COACH = frozenset({"coach"})
 COACHING = frozenset({"coach", "second"})  # second coaches with full rights as well
 TOLD_OF_ALERTS = frozenset({"coach", "second", "second-alerts", "contact"})
 ANYONE_KNOWN = frozenset({"athlete", *TOLD_OF_ALERTS})
+#: Somebody of whom something is kept and who is nothing here any more: they get at what is theirs.
+FORMER = frozenset({"former"})
 
 P = ParamSpec("P")
 F = TypeVar("F")

@@ -10,7 +10,7 @@ from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
 from engine.decision.rules import RULES, Forecast
-from engine.evidence.deciding import FLAT_BY
+from engine.evidence.deciding import FLAT_BY, FULL_FROM
 from engine.values.limits import CAUTION
 
 
@@ -245,18 +245,19 @@ def _coach_sees_blur(told: _Told) -> str:
     )
 
 
-def _large_load(told: _Told) -> str:
-    if told.change_g < 0:
+def _full_and_sharp(told: _Told) -> str:
+    values = {"fullness": told["fullness"], "sharpness": told["sharpness"]}
+    if told["fullness"] < (told.get("full_from") or FULL_FROM.value):
         return tr(
-            "Fullness {fullness} is in the range I expected, and your load is larger than usual: eat "
-            "{change} today.",
-            fullness=told["fullness"],
-            change=told.change,
+            "On course (fullness {fullness}, I expected {expected}) and sharp ({sharpness}). Don't "
+            "change anything.",
+            **values,
+            expected=told["expected_fullness"],
         )
     return tr(
-        "Fullness {fullness} is in the range I expected, and your load is larger than usual. No extra "
-        "carbs today.",
-        fullness=told["fullness"],
+        "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
+        "anything.",
+        **values,
     )
 
 
@@ -366,13 +367,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         expected=told["expected_fullness"],
     ),
     "ahead-of-plan": _ahead,
-    "large-load": _large_load,
-    "full-and-sharp": lambda told: tr(
-        "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
-        "anything.",
-        fullness=told["fullness"],
-        sharpness=told["sharpness"],
-    ),
+    "full-and-sharp": _full_and_sharp,
     "unwell-and-heavy": _unwell_and_heavy,
     "dropping-too-fast": _dropping,
     "flat-before-load": lambda told: tr(
@@ -448,7 +443,6 @@ RULE_NAMES = {
     "flat-in-load": mark("flat in the load"),
     "flat-and-softening": mark("flat and softening"),
     "ahead-of-plan": mark("ahead of the plan"),
-    "large-load": mark("larger load than usual"),
     "full-and-sharp": mark("full and sharp"),
     "unwell-and-heavy": mark("unwell and heavy"),
     "dropping-too-fast": mark("dropping too fast"),

@@ -37,6 +37,16 @@ STEPS = mark("steps")
 Label = str | Callable[[], str]
 
 
+def reason(text: str, answers: Answers) -> str:
+    """Why somebody goes ahead all the same: any words, but some."""
+    words = " ".join(text.split())
+    if not words:
+        raise Unread(refusals.reason_empty())
+    if len(words) > LONGEST_NOTE:
+        raise Unread(refusals.long_note(len(words), LONGEST_NOTE))
+    return words
+
+
 def said(text: str, words: str) -> bool:
     """Whether the text is one of these words, in English or in the language in force."""
     return text.strip().casefold() in listed(words)

@@ -175,7 +175,9 @@ def _leave_alone(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> None
     told = _others_for_alerts(turn.session, coach, profile) if alerts else []
     for other in told:
         with speaking_to(other):
-            text = "\n\n".join(alert_text(turn.session, row, other) for row in alerts)
+            text = "\n\n".join(
+                alert_text(turn.session, row, other, settled=words.closed()) for row in alerts
+            )
             call = words.please_call(coach.first_name, athlete.first_name, text)
             say_to(turn, other, call, urgency=Urgency.URGENT)
     record(turn, profile.person_id, Change.COACH_ENDED, by=coach.id)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, Command, Duty, tap, view
+from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
 from bot.dialogue.asking import Registered
 from bot.dialogue.feature import Feature
 from bot.membership import (
@@ -30,7 +30,11 @@ FEATURE = Feature(
     commands=(
         Command("leave", ATHLETE, leaving.ask, leaving_words.leave_menu, rank=110),
         Command(
-            "delete_my_data", ANYONE_KNOWN, deletion.ask, deletion_words.deletion_menu, rank=120
+            "delete_my_data",
+            ANYONE_KNOWN | FORMER,
+            deletion.ask,
+            deletion_words.deletion_menu,
+            rank=120,
         ),
         Command(
             "invite", COACH, invitations.invite_athlete, invitation_words.invite_menu, rank=190
@@ -45,7 +49,7 @@ FEATURE = Feature(
     ),
     taps=(
         tap(buttons.LEAVE, ATHLETE, leaving.tapped),
-        tap(buttons.GONE, ANYONE_KNOWN, deletion.tapped),
+        tap(buttons.GONE, ANYONE_KNOWN | FORMER, deletion.tapped),
         tap(buttons.CONTACT_REMOVE, COACH, invitations.contact_tapped),
         tap(buttons.MORE, ATHLETE, later.tapped),
         tap(buttons.LANGUAGE, ANYONE_KNOWN, language.choose, words.not_there),

@@ -2,11 +2,13 @@
 
 from __future__ import annotations
 
-from bot.core.routes import ANYONE_KNOWN, Command
+from bot.core.routes import ANYONE_KNOWN, FORMER, Command
 from bot.dialogue.feature import Feature
 from bot.my_data import handing_out, words
 
 FEATURE = Feature(
     id="my_data",
-    commands=(Command("mydata", ANYONE_KNOWN, handing_out.hand_out, words.menu, rank=115),),
+    commands=(
+        Command("mydata", ANYONE_KNOWN | FORMER, handing_out.hand_out, words.menu, rank=115),
+    ),
 )

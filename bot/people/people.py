@@ -92,7 +92,12 @@ def person_in_chat(session: Session, chat_id: int) -> Person | None:
 
 
 def profile_of(session: Session, person_id: int | None) -> AthleteProfile | None:
-    return session.get(AthleteProfile, person_id) if person_id is not None else None
+    if person_id is None:
+        return None
+    return remembered(
+        session, AthleteProfile, (person_id,),
+        lambda: session.get(AthleteProfile, person_id), flushes=False,
+    )  # fmt: skip
 
 
 def athletes_of(session: Session, coach: Person) -> list[AthleteProfile]:

@@ -6,11 +6,10 @@ import re
 from datetime import date, timedelta
 
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
-from bot.dialogue.readers import AS_ALWAYS, MINUTES, STEPS, one_of, said, without, yes_or_no
+from bot.dialogue.readers import AS_ALWAYS, MINUTES, STEPS, one_of, reason, said, without, yes_or_no
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
-from bot.plan.review.flow import read_reason
 from bot.words import coach_figures as figures
 from bot.words import phases, refusals
 from bot.words.languages import tr
@@ -247,7 +246,7 @@ DRAFT = Flow(
         Step(
             key="deep_reason",
             ask=lambda answers: reasons.ask_why_deep(),
-            read=read_reason,
+            read=reason,
             when=lambda answers: answers.get("depletion") == DEEP,
         ),
         Step(key="use", ask=_ask_use, read=_read_use, choices=_use),

@@ -7,9 +7,8 @@ from collections.abc import Callable
 
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
-from bot.dialogue.readers import HOURS, LONGEST_NOTE, WEEKS, buttons, one_of, without
+from bot.dialogue.readers import HOURS, WEEKS, buttons, one_of, reason, without
 from bot.readiness import words
-from bot.words import refusals
 from bot.words.languages import tr
 from engine.evidence.units import KG_PER_LB
 from engine.planning.readiness import CONDITIONS, Energy, Injury, Periods
@@ -153,17 +152,8 @@ READY = Flow(
 READY_HEALTH = Flow(id="ready-health", steps=_health())
 
 
-def _read_reason(text: str, answers: Answers) -> str:
-    reason = " ".join(text.split())
-    if not reason:
-        raise Unread(words.reason_empty())
-    if len(reason) > LONGEST_NOTE:
-        raise Unread(refusals.long_note(len(reason), LONGEST_NOTE))
-    return reason
-
-
 #: Context: "_readiness", the row it is about.
 READY_ANYWAY = Flow(
     id="coach-ready-anyway",
-    steps=(Step(key="reason", ask=lambda answers: words.ask_reason(), read=_read_reason),),
+    steps=(Step(key="reason", ask=lambda answers: words.ask_reason(), read=reason),),
 )

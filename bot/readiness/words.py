@@ -309,10 +309,6 @@ def ask_reason() -> str:
     return tr("For what reason? It is kept with these answers.")
 
 
-def reason_empty() -> str:
-    return tr("That was empty. Send a few words on why you go ahead.")
-
-
 def reason_kept(reason: str) -> str:
     return tr("Saved: {reason}", reason=reason)
 

@@ -14,7 +14,7 @@ from pathlib import Path
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from sqlalchemy import event, func, or_
+from sqlalchemy import bindparam, event, exists, func, or_
 from sqlalchemy.exc import DBAPIError
 from sqlmodel import Session, col, select
 
@@ -40,6 +40,24 @@ STUCK_S = 60  # by the real clock
 MOST_ROUNDS = 2_000
 
 CLOCK = "rehearsal_clock"
+
+# Made once: they are asked at every step.
+_QUEUES = (InboxRow, OutboxRow, AgendaRow)
+_DUE = col(AgendaRow.due_at) <= bindparam("now")
+_FREE = or_(
+    col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= bindparam("now")
+)
+_WAITS = select(
+    exists().where(col(InboxRow.status) == "new"),
+    exists().where(col(OutboxRow.status).in_(("waiting", "sending"))),
+    exists().where(col(AgendaRow.status) == "waiting", _DUE, _FREE),
+)
+_NEXT_DUE = (
+    select(AgendaRow)
+    .where(AgendaRow.status == "waiting")
+    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+    .limit(1)
+)
 
 
 class NotARehearsal(Exception):  # noqa: N818 - it says what the file is
@@ -79,6 +97,7 @@ class Driver:
         event.listen(self.engine, "connect", _without_waiting_for_the_disk)
         self.clock = DrivenClock(self._take_up(is_new=is_new))
         self._app = App(settings, self.engine, self.chats, USE_CASES, self.clock)
+        self._kept = self.clock.now()
         self._last_written: dict[int, int] = {}  # by chat: the message's id
         with Session(self.engine) as session:
             self.chats.restore(session)
@@ -136,13 +155,8 @@ class Driver:
 
     def next_due(self) -> Due | None:
         """What falls due next; None where nothing will."""
-        query = (
-            select(AgendaRow)
-            .where(AgendaRow.status == "waiting")
-            .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
-        )
         with Session(self.engine) as session:
-            row = session.exec(query).first()
+            row = session.exec(_NEXT_DUE).first()
         return Due(row.due_at, row.kind, row.subject) if row else None
 
     async def move_to(self, instant: datetime) -> None:
@@ -163,8 +177,11 @@ class Driver:
                 await self._settle()
         except TimeoutError:
             raise Stuck("the machinery did not come to rest") from None
-        with transaction(self.engine) as session:
-            setting.keep(session, CLOCK, self.clock.now().isoformat())
+        now = self.clock.now()
+        if now != self._kept:
+            with transaction(self.engine) as session:
+                setting.keep(session, CLOCK, now.isoformat())
+            self._kept = now
 
     async def close(self) -> None:
         """Give the file free."""
@@ -195,24 +212,9 @@ class Driver:
 
     def _open_work(self) -> set[type]:
         """The queues in which something waits to be done now."""
-        now = self.clock.now()
-        waiting = {
-            InboxRow: select(InboxRow.update_id).where(InboxRow.status == "new"),
-            OutboxRow: select(OutboxRow.id).where(
-                col(OutboxRow.status).in_(("waiting", "sending"))
-            ),
-            AgendaRow: select(AgendaRow.id).where(
-                col(AgendaRow.status) == "waiting",
-                col(AgendaRow.due_at) <= now,
-                or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
-            ),
-        }
         with Session(self.engine) as session:
-            return {
-                queue
-                for queue, query in waiting.items()
-                if session.exec(query.limit(1)).first() is not None
-            }
+            waits = session.exec(_WAITS, params={"now": self.clock.now()}).one()
+        return {queue for queue, there in zip(_QUEUES, waits, strict=True) if there}
 
     async def _comes_in(self, **update: Any) -> None:
         self.clock.advance(REACTION)

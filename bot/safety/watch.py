@@ -16,6 +16,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
 from bot.dialogue.asking import Registered
 from bot.dialogue.flow import Flow
+from bot.dialogue.requests import requested
 from bot.people.people import get_person, local_date, profile_of, speaking_to
 from bot.people.telling import say_to
 from bot.safety.flow_symptom import (
@@ -109,6 +110,8 @@ def _ask_about(
             return True
         _ask_what_is_wrong(turn, person, profile, Concern.BODY, text)
         return True
+    if requested(text) not in (None, "help"):
+        return False  # "what do I eat today" is served, and nothing else was said
     suspicion = _gravest([one for one in found.suspicions if not _is_of_drinking(one)])
     if suspicion is None or warned or (sure and suspicion.concern is Concern.BODY):
         return False  # with what is sure, the whole sentence is with the coach

@@ -9,11 +9,10 @@ from zoneinfo import ZoneInfo
 
 from bot.core.zones import find_places
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
-from bot.dialogue.readers import day_in, one_of
+from bot.dialogue.readers import day_in, one_of, reason
 from bot.event import words_season as season_words
 from bot.event.flow import standing
 from bot.plan import words as plan_words
-from bot.plan.review.flow import read_reason
 from bot.setup import words, words_sheet
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES
@@ -181,7 +180,7 @@ SETUP_SURE = Flow(
         Step(
             key="reason",
             ask=_ask_reason,
-            read=lambda text, answers: LEAVE if text == LEAVE else read_reason(text, answers),
+            read=lambda text, answers: LEAVE if text == LEAVE else reason(text, answers),
             choices=lambda answers: ((Choice(words.leave_button(), LEAVE),),),
             when=lambda answers: answers["_group"] is not None,
         ),

@@ -45,15 +45,22 @@ def _forget_what_was_written(session: RemembersReads, _context: UOWTransaction) 
 
 
 def remembered(
-    session: Session, table: type[SQLModel], key: tuple[object, ...], read: Callable[[], _Answer]
+    session: Session,
+    table: type[SQLModel],
+    key: tuple[object, ...],
+    read: Callable[[], _Answer],
+    *,
+    flushes: bool = True,
 ) -> _Answer:
     """The answer to this question about the table, read at most once between two writes to it.
 
-    `key` names the question and what it is about; it is the same only where `read` is.
+    `key` names the question and what it is about; it is the same only where `read` is. `flushes`:
+    what is written so far counts, as for any query; not where `read` looks a row up by its key.
     """
     if not isinstance(session, RemembersReads):
         return read()
-    session.flush()  # as before any read: what is written so far counts
+    if flushes:
+        session.flush()
     kept = session.answers.setdefault(table, {})
     if key not in kept:
         kept[key] = read()

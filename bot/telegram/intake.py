@@ -17,13 +17,12 @@ from sqlalchemy import Engine
 from sqlalchemy.dialects import postgresql, sqlite
 from sqlalchemy.exc import InterfaceError, OperationalError, SQLAlchemyError
 from telegram.error import Conflict, RetryAfter, TelegramError
-from tornado.httpserver import HTTPServer
-from tornado.netutil import bind_sockets
-from tornado.web import Application, RequestHandler
+from tornado.web import RequestHandler
 
 from bot.core.clock import Clock
 from bot.core.logs import error_name
 from bot.core.waiting import growing_pause
+from bot.core.web import WebServer
 from bot.store.db import claiming, is_sqlite
 from bot.store.sole import SoleRight
 from bot.store.tables.traffic import InboxRow, Urgency
@@ -177,7 +176,7 @@ class Poller:
         return pause
 
 
-class Webhook:
+class Webhook(WebServer):
     """A small web server that says 200 once an update is committed."""
 
     def __init__(
@@ -192,28 +191,13 @@ class Webhook:
     ) -> None:
         intake = Intake(engine, clock, may_be_urgent)
         parts = {"intake": intake, "arrived": arrived, "secret": secret.encode()}
-        self._server = HTTPServer(
-            Application([(path or "/", _UpdateHandler, parts)], log_function=_say_nothing),
+        super().__init__(
+            [(path or "/", _UpdateHandler, parts)],
             max_body_size=LARGEST_BODY_BYTES,
             # Who opens a connection and says nothing is not waited for.
             idle_connection_timeout=IDLE_S,
             body_timeout=BODY_S,
         )
-
-    def listen(self, address: str, port: int) -> int:
-        """Begin to answer; returns the port (0 asks for a free one)."""
-        sockets = bind_sockets(port, address)
-        self._server.add_sockets(sockets)
-        return int(sockets[0].getsockname()[1])
-
-    async def close(self) -> None:
-        """Take no more, and let what is being stored finish."""
-        self._server.stop()
-        await self._server.close_all_connections()
-
-
-def _say_nothing(_handler: RequestHandler) -> None:
-    """No line per request: what matters is logged where it happens."""
 
 
 class _UpdateHandler(RequestHandler):

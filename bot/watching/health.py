@@ -14,12 +14,11 @@ import structlog
 from sqlalchemy import Engine, func
 from sqlalchemy.exc import SQLAlchemyError
 from sqlmodel import Session, col, select
-from tornado.httpserver import HTTPServer
-from tornado.netutil import bind_sockets
-from tornado.web import Application, RequestHandler
+from tornado.web import RequestHandler
 
 from bot.core.clock import Clock
 from bot.core.logs import error_name, errors_logged
+from bot.core.web import WebServer
 from bot.store.db import times_run_again
 from bot.store.tables.week import DecisionRow
 from bot.watching.backlog import backlog
@@ -30,7 +29,7 @@ PREFIX = "brimline"
 _log = structlog.get_logger(__name__)
 
 
-class HealthPage:
+class HealthPage(WebServer):
     """`/alive`: the process answers. `/ready`: the database does too. `/metrics`: the figures."""
 
     def __init__(self, engine: Engine, clock: Clock) -> None:
@@ -40,17 +39,7 @@ class HealthPage:
             (r"/ready", _Ready, parts),
             (r"/metrics", _Metrics, parts),
         ]
-        self._server = HTTPServer(Application(pages, log_function=lambda _handler: None))
-
-    def listen(self, address: str, port: int) -> int:
-        """Begin to answer; returns the port. Raises OSError where it cannot be had."""
-        sockets = bind_sockets(port, address)
-        self._server.add_sockets(sockets)
-        return int(sockets[0].getsockname()[1])
-
-    async def close(self) -> None:
-        self._server.stop()
-        await self._server.close_all_connections()
+        super().__init__(pages)
 
 
 class _Alive(RequestHandler):

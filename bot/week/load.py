@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from calendar import monthrange
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 
@@ -86,8 +87,10 @@ _NEWEST_LIMITS = (
     .order_by(col(LimitsRow.id).desc())
     .limit(1)
 )
-_DAY_SET = select(DaySetRow).where(
-    DaySetRow.athlete_id == bindparam("athlete"), DaySetRow.date == bindparam("day")
+_DAYS_SET = select(DaySetRow).where(
+    DaySetRow.athlete_id == bindparam("athlete"),
+    DaySetRow.date >= bindparam("first"),
+    DaySetRow.date <= bindparam("last"),
 )
 _CHECKIN = select(CheckInRow).where(
     CheckInRow.athlete_id == bindparam("athlete"), CheckInRow.date == bindparam("day")
@@ -181,10 +184,19 @@ def current_week(session: Session, profile: AthleteProfile) -> Week | None:
 
 
 def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
-    return remembered(
-        session, DaySetRow, (athlete_id, day),
-        lambda: session.exec(_DAY_SET, params={"athlete": athlete_id, "day": day}).first(),
+    # A week is read day by day: a month at a time is one question, and few rows.
+    first = day.replace(day=1)
+    last = first.replace(day=monthrange(day.year, day.month)[1])
+    found = remembered(
+        session, DaySetRow, (athlete_id, first),
+        lambda: {
+            row.date: row
+            for row in session.exec(
+                _DAYS_SET, params={"athlete": athlete_id, "first": first, "last": last}
+            )
+        },
     )  # fmt: skip
+    return found.get(day)
 
 
 def set_day(

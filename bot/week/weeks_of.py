@@ -31,6 +31,7 @@ from bot.week.given_way import given_way
 from bot.week.load import READINGS
 from bot.week.observed import observed_of
 from engine.evidence.debriefing import EATEN_KNOWN_DAYS
+from engine.values.body import against_band
 from engine.values.observed import Observed, most_careful
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan
 
@@ -80,10 +81,7 @@ class DayRow:
 
     @property
     def against_band(self) -> int | None:
-        """1 above the band, -1 below it, 0 inside; None where either is not known."""
-        if self.weight_kg is None or self.band_low_kg is None or self.band_high_kg is None:
-            return None
-        return (self.weight_kg > self.band_high_kg) - (self.weight_kg < self.band_low_kg)
+        return against_band(self.weight_kg, self.band_low_kg, self.band_high_kg)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

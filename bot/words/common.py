@@ -92,6 +92,10 @@ def stranger() -> str:
     return tr("Hello. This bot works by invitation. If you were given a code, send it here.")
 
 
+def former() -> str:
+    return stranger() + " " + tr("What is still saved about you: /mydata, /delete_my_data")
+
+
 def private_chats_only() -> str:
     return tr(
         "I only talk in private chats, since what is said here is personal. Write to me directly."

@@ -25,6 +25,10 @@ def empty_note() -> str:
     return tr('That was empty. Write a few words, or "skip".')
 
 
+def reason_empty() -> str:
+    return tr("That was empty. Send a few words on why you go ahead.")
+
+
 def long_note(length: int, most: int) -> str:
     return tr(
         "That is {length} characters, more than the {most} I can keep as a note. "

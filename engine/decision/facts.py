@@ -108,14 +108,6 @@ class Facts:
         return self.loading and self.loaded and self.full and far and lately and self.cut_due
 
     @property
-    def large_load(self) -> bool:
-        """Not flat before a load that is over the usual one: more than there is room for."""
-        on_course = self.fullness is not None and not self.flat
-        near = self.short_lately <= grading.ON_COURSE_TO.value
-        over = self.load_counted >= grading.LARGE_LOAD_FROM.value and self.cut_due
-        return self.loading and on_course and near and over
-
-    @property
     def cut_due(self) -> bool:
         return -self.behind > grading.AHEAD_FROM.value
 

@@ -29,9 +29,8 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
             return 0.0  # one morning alone earns no more than the rule's steps
         past = max(facts.behind - known.RAISE_FROM.value, 0.0)
         return past * known.RAISE_PER_GRADE.value
-    ahead = facts.ahead or facts.large_load
     cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
-    cut = cut if ahead else 0.0
+    cut = cut if facts.ahead else 0.0
     if steps <= -2 and (facts.spilling or facts.seen_spilled):
         more = known.SPILL_CUT_PER_LOAD.value * facts.load_counted
         cut = max(cut, known.SPILL_CUT.value + more)

@@ -23,7 +23,7 @@ CHANGE = "change"
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
-#: look that the event asks for. 5: proposals are graded; ahead of the plan, and a load over the usual.
+#: look that the event asks for. 5: proposals are graded; ahead of the plan.
 TABLE = 5
 
 
@@ -77,20 +77,15 @@ def always(steps: int) -> Callable[[Facts], int]:
     return lambda _: steps
 
 
-def _too_much(facts: Facts) -> bool:
-    """More to come than there is room for, by the fullness so far or by the load itself."""
-    return facts.ahead or facts.large_load
-
-
-def _less_if_too_much(facts: Facts) -> int:
-    return -1 if _too_much(facts) else 0
+def _less_if_ahead(facts: Facts) -> int:
+    return -1 if facts.ahead else 0
 
 
 def _gut_steps(facts: Facts) -> int:
     """Never less than the same morning would be answered with without the gut."""
     if facts.seen_spilled or (facts.load_eaten and facts.blurring):
         return -2
-    less = facts.severe_gut or facts.softening or facts.seen_softening or _too_much(facts)
+    less = facts.severe_gut or facts.softening or facts.seen_softening or facts.ahead
     return -1 if less else 0
 
 
@@ -186,7 +181,7 @@ RULES: tuple[Rule, ...] = (
         id="coach-sees-blur",
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.seen_blurred,
-        steps=_less_if_too_much,
+        steps=_less_if_ahead,
         reason=(
             "The coach sees {coach_said}; told was {told_said}, and {weight_said}. Blurred lines are "
             "nothing to add to: {change}."
@@ -210,7 +205,7 @@ RULES: tuple[Rule, ...] = (
         id="blurring",
         forecast=Forecast.LOWERS,
         when=lambda f: f.blurring,
-        steps=_less_if_too_much,
+        steps=_less_if_ahead,
         reason=(
             "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
             "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
@@ -311,17 +306,6 @@ RULES: tuple[Rule, ...] = (
             "the load to come{load_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, grading.GRADED),
-    ),
-    Rule(
-        id="large-load",
-        forecast=Forecast.DECIDES,
-        when=lambda f: f.large_load,
-        steps=always(-1),
-        reason=(
-            "Fullness {fullness} is on course ({expected_fullness} expected){load_said}, so there is "
-            "less room than is planned for: {change}."
-        ),
-        sources=(e.COMMON_PRACTICE, e.ARETA_2018, grading.GRADED),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(

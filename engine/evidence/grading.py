@@ -37,14 +37,6 @@ AHEAD_LATELY = Number(
     name="grades over expectation, both mornings together, that are ahead of it", value=0.2,
     unit="grades", source=GRADED,
 )  # fmt: skip
-ON_COURSE_TO = Number(
-    name="grades under expectation, both mornings together, that are still on course", value=0.7,
-    unit="grades", source=GRADED,
-)  # fmt: skip
-LARGE_LOAD_FROM = Number(
-    name="how far over the usual one a load is cut on course", value=0.75, unit="g/kg/day",
-    source=GRADED,
-)  # fmt: skip
 OWN_SCALE_MORNINGS = Number(
     name="mornings before the load that tell an athlete's own scale", value=2, unit="mornings",
     source=GRADED,

@@ -70,3 +70,12 @@ def energy_availability(eaten_kcal: float, exercise_kcal: float, fat_free_mass_k
     if not fat_free_mass_kg > 0:
         raise ValueError("fat-free mass has to be over 0 kg")
     return (eaten_kcal - exercise_kcal) / fat_free_mass_kg
+
+
+def against_band(
+    weight_kg: float | None, low_kg: float | None, high_kg: float | None
+) -> int | None:
+    """1 for a weight above the band that was expected, -1 below it, 0 inside; None where unknown."""
+    if weight_kg is None or low_kg is None or high_kg is None:
+        return None
+    return (weight_kg > high_kg) - (weight_kg < low_kg)

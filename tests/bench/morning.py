@@ -6,7 +6,8 @@ prints it), and Telegram takes each call at once. The use cases are stood in for
 two messages to the athlete and one edit of the coach's roster; for what is urgent, an alert and a word
 back.
 Printed are the waits by the bot's clock, from the moment at which something came to that at which what
-answers it was sent.
+answers it was sent. With `--modelled` the queues are in memory, in the order that the real ones keep;
+run both with a few hundred to hold the one against the other.
 """
 
 from __future__ import annotations
@@ -15,6 +16,7 @@ import argparse
 import asyncio
 import heapq
 import random
+from collections import deque
 from datetime import datetime, timedelta
 from typing import Any
 
@@ -31,6 +33,7 @@ from bot.store.migrate import upgrade_to_head
 from bot.store.tables.traffic import Urgency
 from bot.telegram.intake import Intake
 from bot.telegram.outcomes import Outcomes
+from bot.telegram.pace import Pace
 from bot.telegram.sender import Sender
 from bot.telegram.uploads import Uploads
 from bot.telegram.worker import Worker
@@ -55,6 +58,7 @@ class Town:
             danger = number % ONE_URGENT_IN == 0
             chat = FIRST_ATHLETE_CHAT + number
             heapq.heappush(self.ahead, (at, chat, DANGER if danger else LINE))
+        self.danger = {chat for _, chat, words in self.ahead if words == DANGER}
         self.came: dict[int, datetime] = {}
         self.answered: dict[int, timedelta] = {}
         self.alerted: dict[int, timedelta] = {}
@@ -77,14 +81,17 @@ class Line:
         self.calls = 0
 
     async def call(self, method: str, payload: dict[str, Any], _files: Any = None) -> Any:
+        self.take(int(payload["chat_id"]), str(payload.get("text", "")))
+        return {"message_id": self.calls, "chat": {"id": int(payload["chat_id"])}}
+
+    def take(self, chat: int, words: str) -> None:
         self.calls += 1
-        now, chat, words = self._clock.now(), int(payload["chat_id"]), str(payload.get("text", ""))
+        now = self._clock.now()
         if words.startswith("Alert "):
             about = int(words.split()[1])
             self._town.alerted[about] = now - self._town.came[about]
         elif words == "target":
             self._town.answered[chat] = now - self._town.came[chat]
-        return {"message_id": self.calls, "chat": {"id": chat}}
 
     async def download(self, _file_id: str, _most_bytes: int) -> bytes:
         raise NotImplementedError
@@ -129,7 +136,6 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
         lambda pace: Outcomes(engine, use_cases, clock, context, pace),
         Uploads(engine, use_cases, context),
     )  # fmt: skip
-    told = 0
     while True:
         came = town.until(clock.now())
         if came:
@@ -139,21 +145,76 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
             clock.advance(answer)
             worker.handle(update_id, chat)
         before = line.calls
-        said = round(len(town.came), -3)
-        if said > told:
-            told = said
-            say(f"{told} have written, {len(town.answered)} are answered at {clock.now():%H:%M:%S}")
         waits = await sender.step()
         await sender.settle()
         if heads or line.calls > before:
             continue
         if not town.ahead and _nothing_waits(engine):
             break
-        clock.advance(timedelta(seconds=min(max(waits, 0.01), 0.5)))
+        then = clock.now() + timedelta(seconds=max(waits, 0.01))
+        clock.move_to(min([then, *(at for at, *_ in town.ahead[:1])]))
     await worker.close()
     await sender.close()
     engine.dispose()
     return clock, line
+
+
+def modelled(town: Town, answer: timedelta) -> tuple[DrivenClock, Line]:
+    """The same with the queues in memory, in the order that the real ones keep, and the real pace: what
+    is urgent first, then what came first, in a chat one after the other.
+    """
+    clock = DrivenClock(NOW)
+    line, pace = Line(town, clock), Pace(clock.monotonic())
+    inbox: tuple[deque[int], deque[int]] = (deque(), deque())
+    outbox_: tuple[deque[tuple[int, str]], deque[tuple[int, str]]] = (deque(), deque())
+    busy_until: datetime | None = None
+    at_work = 0
+    while True:
+        now = clock.now()
+        for raw in town.until(now):
+            chat = int(raw["message"]["chat"]["id"])
+            inbox[raw["message"]["text"] != DANGER].append(chat)
+        if busy_until is not None and busy_until <= now:
+            for urgent, row in _written(at_work, town.danger):
+                if row[1] != "roster" or row not in outbox_[1]:
+                    outbox_[not urgent].append(row)
+            busy_until = None
+        if busy_until is None and (inbox[0] or inbox[1]):
+            at_work = (inbox[0] or inbox[1]).popleft()
+            busy_until = now + answer
+        wait = _send(outbox_, pace, line, clock.monotonic())
+        ahead = [at for at, *_ in town.ahead[:1]]
+        ahead += [busy_until] if busy_until is not None else []
+        ahead += [now + timedelta(seconds=wait)] if outbox_[0] or outbox_[1] else []
+        if not ahead:
+            return clock, line
+        clock.move_to(max(min(ahead), now + timedelta(milliseconds=1)))
+
+
+def _written(chat: int, danger: set[int]) -> list[tuple[bool, tuple[int, str]]]:
+    """What `incoming` writes for this chat: whether it is urgent, the reader, the words."""
+    coach = FIRST_COACH_CHAT + (chat - FIRST_ATHLETE_CHAT) // ATHLETES_OF_A_COACH
+    if chat in danger:
+        return [(True, (coach, f"Alert {chat}")), (True, (chat, "target"))]
+    return [(False, (chat, "saved")), (False, (chat, "target")), (False, (coach, "roster"))]
+
+
+def _send(queues: tuple[deque[tuple[int, str]], ...], pace: Pace, line: Line, now: float) -> float:
+    """Send what may go; returns the seconds after which more may."""
+    for queue in queues:
+        held: set[int] = set()
+        for row in list(queue):
+            chat, words = row
+            overall = pace.seconds_until_ready(-1, "sendChatAction", now)
+            if overall > 0:
+                return overall
+            if chat in held or pace.seconds_until_ready(chat, "sendMessage", now) > 0:
+                held.add(chat)
+                continue
+            pace.take(chat, "sendMessage", now)
+            queue.remove(row)
+            line.take(chat, words)
+    return 0.05
 
 
 def _nothing_waits(engine: Any) -> bool:
@@ -181,11 +242,18 @@ def main() -> None:
     parser.add_argument("athletes", type=int)
     parser.add_argument("--answer-ms", type=float, default=30.0)
     parser.add_argument("--minutes", type=float, default=60.0, help="in which all of them write")
+    parser.add_argument(
+        "--modelled", action="store_true", help="queues in memory: minutes, not hours"
+    )
     parser.add_argument("--seed", type=int, default=1)
     given = parser.parse_args()
     town = Town(given.athletes, timedelta(minutes=given.minutes), given.seed)
-    with sqlite() as url:
-        clock, line = asyncio.run(play(url, town, timedelta(milliseconds=given.answer_ms)))
+    answer = timedelta(milliseconds=given.answer_ms)
+    if given.modelled:
+        clock, line = modelled(town, answer)
+    else:
+        with sqlite() as url:
+            clock, line = asyncio.run(play(url, town, answer))
     alerts, answers = list(town.alerted.values()), list(town.answered.values())
     assert len(answers) == given.athletes, (len(answers), given.athletes)
     say(

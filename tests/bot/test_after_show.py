@@ -12,7 +12,7 @@ from bot.debrief.words_after_show import SYMPTOMS
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow
 from engine.symptoms import Symptom
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 
 ASKED = "How is it?"
@@ -21,12 +21,14 @@ ASKED = "How is it?"
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """The afternoon of the show; Mira weighed 61 kg that morning."""
-    team = team_at(datetime(2027, 5, 9, 5, 31, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 9, 5, 31, tzinfo=UTC)), to_the_afternoon)
+
+
+def to_the_afternoon(team: Team) -> None:
     team.athlete.writes("61.0 8 3.5 4 on target fine")
     team.world.until(datetime(2027, 5, 9, 15, 0, tzinfo=UTC))
     team.athlete.hears()
     team.coach.hears()
-    return team
 
 
 def morning(team: Team, number: int) -> list[Said]:

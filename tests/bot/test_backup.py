@@ -26,7 +26,7 @@ from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import DaySetRow
 from tests.support.databases import Server
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Someone, World
 
 THREE_DAYS_OUT = datetime(2027, 5, 6, 6, 0, tzinfo=UTC)
@@ -40,10 +40,12 @@ def every_row(engine: Engine) -> dict[str, list[str]]:
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """A week in which the third morning before the event has just been answered."""
-    team = team_at(THREE_DAYS_OUT)
+    return gone_on(team_at(THREE_DAYS_OUT), answered)
+
+
+def answered(team: Team) -> None:
     team.morning(3, hour=7)
     team.athlete.writes("60.4 5 3.5 fine")
-    return team
 
 
 @pytest.fixture

@@ -210,6 +210,15 @@ def test_a_figure_told_after_the_check_in_is_asked_about_before_it_changes_anyth
     assert len(decisions(team)) == 3
 
 
+def test_a_figure_put_right_within_a_sentence_is_asked_about_too(sqlite_engine: Engine) -> None:
+    team = a_morning(sqlite_engine)
+    team.athlete.writes("60.2 5 2.9")
+    said = team.athlete.writes("sorry weight was 61.2 not 60.2")
+    assert "60.2 kg → 61.2 kg" in text_of(said)
+    team.athlete.taps("Yes")
+    assert figures(team) == (61.2, 5, 2.9)
+
+
 def test_every_question_has_its_row_its_field_its_words_and_its_button() -> None:
     columns = {question.column for question in QUESTIONS if question.column}
     assert columns == set(CheckInRow.model_fields) - NOT_ASKED

@@ -21,6 +21,7 @@ from bot.store.tables.people import AthleteStatus, Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
+from tests.support.files import files_for
 from tests.support.many import many_athletes
 from tests.support.weeks import Team, in_peak_week
 from tests.support.world import Someone, text_of
@@ -158,6 +159,7 @@ def test_an_open_alert_goes_once_more_to_everybody_who_was_there_for_it(team: Te
     for one in (xanthe, rio):
         said = text_of(one.hears())
         assert "Please call Mira now" in said and "I fainted this morning" in said
+        assert "I no longer follow this up" in said and "Tap Acknowledge" not in said
         assert "no longer" in said  # what they were for this coach is over
     said = text_of(team.athlete.hears())
     assert "I have told Rio, Xanthe" in said and "call your local emergency number" in said
@@ -232,6 +234,23 @@ def test_a_contact_who_goes_is_missed_by_the_coach_and_by_nobody_else(team: Team
     team.athlete.writes("I fainted this morning")
     team.world.later(minutes=40)
     assert text_of(xanthe.hears()) == ""
+
+
+def test_who_is_nothing_here_any_more_still_gets_at_what_is_kept_of_them(team: Team) -> None:
+    xanthe = contact(team)
+    deletes(team.coach)
+    said = text_of(xanthe.writes("hello?"))
+    assert "by invitation" in said and "/mydata, /delete_my_data" in said
+    xanthe.writes("/mydata")
+    assert files_for(xanthe, "sendDocument")
+    said = text_of(xanthe.writes("/delete_my_data"))
+    assert "everything saved here about you" in said
+    assert "Done." in text_of(xanthe.taps("Yes, delete it all"))
+    said = text_of(xanthe.writes("/mydata"))
+    assert "by invitation" in said and "saved about you" not in said
+    with team.world.session() as session:
+        assert not session.exec(select(Person).where(Person.first_name == "Xanthe")).all()
+    assert "by invitation" in text_of(xanthe.presses("c:card:2"))
 
 
 def test_a_stand_in_who_goes_is_missed_by_coach_and_athlete(team: Team) -> None:

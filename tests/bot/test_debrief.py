@@ -11,7 +11,7 @@ import pytest
 
 from bot.debrief.words import LESSONS
 from engine.evidence.after import AFTER_DAYS
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 
 HEAD = "Debrief of Mira's show, Sun 9 May 2027"
@@ -20,7 +20,10 @@ HEAD = "Debrief of Mira's show, Sun 9 May 2027"
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """The evening of the show; Mira's last four mornings are there, and she was flat in the load."""
-    team = team_at(datetime(2027, 5, 6, 5, 31, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 6, 5, 31, tzinfo=UTC)), to_the_evening)
+
+
+def to_the_evening(team: Team) -> None:
     team.athlete.writes("59.3 2 3.5 5 on target fine")
     team.morning(2, hour=5, minute=31)
     team.athlete.writes("60.1 7 3.5 4 carbs 430 fine")
@@ -31,7 +34,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
     team.world.until(datetime(2027, 5, 9, 18, 0, tzinfo=UTC))
     team.athlete.hears()
     team.coach.hears()
-    return team
 
 
 def days_after(team: Team, number: int) -> None:

@@ -12,7 +12,7 @@ from bot.debrief import words_deeper as words
 from bot.words.languages import speaking
 from engine.planning.next_time import CARRIED_OUT
 from tests.support.past_weeks import ORDINARY, behind, moved
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
 TRIAL, SHOW = date(2027, 4, 4), date(2027, 4, 25)
@@ -21,11 +21,13 @@ TRIAL, SHOW = date(2027, 4, 4), date(2027, 4, 25)
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """A trial that was flat and a show that was full lie behind Mira."""
-    team = team_at(datetime(2027, 5, 1, 18, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 1, 18, 0, tzinfo=UTC)), trial_and_show)
+
+
+def trial_and_show(team: Team) -> None:
     behind(team, TRIAL, look="flat", load_g=420, told=moved(ORDINARY, 0.3, -2))
     upset = {**ORDINARY, 2: replace(ORDINARY[2], carb_eaten_g=500)}
     behind(team, SHOW, kind="show", look="full", load_g=530, told=upset)
-    return team
 
 
 def closer(team: Team) -> str:

@@ -15,7 +15,7 @@ from bot.core.turn import Turn
 from bot.people.people import profile_of
 from bot.store.tables.food import EatenRow, FoodDayRow, FoodRow
 from bot.week.load import current_week, set_day
-from tests.support.weeks import Team, onboarded
+from tests.support.weeks import Team, gone_on, onboarded
 from tests.support.world import Said, text_of
 
 FOODS = (
@@ -37,9 +37,12 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
 @pytest.fixture
 def fed(team: Team) -> Team:
     """The same, with six foods on Mira's list."""
+    return gone_on(team, listing)
+
+
+def listing(team: Team) -> None:
     for query, name, liking in FOODS:
         add(team, query, name, liking)
-    return team
 
 
 def add(team: Team, query: str, name: str, liking: str, usual: str = "It varies") -> str:

@@ -18,19 +18,16 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import OutboxRow
 from engine.food.foods import known_foods
 from engine.food.foods.raw import RAW_PER_COOKED, raw_g
-from tests.bot.test_food import FOODS, add, food
+from tests.bot.test_food import food, listing
 from tests.support.many import not_set_up
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 
 
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Three days out, Thursday 6 May, at five in London; Mira has her list of foods."""
-    team = team_at(datetime(2027, 5, 6, 4, 0, tzinfo=UTC))
-    for query, name, liking in FOODS:
-        add(team, query, name, liking)
-    return team
+    return gone_on(team_at(datetime(2027, 5, 6, 4, 0, tzinfo=UTC)), listing)
 
 
 def seen(team: Team) -> Said:

@@ -16,7 +16,7 @@ from bot.store.db import transaction
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import Person
 from tests.support.files import files_for
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.whole_week import lived
 from tests.support.world import text_of
 
@@ -26,10 +26,12 @@ LONG = "Wilhelmine-Charlotte von Hohenfels-Weidenbach"
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira's week is over and holds something of everything."""
-    team = team_at(datetime(2027, 5, 6, 5, 40, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 6, 5, 40, tzinfo=UTC)), the_whole_week)
+
+
+def the_whole_week(team: Team) -> None:
     lived(team)
     team.world.until(datetime(2027, 5, 11, 12, 0, tzinfo=UTC))
-    return team
 
 
 def handed(team: Team) -> bytes:

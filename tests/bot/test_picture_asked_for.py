@@ -3,8 +3,6 @@
 from __future__ import annotations
 
 import io
-import subprocess
-import sys
 from collections.abc import Callable
 from datetime import UTC, datetime
 
@@ -160,9 +158,3 @@ def test_the_week_can_still_be_looked_at_when_it_is_over(team: Team) -> None:
     team.coach.presses("c:picture:2")
     assert "full 1" in sent(team)[-1][1]
     assert "(today)" not in sent(team)[-1][1]
-
-
-def test_the_bot_starts_without_loading_what_draws() -> None:
-    code = "import bot.doors, sys; print('matplotlib' in sys.modules)"
-    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=True)
-    assert done.stdout.strip() == "False"

@@ -23,14 +23,17 @@ from bot.week.priors import prior_for, prior_used
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from engine.model.tracker import MODEL
 from engine.values.case import ForecastUse
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
 
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira's show is over and she has answered two mornings of it; Ravi is yet to say how it looked."""
-    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC)), two_mornings)
+
+
+def two_mornings(team: Team) -> None:
     team.coach.language = team.athlete.language = "en"
     team.athlete.writes("60.4 4 3.5 4")
     team.morning(1)
@@ -41,7 +44,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
         event.active = False
         session.add(event)
     team.coach.hears()
-    return team
 
 
 def taught_rows(team: Team) -> list[TaughtRow]:

@@ -27,7 +27,7 @@ from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import day_set
 from tests.support.many import many_athletes
-from tests.support.weeks import Team, in_peak_week
+from tests.support.weeks import Team, in_peak_week, played_once
 from tests.support.world import Someone, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -64,6 +64,11 @@ class Two:
 
 @pytest.fixture
 def two(any_engine: Engine) -> Two:
+    team = played_once(("two coaches",), any_engine, lambda: _two_coaches(any_engine))
+    return Two(team, Someone(team.world, 150, "Noa"))
+
+
+def _two_coaches(any_engine: Engine) -> Team:
     team = in_peak_week(any_engine)
     team.world.until(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
     noa = Someone(team.world, 150, "Noa")
@@ -83,7 +88,7 @@ def two(any_engine: Engine) -> Two:
     team.athlete.writes(FLAT)
     team.coach.hears()
     noa.hears()
-    return Two(team, noa)
+    return team
 
 
 def pressing(two: Two, someone: Someone, data: str) -> Callable[[Session], None]:

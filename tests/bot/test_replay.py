@@ -15,21 +15,23 @@ from bot.store.db import transaction
 from bot.store.tables.week import DecisionRow
 from engine.decision import rules
 from engine.decision.replay import Change
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
 
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira has answered three mornings of the load, flat on two of them; the show was two days ago."""
-    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC)), three_mornings)
+
+
+def three_mornings(team: Team) -> None:
     team.coach.language = team.athlete.language = "en"
     team.athlete.writes("60.4 4 3.5 4")
     team.morning(1)
     team.athlete.writes("60.6 4 3.5 4")
     team.world.now = datetime(2027, 5, 11, 12, 0, tzinfo=UTC)
     team.coach.hears()
-    return team
 
 
 def decisions(team: Team) -> list[DecisionRow]:

@@ -23,7 +23,7 @@ from bot.week.load import current_event, current_week, events_ahead
 from tests.support.files import sends_file
 from tests.support.many import not_set_up
 from tests.support.roster_sheets import csv_of, filled
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Said, text_of
 
 TWENTY = tuple(f"Athlete{letter}" for letter in "ABCDEFGHIJKLMNOPQRST")
@@ -53,10 +53,12 @@ class Counted:
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira is set up, eight days out; a template was saved off her plan."""
-    team = team_at(datetime(2027, 5, 1, 15, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 1, 15, 0, tzinfo=UTC)), a_template_is_saved)
+
+
+def a_template_is_saved(team: Team) -> None:
     team.coach.presses(f"c:tpl-save:{team.athlete_id}")
     team.coach.writes("Even week")
-    return team
 
 
 def newcomers(team: Team, *names: str) -> list[int]:

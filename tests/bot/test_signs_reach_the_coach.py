@@ -15,18 +15,20 @@ from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import AlertRow
 from engine.symptoms import Concern
-from tests.support.weeks import Team, arrive_and_read, in_peak_week
+from tests.support.weeks import Team, arrive_and_read, gone_on, in_peak_week
 from tests.support.world import text_of
 
 
 @pytest.fixture
 def team(sqlite_engine: Engine) -> Team:
     """Seven days out, half past seven, checked in with nothing to tell."""
-    team = in_peak_week(sqlite_engine)
+    return gone_on(in_peak_week(sqlite_engine), nothing_to_tell)
+
+
+def nothing_to_tell(team: Team) -> None:
     team.morning(7)
     team.athlete.writes("61.2 6 3.5 fine")
     arrive_and_read(team)
-    return team
 
 
 def levels(team: Team) -> dict[str, str]:
@@ -205,3 +207,23 @@ def test_is_something_wrong_unwell_asks_what_and_for_pulse_and_urine(team: Team)
     # Tachycardia: more than 100 beats a minute at rest
     assert levels(team)["pulse-high"] == "caution" and levels(team)["dizzy"] == "advisory"
     assert "urine-dark" not in levels(team)
+
+
+def test_after_a_warning_nobody_is_asked_what_its_words_are_as_a_score(team: Team) -> None:
+    team.morning(3)
+    said = text_of(team.athlete.writes("fell over in the corridor and came round on the floor"))
+    assert "Stop. You reported: fainting" in said
+    assert "as a number" not in said
+
+
+@pytest.mark.parametrize(
+    "look",
+    [
+        "soft and blurry, spilled over i think",
+        "flat in the delts, the rest pops",
+        "holding some water",
+    ],
+)
+def test_the_trades_words_for_a_look_are_no_sign_of_illness(team: Team, look: str) -> None:
+    team.athlete.writes(look)
+    assert levels(team) == {}

@@ -19,17 +19,19 @@ from bot.timeline.values import Season, SeasonEvent
 from bot.words.languages import speaking
 from tests.support.files import files_for
 from tests.support.past_weeks import ORDINARY, behind, moved
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of
 
 
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """A week before the show; two trials lie behind Mira."""
-    team = team_at(datetime(2027, 5, 2, 6, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 2, 6, 0, tzinfo=UTC)), two_trials)
+
+
+def two_trials(team: Team) -> None:
     behind(team, date(2027, 3, 14), look="flat", told=moved(ORDINARY, 1.5))
     behind(team, date(2027, 4, 11), look="full")
-    return team
 
 
 def sent(team: Team) -> list[dict[str, Any]]:

@@ -21,7 +21,7 @@ from bot.words.languages import speaking
 from engine.values.plan import DayTarget
 from tests.bot.test_food import FOODS, add, food
 from tests.bot.test_sheets_in_and_out import handed_out, page_of, sends_back, with_cells
-from tests.support.weeks import Team, in_peak_week
+from tests.support.weeks import Team, gone_on, in_peak_week
 from tests.support.world import text_of
 
 UNSURE = ("14", "not sure", "not sure")
@@ -31,9 +31,11 @@ FIGURE = re.compile(r"(sodium|fibre|salt)\D{0,3}\d|\d ?mg", re.IGNORECASE)
 @pytest.fixture
 def team(sqlite_engine: Engine) -> Team:
     """Two days out, at six in London."""
-    team = in_peak_week(sqlite_engine, later=UNSURE)
+    return gone_on(in_peak_week(sqlite_engine, later=UNSURE), two_days_out)
+
+
+def two_days_out(team: Team) -> None:
     team.world.until(datetime(2027, 5, 7, 5, 0, tzinfo=UTC))
-    return team
 
 
 def day(team: Team, days_out: int) -> DayTarget:

@@ -17,7 +17,7 @@ import pytest
 from sqlmodel import Session, SQLModel, select
 
 from bot.core.incoming import Incoming, Kind, SentFile
-from bot.core.routes import ANYONE_KNOWN
+from bot.core.routes import ANYONE_KNOWN, FORMER
 from bot.core.turn import ChatTurn, Turn
 from bot.doors import COMMANDS, TAPS, USE_CASES, roles_of
 from bot.features import FIRST_COACH_ONLY, FLOWS, ON_CARD
@@ -29,7 +29,7 @@ from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
 from bot.words import common
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 
 STRANGER = "a stranger"
 ATHLETE = "the athlete"
@@ -180,7 +180,10 @@ class _BackOutError(Exception):
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Two days out: Mira's morning waits for a word, an alert of hers is open, all roles are there."""
-    team = team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 7, 6, 0, tzinfo=UTC)), all_roles_come)
+
+
+def all_roles_come(team: Team) -> None:
     now = team.world.now
     with transaction(team.world.engine) as session:
         people = {}
@@ -214,7 +217,6 @@ def team(team_at: Callable[[datetime], Team]) -> Team:
                 facts={"pulse": 108.0}, date=now.date(), opened_at=now, second_contact_at=now,
             )
         )  # fmt: skip
-    return team
 
 
 @contextmanager
@@ -286,7 +288,11 @@ def test_every_handler_has_its_row() -> None:
     assert set(ABOUT) == set(FLOWS)
     assert set(FIRST_COACH_ONLY) <= set(ON_CARD)
     roles = {role for command in COMMANDS.values() for role in command.roles}
-    assert roles | {role for tap in TAPS.values() for role in tap.roles} <= ANYONE_KNOWN
+    roles |= {role for tap in TAPS.values() for role in tap.roles}
+    assert roles <= ANYONE_KNOWN | FORMER
+    # Who is nothing here any more gets at what is kept of them, and at nothing else.
+    of_former = {name for name, command in COMMANDS.items() if command.roles & FORMER}
+    assert of_former == {"mydata", "delete_my_data"}
 
 
 @pytest.mark.parametrize("role", EVERYBODY)

@@ -28,7 +28,7 @@ from bot.workbook.gather import frames_of
 from bot.workbook.tables import TABLES
 from tests.support.files import files_for
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.whole_week import lived
 from tests.support.world import Someone, text_of
 
@@ -39,9 +39,11 @@ RISKY = ("=1+1", "+49 170", "-5 kg?", "@Ravi", "\t=1", "\r=1", "＝1", "'quoted'
 @pytest.fixture
 def team(team_at: Callable[[datetime], Team]) -> Team:
     """Mira's week is over and holds something of everything."""
-    team = team_at(datetime(2027, 5, 6, 5, 40, tzinfo=UTC))
+    return gone_on(team_at(datetime(2027, 5, 6, 5, 40, tzinfo=UTC)), the_whole_week)
+
+
+def the_whole_week(team: Team) -> None:
     lived(team)
-    return team
 
 
 def book_for(who: Someone, data: str) -> bytes:

@@ -64,6 +64,13 @@ def test_who_plainly_tells_a_warning_of_themself_raises_an_alarm(language: str) 
     assert [text for text in TOLD[language] if not alarms(screen(text))] == []
 
 
+@pytest.mark.parametrize(
+    "text", ["wait, chest pain", "all good otherwise, fainted", "moment, brustschmerzen"]
+)
+def test_a_word_or_two_beside_another_is_taken_as_it_stands(text: str) -> None:
+    assert alarms(screen(text))
+
+
 @pytest.mark.parametrize("language", LANGUAGES)
 def test_a_warning_beside_anything_harmless_is_heard(language: str) -> None:
     missed = []

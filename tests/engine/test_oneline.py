@@ -57,6 +57,15 @@ def test_weight_fullness_and_water_are_read_in_order(text: str) -> None:
     assert (line.on_target, line.all_fine, line.note, line.doubts) == (False, False, "", ())
 
 
+@pytest.mark.parametrize("text", ["fifty nine four", "sixty two five"])
+def test_a_weight_said_aloud_without_its_point_is_asked_about(text: str) -> None:
+    report = read(text)
+    assert report.answers == {}
+    [doubt] = report.doubts
+    assert any(set(option) == {"weight_kg"} for option in doubt.options)
+    assert any(set(option) == {"weight_kg", "fullness"} for option in doubt.options)
+
+
 def test_units_are_the_athletes_own_unless_written() -> None:
     line = read("134 7 120", weight_unit=WeightUnit.LB, volume_unit=VolumeUnit.FLOZ_US)
     assert line.answers["weight_kg"] == pytest.approx(134 * constants.pound)

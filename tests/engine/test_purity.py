@@ -5,6 +5,7 @@ from __future__ import annotations
 import ast
 import sys
 from collections.abc import Iterator
+from functools import cache
 from pathlib import Path
 
 import pytest
@@ -33,12 +34,17 @@ def name_of(path: Path) -> str:
     return ".".join(parts[:-1] if parts[-1] == "__init__" else parts)
 
 
-def imported(path: Path) -> Iterator[str]:
+@cache
+def imported(path: Path) -> tuple[str, ...]:
     """Every module that a file imports, in full; imports for type checking alone left out."""
-    tree = ast.parse(path.read_text(encoding="utf-8"))
+    return tuple(_imported(path, path.read_text(encoding="utf-8")))
+
+
+def _imported(path: Path, source: str) -> Iterator[str]:
+    tree = ast.parse(source)
     for_types = {
         node
-        for branch in ast.walk(tree)
+        for branch in (ast.walk(tree) if "TYPE_CHECKING" in source else ())
         if isinstance(branch, ast.If) and "TYPE_CHECKING" in ast.unparse(branch.test)
         for node in ast.walk(branch)
     }

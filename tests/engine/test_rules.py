@@ -20,9 +20,8 @@ from engine.decision.grading import graded_g
 from engine.decision.rules import RULES, Rule, always, first_match
 from engine.evidence import deciding as e
 from engine.evidence.grading import GRADED_MOST
-from engine.values.case import Case, PastWeek
+from engine.values.case import Case
 from engine.values.checkin import Gut
-from engine.values.look import Look
 from engine.values.plan import PeakPlan
 
 CASES = Path(__file__).parents[1] / "cases"
@@ -191,7 +190,6 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "flat-and-softening",
         "coach-sees-flat",
         "ahead-of-plan",
-        "large-load",
         "full-and-sharp",
         "unwell-and-heavy",
         "dropping-too-fast",
@@ -544,16 +542,3 @@ def test_two_flat_mornings_ask_for_more_than_one() -> None:
 def test_who_rates_low_every_morning_is_not_flat_for_that() -> None:
     low = _facts(fullness=3, fullness_short_before=2)
     assert _grams(replace(low, usual_short=2.0)) <= _grams(low)
-
-
-def test_a_load_over_the_usual_one_is_cut_on_course_until_a_trial_has_shown_what_it_does() -> None:
-    on_course = _facts(load_over_usual=1.5)
-    assert (first_match(on_course).id, _grams(on_course)) == ("large-load", -50.0)
-    assert first_match(replace(on_course, load_over_usual=0.0)).id == "full-and-sharp"
-    last = last_case("full-and-sharp")
-    loaded = last.plan.with_carbs(1, 900)
-    large = replace(last, plan=loaded, limits=replace(last.limits, load_total_g=2000))
-    large = replace(large, checkin=replace(large.checkin, fullness=5))
-    assert decide(large).rule == "large-load"
-    tried = PastWeek(day=date(2026, 10, 24), plan=loaded, history=large.history, look=Look.FULL)
-    assert decide(replace(large, trials=(tried,))).rule == "full-and-sharp"

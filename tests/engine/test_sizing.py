@@ -39,7 +39,6 @@ MAY: dict[str, Forecast] = {
     "flat-in-load": Forecast.SIZES,
     "flat-and-softening": Forecast.SIZES,
     "ahead-of-plan": Forecast.DECIDES,
-    "large-load": Forecast.DECIDES,
     "full-and-sharp": Forecast.SIZES,
     "unwell-and-heavy": Forecast.SILENT,
     "dropping-too-fast": Forecast.SIZES,

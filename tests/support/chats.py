@@ -277,6 +277,11 @@ class BotProcess:
         """SIGTERM; returns the exit code."""
         return self._end(signal.SIGTERM)
 
+    @property
+    def pid(self) -> int:
+        assert self._process is not None
+        return self._process.pid
+
     def wait(self) -> int:
         """Until it ends by itself; returns the exit code."""
         assert self._process is not None

@@ -15,7 +15,7 @@ from datetime import datetime, timedelta
 from pathlib import Path
 from typing import Any
 
-from sqlalchemy import event, or_
+from sqlalchemy import bindparam, event, or_
 from sqlmodel import Session, col, select
 from telegram.error import Forbidden
 
@@ -29,6 +29,27 @@ from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.telegram.intake import Poller
 from bot.telegram.transport import TelegramTransport
 from tests.support.chats import TOKEN, Telegram
+
+# Made once, since they are asked at every step.
+_DUE = select(AgendaRow.id, AgendaRow.attempts).where(
+    AgendaRow.status == "waiting",
+    col(AgendaRow.due_at) <= bindparam("now"),
+    or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= bindparam("now")),
+)
+_OPEN: tuple[Any, ...] = (
+    select(InboxRow.update_id, InboxRow.attempts).where(InboxRow.status == "new"),
+    select(OutboxRow.id, OutboxRow.attempts).where(
+        col(OutboxRow.status).in_(("waiting", "sending"))
+    ),
+    select(FetchRow.id, FetchRow.attempts).where(FetchRow.status == "waiting"),
+    _DUE,
+)
+_NEXT_DUE = (
+    select(AgendaRow)
+    .where(AgendaRow.status == "waiting")
+    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+    .limit(1)
+)
 
 MOST_ROUNDS = 500
 LONGEST_STEP_S = 1.0
@@ -146,7 +167,7 @@ class DrivenBot:
         raise AssertionError(f"the bot did not come to rest at {self.now}; there waits {waits}")
 
     async def _take_in(self) -> None:
-        while not self._has(InboxRow.update_id == self._telegram.last_update):
+        while not self._has_come_in(self._telegram.last_update):
             if self._telegram.last_update == 0:
                 return
             await self._poller.poll_once()
@@ -154,31 +175,20 @@ class DrivenBot:
     def _open_work(self) -> list[Any]:
         """What waits to be done now, by row and attempt."""
         now = self.now
-        queries = (
-            select(InboxRow.update_id, InboxRow.attempts).where(InboxRow.status == "new"),
-            select(OutboxRow.id, OutboxRow.attempts).where(
-                col(OutboxRow.status).in_(("waiting", "sending"))
-            ),
-            select(FetchRow.id, FetchRow.attempts).where(FetchRow.status == "waiting"),
-            select(AgendaRow.id, AgendaRow.attempts).where(
-                AgendaRow.status == "waiting",
-                AgendaRow.due_at <= now,
-                or_(col(AgendaRow.claimed_until).is_(None), col(AgendaRow.claimed_until) <= now),
-            ),
-        )
         with self.session() as session:
-            return [(number, *row) for number, q in enumerate(queries) for row in session.exec(q)]
+            return [
+                (number, *row)
+                for number, query in enumerate(_OPEN)
+                for row in session.exec(query, params={"now": now} if query is _DUE else None)
+            ]
 
-    def _has(self, condition: Any) -> bool:
+    def _has_come_in(self, update: int) -> bool:
         with self.session() as session:
-            return session.exec(select(InboxRow.update_id).where(condition)).first() is not None
+            return session.get(InboxRow, update) is not None
 
     def _next_due(self) -> AgendaRow | None:
-        query = select(AgendaRow).where(AgendaRow.status == "waiting")
         with self.session() as session:
-            return session.exec(
-                query.order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
-            ).first()
+            return session.exec(_NEXT_DUE).first()
 
 
 def _without_waiting_for_the_disk(connection: sqlite3.Connection, _record: object) -> None:

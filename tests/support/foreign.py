@@ -12,7 +12,7 @@ from pathlib import Path
 from typing import Any
 
 from babel.messages import Catalog
-from sqlalchemy import Connection, event, select
+from sqlalchemy import Connection, bindparam, event, select
 
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
@@ -72,12 +72,16 @@ def write_plain_catalogue(folder: Path) -> None:
     write(Catalog(charset="utf-8", fuzzy=False), catalogue_file(FOREIGN, folder))
 
 
+_person = Person.__table__.c  # type: ignore[attr-defined]
+#: Made once, since every message of every test asks it.
+_READER = select(_person.chosen_language, _person.language).where(
+    _person.chat_id == bindparam("chat")
+)
+
+
 def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
     """Raises AssertionError for a message in another language than its reader's."""
-    person = Person.__table__.c  # type: ignore[attr-defined]
-    found = connection.execute(
-        select(person.chosen_language, person.language).where(person.chat_id == row.chat_id)
-    ).first()
+    found = connection.execute(_READER, {"chat": row.chat_id}).first()
     if found is None or row.payload.get("commands") == []:
         return
     wanted = languages.nearest(found.chosen_language or found.language)

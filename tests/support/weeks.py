@@ -86,7 +86,7 @@ def onboarded(
     later: tuple[str, ...] = LATER_ANSWERS,
 ) -> Team:
     """Mira has answered the first questions: once for a test run, and copied after that."""
-    return _once(
+    return played_once(
         (answers, now, later), engine, lambda: _asked_everything(engine, answers, now, later)
     )
 
@@ -96,7 +96,7 @@ _Image = bytes | dict[str, list[dict[str, Any]]]
 _played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
 
 
-def _once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
+def played_once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
     """What is played, copied where it was played before on a database of that kind."""
     key = (*what, engine.dialect.name, languages.CATALOGUES)
     if key not in _played:
@@ -106,6 +106,19 @@ def _once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) ->
     image, stood = _played[key]
     _fill(engine, image)
     return _as_it_stands(stood, engine)
+
+
+def gone_on(team: Team, play: Callable[[Team], object]) -> Team:
+    """The team after `play`, which is played once from there on and copied after that.
+
+    `play` is a function of a module, and whoever gives it always begins with the same team.
+    """
+
+    def played() -> Team:
+        play(team)
+        return team
+
+    return played_once((play, team.world.now), team.world.engine, played)
 
 
 def _as_it_stands(team: Team, engine: Engine) -> Team:
@@ -175,7 +188,7 @@ def in_peak_week(
 ) -> Team:
     """Event, plan and limits are set, on the afternoon of eight days out; the forecast is off."""
     what = (shape, now, days_ahead, foresight, later)
-    return _once(what, engine, lambda: _planned(engine, *what))
+    return played_once(what, engine, lambda: _planned(engine, *what))
 
 
 def _planned(

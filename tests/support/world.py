@@ -62,11 +62,7 @@ class World:
         """Let time pass: every duty is done at the instant at which it falls due."""
         while True:
             with self.session() as session:
-                row = session.exec(
-                    select(AgendaRow)
-                    .where(AgendaRow.status == "waiting", col(AgendaRow.due_at) <= moment)
-                    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
-                ).first()
+                row = session.exec(_NEXT_DUE, params={"moment": moment}).first()
             if row is None:
                 break
             self.now = max(self.now, row.due_at)
@@ -80,6 +76,12 @@ class World:
         self.until(self.now + timedelta(**span))
 
 
+_NEXT_DUE = (
+    select(AgendaRow)
+    .where(AgendaRow.status == "waiting", col(AgendaRow.due_at) <= bindparam("moment"))
+    .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
+    .limit(1)
+)
 _TO_A_PERSON = (
     OutboxRow.chat_id == bindparam("chat"),
     col(OutboxRow.method).in_(["sendMessage", "editMessageText"]),

@@ -2,10 +2,9 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
-from bot.dialogue.readers import LONGEST_NOTE, yes_or_no
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
+from bot.dialogue.readers import reason, yes_or_no
 from bot.plan.review import words
-from bot.words import refusals
 from engine.written.units import parse_number
 
 MOST_KCAL = 12000
@@ -20,16 +19,6 @@ def _sure(answers: Answers) -> Choices:
         (Choice(words.go_on_button(), "yes"),),
         (Choice(words.leave_button(), "no"),),
     )
-
-
-def read_reason(text: str, answers: Answers) -> str:
-    """Why a coach goes on with something: any words, but some."""
-    reason = " ".join(text.split())
-    if not reason:
-        raise Unread(words.reason_empty())
-    if len(reason) > LONGEST_NOTE:
-        raise Unread(refusals.long_note(len(reason), LONGEST_NOTE))
-    return reason
 
 
 def _so_far(answers: Answers) -> str:
@@ -49,7 +38,7 @@ PLAN_REVIEW = Flow(
         Step(
             key="reason",
             ask=lambda answers: words.ask_reason(),
-            read=read_reason,
+            read=reason,
             when=lambda answers: answers.get("sure") is True,
         ),
     ),

@@ -93,10 +93,6 @@ def left() -> str:
     return tr("OK, nothing was changed.")
 
 
-def reason_empty() -> str:
-    return tr("That was empty. Send a few words on why you go ahead.")
-
-
 def reason_noted(reason: str) -> str:
     return tr("Your reason is saved with the plan: {reason}", reason=reason)
 

@@ -5,6 +5,8 @@ from __future__ import annotations
 import datetime as dt
 from dataclasses import dataclass
 
+from engine.values.body import against_band
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class ChartDay:
@@ -35,10 +37,7 @@ class ChartDay:
 
     @property
     def against_band(self) -> int | None:
-        """1 above the band, -1 below it, 0 inside; None where either is not known."""
-        if self.weight_kg is None or self.band_low_kg is None or self.band_high_kg is None:
-            return None
-        return (self.weight_kg > self.band_high_kg) - (self.weight_kg < self.band_low_kg)
+        return against_band(self.weight_kg, self.band_low_kg, self.band_high_kg)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

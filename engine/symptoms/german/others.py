@@ -103,8 +103,9 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         doppelbilder|tunnelblick|augenflimmern|flimmer\w*<3>augen|sehstörung\w*|sehprobleme
         <kann><4>nicht<2>(?:richtig|klar|scharf)<1>sehen
         """,
+        # By itself it is the trade's word for lines that have softened.
         doubtful=r"""
-        verschwommen
+        (?:alles|mir|kurz|plötzlich|links|rechts|manchmal)<2>verschwommen
         """,
     ),
     *_table(

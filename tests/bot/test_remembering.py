@@ -1,0 +1,92 @@
+"""What a use case has read is read again only once something of that kind was written."""
+
+from __future__ import annotations
+
+import ast
+from pathlib import Path
+
+import pytest
+from sqlalchemy import Engine, update
+from sqlmodel import Session, select
+
+from bot.store.db import transaction
+from bot.store.remembering import remembered
+from bot.store.tables.setting import SettingRow
+from bot.store.tables.traffic import InboxRow
+from tests.bench.crew import NOW, counting
+
+BOT = Path(__file__).parents[2] / "bot"
+
+
+def value(session: Session) -> str | None:
+    """What stands under "a", by a question that may be remembered."""
+    query = select(SettingRow).where(SettingRow.name == "a")
+    row = remembered(session, SettingRow, ("a",), lambda: session.exec(query).first())
+    return row.value if row is not None else None
+
+
+def test_the_same_question_is_put_once(sqlite_engine: Engine) -> None:
+    with transaction(sqlite_engine) as session:
+        session.add(SettingRow(name="a", value="1"))
+        assert value(session) == "1"
+        with counting(sqlite_engine) as said:
+            assert value(session) == value(session) == "1"
+        assert said == []
+
+
+@pytest.mark.parametrize("how", ["added", "changed", "deleted", "in bulk"])
+def test_it_is_put_again_after_a_write_of_that_kind(sqlite_engine: Engine, how: str) -> None:
+    with transaction(sqlite_engine) as session:
+        if how != "added":
+            session.add(SettingRow(name="a", value="1"))
+        before = value(session)
+        row = session.get(SettingRow, "a")
+        if how == "added":
+            session.add(SettingRow(name="a", value="2"))
+        elif how == "in bulk":
+            session.connection().execute(update(SettingRow).values(value="2"))
+            session.expire_all()
+        elif how == "changed":
+            assert row is not None
+            row.value = "2"
+        else:
+            session.delete(row)
+        assert before == (None if how == "added" else "1")
+        assert value(session) == (None if how == "deleted" else "2")
+
+
+def test_a_write_of_another_kind_changes_nothing(sqlite_engine: Engine) -> None:
+    with transaction(sqlite_engine) as session:
+        assert value(session) is None
+        session.add(InboxRow(update_id=1, raw={}, received_at=NOW))
+        session.flush()
+        with counting(sqlite_engine) as said:
+            assert value(session) is None
+        assert said == []
+
+
+def test_nothing_is_remembered_from_one_use_case_to_the_next(sqlite_engine: Engine) -> None:
+    with transaction(sqlite_engine) as session:
+        assert value(session) is None
+    with transaction(sqlite_engine) as session:
+        session.add(SettingRow(name="a", value="1"))
+    with transaction(sqlite_engine) as session:
+        assert value(session) == "1"
+
+
+def test_whatever_writes_in_bulk_does_so_where_it_is_noticed() -> None:
+    """`session.connection()` makes the session forget; `session.exec(update(...))` would not."""
+    unnoticed = [
+        f"{file.relative_to(BOT)}:{node.lineno}"
+        for file in BOT.rglob("*.py")
+        for node in ast.walk(ast.parse(file.read_text()))
+        if isinstance(node, ast.Call)
+        and isinstance(node.func, ast.Attribute)
+        and node.func.attr in ("exec", "execute")
+        and isinstance(node.func.value, ast.Name)
+        and node.func.value.id == "session"
+        and node.args
+        and isinstance(node.args[0], ast.Call)
+        and getattr(node.args[0].func, "id", "") in ("update", "delete", "insert")
+    ]
+    assert unnoticed == []
