@@ -10,7 +10,7 @@ from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
 from engine.decision.rules import RULES, Forecast
-from engine.evidence.deciding import FLAT_BY
+from engine.evidence.deciding import FLAT_BY, FULL_FROM
 from engine.values.limits import CAUTION
 
 
@@ -199,6 +199,68 @@ def _flat_in_load(told: _Told) -> str:
     )
 
 
+def _ahead(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "You're fuller than expected already ({fullness}, I expected {expected}), with carbs still "
+            "to come: eat {change} today.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+            change=told.change,
+        )
+    return tr(
+        "You're fuller than expected already ({fullness}, I expected {expected}). No extra carbs "
+        "today.",
+        fullness=told["fullness"],
+        expected=told["expected_fullness"],
+    )
+
+
+def _blurring(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "The lines have blurred (sharpness {sharpness}), and more is planned than there is room "
+            "for: eat {change} today.",
+            sharpness=told["sharpness"],
+            change=told.change,
+        )
+    return tr(
+        "The lines have blurred (sharpness {sharpness}). Usually that's salt, water, sleep or stress. "
+        "No extra carbs. Stay on plan.",
+        sharpness=told["sharpness"],
+    )
+
+
+def _coach_sees_blur(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr(
+            "Your coach sees blurred lines ({look}), and more is planned than there is room for: eat "
+            "{change} today.",
+            look=seen_in(told.facts),
+            change=told.change,
+        )
+    return tr(
+        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
+        look=seen_in(told.facts),
+    )
+
+
+def _full_and_sharp(told: _Told) -> str:
+    values = {"fullness": told["fullness"], "sharpness": told["sharpness"]}
+    if told["fullness"] < (told.get("full_from") or FULL_FROM.value):
+        return tr(
+            "On course (fullness {fullness}, I expected {expected}) and sharp ({sharpness}). Don't "
+            "change anything.",
+            **values,
+            expected=told["expected_fullness"],
+        )
+    return tr(
+        "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
+        "anything.",
+        **values,
+    )
+
+
 def _drink_too(told: _Told) -> str:
     """After a sentence, with its space: that the water was short as well."""
     if not told.get("underdrunk"):
@@ -263,10 +325,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         fullness=told["fullness"],
         sharpness=told["sharpness"],
     ),
-    "coach-sees-blur": lambda told: tr(
-        "Your coach sees blurred lines ({look}). No extra carbs. Stay on plan.",
-        look=seen_in(told.facts),
-    ),
+    "coach-sees-blur": _coach_sees_blur,
     "coach-sees-full": _coach_sees_nothing_flat,
     "coach-sees-on-course": _coach_sees_nothing_flat,
     "coach-sees-flat": _coach_sees_flat,
@@ -282,11 +341,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         )
         + _drink_too(told)
     ),
-    "blurring": lambda told: tr(
-        "The lines have blurred (sharpness {sharpness}). Usually that's salt, water, sleep or stress. "
-        "No extra carbs. Stay on plan.",
-        sharpness=told["sharpness"],
-    ),
+    "blurring": _blurring,
     "flat-but-heavy": lambda told: (
         tr(
             "You're flatter than expected ({fullness}, I expected {expected}) but heavier than "
@@ -311,12 +366,8 @@ _RULES: dict[str, Callable[[_Told], str]] = {
         fullness=told["fullness"],
         expected=told["expected_fullness"],
     ),
-    "full-and-sharp": lambda told: tr(
-        "Full and sharp (fullness {fullness}, sharpness {sharpness}). That's the look. Don't change "
-        "anything.",
-        fullness=told["fullness"],
-        sharpness=told["sharpness"],
-    ),
+    "ahead-of-plan": _ahead,
+    "full-and-sharp": _full_and_sharp,
     "unwell-and-heavy": _unwell_and_heavy,
     "dropping-too-fast": _dropping,
     "flat-before-load": lambda told: tr(
@@ -391,6 +442,7 @@ RULE_NAMES = {
     "underdrunk": mark("too little water"),
     "flat-in-load": mark("flat in the load"),
     "flat-and-softening": mark("flat and softening"),
+    "ahead-of-plan": mark("ahead of the plan"),
     "full-and-sharp": mark("full and sharp"),
     "unwell-and-heavy": mark("unwell and heavy"),
     "dropping-too-fast": mark("dropping too fast"),

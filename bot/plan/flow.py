@@ -13,6 +13,7 @@ from bot.plan.next_load import words as learnt_words
 from bot.words import coach_figures as figures
 from bot.words import phases, refusals
 from bot.words.languages import tr
+from engine.evidence.teaching import STEP, WORTH_SAYING
 from engine.planning.draft import (
     DEEP,
     MILD,
@@ -26,6 +27,7 @@ from engine.planning.draft import (
     usual_load,
 )
 from engine.planning.draft_reasons import draft_reasons
+from engine.planning.teaching import best_lesson
 from engine.values.athlete import Athlete, Baseline, Sex
 from engine.values.plan import MOST_LOAD_DAYS, PeakPlan, Phase
 from engine.written.units import VolumeUnit, parse_grams, parse_number, parse_volume
@@ -159,11 +161,25 @@ def _ask_use(answers: Answers) -> str:
     first, last = trial_window(event_day)
     today = date.fromisoformat(answers.get("_today") or answers["_event_day"])
     if answers.get("_kind") == "trial":
-        return f"{text}\n\n{reasons.trial_is_this()}"
+        return "\n\n".join(
+            part for part in (text, reasons.trial_is_this(), _teaches(answers)) if part
+        )
     if today < last:
         fits = reasons.trial_fits(max(first, today + timedelta(days=1)), last)
         return f"{text}\n\n{fits}"
     return text
+
+
+def _teaches(answers: Answers) -> str:
+    """Which load would teach most in this trial, where another than the planned one would."""
+    plan = drafted(answers)
+    found = best_lesson(_athlete(answers), Baseline(**answers["_baseline"]), plan)
+    if found is None or found.narrower < WORTH_SAYING.value:
+        return ""
+    planned = plan.load_g / len(plan.load_days) / _athlete(answers).body_mass_kg
+    return reasons.trial_teaches(
+        found.g_per_kg, found.narrower, same=abs(found.g_per_kg - planned) < STEP.value / 2
+    )
 
 
 def _read_use(text: str, answers: Answers) -> bool | str:

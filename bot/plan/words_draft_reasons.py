@@ -260,6 +260,25 @@ def trial_fits(first: date, last: date) -> str:
     )  # fmt: skip
 
 
+def trial_teaches(load: float, narrower: float, *, same: bool) -> str:
+    """What the trial is expected to teach; `same` where the planned load teaches most already."""
+    share = figures.plain(round(100 * narrower / 5) * 5)
+    if same:
+        return tr(
+            "This load should teach about as much as any: afterwards the load that fills and the one "
+            "that spills over should be known about {share} % more closely. That's an estimate, and "
+            "one look may teach less.",
+            share=share,
+        )
+    return tr(
+        "A load of {load} g/kg a day should teach more than this one: afterwards the load that fills "
+        "and the one that spills over should be known about {share} % more closely. That's an "
+        "estimate, and one look may teach less.",
+        load=figures.plain(round(load, 1)),
+        share=share,
+    )
+
+
 def trial_is_this() -> str:
     return tr(
         "This is the trial: the same week as before the event, best run two to eight weeks "

@@ -411,7 +411,7 @@ def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
         checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
         now=row.answered_at,
         always_tomorrow=profile.always_tomorrow,
-        trials=past_weeks(session, week) if use is not ForecastUse.RULES_ONLY else (),
+        trials=past_weeks(session, week),
         prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
         forecast=use,
         frozen=profile.frozen_at is not None,

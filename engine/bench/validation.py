@@ -5,8 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass, replace
 
 from engine.bench.protocol import Protocol, Reading, read_protocol, simulate
-from engine.evidence.loading import STUDIES, Measure, Measured, Study
+from engine.evidence.loading import STUDIES as FITTED
+from engine.evidence.moderate import MODERATE
+from engine.evidence.study import Measure, Measured, Study
 from engine.model.physiology import HOURS_A_DAY
+
+#: Those that the constants were fitted to, and those that they were not.
+STUDIES = (*FITTED, *MODERATE)
 
 GLYCOGEN_TOLERANCE = 0.15  # of the measured value, where no SD is reported
 MASS_TOLERANCE_PERCENT = 0.4  # of body mass, where no SD is reported

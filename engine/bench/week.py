@@ -162,7 +162,7 @@ class Practice:
                 limits=one.limits,
                 history=_history(one, day),
                 checkin=checkin,
-                trials=one.trials if self.policy.foresight else (),
+                trials=one.trials,
                 prior=self.prior,
                 forecast=ForecastUse.PROPOSES if self.policy.foresight else ForecastUse.RULES_ONLY,
             )

@@ -93,6 +93,9 @@ def validate_command(argv: Sequence[str]) -> int:
         )
     held = sum(row.holds for row in rows)
     _say(f"{held} of {len(rows)} within the reported spread, 15 % or 0.4 % of body mass.")
+    for row in rows:
+        if not row.holds:
+            _say(f"Missed: {row.study.id}, {row.measured.measure}: {row.study.note}")
     return 0
 
 

@@ -12,6 +12,7 @@ from engine.decision.band import WeightBand, weight_band
 from engine.decision.facts import expected_fullness, gather
 from engine.decision.foresight import Foresight, look_ahead
 from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
+from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
 from engine.decision.rules import RULES, Rule, first_match, in_words
 from engine.decision.sizing import settled, sized_by
@@ -193,7 +194,9 @@ def _ruled(
     facts = gather(case, planned, band)
     rule = first_match(facts, without, table)
     asked = rule.steps(facts)
-    sized = sized_by(view, rule, asked * case.limits.step_g, settled=settled(case))
+    small_g = asked * case.limits.step_g
+    rule_g = graded_g(facts, asked, case.limits.step_g, case.athlete.body_mass_kg)
+    sized = sized_by(view, rule, small_g, graded_g=rule_g, settled=settled(case))
     wanted = planned.carb_g
     if sized.change_g:
         wanted = round_carbs(planned.carb_g + sized.change_g)
@@ -223,7 +226,7 @@ def _ruled(
             gates=steps,
             facts=facts.as_dict(),
             steps=asked,
-            rule_g=asked * case.limits.step_g,
+            rule_g=sized.rule_g,
             forecast_g=sized.forecast_g,
             disagree=sized.disagree,
             asked_g=asked_g,

@@ -7,13 +7,14 @@ from datetime import date, timedelta
 
 from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
+from engine.evidence import drafting, grading
 from engine.symptoms import Symptom, from_report, screen
-from engine.values.athlete import Baseline
+from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
 from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK, TargetLook
 from engine.values.observed import CoachLook, most_careful
-from engine.values.plan import DayTarget, PeakPlan, Phase
+from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 
 #: Symptoms that say by themselves that the gut is in real trouble.
 SEVERE_GUT = frozenset(
@@ -56,6 +57,9 @@ class Facts:
     dizzy: bool
     sleepless: bool
     refed: bool = False  # yesterday was a refeed, which can spill as a load day can
+    fullness_short_before: int | None = None  # likewise on the load's morning before
+    usual_short: float = 0.0  # the same on average before the load: this athlete's own scale
+    load_over_usual: float = 0.0  # g/kg a day; 0 where a trial has shown what its load does
     # What the event asks for.
     full_from: int = USUAL_LOOK.fullness_low
     fullness_most: int = FULLEST
@@ -73,6 +77,39 @@ class Facts:
     @property
     def flat(self) -> bool:
         return self.fullness_short >= e.FLAT_BY.value
+
+    @property
+    def short_lately(self) -> float:
+        """How far fullness was under its expectation, today and the morning before together."""
+        today = grading.LATELY_TODAY.value
+        before = self.fullness_short_before
+        if before is None:
+            before = self.fullness_short
+        both = today * self.fullness_short + (1 - today) * before
+        return round(both - grading.OWN_SCALE.value * self.usual_short, 6)
+
+    @property
+    def load_counted(self) -> float:
+        """How far the planned load is over the usual one, as far as that counts (g/kg a day)."""
+        most = grading.LOAD_COUNTS_MOST.value
+        return min(max(self.load_over_usual, -most), most)
+
+    @property
+    def behind(self) -> float:
+        """Grades behind the plan (+) or ahead of it (-), with the room that its load leaves."""
+        return round(self.short_lately - grading.LOAD_COUNTS.value * self.load_counted, 6)
+
+    @property
+    def ahead(self) -> bool:
+        """Full, and fuller than expected on both mornings together; on one alone, by far."""
+        one = self.fullness_short_before is None
+        far = not one or self.fullness_short <= -e.FLAT_BY.value
+        lately = self.short_lately <= -grading.AHEAD_LATELY.value
+        return self.loading and self.loaded and self.full and far and lately and self.cut_due
+
+    @property
+    def cut_due(self) -> bool:
+        return -self.behind > grading.AHEAD_FROM.value
 
     @property
     def full(self) -> bool:
@@ -237,6 +274,20 @@ class Facts:
         return f" and the lines have blurred ({self.sharpness_said})" if self.blurring else ""
 
     @property
+    def lately_said(self) -> str:
+        """A clause on the morning before, where it was over its expectation too."""
+        before = self.fullness_short_before
+        return ", as on the morning before" if before is not None and before < 0 else ""
+
+    @property
+    def load_said(self) -> str:
+        """A clause on a planned load that is over the usual one."""
+        over = round(self.load_over_usual, 1)
+        return (
+            f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
+        )
+
+    @property
     def drink_said(self) -> str:
         if not self.underdrunk:
             return ""
@@ -319,6 +370,9 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         sleepless=slept_short or Symptom.SLEEPLESS in symptoms,
         coach_saw=seen.look.value if seen else "",
         coach_sharpness=seen.sharpness if seen else None,
+        fullness_short_before=_short_before(case),
+        usual_short=_usual_short(case),
+        load_over_usual=_load_over_usual(case),
     )
 
 
@@ -359,6 +413,50 @@ def _sharpness_before(history: History, today: date) -> int | None:
         if earliest <= c.date < today and c.sharpness is not None and 1 <= c.sharpness <= 5
     ]
     return found[-1] if found else None
+
+
+def _short(case: Case, told: CheckIn) -> int | None:
+    """How far the fullness of a morning of this week was under its expectation, where it was told."""
+    out = case.event.days_out(told.date)
+    if told.fullness is None or not 1 <= told.fullness <= FULLEST or out not in PLAN_DAYS:
+        return None
+    expected = expected_fullness(case.plan, case.baseline, out, case.event.look)
+    return expected - told.fullness
+
+
+def _short_before(case: Case) -> int | None:
+    """The last morning's, within the days that sharpness is compared over, once the load has begun."""
+    earliest = case.checkin.date - timedelta(days=int(e.SHARPNESS_LOOKS_BACK_DAYS.value))
+    first = case.event.day - timedelta(days=case.plan.first_load_day)
+    found = [
+        _short(case, told)
+        for told in case.history.checkins
+        if max(earliest, first) <= told.date < case.checkin.date
+    ]
+    known = [short for short in found if short is not None]
+    return known[-1] if known else None
+
+
+def _usual_short(case: Case) -> float:
+    """The mean of this week's mornings before the load; 0 where there were too few."""
+    first = case.event.day - timedelta(days=case.plan.first_load_day)
+    found = [_short(case, told) for told in case.history.checkins if told.date < first]
+    known = [short for short in found if short is not None]
+    enough = len(known) >= grading.OWN_SCALE_MORNINGS.value
+    return round(sum(known) / len(known), 6) if enough else 0.0
+
+
+def _load_over_usual(case: Case) -> float:
+    """The mean load day over the usual one (g/kg); 0 where that says nothing.
+
+    The usual load is known for three days. A week behind whose look is known says more.
+    """
+    days = case.plan.load_days
+    if len(days) != len(LOAD_DAYS) or any(week.look is not None for week in case.trials):
+        return 0.0
+    male = case.athlete.sex is Sex.MALE
+    usual = drafting.LOAD_MEN_G_PER_KG if male else drafting.LOAD_WOMEN_G_PER_KG
+    return round(case.plan.load_g / len(days) / case.athlete.body_mass_kg - usual.value, 6)
 
 
 def _water_target(case: Case) -> float:

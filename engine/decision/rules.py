@@ -13,6 +13,7 @@ from string import Formatter
 
 from engine.decision.facts import Facts
 from engine.evidence import deciding as e
+from engine.evidence import grading
 from engine.evidence.source import Source
 from engine.values.observed import CoachLook
 
@@ -22,8 +23,8 @@ CHANGE = "change"
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
-#: look that the event asks for.
-TABLE = 4
+#: look that the event asks for. 5: proposals are graded; ahead of the plan.
+TABLE = 5
 
 
 class Forecast(StrEnum):
@@ -32,6 +33,7 @@ class Forecast(StrEnum):
     SIZES = "gives the size"
     LOWERS = "gives the size of a lowering only"
     DEEPENS = "may only lower further: what is seen goes before what is computed"
+    DECIDES = "decides: what the rule stands on, it has weighed already"
     SILENT = "has no say"
 
 
@@ -75,11 +77,16 @@ def always(steps: int) -> Callable[[Facts], int]:
     return lambda _: steps
 
 
+def _less_if_ahead(facts: Facts) -> int:
+    return -1 if facts.ahead else 0
+
+
 def _gut_steps(facts: Facts) -> int:
     """Never less than the same morning would be answered with without the gut."""
     if facts.seen_spilled or (facts.load_eaten and facts.blurring):
         return -2
-    return -1 if facts.severe_gut or facts.softening or facts.seen_softening else 0
+    less = facts.severe_gut or facts.softening or facts.seen_softening or facts.ahead
+    return -1 if less else 0
 
 
 def _softening_steps(facts: Facts) -> int:
@@ -174,7 +181,7 @@ RULES: tuple[Rule, ...] = (
         id="coach-sees-blur",
         forecast=Forecast.LOWERS,
         when=lambda f: f.loading and f.seen_blurred,
-        steps=always(0),
+        steps=_less_if_ahead,
         reason=(
             "The coach sees {coach_said}; told was {told_said}, and {weight_said}. Blurred lines are "
             "nothing to add to: {change}."
@@ -198,7 +205,7 @@ RULES: tuple[Rule, ...] = (
         id="blurring",
         forecast=Forecast.LOWERS,
         when=lambda f: f.blurring,
-        steps=always(0),
+        steps=_less_if_ahead,
         reason=(
             "The lines have blurred ({sharpness_said}) at fullness {fullness} ({expected_fullness} "
             "expected), and {weight_said}. Not enough to call it spill, too much to add to: "
@@ -287,6 +294,18 @@ RULES: tuple[Rule, ...] = (
             "The coach sees {coach_said}, though told was {told_said}, and {weight_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE,),
+    ),
+    # Before the look that is not chased: a load that runs ahead spills on its last day.
+    Rule(
+        id="ahead-of-plan",
+        forecast=Forecast.DECIDES,
+        when=lambda f: f.ahead,
+        steps=always(-1),
+        reason=(
+            "Fullness {fullness} is over the {expected_fullness} expected{lately_said}, with more of "
+            "the load to come{load_said}: {change}."
+        ),
+        sources=(e.COMMON_PRACTICE, grading.GRADED),
     ),
     # For the load alone: in depletion it would hide an athlete who drops too fast.
     Rule(

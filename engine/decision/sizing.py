@@ -20,37 +20,49 @@ class Sized:
     """A change in grams, what the forecast alone would have done, and a sentence on the two."""
 
     change_g: float
+    rule_g: float
     forecast_g: float | None = None
     disagree: bool = False
     said: str = ""
 
 
-def sized_by(view: Foresight | None, rule: Rule, rule_g: float, *, settled: bool = False) -> Sized:
+def sized_by(
+    view: Foresight | None,
+    rule: Rule,
+    small_g: float,
+    *,
+    graded_g: float | None = None,
+    settled: bool = False,
+) -> Sized:
     """What rule and forecast come to together; opposed, the smaller step.
 
-    But for a rule that stands on what is seen: that the forecast may deepen, and not undo.
+    But for a rule that stands on what is seen: that the forecast may deepen, and not undo. `small_g`
+    are the rule's own steps; `graded_g` is what it asks for where the forecast gives no size.
     """
+    rule_g = small_g if graded_g is None else graded_g
     if view is None or view.planned is None or view.best is None:
-        return Sized(rule_g)
+        return Sized(rule_g, rule_g)
     forecast_g = round(view.best.carb_g - view.planned.carb_g, 6)  # no dust of binary fractions
     if rule.forecast is Forecast.SILENT:
-        return Sized(rule_g, forecast_g)
+        return Sized(rule_g, rule_g, forecast_g)
     if settled:
         said = " Such a load has come in full twice, so the forecast changes nothing."
-        return Sized(rule_g, forecast_g, said=said if forecast_g != rule_g else "")
-    if rule.forecast is Forecast.DEEPENS and forecast_g >= rule_g:
+        return Sized(rule_g, rule_g, forecast_g, said=said if forecast_g != rule_g else "")
+    # Beside a forecast the rule stands for a direction, and for no more than its own steps.
+    if rule.forecast is Forecast.DEEPENS and forecast_g >= small_g:
         otherwise = in_words(forecast_g)
         said = f" The forecast alone would have said {otherwise}; what is seen goes first."
-        return Sized(rule_g, forecast_g, said=said if forecast_g > rule_g else "")
+        return Sized(small_g, small_g, forecast_g, said=said if forecast_g > small_g else "")
     if rule.forecast in (Forecast.LOWERS, Forecast.DEEPENS):
         forecast_g = min(forecast_g, 0.0)
-    if rule_g and rule_g * forecast_g <= 0:
+    opposed = bool(small_g) and small_g * forecast_g <= 0
+    if opposed and rule.forecast is not Forecast.DECIDES:
         said = " The forecast sees it otherwise, so the smaller step is taken: no change."
-        return Sized(0.0, forecast_g, disagree=True, said=said)
-    if forecast_g == rule_g:
-        return Sized(rule_g, forecast_g)
+        return Sized(0.0, small_g, forecast_g, disagree=True, said=said)
+    if forecast_g == small_g:
+        return Sized(small_g, small_g, forecast_g)
     said = f" Followed to the day, the forecast is best with {in_words(forecast_g)}."
-    return Sized(forecast_g, forecast_g, said=said)
+    return Sized(forecast_g, small_g, forecast_g, said=said)
 
 
 def settled(case: Case) -> bool:

@@ -123,7 +123,7 @@ def believed(
 ) -> Believed:
     """What is thought of the body, whatever its condition today."""
     few = thinned(belief, PARTICLES, rng)
-    flat, spill = _edges(few.person, few.body, plan, baseline, belief.frame.body_mass_kg)
+    flat, spill = edges(few.person, few.body, plan, baseline, belief.frame.body_mass_kg)
     return {
         Quantity.STORE: _span(few.body.ceiling_g, float(e.STORE_DOUBT)),
         Quantity.FILL: _span(few.body.fill_g, float(e.FILL_DOUBT)),
@@ -147,7 +147,7 @@ def _span(values: Floats, doubt: float) -> Span:
     )
 
 
-def _edges(
+def edges(
     person: Person, who: Bodies, plan: PeakPlan, baseline: Baseline, body_mass_kg: float
 ) -> tuple[Floats, Floats]:
     """For each particle the load (g/kg told and eaten a day) that just fills, and that just spills."""

@@ -74,7 +74,7 @@ def test_a_file_with_looks_decides_by_them_and_says_what_both_said() -> None:
     decisions = run(parse(FILE.read_text(encoding="utf-8")))
     assert [(d.days_out, d.rule, d.change_g) for d in decisions] == [
         (4, "steady", 0), (3, "full-and-sharp", 0), (2, "coach-sees-full", 0),
-        (1, "coach-sees-spill", -50),
+        (1, "coach-sees-spill", -75),
     ]  # fmt: skip
     assert "fullness 4 (6 expected)" in decisions[2].reason
     assert "the coach sees full, sharpness 4" in decisions[2].reason

@@ -50,8 +50,8 @@ def test_in_every_world_plans_miss_to_both_sides_and_could_be_mended(name: str) 
     now = week.first
     for out in DAYS_OUT:
         now = week.after(now, out, np.array([planned_g(one.plan, out) for one in people]))
-    assert world.judging.flat(now).mean() > 0.05
-    assert world.judging.spilled(now).mean() > 0.05
+    assert world.judging.flat(now).mean() >= 0.05
+    assert world.judging.spilled(now).mean() >= 0.05
     assert np.all((now[SHARE] > 0) & (now[SHARE] <= 1) & (now[BLUR] >= 0))
 
 

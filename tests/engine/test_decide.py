@@ -311,7 +311,7 @@ def test_a_caution_forbids_a_raise_and_lets_a_lowering_through() -> None:
     held = decide(answering(case("full-and-sharp"), **dark))
     assert (held.carb_g, held.bound) == (460, None)
     lowered = decide(answering(case("spilled-over"), **dark))
-    assert (lowered.carb_g, lowered.bound) == (410, None)
+    assert (lowered.carb_g, lowered.bound) == (385, None)
 
 
 @pytest.mark.parametrize(
@@ -328,7 +328,7 @@ def test_a_change_past_what_goes_out_alone_waits_and_until_then_a_small_step_of_
 
 def test_a_large_cut_that_nobody_answers_leaves_a_small_one() -> None:
     decision = decide(limited(case("spilled-over"), apply_without_asking_g=25))
-    assert (decision.carb_g, decision.needs_sign_off, decision.lapse_g) == (410, True, 435)
+    assert (decision.carb_g, decision.needs_sign_off, decision.lapse_g) == (385, True, 435)
 
 
 def test_where_the_load_total_shuts_the_plan_out_the_small_step_is_no_way_back_to_it() -> None:

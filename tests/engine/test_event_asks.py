@@ -55,8 +55,8 @@ def test_to_ask_for_the_usual_look_is_to_ask_for_nothing(name: str) -> None:
 def test_more_fullness_than_is_asked_for_takes_a_step_off() -> None:
     case = last_case("fuller-than-asked")
     decision = decide(case)
-    assert (decision.rule, decision.change_g) == ("fuller-than-asked", -25)
-    assert decide(asking(case, None)).rule == "full-and-sharp"
+    assert (decision.rule, decision.change_g) == ("fuller-than-asked", -50)
+    assert decide(asking(case, None)).rule == "ahead-of-plan"
 
 
 def test_the_load_leads_to_the_fullness_that_is_asked_for() -> None:

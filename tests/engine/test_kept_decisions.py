@@ -69,7 +69,7 @@ def test_a_rule_changed_on_purpose_differs_exactly_where_it_decided() -> None:
             differ[one["name"]] = {each.where: (each.stored, each.again) for each in found}
     decided = {one["name"] for one in records() if one["decision"]["rule"] == "spilled-over"}
     assert decided and set(differ) == decided
-    step = {"carb_g": (410.0, 435.0), "lapse_g": (435.0, 435.0), "needs_sign_off": (True, False)}
+    step = {"carb_g": (385.0, 435.0), "lapse_g": (435.0, 435.0), "needs_sign_off": (True, False)}
     for found in differ.values():
         assert found["carb_g"] == step["carb_g"]
         assert found["needs_sign_off"] == step["needs_sign_off"]
@@ -111,7 +111,7 @@ def test_a_week_under_a_change_knows_what_would_have_been_set_before() -> None:
     assert last_case.history.set_on(week[-2].checkin.date) == without[-2][1].carb_g
     assert last.carb_g != as_it_was[-1][1].carb_g
     step = week_again(week, Change(limits={"step_g": 20}))
-    assert [d.change_g for _, d in step][-2:] == [-40, -40]
+    assert [d.change_g for _, d in step][-2:] == [-80, -80]
     forecast = week_again(week, Change(forecast=ForecastUse.PROPOSES))
     assert any(d.foresight is not None for _, d in forecast)
     with pytest.raises(ValueError, match="step"):

@@ -16,8 +16,10 @@ from engine.cli.casefile import parse, play, run
 from engine.decision.decide import decide
 from engine.decision.facts import Facts, expected_fullness
 from engine.decision.gates import GATES
+from engine.decision.grading import graded_g
 from engine.decision.rules import RULES, Rule, always, first_match
 from engine.evidence import deciding as e
+from engine.evidence.grading import GRADED_MOST
 from engine.values.case import Case
 from engine.values.checkin import Gut
 from engine.values.plan import PeakPlan
@@ -47,8 +49,9 @@ def test_a_bad_gut_stops_rises_and_a_severe_one_takes_a_step_off_and_tells_the_c
 
 def test_blurred_lines_above_the_band_take_two_steps_off_when_the_coach_agrees() -> None:
     assert week("spilled-over")[2:] == [
-        (2, "spilled-over", 410, -50, True, False),
-        (1, "spilled-over", 410, -50, True, False),
+        # 1.8 g/kg, a little less on a load under the usual one: 88 g, in steps of 25 g
+        (2, "spilled-over", 385, -75, True, False),
+        (1, "spilled-over", 385, -75, True, False),
     ]
 
 
@@ -102,10 +105,10 @@ def test_a_quiet_week_is_held_to_its_plan_day_by_day() -> None:
         ("full-and-sharp", {"fullness": 6}, "full-and-sharp"),
         ("full-and-sharp", {"fullness": 5}, "steady"),
         ("softening", {"fullness": 7}, "steady"),
-        ("softening", {"sharpness": 4}, "full-and-sharp"),
+        ("softening", {"sharpness": 4}, "ahead-of-plan"),
         ("softening", {"sharpness": 2}, "spilled-over"),
         ("softening", {"weight_kg": 60.6}, "softening"),  # in the upper half of its band
-        ("softening", {"weight_kg": 59.0}, "steady"),
+        ("softening", {"weight_kg": 59.0}, "ahead-of-plan"),
         ("dropping-too-fast", {"sleep_h": 5.0}, "steady"),
         ("dropping-too-fast", {"sleep_h": 4.9}, "dropping-too-fast"),
         ("gut-unsettled", {"gut": Gut.HEAVY, "symptoms": ()}, "flat-in-load"),
@@ -186,6 +189,7 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "flat-in-load",
         "flat-and-softening",
         "coach-sees-flat",
+        "ahead-of-plan",
         "full-and-sharp",
         "unwell-and-heavy",
         "dropping-too-fast",
@@ -273,7 +277,11 @@ def test_no_rule_proposes_more_than_two_steps_whatever_the_facts() -> None:
             {"load_eaten": False, "sharpness": 4, "sharpness_before": 5, "fullness": 9},
             "full-and-sharp",
         ),
-        ({"weight_kg": 60.0, "sharpness": 3, "sharpness_before": 4, "fullness": 8}, "steady"),
+        ({"weight_kg": 60.0, "sharpness": 3, "sharpness_before": 4, "fullness": 6}, "steady"),
+        (
+            {"weight_kg": 60.0, "sharpness": 3, "sharpness_before": 4, "fullness": 8},
+            "ahead-of-plan",
+        ),
         ({"weight_kg": 60.01, "sharpness": 3, "sharpness_before": 4, "fullness": 8}, "softening"),
         (
             {"loading": False, "depleting": True, "dizzy": True, "weight_kg": 61.0},
@@ -348,7 +356,7 @@ def test_full_and_blurred_a_day_out_is_spill_or_water_whatever_the_scale_says() 
     decision = decide(replace(case, history=history, checkin=inside))
     assert decision.band is not None
     assert decision.band.low_kg <= 60.3 <= decision.band.high_kg
-    assert (decision.rule, decision.trace.steps, decision.change_g) == ("spilled-over", -2, -50)
+    assert (decision.rule, decision.trace.steps, decision.change_g) == ("spilled-over", -2, -75)
     assert "sharpness 2, down from 5" in decision.reason and "spilled over" in decision.reason
 
 
@@ -479,3 +487,58 @@ def test_a_rule_that_is_left_out_leaves_the_next_one_that_matches() -> None:
 def test_what_remains_when_no_rule_matches_cannot_be_left_out() -> None:
     with pytest.raises(ValueError, match="steady"):
         first_match(_facts(), frozenset({"steady"}))
+
+
+# --- how large a rule's own change is ------------------------------------------------------------
+
+
+def _grams(facts: Facts) -> float:
+    """What is asked for at 25 g a step and 60 kg."""
+    return graded_g(facts, _asked(facts), 25.0, 60.0)
+
+
+graded_mornings = st.builds(
+    replace, mornings,
+    fullness_short_before=st.none() | st.integers(-5, 6),
+    usual_short=st.floats(-2, 2), load_over_usual=st.floats(-3, 3), days_out=st.integers(1, 3),
+)  # fmt: skip
+
+
+@given(graded_mornings)
+def test_a_graded_change_keeps_the_direction_of_its_rule_and_its_steps_at_least(
+    facts: Facts,
+) -> None:
+    steps, grams = _asked(facts), _grams(facts)
+    assert abs(grams) >= 25 * abs(steps)
+    assert grams * steps >= 0
+    assert abs(grams) <= max(GRADED_MOST.value * 60, 50)
+
+
+@given(graded_mornings, st.integers(0, 4), st.integers(0, 9), st.floats(0, 5))
+def test_blurrier_fuller_or_heavier_never_earns_more_grams(
+    facts: Facts, lost: int, more: int, more_kg: float
+) -> None:
+    assert facts.sharpness is not None and facts.fullness is not None
+    if facts.depleting:
+        return
+    grams = _grams(facts)
+    assert _grams(replace(facts, sharpness=max(facts.sharpness - lost, 1))) <= grams
+    assert _grams(replace(facts, fullness=min(facts.fullness + more, 10))) <= grams
+    if facts.weight_kg is not None:
+        assert _grams(replace(facts, weight_kg=facts.weight_kg + more_kg)) <= grams
+
+
+@given(graded_mornings, st.floats(0, 3))
+def test_a_larger_planned_load_never_earns_more_grams(facts: Facts, more: float) -> None:
+    larger = replace(facts, load_over_usual=facts.load_over_usual + more)
+    assert _grams(larger) <= _grams(facts)
+
+
+def test_two_flat_mornings_ask_for_more_than_one() -> None:
+    once, twice = (_facts(fullness=2, fullness_short_before=short) for short in (0, 4))
+    assert _grams(once) < _grams(twice)
+
+
+def test_who_rates_low_every_morning_is_not_flat_for_that() -> None:
+    low = _facts(fullness=3, fullness_short_before=2)
+    assert _grams(replace(low, usual_short=2.0)) <= _grams(low)

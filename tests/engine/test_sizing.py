@@ -38,6 +38,7 @@ MAY: dict[str, Forecast] = {
     "underdrunk": Forecast.SILENT,
     "flat-in-load": Forecast.SIZES,
     "flat-and-softening": Forecast.SIZES,
+    "ahead-of-plan": Forecast.DECIDES,
     "full-and-sharp": Forecast.SIZES,
     "unwell-and-heavy": Forecast.SILENT,
     "dropping-too-fast": Forecast.SIZES,

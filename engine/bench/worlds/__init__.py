@@ -5,11 +5,23 @@ from __future__ import annotations
 from engine.bench.worlds.flux import Flux
 from engine.bench.worlds.one_store import OneStore
 from engine.bench.worlds.pool import Pool
+from engine.bench.worlds.set_point import SetPoint
 from engine.bench.worlds.slow_gut import SlowGut
 from engine.bench.worlds.two_muscles import TwoMuscles
 from engine.bench.worlds.two_phase import TwoPhase
+from engine.bench.worlds.two_pools import TwoPools
 from engine.bench.worlds.world import World
 
 WORLDS: dict[str, World] = {
-    world.id: world for world in (OneStore(), TwoPhase(), Pool(), Flux(), TwoMuscles(), SlowGut())
+    world.id: world
+    for world in (
+        OneStore(),
+        TwoPhase(),
+        Pool(),
+        Flux(),
+        TwoMuscles(),
+        SlowGut(),
+        TwoPools(),
+        SetPoint(),
+    )
 }

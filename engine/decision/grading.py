@@ -1,0 +1,37 @@
+"""How large a rule's own change is: graded by how far the look is off, on both mornings, and by room.
+
+A rule's steps give direction and the small step that goes out alone. Where no forecast gives a size,
+the proposal grows from there: with how far fullness was from what was expected, today and the
+morning before, less what is this athlete's own way of answering; and with how the planned load stands
+beside the usual one, until a trial has shown what such a load does. It never turns a step round, nor
+makes it smaller.
+"""
+
+from __future__ import annotations
+
+from engine.decision.facts import Facts
+from engine.evidence import grading as known
+
+
+def graded_g(facts: Facts, steps: int, step_g: float, body_mass_kg: float) -> float:
+    """Grams that a rule asks for, in whole steps of the coach's: at least its own steps."""
+    small = steps * step_g
+    size = _g_per_kg(facts, steps) * body_mass_kg
+    whole = round(min(size, known.GRADED_MOST.value * body_mass_kg) / step_g) * step_g
+    return max(small, whole) if steps > 0 else min(small, -whole)
+
+
+def _g_per_kg(facts: Facts, steps: int) -> float:
+    if steps == 0 or not facts.loading:
+        return 0.0
+    if steps > 0:
+        if facts.fullness_short_before is None or not facts.measured:
+            return 0.0  # one morning alone earns no more than the rule's steps
+        past = max(facts.behind - known.RAISE_FROM.value, 0.0)
+        return past * known.RAISE_PER_GRADE.value
+    cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
+    cut = cut if facts.ahead else 0.0
+    if steps <= -2 and (facts.spilling or facts.seen_spilled):
+        more = known.SPILL_CUT_PER_LOAD.value * facts.load_counted
+        cut = max(cut, known.SPILL_CUT.value + more)
+    return cut

@@ -1,0 +1,65 @@
+"""How large a rule's change is where no forecast gives the size: graded by the look and by the room."""
+
+from __future__ import annotations
+
+from engine.evidence.source import Number, Provenance, Source
+
+GRADED = Source(
+    "own-grading",
+    "common practice that a correction grows with how far the look is off; its figures are set on "
+    "three of this project's virtual worlds (one-store, two-phase, pool), never on people",
+    Provenance.OURS,
+)
+
+LATELY_TODAY = Number(
+    name="weight of today's fullness beside that of the morning before", value=0.6, unit="1",
+    source=GRADED, note="one answer scatters by about a grade; two mornings less",
+)  # fmt: skip
+OWN_SCALE = Number(
+    name="share of an athlete's usual distance from expectation that is her own scale", value=0.28,
+    unit="1", source=GRADED, note="mornings of this week before the load",
+)  # fmt: skip
+LOAD_COUNTS = Number(
+    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=0.8,
+    unit="grades/(g/kg/day)", source=GRADED,
+    note="either way; only where no trial has shown what such a load does",
+)  # fmt: skip
+LOAD_COUNTS_MOST = Number(
+    name="furthest from the usual load that is counted", value=1.5, unit="g/kg/day", source=GRADED
+)
+AHEAD_FROM = Number(
+    name="grades ahead of the plan from which a load is cut",
+    value=0.35,
+    unit="grades",
+    source=GRADED,
+)
+AHEAD_LATELY = Number(
+    name="grades over expectation, both mornings together, that are ahead of it", value=0.2,
+    unit="grades", source=GRADED,
+)  # fmt: skip
+OWN_SCALE_MORNINGS = Number(
+    name="mornings before the load that tell an athlete's own scale", value=2, unit="mornings",
+    source=GRADED,
+)  # fmt: skip
+CUT_PER_GRADE = Number(
+    name="cut for each grade past that", value=0.85, unit="g/kg/day", source=GRADED
+)
+RAISE_FROM = Number(
+    name="grades behind the plan from which more than a step is added", value=1.2, unit="grades",
+    source=GRADED,
+)  # fmt: skip
+RAISE_PER_GRADE = Number(
+    name="raise for each grade past that", value=0.4, unit="g/kg/day", source=GRADED,
+    note="half a cut: what has spilled does not come back in time, what is flat may still fill",
+)  # fmt: skip
+SPILL_CUT = Number(
+    name="cut where blurred lines tell of spill", value=1.8, unit="g/kg/day", source=GRADED
+)
+SPILL_CUT_PER_LOAD = Number(
+    name="more of it for each g/kg a day that the load is over the usual one", value=0.7, unit="1",
+    source=GRADED,
+)  # fmt: skip
+GRADED_MOST = Number(
+    name="most that a rule moves a day by itself", value=3.0, unit="g/kg/day", source=GRADED,
+    note="the guard rail of a change",
+)  # fmt: skip
