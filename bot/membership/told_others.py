@@ -23,6 +23,7 @@ from bot.core.cards import ROSTER, SIGN
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.store.batches import batches
+from bot.store.db import leave_no_trace
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
@@ -124,6 +125,7 @@ def forget(session: Session, chats: Collection[int], who: About) -> None:
         row.attached, row.problem = None, ""
         session.add(row)
     session.flush()
+    leave_no_trace(session)
 
 
 def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
@@ -145,6 +147,7 @@ def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
             }
             session.add(row)
     session.flush()
+    leave_no_trace(session)
     return still
 
 

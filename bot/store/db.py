@@ -24,6 +24,7 @@ from contextlib import contextmanager
 from pathlib import Path
 from typing import Any, TypeVar
 
+import structlog
 from sqlalchemy import Connection, Engine, create_engine, event, make_url
 from sqlalchemy.engine import URL
 from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
@@ -43,7 +44,11 @@ ATTEMPTS_AT_A_TRANSACTION = 10
 _NEVER_PASSES = ("authentication failed", "does not exist", "no pg_hba.conf entry")
 PAUSE_S = 0.004
 
+#: Where a session notes that nothing of what it deletes may be left in the file.
+_NO_TRACE = "no trace"
+
 _Result = TypeVar("_Result")
+_log = structlog.get_logger(__name__)
 _run_again: Counter[str] = Counter()
 _writing: weakref.WeakKeyDictionary[Any, threading.RLock] = weakref.WeakKeyDictionary()
 
@@ -173,10 +178,31 @@ def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
             yield session
         return
     bound = engine.execution_options(begin_immediate=True)
-    with _writing[engine.pool], _UseCaseSession(bound) as session, session.begin():
-        # The session begins lazily; the lock on the file is wanted from the first line on.
-        session.connection()
-        yield session
+    with _writing[engine.pool]:
+        with _UseCaseSession(bound) as session, session.begin():
+            # The session begins lazily; the lock on the file is wanted from the first line on.
+            session.connection()
+            yield session
+        if session.info.get(_NO_TRACE):
+            _write_file_anew(engine)
+
+
+def leave_no_trace(session: Session) -> None:
+    """Somebody's data go with this transaction: on SQLite the file is written anew after it, since
+    deleted text may stay between the rows of a page even where free pages are overwritten.
+    """
+    session.info[_NO_TRACE] = True
+
+
+def _write_file_anew(engine: Engine) -> None:
+    connection = engine.raw_connection()
+    try:
+        for statement in ("VACUUM", "PRAGMA wal_checkpoint(TRUNCATE)"):
+            connection.cursor().execute(statement).close()
+    except sqlite3.OperationalError:  # another process is at it just then, or the disk is full
+        _log.warning("the database's file could not be written anew after a deletion")
+    finally:
+        connection.close()
 
 
 def may_pass(error: OperationalError) -> bool:

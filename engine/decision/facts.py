@@ -101,11 +101,12 @@ class Facts:
 
     @property
     def ahead(self) -> bool:
-        """Full, and fuller than expected on both mornings together; on one alone, by far."""
+        """Fuller than expected, with more of the load to come; on one morning alone, by far."""
         one = self.fullness_short_before is None
-        far = not one or self.fullness_short <= -e.FLAT_BY.value
+        far = self.fullness_short <= -(e.FLAT_BY.value if one else 1)
         lately = self.short_lately <= -grading.AHEAD_LATELY.value
-        return self.loading and self.loaded and self.full and far and lately and self.cut_due
+        to_come = self.loading and self.days_out > 0
+        return to_come and self.loaded and self.full and far and lately and self.cut_due
 
     @property
     def cut_due(self) -> bool:

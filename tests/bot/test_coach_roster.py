@@ -133,7 +133,12 @@ def test_the_card_shows_the_day_and_everything_that_can_be_done(team: Team) -> N
         "Check-in 06:30 (Europe/London)",
     ):
         assert part in card.text
-    views = {data.split(":")[1] for data in card.buttons.values()}
+    pages = [card.buttons]
+    for page in ("Plan …", "Event …", "Person …"):
+        (opened,) = team.coach.taps(page)
+        pages.append(opened.buttons)
+        team.coach.presses("c:card:2")
+    views = {data.split(":")[1] for page in pages for data in page.values()}
     assert views >= {
         "event", "plan", "limits", "why", "answers", "hand", "freeze", "tomorrow", "message",
     }  # fmt: skip

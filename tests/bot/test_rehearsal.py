@@ -95,7 +95,7 @@ def test_the_prompt_comes_at_seven_on_both_sides_of_the_change_of_clocks(played:
         ("4", "check-in missed"),
         ("3", "flat in load, +25 g"),
         ("2", "flat in load, +50 g"),
-        ("1", "spilled over, -50 g"),
+        ("1", "spilled over, -100 g"),
         ("0", "full and sharp"),
     ],
 )

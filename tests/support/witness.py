@@ -25,7 +25,7 @@ LONGEST_LOOKED_AT_S = 120
 SOON = timedelta(hours=6)
 
 ON_ATHLETE = re.compile(r"c:[a-z-]+:(\d+)(?::.*)?")
-TARGET = re.compile(r"(?:\d+ days? out|The day), (\w+day \d+ \w+)\nCarbs ")
+TARGET = re.compile(r"(?:\d+ days? out|The day), (\w+day \d+ \w+)(?:: [^\n]+)?\nCarbs ")
 PROMPT = re.compile(r"Good morning, (\w+)\. (?:\d+ days? out\.|This is the day of)")
 
 Window = tuple[datetime, datetime]

@@ -131,7 +131,7 @@ TWO_OUT = Act(
 )
 
 ONE_OUT = Act(
-    "1 day out. Spilled over: two steps down, the coach is silent, and a small step stays",
+    "1 day out. Spilled over: a hundred grams down, the coach is silent, and a small step stays",
     (
         Until("prompt"),
         Says(ATHLETE, "62.7 8 3.5 2 on target fine"),
@@ -244,6 +244,6 @@ OUTCOMES: Sequence[Outcome] = (
     Outcome(4, 170, ("check-in missed, the coach was told", "advisory: missed check in")),
     Outcome(3, 520, ("adjusted, flat in load, +25 g",)),
     Outcome(2, 545, ("adjusted, flat in load, +50 g", "approved by the coach")),
-    Outcome(1, 465, ("adjusted, spilled over, -50 g", "the small step stands")),
+    Outcome(1, 465, ("adjusted, spilled over, -100 g", "the small step stands")),
     Outcome(0, 180, ("held, full and sharp",)),
 )
