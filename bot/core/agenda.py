@@ -101,10 +101,11 @@ def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[Agen
         .order_by(col(AgendaRow.due_at), col(AgendaRow.rank), col(AgendaRow.id))
         .limit(limit)
         .with_for_update(skip_locked=True)  # PostgreSQL; SQLite's writers take turns anyway
+        .cte("due")  # looked for once, whatever way the server finds the rows by it
     )
     claimed = session.scalars(
         update(AgendaRow)
-        .where(col(AgendaRow.id).in_(due))
+        .where(col(AgendaRow.id).in_(select(due.c.id)))
         .values(claimed_until=now + LEASE)
         .returning(AgendaRow)
         .execution_options(synchronize_session=False, populate_existing=True)

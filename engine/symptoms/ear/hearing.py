@@ -30,9 +30,11 @@ _SAID_ALONE = {
 }  # fmt: skip
 
 
+#: Two words are the name of a food or a greeting more often than a complaint, and must sound so surely.
+_OF_TWO_WORDS = 0.85
 #: What the tables take for less than a warning is asked about from this chance of an emergency on:
 #: on four tables of sentences four of the five warnings taken too lightly, and 5 % of the rest.
-_GRAVER = 0.5
+_GRAVER = 0.6
 #: From this chance on it is asked about although the tables took it for denied, past or another's.
 _AGAINST_THE_TABLES = 0.8
 #: With this chance of an emergency at least, of no complaint at most and of its name at least, a
@@ -138,7 +140,13 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
             if (concern := _SAID_ALONE.get(spoken[0])) is not None:
                 found.append(Suspicion(concern, sentence, 1.0))
             continue
-        over = [each for each in heard if each.score >= ear.thresholds[each.concern]]
+        few = len(spoken) == 2
+        over = [
+            each
+            for each in heard
+            if each.score >= ear.thresholds[each.concern]
+            and (each.score >= _OF_TWO_WORDS or not few or each.concern is Concern.EMERGENCY)
+        ]
         if over:
             loudest = max(over, key=lambda each: each.score)
             typed = sentence if whole else ", ".join(rest)
