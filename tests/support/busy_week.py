@@ -168,7 +168,7 @@ def _four_days_out(week: Week, cast: Cast) -> None:
         "Mireille 4 11:30", acts.says(cast, "Mireille", "chest pain since breakfast", part="Stop.")
     )
     week.at("Mireille 4 11:40", acts.acknowledges(cast, "Xanthe", "Warning: Mireille"))
-    week.at("Ulrike 4 12:00", acts.comes_back(cast, "Ulrike", "this alert went past you"))
+    week.at("Ulrike 4 12:00", acts.comes_back(cast, "Ulrike", "you missed this alert"))
     week.at("Ulrike 4 12:05", _lifts(cast, "Ulrike", "Mireille"))
     week.at("Valentina 4 12:30", _lifts(cast, "Valentina", "Svetlana"))
     week.at(
