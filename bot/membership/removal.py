@@ -16,6 +16,7 @@ from sqlmodel import Session, col, select
 from bot.membership.told_others import NO_NAME, without_name
 from bot.store.base import id_of
 from bot.store.batches import batches
+from bot.store.db import leave_no_trace
 from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
@@ -28,6 +29,7 @@ LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
 def remove(session: Session, person: Person) -> None:
     """Nothing is left of the person but, where rows of others need it, a place without a name."""
     number = id_of(person)
+    leave_no_trace(session)
     session.flush()
     person_table = metadata.tables["person"]
     others = update(person_table).where(person_table.c.second_contact_id == number)

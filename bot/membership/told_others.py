@@ -146,8 +146,8 @@ def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
                 key: without_name(str(text), name) for key, text in said.items()
             }
             session.add(row)
+            leave_no_trace(session)
     session.flush()
-    leave_no_trace(session)
     return still
 
 

@@ -194,13 +194,28 @@ def leave_no_trace(session: Session) -> None:
     session.info[_NO_TRACE] = True
 
 
+def forget_log(engine: Engine) -> None:
+    """On SQLite the log still holds pages as they were before: bring it into the file and empty it.
+
+    Where somebody is reading just then it stays until the next time.
+    """
+    if is_sqlite(engine):
+        _alone(engine, "PRAGMA wal_checkpoint(TRUNCATE)")
+
+
 def _write_file_anew(engine: Engine) -> None:
-    connection = engine.raw_connection()
     try:
-        for statement in ("VACUUM", "PRAGMA wal_checkpoint(TRUNCATE)"):
-            connection.cursor().execute(statement).close()
+        _alone(engine, "VACUUM")
+        forget_log(engine)
     except sqlite3.OperationalError:  # another process is at it just then, or the disk is full
         _log.warning("the database's file could not be written anew after a deletion")
+
+
+def _alone(engine: Engine, statement: str) -> None:
+    """Run what SQLite takes outside of any transaction only."""
+    connection = engine.raw_connection()
+    try:
+        connection.cursor().execute(statement).close()
     finally:
         connection.close()
 

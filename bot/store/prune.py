@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, Engine, delete
 from sqlmodel import Session, col, select
 
-from bot.store.db import claiming, is_sqlite
+from bot.store.db import claiming, forget_log
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 
 #: Rows that go in one transaction: a few milliseconds, in which nobody else can write.
@@ -33,20 +33,6 @@ def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -
     if gone:
         forget_log(engine)
     return gone
-
-
-def forget_log(engine: Engine) -> None:
-    """On SQLite the log still holds pages as they were before: bring it into the file and empty it.
-
-    Where somebody is reading just then it stays until the next time.
-    """
-    if not is_sqlite(engine):
-        return
-    connection = engine.raw_connection()
-    try:
-        connection.cursor().execute("PRAGMA wal_checkpoint(TRUNCATE)").close()
-    finally:
-        connection.close()
 
 
 def _old(before: datetime) -> Sequence[tuple[Any, tuple[ColumnElement[bool], ...]]]:
