@@ -10,6 +10,7 @@ from __future__ import annotations
 
 import sqlite3
 import time
+from typing import Any
 
 import structlog
 from sqlalchemy import Engine
@@ -66,7 +67,7 @@ def forget_log(engine: Engine) -> bool:
         connection.close()
 
 
-def _emptied(cursor: sqlite3.Cursor) -> bool:
+def _emptied(cursor: Any) -> bool:
     ((busy, _pages, _moved),) = cursor.execute("PRAGMA wal_checkpoint(TRUNCATE)").fetchall()
     if busy:
         time.sleep(PAUSE_S)
