@@ -105,7 +105,7 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
             say_to(
                 turn,
                 reader,
-                from_athlete(athlete.first_name, said),
+                from_athlete(athlete.first_name, [said]),
                 buttons=button,
                 silent=notes.quiet_now(turn, reader),
             )
