@@ -21,6 +21,7 @@ WHY = {
     "coach-sees-flat": mark("the coach saw flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "says-spilled": mark("spilled over in their words"),
     "fuller-than-asked": mark("fuller than asked for"),
     "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),

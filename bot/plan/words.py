@@ -93,6 +93,12 @@ def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
     return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
 
 
+def meant_for(kind: str, day: date) -> str:
+    """Over what concerns an event that still waits."""
+    event = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
+    return tr("For: {event}", event=event)
+
+
 def event_set(line: str, *, replaced: date | None, moved: bool) -> str:
     """`replaced` is the day of the event that falls away; `moved`: plan and limits came along."""
     said = tr("Saved. {line}.", line=line)
