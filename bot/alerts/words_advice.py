@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.alerts.words_athlete import if_worse
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.symptoms import symptom_name
 
 #: What to do now, by complaint; the graver come first, and two of them are told at most.
@@ -111,12 +111,16 @@ def low_sodium(coach: str) -> str:
     return f"{text} " + tr("I've told {coach}.", coach=coach) if coach else text
 
 
-def too_fast() -> str:
-    return tr(
-        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-        "nausea, swollen hands, confusion: get medical help at once."
-    )
+too_fast = Sentence(
+    "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
+    "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
+    "nausea, swollen hands, confusion: get medical help at once."
+)
+#: In place of a target, while that stands.
+figures_kept_back = Sentence(
+    "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "
+    "you want them, they are under /today."
+)
 
 
 def drank_too_fast(coach: str) -> str:
@@ -174,11 +178,3 @@ def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
         ),
     ]
     return "\n\n".join(lines)
-
-
-def figures_kept_back() -> str:
-    """In place of a target, while that stands."""
-    return tr(
-        "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "
-        "you want them, they are under /today."
-    )

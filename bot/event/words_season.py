@@ -7,12 +7,19 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from bot.words.names import KIND_WORDS
 
+season_button = Sentence("Season")
+add_button = Sentence("Add an event")
+remove_yes_button = Sentence("Yes, remove it")
+keep_button = Sentence("Keep it")
+not_there = Sentence("That event is no longer part of the season.")
 
-def season_button() -> str:
-    return tr("Season")
+usual_draft_button = Sentence("The usual draft instead")
+use_button = Sentence("Use this plan")
+leave_button = Sentence("Leave it")
+left = Sentence("OK, nothing was changed.")
 
 
 def short(kind: str, day: date, class_name: str = "") -> str:
@@ -93,28 +100,12 @@ def remove_button(event: str) -> str:
     return tr("Remove: {event}", event=event)
 
 
-def add_button() -> str:
-    return tr("Add an event")
-
-
 def removed(event: str) -> str:
     return tr("Removed: {event}.", event=event)
 
 
 def ask_remove(event: str) -> str:
     return tr("Take the {event} out of the season? Its plan no longer counts then.", event=event)
-
-
-def remove_yes_button() -> str:
-    return tr("Yes, remove it")
-
-
-def keep_button() -> str:
-    return tr("Keep it")
-
-
-def not_there() -> str:
-    return tr("That event is no longer part of the season.")
 
 
 def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, own: bool) -> str:
@@ -151,22 +142,6 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
         "stays for days, so less fills up again). Check-ins adjust it.\n\n{table}\n\nUse it?",
         event=event, earlier=earlier, days=days, table=table,
     )  # fmt: skip
-
-
-def usual_draft_button() -> str:
-    return tr("The usual draft instead")
-
-
-def use_button() -> str:
-    return tr("Use this plan")
-
-
-def leave_button() -> str:
-    return tr("Leave it")
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
 
 
 def day_and_kind(kind: str, day: date) -> str:

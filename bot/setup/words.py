@@ -11,15 +11,18 @@ from bot.plan.fit.words import limit_moves
 from bot.sheets.words import problem as misfit
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 from bot.words.names import KIND_SHORT, LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
 MOST_LINES = 25
 
 
-def menu() -> str:
-    return tr("Set up athletes, one by one or by a sheet")
+menu = Sentence("Set up athletes, one by one or by a sheet")
+caption = Sentence(
+    "Your athletes, a row for each event. Fill in what you want and send the file back: I show "
+    "you what would happen to each before anything changes."
+)
 
 
 def start(missing: Sequence[tuple[str, str]], known: int) -> str:
@@ -58,13 +61,6 @@ def sheet_button(form: str) -> str:
     return tr("Sheet for all ({form})", form=form.upper())
 
 
-def caption() -> str:
-    return tr(
-        "Your athletes, a row for each event. Fill in what you want and send the file back: I show "
-        "you what would happen to each before anything changes."
-    )
-
-
 # One athlete
 
 
@@ -93,8 +89,12 @@ def ask_when(zone: str) -> str:
     )
 
 
-def when_unread() -> str:
-    return tr("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
+when_unread = Sentence("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
+use_button = Sentence("Set it up")
+leave_button = Sentence("Change nothing")
+
+left = Sentence("OK, nothing was changed.")
+ask_use = Sentence("Set it up like this?")
 
 
 def place_unknown(place: str) -> str:
@@ -118,24 +118,8 @@ def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
     return "\n\n".join(part for part in parts if part)
 
 
-def use_button() -> str:
-    return tr("Set it up")
-
-
-def leave_button() -> str:
-    return tr("Change nothing")
-
-
 def room_button(moves: str) -> str:
     return tr("Set it up, with {moves}", moves=moves)
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def ask_use() -> str:
-    return tr("Set it up like this?")
 
 
 def ask_use_all(count: int) -> str:
@@ -185,12 +169,12 @@ def plan_line(name: str, load: float | None) -> str:
     return tr("plan {name}, load {load} g/kg", name=name, load=figures.number(load, 1))
 
 
-def plan_stays() -> str:
-    return tr("plan stays")
+plan_stays = Sentence("plan stays")
+plan_missing = Sentence("no plan yet")
 
-
-def plan_missing() -> str:
-    return tr("no plan yet")
+no_weigh_in_line = Sentence("no weigh-in")
+meals_line = Sentence("meals of the template")
+stays_line = Sentence("nothing changes")
 
 
 LIMITS_ARE = ("none", "kept", "template", "suggested", "given")
@@ -218,18 +202,6 @@ def stage_line(stage: datetime, zone: str, look: float | None) -> str:
 
 def asked_line(at: time) -> str:
     return tr("check-in at {at}", at=f"{at:%H:%M}")
-
-
-def no_weigh_in_line() -> str:
-    return tr("no weigh-in")
-
-
-def meals_line() -> str:
-    return tr("meals of the template")
-
-
-def stays_line() -> str:
-    return tr("nothing changes")
 
 
 def warned_line(count: int) -> str:

@@ -11,7 +11,8 @@ def _ask(answers: Answers) -> str:
     asked = words.ask_to_take(
         answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
     )
-    return "\n\n".join(part for part in (answers.get("_totals", ""), asked) if part)
+    said = (answers.get("_for", ""), answers.get("_totals", ""), asked)
+    return "\n\n".join(part for part in said if part)
 
 
 #: Context: "_name", "_own", "_lines", "_hidden" and "_totals" (what there is to say of stated kcal)

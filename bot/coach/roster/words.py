@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import KIND_SHORT, flag_name, word
 from bot.words.symptoms import symptom_name
 from engine.safety import Level
@@ -94,8 +94,20 @@ def short(name: str) -> str:
     return name if len(name) <= LONGEST_NAME else f"{name[: LONGEST_NAME - 1]}…"
 
 
-def no_numbers() -> str:
-    return tr("no check-in this morning")
+no_numbers = Sentence("no check-in this morning")
+state_missed = Sentence("Missed the check-in; on plan.")
+state_unreachable = Sentence("Can't be reached: has stopped the bot. Please call.")
+state_doctor = Sentence("Waits for a doctor's clearance.")
+state_onboarding = Sentence("Still answering the first questions.")
+state_missing = Sentence("Has not checked in yet.")
+state_paused = Sentence("Has paused the check-ins.")
+state_fine = Sentence("All in order.")
+state_ahead = Sentence("All set; the week has not started yet.")
+state_over = Sentence("The event is over.")
+earlier_button = Sentence("Earlier page")
+refresh_button = Sentence("Refresh")
+next_button = Sentence("Next page")
+up_to_date = Sentence("Up to date.")
 
 
 #: What a morning led to; the figures carry their change from the plan where there is one.
@@ -143,10 +155,6 @@ def state_waiting(until: str) -> str:
     return tr("Needs you: approve by {until}.", until=until)
 
 
-def state_missed() -> str:
-    return tr("Missed the check-in; on plan.")
-
-
 #: Why adjusting is frozen, where that is more than the coach's own hand.
 FROZEN = {
     "warning-flag": mark("Frozen after a warning, until you lift it."),
@@ -179,20 +187,8 @@ def short_quote(words: str) -> str:
     return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
 
 
-def state_unreachable() -> str:
-    return tr("Can't be reached: has stopped the bot. Please call.")
-
-
-def state_doctor() -> str:
-    return tr("Waits for a doctor's clearance.")
-
-
 def state_held(carb_g: float, last: date) -> str:
     return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
-
-
-def state_onboarding() -> str:
-    return tr("Still answering the first questions.")
 
 
 TO_SET = {
@@ -207,41 +203,5 @@ def state_to_set(what: str) -> str:
     return tr(TO_SET[what])
 
 
-def state_missing() -> str:
-    return tr("Has not checked in yet.")
-
-
 def state_asked_at(clock: str) -> str:
     return tr("Check-in at {clock}.", clock=clock)
-
-
-def state_paused() -> str:
-    return tr("Has paused the check-ins.")
-
-
-def state_fine() -> str:
-    return tr("All in order.")
-
-
-def state_ahead() -> str:
-    return tr("All set; the week has not started yet.")
-
-
-def state_over() -> str:
-    return tr("The event is over.")
-
-
-def earlier_button() -> str:
-    return tr("Earlier page")
-
-
-def refresh_button() -> str:
-    return tr("Refresh")
-
-
-def next_button() -> str:
-    return tr("Next page")
-
-
-def up_to_date() -> str:
-    return tr("Up to date.")

@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.coach.roster.words import LONGEST_WORDS, short
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import KIND_SHORT
 
 LONGEST_CAUSE = 160  # characters
@@ -128,30 +128,18 @@ def with_word(name: str, word: str) -> str:
     return f"{name} ({word})"
 
 
-def asked_about() -> str:
-    return tr("I have asked what it is")
+asked_about = Sentence("I have asked what it is")
+paused = Sentence("paused")
+first_questions = Sentence("first questions")
 
-
-def paused() -> str:
-    return tr("paused")
-
-
-def first_questions() -> str:
-    return tr("first questions")
+how_to_open = Sentence("Type a name to open somebody's card, or tap All for a button each.")
+where_are_you = Sentence("Times are your athletes' own: set your time zone with /digest.")
 
 
 def wrote(name: str, words: str) -> str:
     said = " ".join(words.split())
     said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
     return tr("{name} wrote: “{said}”", name=name, said=said)
-
-
-def how_to_open() -> str:
-    return tr("Type a name to open somebody's card, or tap All for a button each.")
-
-
-def where_are_you() -> str:
-    return tr("Times are your athletes' own: set your time zone with /digest.")
 
 
 # Answers from the roster
@@ -207,24 +195,19 @@ def yes_several_button(count: int) -> str:
     return tr("Approve all {number}", number=count)
 
 
-def no_several_button() -> str:
-    return tr("Approve none of them here")
+no_several_button = Sentence("Approve none of them here")
+use_the_buttons = Sentence("Use the buttons: approve them all, or none of them here.")
 
+is_frozen = Sentence("frozen")
+nothing_alike = Sentence("There are no longer two of that kind open.")
 
-def use_the_buttons() -> str:
-    return tr("Use the buttons: approve them all, or none of them here.")
+alert_since = Sentence("An alert has come in since: look at the card first.")
+not_yours_any_more = Sentence("You don't coach them any more.")
+none_approved = Sentence("Nothing was approved; each still waits for your answer.")
 
 
 def has_open_alert(level: str) -> str:
     return tr("open {level}", level=level)
-
-
-def is_frozen() -> str:
-    return tr("frozen")
-
-
-def nothing_alike() -> str:
-    return tr("There are no longer two of that kind open.")
 
 
 def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
@@ -237,15 +220,3 @@ def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
 
 def left_out(name: str, why: str) -> str:
     return tr("Left out: {name}. {why}", name=name, why=why)
-
-
-def alert_since() -> str:
-    return tr("An alert has come in since: look at the card first.")
-
-
-def not_yours_any_more() -> str:
-    return tr("You don't coach them any more.")
-
-
-def none_approved() -> str:
-    return tr("Nothing was approved; each still waits for your answer.")

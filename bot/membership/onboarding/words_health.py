@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import cited
 from engine.evidence.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign
@@ -111,8 +111,7 @@ def ask(part: Part, signs: Iterable[Sign], *, own: bool) -> str:
     return f"{head if own else f'{head} {sees}'}\n\n{below}"
 
 
-def none_button() -> str:
-    return tr("None of these")
+none_button = Sentence("None of these")
 
 
 def sign_button(sign: Sign) -> str:
@@ -239,8 +238,7 @@ def open_button(name: str) -> str:
     return tr("Open {name}", name=name)
 
 
-def measures_kept() -> str:
-    return tr("Thank you, height and weight are saved.")
+measures_kept = Sentence("Thank you, height and weight are saved.")
 
 
 def coach_told_measures(name: str, answered: str) -> str:

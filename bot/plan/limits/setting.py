@@ -24,6 +24,7 @@ from bot.plan.planning import (
     asked_event,
     counts_now,
     meant_event,
+    meant_for,
     naming,
     say_problems,
     week_changed,
@@ -65,7 +66,9 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
         own=turn.person.id == turn.profile.person_id,
         cost=_cost(turn.session, turn.person, turn.profile, plan, shown),
     )
-    ahead = None if counts_now(turn.session, turn.profile, event) else event
+    waits = meant_for(turn.session, turn.profile, event)
+    text = f"{waits}\n\n{text}" if waits else text
+    ahead = event if waits else None
     rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None, ahead=ahead))
 
 

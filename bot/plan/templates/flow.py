@@ -26,13 +26,15 @@ TEMPLATE_NAME = Flow(
 
 
 def _ask_use(answers: Answers) -> str:
-    return words.ask_use(
+    asked = words.ask_use(
         answers["_template"], answers["_table"], answers["_name"],
         own=answers["_own"], days_over=answers["_days_over"],
     )  # fmt: skip
+    return "\n\n".join(part for part in (answers.get("_for", ""), asked) if part)
 
 
-#: Context: "_template" (its name), "_shape", "_name", "_own", "_table" and "_days_over" to show;
+#: Context: "_template" (its name), "_shape", "_name", "_own", "_table", "_days_over" and "_for" (which
+#: event, where it is another than the one that counts) to show; "_event", its id;
 #: "_days", the plan as it would become; "_plan", the id of the one it would replace (0: none).
 TEMPLATE_USE = Flow(
     id="coach-template-use",
