@@ -108,7 +108,7 @@ def low_sodium(coach: str) -> str:
         "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being "
         "sick, a bad headache, short breath: your local emergency number at once."
     )
-    return f"{text} " + tr("I've told {coach}.", coach=coach) if coach else text
+    return text + _told(coach)
 
 
 too_fast = Sentence(
@@ -124,7 +124,12 @@ figures_kept_back = Sentence(
 
 
 def drank_too_fast(coach: str) -> str:
-    return f"{too_fast()} " + tr("I've told {coach}.", coach=coach) if coach else too_fast()
+    return too_fast() + _told(coach)
+
+
+def _told(coach: str) -> str:
+    """After a sentence, with its space; nothing where there is no coach but the reader."""
+    return " " + tr("I've told {coach}.", coach=coach) if coach else ""
 
 
 #: Said gently, and without a figure in it.

@@ -150,7 +150,6 @@ ask_pulse = Sentence(
     "double them."
 )
 ask_urine = Sentence("What colour was your urine last time?")
-cannot_now_button = Sentence("Can't say")
 warning_seen_to = Sentence(
     "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
     "figure stands; adjusting goes on with your next check-in."

@@ -7,8 +7,8 @@ from collections.abc import Sequence
 from bot.decision.words_target import out, target_lines
 from bot.stage import words_entries as stage_entries
 from bot.words import figures, phases
+from bot.words.common import event_name
 from bot.words.languages import Sentence, tr, trn
-from bot.words.names import KIND_WORDS
 from bot.words.training import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget, PeakPlan
@@ -95,7 +95,7 @@ def to_set_by(*, plan: bool) -> str:
 
 
 def event_day(kind: str) -> str:
-    return tr(KIND_WORDS[kind])
+    return event_name(kind)
 
 
 # Beside the file
@@ -158,7 +158,6 @@ def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
 nothing_yet = Sentence(
     "There is nothing to put into a calendar yet: event and plan have to be set first."
 )
-nobody = Sentence("None of your athletes has an event ahead.")
 not_here = Sentence("That calendar is not here.")
 
 

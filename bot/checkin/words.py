@@ -6,7 +6,7 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from bot.words import figures
-from bot.words.common import kind_word, no, yes
+from bot.words.common import kind_word
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.refusals import refusal_text
 from bot.words.symptoms import symptom_name
@@ -82,15 +82,11 @@ ask_training = Sentence("Did yesterday's training and cardio go as planned?").fo
 use_training_buttons = Sentence("Please tap one, or type as planned, less, more or none.")
 ask_fine = Sentence("Anything else going on?").for_any
 all_fine_button = Sentence("All fine")
-something_off_button = Sentence("Something's off")
 ask_symptoms = Sentence("What is it? Tick all that fit, or write it in your own words.").for_any
 ask_gut = Sentence("How is your stomach?").for_any
 ask_sleep = Sentence("Hours of sleep last night?").for_any
 ask_note = Sentence("Anything to add? Write it, or skip.").for_any
-skip_button = Sentence("Skip")
 
-leave_it_button = Sentence("Leave it out")
-none_of_these_button = Sentence("None of these")
 change_which = Sentence("Which answer shall we change?")
 re_decided = Sentence("Updated with your new answers:")
 no_longer_a_check_in = Sentence(
@@ -156,14 +152,6 @@ def only_the_number(key: str, answers: Answers) -> str:
         'I only need the number, such as {shown}. If you don\'t have one, write "skip".',
         shown=shown,
     )
-
-
-def yes_button() -> str:
-    return yes()
-
-
-def no_button() -> str:
-    return no()
 
 
 def yes_no_or_number(options: Sequence[Answers]) -> str:
@@ -263,18 +251,11 @@ def _far(doubt: Answers, answers: Answers) -> str:
 
 
 def _spare(doubt: Answers, answers: Answers) -> str:
-    read = so_far(answers)
+    read = tr("I read {read}, but not {given}.", read=so_far(answers), given=doubt["given"])
     if doubt["options"]:
-        return (
-            tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
-            + " "
-            + tr("Are those yesterday's carbs?")
-        )
-    return (
-        tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
-        + " "
-        + tr('What is it? Send it with its name, such as "carbs 170", or leave it out.')
-    )
+        return read + " " + tr("Are those yesterday's carbs?")
+    ask = tr('What is it? Send it with its name, such as "carbs 170", or leave it out.')
+    return f"{read} {ask}"
 
 
 def _unclear(doubt: Answers, answers: Answers) -> str:

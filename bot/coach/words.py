@@ -24,7 +24,6 @@ def card(name: str, lines: Sequence[str]) -> str:
 
 no_event = Sentence("No event yet")
 plan_button = Sentence("Plan")
-limits_button = Sentence("Limits")
 why_button = Sentence("Why")
 answers_button = Sentence("First answers")
 
@@ -38,10 +37,8 @@ which_day = Sentence(
     "it or change that day in the plan."
 )
 doctor_yes_button = Sentence("Yes, a doctor has")
-not_yet_button = Sentence("Not yet")
 
 doctor_not_waiting = Sentence("No doctor's clearance is needed right now.")
-left_waiting = Sentence("Nothing changed.")
 
 
 def card_today(day: date, carb_g: float, water: str, phase: str) -> str:

@@ -237,14 +237,6 @@ def ask_note(name: str, *, own: bool) -> str:
     )
 
 
-def word_too_long(length: int, most: int) -> str:
-    return tr(
-        "That is {length} characters; {most} fit here. Please send a shorter version.",
-        length=figures.number(length),
-        most=most,
-    )
-
-
 # Before the next draft
 
 
@@ -289,7 +281,6 @@ def ask_athlete(said: str, coach: str) -> str:
     return f"{said} {asked}"
 
 
-skip_button = Sentence("Skip")
 skipped = Sentence("All right. Eat well.")
 
 

@@ -6,6 +6,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.words.coach_figures import capital
+from bot.words.common import noted
 from bot.words.languages import Sentence, mark, tr, trn
 from engine.values.case import ForecastUse
 
@@ -86,7 +87,7 @@ def view(name: str, use: ForecastUse, *, own: bool, rests: str = "") -> str:
 
 
 def chosen(use: ForecastUse) -> str:
-    return "\n\n".join((tr("Saved."), tr(MEANS[use])))
+    return "\n\n".join((noted(), tr(MEANS[use])))
 
 
 def in_history(detail: Mapping[str, Any]) -> str:

@@ -224,7 +224,6 @@ def look_button(look: str) -> str:
     return tr(LOOKS[look])
 
 
-look_unknown_button = Sentence("Can't say")
 look_left = Sentence("No verdict saved.")
 
 

@@ -226,7 +226,6 @@ def because(key: str, *, own: bool = False) -> str:
 
 
 change_button = Sentence("Change an answer")
-off_button = Sentence("Something's off")
 missed = Sentence(
     "No check-in this morning, so I have told your coach and today stays as planned. "
     "If you can still send your numbers, do: they help tomorrow. /checkin"

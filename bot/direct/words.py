@@ -33,10 +33,6 @@ write_menu = Sentence("Write to your coach")
 nobody_else = Sentence("You coach yourself, so there is no coach here to write to.")
 
 
-def from_athlete(name: str, text: str) -> str:
-    return tr("From {name}:\n{text}", name=name, text=text)
-
-
 def message_sent(name: str) -> str:
     return tr("Sent to {name}.", name=name)
 

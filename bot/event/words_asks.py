@@ -30,7 +30,6 @@ unread_look = Sentence(
 ask_words = Sentence(
     "And in your own words? For example: round shoulders, soft lines, no striations. Or skip."
 )
-skip_button = Sentence("Skip")
 
 
 def view(event: str, look: TargetLook | None, weigh_in: str) -> str:

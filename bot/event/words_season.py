@@ -6,25 +6,20 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year
+from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, tr
-from bot.words.names import KIND_WORDS
 
 season_button = Sentence("Season")
 add_button = Sentence("Add an event")
 remove_yes_button = Sentence("Yes, remove it")
-keep_button = Sentence("Keep it")
 not_there = Sentence("That event is no longer part of the season.")
 
 usual_draft_button = Sentence("The usual draft instead")
-use_button = Sentence("Use this plan")
-leave_button = Sentence("Leave it")
-left = Sentence("OK, nothing was changed.")
 
 
 def short(kind: str, day: date, class_name: str = "") -> str:
     """ "show on Sun 9 May", with the class behind it where there is one."""
-    said = tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=figures.day(day))
+    said = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
     return f"{said} ({class_name})" if class_name else said
 
 
@@ -145,4 +140,4 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
 
 
 def day_and_kind(kind: str, day: date) -> str:
-    return tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=day_and_year(day))
+    return tr("{kind} on {day}", kind=event_name(kind), day=day_and_year(day))

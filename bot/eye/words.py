@@ -29,7 +29,6 @@ NOT_OPEN = {
 
 
 eye_button = Sentence("What I see")
-take_back_button = Sentence("Take it back")
 sharpness_if_you_like = Sentence("Sharpness too, if you like: 1 is blurred, 5 is crisp.")
 decided_nothing = Sentence("Decided again; no figure follows from it.")
 taken_back = Sentence("Taken back.")

@@ -39,7 +39,6 @@ no_such_food = Sentence(
     "and add the food from its label."
 )
 which_food = Sentence("Which of these?")
-none_of_these = Sentence("None of these")
 tap_one = Sentence("Please tap one of the buttons.")
 varies_button = Sentence("It varies")
 remove_button = Sentence("Remove from the list")
@@ -147,7 +146,6 @@ per_100_button = Sentence("Per 100 g")
 per_portion_button = Sentence("Per portion")
 ask_portion = Sentence("How heavy is a portion, in g?")
 
-skip_button = Sentence("Skip")
 ask_step = Sentence(
     "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
 )

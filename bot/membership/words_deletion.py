@@ -14,8 +14,6 @@ more_than_an_athlete = Sentence(
 )
 all_button = Sentence("All of it, not only the athlete's")
 yes_button = Sentence("Yes, delete it all")
-no_button = Sentence("Keep it")
-kept = Sentence("OK, nothing was deleted.")
 nothing_there = Sentence("Nothing about you is saved here, so there is nothing to delete.")
 done = Sentence(
     "Done. Everything saved here about you as an athlete is deleted; photos within a "

@@ -200,7 +200,6 @@ end_own = Sentence("You coach yourself. /pause stops the check-ins until /resume
 
 end_yes_button = Sentence("End it")
 end_no_button = Sentence("Keep coaching")
-goes_on = Sentence("The coaching goes on.")
 taken_up_own = Sentence(
     "You coach yourself now, with all earlier answers and decisions. See /roster."
 )

@@ -8,9 +8,9 @@ from typing import Any
 
 from bot.sheets import words as sheet_words
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year, past_weeks_button
+from bot.words.common import day_and_year, event_name, past_weeks_button
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.names import KIND_WORDS, word
+from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
 
@@ -71,7 +71,7 @@ def line(
     """One week in the dry run."""
     said = tr(
         "{kind}, {day}: {mornings}, load {load}",
-        kind=figures.capital(tr(KIND_WORDS[kind])),
+        kind=figures.capital(event_name(kind)),
         day=day_and_year(day),
         mornings=trn("{number} morning", "{number} mornings", mornings),
         load=figures.grams(load_g),
@@ -147,7 +147,6 @@ def back_sure(said: str) -> str:
 
 
 back_yes_button = Sentence("Take them back")
-back_no_button = Sentence("Keep them")
 
 kept = Sentence("OK, they stay.")
 gone_already = Sentence("These weeks are out already.")
@@ -223,16 +222,10 @@ def wrong_cell(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:
     """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
-    shown = [
-        f"- {cell}: {what}" if cell else f"- {what}"
-        for cell, what in lines[: sheet_words.MOST_LINES]
-    ]
-    if len(lines) > sheet_words.MOST_LINES:
-        shown.append(tr("- and {count} more", count=len(lines) - sheet_words.MOST_LINES))
     return tr(
         "I imported nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
         "that and send the file again.",
-        lines="\n".join(shown),
+        lines=sheet_words.listed(lines),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from bot.words import figures
+from bot.words import coach_figures, figures
 from bot.words.languages import Sentence, mark, tr, trn
 
 POSES: Mapping[str, str] = {
@@ -20,13 +20,7 @@ def day(when: date, days_out: int | None) -> str:
     """ "Sun 2 May, 7 days out"."""
     if days_out is None or days_out < 0:
         return figures.short_day(when)
-    return f"{figures.short_day(when)}, {_out(days_out)}"
-
-
-def _out(days_out: int) -> str:
-    if days_out == 0:
-        return tr("event day")
-    return trn("{number} day out", "{number} days out", days_out)
+    return f"{figures.short_day(when)}, {coach_figures.days_out(days_out)}"
 
 
 def poses(names: Sequence[str]) -> str:
@@ -115,7 +109,6 @@ def pose_button(pose: str) -> str:
 
 
 drop_button = Sentence("Delete it")
-back_button = Sentence("Back")
 picture_gone = Sentence("That photo is no longer there.")
 
 
@@ -203,9 +196,7 @@ photos_menu = Sentence("Your photos: see, compare, delete")
 wipe_button = Sentence("Delete all of them")
 
 wipe_yes_button = Sentence("Yes, delete them")
-keep_button = Sentence("Keep them")
 wiped = Sentence("Deleted. No photos of you are saved here any more.")
-left = Sentence("OK, nothing was deleted.")
 
 
 def ask_wipe(count: int) -> str:

@@ -86,7 +86,7 @@ def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> 
             Button(review_words.review_button(), REVIEW(who, number)),
             Button(words.new_draft_button(), DRAFT(who, number)),
             Button(words.limits_button(), LIMITS(who, number)),
-            Button(words.back_button(), SEASON(who)),
+            Button(common.step_back_button(), SEASON(who)),
         ],
         _files_and_templates(who, number),
     ]
@@ -114,7 +114,7 @@ def show_day(turn: OnAthlete, pressed: OfDay) -> None:
     ]
     back = [
         Button(review_words.total_button(), TOTAL(who, days_out, naming_it)),
-        Button(words.back_button(), PLAN(who, naming_it)),
+        Button(common.step_back_button(), PLAN(who, naming_it)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
     rewrite(turn, text, [*buttons, back])
@@ -281,7 +281,7 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
             Button(review_words.review_button(), REVIEW(profile.person_id)),
             Button(words.new_draft_button(), DRAFT(profile.person_id)),
             Button(words.limits_button(), LIMITS(profile.person_id)),
-            Button(words.back_button(), CARD(profile.person_id)),
+            Button(common.step_back_button(), CARD(profile.person_id)),
         ],
         _files_and_templates(profile.person_id, None),
     ]

@@ -7,9 +7,9 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.common import day_and_year
+from bot.words.common import day_and_year, event_name
 from bot.words.languages import Sentence, mark, tr
-from bot.words.names import FIELD_WORDS, KIND_WORDS, LIMIT_WORDS, shape_words
+from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.training import training_words
 from engine.values.limits import Problem
 from engine.values.plan import DayTarget, PeakPlan, Phase
@@ -72,7 +72,7 @@ def day_is_far(day: date) -> str:
 
 def event_so_far(kind: str | None, day: date | None) -> str:
     parts = [
-        figures.capital(tr(KIND_WORDS[kind])) if kind else "",
+        figures.capital(event_name(kind)) if kind else "",
         day_and_year(day) if day else "",
     ]
     return ", ".join(part for part in parts if part)
@@ -89,13 +89,13 @@ def draft_so_far(shape: str, load: float | None) -> str:
 
 
 def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
-    what = figures.capital(tr(KIND_WORDS[kind]))
+    what = figures.capital(event_name(kind))
     return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
 
 
 def meant_for(kind: str, day: date) -> str:
     """Over what concerns an event that still waits."""
-    event = tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=figures.day(day))
+    event = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
     return tr("For: {event}", event=event)
 
 
@@ -149,7 +149,6 @@ set_limits_button = Sentence("Set the limits")
 see_limits_button = Sentence("See the limits")
 limits_button = Sentence("Limits")
 see_plan_button = Sentence("See the plan")
-back_button = Sentence("Back")
 training_empty = Sentence("That was empty. Send a few words, for example: upper body, light.")
 day_over = Sentence("That day is over, so its numbers stay as they were.")
 
@@ -251,14 +250,6 @@ def ask_field(key: str, days_out: int, value: float | str | None, volume_unit: s
     )
     how = tr("Send a few words.") if key == "training" else tr("Send the new number.")
     return f"{now} {how}"
-
-
-def training_too_long(length: int, most: int) -> str:
-    return tr(
-        "That is {length} characters; {most} fit here. Please send a shorter version.",
-        length=figures.number(length),
-        most=most,
-    )
 
 
 def field_set(key: str, days_out: int, value: str) -> str:

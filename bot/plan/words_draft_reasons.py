@@ -128,7 +128,7 @@ back_to_draft_button = Sentence("Back to the draft")
 def why_these_numbers(lines: Sequence[Line], volume_unit: str) -> str:
     """Each line of a draft with where it comes from."""
     said = "\n\n".join(line_text(line, volume_unit) for line in lines)
-    return f"{tr('Why these numbers')}\n\n{said}"
+    return f"{why_button()}\n\n{said}"
 
 
 def line_text(line: Line, volume_unit: str) -> str:

@@ -6,8 +6,9 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.words import figures
+from bot.words.common import event_name
 from bot.words.languages import Sentence, mark, tr
-from bot.words.names import CONDITIONS, FOLDS, KIND_WORDS, cited
+from bot.words.names import CONDITIONS, FOLDS, cited
 from engine.planning.readiness import Energy, Injury, Outcome, Periods, Readiness, Reason
 
 PERIODS = {
@@ -48,11 +49,10 @@ ask_sleep = Sentence("Sleep on most nights lately, in hours?")
 ask_injury = Sentence("Any injury?")
 go_on_button = Sentence("Run it anyway")
 ask_reason = Sentence("For what reason? It is kept with these answers.")
-settled = Sentence("That is settled already.")
 
 
 def due(name: str, kind: str, days_out: int, *, own: bool) -> str:
-    values = {"name": name, "kind": tr(KIND_WORDS[kind]), "days": days_out}
+    values = {"name": name, "kind": event_name(kind), "days": days_out}
     if own:
         return tr(
             "Your {kind} is in {days} days. Is a peak week worth it? A few questions, a minute.",
@@ -68,7 +68,7 @@ def due_for_athlete(kind: str, days_out: int, coach: str) -> str:
     return tr(
         "Your {kind} is in {days} days. Is a peak week worth it? A few short questions on your health; "
         "{coach} answers those on your condition, and you both get the result.",
-        kind=tr(KIND_WORDS[kind]), days=days_out, coach=coach,
+        kind=event_name(kind), days=days_out, coach=coach,
     )  # fmt: skip
 
 

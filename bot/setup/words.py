@@ -8,11 +8,12 @@ from typing import Any
 
 from bot.event.words_season import short
 from bot.plan.fit.words import limit_moves
+from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year
+from bot.words.common import KINDS, day_and_year
 from bot.words.languages import Sentence, tr, trn
-from bot.words.names import KIND_SHORT, LIMIT_WORDS, cited
+from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
 MOST_LINES = 25
@@ -93,19 +94,11 @@ when_unread = Sentence("I can't read that. Send it like this: show 9 May 14:30, 
 use_button = Sentence("Set it up")
 leave_button = Sentence("Change nothing")
 
-left = Sentence("OK, nothing was changed.")
 ask_use = Sentence("Set it up like this?")
 
 
 def place_unknown(place: str) -> str:
     return tr("I know no place called {place}. Send a larger city nearby.", place=place)
-
-
-def ask_stands(new: str, others: Sequence[str], name: str) -> str:
-    return tr(
-        "{name} already has: {others}. Does the {new} replace one, or is it one more event?",
-        name=name, others=figures.all_of(others), new=new,
-    )  # fmt: skip
 
 
 def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
@@ -258,16 +251,8 @@ def trouble(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str, str]]) -> str:
     """`lines`: cell, name and what is wrong, the first two "" where there is none."""
-    told = []
-    for cell, name, what in lines[:MOST_LINES]:
-        where = ", ".join(part for part in (cell, name) if part)
-        told.append(f"- {where}: {what}" if where else f"- {what}")
-    if len(lines) > MOST_LINES:
-        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
-    return tr(
-        "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct that "
-        "and send the file again.",
-        lines="\n".join(told),
+    return sheet_words.problems(
+        [(", ".join(part for part in (cell, name) if part), what) for cell, name, what in lines]
     )
 
 
@@ -354,4 +339,4 @@ def athlete_told(
 
 
 def kind_short(kind: str) -> str:
-    return tr(KIND_SHORT[kind])
+    return tr(KINDS[kind])

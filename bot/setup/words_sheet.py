@@ -8,8 +8,9 @@ from functools import cache, partial
 from bot.dialogue.readers import NONE, said
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import coach_figures as figures
+from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import Sentence, in_each, language, mark, tr
-from bot.words.names import KIND_SHORT, KIND_WORDS, shape_words
+from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import DEEP, MILD, SHAPES
 from engine.planning.draft import NONE as NO_DEPLETION
@@ -80,7 +81,7 @@ def depletion_names() -> list[str]:
 
 def kinds() -> dict[str, str]:
     found = {}
-    for words in (KIND_SHORT, KIND_WORDS):
+    for words in (KINDS, EVENT_NAMES):
         for key, word in words.items():
             for text in in_each(partial(tr, word)):
                 found[_plain(text)] = key
@@ -88,7 +89,7 @@ def kinds() -> dict[str, str]:
 
 
 def kind_names() -> list[str]:
-    return [tr(word) for word in KIND_SHORT.values()]
+    return [tr(word) for word in KINDS.values()]
 
 
 @cache

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Flow, Step
 from bot.dialogue.readers import buttons, yes_or_no
+from bot.plan.templates.words import leave_button
 from bot.sheets import words
 
 
@@ -26,7 +27,7 @@ SHEET = Flow(
             key="take",
             ask=_ask,
             read=yes_or_no,
-            choices=buttons(((words.take_button, "yes"), (words.leave_button, "no"))),
+            choices=buttons(((words.take_button, "yes"), (leave_button, "no"))),
         ),
     ),
 )

@@ -50,7 +50,7 @@ from bot.week import snapshots as changes
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
-from bot.words import common, names
+from bot.words import common
 from bot.words.languages import tr
 from engine.planning.phases import as_ever
 from engine.values.energy import energy_kcal
@@ -103,7 +103,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
-        event=f"{tr(names.KIND_WORDS[event.kind])}, {common.day_and_year(event.day)}",
+        event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
         plan=plan,
         days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
@@ -201,7 +201,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Take the whole sheet over in one go, or nothing of it."""
     answers = question.answers
     if not answers["take"]:
-        _say(turn, coach, words.left())
+        _say(turn, coach, common.cancelled())
         return
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:

@@ -216,14 +216,19 @@ def wrong_cell(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:
     """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
-    told = [f"- {cell}: {what}" if cell else f"- {what}" for cell, what in lines[:MOST_LINES]]
-    if len(lines) > MOST_LINES:
-        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
     return tr(
         "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
         "that and send the file again.",
-        lines="\n".join(told),
+        lines=listed(lines),
     )
+
+
+def listed(lines: Sequence[tuple[str, str]]) -> str:
+    """What is wrong, where a line says so: as many as can be read."""
+    told = [f"- {where}: {what}" if where else f"- {what}" for where, what in lines[:MOST_LINES]]
+    if len(lines) > MOST_LINES:
+        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
+    return "\n".join(told)
 
 
 def problem(found: Problem) -> str:
@@ -276,8 +281,6 @@ def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: 
 
 
 take_button = Sentence("Use these changes")
-leave_button = Sentence("Don't change it")
-left = Sentence("OK, nothing was changed.")
 
 
 def taken(count: int, *, own: bool) -> str:

@@ -43,7 +43,6 @@ duty_not_before = Sentence(
 ask_travel = Sentence("How long is the way there on the day, in minutes?")
 ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?")
 ask_tan = Sentence("Tan on the day: at what time?")
-none_button = Sentence("None")
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -104,7 +103,6 @@ habits = Sentence(
     "not cut: there is something to drink every hour, and thirst comes first."
 )
 which_athlete = Sentence("Which athlete's day?")
-nobody = Sentence("None of your athletes has an event ahead.")
 not_set = Sentence("The times of the day are not set yet.")
 set_button = Sentence("Set the times")
 change_button = Sentence("Change the times")
@@ -180,7 +178,6 @@ ask_gut = Sentence("And the gut?")
 no_top_up_button = Sentence("No top-up")
 top_up_told = Sentence("I've told them.")
 too_late_to_top_up = Sentence("It is too close to the stage for that now.")
-settled = Sentence("That is settled already.")
 
 
 LOOKS = {

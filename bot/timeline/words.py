@@ -16,7 +16,6 @@ CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
 
 button = Sentence("Season at a glance")
 menu = Sentence("Your season on one line of time")
-today_label = Sentence("today")
 
 
 def nothing_yet(name: str, *, own: bool) -> str:

@@ -6,12 +6,9 @@ from bot.coach.history.words import line
 from bot.words.languages import Sentence, tr
 
 nothing_to_undo = Sentence("You have no change left to undo.")
-undo_yes_button = Sentence("Take it back")
 undo_times_button = Sentence("Take the times back")
-undo_no_button = Sentence("No, leave it")
 
 undo_moved_on = Sentence("Something else has been set since then, so it is too late to undo that.")
-left = Sentence("Nothing changed.")
 
 
 def cannot_undo(what: str) -> str:

@@ -73,6 +73,27 @@ calendar_button = Sentence("Calendar file")
 message_empty = Sentence("That message was empty. Write what you want to say.")
 reply_button = Sentence("Reply")
 nobody_yet = Sentence("You have no athletes yet. /invite makes an invitation.")
+skip_button = Sentence("Skip")
+none_of_these_button = Sentence("None of these")
+keep_it_button = Sentence("Keep it")
+cannot_say_button = Sentence("Can't say")
+no_event_ahead = Sentence("None of your athletes has an event ahead.")
+something_off_button = Sentence("Something's off")
+leave_out_button = Sentence("Leave it out")
+take_back_button = Sentence("Take it back")
+nothing_deleted = Sentence("OK, nothing was deleted.")
+keep_them_button = Sentence("Keep them")
+settled_already = Sentence("That is settled already.")
+leave_it_button = Sentence("Leave it")
+step_back_button = Sentence("Back")
+
+
+def too_long_here(length: int, most: int) -> str:
+    return tr(
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
+        length=figures.number(length),
+        most=most,
+    )
 
 
 def minutes(number: int) -> str:

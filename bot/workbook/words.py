@@ -7,6 +7,7 @@ from datetime import date
 from bot.words import figures
 from bot.words.common import files_button
 from bot.words.languages import Sentence, mark, tr
+from bot.words.looks import seen_look
 from bot.words.names import word
 
 FILE = "brimline"
@@ -35,14 +36,6 @@ LIKING = {
     "so-so": mark("so-so"),
     "never": mark("never"),
 }
-#: What a coach saw of a morning.
-LOOKS = {
-    "flat": mark("flat"),
-    "on course": mark("on course"),
-    "full": mark("full"),
-    "softening": mark("softening"),
-    "spilled over": mark("spilled over"),
-}
 FORMATS = {"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")}
 
 
@@ -63,7 +56,7 @@ def liking(liking: str) -> str:
 
 
 def look_seen(look: str) -> str:
-    return tr(LOOKS[look])
+    return seen_look(look)
 
 
 def week_label(kind: str, day: date) -> str:

@@ -6,8 +6,8 @@ from collections.abc import Sequence
 from datetime import date, time
 
 from bot.words import coach_figures as figures
+from bot.words.common import KINDS
 from bot.words.languages import Sentence, tr
-from bot.words.names import KIND_SHORT
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
@@ -131,7 +131,7 @@ def needs_line(name: str, state: str) -> str:
 
 
 def today_line(name: str, kind: str, *, own: bool) -> str:
-    what = tr(KIND_SHORT[kind])
+    what = tr(KINDS[kind])
     if own:
         return tr("- your {kind}", kind=what)
     return tr("- {name}'s {kind}", name=name, kind=what)

@@ -7,8 +7,9 @@ from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
 from bot.words import coach_figures as figures
+from bot.words.common import KINDS
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.names import KIND_SHORT, flag_name, word
+from bot.words.names import flag_name, word
 from bot.words.symptoms import symptom_name
 from engine.safety import Level
 
@@ -28,10 +29,17 @@ def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
             count=count,
         )
     else:
-        text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
-    if pages > 1:
-        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
-    return text
+        text = how_many(of_all)
+    return text + which_page(page, pages)
+
+
+def how_many(athletes: int) -> str:
+    return trn("Roster: 1 athlete", "Roster: {number} athletes", athletes)
+
+
+def which_page(page: int, pages: int) -> str:
+    """After how many there are; nothing where there is one page."""
+    return ", " + tr("page {page} of {pages}", page=page + 1, pages=pages) if pages > 1 else ""
 
 
 def as_of(clock: str) -> str:
@@ -77,16 +85,28 @@ def line(
 
     `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
     """
-    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
-    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
+    start, said = who(name, kind, days_out), wrote_last(wrote)
     parts = [part for part in (morning, decided) if part]
-    start = f"{short(name)}, {when}{what}"
     text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
-    if not wrote:
-        return text
+    return f"{text} {said}" if said else text
+
+
+def who(name: str, kind: str | None, days_out: int | None) -> str:
+    """ "Aino, 3 days out"; with the kind of event where it is no show."""
+    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
+    what = f" ({tr(KINDS[kind])})" if kind is not None and kind != "show" else ""
+    return f"{short(name)}, {when}{what}"
+
+
+def wrote_last(wrote: str) -> str:
+    """Their last words that nobody has answered, as long as a line has room for."""
+    said = cut_short(wrote)
+    return tr("Wrote: “{said}”", said=said) if said else ""
+
+
+def cut_short(wrote: str) -> str:
     said = " ".join(wrote.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    return text + " " + tr("Wrote: “{said}”", said=said)
+    return said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
 
 
 def short(name: str) -> str:

@@ -5,22 +5,16 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
-from bot.coach.roster.words import LONGEST_WORDS, short
+from bot.coach.roster.words import cut_short, how_many, short, which_page, who, wrote_last
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.names import KIND_SHORT
 
 LONGEST_CAUSE = 160  # characters
 
 
 def head(needing: int, of_all: int, page: int, pages: int) -> str:
-    text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
-    text += ", " + (
-        trn("1 needs you", "{number} need you", needing) if needing else tr("nobody needs you")
-    )
-    if pages > 1:
-        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
-    return text
+    need = trn("1 needs you", "{number} need you", needing) if needing else tr("nobody needs you")
+    return f"{how_many(of_all)}, {need}{which_page(page, pages)}"
 
 
 def block(
@@ -33,13 +27,9 @@ def block(
     wrote: str,
 ) -> str:
     """One who needs the coach: who, why, what changed, what is proposed, what they wrote."""
-    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
-    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
     told = figures.sentence("; ".join(part for part in (numbers, proposal) if part))
-    said = " ".join(wrote.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    words = tr("Wrote: “{said}”", said=said) if said else ""
-    return "\n".join(part for part in (f"{short(name)}, {when}{what}", state, told, words) if part)
+    parts = (who(name, kind, days_out), state, told, wrote_last(wrote))
+    return "\n".join(part for part in parts if part)
 
 
 def weight(now: str, change: str, since: date | None) -> str:
@@ -137,9 +127,7 @@ where_are_you = Sentence("Times are your athletes' own: set your time zone with 
 
 
 def wrote(name: str, words: str) -> str:
-    said = " ".join(words.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    return tr("{name} wrote: “{said}”", name=name, said=said)
+    return tr("{name} wrote: “{said}”", name=name, said=cut_short(words))
 
 
 # Answers from the roster

@@ -7,8 +7,8 @@ from datetime import time
 from typing import Any
 
 from bot.words import figures
+from bot.words.common import event_name
 from bot.words.languages import Sentence, mark, tr
-from bot.words.names import KIND_WORDS
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -56,7 +56,6 @@ def cautions(coach_name: str, *, own: bool) -> str:
 
 
 agree_button = Sentence("I understand and agree")
-disagree_button = Sentence("No")
 ask_birth_year = Sentence("Which year were you born? (four digits)")
 ask_eighteen = Sentence("Have you had your 18th birthday?")
 ask_sex = Sentence(
@@ -186,7 +185,7 @@ def later_asked(kind: str) -> str:
     return tr(
         "Three short questions more make the plan for your {kind} better: body fat, fibre, salt. "
         "Skip what you don't know.",
-        kind=tr(KIND_WORDS[kind]),
+        kind=event_name(kind),
     )
 
 

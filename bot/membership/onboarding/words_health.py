@@ -111,9 +111,6 @@ def ask(part: Part, signs: Iterable[Sign], *, own: bool) -> str:
     return f"{head if own else f'{head} {sees}'}\n\n{below}"
 
 
-none_button = Sentence("None of these")
-
-
 def sign_button(sign: Sign) -> str:
     return tr(SIGNS[sign])
 
@@ -232,10 +229,6 @@ def ask_again_button(name: str, *, own: bool) -> str:
 
 def asked_again(name: str, *, own: bool) -> str:
     return tr("Asked.") if own else tr("I am asking {name} for height and weight.", name=name)
-
-
-def open_button(name: str) -> str:
-    return tr("Open {name}", name=name)
 
 
 measures_kept = Sentence("Thank you, height and weight are saved.")

@@ -30,10 +30,8 @@ still_doubted = Sentence(
     "That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb."
 )
 ask_body_fat = Sentence("Your body fat in percent, if it was measured lately? Otherwise skip.")
-skip_button = Sentence("Skip")
 
 fat_keep_button = Sentence("Yes, it was measured so")
-fat_leave_button = Sentence("Leave it out")
 fat_again_button = Sentence("Type it again")
 
 

@@ -50,9 +50,6 @@ edit_hint = Sentence(
     "Your draft is kept. To change a number in it, send for example: 2 days out carbs 380."
 )
 cut_button = Sentence("Cut the draft to fit")
-use_button = Sentence("Use this plan")
-leave_button = Sentence("Leave it")
-left = Sentence("OK, nothing was changed.")
 how_to_edit = Sentence(
     "Tap a button, or send one number of the draft to change, for example: 2 days out carbs 380."
 )

@@ -38,6 +38,7 @@ from bot.week.load import (
     current_limits,
     current_plan,
 )
+from bot.words.common import step_back_button
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.values.plan import PeakPlan
@@ -229,7 +230,7 @@ def _limit_buttons(
     back = CARD(who) if ahead is None else SEASON(who)
     last = [
         Button(words.see_plan_button(), PLAN(who, number)),
-        Button(words.back_button(), back),
+        Button(step_back_button(), back),
     ]
     use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]

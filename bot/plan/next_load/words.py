@@ -47,13 +47,10 @@ HELD_BY = {
 
 learnt_button = Sentence("Suggested next load")
 take_over_button = Sentence("Draft the next plan with it")
-leave_button = Sentence("No, leave it")
-use_it_button = Sentence("Use this plan")
 load_has_begun = Sentence(
     "This week's load has started, so I no longer change it as a whole: check-ins adjust "
     "single days now. After the event I use your verdict on the look for the next load."
 )
-left = Sentence("OK, nothing was changed.")
 moved_on = Sentence(
     "Something has changed since I showed you this, so I changed nothing. Please look again."
 )

@@ -24,7 +24,6 @@ leave_button = Sentence("Keep the old plan")
 ask_reason = Sentence(
     "What is the reason? A few words, for example: worked well in the March trial."
 )
-left = Sentence("OK, nothing was changed.")
 changed_meanwhile = Sentence(
     "The plan or the event has changed since I asked, so I changed nothing. Please look again."
 )

@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Flow, Step, Unread
 from bot.dialogue.readers import buttons, yes_or_no
 from bot.plan.templates import words
+from bot.plan.words import use_plan_button
 
 
 def _read_name(text: str, answers: Answers) -> str:
@@ -44,7 +45,7 @@ TEMPLATE_USE = Flow(
             key="use",
             ask=_ask_use,
             read=yes_or_no,
-            choices=buttons(((words.use_it_button, "yes"), (words.leave_button, "no"))),
+            choices=buttons(((use_plan_button, "yes"), (words.leave_button, "no"))),
         ),
     ),
 )

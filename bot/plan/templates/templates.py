@@ -33,6 +33,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
+from bot.words.common import cancelled, keep_it_button
 from engine.planning.template import relative, scaled
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -117,7 +118,7 @@ def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers = question.answers
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or not answers["use"]:
-        _say(turn, coach, words.left())
+        _say(turn, coach, cancelled())
         return
     event = asked_event(turn.session, profile, question)
     base = plan_row(turn.session, event) if event is not None else None
@@ -157,7 +158,7 @@ def tapped(turn: Act, pressed: OnTemplate) -> None:
     elif pressed.do is Do.DELETE:
         text = words.ask_delete(row.name)
         yes = Button(words.delete_yes_button(), TEMPLATE(Do.DELETE_YES, id_of(row)))
-        no = Button(words.keep_button(), TEMPLATE(Do.KEEP, id_of(row)))
+        no = Button(keep_it_button(), TEMPLATE(Do.KEEP, id_of(row)))
         say_to(turn, turn.person, text, buttons=[[yes, no]])
     elif pressed.do is Do.DELETE_YES:
         turn.session.delete(row)

@@ -23,15 +23,12 @@ ask_name = Sentence(
 )
 name_empty = Sentence("That was empty. Send a short name, for example: slow front-load.")
 gone = Sentence("That template is no longer there. /templates lists what you have.")
-use_it_button = Sentence("Use this plan")
 leave_button = Sentence("Don't change it")
-left = Sentence("OK, nothing was changed.")
 moved_on = Sentence(
     "The plan has changed since I showed you this, so I changed nothing. Please look again."
 )
 
 delete_yes_button = Sentence("Yes, delete it")
-keep_button = Sentence("Keep it")
 kept = Sentence("Kept.")
 
 
