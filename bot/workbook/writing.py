@@ -185,11 +185,12 @@ def _sheet(book: Any, page: Page) -> list[int]:
             sample.number_format = form
         if quoted:
             sample.quotePrefix = True
+        # A number ends at the right of its cell: what follows it keeps away.
         sample.alignment = Alignment(
             vertical="top",
             wrap_text=wrap and kind is Kind.TEXT,
-            # A number ends at the right of its cell: what follows it keeps away.
-            **({} if kind is Kind.NUMBER else {"horizontal": "left", "indent": 1}),
+            horizontal=None if kind is Kind.NUMBER else "left",
+            indent=0 if kind is Kind.NUMBER else 1,
         )
         return int(sample.style_id)
 

@@ -118,7 +118,10 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
         letter = get_column_letter(number)
         page.column_dimensions[letter].width = _WIDTHS.get(letter, _OTHERS)
     page.row_dimensions[HEAD].height = height_of_headings(
-        [(str(c.value or ""), _WIDTHS.get(c.column_letter, _OTHERS)) for c in page[HEAD]]
+        [
+            (str(page[f"{letter}{HEAD}"].value or ""), _WIDTHS.get(letter, _OTHERS))
+            for letter in map(get_column_letter, range(1, len(_NUMBERS) + 3))
+        ]
     )
     _to_print(page)
     out = io.BytesIO()
