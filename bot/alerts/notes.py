@@ -18,7 +18,7 @@ from bot.core.outbox import TEXT_LIMIT, Button, edit
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.desk import desk_kept, desk_of, subject_of, zone_of_coach
 from bot.people.locks import hold_desks
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
@@ -163,7 +163,7 @@ def quiet_now(turn: Turn, coach: Person) -> bool:
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None or desk.quiet_from is None or desk.quiet_to is None:
         return None
     zone = zone_of_coach(session, coach) or "UTC"
