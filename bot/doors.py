@@ -14,7 +14,7 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
 from bot import documents, features, landing, uploads
-from bot.checkin import checkins
+from bot.checkin import typed
 from bot.coach.broadcast import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
@@ -174,7 +174,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
         landing.unreadable(turn, person, house, asked=asked)
-    elif turn.incoming.kind is Kind.EDITED and checkins.edited(turn, person):
+    elif turn.incoming.kind is Kind.EDITED and typed.edited(turn, person):
         return
     elif turn.incoming.text.startswith("/"):
         _command(turn, person, house, asked=asked, heard=heard)
