@@ -18,7 +18,8 @@ from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words
 from bot.decision.care import care_for
-from bot.decision.deciding import latest_decision, told_why
+from bot.decision.deciding import latest_decision
+from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
 from bot.event import season_lines

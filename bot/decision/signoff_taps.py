@@ -11,7 +11,7 @@ from bot.alerts.notes import quiet_now
 from bot.core.callbacks import answer
 from bot.core.cards import OnProposal, Say
 from bot.core.turn import Act, Turn
-from bot.decision import deciding
+from bot.decision import deciding, to_athlete
 from bot.decision import words_signoff as words
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.signoff import is_small_step, plan_g, settle, stands_g
@@ -150,7 +150,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     if _set_by_this_morning(turn, profile) == day:
         deciding.redecide(turn, profile, because="coach-set")
     else:
-        deciding.send_target(turn, profile, day, because="coach-set")
+        to_athlete.send_target(turn, profile, day, because="coach-set")
 
 
 def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
@@ -195,7 +195,7 @@ def _sign(
         proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
     settle(turn, row, partial(_what_happened, turn.session, profile, row))
-    deciding.send_target(turn, profile, row.sets_date, because=status.value)
+    to_athlete.send_target(turn, profile, row.sets_date, because=status.value)
 
 
 def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
@@ -218,7 +218,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
             text = words.lapsed_told(name, figure, own=False, small=small)
             quiet = quiet_now(turn, coach)
             say_to(turn, coach, text, silent=quiet)
-    deciding.send_target(turn, profile, row.sets_date, because=deciding.lapsed_because(row))
+    to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 
 
 def _too_late(turn: Turn, reader: Person, profile: AthleteProfile, row: DecisionRow) -> str:

@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from bot.core import instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.turn import OnAthlete, Turn
-from bot.decision import deciding
+from bot.decision import deciding, to_athlete
 from bot.decision.signoff import LATEST, stands_g
 from bot.eye import view, words
 from bot.eye.buttons import Looked, Morning, Sharp
@@ -108,7 +108,7 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
     if row is None or why:
         return words.not_open(why or "no-answers")
     before = deciding.latest_decision(turn.session, profile.person_id)
-    stood = deciding.stands(before) if before is not None else None
+    stood = to_athlete.stands(before) if before is not None else None
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.athlete_lead(turn.person.first_name)
     waiting = before is not None and before.status == DecisionStatus.WAITING
