@@ -12,7 +12,7 @@ from functools import partial
 from typing import Any
 
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
-from bot.checkin import words
+from bot.checkin import words, words_doubts
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
 from bot.dialogue.readers import buttons, free_text, one_of, said
@@ -167,7 +167,7 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
         if not report.answers and all(not doubt.options for doubt in report.doubts):
             about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts
             if about:
-                raise Unread(words.doubt(_plain(about[0]), answers))
+                raise Unread(words_doubts.doubt(_plain(about[0]), answers))
         found = taken_from(report, answers)
         if _is_tapped(key, text, answers) and key in report.answers:
             found = {key: report.answers[key]}
@@ -197,7 +197,7 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)
     if not report.told:
-        raise Unread(words.yes_no_or_number(options))
+        raise Unread(words_doubts.yes_no_or_number(options))
     found = taken_from(report, answers)
     settled = set(report.answers) | {one["answer"] for one in found[DOUBTS]}
     insisted = _insisted(doubt, found[DOUBTS])
@@ -240,7 +240,7 @@ def _doubt_choices(answers: Answers) -> Choices:
     if len(options) == 1:
         return [[Choice(yes(), "o0"), Choice(no(), LEAVE)]]
     labelled = [
-        Choice(words.option_button(option, doubt, answers), f"o{n}")
+        Choice(words_doubts.option_button(option, doubt, answers), f"o{n}")
         for n, option in enumerate(options)
     ]
     rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
@@ -254,7 +254,7 @@ def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], st
         doubt = answers.get(WHY, {}).get(key)
         if doubt is None or answers.get("_again"):
             return ask(answers)
-        return f"{words.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
+        return f"{words_doubts.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
 
     return asked
 
@@ -465,7 +465,9 @@ QUESTIONS: tuple[Question, ...] = (
 )  # fmt: skip
 DOUBT = Step(
     key="doubt",
-    ask=lambda answers: words.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else "",
+    ask=lambda answers: (
+        words_doubts.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else ""
+    ),
     read=_read_doubt,
     choices=_doubt_choices,
     when=lambda answers: bool(answers.get(DOUBTS)),
