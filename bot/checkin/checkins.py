@@ -8,15 +8,8 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.checkin import words
-from bot.checkin.flow import (
-    ALL_FINE,
-    CHANGEABLE,
-    CHECK_IN,
-    IN_ONE,
-    NOTED,
-    QUESTIONS,
-    SOMETHING_OFF,
-)
+from bot.checkin.flow import CHANGEABLE, CHECK_IN, QUESTIONS, SOMETHING_OFF
+from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_target as athlete_words

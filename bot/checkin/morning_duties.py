@@ -6,7 +6,8 @@ from sqlmodel import Session
 
 from bot.alerts import alerts
 from bot.checkin import checkins
-from bot.checkin.flow import ALL_FINE, CHECK_IN, NOTED, enough
+from bot.checkin.flow import CHECK_IN, enough
+from bot.checkin.flow_reading import ALL_FINE, NOTED
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
 from bot.decision import words_target as words

@@ -18,16 +18,8 @@ from bot.checkin.checkins import (
     units_of,
     with_note,
 )
-from bot.checkin.flow import (
-    CHECK_IN,
-    DOUBTS,
-    WHY,
-    known_of,
-    open_figures,
-    read_morning,
-    read_told,
-    taken_from,
-)
+from bot.checkin.flow import CHECK_IN, open_figures, read_morning
+from bot.checkin.flow_reading import DOUBTS, WHY, known_of, read_told, taken_from
 from bot.core.turn import ChatTurn, Turn
 from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
