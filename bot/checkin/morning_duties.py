@@ -5,12 +5,11 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.alerts import alerts
-from bot.checkin import checkins
+from bot.checkin import checkins, words
 from bot.checkin.flow import CHECK_IN, enough
 from bot.checkin.flow_reading import ALL_FINE, NOTED
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
-from bot.decision import words_target as words
 from bot.dialogue import asking
 from bot.event import season
 from bot.event.closing import close_week

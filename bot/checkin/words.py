@@ -92,6 +92,12 @@ no_longer_a_check_in = Sentence(
 )
 
 
+missed = Sentence(
+    "No check-in this morning, so I have told your coach and today stays as planned. "
+    "If you can still send your numbers, do: they help tomorrow. /checkin"
+)
+
+
 def ask_carbs(answers: Answers) -> str:
     if answers.get("_carb_set_g") is None:
         return tr("Yesterday's carbs, in grams?")
@@ -245,3 +251,14 @@ def beside_the_numbers(
 
 def passed_on(name: str, told: str) -> str:
     return tr("{name} adds to this morning's answers: {told}", name=name, told=told)
+
+
+def nudge(first: bool, example: str) -> str:
+    """`example`: a morning in one line in the reader's units."""
+    if first:
+        return tr(
+            "Your morning numbers are still missing. Weight first, or all in one line "
+            "such as: {example}",
+            example=example,
+        )
+    return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
