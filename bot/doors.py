@@ -22,6 +22,7 @@ from bot.core.incoming import Kind
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, Command, Tap, View
+from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking
@@ -269,8 +270,10 @@ def _refuse_group(turn: ChatTurn) -> None:
 
 def due(turn: Turn, row: AgendaRow) -> None:
     """A timed duty whose instant has come; what is said is for the athlete or coach it is about."""
-    whose, _, number = row.subject.partition(":")
-    person = turn.session.get(Person, int(number)) if whose in ("athlete", "coach") else None
+    found = about(row)
+    person = None
+    if found is not None and found[0] in (Subject.ATHLETE, Subject.COACH):
+        person = turn.session.get(Person, found[1])
     with speaking_to(person) if person is not None else nullcontext():
         DUTIES[row.kind.partition(":")[0]].run(turn, row)
     _after(turn)

@@ -13,6 +13,7 @@ from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
 from bot.core.outbox import Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
@@ -68,7 +69,7 @@ def told_of(session: Session, row: AlertRow) -> list[Person]:
 
 def repeat(turn: Turn, duty: AgendaRow) -> None:
     """An alert that nobody has acknowledged yet sounds again."""
-    row = turn.session.get(AlertRow, int(duty.subject.partition(":")[2]))
+    row = turn.session.get(AlertRow, Subject.ALERT.of(duty))
     if row is None or row.acknowledged_at is not None:
         return
     coach = get_person(turn.session, row.coach_id)
@@ -127,7 +128,7 @@ def settle_message(
 
 
 def subject_of(row: AlertRow) -> str:
-    return f"alert:{row.id}"
+    return Subject.ALERT(row.id)
 
 
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:

@@ -15,6 +15,7 @@ from bot.core import agenda, instants
 from bot.core.cards import MESSAGE
 from bot.core.context import Context
 from bot.core.outbox import TEXT_LIMIT, Button, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
@@ -104,7 +105,7 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
 
 def release(turn: Turn, duty: AgendaRow) -> None:
     """The quiet hours are over: what was held comes in one message."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    coach = get_person(turn.session, Subject.COACH.of(duty))
     until = quiet_until(turn.session, coach, turn.now)
     if until is not None:  # the hours were changed meanwhile
         agenda.put(

@@ -7,6 +7,7 @@ from datetime import timedelta
 from sqlmodel import select
 
 from bot.core import agenda
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change, Follows
 from bot.people.people import kept_now
@@ -40,8 +41,8 @@ def calendar_stale(turn: Turn, athlete_id: int) -> None:
     )  # a coach's file holds all their athletes, new ones too
     if not any(turn.session.exec(query).first() for query in (given_out, of_all)):
         return
-    agenda.cancel(turn.session, subject=f"athlete:{athlete_id}", kind=ANEW)
+    agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kind=ANEW)
     agenda.put(
-        turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=ANEW,
+        turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=ANEW,
         due_at=turn.now + STILL_FOR, again=True,
     )  # fmt: skip

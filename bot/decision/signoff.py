@@ -11,6 +11,7 @@ from bot.core import agenda, instants
 from bot.core.cards import SIGN, Say
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision import words_signoff as words
 from bot.decision import words_target as athlete_words
@@ -236,7 +237,7 @@ def _said_to(row: DecisionRow, coach: Person) -> str:
 
 
 def subject_of(row: DecisionRow) -> str:
-    return f"decision:{row.id}"
+    return Subject.DECISION(row.id)
 
 
 def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> datetime:

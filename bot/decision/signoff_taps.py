@@ -10,6 +10,7 @@ from sqlmodel import Session, select
 from bot.alerts.notes import quiet_now
 from bot.core.callbacks import answer
 from bot.core.cards import OnProposal, Say
+from bot.core.subjects import Subject
 from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_signoff as words
@@ -97,7 +98,7 @@ def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> Non
 
 def lapse(turn: Turn, duty: AgendaRow) -> None:
     """The deadline has passed without a word."""
-    row = turn.session.get(DecisionRow, int(duty.subject.partition(":")[2]))
+    row = turn.session.get(DecisionRow, Subject.DECISION.of(duty))
     if row is None or row.status != DecisionStatus.WAITING:
         return
     profile = profile_of(turn.session, row.athlete_id)

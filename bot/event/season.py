@@ -13,6 +13,7 @@ from sqlmodel import col, select
 from bot.core import agenda, instants
 from bot.core.cards import SEASON
 from bot.core.outbox import Button, Buttons
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.event import words_season as words
 from bot.people.changes import Change
@@ -115,7 +116,7 @@ def take_over(turn: Turn, profile: AthleteProfile) -> EventRow | None:
 
 def due(turn: Turn, duty: AgendaRow) -> None:
     """The morning after an event that never had a whole week: the next one takes over all the same."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is None or profile.status == AthleteStatus.ENDED:
         return
     counts = current_event(turn.session, profile.person_id)

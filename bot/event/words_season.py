@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year, event_name, kind_word
+from bot.words.common import event_name, kind_word
 from bot.words.languages import Sentence, tr
 
 season_button = Sentence("Season")
@@ -137,10 +137,6 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
         "stays for days, so less fills up again). Check-ins adjust it.\n\n{table}\n\nUse it?",
         event=event, earlier=earlier, days=days, table=table,
     )  # fmt: skip
-
-
-def day_and_kind(kind: str, day: date) -> str:
-    return tr("{kind} on {day}", kind=event_name(kind), day=day_and_year(day))
 
 
 def event_over(kind: str) -> str:

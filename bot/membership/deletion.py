@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, say, set_menu
+from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON
@@ -96,13 +97,13 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
 
 def _delete_traffic(session: Session, person_id: int, chat_id: int, update_id: int) -> None:
     """What was said and what was due."""
-    subjects = [f"athlete:{person_id}"]
-    for kind, ids in (
-        ("alert", select(AlertRow.id).where(AlertRow.athlete_id == person_id)),
-        ("decision", select(DecisionRow.id).where(DecisionRow.athlete_id == person_id)),
-        ("question", select(OpenQuestion.id).where(OpenQuestion.person_id == person_id)),
+    subjects = [Subject.ATHLETE(person_id)]
+    for subject, ids in (
+        (Subject.ALERT, select(AlertRow.id).where(AlertRow.athlete_id == person_id)),
+        (Subject.DECISION, select(DecisionRow.id).where(DecisionRow.athlete_id == person_id)),
+        (Subject.QUESTION, select(OpenQuestion.id).where(OpenQuestion.person_id == person_id)),
     ):
-        subjects += [f"{kind}:{number}" for number in session.exec(ids)]
+        subjects += [subject(number) for number in session.exec(ids)]
     removal.delete_traffic(session, person_id, chat_id, subjects, but=update_id)
 
 
@@ -150,5 +151,5 @@ def _delete_person(session: Session, person_id: int) -> bool:
     is_contact = select(Person.id).where(Person.second_contact_id == person_id)
     if person.is_coach or session.exec(is_contact).first() or given_to(session, person):
         return False
-    removal.remove(session, person)
+    removal.remove_person(session, person)
     return True

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda
 from bot.core.incoming import Incoming
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.store.tables.desk import CoachDesk
 from bot.store.tables.people import AthleteProfile, Person
@@ -149,7 +150,7 @@ def roster_stale(turn: Turn, coach_id: int) -> None:
 
 
 def subject_of(coach_id: int) -> str:
-    return f"coach:{coach_id}"
+    return Subject.COACH(coach_id)
 
 
 def _sent_as(session: Session, coach: Person, message_id: int) -> int | None:

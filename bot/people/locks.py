@@ -14,6 +14,7 @@ from collections.abc import Callable, Mapping
 from sqlalchemy import text
 from sqlmodel import Session, select
 
+from bot.core.subjects import Subject, about
 from bot.store.tables.desk import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
@@ -71,26 +72,25 @@ def hold_subject(session: Session, duty: AgendaRow) -> None:
     """The same for whom a duty is about."""
     if session.get_bind().dialect.name == "sqlite":
         return
-    what, _, number = duty.subject.partition(":")
-    person_of = _SUBJECTS.get(what)
-    known = person_of is not None and number.isdigit()
-    hold(session, person_of(session, int(number)) if person_of is not None and known else None)
+    found = about(duty)
+    hold(session, SUBJECTS[found[0]](session, found[1]) if found is not None else None)
 
 
-_SUBJECTS: Mapping[str, Callable[[Session, int], int | None]] = {
-    "athlete": lambda _session, number: number,
-    "coach": lambda _session, number: number,
-    "gone": lambda _session, number: number,
-    "alert": lambda session, number: session.exec(
+#: Whom what a duty is about concerns first of all.
+SUBJECTS: Mapping[Subject, Callable[[Session, int], int | None]] = {
+    Subject.ATHLETE: lambda _session, number: number,
+    Subject.COACH: lambda _session, number: number,
+    Subject.GONE: lambda _session, number: number,
+    Subject.ALERT: lambda session, number: session.exec(
         select(AlertRow.athlete_id).where(AlertRow.id == number)
     ).first(),
-    "decision": lambda session, number: session.exec(
+    Subject.DECISION: lambda session, number: session.exec(
         select(DecisionRow.athlete_id).where(DecisionRow.id == number)
     ).first(),
-    "question": lambda session, number: session.exec(
+    Subject.QUESTION: lambda session, number: session.exec(
         select(OpenQuestion.person_id).where(OpenQuestion.id == number)
     ).first(),
-    "second": lambda session, number: session.exec(
+    Subject.SECOND: lambda session, number: session.exec(
         select(SecondCoach.coach_id).where(SecondCoach.id == number)
     ).first(),
 }

@@ -7,6 +7,7 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core import agenda
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import kept_now, local_date, profile_of
@@ -28,14 +29,14 @@ def look_at_kept(turn: Turn) -> None:
     ended = [row.athlete_id for row in kept_now(turn.session) if row.what in OVER]
     for athlete_id in dict.fromkeys(ended):
         agenda.put(
-            turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=LEARN,
+            turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=LEARN,
             due_at=turn.now, again=True,
         )  # fmt: skip
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:
     """Sum up what this athlete's finished weeks with this coach have taught."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is not None and profile.status != AthleteStatus.ENDED:
         learn(turn, profile)
 

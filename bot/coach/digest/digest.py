@@ -15,6 +15,7 @@ from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
 from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, Seen, look, standing
 from bot.core import agenda, instants
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision.signoff import is_small_step, stands_g
 from bot.decision.words_reasons import reason
@@ -57,7 +58,7 @@ def schedule(turn: Turn, coach: Person) -> None:
 
 def send(turn: Turn, duty: AgendaRow) -> None:
     """The hour has come: tell what there is to tell, and look forward to tomorrow."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    coach = get_person(turn.session, Subject.COACH.of(duty))
     desk = desk_of(turn.session, coach)
     if desk.digest_at is None:
         return

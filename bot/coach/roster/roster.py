@@ -12,6 +12,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.cards import ROSTER, OnProposal
 from bot.core.cards import Page as Paged
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Act, Turn
 from bot.decision.signoff_taps import sign_tapped
@@ -93,7 +94,7 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
 
 def refresh(turn: Turn, duty: AgendaRow) -> None:
     """Something has happened: the roster that the coach has open is brought up to date."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    coach = get_person(turn.session, Subject.COACH.of(duty))
     found = desk.roster_message(turn.session, coach)
     if found is None or not coach.reachable:
         return
