@@ -21,7 +21,7 @@ from bot.core.callbacks import answer
 from bot.core.incoming import Kind
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
-from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, Command, Tap, View
+from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
@@ -32,12 +32,12 @@ from bot.people import desk, locks
 from bot.people.people import (
     example_of,
     is_own_coach,
-    meet,
     own_athlete,
     person_in_chat,
     profile_of,
     sender,
     speaking_to,
+    touch_person,
 )
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
@@ -99,7 +99,7 @@ def incoming(turn: ChatTurn) -> None:
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
     away = known is not None and coming_back.is_away(known, turn.incoming)
-    person = meet(turn) if known is not None else None
+    person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
     _after(turn)
@@ -120,7 +120,7 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
     if turn.incoming.kind is Kind.UNBLOCKED:
         return
     if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
-        person = meet(turn)
+        person = touch_person(turn)
     elif person is None:
         answer(turn)
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
@@ -228,7 +228,7 @@ def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     tap.run(turn.by(person), pressed)
 
 
-def _tap_of(data: str) -> Tap | None:
+def _tap_of(data: str) -> CallbackRoute | None:
     return next((TAPS[one] for one in beginnings(data) if one in TAPS), None)
 
 
@@ -252,7 +252,10 @@ def _card(turn: Act, pressed: OnCard) -> None:
 
 #: Beside the features' own: "c:VIEW:ATHLETE:...", which leads to the views of a card.
 TAPS = once(
-    (*features.TAPS.values(), Tap(CARD, COACHING, on_card, _card, common.not_your_athlete)),
+    (
+        *features.TAPS.values(),
+        CallbackRoute(CARD, COACHING, on_card, _card, common.not_your_athlete),
+    ),
     lambda tap: tap.prefix,
 )
 

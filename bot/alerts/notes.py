@@ -19,11 +19,11 @@ from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.desk import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import CoachDesk, CoachNote
+from bot.store.tables.desk import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.words import common, quoting
@@ -160,7 +160,7 @@ def quiet_now(turn: Turn, coach: Person) -> bool:
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = session.get(CoachSettings, coach.id)
     if desk is None or desk.quiet_from is None or desk.quiet_to is None:
         return None
     zone = zone_of_coach(session, coach) or "UTC"
@@ -172,7 +172,7 @@ def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | No
     return None
 
 
-def _hours(desk: CoachDesk, day: date, zone: str) -> tuple[datetime, datetime]:
+def _hours(desk: CoachSettings, day: date, zone: str) -> tuple[datetime, datetime]:
     """The quiet hours that begin on this day of the coach's."""
     assert desk.quiet_from is not None
     assert desk.quiet_to is not None
@@ -260,7 +260,7 @@ def _reply_button(athlete: Person) -> Button:
 
 
 def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
-    desk = desk_of(turn.session, coach)
+    desk = coach_settings_of(turn.session, coach)
     fresh = turn.session.get(OutboxRow, desk.notes_outbox_id) if desk.notes_outbox_id else None
     if fresh is not None and _grows(fresh, turn.context):
         before = turn.session.exec(

@@ -6,7 +6,7 @@ from bot.athlete import buttons, words
 from bot.athlete import views as athlete_views
 from bot.athlete.flow_settings import SETTINGS
 from bot.core.routes import ATHLETE, Command, tap
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.words.common import already_answered
 
@@ -23,5 +23,5 @@ FEATURE = Feature(
         Command("resume", ATHLETE, athlete_views.resume, words.menu_resume, rank=140),
     ),
     taps=(tap(buttons.SETTING, ATHLETE, athlete_views.change_setting, already_answered),),
-    flows=(*(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
+    flows=(*(FlowBinding(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
 )

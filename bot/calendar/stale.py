@@ -10,7 +10,7 @@ from bot.core import agenda
 from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change, Follows
-from bot.people.people import kept_now
+from bot.people.people import pending_entries
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
@@ -22,7 +22,9 @@ STILL_FOR = timedelta(minutes=5)
 
 def look_at_kept(turn: Turn) -> None:
     """After a use case: whether what was kept in it makes a file that was given out stale."""
-    moved = [row for row in kept_now(turn.session) if Follows.CALENDAR in Change(row.what).follows]
+    moved = [
+        row for row in pending_entries(turn.session) if Follows.CALENDAR in Change(row.what).follows
+    ]
     for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
         calendar_stale(turn, athlete_id)
 

@@ -27,7 +27,7 @@ from bot.checkin.flow_reading import (
     wants_sharpness,
 )
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import names
@@ -112,11 +112,11 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
             ]:
                 return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
         if not report.told and report.training is None:
-            raise Unread(words.only_the_number(key, answers))
+            raise InvalidAnswer(words.only_the_number(key, answers))
         if not report.answers and all(not doubt.options for doubt in report.doubts):
             about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts
             if about:
-                raise Unread(words_doubts.doubt(plain_doubt(about[0]), answers))
+                raise InvalidAnswer(words_doubts.doubt(plain_doubt(about[0]), answers))
         found = taken_from(report, answers)
         if _is_tapped(key, text, answers) and key in report.answers:
             found = {key: report.answers[key]}
@@ -146,7 +146,7 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)
     if not report.told:
-        raise Unread(words_doubts.yes_no_or_number(options))
+        raise InvalidAnswer(words_doubts.yes_no_or_number(options))
     found = taken_from(report, answers)
     settled = set(report.answers) | {one["answer"] for one in found[DOUBTS]}
     right = insisted(doubt, found[DOUBTS])
@@ -242,7 +242,7 @@ def _one_training(text: str, answers: Answers) -> Answers:
         return {"training_done": way.value}
     report = read_told(text, known_of(answers, open_figures(answers)))
     if report.training is None:
-        raise Unread(words.use_training_buttons())
+        raise InvalidAnswer(words.use_training_buttons())
     return taken_from(report, answers)
 
 

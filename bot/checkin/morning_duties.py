@@ -127,6 +127,6 @@ def _enough(question: OpenQuestion) -> bool:
     return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
 
 
-def _asked_only() -> asking.Registered:
+def _asked_only() -> asking.FlowBinding:
     """The check-in's flow for asking a step once more, which finishes nothing."""
-    return asking.Registered(CHECK_IN, checkins.finish)
+    return asking.FlowBinding(CHECK_IN, checkins.finish)

@@ -23,7 +23,7 @@ from bot.checkin.flow_reading import DOUBTS, WHY, known_of, read_told, taken_fro
 from bot.core.turn import ChatTurn, Turn
 from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
-from bot.dialogue.flow import Answers, Unread, given_by
+from bot.dialogue.flow import Answers, InvalidAnswer, given_by
 from bot.people.people import local_date, profile_of
 from bot.people.telling import say_to
 from bot.plan.flow_number import read_number
@@ -275,7 +275,7 @@ def _edited_answer(
     assert step is not None
     try:
         value = asking.read_answer(step, turn.incoming.text, question, turn.context)
-    except Unread as unread:
+    except InvalidAnswer as unread:
         text = f"{unread}\n\n{words.no_longer_a_check_in()}"
         say_to(turn, person, text)
         return

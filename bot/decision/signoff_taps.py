@@ -15,7 +15,7 @@ from bot.core.turn import Act, Turn
 from bot.decision import deciding, to_athlete
 from bot.decision import words_signoff as words
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.signoff import is_small_step, plan_g, settle, stands_g
+from bot.decision.signoff import default_carb_g, is_small_step, plan_g, settle
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
@@ -27,7 +27,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
-from bot.week.snapshots import standing_before
+from bot.week.snapshots import take_snapshot
 from bot.words import common
 
 
@@ -139,7 +139,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     if profile.frozen_at is not None:
         say_frozen(turn, coach, profile)
         return
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     set_day(turn, profile.person_id, day, figure, by="coach")
     record(
         turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
@@ -183,7 +183,7 @@ def _sign(
     because: str = "",
 ) -> None:
     kept = status == DecisionStatus.PLAN_KEPT
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
     turn.session.add(row)
     set_day(
@@ -202,7 +202,7 @@ def _sign(
 def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     row.status = DecisionStatus.LAPSED
     turn.session.add(row)
-    figure, small = stands_g(row), is_small_step(row)
+    figure, small = default_carb_g(row), is_small_step(row)
     set_day(
         turn, profile.person_id, row.sets_date, figure,
         by="decision" if small else "plan", decision_id=row.id,
@@ -241,7 +241,7 @@ def _what_happened(
         return common.coaching_over()
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
         due = clock_for(session, reader, profile, row.sign_off_due_at)
-        return words.lapsed(stands_g(row), due, small=is_small_step(row))
+        return words.lapsed(default_carb_g(row), due, small=is_small_step(row))
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
@@ -263,7 +263,7 @@ def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: Decision
     asking.open_question(
         turn, coach, OTHER_FIGURE, subject_id=row.id,
         answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
-        | {"_proposed_g": row.carb_g, "_stands_g": stands_g(row)},
+        | {"_proposed_g": row.carb_g, "_stands_g": default_carb_g(row)},
     )  # fmt: skip
 
 

@@ -132,7 +132,7 @@ def target_message(
 def waiting_for_coach(
     coach_name: str,
     proposed_g: float,
-    stands_g: float,
+    default_carb_g: float,
     until: str,
     self_coached: bool,
     *,
@@ -140,42 +140,42 @@ def waiting_for_coach(
 ) -> str:
     """`small`: what stands until then is a small step in the same direction, not the plan."""
     if small:
-        return _small_step_for_now(coach_name, proposed_g, stands_g, until, self_coached)
+        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until, self_coached)
     if self_coached:
         return tr(
-            "Stay at {stands_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
+            "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
             "waits for your own approval until {until}.",
             proposed_g=proposed_g,
-            stands_g=stands_g,
+            default_carb_g=default_carb_g,
             until=until,
         )
     return tr(
-        "Stay at {stands_g:.0f} g for now, as planned. {coach_name} may change it to "
+        "Stay at {default_carb_g:.0f} g for now, as planned. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}.",
         coach_name=coach_name,
         proposed_g=proposed_g,
-        stands_g=stands_g,
+        default_carb_g=default_carb_g,
         until=until,
     )
 
 
 def _small_step_for_now(
-    coach_name: str, proposed_g: float, stands_g: float, until: str, self_coached: bool
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str, self_coached: bool
 ) -> str:
     if self_coached:
         return tr(
-            "Eat {stands_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
+            "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
             "waits for your own approval until {until}; without it the small step stays.",
             proposed_g=proposed_g,
-            stands_g=stands_g,
+            default_carb_g=default_carb_g,
             until=until,
         )
     return tr(
-        "Eat {stands_g:.0f} g for now, a small step. {coach_name} may change it to "
+        "Eat {default_carb_g:.0f} g for now, a small step. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}; without an answer the small step stays.",
         coach_name=coach_name,
         proposed_g=proposed_g,
-        stands_g=stands_g,
+        default_carb_g=default_carb_g,
         until=until,
     )
 

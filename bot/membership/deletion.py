@@ -20,7 +20,7 @@ from bot.membership import coach_deletion, removal, told_others
 from bot.membership import words_deletion as words
 from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.flow_invitations import CHANGE_COACH
-from bot.people.people import forget_kept, get_person, profile_of
+from bot.people.people import drop_pending_entries, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
 from bot.people.telling import say_to
 from bot.photos.photo_rows import delete_all_photos
@@ -80,7 +80,7 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
     _delete_traffic(turn.session, person_id, chat_id, turn.incoming.update_id)
     _delete_rows(turn.session, person_id)
     # What the session remembers of the rows is out of date now.
-    forget_kept(turn.session)
+    drop_pending_entries(turn.session)
     turn.session.expire_all()
     if last and _delete_person(turn.session, person_id):
         set_menu(turn.session, chat_id=chat_id, commands=(), now=turn.now)

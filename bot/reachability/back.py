@@ -19,7 +19,7 @@ from bot.core.topics import on
 from bot.core.turn import Turn
 from bot.decision import signoff, to_athlete
 from bot.dialogue import asking
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, local_date, profile_of, record
 from bot.people.rights import given_to
@@ -108,5 +108,5 @@ def _morning_missed(turn: Turn, person: Person, profile: AthleteProfile) -> None
         turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
     )
     if asked and asked[-1].answers.get("_date") == today.isoformat():
-        flows = {CHECK_IN.id: Registered(CHECK_IN, checkins.finish)}
+        flows = {CHECK_IN.id: FlowBinding(CHECK_IN, checkins.finish)}
         asking.ask_again(turn, person, asked[-1], flows)

@@ -15,7 +15,7 @@ from bot.core.context import Context
 from bot.core.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
 from bot.people.people import get_person, local_date, profile_of, speaking_to
@@ -174,7 +174,7 @@ def _ask(
     """Ask, tell the coach that it was asked, and wait for an answer for so long."""
     question = asking.open_question(
         turn, person, flow, subject_id=profile.person_id, answers=answers,
-        beside=True,
+        concurrent=True,
     )  # fmt: skip
     doubts.asked(
         turn, profile, question, str(answers["_words"]), about,
@@ -303,8 +303,8 @@ def may_be_urgent(text: str) -> bool:
 
 
 FLOWS = (
-    Registered(SYMPTOM_CHECK, answered),
-    Registered(SOMETHING_WRONG, answered_how),
-    Registered(UNWELL_HOW, told_what),
+    FlowBinding(SYMPTOM_CHECK, answered),
+    FlowBinding(SOMETHING_WRONG, answered_how),
+    FlowBinding(UNWELL_HOW, told_what),
 )
 FLOW_OF = {registered.flow.id: registered for registered in FLOWS}
