@@ -33,7 +33,7 @@ from engine.evidence.deciding import JUMP_LOOKS_BACK_DAYS
 from engine.safety import exercise_kcal
 from engine.symptoms import screen
 from engine.values.case import answers_needed
-from engine.written.oneline import CORE, IN_ORDER
+from engine.written.oneline import CORE
 
 
 def start(turn: Turn, person: Person, profile: AthleteProfile) -> None:
@@ -224,15 +224,11 @@ def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> An
     answers = question_context(session, profile, row.date)
     was_off = bool(row.symptoms or row.gut not in (None, "fine"))
     for question in QUESTIONS:
-        if question.column and (question.step.key in _ALWAYS_KEPT or was_off):
+        if question.column and (was_off or not question.of_what_is_off):
             value = getattr(row, question.column)
             answers[question.key] = list(value) if isinstance(value, list) else value
     answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
     return answers
-
-
-# Answers that stand by themselves; the others are asked for where something is off.
-_ALWAYS_KEPT = frozenset({*IN_ORDER, "carb_eaten_g", "training_done"})
 
 
 def offer_change(turn: Turn, person: Person, profile: AthleteProfile, row: CheckInRow) -> None:
@@ -289,8 +285,9 @@ def _ask_one(
 ) -> None:
     answers = answers_of(turn.session, profile, row)
     if key in ("off", "fine"):
-        for part in ("fine", "symptoms", "gut", "sleep_h", "note"):
-            answers.pop(part, None)
+        for question in QUESTIONS:
+            if question.key == "fine" or question.of_what_is_off:
+                answers.pop(question.key, None)
         if key == "off":
             answers["fine"] = SOMETHING_OFF
     else:

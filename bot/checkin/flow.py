@@ -68,6 +68,11 @@ class Question:
     def key(self) -> str:
         return self.step.key
 
+    @property
+    def of_what_is_off(self) -> bool:
+        """Whether it is asked only where something is; the others stand by themselves."""
+        return self.step.when is _is_off
+
 
 def read_morning(text: str, answers: Answers, first: str = "") -> Report:
     """A whole morning told once more replaces what was told; else it answers what is still open."""

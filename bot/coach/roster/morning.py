@@ -9,7 +9,7 @@ from datetime import timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_alert_causes import cause, flag_name
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
@@ -31,7 +31,6 @@ from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
-from bot.words.names import flag_name
 from bot.words.symptoms import symptom_name
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
