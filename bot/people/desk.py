@@ -52,6 +52,11 @@ def zone_of_coach(session: Session, coach: Person) -> str | None:
     return profile.zone if profile is not None else None
 
 
+def own_moment(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """When something was done, on this reader's clocks; on the athlete's where those are not known."""
+    return figures.moment(instant, zone_of_coach(session, reader) or profile.zone)
+
+
 def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
     """A time of an athlete's day as this reader's clocks show it, the athlete's beside it."""
     if reader.id == profile.person_id:
