@@ -9,10 +9,11 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda
 from bot.core.incoming import Incoming
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people import locks
 from bot.store.remembering import remembered
-from bot.store.tables.desk import CoachDesk
+from bot.store.tables.desk import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.words import coach_figures as figures
@@ -32,21 +33,22 @@ class ShownAt:
     message_id: int | None = None
 
 
-def desk_kept(session: Session, coach_id: int | None) -> CoachDesk | None:
+def desk_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
     """The coach's desk; that there is none is asked once, as for any row."""
     if coach_id is None:
         return None
     return remembered(
-        session, CoachDesk, (coach_id,), lambda: session.get(CoachDesk, coach_id), flushes=False
-    )
+        session, CoachSettings, (coach_id,), lambda: session.get(CoachSettings, coach_id),
+        flushes=False,
+    )  # fmt: skip
 
 
-def desk_of(session: Session, coach: Person) -> CoachDesk:
+def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
     """The coach's desk, set up where there is none yet."""
     assert coach.id is not None
     desk = desk_kept(session, coach.id)
     if desk is None:
-        desk = CoachDesk(person_id=coach.id)
+        desk = CoachSettings(person_id=coach.id)
         session.add(desk)
         session.flush()
     return desk
@@ -93,7 +95,7 @@ def _first_name(session: Session, profile: AthleteProfile) -> str:
 
 def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
     """Remember whose card the coach has before them."""
-    desk = desk_of(turn.session, coach)
+    desk = coach_settings_of(turn.session, coach)
     desk.card_athlete_id, desk.card_at = athlete_id, turn.now
     turn.session.add(desk)
 
@@ -118,7 +120,7 @@ def roster_shown(
     """Remember which message is the roster now, and what of it is shown."""
     if message_id is not None:
         outbox_id = _sent_as(session, coach, message_id)
-    desk = desk_of(session, coach)
+    desk = coach_settings_of(session, coach)
     desk.roster_outbox_id = outbox_id
     desk.roster_message_id = None if outbox_id is not None else message_id
     desk.roster_page, desk.roster_filter = page, shown
@@ -174,7 +176,7 @@ def _is_to_be_refreshed(session: Session, coach_id: int) -> bool:
 
 
 def subject_of(coach_id: int) -> str:
-    return f"coach:{coach_id}"
+    return Subject.COACH(coach_id)
 
 
 def _sent_as(session: Session, coach: Person, message_id: int) -> int | None:

@@ -134,7 +134,7 @@ class FetchRow(SQLModel, table=True):
 
 
 class AgendaRow(SQLModel, table=True):
-    """status: waiting -> done | cancelled. `subject` says whose duty it is ("athlete:7")."""
+    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/subjects.py`)."""
 
     __tablename__ = "agenda"
     __table_args__ = (
