@@ -144,6 +144,10 @@ _OF_DAY_OR_OPEN = select(AlertRow).where(
     or_(AlertRow.date == bindparam("day"), col(AlertRow.acknowledged_at).is_(None)),
 )
 
+_OPEN = select(AlertRow).where(
+    AlertRow.athlete_id == bindparam("athlete"), col(AlertRow.acknowledged_at).is_(None)
+)
+
 
 def of_day_or_open(session: Session, athlete_id: int, day: date) -> Sequence[AlertRow]:
     """An athlete's alerts of this day, and those of other days that nobody has acknowledged."""
@@ -216,10 +220,11 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     """Not yet acknowledged: the worst first, then the oldest."""
-    query = select(AlertRow).where(
-        AlertRow.athlete_id == athlete_id, col(AlertRow.acknowledged_at).is_(None)
-    )
-    return sorted(session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at))
+    rows = remembered(
+        session, AlertRow, ("open", athlete_id),
+        lambda: session.exec(_OPEN, params={"athlete": athlete_id}).all(),
+    )  # fmt: skip
+    return sorted(rows, key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 
 def seen_to(session: Session, profile: AthleteProfile, flags: Sequence[Flag], day: date) -> bool:
