@@ -13,7 +13,7 @@ from bot.store.db import claiming
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
-#: Rows that go in one transaction, in which nobody else can write: each lies in many pages, by its indexes.
+#: Rows that go in one transaction, in which nobody else can write: each lies in many pages.
 AT_ONCE = 50
 
 
