@@ -10,7 +10,7 @@ from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
 from engine.decision.facts import expected_fullness, gather
-from engine.decision.foresight import Foresight, look_ahead
+from engine.decision.foresight import Foresight, look_ahead, with_proposed
 from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
@@ -125,7 +125,10 @@ def _shown(case: Case, without: frozenset[str], table: Sequence[Rule]) -> Decisi
     if seen.foresight is None:
         return alone
     trace = replace(alone.trace, forecast_g=seen.trace.forecast_g, would_g=seen.carb_g)
-    return replace(alone, foresight=seen.foresight, trace=trace)
+    view = replace(seen.foresight, proposed=None)
+    if alone.carb_g is not None:
+        view = with_proposed(view, case, alone.carb_g)
+    return replace(alone, foresight=view, trace=trace)
 
 
 def decision_as_dict(decision: Decision) -> dict[str, Any]:
@@ -201,6 +204,8 @@ def _ruled(
     if sized.change_g:
         wanted = round_carbs(planned.carb_g + sized.change_g)
     fitted = _fit(wanted, planned.carb_g, window, flags)
+    if view is not None:
+        view = with_proposed(view, case, fitted.target.carb_g)
     change = _difference(fitted.target.carb_g, planned.carb_g)
     asked_g = _difference(wanted, planned.carb_g)
     reason = (

@@ -86,7 +86,10 @@ class Facts:
         if before is None:
             before = self.fullness_short
         both = today * self.fullness_short + (1 - today) * before
-        return round(both - grading.OWN_SCALE.value * self.usual_short, 6)
+        # An own scale only restrains: the same answers before the load may have been depletion.
+        own = grading.OWN_SCALE.value * self.usual_short
+        least, most = min(both, 0.0), max(both, 0.0)
+        return round(min(max(both - own, least), most), 6)
 
     @property
     def load_counted(self) -> float:
@@ -100,6 +103,14 @@ class Facts:
         return round(self.short_lately - grading.LOAD_COUNTS.value * self.load_counted, 6)
 
     @property
+    def raise_due(self) -> bool:
+        """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
+        if not self.load_eaten:
+            return self.behind >= grading.RAISE_FROM_FIRST.value
+        last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
+        return self.behind >= last.value
+
+    @property
     def ahead(self) -> bool:
         """Fuller than expected, with more of the load to come; on one morning alone, by far."""
         one = self.fullness_short_before is None
@@ -109,8 +120,14 @@ class Facts:
         return to_come and self.loaded and self.full and far and lately and self.cut_due
 
     @property
+    def ahead_by(self) -> float:
+        """Grades ahead of the plan past those from which it is cut; 0 or less where it is not."""
+        last = grading.AHEAD_FROM_LAST if self.days_out <= 1 else grading.AHEAD_FROM
+        return round(-self.behind - last.value, 6)
+
+    @property
     def cut_due(self) -> bool:
-        return -self.behind > grading.AHEAD_FROM.value
+        return self.ahead_by > 0
 
     @property
     def full(self) -> bool:
@@ -287,6 +304,17 @@ class Facts:
         return (
             f", and the planned load is {over:g} g/kg a day over the usual one" if over > 0 else ""
         )
+
+    @property
+    def waits_said(self) -> str:
+        """A clause on what keeps a flat athlete's load from being raised; "" where nothing does."""
+        if self.raise_due:
+            return ""
+        if not self.load_eaten:
+            return "; none of the load has been eaten yet"
+        if self.load_counted > 0:
+            return f"; the planned load is {self.load_over_usual:.1f} g/kg a day over the usual one"
+        return "; over both mornings that is not far enough"
 
     @property
     def drink_said(self) -> str:

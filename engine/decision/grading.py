@@ -24,14 +24,16 @@ def graded_g(facts: Facts, steps: int, step_g: float, body_mass_kg: float) -> fl
 def _g_per_kg(facts: Facts, steps: int) -> float:
     if steps == 0 or not facts.loading:
         return 0.0
+    alone = facts.fullness_short_before is None  # one morning earns no more than the rule's steps
     if steps > 0:
-        if facts.fullness_short_before is None or not facts.measured:
-            return 0.0  # one morning alone earns no more than the rule's steps
+        if alone or not facts.measured:
+            return 0.0
         past = max(facts.behind - known.RAISE_FROM.value, 0.0)
         return past * known.RAISE_PER_GRADE.value
-    cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
-    cut = cut if facts.ahead else 0.0
+    cut = max(facts.ahead_by, 0.0) * known.CUT_PER_GRADE.value
+    cut = cut if facts.ahead and not alone else 0.0
     if steps <= -2 and (facts.spilling or facts.seen_spilled):
-        more = known.SPILL_CUT_PER_LOAD.value * facts.load_counted
-        cut = max(cut, known.SPILL_CUT.value + more)
+        clear = facts.blurred or facts.seen_spilled
+        spill = known.SPILL_CUT if clear else known.FALLEN_CUT
+        cut = max(cut, spill.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted)
     return cut

@@ -23,8 +23,9 @@ CHANGE = "change"
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
-#: look that the event asks for. 5: proposals are graded; ahead of the plan.
-TABLE = 5
+#: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: a raise waits until it
+#: is due: behind on both mornings, later and sooner in the load by more.
+TABLE = 6
 
 
 class Forecast(StrEnum):
@@ -94,6 +95,13 @@ def _softening_steps(facts: Facts) -> int:
     if facts.spilling:
         return -2
     return -1 if facts.seen_softening else 0
+
+
+def _flat_steps(facts: Facts) -> int:
+    """None before a raise is due: what is eaten too much shows later, and can't be taken back."""
+    if not facts.raise_due:
+        return 0
+    return 2 if facts.very_flat and facts.measured else 1
 
 
 RULES: tuple[Rule, ...] = (
@@ -266,13 +274,13 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="flat-in-load",
         when=lambda f: f.loading and f.flat and f.sharp,
-        steps=lambda f: 2 if f.very_flat and f.measured else 1,
+        steps=_flat_steps,
         reason=(
             "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
-            "lines are sharp ({sharpness}), and {weight_said}: {change}."
+            "lines are sharp ({sharpness}), and {weight_said}{waits_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
-        tell_coach=lambda f: not f.measured,
+        tell_coach=lambda f: f.raise_due and not f.measured,
     ),
     Rule(
         id="flat-and-softening",

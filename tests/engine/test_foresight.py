@@ -229,9 +229,22 @@ def test_where_the_forecast_only_shows_the_rules_decide_as_if_it_were_not_there(
     assert replace(
         shown, foresight=None, trace=replace(shown.trace, forecast_g=None, would_g=None)
     ) == alone  # fmt: skip
-    assert shown.foresight == proposed.foresight
+    assert shown.foresight is not None and proposed.foresight is not None
+    assert replace(shown.foresight, proposed=None) == replace(proposed.foresight, proposed=None)
     assert shown.trace.would_g == proposed.carb_g, "what it would have proposed is kept"
     assert proposed.trace.would_g is None
+
+
+@pytest.mark.parametrize("whole", WEEKS)
+@pytest.mark.parametrize("use", [ForecastUse.SHOWS, ForecastUse.PROPOSES])
+def test_what_is_decided_has_odds_of_its_own_beside_the_plans(
+    whole: Case, use: ForecastUse
+) -> None:
+    decision = with_use(whole, use)
+    assert decision.foresight is not None and decision.carb_g is not None
+    figures = [odds.carb_g for odds in decision.foresight.odds]
+    assert min(abs(figure - decision.carb_g) for figure in figures) < 1
+    assert len(set(figures)) >= len(figures) - 1, "only plan and best may be the same figure"
 
 
 def test_a_decision_with_a_forecast_that_only_shows_replays_from_its_record() -> None:
