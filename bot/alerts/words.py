@@ -9,7 +9,7 @@ from typing import Any
 from bot.alerts.words_advice import advice
 from bot.alerts.words_alert_causes import cause
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -291,12 +291,22 @@ def _caution_own(flag: Finding) -> list[str]:
     return [told if flag is FlagId.DRUG_NAMED else f"{told} {_no_raise()}"]
 
 
-def _no_raise() -> str:
-    return tr("I won't add carbs on these answers.")
+_no_raise = Sentence("I won't add carbs on these answers.")
+_no_raise_meanwhile = Sentence("I won't add carbs until this is clear.")
 
+acknowledge_button = Sentence("Acknowledge")
+lift_button = Sentence("Lift the freeze")
+acknowledged_tap = Sentence("Acknowledged. I stop repeating it.")
+corrected_already = Sentence("This was put right since; nothing is open.")
+not_your_alert = Sentence("That alert is not yours.")
+alerts_menu = Sentence("Open alerts")
+none_open = Sentence("No alert is open.")
 
-def _no_raise_meanwhile() -> str:
-    return tr("I won't add carbs until this is clear.")
+lift_yes_button = Sentence("Lift it")
+lift_no_button = Sentence("Keep it frozen")
+
+not_frozen = Sentence("Nothing is frozen.")
+kept_frozen = Sentence("It stays frozen.")
 
 
 def _acknowledge(level: Level, name: str, *, own: bool) -> str:
@@ -305,14 +315,6 @@ def _acknowledge(level: Level, name: str, *, own: bool) -> str:
     if level is Level.WARNING:
         return tr("Tap Acknowledge once you are on it. I repeat this until then.")
     return tr("Tap Acknowledge once you've spoken to {name}. I repeat this until then.", name=name)
-
-
-def acknowledge_button() -> str:
-    return tr("Acknowledge")
-
-
-def lift_button() -> str:
-    return tr("Lift the freeze")
 
 
 def again(times: int, text: str) -> str:
@@ -386,20 +388,12 @@ def acknowledged(by: str, when: str) -> str:
     return tr("Acknowledged by {by}, {when}.", by=by, when=when)
 
 
-def acknowledged_tap() -> str:
-    return tr("Acknowledged. I stop repeating it.")
-
-
 def acknowledged_already(by: str | None, when: str) -> str:
     return (
         tr("Acknowledged already by {by}, {when}.", by=by, when=when)
         if by
         else tr("A newer alert took its place.")
     )
-
-
-def corrected_already() -> str:
-    return tr("This was put right since; nothing is open.")
 
 
 def corrected_note(name: str, what: str) -> str:
@@ -413,18 +407,6 @@ def acknowledged_elsewhere(by: str, name: str) -> str:
 
 def athlete_told_acknowledged(by: str) -> str:
     return tr("{by} has seen this and will contact you.", by=by)
-
-
-def not_your_alert() -> str:
-    return tr("That alert is not yours.")
-
-
-def alerts_menu() -> str:
-    return tr("Open alerts")
-
-
-def none_open() -> str:
-    return tr("No alert is open.")
 
 
 def how_many_open(count: int) -> str:
@@ -443,14 +425,6 @@ def lift_sure(name: str, *, own: bool) -> str:
         "the next check-in.",
         name=name,
     )
-
-
-def lift_yes_button() -> str:
-    return tr("Lift it")
-
-
-def lift_no_button() -> str:
-    return tr("Keep it frozen")
 
 
 def lift_waits(which: str) -> str:
@@ -480,14 +454,6 @@ def lifted(name: str, *, own: bool) -> str:
         if own
         else tr("The freeze is lifted, and {name} knows.", name=name)
     )
-
-
-def not_frozen() -> str:
-    return tr("Nothing is frozen.")
-
-
-def kept_frozen() -> str:
-    return tr("It stays frozen.")
 
 
 def athlete_told_lifted(coach: str) -> str:

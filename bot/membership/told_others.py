@@ -23,11 +23,11 @@ from bot.core.cards import ROSTER, SIGN
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.store.batches import batches
-from bot.store.db import leave_no_trace
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow
+from bot.store.traces import leave_no_trace
 
 FORGET, FORGET_NAME = "forget", "forget-name"
 #: What is read in place of a name.

@@ -18,6 +18,7 @@ from bot.setup.foreseeing import Foreseen, Trouble, foresee
 from bot.setup.putting import put
 from bot.setup.wanted import Wanted, as_json, of_json
 from bot.store.tables.people import OpenQuestion, Person
+from bot.words.common import cancelled
 
 _LONGEST_MESSAGE = 3500  # of what Telegram takes, with room for a heading
 
@@ -99,7 +100,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     rows, many = [of_json(row) for row in answers["_rows"]], answers["_many"]
     group = answers["_group"]
     if answers.get("do") == LEAVE or answers.get("reason") == LEAVE:
-        say_to(turn, coach, words.left())
+        say_to(turn, coach, cancelled())
         return
     if group is not None:
         for number in group["rows"]:

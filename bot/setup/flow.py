@@ -108,8 +108,11 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 def _ask_stands(answers: Answers) -> str:
     when = answers["when"]
     new = season_words.short(when["kind"] or "show", date.fromisoformat(when["day"]))
-    return words.ask_stands(
-        new, [season_words.short(kind, day) for _, kind, day in _others(answers)], answers["_name"]
+    return season_words.ask_stands(
+        new,
+        [season_words.short(kind, day) for _, kind, day in _others(answers)],
+        name=answers["_name"],
+        own=False,
     )
 
 

@@ -69,7 +69,7 @@ def one_tapped(turn: Act, pressed: One) -> None:
     answer(turn)
     profile = own_athlete(turn.session, turn.person, pressed.athlete)
     if profile is None:
-        say_to(turn, turn.person, words.left())
+        say_to(turn, turn.person, common.cancelled())
         return
     begin(turn, turn.person, profile)
 

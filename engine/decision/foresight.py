@@ -67,7 +67,8 @@ class Foresight:
     """What the model says of a morning. `trusted` is False where the table decides alone.
 
     `planned` are the odds of the plan's figure, `best` those of the best allowed one; both None
-    outside the load. `proposed` are those of what was decided, where that is neither. `residual_kg` is today's weight against the band's middle.
+    outside the load. `proposed` are those of what was decided, where that is neither. `residual_kg`
+    is today's weight against the band's middle.
     """
 
     trusted: bool

@@ -33,7 +33,7 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
     cut = max(facts.ahead_by, 0.0) * known.CUT_PER_GRADE.value
     cut = cut if facts.ahead and not alone else 0.0
     if steps <= -2 and (facts.spilling or facts.seen_spilled):
-        clear = facts.blurred or facts.seen_spilled
+        clear = facts.blurred or facts.seen_spilled or facts.says_spilled
         spill = known.SPILL_CUT if clear else known.FALLEN_CUT
         cut = max(cut, spill.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted)
     return cut

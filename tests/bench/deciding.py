@@ -53,7 +53,9 @@ def measured(times: int) -> dict[str, tuple[float, float | None]]:
     plan = one.plan
     days = [(out, plan.day(out)) for out in (3, 2, 1)]
     ahead = [
-        DayAhead(planned=intake_of(day, day.carb_g), low_g=day.carb_g - 150, high_g=day.carb_g + 150)
+        DayAhead(
+            planned=intake_of(day, day.carb_g), low_g=day.carb_g - 150, high_g=day.carb_g + 150
+        )
         for _, day in days
         if day is not None
     ]

@@ -63,9 +63,7 @@ def test_a_raise_that_waits_says_what_it_waits_for() -> None:
 
 
 def test_a_raise_grows_with_how_far_two_mornings_are_behind_and_stays_small_on_one() -> None:
-    grams = [
-        proposal(fullness=6 - short, fullness_short_before=short)[1] for short in (2, 3, 4, 5)
-    ]
+    grams = [proposal(fullness=6 - short, fullness_short_before=short)[1] for short in (2, 3, 4, 5)]
     assert grams == [25, 50, 75, 100]  # 0.4 g/kg a grade past 1.2
     assert proposal(fullness=2)[1] == 50, "one morning alone: the rule's own two steps"
     alone = {"fullness": 1, "fullness_short_before": 5, "water_l": None}
