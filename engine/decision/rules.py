@@ -25,7 +25,7 @@ CHANGE = "change"
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
 #: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: what is blurred anyhow
 #: is so under a softer look, and the athlete's own words of spill count. 7: a raise waits until it is
-#: due: behind on both mornings, later and sooner in the load by more.
+#: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast asks.
 TABLE = 7
 
 
@@ -35,6 +35,7 @@ class Forecast(StrEnum):
     SIZES = "gives the size"
     LOWERS = "gives the size of a lowering only"
     DEEPENS = "may only lower further: what is seen goes before what is computed"
+    ASKS = "may ask the coach, and nothing of it goes out before the coach agrees"
     DECIDES = "decides: what the rule stands on, it has weighed already"
     SILENT = "has no say"
 
@@ -241,9 +242,10 @@ RULES: tuple[Rule, ...] = (
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
+    # The forecast has weighed look and scale already; what it sees is the coach's to judge.
     Rule(
         id="flat-but-heavy",
-        forecast=Forecast.SILENT,
+        forecast=Forecast.ASKS,
         when=lambda f: f.flat and f.above_band,
         steps=always(0),
         reason=(

@@ -278,6 +278,22 @@ def test_a_larger_step_of_the_forecast_waits_and_a_small_one_in_its_direction_go
         assert abs(alone) <= LIMITS.apply_without_asking_g
 
 
+def test_flat_beside_a_heavy_scale_the_forecast_asks_and_nothing_goes_out_before_the_answer() -> None:
+    flat = (trial(Look.FLAT, sharpness=5), trial(Look.FLAT, sharpness=5, weeks_before=2))
+    mornings = [
+        replace(case(out, fullness=2, sharpness=5, weight_kg=WEIGHTS[out] + off), trials=flat)
+        for out in (2, 1)
+        for off in (1.2, 1.6, 2.0)
+    ]
+    heavy = [one for one in map(decide, mornings) if one.rule == "flat-but-heavy"]
+    asked = [one for one in heavy if one.change_g]
+    assert asked, "no morning of these has the forecast ask"
+    for decision in heavy:
+        assert decision.tell_coach
+        assert decision.needs_sign_off == bool(decision.change_g)
+        assert decision.lapse_g == decision.planned_carb_g
+
+
 def test_outside_the_load_the_forecast_moves_nothing() -> None:
     decision = decide(case(5))
     assert decision.foresight is not None and decision.foresight.best is None

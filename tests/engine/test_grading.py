@@ -86,8 +86,8 @@ def test_a_raise_grows_with_how_far_two_mornings_are_behind_and_stays_small_on_o
         ({"fullness": 7}, "full-and-sharp", 0),
         ({"fullness": 9}, "ahead-of-plan", -25),
         # room: over the usual load a cut comes sooner and larger
-        ({"fullness": 7, "fullness_short_before": -1, "load_over_usual": 1.0}, "ahead-of-plan", -150),
-        ({"fullness": 7, "fullness_short_before": -1, "load_over_usual": -1.0}, "full-and-sharp", 0),
+        ({"fullness": 7, "fullness_short_before": -1, "load_over_usual": 1}, "ahead-of-plan", -150),
+        ({"fullness": 7, "fullness_short_before": -1, "load_over_usual": -1}, "full-and-sharp", 0),
     ],
 )  # fmt: skip
 def test_a_load_ahead_of_its_plan_is_cut_by_how_far(
@@ -99,13 +99,12 @@ def test_a_load_ahead_of_its_plan_is_cut_by_how_far(
 def test_no_rule_moves_a_day_by_more_than_the_guard_rail_of_a_change() -> None:
     far = {"fullness": 10, "fullness_short_before": -5, "load_over_usual": 3.0}
     assert proposal(**far, expected_fullness=4) == ("ahead-of-plan", -175)  # 3 g/kg, whole steps
-    assert proposal(fullness=1, expected_fullness=10, fullness_short_before=9, load_over_usual=-3.0) == (
-        "flat-in-load", 175,
-    )  # fmt: skip
+    behind = {"fullness": 1, "fullness_short_before": 9, "load_over_usual": -3.0}
+    assert proposal(**behind, expected_fullness=10) == ("flat-in-load", 175)
 
 
 def test_an_own_scale_only_restrains() -> None:
-    """She who answered low before the load is not cut deeper for it, nor she who answered high raised."""
+    """Low answers before the load cut nobody deeper, nor do high ones raise anybody."""
     ahead = {"fullness": 8, "fullness_short_before": -2}
     assert proposal(**ahead, usual_short=3.0) == proposal(**ahead)
     assert proposal(**ahead, usual_short=-3.0)[1] > proposal(**ahead)[1]
