@@ -3,7 +3,6 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import datetime
 from typing import Any
 
 from bot.alerts.words_advice import advice
@@ -33,8 +32,7 @@ def alert(
     flag: str,
     level: Level,
     facts: Facts,
-    opened_at: datetime,
-    zone: str | None,
+    when: str,
     weight_unit: str,
     volume_unit: str,
     own: bool,
@@ -47,7 +45,7 @@ def alert(
     what = cause(
         flag, facts, name="" if own else name, weight_unit=weight_unit, volume_unit=volume_unit
     )
-    head = _head(flag, level, name, figures.moment(opened_at, zone), own=own)
+    head = _head(flag, level, name, when, own=own)
     parts = [f"{head}\n{what}"]
     if put_right := facts.get("_corrected"):
         parts.append(corrected(put_right, weight_unit, volume_unit))
@@ -64,9 +62,9 @@ def alert(
     return "\n\n".join(part for part in parts if part)
 
 
-def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: str | None) -> str:
+def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
     """Complaints that are no alert yet, in one note: what, in whose words, and what was answered."""
-    head = _head("", Level.ADVISORY, name, figures.moment(at, zone), own=False)
+    head = _head("", Level.ADVISORY, name, when, own=False)
     lines = [f"{head}\n{named}."]
     if wrote:
         lines.append(tr('{name} wrote "{words}".', name=name, words=wrote))
@@ -78,8 +76,8 @@ def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: st
 def _head(flag: str, level: Level, name: str, when: str, *, own: bool) -> str:
     said = level_word(flag, level)
     if own:
-        return tr("{level}: you ({when})", level=said, when=when)
-    return tr("{level}: {name} ({when}, their time)", level=said, name=name, when=when)
+        return tr("{level}: you, {when}", level=said, when=when)
+    return tr("{level}: {name}, {when}", level=said, name=name, when=when)
 
 
 #: What an answer is called that was put right.

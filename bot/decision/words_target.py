@@ -391,7 +391,7 @@ def ask_again_button(key: str) -> str:
 
 def coach_note(name: str, why: str) -> str:
     """To the coach, when a rule wants them to have a look."""
-    return tr("Note on {name}, for you to look at. They were told:\n{why}", name=name, why=why)
+    return tr("Info: {name}, for you to look at. I told {name}:\n{why}", name=name, why=why)
 
 
 MENU = {
