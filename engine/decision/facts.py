@@ -61,6 +61,7 @@ class Facts:
     fullness_short_before: int | None = None  # likewise on the load's morning before
     usual_short: float = 0.0  # the same on average before the load: this athlete's own scale
     load_over_usual: float = 0.0  # g/kg a day; 0 where a trial has shown what its load does
+    load_shown: bool = False  # a week behind has shown what such a load does
     # What the event asks for.
     full_from: int = USUAL_LOOK.fullness_low
     fullness_most: int = FULLEST
@@ -108,7 +109,7 @@ class Facts:
     def raise_due(self) -> bool:
         """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
         if not self.load_eaten:
-            return self.behind >= grading.RAISE_FROM_FIRST.value
+            return not self.load_shown and self.behind >= grading.RAISE_FROM_FIRST.value
         last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
         return self.behind >= last.value
 
@@ -412,6 +413,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         fullness_short_before=_short_before(case),
         usual_short=_usual_short(case),
         load_over_usual=_load_over_usual(case),
+        load_shown=_load_shown(case),
     )
 
 
@@ -489,13 +491,17 @@ def _usual_short(case: Case) -> float:
     return round(sum(known) / len(known), 6) if enough else 0.0
 
 
+def _load_shown(case: Case) -> bool:
+    return any(week.look is not None for week in case.trials)
+
+
 def _load_over_usual(case: Case) -> float:
     """The mean load day over the usual one (g/kg); 0 where that says nothing.
 
     The usual load is known for three days. A week behind whose look is known says more.
     """
     days = case.plan.load_days
-    if len(days) != len(LOAD_DAYS) or any(week.look is not None for week in case.trials):
+    if len(days) != len(LOAD_DAYS) or _load_shown(case):
         return 0.0
     male = case.athlete.sex is Sex.MALE
     usual = drafting.LOAD_MEN_G_PER_KG if male else drafting.LOAD_WOMEN_G_PER_KG

@@ -278,7 +278,9 @@ def test_a_larger_step_of_the_forecast_waits_and_a_small_one_in_its_direction_go
         assert abs(alone) <= LIMITS.apply_without_asking_g
 
 
-def test_flat_beside_a_heavy_scale_the_forecast_asks_and_nothing_goes_out_before_the_answer() -> None:
+def test_flat_beside_a_heavy_scale_the_forecast_asks_and_nothing_goes_out_before_the_answer() -> (
+    None
+):
     flat = (trial(Look.FLAT, sharpness=5), trial(Look.FLAT, sharpness=5, weeks_before=2))
     mornings = [
         replace(case(out, fullness=2, sharpness=5, weight_kg=WEIGHTS[out] + off), trials=flat)

@@ -103,6 +103,17 @@ def test_no_rule_moves_a_day_by_more_than_the_guard_rail_of_a_change() -> None:
     assert proposal(**behind, expected_fullness=10) == ("flat-in-load", 175)
 
 
+def test_what_a_week_has_shown_counts_for_more_than_mornings() -> None:
+    """A load that was run and looked at moves by small steps, and not before any of it is eaten."""
+    shown = {"load_shown": True}
+    assert proposal(fullness=8, fullness_short_before=-2, **shown) == ("ahead-of-plan", -25)
+    assert proposal(fullness=3, fullness_short_before=3, **shown) == ("flat-in-load", 25)
+    first = {"fullness": 1, "expected_fullness": 4, "load_eaten": False, "days_out": 3}
+    assert proposal(**first) == ("flat-in-load", 25)
+    assert proposal(**first, **shown) == ("flat-in-load", 0)
+    assert proposal(fullness=7, fullness_short_before=0, sharpness=2, **shown)[1] == -100
+
+
 def test_an_own_scale_only_restrains() -> None:
     """Low answers before the load cut nobody deeper, nor do high ones raise anybody."""
     ahead = {"fullness": 8, "fullness_short_before": -2}
