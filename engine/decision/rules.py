@@ -25,7 +25,8 @@ CHANGE = "change"
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
 #: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: what is blurred anyhow
 #: is so under a softer look, and the athlete's own words of spill count. 7: a raise waits until it is
-#: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast asks.
+#: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
+#: asks; what a trial has shown counts for more than a morning.
 TABLE = 7
 
 
