@@ -25,9 +25,9 @@ from engine.food.portions import (
     Choice,
     DayMenu,
     Liking,
+    NutrientTargets,
     Portion,
     Totals,
-    Wish,
     explain_misses,
     misses,
     plan_menu,
@@ -266,10 +266,10 @@ def _choices(
     ]
 
 
-def _wish(target: Aim, eaten: Totals) -> Wish:
+def _wish(target: Aim, eaten: Totals) -> NutrientTargets:
     """Nothing bounds what has no figure: the athlete salts and picks as always."""
     left = target.left_after(eaten)
-    wish = Wish(
+    wish = NutrientTargets(
         carb_g=left.carb_g, protein_g=left.protein_g, fat_g=left.fat_g, fibre_most_g=left.fibre_g
     )
     if target.sodium_mg is None:

@@ -9,7 +9,7 @@ from sqlmodel import Session
 
 from bot.food.list import food_of, rows_of
 from bot.store.tables.food import MealTimesRow
-from engine.food.portions import DayMenu, Portion, Totals, Wish, misses, totals_of
+from engine.food.portions import DayMenu, NutrientTargets, Portion, Totals, misses, totals_of
 
 Meal = tuple[Portion, ...]
 Meals = Mapping[str, Meal]
@@ -45,7 +45,7 @@ def less(locked: Mapping[str, int], meals: Meals) -> dict[str, int]:
 
 
 def around(
-    meals: Meals, times: Sequence[str], wish: Wish, plan: Callable[[int], DayMenu]
+    meals: Meals, times: Sequence[str], wish: NutrientTargets, plan: Callable[[int], DayMenu]
 ) -> DayMenu:
     """The day: those meals as they are, all others as `plan` fills so many.
 

@@ -29,7 +29,7 @@ from engine.values.case import PastWeek
 from engine.values.look import Look
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, PeakPlan
 
-DUST = 1e-6
+EPSILON = 1e-6
 RULES = Policy(id="rules", foresight=False)
 
 
@@ -144,7 +144,7 @@ def moved(week: PastWeek) -> tuple[Moved, ...]:
     return tuple(
         Moved(target.days_out, "rules", target.carb_g, set_g)
         for target, set_g in days
-        if set_g is not None and abs(set_g - target.carb_g) > DUST
+        if set_g is not None and abs(set_g - target.carb_g) > EPSILON
     )
 
 

@@ -37,7 +37,7 @@ from engine.values.plan import LOAD_DAYS, PeakPlan
 from engine.values.prior import Prior
 
 WEEKS_APART = 3
-DUST = 1e-6
+EPSILON = 1e-6
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -226,12 +226,12 @@ def _broken(one: _File) -> int:
     """Days on which a limit of the coach's did not hold, told from the limits themselves."""
     limits, found = one.limits, 0
     for out, grams in one.given.items():
-        far = abs(grams - planned_g(one.plan, out)) > limits.change_per_day_g + DUST
-        low = grams < min(limits.carb_floor_g, planned_g(one.plan, out)) - DUST
-        high = grams > max(limits.carb_ceiling_g, planned_g(one.plan, out)) + DUST
+        far = abs(grams - planned_g(one.plan, out)) > limits.change_per_day_g + EPSILON
+        low = grams < min(limits.carb_floor_g, planned_g(one.plan, out)) - EPSILON
+        high = grams > max(limits.carb_ceiling_g, planned_g(one.plan, out)) + EPSILON
         found += far or low or high
     total = sum(one.given[out] for out in LOAD_DAYS)
-    return found + int(total > max(limits.load_total_g, load_g(one.plan)) + DUST)
+    return found + int(total > max(limits.load_total_g, load_g(one.plan)) + EPSILON)
 
 
 def prior_after(policy: Policy, week: Week, clients: Sequence[Client]) -> Prior | None:

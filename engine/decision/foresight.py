@@ -19,21 +19,21 @@ from engine.decision.facts import fullness_on_plan
 from engine.evidence import deciding as e
 from engine.model.aim import aim_of
 from engine.model.eye import learn_seen
-from engine.model.forecast import DayAhead, Outlook, choose, forecast
+from engine.model.forecast import DayAhead, DoseForecast, choose, forecast
 from engine.model.physiology import Intake
 from engine.model.pooling import taught
 from engine.model.structures import Usual
 from engine.model.tracker import (
     MODEL,
     Belief,
-    Frame,
+    Covariates,
     Morning,
     after_day,
-    carry_over,
     first_belief,
     generator,
-    learn,
-    learn_look,
+    next_prior,
+    update_belief,
+    update_on_look,
     weight_band,
 )
 from engine.model.training import TRAINED, exercise, training_spread
@@ -124,7 +124,7 @@ def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
     rng = generator(f"{key}/morning", case.checkin.date)
     middle = weight_band(belief, rng)
     band = WeightBand(middle.low, middle.middle, middle.high)
-    belief = learn(belief, _morning(case.checkin), rng)
+    belief = update_belief(belief, _morning(case.checkin), rng)
     today = case.checkin.date
     belief = _seen(
         belief,
@@ -160,7 +160,7 @@ def athlete_key(case: Case) -> str:
 def _why_not(belief: Belief, view: Foresight) -> str:
     if view.mornings < e.MORNINGS_TO_TRUST.value and not view.past_weeks:
         return "too few mornings yet"
-    if not belief.fits:
+    if not belief.is_calibrated:
         return "three mornings running outside what it expected"
     return ""
 
@@ -203,14 +203,14 @@ def _with_odds(
 
 def _outlooks(
     case: Case, belief: Belief, doses: list[float], rng: np.random.Generator
-) -> list[Outlook]:
+) -> list[DoseForecast]:
     ahead = [_day_ahead(case, out) for out in range(case.days_out, 0, -1)]
     eaten = sum(_set_or_planned(case, out) for out in case.plan.load_days if out > case.days_out)
     left_g = case.limits.load_total_g - eaten
     return list(forecast(belief, ahead, doses, rng, load_left_g=left_g))
 
 
-def _odds(outlook: Outlook) -> Odds:
+def _odds(outlook: DoseForecast) -> Odds:
     return Odds(
         carb_g=outlook.carb_g,
         flat=outlook.flat,
@@ -220,9 +220,9 @@ def _odds(outlook: Outlook) -> Odds:
     )
 
 
-def frame_of(athlete: Athlete, baseline: Baseline, target: TargetLook | None = None) -> Frame:
+def frame_of(athlete: Athlete, baseline: Baseline, target: TargetLook | None = None) -> Covariates:
     """The facts of an athlete that the tracker's particles share, and the look aimed for."""
-    return Frame(
+    return Covariates(
         sex=athlete.sex,
         body_mass_kg=athlete.body_mass_kg,
         body_fat_percent=athlete.body_fat_percent,
@@ -307,7 +307,7 @@ def _belief_on(lived: _Lived) -> Belief:
     belief = _belief_on(lived.yesterday())
     answers = lived.history.on(day)
     if answers is not None:
-        belief = learn(belief, _morning(answers), rng)
+        belief = update_belief(belief, _morning(answers), rng)
     habit, event_day = lived.baseline.carb_g, lived.event.day
     belief = _seen(
         belief, lived.history, lived.plan, habit, event_day, day, rng, look=lived.event.look
@@ -352,7 +352,7 @@ def _taught(
         next_day = following[0].day if following else event_day
         weeks = max((next_day - week.day).days / 7, 1)
         rng = generator(f"{key}/between", week.day)
-        belief = carry_over(belief, frame, rng, weeks=weeks)
+        belief = next_prior(belief, frame, rng, weeks=weeks)
     return belief
 
 
@@ -369,7 +369,7 @@ def taught_by(
         told += belief is not before
         if number + 1 < len(weeks):
             apart = max((weeks[number + 1].day - week.day).days / 7, 1)
-            belief = carry_over(belief, frame, generator(f"{key}/between", week.day), weeks=apart)
+            belief = next_prior(belief, frame, generator(f"{key}/between", week.day), weeks=apart)
     return taught(belief, told)
 
 
@@ -386,7 +386,7 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
     while day <= week.day:
         rng = generator(f"{key}/{week.day}", day)
         if day in mornings:
-            belief = learn(belief, _morning(mornings[day]), rng)
+            belief = update_belief(belief, _morning(mornings[day]), rng)
         if day < week.day or week.look is None:  # the word on the day itself is the same look again
             belief = _seen(
                 belief,
@@ -410,7 +410,7 @@ def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Beli
         day += DAY
     if week.look is not None:
         rng = generator(f"{key}/look", week.day)
-        belief = learn_look(belief, week.look, rng, aim=aim_of(week.target))
+        belief = update_on_look(belief, week.look, rng, aim=aim_of(week.target))
     return belief
 
 

@@ -21,17 +21,17 @@ from engine.model.tracker import (
     Band,
     Belief,
     Person,
-    chances_each,
     doubted,
     level_shift,
     levels_of,
+    outcome_probabilities,
     weights_kg,
 )
 
 PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go
 #: the same way, as the mornings by then decide between them anyway. The first is the plan's.
-WAYS = (0.0, -0.6, 0.6)
+REPLANNING_FRACTIONS = (0.0, -0.6, 0.6)
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -48,7 +48,7 @@ class DayAhead:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Outlook:
+class DoseForecast:
     """What one dose leads to: chances at stage time, the expected look, tomorrow's weight."""
 
     carb_g: float
@@ -69,7 +69,7 @@ def forecast(
     *,
     load_left_g: float = np.inf,
     particles: int = PARTICLES,
-) -> list[Outlook]:
+) -> list[DoseForecast]:
     """An outlook for each dose of the first day ahead, in the order of the doses.
 
     `ahead` holds the days up to stage morning, the day to be set first. `load_left_g` bounds the
@@ -77,14 +77,14 @@ def forecast(
     """
     if not ahead or not doses:
         raise ValueError("a forecast needs a day ahead and a dose")
-    few = thinned(belief, particles, rng)
-    chance = Chance(len(ahead), few.state.shape[1], rng)
+    few = subsample(belief, particles, rng)
+    chance = NoiseDraws(len(ahead), few.state.shape[1], rng)
     as_planned = float(ahead[0].planned.carb_g)
     paths = [
-        Path((as_planned,), 0.0, few.planned),
-        *(Path((float(dose),), 0.0, few.state) for dose in doses),
+        Trajectory((as_planned,), 0.0, few.planned),
+        *(Trajectory((float(dose),), 0.0, few.state) for dose in doses),
     ]
-    paths = lived(few, paths, ahead[0], chance, 0)
+    paths = propagate(few, paths, ahead[0], chance, 0)
     tomorrow = [weights_kg(replace(few, state=path.state)) + chance.tomorrow for path in paths]
     for number, day in enumerate(ahead[1:], 1):
         paths = [
@@ -92,10 +92,10 @@ def forecast(
             *(
                 path.on(day, way, _left_g(load_left_g, path, ahead))
                 for path in paths[1:]
-                for way in (WAYS if number == 1 else (path.way,))
+                for way in (REPLANNING_FRACTIONS if number == 1 else (path.way,))
             ),
         ]
-        paths = lived(few, paths, day, chance, number)
+        paths = propagate(few, paths, day, chance, number)
     looks = np.stack([look_of(path.state, few.person, few.body, few.frame.aim) for path in paths])
     worths = worth(looks[1:] - looks[0]).reshape(len(doses), -1)  # row 0 followed the plan
     each = worths.shape[1]
@@ -106,7 +106,7 @@ def forecast(
     ]
 
 
-def _left_g(load_left_g: float, path: Path, ahead: Sequence[DayAhead]) -> float:
+def _left_g(load_left_g: float, path: Trajectory, ahead: Sequence[DayAhead]) -> float:
     """What the load total leaves for the next day of that path; no bound on a day outside the load."""
     if not ahead[len(path.doses)].in_load:
         return np.inf
@@ -114,12 +114,14 @@ def _left_g(load_left_g: float, path: Path, ahead: Sequence[DayAhead]) -> float:
     return load_left_g - sum(dose for dose, day in eaten if day.in_load)
 
 
-def _outlook(few: Belief, path: Path, look: float, worth: float, weights: Floats) -> Outlook:
+def _outlook(
+    few: Belief, path: Trajectory, look: float, worth: float, weights: Floats
+) -> DoseForecast:
     flat, full, spilled = doubted(
-        chances_each(path.state, few.person, few.body, few.frame.aim).mean(axis=1)
+        outcome_probabilities(path.state, few.person, few.body, few.frame.aim).mean(axis=1)
     )
     low, middle, high = np.percentile(weights, (10, 50, 90))
-    return Outlook(
+    return DoseForecast(
         carb_g=path.doses[0],
         flat=flat,
         full=full,
@@ -136,14 +138,14 @@ def worth(gains: Floats, aversion: float = float(known.LOSS_AVERSION)) -> Floats
     return np.asarray(np.where(gains < 0, aversion * gains, gains).mean(axis=-1))
 
 
-def choose(outlooks: Sequence[Outlook], planned_g: float) -> Outlook:
+def choose(outlooks: Sequence[DoseForecast], planned_g: float) -> DoseForecast:
     """The dose most worth giving; of doses about as good, and where none is, nearest the plan."""
     best = max(outlook.worth for outlook in outlooks)
     alike = [one for one in outlooks if one.worth >= best - float(known.WORTH_ALIKE)]
     return min(alike, key=lambda one: abs(one.carb_g - planned_g))
 
 
-class Chance:
+class NoiseDraws:
     """The chance of the days ahead, the same for every dose: arrays of days x particles."""
 
     def __init__(self, days: int, particles: int, rng: np.random.Generator) -> None:
@@ -158,18 +160,18 @@ class Chance:
 
 
 @dataclass(frozen=True, slots=True)
-class Path:
+class Trajectory:
     """The doses of a way to stage time so far, and where the particles are on it."""
 
     doses: tuple[float, ...]
     way: float
     state: Floats
 
-    def eating(self, carb_g: float) -> Path:
+    def eating(self, carb_g: float) -> Trajectory:
         """The path with that dose next."""
         return replace(self, doses=(*self.doses, carb_g))
 
-    def on(self, day: DayAhead, way: float, left_g: float) -> Path:
+    def on(self, day: DayAhead, way: float, left_g: float) -> Trajectory:
         """The path with the next day's dose, moved that way inside what is left for it."""
         planned = float(day.planned.carb_g)
         span = day.high_g - planned if way > 0 else planned - day.low_g
@@ -177,7 +179,9 @@ class Path:
         return replace(self.eating(max(dose, 0.0)), way=way)
 
 
-def lived(few: Belief, paths: list[Path], day: DayAhead, chance: Chance, at: int) -> list[Path]:
+def propagate(
+    few: Belief, paths: list[Trajectory], day: DayAhead, chance: NoiseDraws, at: int
+) -> list[Trajectory]:
     """The paths a day later; what only body mass needs is followed for the first day alone."""
     count, many = len(paths), few.state.shape[1]
     who = few.body.repeated(count)
@@ -195,7 +199,7 @@ def lived(few: Belief, paths: list[Path], day: DayAhead, chance: Chance, at: int
     ]
 
 
-def thinned(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
+def subsample(belief: Belief, particles: int, rng: np.random.Generator) -> Belief:
     chosen = rng.permutation(belief.state.shape[1])[:particles]
     return replace(
         belief,

@@ -99,7 +99,7 @@ _SCALE = NAMES.index("scale")
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Frame:
+class Covariates:
     """The facts that all particles share."""
 
     sex: Sex
@@ -126,13 +126,13 @@ class Frame:
 class Belief:
     """Equally weighted particles on one morning, and how well the mornings so far were foreseen."""
 
-    frame: Frame
+    frame: Covariates
     person: Person
     state: Floats  # rows x particles
     first: Floats  # the state that mass changes are against
     planned: Floats  # the state had the plan been followed; the same object until it was not
     weighed: bool = False  # whether this week's scale is known: before that, the mass on file
-    surprises: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
+    pit_values: tuple[float, ...] = ()  # where each weight fell in its forecast, 0 to 1
     eyes: tuple[
         tuple[int, Floats], ...
     ] = ()  # each coach that has looked, and how far off they rate
@@ -142,9 +142,9 @@ class Belief:
         return self.person.bodies(self.frame.lean_kg, self.frame.muscle_kg)
 
     @property
-    def fits(self) -> bool:
+    def is_calibrated(self) -> bool:
         """False after three mornings running outside the 95 % band: then do not trust it."""
-        last = self.surprises[-3:]
+        last = self.pit_values[-3:]
         return not (len(last) == 3 and all(place < 0.025 or place > 0.975 for place in last))
 
 
@@ -171,7 +171,7 @@ def generator(athlete: str, day: date) -> np.random.Generator:
 
 
 def first_belief(
-    frame: Frame,
+    frame: Covariates,
     rng: np.random.Generator,
     *,
     particles: int = PARTICLES,
@@ -204,7 +204,7 @@ def _taught_by_others(
     return values, np.where(moved, others, kinds)
 
 
-def _at_start(frame: Frame, person: Person) -> Belief:
+def _at_start(frame: Covariates, person: Person) -> Belief:
     particles = person.values.shape[1]
     empty = np.zeros((len(Row), particles), dtype=np.float32)
     unmoved = Belief(frame=frame, person=person, state=empty, first=empty, planned=empty)
@@ -277,26 +277,26 @@ def levels_of(state: Floats, who: Bodies) -> Floats:
     return np.asarray(state[Row.MUSCLE] / who.ceiling_g)
 
 
-def learn(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
+def update_belief(belief: Belief, morning: Morning, rng: np.random.Generator) -> Belief:
     """Belief after a morning's answers; none at all leaves it as it is."""
     particles = belief.state.shape[1]
     chance = np.zeros(particles, dtype=np.float32)
-    surprises, weighed = belief.surprises, belief.weighed
+    pit_values, weighed = belief.pit_values, belief.weighed
     if morning.weight_kg is not None and not weighed:
         # The first morning's scale is the reference for the week, whatever is on file.
         belief, weighed = _on_this_scale(belief, morning.weight_kg, rng), True
     elif morning.weight_kg is not None:
         off = morning.weight_kg - weights_kg(belief)
-        chance += _weight_chance(off, female=belief.frame.sex is Sex.FEMALE)
-        surprises = (*surprises, float(np.mean(normal_below(off / float(known.SCALE_NOISE)))))
+        chance += _weight_log_likelihood(off, female=belief.frame.sex is Sex.FEMALE)
+        pit_values = (*pit_values, float(np.mean(normal_below(off / float(known.SCALE_NOISE)))))
     if morning.fullness is not None:
-        chance += _grade_chance(
+        chance += _grade_log_likelihood(
             morning.fullness, fullness_of(belief), float(known.FULLNESS_NOISE), 10
         )
     if morning.sharpness is not None:
         mean = belief.person["crisp"] - float(known.BLUR_GRADES) * belief.state[Row.SHOWN]
-        chance += _grade_chance(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
-    return resample(replace(belief, surprises=surprises, weighed=weighed), chance, rng)
+        chance += _grade_log_likelihood(morning.sharpness, mean, float(known.SHARPNESS_NOISE), 5)
+    return resample(replace(belief, pit_values=pit_values, weighed=weighed), chance, rng)
 
 
 def _on_this_scale(belief: Belief, weight_kg: float, rng: np.random.Generator) -> Belief:
@@ -316,11 +316,11 @@ def fullness_of(belief: Belief) -> Floats:
     return np.asarray(1 + 9 * (felt - belief.person["empty"]) / np.maximum(span, 0.3))
 
 
-def learn_look(
+def update_on_look(
     belief: Belief, seen: Look, rng: np.random.Generator, *, aim: Aim | None = None
 ) -> Belief:
     """Belief after the coach's word on how a stage or trial day looked, held against its own aim."""
-    looks = chances_each(belief.state, belief.person, belief.body, aim or belief.frame.aim)
+    looks = outcome_probabilities(belief.state, belief.person, belief.body, aim or belief.frame.aim)
     return resample(belief, np.log(0.03 + 0.91 * looks[list(Look).index(seen)]), rng)
 
 
@@ -338,7 +338,9 @@ def level_shift(person: Person, grades: float) -> Floats:
     return np.asarray(np.float32(grades / 9) * span)
 
 
-def chances_each(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM) -> Floats:
+def outcome_probabilities(
+    state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AIM
+) -> Floats:
     """Chances of flat, full and spilled over (rows) for each particle, edges softened."""
     edge = np.float32(1 + max(aim.blur, 0.0))
     spilled = normal_below((state[Row.SHOWN] - edge) / np.float32(known.SPILL_EDGE.value))
@@ -363,7 +365,7 @@ def doubted(chances: Floats) -> tuple[float, float, float]:
     return float(told[0]), float(told[1]), float(told[2])
 
 
-def _weight_chance(off: Floats, *, female: bool) -> Floats:
+def _weight_log_likelihood(off: Floats, *, female: bool) -> Floats:
     """Log likelihood of a weight: scale noise, sometimes menstruation, sometimes another scale."""
     noise = float(np.hypot(float(known.SCALE_NOISE), float(known.WEIGHT_DOUBT)))
     wide = float(known.OUTLIER_NOISE)
@@ -380,19 +382,19 @@ def _weight_chance(off: Floats, *, female: bool) -> Floats:
     return np.asarray(np.log(likely + stray * normal(off, wide) + 1e-12), dtype=np.float32)
 
 
-def _grade_chance(grade: int, mean: Floats, noise: float, most: int) -> Floats:
+def _grade_log_likelihood(grade: int, mean: Floats, noise: float, most: int) -> Floats:
     upper = 1.0 if grade >= most else normal_below((grade + 0.5 - mean) / noise)
     lower = 0.0 if grade <= 1 else normal_below((grade - 0.5 - mean) / noise)
     # A slip of the thumb is always possible.
     return np.asarray(np.log(0.98 * (upper - lower) + 0.02 / most), dtype=np.float32)
 
 
-def resample(belief: Belief, log_chance: Floats, rng: np.random.Generator) -> Belief:
+def resample(belief: Belief, log_likelihood: Floats, rng: np.random.Generator) -> Belief:
     """The particles drawn anew, each as often as what was answered or seen makes it likely."""
-    particles = len(log_chance)
-    if not np.any(log_chance):
+    particles = len(log_likelihood)
+    if not np.any(log_likelihood):
         return belief
-    weight = np.exp(log_chance - log_chance.max())
+    weight = np.exp(log_likelihood - log_likelihood.max())
     weight /= weight.sum()
     places = (np.arange(particles) + rng.random()) / particles
     chosen = np.minimum(np.searchsorted(np.cumsum(weight), places), particles - 1)
@@ -433,7 +435,9 @@ def _other_kinds(kinds: Kinds, rng: np.random.Generator) -> Kinds:
     return np.where(anew, fresh, kinds)
 
 
-def carry_over(belief: Belief, frame: Frame, rng: np.random.Generator, *, weeks: float) -> Belief:
+def next_prior(
+    belief: Belief, frame: Covariates, rng: np.random.Generator, *, weeks: float
+) -> Belief:
     """The belief with which the next peak week or trial begins: what was learnt, widened with time.
 
     The day's start is drawn afresh, and the scale's offset too.

@@ -17,9 +17,9 @@ from engine.decision.decide import Decision
 from engine.decision.foresight import intake_of
 from engine.evidence import deciding
 from engine.evidence import learning as e
-from engine.model.forecast import look_of, thinned
+from engine.model.forecast import look_of, subsample
 from engine.model.structures import Floats, a_day, first_morning, hours_lifted
-from engine.model.tracker import Belief, chances_each, doubted, generator
+from engine.model.tracker import Belief, doubted, generator, outcome_probabilities
 from engine.planning.learning import led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
@@ -128,7 +128,7 @@ def rules_weighed(
         return ()
     week = weeks[-1]
     *_, belief = led_through(athlete, baseline, weeks)
-    belief = thinned(belief, PARTICLES, generator(f"weighed/{athlete.body_mass_kg:g}", week.day))
+    belief = subsample(belief, PARTICLES, generator(f"weighed/{athlete.body_mass_kg:g}", week.day))
     given, look_given = _ended(belief, week, baseline, None)
     found = []
     for one in moved:
@@ -155,7 +155,7 @@ def _ended(
             carb_g = max(carb_g - (left_out.set_g - left_out.planned_g), 0.0)
         lifted = hours_lifted(intake_of(target, carb_g))
         state = a_day(state, np.asarray(np.float32(carb_g) * told), lifted, who, look_only=True)
-    flat, full, spilled = doubted(chances_each(state, person, who).mean(axis=1))
+    flat, full, spilled = doubted(outcome_probabilities(state, person, who).mean(axis=1))
     return Odds(flat, full, spilled), look_of(state, person, who)
 
 

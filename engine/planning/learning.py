@@ -18,9 +18,9 @@ import numpy as np
 
 from engine.decision.foresight import frame_of, intake_of, through
 from engine.evidence import learning as e
-from engine.model.forecast import thinned
+from engine.model.forecast import subsample
 from engine.model.structures import Bodies, Floats, Row, a_day, first_morning, hours_lifted
-from engine.model.tracker import Belief, Person, carry_over, first_belief, generator, levels_of
+from engine.model.tracker import Belief, Person, first_belief, generator, levels_of, next_prior
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.plan import PLAN_DAYS, PeakPlan
@@ -109,7 +109,7 @@ def led_through(
         if number + 1 < len(weeks):
             apart = max((weeks[number + 1].day - week.day).days / 7, 1)
             rng = generator(f"{key}/between", week.day)
-            belief = carry_over(belief, frame, rng, weeks=apart)
+            belief = next_prior(belief, frame, rng, weeks=apart)
 
 
 def _key(athlete: Athlete) -> str:
@@ -122,7 +122,7 @@ def believed(
     belief: Belief, plan: PeakPlan, baseline: Baseline, rng: np.random.Generator
 ) -> Believed:
     """What is thought of the body, whatever its condition today."""
-    few = thinned(belief, PARTICLES, rng)
+    few = subsample(belief, PARTICLES, rng)
     flat, spill = edges(few.person, few.body, plan, baseline, belief.frame.body_mass_kg)
     return {
         Quantity.STORE: _span(few.body.ceiling_g, float(e.STORE_DOUBT)),

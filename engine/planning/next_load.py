@@ -18,7 +18,7 @@ from engine.decision.foresight import as_it_went, frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
-from engine.model.tracker import Belief, Frame, carry_over, first_belief, generator
+from engine.model.tracker import Belief, Covariates, first_belief, generator, next_prior
 from engine.planning.rescale import Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
@@ -175,16 +175,16 @@ def load_g_per_kg(plan: PeakPlan, body_mass_kg: float) -> float:
     return plan.load_g / max(len(plan.load_days), 1) / body_mass_kg
 
 
-def _learnt(frame: Frame, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
+def _learnt(frame: Covariates, baseline: Baseline, weeks: Sequence[PastWeek], key: str) -> Belief:
     belief = first_belief(frame, generator(f"{key}/first", weeks[-1].day))
     for number, week in enumerate(weeks):
         belief = through(belief, week, key, habit_g=baseline.carb_g)
         last = number == len(weeks) - 1
-        if last and not belief.fits:
+        if last and not belief.is_calibrated:
             raise ModelMisfit("three mornings running outside what was expected")
         apart = WEEKS_BETWEEN if last else max((weeks[number + 1].day - week.day).days / 7, 1)
         rng = generator(f"{key}/between", week.day)
-        belief = carry_over(belief, frame, rng, weeks=apart)
+        belief = next_prior(belief, frame, rng, weeks=apart)
     return belief
 
 

@@ -13,8 +13,17 @@ from dataclasses import dataclass
 import numpy as np
 
 from engine.evidence import tracking as known
-from engine.model.forecast import PARTICLES, Chance, DayAhead, Path, lived, look_of, thinned, worth
-from engine.model.tracker import Belief, chances_each, doubted
+from engine.model.forecast import (
+    PARTICLES,
+    DayAhead,
+    NoiseDraws,
+    Trajectory,
+    look_of,
+    propagate,
+    subsample,
+    worth,
+)
+from engine.model.tracker import Belief, doubted, outcome_probabilities
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
 
@@ -50,23 +59,23 @@ def suggested_plan(
     """
     if not 1 <= load_days <= len(week):
         raise ValueError(f"the load takes {load_days} of {len(week)} days: give the whole week")
-    few = thinned(belief, particles, rng)
-    chance = Chance(len(week), few.state.shape[1], rng)
+    few = subsample(belief, particles, rng)
+    chance = NoiseDraws(len(week), few.state.shape[1], rng)
     before, load = week[: len(week) - load_days], week[len(week) - load_days :]
-    begun = [Path((), 0.0, few.state)]
+    begun = [Trajectory((), 0.0, few.state)]
     for number, day in enumerate(before):
-        begun = lived(few, [begun[0].eating(float(day.planned.carb_g))], day, chance, number)
+        begun = propagate(few, [begun[0].eating(float(day.planned.carb_g))], day, chance, number)
     loads = [_scaled(load, factor, load_total_g) for factor in (1.0, *FACTORS)]
     paths = begun * len(loads)
     for number, day in enumerate(load):
         fed = [path.eating(doses[number]) for path, doses in zip(paths, loads, strict=True)]
-        paths = lived(few, fed, day, chance, len(before) + number)
+        paths = propagate(few, fed, day, chance, len(before) + number)
     aim = few.frame.aim
     looks = np.stack([look_of(path.state, few.person, few.body, aim) for path in paths])
     worths = worth(looks - looks[0], aversion)
     row = 0 if worths.max() <= float(known.WORTH_ALIKE) else int(np.argmax(worths))
     as_was, (flat, full, spilled) = (
-        doubted(chances_each(paths[k].state, few.person, few.body, aim).mean(axis=1))
+        doubted(outcome_probabilities(paths[k].state, few.person, few.body, aim).mean(axis=1))
         for k in (0, row)
     )
     return Suggestion(

@@ -18,7 +18,7 @@ import numpy as np
 from engine.decision.foresight import frame_of
 from engine.evidence import deciding, learning
 from engine.evidence import teaching as known
-from engine.model.forecast import thinned
+from engine.model.forecast import subsample
 from engine.model.structures import Floats
 from engine.model.tracker import Belief, first_belief, generator, normal_below
 from engine.planning.learning import PARTICLES, edges, led_through
@@ -57,7 +57,7 @@ def lessons(
     planned = plan.load_g / len(plan.load_days) / kg
     key = f"{athlete.sex}/{athlete.birth_year}/{athlete.height_cm:g}/{kg:g}/teaching"
     rng = generator(key, weeks[-1].day if weeks else known.FIRST_DAY)
-    few = thinned(_believed(athlete, baseline, weeks, rng), PARTICLES, rng)
+    few = subsample(_believed(athlete, baseline, weeks, rng), PARTICLES, rng)
     flat, spill = edges(few.person, few.body, plan, baseline, kg)
     found = [_lesson(load, flat, spill) for load in _loads(athlete, planned)]
     safe = known.SPILL_AT_MOST.value

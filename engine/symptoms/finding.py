@@ -8,7 +8,7 @@ from enum import StrEnum
 from typing import Protocol
 
 from engine.symptoms.clauses import Correcting
-from engine.symptoms.english.negation import Said, Span
+from engine.symptoms.english.negation import Polarity, Span
 from engine.symptoms.english.setting import Settings
 from engine.symptoms.names import WARNINGS, Symptom
 from engine.symptoms.patterns import PhraseBook
@@ -76,7 +76,7 @@ class Screening:
 
 
 @dataclass(slots=True)
-class Heard:
+class ClauseFindings:
     """What one clause says in one language."""
 
     found: dict[Symptom, Hit] = field(default_factory=dict)
@@ -101,11 +101,11 @@ class Judge(Protocol):
 
     def __call__(
         self, clause: str, span: Span, others: Sequence[Span], *, denies: bool = False
-    ) -> Said: ...
+    ) -> Polarity: ...
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Tongue:
+class ComplaintLanguage:
     """A language, as far as complaints go."""
 
     phrases: PhraseBook

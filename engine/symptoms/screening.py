@@ -15,14 +15,14 @@ from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
 from engine.symptoms.english.figures import EVERYDAY, FIGURES
 from engine.symptoms.english.images import IMAGE_PHRASES
 from engine.symptoms.english.mood import MOOD_PHRASES
-from engine.symptoms.english.negation import Said, Span, drug_denied, said
+from engine.symptoms.english.negation import Polarity, Span, drug_denied, said
 from engine.symptoms.english.other_images import OTHER_IMAGES
 from engine.symptoms.english.others import OTHER_PHRASES
 from engine.symptoms.english.setting import ENGLISH_SETTINGS
 from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.english.words import word_set
-from engine.symptoms.finding import Heard, Hit, Screening, Suspicion, Tongue
+from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit, Screening, Suspicion
 from engine.symptoms.german.tongue import GERMAN
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase, PhraseBook
@@ -101,7 +101,7 @@ def _drugs(clause: str) -> list[Span]:
     return [span for span in drug_spans(clause) if not drug_denied(clause, span)]
 
 
-ENGLISH = Tongue(
+ENGLISH = ComplaintLanguage(
     phrases=PhraseBook(_PHRASES),
     figures=FIGURES,
     everyday=EVERYDAY,
@@ -192,8 +192,12 @@ def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom])
 
 
 def _heard(
-    text: str, parts: Sequence[Clause], tongue: Tongue, by_another: bool, opinion: SecondOpinion
-) -> Iterator[Heard]:
+    text: str,
+    parts: Sequence[Clause],
+    tongue: ComplaintLanguage,
+    by_another: bool,
+    opinion: SecondOpinion,
+) -> Iterator[ClauseFindings]:
     """What each clause says to somebody who knows this one language."""
     read = spelt(parts, tongue.corrector)
     alone = sum(part.says_something for part in parts) == 1
@@ -202,7 +206,7 @@ def _heard(
         tongue = replace(tongue, settings=replace(tongue.settings, by_another=True))
     sure: dict[Symptom, Hit] = {}
     for index, clause in enumerate(read):
-        heard = Heard()
+        heard = ClauseFindings()
         following = read[index + 1].text if index + 1 < len(read) else ""
         asked = parts[index].mark in {":", "?", "-", "="} and bool(following)
         # "no chest pain yesterday but today I do"
@@ -216,23 +220,23 @@ def _heard(
         judged = list(_judged(plain, sure, tongue, before, following))
         # a word or two, or a complaint set against a denied one, is no matter of tone
         short = len(clause.text.split(" ")) <= _TOO_SHORT
-        none = any(verdict is Said.NO for *_, verdict in judged)
+        none = any(verdict is Polarity.NO for *_, verdict in judged)
         denying = denying or none
         plainly = none or (short and (alone or denying))
         for phrase, span, verdict in judged:
-            if verdict is Said.ELSEWHERE:
+            if verdict is Polarity.ELSEWHERE:
                 heard.elsewhere = True
                 heard.set_aside.add(phrase.symptom)
-            elif (verdict is Said.NO and not turned) or (answered_no and span[1] == len(plain)):
+            elif (verdict is Polarity.NO and not turned) or (answered_no and span[1] == len(plain)):
                 heard.denied.add(phrase.symptom)
             else:
                 words = clause.typed(text, span)
                 about = "" if short else parts[index].typed
                 harmless = 0.0 if plainly else opinion.harmless(words, about)
                 slipped = not _as_typed(clause.text[span[0] : span[1]], words)
-                certain = verdict is Said.YES and phrase.sure
+                certain = verdict is Polarity.YES and phrase.sure
                 passes = not slipped and not (short and phrase.symptom in WARNINGS)
-                if verdict is Said.SUPPOSED:
+                if verdict is Polarity.SUPPOSED:
                     heard.supposed.add(phrase.symptom)
                 if passes and _let_pass(phrase.symptom, certain, harmless):
                     heard.elsewhere = True
@@ -275,7 +279,7 @@ def _worth_hearing(rest: str, parts: Sequence[Clause], opinion: SecondOpinion) -
     return len(rest.split()) == _TOO_SHORT and opinion.harmless(rest) <= 1.0 - _PLAIN_ENOUGH
 
 
-def _without_figures(clause: str, tongue: Tongue) -> tuple[str, bool]:
+def _without_figures(clause: str, tongue: ComplaintLanguage) -> tuple[str, bool]:
     """The clause without its figures of speech, and whether one of them is most of it."""
     plain = clause
     for figure in tongue.figures:
@@ -294,8 +298,8 @@ def from_report(word: str) -> Symptom | None:
 
 
 def _judged(
-    clause: str, found: Mapping[Symptom, Hit], tongue: Tongue, before: str, after: str
-) -> Iterator[tuple[Phrase, Span, Said]]:
+    clause: str, found: Mapping[Symptom, Hit], tongue: ComplaintLanguage, before: str, after: str
+) -> Iterator[tuple[Phrase, Span, Polarity]]:
     """Every find of the clause with its verdict; what is sure already is not looked for again."""
     settled = set(found)
     finds = [
@@ -308,35 +312,35 @@ def _judged(
         return
     spans = sorted({span for _, span in finds})
     everyday = {symptom for symptom, words in tongue.everyday.items() if words.search(clause)}
-    settings: dict[Span, Said] = {}
+    settings: dict[Span, Polarity] = {}
     for phrase, span in finds:
         if phrase.symptom in settled:
             continue
         verdict = tongue.said(clause, span, spans, denies=phrase.denies)
-        if verdict in {Said.YES, Said.DOUBT}:
+        if verdict in {Polarity.YES, Polarity.DOUBT}:
             if span not in settings:
                 settings[span] = tongue.settings.judge(clause, span, before=before, after=after)
-            if verdict is Said.YES or settings[span] in {Said.ELSEWHERE, Said.OVER}:
+            if verdict is Polarity.YES or settings[span] in {Polarity.ELSEWHERE, Polarity.OVER}:
                 verdict = settings[span]
         if (
-            verdict in {Said.YES, Said.DOUBT}
+            verdict in {Polarity.YES, Polarity.DOUBT}
             and phrase.symptom not in WARNINGS | EATING_AND_MOOD
             and tongue.settings.is_gone(clause, span, after)
         ):
-            verdict = Said.ELSEWHERE  # a warning that has gone is a warning still
-        near = verdict in {Said.SUPPOSED, Said.OVER}
-        if verdict is Said.SUPPOSED:
-            verdict = Said.YES if phrase.symptom in EATING_AND_MOOD else Said.DOUBT
-        if verdict is Said.OVER:
-            verdict = Said.DOUBT if phrase.symptom in WARNINGS else Said.ELSEWHERE
-        if verdict in {Said.YES, Said.DOUBT} and phrase.symptom in everyday:
-            verdict = Said.DOUBT if phrase.sure else Said.ELSEWHERE
-        elif verdict is Said.YES and phrase.sure:
+            verdict = Polarity.ELSEWHERE  # a warning that has gone is a warning still
+        near = verdict in {Polarity.SUPPOSED, Polarity.OVER}
+        if verdict is Polarity.SUPPOSED:
+            verdict = Polarity.YES if phrase.symptom in EATING_AND_MOOD else Polarity.DOUBT
+        if verdict is Polarity.OVER:
+            verdict = Polarity.DOUBT if phrase.symptom in WARNINGS else Polarity.ELSEWHERE
+        if verdict in {Polarity.YES, Polarity.DOUBT} and phrase.symptom in everyday:
+            verdict = Polarity.DOUBT if phrase.sure else Polarity.ELSEWHERE
+        elif verdict is Polarity.YES and phrase.sure:
             settled.add(phrase.symptom)
-        yield phrase, span, Said.SUPPOSED if near and verdict is Said.DOUBT else verdict
+        yield phrase, span, Polarity.SUPPOSED if near and verdict is Polarity.DOUBT else verdict
 
 
-def _is_no(answer: str, tongue: Tongue) -> bool:
+def _is_no(answer: str, tongue: ComplaintLanguage) -> bool:
     """Whether this is a plain "no", and not one that goes on, as in "no sleep"."""
     words = answer.split(" ", 2)
     return words[0] in tongue.no and (len(words) == 1 or words[1] == ",")

@@ -20,7 +20,7 @@ from engine.bench.worlds import WORLDS
 from engine.decision.decide import decide
 from engine.decision.foresight import frame_of, intake_of
 from engine.model.forecast import DayAhead, forecast
-from engine.model.tracker import Belief, Morning, after_day, first_belief, learn
+from engine.model.tracker import Belief, Morning, after_day, first_belief, update_belief
 from engine.planning.teaching import best_lesson
 from engine.values.case import Case
 from tests.engine.test_foresight import case
@@ -49,7 +49,7 @@ def measured(times: int) -> dict[str, tuple[float, float | None]]:
     rng = np.random.default_rng(SEED)
     belief: Belief = first_belief(frame_of(one.athlete, one.baseline), rng)
     weight = one.athlete.body_mass_kg
-    belief = learn(belief, Morning(weight_kg=weight, fullness=4, sharpness=4), rng)
+    belief = update_belief(belief, Morning(weight_kg=weight, fullness=4, sharpness=4), rng)
     plan = one.plan
     days = [(out, plan.day(out)) for out in (3, 2, 1)]
     ahead = [
@@ -62,7 +62,7 @@ def measured(times: int) -> dict[str, tuple[float, float | None]]:
 
     def update(number: int) -> Belief:
         morning = Morning(weight_kg=weight + 0.1 * (number % 3), fullness=5, sharpness=4)
-        return after_day(learn(belief, morning, rng), ahead[0].planned, rng)
+        return after_day(update_belief(belief, morning, rng), ahead[0].planned, rng)
 
     def whole(number: int) -> object:
         # Another weight each time: nothing of an earlier call is at hand but yesterday's belief.

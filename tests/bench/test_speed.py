@@ -14,7 +14,7 @@ import pytest
 
 from engine.model.forecast import DayAhead, forecast
 from engine.model.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
-from engine.model.tracker import Frame, Morning, after_day, first_belief, learn
+from engine.model.tracker import Covariates, Morning, after_day, first_belief, update_belief
 from engine.values.athlete import Sex
 from tests.bench.plain import plain_day
 
@@ -82,11 +82,11 @@ def cpu_ms(work: Callable[[], object], times: int = 7) -> float:
 
 def test_a_mornings_update_takes_under_fifteen_milliseconds() -> None:
     rng = np.random.default_rng(1)
-    frame = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
-    belief = learn(first_belief(frame, rng), Morning(weight_kg=58.0), rng)
+    frame = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+    belief = update_belief(first_belief(frame, rng), Morning(weight_kg=58.0), rng)
 
     def morning() -> None:
-        told = learn(belief, Morning(weight_kg=58.2, fullness=5, sharpness=4), rng)
+        told = update_belief(belief, Morning(weight_kg=58.2, fullness=5, sharpness=4), rng)
         after_day(told, WEEK[4], rng, planned=WEEK[5])
 
     took = cpu_ms(morning)
@@ -96,7 +96,7 @@ def test_a_mornings_update_takes_under_fifteen_milliseconds() -> None:
 
 def test_a_forecast_of_eleven_doses_takes_under_thirty_milliseconds() -> None:
     rng = np.random.default_rng(1)
-    frame = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+    frame = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
     belief = first_belief(frame, rng)
     ahead = [
         DayAhead(planned=day, low_g=float(day.carb_g) - 100, high_g=float(day.carb_g) + 100)

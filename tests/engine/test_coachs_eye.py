@@ -26,7 +26,7 @@ from engine.evidence import observing as e
 from engine.evidence import tracking as known
 from engine.model.eye import edges, learn_seen, look_chances, seen_grade
 from engine.model.structures import Row
-from engine.model.tracker import Frame, Morning, first_belief, generator, learn, levels
+from engine.model.tracker import Covariates, Morning, first_belief, generator, levels, update_belief
 from engine.values.athlete import Sex
 from engine.values.case import Case
 from engine.values.checkin import History
@@ -34,7 +34,7 @@ from engine.values.observed import CoachLook, Observed, most_careful
 from tests.engine.test_foresight import DAY, case, foreseen
 
 FILE = Path(__file__).parents[1] / "cases" / "coachs-eye.toml"
-FRAME = Frame(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
+FRAME = Covariates(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
 
 
 def seen(look: CoachLook, sharpness: int | None = None, *, out: int = 2, by: int = 1) -> Observed:
@@ -213,7 +213,7 @@ def test_a_coach_teaches_more_of_the_store_than_the_same_word_of_the_athlete() -
     begin = first_belief(FRAME, generator("Mira", day), particles=4000)
     expected = 5
     flat_grade = int(np.floor(edges(expected)[0] - 1))
-    athlete = learn(begin, Morning(fullness=flat_grade), generator("Mira/a", day))
+    athlete = update_belief(begin, Morning(fullness=flat_grade), generator("Mira/a", day))
     word = Observed(date=day, look=CoachLook.FLAT)
     coach = learn_seen(begin, word, expected, generator("Mira/c", day))
     assert levels(coach).mean() < levels(begin).mean()
@@ -231,7 +231,7 @@ def test_a_coach_who_always_calls_it_emptier_is_believed_to_rate_low() -> None:
         word = Observed(date=day + timedelta(days=number), look=CoachLook.FLAT, by=3)
         belief = learn_seen(belief, word, on_average, rng)
         # The athlete says the ordinary thing each time.
-        belief = learn(belief, Morning(fullness=round(on_average)), rng)
+        belief = update_belief(belief, Morning(fullness=round(on_average)), rng)
     ((coach, off),) = belief.eyes
     assert coach == 3
     assert off.mean() < -0.3
@@ -241,7 +241,7 @@ def test_mornings_on_which_nobody_looked_are_believed_as_before() -> None:
     day = date(2027, 5, 3)
     belief = first_belief(FRAME, generator("Mira", day), particles=200)
     assert belief.eyes == ()
-    again = learn(belief, Morning(fullness=5), generator("Mira/1", day))
+    again = update_belief(belief, Morning(fullness=5), generator("Mira/1", day))
     assert again.eyes == ()
     spill = learn_seen(
         belief, Observed(date=day, look=CoachLook.SPILLED, sharpness=2), 6, generator("x", day)

@@ -499,7 +499,7 @@ def _habit(draw: st.DrawFn) -> Baseline:
 
 
 MANY = settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow])
-DUST = 1e-6
+EPSILON = 1e-6
 
 
 @MANY
@@ -514,13 +514,13 @@ def test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rai
         )
         return
     assert limits.carb_floor_g <= decision.carb_g <= limits.carb_ceiling_g
-    assert abs(decision.change_g) <= limits.change_per_day_g + DUST
+    assert abs(decision.change_g) <= limits.change_per_day_g + EPSILON
     rail = limits.guard_rails.rail("carb_ceiling_g")
     assert rail.low <= decision.carb_g <= rail.high
     load_days = given_case.plan.load_days
     if decision.days_out in load_days:
         others = sum(_standing(given_case, out) for out in load_days if out != decision.days_out)
-        assert others + decision.carb_g <= limits.load_total_g + DUST
+        assert others + decision.carb_g <= limits.load_total_g + EPSILON
 
 
 def _standing(given_case: Case, out: int) -> float:

@@ -17,7 +17,7 @@ from engine.decision.foresight import frame_of
 from engine.model.aim import USUAL_AIM, aim_of
 from engine.model.forecast import look_of
 from engine.model.structures import Row
-from engine.model.tracker import chances_each, first_belief
+from engine.model.tracker import first_belief, outcome_probabilities
 from engine.planning.draft import draft_plan
 from engine.planning.weigh_in import Standing, making, on_scale
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -123,7 +123,7 @@ def test_the_forecast_values_a_less_full_softer_look_where_that_is_asked_for() -
         state[Row.MUSCLE] = share * belief.body.ceiling_g
         state[Row.SHOWN] = blur
         usual, softer = (look_of(state, belief.person, belief.body, a) for a in (USUAL_AIM, aim))
-        spilled = chances_each(state, belief.person, belief.body, aim)[2]
+        spilled = outcome_probabilities(state, belief.person, belief.body, aim)[2]
         return float(usual.mean()), float(softer.mean()), float(spilled.mean())
 
     full_usual, full_softer, _ = looks(0.95, 0.0)

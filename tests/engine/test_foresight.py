@@ -14,7 +14,7 @@ from hypothesis import strategies as st
 from engine.decision.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
 from engine.decision.foresight import trained
 from engine.model.physiology import Exercise, Intake, Row
-from engine.model.tracker import Frame, after_day, first_belief, generator
+from engine.model.tracker import Covariates, after_day, first_belief, generator
 from engine.model.training import training_spread
 from engine.planning.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex
@@ -333,7 +333,7 @@ def test_a_session_left_out_leaves_glycogen_and_its_water_on_the_scale() -> None
 def test_training_that_nobody_told_of_counts_as_planned_and_leaves_more_doubt() -> None:
     assert trained(Intake(carb_g=200), None) == trained(Intake(carb_g=200), TrainingDone.AS_PLANNED)
     assert expected_kg(None) == pytest.approx(expected_kg(TrainingDone.AS_PLANNED), abs=0.1)
-    frame = Frame(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
+    frame = Covariates(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
     session = Intake(carb_g=200, exercise=Exercise.LIGHT, cardio_h=0.5)
 
     def doubt(done: TrainingDone | None) -> float:

@@ -13,9 +13,9 @@ from scipy.integrate import solve_ivp
 
 from engine.model.physiology import (
     Body,
+    DayPhase,
     Exercise,
     Intake,
-    Moment,
     Row,
     Trained,
     advance,
@@ -154,7 +154,7 @@ def test_the_same_equations_in_a_general_purpose_solver_agree_within_half_a_perc
     for _ in range(3):
         ours = advance(ours, day, person, hours=24)
         for begin, end in pairwise(sorted({0.0, day.work.hours, 16.0, 24.0})):
-            now = Moment(
+            now = DayPhase(
                 eating=1.5 if begin < 16 else 0.0,
                 working_hours=day.work.hours if begin < day.work.hours else 0.0,
             )

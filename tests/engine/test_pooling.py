@@ -22,14 +22,14 @@ from engine.decision.record import plain, taught_from_dict
 from engine.evidence import pooling as e
 from engine.model.pooling import pooled, taught
 from engine.model.structures import KINDS, Kind
-from engine.model.tracker import MODEL, PRIOR, Frame, first_belief, generator
+from engine.model.tracker import MODEL, PRIOR, Covariates, first_belief, generator
 from engine.values.athlete import Sex
 from engine.values.case import ForecastUse
 from engine.values.look import Look
 from engine.values.prior import KindShares, Prior, Spread, Taught
 from tests.engine.test_foresight import HABIT, WHO, case, foreseen, trial
 
-FRAME = Frame(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
+FRAME = Covariates(sex=Sex.FEMALE, body_mass_kg=60, body_fat_percent=14)
 DAY = date(2027, 5, 3)
 
 

@@ -15,7 +15,7 @@ from engine.food.foods import Food, known_food, known_foods
 from engine.food.portions import (
     Choice,
     Liking,
-    Wish,
+    NutrientTargets,
     can_be_met,
     can_be_salted,
     misses,
@@ -44,7 +44,7 @@ PLAIN = [Choice(food=one) for one in (RICE, CHICKEN, OIL)]
 DEAREST_TASTE = 200
 
 
-def cheapest(choices: list[Choice], wish: Wish, meals: int) -> tuple[bool, float]:
+def cheapest(choices: list[Choice], wish: NutrientTargets, meals: int) -> tuple[bool, float]:
     """The best of every day there is, one by one: whether it misses something, and its points."""
     ranges = [range(most_steps(choice, meals) + 1) for choice in choices]
     ids = [choice.food.id for choice in choices]
@@ -57,7 +57,7 @@ def cheapest(choices: list[Choice], wish: Wish, meals: int) -> tuple[bool, float
     return best
 
 
-def missed(choices: list[Choice], wish: Wish, steps: Mapping[str, int]) -> bool:
+def missed(choices: list[Choice], wish: NutrientTargets, steps: Mapping[str, int]) -> bool:
     """Whether it misses something; too little sodium counts only where something is there to salt."""
     if not can_be_salted(choices):
         wish = replace(wish, sodium_least_mg=None)
@@ -78,7 +78,7 @@ def test_no_day_is_better_than_the_one_chosen(seed: int) -> None:
         )
         for one in dice.sample(known_foods(), 4)
     ]
-    wish = Wish(
+    wish = NutrientTargets(
         carb_g=dice.uniform(0, 200), protein_g=dice.uniform(0, 80), fat_g=dice.uniform(0, 40),
         fibre_most_g=dice.choice([None, 10]), sodium_least_mg=300, sodium_most_mg=900,
     )  # fmt: skip
@@ -97,7 +97,7 @@ def test_a_bound_that_can_be_held_is_held_though_a_tiny_miss_would_taste_better(
         Choice(food=sweet, liking=Liking.FAVOURITE),
         Choice(food=plain, liking=Liking.SO_SO),
     ]
-    wish = Wish(carb_g=95, protein_g=0, fat_g=0, fibre_most_g=1)
+    wish = NutrientTargets(carb_g=95, protein_g=0, fat_g=0, fibre_most_g=1)
     sweetest, plainest = ({sweet.id: 1}, {"plain": 1})
     assert points(choices, wish, sweetest, 1) < points(choices, wish, plainest, 1)
     assert plan_menu(choices, wish, 1).steps == {"plain": 1}
@@ -111,7 +111,7 @@ def test_targets_are_met_within_five_five_and_three_grams_where_they_can_be() ->
         listed = dice.sample(foods, 12)
         eaten = [(one, one.step_g * dice.randint(1, 6)) for one in dice.sample(listed, 6)]
         sums = totals_of(eaten)
-        wish = Wish(carb_g=sums.carb_g, protein_g=sums.protein_g, fat_g=sums.fat_g)
+        wish = NutrientTargets(carb_g=sums.carb_g, protein_g=sums.protein_g, fat_g=sums.fat_g)
         menu = plan_menu([Choice(food=one) for one in listed], wish, 4)
         assert menu.misses == ()
         assert menu.totals.carb_g == pytest.approx(wish.carb_g, abs=5)
@@ -120,7 +120,7 @@ def test_targets_are_met_within_five_five_and_three_grams_where_they_can_be() ->
 
 
 def test_only_listed_foods_in_whole_practical_portions_and_nothing_lost_between_meals() -> None:
-    wish = Wish(carb_g=400, protein_g=120, fat_g=30)
+    wish = NutrientTargets(carb_g=400, protein_g=120, fat_g=30)
     menu = plan_menu(PLAIN, wish, 5)
     listed = {choice.food.id for choice in PLAIN}
     per_day: Counter[str] = Counter()
@@ -142,7 +142,7 @@ def test_a_favourite_comes_first_and_what_sits_so_so_comes_last() -> None:
         Choice(food=rice[2], liking=Liking.FAVOURITE),
         Choice(food=CHICKEN),
     ]
-    steps = solve_day(choices, Wish(carb_g=150, protein_g=60, fat_g=6), 4)
+    steps = solve_day(choices, NutrientTargets(carb_g=150, protein_g=60, fat_g=6), 4)
     assert "favourite" in steps
     assert "so-so" not in steps
     assert "well" not in steps
@@ -157,13 +157,13 @@ def test_the_usual_day_is_left_as_little_as_can_be() -> None:
     ]
     steps = {RICE.id: 12, CHICKEN.id: 8, OATS.id: 8}
     sums = totals_of((c.food, steps.get(c.food.id, 0) * c.food.step_g) for c in usual)
-    wish = Wish(carb_g=sums.carb_g, protein_g=sums.protein_g, fat_g=sums.fat_g)
+    wish = NutrientTargets(carb_g=sums.carb_g, protein_g=sums.protein_g, fat_g=sums.fat_g)
     assert solve_day(usual, wish, 4) == steps
 
 
 def test_more_of_what_is_usually_eaten_comes_before_something_else() -> None:
     choices = [Choice(food=RICE, usual_g=300), *PLAIN[1:], Choice(food=HONEY)]
-    menu = plan_menu(choices, Wish(carb_g=330, protein_g=120, fat_g=30), 5)
+    menu = plan_menu(choices, NutrientTargets(carb_g=330, protein_g=120, fat_g=30), 5)
     assert menu.misses == ()
     assert menu.steps[RICE.id] * RICE.step_g > 1000
     assert HONEY.id not in menu.steps
@@ -171,7 +171,9 @@ def test_more_of_what_is_usually_eaten_comes_before_something_else() -> None:
 
 def test_nobody_is_sent_half_a_kilogram_of_honey_where_there_is_something_beside_it() -> None:
     choices = [Choice(food=one) for one in (HONEY, RICE, food("19106"), CHICKEN, OIL)]
-    menu = plan_menu(choices, Wish(carb_g=600, protein_g=110, fat_g=30, fibre_most_g=15), 5)
+    menu = plan_menu(
+        choices, NutrientTargets(carb_g=600, protein_g=110, fat_g=30, fibre_most_g=15), 5
+    )
     assert menu.misses == ()
     # An ordinary helping is 350 kcal of one food a meal (common practice): 115 g of honey.
     assert all(
@@ -187,7 +189,9 @@ def test_a_list_without_salt_is_not_bent_to_reach_the_sodium() -> None:
         Choice(food=RICE, liking=Liking.FAVOURITE), *PLAIN[1:],
         Choice(food=salty, liking=Liking.SO_SO),
     ]  # fmt: skip
-    wish = Wish(carb_g=350, protein_g=120, fat_g=30, sodium_least_mg=1700, sodium_most_mg=2900)
+    wish = NutrientTargets(
+        carb_g=350, protein_g=120, fat_g=30, sodium_least_mg=1700, sodium_most_mg=2900
+    )
     menu = plan_menu(choices, wish, 5)
     assert salty.id not in menu.steps
     assert [miss.nutrient for miss in menu.misses] == ["sodium_mg"]
@@ -198,7 +202,7 @@ def test_a_list_without_salt_is_not_bent_to_reach_the_sodium() -> None:
 
 
 def test_a_locked_food_stays_and_a_wanted_one_is_there() -> None:
-    wish = Wish(carb_g=300, protein_g=120, fat_g=25)
+    wish = NutrientTargets(carb_g=300, protein_g=120, fat_g=25)
     choices = [*PLAIN, Choice(food=HONEY)]
     steps = solve_day(choices, wish, 4, locked={RICE.id: 8}, wanted=[HONEY.id])
     assert steps[RICE.id] == 8
@@ -207,7 +211,7 @@ def test_a_locked_food_stays_and_a_wanted_one_is_there() -> None:
 
 def test_fibre_keeps_under_its_most_and_sodium_in_its_range() -> None:
     choices = [*PLAIN, Choice(food=OATS, liking=Liking.FAVOURITE), Choice(food=SALT)]
-    wish = Wish(
+    wish = NutrientTargets(
         carb_g=300, protein_g=120, fat_g=25, fibre_most_g=10, sodium_least_mg=1700,
         sodium_most_mg=2900,
     )  # fmt: skip
@@ -222,7 +226,7 @@ def test_fibre_keeps_under_its_most_and_sodium_in_its_range() -> None:
 
 def test_what_cannot_be_met_is_missed_by_as_little_as_can_be_and_says_what_would_give() -> None:
     oats_only = [Choice(food=OATS), Choice(food=CHICKEN)]
-    wish = Wish(carb_g=200, protein_g=90, fat_g=30, fibre_most_g=15)
+    wish = NutrientTargets(carb_g=200, protein_g=90, fat_g=30, fibre_most_g=15)
     menu = plan_menu(oats_only, wish, 4)
     assert {miss.nutrient for miss in menu.misses} <= {"carb_g", "fibre_g", "fat_g", "protein_g"}
     assert menu.misses
@@ -231,13 +235,13 @@ def test_what_cannot_be_met_is_missed_by_as_little_as_can_be_and_says_what_would
 
 
 def test_a_list_without_a_source_of_something_is_told_so() -> None:
-    menu = plan_menu([Choice(food=RICE)], Wish(carb_g=200, protein_g=100, fat_g=30), 4)
+    menu = plan_menu([Choice(food=RICE)], NutrientTargets(carb_g=200, protein_g=100, fat_g=30), 4)
     assert set(menu.lacking) == {"protein_g", "fat_g"}
     assert menu.gives == ()
 
 
 def test_locks_that_stand_in_the_way_are_named() -> None:
-    wish = Wish(carb_g=100, protein_g=80, fat_g=12)
+    wish = NutrientTargets(carb_g=100, protein_g=80, fat_g=12)
     menu = plan_menu(PLAIN, wish, 3, locked={RICE.id: 40})
     over = next(miss for miss in menu.misses if miss.nutrient == "carb_g")
     # 1,000 g of rice hold 277.7 g of carbs without fibre: 172.7 g past what counts as met.
@@ -247,22 +251,24 @@ def test_locks_that_stand_in_the_way_are_named() -> None:
 
 def test_too_much_for_the_meals_left_says_that_a_meal_more_would_do() -> None:
     # 400 g of rice in a meal hold 111 g of carbs: one meal cannot bring 200 g, two can.
-    menu = plan_menu([Choice(food=RICE)], Wish(carb_g=200, protein_g=20, fat_g=2), 1)
+    menu = plan_menu([Choice(food=RICE)], NutrientTargets(carb_g=200, protein_g=20, fat_g=2), 1)
     assert menu.gives == ("meal",)
 
 
 def test_nothing_to_choose_from_and_no_meal_left_are_an_empty_menu_that_says_what_is_missing() -> (
     None
 ):
-    assert plan_menu([], Wish(carb_g=50, protein_g=20, fat_g=5), 3).steps == {}
-    assert plan_menu(PLAIN, Wish(carb_g=50, protein_g=20, fat_g=5), 0).steps == {}
-    assert plan_menu([], Wish(carb_g=50, protein_g=20, fat_g=5), 3).misses
-    assert plan_menu(PLAIN, Wish(carb_g=0, protein_g=0, fat_g=0), 3).steps == {}
+    assert plan_menu([], NutrientTargets(carb_g=50, protein_g=20, fat_g=5), 3).steps == {}
+    assert plan_menu(PLAIN, NutrientTargets(carb_g=50, protein_g=20, fat_g=5), 0).steps == {}
+    assert plan_menu([], NutrientTargets(carb_g=50, protein_g=20, fat_g=5), 3).misses
+    assert plan_menu(PLAIN, NutrientTargets(carb_g=0, protein_g=0, fat_g=0), 3).steps == {}
 
 
 def test_salt_is_spread_over_the_meals_like_food() -> None:
     choices = [*PLAIN, Choice(food=SALT)]
-    wish = Wish(carb_g=400, protein_g=110, fat_g=30, sodium_least_mg=2000, sodium_most_mg=2600)
+    wish = NutrientTargets(
+        carb_g=400, protein_g=110, fat_g=30, sodium_least_mg=2000, sodium_most_mg=2600
+    )
     menu = plan_menu(choices, wish, 5)
     sodium = [sum(p.grams * p.food.sodium_mg / 100 for p in meal) for meal in menu.meals]
     assert max(sodium) < 2 * sum(sodium) / 5
@@ -270,7 +276,7 @@ def test_salt_is_spread_over_the_meals_like_food() -> None:
 
 def test_a_menu_is_the_same_each_time() -> None:
     choices = [Choice(food=one) for one in known_foods()]
-    wish = Wish(carb_g=450, protein_g=130, fat_g=40, fibre_most_g=20)
+    wish = NutrientTargets(carb_g=450, protein_g=130, fat_g=40, fibre_most_g=20)
     assert plan_menu(choices, wish, 5) == plan_menu(choices, wish, 5)
 
 
@@ -291,7 +297,7 @@ def test_sixty_foods_and_six_meals_meet_every_target() -> None:
     foods = list(known_foods())
     foods += [replace(one, id=f"{one.id}-own", carb_g=one.carb_g * 0.97) for one in foods[:11]]
     choices = [Choice(food=one, liking=dice.choice(list(Liking))) for one in foods]
-    wish = Wish(
+    wish = NutrientTargets(
         carb_g=520, protein_g=140, fat_g=35, fibre_most_g=20, sodium_least_mg=1700,
         sodium_most_mg=2900,
     )  # fmt: skip

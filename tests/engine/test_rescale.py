@@ -5,22 +5,22 @@ from __future__ import annotations
 import numpy as np
 import pytest
 
-from engine.model.forecast import DayAhead, Outlook, choose, worth
+from engine.model.forecast import DayAhead, DoseForecast, choose, worth
 from engine.model.physiology import Intake
 from engine.model.tracker import (
     Band,
     Belief,
-    Frame,
+    Covariates,
     Look,
     after_day,
-    carry_over,
     first_belief,
-    learn_look,
+    next_prior,
+    update_on_look,
 )
 from engine.planning.rescale import suggested_plan
 from engine.values.athlete import Sex
 
-WOMAN = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+WOMAN = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
 WEEK = (110.0, 90.0, 90.0, 90.0, 460.0, 490.0, 400.0)
 
 
@@ -36,7 +36,7 @@ def belief_after_a_trial_that_was(seen: Look) -> tuple[Belief, np.random.Generat
     belief = first_belief(WOMAN, rng, particles=1500)
     for grams in WEEK:
         belief = after_day(belief, Intake(carb_g=grams), rng)
-    return carry_over(learn_look(belief, seen, rng), WOMAN, rng, weeks=3), rng
+    return next_prior(update_on_look(belief, seen, rng), WOMAN, rng, weeks=3), rng
 
 
 def test_a_trial_that_ended_flat_suggests_a_larger_load_than_one_that_spilled_over() -> None:
@@ -73,8 +73,8 @@ def test_a_change_that_loses_as_often_as_it_wins_is_not_worth_it() -> None:
     assert worth(np.array([0.1, 0.0, 0.0, 0.0])) > 0
 
 
-def outlook(carb_g: float, worth_of: float) -> Outlook:
-    return Outlook(
+def outlook(carb_g: float, worth_of: float) -> DoseForecast:
+    return DoseForecast(
         carb_g=carb_g, flat=0.2, full=0.7, spilled=0.1, look=0.9, worth=worth_of,
         tomorrow=Band(low=57, middle=58, high=59), replanned_g=(),
     )  # fmt: skip

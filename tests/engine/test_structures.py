@@ -8,10 +8,10 @@ import pytest
 from engine.evidence import physiology as sizes
 from engine.model.physiology import Exercise, Intake
 from engine.model.structures import KINDS, Row, Usual, draw_kinds, hours_lifted
-from engine.model.tracker import Belief, Frame, after_day, first_belief, weights_kg
+from engine.model.tracker import Belief, Covariates, after_day, first_belief, weights_kg
 from engine.values.athlete import Sex
 
-MAN = Frame(sex=Sex.MALE, body_mass_kg=70, body_fat_percent=12)
+MAN = Covariates(sex=Sex.MALE, body_mass_kg=70, body_fat_percent=12)
 PER_LEVEL = MAN.muscle_kg * float(sizes.GLYCOGEN_MOLAR)  # g per mmol/kg wet
 
 
@@ -63,7 +63,7 @@ def test_a_harder_session_and_more_cardio_count_for_more_and_none_done_for_nothi
 
 
 def test_less_fibre_and_less_salt_than_the_habit_weigh_less_and_the_habit_nothing() -> None:
-    frame = Frame(
+    frame = Covariates(
         sex=Sex.MALE, body_mass_kg=70, body_fat_percent=12, usual=Usual(fibre_g=30, sodium_mg=3000)
     )
 

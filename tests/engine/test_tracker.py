@@ -12,26 +12,26 @@ from engine.model.physiology import Intake
 from engine.model.structures import Kind
 from engine.model.tracker import (
     Belief,
-    Frame,
+    Covariates,
     Look,
     Morning,
     after_day,
-    carry_over,
-    chances_each,
     doubted,
     first_belief,
     fullness_of,
     generator,
-    learn,
-    learn_look,
     levels,
     levels_of,
+    next_prior,
+    outcome_probabilities,
+    update_belief,
+    update_on_look,
     weight_band,
     weights_kg,
 )
 from engine.values.athlete import Sex
 
-WOMAN = Frame(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
+WOMAN = Covariates(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=14)
 DAY = date(2026, 5, 4)
 LOAD = Intake(carb_g=430)
 LOW = Intake(carb_g=90)
@@ -45,7 +45,7 @@ def fresh(name: str = "Runa", particles: int = 800) -> tuple[Belief, np.random.G
 def test_the_same_athlete_and_day_give_the_same_belief() -> None:
     def once() -> Belief:
         belief, rng = fresh()
-        belief = learn(belief, Morning(weight_kg=58.3, fullness=5, sharpness=4), rng)
+        belief = update_belief(belief, Morning(weight_kg=58.3, fullness=5, sharpness=4), rng)
         return after_day(belief, LOW, rng)
 
     assert np.array_equal(once().state, once().state)
@@ -60,15 +60,15 @@ def test_another_day_draws_other_particles() -> None:
 
 def test_a_morning_without_answers_changes_nothing() -> None:
     belief, rng = fresh()
-    assert learn(belief, Morning(), rng) is not None
-    assert np.array_equal(learn(belief, Morning(), rng).state, belief.state)
+    assert update_belief(belief, Morning(), rng) is not None
+    assert np.array_equal(update_belief(belief, Morning(), rng).state, belief.state)
 
 
 def test_a_fuller_answer_means_a_fuller_store() -> None:
     beliefs = []
     for grade in (3, 6, 9):
         belief, rng = fresh()
-        beliefs.append(float(levels(learn(belief, Morning(fullness=grade), rng)).mean()))
+        beliefs.append(float(levels(update_belief(belief, Morning(fullness=grade), rng)).mean()))
     assert beliefs == sorted(beliefs)
     assert beliefs[2] > beliefs[0] + 0.05
 
@@ -76,7 +76,7 @@ def test_a_fuller_answer_means_a_fuller_store() -> None:
 def test_weight_narrows_the_band_and_moves_it_to_what_was_weighed() -> None:
     belief, rng = fresh()
     before = weight_band(belief, rng)
-    after = weight_band(learn(belief, Morning(weight_kg=58.6), rng), rng)
+    after = weight_band(update_belief(belief, Morning(weight_kg=58.6), rng), rng)
     assert after.high - after.low < before.high - before.low
     assert abs(after.middle - 58.6) < abs(before.middle - 58.6)
 
@@ -84,9 +84,13 @@ def test_weight_narrows_the_band_and_moves_it_to_what_was_weighed() -> None:
 def test_one_weight_after_breakfast_does_not_drag_the_belief_along() -> None:
     belief, rng = fresh()
     for _ in range(2):
-        belief = after_day(learn(belief, Morning(weight_kg=58.0, fullness=5), rng), LOW, rng)
+        belief = after_day(
+            update_belief(belief, Morning(weight_kg=58.0, fullness=5), rng), LOW, rng
+        )
     expected = float(np.median(weights_kg(belief)))
-    after = float(np.median(weights_kg(learn(belief, Morning(weight_kg=expected + 3), rng))))
+    after = float(
+        np.median(weights_kg(update_belief(belief, Morning(weight_kg=expected + 3), rng)))
+    )
     assert after - expected < 1.0
 
 
@@ -95,17 +99,17 @@ def test_an_unexplained_half_kilo_says_less_of_the_store_than_two_grades_of_full
     belief, rng = fresh(particles=3000)
     for day in (LOW, LOW, LOAD):
         weight = float(np.median(weights_kg(belief)))
-        belief = after_day(learn(belief, Morning(weight_kg=weight), rng), day, rng)
+        belief = after_day(update_belief(belief, Morning(weight_kg=weight), rng), day, rng)
     before, weight = float(levels(belief).mean()), float(np.median(weights_kg(belief)))
     grade = round(float(np.mean(fullness_of(belief))))
-    heavier = float(levels(learn(belief, Morning(weight_kg=weight + 0.5), rng)).mean())
-    fuller = float(levels(learn(belief, Morning(fullness=grade + 2), rng)).mean())
+    heavier = float(levels(update_belief(belief, Morning(weight_kg=weight + 0.5), rng)).mean())
+    fuller = float(levels(update_belief(belief, Morning(fullness=grade + 2), rng)).mean())
     assert abs(heavier - before) < 0.5 * (fuller - before)
 
 
 def test_more_carbohydrate_is_expected_to_weigh_more_tomorrow() -> None:
     belief, rng = fresh()
-    belief = learn(belief, Morning(weight_kg=58.0, fullness=4), rng)
+    belief = update_belief(belief, Morning(weight_kg=58.0, fullness=4), rng)
     light = np.median(weights_kg(after_day(belief, LOW, np.random.default_rng(1))))
     heavy = np.median(weights_kg(after_day(belief, LOAD, np.random.default_rng(1))))
     assert heavy - light > 0.2
@@ -116,30 +120,30 @@ def test_a_trial_that_ended_flat_makes_flat_likelier_under_the_same_load() -> No
         belief, rng = fresh(particles=3000)
         for day in (LOW, LOW, LOAD, LOAD, LOAD):
             belief = after_day(belief, day, rng)
-        belief = carry_over(learn_look(belief, seen, rng), WOMAN, rng, weeks=3)
+        belief = next_prior(update_on_look(belief, seen, rng), WOMAN, rng, weeks=3)
         for day in (LOW, LOW, LOAD, LOAD, LOAD):
             belief = after_day(belief, day, rng)
-        return float(chances_each(belief.state, belief.person, belief.body)[0].mean())
+        return float(outcome_probabilities(belief.state, belief.person, belief.body)[0].mean())
 
     assert chance_of_flat(Look.FLAT) > chance_of_flat(Look.FULL) + 0.03
 
 
 def test_time_since_a_trial_widens_what_was_learnt() -> None:
     belief, rng = fresh()
-    belief = learn_look(after_day(belief, LOAD, rng), Look.FLAT, rng)
-    soon = carry_over(belief, WOMAN, np.random.default_rng(1), weeks=1).person["ceiling"].std()
-    late = carry_over(belief, WOMAN, np.random.default_rng(1), weeks=60).person["ceiling"].std()
+    belief = update_on_look(after_day(belief, LOAD, rng), Look.FLAT, rng)
+    soon = next_prior(belief, WOMAN, np.random.default_rng(1), weeks=1).person["ceiling"].std()
+    late = next_prior(belief, WOMAN, np.random.default_rng(1), weeks=60).person["ceiling"].std()
     assert late > soon
 
 
 def test_three_surprising_mornings_running_say_that_the_model_does_not_fit() -> None:
     belief, rng = fresh()
-    assert belief.fits
+    assert belief.is_calibrated
     for weight in (58.0, 63.0, 53.0, 64.0):  # the first is the reference
-        belief = learn(belief, Morning(weight_kg=weight), rng)
-    assert not belief.fits
-    belief = learn(belief, Morning(weight_kg=float(np.median(weights_kg(belief)))), rng)
-    assert belief.fits
+        belief = update_belief(belief, Morning(weight_kg=weight), rng)
+    assert not belief.is_calibrated
+    belief = update_belief(belief, Morning(weight_kg=float(np.median(weights_kg(belief)))), rng)
+    assert belief.is_calibrated
 
 
 def test_a_woman_at_menstruation_is_allowed_her_half_kilo() -> None:
@@ -147,13 +151,13 @@ def test_a_woman_at_menstruation_is_allowed_her_half_kilo() -> None:
     shifts = []
     for sex in Sex:
         rng = np.random.default_rng(3)
-        frame = Frame(sex=sex, body_mass_kg=58, body_fat_percent=14)
+        frame = Covariates(sex=sex, body_mass_kg=58, body_fat_percent=14)
         belief = first_belief(frame, rng, particles=4000)
         for _ in range(2):
             weight = float(np.median(weights_kg(belief)))
-            belief = after_day(learn(belief, Morning(weight_kg=weight), rng), LOW, rng)
+            belief = after_day(update_belief(belief, Morning(weight_kg=weight), rng), LOW, rng)
         expected = float(np.median(weights_kg(belief)))
-        moved = learn(belief, Morning(weight_kg=expected + 0.9), rng)
+        moved = update_belief(belief, Morning(weight_kg=expected + 0.9), rng)
         shifts.append(float(np.mean(weights_kg(moved))) - expected)
     female, male = shifts
     assert female < male
@@ -197,7 +201,7 @@ def test_a_forecast_without_days_or_doses_is_refused() -> None:
 
 def test_as_long_as_the_plan_is_followed_what_it_leads_to_is_what_is() -> None:
     belief, rng = fresh()
-    belief = after_day(learn(belief, Morning(weight_kg=58.1, fullness=4), rng), LOW, rng)
+    belief = after_day(update_belief(belief, Morning(weight_kg=58.1, fullness=4), rng), LOW, rng)
     belief = after_day(belief, LOAD, rng, planned=LOAD)
     assert np.array_equal(belief.planned, belief.state)
 
@@ -208,7 +212,7 @@ def test_a_day_fed_more_than_planned_stands_beside_the_plans_own_for_the_same_pe
     fed = levels_of(belief.state, belief.body)
     as_planned = levels_of(belief.planned, belief.body)
     assert np.all(fed > as_planned)
-    belief = learn(belief, Morning(weight_kg=59.4, fullness=7), rng)
+    belief = update_belief(belief, Morning(weight_kg=59.4, fullness=7), rng)
     assert np.all(levels_of(belief.state, belief.body) > levels_of(belief.planned, belief.body))
 
 
@@ -217,16 +221,16 @@ def test_the_first_mornings_scale_is_the_reference_and_not_the_mass_on_file() ->
 
     def learnt(on_file: float) -> tuple[Belief, float]:
         rng = generator("Runa", DAY)
-        frame = Frame(sex=Sex.FEMALE, body_mass_kg=on_file, body_fat_percent=14)
+        frame = Covariates(sex=Sex.FEMALE, body_mass_kg=on_file, body_fat_percent=14)
         belief = first_belief(frame, rng, particles=1500)
         for weight, grade in ((58.2, 5), (57.9, 4), (57.6, 4)):
-            belief = learn(belief, Morning(weight_kg=weight, fullness=grade), rng)
+            belief = update_belief(belief, Morning(weight_kg=weight, fullness=grade), rng)
             belief = after_day(belief, LOW, rng)
         return belief, float(np.median(weights_kg(belief)))
 
     right, told = learnt(58.0)
     off, told_by_another = learnt(60.4)
-    assert right.fits and off.fits
+    assert right.is_calibrated and off.is_calibrated
     assert told_by_another == pytest.approx(told, abs=0.2)
 
 
@@ -238,7 +242,7 @@ def test_mornings_weigh_the_kinds_of_body_and_give_none_up() -> None:
     huge = Intake(carb_g=900)
     for day, sharpness in ((LOW, 5), (huge, 2), (LOW, 4), (huge, 2), (LOW, 4)):
         belief = after_day(belief, day, rng)
-        belief = learn(belief, Morning(sharpness=sharpness), rng)
+        belief = update_belief(belief, Morning(sharpness=sharpness), rng)
     after = belief.person.kinds[Kind.SPILL]
     assert float((after == same_day).mean()) > 1.5 * before
     assert set(after.tolist()) == {0, 1, 2, 3}

@@ -17,8 +17,8 @@ from engine.food.portions.wish import (
     TOLERANCE,
     Choice,
     Liking,
+    NutrientTargets,
     Steps,
-    Wish,
     comfortable_steps,
     most_steps,
     totals_of,
@@ -45,7 +45,7 @@ GAP = 1e-3
 
 def solve_day(
     choices: Sequence[Choice],
-    wish: Wish,
+    wish: NutrientTargets,
     meals: int,
     *,
     locked: Steps | None = None,
@@ -63,7 +63,7 @@ def solve_day(
 
 def can_be_met(
     choices: Sequence[Choice],
-    wish: Wish,
+    wish: NutrientTargets,
     meals: int,
     *,
     locked: Steps | None = None,
@@ -78,7 +78,9 @@ def can_be_met(
     return _Program(choices, wish, meals, locked or {}, frozenset(wanted)).can_be_met()
 
 
-def points(choices: Sequence[Choice], wish: Wish, steps: Mapping[str, int], meals: int) -> float:
+def points(
+    choices: Sequence[Choice], wish: NutrientTargets, steps: Mapping[str, int], meals: int
+) -> float:
     """What a day costs, reckoned directly: the same sum that the program makes smallest.
 
     A day that misses something may have fewer points than one that does not, and yet is not chosen.
@@ -147,7 +149,7 @@ class _Program:
     def __init__(
         self,
         choices: Sequence[Choice],
-        wish: Wish,
+        wish: NutrientTargets,
         meals: int,
         locked: Steps,
         wanted: frozenset[str],

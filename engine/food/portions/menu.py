@@ -12,9 +12,9 @@ from engine.food.portions.wish import (
     TOLERANCE,
     Choice,
     Miss,
+    NutrientTargets,
     Steps,
     Totals,
-    Wish,
     misses,
     totals_of,
 )
@@ -62,7 +62,7 @@ class DayMenu:
 
 def plan_menu(
     choices: Sequence[Choice],
-    wish: Wish,
+    wish: NutrientTargets,
     meals: int,
     *,
     locked: Steps | None = None,
@@ -88,7 +88,7 @@ def plan_menu(
 def explain_misses(
     menu: DayMenu,
     choices: Sequence[Choice],
-    wish: Wish,
+    wish: NutrientTargets,
     meals: int,
     *,
     locked: Steps | None = None,
@@ -110,11 +110,15 @@ def _only_unsalted(miss: Miss) -> bool:
 
 
 def _what_gives(
-    choices: Sequence[Choice], wish: Wish, meals: int, locked: Steps, wanted: Collection[str]
+    choices: Sequence[Choice],
+    wish: NutrientTargets,
+    meals: int,
+    locked: Steps,
+    wanted: Collection[str],
 ) -> list[str]:
     no_fibre = replace(wish, fibre_most_g=None)
     no_sodium = replace(wish, sodium_least_mg=None, sodium_most_mg=None)
-    ways: dict[str, tuple[Wish, int, Steps]] = {
+    ways: dict[str, tuple[NutrientTargets, int, Steps]] = {
         FIBRE: (no_fibre, meals, locked),
         SODIUM: (no_sodium, meals, locked),
         LOCKS: (wish, meals, {}),

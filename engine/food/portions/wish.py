@@ -63,7 +63,7 @@ def _left(aim: float | None, eaten: float) -> float | None:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Wish:
+class NutrientTargets:
     """What is left to eat. Fibre is a most; sodium a range; None where nothing was set."""
 
     carb_g: float
@@ -106,7 +106,7 @@ def totals_of(portions: Iterable[tuple[Food, float]]) -> Totals:
     return total
 
 
-def misses(totals: Totals, wish: Wish) -> tuple[Miss, ...]:
+def misses(totals: Totals, wish: NutrientTargets) -> tuple[Miss, ...]:
     """What is not met; empty where all is within its tolerance or bound."""
     found = []
     for nutrient, room in TOLERANCE.items():

@@ -12,7 +12,14 @@ import numpy as np
 
 from engine.evidence import physiology as known
 from engine.model.physiology.body import Body, Floats, Quantity
-from engine.model.physiology.flow import HOURS_A_DAY, Moment, Pace, Row, dry_loss_l, rates_into
+from engine.model.physiology.flow import (
+    HOURS_A_DAY,
+    DayPhase,
+    RateCoefficients,
+    Row,
+    dry_loss_l,
+    rates_into,
+)
 from engine.model.physiology.intake import Day, Intake, complete
 
 
@@ -44,12 +51,12 @@ def advance(
     eaten_over = min(float(known.WAKING_HOURS), hours)
     session = min(day.work.hours, hours) if works else 0.0
     marks = sorted({0.0, hours, eaten_over, session})
-    pace = Pace.of(day, person)
+    pace = RateCoefficients.of(day, person)
     # Written over in place: making arrays of this size anew at each step takes longer than the sums.
     state, there = state.copy(), np.empty_like(state)
     first, second = np.empty_like(state), np.empty_like(state)
     for begin, end in pairwise(marks):
-        now = Moment(
+        now = DayPhase(
             eating=hours / eaten_over if begin < eaten_over else 0.0,
             working_hours=session if begin < session else 0.0,
         )

@@ -33,7 +33,7 @@ class Row(IntEnum):
 
 
 @dataclass(frozen=True, slots=True)
-class Moment:
+class DayPhase:
     """How much of the day's intake and work is going on, as multiples of their 24 h rates."""
 
     eating: float
@@ -41,7 +41,7 @@ class Moment:
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
-class Pace:
+class RateCoefficients:
     """What a day's sums need that stays the same all day, worked out once."""
 
     day: Day
@@ -63,7 +63,7 @@ class Pace:
     gut_bulk_kg: Quantity
 
     @classmethod
-    def of(cls, day: Day, person: Body) -> Pace:
+    def of(cls, day: Day, person: Body) -> RateCoefficients:
         lean = person.lean_kg
         surplus = np.clip(day.surplus, float(known.ENERGY_LEAST), float(known.ENERGY_MOST))
         return cls(
@@ -87,14 +87,14 @@ class Pace:
         )
 
 
-def rates(state: Floats, day: Day, now: Moment, person: Body) -> Floats:
+def rates(state: Floats, day: Day, now: DayPhase, person: Body) -> Floats:
     """Change of each row per day."""
     change = np.empty_like(state)
-    rates_into(change, state, now, Pace.of(day, person))
+    rates_into(change, state, now, RateCoefficients.of(day, person))
     return change
 
 
-def rates_into(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+def rates_into(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """Change of each row per day, written into `change`."""
     _carbohydrate(change, state, now, pace)
     _work(change, state, now, pace)
@@ -103,7 +103,7 @@ def rates_into(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
     change[Row.GUT_BULK] = (pace.gut_bulk_kg - state[Row.GUT_BULK]) / float(known.GUT_TRANSIT)
 
 
-def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+def _carbohydrate(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """Glucose absorbed or newly made serves brain and blood cells first, then liver and muscle.
 
     Muscle burns carbohydrate with a power of its store. What is left over is stored, the faster the
@@ -150,7 +150,7 @@ def _carbohydrate(change: Floats, state: Floats, now: Moment, pace: Pace) -> Non
     change[Row.OXIDISED] = obligate - short * (1 - liver_fed) + burn + burnt_instead
 
 
-def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: Pace) -> Floats:
+def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: RateCoefficients) -> Floats:
     """Carbohydrate that muscle burns: a part always, a part of what meals offer, daily life's too.
 
     At rest less in energy surplus and after depleting work; never more of a meal than the meal.
@@ -164,7 +164,7 @@ def _burn(offered: Quantity, level: Quantity, priming: Floats, pace: Pace) -> Fl
     return np.asarray(fasted + from_meals * offered / (offered + from_meals + nothing))
 
 
-def _work(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+def _work(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """What a session takes out of the muscle, and how depleting work raises the ceiling."""
     work, person = pace.day.work, pace.person
     change[Row.PRIMING] = (person.standing_priming - state[Row.PRIMING]) / float(known.PRIMING_KEPT)
@@ -189,7 +189,7 @@ def _water_aim_l(day: Day, person: Body) -> Quantity:
     return np.asarray(from_sodium - float(known.SODIUM_CARB) / excretion * without)
 
 
-def _water(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
+def _water(change: Floats, state: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """Extracellular water and water deficit.
 
     Water that goes with glycogen comes out of, and goes back to, the extracellular water at once;
@@ -209,7 +209,7 @@ def _water(change: Floats, state: Floats, now: Moment, pace: Pace) -> None:
     change[Row.EXTRACELLULAR] = np.minimum(kept, np.maximum(to_hand - made_good, 0)) - shifted
 
 
-def _tissue(change: Floats, now: Moment, pace: Pace) -> None:
+def _tissue(change: Floats, now: DayPhase, pace: RateCoefficients) -> None:
     """Energy that goes neither into expenditure nor into carbohydrate stores changes tissue."""
     day = pace.day
     session_kcal: Quantity = 0.0

@@ -14,7 +14,7 @@ from engine.written.late import Late
 Span = tuple[int, int]
 
 
-class Said(StrEnum):
+class Polarity(StrEnum):
     YES = "yes"
     NO = "no"
     DOUBT = "doubt"
@@ -35,16 +35,16 @@ class Denial:
     lessens: frozenset[str]
     not_a_bit: Late
 
-    def within(self, found: str) -> Said:
+    def within(self, found: str) -> Polarity:
         """For "hands are not swollen", where the "no" stands inside what was found."""
         inner = found.split(" ")[1:-1]
         if self.not_a_bit.search(" ".join((*inner, ""))):
-            return Said.NO
+            return Polarity.NO
         at = next((i for i, word in enumerate(inner) if word in self.words), None)
         after = inner[at + 1 :] if at is not None else []
         if at is None or not all(word in self.between or word in self.lessens for word in after):
-            return Said.YES
-        return Said.DOUBT if any(word in self.lessens for word in after) else Said.NO
+            return Polarity.YES
+        return Polarity.DOUBT if any(word in self.lessens for word in after) else Polarity.NO
 
 
 _NOT = word_set(
@@ -102,27 +102,27 @@ _REACH = 160  # characters looked at on either side; no list of complaints is lo
 _LIST_WITH_OR = Late(r"(?: ,(?: [\w']+){1,3}){0,6}(?: ,)? n?or ")
 
 
-def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
+def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Polarity:
     """Judge the words at `span`; `others` are the spans of all finds of the clause, in order.
 
     `denies` says that words of denial within the span belong to the complaint.
     """
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
     if _AFTER_DENIED.match(after):
-        return Said.NO
-    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Said.YES:
+        return Polarity.NO
+    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Polarity.YES:
         return within
     if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
-        return Said.NO
+        return Polarity.NO
     denied = _denied_before(before, _nearby(others, span), _LIST_WITH_OR.match(after) is not None)
-    if denied is Said.NO and _AFTER_STILL_THERE.match(after):
-        return Said.YES
-    if denied is Said.NO and _AFTER_IN_DOUBT.match(after):
-        return Said.DOUBT
+    if denied is Polarity.NO and _AFTER_STILL_THERE.match(after):
+        return Polarity.YES
+    if denied is Polarity.NO and _AFTER_IN_DOUBT.match(after):
+        return Polarity.DOUBT
     return denied
 
 
-def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
+def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarity:
     """Walk back from the find: only words that may stand between lead to the "no".
 
     A list needs its "or" (`listed`, or on the way back) for the "no" to reach past a comma; with
@@ -135,18 +135,18 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         word = step[0]
         around = _around(step.start(), others)
         if around is not None and _STEP.match(before, around[0])[0] in _SELF_DENYING:  # type: ignore[index]
-            return Said.YES  # the "no" of "no sleep" is spent on the sleep
+            return Polarity.YES  # the "no" of "no sleep" is spent on the sleep
         if word in _NOT:
             alone = word in _DETERMINERS and own_sentence
             if lessened or alone or ((joined or comma) and not listed):
-                return Said.DOUBT
+                return Polarity.DOUBT
             if word == "without" and _TWICE_DENIED.search(before, start, step.start()):
-                return Said.YES
-            return Said.NO
+                return Polarity.YES
+            return Polarity.NO
         if word in _TURNED:
-            return Said.YES
+            return Polarity.YES
         if word == "free" and before.startswith((" of", " from"), step.end()):
-            return Said.NO
+            return Polarity.NO
         own_sentence = own_sentence or word in _SUBJECTS
         comma = comma or word == ","
         joined = joined or word == "and"
@@ -154,8 +154,8 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         lessened = lessened or word in _LESSENED
         passed = word in _BETWEEN or word in _LESSENED or word in {",", "and"}
         if not passed and around is None:
-            return Said.YES
-    return Said.YES
+            return Polarity.YES
+    return Polarity.YES
 
 
 def drug_denied(clause: str, span: Span) -> bool:

@@ -5,7 +5,7 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from engine.symptoms.english.negation import Said, Span
+from engine.symptoms.english.negation import Polarity, Span
 from engine.written.late import Late
 
 
@@ -40,7 +40,7 @@ class Settings:
     by_another: bool = False
     """Whether somebody else writes for the athlete: "she" is then who is meant."""
 
-    def judge(self, clause: str, span: Span, *, before: str = "", after: str = "") -> Said:
+    def judge(self, clause: str, span: Span, *, before: str = "", after: str = "") -> Polarity:
         """YES where the words are the writer's own and of now, ELSEWHERE where they are not, else DOUBT.
 
         `before` is what the clause goes on from, whose subject may be its own; `after` is the
@@ -53,29 +53,32 @@ class Settings:
                 f"{before} {clause}",
                 (span[0] + len(before) + 1, span[1] + len(before) + 1),
             )
-        if not self.by_another and (somebody := self._somebody_else(clause, span)) is not Said.YES:
+        if (
+            not self.by_another
+            and (somebody := self._somebody_else(clause, span)) is not Polarity.YES
+        ):
             return somebody
         if self._in_a_story(clause, span):
-            return Said.ELSEWHERE
+            return Polarity.ELSEWHERE
         if self.long_ago.search(clause) and not self.of_now.search(clause):
-            return Said.ELSEWHERE
+            return Polarity.ELSEWHERE
         if self.rules.search(clause):
-            return Said.ELSEWHERE
+            return Polarity.ELSEWHERE
         asked = self.enquiries.search(clause)
         if asked is not None and not self.oneself.search(clause, asked.end(), span[0]):
-            return Said.ELSEWHERE
+            return Polarity.ELSEWHERE
         if self.of_late.search(clause) and self.gone.search(f"{clause[span[1] :]} {after}"):
-            return Said.OVER
+            return Polarity.OVER
         if self.supposed.search(_breath(clause, span)):
-            return Said.SUPPOSED
-        return Said.YES
+            return Polarity.SUPPOSED
+        return Polarity.YES
 
     def is_gone(self, clause: str, span: Span, after: str) -> bool:
         """Whether the clause says of what stands at the span that it is over by now, and stays so."""
         over = self.gone_by.match(clause, span[1])
         return over is not None and not self.back.search(f"{clause[over.end() :]} {after}")
 
-    def _somebody_else(self, clause: str, span: Span) -> Said:
+    def _somebody_else(self, clause: str, span: Span) -> Polarity:
         subjects = [
             match.end()
             for match in self.others.finditer(clause, 0, span[0])
@@ -87,13 +90,17 @@ class Settings:
             )
         ]
         if not subjects:
-            return Said.YES
+            return Polarity.YES
         writer = self.oneself.search(clause, subjects[-1], span[1])
         if writer is not None and writer.start() < span[0]:
-            return Said.YES
+            return Polarity.YES
         if self.to_oneself.search(clause, *span):
-            return Said.YES
-        return Said.DOUBT if self.reports.search(clause, subjects[-1], span[1]) else Said.ELSEWHERE
+            return Polarity.YES
+        return (
+            Polarity.DOUBT
+            if self.reports.search(clause, subjects[-1], span[1])
+            else Polarity.ELSEWHERE
+        )
 
     def _in_a_story(self, clause: str, span: Span) -> bool:
         story = self.stories.search(clause)

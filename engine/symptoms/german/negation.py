@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.symptoms.english.negation import Denial, Said, Span
+from engine.symptoms.english.negation import Denial, Polarity, Span
 from engine.symptoms.english.words import word_set
 from engine.symptoms.german.spelling import folded
 from engine.written.late import Late
@@ -73,23 +73,25 @@ _DRUG_DENIED_AFTER = Late(
 )
 
 
-def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = False) -> Said:
+def german_polarity(
+    clause: str, span: Span, others: Sequence[Span], *, denies: bool = False
+) -> Polarity:
     """As `negation.said`, of a German clause."""
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
     before = _OUT_OF_NOTHING.sub(lambda words: "_" * len(words[0]), before)
     borne = _NOT_BORNE.search(before, max(0, len(before) - _REACH)) is None
     if not denies and borne and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
-        return Said.NO
-    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Said.YES:
+        return Polarity.NO
+    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Polarity.YES:
         return within
     if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
-        return Said.NO
+        return Polarity.NO
     earlier = [other for other in others if other[1] <= span[0]]
     denied = _denied_before(before, earlier, _LIST_WITH_OR.match(after) is not None)
-    if denied is Said.NO and _STILL_THERE.match(after):
-        return Said.YES
-    if denied is Said.YES and not _STILL_THERE.match(after) and _AFTER_IN_DOUBT.match(after):
-        return Said.DOUBT
+    if denied is Polarity.NO and _STILL_THERE.match(after):
+        return Polarity.YES
+    if denied is Polarity.YES and not _STILL_THERE.match(after) and _AFTER_IN_DOUBT.match(after):
+        return Polarity.DOUBT
     return denied
 
 
@@ -99,7 +101,7 @@ def german_drug_denied(clause: str, span: Span) -> bool:
     return before is not None or _DRUG_DENIED_AFTER.match(clause, span[1]) is not None
 
 
-def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
+def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Polarity:
     """Walk back from the find: only words that may stand between lead to the "kein"."""
     steps = list(_STEP.finditer(before, max(0, len(before) - _REACH)))
     comma = joined = lessened = False
@@ -107,24 +109,24 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         word = step[0]
         around = next((span for span in others if span[0] <= step.start() < span[1]), None)
         if around is not None and _spent(before, around):
-            return Said.YES  # the "kein" of "kein Schlaf" is spent on the sleep
+            return Polarity.YES  # the "kein" of "kein Schlaf" is spent on the sleep
         if word == "nie" and _NEVER_SO.match(before, step.start()):
-            return Said.YES
+            return Polarity.YES
         if word == "noch" and _NEITHER.search(before, 0, step.start()):
-            return Said.NO
+            return Polarity.NO
         if word in _NOT:
             if lessened or ((joined or comma) and not listed):
-                return Said.DOUBT
-            return Said.NO
+                return Polarity.DOUBT
+            return Polarity.NO
         if word in _TURNED:
-            return Said.YES
+            return Polarity.YES
         comma = comma or word == ","
         joined = joined or word in {"und", "sowie"}
         listed = listed or word in {"oder", "noch"}
         lessened = lessened or word in _LESSENED
         if around is None and word not in _BETWEEN and word not in _LESSENED and word != ",":
-            return Said.YES
-    return Said.YES
+            return Polarity.YES
+    return Polarity.YES
 
 
 def _spent(before: str, span: Span) -> bool:

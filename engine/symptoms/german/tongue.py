@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from engine.symptoms.finding import Tongue
+from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
 from engine.symptoms.german.drugs import german_drugs
 from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
 from engine.symptoms.german.images import GERMAN_IMAGES
 from engine.symptoms.german.mood import GERMAN_MOOD
-from engine.symptoms.german.negation import german_said
+from engine.symptoms.german.negation import german_polarity
 from engine.symptoms.german.other_images import GERMAN_OTHER_IMAGES
 from engine.symptoms.german.others import GERMAN_OTHERS
 from engine.symptoms.german.setting import GERMAN_SETTINGS
@@ -18,7 +18,7 @@ from engine.symptoms.german.warnings import GERMAN_WARNINGS
 from engine.symptoms.patterns import PhraseBook
 from engine.written.late import Late
 
-GERMAN = Tongue(
+GERMAN = ComplaintLanguage(
     phrases=PhraseBook(
         (
             *GERMAN_WARNINGS,
@@ -33,7 +33,7 @@ GERMAN = Tongue(
     figures=GERMAN_FIGURES,
     everyday=GERMAN_EVERYDAY,
     corrector=GERMAN_CORRECTOR,
-    said=german_said,
+    said=german_polarity,
     settings=GERMAN_SETTINGS,
     taken_back=Late(
         r"(?:heute|jetzt|seit heute|heute morgen)\b.{0,30}\b(?:schon|doch|ja|habe|ist|wieder|da)\b|"
