@@ -38,7 +38,7 @@ class Suggestion:
     flat: float
     full: float
     spilled: float
-    worth: float  # see `engine.model.forecast.Outlook`
+    worth: float  # see `engine.model.forecast.DoseForecast`
 
 
 def suggested_plan(
