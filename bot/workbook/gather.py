@@ -16,7 +16,7 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_alert_causes import cause, flag_name
 from bot.decision import words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
@@ -363,7 +363,7 @@ def _flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
             profile, done = who.profiles[row.athlete_id], row.acknowledged_at
             yield {
                 "athlete_id": row.athlete_id, "date": row.date, "level": names.word(row.level),
-                "flag": names.flag_name(row.flag),
+                "flag": flag_name(row.flag),
                 "cause": cause(
                     row.flag, row.facts, name=who.named(row.athlete_id),
                     weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
