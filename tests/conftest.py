@@ -22,7 +22,12 @@ from tests.support.databases import (  # noqa: F401 - fixtures
     sqlite_engine,
     sqlite_url,
 )
-from tests.support.foreign import OURS, heed_readers, write_plain_catalogue
+from tests.support.foreign import (  # noqa: F401 - one is a fixture
+    OURS,
+    heed_readers,
+    in_code,
+    write_plain_catalogue,
+)
 from tests.support.network import no_network  # noqa: F401 - a fixture
 from tests.support.prepared import later, peak_week_file, team_at  # noqa: F401 - fixtures
 from tests.support.rehearsed import after_a_morning, opened, rehearsed  # noqa: F401 - fixtures
@@ -41,6 +46,7 @@ def pytest_collection_finish() -> None:
     """What was collected stays to the end, so that looking through it for garbage is in vain."""
     gc.collect()
     gc.freeze()
+    gc.set_threshold(20_000, 20)  # every few hundred objects, as it is else, was in vain as well
 
 
 @pytest.fixture(scope="session", autouse=True)
