@@ -13,6 +13,7 @@ from bot.alerts.words_advice import advice
 from bot.core import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import others_coaching
 from bot.store.tables.people import AthleteProfile, AthleteStatus
@@ -341,8 +342,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
                 named=capital(", ".join(symptom_name(flag) for flag in told)),
                 wrote=wrote,
                 told=advice(told),
-                at=turn.now,
-                zone=profile.zone,
+                when=moment_for(turn.session, person, profile, turn.now),
             )
             notes.tell(turn, person, profile.person_id, text, at_once=True)
 

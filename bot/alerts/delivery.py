@@ -16,6 +16,7 @@ from bot.core.outbox import Button, Buttons, edit
 from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import get_person, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
@@ -139,8 +140,7 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str 
         flag=row.flag,
         level=Level(row.level),
         facts=row.facts,
-        opened_at=row.opened_at,
-        zone=profile.zone,
+        when=moment_for(session, reader, profile, row.opened_at),
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         own=reader.id == row.athlete_id,

@@ -19,6 +19,7 @@ from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.locks import hold_desks
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -70,6 +71,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
         CoachNote.said != "",
         CoachNote.said != said,
     )
+    hold_desks(turn.session)
     changed = list(turn.session.exec(query.order_by(col(CoachNote.id))))
     for note in changed:
         coach = get_person(turn.session, note.coach_id)
@@ -89,6 +91,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
 
 
 def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool = False) -> None:
+    hold_desks(turn.session)
     turn.session.add(note)
     turn.session.flush()
     until = quiet_until(turn.session, coach, turn.now)
@@ -138,6 +141,7 @@ def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
 
 def forget_held(session: Session, athlete_id: int) -> None:
     """What was held about an athlete who is not coached any more is not told after all."""
+    hold_desks(session)
     held = select(CoachNote).where(
         CoachNote.athlete_id == athlete_id, col(CoachNote.outbox_id).is_(None)
     )

@@ -3,13 +3,12 @@
 from __future__ import annotations
 
 from collections.abc import Mapping, Sequence
-from datetime import datetime
 from typing import Any
 
 from bot.alerts.words_advice import advice
 from bot.alerts.words_alert_causes import cause
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -33,8 +32,7 @@ def alert(
     flag: str,
     level: Level,
     facts: Facts,
-    opened_at: datetime,
-    zone: str | None,
+    when: str,
     weight_unit: str,
     volume_unit: str,
     own: bool,
@@ -47,7 +45,7 @@ def alert(
     what = cause(
         flag, facts, name="" if own else name, weight_unit=weight_unit, volume_unit=volume_unit
     )
-    head = _head(flag, level, name, figures.moment(opened_at, zone), own=own)
+    head = _head(flag, level, name, when, own=own)
     parts = [f"{head}\n{what}"]
     if put_right := facts.get("_corrected"):
         parts.append(corrected(put_right, weight_unit, volume_unit))
@@ -64,9 +62,9 @@ def alert(
     return "\n\n".join(part for part in parts if part)
 
 
-def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: str | None) -> str:
+def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
     """Complaints that are no alert yet, in one note: what, in whose words, and what was answered."""
-    head = _head("", Level.ADVISORY, name, figures.moment(at, zone), own=False)
+    head = _head("", Level.ADVISORY, name, when, own=False)
     lines = [f"{head}\n{named}."]
     if wrote:
         lines.append(tr('{name} wrote "{words}".', name=name, words=wrote))
@@ -78,8 +76,8 @@ def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: st
 def _head(flag: str, level: Level, name: str, when: str, *, own: bool) -> str:
     said = level_word(flag, level)
     if own:
-        return tr("{level}: you ({when})", level=said, when=when)
-    return tr("{level}: {name} ({when}, their time)", level=said, name=name, when=when)
+        return tr("{level}: you, {when}", level=said, when=when)
+    return tr("{level}: {name}, {when}", level=said, name=name, when=when)
 
 
 #: What an answer is called that was put right.
@@ -291,12 +289,22 @@ def _caution_own(flag: Finding) -> list[str]:
     return [told if flag is FlagId.DRUG_NAMED else f"{told} {_no_raise()}"]
 
 
-def _no_raise() -> str:
-    return tr("I won't add carbs on these answers.")
+_no_raise = Sentence("I won't add carbs on these answers.")
+_no_raise_meanwhile = Sentence("I won't add carbs until this is clear.")
 
+acknowledge_button = Sentence("Acknowledge")
+lift_button = Sentence("Lift the freeze")
+acknowledged_tap = Sentence("Acknowledged. I stop repeating it.")
+corrected_already = Sentence("This was put right since; nothing is open.")
+not_your_alert = Sentence("That alert is not yours.")
+alerts_menu = Sentence("Open alerts")
+none_open = Sentence("No alert is open.")
 
-def _no_raise_meanwhile() -> str:
-    return tr("I won't add carbs until this is clear.")
+lift_yes_button = Sentence("Lift it")
+lift_no_button = Sentence("Keep it frozen")
+
+not_frozen = Sentence("Nothing is frozen.")
+kept_frozen = Sentence("It stays frozen.")
 
 
 def _acknowledge(level: Level, name: str, *, own: bool) -> str:
@@ -305,14 +313,6 @@ def _acknowledge(level: Level, name: str, *, own: bool) -> str:
     if level is Level.WARNING:
         return tr("Tap Acknowledge once you are on it. I repeat this until then.")
     return tr("Tap Acknowledge once you've spoken to {name}. I repeat this until then.", name=name)
-
-
-def acknowledge_button() -> str:
-    return tr("Acknowledge")
-
-
-def lift_button() -> str:
-    return tr("Lift the freeze")
 
 
 def again(times: int, text: str) -> str:
@@ -386,20 +386,12 @@ def acknowledged(by: str, when: str) -> str:
     return tr("Acknowledged by {by}, {when}.", by=by, when=when)
 
 
-def acknowledged_tap() -> str:
-    return tr("Acknowledged. I stop repeating it.")
-
-
 def acknowledged_already(by: str | None, when: str) -> str:
     return (
         tr("Acknowledged already by {by}, {when}.", by=by, when=when)
         if by
         else tr("A newer alert took its place.")
     )
-
-
-def corrected_already() -> str:
-    return tr("This was put right since; nothing is open.")
 
 
 def corrected_note(name: str, what: str) -> str:
@@ -413,18 +405,6 @@ def acknowledged_elsewhere(by: str, name: str) -> str:
 
 def athlete_told_acknowledged(by: str) -> str:
     return tr("{by} has seen this and will contact you.", by=by)
-
-
-def not_your_alert() -> str:
-    return tr("That alert is not yours.")
-
-
-def alerts_menu() -> str:
-    return tr("Open alerts")
-
-
-def none_open() -> str:
-    return tr("No alert is open.")
 
 
 def how_many_open(count: int) -> str:
@@ -443,14 +423,6 @@ def lift_sure(name: str, *, own: bool) -> str:
         "the next check-in.",
         name=name,
     )
-
-
-def lift_yes_button() -> str:
-    return tr("Lift it")
-
-
-def lift_no_button() -> str:
-    return tr("Keep it frozen")
 
 
 def lift_waits(which: str) -> str:
@@ -480,14 +452,6 @@ def lifted(name: str, *, own: bool) -> str:
         if own
         else tr("The freeze is lifted, and {name} knows.", name=name)
     )
-
-
-def not_frozen() -> str:
-    return tr("Nothing is frozen.")
-
-
-def kept_frozen() -> str:
-    return tr("It stays frozen.")
 
 
 def athlete_told_lifted(coach: str) -> str:

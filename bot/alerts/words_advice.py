@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.alerts.words_athlete import if_worse
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.symptoms import symptom_name
 
 #: What to do now, by complaint; the graver come first, and two of them are told at most.
@@ -108,19 +108,28 @@ def low_sodium(coach: str) -> str:
         "now than thirst asks for, whatever the plan says, and see a doctor today. Confused, being "
         "sick, a bad headache, short breath: your local emergency number at once."
     )
-    return f"{text} " + tr("I've told {coach}.", coach=coach) if coach else text
+    return text + _told(coach)
 
 
-def too_fast() -> str:
-    return tr(
-        "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
-        "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
-        "nausea, swollen hands, confusion: get medical help at once."
-    )
+too_fast = Sentence(
+    "That is more water in a short time than kidneys can pass, and it can thin the blood's salt "
+    "dangerously. Please stop drinking for now, and don't make up for anything later. Headache, "
+    "nausea, swollen hands, confusion: get medical help at once."
+)
+#: In place of a target, while that stands.
+figures_kept_back = Sentence(
+    "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "
+    "you want them, they are under /today."
+)
 
 
 def drank_too_fast(coach: str) -> str:
-    return f"{too_fast()} " + tr("I've told {coach}.", coach=coach) if coach else too_fast()
+    return too_fast() + _told(coach)
+
+
+def _told(coach: str) -> str:
+    """After a sentence, with its space; nothing where there is no coach but the reader."""
+    return " " + tr("I've told {coach}.", coach=coach) if coach else ""
 
 
 #: Said gently, and without a figure in it.
@@ -174,11 +183,3 @@ def mood(symptoms: Sequence[str], coach: str, helpline: str) -> str:
         ),
     ]
     return "\n\n".join(lines)
-
-
-def figures_kept_back() -> str:
-    """In place of a target, while that stands."""
-    return tr(
-        "Your answers are saved, and your plan stays as it is. I don't send you figures just now; if "
-        "you want them, they are under /today."
-    )

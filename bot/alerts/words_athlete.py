@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.symptoms import symptom_name
 
 # The ids are those of engine.symptoms; the nine that lead to a warning come first.
@@ -132,12 +132,29 @@ def rests_until_talked(*, own: bool) -> str:
     return tr("Adjusting is frozen until your coach has talked with you and lifted it.")
 
 
-def answers_saved() -> str:
-    return tr("Your answers are saved.")
+answers_saved = Sentence("Your answers are saved.")
+decided_anew = Sentence("With that, today's target is now:")
 
-
-def decided_anew() -> str:
-    return tr("With that, today's target is now:")
+fine_button = Sentence("I'm fine")
+unwell_button = Sentence("I feel unwell")
+emergency_button = Sentence("It's an emergency")
+tap_how_you_are = Sentence(
+    "Please tap how you are: I'm fine, I feel unwell, or it's an emergency. In an emergency call "
+    "your local emergency number first."
+)
+ask_what_is_wrong = Sentence(
+    "I'm sorry. What is it? Tap all that fit, or write it in your own words."
+)
+ask_pulse = Sentence(
+    "Can you take your pulse? Sit for five minutes, count the beats for half a minute, and "
+    "double them."
+)
+ask_urine = Sentence("What colour was your urine last time?")
+warning_seen_to = Sentence(
+    "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
+    "figure stands; adjusting goes on with your next check-in."
+)
+tap_urine = Sentence("Please tap the colour that comes closest.")
 
 
 def drug_refusal(coach: str) -> str:
@@ -180,40 +197,6 @@ def is_something_wrong(concern: str, words: str) -> str:
     return tr('You wrote "{words}". Is something wrong with you?', words=words)
 
 
-def fine_button() -> str:
-    return tr("I'm fine")
-
-
-def unwell_button() -> str:
-    return tr("I feel unwell")
-
-
-def emergency_button() -> str:
-    return tr("It's an emergency")
-
-
-def tap_how_you_are() -> str:
-    return tr(
-        "Please tap how you are: I'm fine, I feel unwell, or it's an emergency. In an emergency call "
-        "your local emergency number first."
-    )
-
-
-def ask_what_is_wrong() -> str:
-    return tr("I'm sorry. What is it? Tap all that fit, or write it in your own words.")
-
-
-def ask_pulse() -> str:
-    return tr(
-        "Can you take your pulse? Sit for five minutes, count the beats for half a minute, and "
-        "double them."
-    )
-
-
-def ask_urine() -> str:
-    return tr("What colour was your urine last time?")
-
-
 #: Four steps of the colour chart with its eight (Armstrong 1994), by the number each stands for.
 URINE_COLOURS = {
     2: mark("Clear or pale"),
@@ -227,22 +210,7 @@ def urine_button(colour: int) -> str:
     return tr(URINE_COLOURS[colour])
 
 
-def cannot_now_button() -> str:
-    return tr("Can't say")
-
-
 def glad_you_are_fine(coach: str) -> str:
     if not coach:
         return tr("Good to hear.")
     return tr("Good to hear. I've told {coach} that you are fine.", coach=coach)
-
-
-def warning_seen_to() -> str:
-    return tr(
-        "There was a warning today that has been seen to. Nothing is adjusted on such a day, so this "
-        "figure stands; adjusting goes on with your next check-in."
-    )
-
-
-def tap_urine() -> str:
-    return tr("Please tap the colour that comes closest.")

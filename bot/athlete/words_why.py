@@ -8,7 +8,7 @@ from typing import Any
 from bot.decision.words_outlook import why_lines
 from bot.decision.words_reasons import bound_name, gate_name, reason, rule_name
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from bot.words.looks import seen_in
 from bot.words.names import cited
 from engine.decision.decide import Decision
@@ -94,5 +94,6 @@ def _allowed(decision: Decision, window: Window) -> str:
     )
 
 
-def nothing_decided() -> str:
-    return tr("Nothing has been decided yet. After your next check-in, /why shows how I decide.")
+nothing_decided = Sentence(
+    "Nothing has been decided yet. After your next check-in, /why shows how I decide."
+)

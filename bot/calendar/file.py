@@ -31,6 +31,7 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, TopicKind
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event
+from bot.words.common import no_event_ahead
 
 if TYPE_CHECKING:
     from bot.calendar.ical import CalendarEntry
@@ -183,7 +184,7 @@ def _send_all(turn: Turn, coach: Person) -> None:
         if event is not None and profile.person_id != coach.id:
             athletes += bool(_issue(turn, coach, profile, event).entries)
     if not athletes:
-        say_to(turn, coach, words.nobody())
+        say_to(turn, coach, no_event_ahead())
         return
     entries = sum(_standing(row) for row in _rows_of_all(turn.session, coach))
     _hand_over_all(turn, coach, words.caption_of_all(athletes=athletes, entries=entries))

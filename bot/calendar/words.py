@@ -7,15 +7,14 @@ from collections.abc import Sequence
 from bot.decision.words_target import out, target_lines
 from bot.stage import words_entries as stage_entries
 from bot.words import figures, phases
-from bot.words.languages import tr, trn
-from bot.words.names import KIND_WORDS
+from bot.words.common import event_name
+from bot.words.languages import Sentence, tr, trn
 from bot.words.training import training_words
 from engine.stage_day.stage_day import Entry
 from engine.values.plan import DayTarget, PeakPlan
 
-
-def menu() -> str:
-    return tr("The week and the event day as a calendar file")
+menu = Sentence("The week and the event day as a calendar file")
+journey_meal_summary = Sentence("Meal on the way")
 
 
 def calendar_name(name: str) -> str:
@@ -68,10 +67,6 @@ def meal_summary(number: int, meals: int) -> str:
     return tr("Meal {number} of {meals}", number=number, meals=meals)
 
 
-def journey_meal_summary() -> str:
-    return tr("Meal on the way")
-
-
 def meal_details(portions: Sequence[str], carb_g: float) -> str:
     """`carb_g`: the whole day's."""
     day = tr(
@@ -87,12 +82,10 @@ def stage_summary(entry: Entry, classes: int) -> str:
 # In a coach's file
 
 
-def name_of_all() -> str:
-    return tr("Peak weeks of your athletes")
-
-
-def week_begins() -> str:
-    return tr("peak week begins")
+name_of_all = Sentence("Peak weeks of your athletes")
+week_begins = Sentence("peak week begins")
+load_begins = Sentence("load begins")
+on_the_way = Sentence("on the way to the event")
 
 
 def to_set_by(*, plan: bool) -> str:
@@ -101,16 +94,8 @@ def to_set_by(*, plan: bool) -> str:
     return tr("Plan and limits have to be set by then.")
 
 
-def load_begins() -> str:
-    return tr("load begins")
-
-
 def event_day(kind: str) -> str:
-    return tr(KIND_WORDS[kind])
-
-
-def on_the_way() -> str:
-    return tr("on the way to the event")
+    return event_name(kind)
 
 
 # Beside the file
@@ -170,19 +155,13 @@ def caption_anew(name: str, *, own: bool, changed: int, cancelled: int) -> str:
     return " ".join(parts)
 
 
-def nothing_yet() -> str:
-    return tr("There is nothing to put into a calendar yet: event and plan have to be set first.")
+nothing_yet = Sentence(
+    "There is nothing to put into a calendar yet: event and plan have to be set first."
+)
+not_here = Sentence("That calendar is not here.")
 
 
 def no_event_yet(name: str) -> str:
     return tr(
         "There is nothing to put into a calendar for {name} yet: set the event first.", name=name
     )
-
-
-def nobody() -> str:
-    return tr("None of your athletes has an event ahead.")
-
-
-def not_here() -> str:
-    return tr("That calendar is not here.")

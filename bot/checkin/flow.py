@@ -18,6 +18,14 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import names
+from bot.words.common import (
+    leave_out_button,
+    no,
+    none_of_these_button,
+    skip_button,
+    something_off_button,
+    yes,
+)
 from bot.words.languages import language
 from engine.symptoms import screen
 from engine.values.checkin import TrainingDone
@@ -228,15 +236,15 @@ def _doubt_choices(answers: Answers) -> Choices:
     doubt = answers[DOUBTS][0]
     options = doubt["options"]
     if not options:
-        return [[Choice(words.leave_it_button(), LEAVE)]]
+        return [[Choice(leave_out_button(), LEAVE)]]
     if len(options) == 1:
-        return [[Choice(words.yes_button(), "o0"), Choice(words.no_button(), LEAVE)]]
+        return [[Choice(yes(), "o0"), Choice(no(), LEAVE)]]
     labelled = [
         Choice(words.option_button(option, doubt, answers), f"o{n}")
         for n, option in enumerate(options)
     ]
     rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
-    return [*rows, [Choice(words.none_of_these_button(), LEAVE)]]
+    return [*rows, [Choice(none_of_these_button(), LEAVE)]]
 
 
 def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], str]:
@@ -336,7 +344,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=_with_why("fullness", words.ask_fullness),
             read=_figures("fullness"),
             choices=lambda answers: [
-                _scale(1, 5), _scale(6, 10), [Choice(words.skip_button(), SKIPPED)],
+                _scale(1, 5), _scale(6, 10), [Choice(skip_button(), SKIPPED)],
             ],
             spreads=True,
         ),
@@ -360,7 +368,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="sharpness",
             ask=_with_why("sharpness", words.ask_sharpness),
             read=_figures("sharpness"),
-            choices=lambda answers: [_scale(1, 5), [Choice(words.skip_button(), SKIPPED)]],
+            choices=lambda answers: [_scale(1, 5), [Choice(skip_button(), SKIPPED)]],
             when=lambda answers: _wants_sharpness(answers) and _step_by_step(answers),
             spreads=True,
         ),
@@ -402,7 +410,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=words.ask_fine,
             read=one_of(ALL_FINE, SOMETHING_OFF),
             choices=buttons(
-                ((words.all_fine_button, ALL_FINE), (words.something_off_button, SOMETHING_OFF))
+                ((words.all_fine_button, ALL_FINE), (something_off_button, SOMETHING_OFF))
             ),
             when=_step_by_step,
         ),
@@ -438,7 +446,7 @@ QUESTIONS: tuple[Question, ...] = (
             read=_figures("sleep_h"),
             choices=buttons(
                 (("4", "4"), ("5", "5"), ("6", "6"), ("7", "7"), ("8", "8")),
-                ((words.skip_button, SKIPPED),),
+                ((skip_button, SKIPPED),),
             ),
             when=_is_off,
             spreads=True,
@@ -450,7 +458,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="note",
             ask=words.ask_note,
             read=free_text,
-            choices=buttons(((words.skip_button, SKIPPED),)),
+            choices=buttons(((skip_button, SKIPPED),)),
             when=_is_off,
         ),
     ),

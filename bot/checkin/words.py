@@ -6,8 +6,8 @@ from collections.abc import Callable, Sequence
 from typing import Any
 
 from bot.words import figures
-from bot.words.common import kind_word, no, yes
-from bot.words.languages import mark, tr, trn
+from bot.words.common import kind_word
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.refusals import refusal_text
 from bot.words.symptoms import symptom_name
 from engine.values.checkin import TrainingDone
@@ -71,24 +71,28 @@ def _bare(shown: str, *units: str) -> str:
     return shown.removesuffix(".0").removesuffix(",0")
 
 
-def no_scale_button() -> str:
-    return tr("No scale today")
+no_scale_button = Sentence("No scale today")
+do_not_know_button = Sentence("I don't know")
+ask_fullness = Sentence(
+    "Fullness, 1 to 10?\n1 = completely flat, 10 = as full as you can get"
+).for_any
+ask_water = Sentence("What did you drink yesterday, all drinks together? Tap or type.").for_any
+ask_sharpness = Sentence("Sharpness, 1 to 5?\n1 = blurred, 5 = crisp").for_any
+ask_training = Sentence("Did yesterday's training and cardio go as planned?").for_any
+use_training_buttons = Sentence("Please tap one, or type as planned, less, more or none.")
+ask_fine = Sentence("Anything else going on?").for_any
+all_fine_button = Sentence("All fine")
+ask_symptoms = Sentence("What is it? Tick all that fit, or write it in your own words.").for_any
+ask_gut = Sentence("How is your stomach?").for_any
+ask_sleep = Sentence("Hours of sleep last night?").for_any
+ask_note = Sentence("Anything to add? Write it, or skip.").for_any
 
-
-def do_not_know_button() -> str:
-    return tr("I don't know")
-
-
-def ask_fullness(answers: Answers) -> str:
-    return tr("Fullness, 1 to 10?\n1 = completely flat, 10 = as full as you can get")
-
-
-def ask_water(answers: Answers) -> str:
-    return tr("What did you drink yesterday, all drinks together? Tap or type.")
-
-
-def ask_sharpness(answers: Answers) -> str:
-    return tr("Sharpness, 1 to 5?\n1 = blurred, 5 = crisp")
+change_which = Sentence("Which answer shall we change?")
+re_decided = Sentence("Updated with your new answers:")
+no_longer_a_check_in = Sentence(
+    "I could not read the edited message as a check-in, so what it said before still holds. "
+    "To change an answer, edit it again or use the button under the day's targets."
+)
 
 
 def ask_carbs(answers: Answers) -> str:
@@ -99,10 +103,6 @@ def ask_carbs(answers: Answers) -> str:
 
 def on_target_button(grams: float) -> str:
     return tr("On target ({grams:.0f} g)", grams=grams)
-
-
-def ask_training(answers: Answers) -> str:
-    return tr("Did yesterday's training and cardio go as planned?")
 
 
 TRAINED = {
@@ -135,42 +135,6 @@ def training_went(way: str) -> str:
     return tr(_TRAINING_WENT[TrainingDone(way)])
 
 
-def use_training_buttons() -> str:
-    return tr("Please tap one, or type as planned, less, more or none.")
-
-
-def ask_fine(answers: Answers) -> str:
-    return tr("Anything else going on?")
-
-
-def all_fine_button() -> str:
-    return tr("All fine")
-
-
-def something_off_button() -> str:
-    return tr("Something's off")
-
-
-def ask_symptoms(answers: Answers) -> str:
-    return tr("What is it? Tick all that fit, or write it in your own words.")
-
-
-def ask_gut(answers: Answers) -> str:
-    return tr("How is your stomach?")
-
-
-def ask_sleep(answers: Answers) -> str:
-    return tr("Hours of sleep last night?")
-
-
-def ask_note(answers: Answers) -> str:
-    return tr("Anything to add? Write it, or skip.")
-
-
-def skip_button() -> str:
-    return tr("Skip")
-
-
 def only_the_number(key: str, answers: Answers) -> str:
     """To words where a figure was asked for."""
     shown = {
@@ -188,22 +152,6 @@ def only_the_number(key: str, answers: Answers) -> str:
         'I only need the number, such as {shown}. If you don\'t have one, write "skip".',
         shown=shown,
     )
-
-
-def yes_button() -> str:
-    return yes()
-
-
-def no_button() -> str:
-    return no()
-
-
-def leave_it_button() -> str:
-    return tr("Leave it out")
-
-
-def none_of_these_button() -> str:
-    return tr("None of these")
 
 
 def yes_no_or_number(options: Sequence[Answers]) -> str:
@@ -303,18 +251,11 @@ def _far(doubt: Answers, answers: Answers) -> str:
 
 
 def _spare(doubt: Answers, answers: Answers) -> str:
-    read = so_far(answers)
+    read = tr("I read {read}, but not {given}.", read=so_far(answers), given=doubt["given"])
     if doubt["options"]:
-        return (
-            tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
-            + " "
-            + tr("Are those yesterday's carbs?")
-        )
-    return (
-        tr("I read {read}, but not {given}.", read=read, given=doubt["given"])
-        + " "
-        + tr('What is it? Send it with its name, such as "carbs 170", or leave it out.')
-    )
+        return read + " " + tr("Are those yesterday's carbs?")
+    ask = tr('What is it? Send it with its name, such as "carbs 170", or leave it out.')
+    return f"{read} {ask}"
 
 
 def _unclear(doubt: Answers, answers: Answers) -> str:
@@ -431,10 +372,6 @@ def gut_felt(gut: str) -> str:
     return tr(GUT[gut])
 
 
-def change_which() -> str:
-    return tr("Which answer shall we change?")
-
-
 #: What an answer is called on a button, and in a question about it.
 NAMES = {
     "weight_kg": mark("Weight"),
@@ -461,19 +398,8 @@ def changed(old: Answers, new: Answers) -> str:
     return tr("Changed: {moves}.", moves="; ".join(moves)) if moves else tr("The note was changed.")
 
 
-def re_decided() -> str:
-    return tr("Updated with your new answers:")
-
-
 def too_late_to_change(day: str) -> str:
     return tr("{day} has been decided and is past, so its answers stay as they are.", day=day)
-
-
-def no_longer_a_check_in() -> str:
-    return tr(
-        "I could not read the edited message as a check-in, so what it said before still holds. "
-        "To change an answer, edit it again or use the button under the day's targets."
-    )
 
 
 def beside_the_numbers(

@@ -6,14 +6,13 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 from bot.words.names import LIMIT_WORDS, flag_name, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
 
 
-def roster_menu() -> str:
-    return tr("Your athletes, who needs you first")
+roster_menu = Sentence("Your athletes, who needs you first")
 
 
 # The card
@@ -23,8 +22,23 @@ def card(name: str, lines: Sequence[str]) -> str:
     return "\n".join([name, *lines])
 
 
-def no_event() -> str:
-    return tr("No event yet")
+no_event = Sentence("No event yet")
+plan_button = Sentence("Plan")
+why_button = Sentence("Why")
+answers_button = Sentence("First answers")
+
+hand_button = Sentence("Set a day by hand")
+freeze_button = Sentence("Freeze")
+
+doctor_button = Sentence("Doctor's clearance received")
+roster_button = Sentence("Roster")
+which_day = Sentence(
+    "Which day? What you set by hand stays, whatever the check-in says, until you change "
+    "it or change that day in the plan."
+)
+doctor_yes_button = Sentence("Yes, a doctor has")
+
+doctor_not_waiting = Sentence("No doctor's clearance is needed right now.")
 
 
 def card_today(day: date, carb_g: float, water: str, phase: str) -> str:
@@ -117,44 +131,12 @@ def card_acknowledge_button(level: str, flag: str) -> str:
     return tr("Acknowledge: {level} ({what})", level=word(level), what=flag_name(flag))
 
 
-def plan_button() -> str:
-    return tr("Plan")
-
-
-def limits_button() -> str:
-    return tr("Limits")
-
-
-def why_button() -> str:
-    return tr("Why")
-
-
-def answers_button() -> str:
-    return tr("First answers")
-
-
 def message_button(name: str) -> str:
     return tr("Write to {name}", name=name)
 
 
-def hand_button() -> str:
-    return tr("Set a day by hand")
-
-
-def freeze_button() -> str:
-    return tr("Freeze")
-
-
 def tomorrow_button(*, always_tomorrow: bool) -> str:
     return tr("Use check-in for today") if always_tomorrow else tr("Use check-in for tomorrow")
-
-
-def doctor_button() -> str:
-    return tr("Doctor's clearance received")
-
-
-def roster_button() -> str:
-    return tr("Roster")
 
 
 def nothing_decided_yet(name: str, *, own: bool) -> str:
@@ -171,13 +153,6 @@ def why_as_seen(name: str, text: str, *, own: bool) -> str:
 
 def answers_as_given(name: str, lines: str) -> str:
     return tr("{name}'s first answers:\n\n{lines}", name=name, lines=lines)
-
-
-def which_day() -> str:
-    return tr(
-        "Which day? What you set by hand stays, whatever the check-in says, until you change "
-        "it or change that day in the plan."
-    )
 
 
 def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
@@ -201,28 +176,12 @@ def doctor_sure(name: str, *, own: bool) -> str:
     )
 
 
-def doctor_yes_button() -> str:
-    return tr("Yes, a doctor has")
-
-
-def not_yet_button() -> str:
-    return tr("Not yet")
-
-
 def doctor_noted(name: str, *, own: bool) -> str:
     return (
         tr("Saved. Check-ins can begin.")
         if own
         else tr("Saved. {name}'s check-ins can begin.", name=name)
     )
-
-
-def doctor_not_waiting() -> str:
-    return tr("No doctor's clearance is needed right now.")
-
-
-def left_waiting() -> str:
-    return tr("Nothing changed.")
 
 
 def athlete_told_doctor(coach: str) -> str:

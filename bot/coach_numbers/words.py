@@ -8,7 +8,7 @@ from bot.coach_numbers import reckoning as r
 from bot.decision.words_reasons import RULE_NAMES, gate_name, rule_name
 from bot.words import coach_figures as figures
 from bot.words import common
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import word
 from bot.workbook import words as workbook_words
 from engine.values.look import Look
@@ -24,15 +24,15 @@ DONE = {
 ORDER = (r.RAISED, r.LOWERED, r.KEPT)
 
 
-def menu() -> str:
-    return tr("How your athletes' weeks went, in numbers")
-
-
-def nothing_yet() -> str:
-    return tr(
-        "None of your athletes has a finished week yet, so there is nothing to count. Past weeks "
-        "can come in from a sheet: open a card, then Files."
-    )
+menu = Sentence("How your athletes' weeks went, in numbers")
+nothing_yet = Sentence(
+    "None of your athletes has a finished week yet, so there is nothing to count. Past weeks "
+    "can come in from a sheet: open a card, then Files."
+)
+caption = Sentence("Your numbers as a chart. Bars are 95 % ranges.")
+sheet_caption = Sentence(
+    "What your numbers are counted from, row by row. It holds health data: keep it safe."
+)
 
 
 def share(found: Share) -> str:
@@ -184,16 +184,8 @@ def _how_sure(found: r.Numbers) -> str:
     return said
 
 
-def caption() -> str:
-    return tr("Your numbers as a chart. Bars are 95 % ranges.")
-
-
 def sheet_button(form: str) -> str:
     return tr("As a sheet ({format})", format=form.upper())
-
-
-def sheet_caption() -> str:
-    return tr("What your numbers are counted from, row by row. It holds health data: keep it safe.")
 
 
 def yes_no(yes: bool) -> str:
@@ -211,8 +203,8 @@ def said_full(band: r.Band) -> str:
 # The picture
 
 
-def picture_title() -> str:
-    return tr("Your numbers")
+picture_title = Sentence("Your numbers")
+few = Sentence("few: proves nothing")
 
 
 def picture_under(found: r.Numbers, day: date) -> str:
@@ -239,7 +231,3 @@ def panels(found: r.Numbers) -> list[tuple[str, list[tuple[str, Share]]]]:
     ]
     shown = [(head, [line for line in lines if line[1].total]) for head, lines in every]
     return [(head, lines) for head, lines in shown if lines]
-
-
-def few() -> str:
-    return tr("few: proves nothing")

@@ -10,7 +10,7 @@ from bot.week_picture import words as week_words
 from bot.week_picture.chart.values import ChartDay
 from bot.words import figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.looks import seen_look
 from bot.words.names import word
 from bot.words.symptoms import symptom_name
@@ -21,12 +21,15 @@ from engine.values.plan import PLAN_DAYS
 CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
 
 
-def button() -> str:
-    return tr("Compare weeks")
+button = Sentence("Compare weeks")
+menu = Sentence("Compare your peak weeks")
+compare_button = Sentence("Compare")
+at_least_two = Sentence("Choose two at least.")
+gone = Sentence("Those weeks are not there any more.")
 
-
-def menu() -> str:
-    return tr("Compare your peak weeks")
+picture_button = Sentence("As a chart")
+photos_button = Sentence("Photos side by side")
+other_weeks_button = Sentence("Other weeks")
 
 
 def two_needed(name: str, *, own: bool) -> str:
@@ -47,20 +50,8 @@ def week_button(kind: str, day: date, *, chosen: bool) -> str:
     return f"{'☑' if chosen else '☐'} {event_name(kind)} {day_and_year(day)}"
 
 
-def compare_button() -> str:
-    return tr("Compare")
-
-
 def most_at_once() -> str:
     return tr("{most} weeks fit on a phone. Take one out first.", most=MOST)
-
-
-def at_least_two() -> str:
-    return tr("Choose two at least.")
-
-
-def gone() -> str:
-    return tr("Those weeks are not there any more.")
 
 
 #: The tables, by view, as they are called on a button.
@@ -75,18 +66,6 @@ VIEWS = {
 def view_button(view: str, *, shown: bool) -> str:
     name = tr(VIEWS[view])
     return f"· {name} ·" if shown else name
-
-
-def picture_button() -> str:
-    return tr("As a chart")
-
-
-def photos_button() -> str:
-    return tr("Photos side by side")
-
-
-def other_weeks_button() -> str:
-    return tr("Other weeks")
 
 
 # In a chat
@@ -281,8 +260,7 @@ def _morning(compared: Compared, day: ChartDay | None) -> str:
 # Photos
 
 
-def which_day() -> str:
-    return tr("Photos of which morning?")
+which_day = Sentence("Photos of which morning?")
 
 
 def no_photos(name: str, *, own: bool) -> str:

@@ -19,6 +19,7 @@ from bot.store.tables.traffic import AgendaRow
 LEASE = timedelta(seconds=60)
 FIRST_RETRY = timedelta(seconds=15)
 LONGEST_RETRY = timedelta(hours=1)
+IN_A_MOMENT = timedelta(seconds=1)
 
 
 # Built once: building a statement costs as much as asking it.
@@ -90,6 +91,11 @@ def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[Agen
     """Take up to `limit` due duties, earliest first, for the length of the lease.
 
     To be called in `bot.store.db.claiming`; whoever took a duty settles it with `take` and `retry`.
+
+    PostgreSQL may look for the rows of a plain `IN (SELECT ... LIMIT)` once for each row of the table,
+    and then takes other rows, and more of them. A WITH that locks rows is never folded into what is
+    around it and computed once (its documentation, 7.8.3), and that it returns rows in no order does
+    not matter, since they are sorted here.
     """
     due = (
         select(AgendaRow.id)
@@ -116,17 +122,37 @@ def claim_due(session: Session, now: datetime, limit: int = 20) -> Sequence[Agen
 def take(session: Session, row_id: int, now: datetime) -> AgendaRow | None:
     """The claimed duty, marked done in the transaction that is about to do it.
 
-    None where it was cancelled, moved or done meanwhile. It is marked before it is done so that the
-    use case may put the same duty again (an alert that repeats itself).
+    None where it was cancelled, moved or done meanwhile, or where another process is still to do what
+    comes before it for the same subject. It is marked before it is done so that the use case may put
+    the same duty again (an alert that repeats itself).
     """
     row = session.get(AgendaRow, row_id, with_for_update=True, populate_existing=True)
     if row is None or row.status != "waiting" or row.due_at > now:
+        return None
+    if _is_preceded(session, row, now):
+        row.claimed_until = now + IN_A_MOMENT
+        session.add(row)
         return None
     row.status = "done"
     row.claimed_until = None
     session.add(row)
     session.flush()
     return row
+
+
+def _is_preceded(session: Session, row: AgendaRow, now: datetime) -> bool:
+    """Whether another process has claimed, and not yet done, what is to be done before this one.
+
+    What fails holds up nothing behind it.
+    """
+    place = (row.due_at, row.rank, row.id)
+    return any(
+        (one.due_at, one.rank, one.id) < place
+        and not one.attempts
+        and one.claimed_until is not None
+        and one.claimed_until > now
+        for one in session.exec(_WAITING, params={"subject": row.subject})
+    )
 
 
 def retry(session: Session, row_id: int, now: datetime) -> None:

@@ -36,10 +36,18 @@ class Message(NamedTuple):
     where: str | None = None
 
 
+class PlanInFormat(NamedTuple):
+    """A plan as a file; without a format the choice of them, without an event that which counts."""
+
+    format: str | None = None
+    event: int | None = None
+
+
 class OfTemplate(NamedTuple):
-    """A template; without it the choice of them."""
+    """A template; without it the choice of them. Without an event, for the one that counts."""
 
     template: int | None = None
+    event: int | None = None
 
 
 class Page(NamedTuple):
@@ -81,7 +89,7 @@ SEASON = CardRoute("season", Nothing)
 SETUP = CardRoute("setup", Nothing)
 LEARNT = CardRoute("learnt", Nothing)
 TEMPLATES = CardRoute("tpl", OfTemplate)
-PLAN_SHEET = CardRoute("sheet", InFormat)
+PLAN_SHEET = CardRoute("sheet", PlanInFormat)
 FILES = CardRoute("files", InFormat)
 HANDOUT = CardRoute("handout", Nothing)
 IMPORTS = CardRoute("past", InFormat)

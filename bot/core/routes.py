@@ -20,7 +20,6 @@ FORMER = frozenset({"former"})
 
 P = ParamSpec("P")
 F = TypeVar("F")
-Sentence = Callable[[], str]
 
 
 @dataclass(frozen=True, slots=True)
@@ -50,7 +49,7 @@ class Tap:
     roles: frozenset[str]
     read: Callable[[str], Any]
     run: Callable[[Act, Any], None]
-    unreadable: Sentence | None = None
+    unreadable: Callable[[], str] | None = None
 
 
 @dataclass(frozen=True, slots=True)
@@ -64,7 +63,7 @@ class View:
     name: str
     read: Callable[[list[str]], Any]
     run: Callable[[OnAthlete, Any], None]
-    unreadable: Sentence | None = None
+    unreadable: Callable[[], str] | None = None
     first_coach_only: bool = False  # no stand-in may do it
 
 
@@ -73,7 +72,7 @@ def tap(
     route: Route[[], Nothing],
     roles: frozenset[str],
     run: Callable[[Act], None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
 ) -> Tap: ...
 
 
@@ -82,7 +81,7 @@ def tap(
     route: Route[P, F],
     roles: frozenset[str],
     run: Callable[[Act, F], None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
 ) -> Tap: ...
 
 
@@ -90,7 +89,7 @@ def tap(
     route: Route[..., Any],
     roles: frozenset[str],
     run: Callable[..., None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
 ) -> Tap:
     """Bind a button to those who may press it and to what it does."""
     return Tap(route.prefix, roles, route.read, _with_fields(run, route.bare), unreadable)
@@ -100,7 +99,7 @@ def tap(
 def view(
     route: CardRoute[[], Nothing],
     run: Callable[[OnAthlete], None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
     *,
     first_coach_only: bool = False,
 ) -> View: ...
@@ -110,7 +109,7 @@ def view(
 def view(
     route: CardRoute[P, F],
     run: Callable[[OnAthlete, F], None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
     *,
     first_coach_only: bool = False,
 ) -> View: ...
@@ -119,7 +118,7 @@ def view(
 def view(
     route: CardRoute[..., Any],
     run: Callable[..., None],
-    unreadable: Sentence | None = None,
+    unreadable: Callable[[], str] | None = None,
     *,
     first_coach_only: bool = False,
 ) -> View:

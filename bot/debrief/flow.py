@@ -7,6 +7,7 @@ from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Flow, Step, Unread
 from bot.dialogue.readers import buttons
 from bot.words import refusals
+from bot.words.common import skip_button, too_long_here
 from engine.symptoms import screen
 
 SKIP = "skip"
@@ -20,7 +21,7 @@ def _read(text: str, answers: Answers) -> str | None:
     if not said:
         raise Unread(words.word_empty())
     if len(said) > LONGEST:
-        raise Unread(words.word_too_long(len(said), LONGEST))
+        raise Unread(too_long_here(len(said), LONGEST))
     return said
 
 
@@ -48,7 +49,7 @@ OWN_WORD = Flow(
             key="text",
             ask=_ask_word,
             read=_read,
-            choices=buttons(((words.skip_button, SKIP),)),
+            choices=buttons(((skip_button, SKIP),)),
         ),
     ),
 )

@@ -2,13 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from datetime import date
 
 from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.looks import seen as look_seen
 from bot.words.names import word
 from engine.planning.debrief import DayBehind, Debrief, Lesson
@@ -21,6 +21,7 @@ WHY = {
     "coach-sees-flat": mark("the coach saw flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "says-spilled": mark("spilled over in their words"),
     "fuller-than-asked": mark("fuller than asked for"),
     "blurring": mark("lines blurring"),
     "flat-in-load": mark("flat in the load"),
@@ -71,12 +72,12 @@ LESSONS = {
 }
 
 
-def button() -> str:
-    return tr("Debrief")
-
-
-def note_button() -> str:
-    return tr("Note for next time")
+button = Sentence("Debrief")
+note_button = Sentence("Note for next time")
+columns = Sentence("Carbs planned / set / eaten (g), and the check-in:")
+rests_on = Sentence("Common practice and our own reading; one week proves little.")
+note_kept = Sentence("Saved. I show it before the next draft.")
+word_empty = Sentence("That was empty. A few words are enough.")
 
 
 def head(name: str, kind: str, day: date, *, own: bool) -> str:
@@ -84,10 +85,6 @@ def head(name: str, kind: str, day: date, *, own: bool) -> str:
     if own:
         return tr("Debrief of your {kind}, {day}", kind=event_name(kind), day=when)
     return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=event_name(kind), day=when)
-
-
-def columns() -> str:
-    return tr("Carbs planned / set / eaten (g), and the check-in:")
 
 
 def day_line(day: DayBehind, why: str, weight_unit: str) -> str:
@@ -224,10 +221,6 @@ def own_note(note: str) -> str:
     return tr("Your note: {note}", note=note)
 
 
-def rests_on() -> str:
-    return tr("Common practice and our own reading; one week proves little.")
-
-
 def none_yet(name: str, *, own: bool) -> str:
     if own:
         return tr("You have not finished a week yet, so there is nothing to look back on.")
@@ -241,22 +234,6 @@ def ask_note(name: str, *, own: bool) -> str:
         "What do you want to remember from {name}'s week? I show it to you before the next "
         "draft, and never to {name}.",
         name=name,
-    )
-
-
-def note_kept() -> str:
-    return tr("Saved. I show it before the next draft.")
-
-
-def word_empty() -> str:
-    return tr("That was empty. A few words are enough.")
-
-
-def word_too_long(length: int, most: int) -> str:
-    return tr(
-        "That is {length} characters; {most} fit here. Please send a shorter version.",
-        length=figures.number(length),
-        most=most,
     )
 
 
@@ -304,16 +281,11 @@ def ask_athlete(said: str, coach: str) -> str:
     return f"{said} {asked}"
 
 
-def skip_button() -> str:
-    return tr("Skip")
+skipped = Sentence("All right. Eat well.")
 
 
 def thanks(coach: str) -> str:
     return tr("Thank you. {name} has it. Eat well.", name=coach)
-
-
-def skipped() -> str:
-    return tr("All right. Eat well.")
 
 
 def coach_told(name: str, said: str) -> str:
@@ -323,13 +295,6 @@ def coach_told(name: str, said: str) -> str:
 # In the history
 
 
-def in_history(detail: Mapping[str, object]) -> str:
-    return tr("looked back on the week")
-
-
-def note_in_history(detail: Mapping[str, object]) -> str:
-    return tr("saved a note for next time")
-
-
-def word_in_history(detail: Mapping[str, object]) -> str:
-    return tr("said how the week was")
+in_history = Sentence("looked back on the week").for_any
+note_in_history = Sentence("saved a note for next time").for_any
+word_in_history = Sentence("said how the week was").for_any

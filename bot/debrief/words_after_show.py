@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS
 from bot.words.common import kind_word
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 
 #: What is asked about in these days; the serious first.
 SYMPTOMS = {
@@ -43,27 +43,17 @@ def ask(name: str, day: int) -> str:
     return tr("Good morning, {name}.", name=name) + " " + question if day == 1 else question
 
 
-def fine_button() -> str:
-    return tr("Fine")
-
-
-def off_button() -> str:
-    return tr("Something's wrong")
-
-
-def ask_what() -> str:
-    return tr("What is it? Tap all that fit, or write it in your own words.")
-
-
-def ask_weight() -> str:
-    return tr(
-        "Your weight, if you stepped on the scale? It goes up by a few kilos now; that is food "
-        "and water."
-    )
-
-
-def skip_button() -> str:
-    return tr("Not today")
+fine_button = Sentence("Fine")
+off_button = Sentence("Something's wrong")
+ask_what = Sentence("What is it? Tap all that fit, or write it in your own words.")
+ask_weight = Sentence(
+    "Your weight, if you stepped on the scale? It goes up by a few kilos now; that is food "
+    "and water."
+)
+skip_button = Sentence("Not today")
+end = Sentence(
+    "That was my last question. It is worth writing down now what went well and what did not."
+)
 
 
 def fine(last: bool) -> str:
@@ -81,12 +71,6 @@ def rising(*, own: bool) -> str:
         ),
     ]
     return " ".join(part for part in parts if part)
-
-
-def end() -> str:
-    return tr(
-        "That was my last question. It is worth writing down now what went well and what did not."
-    )
 
 
 def coach_told(name: str, said: list[str]) -> str:

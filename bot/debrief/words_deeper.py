@@ -2,14 +2,14 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 
 from bot.debrief.words import WHY
 from bot.decision.words_outlook import LOOK_WORDS
 from bot.words import coach_figures as figures
 from bot.words.chances import in_ten
 from bot.words.figures import signed
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from engine.planning.debrief import DayBehind
 from engine.planning.hindsight import Foreseen, Helped, Odds
 from engine.planning.learning import Quantity, Taught
@@ -20,12 +20,8 @@ from engine.values.look import Look
 TEN = 10
 
 
-def button() -> str:
-    return tr("Look closer")
-
-
-def placing_button() -> str:
-    return tr("Placing")
+button = Sentence("Look closer")
+placing_button = Sentence("Placing")
 
 
 def head(title: str) -> str:
@@ -318,11 +314,10 @@ def _advice(one: Advice) -> str:
     return tr(ADVICE[one.id], **told)
 
 
-def rests_on() -> str:
-    return tr(
-        "Ranges and odds come from a model tried on published loads and virtual athletes, not on "
-        "real peak weeks: a guide beside your own eye."
-    )
+rests_on = Sentence(
+    "Ranges and odds come from a model tried on published loads and virtual athletes, not on "
+    "real peak weeks: a guide beside your own eye."
+)
 
 
 # Placing
@@ -336,9 +331,5 @@ def ask_placing(name: str, *, own: bool) -> str:
     )
 
 
-def placing_kept() -> str:
-    return tr("Saved with the week.")
-
-
-def placing_in_history(detail: Mapping[str, object]) -> str:
-    return tr("saved the placing")
+placing_kept = Sentence("Saved with the week.")
+placing_in_history = Sentence("saved the placing").for_any

@@ -39,6 +39,7 @@ from bot.week.load import (
     set_day,
     target_in_force,
 )
+from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome, case_as_dict, decide, decision_as_dict
 from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId, Level
@@ -511,6 +512,6 @@ def target_buttons(checkin_id: int, ask_again: tuple[str, ...]) -> Buttons:
         *again,
         [
             Button(words.change_button(), ON_ANSWERS(ChangeDo.CHANGE, checkin_id)),
-            Button(words.off_button(), ON_ANSWERS(ChangeDo.OFF, checkin_id)),
+            Button(something_off_button(), ON_ANSWERS(ChangeDo.OFF, checkin_id)),
         ],
     ]

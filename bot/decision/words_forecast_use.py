@@ -6,7 +6,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from bot.words.coach_figures import capital
-from bot.words.languages import mark, tr, trn
+from bot.words.common import noted
+from bot.words.languages import Sentence, mark, tr, trn
 from engine.values.case import ForecastUse
 
 #: What a coach taps.
@@ -35,8 +36,11 @@ IN_HISTORY = {
 }
 
 
-def button() -> str:
-    return tr("Forecast")
+button = Sentence("Forecast")
+#: Where a proposal's size comes from, and where to say otherwise.
+under_a_proposal = Sentence(
+    "The size comes from the forecast. The card's Forecast button turns that off."
+)
 
 
 def choice(use: ForecastUse) -> str:
@@ -83,12 +87,7 @@ def view(name: str, use: ForecastUse, *, own: bool, rests: str = "") -> str:
 
 
 def chosen(use: ForecastUse) -> str:
-    return "\n\n".join((tr("Saved."), tr(MEANS[use])))
-
-
-def under_a_proposal() -> str:
-    """Where a proposal's size comes from, and where to say otherwise."""
-    return tr("The size comes from the forecast. The card's Forecast button turns that off.")
+    return "\n\n".join((noted(), tr(MEANS[use])))
 
 
 def in_history(detail: Mapping[str, Any]) -> str:

@@ -5,11 +5,11 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 
-
-def hold_button() -> str:
-    return tr("Hold")
+hold_button = Sentence("Hold")
+end_button = Sentence("End the hold")
+nothing_held = Sentence("There is no hold.")
 
 
 def ask_days(name: str, last: date, *, own: bool) -> str:
@@ -79,10 +79,6 @@ def running(name: str, carb_g: float, last: date, because: str, *, own: bool) ->
     return f"{held(name, carb_g, last, own=own)}{why}\n{then}"
 
 
-def end_button() -> str:
-    return tr("End the hold")
-
-
 def ended(name: str, *, own: bool) -> str:
     if own:
         return tr(
@@ -96,10 +92,6 @@ def ended(name: str, *, own: bool) -> str:
 
 def not_begun(begins: date) -> str:
     return tr("You can hold from {day}, when the week starts.", day=figures.day(begins))
-
-
-def nothing_held() -> str:
-    return tr("There is no hold.")
 
 
 def athlete_told_held(coach: str, carb_g: float, last: date) -> str:

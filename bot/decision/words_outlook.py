@@ -8,7 +8,7 @@ from bot.decision.words_reasons import change_in_words
 from bot.words import figures
 from bot.words.chances import all_three, in_ten
 from bot.words.common import kind_word
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.decision.decide import Decision
 from engine.decision.foresight import Foresight, Odds
 from engine.decision.trace import Trace
@@ -224,8 +224,7 @@ def look_button(look: str) -> str:
     return tr(LOOKS[look])
 
 
-def look_unknown_button() -> str:
-    return tr("Can't say")
+look_left = Sentence("No verdict saved.")
 
 
 def look_kept(name: str, look: str) -> str:
@@ -247,7 +246,3 @@ OWN_LOOK_KEPT = {
 
 def own_look_kept(look: str) -> str:
     return tr(OWN_LOOK_KEPT[look])
-
-
-def look_left() -> str:
-    return tr("No verdict saved.")

@@ -152,6 +152,12 @@ def _spilled(told: _Told) -> str:
     )
 
 
+def _says_spilled(told: _Told) -> str:
+    if told.change_g < 0:
+        return tr("You say you've spilled over, so eat {change} today.", change=told.change)
+    return tr("You say you've spilled over. No extra carbs today.")
+
+
 def _fuller(told: _Told) -> str:
     if told.change_g < 0:
         return tr(
@@ -331,6 +337,7 @@ _RULES: dict[str, Callable[[_Told], str]] = {
     "coach-sees-flat": _coach_sees_flat,
     "spilled-over": _spilled,
     "softening": _softening,
+    "says-spilled": _says_spilled,
     "fuller-than-asked": _fuller,
     "flat-and-watery": lambda told: (
         tr(
@@ -435,6 +442,7 @@ RULE_NAMES = {
     "coach-sees-flat": mark("the coach sees flat"),
     "spilled-over": mark("spilled over"),
     "softening": mark("softening"),
+    "says-spilled": mark("spilled over in their words"),
     "fuller-than-asked": mark("fuller than asked for"),
     "flat-and-watery": mark("flat and blurred"),
     "blurring": mark("lines blurring"),

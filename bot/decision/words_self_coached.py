@@ -2,29 +2,21 @@
 
 from __future__ import annotations
 
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 
-
-def missed() -> str:
-    return tr(
-        "No check-in this morning, so today stays as planned. If you can still send your numbers, "
-        "do: they help tomorrow. /checkin"
-    )
-
-
-def paused() -> str:
-    return tr(
-        "Paused: I won't ask until you send /resume. The plan's figures stay as they are, nothing is "
-        "adjusted meanwhile."
-    )
-
-
-def drug_refusal() -> str:
-    return tr(
-        "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
-        "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
-        "doctor, and tell them about your diet."
-    )
+missed = Sentence(
+    "No check-in this morning, so today stays as planned. If you can still send your numbers, "
+    "do: they help tomorrow. /checkin"
+)
+paused = Sentence(
+    "Paused: I won't ask until you send /resume. The plan's figures stay as they are, nothing is "
+    "adjusted meanwhile."
+)
+drug_refusal = Sentence(
+    "I can't help with drugs or medicines of any kind: no doses, no timing, nothing. Water pills, "
+    "laxatives, potassium, insulin and the like have killed people in peak week. Please ask a "
+    "doctor, and tell them about your diet."
+)
 
 
 #: By the rule of a decision, where what others read speaks of their coach.

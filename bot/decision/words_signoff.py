@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from bot.words.names import cited
 
 
@@ -88,18 +88,21 @@ def proposal(
     return "\n\n".join(part for part in parts if part)
 
 
-def tap_to_answer() -> str:
-    return tr("Do you mean this? Tap the number you want, so that there is no mix-up.")
+tap_to_answer = Sentence("Do you mean this? Tap the number you want, so that there is no mix-up.")
+other_button = Sentence("Set another number")
+in_force_already = Sentence("That is already set.")
+not_your_decision = Sentence("You can't approve this one.")
+#: What the load total leaves, in place of a limit's label.
+load_room_label = Sentence("load total, what it leaves for this day")
+rather_not_button = Sentence("No, another number")
+ask_reason = Sentence("Why? A few words; I save them with the change.")
+reason_too_short = Sentence("Please send a few words, so you both understand it later.")
 
 
 def approve_button(proposed_g: float, *, own: bool) -> str:
     if own:
         return tr("Take {proposed}", proposed=figures.grams(proposed_g))
     return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
-
-
-def other_button() -> str:
-    return tr("Set another number")
 
 
 def keep_button(stands_g: float) -> str:
@@ -184,10 +187,6 @@ def replaced(name: str, *, own: bool) -> str:
     )
 
 
-def in_force_already() -> str:
-    return tr("That is already set.")
-
-
 def frozen(name: str, *, own: bool) -> str:
     if own:
         return tr(
@@ -199,10 +198,6 @@ def frozen(name: str, *, own: bool) -> str:
         "else, lift the freeze first (/roster, then {name}'s card).",
         name=name,
     )
-
-
-def not_your_decision() -> str:
-    return tr("You can't approve this one.")
 
 
 def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own: bool) -> str:
@@ -257,25 +252,8 @@ def past_own_limit(carb_g: float, bound_g: float, label: str) -> str:
     )
 
 
-def load_room_label() -> str:
-    """What the load total leaves, in place of a limit's label."""
-    return tr("load total, what it leaves for this day")
-
-
 def set_anyway_button(carb_g: float) -> str:
     return tr("Yes, {carb}", carb=figures.grams(carb_g))
-
-
-def rather_not_button() -> str:
-    return tr("No, another number")
-
-
-def ask_reason() -> str:
-    return tr("Why? A few words; I save them with the change.")
-
-
-def reason_too_short() -> str:
-    return tr("Please send a few words, so you both understand it later.")
 
 
 def outside_guard_rail(carb_g: float, bound_g: float, citation: str) -> str:

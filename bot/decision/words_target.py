@@ -8,7 +8,7 @@ from datetime import date
 from bot.words import figures, phases
 from bot.words.common import kind_word
 from bot.words.figures import volume_unit_name, weight_unit_name
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.training import training_words
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -225,12 +225,23 @@ def because(key: str, *, own: bool = False) -> str:
     return tr(sentence) if sentence else key
 
 
-def change_button() -> str:
-    return tr("Change an answer")
-
-
-def off_button() -> str:
-    return tr("Something's off")
+change_button = Sentence("Change an answer")
+missed = Sentence(
+    "No check-in this morning, so I have told your coach and today stays as planned. "
+    "If you can still send your numbers, do: they help tomorrow. /checkin"
+)
+paused = Sentence(
+    "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
+    "they are, nothing is adjusted meanwhile."
+)
+resumed = Sentence("Good to have you back. I'll ask again in the morning.")
+not_checked_in_yet = Sentence(
+    "You have not checked in this morning, so this is the plan's figure. /checkin"
+)
+not_paused = Sentence("You are not paused: I ask in the mornings of your peak week.")
+nothing_planned_today = Sentence(
+    "Saved, thank you. Your plan runs from seven days out, so nothing is adjusted yet."
+)
 
 
 def nudge(first: bool, example: str) -> str:
@@ -242,13 +253,6 @@ def nudge(first: bool, example: str) -> str:
             example=example,
         )
     return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
-
-
-def missed() -> str:
-    return tr(
-        "No check-in this morning, so I have told your coach and today stays as planned. "
-        "If you can still send your numbers, do: they help tomorrow. /checkin"
-    )
 
 
 def no_week(coach_name: str) -> str:
@@ -358,23 +362,12 @@ def settings_changed(lines: str) -> str:
     return tr("Changed.") + "\n" + lines
 
 
-def paused() -> str:
-    return tr(
-        "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
-        "they are, nothing is adjusted meanwhile."
-    )
-
-
 def coach_told_paused(name: str) -> str:
     return tr("{name} has paused the check-ins. Nothing is adjusted until they resume.", name=name)
 
 
 def coach_told_resumed(name: str) -> str:
     return tr("{name} has resumed the check-ins.", name=name)
-
-
-def resumed() -> str:
-    return tr("Good to have you back. I'll ask again in the morning.")
 
 
 def event_over(kind: str) -> str:
@@ -398,15 +391,7 @@ def ask_again_button(key: str) -> str:
 
 def coach_note(name: str, why: str) -> str:
     """To the coach, when a rule wants them to have a look."""
-    return tr("Note on {name}, for you to look at. They were told:\n{why}", name=name, why=why)
-
-
-def not_checked_in_yet() -> str:
-    return tr("You have not checked in this morning, so this is the plan's figure. /checkin")
-
-
-def not_paused() -> str:
-    return tr("You are not paused: I ask in the mornings of your peak week.")
+    return tr("Info: {name}, for you to look at. I told {name}:\n{why}", name=name, why=why)
 
 
 MENU = {
@@ -432,7 +417,3 @@ def no_plan_yet(coach_name: str) -> str:
         "is nothing to adjust. You'll hear from me when there is.",
         coach_name=coach_name,
     )
-
-
-def nothing_planned_today() -> str:
-    return tr("Saved, thank you. Your plan runs from seven days out, so nothing is adjusted yet.")

@@ -24,6 +24,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.words import common
+from bot.words.quoting import from_athlete
 
 
 def ask_message(turn: OnAthlete, _: Message) -> None:
@@ -104,7 +105,7 @@ def to_coaches(turn: Turn, athlete: Person, said: str, to: int | None) -> None:
             say_to(
                 turn,
                 reader,
-                direct_words.from_athlete(athlete.first_name, said),
+                from_athlete(athlete.first_name, [said]),
                 buttons=button,
                 silent=notes.quiet_now(turn, reader),
             )

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
 
 def ask_message(name: str) -> str:
@@ -29,16 +29,8 @@ def read_along(sender: str, to: str, text: str) -> str:
     return tr("{sender} to {reader}: {text}", sender=sender, reader=to, text=text)
 
 
-def write_menu() -> str:
-    return tr("Write to your coach")
-
-
-def nobody_else() -> str:
-    return tr("You coach yourself, so there is no coach here to write to.")
-
-
-def from_athlete(name: str, text: str) -> str:
-    return tr("From {name}:\n{text}", name=name, text=text)
+write_menu = Sentence("Write to your coach")
+nobody_else = Sentence("You coach yourself, so there is no coach here to write to.")
 
 
 def message_sent(name: str) -> str:

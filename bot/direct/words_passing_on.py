@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.core.incoming import Media
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.quoting import shown
 
 # To the athlete
@@ -24,26 +24,16 @@ def changed_for(names: Sequence[str]) -> str:
     return tr("I've changed that for {names} too.", names=figures.all_of(names))
 
 
-def food_hint() -> str:
-    return tr("/food shows what fits your targets today.")
-
-
-def own_note() -> str:
-    return tr(
-        "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
-        "local emergency number."
-    )
-
-
-def nobody_reads() -> str:
-    return tr(
-        "Nobody coaches you just now, so nobody reads what you write here. If you feel unwell, call "
-        "a doctor; in an emergency, your local emergency number."
-    )
-
-
-def not_before_you_agree() -> str:
-    return tr("I pass nothing on before you have agreed.")
+food_hint = Sentence("/food shows what fits your targets today.")
+own_note = Sentence(
+    "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
+    "local emergency number."
+)
+nobody_reads = Sentence(
+    "Nobody coaches you just now, so nobody reads what you write here. If you feel unwell, call "
+    "a doctor; in an emergency, your local emergency number."
+)
+not_before_you_agree = Sentence("I pass nothing on before you have agreed.")
 
 
 def cannot_arrive(names: Sequence[str]) -> str:
@@ -73,24 +63,15 @@ def send_button(name: str) -> str:
     return tr("Send to {name}", name=name)
 
 
-def somebody_else_button() -> str:
-    return tr("Somebody else")
+somebody_else_button = Sentence("Somebody else")
+note_to_self_button = Sentence("Note to myself")
 
-
-def note_to_self_button() -> str:
-    return tr("Note to myself")
+not_a_name = Sentence("I don't know whom you mean. Tap a name, or type it.")
+not_sent = Sentence("Not sent.")
 
 
 def to_my_coach_button(name: str) -> str:
     return tr("{name} (my coach)", name=name)
-
-
-def not_a_name() -> str:
-    return tr("I don't know whom you mean. Tap a name, or type it.")
-
-
-def not_sent() -> str:
-    return tr("Not sent.")
 
 
 def from_contact(name: str, said: str) -> str:
@@ -128,9 +109,5 @@ def sent_in_place(media: Media) -> str:
     return tr(_SENT[media])
 
 
-def file_told() -> str:
-    return tr("(a file; I can't open it and asked for it in writing)")
-
-
-def file_unread() -> str:
-    return tr("I can't open files of that kind: please type what is in it.")
+file_told = Sentence("(a file; I can't open it and asked for it in writing)")
+file_unread = Sentence("I can't open files of that kind: please type what is in it.")

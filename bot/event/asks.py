@@ -36,6 +36,7 @@ from bot.week.load import (
     weigh_in_row,
 )
 from bot.week.snapshots import standing_before
+from bot.words.common import step_back_button
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
 
 
@@ -54,7 +55,7 @@ def show(turn: OnAthlete, pressed: OfEvent) -> None:
                 Button(words.look_button(), ASKS_LOOK(number, ahead)),
                 Button(words.weigh_in_button(), ASKS_WEIGH_IN(number, ahead)),
             ],
-            [Button(plan_words.back_button(), CARD(number) if ahead is None else SEASON(number))],
+            [Button(step_back_button(), CARD(number) if ahead is None else SEASON(number))],
         ],
     )  # fmt: skip
 

@@ -16,6 +16,7 @@ from bot.plan import words as plan_words
 from bot.plan.planning import has_measures, open_draft, use_plan
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_row
+from bot.words.common import cancelled
 from engine.planning.bridge import BRIDGE, bridge_plan
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -65,4 +66,4 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
         use_plan(turn, coach, profile, event, plan, shape=BRIDGE)
     else:
-        say_to(turn, coach, words.left())
+        say_to(turn, coach, cancelled())

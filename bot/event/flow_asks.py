@@ -11,6 +11,7 @@ from bot.dialogue.readers import free_text, said
 from bot.event import words_asks as words
 from bot.words import coach_figures as figures
 from bot.words import refusals
+from bot.words.common import skip_button
 from bot.words.languages import mark
 from engine.values.look import TargetLook
 from engine.values.weigh_in import HEAVIEST_KG, LIGHTEST_KG, WeighIn
@@ -76,7 +77,7 @@ TARGET_LOOK = Flow(
             key="words",
             ask=lambda answers: words.ask_words(),
             read=free_text,
-            choices=lambda answers: ((Choice(words.skip_button(), "skip"),),),
+            choices=lambda answers: ((Choice(skip_button(), "skip"),),),
             when=lambda answers: answers.get("look") != USUAL,
         ),
     ),

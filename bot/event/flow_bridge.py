@@ -5,6 +5,8 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
 from bot.dialogue.readers import one_of
 from bot.event import words_season as words
+from bot.plan.words import use_plan_button
+from bot.words.common import leave_it_button
 
 USE, USUAL, LEAVE = "use", "usual", "leave"
 
@@ -17,7 +19,7 @@ def _ask(answers: Answers) -> str:
 
 def _choices(answers: Answers) -> Choices:
     return (
-        (Choice(words.use_button(), USE), Choice(words.leave_button(), LEAVE)),
+        (Choice(use_plan_button(), USE), Choice(leave_it_button(), LEAVE)),
         (Choice(words.usual_draft_button(), USUAL),),
     )
 

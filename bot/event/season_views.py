@@ -10,12 +10,12 @@ from bot.event import season
 from bot.event import words_season as words
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
 from bot.people.people import get_person
-from bot.plan import words as plan_words
 from bot.plan.planning import event_line
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event, event_ahead, events_ahead, limits_row, plan_row
+from bot.words.common import keep_it_button, step_back_button
 
 
 def show(turn: OnAthlete) -> None:
@@ -38,7 +38,7 @@ def ask_remove(turn: OnAthlete, pressed: OfEvent) -> None:
         turn.person,
         words.ask_remove(words.short(event.kind, event.day, event.class_name)),
         Button(words.remove_yes_button(), SEASON_OUT(number, id_of(event))),
-        Button(words.keep_button(), SEASON(number)),
+        Button(keep_it_button(), SEASON(number)),
     )
 
 
@@ -89,7 +89,7 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
     buttons.append(
         [
             Button(words.add_button(), EVENT(number)),
-            Button(plan_words.back_button(), CARD(number)),
+            Button(step_back_button(), CARD(number)),
         ]
     )
     return text, buttons

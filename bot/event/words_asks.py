@@ -6,7 +6,7 @@ from datetime import date, time
 
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.planning.weigh_in import Making, OnScale, Standing
 from engine.values.look import TargetLook
 from engine.values.weigh_in import WeighIn
@@ -14,16 +14,22 @@ from engine.values.weigh_in import WeighIn
 USUAL = mark("Full and sharp (fullness 8-10, sharpness 4-5)")
 
 
-def asks_button() -> str:
-    return tr("Look and weigh-in")
+asks_button = Sentence("Look and weigh-in")
+look_button = Sentence("Target look")
+weigh_in_button = Sentence("Weigh-in")
 
-
-def look_button() -> str:
-    return tr("Target look")
-
-
-def weigh_in_button() -> str:
-    return tr("Weigh-in")
+ask_look = Sentence(
+    "Which look do the judges of this event want? Not every division wants it as full or as dry. "
+    'Tap, or send two ranges, for example "full 7-9 sharp 3-4". Check-ins and forecast aim for '
+    "that; nothing is ever dried out for it."
+)
+usual_button = Sentence("Full and sharp, as usual")
+unread_look = Sentence(
+    'I need a fullness from 1 to 10 and a sharpness from 1 to 5, for example "full 7-9 sharp 3-4".'
+)
+ask_words = Sentence(
+    "And in your own words? For example: round shoulders, soft lines, no striations. Or skip."
+)
 
 
 def view(event: str, look: TargetLook | None, weigh_in: str) -> str:
@@ -53,34 +59,6 @@ def range_button(look: TargetLook) -> str:
     return tr("Fullness {full}, sharpness {sharp}", **_ranges(look))
 
 
-def ask_look() -> str:
-    return tr(
-        "Which look do the judges of this event want? Not every division wants it as full or as dry. "
-        'Tap, or send two ranges, for example "full 7-9 sharp 3-4". Check-ins and forecast aim for '
-        "that; nothing is ever dried out for it."
-    )
-
-
-def usual_button() -> str:
-    return tr("Full and sharp, as usual")
-
-
-def unread_look() -> str:
-    return tr(
-        'I need a fullness from 1 to 10 and a sharpness from 1 to 5, for example "full 7-9 sharp 3-4".'
-    )
-
-
-def ask_words() -> str:
-    return tr(
-        "And in your own words? For example: round shoulders, soft lines, no striations. Or skip."
-    )
-
-
-def skip_button() -> str:
-    return tr("Skip")
-
-
 def saved(line: str) -> str:
     return tr("Saved. {asks}", asks=line)
 
@@ -88,28 +66,17 @@ def saved(line: str) -> str:
 # The weigh-in
 
 
-def ask_cap() -> str:
-    return tr(
-        "What may the scale show at most? Send the cap, for example 63.5 kg. For a class by height and "
-        'weight, send "height +4": that is the height in cm less 100, plus 4 kg. Look it up in the '
-        "rules of your federation."
-    )
-
-
-def no_weigh_in_button() -> str:
-    return tr("No weigh-in")
-
-
-def ask_when() -> str:
-    return tr("On which day is the weigh-in?")
-
-
-def ask_hour() -> str:
-    return tr("At what time, where the event is? For example 17:00.")
-
-
-def height_unknown() -> str:
-    return tr("I don't know the height yet, so please send the cap itself, for example 63.5 kg.")
+ask_cap = Sentence(
+    "What may the scale show at most? Send the cap, for example 63.5 kg. For a class by height and "
+    'weight, send "height +4": that is the height in cm less 100, plus 4 kg. Look it up in the '
+    "rules of your federation."
+)
+no_weigh_in_button = Sentence("No weigh-in")
+ask_when = Sentence("On which day is the weigh-in?")
+ask_hour = Sentence("At what time, where the event is? For example 17:00.")
+height_unknown = Sentence(
+    "I don't know the height yet, so please send the cap itself, for example 63.5 kg."
+)
 
 
 def no_such_cap(cap_kg: float) -> str:

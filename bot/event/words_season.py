@@ -6,18 +6,20 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year
-from bot.words.languages import tr
-from bot.words.names import KIND_WORDS
+from bot.words.common import day_and_year, event_name
+from bot.words.languages import Sentence, tr
 
+season_button = Sentence("Season")
+add_button = Sentence("Add an event")
+remove_yes_button = Sentence("Yes, remove it")
+not_there = Sentence("That event is no longer part of the season.")
 
-def season_button() -> str:
-    return tr("Season")
+usual_draft_button = Sentence("The usual draft instead")
 
 
 def short(kind: str, day: date, class_name: str = "") -> str:
     """ "show on Sun 9 May", with the class behind it where there is one."""
-    said = tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=figures.day(day))
+    said = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
     return f"{said} ({class_name})" if class_name else said
 
 
@@ -93,28 +95,12 @@ def remove_button(event: str) -> str:
     return tr("Remove: {event}", event=event)
 
 
-def add_button() -> str:
-    return tr("Add an event")
-
-
 def removed(event: str) -> str:
     return tr("Removed: {event}.", event=event)
 
 
 def ask_remove(event: str) -> str:
     return tr("Take the {event} out of the season? Its plan no longer counts then.", event=event)
-
-
-def remove_yes_button() -> str:
-    return tr("Yes, remove it")
-
-
-def keep_button() -> str:
-    return tr("Keep it")
-
-
-def not_there() -> str:
-    return tr("That event is no longer part of the season.")
 
 
 def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, own: bool) -> str:
@@ -153,21 +139,5 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
     )  # fmt: skip
 
 
-def usual_draft_button() -> str:
-    return tr("The usual draft instead")
-
-
-def use_button() -> str:
-    return tr("Use this plan")
-
-
-def leave_button() -> str:
-    return tr("Leave it")
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
 def day_and_kind(kind: str, day: date) -> str:
-    return tr("{kind} on {day}", kind=tr(KIND_WORDS[kind]), day=day_and_year(day))
+    return tr("{kind} on {day}", kind=event_name(kind), day=day_and_year(day))

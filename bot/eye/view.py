@@ -92,7 +92,7 @@ def _sharpness(athlete_id: int, day: date, chosen: int | None) -> Buttons:
             )
             for score in range(1, 6)
         ],
-        [Button(words.take_back_button(), EYE_BACK(athlete_id, day))],
+        [Button(common.take_back_button(), EYE_BACK(athlete_id, day))],
     ]
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.looks import seen, seen_look
 from engine.planning.ratings import Apart
 from engine.values.observed import CoachLook
@@ -28,8 +28,15 @@ NOT_OPEN = {
 }
 
 
-def eye_button() -> str:
-    return tr("What I see")
+eye_button = Sentence("What I see")
+sharpness_if_you_like = Sentence("Sharpness too, if you like: 1 is blurred, 5 is crisp.")
+decided_nothing = Sentence("Decided again; no figure follows from it.")
+taken_back = Sentence("Taken back.")
+nothing_to_take_back = Sentence("There is no look of yours on that morning.")
+no_such_morning = Sentence("That morning is still to come, or too long ago.")
+not_on_yourself = Sentence(
+    "That is for a second pair of eyes. Your own look goes into your check-in."
+)
 
 
 def look_button(look: CoachLook, *, chosen: bool) -> str:
@@ -39,10 +46,6 @@ def look_button(look: CoachLook, *, chosen: bool) -> str:
 
 def sharpness_button(score: int, *, chosen: bool) -> str:
     return f"✓ {score}" if chosen else str(score)
-
-
-def take_back_button() -> str:
-    return tr("Take it back")
 
 
 def head(name: str, day: str) -> str:
@@ -70,10 +73,6 @@ def other_said(who: str, look: str, sharpness: int | None, at: str) -> str:
     return tr("{who} sees: {look} · {at}", who=who, look=seen(look, sharpness), at=at)
 
 
-def sharpness_if_you_like() -> str:
-    return tr("Sharpness too, if you like: 1 is blurred, 5 is crisp.")
-
-
 def not_open(why: str) -> str:
     return tr(NOT_OPEN[why])
 
@@ -98,26 +97,6 @@ def proposed(grams: float, stands_g: float, day: date) -> str:
         "Decided again for {day}: {figure} is proposed and waits for you; until then {stands} stands.",
         day=figures.day(day), figure=figures.grams(grams), stands=figures.grams(stands_g),
     )  # fmt: skip
-
-
-def decided_nothing() -> str:
-    return tr("Decided again; no figure follows from it.")
-
-
-def taken_back() -> str:
-    return tr("Taken back.")
-
-
-def nothing_to_take_back() -> str:
-    return tr("There is no look of yours on that morning.")
-
-
-def no_such_morning() -> str:
-    return tr("That morning is still to come, or too long ago.")
-
-
-def not_on_yourself() -> str:
-    return tr("That is for a second pair of eyes. Your own look goes into your check-in.")
 
 
 def under_photos(name: str, day: str) -> str:

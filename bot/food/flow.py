@@ -13,6 +13,7 @@ from bot.food import words
 from bot.food import words_day as day_words
 from bot.food import words_more as more_words
 from bot.food.words_names import find, food_name
+from bot.words.common import none_of_these_button, skip_button
 from bot.words.languages import tr
 from engine.evidence.eating import KJ_PER_KCAL
 from engine.food.foods import Food, Label, LabelConvention, LabelProblem, from_label, known_food
@@ -33,7 +34,7 @@ def _read_query(text: str, answers: Answers) -> str:
 
 def _found(answers: Answers) -> Choices:
     rows = [[Choice(food_name(food.name), food.id)] for food in find(answers["query"])]
-    return [*rows, [Choice(words.none_of_these(), NONE)]]
+    return [*rows, [Choice(none_of_these_button(), NONE)]]
 
 
 def _read_food(text: str, answers: Answers) -> str | None:
@@ -234,7 +235,7 @@ FOOD_LABEL = Flow(
             key="kcal",
             ask=_ask_kcal,
             read=_read_kcal,
-            choices=lambda answers: ((Choice(words.skip_button(), SKIP),),),
+            choices=lambda answers: ((Choice(skip_button(), SKIP),),),
         ),
         Step(
             key="step_g",

@@ -6,7 +6,7 @@ from collections.abc import Iterable, Mapping, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.food.foods import Food
 
 LIKINGS = {
@@ -17,19 +17,32 @@ LIKINGS = {
 }
 
 
-def menu() -> str:
-    return tr("Today's food from your own list")
+menu = Sentence("Today's food from your own list")
 
 
 # The list
 
 
-def list_empty() -> str:
-    return tr(
-        "Your list of foods is empty. I only suggest what is on it. Add what you eat anyway "
-        "and digest well: something for carbs, something lean for protein, a fat, and salt if "
-        "you use it."
-    )
+list_empty = Sentence(
+    "Your list of foods is empty. I only suggest what is on it. Add what you eat anyway "
+    "and digest well: something for carbs, something lean for protein, a fat, and salt if "
+    "you use it."
+)
+add_button = Sentence("Add a food")
+label_button = Sentence("Add from a label")
+times_button = Sentence("Meal times")
+list_button = Sentence("My foods")
+back_button = Sentence("Today's food")
+ask_food = Sentence("Which food? Type part of its name, for example rice or chicken.")
+no_such_food = Sentence(
+    "I don't know that food; I have about fifty common ones. Try another word, or cancel "
+    "and add the food from its label."
+)
+which_food = Sentence("Which of these?")
+tap_one = Sentence("Please tap one of the buttons.")
+varies_button = Sentence("It varies")
+remove_button = Sentence("Remove from the list")
+food_gone = Sentence("That food is not on your list any more.")
 
 
 #: The same inside a line, after the food's name.
@@ -63,49 +76,6 @@ def list_view(foods: Iterable[tuple[str, str, float | None]], times: Sequence[st
     )
 
 
-def add_button() -> str:
-    return tr("Add a food")
-
-
-def label_button() -> str:
-    return tr("Add from a label")
-
-
-def times_button() -> str:
-    return tr("Meal times")
-
-
-def list_button() -> str:
-    return tr("My foods")
-
-
-def back_button() -> str:
-    return tr("Today's food")
-
-
-def ask_food() -> str:
-    return tr("Which food? Type part of its name, for example rice or chicken.")
-
-
-def no_such_food() -> str:
-    return tr(
-        "I don't know that food; I have about fifty common ones. Try another word, or cancel "
-        "and add the food from its label."
-    )
-
-
-def which_food() -> str:
-    return tr("Which of these?")
-
-
-def none_of_these() -> str:
-    return tr("None of these")
-
-
-def tap_one() -> str:
-    return tr("Please tap one of the buttons.")
-
-
 def ask_liking(name: str) -> str:
     return tr("How well do you digest it? ({name})", name=food_name(name))
 
@@ -116,10 +86,6 @@ def ask_usual(name: str) -> str:
         "stay as close to that as I can.",
         name=food_name(name),
     )
-
-
-def varies_button() -> str:
-    return tr("It varies")
 
 
 def food_added(name: str, liking: str) -> str:
@@ -161,58 +127,32 @@ def food_view(food: Food, liking: str, usual: float | None, *, from_label: bool)
     return "\n".join(lines) + " " + source
 
 
-def remove_button() -> str:
-    return tr("Remove from the list")
-
-
 def food_removed(name: str) -> str:
     return tr("{name} is removed from your list.", name=food_name(name))
-
-
-def food_gone() -> str:
-    return tr("That food is not on your list any more.")
 
 
 # A label
 
 
-def ask_name() -> str:
-    return tr("What is it called?")
+ask_name = Sentence("What is it called?")
+ask_convention = Sentence(
+    "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
+    "given. On a US label, total carbs include fibre and sodium is given."
+)
+eu_button = Sentence("EU or UK label")
+us_button = Sentence("US label")
+ask_basis = Sentence("Are the numbers per 100 g or per portion?")
+per_100_button = Sentence("Per 100 g")
+per_portion_button = Sentence("Per portion")
+ask_portion = Sentence("How heavy is a portion, in g?")
+
+ask_step = Sentence(
+    "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
+)
 
 
 def name_length(most: int) -> str:
     return tr("Please send a name of 1 to {most} characters.", most=most)
-
-
-def ask_convention() -> str:
-    return tr(
-        "Which kind of label is it? On an EU or UK label, carbs are without fibre and salt is "
-        "given. On a US label, total carbs include fibre and sodium is given."
-    )
-
-
-def eu_button() -> str:
-    return tr("EU or UK label")
-
-
-def us_button() -> str:
-    return tr("US label")
-
-
-def ask_basis() -> str:
-    return tr("Are the numbers per 100 g or per portion?")
-
-
-def per_100_button() -> str:
-    return tr("Per 100 g")
-
-
-def per_portion_button() -> str:
-    return tr("Per portion")
-
-
-def ask_portion() -> str:
-    return tr("How heavy is a portion, in g?")
 
 
 FIGURES = {
@@ -240,16 +180,6 @@ def ask_kcal(basis_g: float) -> str:
     return tr(
         "Energy, in kcal per {basis} g? I use it to check the other numbers.",
         basis=figures.plain(basis_g),
-    )
-
-
-def skip_button() -> str:
-    return tr("Skip")
-
-
-def ask_step() -> str:
-    return tr(
-        "How finely can you portion it, in g? For whole pieces, send the weight of one piece."
     )
 
 

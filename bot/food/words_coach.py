@@ -6,11 +6,13 @@ from collections.abc import Iterable, Sequence
 
 from bot.food.words_names import food_name
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
-
-def button() -> str:
-    return tr("Food")
+button = Sentence("Food")
+no_menu = Sentence("No menu for today yet.")
+meals_button = Sentence("Fix whole meals")
+suggest_button = Sentence("Suggest a food")
+take_button = Sentence("Put it on my list")
 
 
 def view(name: str, foods: Sequence[str], times: Sequence[str], today: str) -> str:
@@ -37,16 +39,8 @@ def food_line(name: str, mark: str, fixed_g: float | None) -> str:
     return tr("{food}: {grams} in each menu", food=line, grams=figures.grams(fixed_g))
 
 
-def no_menu() -> str:
-    return tr("No menu for today yet.")
-
-
 def menu_of_today(plates: Iterable[str], eaten: str) -> str:
     return tr("Today:\n{plates}\nEaten so far: {eaten}.", plates="\n".join(plates), eaten=eaten)
-
-
-def meals_button() -> str:
-    return tr("Fix whole meals")
 
 
 def fixed_line(times: Sequence[str]) -> str:
@@ -72,10 +66,6 @@ def athlete_told_meal(coach: str, at: str, *, fixed: bool) -> str:
             coach=coach, time=at,
         )  # fmt: skip
     return tr("{coach} lets your {time} meal vary again.", coach=coach, time=at)
-
-
-def suggest_button() -> str:
-    return tr("Suggest a food")
 
 
 def ask_grams(food: str, step_g: float) -> str:
@@ -116,7 +106,3 @@ def athlete_told_suggested(coach: str, food: str) -> str:
         "{coach} suggests {food} for your list. Take it only if you digest it well.",
         coach=coach, food=food_name(food),
     )  # fmt: skip
-
-
-def take_button() -> str:
-    return tr("Put it on my list")

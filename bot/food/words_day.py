@@ -7,7 +7,7 @@ from datetime import date
 
 from bot.food.words_names import food_name, piece_name
 from bot.words import figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import FIELD_WORDS
 from engine.food.foods import Food
 from engine.food.foods.raw import DRY, raw_g
@@ -138,24 +138,18 @@ def missed_button(at: str) -> str:
     return tr("Missed {at}", at=at)
 
 
-def swap_button() -> str:
-    return tr("Swap")
+swap_button = Sentence("Swap")
+lock_button = Sentence("Lock")
+ate_button = Sentence("Ate something else")
+shopping_button = Sentence("Shopping for the load")
+nothing_to_eat = Sentence("Today's meals are done.")
 
-
-def lock_button() -> str:
-    return tr("Lock")
-
-
-def ate_button() -> str:
-    return tr("Ate something else")
-
-
-def shopping_button() -> str:
-    return tr("Shopping for the load")
-
-
-def nothing_to_eat() -> str:
-    return tr("Today's meals are done.")
+meal_gone = Sentence("You have already answered for that meal.")
+which_swap = Sentence("Which one do you want to replace today?")
+anything_button = Sentence("Anything on my list")
+which_lock = Sentence("Tap a food to keep it as it is today; tap again to unlock it.")
+ask_ate = Sentence("What did you eat? Tap it, or type its name.")
+no_load = Sentence("There is no load to shop for yet: event, plan and limits have to be set first.")
 
 
 def still_left(left: Aim, *, own: bool) -> str:
@@ -173,36 +167,16 @@ def still_left(left: Aim, *, own: bool) -> str:
     )
 
 
-def meal_gone() -> str:
-    return tr("You have already answered for that meal.")
-
-
-def which_swap() -> str:
-    return tr("Which one do you want to replace today?")
-
-
 def instead_of(name: str) -> str:
     return tr("What instead of {name}?", name=food_name(name))
-
-
-def anything_button() -> str:
-    return tr("Anything on my list")
 
 
 def swapped(name: str) -> str:
     return tr("{name} is out for today.", name=food_name(name))
 
 
-def which_lock() -> str:
-    return tr("Tap a food to keep it as it is today; tap again to unlock it.")
-
-
 def locked_label(name: str, grams: float, *, locked: bool) -> str:
     return f"{'✓ ' if locked else ''}{food_name(name)} {figures.plain(grams)} g"
-
-
-def ask_ate() -> str:
-    return tr("What did you eat? Tap it, or type its name.")
 
 
 def ask_grams(name: str) -> str:
@@ -247,10 +221,6 @@ def shopping(
         )
     parts.append(tr("Based on today's plan; a new target changes it a little."))
     return "\n\n".join(parts)
-
-
-def no_load() -> str:
-    return tr("There is no load to shop for yet: event, plan and limits have to be set first.")
 
 
 def _to_buy(food: Food, grams: float, number: str) -> str:

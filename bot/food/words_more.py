@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
 
 def not_on_the_list(name: str) -> str:
@@ -26,5 +26,4 @@ def shopping_falls_short(days: Sequence[int]) -> str:
     )
 
 
-def kcal_from_kj_hint() -> str:
-    return tr("kJ is fine too, for example 1600 kJ.")
+kcal_from_kj_hint = Sentence("kJ is fine too, for example 1600 kJ.")

@@ -6,7 +6,7 @@ from collections.abc import Sequence
 
 from bot.debrief.words import WHY
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from engine.planning.debrief import DayBehind
 from engine.written.units import WeightUnit
 
@@ -18,22 +18,15 @@ def caption(name: str) -> str:
     )
 
 
-def own_caption() -> str:
-    return tr("Your week on one page. It holds health data: keep it safe.")
+own_caption = Sentence("Your week on one page. It holds health data: keep it safe.")
+days_heading = Sentence("Day by day, carbs in g")
+in_sum_heading = Sentence("Looking back")
 
 
 def under_title(name: str, coach: str) -> str:
     if name == coach:
         return tr("Athlete and coach: {name}", name=name)
     return tr("Athlete: {name}. Coach: {coach}.", name=name, coach=coach)
-
-
-def days_heading() -> str:
-    return tr("Day by day, carbs in g")
-
-
-def in_sum_heading() -> str:
-    return tr("Looking back")
 
 
 def columns() -> tuple[str, ...]:
@@ -69,8 +62,11 @@ def day_row(day: DayBehind, why: str, weight_unit: str) -> tuple[str, ...]:
 # The charts
 
 
-def axis() -> str:
-    return tr("days out")
+axis = Sentence("days out")
+caution = Sentence(
+    "Carbs in g a day. Full of 10, sharp of 5, on that day's morning. This is a record, not "
+    "medical advice; what a doctor or dietitian says comes first."
+)
 
 
 def grams(value: float) -> str:
@@ -132,10 +128,3 @@ def charts_in_words(days: Sequence[DayBehind], weight_unit: str) -> str:
 
 def _or_dash(said: str | None) -> str:
     return "–" if said is None else said
-
-
-def caution() -> str:
-    return tr(
-        "Carbs in g a day. Full of 10, sharp of 5, on that day's morning. This is a record, not "
-        "medical advice; what a doctor or dietitian says comes first."
-    )

@@ -37,6 +37,7 @@ from bot.store.tables.desk import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Invite, OpenQuestion, Person
 from bot.store.tables.traffic import Urgency
 from bot.store.tables.week import AlertRow
+from bot.words.common import keep_it_button
 from engine.safety import Level
 
 #: A coach's own tables: what is in them is about no athlete, or noted for the coach alone.
@@ -98,7 +99,7 @@ def ask(turn: Act, before: str = "") -> None:
     """What goes, what becomes of everybody else, and a second look."""
     foreseen = foresee(turn.session, turn.person)
     yes = Button(athlete_words.yes_button(), GONE(Gone.ALL_YES, foreseen.mark))
-    no = Button(athlete_words.no_button(), GONE(Gone.NO))
+    no = Button(keep_it_button(), GONE(Gone.NO))
     parts = [before, *_told(turn.session, turn.person, foreseen), athlete_words.sure()]
     text = "\n\n".join(part for part in parts if part)
     say_to(turn, turn.person, text, buttons=[[yes, no]])

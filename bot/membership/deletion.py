@@ -27,6 +27,7 @@ from bot.store.base import id_of
 from bot.store.tables import metadata
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import AlertRow, DecisionRow, EventRow
+from bot.words.common import keep_it_button, nothing_deleted
 from engine.safety import Level
 
 
@@ -39,7 +40,7 @@ def ask(turn: Act) -> None:
     coach = get_person(turn.session, profile.coach_id)
     text = words.ask(coach.first_name, own=coach.id == turn.person.id)
     buttons = [
-        [Button(words.yes_button(), GONE(Gone.YES)), Button(words.no_button(), GONE(Gone.NO))]
+        [Button(words.yes_button(), GONE(Gone.YES)), Button(keep_it_button(), GONE(Gone.NO))]
     ]
     if coach_deletion.is_more_than_an_athlete(turn.session, turn.person):
         text += "\n\n" + words.more_than_an_athlete()
@@ -59,7 +60,7 @@ def tapped(turn: Act, pressed: IsGone) -> None:
                 _delete(turn, turn.person, profile, last=False)
             coach_deletion.delete_all(turn, turn.person)
     elif pressed.what is Gone.NO:
-        rewrite(turn, words.kept())
+        rewrite(turn, nothing_deleted())
     elif profile is None:
         rewrite(turn, words.nothing_there())
     else:

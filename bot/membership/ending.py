@@ -17,6 +17,7 @@ from bot.membership import words_second as words
 from bot.membership.buttons import END_NO, END_YES
 from bot.membership.onboarding import health_screen
 from bot.membership.open_matters import open_matters
+from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
 from bot.people.telling import say_to
@@ -85,7 +86,7 @@ def let_go(turn: Turn, profile: AthleteProfile, coach: Person) -> None:
 
 def keep(turn: OnAthlete) -> None:
     answer(turn)
-    rewrite(turn, words.goes_on())
+    rewrite(turn, goes_on())
 
 
 def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) -> None:

@@ -207,6 +207,7 @@ def _refused_in(chat_id: int) -> Topic:
 def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The end of the flow that asks whether another coach shall take over."""
     profile = profile_of(turn.session, person.id)
+    locks.hold(turn.session, question.about)
     coach = get_person(turn.session, question.about)
     invite = turn.session.get(Invite, question.answers["_invite"] or 0)
     if profile is None or not question.answers["change"]:

@@ -16,10 +16,10 @@ from sqlmodel import Session, col, select
 from bot.membership.told_others import NO_NAME, without_name
 from bot.store.base import id_of
 from bot.store.batches import batches
-from bot.store.db import leave_no_trace
 from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
+from bot.store.traces import leave_no_trace
 
 #: No chat and no user of Telegram has such a number.
 NOWHERE = -(10**15)

@@ -22,12 +22,13 @@ from bot.core.buttons import card_of
 from bot.core.cards import ROSTER, SIGN
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
+from bot.people.locks import hold_desks
 from bot.store.batches import batches
-from bot.store.db import leave_no_trace
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow
+from bot.store.traces import leave_no_trace
 
 FORGET, FORGET_NAME = "forget", "forget-name"
 #: What is read in place of a name.
@@ -106,6 +107,7 @@ def _named(session: Session, table: Table, athlete_id: int) -> set[int]:
 
 def forget(session: Session, chats: Collection[int], who: About) -> None:
     """Empty what was sent, drop what waits, and what these people typed here."""
+    hold_desks(session)
     session.connection().execute(
         update(InboxRow)
         .where(col(InboxRow.chat_id).in_(chats), col(InboxRow.status) != "new")

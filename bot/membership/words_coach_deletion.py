@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 
 MOST_NAMES = 12
 
@@ -18,15 +18,18 @@ def named(names: list[str]) -> str:
 # What the person reads before it is done
 
 
-def ask() -> str:
-    return tr(
-        "This deletes everything saved here about you: settings, templates, notes, invitations "
-        "and the messages of this chat. It can't be undone."
-    )
-
-
-def an_athlete_too() -> str:
-    return tr("What is saved about you as an athlete goes too, photos and all.")
+ask = Sentence(
+    "This deletes everything saved here about you: settings, templates, notes, invitations "
+    "and the messages of this chat. It can't be undone."
+)
+an_athlete_too = Sentence("What is saved about you as an athlete goes too, photos and all.")
+stays = Sentence("What you set for athletes stays in their records, without your name.")
+changed = Sentence(
+    "Something has changed meanwhile, so nothing was deleted yet. Please read again:"
+)
+done = Sentence(
+    "Done. Everything saved here about you is deleted. To come back you need a new invitation."
+)
 
 
 def open_alerts(names: list[str]) -> str:
@@ -56,10 +59,6 @@ def taken(other: str, names: list[str]) -> str:
     )  # fmt: skip
 
 
-def stays() -> str:
-    return tr("What you set for athletes stays in their records, without your name.")
-
-
 def no_contact_for(names: list[str]) -> str:
     return tr("You are then no longer second contact for {names}. I tell them.", names=named(names))
 
@@ -68,21 +67,14 @@ def no_stand_in_for(names: list[str]) -> str:
     return tr("You then no longer stand in for {names}. I tell them.", names=named(names))
 
 
-def changed() -> str:
-    return tr("Something has changed meanwhile, so nothing was deleted yet. Please read again:")
-
-
-def done() -> str:
-    return tr(
-        "Done. Everything saved here about you is deleted. To come back you need a new invitation."
-    )
-
-
 # What the others read
 
 
-def closed() -> str:
-    return tr("Closed: the coach has gone, and I no longer follow this up.")
+closed = Sentence("Closed: the coach has gone, and I no longer follow this up.")
+athlete_alert_untold = Sentence(
+    "An alert about you was open, and nobody follows it up any more. If you still feel unwell, "
+    "call your local emergency number now."
+)
 
 
 def athlete_alone(coach: str) -> str:
@@ -101,13 +93,6 @@ def athlete_alert_told(names: list[str]) -> str:
         "An alert about you was open. I have told {names}, and can't follow it up any more. If you "
         "still feel unwell, call your local emergency number now.",
         names=named(names),
-    )
-
-
-def athlete_alert_untold() -> str:
-    return tr(
-        "An alert about you was open, and nobody follows it up any more. If you still feel unwell, "
-        "call your local emergency number now."
     )
 
 

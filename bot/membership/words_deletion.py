@@ -2,11 +2,24 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
-
-def deletion_menu() -> str:
-    return tr("Delete everything saved about you")
+deletion_menu = Sentence("Delete everything saved about you")
+chats_stay = Sentence(
+    "What stands in Telegram chats stays there; you can delete your own chat in Telegram."
+)
+sure = Sentence("Delete it all?")
+more_than_an_athlete = Sentence(
+    "What you have here as a coach or contact stays, unless you want all of it deleted."
+)
+all_button = Sentence("All of it, not only the athlete's")
+yes_button = Sentence("Yes, delete it all")
+nothing_there = Sentence("Nothing about you is saved here, so there is nothing to delete.")
+done = Sentence(
+    "Done. Everything saved here about you as an athlete is deleted; photos within a "
+    "minute. If you feel unwell, don't wait for a message: see a doctor, or call the local "
+    "emergency number."
+)
 
 
 def ask(coach: str, *, own: bool) -> str:
@@ -26,48 +39,6 @@ def ask(coach: str, *, own: bool) -> str:
             )
         )
     return " ".join([*parts, chats_stay()]) + "\n\n" + sure()
-
-
-def chats_stay() -> str:
-    return tr(
-        "What stands in Telegram chats stays there; you can delete your own chat in Telegram."
-    )
-
-
-def sure() -> str:
-    return tr("Delete it all?")
-
-
-def more_than_an_athlete() -> str:
-    return tr("What you have here as a coach or contact stays, unless you want all of it deleted.")
-
-
-def all_button() -> str:
-    return tr("All of it, not only the athlete's")
-
-
-def yes_button() -> str:
-    return tr("Yes, delete it all")
-
-
-def no_button() -> str:
-    return tr("Keep it")
-
-
-def kept() -> str:
-    return tr("OK, nothing was deleted.")
-
-
-def nothing_there() -> str:
-    return tr("Nothing about you is saved here, so there is nothing to delete.")
-
-
-def done() -> str:
-    return tr(
-        "Done. Everything saved here about you as an athlete is deleted; photos within a "
-        "minute. If you feel unwell, don't wait for a message: see a doctor, or call the local "
-        "emergency number."
-    )
 
 
 def coach_told(name: str, *, warning_open: bool) -> str:

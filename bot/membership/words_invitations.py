@@ -2,19 +2,46 @@
 
 from __future__ import annotations
 
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 
+invite_menu = Sentence("Invite an athlete")
+contact_menu = Sentence("Second contact: told when you don't answer an alert")
+selfcoach_menu = Sentence("Be your own athlete")
 
-def invite_menu() -> str:
-    return tr("Invite an athlete")
+too_many_codes = Sentence(
+    "That were many codes that do not work. Ask for a new invitation, and try in an hour."
+)
+no_longer_a_coach = Sentence(
+    "Whoever runs this bot has ended your role as a coach here. You have no athletes in it, and "
+    "invitations that you made no longer work."
+)
+no_contact_to_remove = Sentence("You have no second contact.")
+already_coach = Sentence(
+    "You are a coach here already, so the invitation is still unused. /roster shows your athletes."
+)
+not_your_own_contact = Sentence(
+    "A second contact has to be somebody else, who is told when you don't answer. Forward "
+    "the invitation to them."
+)
+already_self_coached = Sentence("You already coach yourself. /help shows what you can do.")
+stay_button = Sentence("No, change nothing")
+stayed = Sentence("Nothing was changed.")
 
-
-def contact_menu() -> str:
-    return tr("Second contact: told when you don't answer an alert")
-
-
-def selfcoach_menu() -> str:
-    return tr("Be your own athlete")
+yourself = Sentence("yourself")
+unknown_invitation = Sentence(
+    "I don't know that invitation. Please check for a typing mistake, or ask for a new one."
+)
+expired_invitation = Sentence(
+    "That invitation has expired. Please ask whoever invited you for a new one."
+)
+used_invitation = Sentence(
+    "That invitation has been used by somebody already; each works once. Please ask "
+    "whoever invited you for a new one."
+)
+used_by_you = Sentence(
+    "You have already used that invitation, so you are in. /help shows what you can do."
+)
+join_how = Sentence("Send the code after the command, such as: /join ABCD-EFGH-JKMN-PQRS")
 
 
 def ways_in(link: str, code: str) -> str:
@@ -43,19 +70,6 @@ def coach_invitation(link: str, code: str, days: int) -> str:
         else tr("As the coach, open the chat with your bot and send: /join {code}", code=code)
     )
     return f"{works}\n{how}"
-
-
-def too_many_codes() -> str:
-    return tr(
-        "That were many codes that do not work. Ask for a new invitation, and try in an hour."
-    )
-
-
-def no_longer_a_coach() -> str:
-    return tr(
-        "Whoever runs this bot has ended your role as a coach here. You have no athletes in it, and "
-        "invitations that you made no longer work."
-    )
 
 
 #: For whom an invitation is, after "for".
@@ -115,10 +129,6 @@ def contact_removed(name: str) -> str:
     return tr("{name} is no longer your second contact.", name=name)
 
 
-def no_contact_to_remove() -> str:
-    return tr("You have no second contact.")
-
-
 def no_longer_contact(coach: str) -> str:
     return tr(
         "You are no longer second contact for {coach}. You get no more alerts.",
@@ -143,13 +153,6 @@ def coach_welcome(name: str) -> str:
     )
 
 
-def already_coach() -> str:
-    return tr(
-        "You are a coach here already, so the invitation is still unused. /roster shows your "
-        "athletes."
-    )
-
-
 def contact_welcome(coach: str) -> str:
     return tr(
         "Thank you. You are now second contact for {coach}.\n\nIf one of {coach}'s athletes "
@@ -168,13 +171,6 @@ def contact_joined(name: str) -> str:
 
 def already_contact(coach: str) -> str:
     return tr("You are second contact for {coach} already.", coach=coach)
-
-
-def not_your_own_contact() -> str:
-    return tr(
-        "A second contact has to be somebody else, who is told when you don't answer. Forward "
-        "the invitation to them."
-    )
 
 
 def athlete_is_no_contact(coach: str) -> str:
@@ -198,10 +194,6 @@ def already_your_coach(coach: str) -> str:
         "{coach} is already your coach. /help shows what you can do.",
         coach=coach,
     )
-
-
-def already_self_coached() -> str:
-    return tr("You already coach yourself. /help shows what you can do.")
 
 
 def change_coach(old: str, new: str) -> str:
@@ -232,14 +224,6 @@ def change_button(new: str) -> str:
     return tr("Yes, {new} takes over", new=new)
 
 
-def stay_button() -> str:
-    return tr("No, change nothing")
-
-
-def stayed() -> str:
-    return tr("Nothing was changed.")
-
-
 def settle_first(old: str) -> str:
     if old == yourself():
         return tr(
@@ -268,32 +252,3 @@ def took_over(name: str) -> str:
 
 def left_you(name: str) -> str:
     return tr("{name} has chosen another coach and is no longer on your roster.", name=name)
-
-
-def yourself() -> str:
-    return tr("yourself")
-
-
-def unknown_invitation() -> str:
-    return tr(
-        "I don't know that invitation. Please check for a typing mistake, or ask for a new one."
-    )
-
-
-def expired_invitation() -> str:
-    return tr("That invitation has expired. Please ask whoever invited you for a new one.")
-
-
-def used_invitation() -> str:
-    return tr(
-        "That invitation has been used by somebody already; each works once. Please ask "
-        "whoever invited you for a new one."
-    )
-
-
-def used_by_you() -> str:
-    return tr("You have already used that invitation, so you are in. /help shows what you can do.")
-
-
-def join_how() -> str:
-    return tr("Send the code after the command, such as: /join ABCD-EFGH-JKMN-PQRS")

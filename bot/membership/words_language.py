@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 from bot.words.figures import capital, locale_of
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
-
-def language_menu() -> str:
-    return tr("In which language I write")
+language_menu = Sentence("In which language I write")
+as_telegram_button = Sentence("As Telegram is set")
+not_there = Sentence("I don't speak that language.")
 
 
 def name(code: str) -> str:
@@ -19,13 +19,5 @@ def which(now: str) -> str:
     return tr("In which language shall I write to you? Now it is {language}.", language=now)
 
 
-def as_telegram_button() -> str:
-    return tr("As Telegram is set")
-
-
 def chosen(language: str) -> str:
     return tr("I write {language} to you from now on. /language changes it.", language=language)
-
-
-def not_there() -> str:
-    return tr("I don't speak that language.")

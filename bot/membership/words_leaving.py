@@ -2,11 +2,19 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
-
-def leave_menu() -> str:
-    return tr("End the coaching; your data stays yours")
+leave_menu = Sentence("End the coaching; your data stays yours")
+sure_while_warned = Sentence(
+    "A warning about you is still open. Leaving does not change that: if you still feel "
+    "unwell, or are in doubt, call your local emergency number now."
+)
+sure_while_open = Sentence(
+    "Anything still open (an alert, or a change waiting for approval) is closed too."
+)
+yes_button = Sentence("Yes, end it")
+no_button = Sentence("No, keep coaching")
+goes_on = Sentence("The coaching goes on.")
 
 
 def sure(coach: str) -> str:
@@ -16,29 +24,6 @@ def sure(coach: str) -> str:
         "answers and decisions, and can take a new invitation from any coach at any time.",
         name=coach,
     )
-
-
-def sure_while_warned() -> str:
-    return tr(
-        "A warning about you is still open. Leaving does not change that: if you still feel "
-        "unwell, or are in doubt, call your local emergency number now."
-    )
-
-
-def sure_while_open() -> str:
-    return tr("Anything still open (an alert, or a change waiting for approval) is closed too.")
-
-
-def yes_button() -> str:
-    return tr("Yes, end it")
-
-
-def no_button() -> str:
-    return tr("No, keep coaching")
-
-
-def goes_on() -> str:
-    return tr("The coaching goes on.")
 
 
 def left(coach: str) -> str:

@@ -5,13 +5,23 @@ from __future__ import annotations
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 
 RIGHTS = {"full": mark("everything"), "alerts": mark("alerts only")}
 
 
-def second_button() -> str:
-    return tr("Second coach")
+second_button = Sentence("Second coach")
+all_button = Sentence("All my athletes")
+ask_rights = Sentence(
+    "What may they do? Everything: see what you see, approve changes, set days, get "
+    "alerts. Alerts only: get warnings and cautions, and acknowledge them."
+)
+ask_until = Sentence("Until and including which day? Send a date or tap one.")
+until_is_past = Sentence("That day is over. Please send today or a later day.")
+nobody = Sentence("You have no second coach now.")
+add_button = Sentence("Invite a second coach")
+not_your_own = Sentence("A second coach has to be somebody else. Forward the invitation to them.")
+not_given = Sentence("That has already ended.")
 
 
 def ask_whom(name: str) -> str:
@@ -25,26 +35,11 @@ def only_button(name: str) -> str:
     return tr("Only {name}", name=name)
 
 
-def all_button() -> str:
-    return tr("All my athletes")
-
-
-def ask_rights() -> str:
-    return tr(
-        "What may they do? Everything: see what you see, approve changes, set days, get "
-        "alerts. Alerts only: get warnings and cautions, and acknowledge them."
-    )
-
-
 RIGHTS_BUTTONS = {"full": mark("Everything"), "alerts": mark("Alerts only")}
 
 
 def rights_button(rights: str) -> str:
     return tr(RIGHTS_BUTTONS[rights])
-
-
-def ask_until() -> str:
-    return tr("Until and including which day? Send a date or tap one.")
 
 
 def until_event_button(day: date) -> str:
@@ -53,10 +48,6 @@ def until_event_button(day: date) -> str:
 
 def until_day_after_button(day: date) -> str:
     return tr("The day after, {day}", day=figures.day(day))
-
-
-def until_is_past() -> str:
-    return tr("That day is over. Please send today or a later day.")
 
 
 def until_is_far(most: int) -> str:
@@ -115,14 +106,6 @@ def running_line(name: str, who_for: str, rights: str, until: date) -> str:
 
 def beside(name: str, rights: str) -> str:
     return tr("{name} ({rights})", name=name, rights=tr(RIGHTS[rights]))
-
-
-def nobody() -> str:
-    return tr("You have no second coach now.")
-
-
-def add_button() -> str:
-    return tr("Invite a second coach")
 
 
 def remove_button(name: str) -> str:
@@ -201,10 +184,6 @@ def unreachable(name: str) -> str:
     )
 
 
-def not_your_own() -> str:
-    return tr("A second coach has to be somebody else. Forward the invitation to them.")
-
-
 def athlete_is_no_second(coach: str) -> str:
     return tr(
         "You are one of {coach}'s athletes, and a second coach reads about other athletes' "
@@ -213,19 +192,17 @@ def athlete_is_no_second(coach: str) -> str:
     )
 
 
-def not_given() -> str:
-    return tr("That has already ended.")
-
-
 # The end of a coaching
 
 
-def end_button() -> str:
-    return tr("End the coaching")
+end_button = Sentence("End the coaching")
+end_own = Sentence("You coach yourself. /pause stops the check-ins until /resume.")
 
-
-def end_own() -> str:
-    return tr("You coach yourself. /pause stops the check-ins until /resume.")
+end_yes_button = Sentence("End it")
+end_no_button = Sentence("Keep coaching")
+taken_up_own = Sentence(
+    "You coach yourself now, with all earlier answers and decisions. See /roster."
+)
 
 
 def end_waits(name: str) -> str:
@@ -245,14 +222,6 @@ def end_sure(name: str) -> str:
     )
 
 
-def end_yes_button() -> str:
-    return tr("End it")
-
-
-def end_no_button() -> str:
-    return tr("Keep coaching")
-
-
 def ended(name: str) -> str:
     return tr("The coaching of {name} has ended, and I have told {name}.", name=name)
 
@@ -267,19 +236,11 @@ def athlete_told_ended(coach: str) -> str:
     )
 
 
-def goes_on() -> str:
-    return tr("The coaching goes on.")
-
-
 def taken_up(name: str) -> str:
     return tr(
         "{name} is now your athlete, with all earlier answers and decisions. See /roster.",
         name=name,
     )
-
-
-def taken_up_own() -> str:
-    return tr("You coach yourself now, with all earlier answers and decisions. See /roster.")
 
 
 def athlete_told_taken_up(coach: str) -> str:

@@ -2,11 +2,9 @@
 
 from __future__ import annotations
 
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 
-
-def menu() -> str:
-    return tr("Everything saved about you, as files")
+menu = Sentence("Everything saved about you, as files")
 
 
 def caption(*, keep_days: int) -> str:

@@ -41,6 +41,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
 from bot.week.load import PAST_WEEKS, baseline_of, plan_days
 from bot.words import coach_figures as figures
+from bot.words.common import keep_them_button
 from engine.planning.phases import named
 from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
 
@@ -179,7 +180,7 @@ def ask_back(turn: OnAthlete, pressed: OfImport) -> None:
         return
     number = turn.profile.person_id
     yes = Button(words.back_yes_button(), BACK_YES(number, id_of(row)))
-    no = Button(words.back_no_button(), BACK_NO(number, id_of(row)))
+    no = Button(keep_them_button(), BACK_NO(number, id_of(row)))
     ask_sure(turn, turn.person, words.back_sure(_batch(turn, turn.profile, row)), yes, no)
 
 

@@ -21,8 +21,9 @@ from bot.sheets.format.harmless import from_csv
 from bot.sheets.format.opening import MOST_COLUMNS
 from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.calendar_words import calendar_words
+from bot.words.common import EVENT_NAMES, KINDS
 from bot.words.languages import tr, ways_written
-from bot.words.names import GUT_BUTTONS, KIND_SHORT, KIND_WORDS
+from bot.words.names import GUT_BUTTONS
 from bot.words.phases import phase_in
 from bot.words.training import as_drafted
 from engine.values.look import Look
@@ -300,7 +301,7 @@ def _one_of(*tables: Mapping[str, str]) -> Callable[[Cell, str, date], str]:
 
 _READERS: Mapping[Reads, Callable[[Cell, str, date], Any]] = {
     Reads.DAY: _day,
-    Reads.KIND: _one_of(KIND_SHORT, KIND_WORDS),
+    Reads.KIND: _one_of(KINDS, EVENT_NAMES),
     Reads.LOOK: _one_of({look.value: look.value for look in Look}),
     Reads.GRAMS: _grams,
     Reads.WEIGHT: _weight,

@@ -8,9 +8,9 @@ from typing import Any
 
 from bot.sheets import words as sheet_words
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year, past_weeks_button
-from bot.words.languages import mark, tr, trn
-from bot.words.names import KIND_WORDS, word
+from bot.words.common import day_and_year, event_name, past_weeks_button
+from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.names import word
 from bot.words.phases import load_days as load_days_in_words
 from engine.values.plan import LOAD_DAYS
 
@@ -71,7 +71,7 @@ def line(
     """One week in the dry run."""
     said = tr(
         "{kind}, {day}: {mornings}, load {load}",
-        kind=figures.capital(tr(KIND_WORDS[kind])),
+        kind=figures.capital(event_name(kind)),
         day=day_and_year(day),
         mornings=trn("{number} morning", "{number} mornings", mornings),
         load=figures.grams(load_g),
@@ -93,12 +93,14 @@ def ask_to_import(said: str) -> str:
     return f"{said}\n\n{tr('Import these weeks?')}"
 
 
-def import_button() -> str:
-    return tr("Import them")
+import_button = Sentence("Import them")
+leave_button = Sentence("Don't import")
 
-
-def leave_button() -> str:
-    return tr("Don't import")
+left = Sentence("OK, nothing was imported.")
+moved_on = Sentence(
+    "Something has changed since I showed you this, so I imported nothing. Please send the "
+    "sheet once more."
+)
 
 
 def imported(count: int) -> str:
@@ -108,17 +110,6 @@ def imported(count: int) -> str:
         button=past_weeks_button(),
     )
     return f"{said} {learns}"
-
-
-def left() -> str:
-    return tr("OK, nothing was imported.")
-
-
-def moved_on() -> str:
-    return tr(
-        "Something has changed since I showed you this, so I imported nothing. Please send the "
-        "sheet once more."
-    )
 
 
 def not_onboarded(name: str) -> str:
@@ -155,24 +146,14 @@ def back_sure(said: str) -> str:
     )
 
 
-def back_yes_button() -> str:
-    return tr("Take them back")
+back_yes_button = Sentence("Take them back")
 
-
-def back_no_button() -> str:
-    return tr("Keep them")
+kept = Sentence("OK, they stay.")
+gone_already = Sentence("These weeks are out already.")
 
 
 def taken_back(count: int) -> str:
     return trn("Done: {number} week is out again.", "Done: {number} weeks are out again.", count)
-
-
-def kept() -> str:
-    return tr("OK, they stay.")
-
-
-def gone_already() -> str:
-    return tr("These weeks are out already.")
 
 
 # What is wrong with single cells
@@ -241,16 +222,10 @@ def wrong_cell(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:
     """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
-    shown = [
-        f"- {cell}: {what}" if cell else f"- {what}"
-        for cell, what in lines[: sheet_words.MOST_LINES]
-    ]
-    if len(lines) > sheet_words.MOST_LINES:
-        shown.append(tr("- and {count} more", count=len(lines) - sheet_words.MOST_LINES))
     return tr(
         "I imported nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
         "that and send the file again.",
-        lines="\n".join(shown),
+        lines=sheet_words.listed(lines),
     )
 
 

@@ -10,6 +10,7 @@ from sqlmodel import Session, col, select
 from bot.core import agenda
 from bot.core.incoming import Incoming
 from bot.core.turn import Turn
+from bot.people import locks
 from bot.store.tables.desk import CoachDesk
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -135,17 +136,23 @@ def roster_stale(turn: Turn, coach_id: int) -> None:
     desk = turn.session.get(CoachDesk, coach_id)
     if desk is None or (desk.roster_outbox_id is None and desk.roster_message_id is None):
         return
-    subject, day = subject_of(coach_id), turn.now.date()
+    if _is_to_be_refreshed(turn.session, coach_id):
+        return  # which waits until this turn is over
+    locks.hold_desks(turn.session)
+    if not _is_to_be_refreshed(turn.session, coach_id):
+        agenda.put(
+            turn.session, subject=subject_of(coach_id), local_date=turn.now.date(), kind=ROSTER,
+            due_at=turn.now + REFRESH_AFTER, again=True,
+        )  # fmt: skip
+
+
+def _is_to_be_refreshed(session: Session, coach_id: int) -> bool:
     waiting = select(AgendaRow.id).where(
-        AgendaRow.subject == subject,
+        AgendaRow.subject == subject_of(coach_id),
         AgendaRow.kind == ROSTER,
         AgendaRow.status == "waiting",
     )
-    if turn.session.exec(waiting).first() is None:
-        agenda.put(
-            turn.session, subject=subject, local_date=day, kind=ROSTER,
-            due_at=turn.now + REFRESH_AFTER, again=True,
-        )  # fmt: skip
+    return session.exec(waiting).first() is not None
 
 
 def subject_of(coach_id: int) -> str:

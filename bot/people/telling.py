@@ -12,13 +12,13 @@ from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, Urgency
 
 #: A sentence, or what makes it once the language of its reader is set.
-Sentence = str | Callable[[], str]
+Said = str | Callable[[], str]
 
 
 def say_to(
     turn: Turn,
     reader: Person,
-    sentence: Sentence,
+    sentence: Said,
     *,
     buttons: Buttons | Callable[[], Buttons] = (),
     silent: bool = False,

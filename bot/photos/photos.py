@@ -37,6 +37,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
+from bot.words.common import keep_them_button, nothing_deleted, step_back_button
 
 PHOTO = "photo"
 FORWARD = "photos-forward"
@@ -199,7 +200,7 @@ def pick(turn: Act, pressed: OnPhoto) -> None:
             [Button(words.pose_button(p), ON_PHOTO(Do.POSE, id_of(row), p)) for p in Pose],
             [
                 Button(words.drop_button(), ON_PHOTO(Do.DROP, id_of(row))),
-                Button(words.back_button(), ON_PHOTO(Do.BACK, id_of(row))),
+                Button(step_back_button(), ON_PHOTO(Do.BACK, id_of(row))),
             ],
         ]
         rewrite(turn, words.which_pose(row.pose), choices)
@@ -231,7 +232,7 @@ def ask_wipe(turn: Act) -> None:
     answer(turn)
     count = len(kept_photos(turn.session, id_of(turn.person)))
     yes = Button(words.wipe_yes_button(), WIPE_YES())
-    no = Button(words.keep_button(), WIPE_NO())
+    no = Button(keep_them_button(), WIPE_NO())
     text = words.ask_wipe(count) if count else words.nothing_kept("", own=True)
     say_to(turn, turn.person, text, buttons=[[yes, no]] if count else ())
 
@@ -245,7 +246,7 @@ def wipe(turn: Act) -> None:
 
 def keep(turn: Act) -> None:
     answer(turn)
-    rewrite(turn, words.left())
+    rewrite(turn, nothing_deleted())
 
 
 def _show_summary(turn: Turn, person: Person, profile: AthleteProfile, day: date) -> None:

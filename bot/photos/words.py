@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Mapping, Sequence
 from datetime import date
 
-from bot.words import figures
-from bot.words.languages import mark, tr, trn
+from bot.words import coach_figures, figures
+from bot.words.languages import Sentence, mark, tr, trn
 
 POSES: Mapping[str, str] = {
     "front": mark("front"),
@@ -20,13 +20,7 @@ def day(when: date, days_out: int | None) -> str:
     """ "Sun 2 May, 7 days out"."""
     if days_out is None or days_out < 0:
         return figures.short_day(when)
-    return f"{figures.short_day(when)}, {_out(days_out)}"
-
-
-def _out(days_out: int) -> str:
-    if days_out == 0:
-        return tr("event day")
-    return trn("{number} day out", "{number} days out", days_out)
+    return f"{figures.short_day(when)}, {coach_figures.days_out(days_out)}"
 
 
 def poses(names: Sequence[str]) -> str:
@@ -86,8 +80,9 @@ def refused(why: str) -> str:
     return tr(REFUSED[why])
 
 
-def could_not_fetch() -> str:
-    return tr("I could not get that photo from Telegram. Please send it again.")
+could_not_fetch = Sentence("I could not get that photo from Telegram. Please send it again.")
+not_kept_here = Sentence("I don't save photos here. Please type your check-in instead.")
+athletes_only = Sentence("I take photos from athletes only.")
 
 
 def too_many(most: int) -> str:
@@ -96,14 +91,6 @@ def too_many(most: int) -> str:
         "them.",
         most=most,
     )
-
-
-def not_kept_here() -> str:
-    return tr("I don't save photos here. Please type your check-in instead.")
-
-
-def athletes_only() -> str:
-    return tr("I take photos from athletes only.")
 
 
 # Put right
@@ -121,16 +108,8 @@ def pose_button(pose: str) -> str:
     return figures.capital(tr(POSES[pose]))
 
 
-def drop_button() -> str:
-    return tr("Delete it")
-
-
-def back_button() -> str:
-    return tr("Back")
-
-
-def picture_gone() -> str:
-    return tr("That photo is no longer there.")
+drop_button = Sentence("Delete it")
+picture_gone = Sentence("That photo is no longer there.")
 
 
 def none_left(when: str) -> str:
@@ -144,12 +123,11 @@ def caption(name: str, when: str, names: Sequence[str], numbers: str) -> str:
     return f"{name}, {when}: {poses(names)}\n{numbers}"
 
 
-def no_numbers_yet() -> str:
-    return tr("no check-in that morning so far")
-
-
-def photos_button() -> str:
-    return tr("Photos")
+no_numbers_yet = Sentence("no check-in that morning so far")
+photos_button = Sentence("Photos")
+no_athlete_with_two = Sentence(
+    "That needs two mornings with photos, and none of your athletes has two yet."
+)
 
 
 def nothing_kept(name: str, *, own: bool) -> str:
@@ -166,35 +144,18 @@ def mornings(name: str, *, own: bool) -> str:
     )
 
 
-def no_athlete_with_two() -> str:
-    return tr("That needs two mornings with photos, and none of your athletes has two yet.")
-
-
 # Side by side
 
 
-def compare_menu() -> str:
-    return tr("Two mornings side by side")
-
-
-def compare_button() -> str:
-    return tr("Compare two mornings")
-
-
-def compare_whom() -> str:
-    return tr("Whose photos?")
-
-
-def mine_button() -> str:
-    return tr("My own")
-
-
-def first_and_latest_button() -> str:
-    return tr("First and latest")
-
-
-def ask_left() -> str:
-    return tr("Which morning on the left?")
+compare_menu = Sentence("Two mornings side by side")
+compare_button = Sentence("Compare two mornings")
+compare_whom = Sentence("Whose photos?")
+mine_button = Sentence("My own")
+first_and_latest_button = Sentence("First and latest")
+ask_left = Sentence("Which morning on the left?")
+no_pose_in_both = Sentence(
+    "Those two mornings have no pose in common. Use /photos to set what each photo shows."
+)
 
 
 def ask_right(left: str) -> str:
@@ -209,12 +170,6 @@ def two_needed(name: str, *, own: bool) -> str:
     if own:
         return tr("That needs two mornings with photos, and you don't have two yet.")
     return tr("That needs two mornings with photos, and {name} does not have two yet.", name=name)
-
-
-def no_pose_in_both() -> str:
-    return tr(
-        "Those two mornings have no pose in common. Use /photos to set what each photo shows."
-    )
 
 
 def no_pose_in_both_for_coach(name: str) -> str:
@@ -237,12 +192,11 @@ def morning_with_numbers(when: str, numbers: str) -> str:
 # What an athlete has kept
 
 
-def photos_menu() -> str:
-    return tr("Your photos: see, compare, delete")
+photos_menu = Sentence("Your photos: see, compare, delete")
+wipe_button = Sentence("Delete all of them")
 
-
-def wipe_button() -> str:
-    return tr("Delete all of them")
+wipe_yes_button = Sentence("Yes, delete them")
+wiped = Sentence("Deleted. No photos of you are saved here any more.")
 
 
 def ask_wipe(count: int) -> str:
@@ -253,19 +207,3 @@ def ask_wipe(count: int) -> str:
         "chat stays in that chat.",
         count,
     )
-
-
-def wipe_yes_button() -> str:
-    return tr("Yes, delete them")
-
-
-def keep_button() -> str:
-    return tr("Keep them")
-
-
-def wiped() -> str:
-    return tr("Deleted. No photos of you are saved here any more.")
-
-
-def left() -> str:
-    return tr("OK, nothing was deleted.")

@@ -12,6 +12,7 @@ from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
 from bot.words import coach_figures as figures
 from bot.words import phases, refusals
+from bot.words.common import too_long_here
 from bot.words.languages import tr
 from engine.evidence.teaching import STEP, WORTH_SAYING
 from engine.planning.draft import (
@@ -316,7 +317,7 @@ def _training(text: str) -> str:
     if not said:
         raise Unread(words.training_empty())
     if len(said) > LONGEST_TRAINING:
-        raise Unread(words.training_too_long(len(said), LONGEST_TRAINING))
+        raise Unread(too_long_here(len(said), LONGEST_TRAINING))
     return said
 
 

@@ -30,9 +30,9 @@ from bot.plan.gate import ask_first, look_over, new_findings
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
-    counts_now,
     days_follow_plan,
     meant_event,
+    meant_for,
     naming,
     set_plan,
     week_changed,
@@ -69,10 +69,10 @@ def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
         figures.moment(row.set_at, turn.profile.zone),
         own=turn.person.id == turn.profile.person_id,
     )
-    if counts_now(turn.session, turn.profile, event):
-        rewrite(turn, text, _plan_buttons(turn.profile))
+    if waits := meant_for(turn.session, turn.profile, event):
+        rewrite(turn, f"{waits}\n\n{text}", _buttons_ahead(turn.profile, event, plan))
     else:
-        rewrite(turn, text, _buttons_ahead(turn.profile, event, plan))
+        rewrite(turn, text, _plan_buttons(turn.profile))
 
 
 def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> Buttons:
@@ -86,8 +86,9 @@ def _buttons_ahead(profile: AthleteProfile, event: EventRow, plan: PeakPlan) -> 
             Button(review_words.review_button(), REVIEW(who, number)),
             Button(words.new_draft_button(), DRAFT(who, number)),
             Button(words.limits_button(), LIMITS(who, number)),
-            Button(words.back_button(), SEASON(who)),
+            Button(common.step_back_button(), SEASON(who)),
         ],
+        _files_and_templates(who, number),
     ]
 
 
@@ -113,7 +114,7 @@ def show_day(turn: OnAthlete, pressed: OfDay) -> None:
     ]
     back = [
         Button(review_words.total_button(), TOTAL(who, days_out, naming_it)),
-        Button(words.back_button(), PLAN(who, naming_it)),
+        Button(common.step_back_button(), PLAN(who, naming_it)),
     ]
     text = words.day_view(target, day, turn.profile.volume_unit)
     rewrite(turn, text, [*buttons, back])
@@ -241,7 +242,9 @@ def first_things_first(
         text = words.plan_first()
     buttons = [button, Button(common.setup_button(), SETUP(profile.person_id))]
     if event is not None:
-        buttons.append(Button(template_words.use_button(), TEMPLATES(profile.person_id)))
+        buttons.append(
+            Button(template_words.use_button(), TEMPLATES(profile.person_id, None, ahead))
+        )
     say_to(turn, coach, text, buttons=[buttons])
 
 
@@ -278,13 +281,17 @@ def _plan_buttons(profile: AthleteProfile) -> Buttons:
             Button(review_words.review_button(), REVIEW(profile.person_id)),
             Button(words.new_draft_button(), DRAFT(profile.person_id)),
             Button(words.limits_button(), LIMITS(profile.person_id)),
-            Button(words.back_button(), CARD(profile.person_id)),
+            Button(common.step_back_button(), CARD(profile.person_id)),
         ],
-        [
-            Button(common.sheet_button(), PLAN_SHEET(profile.person_id)),
-            Button(template_words.save_button(), TEMPLATE_SAVE(profile.person_id)),
-            Button(template_words.use_button(), TEMPLATES(profile.person_id)),
-        ],
+        _files_and_templates(profile.person_id, None),
+    ]
+
+
+def _files_and_templates(who: int, event: int | None) -> list[Button]:
+    return [
+        Button(common.sheet_button(), PLAN_SHEET(who, None, event)),
+        Button(template_words.save_button(), TEMPLATE_SAVE(who, event)),
+        Button(template_words.use_button(), TEMPLATES(who, None, event)),
     ]
 
 

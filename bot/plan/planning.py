@@ -85,6 +85,13 @@ def naming(session: Session, profile: AthleteProfile, event: EventRow) -> int | 
     return None if counts_now(session, profile, event) else id_of(event)
 
 
+def meant_for(session: Session, profile: AthleteProfile, event: EventRow) -> str:
+    """Which event something is for, in words; "" for the one that counts."""
+    if counts_now(session, profile, event):
+        return ""
+    return words.meant_for(event.kind, event.day)
+
+
 def draft_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The draft is to be used, or another one drafted."""
     profile = own_athlete(turn.session, coach, question.about)

@@ -7,9 +7,9 @@ from datetime import date
 
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.common import day_and_year
-from bot.words.languages import mark, tr
-from bot.words.names import FIELD_WORDS, KIND_WORDS, LIMIT_WORDS, shape_words
+from bot.words.common import day_and_year, event_name
+from bot.words.languages import Sentence, mark, tr
+from bot.words.names import FIELD_WORDS, LIMIT_WORDS, shape_words
 from bot.words.training import training_words
 from engine.values.limits import Problem
 from engine.values.plan import DayTarget, PeakPlan, Phase
@@ -44,8 +44,8 @@ def ask_kind(name: str, *, own: bool) -> str:
     )
 
 
-def ask_day() -> str:
-    return tr("On which day? For example 14 Nov or 2027-11-14.")
+ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
+same_place_button = Sentence("Same time zone")
 
 
 def ask_place(zone: str, *, own: bool) -> str:
@@ -62,10 +62,6 @@ def ask_place(zone: str, *, own: bool) -> str:
     )
 
 
-def same_place_button() -> str:
-    return tr("Same time zone")
-
-
 def day_is_past(day: date) -> str:
     return tr("{day} is already past. Please check the date.", day=day_and_year(day))
 
@@ -76,7 +72,7 @@ def day_is_far(day: date) -> str:
 
 def event_so_far(kind: str | None, day: date | None) -> str:
     parts = [
-        figures.capital(tr(KIND_WORDS[kind])) if kind else "",
+        figures.capital(event_name(kind)) if kind else "",
         day_and_year(day) if day else "",
     ]
     return ", ".join(part for part in parts if part)
@@ -93,8 +89,14 @@ def draft_so_far(shape: str, load: float | None) -> str:
 
 
 def event_line(kind: str, day: date, zone: str, days_out: int) -> str:
-    what = figures.capital(tr(KIND_WORDS[kind]))
+    what = figures.capital(event_name(kind))
     return f"{what}, {day_and_year(day)} ({zone}), {figures.days_out(days_out)}"
+
+
+def meant_for(kind: str, day: date) -> str:
+    """Over what concerns an event that still waits."""
+    event = tr("{kind} on {day}", kind=event_name(kind), day=figures.day(day))
+    return tr("For: {event}", event=event)
 
 
 def event_set(line: str, *, replaced: date | None, moved: bool) -> str:
@@ -136,12 +138,19 @@ def ask_use_plan(table: str) -> str:
     )
 
 
-def use_plan_button() -> str:
-    return tr("Use this plan")
+use_plan_button = Sentence("Use this plan")
+another_draft_button = Sentence("Draft another")
 
+event_first = Sentence("Set the event first: the plan counts back from that day.")
+plan_first = Sentence("Set the plan first: I suggest limits that fit it.")
 
-def another_draft_button() -> str:
-    return tr("Draft another")
+new_draft_button = Sentence("New draft")
+set_limits_button = Sentence("Set the limits")
+see_limits_button = Sentence("See the limits")
+limits_button = Sentence("Limits")
+see_plan_button = Sentence("See the plan")
+training_empty = Sentence("That was empty. Send a few words, for example: upper body, light.")
+day_over = Sentence("That day is over, so its numbers stay as they were.")
 
 
 def plan_table(plan: PeakPlan, event_day: date, volume_unit: str) -> str:
@@ -175,43 +184,11 @@ def plan_set(*, own: bool) -> str:
     return tr("The plan is set.") if own else tr("The plan is set. Check-ins adjust it from here.")
 
 
-def event_first() -> str:
-    return tr("Set the event first: the plan counts back from that day.")
-
-
-def plan_first() -> str:
-    return tr("Set the plan first: I suggest limits that fit it.")
-
-
 def no_measures_yet(name: str) -> str:
     return tr(
         "{name} has not answered the first questions yet. I'll tell you when they have.",
         name=name,
     )
-
-
-def new_draft_button() -> str:
-    return tr("New draft")
-
-
-def set_limits_button() -> str:
-    return tr("Set the limits")
-
-
-def see_limits_button() -> str:
-    return tr("See the limits")
-
-
-def limits_button() -> str:
-    return tr("Limits")
-
-
-def see_plan_button() -> str:
-    return tr("See the plan")
-
-
-def back_button() -> str:
-    return tr("Back")
 
 
 def day_button(days_out: int) -> str:
@@ -275,24 +252,8 @@ def ask_field(key: str, days_out: int, value: float | str | None, volume_unit: s
     return f"{now} {how}"
 
 
-def training_too_long(length: int, most: int) -> str:
-    return tr(
-        "That is {length} characters; {most} fit here. Please send a shorter version.",
-        length=figures.number(length),
-        most=most,
-    )
-
-
-def training_empty() -> str:
-    return tr("That was empty. Send a few words, for example: upper body, light.")
-
-
 def field_set(key: str, days_out: int, value: str) -> str:
     return f"{field_button(key)}, {figures.days_out(days_out)}: {value}."
-
-
-def day_over() -> str:
-    return tr("That day is over, so its numbers stay as they were.")
 
 
 def does_not_fit(problems: Sequence[Problem], volume_unit: str) -> str:

@@ -7,7 +7,7 @@ from collections.abc import Mapping, Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.evidence.source import Provenance, Source
 from engine.evidence.tracking import LEARNT_LOAD
 from engine.planning.draft_reasons import Line
@@ -121,18 +121,14 @@ PRACTICE_TOO = (
 )
 
 
-def why_button() -> str:
-    return tr("Why these numbers")
-
-
-def back_to_draft_button() -> str:
-    return tr("Back to the draft")
+why_button = Sentence("Why these numbers")
+back_to_draft_button = Sentence("Back to the draft")
 
 
 def why_these_numbers(lines: Sequence[Line], volume_unit: str) -> str:
     """Each line of a draft with where it comes from."""
     said = "\n\n".join(line_text(line, volume_unit) for line in lines)
-    return f"{tr('Why these numbers')}\n\n{said}"
+    return f"{why_button()}\n\n{said}"
 
 
 def line_text(line: Line, volume_unit: str) -> str:
@@ -210,13 +206,15 @@ def depletion_button(depletion: str) -> str:
     return tr(DEPLETIONS[depletion])
 
 
-def ask_why_deep() -> str:
-    return tr(
-        "Deep depletion rarely adds anything if the look is already right, and the days are "
-        "hard. After three such days and one of loading, very lean men were 0.3 % heavier than "
-        "before, perhaps only measuring error (Homer et al. 2024, Nutrition 127:112528). Why "
-        "use it here? A few words; I save them with the plan."
-    )
+ask_why_deep = Sentence(
+    "Deep depletion rarely adds anything if the look is already right, and the days are "
+    "hard. After three such days and one of loading, very lean men were 0.3 % heavier than "
+    "before, perhaps only measuring error (Homer et al. 2024, Nutrition 127:112528). Why "
+    "use it here? A few words; I save them with the plan."
+)
+trial_is_this = Sentence(
+    "This is the trial: the same week as before the event, best run two to eight weeks ahead of it."
+)
 
 
 def depletion_so_far(depletion: str) -> str:
@@ -276,11 +274,4 @@ def trial_teaches(load: float, narrower: float, *, same: bool) -> str:
         "estimate, and one look may teach less.",
         load=figures.plain(round(load, 1)),
         share=share,
-    )
-
-
-def trial_is_this() -> str:
-    return tr(
-        "This is the trial: the same week as before the event, best run two to eight weeks "
-        "ahead of it."
     )

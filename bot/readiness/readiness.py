@@ -157,13 +157,13 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
     do, number = pressed
     if do is Do.ME:
         own = profile_of(turn.session, turn.person.id)
-        answer(turn, "" if own is not None else words.settled())
+        answer(turn, "" if own is not None else common.settled_already())
         if own is not None:
             _open_health(turn, turn.person, own)
         return
     if do in (Do.ASK, Do.AGAIN, Do.MINE):
         profile = own_athlete(turn.session, turn.person, number or 0)
-        answer(turn, "" if profile is not None else words.settled())
+        answer(turn, "" if profile is not None else common.settled_already())
         if profile is not None and do is Do.AGAIN:
             athlete = get_person(turn.session, profile.person_id)
             _ask_athlete(turn, athlete, lambda: words.asked_by_coach(turn.person.first_name))
@@ -174,7 +174,7 @@ def tapped(turn: Act, pressed: OnReadiness) -> None:
     row = turn.session.get(ReadinessRow, number) if number is not None else None
     profile = own_athlete(turn.session, turn.person, row.athlete_id) if row is not None else None
     if row is None or profile is None or row.went_on:
-        answer(turn, words.settled())
+        answer(turn, common.settled_already())
         return
     answer(turn)
     if do is Do.GO_ON:

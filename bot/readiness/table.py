@@ -9,11 +9,12 @@ from bot.readiness import readiness as ready
 from bot.readiness import words
 from bot.readiness.buttons import READINESS
 from bot.readiness.flow import READY, READY_ANYWAY, READY_HEALTH
+from bot.words.common import settled_already
 
 FEATURE = Feature(
     id="readiness",
     commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
-    taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, words.settled),),
+    taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, settled_already),),
     flows=(
         Registered(READY, ready.answered),
         Registered(READY_HEALTH, ready.health_given),

@@ -6,8 +6,9 @@ from collections.abc import Mapping, Sequence
 from typing import Any
 
 from bot.words import figures
-from bot.words.languages import mark, tr
-from bot.words.names import CONDITIONS, FOLDS, KIND_WORDS, cited
+from bot.words.common import event_name
+from bot.words.languages import Sentence, mark, tr
+from bot.words.names import CONDITIONS, FOLDS, cited
 from engine.planning.readiness import Energy, Injury, Outcome, Periods, Readiness, Reason
 
 PERIODS = {
@@ -29,12 +30,29 @@ INJURIES = {
 }
 
 
-def menu() -> str:
-    return tr("Is a peak week worth it?")
+menu = Sentence("Is a peak week worth it?")
+mine_anew_button = Sentence("Answer mine again")
+answer_button = Sentence("Answer now")
+which_athlete = Sentence("Whose?")
+about_me_button = Sentence("About myself")
+first_questions_first = Sentence("Answer the first questions first; then send /ready again.")
+nobody = Sentence("You have no athlete who has answered the first questions yet.")
+
+not_known_button = Sentence("Not known")
+ask_body_fat = Sentence("Body fat, in %, if it was measured?")
+skinfolds_button = Sentence("From skinfolds")
+how_many_folds = Sentence("Please send three or seven numbers with spaces between, in mm.")
+ask_weeks = Sentence("How many weeks has the diet run?")
+ask_periods = Sentence("Your periods?")
+ask_energy = Sentence("Your energy on most days lately?")
+ask_sleep = Sentence("Sleep on most nights lately, in hours?")
+ask_injury = Sentence("Any injury?")
+go_on_button = Sentence("Run it anyway")
+ask_reason = Sentence("For what reason? It is kept with these answers.")
 
 
 def due(name: str, kind: str, days_out: int, *, own: bool) -> str:
-    values = {"name": name, "kind": tr(KIND_WORDS[kind]), "days": days_out}
+    values = {"name": name, "kind": event_name(kind), "days": days_out}
     if own:
         return tr(
             "Your {kind} is in {days} days. Is a peak week worth it? A few questions, a minute.",
@@ -50,7 +68,7 @@ def due_for_athlete(kind: str, days_out: int, coach: str) -> str:
     return tr(
         "Your {kind} is in {days} days. Is a peak week worth it? A few short questions on your health; "
         "{coach} answers those on your condition, and you both get the result.",
-        kind=tr(KIND_WORDS[kind]), days=days_out, coach=coach,
+        kind=event_name(kind), days=days_out, coach=coach,
     )  # fmt: skip
 
 
@@ -100,32 +118,8 @@ def ask_again_button(name: str) -> str:
     return tr("Ask {name} again", name=name)
 
 
-def mine_anew_button() -> str:
-    return tr("Answer mine again")
-
-
 def asked_again(name: str) -> str:
     return tr("I have asked {name} again.", name=name)
-
-
-def answer_button() -> str:
-    return tr("Answer now")
-
-
-def which_athlete() -> str:
-    return tr("Whose?")
-
-
-def about_me_button() -> str:
-    return tr("About myself")
-
-
-def first_questions_first() -> str:
-    return tr("Answer the first questions first; then send /ready again.")
-
-
-def nobody() -> str:
-    return tr("You have no athlete who has answered the first questions yet.")
 
 
 def ask_condition(name: str, *, own: bool) -> str:
@@ -140,28 +134,12 @@ def condition_button(number: int) -> str:
     return f"{number} {tr(CONDITIONS[number])}"
 
 
-def not_known_button() -> str:
-    return tr("Not known")
-
-
-def ask_body_fat() -> str:
-    return tr("Body fat, in %, if it was measured?")
-
-
-def skinfolds_button() -> str:
-    return tr("From skinfolds")
-
-
 def ask_folds(sites: Sequence[str]) -> str:
     return tr(
         "Three folds in mm: {sites}; such as 8 10 9. Or all seven: chest, midaxillary, "
         "triceps, subscapular, abdomen, suprailiac, thigh.",
         sites=", ".join(tr(site) if site in FOLDS else site for site in sites),
     )
-
-
-def how_many_folds() -> str:
-    return tr("Please send three or seven numbers with spaces between, in mm.")
 
 
 def ask_loss(unit: str) -> str:
@@ -176,26 +154,6 @@ def ask_lost(unit: str) -> str:
 
 def _unit(unit: str) -> str:
     return "kg" if unit == "kg" else "lb"
-
-
-def ask_weeks() -> str:
-    return tr("How many weeks has the diet run?")
-
-
-def ask_periods() -> str:
-    return tr("Your periods?")
-
-
-def ask_energy() -> str:
-    return tr("Your energy on most days lately?")
-
-
-def ask_sleep() -> str:
-    return tr("Sleep on most nights lately, in hours?")
-
-
-def ask_injury() -> str:
-    return tr("Any injury?")
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -291,10 +249,6 @@ REASON_WORDS = {
 }
 
 
-def go_on_button() -> str:
-    return tr("Run it anyway")
-
-
 def agreed_button(outcome: str) -> str:
     return tr("OK, a doctor first") if outcome == Outcome.DOCTOR else tr("OK, no peak week")
 
@@ -305,16 +259,8 @@ def agreed(outcome: str) -> str:
     return tr("OK. The event stands; without a plan no peak week runs.")
 
 
-def ask_reason() -> str:
-    return tr("For what reason? It is kept with these answers.")
-
-
 def reason_kept(reason: str) -> str:
     return tr("Saved: {reason}", reason=reason)
-
-
-def settled() -> str:
-    return tr("That is settled already.")
 
 
 def no_measures(name: str) -> str:

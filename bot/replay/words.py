@@ -8,7 +8,7 @@ from bot.decision.words_reasons import rule_name
 from bot.words import chances
 from bot.words import coach_figures as figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import LIMIT_WORDS
 from engine.decision.decide import Decision
 from engine.values.case import ForecastUse
@@ -25,8 +25,13 @@ USE_BUTTONS = {
 }
 
 
-def button() -> str:
-    return tr("What if")
+button = Sentence("What if")
+ask_more_button = Sentence("Ask something else of this week")
+cannot_be = Sentence(
+    "That limit can't be: it is past the safety bound, or doesn't fit the other limits of that "
+    "week. Nothing was changed; try another figure."
+)
+columns = Sentence("Days out: set then → would have been (rule)")
 
 
 def no_week_yet(name: str) -> str:
@@ -57,10 +62,6 @@ def week_button(kind: str, day: date) -> str:
     return tr("Week of the {kind}, {day}", kind=event_name(kind), day=day_and_year(day))
 
 
-def ask_more_button() -> str:
-    return tr("Ask something else of this week")
-
-
 def which_value(key: str, then_g: float) -> str:
     return tr(
         "Which {limit} in g? It was {then}.", limit=tr(LIMIT_WORDS[key]), then=figures.grams(then_g)
@@ -79,22 +80,11 @@ def with_limit(key: str, value_g: float) -> str:
     return tr("with {limit}: {value}", limit=tr(LIMIT_WORDS[key]), value=figures.grams(value_g))
 
 
-def cannot_be() -> str:
-    return tr(
-        "That limit can't be: it is past the safety bound, or doesn't fit the other limits of that "
-        "week. Nothing was changed; try another figure."
-    )
-
-
 def head(name: str, kind: str, day: date, what: str) -> str:
     return tr(
         "{name}, {kind} on {day}, {what}",
         name=name, kind=event_name(kind), day=day_and_year(day), what=what,
     )  # fmt: skip
-
-
-def columns() -> str:
-    return tr("Days out: set then → would have been (rule)")
 
 
 def morning(days_out: int, set_g: float | None, again: Decision, *, by_coach: bool) -> str:

@@ -16,6 +16,7 @@ from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import (
     athletes_of,
     get_person,
@@ -35,7 +36,6 @@ from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import common
-from bot.words.common import their_time
 from engine.safety import Level
 
 FROZEN_BY_HAND = "coach"
@@ -267,5 +267,6 @@ def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
 def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
-    when = figures.moment(row.acknowledged_at, profile.zone if profile else None)
-    return when if reader.id == row.athlete_id else their_time(when)
+    if profile is None:
+        return figures.moment(row.acknowledged_at, None)
+    return moment_for(session, reader, profile, row.acknowledged_at)

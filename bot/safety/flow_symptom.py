@@ -112,7 +112,7 @@ def _urine(text: str, answers: Answers) -> int | None:
 
 def _urine_choices(answers: Answers) -> Choices:
     colours = [[Choice(words.urine_button(c), str(c))] for c in words.URINE_COLOURS]
-    return [*colours, [Choice(words.cannot_now_button(), SKIP)]]
+    return [*colours, [Choice(common.cannot_say_button(), SKIP)]]
 
 
 #: Context: "_words", what was written before.
@@ -131,7 +131,7 @@ UNWELL_HOW = Flow(
             key="pulse",
             ask=lambda answers: words.ask_pulse(),
             read=_pulse,
-            choices=buttons(((words.cannot_now_button, SKIP),)),
+            choices=buttons(((common.cannot_say_button, SKIP),)),
             when=_no_warning,
         ),
         Step(

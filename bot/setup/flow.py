@@ -108,8 +108,11 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 def _ask_stands(answers: Answers) -> str:
     when = answers["when"]
     new = season_words.short(when["kind"] or "show", date.fromisoformat(when["day"]))
-    return words.ask_stands(
-        new, [season_words.short(kind, day) for _, kind, day in _others(answers)], answers["_name"]
+    return season_words.ask_stands(
+        new,
+        [season_words.short(kind, day) for _, kind, day in _others(answers)],
+        name=answers["_name"],
+        own=False,
     )
 
 
@@ -158,9 +161,9 @@ def _ask(answers: Answers) -> str:
 
 def _choices(answers: Answers) -> Choices:
     use = words.use_all_button(len(answers["_rows"])) if answers["_many"] else words.use_button()
-    first = (
-        Choice(words.room_button(answers["_room"]), ROOM) if answers["_room"] else Choice(use, USE)
-    )
+    room = answers["_room"]
+    raised = room if answers["_many"] else words.room_button(room)
+    first = Choice(raised, ROOM) if room else Choice(use, USE)
     return ((first,), (Choice(words.leave_button(), LEAVE),))
 
 

@@ -18,6 +18,7 @@ from bot.setup.flow import SETUP
 from bot.setup.wanted import Wanted
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.week.load import events_ahead
+from bot.words.common import cancelled
 
 
 def from_card(turn: OnAthlete) -> None:
@@ -49,7 +50,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Everything that follows from the answers is shown; nothing is changed yet."""
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
-        say_to(turn, coach, words.left())
+        say_to(turn, coach, cancelled())
         return
     wanted = _wanted(turn, coach, profile, question)
     (seen,) = foresee_all(turn, coach, [wanted])

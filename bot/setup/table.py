@@ -9,12 +9,13 @@ from bot.dialogue.feature import Feature
 from bot.setup import agreeing, many, one, words
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET
 from bot.setup.flow import SETUP, SETUP_SURE
+from bot.words.common import cancelled
 
 FEATURE = Feature(
     id="setup",
     commands=(Command("setup", COACHING, many.command, words.menu, rank=175, takes_words=True),),
     taps=(
-        tap(SETUP_ONE, COACHING, many.one_tapped, words.left),
+        tap(SETUP_ONE, COACHING, many.one_tapped, cancelled),
         tap(SETUP_SHEET, COACHING, many.sheet_tapped),
     ),
     on_card=(view(cards.SETUP, one.from_card),),

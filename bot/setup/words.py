@@ -8,26 +8,33 @@ from typing import Any
 
 from bot.event.words_season import short
 from bot.plan.fit.words import limit_moves
+from bot.sheets import words as sheet_words
 from bot.sheets.words import problem as misfit
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year
-from bot.words.languages import tr, trn
-from bot.words.names import KIND_SHORT, LIMIT_WORDS, cited
+from bot.words.common import KINDS, day_and_year
+from bot.words.languages import Sentence, tr, trn
+from bot.words.names import LIMIT_WORDS, cited
 
 Facts = Mapping[str, Any]
 MOST_LINES = 25
 
 
-def menu() -> str:
-    return tr("Set up athletes, one by one or by a sheet")
+menu = Sentence("Set up athletes, one by one or by a sheet")
+caption = Sentence(
+    "Your athletes, a row for each event. Fill in what you want and send the file back: I show "
+    "you what would happen to each before anything changes."
+)
 
 
 def start(missing: Sequence[tuple[str, str]], known: int) -> str:
-    """`missing`: who is not set up yet, and what is not there."""
+    """`missing`: who is not set up yet, and what is not there; those who lack the same in a line."""
+    lacking: dict[str, list[str]] = {}
+    for name, what in missing:
+        lacking.setdefault(what, []).append(name)
     head = (
         tr(
             "Not set up yet:\n{lines}",
-            lines="\n".join(f"- {name}: {what}" for name, what in missing),
+            lines="\n".join(f"- {', '.join(names)}: {what}" for what, names in lacking.items()),
         )
         if missing
         else trn("Your athlete is set up.", "All {number} of your athletes are set up.", known)
@@ -58,13 +65,6 @@ def sheet_button(form: str) -> str:
     return tr("Sheet for all ({form})", form=form.upper())
 
 
-def caption() -> str:
-    return tr(
-        "Your athletes, a row for each event. Fill in what you want and send the file back: I show "
-        "you what would happen to each before anything changes."
-    )
-
-
 # One athlete
 
 
@@ -93,19 +93,15 @@ def ask_when(zone: str) -> str:
     )
 
 
-def when_unread() -> str:
-    return tr("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
+when_unread = Sentence("I can't read that. Send it like this: show 9 May 14:30, or only 9 May.")
+use_button = Sentence("Set it up")
+leave_button = Sentence("Change nothing")
+
+ask_use = Sentence("Set it up like this?")
 
 
 def place_unknown(place: str) -> str:
     return tr("I know no place called {place}. Send a larger city nearby.", place=place)
-
-
-def ask_stands(new: str, others: Sequence[str], name: str) -> str:
-    return tr(
-        "{name} already has: {others}. Does the {new} replace one, or is it one more event?",
-        name=name, others=figures.all_of(others), new=new,
-    )  # fmt: skip
 
 
 def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
@@ -118,24 +114,14 @@ def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
     return "\n\n".join(part for part in parts if part)
 
 
-def use_button() -> str:
-    return tr("Set it up")
-
-
-def leave_button() -> str:
-    return tr("Change nothing")
-
-
 def room_button(moves: str) -> str:
     return tr("Set it up, with {moves}", moves=moves)
 
 
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def ask_use() -> str:
-    return tr("Set it up like this?")
+def room_for(tight: int, count: int) -> str:
+    """The button of a sheet where the limits of so many have to move."""
+    use = use_all_button(count)
+    return trn("Move that limit: {use}", "Move those limits: {use}", tight, use=use)
 
 
 def ask_use_all(count: int) -> str:
@@ -185,12 +171,12 @@ def plan_line(name: str, load: float | None) -> str:
     return tr("plan {name}, load {load} g/kg", name=name, load=figures.number(load, 1))
 
 
-def plan_stays() -> str:
-    return tr("plan stays")
+plan_stays = Sentence("plan stays")
+plan_missing = Sentence("no plan yet")
 
-
-def plan_missing() -> str:
-    return tr("no plan yet")
+no_weigh_in_line = Sentence("no weigh-in")
+meals_line = Sentence("meals of the template")
+stays_line = Sentence("nothing changes")
 
 
 LIMITS_ARE = ("none", "kept", "template", "suggested", "given")
@@ -218,18 +204,6 @@ def stage_line(stage: datetime, zone: str, look: float | None) -> str:
 
 def asked_line(at: time) -> str:
     return tr("check-in at {at}", at=f"{at:%H:%M}")
-
-
-def no_weigh_in_line() -> str:
-    return tr("no weigh-in")
-
-
-def meals_line() -> str:
-    return tr("meals of the template")
-
-
-def stays_line() -> str:
-    return tr("nothing changes")
 
 
 def warned_line(count: int) -> str:
@@ -286,15 +260,19 @@ def trouble(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str, str]]) -> str:
     """`lines`: cell, name and what is wrong, the first two "" where there is none."""
-    told = []
-    for cell, name, what in lines[:MOST_LINES]:
-        where = ", ".join(part for part in (cell, name) if part)
-        told.append(f"- {where}: {what}" if where else f"- {what}")
+    return sheet_words.problems(
+        [(", ".join(part for part in (cell, name) if part), what) for cell, name, what in lines]
+    )
+
+
+def too_tight(lines: Sequence[tuple[str, str, str]]) -> str:
+    """`lines`: cell, name and which limit a plan leaves."""
+    told = [f"- {cell}, {name}: {what}" for cell, name, what in lines[:MOST_LINES]]
     if len(lines) > MOST_LINES:
         told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
     return tr(
-        "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct that "
-        "and send the file again.",
+        "Not every plan fits the limits in the sheet:\n{lines}\n\nI can move them that far. Or "
+        "correct the sheet and send it again.",
         lines="\n".join(told),
     )
 
@@ -382,4 +360,4 @@ def athlete_told(
 
 
 def kind_short(kind: str) -> str:
-    return tr(KIND_SHORT[kind])
+    return tr(KINDS[kind])

@@ -8,8 +8,9 @@ from functools import cache, partial
 from bot.dialogue.readers import NONE, said
 from bot.plan.words_draft_reasons import depletion_button
 from bot.words import coach_figures as figures
-from bot.words.languages import in_each, language, mark, tr
-from bot.words.names import KIND_SHORT, KIND_WORDS, shape_words
+from bot.words.common import EVENT_NAMES, KINDS
+from bot.words.languages import Sentence, in_each, language, mark, tr
+from bot.words.names import shape_words
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import DEEP, MILD, SHAPES
 from engine.planning.draft import NONE as NO_DEPLETION
@@ -22,12 +23,8 @@ BRIDGE_WORD = mark("bridge")
 DEPLETIONS = (NO_DEPLETION, MILD, DEEP)
 
 
-def page_title() -> str:
-    return tr("Athletes")
-
-
-def notes_title() -> str:
-    return tr("Notes")
+page_title = Sentence("Athletes")
+notes_title = Sentence("Notes")
 
 
 def notes(plans: Sequence[str]) -> list[str]:
@@ -84,7 +81,7 @@ def depletion_names() -> list[str]:
 
 def kinds() -> dict[str, str]:
     found = {}
-    for words in (KIND_SHORT, KIND_WORDS):
+    for words in (KINDS, EVENT_NAMES):
         for key, word in words.items():
             for text in in_each(partial(tr, word)):
                 found[_plain(text)] = key
@@ -92,7 +89,7 @@ def kinds() -> dict[str, str]:
 
 
 def kind_names() -> list[str]:
-    return [tr(word) for word in KIND_SHORT.values()]
+    return [tr(word) for word in KINDS.values()]
 
 
 @cache
@@ -116,28 +113,32 @@ def given(text: str, why: str) -> str:
     return f'"{shown}": {why}'
 
 
-def heading_twice() -> str:
-    return tr("this heading is there twice")
+heading_twice = Sentence("this heading is there twice")
+merged = Sentence("merged cells; split them")
+too_many_rows = Sentence("more rows than I read at once; send it in two files")
+row_twice = Sentence("this athlete has another row with the same day or event")
+nobody_named = Sentence("no athlete is named in this row")
+event_gone = Sentence(
+    "the event of this code is no longer ahead; leave only the athlete's part of the code"
+)
+day_missing = Sentence("empty, but the day of the event is needed")
+load_without_plan = Sentence("a load needs a plan in the same row: a shape such as even")
 
-
-def merged() -> str:
-    return tr("merged cells; split them")
-
-
-def too_many_rows() -> str:
-    return tr("more rows than I read at once; send it in two files")
-
-
-def row_twice() -> str:
-    return tr("this athlete has another row with the same day or event")
+weigh_in_incomplete = Sentence(
+    "a weigh-in needs its cap, its day and its time; for none, write none as the cap"
+)
+weigh_in_far_off = Sentence("a weigh-in is on the event day or in the seven days before it")
+no_day = Sentence("not a day; write it as 2027-05-09")
+no_time = Sentence("not a time of day; write it as 14:30")
+no_such_kind = Sentence("not a kind of event; show, shoot or trial")
+no_such_place = Sentence(
+    "no place I know; write the nearest large city, or a time zone such as Europe/Madrid"
+)
+no_such_depletion = Sentence("not a depletion; none, mild or deep")
 
 
 def no_such_code(code: str) -> str:
     return tr("{code} is no code of an athlete of yours", code=f'"{code[:_LONGEST_WORDS]}"')
-
-
-def nobody_named() -> str:
-    return tr("no athlete is named in this row")
 
 
 def nobody_called(name: str) -> str:
@@ -146,20 +147,6 @@ def nobody_called(name: str) -> str:
 
 def several_called(name: str) -> str:
     return tr("more than one athlete is called {name}; put the code there", name=name)
-
-
-def event_gone() -> str:
-    return tr(
-        "the event of this code is no longer ahead; leave only the athlete's part of the code"
-    )
-
-
-def day_missing() -> str:
-    return tr("empty, but the day of the event is needed")
-
-
-def load_without_plan() -> str:
-    return tr("a load needs a plan in the same row: a shape such as even")
 
 
 def odd_cell(content: str) -> str:
@@ -189,38 +176,10 @@ def by_height(over_kg: float) -> str:
     return tr("height {over}", over=f"{over_kg:+g}")
 
 
-def weigh_in_incomplete() -> str:
-    return tr("a weigh-in needs its cap, its day and its time; for none, write none as the cap")
-
-
-def weigh_in_far_off() -> str:
-    return tr("a weigh-in is on the event day or in the seven days before it")
-
-
-def no_day() -> str:
-    return tr("not a day; write it as 2027-05-09")
-
-
-def no_time() -> str:
-    return tr("not a time of day; write it as 14:30")
-
-
-def no_such_kind() -> str:
-    return tr("not a kind of event; show, shoot or trial")
-
-
-def no_such_place() -> str:
-    return tr("no place I know; write the nearest large city, or a time zone such as Europe/Madrid")
-
-
 def no_such_plan(name: str) -> str:
     return tr(
         "no template of yours and no shape; shapes are {shapes}", shapes=", ".join(shape_names())
     )
-
-
-def no_such_depletion() -> str:
-    return tr("not a depletion; none, mild or deep")
 
 
 def look_out(low: float, high: float) -> str:

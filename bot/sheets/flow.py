@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Flow, Step
 from bot.dialogue.readers import buttons, yes_or_no
+from bot.plan.templates.words import leave_button
 from bot.sheets import words
 
 
@@ -11,7 +12,8 @@ def _ask(answers: Answers) -> str:
     asked = words.ask_to_take(
         answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
     )
-    return "\n\n".join(part for part in (answers.get("_totals", ""), asked) if part)
+    said = (answers.get("_for", ""), answers.get("_totals", ""), asked)
+    return "\n\n".join(part for part in said if part)
 
 
 #: Context: "_name", "_own", "_lines", "_hidden" and "_totals" (what there is to say of stated kcal)
@@ -25,7 +27,7 @@ SHEET = Flow(
             key="take",
             ask=_ask,
             read=yes_or_no,
-            choices=buttons(((words.take_button, "yes"), (words.leave_button, "no"))),
+            choices=buttons(((words.take_button, "yes"), (leave_button, "no"))),
         ),
     ),
 )

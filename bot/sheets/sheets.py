@@ -7,7 +7,7 @@ from typing import Any
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer
-from bot.core.cards import PLAN_SHEET, InFormat
+from bot.core.cards import PLAN_SHEET, PlanInFormat
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
@@ -18,7 +18,14 @@ from bot.people.telling import say_to
 from bot.plan import words_totals as total_words
 from bot.plan.gate import ask_first
 from bot.plan.numbers import first_things_first
-from bot.plan.planning import days_follow_plan, week_changed
+from bot.plan.planning import (
+    counts_now,
+    days_follow_plan,
+    meant_event,
+    meant_for,
+    naming,
+    week_changed,
+)
 from bot.sheets import words
 from bot.sheets.flow import SHEET
 from bot.sheets.format import layout, writing
@@ -40,10 +47,10 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from bot.week import snapshots as changes
-from bot.week.load import athlete_of, baseline_of, current_event, plan_days, plan_of, plan_row
+from bot.week.load import athlete_of, baseline_of, event_ahead, plan_days, plan_of, plan_row
 from bot.week.weeks_of import weeks_of_one
 from bot.words import coach_figures as figures
-from bot.words import common, names
+from bot.words import common
 from bot.words.languages import tr
 from engine.planning.phases import as_ever
 from engine.values.energy import energy_kcal
@@ -51,18 +58,19 @@ from engine.values.limits import Limits, plan_problems
 from engine.values.plan import DayTarget, PeakPlan
 
 
-def offer_sheet(turn: OnAthlete, pressed: InFormat) -> None:
+def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
     """The card's button; with a format, the file itself."""
     answer(turn)
-    base = _base(turn.session, turn.profile)
-    if base is None:
-        event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, pressed.event)
+    base = _base(turn.session, turn.profile, event)
+    if base is None or event is None:
         first_things_first(turn, turn.person, turn.profile, event)
         return
     form = pressed.format
     if form not in writing.FORMATS:
+        who, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
         buttons = [
-            Button(words.format_button(form), PLAN_SHEET(turn.profile.person_id, form))
+            Button(words.format_button(form), PLAN_SHEET(who, form, ahead))
             for form in writing.FORMATS
         ]
         text = f"{words.ask_format()}\n\n{total_words.add_totals_hint(layout.TOTAL_HEADINGS)}"
@@ -95,7 +103,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
         name=name,
-        event=f"{tr(names.KIND_WORDS[event.kind])}, {common.day_and_year(event.day)}",
+        event=f"{tr(common.EVENT_NAMES[event.kind])}, {common.day_and_year(event.day)}",
         plan=plan,
         days={day.days_out: figures.day(date_of(event, day.days_out)) for day in plan},
         limits=limits_of(profile, limits_row),
@@ -152,7 +160,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
         get_person(turn.session, profile.person_id).first_name,
         coach.id == profile.person_id,
     )
-    base = _base(turn.session, profile)
+    base = _base_of(turn.session, profile, outcome.version.plan_id)
     made_from = (outcome.version.plan_id, outcome.version.limits_id)
     if base is None or made_from != (base.plan_row.id, base.limits_id):
         _say(turn, coach, words.moved_on(name, own=own))
@@ -182,7 +190,7 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
         turn, coach, SHEET, subject_id=profile.person_id,
         answers={
             "_name": name, "_own": own, "_lines": lines, "_hidden": list(outcome.hidden),
-            "_totals": totals,
+            "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
             "_plan": base.plan_row.id, "_limits": base.limits_id,
             "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
         },
@@ -193,14 +201,14 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Take the whole sheet over in one go, or nothing of it."""
     answers = question.answers
     if not answers["take"]:
-        _say(turn, coach, words.left())
+        _say(turn, coach, common.cancelled())
         return
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         _say(turn, coach, words.not_yours())
         return
     own = coach.id == profile.person_id
-    base = _base(turn.session, profile)
+    base = _base_of(turn.session, profile, answers["_plan"])
     if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
         _say(turn, coach, words.moved_on(answers["_name"], own=own))
         return
@@ -216,6 +224,8 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     _keep(turn, coach, profile, base, plan, answers["_bounds"])
     _say(turn, coach, words.taken(len(answers["_lines"]), own=own))
+    if not counts_now(turn.session, profile, base.event):
+        return  # it waits: no day of now follows from it
     for day in plan:
         was = base.plan.day(day.days_out)
         if was is not None and was.carb_g != day.carb_g:
@@ -261,8 +271,14 @@ def _keep(
         )  # fmt: skip
 
 
-def _base(session: Session, profile: AthleteProfile) -> Base | None:
-    event = current_event(session, profile.person_id)
+def _base_of(session: Session, profile: AthleteProfile, plan_id: int) -> Base | None:
+    """What holds now for the event ahead that this version of a plan is of."""
+    row = session.get(PlanRow, plan_id)
+    event = event_ahead(session, profile.person_id, row.event_id) if row is not None else None
+    return _base(session, profile, event)
+
+
+def _base(session: Session, profile: AthleteProfile, event: EventRow | None) -> Base | None:
     row = plan_row(session, event) if event is not None else None
     if event is None or row is None:
         return None

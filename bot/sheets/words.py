@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 
 from bot.plan.words import FIELDS
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
+from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.names import FIELD_WORDS, LIMIT_WORDS, cited, field_word
 from bot.words.phases import phase_words, too_many_load_days
 from engine.values.limits import Problem
@@ -28,12 +28,11 @@ def limit_heading(key: str) -> str:
     return figures.capital(figures.limit_label(key))
 
 
-def ask_format() -> str:
-    return tr(
-        "Which file type? XLSX for spreadsheet programs, CSV for everything else. Change any "
-        "numbers you like and send the file back here; I show you the differences before I "
-        "change anything."
-    )
+ask_format = Sentence(
+    "Which file type? XLSX for spreadsheet programs, CSV for everything else. Change any "
+    "numbers you like and send the file back here; I show you the differences before I "
+    "change anything."
+)
 
 
 def format_button(form: str) -> str:
@@ -63,10 +62,10 @@ def too_large(most_bytes: int) -> str:
     )
 
 
-def could_not_fetch() -> str:
-    return tr(
-        "I could not get that file from Telegram. Nothing was changed. Please send it once more."
-    )
+could_not_fetch = Sentence(
+    "I could not get that file from Telegram. Nothing was changed. Please send it once more."
+)
+not_yours = Sentence("That is not the plan of an athlete of yours. Nothing was changed.")
 
 
 REFUSED: Mapping[str, str] = {
@@ -95,10 +94,6 @@ def refused(why: str) -> str:
     return f"{tr(REFUSED[why])} {nothing_changed()}"
 
 
-def not_yours() -> str:
-    return tr("That is not the plan of an athlete of yours. Nothing was changed.")
-
-
 def moved_on(name: str, *, own: bool) -> str:
     if own:
         return tr(
@@ -121,8 +116,7 @@ def _given(facts: Facts) -> str:
     return f'"{given}"'
 
 
-def nothing_changed() -> str:
-    return tr("Nothing was changed.")
+nothing_changed = Sentence("Nothing was changed.")
 
 
 def _range(facts: Facts) -> str:
@@ -222,14 +216,19 @@ def wrong_cell(why: str, facts: Facts) -> str:
 
 def problems(lines: Sequence[tuple[str, str]]) -> str:
     """`lines`: cell ("" for the sheet as a whole) and what is wrong with it."""
-    told = [f"- {cell}: {what}" if cell else f"- {what}" for cell, what in lines[:MOST_LINES]]
-    if len(lines) > MOST_LINES:
-        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
     return tr(
         "I changed nothing, because I can't use all of the sheet:\n{lines}\n\nPlease correct "
         "that and send the file again.",
-        lines="\n".join(told),
+        lines=listed(lines),
     )
+
+
+def listed(lines: Sequence[tuple[str, str]]) -> str:
+    """What is wrong, where a line says so: as many as can be read."""
+    told = [f"- {where}: {what}" if where else f"- {what}" for where, what in lines[:MOST_LINES]]
+    if len(lines) > MOST_LINES:
+        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
+    return "\n".join(told)
 
 
 def problem(found: Problem) -> str:
@@ -281,17 +280,8 @@ def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: 
     return "\n\n".join([*parts, tr("Use these changes?")])
 
 
-def take_button() -> str:
-    return tr("Use these changes")
-
-
-def leave_button() -> str:
-    return tr("Don't change it")
+take_button = Sentence("Use these changes")
 
 
 def taken(count: int, *, own: bool) -> str:
     return trn("Done: 1 change is now set.", "Done: {number} changes are now set.", count)
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")

@@ -146,13 +146,13 @@ STAGE = Flow(
             key="registration",
             ask=lambda answers: words.ask_registration(),
             read=_read_duty,
-            choices=_one((words.none_button, NONE)),
+            choices=_one((common.none, NONE)),
         ),
         Step(
             key="tan",
             ask=lambda answers: words.ask_tan(),
             read=_read_duty,
-            choices=_one((words.none_button, NONE)),
+            choices=_one((common.none, NONE)),
         ),
     ),
 )

@@ -22,6 +22,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import OutboxRow
 from bot.week.load import athlete_of, current_event, current_limits
+from bot.words.common import settled_already
 from engine.evidence.staging import LOOK_USELESS_MIN
 from engine.stage_day.stage_look import last_choice
 from engine.values.checkin import Gut
@@ -88,7 +89,7 @@ def top_up(
         answer(turn, words.day_not_here())
         return
     if "_coach_said" in question.answers:
-        answer(turn, words.settled())
+        answer(turn, settled_already())
         return
     event = current_event(turn.session, profile.person_id)
     if event is None or not stage_day.local_day(event, turn.context):

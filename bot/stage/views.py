@@ -44,7 +44,11 @@ def show(turn: Act) -> None:
         say_day(turn, turn.person, found[0])
         return
     if not found:
-        text = words.no_event(own=not is_own_coach(own)) if own is not None else words.nobody()
+        text = (
+            words.no_event(own=not is_own_coach(own))
+            if own is not None
+            else common.no_event_ahead()
+        )
         say_to(turn, turn.person, text)
         return
     keys = [

@@ -9,17 +9,12 @@ from zoneinfo import ZoneInfo
 
 from bot.stage.words_entries import clock, line
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import word
 from engine.stage_day.stage_day import Entry
 
-
-def menu() -> str:
-    return tr("The day itself: timetable and delays")
-
-
-def late_menu() -> str:
-    return tr("The day runs late: /late 45")
+menu = Sentence("The day itself: timetable and delays")
+late_menu = Sentence("The day runs late: /late 45")
 
 
 # Asking
@@ -34,55 +29,20 @@ def ask_stage(day: date, zone: str) -> str:
     )
 
 
-def order_button() -> str:
-    return tr("Only the class order")
-
-
-def ask_show_start() -> str:
-    return tr("When does the first class go on?")
-
-
-def ask_class_number() -> str:
-    return tr("Which number in the order is the class? (1 goes first)")
-
-
-def ask_each() -> str:
-    return tr("About how many minutes does a class take?")
-
-
-def ask_second() -> str:
-    return tr("A second class? If so, at what time?")
-
-
-def no_second_button() -> str:
-    return tr("One class only")
-
-
-def second_not_later() -> str:
-    return tr("The second class has to come after the first. Please check the times.")
-
-
-def duty_not_before() -> str:
-    return tr(
-        "That is not before the stage time. If it is on the day before, tap None; it "
-        "does not shape this day."
-    )
-
-
-def ask_travel() -> str:
-    return tr("How long is the way there on the day, in minutes?")
-
-
-def ask_registration() -> str:
-    return tr("Registration or athletes' meeting on the day: at what time?")
-
-
-def ask_tan() -> str:
-    return tr("Tan on the day: at what time?")
-
-
-def none_button() -> str:
-    return tr("None")
+order_button = Sentence("Only the class order")
+ask_show_start = Sentence("When does the first class go on?")
+ask_class_number = Sentence("Which number in the order is the class? (1 goes first)")
+ask_each = Sentence("About how many minutes does a class take?")
+ask_second = Sentence("A second class? If so, at what time?")
+no_second_button = Sentence("One class only")
+second_not_later = Sentence("The second class has to come after the first. Please check the times.")
+duty_not_before = Sentence(
+    "That is not before the stage time. If it is on the day before, tap None; it "
+    "does not shape this day."
+)
+ask_travel = Sentence("How long is the way there on the day, in minutes?")
+ask_registration = Sentence("Registration or athletes' meeting on the day: at what time?")
+ask_tan = Sentence("Tan on the day: at what time?")
 
 
 def so_far(answers: Mapping[str, Any]) -> str:
@@ -138,11 +98,27 @@ def timetable(
     return f"{head}\n\n" + "\n".join(lines)
 
 
-def habits() -> str:
-    return tr(
-        "Times are common practice, not science; food is what sat well before. Water is "
-        "not cut: there is something to drink every hour, and thirst comes first."
-    )
+habits = Sentence(
+    "Times are common practice, not science; food is what sat well before. Water is "
+    "not cut: there is something to drink every hour, and thirst comes first."
+)
+which_athlete = Sentence("Which athlete's day?")
+not_set = Sentence("The times of the day are not set yet.")
+set_button = Sentence("Set the times")
+change_button = Sentence("Change the times")
+
+cancel_button = Sentence("Cancelled")
+ask_cancel = Sentence("Is the stage really off for the day? Then no more reminders come.")
+cancel_yes_button = Sentence("Yes, it is off")
+cancel_no_button = Sentence("No, it stands")
+is_cancelled = Sentence(
+    "The stage is off, so the timetable and its reminders are off too. Eat and drink "
+    "as usual; the targets of the day stand until the plan is changed."
+)
+
+how_late = Sentence("By how many minutes? Such as: late 45, or: early 20.")
+day_not_here = Sentence("There is no timetable running that this could move. /stage shows the day.")
+day_over = Sentence("The last class is over, so nothing is left to move.")
 
 
 def moved(minutes: int, by: str, own: bool) -> str:
@@ -181,26 +157,6 @@ def no_event(own: bool) -> str:
     )
 
 
-def which_athlete() -> str:
-    return tr("Which athlete's day?")
-
-
-def nobody() -> str:
-    return tr("None of your athletes has an event ahead.")
-
-
-def not_set() -> str:
-    return tr("The times of the day are not set yet.")
-
-
-def set_button() -> str:
-    return tr("Set the times")
-
-
-def change_button() -> str:
-    return tr("Change the times")
-
-
 def late_button(minutes: int) -> str:
     return tr("{minutes} min late", minutes=minutes)
 
@@ -209,58 +165,19 @@ def early_button(minutes: int) -> str:
     return tr("{minutes} min early", minutes=minutes)
 
 
-def cancel_button() -> str:
-    return tr("Cancelled")
-
-
-def ask_cancel() -> str:
-    return tr("Is the stage really off for the day? Then no more reminders come.")
-
-
-def cancel_yes_button() -> str:
-    return tr("Yes, it is off")
-
-
-def cancel_no_button() -> str:
-    return tr("No, it stands")
-
-
-def is_cancelled() -> str:
-    return tr(
-        "The stage is off, so the timetable and its reminders are off too. Eat and drink "
-        "as usual; the targets of the day stand until the plan is changed."
-    )
-
-
 def coach_told_cancelled(name: str) -> str:
     return tr("{name}'s stage is off, as just told. No more reminders go out.", name=name)
-
-
-def how_late() -> str:
-    return tr("By how many minutes? Such as: late 45, or: early 20.")
-
-
-def day_not_here() -> str:
-    return tr("There is no timetable running that this could move. /stage shows the day.")
-
-
-def day_over() -> str:
-    return tr("The last class is over, so nothing is left to move.")
 
 
 # The look
 
 
-def ask_fullness() -> str:
-    return tr("Look check. How full? 1 = completely flat, 10 = as full as you can get")
-
-
-def ask_sharpness() -> str:
-    return tr("How sharp are the lines? 1 = blurred, 5 = crisp")
-
-
-def ask_gut() -> str:
-    return tr("And the gut?")
+ask_fullness = Sentence("Look check. How full? 1 = completely flat, 10 = as full as you can get")
+ask_sharpness = Sentence("How sharp are the lines? 1 = blurred, 5 = crisp")
+ask_gut = Sentence("And the gut?")
+no_top_up_button = Sentence("No top-up")
+top_up_told = Sentence("I've told them.")
+too_late_to_top_up = Sentence("It is too close to the stage for that now.")
 
 
 LOOKS = {
@@ -311,10 +228,6 @@ def top_up_button(grams: float) -> str:
     return tr("Top up {grams} g", grams=figures.plain(grams))
 
 
-def no_top_up_button() -> str:
-    return tr("No top-up")
-
-
 def approved(coach: str, grams: float) -> str:
     return tr(
         "{coach} says yes: {grams} g of quick carbs with the last meal, of what you know.",
@@ -325,18 +238,6 @@ def approved(coach: str, grams: float) -> str:
 
 def declined(coach: str) -> str:
     return tr("{coach} says: no top-up.", coach=coach)
-
-
-def top_up_told() -> str:
-    return tr("I've told them.")
-
-
-def too_late_to_top_up() -> str:
-    return tr("It is too close to the stage for that now.")
-
-
-def settled() -> str:
-    return tr("That is settled already.")
 
 
 def settled_by(name: str) -> str:

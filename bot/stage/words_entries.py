@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import datetime
 
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.evidence import staging as e
 from engine.stage_day.stage_day import Entry, Kind
 
@@ -110,10 +110,9 @@ def food_hint(portions: str) -> str:
     return " " + tr("On today's menu: {portions}.", portions=portions)
 
 
-def after() -> str:
-    return tr(
-        "Done. Eat something ordinary, drink to thirst and not by the litre. Not a feast "
-        "yet: much food at once after long restriction has put people in hospital. Weak "
-        "or heavy limbs, palpitations, swelling, confusion, fainting: call the local "
-        "emergency number."
-    )
+after = Sentence(
+    "Done. Eat something ordinary, drink to thirst and not by the litre. Not a feast "
+    "yet: much food at once after long restriction has put people in hospital. Weak "
+    "or heavy limbs, palpitations, swelling, confusion, fainting: call the local "
+    "emergency number."
+)

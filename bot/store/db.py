@@ -30,6 +30,7 @@ from sqlalchemy.engine import URL
 from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
 from sqlmodel import Session
 
+from bot.store import traces
 from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30
@@ -41,11 +42,11 @@ IDLE_IN_TRANSACTION_MS = 60_000
 # Class 40 of the SQLSTATE codes: the transaction was rolled back and may simply be run again.
 SERIALIZATION_FAILURE, DEADLOCK = "40001", "40P01"
 ATTEMPTS_AT_A_TRANSACTION = 10
+# On SQLite each attempt has waited for as long as BUSY_TIMEOUT_S already.
+ATTEMPTS_AT_A_FILE = 3
+HELD_LONG_S = 5.0
 _NEVER_PASSES = ("authentication failed", "does not exist", "no pg_hba.conf entry")
 PAUSE_S = 0.004
-
-#: Where a session notes that nothing of what it deletes may be left in the file.
-_NO_TRACE = "no trace"
 
 _Result = TypeVar("_Result")
 _log = structlog.get_logger(__name__)
@@ -158,9 +159,10 @@ def in_transaction(
             with transaction(engine, locked=locked) as session:
                 return work(session)
         except DBAPIError as error:
-            if not _may_be_run_again(error) or attempt == ATTEMPTS_AT_A_TRANSACTION:
+            most = _most_attempts(error)
+            if attempt >= most:
                 raise
-            _run_again[str(getattr(error.orig, "sqlstate", ""))] += 1
+            _run_again[code_of(error)] += 1
         time.sleep(random.uniform(0, PAUSE_S * attempt))  # not in step with who was in the way
     raise AssertionError("unreachable")
 
@@ -179,45 +181,40 @@ def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
             yield session
         return
     with _writing[engine.pool]:
-        with _UseCaseSession(engine) as session, session.begin():
-            # The session begins lazily; the lock on the file is wanted from the first line on.
-            session.connection(execution_options={"begin_immediate": True})
-            yield session
-        if session.info.get(_NO_TRACE):
-            _write_file_anew(engine)
+        turn = _Turn()
+        try:
+            with _UseCaseSession(engine) as session, session.begin():
+                # The session begins lazily; the lock on the file is wanted from the first line on.
+                session.connection(execution_options={"begin_immediate": True})
+                turn.came()
+                yield session
+        finally:
+            turn.ends()
+        if traces.is_to_leave_none(session):
+            traces.write_file_anew(engine)
 
 
-def leave_no_trace(session: Session) -> None:
-    """Somebody's data go with this transaction: on SQLite the file is written anew after it, since
-    deleted text may stay between the rows of a page even where free pages are overwritten.
-    """
-    session.info[_NO_TRACE] = True
+class _Turn:
+    """A turn to write, timed: who keeps others waiting is found in the log, by its update or duty."""
 
+    def __init__(self) -> None:
+        self._has_come, self._since = False, time.monotonic()
 
-def forget_log(engine: Engine) -> None:
-    """On SQLite the log still holds pages as they were before: bring it into the file and empty it.
+    def came(self) -> None:
+        self._tell()
+        self._has_come, self._since = True, time.monotonic()
 
-    Where somebody is reading just then it stays until the next time.
-    """
-    if is_sqlite(engine):
-        _alone(engine, "PRAGMA wal_checkpoint(TRUNCATE)")
+    def ends(self) -> None:
+        self._tell()
 
-
-def _write_file_anew(engine: Engine) -> None:
-    try:
-        _alone(engine, "VACUUM")
-        forget_log(engine)
-    except sqlite3.OperationalError:  # another process is at it just then, or the disk is full
-        _log.warning("the database's file could not be written anew after a deletion")
-
-
-def _alone(engine: Engine, statement: str) -> None:
-    """Run what SQLite takes outside of any transaction only."""
-    connection = engine.raw_connection()
-    try:
-        connection.cursor().execute(statement).close()
-    finally:
-        connection.close()
+    def _tell(self) -> None:
+        spent = time.monotonic() - self._since
+        if spent < HELD_LONG_S:
+            return
+        if self._has_come:
+            _log.warning("a transaction kept others from writing", seconds=round(spent, 1))
+        else:
+            _log.warning("another process kept this one from writing", seconds=round(spent, 1))
 
 
 def may_pass(error: OperationalError) -> bool:
@@ -231,8 +228,18 @@ def may_pass(error: OperationalError) -> bool:
     return not any(words in said for words in _NEVER_PASSES)
 
 
-def _may_be_run_again(error: DBAPIError) -> bool:
-    return getattr(error.orig, "sqlstate", None) in (SERIALIZATION_FAILURE, DEADLOCK)
+def code_of(error: DBAPIError) -> str:
+    """The database's own code for what went wrong: an SQLSTATE, or SQLite's name."""
+    named = getattr(error.orig, "sqlstate", None) or getattr(error.orig, "sqlite_errorname", None)
+    return str(named or "")
+
+
+def _most_attempts(error: DBAPIError) -> int:
+    """How often what ended like this may be tried; it was rolled back whole."""
+    code = code_of(error)
+    if code in (SERIALIZATION_FAILURE, DEADLOCK):
+        return ATTEMPTS_AT_A_TRANSACTION
+    return ATTEMPTS_AT_A_FILE if code.startswith("SQLITE_BUSY") else 1
 
 
 def _set_up_sqlite(connection: sqlite3.Connection, _record: object) -> None:

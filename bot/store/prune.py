@@ -9,8 +9,9 @@ from typing import Any
 from sqlalchemy import ColumnElement, Engine, delete
 from sqlmodel import Session, col, select
 
-from bot.store.db import claiming, forget_log
+from bot.store.db import claiming
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
+from bot.store.traces import forget_log
 
 #: Rows that go in one transaction: a few milliseconds, in which nobody else can write.
 AT_ONCE = 200
@@ -30,8 +31,7 @@ def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -
                 # As it is now: it may have been taken up again since.
                 old = delete(key.class_).where(key.in_(found), *settled)
                 gone += session.connection().execute(old).rowcount
-    if gone:
-        forget_log(engine)
+    forget_log(engine)
     return gone
 
 

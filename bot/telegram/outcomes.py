@@ -84,10 +84,14 @@ class Outcomes:
         if isinstance(result, list):
             result = next(iter(result), None)
         message_id = result.get("message_id") if isinstance(result, dict) else None
-        with claiming(self._engine) as session:
+
+        def note(session: Session) -> tuple[str, int]:
             row = session.get_one(OutboxRow, row_id, with_for_update=True)
             self._sent(session, row, message_id)
-            method, attempts = row.method, row.attempts
+            return row.method, row.attempts
+
+        # Unnoted it would be sent again.
+        method, attempts = in_transaction(self._engine, note, locked=True)
         _log.info("a message was sent", outbox_id=row_id, method=method, attempts=attempts)
 
     def pointless(self, row_id: int) -> None:

@@ -8,18 +8,14 @@ from bot.timeline.values import Season, SeasonEvent
 from bot.week_picture import words as week_words
 from bot.words import figures
 from bot.words.common import event_name
-from bot.words.languages import tr, trn
+from bot.words.languages import Sentence, tr, trn
 from bot.words.names import word
 
 CAPTION_UNITS = 1024  # what Telegram takes under a picture, in UTF-16 units
 
 
-def button() -> str:
-    return tr("Season at a glance")
-
-
-def menu() -> str:
-    return tr("Your season on one line of time")
+button = Sentence("Season at a glance")
+menu = Sentence("Your season on one line of time")
 
 
 def nothing_yet(name: str, *, own: bool) -> str:
@@ -50,10 +46,6 @@ def event_label(event: SeasonEvent) -> str:
     """ "trial 18 Apr: full"."""
     when = f"{event_name(event.kind)} {week_words.column_date(event.day)}"
     return f"{when}: {word(event.look)}" if event.look else when
-
-
-def today_label() -> str:
-    return tr("today")
 
 
 def month_label(day: date) -> str:

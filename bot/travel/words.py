@@ -6,16 +6,18 @@ from datetime import date, datetime
 from zoneinfo import ZoneInfo
 
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from engine.planning.travel import JourneyPlan
 
+menu = Sentence("The journey to an event in another time zone")
+no_event = Sentence("There is no event to travel to yet: it has to be set first.")
 
-def menu() -> str:
-    return tr("The journey to an event in another time zone")
-
-
-def no_event() -> str:
-    return tr("There is no event to travel to yet: it has to be set first.")
+day_is_past = Sentence("That day is already past. Please check the date.")
+after_the_event = Sentence("That is after the event. Please check the date.")
+arrival_impossible = Sentence(
+    "That arrival is before you leave, or more than three days after. Please check the "
+    "time. If the day was wrong, cancel and send /travel again."
+)
 
 
 def same_zone(zone: str) -> str:
@@ -40,21 +42,6 @@ def ask_arrive_day(away: str) -> str:
 
 def ask_arrive(away: str) -> str:
     return tr("At what time do you arrive ({away} time)?", away=away)
-
-
-def day_is_past() -> str:
-    return tr("That day is already past. Please check the date.")
-
-
-def after_the_event() -> str:
-    return tr("That is after the event. Please check the date.")
-
-
-def arrival_impossible() -> str:
-    return tr(
-        "That arrival is before you leave, or more than three days after. Please check the "
-        "time. If the day was wrong, cancel and send /travel again."
-    )
 
 
 def plan(

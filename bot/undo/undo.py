@@ -29,6 +29,7 @@ from bot.undo import words
 from bot.undo.buttons import UNDO_NO, UNDO_YES, OfChange
 from bot.undo.kinds import may_be_taken_back, put_back
 from bot.week.load import checkin_row, current_week
+from bot.words.common import cancel_button, cancelled, take_back_button
 from engine.decision.decide import Outcome
 
 SETS_FIGURES = following(Follows.FIGURES)
@@ -92,7 +93,7 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
 
 def keep(turn: OnAthlete) -> None:
     answer(turn)
-    rewrite(turn, words.left())
+    rewrite(turn, cancelled())
 
 
 def _ask(
@@ -107,7 +108,7 @@ def _ask(
 ) -> None:
     own, number = coach.id == profile.person_id, profile.person_id
     text = words.undo_sure(when(row, profile), who(turn.session, row), change, told=told, own=own)
-    yes = words.undo_times_button() if times else words.undo_yes_button()
+    yes = words.undo_times_button() if times else take_back_button()
     say_to(
         turn,
         coach,
@@ -115,7 +116,7 @@ def _ask(
         buttons=[
             [
                 Button(yes, UNDO_YES(number, id_of(row))),
-                Button(words.undo_no_button(), UNDO_NO(number)),
+                Button(cancel_button(), UNDO_NO(number)),
             ]
         ],
     )

@@ -3,11 +3,12 @@
 from __future__ import annotations
 
 from bot.coach.history.words import line
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
+nothing_to_undo = Sentence("You have no change left to undo.")
+undo_times_button = Sentence("Take the times back")
 
-def nothing_to_undo() -> str:
-    return tr("You have no change left to undo.")
+undo_moved_on = Sentence("Something else has been set since then, so it is too late to undo that.")
 
 
 def cannot_undo(what: str) -> str:
@@ -30,29 +31,9 @@ def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
     return f"{asked}\n\n{then}"
 
 
-def undo_yes_button() -> str:
-    return tr("Take it back")
-
-
-def undo_times_button() -> str:
-    return tr("Take the times back")
-
-
-def undo_no_button() -> str:
-    return tr("No, leave it")
-
-
 def undone(*, told: bool, own: bool) -> str:
     if own:
         return tr("Undone. Everything is as it was before.")
     if told:
         return tr("Undone. Everything is as it was before, and a correction is on its way.")
     return tr("Undone. Everything is as it was before; nothing had been sent.")
-
-
-def undo_moved_on() -> str:
-    return tr("Something else has been set since then, so it is too late to undo that.")
-
-
-def left() -> str:
-    return tr("Nothing changed.")

@@ -8,7 +8,7 @@ from datetime import date
 from bot.week_picture.chart.values import ChartDay, ChartOdds, ChartWeek
 from bot.words import chances, figures
 from bot.words.common import day_and_year, event_name
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.looks import seen_look
 from bot.words.symptoms import symptom_name
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE
@@ -143,12 +143,9 @@ def _days_out(week: ChartWeek, day: ChartDay) -> str:
 KIND_LABELS = {"show": mark("Show"), "shoot": mark("Shoot"), "trial": mark("Trial")}
 
 
-def today_label() -> str:
-    return tr("today")
-
-
-def missed_label() -> str:
-    return tr("no check-in")
+today_label = Sentence("today")
+missed_label = Sentence("no check-in")
+odds_heading = Sentence("Chances on the day")
 
 
 def weight_label(kg: float, unit: str) -> str:
@@ -187,10 +184,6 @@ def carbs_change(day: ChartDay) -> str:
         return ""
     change = round(day.set_carb_g) - round(day.planned_carb_g)
     return f"{'+' if change > 0 else '−'}{abs(change)}" if change else ""
-
-
-def odds_heading() -> str:
-    return tr("Chances on the day")
 
 
 def odds_given(week: ChartWeek, odds: ChartOdds) -> str:

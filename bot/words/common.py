@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 
 #: What an event is called inside a sentence.
 KINDS = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
@@ -24,25 +24,71 @@ def event_name(kind: str) -> str:
     return tr(EVENT_NAMES[kind])
 
 
-def their_time(when: str) -> str:
-    """A moment on the clocks of somebody else than the reader."""
-    return tr("{when} their time", when=when)
+yes = Sentence("Yes")
+no = Sentence("No")
+not_yet = Sentence("Not yet")
+none = Sentence("None")
+
+not_your_button = Sentence("That button is not yours.")
+question_closed = Sentence("That question is closed. /help lists what you can do now.")
+already_answered = Sentence("That one is answered already. Use the newest message.")
+asked_otherwise_now = Sentence(
+    "My questions have changed since I last asked you. Please go on here: your answers are "
+    "saved, except where I ask once more."
+)
+cancelled = Sentence("OK, nothing was changed.")
+noted = Sentence("Saved.")
+done_button = Sentence("That's all")
+cancel_button = Sentence("No, leave it")
+stranger = Sentence("Hello. This bot works by invitation. If you were given a code, send it here.")
+
+private_chats_only = Sentence(
+    "I only talk in private chats, since what is said here is personal. Write to me directly."
+)
+not_for_you = Sentence("I don't know that command. /help lists what you can do.")
+help_menu = Sentence("What you can do here")
+back_button = Sentence("Back to the card")
+event_button = Sentence("Event")
+not_your_athlete = Sentence("That athlete is not on your roster.")
+no_such_day = Sentence(
+    "There is no day to set yet: the event, plan and limits have to be set first."
+)
+nobody_coaches_you = Sentence(
+    "Nobody coaches you right now. To start again, take a coach's invitation."
+)
+coaching_over = Sentence("Closed: the coaching has ended.")
+setup_button = Sentence("Set up from a template")
+draft_plan_button = Sentence("Draft a plan")
+picture_button = Sentence("Chart")
+sheet_button = Sentence("Plan as a sheet")
+files_button = Sentence("Files")
+past_weeks_button = Sentence("Past weeks")
+handout_button = Sentence("Debrief as PDF")
+calendar_button = Sentence("Calendar file")
+message_empty = Sentence("That message was empty. Write what you want to say.")
+reply_button = Sentence("Reply")
+nobody_yet = Sentence("You have no athletes yet. /invite makes an invitation.")
+skip_button = Sentence("Skip")
+none_of_these_button = Sentence("None of these")
+keep_it_button = Sentence("Keep it")
+cannot_say_button = Sentence("Can't say")
+no_event_ahead = Sentence("None of your athletes has an event ahead.")
+something_off_button = Sentence("Something's off")
+leave_out_button = Sentence("Leave it out")
+take_back_button = Sentence("Take it back")
+nothing_deleted = Sentence("OK, nothing was deleted.")
+keep_them_button = Sentence("Keep them")
+settled_already = Sentence("That is settled already.")
+leave_it_button = Sentence("Leave it")
+step_back_button = Sentence("Back")
 
 
-def yes() -> str:
-    return tr("Yes")
-
-
-def no() -> str:
-    return tr("No")
-
-
-def not_yet() -> str:
-    return tr("Not yet")
-
-
-def none() -> str:
-    return tr("None")
+def too_long_here(length: int, most: int) -> str:
+    return tr(
+        "That is {length} characters; {most} fit here. Please send a shorter version.",
+        length=figures.number(length),
+        most=most,
+    )
 
 
 def minutes(number: int) -> str:
@@ -53,57 +99,8 @@ def refused(sentence: str, question: str) -> str:
     return f"{sentence}\n\n{question}"
 
 
-def not_your_button() -> str:
-    return tr("That button is not yours.")
-
-
-def question_closed() -> str:
-    return tr("That question is closed. /help lists what you can do now.")
-
-
-def already_answered() -> str:
-    return tr("That one is answered already. Use the newest message.")
-
-
-def asked_otherwise_now() -> str:
-    return tr(
-        "My questions have changed since I last asked you. Please go on here: your answers are "
-        "saved, except where I ask once more."
-    )
-
-
-def cancelled() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def noted() -> str:
-    return tr("Saved.")
-
-
-def done_button() -> str:
-    return tr("That's all")
-
-
-def cancel_button() -> str:
-    return tr("No, leave it")
-
-
-def stranger() -> str:
-    return tr("Hello. This bot works by invitation. If you were given a code, send it here.")
-
-
 def former() -> str:
     return stranger() + " " + tr("What is still saved about you: /mydata, /delete_my_data")
-
-
-def private_chats_only() -> str:
-    return tr(
-        "I only talk in private chats, since what is said here is personal. Write to me directly."
-    )
-
-
-def not_for_you() -> str:
-    return tr("I don't know that command. /help lists what you can do.")
 
 
 def gone_wrong(*, own: bool = False) -> str:
@@ -117,10 +114,6 @@ def gone_wrong(*, own: bool = False) -> str:
         "Something went wrong on my side, and your last message was not saved. All that came before "
         "it is. Please send it again; if that fails too, call your coach."
     )
-
-
-def help_menu() -> str:
-    return tr("What you can do here")
 
 
 def help_message(lines: Sequence[tuple[str, str]], example: str, *, own: bool) -> str:
@@ -166,62 +159,6 @@ def later_button(day: date) -> str:
     return f"{figures.day(day)} →"
 
 
-def back_button() -> str:
-    return tr("Back to the card")
-
-
-def event_button() -> str:
-    return tr("Event")
-
-
-def not_your_athlete() -> str:
-    return tr("That athlete is not on your roster.")
-
-
-def no_such_day() -> str:
-    return tr("There is no day to set yet: the event, plan and limits have to be set first.")
-
-
-def nobody_coaches_you() -> str:
-    return tr("Nobody coaches you right now. To start again, take a coach's invitation.")
-
-
-def coaching_over() -> str:
-    return tr("Closed: the coaching has ended.")
-
-
-def setup_button() -> str:
-    return tr("Set up from a template")
-
-
-def draft_plan_button() -> str:
-    return tr("Draft a plan")
-
-
-def picture_button() -> str:
-    return tr("Chart")
-
-
-def sheet_button() -> str:
-    return tr("Plan as a sheet")
-
-
-def files_button() -> str:
-    return tr("Files")
-
-
-def past_weeks_button() -> str:
-    return tr("Past weeks")
-
-
-def handout_button() -> str:
-    return tr("Debrief as PDF")
-
-
-def calendar_button() -> str:
-    return tr("Calendar file")
-
-
 def not_active(status: str, *, own: bool = False) -> str:
     """Why no check-ins run; `own`: somebody without another coach."""
     if own and status in ON_YOUR_OWN:
@@ -250,24 +187,12 @@ ON_YOUR_OWN = {
 }
 
 
-def message_empty() -> str:
-    return tr("That message was empty. Write what you want to say.")
-
-
 def message_too_long(length: int, most: int) -> str:
     return tr(
         "That is {length} characters; {most} fit into one message. Please send it in parts.",
         length=figures.number(length),
         most=figures.number(most),
     )
-
-
-def reply_button() -> str:
-    return tr("Reply")
-
-
-def nobody_yet() -> str:
-    return tr("You have no athletes yet. /invite makes an invitation.")
 
 
 def day_and_year(day: date) -> str:

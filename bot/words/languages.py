@@ -1,6 +1,7 @@
 """The language that messages are written in: English as it stands in the code, others by catalogue.
 
-Sentences stand in the `words` of each feature as `tr("...")`; which language they come out in is set
+Sentences stand in the `words` of each feature: as an entry `saved = Sentence("...")` where nothing is
+filled in, else in a function as `tr("...")`. Which language they come out in is set
 around a use case (`speaking`), for the person who will read them, and not passed from function to
 function. Catalogues are read from their source (`locale/de/LC_MESSAGES/brimline.po`) at first use, so
 there is no compiled file that could be older than it.
@@ -76,6 +77,22 @@ def trn(one: str, many: str, number: float, /, **values: object) -> str:
     count = int(number) if number == int(number) else 2  # plural forms are made for whole numbers
     text = _catalogue(CATALOGUES, _language.get()).ngettext(one, many, count)
     return text.format(**{"number": number} | values)
+
+
+class Sentence:
+    """An entry of a table of sentences: a call says it, in the language then in force."""
+
+    __slots__ = ("message",)
+
+    def __init__(self, message: str, /) -> None:
+        self.message = message
+
+    def __call__(self) -> str:
+        return tr(self.message)
+
+    def for_any(self, _about: object, /) -> str:
+        """The same whatever it is about, in a table whose other entries look at that."""
+        return tr(self.message)
 
 
 def mark(message: str, /) -> str:

@@ -8,9 +8,6 @@ from bot.words.languages import mark, tr
 from bot.words.symptoms import symptom_name
 from engine.safety import FlagId
 
-#: Kinds of event in a line that has no room.
-KIND_SHORT = {"show": mark("show"), "shoot": mark("shoot"), "trial": mark("trial")}
-
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
     "carb_g": mark("carbs"),
@@ -191,6 +188,3 @@ GUT_BUTTONS = {"fine": mark("Fine"), "heavy": mark("Heavy"), "bad": mark("Bad")}
 
 def gut_button(gut: str) -> str:
     return tr(GUT_BUTTONS[gut])
-
-
-KIND_WORDS = {"show": mark("show"), "shoot": mark("photo shoot"), "trial": mark("trial")}

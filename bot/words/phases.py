@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from functools import partial
 
 from bot.words import coach_figures as figures
-from bot.words.languages import in_each, mark, tr
+from bot.words.languages import Sentence, in_each, mark, tr
 from engine.values.plan import DayTarget, PeakPlan, Phase
 
 #: On a button, as a heading and in a sheet.
@@ -103,8 +103,7 @@ def _rest(plan: PeakPlan, days_out: int) -> str:
     return tr("rest day between load days") if between else tr("taper after the load")
 
 
-def other_days_button() -> str:
-    return tr("Other load days")
+other_days_button = Sentence("Other load days")
 
 
 def ask_load_days(days: Sequence[int], most: int) -> str:

@@ -6,7 +6,7 @@ from collections.abc import Callable, Mapping
 from datetime import date, timedelta
 
 from bot.words import figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from engine.written.units import Refusal, RefusalCode
 
 Facts = Mapping[str, str | float]
@@ -17,16 +17,22 @@ def refusal_text(refusal: Refusal) -> str:
     return _SENTENCES[refusal.code](refusal.facts)
 
 
-def use_buttons() -> str:
-    return tr("Please tap one of the buttons, or type what it says.")
+use_buttons = Sentence("Please tap one of the buttons, or type what it says.")
+empty_note = Sentence('That was empty. Write a few words, or "skip".')
+reason_empty = Sentence("That was empty. Send a few words on why you go ahead.")
 
-
-def empty_note() -> str:
-    return tr('That was empty. Write a few words, or "skip".')
-
-
-def reason_empty() -> str:
-    return tr("That was empty. Send a few words on why you go ahead.")
+unknown_place = Sentence(
+    "I don't know a place by that name. Send the nearest large city, or what your clock shows "
+    "right now, such as 14:35."
+)
+no_zone_at_that_time = Sentence(
+    "No time zone shows that right now. Look at your clock and send it as hours and minutes, "
+    "such as 14:35, or send the nearest large city."
+)
+message_names_drug = Sentence(
+    "I don't pass on anything about drugs; that is a matter for a doctor. Please leave it "
+    "out, or speak with them directly."
+)
 
 
 def long_note(length: int, most: int) -> str:
@@ -35,20 +41,6 @@ def long_note(length: int, most: int) -> str:
         "Please send the short of it.",
         length=figures.number(length),
         most=figures.number(most),
-    )
-
-
-def unknown_place() -> str:
-    return tr(
-        "I don't know a place by that name. Send the nearest large city, or what your clock shows "
-        "right now, such as 14:35."
-    )
-
-
-def no_zone_at_that_time() -> str:
-    return tr(
-        "No time zone shows that right now. Look at your clock and send it as hours and minutes, "
-        "such as 14:35, or send the nearest large city."
     )
 
 
@@ -188,10 +180,3 @@ _SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
         + (" " + tr("(missing: water)") if facts.get("missing") == "water" else "")
     ),
 }
-
-
-def message_names_drug() -> str:
-    return tr(
-        "I don't pass on anything about drugs; that is a matter for a doctor. Please leave it "
-        "out, or speak with them directly."
-    )

@@ -6,7 +6,8 @@ from datetime import date
 
 from bot.words import figures
 from bot.words.common import files_button
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
+from bot.words.looks import seen_look
 from bot.words.names import word
 
 FILE = "brimline"
@@ -35,14 +36,6 @@ LIKING = {
     "so-so": mark("so-so"),
     "never": mark("never"),
 }
-#: What a coach saw of a morning.
-LOOKS = {
-    "flat": mark("flat"),
-    "on course": mark("on course"),
-    "full": mark("full"),
-    "softening": mark("softening"),
-    "spilled over": mark("spilled over"),
-}
 FORMATS = {"xlsx": mark("Workbook (XLSX)"), "csv": mark("CSV files (ZIP)")}
 
 
@@ -63,7 +56,7 @@ def liking(liking: str) -> str:
 
 
 def look_seen(look: str) -> str:
-    return tr(LOOKS[look])
+    return seen_look(look)
 
 
 def week_label(kind: str, day: date) -> str:
@@ -78,8 +71,8 @@ def week_number(number: int) -> str:
 # The readme
 
 
-def readme_title() -> str:
-    return tr("Read me")
+readme_title = Sentence("Read me")
+whose_own = Sentence("Your weeks, check-ins and targets")
 
 
 def readme_headings() -> tuple[str, ...]:
@@ -107,10 +100,6 @@ def whose_athlete(name: str) -> str:
     return tr("Weeks, check-ins and targets of {name}", name=name)
 
 
-def whose_own() -> str:
-    return tr("Your weeks, check-ins and targets")
-
-
 def whose_all(coach: str) -> str:
     return tr("All athletes of {coach}", coach=coach)
 
@@ -122,8 +111,16 @@ def made_on(day: date) -> str:
 # In the chat
 
 
-def menu() -> str:
-    return tr("Check-ins, targets and weeks as files")
+menu = Sentence("Check-ins, targets and weeks as files")
+ask_own = Sentence(
+    "Your check-ins, targets, decisions with their reasons, foods and weeks compared, as a "
+    "file. The workbook explains every column on its first sheet."
+)
+caption_own = Sentence("Your data. It holds health data: keep it safe.")
+nobody = Sentence("You coach nobody at the moment, so there is nothing to put into a file.")
+nothing_yet = Sentence(
+    "Nothing has been answered or planned yet, so there is nothing to put into a file."
+)
 
 
 def format_button(form: str) -> str:
@@ -132,13 +129,6 @@ def format_button(form: str) -> str:
 
 def all_button(form: str) -> str:
     return tr("All athletes: {format}", format=tr(FORMATS[form]))
-
-
-def ask_own() -> str:
-    return tr(
-        "Your check-ins, targets, decisions with their reasons, foods and weeks compared, as a "
-        "file. The workbook explains every column on its first sheet."
-    )
 
 
 def ask_athlete(name: str) -> str:
@@ -156,21 +146,9 @@ def ask_all() -> str:
     )
 
 
-def caption_own() -> str:
-    return tr("Your data. It holds health data: keep it safe.")
-
-
 def caption_athlete(name: str) -> str:
     return tr("{name}'s data. It holds health data: keep it safe.", name=name)
 
 
 def caption_all(count: int) -> str:
     return tr("Your athletes: {count}. It holds health data: keep it safe.", count=count)
-
-
-def nobody() -> str:
-    return tr("You coach nobody at the moment, so there is nothing to put into a file.")
-
-
-def nothing_yet() -> str:
-    return tr("Nothing has been answered or planned yet, so there is nothing to put into a file.")

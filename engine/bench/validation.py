@@ -8,10 +8,11 @@ from engine.bench.protocol import Protocol, Reading, read_protocol, simulate
 from engine.evidence.loading import STUDIES as FITTED
 from engine.evidence.moderate import MODERATE
 from engine.evidence.study import Measure, Measured, Study
+from engine.evidence.unfitted import UNFITTED
 from engine.model.physiology import HOURS_A_DAY
 
 #: Those that the constants were fitted to, and those that they were not.
-STUDIES = (*FITTED, *MODERATE)
+STUDIES = (*FITTED, *MODERATE, *UNFITTED)
 
 GLYCOGEN_TOLERANCE = 0.15  # of the measured value, where no SD is reported
 MASS_TOLERANCE_PERCENT = 0.4  # of body mass, where no SD is reported

@@ -9,6 +9,7 @@ from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
 from engine.evidence import drafting, grading
 from engine.symptoms import Symptom, from_report, screen
+from engine.symptoms.spilled import says_spilled
 from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
@@ -66,6 +67,7 @@ class Facts:
     crisp_from: int = USUAL_LOOK.sharpness_low
     blurred_to: int = USUAL_LOOK.blurred_to
     sharpness_most: int = SHARPEST
+    told_spilled: bool = False  # in the athlete's own words
     coach_saw: str = ""
     coach_sharpness: int | None = None
 
@@ -138,16 +140,18 @@ class Facts:
 
     @property
     def sharp(self) -> bool:
-        """Crisp, or in the middle and not on the way down."""
+        """Crisp, or in the middle and not on the way down; not where it is said to have spilled."""
+        if self.says_spilled:
+            return False
         if self.crisp:
             return True
         return self.sharpness is not None and not self.blurred and self.sharpness_fall == 0
 
     @property
     def blurring(self) -> bool:
-        """Blurred, or so far down since it was last told that it comes to the same."""
+        """Blurred, or so far down, and under what is asked for, that it comes to the same."""
         fallen = self.sharpness_fall >= e.SHARPNESS_FALL.value
-        return self.blurred or (fallen and self.softer_than_most)
+        return self.blurred or (fallen and not self.crisp)
 
     @property
     def softer_than_most(self) -> bool:
@@ -167,6 +171,11 @@ class Facts:
     def spilling(self) -> bool:
         """Blurred lines on a loaded athlete who is full or heavy: spill, or water."""
         return self.loaded and self.blurring and (self.full or self.above_band)
+
+    @property
+    def says_spilled(self) -> bool:
+        """Said to have spilled, where there is a load that can have."""
+        return self.loaded and self.told_spilled
 
     @property
     def softening(self) -> bool:
@@ -353,6 +362,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         crisp_from=look.sharpness_low,
         blurred_to=look.blurred_to,
         sharpness_most=look.sharpness_high,
+        told_spilled=_told_spilled(checkin),
         refed=case.plan.after_refeed(morning),
         depleting=before_load and not refeeding and planned.carb_g < case.baseline.carb_g,
         planned_carb_g=planned.carb_g,
@@ -380,6 +390,10 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
 def gut_trouble(checkin: CheckIn) -> bool:
     """Whether these answers tell of a bad gut, ticked or in words."""
     return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, symptoms_of(checkin)))
+
+
+def _told_spilled(checkin: CheckIn) -> bool:
+    return any(says_spilled(text) for text in (checkin.note, *checkin.symptoms))
 
 
 def _load_eaten(case: Case, morning: int) -> bool:

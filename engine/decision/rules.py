@@ -23,8 +23,9 @@ CHANGE = "change"
 #: its edges do, the number goes up, so that a stored decision is not held against edges that it
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
-#: look that the event asks for. 5: proposals are graded; ahead of the plan.
-TABLE = 5
+#: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: what is blurred anyhow
+#: is so under a softer look, and the athlete's own words of spill count.
+TABLE = 6
 
 
 class Forecast(StrEnum):
@@ -81,12 +82,18 @@ def _less_if_ahead(facts: Facts) -> int:
     return -1 if facts.ahead else 0
 
 
+def _said_steps(facts: Facts) -> int:
+    """A step off where something else bears the word out; never against what the coach sees."""
+    borne_out = (facts.full or facts.above_band) and not facts.crisp
+    return -1 if facts.ahead or (borne_out and not facts.coach_saw) else 0
+
+
 def _gut_steps(facts: Facts) -> int:
     """Never less than the same morning would be answered with without the gut."""
     if facts.seen_spilled or (facts.load_eaten and facts.blurring):
         return -2
     less = facts.severe_gut or facts.softening or facts.seen_softening or facts.ahead
-    return -1 if less else 0
+    return -1 if less or (facts.says_spilled and _said_steps(facts)) else 0
 
 
 def _softening_steps(facts: Facts) -> int:
@@ -134,7 +141,7 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="coach-sees-flat-over-blur",
         forecast=Forecast.LOWERS,
-        when=lambda f: f.loading and f.seen_flat and (f.spilling or f.softening),
+        when=lambda f: f.loading and f.seen_flat and (f.spilling or f.softening or f.says_spilled),
         steps=always(0),
         reason=(
             "The coach sees {coach_said}, yet told was {told_said}, and {weight_said}. The two pull "
@@ -164,6 +171,18 @@ RULES: tuple[Rule, ...] = (
             "in its upper half or over it: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
+    ),
+    Rule(
+        id="says-spilled",
+        forecast=Forecast.LOWERS,
+        when=lambda f: f.says_spilled and not f.blurring,
+        steps=_said_steps,
+        reason=(
+            "In the athlete's own words it has spilled over; told was {told_said}, and "
+            "{weight_said}: {change}, and the coach has a look."
+        ),
+        sources=(e.COMMON_PRACTICE,),
+        tell_coach=lambda _: True,
     ),
     # Where less than all of it is asked for, more than that is a miss too.
     Rule(

@@ -45,9 +45,13 @@ class TargetLook:
 
     @property
     def blurred_to(self) -> int:
-        """The sharpness up to which lines are blurred for this event."""
+        """The sharpness up to which lines are blurred for this event; 0 where none is.
+
+        What is blurred anyhow stays so under a softer look, unless that look asks for it.
+        """
         apart = int(e.CRISP_FROM.value - e.BLURRED_TO.value)
-        return max(self.sharpness_low - apart, 1)
+        anyhow = min(int(e.BLURRED_TO.value), self.sharpness_low - 1)
+        return max(self.sharpness_low - apart, anyhow)
 
 
 #: What was meant wherever nothing is said: full, and as sharp as it comes.

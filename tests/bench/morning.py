@@ -141,7 +141,7 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
         if came:
             intake.store(came)
         heads = worker._heads()
-        for update_id, chat in heads[:AT_ONCE]:
+        for update_id, chat, _urgency in heads[:AT_ONCE]:
             clock.advance(answer)
             worker.handle(update_id, chat)
         before = line.calls

@@ -201,8 +201,10 @@ DUTIES = 600
 CLAIMER = """
 import sys
 from datetime import UTC, datetime
+import structlog
 from bot.core import agenda
 from bot.store.db import claiming, make_engine
+structlog.configure(logger_factory=structlog.PrintLoggerFactory(sys.stderr))
 engine = make_engine(sys.argv[1])
 sys.stdin.readline()
 while True:
@@ -248,3 +250,69 @@ def test_of_duties_at_the_same_instant_the_lower_rank_is_done_first(any_engine: 
     with claiming(any_engine) as session:
         claimed = agenda.claim_due(session, NOON, limit=3)
         assert [row.subject for row in claimed] == ["first", "first too", "later"]
+
+
+def test_what_two_processes_have_claimed_of_one_subject_is_done_in_its_order(
+    any_engine: Engine,
+) -> None:
+    with transaction(any_engine) as session:
+        over, next_one = _row(session, kind="over").id, _row(session, kind="next", rank=9).id
+    with claiming(any_engine) as session:
+        assert [row.id for row in agenda.claim_due(session, NOON, limit=1)] == [over]
+    with claiming(any_engine) as session:  # another process
+        assert [row.id for row in agenda.claim_due(session, NOON, limit=1)] == [next_one]
+    assert over is not None and next_one is not None
+
+    with transaction(any_engine) as session:
+        assert agenda.take(session, next_one, NOON) is None
+    with transaction(any_engine) as session:
+        assert agenda.take(session, over, NOON) is not None
+    with claiming(any_engine) as session:  # left for a moment only
+        again = agenda.claim_due(session, NOON + timedelta(seconds=2))
+        assert [row.id for row in again] == [next_one]
+        assert agenda.take(session, next_one, NOON) is not None
+
+
+def test_what_fails_holds_up_nothing_behind_it(any_engine: Engine) -> None:
+    with transaction(any_engine) as session:
+        failing, behind = _row(session, kind="over").id, _row(session, kind="next", rank=9).id
+    assert failing is not None and behind is not None
+    with claiming(any_engine) as session:
+        agenda.claim_due(session, NOON)
+        agenda.retry(session, failing, NOON)
+    with transaction(any_engine) as session:
+        assert agenda.take(session, behind, NOON) is not None
+
+
+#: Ways to join that the server is forbidden, so that it has to find the claimed rows otherwise.
+FORBIDDEN = (
+    (),
+    ("hashjoin", "mergejoin", "hashagg", "material"),
+    ("nestloop", "mergejoin"),
+    ("indexscan", "bitmapscan", "indexonlyscan"),
+    ("seqscan", "hashjoin", "sort"),
+)
+
+
+@pytest.mark.parametrize("forbidden", FORBIDDEN)
+def test_whatever_way_the_server_finds_them_the_earliest_are_claimed_and_no_more(
+    postgres_engine: Engine, forbidden: tuple[str, ...]
+) -> None:
+    with transaction(postgres_engine) as session:
+        for number in range(60):
+            minutes, rank = divmod(number * 7 % 60, 3)
+            session.add(
+                AgendaRow(
+                    subject=f"athlete:{number}", local_date=DAY, kind="prompt", rank=rank,
+                    due_at=NOON - timedelta(minutes=minutes),
+                )
+            )  # fmt: skip
+    taken: list[tuple[datetime, int]] = []
+    for _ in range(4):
+        with claiming(postgres_engine) as session:
+            for way in forbidden:
+                session.connection().exec_driver_sql(f"SET LOCAL enable_{way} = off")
+            claimed = agenda.claim_due(session, NOON, limit=15)
+            assert len(claimed) == 15
+            taken += [(row.due_at, row.rank) for row in claimed]
+    assert taken == sorted(taken)

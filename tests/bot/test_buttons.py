@@ -53,6 +53,7 @@ c:message:2:here c:num:2:3:carb_g c:past-back-no:2:1 c:past-back-yes:2:1 c:past-
 c:past:2:csv c:photos:2 c:photos:2:2027-05-06 c:picture:2 c:placing:2 c:plan:2 c:plan:2:1 c:review:2
 c:roster:0 c:roster:0: c:roster:1:load c:season-off:2:1 c:season-out:2:1 c:season:2 c:second-ask:2
 c:second-end:2:1 c:second:2 c:set:2:3:carb_g:500 c:setup:2 c:sheet:2 c:sheet:2:xlsx
+c:sheet:2::5 c:sheet:2:csv:5 c:tpl-save:2:5 c:tpl:2::5 c:tpl:2:1:5
 c:sign:2:approve:1 c:sign:2:keep:1 c:sign:2:other:1 c:timeline:2 c:tomorrow:2 c:tpl-save:2 c:tpl:2
 c:tpl:2:1 c:undo-no:2 c:undo-yes:2:1 c:undo:2 c:weeks:2 c:weeks:2:carbs:1.2 c:weeks:2:p3:1.2
 c:whatif-less:2:1:steady c:whatif-limit:2:1:step_g c:whatif-use:2:1:proposes c:whatif:2 c:whatif:2:1

@@ -13,6 +13,7 @@ from bot.core.incoming import Kind
 from bot.store.tables.people import OpenQuestion
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
 from bot.week.load import checkin_row, day_set
+from bot.words.common import something_off_button
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
 from tests.support.weeks import Team, in_peak_week, onboarded
 from tests.support.world import text_of
@@ -236,7 +237,7 @@ def test_something_off_asks_for_symptoms_gut_sleep_and_a_note(sqlite_engine: Eng
         team.athlete.writes(answer)
     if "As planned" in team.athlete.all_said()[-1].buttons:
         team.athlete.taps("As planned")
-    team.athlete.taps(words.something_off_button())
+    team.athlete.taps(something_off_button())
     team.athlete.taps("Headache")
     team.athlete.taps("Dizzy")
     team.athlete.taps("✓ Headache")  # ticked by mistake

@@ -247,7 +247,7 @@ def test_nothing_to_take_back_and_leaving_it_are_said(team: Team) -> None:
     assert "You have no change left" in text_of(team.coach.presses("c:undo:2"))
     set_by_hand(team, 1, "480")
     team.coach.presses("c:undo:2")
-    assert "Nothing changed." in text_of(team.coach.taps("No, leave it"))
+    assert "OK, nothing was changed." in text_of(team.coach.taps("No, leave it"))
     assert figures(team)[date(2027, 5, 8)] == 480
 
 

@@ -17,6 +17,7 @@ from bot.membership.onboarding import words_health as health_words
 from bot.membership.onboarding.flow import ONBOARDING
 from bot.people.people import profile_of
 from bot.store.tables.people import AthleteStatus, OpenQuestion
+from bot.words.common import no
 from engine.planning.health_screen import Leads, Part, Sign
 from engine.values.athlete import Sex
 from tests.support import cities
@@ -86,7 +87,7 @@ def test_eighteen_already_goes_on(sqlite_engine: Engine) -> None:
 
 def test_without_consent_nothing_begins(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
-    said = team.athlete.taps(words.disagree_button())
+    said = team.athlete.taps(no())
     assert words.no_consent(own=False) in text_of(said)
     assert team.profile().status == AthleteStatus.DECLINED
     assert team.profile().consent_at is None

@@ -9,8 +9,11 @@ import pytest
 from sqlmodel import select
 
 from bot.people.people import profile_of
+from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
 from bot.week.load import current_event, current_plan, current_week, events_ahead, limits_row
+from tests.bot.test_sheets_in_and_out import with_cells
+from tests.support.files import files_for, sends_file
 from tests.support.weeks import Team
 from tests.support.world import Said, text_of
 
@@ -185,3 +188,42 @@ def test_the_plan_of_an_event_that_waits_is_changed_as_any_and_moves_nothing_of_
         assert second.asks["look"]["fullness_high"] == 8
         assert current_plan(session, first) == before
         assert first.asks == {}
+
+
+def test_template_and_sheet_can_be_those_of_an_event_that_waits(team: Team) -> None:
+    team.coach.presses(f"c:plan:{team.athlete_id}")
+    team.coach.taps("Save as template")
+    team.coach.writes("Even week")
+    adds(team, "16 May")
+    team.coach.taps("One more: it follows")
+    with team.world.session() as session:
+        (first, second) = events_ahead(session, team.athlete_id)
+        before = current_plan(session, first)
+    # Without a plan it is offered there too; the plan that counts stays as it is.
+    team.coach.presses(f"c:plan:{team.athlete_id}:{second.id}")
+    team.coach.taps("Use a template")
+    assert "Sun 16 May" in text_of(team.coach.taps("Even week"))
+    assert "The plan is set" in text_of(team.coach.taps("Use this plan"))
+    team.coach.taps("Set the limits")
+    team.coach.taps("Set these limits")
+    (shown,) = team.coach.presses(f"c:plan:{team.athlete_id}:{second.id}")
+    assert "Sun 16 May" in shown.text
+    # Out as a sheet and back with one figure changed.
+    (formats,) = team.coach.taps("Plan as a sheet", shown)
+    team.coach.taps("XLSX", formats)
+    _, documents = files_for(team.coach, "sendDocument")[-1]
+    assert documents[0].name == "plan-2027-05-16.xlsx"
+    asked = sends_file(team.coach, with_cells(documents[0].content, C11=430), name="plan.xlsx")
+    assert "For: show on Sun 16 May" in text_of(asked)
+    assert "2 days out, carbs" in text_of(asked)
+    assert "1 change is now set" in text_of(team.coach.taps("Use these changes"))
+    team.coach.taps("Save as template", shown)
+    team.coach.writes("Second week")
+    with team.world.session() as session:
+        (first, second) = events_ahead(session, team.athlete_id)
+        plan = current_plan(session, second)
+        assert plan is not None and plan.with_carbs(2, 430) == plan
+        assert current_plan(session, first) == before
+        kept = session.exec(select(TemplateRow).where(TemplateRow.name == "Second week")).one()
+    (two_out,) = [day for day in kept.days if day["days_out"] == 2]
+    assert two_out["carb_g"][1] == pytest.approx(430 / 61.2, abs=0.01)

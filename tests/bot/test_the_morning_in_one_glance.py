@@ -201,7 +201,7 @@ def test_times_are_the_coachs_with_the_athletes_beside_where_they_differ(team: T
     team.athlete.writes(FLAT)
     said = text_of(team.coach.writes("/roster"))
     assert "approve by 10:00 your time (09:00 for Mira)" in said
-    assert "1 asked later: Tomo (09:30 your time (08:30 for Tomo))" in said
+    assert "1 asked at 09:30 your time (08:30 for Tomo): Tomo" in said
     assert "As of 08:00 (Europe/Berlin)" in said
 
 

@@ -70,7 +70,7 @@ carbs 170, 60.2, 5, 3.5 | w60.2 f5 d3.5 c170
 60.2 5 3.5 palpitations all night | w60.2 f5 d3.5 ~
 60.2, 5, 3.5 palpitations all night | w60.2 f5 d3.5 ~
 weight 60.2 fullness 5 water 3.5 palpitations | w60.2 f5 d3.5 ~
-60.2 5 3 rice cakes | ?w60.2 f5
+60.2 5 3 rice cakes | w60.2 f5 ~
 60.2, 5, 3.5, 170 | ?w60.2 f5 d3.5 c170
 60.2 5 3.5 170g | ?w60.2 f5 d3.5 c170
 60.2 5 3.5 4 | ?w60.2 f5 d3.5
@@ -243,7 +243,7 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 4 sharp, 5 full, 3.5 water, 60.2 kg | w60.2 f5 d3.5 s4
 60.2 4 5 4.5 hours slept | w60.2 f4 d5 z4.5 ~
 60.2 5 3.5 1.5h cardio | w60.2 f5 d3.5 ~
-60.2 5 3.5 5 rice cakes | ?w60.2 f5 d3.5
+60.2 5 3.5 5 rice cakes | w60.2 f5 d3.5 ~
 60.2 5 3.5 4 slept badly | w60.2 f5 d3.5 s4 ~
 60.2 5 3.5 4 but tired | w60.2 f5 d3.5 s4 ~
 60.2 5 3.5 4.5 | ?w60.2 f5 d3.5
@@ -252,7 +252,7 @@ sharpness 4, fullness 5, water 3.5, weight 60.2 | w60.2 f5 d3.5 s4
 60.2, pretty flat, 3.5, crisp | ?w60.2 d3.5
 60.2 5 3.5 8h | w60.2 f5 d3.5 ~
 60.2 5 3.5 5 days out | w60.2 f5 d3.5 ~
-60.2 5 3.5, 3 coffees | ?w60.2 f5 d3.5
+60.2 5 3.5, 3 coffees | w60.2 f5 d3.5 ~
 60.2 5 3.5 4 carbs on target | w60.2 f5 d3.5 s4 on
 60.2 5 3.5 sharp 9 | ?w60.2 f5 d3.5
 60.2 6 4 3/5 | w60.2 f6 d4 s3
@@ -456,7 +456,7 @@ GERMAN_LOAD = r"""
 Schärfe 4, voll 5, Wasser 3,5, Gewicht 60,2 | w60.2 f5 d3.5 s4
 60,2 5 3,5 4 schlecht geschlafen | w60.2 f5 d3.5 s4 ~
 60,2 5 3,5 4 aber müde | w60.2 f5 d3.5 s4 ~
-60,2 5 3,5 5 Reiswaffeln | ?w60.2 f5 d3.5
+60,2 5 3,5 5 Reiswaffeln | w60.2 f5 d3.5 ~
 60,2 5 3,5 1,5h Cardio | w60.2 f5 d3.5 ~
 60,2 5 3,5 4,5 | ?w60.2 f5 d3.5
 60,2 5 3,5 6 | ?w60.2 f5 d3.5

@@ -75,6 +75,29 @@ def test_lines_count_as_blurred_by_what_the_division_wants() -> None:
     assert decide(wanted).rule not in ("spilled-over", "softening", "blurring")
 
 
+@pytest.mark.parametrize(
+    ("low", "sharpness", "before", "rule"),
+    [
+        (3, 2, 2, "spilled-over"),  # soft and blurry anyhow, and under the 3 that is asked for
+        (2, 2, 2, "full-and-sharp"),  # as soft as is asked for
+        (2, 1, 1, "spilled-over"),
+        (2, 3, 5, "full-and-sharp"),  # two grades down, and still inside what is asked for
+        (3, 2, 4, "spilled-over"),
+        (5, 4, 4, "steady"),
+        (5, 3, 3, "spilled-over"),
+    ],
+)
+def test_sharpness_under_what_is_asked_for_is_judged_and_inside_it_is_not(
+    low: int, sharpness: int, before: int, rule: str
+) -> None:
+    look = replace(USUAL_LOOK, sharpness_low=low, sharpness_high=max(low, 4))
+    case = last_case("spilled-over")
+    sharp_before = replace(case.history.checkins[-1], sharpness=before)
+    history = replace(case.history, checkins=(*case.history.checkins[:-1], sharp_before))
+    answers = {"sharpness": sharpness, "fullness": 7, "weight_kg": 60.0, "note": ""}
+    assert decide(replace(asking(case, look, **answers), history=history)).rule == rule
+
+
 def test_the_target_look_is_kept_with_the_case_and_replays() -> None:
     case = asking(last_case("full-and-sharp"), replace(SOFTER, words="round, no striations"))
     record = json.loads(json.dumps(case_as_dict(case)))

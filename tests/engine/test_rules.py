@@ -178,6 +178,7 @@ def test_the_order_of_the_table_is_the_order_of_caution() -> None:
         "coach-sees-flat-over-blur",
         "spilled-over",
         "softening",
+        "says-spilled",
         "fuller-than-asked",
         "coach-sees-blur",
         "flat-and-watery",

@@ -32,6 +32,7 @@ MAY: dict[str, Forecast] = {
     "coach-sees-flat": Forecast.SIZES,
     "spilled-over": Forecast.DEEPENS,
     "softening": Forecast.LOWERS,
+    "says-spilled": Forecast.LOWERS,
     "flat-and-watery": Forecast.SILENT,
     "blurring": Forecast.LOWERS,
     "flat-but-heavy": Forecast.SILENT,

@@ -108,7 +108,7 @@ def sheet_there_and_back(cast: Cast, coach: str, athlete: str) -> Script:
     """Fetch the plan as a sheet, raise the carbs of two days out by ten grams, and send it back."""
     person = cast[coach]
     yield from on_the_card(
-        cast, coach, athlete, "Plan as a sheet", "XLSX", part="send the file back"
+        cast, coach, athlete, "Plan …", "Plan as a sheet", "XLSX", part="send the file back"
     )
     sheet = next(m for m in reversed(person.messages.values()) if m.method == "sendDocument")
     (file_id,) = file_ids(sheet, "document")

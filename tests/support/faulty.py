@@ -2,7 +2,8 @@
 
 The bot's own parts run on one SQLite file against a Bot API server that is not to be relied upon, on a
 clock that somebody sets, and the power goes at any statement to the database. What is dead does nothing
-more; the next life begins on what was committed.
+more; the next life begins on what was committed. Each kind of chance is a stream of its own and threads
+take turns, so that a seed does the same again.
 """
 
 from __future__ import annotations
@@ -14,6 +15,7 @@ import sqlite3
 import threading
 from collections import Counter
 from collections.abc import Mapping
+from concurrent.futures import ThreadPoolExecutor
 from contextlib import suppress
 from dataclasses import dataclass, field
 from datetime import datetime, timedelta
@@ -137,10 +139,16 @@ class Life:
             self.over = True
         while self._handles:
             handle = self._handles.pop()
-            # A statement that a traceback still holds would keep a closed one's lock.
-            with suppress(sqlite3.ProgrammingError):  # closed already
-                handle.rollback()
+            rolled_back(handle)
             handle.close()
+
+
+def rolled_back(handle: Any, *_: Any) -> None:
+    """To be done before a connection is closed: a cursor that some traceback still holds keeps a closed
+    one alive, and with it the lock that its transaction has on the file, which no dead process does.
+    """
+    with suppress(sqlite3.ProgrammingError):  # closed already
+        handle.rollback()
 
 
 class Lives:
@@ -149,12 +157,17 @@ class Lives:
     def __init__(self, file: Path, start: datetime, seed: int) -> None:
         self.chance = random.Random(seed)
         self.chances = Chances()
-        self.server = Server(self.chance, self.chances)
+        self.power = random.Random(seed + 2)
+        self.server = Server(random.Random(seed + 3), self.chances)
         self.clock = DrivenClock(start)
         self.file = file
         self._settings = Settings.model_validate(
-            {"bot_token": TOKEN, "database_url": f"sqlite:///{file}", "photo_dir": None}
-        )
+            {
+                "bot_token": TOKEN, "database_url": f"sqlite:///{file}", "photo_dir": None,
+                "worker_threads": 1,
+            }
+        )  # fmt: skip
+        self._in_turn = False
         self._life = Life()
         self.engine = self._engine(self._life)
         self._begin()
@@ -168,6 +181,9 @@ class Lives:
 
     async def step(self) -> None:
         """Do what is open; begin anew after a power cut."""
+        if not self._in_turn:
+            asyncio.get_running_loop().set_default_executor(ThreadPoolExecutor(1))
+            self._in_turn = True
         if self.chance.random() < self.chances.clock_set:
             self.server.faults["clock_set"] += 1
             jump = timedelta(minutes=self.chance.choice([-10, -1, 1, 10]))
@@ -231,13 +247,14 @@ class Lives:
         def statement(*_: Any) -> None:
             if life.over or self.server.dead:
                 raise PowerCut
-            if self.chance.random() < self.chances.power:
+            if self.power.random() < self.chances.power:
                 self.server.faults["power"] += 1
                 self.server.dead = True
                 raise PowerCut
 
         event.listen(engine, "connect", _without_waiting_for_the_disk)
         event.listen(engine, "connect", lambda handle, _record: life.opened(handle))
+        event.listen(engine, "close", rolled_back)
         event.listen(engine, "before_cursor_execute", statement)
         event.listen(engine, "commit", lambda _connection: statement())
         return engine

@@ -119,7 +119,7 @@ def ask_doctor(turn: OnAthlete) -> None:
     name = get_person(turn.session, turn.profile.person_id).first_name
     text = words.doctor_sure(name, own=turn.person.id == turn.profile.person_id)
     yes = Button(words.doctor_yes_button(), DOCTOR_YES(turn.profile.person_id))
-    no = Button(words.not_yet_button(), DOCTOR_NO(turn.profile.person_id))
+    no = Button(common.not_yet(), DOCTOR_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
 
 
@@ -143,4 +143,4 @@ def doctor_said_yes(turn: OnAthlete) -> None:
 
 def doctor_not_yet(turn: OnAthlete) -> None:
     answer(turn)
-    rewrite(turn, words.left_waiting())
+    rewrite(turn, common.cancelled())

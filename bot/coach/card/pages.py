@@ -64,6 +64,7 @@ from bot.photos import words as photo_words
 from bot.photos.buttons import PHOTOS
 from bot.plan.next_load.learnt import something_learnt
 from bot.plan.next_load.words import learnt_button
+from bot.plan.words import limits_button
 from bot.replay import words as replay_words
 from bot.replay.buttons import WHAT_IF
 from bot.safety.buttons import FREEZE, LIFT
@@ -126,7 +127,7 @@ def _plan(of: Of) -> Buttons:
     return [
         [
             button(words.plan_button(), PLAN),
-            button(words.limits_button(), LIMITS),
+            button(limits_button(), LIMITS),
             button(common.sheet_button(), PLAN_SHEET),
         ],
         [

@@ -6,44 +6,38 @@ from collections.abc import Sequence
 from datetime import date, time
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
-from bot.words.names import KIND_SHORT
+from bot.words.common import KINDS
+from bot.words.languages import Sentence, tr
 
 UNITS = 4000  # UTF-16 units that a digest may take, of the 4096 that fit a message
 LINES_TRIED = (60, 30, 15, 8, 4, 2)
 
 
-def digest_menu() -> str:
-    return tr("Your daily digest and quiet hours")
+digest_menu = Sentence("Your daily digest and quiet hours")
 
 
 # Setting it
 
 
-def ask_place() -> str:
-    return tr(
-        "Where are you, so that I use your local time? Send a city, or what time it is now, "
-        "for example 14:35."
-    )
-
-
-def ask_digest_at() -> str:
-    return tr("When do you want the digest? Pick a time or type one.")
-
-
-def ask_quiet_from() -> str:
-    return tr(
-        "From what time on should Info messages wait? Warnings and cautions come at any hour. "
-        "Pick a time or type one."
-    )
+ask_place = Sentence(
+    "Where are you, so that I use your local time? Send a city, or what time it is now, "
+    "for example 14:35."
+)
+ask_digest_at = Sentence("When do you want the digest? Pick a time or type one.")
+ask_quiet_from = Sentence(
+    "From what time on should Info messages wait? Warnings and cautions come at any hour. "
+    "Pick a time or type one."
+)
+quiet_is_empty = Sentence("That is the same time. When do the quiet hours end?")
+off_button = Sentence("No digest")
+zone_button = Sentence("Where I am")
+quiet_button = Sentence("Quiet hours")
+quiet_off_button = Sentence("No quiet hours")
+not_a_setting = Sentence("That is not a setting of yours.")
 
 
 def ask_quiet_to(begins: time) -> str:
     return tr("From {begins} until when?", begins=figures.hour(begins))
-
-
-def quiet_is_empty() -> str:
-    return tr("That is the same time. When do the quiet hours end?")
 
 
 def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] | None) -> str:
@@ -75,26 +69,6 @@ def settings(digest_at: time | None, zone: str | None, quiet: tuple[time, time] 
 
 def time_button(*, is_on: bool) -> str:
     return tr("Another time") if is_on else tr("Set a time")
-
-
-def off_button() -> str:
-    return tr("No digest")
-
-
-def zone_button() -> str:
-    return tr("Where I am")
-
-
-def quiet_button() -> str:
-    return tr("Quiet hours")
-
-
-def quiet_off_button() -> str:
-    return tr("No quiet hours")
-
-
-def not_a_setting() -> str:
-    return tr("That is not a setting of yours.")
 
 
 # The digest itself
@@ -131,12 +105,9 @@ def alert_line(name: str, level: str, what: str, end: str) -> str:
     return tr("- {name}, {level}: {what} {end}", name=name, level=tr(level), what=what, end=end)
 
 
-def not_acknowledged() -> str:
-    return tr("Nobody has acknowledged it yet.")
-
-
-def today() -> str:
-    return tr("Today")
+not_acknowledged = Sentence("Nobody has acknowledged it yet.")
+today = Sentence("Today")
+you = Sentence("You")
 
 
 def changed(count: int) -> str:
@@ -160,7 +131,7 @@ def needs_line(name: str, state: str) -> str:
 
 
 def today_line(name: str, kind: str, *, own: bool) -> str:
-    what = tr(KIND_SHORT[kind])
+    what = tr(KINDS[kind])
     if own:
         return tr("- your {kind}", kind=what)
     return tr("- {name}'s {kind}", name=name, kind=what)
@@ -204,7 +175,3 @@ def names(of: Sequence[str]) -> str:
 
 def note_line(text: str) -> str:
     return f"- {' '.join(text.split())}"
-
-
-def you() -> str:
-    return tr("You")

@@ -15,7 +15,7 @@ from bot.people.changes import Change
 from bot.plan.next_load import words as load_words
 from bot.words import coach_figures as figures
 from bot.words import phases
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.looks import seen
 from bot.words.names import FIELD_WORDS, flag_name, word
 from bot.words.symptoms import symptom_name
@@ -26,8 +26,14 @@ Detail = Mapping[str, Any]
 LONGEST_QUOTE = 200
 
 
-def history_button() -> str:
-    return tr("History")
+history_button = Sentence("History")
+nothing_set = Sentence("No carbs were set for the day.")
+nothing_happened = Sentence("Nothing was changed for that day, and nothing happened on it.")
+
+brimline = Sentence("Brimline")
+another_day_button = Sentence("Another day")
+undo_button = Sentence("Take back the last change")
+ask_day = Sentence("Which day? Send a date, for example 6 May.")
 
 
 def head(name: str, day: date, days_out: int | None) -> str:
@@ -55,14 +61,6 @@ def as_planned(planned_g: float) -> str:
     return tr("Set for the day: {planned}, as planned.", planned=figures.grams(planned_g))
 
 
-def nothing_set() -> str:
-    return tr("No carbs were set for the day.")
-
-
-def nothing_happened() -> str:
-    return tr("Nothing was changed for that day, and nothing happened on it.")
-
-
 def cut(left_out: int) -> str:
     return tr("… and {left_out} more that day.", left_out=left_out)
 
@@ -74,22 +72,6 @@ def line(when: str, who: str, what: str) -> str:
 def changed_by(name: str, by: str, what: str) -> str:
     """What one who coaches an athlete has changed, for the others."""
     return tr("{name}, by {who}: {what}", name=name, who=by, what=what)
-
-
-def brimline() -> str:
-    return tr("Brimline")
-
-
-def another_day_button() -> str:
-    return tr("Another day")
-
-
-def undo_button() -> str:
-    return tr("Take back the last change")
-
-
-def ask_day() -> str:
-    return tr("Which day? Send a date, for example 6 May.")
 
 
 # What each kept thing reads as

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
@@ -204,14 +204,18 @@ def _alert(seen: Seen) -> str:
 
 # All others
 
+#: In which of the `GROUPS`, and where that says a time, at which instant on which clocks.
+_Line = tuple[str, tuple[datetime, str | None] | None]
+
 
 def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> list[str]:
     if of_all <= FEW:
         return [in_full(*line) for line in lines]
-    grouped: dict[str, list[str]] = defaultdict(list)
+    grouped: dict[_Line, list[str]] = defaultdict(list)
     for found, seen in lines:
-        which, name = _named(found, seen, here)
-        grouped[which].append(name)
+        which, name = _named(found, seen)
+        when = (asked_at(seen), seen.profile.zone) if which == "later" else None
+        grouped[which, when].append(name)
     said = [
         words_morning.wrote(words.short(seen.person.first_name), seen.wrote)
         for _, seen in lines
@@ -220,8 +224,10 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
     told = "\n".join(said)
     room -= _units(told)
     share = max(LEAST_OF_A_LINE, room // max(len(grouped), 1) - 40)
+    order = list(words_morning.GROUPS)
     rows = [
-        _group(which, grouped[which], share) for which in words_morning.GROUPS if which in grouped
+        _group(line, grouped[line], share, here)
+        for line in sorted(grouped, key=lambda line: (order.index(line[0]), _instant(line)))
     ]
     parts = ["\n".join(rows), told]
     if lines:
@@ -229,16 +235,22 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
     return [part for part in parts if part]
 
 
-def _group(which: str, names: Sequence[str], share: int) -> str:
+def _instant(line: _Line) -> float:
+    return line[1][0].timestamp() if line[1] is not None else 0.0
+
+
+def _group(line: _Line, names: Sequence[str], share: int, here: str | None) -> str:
+    which, at = line
     shown: list[str] = []
     for name in names:
         if shown and _units(", ".join([*shown, name])) > share:
             break
         shown.append(name)
-    return words_morning.group(which, len(names), shown, len(names) - len(shown))
+    when = words_morning.asked_at(at[0], here, at[1], names) if at is not None else ""
+    return words_morning.group(which, len(names), shown, len(names) - len(shown), when)
 
 
-def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
+def _named(found: Standing, seen: Seen) -> tuple[str, str]:
     """In which line somebody is named who does not need the coach, and as what."""
     name, decided = words.short(seen.person.first_name), seen.decided
     if seen.profile.status == AthleteStatus.ONBOARDING:
@@ -259,8 +271,7 @@ def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
     if found.rank == ASKED:
         return "missing", name
     if seen.morning is None:
-        clock = figures.both_clocks(asked_at(seen), here, seen.profile.zone, name)
-        return "later", words_morning.with_word(name, clock)
+        return "later", name
     moved = _moved(seen, decided)
     if moved is not None:
         return "moved", words_morning.moved(name, *moved)

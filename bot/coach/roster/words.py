@@ -7,8 +7,9 @@ from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
-from bot.words.names import KIND_SHORT, flag_name, word
+from bot.words.common import KINDS
+from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.names import flag_name, word
 from bot.words.symptoms import symptom_name
 from engine.safety import Level
 
@@ -28,10 +29,17 @@ def head(shown: str, count: int, of_all: int, page: int, pages: int) -> str:
             count=count,
         )
     else:
-        text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
-    if pages > 1:
-        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
-    return text
+        text = how_many(of_all)
+    return text + which_page(page, pages)
+
+
+def how_many(athletes: int) -> str:
+    return trn("Roster: 1 athlete", "Roster: {number} athletes", athletes)
+
+
+def which_page(page: int, pages: int) -> str:
+    """After how many there are; nothing where there is one page."""
+    return ", " + tr("page {page} of {pages}", page=page + 1, pages=pages) if pages > 1 else ""
 
 
 def as_of(clock: str) -> str:
@@ -77,16 +85,28 @@ def line(
 
     `wrote` is what they wrote last and nobody has answered yet; "" where there is nothing.
     """
-    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
-    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
+    start, said = who(name, kind, days_out), wrote_last(wrote)
     parts = [part for part in (morning, decided) if part]
-    start = f"{short(name)}, {when}{what}"
     text = f"{start}: {'; '.join(parts)}. {state}" if parts else f"{start}. {state}"
-    if not wrote:
-        return text
+    return f"{text} {said}" if said else text
+
+
+def who(name: str, kind: str | None, days_out: int | None) -> str:
+    """ "Aino, 3 days out"; with the kind of event where it is no show."""
+    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
+    what = f" ({tr(KINDS[kind])})" if kind is not None and kind != "show" else ""
+    return f"{short(name)}, {when}{what}"
+
+
+def wrote_last(wrote: str) -> str:
+    """Their last words that nobody has answered, as long as a line has room for."""
+    said = cut_short(wrote)
+    return tr("Wrote: “{said}”", said=said) if said else ""
+
+
+def cut_short(wrote: str) -> str:
     said = " ".join(wrote.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    return text + " " + tr("Wrote: “{said}”", said=said)
+    return said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
 
 
 def short(name: str) -> str:
@@ -94,8 +114,20 @@ def short(name: str) -> str:
     return name if len(name) <= LONGEST_NAME else f"{name[: LONGEST_NAME - 1]}…"
 
 
-def no_numbers() -> str:
-    return tr("no check-in this morning")
+no_numbers = Sentence("no check-in this morning")
+state_missed = Sentence("Missed the check-in; on plan.")
+state_unreachable = Sentence("Can't be reached: has stopped the bot. Please call.")
+state_doctor = Sentence("Waits for a doctor's clearance.")
+state_onboarding = Sentence("Still answering the first questions.")
+state_missing = Sentence("Has not checked in yet.")
+state_paused = Sentence("Has paused the check-ins.")
+state_fine = Sentence("All in order.")
+state_ahead = Sentence("All set; the week has not started yet.")
+state_over = Sentence("The event is over.")
+earlier_button = Sentence("Earlier page")
+refresh_button = Sentence("Refresh")
+next_button = Sentence("Next page")
+up_to_date = Sentence("Up to date.")
 
 
 #: What a morning led to; the figures carry their change from the plan where there is one.
@@ -143,10 +175,6 @@ def state_waiting(until: str) -> str:
     return tr("Needs you: approve by {until}.", until=until)
 
 
-def state_missed() -> str:
-    return tr("Missed the check-in; on plan.")
-
-
 #: Why adjusting is frozen, where that is more than the coach's own hand.
 FROZEN = {
     "warning-flag": mark("Frozen after a warning, until you lift it."),
@@ -179,20 +207,8 @@ def short_quote(words: str) -> str:
     return words if len(words) <= LONGEST_SAID else f"{words[: LONGEST_SAID - 1]}…"
 
 
-def state_unreachable() -> str:
-    return tr("Can't be reached: has stopped the bot. Please call.")
-
-
-def state_doctor() -> str:
-    return tr("Waits for a doctor's clearance.")
-
-
 def state_held(carb_g: float, last: date) -> str:
     return tr("Hold: {carb} until {last}.", carb=figures.grams(carb_g), last=figures.day(last))
-
-
-def state_onboarding() -> str:
-    return tr("Still answering the first questions.")
 
 
 TO_SET = {
@@ -207,41 +223,5 @@ def state_to_set(what: str) -> str:
     return tr(TO_SET[what])
 
 
-def state_missing() -> str:
-    return tr("Has not checked in yet.")
-
-
 def state_asked_at(clock: str) -> str:
     return tr("Check-in at {clock}.", clock=clock)
-
-
-def state_paused() -> str:
-    return tr("Has paused the check-ins.")
-
-
-def state_fine() -> str:
-    return tr("All in order.")
-
-
-def state_ahead() -> str:
-    return tr("All set; the week has not started yet.")
-
-
-def state_over() -> str:
-    return tr("The event is over.")
-
-
-def earlier_button() -> str:
-    return tr("Earlier page")
-
-
-def refresh_button() -> str:
-    return tr("Refresh")
-
-
-def next_button() -> str:
-    return tr("Next page")
-
-
-def up_to_date() -> str:
-    return tr("Up to date.")

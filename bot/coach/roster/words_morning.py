@@ -3,24 +3,18 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime
 
-from bot.coach.roster.words import LONGEST_WORDS, short
+from bot.coach.roster.words import cut_short, how_many, short, which_page, who, wrote_last
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr, trn
-from bot.words.names import KIND_SHORT
+from bot.words.languages import Sentence, mark, tr, trn
 
 LONGEST_CAUSE = 160  # characters
 
 
 def head(needing: int, of_all: int, page: int, pages: int) -> str:
-    text = trn("Roster: 1 athlete", "Roster: {number} athletes", of_all)
-    text += ", " + (
-        trn("1 needs you", "{number} need you", needing) if needing else tr("nobody needs you")
-    )
-    if pages > 1:
-        text += ", " + tr("page {page} of {pages}", page=page + 1, pages=pages)
-    return text
+    need = trn("1 needs you", "{number} need you", needing) if needing else tr("nobody needs you")
+    return f"{how_many(of_all)}, {need}{which_page(page, pages)}"
 
 
 def block(
@@ -33,13 +27,9 @@ def block(
     wrote: str,
 ) -> str:
     """One who needs the coach: who, why, what changed, what is proposed, what they wrote."""
-    when = figures.days_out(days_out) if days_out is not None else tr("no event yet")
-    what = f" ({tr(KIND_SHORT[kind])})" if kind is not None and kind != "show" else ""
     told = figures.sentence("; ".join(part for part in (numbers, proposal) if part))
-    said = " ".join(wrote.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    words = tr("Wrote: “{said}”", said=said) if said else ""
-    return "\n".join(part for part in (f"{short(name)}, {when}{what}", state, told, words) if part)
+    parts = (who(name, kind, days_out), state, told, wrote_last(wrote))
+    return "\n".join(part for part in parts if part)
 
 
 def weight(now: str, change: str, since: date | None) -> str:
@@ -100,17 +90,29 @@ GROUPS = {
     "hold": mark("{number} on hold: {names}"),
     "told": mark("{number} told of something: {names}"),
     "missing": mark("{number} not checked in yet: {names}"),
-    "later": mark("{number} asked later: {names}"),
+    "later": mark("{number} asked at {when}: {names}"),
     "outside": mark("{number} not in a peak week: {names}"),
 }
 
 
-def group(which: str, number: int, names: Sequence[str], more: int) -> str:
-    """A line of those who are in order in the same way; `more` of them have no room in it."""
+def asked_at(at: datetime, here: str | None, zone: str | None, names: Sequence[str]) -> str:
+    """When all of these are asked, on the coach's clocks with theirs beside it."""
+    if len(names) == 1:
+        return figures.both_clocks(at, here, zone, names[0])
+    if here is None:
+        return figures.clock(at, zone)
+    return figures.both_clocks(at, here, zone, tr("them"))
+
+
+def group(which: str, number: int, names: Sequence[str], more: int, when: str) -> str:
+    """A line of those who are in order in the same way; `more` of them have no room in it.
+
+    `when`: at what time, where the line says it.
+    """
     listed = ", ".join(names)
     if more:
         listed = trn("{names} and 1 more", "{names} and {number} more", more, names=listed)
-    return tr(GROUPS[which], number=number, names=listed)
+    return tr(GROUPS[which], number=number, names=listed, when=when)
 
 
 def moved(name: str, carb_g: float, change_g: float) -> str:
@@ -128,30 +130,16 @@ def with_word(name: str, word: str) -> str:
     return f"{name} ({word})"
 
 
-def asked_about() -> str:
-    return tr("I have asked what it is")
+asked_about = Sentence("I have asked what it is")
+paused = Sentence("paused")
+first_questions = Sentence("first questions")
 
-
-def paused() -> str:
-    return tr("paused")
-
-
-def first_questions() -> str:
-    return tr("first questions")
+how_to_open = Sentence("Type a name to open somebody's card, or tap All for a button each.")
+where_are_you = Sentence("Times are your athletes' own: set your time zone with /digest.")
 
 
 def wrote(name: str, words: str) -> str:
-    said = " ".join(words.split())
-    said = said if len(said) <= LONGEST_WORDS else f"{said[: LONGEST_WORDS - 1]}…"
-    return tr("{name} wrote: “{said}”", name=name, said=said)
-
-
-def how_to_open() -> str:
-    return tr("Type a name to open somebody's card, or tap All for a button each.")
-
-
-def where_are_you() -> str:
-    return tr("Times are your athletes' own: set your time zone with /digest.")
+    return tr("{name} wrote: “{said}”", name=name, said=cut_short(words))
 
 
 # Answers from the roster
@@ -207,24 +195,19 @@ def yes_several_button(count: int) -> str:
     return tr("Approve all {number}", number=count)
 
 
-def no_several_button() -> str:
-    return tr("Approve none of them here")
+no_several_button = Sentence("Approve none of them here")
+use_the_buttons = Sentence("Use the buttons: approve them all, or none of them here.")
 
+is_frozen = Sentence("frozen")
+nothing_alike = Sentence("There are no longer two of that kind open.")
 
-def use_the_buttons() -> str:
-    return tr("Use the buttons: approve them all, or none of them here.")
+alert_since = Sentence("An alert has come in since: look at the card first.")
+not_yours_any_more = Sentence("You don't coach them any more.")
+none_approved = Sentence("Nothing was approved; each still waits for your answer.")
 
 
 def has_open_alert(level: str) -> str:
     return tr("open {level}", level=level)
-
-
-def is_frozen() -> str:
-    return tr("frozen")
-
-
-def nothing_alike() -> str:
-    return tr("There are no longer two of that kind open.")
 
 
 def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
@@ -237,15 +220,3 @@ def approved(names: Sequence[str], left_out: Sequence[str]) -> str:
 
 def left_out(name: str, why: str) -> str:
     return tr("Left out: {name}. {why}", name=name, why=why)
-
-
-def alert_since() -> str:
-    return tr("An alert has come in since: look at the card first.")
-
-
-def not_yours_any_more() -> str:
-    return tr("You don't coach them any more.")
-
-
-def none_approved() -> str:
-    return tr("Nothing was approved; each still waits for your answer.")

@@ -239,7 +239,7 @@ ONBOARDING = Flow(
             ask=lambda answers: words.cautions(answers["_coach"], own=answers.get("_own", False)),
             read=one_of("yes", "no"),
             stays=True,
-            choices=buttons(((words.agree_button, "yes"),), ((words.disagree_button, "no"),)),
+            choices=buttons(((words.agree_button, "yes"),), ((common.no, "no"),)),
         ),
         Step(
             key="birth_year",

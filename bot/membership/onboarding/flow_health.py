@@ -8,6 +8,7 @@ from collections.abc import Callable, Iterator
 from bot.dialogue.flow import DONE, Answers, Choice, Choices, Step, Unread
 from bot.dialogue.readers import NONE, listed, said
 from bot.membership.onboarding import words_health as words
+from bot.words.common import none_of_these_button
 from engine.planning.health_screen import Part, Sign, asked_of, sign_named
 from engine.values.athlete import Sex
 
@@ -36,7 +37,7 @@ def _step(part: Part, when: Callable[[Answers], bool]) -> Step:
         choices=lambda answers: _choices(part, asked_of(part, Sex(answers["sex"]))),
         when=when,
         many=True,
-        none=words.none_button,
+        none=none_of_these_button,
     )
 
 

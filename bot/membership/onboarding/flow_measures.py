@@ -8,6 +8,7 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, alwa
 from bot.dialogue.readers import SKIP, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
 from bot.words import refusals
+from bot.words.common import leave_out_button, skip_button
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
@@ -183,7 +184,7 @@ def fat_steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
             key="body_fat_percent",
             ask=lambda answers: words.ask_body_fat(),
             read=_read_fat,
-            choices=buttons(((words.skip_button, "skip"),)),
+            choices=buttons(((skip_button, "skip"),)),
             when=when,
         ),
         Step(
@@ -192,7 +193,7 @@ def fat_steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:
             read=_read_fat_check,
             choices=buttons(
                 ((words.fat_keep_button, KEEP),),
-                ((words.fat_leave_button, LEAVE), (words.fat_again_button, AGAIN)),
+                ((leave_out_button, LEAVE), (words.fat_again_button, AGAIN)),
             ),
             when=lambda answers: when(answers) and _fat_doubted(answers),
             back_to="body_fat_percent",

@@ -10,6 +10,7 @@ from bot.dialogue import asking
 from bot.membership.buttons import ASK_MEASURES
 from bot.membership.onboarding import words_health as words
 from bot.membership.onboarding.flow_measures import MEASURES, fat_of, height_of, mass_of
+from bot.membership.onboarding.words import open_button
 from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, record, speaking_to
 from bot.people.telling import say_to
@@ -83,5 +84,5 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
         text = words.coach_told_measures(
             person.first_name, words.lines(health, own=coach.id == person.id)
         )
-        key = Button(words.open_button(person.first_name), CARD(profile.person_id))
+        key = Button(open_button(person.first_name), CARD(profile.person_id))
         say_to(turn, coach, text, buttons=[[key]])

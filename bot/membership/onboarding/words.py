@@ -7,8 +7,8 @@ from datetime import time
 from typing import Any
 
 from bot.words import figures
-from bot.words.languages import mark, tr
-from bot.words.names import KIND_WORDS
+from bot.words.common import event_name
+from bot.words.languages import Sentence, mark, tr
 
 #: Which text of `cautions` is agreed to; it is kept with the consent, and raised whenever what either
 #: text says is changed. A test holds it to them.
@@ -55,35 +55,30 @@ def cautions(coach_name: str, *, own: bool) -> str:
     )
 
 
-def agree_button() -> str:
-    return tr("I understand and agree")
+agree_button = Sentence("I understand and agree")
+ask_birth_year = Sentence("Which year were you born? (four digits)")
+ask_eighteen = Sentence("Have you had your 18th birthday?")
+ask_sex = Sentence(
+    "Are you female or male? The published figures for water and carbohydrate differ, "
+    "that is all it is used for."
+)
+ask_weight_unit = Sentence("Which unit does your scale show?")
+ask_volume_unit = Sentence("And how do you measure what you drink?")
 
-
-def disagree_button() -> str:
-    return tr("No")
-
-
-def ask_birth_year() -> str:
-    return tr("Which year were you born? (four digits)")
-
-
-def ask_eighteen() -> str:
-    return tr("Have you had your 18th birthday?")
-
-
-def ask_sex() -> str:
-    return tr(
-        "Are you female or male? The published figures for water and carbohydrate differ, "
-        "that is all it is used for."
-    )
-
-
-def ask_weight_unit() -> str:
-    return tr("Which unit does your scale show?")
-
-
-def ask_volume_unit() -> str:
-    return tr("And how do you measure what you drink?")
+ask_place = Sentence(
+    "Where are you? I ask by your own clock. Send a city, "
+    "or tell me what time it is where you are, such as 14:35."
+)
+ask_which_place = Sentence("Is it this one? Tap it, so that I have the right clock.")
+somewhere_else_button = Sentence("Somewhere else")
+other_place_button = Sentence("I am somewhere else")
+not_sure_button = Sentence("Not sure")
+an_estimate_will_do = Sentence(
+    "An honest estimate will do: think of yesterday. The number alone is enough."
+)
+later_button = Sentence("Body fat, fibre, salt: answer now")
+later_known_already = Sentence("You have answered these already.")
+later_kept = Sentence("Saved, thank you. They are used from the next plan on.")
 
 
 SEXES = {"female": mark("Female"), "male": mark("Male")}
@@ -92,21 +87,6 @@ SEX_WORDS = {"female": mark("female"), "male": mark("male")}
 
 def sex_button(sex: str) -> str:
     return tr(SEXES[sex])
-
-
-def ask_place() -> str:
-    return tr(
-        "Where are you? I ask by your own clock. Send a city, "
-        "or tell me what time it is where you are, such as 14:35."
-    )
-
-
-def ask_which_place() -> str:
-    return tr("Is it this one? Tap it, so that I have the right clock.")
-
-
-def somewhere_else_button() -> str:
-    return tr("Somewhere else")
 
 
 def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
@@ -118,10 +98,6 @@ def ask_prompt_time(place: Mapping[str, str] | None = None) -> str:
     return f"{place['name']} ({place['zone']}).\n\n{asked}" if place is not None else asked
 
 
-def other_place_button() -> str:
-    return tr("I am somewhere else")
-
-
 def prompt_time_range(earliest: time, latest: time) -> str:
     return tr(
         "It has to be between {earliest} and {latest}: a weight is only comparable before "
@@ -129,10 +105,6 @@ def prompt_time_range(earliest: time, latest: time) -> str:
         earliest=figures.clock(earliest),
         latest=figures.clock(latest),
     )
-
-
-def not_sure_button() -> str:
-    return tr("Not sure")
 
 
 BASELINE = {
@@ -154,10 +126,6 @@ BASELINE = {
         )
     ),
 }
-
-
-def an_estimate_will_do() -> str:
-    return tr("An honest estimate will do: think of yesterday. The number alone is enough.")
 
 
 def ask_baseline(key: str) -> str:
@@ -217,20 +185,8 @@ def later_asked(kind: str) -> str:
     return tr(
         "Three short questions more make the plan for your {kind} better: body fat, fibre, salt. "
         "Skip what you don't know.",
-        kind=tr(KIND_WORDS[kind]),
+        kind=event_name(kind),
     )
-
-
-def later_button() -> str:
-    return tr("Body fat, fibre, salt: answer now")
-
-
-def later_known_already() -> str:
-    return tr("You have answered these already.")
-
-
-def later_kept() -> str:
-    return tr("Saved, thank you. They are used from the next plan on.")
 
 
 def coach_told_later(name: str, lines: str) -> str:

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Iterable
 
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import cited
 from engine.evidence.health import SCOFF_1999
 from engine.planning.health_screen import Health, Part, Sign
@@ -109,10 +109,6 @@ def ask(part: Part, signs: Iterable[Sign], *, own: bool) -> str:
         meant = "\n".join(f"• {tr(MEANT[sign])}" for sign in signs if sign in MEANT)
         below = tr("Some of it means:\n{meant}", meant=meant)
     return f"{head if own else f'{head} {sees}'}\n\n{below}"
-
-
-def none_button() -> str:
-    return tr("None of these")
 
 
 def sign_button(sign: Sign) -> str:
@@ -235,12 +231,7 @@ def asked_again(name: str, *, own: bool) -> str:
     return tr("Asked.") if own else tr("I am asking {name} for height and weight.", name=name)
 
 
-def open_button(name: str) -> str:
-    return tr("Open {name}", name=name)
-
-
-def measures_kept() -> str:
-    return tr("Thank you, height and weight are saved.")
+measures_kept = Sentence("Thank you, height and weight are saved.")
 
 
 def coach_told_measures(name: str, answered: str) -> str:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.words import figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 
 UNSURE = mark(
     "not sure, unsure, don't know, dont know, i don't know, no idea, not measured, unknown"
@@ -18,8 +18,21 @@ def weight_unit_name(unit: str) -> str:
     return tr(WEIGHT_UNITS[unit])
 
 
-def ask_height() -> str:
-    return tr("How tall are you? Such as 165 cm or 5 ft 5.")
+ask_height = Sentence("How tall are you? Such as 165 cm or 5 ft 5.")
+weight_is_needed = Sentence(
+    "I need a weight this once, because the limits that keep you safe go by it. A scale at a gym "
+    "or pharmacy will do, and so will your weight of the last weeks."
+)
+weight_button = Sentence("Another weight")
+height_button = Sentence("Another height")
+right_button = Sentence("Both are right")
+still_doubted = Sentence(
+    "That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb."
+)
+ask_body_fat = Sentence("Your body fat in percent, if it was measured lately? Otherwise skip.")
+
+fat_keep_button = Sentence("Yes, it was measured so")
+fat_again_button = Sentence("Type it again")
 
 
 def ask_body_mass(unit: str | None) -> str:
@@ -32,13 +45,6 @@ def ask_body_mass(unit: str | None) -> str:
     return tr(
         "What did you weigh this morning, or on your last ordinary morning? (in {unit})",
         unit=weight_unit_name(unit),
-    )
-
-
-def weight_is_needed() -> str:
-    return tr(
-        "I need a weight this once, because the limits that keep you safe go by it. A scale at a gym "
-        "or pharmacy will do, and so will your weight of the last weeks."
     )
 
 
@@ -66,44 +72,8 @@ def meant_button(kg: float, unit: str) -> str:
     return figures.weight(kg, "kg")
 
 
-def weight_button() -> str:
-    return tr("Another weight")
-
-
-def height_button() -> str:
-    return tr("Another height")
-
-
-def right_button() -> str:
-    return tr("Both are right")
-
-
-def still_doubted() -> str:
-    return tr("That can hardly be right either. Send it with its unit, such as 70 kg or 154 lb.")
-
-
-def ask_body_fat() -> str:
-    return tr("Your body fat in percent, if it was measured lately? Otherwise skip.")
-
-
-def skip_button() -> str:
-    return tr("Skip")
-
-
 def ask_fat_check(percent: float, sex: str) -> str:
     shown = figures.plain(percent)
     if sex == "female":
         return tr("{percent} % is unusual for a woman. Is it right?", percent=shown)
     return tr("{percent} % is unusual for a man. Is it right?", percent=shown)
-
-
-def fat_keep_button() -> str:
-    return tr("Yes, it was measured so")
-
-
-def fat_leave_button() -> str:
-    return tr("Leave it out")
-
-
-def fat_again_button() -> str:
-    return tr("Type it again")

@@ -11,6 +11,7 @@ from bot.plan.fit.offering import limits_for, offer_room
 from bot.plan.planning import use_plan
 from bot.store.tables.people import OpenQuestion, Person
 from bot.week.load import event_ahead, limits_row, plan_row
+from bot.words.common import cancelled
 from engine.planning.fitting import cut_to_fit
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -20,7 +21,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers, do = question.answers, question.answers.get("do", LEAVE)
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or do == LEAVE:
-        say_to(turn, coach, words.left())
+        say_to(turn, coach, cancelled())
         return
     event = event_ahead(turn.session, profile.person_id, answers["_event"])
     standing = plan_row(turn.session, event) if event is not None else None

@@ -11,6 +11,7 @@ from bot.plan import words as plan_words
 from bot.plan.fit import words
 from bot.plan.flow import PLAN_NUMBER
 from bot.plan.flow_number import read_number
+from bot.words.common import leave_it_button
 from engine.values.plan import DayTarget, PeakPlan
 
 RAISE, CUT, USE, LEAVE = "raise", "cut", "use", "leave"
@@ -40,11 +41,11 @@ def _ask(answers: Answers) -> str:
 
 def _choices(answers: Answers) -> Choices:
     if not answers["_problems"]:
-        return ((Choice(words.use_button(), USE), Choice(words.leave_button(), LEAVE)),)
+        return ((Choice(plan_words.use_plan_button(), USE), Choice(leave_it_button(), LEAVE)),)
     raising = (Choice(words.raise_button(answers["_raises"]), RAISE),) if answers["_raises"] else ()
     return (
         *((raising,) if raising else ()),
-        (Choice(words.cut_button(), CUT), Choice(words.leave_button(), LEAVE)),
+        (Choice(words.cut_button(), CUT), Choice(leave_it_button(), LEAVE)),
     )
 
 

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 from bot.words.names import LIMIT_WORDS, cited
 
 
@@ -46,10 +46,16 @@ def past_bound(limit: str, bound: str, citation: str) -> str:
     )
 
 
-def edit_hint() -> str:
-    return tr(
-        "Your draft is kept. To change a number in it, send for example: 2 days out carbs 380."
-    )
+edit_hint = Sentence(
+    "Your draft is kept. To change a number in it, send for example: 2 days out carbs 380."
+)
+cut_button = Sentence("Cut the draft to fit")
+how_to_edit = Sentence(
+    "Tap a button, or send one number of the draft to change, for example: 2 days out carbs 380."
+)
+moved_on = Sentence(
+    "Plan, limits or event have changed since I asked, so I changed nothing. Please look again."
+)
 
 
 def fits_now(table: str) -> str:
@@ -60,33 +66,5 @@ def raise_button(raises: str) -> str:
     return tr("Change the limit: {moves}", moves=raises)
 
 
-def cut_button() -> str:
-    return tr("Cut the draft to fit")
-
-
-def use_button() -> str:
-    return tr("Use this plan")
-
-
-def leave_button() -> str:
-    return tr("Leave it")
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def how_to_edit() -> str:
-    return tr(
-        "Tap a button, or send one number of the draft to change, for example: 2 days out carbs 380."
-    )
-
-
 def no_such_day(days_out: int) -> str:
     return tr("The draft has no {when}.", when=figures.days_out(days_out))
-
-
-def moved_on() -> str:
-    return tr(
-        "Plan, limits or event have changed since I asked, so I changed nothing. Please look again."
-    )

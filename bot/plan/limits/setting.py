@@ -24,6 +24,7 @@ from bot.plan.planning import (
     asked_event,
     counts_now,
     meant_event,
+    meant_for,
     naming,
     say_problems,
     week_changed,
@@ -37,6 +38,7 @@ from bot.week.load import (
     current_limits,
     current_plan,
 )
+from bot.words.common import step_back_button
 from engine.planning.room import room_to_correct
 from engine.values.limits import LIMIT_KEYS, Limits, plan_problems
 from engine.values.plan import PeakPlan
@@ -65,7 +67,9 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
         own=turn.person.id == turn.profile.person_id,
         cost=_cost(turn.session, turn.person, turn.profile, plan, shown),
     )
-    ahead = None if counts_now(turn.session, turn.profile, event) else event
+    waits = meant_for(turn.session, turn.profile, event)
+    text = f"{waits}\n\n{text}" if waits else text
+    ahead = event if waits else None
     rewrite(turn, text, _limit_buttons(turn.profile, are_set=limits is not None, ahead=ahead))
 
 
@@ -226,7 +230,7 @@ def _limit_buttons(
     back = CARD(who) if ahead is None else SEASON(who)
     last = [
         Button(words.see_plan_button(), PLAN(who, number)),
-        Button(words.back_button(), back),
+        Button(step_back_button(), back),
     ]
     use = [Button(limit_words.use_limits_button(), LIMITS_USE(who, number))]
     rows = [keys[i : i + 2] for i in range(0, len(keys), 2)]

@@ -6,7 +6,7 @@ import math
 from collections.abc import Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import LIMITS, cited
 from engine.planning.room import Room
 from engine.values.limits import LIMIT_KEYS
@@ -86,8 +86,7 @@ def limit_button(key: str) -> str:
     return tr(LIMITS[key])
 
 
-def use_limits_button() -> str:
-    return tr("Set these limits")
+use_limits_button = Sentence("Set these limits")
 
 
 def ask_limit(key: str, value: float, low: float, high: float, volume_unit: str) -> str:

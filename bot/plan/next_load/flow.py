@@ -5,6 +5,8 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
 from bot.dialogue.readers import yes_or_no
 from bot.plan.next_load import words
+from bot.plan.words import use_plan_button
+from bot.words.common import cancel_button
 
 
 def _ask_use(answers: Answers) -> str:
@@ -12,7 +14,7 @@ def _ask_use(answers: Answers) -> str:
 
 
 def _choices(answers: Answers) -> Choices:
-    return ((Choice(words.use_it_button(), "yes"), Choice(words.leave_button(), "no")),)
+    return ((Choice(use_plan_button(), "yes"), Choice(cancel_button(), "no")),)
 
 
 #: Context: "_said" and "_table" to show; "_days", the plan as it would become, and its "_shape";

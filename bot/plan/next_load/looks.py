@@ -32,7 +32,7 @@ def ask_look(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
             if coach.id == athlete.id
             else words.ask_look(athlete.first_name, event.kind),
             dedupe=f"look:{event.id}",
-            buttons=[looks, [Button(words.look_unknown_button(), LOOK(id_of(event), "-"))]],
+            buttons=[looks, [Button(common.cannot_say_button(), LOOK(id_of(event), "-"))]],
             silent=True,
         )
 

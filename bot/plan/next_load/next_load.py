@@ -50,7 +50,7 @@ def offer(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) -
     )  # fmt: skip
     number = profile.person_id
     take = Button(words.take_over_button(), LEARNT(number))
-    leave = Button(words.leave_button(), LEARNT_NO(number))
+    leave = Button(common.cancel_button(), LEARNT_NO(number))
     say_to(
         turn,
         coach,
@@ -84,7 +84,7 @@ def leave(turn: OnAthlete) -> None:
     """The other button under the offer."""
     answer(turn)
     record(turn, turn.profile.person_id, Change.NEXT_LOAD_LEFT, by=turn.person.id)
-    rewrite(turn, words.left())
+    rewrite(turn, common.cancelled())
 
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -92,7 +92,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers = question.answers
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or not answers["use"]:
-        say_to(turn, coach, words.left())
+        say_to(turn, coach, common.cancelled())
         if profile is not None:
             record(turn, profile.person_id, Change.NEXT_LOAD_LEFT, by=coach.id)
         return

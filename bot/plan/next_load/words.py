@@ -7,7 +7,7 @@ from typing import Any
 
 from bot.words import coach_figures as figures
 from bot.words.chances import all_three
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from engine.planning.next_load import NextLoad
 from engine.values.look import Look
 from engine.values.plan import PeakPlan
@@ -45,20 +45,15 @@ HELD_BY = {
 }
 
 
-def learnt_button() -> str:
-    return tr("Suggested next load")
-
-
-def take_over_button() -> str:
-    return tr("Draft the next plan with it")
-
-
-def leave_button() -> str:
-    return tr("No, leave it")
-
-
-def use_it_button() -> str:
-    return tr("Use this plan")
+learnt_button = Sentence("Suggested next load")
+take_over_button = Sentence("Draft the next plan with it")
+load_has_begun = Sentence(
+    "This week's load has started, so I no longer change it as a whole: check-ins adjust "
+    "single days now. After the event I use your verdict on the look for the next load."
+)
+moved_on = Sentence(
+    "Something has changed since I showed you this, so I changed nothing. Please look again."
+)
 
 
 def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, own: bool) -> str:
@@ -154,13 +149,6 @@ def as_it_stands(said: str) -> str:
     )
 
 
-def load_has_begun() -> str:
-    return tr(
-        "This week's load has started, so I no longer change it as a whole: check-ins adjust "
-        "single days now. After the event I use your verdict on the look for the next load."
-    )
-
-
 def nothing_learnt(name: str, *, own: bool) -> str:
     if own:
         return tr(
@@ -186,16 +174,6 @@ def model_misfits(name: str, *, own: bool) -> str:
         "outside what it expected. So I suggest no number for the next load; go by what you "
         "saw.",
         name=name,
-    )
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def moved_on() -> str:
-    return tr(
-        "Something has changed since I showed you this, so I changed nothing. Please look again."
     )
 
 
@@ -232,5 +210,4 @@ def taken_over(detail: Mapping[str, Any]) -> str:
     )  # fmt: skip
 
 
-def left_it(detail: Mapping[str, Any]) -> str:
-    return tr("did not use the suggested load")
+left_it = Sentence("did not use the suggested load").for_any

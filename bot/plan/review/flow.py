@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step
 from bot.dialogue.readers import reason, yes_or_no
 from bot.plan.review import words
+from bot.words.common import cancelled
 from engine.written.units import parse_number
 
 MOST_KCAL = 12000
@@ -24,7 +25,7 @@ def _sure(answers: Answers) -> Choices:
 def _so_far(answers: Answers) -> str:
     if "sure" not in answers:
         return ""
-    return words.going_on(answers["_warnings"]) if answers["sure"] else words.left()
+    return words.going_on(answers["_warnings"]) if answers["sure"] else cancelled()
 
 
 #: Context: "_warnings" (the text), "_answers" (what the reason will be for), "_event", "_base" (the

@@ -37,6 +37,7 @@ from bot.week.load import (
     plan_row,
 )
 from bot.words import coach_figures as figures
+from bot.words.common import step_back_button
 from engine.planning.review import conventions_of, kcal_by_label, review_plan
 from engine.values.plan import DayTarget, PeakPlan
 
@@ -89,7 +90,7 @@ def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
     )
     text = words.review_view(name, findings, turn.profile.volume_unit, own=own)
     ahead = naming(turn.session, turn.profile, event)
-    back = [[Button(plan_words.back_button(), PLAN(turn.profile.person_id, ahead))]]
+    back = [[Button(step_back_button(), PLAN(turn.profile.person_id, ahead))]]
     rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)
 
 

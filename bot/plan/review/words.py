@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Callable, Iterable, Mapping, Sequence
 
 from bot.words import coach_figures as figures
-from bot.words.languages import mark, tr
+from bot.words.languages import Sentence, mark, tr
 from bot.words.names import cited
 from bot.words.training import training_words
 from engine.planning.review import Finding, OnDay
@@ -18,8 +18,15 @@ LEVELS = {
 }
 
 
-def review_button() -> str:
-    return tr("Review")
+review_button = Sentence("Review")
+go_on_button = Sentence("Use it anyway, with a reason")
+leave_button = Sentence("Keep the old plan")
+ask_reason = Sentence(
+    "What is the reason? A few words, for example: worked well in the March trial."
+)
+changed_meanwhile = Sentence(
+    "The plan or the event has changed since I asked, so I changed nothing. Please look again."
+)
 
 
 def findings_text(findings: Sequence[Finding], volume_unit: str) -> str:
@@ -73,34 +80,12 @@ def ask_sure(warnings: str) -> str:
     )
 
 
-def go_on_button() -> str:
-    return tr("Use it anyway, with a reason")
-
-
-def leave_button() -> str:
-    return tr("Keep the old plan")
-
-
-def ask_reason() -> str:
-    return tr("What is the reason? A few words, for example: worked well in the March trial.")
-
-
 def going_on(warnings: str) -> str:
     return tr("Using it anyway:\n\n{warnings}", warnings=warnings)
 
 
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
 def reason_noted(reason: str) -> str:
     return tr("Your reason is saved with the plan: {reason}", reason=reason)
-
-
-def changed_meanwhile() -> str:
-    return tr(
-        "The plan or the event has changed since I asked, so I changed nothing. Please look again."
-    )
 
 
 # One sentence a finding
@@ -341,5 +326,4 @@ def total_fits(stated: float, apart: float, within: float) -> str:
     )
 
 
-def total_button() -> str:
-    return tr("Check kcal")
+total_button = Sentence("Check kcal")

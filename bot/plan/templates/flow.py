@@ -5,6 +5,7 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Flow, Step, Unread
 from bot.dialogue.readers import buttons, yes_or_no
 from bot.plan.templates import words
+from bot.plan.words import use_plan_button
 
 
 def _read_name(text: str, answers: Answers) -> str:
@@ -26,13 +27,15 @@ TEMPLATE_NAME = Flow(
 
 
 def _ask_use(answers: Answers) -> str:
-    return words.ask_use(
+    asked = words.ask_use(
         answers["_template"], answers["_table"], answers["_name"],
         own=answers["_own"], days_over=answers["_days_over"],
     )  # fmt: skip
+    return "\n\n".join(part for part in (answers.get("_for", ""), asked) if part)
 
 
-#: Context: "_template" (its name), "_shape", "_name", "_own", "_table" and "_days_over" to show;
+#: Context: "_template" (its name), "_shape", "_name", "_own", "_table", "_days_over" and "_for" (which
+#: event, where it is another than the one that counts) to show; "_event", its id;
 #: "_days", the plan as it would become; "_plan", the id of the one it would replace (0: none).
 TEMPLATE_USE = Flow(
     id="coach-template-use",
@@ -42,7 +45,7 @@ TEMPLATE_USE = Flow(
             key="use",
             ask=_ask_use,
             read=yes_or_no,
-            choices=buttons(((words.use_it_button, "yes"), (words.leave_button, "no"))),
+            choices=buttons(((use_plan_button, "yes"), (words.leave_button, "no"))),
         ),
     ),
 )

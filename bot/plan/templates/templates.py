@@ -7,7 +7,7 @@ from datetime import timedelta
 from sqlmodel import Session, col, select
 
 from bot.core.callbacks import answer, rewrite
-from bot.core.cards import TEMPLATES, OfTemplate
+from bot.core.cards import TEMPLATES, OfEvent, OfTemplate
 from bot.core.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
@@ -16,7 +16,15 @@ from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
 from bot.plan.fit.offering import offer_room
-from bot.plan.planning import plan_misfits, use_plan
+from bot.plan.planning import (
+    THE_ONE,
+    asked_event,
+    meant_event,
+    meant_for,
+    naming,
+    plan_misfits,
+    use_plan,
+)
 from bot.plan.templates import words
 from bot.plan.templates.flow import TEMPLATE_NAME, TEMPLATE_USE
 from bot.plan.templates.habits import habits_of, limit_shares
@@ -24,17 +32,18 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.templates import TemplateRow
 from bot.store.tables.week import EventRow
-from bot.week.load import athlete_of, baseline_of, current_event, current_plan, plan_days, plan_row
+from bot.week.load import athlete_of, baseline_of, current_plan, plan_days, plan_row
+from bot.words.common import cancelled, keep_it_button
 from engine.planning.template import relative, scaled
 from engine.values.plan import DayTarget, PeakPlan
 
 MOST_TEMPLATES = 30
 
 
-def ask_to_save(turn: OnAthlete) -> None:
+def ask_to_save(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     """A button under the plan: ask for a name."""
     answer(turn)
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, pressed.event)
     if event is None or plan_row(turn.session, event) is None:
         _say(turn, turn.person, plan_words.plan_first())
         return
@@ -44,14 +53,14 @@ def ask_to_save(turn: OnAthlete) -> None:
         return
     asking.open_question(
         turn, turn.person, TEMPLATE_NAME, subject_id=turn.profile.person_id,
-        answers={"_names": [row.name.casefold() for row in mine]},
+        answers={"_names": [row.name.casefold() for row in mine], "_event": event.id},
     )  # fmt: skip
 
 
 def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Keep the plan as it is now under this name."""
     profile = own_athlete(turn.session, coach, question.about)
-    event = current_event(turn.session, profile.person_id) if profile is not None else None
+    event = asked_event(turn.session, profile, question) if profile is not None else None
     plan = current_plan(turn.session, event) if event is not None else None
     row = plan_row(turn.session, event) if event is not None else None
     if profile is None or event is None or plan is None or row is None:
@@ -80,7 +89,7 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
         get_person(turn.session, turn.profile.person_id).first_name,
         turn.person.id == turn.profile.person_id,
     )
-    event = current_event(turn.session, turn.profile.person_id)
+    event = meant_event(turn, pressed.event)
     if event is None or not turn.profile.baseline:
         text = (
             plan_words.event_first() if turn.profile.baseline else plan_words.no_measures_yet(name)
@@ -92,9 +101,8 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
         _say(turn, turn.person, words.none_yet())
         return
     if pressed.template is None:
-        buttons = [
-            [Button(row.name, TEMPLATES(turn.profile.person_id, id_of(row)))] for row in mine
-        ]
+        who, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
+        buttons = [[Button(row.name, TEMPLATES(who, id_of(row), ahead))] for row in mine]
         text = words.which(name, own=own)
         say_to(turn, turn.person, text, buttons=buttons)
         return
@@ -110,9 +118,9 @@ def use_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     answers = question.answers
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None or not answers["use"]:
-        _say(turn, coach, words.left())
+        _say(turn, coach, cancelled())
         return
-    event = current_event(turn.session, profile.person_id)
+    event = asked_event(turn.session, profile, question)
     base = plan_row(turn.session, event) if event is not None else None
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     if (
@@ -150,7 +158,7 @@ def tapped(turn: Act, pressed: OnTemplate) -> None:
     elif pressed.do is Do.DELETE:
         text = words.ask_delete(row.name)
         yes = Button(words.delete_yes_button(), TEMPLATE(Do.DELETE_YES, id_of(row)))
-        no = Button(words.keep_button(), TEMPLATE(Do.KEEP, id_of(row)))
+        no = Button(keep_it_button(), TEMPLATE(Do.KEEP, id_of(row)))
         say_to(turn, turn.person, text, buttons=[[yes, no]])
     elif pressed.do is Do.DELETE_YES:
         turn.session.delete(row)
@@ -189,6 +197,7 @@ def _show(
             "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
             "_days_over": plan != made,
             "_days": plan_days(plan), "_plan": base.id if base is not None else 0,
+            "_event": event.id, "_for": meant_for(turn.session, profile, event),
         },
     )  # fmt: skip
 

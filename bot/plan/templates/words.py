@@ -6,35 +6,30 @@ from collections.abc import Sequence
 from datetime import datetime
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import Sentence, tr
 
 LONGEST_NAME = 40
 
 
-def save_button() -> str:
-    return tr("Save as template")
+save_button = Sentence("Save as template")
+use_button = Sentence("Use a template")
+templates_menu = Sentence("Your own plan templates")
+ask_name = Sentence(
+    "What do you want to call this template? It stores the load in g per kg of body mass, "
+    "the days before as shares of what the athlete normally eats and drinks, the limits "
+    "likewise, the time of the check-in, the target look, a weigh-in by height, meal times and "
+    "what you have fixed of the meals, and how the stage day is laid out. No name and no "
+    "weight go into it. Only you can see it."
+)
+name_empty = Sentence("That was empty. Send a short name, for example: slow front-load.")
+gone = Sentence("That template is no longer there. /templates lists what you have.")
+leave_button = Sentence("Don't change it")
+moved_on = Sentence(
+    "The plan has changed since I showed you this, so I changed nothing. Please look again."
+)
 
-
-def use_button() -> str:
-    return tr("Use a template")
-
-
-def templates_menu() -> str:
-    return tr("Your own plan templates")
-
-
-def ask_name() -> str:
-    return tr(
-        "What do you want to call this template? It stores the load in g per kg of body mass, "
-        "the days before as shares of what the athlete normally eats and drinks, the limits "
-        "likewise, the time of the check-in, the target look, a weigh-in by height, meal times and "
-        "what you have fixed of the meals, and how the stage day is laid out. No name and no "
-        "weight go into it. Only you can see it."
-    )
-
-
-def name_empty() -> str:
-    return tr("That was empty. Send a short name, for example: slow front-load.")
+delete_yes_button = Sentence("Yes, delete it")
+kept = Sentence("Kept.")
 
 
 def name_too_long(length: int) -> str:
@@ -89,10 +84,6 @@ def which(name: str, *, own: bool) -> str:
     )
 
 
-def gone() -> str:
-    return tr("That template is no longer there. /templates lists what you have.")
-
-
 def ask_use(template: str, table: str, name: str, *, own: bool, days_over: bool) -> str:
     head = (
         tr("{template}, scaled for you:", template=template)
@@ -103,24 +94,6 @@ def ask_use(template: str, table: str, name: str, *, own: bool, days_over: bool)
     if days_over:
         asked += " " + tr("Days that are over stay as they were.")
     return "\n\n".join([head, table, asked])
-
-
-def use_it_button() -> str:
-    return tr("Use this plan")
-
-
-def leave_button() -> str:
-    return tr("Don't change it")
-
-
-def left() -> str:
-    return tr("OK, nothing was changed.")
-
-
-def moved_on() -> str:
-    return tr(
-        "The plan has changed since I showed you this, so I changed nothing. Please look again."
-    )
 
 
 def listed(rows: Sequence[str]) -> str:
@@ -146,17 +119,5 @@ def ask_delete(name: str) -> str:
     )
 
 
-def delete_yes_button() -> str:
-    return tr("Yes, delete it")
-
-
-def keep_button() -> str:
-    return tr("Keep it")
-
-
 def deleted(name: str) -> str:
     return tr("Deleted: {name}.", name=name)
-
-
-def kept() -> str:
-    return tr("Kept.")

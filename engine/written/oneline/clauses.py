@@ -4,12 +4,13 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
-from itertools import combinations, product
+from itertools import combinations, pairwise, product
 
+from engine.written.oneline.meanings import Means
+from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.plausible import fits, likely, value_of
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, is_skipped, rough
-from engine.written.oneline.words import Means
+from engine.written.oneline.tokens import is_skipped, rough
 from engine.written.units import Refusal
 
 _ENDS = frozenset("\n;.!?|()[]")
@@ -46,8 +47,10 @@ class Clause:
     torn: list[list[Named]] = field(default_factory=list)  # labels that can be read in two ways
     odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
     trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
+    beside: set[int] = field(default_factory=set)  # for nothing but words beside them, or for a day
     foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
     vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
+    pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
 
     @property
     def figures(self) -> list[Figure]:
@@ -72,8 +75,14 @@ def is_unknown(token: Token) -> bool:
 def clauses_of(tokens: Sequence[Token], known: Known) -> list[Clause]:
     """The line's clauses in order, each with its labels given to its figures."""
     found = [Clause(part, end) for piece in _parted(tokens) for part, end in _asked_apart(*piece)]
+    pointing = frozenset(
+        token.start
+        for token, following in pairwise(tokens)
+        if isinstance(following, Mark) and following.text in (":", "=")
+    )
     for clause in found:
         clause.asks = clause.end == "?"
+        clause.pointing = pointing
         _mark_odd(clause)
         _name_figures(clause, known)
     return found
@@ -84,12 +93,21 @@ def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:
     for index, token in enumerate(tokens):
         if isinstance(token, Mark) and _parts_here(tokens, index, token):
             if part:
-                yield part, token.text
+                yield part, "|" if _is_gap(part, token) else token.text
             part = []
         elif not is_skipped(token):
             part.append(token)
     if part:
         yield part, ""
+
+
+def _is_gap(part: Sequence[Token], mark: Mark) -> bool:
+    """Whether "?" stands in the place of an answer, as in "72.4 6 ?"; "is 72.4 fine ?" asks."""
+    apart = mark.text == "?" and mark.start > part[-1].end
+    return apart and all(
+        isinstance(token, Figure) or (isinstance(token, Word) and token.says(Means.LABEL))
+        for token in part
+    )
 
 
 def _asked_apart(part: list[Token], end: str) -> Iterator[tuple[list[Token], str]]:
@@ -124,23 +142,40 @@ def _mark_odd(clause: Clause) -> None:
                 denied = False
         elif isinstance(token, Figure):
             beside = _bounded(tokens, index) or _of_an_hour_or_open(tokens, index)
-            if wished or denied or clause.asks or token.bound or beside:
+            if wished or denied or clause.asks or beside:
                 clause.odd.add(token.start)
-            if _is_eaten(tokens, index):
-                clause.foreign.add(token.start)
-            following = tokens[index + 1] if index + 1 < len(tokens) else None
-            if isinstance(following, Word) and following.says(Means.VESSEL):
-                clause.vessels.add(token.start)
-                clause.odd.add(token.start)
-            if _counts(tokens, index, -1) or _of_other_day(tokens, index):
-                clause.odd.add(token.start)
-            if _counts(tokens, index, +1) and token.start not in clause.odd:
-                clause.odd.add(token.start)
-                clause.trailed.add(token.start)
+            _mark_beside(clause, token, index)
             denied = False
-    if alone and clause.says(Means.OTHERWISE):
+    if alone and clause.says(Means.OTHERWISE) and not _drunk_down(clause):
         clause.odd.add(clause.figures[0].start)
         clause.trailed.clear()
+        clause.beside.clear()
+
+
+def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
+    """What the words directly beside a figure make of it."""
+    tokens = clause.tokens
+    if _is_eaten(tokens, index):
+        clause.foreign.add(figure.start)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if isinstance(following, Word) and following.says(Means.VESSEL):
+        clause.vessels.add(figure.start)
+        clause.odd.add(figure.start)
+    counts = _counts(tokens, index, +1)
+    if counts or _counts(tokens, index, -1) or _of_other_day(tokens, index):
+        if figure.start not in clause.odd:
+            clause.beside.add(figure.start)
+        clause.odd.add(figure.start)
+    if counts:
+        clause.trailed.add(figure.start)
+
+
+def _drunk_down(clause: Clause) -> bool:
+    """ "got 3.5 L down"."""
+    (figure,) = clause.figures
+    said = [word for word in clause.words if word.says(Means.OTHERWISE)]
+    down = all(word.text == "down" and word.start > figure.end for word in said)
+    return down and figure.unit is Unit.VOLUME
 
 
 def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
@@ -174,6 +209,8 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     far = [t for t in beside if isinstance(t, Word) and t.says(Means.OTHER_DAY)]
     if not far:
         return False
+    if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
+        return False
     labels = [t.says(Means.LABEL) for t in tokens if isinstance(t, Word)]
     figure = tokens[index]
     assert isinstance(figure, Figure)
@@ -181,6 +218,12 @@ def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
     if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
         return False
     return figure.unit is not Unit.VOLUME
+
+
+def _labels_past(token: Token) -> bool:
+    """Whether it labels what is always told of the day before: "water yesterday 3.5"."""
+    label = token.says(Means.LABEL) if isinstance(token, Word) else None
+    return label is not None and label.about in ("water_l", "carb_eaten_g", "sleep_h")
 
 
 def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
@@ -240,6 +283,9 @@ def _name_figures(clause: Clause, known: Known) -> None:
     if not best:
         return
     top = max(score for score, _ in best)
+    unnamed = [score for score, named in best if not named]
+    if top[0] == 0 and top[1] and unnamed and unnamed[0][2]:
+        return  # what the label would name it can't be, and without it all figures fit
     ways = [named for score, named in best if score == top]
     first = _as_dict(ways[0])
     others = [way for way in ways[1:] if _as_dict(way) != first]
@@ -292,7 +338,7 @@ def _about(label: Word, figure: Figure) -> str:
 
 
 def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) -> bool:
-    if not fits(key, figure):
+    if not fits(key, figure) or (step == -1 and label.start in clause.pointing):
         return False
     if key == "sleep_h":
         # "slept 6" and "6 hours slept" are sleep, "4 slept badly" is not

@@ -2,57 +2,42 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Sequence
 from dataclasses import replace
 from itertools import permutations
 
 from engine.evidence.oneline import WATER_AT_TARGET
 from engine.written.oneline.clauses import LEAST_SPARE_CARBS
-from engine.written.oneline.phrases import Phrases
+from engine.written.oneline.leftover import Leftover
+from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
-    doubt_of_habit,
-    doubt_of_refusal,
-    ends_of,
     fits,
     is_plain,
     is_readable,
-    likely,
     value_of,
     values_of,
 )
-from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
-from engine.written.oneline.tokens import Figure, Unit
-from engine.written.units import Refusal, RefusalCode
+from engine.written.oneline.report import CORE, DoubtCode, Value
+from engine.written.oneline.told import all_same
+from engine.written.units import Refusal
 
-_SAME = 0.006  # two figures nearer than this share of each other are one, in two units
+_CLOSE = 2  # characters: "60 2", "60. 2"
+_UNMISTAKABLE = 0.03  # a figure so near the last weight can be nothing else
+_OF_THE_MORNING = frozenset({Unit.NONE, Unit.WEIGHT, Unit.VOLUME, Unit.OF_TEN})
 _KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
     Unit.OF_FIVE: "sharpness",
 }  # fmt: skip
 
 
-class Figures:
-    """Takes the figures of a line's clauses. `answers` are plain, `doubts` are to be asked about.
-
-    `used` and `labels` are the starts of figures and labels that were read; `soft` are those of
-    words that stay in the note all the same.
-    """
-
-    def __init__(self, phrases: Phrases, known: Known) -> None:
-        self._clauses, self._known, self._phrases = phrases.clauses, known, phrases
-        self.answers: dict[str, Value] = {}
-        self.doubts: list[Doubt] = []
-        self.spoken_for: set[str] = set()
-        self.used: set[int] = set()
-        self.labels: set[int] = set()
-        self.soft: set[int] = set()
-        self._taken: set[int] = set()  # used, or read and left in the note all the same
-        self.labelled = False
-        self._odd: list[tuple[str, Figure]] = []
-        self._told_by: dict[str, Figure] = {}
-        self._taken |= {start for clause in self._clauses for start in clause.foreign}
+class Figures(Leftover):
+    """Takes the figures of a line's clauses."""
 
     def take(self) -> None:
+        for key in self._phrases.same:
+            self.answers[key] = self._phrases.before(key)
+            self.spoken_for.add(key)
+            self.labelled = True
         self._take_off_odd()
         self._take_torn()
         self._take_named()
@@ -107,48 +92,6 @@ class Figures:
         given = bare.index(figure) == sharp or key in named.values()
         return "sharpness" if sharp and given else key
 
-    def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
-        values = values_of(key, figures, self._known)
-        if len(figures) > 1 and len(values) == len(figures) and not _all_same(values):
-            options = [*values, sum(values)] if key == "water_l" else values
-            self._doubt(
-                DoubtCode.TWO_VALUES, key, " / ".join(figure.text.strip() for figure in figures),
-                [{key: value} for value in options[:4]],
-            )  # fmt: skip
-            return
-        self._take_value(key, figures[0])
-        if len(values) != len(figures):
-            for figure in figures[1:]:
-                self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
-
-    def _take_value(self, key: str, figure: Figure) -> None:
-        """The figure as this answer where it is plain, else the question it raises."""
-        if figure.high:
-            self._take_range(key, figure)
-            return
-        try:
-            value = value_of(key, figure, self._known)
-        except Refusal as refusal:
-            self._add(doubt_of_refusal(key, figure, refusal, self._known))
-            return
-        doubt = doubt_of_habit(key, figure, value, self._known)
-        if doubt is not None:
-            self._add(doubt)
-        elif figure.bound:
-            self._doubt(DoubtCode.BOUND, key, figure.text.strip(), [{key: value}])
-        else:
-            self.answers[key] = value
-            self._told_by[key] = figure
-            self.spoken_for.add(key)
-
-    def _take_range(self, key: str, figure: Figure) -> None:
-        ends = [end for end in ends_of(key, figure, self._known) if end is not None]
-        options: list[Value] = list(ends)
-        if len(ends) == 2 and key in ("weight_kg", "water_l", "carb_eaten_g", "sleep_h"):
-            options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
-        usual = [{key: v} for v in options if likely(key, v, self._known)]
-        self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
-
     def _take_off_odd(self) -> None:
         """A figure at the day's water target stands for water, whatever words follow it.
 
@@ -163,6 +106,37 @@ class Figures:
             for figure in clause.figures:
                 if figure.start in clause.trailed & water and self._at_water_target(figure):
                     clause.odd.discard(figure.start)
+        self._take_off_unmistakable(figures, {one.figure.start for one in named})
+
+    def _take_off_unmistakable(self, figures: Sequence[Figure], named: set[int]) -> None:
+        """Words beside a weight hide nothing where it is its owner's and the other two are told too.
+
+        "stats: 72.4, 6, 3.5"; a score stays in doubt where a word behind it may be what it counts.
+        """
+        told = [figure for figure in figures if figure.unit in _OF_THE_MORNING]
+        weights = [figure for figure in told if self._at_last_weight(figure)]
+        if len(told) != len(CORE) or len(weights) != 1 or self._known.order[: len(CORE)] != CORE:
+            return
+        in_order = not named and all(
+            is_plain(key, figure, self._known) for key, figure in zip(CORE, told, strict=True)
+        )
+        for clause in self._clauses:
+            for figure in weights:
+                if figure.start in clause.beside:
+                    clause.odd.discard(figure.start)
+            if not in_order:
+                continue
+            if told[1].start in clause.beside - clause.trailed:
+                clause.odd.discard(told[1].start)
+            if told[2].start in clause.beside and self._at_water_target(told[2]):
+                clause.odd.discard(told[2].start)
+
+    def _at_last_weight(self, figure: Figure) -> bool:
+        last = self._known.weight_kg
+        values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
+        if last is None or not values or figure.high or figure.bound:
+            return False
+        return abs(values[0] - last) <= _UNMISTAKABLE * last
 
     def _at_water_target(self, figure: Figure) -> bool:
         target = self._known.water_l
@@ -266,6 +240,9 @@ class Figures:
         return not is_plain("weight_kg", bare[0], self._known)
 
     def _place(self, bare: Sequence[Figure], keys: Sequence[str]) -> None:
+        if self._weight_again(bare[0], keys) or self._is_second_weight(bare[0], keys):
+            self.used.add(bare[0].start)
+            bare = bare[1:]
         spare = list(bare[len(keys) :])
         placed = list(zip(keys, bare, strict=False))
         if placed and placed[-1][0] == "sharpness" and self._is_carbs(placed[-1]):
@@ -274,7 +251,7 @@ class Figures:
             for figure in spare:
                 self._spare(figure)
             return
-        if spare and self._ask_about_split(bare, keys):
+        if spare and (self._ask_about_split(bare, keys) or self._moved_on(placed, spare)):
             return
         moved = any(not self._is_carbs(("", figure)) for figure in spare)
         if moved and not all(is_readable(*pair, self._known) for pair in placed):
@@ -287,10 +264,38 @@ class Figures:
         for figure in spare:
             self._spare(figure)
 
+    def _weight_again(self, figure: Figure, keys: Sequence[str]) -> bool:
+        """ "159.6 (72.4 kg)": the weight told with its unit, once more in one's own."""
+        told, weight = self._told_by.get("weight_kg"), self.answers.get("weight_kg")
+        again = values_of("weight_kg", [figure], self._known)
+        if told is None or weight is None or told.unit is not Unit.WEIGHT or not again:
+            return False
+        other = any(is_plain(key, figure, self._known) for key in keys)
+        return not other and all_same([again[0], weight])
+
+    def _is_second_weight(self, figure: Figure, keys: Sequence[str]) -> bool:
+        """ "72.4 6 3.5, weight 72.2": which of the two it is."""
+        first = bool(keys) and not is_readable(keys[0], figure, self._known)
+        return first and "weight_kg" not in keys and self._second_weight(figure)
+
+    def _moved_on(self, placed: Sequence[tuple[str, Figure]], spare: Sequence[Figure]) -> bool:
+        """Asks anew where the water told stands among the numbers too many: "72. 4, 6, 3.5"."""
+        water = next((figure for key, figure in placed if key == "water_l"), None)
+        if water is None or self._at_water_target(water):
+            return False
+        if not any(self._at_water_target(figure) for figure in spare):
+            return False
+        figures = [*(figure for _, figure in placed), *spare]
+        self.used.update(figure.start for figure in figures)
+        given = " ".join(figure.text.strip() for figure in figures)
+        self._doubt(DoubtCode.ORDER, placed[0][0], given, [])
+        self.spoken_for |= {key for key, _ in placed}
+        return True
+
     def _ask_about_split(self, bare: Sequence[Figure], keys: Sequence[str]) -> bool:
         """A number too many, because the first two may be one: "60 2 5 3.5"."""
         first, second, rest = bare[0], bare[1], bare[2:]
-        close = 0 <= second.start - first.end <= 1 and len(second.number) == 1
+        close = 0 <= second.start - first.end <= _CLOSE and len(second.number) == 1
         if not close or not first.number.isdecimal() or len(rest) + 1 > len(keys):
             return False
         whole = replace(first, number=f"{first.number}.{second.number}")
@@ -349,7 +354,9 @@ class Figures:
     def _ask_which(
         self, ways: Sequence[Sequence[tuple[str, Figure]]], figures: Sequence[Figure]
     ) -> None:
-        options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in ways]
+        # what is a range has no value yet: it is asked for when these are settled
+        told = [[(key, figure) for key, figure in way if not figure.high] for way in ways]
+        options = [{key: value_of(key, figure, self._known) for key, figure in way} for way in told]
         shared = {
             key: value
             for key, value in options[0].items()
@@ -361,7 +368,7 @@ class Figures:
         self.answers |= shared
         rest = [{k: v for k, v in option.items() if k not in shared} for option in options]
         given = " ".join(figure.text.strip() for figure in figures)
-        about = next(key for option in rest for key in option)
+        about = next((key for option in rest for key in option), ways[0][0][0])
         for figure in figures:
             self.used.add(figure.start)
         self._doubt(DoubtCode.ORDER, about, given, rest)
@@ -370,107 +377,3 @@ class Figures:
     def _use(self, key: str, figure: Figure) -> None:
         self.used.add(figure.start)
         self._take_value(key, figure)
-
-    # what is left over
-
-    def _spare(self, figure: Figure) -> None:
-        """A number more than there are answers."""
-        self.used.add(figure.start)
-        if self._second_weight(figure) or self._decimal(figure):
-            return
-        options: list[Mapping[str, Value]] = []
-        carbs_open = "carb_eaten_g" not in self.spoken_for and not self._phrases.on_target
-        grams = (
-            values_of("carb_eaten_g", [figure], self._known) if fits("carb_eaten_g", figure) else []
-        )
-        if carbs_open and grams and grams[0] >= LEAST_SPARE_CARBS and not figure.high:
-            options = [{"carb_eaten_g": grams[0]}]
-            self.spoken_for.add("carb_eaten_g")
-        about = "carb_eaten_g" if options else "spare"
-        self._doubt(DoubtCode.SPARE, about, figure.text.strip(), options)
-
-    def _decimal(self, figure: Figure) -> bool:
-        """A digit right behind an answer that may be its decimal: "water 3 5"."""
-        for key in ("weight_kg", "water_l"):
-            before = self._told_by.get(key)
-            close = before is not None and 0 <= figure.start - before.end <= 1
-            if before is None or not close or len(figure.number) != 1 or key not in self.answers:
-                continue
-            if not before.number.isdecimal():
-                continue
-            longer = replace(before, number=f"{before.number}.{figure.number}")
-            whole = values_of(key, [longer], self._known)
-            options = [*whole, self.answers.pop(key)]
-            given = f"{before.text} {figure.text}"
-            self._doubt(DoubtCode.UNCLEAR, key, given, [{key: value} for value in options])
-            return True
-        return False
-
-    def _second_weight(self, figure: Figure) -> bool:
-        """A second figure that can only be the weight: which of the two it is."""
-        first = self.answers.get("weight_kg")
-        values = values_of("weight_kg", [figure], self._known) if fits("weight_kg", figure) else []
-        if first is None or not values or abs(values[0] - first) > 0.03 * first:
-            return False
-        del self.answers["weight_kg"]
-        self._doubt(
-            DoubtCode.TWO_VALUES, "weight_kg", figure.text.strip(),
-            [{"weight_kg": first}, {"weight_kg": values[0]}],
-        )  # fmt: skip
-        return True
-
-    def _ask_about_odd(self) -> None:
-        """Figures among words that are not known: asked about where their answer is still open."""
-        if not (self.answers or self.doubts or self._phrases.skipped or self._known.asked):
-            return
-        if not self.answers and not self.doubts and not self._phrases.skipped:
-            asked = self._known.asked[:1]
-            self._odd = [(key, figure) for key, figure in self._odd if key and key in asked]
-        for key, figure in self._odd:
-            if figure.unit is Unit.VOLUME and self.answers.get("water_l"):
-                self._ask_second_drink(figure)
-                continue
-            keys = (
-                [key] if key else [k for k in self._known.order if is_plain(k, figure, self._known)]
-            )
-            open_keys = [k for k in keys if k not in self.spoken_for | set(self._phrases.skipped)]
-            if not open_keys or open_keys[0] in self.answers:
-                continue
-            about = open_keys[0]
-            self.used.add(figure.start)
-            self._ask_odd(about, figure)
-
-    def _ask_second_drink(self, figure: Figure) -> None:
-        """All drinks count together: "2 l water and 1.5 l coffee" may be 3.5."""
-        first, values = self.answers["water_l"], values_of("water_l", [figure], self._known)
-        if first is None or not values:
-            return
-        del self.answers["water_l"]
-        amounts = [first + values[0], first]
-        self._doubt(
-            DoubtCode.TWO_VALUES, "water_l", figure.text.strip(), [{"water_l": v} for v in amounts]
-        )
-
-    def _ask_odd(self, key: str, figure: Figure) -> None:
-        if figure.high:
-            self._take_range(key, figure)
-            return
-        by_vessel = any(figure.start in clause.vessels for clause in self._clauses)
-        values = [] if by_vessel else values_of(key, [figure], self._known)
-        options = [{key: v} for v in values if likely(key, v, self._known)]
-        self._doubt(DoubtCode.UNCLEAR, key, figure.text.strip(), options)
-
-    def _doubt(
-        self, code: DoubtCode | RefusalCode, key: str, given: str,
-        options: Sequence[Mapping[str, Value]],
-    ) -> None:  # fmt: skip
-        self._add(Doubt(code=code, answer=key, given=given, options=tuple(options)))
-
-    def _add(self, doubt: Doubt) -> None:
-        self.doubts.append(doubt)
-        if doubt.answer != "spare":
-            self.spoken_for.add(doubt.answer)
-
-
-def _all_same(values: Sequence[float]) -> bool:
-    return max(values) - min(values) <= _SAME * max(values)

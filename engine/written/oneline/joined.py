@@ -5,9 +5,11 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from engine.written.oneline.meanings import Means
 from engine.written.oneline.numbers import is_surely_number
-from engine.written.oneline.tokens import Figure, Mark, Token, Unit, Word, expanded, rough, scan
-from engine.written.oneline.words import Means
+from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
+from engine.written.oneline.report import CORE
+from engine.written.oneline.tokens import expanded, rough, scan
 
 
 def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:
@@ -36,7 +38,9 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
             return True
         if is_surely_number(figure.number):
             return True
-        small = (Means.ABOUT, Means.LINK, Means.RANGE) if figure.number != "1" else ()
+        small = (
+            (Means.ABOUT, Means.LINK, Means.RANGE, Means.CORRECTS) if figure.number != "1" else ()
+        )
         return all(
             token is None or not isinstance(token, Word) or token.says(*small) is not None
             for token in (left, right)
@@ -79,7 +83,11 @@ def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
 
 
 _MOST_CORRECTED = 0.1  # of the number: what differs by more may be another answer
-_BETWEEN = frozenset(",-:")
+# these correct what is near, and say nothing before what is not
+_HESITATES = frozenset(
+    {"ne", "äh", "ähm", "öh", "uh", "uhm", "erm", "er", "err", "hm", "hmm", "wait"}
+)
+_BETWEEN = frozenset(",-:(;.!*")
 
 
 def _corrected(tokens: list[Token]) -> list[Token]:
@@ -106,7 +114,11 @@ def _corrected(tokens: list[Token]) -> list[Token]:
             token, start=before.start, unit=token.unit if before.unit is Unit.NONE else before.unit,
             unit_text=token.unit_text or before.unit_text,
         )  # fmt: skip
-        if abs(other - one) > _MOST_CORRECTED * abs(one):
+        apart = abs(other - one) > _MOST_CORRECTED * abs(one)
+        if apart and all(word.text in _HESITATES for word in words):
+            out.append(token)
+            continue
+        if apart:
             text = f"{before.number}-{token.number}"
             joined = replace(joined, number=before.number, high=token.number, text=text)
         del out[first:]
@@ -148,14 +160,32 @@ def _makes_range(
         if between.says(Means.RANGE):
             return True
         before = tokens[at - 1] if at else None
-        opened = isinstance(before, Word) and before.text in ("between", "zwischen")
-        return opened and between.text in ("and", "und")
+        if not isinstance(before, Word):
+            return False
+        opened = before.text.endswith(("between", "zwischen"))
+        moved = before.text in ("from", "von") and between.text == "auf"
+        return moved or (opened and between.text in ("and", "und"))
+    if isinstance(between, Mark) and between.text == "/":
+        return _next_scores(tokens, at, first, second)
     if not (isinstance(between, Mark) and between.text == "-"):
         return False
     chained = at + 3 < len(tokens) and _is_dash(tokens[at + 3])
     chained |= at > 0 and _is_dash(tokens[at - 1])
     low, high = rough(first.number), rough(second.number)
     return not chained and low < high <= 1.35 * low + 1
+
+
+def _next_scores(tokens: list[Token], at: int, first: Figure, second: Figure) -> bool:
+    """Whether "6/7" are two scores between which somebody wavers, and not two answers."""
+    beside = [tokens[i] for i in (at - 1, at + 3) if 0 <= i < len(tokens)]
+    chained = any(isinstance(token, Mark) and token.text == "/" for token in beside)
+    tight = second.start - first.end == 1 and {first.unit, second.unit} == {Unit.NONE}
+    scores = first.number.isdecimal() and second.number.isdecimal()
+    enough = sum(isinstance(token, Figure) for token in tokens) > len(CORE)
+    return (
+        tight and scores and enough and not chained
+        and int(second.number) == int(first.number) + 1 <= _DIGITS
+    )  # fmt: skip
 
 
 def _is_dash(token: Token) -> bool:

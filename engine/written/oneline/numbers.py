@@ -64,7 +64,7 @@ def _any(words: dict[str, int]) -> str:
 
 
 _SMALL = (
-    rf"(?:(?P<tens>{_any(_ENGLISH_TENS)})(?:[ -](?P<unit>{_any(_ENGLISH_UNITS)}){_OVER})?"
+    rf"(?:(?P<tens>{_any(_ENGLISH_TENS)})(?:[ -]?(?P<unit>{_any(_ENGLISH_UNITS)}){_OVER})?"
     rf"|(?P<teen>{_any(_ENGLISH_TEENS)}))"
 )
 # "one thirty three" is said of pounds and ounces
@@ -87,6 +87,7 @@ _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
 _HALF = Late(
     rf"(?: and a| ?-and-a-|-and-a-| und ein| ein| plus a)[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
+    rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = Late(
@@ -94,8 +95,11 @@ _POINT = Late(
     r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
 )
 _TIMES = Late(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")
+_CORRECTED = Late(r" \*\d")  # "3.5 *72.6": a star before what was meant
 _VOLUME = Late(rf" ?{VOLUME_WORDS}{_OVER}")
 _GOES_ON = Late(r" ?[^\W_]")
+_LARGEST_BOTTLE = 3  # L: "7 x 0.5" counts bottles, "3 x 8" does not
+_MOST_GALLONS = 4  # "6 3/4 gallon" are two numbers
 _MOST_SIMPLE = 12  # up to here a number word is often no number: "one of them", "two of us"
 
 
@@ -143,7 +147,8 @@ def goes_on(line: str, number: str, end: int, language: str) -> tuple[str, int] 
 def with_half(line: str, number: str, end: int) -> tuple[str, int] | None:
     """The whole of "3 litres and a half", where `end` is behind the unit."""
     match = _HALF.match(line, end)
-    if match is None or match["fraction"] or match["quarter"] or not number.isdecimal():
+    other = match and (match["fraction"] or match["quarter"] or match["three"])
+    if match is None or other or not number.isdecimal():
         return None
     return f"{int(number)}.5", match.end()
 
@@ -151,13 +156,14 @@ def with_half(line: str, number: str, end: int) -> tuple[str, int] | None:
 def multiplied(line: str, number: str, end: int) -> tuple[str, int] | None:
     """ "2 x 1.5 l" as its sum and where that ends; "" for a product of nothing that is drunk."""
     match = _TIMES.match(line, end)
-    if match is None:
+    if match is None or _CORRECTED.match(line, end):
         return None
-    if not _VOLUME.match(line, match.end()) or not number.isdecimal():
-        return "", match.end()
     try:
         amount = float(match["number"].replace(",", "."))
     except ValueError:
+        return "", match.end()
+    drunk = _VOLUME.match(line, match.end()) or (amount % 1 and amount < _LARGEST_BOTTLE)
+    if not drunk or not number.isdecimal():
         return "", match.end()
     return f"{int(number) * amount:g}", match.end()
 
@@ -168,8 +174,17 @@ def is_surely_number(number: str) -> bool:
 
 
 def _with_tail(line: str, number: str, end: int, language: str) -> tuple[str, int] | None:
-    if match := _HALF.match(line, end):
-        share = 0.25 if match["quarter"] else _FRACTIONS.get(match["fraction"] or "1/2")
+    match = _HALF.match(line, end)
+    if match and match["fraction"] and float(number) > _MOST_GALLONS:
+        match = None if _VOLUME.match(line, match.end()) else match
+    if match:
+        share = (
+            0.75
+            if match["three"]
+            else 0.25
+            if match["quarter"]
+            else _FRACTIONS.get(match["fraction"] or "1/2")
+        )
         if share is not None:
             sign, plain = ("-" if number.startswith("-") else ""), number.lstrip("+-")
             return f"{sign}{int(plain) + share:g}", match.end()

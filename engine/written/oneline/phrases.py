@@ -6,9 +6,10 @@ from collections.abc import Sequence
 from typing import TYPE_CHECKING
 
 from engine.written.oneline.clauses import Clause, clauses_of, is_unknown
-from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
-from engine.written.oneline.tokens import Figure, Mark, Token, Word
-from engine.written.oneline.words import Means
+from engine.written.oneline.meanings import Means
+from engine.written.oneline.pieces import Figure, Mark, Token, Word
+from engine.written.oneline.plausible import is_plain
+from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
 
 if TYPE_CHECKING:
     from engine.written.oneline.figures import Figures
@@ -21,6 +22,10 @@ _SAYS_LITTLE = (
     Means.LINK, Means.ABOUT, Means.MANNERS, Means.TODAY, Means.YES, Means.RANGE, Means.BOUND,
 )  # fmt: skip
 
+_LIKE_YESTERDAY = frozenset(
+    {"same as yesterday", "like yesterday", "same as the day before", "wie gestern",
+     "so wie gestern", "gleich wie gestern"}
+)  # fmt: skip
 _IS = frozenset({"is", "was", "are", "were", "ist", "war", "sind", "waren"})
 
 
@@ -35,14 +40,17 @@ class Phrases:
         self.training: str | None = None
         self.fine = False
         self.reserved: dict[str, Word] = {}
+        self.same: dict[str, Word] = {}  # told to be what it was the day before
         self._read: set[int] = set()  # starts of words that were read
         self._soft: set[int] = set()  # read, but part of the note where their clause has more
         for index, clause in enumerate(self.clauses):
             following = self.clauses[index + 1] if index + 1 < len(self.clauses) else None
             self._take_skips(clause)
+            self._take_same(clause)
             self._take_on_target(clause, following)
             self._take_training(clause)
             self._take_scores(clause)
+        self._take_all_same()
         self.fine = any(
             _is_good(clause, word) and word.start not in self._read
             for clause in self.clauses
@@ -70,8 +78,48 @@ class Phrases:
                 assert meaning is not None
                 self._read.add(after.start)
                 self._skip(meaning.about, word)
-            elif self.known.asked and len(clause.words) == 1 and not figures:
-                self._skip(self.known.asked[0], word)
+            elif self.known.asked and len(clause.words) == 1 and not clause.named:
+                place = sum(
+                    figure.start < word.start
+                    for one in self.clauses
+                    if not one.named
+                    for figure in one.figures
+                )
+                self._skip(self.known.asked[min(place, len(self.known.asked) - 1)], word)
+
+    def _take_same(self, clause: Clause) -> None:
+        """ "Same weight as yesterday", where the last one is known and no figure is told."""
+        for word in clause.words:
+            same = word.says(Means.SAME)
+            if same is None or clause.asks or self.before(same.about) is None:
+                continue
+            told = any(
+                is_plain(same.about, figure, self.known)
+                for one in self.clauses
+                for figure in one.figures
+            )
+            self._read.add(word.start)
+            if not told:
+                self.same[same.about] = word
+
+    def before(self, key: str) -> float | None:
+        """What the answer was the day before; of water, what it was to be."""
+        return {
+            "weight_kg": self.known.weight_kg,
+            "fullness": self.known.fullness,
+            "water_l": self.known.water_l,
+        }.get(key)
+
+    def _take_all_same(self) -> None:
+        """ "Same as yesterday, 6, 3.5": the weight, where two figures follow that are none."""
+        first = next((token for clause in self.clauses for token in clause.tokens), None)
+        figures = [figure for clause in self.clauses for figure in clause.figures]
+        other = any(is_plain("weight_kg", figure, self.known) for figure in figures)
+        if not isinstance(first, Word) or first.text not in _LIKE_YESTERDAY or other:
+            return
+        open_yet = self.before("weight_kg") is not None and "weight_kg" not in self.skipped
+        if open_yet and len(figures) == len(CORE) - 1:
+            self.same["weight_kg"] = first
 
     def _skip(self, key: str, word: Word) -> None:
         self.skipped.add(key)

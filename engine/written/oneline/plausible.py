@@ -16,8 +16,8 @@ from engine.evidence.oneline import (
     WATER_FAR_OVER,
     WATER_FAR_UNDER,
 )
+from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
-from engine.written.oneline.tokens import Figure, Unit
 from engine.written.units import (
     Refusal,
     VolumeUnit,
@@ -135,7 +135,7 @@ def values_of(key: str, figures: Sequence[Figure], known: Known) -> list[float]:
 
 def is_readable(key: str, figure: Figure, known: Known) -> bool:
     """Whether the figure can be this answer at all, usual or not."""
-    if not fits(key, figure) or figure.high or figure.bound:
+    if not fits(key, figure) or figure.high:
         return fits(key, figure)
     try:
         value_of(key, figure, known)
@@ -150,7 +150,8 @@ def is_plain(key: str, figure: Figure, known: Known) -> bool:
         return False
     if figure.high:
         return any(likely(key, end, known) for end in ends_of(key, figure, known))
-    return likely(key, value_of(key, figure, known), known)
+    values = values_of(key, [figure], known)
+    return bool(values) and likely(key, values[0], known)
 
 
 def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doubt | None:

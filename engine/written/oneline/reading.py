@@ -11,14 +11,17 @@ from collections.abc import Sequence
 from dataclasses import replace
 from functools import lru_cache
 
+from engine.written.late import Late
 from engine.written.oneline.figures import Figures
 from engine.written.oneline.joined import interpretations
 from engine.written.oneline.phrases import Phrases
+from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
-from engine.written.oneline.tokens import Figure, Token
 from engine.written.units import RefusalCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
+_DOTS = Late(r"\.{2,}")
+_TWO_DOTS = Late(r"(?<=\d)\.\.(?=\d)")
 LONGEST = 1200  # characters; what is longer is a letter, not a check-in
 
 
@@ -31,6 +34,10 @@ def read_report(text: str, known: Known) -> Report:
     if len(text) > LONGEST:
         return Report(note=text.strip())
     line, places = plain_with_places(text)
+    if len(_DOTS.compiled.findall(line)) == 1 and (slip := _TWO_DOTS.search(line)):
+        del places[slip.start()]
+        line = line[: slip.start()] + line[slip.start() + 1 :]
+    line = _DOTS.sub(lambda dots: _parting(line, dots.start()) * len(dots[0]), line)
     ways = interpretations(
         line, language=known.language, bare_stones=known.weight_unit is WeightUnit.ST
     )
@@ -41,6 +48,11 @@ def read_report(text: str, known: Known) -> Report:
     # a sign outside the plain characters may stand for two of them: up to where the next begins
     end = places[last] if last < len(places) else len(text)
     return replace(report, all_fine=False, note=text[places[first] : end].strip())
+
+
+def _parting(line: str, at: int) -> str:
+    """What dots in a row stand for: "weight..72" names a number, "72...6" parts two."""
+    return ":" if line[at - 1 : at].isalpha() else ";"
 
 
 _Span = tuple[int, int] | None

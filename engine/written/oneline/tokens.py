@@ -8,12 +8,12 @@ from __future__ import annotations
 
 import re
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass, replace
-from enum import StrEnum
+from dataclasses import replace
 from itertools import product
 from unicodedata import category
 
-from engine.written.late import Late
+import engine.written.oneline.patterns as at_number
+from engine.written.oneline.meanings import Means
 from engine.written.oneline.numbers import (
     goes_on,
     multiplied,
@@ -23,112 +23,11 @@ from engine.written.oneline.numbers import (
     with_tenths,
     without_its_point,
 )
+from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.typos import label_meant
-from engine.written.oneline.words import Meaning, Means, longest_phrase, phrases
+from engine.written.oneline.words import longest_phrase, phrases
 from engine.written.units.reading import NUMBER
-from engine.written.units.volume import VOLUME_WORDS
-from engine.written.units.weight import KG_WORDS, LB_WORDS, ST_WORDS
-
-
-class Unit(StrEnum):
-    NONE = "none"
-    WEIGHT = "weight"
-    VOLUME = "volume"
-    GRAMS = "grams"
-    HOURS = "hours"
-    OF_TEN = "of-ten"
-    OF_FIVE = "of-five"
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Token:
-    """`start` and `end` are places in the plain line."""
-
-    start: int
-    end: int
-    text: str
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Figure(Token):
-    """`number` as written; `high` is the other end of a range; `bound` where it is only a bound."""
-
-    number: str
-    unit: Unit = Unit.NONE
-    unit_text: str = ""
-    high: str = ""
-    bound: bool = False
-    thousand: bool = False
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Word(Token):
-    """`meanings` is empty for a word that is not known here."""
-
-    meanings: tuple[Meaning, ...] = ()
-
-    def says(self, *means: Means) -> Meaning | None:
-        return next((meaning for meaning in self.meanings if meaning.means in means), None)
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class Mark(Token):
-    pass
-
-
-_BLOB = Late(r"[-+]?(?:[.,]?\d|[½¼¾])[\d.,½¼¾⁰¹²³⁴-⁹₀-₉]*")
-_WHOLE = Late(rf"[-+]?{NUMBER}")
-_WORD = Late(r"[^\W\d_]+(?:['-][^\W\d_]+)*")
-_DATE = Late(
-    r"(?:\d{1,2}(?P<mark>[./-])\d{1,2}(?P=mark)(?:20\d\d|\d\d(?!\d))|20\d\d-\d\d?-\d\d?)(?![\d.,/])"
-)
-_CLOCK = Late(r"\d{1,2}(?:[:.]\d\d)? ?(?:[ap]\.?m\b\.?|uhr\b|o'clock)|\d{1,2}:\d\d(?::\d\d)?\b")
-_SCALE = Late(r" ?(?:/|(?:out )?of|outta|von|aus) ?(10|ten|zehn|5)(?![\d./]\d|\d)(?!/)")
-_OVER = r"(?![^\W_]|')"  # no letter or digit follows
-_STONES = Late(
-    rf" ?{ST_WORDS}(?![^\W\d_]|')\.?"
-    rf"(?:[ ,&]*(?:and )?(?P<rest>{NUMBER})(?P<lb> ?{LB_WORDS}{_OVER})?{_OVER})?"
-)
-_UNITS: tuple[tuple[Unit, Late], ...] = (
-    (Unit.WEIGHT, Late(rf" ?(?:{KG_WORDS}|{LB_WORDS}){_OVER}\.?")),
-    (Unit.VOLUME, Late(rf" ?{VOLUME_WORDS}{_OVER}")),
-    (Unit.GRAMS, Late(rf" ?(?:grammes?|gramm|grams?|gr|g){_OVER}\.?")),
-    (Unit.HOURS, Late(rf" ?(?:hours?|hrs?|h|std|stunden?|stdn){_OVER}\.?")),
-)
-_THOUSAND = Late(rf" ?k{_OVER}(?: ?(?:grams?|gramm|g){_OVER})?")
-# what a number may count that is none of the answers
-_COUNTED = Late(
-    r" ?(?:%|°|x\b|(?:mins?|minutes?|minuten?|secs?|seconds?|km|miles?|metres?|meters?|m|steps?|mg|"
-    r"kcal|cals?|calories|kalorien|times|days?|tage?n?|weeks?|wochen?|months?|years?|jahre?n?|yr|meals?|"
-    r"mahlzeit(?:en)?|sets?|sätze|reps?|wdh|bpm|schritte?n?|mal|prozent|percent|"
-    r"euros?|pm|o'clock|uhr|kj|cm|mm|inch(?:es)?|euro|st|nd|rd|th)" + _OVER + ")"
-)
-# "woke at 6", "um 6 auf"; "down 0.3", "300 g runter"
-_TOLD_OF = Late(
-    r"\b(?:woke|wake|awake|got up|bed|asleep|wach|aufgewacht|aufgestanden|bett)(?: up)?"
-    r" (?:at|around|about|um|gegen|seit|since|till|until) $|\bup (?:at|since) $"
-)
-_NEXT_FIGURE = Late(r" ?[.,]?\d")
-_GOT_UP = Late(rf" (?:auf|wach|aufge\w+|raus){_OVER}")
-_AT = Late(r"\b(?:um|gegen|seit) $")
-_CHANGED = Late(
-    r"(?:so |also )?(?:down|lost|gained|dropped|abgenommen|zugenommen|runter)"
-    rf"(?: by| um| about| another)? (?P<number>{NUMBER})(?![\d/]| ?{VOLUME_WORDS}{_OVER})"
-    rf"(?: ?(?:{KG_WORDS}|{LB_WORDS}|g|gramm|grams?){_OVER})?{_OVER}"
-)
-_RISEN = Late(
-    rf" ?(?:{KG_WORDS}|{LB_WORDS}) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
-    rf"weniger|mehr|abgenommen|zugenommen)(?! ?\d| to| from| by| um| auf){_OVER}"
-)
-_GRAMS_CHANGED = Late(
-    rf" ?(?:grammes?|gramm|grams?|gr|g) (?:down|lighter|heavier|less|runter|rauf|leichter|schwerer|"
-    rf"weniger|abgenommen|zugenommen){_OVER}"
-)
-_POUNDS_PER_STONE = 14
-_MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself
-_ISH = Late(r" ?-?ish\b")
-_SKIPPED_MARKS = {":", "=", "~", "≈", "&", "+", '"', "'", "*", "_", "\u2026"}
-
+from engine.written.units.weight import LB_WORDS, ST_WORDS
 
 _Choice = tuple[tuple[Token, ...], ...]
 _MOST_WAYS = 64
@@ -146,15 +45,28 @@ def expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
 
 def scan(line: str, language: str) -> list[_Choice]:
     found: list[_Choice] = []
+    items = _items(line)
     at = 0
     while at < len(line):
         if line[at] == " ":
             at += 1
             continue
+        if at in items:
+            found.append(_one(Mark(start=at, end=at + 2, text="|")))
+            at += 2
+            continue
         choice = _figure(line, at, language) or _word(line, at, language) or _mark(line, at)
         found.append(choice)
         at = max(token.end for tokens in choice for token in tokens)
     return found
+
+
+def _items(line: str) -> frozenset[int]:
+    """Where the numbers of a numbered list stand: 1, 2, 3 in order."""
+    found = list(at_number.ITEM.finditer(line))
+    numbers = [int(match["which"]) for match in found]
+    counts = len(found) > 1 and numbers == list(range(1, len(found) + 1))
+    return frozenset(match.start() for match in found) if counts else frozenset()
 
 
 def _one(token: Token) -> _Choice:
@@ -169,7 +81,7 @@ def _figure(line: str, at: int, language: str) -> _Choice | None:
     before = line[at - 1] if at else " "
     if line[at] in "-+" and not (before in " \n,;:(|~" or at == 0):
         return None
-    for pattern in (_DATE, _CLOCK):
+    for pattern in (at_number.DATE, at_number.CLOCK):
         if match := pattern.match(line, at):
             return _unknown(line, at, match.end())
     # a slash with nothing before it: "/10" is half of something
@@ -177,7 +89,7 @@ def _figure(line: str, at: int, language: str) -> _Choice | None:
         run = re.compile(r"[/\d.,]+").match(line, at)
         assert run is not None
         return _unknown(line, at, run.end())
-    match = _BLOB.match(line, at)
+    match = at_number.BLOB.match(line, at)
     if match is None:
         return None
     number = match[0].rstrip(".,")
@@ -186,13 +98,16 @@ def _figure(line: str, at: int, language: str) -> _Choice | None:
         return whole
     if number[0] in ".," and (before.isalnum() or "." in number[1:] or "," in number[1:]):
         return None  # the mark parts this number from what stands before it
-    letters = before.isalpha() or before in "'_"
+    quoted = before == "'" and not line[at - 2 : at - 1].isalnum()
+    letters = before.isalpha() or (before in "'_" and not quoted)
     if letters and not _labelled_at(line, at):
         return _run_on(line, at, end)
-    if _WHOLE.fullmatch(number) is None:
+    if at_number.WHOLE.fullmatch(number) is None:
         return _run_on(line, at, end)
     if number.count(",") + number.count(".") > 1:
         return _cut(line, at, number) or _run_on(line, at, end)
+    if number.count(",") == 1 and at_number.SLEPT.match(line, end):
+        return _with_unit(line, at, number, end)
     if number.count(",") == 1 and number[0] != "," and _points_elsewhere(line, at, end):
         # decimals have points here, so that this comma may part two numbers
         parted = _cut(line, at, number) or ()
@@ -202,20 +117,42 @@ def _figure(line: str, at: int, language: str) -> _Choice | None:
 
 def _whole(line: str, at: int, number: str, end: int, language: str) -> _Choice | None:
     """A number that is more than its digits, or that tells of something else than of an answer."""
-    letters = line[at - 1 : at].isalpha() or line[at - 1 : at] in ("'", "_")
-    if letters or _WHOLE.fullmatch(number) is None:
+    letters = line[at - 1 : at].isalpha() or line[at - 1 : at] == "_"
+    letters = letters or bool(re.search(r"\w'$", line[:at]))
+    if letters or at_number.WHOLE.fullmatch(number) is None:
         return None
     if times := multiplied(line, number, end):
         amount, to = times
         return _with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
+    if both := at_number.TWO_AMOUNTS.match(line, end):
+        total = rough(number) + rough(both["more"])
+        return _with_unit(line, at, f"{total:g}", both.end())
+    if (
+        (plus := at_number.PLUS.match(line, end))
+        and number.isdecimal()
+        and int(number) < at_number.MOST_CHANGED
+    ):
+        total = int(number) + rough(plus["more"])
+        return _with_unit(line, at, f"{total:g}", plus.end())
+    if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
+        share = int(part["top"]) / int(part["of"])
+        return _one(_make(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))
     if longer := goes_on(line, number, end, language):
         return _with_unit(line, at, *longer)
-    if _TOLD_OF.search(line[:at]) and not _NEXT_FIGURE.match(line, end):
+    if (apart := at_number.CHANGE_APART.match(line, at)) and line[at - 1 : at] == "(":
+        return _unknown(line, at, apart.end())
+    if at_number.DAY_OF.search(line[:at]) and number.isdecimal() and line[end : end + 2].strip():
         return _unknown(line, at, end)
-    after = _RISEN.match(line, end) or (_AT.search(line[:at]) and _GOT_UP.match(line, end))
-    if after and rough(number) < _MOST_CHANGED:
+    if at_number.POINTLESS.match(line, end):
+        return _run_on(line, at, end)
+    if at_number.TOLD_OF.search(line[:at]) and not at_number.NEXT_FIGURE.match(line, end):
+        return _unknown(line, at, end)
+    after = at_number.RISEN.match(line, end) or (
+        at_number.AT.search(line[:at]) and at_number.GOT_UP.match(line, end)
+    )
+    if after and rough(number) < at_number.MOST_CHANGED:
         return _unknown(line, at, after.end())
-    if (match := _GRAMS_CHANGED.match(line, end)) and number.isdecimal():
+    if (match := at_number.GRAMS_CHANGED.match(line, end)) and number.isdecimal():
         return _unknown(line, at, match.end())
     return None
 
@@ -240,35 +177,60 @@ def _labelled_at(line: str, at: int) -> bool:
 
 
 def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
-    if match := _CLOCK.match(line, start):
+    if match := at_number.CLOCK.match(line, start):
         return _unknown(line, start, match.end())
 
-    def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "", *, k: bool = False) -> Figure:
-        return _make(line, start, number, end, unit, unit_text, thousand=k)
+    def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "") -> Figure:
+        return _make(line, start, number, end, unit, unit_text)
 
-    if (stones := _STONES.match(line, end)) and _is_stones(line, end):
+    if (stones := at_number.STONES.match(line, end)) and _is_stones(line, end):
         return _in_stones(line, start, number, end, stones)
-    if (match := _SCALE.match(line, end)) and _is_scale(line, start, number, match):
+    if (match := at_number.SCALE.match(line, end)) and _is_scale(line, start, number, match):
         unit = Unit.OF_FIVE if match[1] == "5" else Unit.OF_TEN
         return _one(figure(match.end(), unit, "5" if unit is Unit.OF_FIVE else "10"))
-    if match := _COUNTED.match(line, end):
+    if match := at_number.COUNTED.match(line, end):
         return _unknown(line, start, match.end())
-    for unit, pattern in _UNITS:
-        if match := pattern.match(line, end):
-            if longer := with_half(line, number, match.end()):
-                number, to = longer
-                return _one(figure(to, unit, match[0].strip()))
-            return _one(figure(match.end(), unit, match[0].strip()))
-    if match := _THOUSAND.match(line, end):
-        return _one(figure(match.end(), Unit.GRAMS, "g", k=True))
-    if match := _ISH.match(line, end):
+    if with_its_unit := _unit_at(line, start, number, end):
+        return _one(with_its_unit)
+    if match := at_number.ISH.match(line, end):
         return _one(figure(match.end()))
     following = line[end : end + 1]
-    if following and (following.isalpha() or following in "'_²³½¼¾" or following.isnumeric()):
+    if _runs_on(following, line[end + 1 : end + 2]):
         return _run_on(line, start, end)
     if following == "+" and not line[end + 1 : end + 2].isdecimal():
         return _one(replace(figure(end + 1), bound=True))
     return _one(figure(end))
+
+
+def _runs_on(following: str, next_but_one: str) -> bool:
+    """Whether what follows a number belongs to it, and makes it none: "72:4", "5x", "7²"."""
+    if following == "'":
+        return next_but_one.isalnum()
+    if following == ":":
+        return next_but_one.isdecimal()
+    return bool(following) and (following.isalnum() or following in "_²³½¼¾")
+
+
+def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
+    """The figure with the unit behind it, and what goes on behind that: "72 kilo 400"."""
+    for unit, pattern in at_number.UNITS:
+        match = pattern.match(line, end)
+        if match is None:
+            continue
+        to, said = match.end(), match[0].strip()
+        grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
+        millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
+        more = (grams if said[:1] == "k" else None) or (
+            millilitres if unit is Unit.VOLUME else None
+        )
+        if more and number.isdecimal():
+            number, to = f"{number}.{more['more']}".rstrip("0"), more.end()
+        elif longer := with_half(line, number, to):
+            number, to = longer
+        return _make(line, start, number, to, unit, said)
+    if match := at_number.THOUSAND.match(line, end):
+        return _make(line, start, number, match.end(), Unit.GRAMS, "g", thousand=True)
+    return None
 
 
 def _make(
@@ -284,6 +246,8 @@ def _make(
 def _is_scale(line: str, start: int, number: str, match: re.Match[str]) -> bool:
     """Not in "60.2 / 5 / 3.5" and "60/5/10", where slashes part one answer from the next."""
     before, after = line[:start], line[match.end() :]
+    if match[0].startswith(" /") and not number.isdecimal():
+        return False  # the "/10" of a score that was left out
     if re.match(r",\d", after) and not _points_elsewhere(line, start, match.end()):
         return False  # the comma may be a decimal one
     if not match[0].startswith(" /"):
@@ -337,8 +301,12 @@ def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
     found = (
         goes_on(line, digits[0], digits.end(), "en") if digits else spelt_at(line, gap.end(), "en")
     )
-    unit = re.compile(rf" ?{LB_WORDS}{_OVER}").match(line, found[1]) if found else None
-    if found is None or rough(found[0]) >= _POUNDS_PER_STONE or (unit is None and "," in gap[0]):
+    unit = re.compile(rf" ?{LB_WORDS}{at_number.OVER}").match(line, found[1]) if found else None
+    if (
+        found is None
+        or rough(found[0]) >= at_number.POUNDS_PER_STONE
+        or (unit is None and "," in gap[0])
+    ):
         return None
     return found[0], unit.end() if unit else found[1]
 
@@ -388,11 +356,23 @@ def _joined(groups: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
 
 
 def _word(line: str, at: int, language: str) -> _Choice | None:
-    match = _WORD.match(line, at)
+    match = at_number.NOT_KNOWN.match(line, at) or at_number.WORD.match(line, at)
     if match is None:
         return None
-    changed = _CHANGED.match(line, at)
-    if changed and (rough(changed["number"]) < _MOST_CHANGED or changed[0].endswith(("g", "m"))):
+    if to := at_number.CHANGED_TO.match(line, at):
+        return _unknown(line, at, to.end())
+    if amount := at_number.GALLON.match(line, at):
+        share = "0.5" if amount["half"] else "1"
+        if longer := with_half(line, share, amount.end()):
+            return _one(_make(line, at, longer[0], longer[1], Unit.VOLUME, amount["unit"]))
+        if line[amount.end() : amount.end() + 1] == "+":
+            more = _make(line, at, share, amount.end() + 1, Unit.VOLUME, amount["unit"])
+            return _one(replace(more, bound=True))
+        return _one(_make(line, at, share, amount.end(), Unit.VOLUME, amount["unit"]))
+    changed = at_number.CHANGED.match(line, at)
+    if changed and (
+        rough(changed["number"]) < at_number.MOST_CHANGED or changed[0].endswith(("g", "m"))
+    ):
         return _unknown(line, at, changed.end())
     if spelt := spelt_at(line, at, language):
         return _spelt_out(line, at, *spelt, language)
@@ -401,7 +381,7 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     at_next = match.end()
     while len(words) < longest:
         following = re.compile(r" +").match(line, at_next)
-        again = _WORD.match(line, following.end()) if following else None
+        again = at_number.WORD.match(line, following.end()) if following else None
         if again is None:
             break
         words.append(again[0])
@@ -446,7 +426,7 @@ def _mark(line: str, at: int) -> _Choice:
 
 def is_skipped(token: Token) -> bool:
     """Whether this is a mark that says nothing, such as a colon after a label."""
-    return isinstance(token, Mark) and token.text in _SKIPPED_MARKS
+    return isinstance(token, Mark) and token.text in at_number.SKIPPED_MARKS
 
 
 def rough(number: str) -> float:

@@ -5,7 +5,8 @@ from __future__ import annotations
 from functools import cache
 
 from engine.written.late import Late
-from engine.written.oneline.words import Meaning, Means, phrases
+from engine.written.oneline.meanings import Meaning, Means
+from engine.written.oneline.words import phrases
 
 _LONG = 5  # letters: a shorter label is one letter away from too many other words
 _FIGURE_AFTER = Late(r" ?[:=]? ?[~]?\d")

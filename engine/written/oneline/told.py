@@ -1,0 +1,113 @@
+"""What was told so far, and how one figure becomes an answer or a question."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from engine.written.oneline.phrases import Phrases
+from engine.written.oneline.pieces import Figure
+from engine.written.oneline.plausible import (
+    doubt_of_habit,
+    doubt_of_refusal,
+    ends_of,
+    likely,
+    value_of,
+    values_of,
+)
+from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
+from engine.written.units import Refusal, RefusalCode, VolumeUnit
+
+_SAME = 0.006  # two figures nearer than this share of each other are one, in two units
+
+
+class Told:
+    """Takes the figures of a line's clauses. `answers` are plain, `doubts` are to be asked about.
+
+    `used` and `labels` are the starts of figures and labels that were read; `soft` are those of
+    words that stay in the note all the same.
+    """
+
+    def __init__(self, phrases: Phrases, known: Known) -> None:
+        self._clauses, self._known, self._phrases = phrases.clauses, known, phrases
+        self.answers: dict[str, Value] = {}
+        self.doubts: list[Doubt] = []
+        self.spoken_for: set[str] = set()
+        self.used: set[int] = set()
+        self.labels: set[int] = set()
+        self.soft: set[int] = set()
+        self._taken: set[int] = set()  # used, or read and left in the note all the same
+        self.labelled = False
+        self._odd: list[tuple[str, Figure]] = []
+        self._told_by: dict[str, Figure] = {}
+        self._taken |= {start for clause in self._clauses for start in clause.foreign}
+
+    def _take_one(self, key: str, figures: Sequence[Figure]) -> None:
+        values = values_of(key, figures, self._known)
+        if len(figures) > 1 and len(values) == len(figures) and not all_same(values):
+            options = [*values, sum(values)] if key == "water_l" else values
+            self._doubt(
+                DoubtCode.TWO_VALUES, key, " / ".join(figure.text.strip() for figure in figures),
+                [{key: value} for value in options[:4]],
+            )  # fmt: skip
+            return
+        self._take_value(key, figures[0])
+        if len(values) != len(figures):
+            for figure in figures[1:]:
+                if self._said_again(key, figure):
+                    continue
+                self._doubt(DoubtCode.SPARE, "spare", figure.text.strip(), [])
+
+    def _said_again(self, key: str, figure: Figure) -> bool:
+        """Whether it is the answer once more, in ounces of which it is not known whose they are."""
+        told = self.answers.get(key)
+        if key != "water_l" or told is None:
+            return False
+        for unit in (VolumeUnit.FLOZ_US, VolumeUnit.FLOZ_IMP):
+            values = values_of(key, [figure], replace(self._known, volume_unit=unit))
+            if values and all_same([values[0], told]):
+                return True
+        return False
+
+    def _take_value(self, key: str, figure: Figure) -> None:
+        """The figure as this answer where it is plain, else the question it raises."""
+        if figure.high:
+            self._take_range(key, figure)
+            return
+        try:
+            value = value_of(key, figure, self._known)
+        except Refusal as refusal:
+            self._add(doubt_of_refusal(key, figure, refusal, self._known))
+            return
+        doubt = doubt_of_habit(key, figure, value, self._known)
+        if doubt is not None:
+            self._add(doubt)
+        elif figure.bound:
+            self._doubt(DoubtCode.BOUND, key, figure.text.strip(), [{key: value}])
+        else:
+            self.answers[key] = value
+            self._told_by[key] = figure
+            self.spoken_for.add(key)
+
+    def _take_range(self, key: str, figure: Figure) -> None:
+        ends = [end for end in ends_of(key, figure, self._known) if end is not None]
+        options: list[Value] = list(ends)
+        if len(ends) == 2 and key in ("weight_kg", "water_l", "carb_eaten_g", "sleep_h"):
+            options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
+        usual = [{key: v} for v in options if likely(key, v, self._known)]
+        self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
+
+    def _doubt(
+        self, code: DoubtCode | RefusalCode, key: str, given: str,
+        options: Sequence[Mapping[str, Value]],
+    ) -> None:  # fmt: skip
+        self._add(Doubt(code=code, answer=key, given=given, options=tuple(options)))
+
+    def _add(self, doubt: Doubt) -> None:
+        self.doubts.append(doubt)
+        if doubt.answer != "spare":
+            self.spoken_for.add(doubt.answer)
+
+
+def all_same(values: Sequence[float]) -> bool:
+    return max(values) - min(values) <= _SAME * max(values)
