@@ -19,7 +19,8 @@ from dataclasses import dataclass, field
 from sqlalchemy import text
 from sqlmodel import Session, select
 
-from bot.store.tables.desk import CoachDesk, CoachNote, SecondCoach
+from bot.core.subjects import Subject, about
+from bot.store.tables.desk import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow
@@ -96,7 +97,7 @@ def hold_desks(session: Session) -> None:
         session.connection().execute(_TAKE_DESKS, {"people": sorted(people)})
         sharing.desks |= people
         for row in session:
-            if isinstance(row, CoachDesk | CoachNote):
+            if isinstance(row, CoachSettings | CoachNote):
                 session.expire(row)
 
 
@@ -117,26 +118,25 @@ def hold_subject(session: Session, duty: AgendaRow) -> None:
     """The same for whom a duty is about."""
     if session.get_bind().dialect.name == "sqlite":
         return
-    what, _, number = duty.subject.partition(":")
-    person_of = _SUBJECTS.get(what)
-    known = person_of is not None and number.isdigit()
-    hold(session, person_of(session, int(number)) if person_of is not None and known else None)
+    found = about(duty)
+    hold(session, SUBJECTS[found[0]](session, found[1]) if found is not None else None)
 
 
-_SUBJECTS: Mapping[str, Callable[[Session, int], int | None]] = {
-    "athlete": lambda _session, number: number,
-    "coach": lambda _session, number: number,
-    "gone": lambda _session, number: number,
-    "alert": lambda session, number: session.exec(
+#: Whom what a duty is about concerns first of all.
+SUBJECTS: Mapping[Subject, Callable[[Session, int], int | None]] = {
+    Subject.ATHLETE: lambda _session, number: number,
+    Subject.COACH: lambda _session, number: number,
+    Subject.GONE: lambda _session, number: number,
+    Subject.ALERT: lambda session, number: session.exec(
         select(AlertRow.athlete_id).where(AlertRow.id == number)
     ).first(),
-    "decision": lambda session, number: session.exec(
+    Subject.DECISION: lambda session, number: session.exec(
         select(DecisionRow.athlete_id).where(DecisionRow.id == number)
     ).first(),
-    "question": lambda session, number: session.exec(
+    Subject.QUESTION: lambda session, number: session.exec(
         select(OpenQuestion.person_id).where(OpenQuestion.id == number)
     ).first(),
-    "second": lambda session, number: session.exec(
+    Subject.SECOND: lambda session, number: session.exec(
         select(SecondCoach.coach_id).where(SecondCoach.id == number)
     ).first(),
 }

@@ -179,9 +179,6 @@ meals_line = Sentence("meals of the template")
 stays_line = Sentence("nothing changes")
 
 
-LIMITS_ARE = ("none", "kept", "template", "suggested", "given")
-
-
 def limits_line(are: str, moves: str) -> str:
     said = {
         "none": tr("no limits yet"),

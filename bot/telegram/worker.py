@@ -81,7 +81,7 @@ class Worker:
         if len(self._busy) >= self._slots:
             return
         loop = asyncio.get_running_loop()
-        heads = await loop.run_in_executor(None, self._heads)
+        heads = await loop.run_in_executor(None, self._next_per_chat)
         for update_id, chat_id, _urgency in heads if is_sqlite(self._engine) else mixed(heads):
             if len(self._busy) >= self._slots:
                 break
@@ -93,14 +93,14 @@ class Worker:
         """How many chats are being served."""
         return len(self._busy)
 
-    async def settle(self) -> None:
+    async def drain(self) -> None:
         """Wait for the rows that are being handled."""
         while self._busy:
             await asyncio.gather(*self._busy.values(), return_exceptions=True)
 
     async def close(self) -> None:
         """Finish what was begun; what is not begun stays in the inbox."""
-        await self.settle()
+        await self.drain()
         self._pool.shutdown(wait=True)
 
     async def _step_and_wait(self) -> None:
@@ -120,7 +120,7 @@ class Worker:
             self.wake.set()
         self._handled()
 
-    def _heads(self) -> Sequence[tuple[int, int | None, int]]:
+    def _next_per_chat(self) -> Sequence[tuple[int, int | None, int]]:
         """The first open row of each chat, where it is not put off, and how urgent the chat is.
 
         Chats in which something urgent waits come first: what stands before it there is in its way.

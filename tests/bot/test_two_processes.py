@@ -28,7 +28,7 @@ from bot.core.turn import Turn
 from bot.doors import USE_CASES
 from bot.people import locks
 from bot.store.db import make_engine, times_run_again, transaction
-from bot.store.tables.desk import CoachDesk, CoachNote
+from bot.store.tables.desk import CoachNote, CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
@@ -278,16 +278,16 @@ def test_what_is_the_coachs_own_is_written_by_one_athletes_turn_at_a_time(
 
     def writes(session: Session) -> None:
         locks.hold(session, second)
-        assert session.get(CoachDesk, coach) is not None
+        assert session.get(CoachSettings, coach) is not None
         locks.hold_desks(session)
-        assert session.get_one(CoachDesk, coach).notes_outbox_id == 77  # not as it was before
+        assert session.get_one(CoachSettings, coach).notes_outbox_id == 77  # not as it was before
 
     with transaction(engine) as session:
-        session.add(CoachDesk(person_id=coach))
+        session.add(CoachSettings(person_id=coach))
     with transaction(engine, locked=True) as one:
         locks.hold(one, first)
         locks.hold_desks(one)
-        one.get_one(CoachDesk, coach).notes_outbox_id = 77
+        one.get_one(CoachSettings, coach).notes_outbox_id = 77
         with trying(engine, writes) as got:
             assert not got.wait(0.2)
             one.commit()
@@ -303,7 +303,7 @@ def test_what_two_athletes_turns_note_at_once_for_a_coach_is_read_in_one_message
     def notes_of(athlete: int, said: str) -> Callable[[Session], None]:
         def work(session: Session) -> None:
             locks.hold(session, athlete)
-            session.get(CoachDesk, coach)
+            session.get(CoachSettings, coach)
             turn = Turn(session, Context(now=NOW))
             notes.tell(turn, session.get_one(Person, coach), athlete, said)
 

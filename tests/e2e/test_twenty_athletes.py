@@ -232,13 +232,14 @@ def ways_of_alerts(cast: Cast) -> list[str]:
 
 
 def two_words(cast: Cast) -> list[str]:
-    """Both coaches pressed at once: one word counts, and both read which."""
+    """Both coaches pressed at once: one word counts, and both read which, each on their own clocks."""
     ends = set()
     for who in ("Torvald", "Valentina"):
         (asked,) = [
             s for s in cast[who].messages.values() if s.text.startswith("Quillon, 2 days out")
         ]
-        ends.add(asked.text.rpartition("\n\n")[2])
+        who_said, _, when_and_what = asked.text.rpartition("\n\n")[2].partition(",")
+        ends.add(f"{who_said}: {when_and_what.rpartition(': ')[2]}")
         if asked.buttons:
             return [f"{who} can press still"]
     told = [
