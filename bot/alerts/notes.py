@@ -19,7 +19,7 @@ from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import coach_settings_of, subject_of, zone_of_coach
+from bot.people.desk import coach_settings_of, desk_kept, subject_of, zone_of_coach
 from bot.people.locks import hold_desks
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
@@ -164,7 +164,7 @@ def quiet_now(turn: Turn, coach: Person) -> bool:
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
-    desk = session.get(CoachSettings, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None or desk.quiet_from is None or desk.quiet_to is None:
         return None
     zone = zone_of_coach(session, coach) or "UTC"

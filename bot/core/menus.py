@@ -13,9 +13,9 @@ from bot.core.turn import Turn
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
 
-# Made once, since everything that somebody does asks it.
+# Built once: building a statement costs as much as asking it.
 _LAST = (
-    select(col(OutboxRow.payload))
+    select(OutboxRow.payload)
     .where(OutboxRow.topic == TopicKind.MENU, OutboxRow.topic_about == bindparam("chat"))
     .order_by(col(OutboxRow.id).desc())
     .limit(1)

@@ -12,6 +12,7 @@ from bot.core.incoming import Incoming
 from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people import locks
+from bot.store.remembering import remembered
 from bot.store.tables.desk import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
@@ -32,10 +33,20 @@ class ShownAt:
     message_id: int | None = None
 
 
+def desk_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
+    """The coach's desk; that there is none is asked once, as for any row."""
+    if coach_id is None:
+        return None
+    return remembered(
+        session, CoachSettings, (coach_id,), lambda: session.get(CoachSettings, coach_id),
+        flushes=False,
+    )  # fmt: skip
+
+
 def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
     """The coach's desk, set up where there is none yet."""
     assert coach.id is not None
-    desk = session.get(CoachSettings, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None:
         desk = CoachSettings(person_id=coach.id)
         session.add(desk)
@@ -45,10 +56,13 @@ def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
 
 def zone_of_coach(session: Session, coach: Person) -> str | None:
     """The zone that the coach has told, or that they told as an athlete; None where neither."""
-    desk = session.get(CoachSettings, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is not None and desk.zone is not None:
         return desk.zone
-    profile = session.get(AthleteProfile, coach.id)
+    profile = remembered(
+        session, AthleteProfile, (coach.id,), lambda: session.get(AthleteProfile, coach.id),
+        flushes=False,
+    )  # fmt: skip
     return profile.zone if profile is not None else None
 
 
@@ -88,7 +102,7 @@ def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
 
 def card_open(turn: Turn, coach: Person) -> int | None:
     """The athlete whose card the coach opened a short while ago."""
-    desk = turn.session.get(CoachSettings, coach.id)
+    desk = desk_kept(turn.session, coach.id)
     if desk is None or desk.card_at is None or turn.now - desk.card_at > CARD_OPEN_FOR:
         return None
     return desk.card_athlete_id
@@ -115,7 +129,7 @@ def roster_shown(
 
 def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
     """The message that was the roster shows something else now."""
-    desk = session.get(CoachSettings, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None or incoming.message_id is None:
         return
     sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
@@ -126,7 +140,7 @@ def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
 
 def roster_message(session: Session, coach: Person) -> ShownAt | None:
     """The roster that the coach has open; None where there is none any more."""
-    desk = session.get(CoachSettings, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None:
         return None
     if desk.roster_message_id is not None:
@@ -139,7 +153,7 @@ def roster_message(session: Session, coach: Person) -> ShownAt | None:
 
 def roster_stale(turn: Turn, coach_id: int) -> None:
     """What the roster shows has changed: refresh it soon, once for all that changes meanwhile."""
-    desk = turn.session.get(CoachSettings, coach_id)
+    desk = desk_kept(turn.session, coach_id)
     if desk is None or (desk.roster_outbox_id is None and desk.roster_message_id is None):
         return
     if _is_to_be_refreshed(turn.session, coach_id):

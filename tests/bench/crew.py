@@ -32,7 +32,7 @@ from tests.support.many import many_athletes
 NOW = datetime(2027, 5, 6, 6, 0, tzinfo=UTC)
 FIRST_COACH_CHAT, FIRST_ATHLETE_CHAT = 1_000, 1_000_000
 NOBODY = 65534
-_updates = itertools.count(1)
+_numbers = itertools.count(1)
 
 
 @contextmanager
@@ -103,9 +103,15 @@ def fill(url: str, coaches: int, athletes_each: int) -> list[tuple[int, int]]:
     return found
 
 
+def beyond(number: int) -> None:
+    """Updates from here on have higher numbers than this one."""
+    global _numbers  # noqa: PLW0603
+    _numbers = itertools.count(number + 1)
+
+
 def typed(chat: int, words: str) -> dict[str, Any]:
     """What Telegram sends for a text in a private chat."""
-    update_id = next(_updates)
+    update_id = next(_numbers)
     return {
         "update_id": update_id,
         "message": {
@@ -118,7 +124,7 @@ def typed(chat: int, words: str) -> dict[str, Any]:
 
 def tapped(chat: int, data: str, message_id: int) -> dict[str, Any]:
     """What Telegram sends for a button."""
-    update_id = next(_updates)
+    update_id = next(_numbers)
     return {
         "update_id": update_id,
         "callback_query": {

@@ -35,6 +35,7 @@ from tests.bench.crew import (
     FIRST_ATHLETE_CHAT,
     FIRST_COACH_CHAT,
     NOW,
+    beyond,
     fill,
     into_inbox,
     sqlite,
@@ -129,6 +130,7 @@ def measure(athletes: int) -> dict[str, float]:
         filling.start()  # apart, so that its memory is not counted
         filling.join()
         assert filling.exitcode == 0
+        beyond(STRIDE * (athletes // UNIT_ATHLETES + 1))
         size_mb = Path(url.partition("///")[2]).stat().st_size / 1e6
         say(f"  filled in {time.perf_counter() - began:.0f} s, {size_mb:.0f} MB")
         engine = make_engine(url)
