@@ -96,8 +96,8 @@ _VALUE = {"sqlite": "?", "postgresql": "%s"}
 
 def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
     """Raises AssertionError for a message in another language than its reader's."""
-    line: Any = connection.connection.driver_connection
-    found = line.execute(_READER + _VALUE[connection.dialect.name], (row.chat_id,)).fetchone()
+    query = _READER + _VALUE[connection.dialect.name]
+    found = connection.exec_driver_sql(query, (row.chat_id,)).first()
     if found is None or row.payload.get("commands") == []:
         return
     wanted = languages.nearest(found[0] or found[1])
