@@ -7,7 +7,8 @@ from engine.evidence.source import Number, Provenance, Source
 GRADED = Source(
     "own-grading",
     "common practice that a correction grows with how far the look is off; its figures are set on "
-    "three of this project's virtual worlds (one-store, two-phase, pool), never on people",
+    "three of this project's virtual worlds (one-store, two-phase, pool) with an eye on five more, "
+    "never on people",
     Provenance.OURS,
 )
 
