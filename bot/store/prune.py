@@ -56,8 +56,8 @@ def _old(before: datetime) -> Sequence[tuple[Any, tuple[ColumnElement[bool], ...
 def _found(
     engine: Engine, key: Any, settled: Sequence[ColumnElement[bool]], at_once: int
 ) -> Iterator[list[Any]]:
-    """The keys of what is old, in handfuls. Each row is looked at once, in the order of keys: looked for
-    by its status, all that was ever sent would be sorted anew for each handful.
+    """The keys of what is old, in handfuls. Each row is looked at once, in the order of keys: looked
+    for by its status, all that was ever sent would be sorted anew for each handful.
     """
     query = select(key, and_(*settled)).order_by(key).limit(LOOKED_AT)
     last: Any = None
