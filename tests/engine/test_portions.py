@@ -179,6 +179,8 @@ def test_nobody_is_sent_half_a_kilogram_of_honey_where_there_is_something_beside
         for food_ in (HONEY, RICE)
         if (steps := menu.steps.get(food_.id, 0))
     )
+    # What is all sugar goes beside the rice (common practice): 40 g of honey a meal.
+    assert menu.steps.get(HONEY.id, 0) * HONEY.step_g <= 5 * 40
 
 
 def test_a_list_without_salt_is_not_bent_to_reach_the_sodium() -> None:
