@@ -89,20 +89,20 @@ def test_the_athlete_reads_a_short_one_and_is_asked_one_thing(team: Team) -> Non
 
 
 def test_the_question_can_be_left(team: Team) -> None:
-    look_back(team)
+    team = gone_on(team, look_back)
     assert "All right. Eat well." in text_of(team.athlete.taps("Skip"))
     assert team.coach.hears() == []
 
 
 def test_left_open_the_question_does_not_swallow_what_is_written_weeks_later(team: Team) -> None:
-    look_back(team)
+    team = gone_on(team, look_back)
     days_after(team, 8)
     team.athlete.writes("is it warm in Lisbon in June?")
     assert "on the week that is over" not in text_of(team.coach.hears())
 
 
 def test_it_comes_once(team: Team) -> None:
-    look_back(team)
+    team = gone_on(team, look_back)
     days_after(team, 12)
     assert not [m for m in team.coach.hears() if m.text.startswith("Debrief of")]
 
@@ -119,7 +119,7 @@ def test_a_word_on_the_look_that_is_missing_can_be_given_under_it(team: Team) ->
 
 
 def test_the_note_and_the_lessons_are_read_before_the_next_draft(team: Team) -> None:
-    look_back(team)
+    team = gone_on(team, look_back)
     team.coach.taps("Note for next time")
     assert "I show it" in text_of(team.coach.writes("White rice in five meals, not three"))
     team.coach.presses(f"c:event:{team.athlete_id}")
@@ -135,7 +135,7 @@ def test_the_note_and_the_lessons_are_read_before_the_next_draft(team: Team) -> 
 
 
 def test_a_note_that_names_a_drug_is_not_kept(team: Team) -> None:
-    look_back(team)
+    team = gone_on(team, look_back)
     team.coach.taps("Note for next time")
     assert "Saved" not in text_of(team.coach.writes("add a diuretic next time"))
 
