@@ -13,8 +13,8 @@ from bot.store.db import claiming
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
-#: Rows that go in one transaction: a few milliseconds, in which nobody else can write.
-AT_ONCE = 200
+#: Rows that go in one transaction, in which nobody else can write: each lies in many pages.
+AT_ONCE = 50
 
 
 def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -> int:

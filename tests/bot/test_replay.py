@@ -152,7 +152,7 @@ def test_a_rule_left_out_and_a_changed_table_say_where_they_differ(
     assert "rule flat-in-load -> " in found.lines[0]
     copy = tmp_path / "tried.py"
     original = Path(rules.__file__).read_text(encoding="utf-8")
-    tried = original.replace("2 if f.very_flat and f.measured else 1", "2")
+    tried = original.replace("2 if facts.very_flat and facts.measured else 1", "2")
     assert tried != original
     copy.write_text(tried, encoding="utf-8")
     with team.world.session() as session:

@@ -93,7 +93,7 @@ def test_a_coach_opens_it_with_pandas_and_reads_what_was_answered_planned_and_de
         "Foods", "Eaten",
     ]  # fmt: skip
     morning = book["Check-ins"].iloc[0]
-    assert morning["Weight (kg)"] == 61.0 and morning["Fullness (1-10)"] == 2
+    assert morning["Weight (kg)"] == 61.0 and morning["Fullness (1-10)"] == 1
     assert morning["Date"] == pd.Timestamp(2027, 5, 6) and morning["Days out"] == 3
     assert morning["Answered at"] == pd.Timestamp(2027, 5, 6, 6, 40)  # London is an hour ahead
     day = book["Targets"].set_index("Days out").loc[3]
