@@ -152,6 +152,25 @@ def test_every_sheet_has_frozen_headings_and_prints_one_page_wide(team: Team) ->
         assert page.page_setup.fitToHeight == 0 and page.sheet_properties.pageSetUpPr.fitToPage
 
 
+@pytest.mark.parametrize("language", ["en", "de"])
+def test_headings_and_texts_have_the_room_that_they_take(
+    ours: None, team: Team, language: str
+) -> None:
+    """No program need raise a row: LibreOffice, which does not, printed one line over the other."""
+    team.coach.language = language
+    book = load_workbook(io.BytesIO(book_for(team.coach, "fl:all:xlsx")))
+    for page in book.worksheets:
+        widths = {letter: one.width for letter, one in page.column_dimensions.items()}
+        for row in page.iter_rows():
+            height = page.row_dimensions[row[0].row].height or 15
+            for cell in (one for one in row if one.value and one.alignment.wrap_text):
+                said, width = str(cell.value), widths[cell.column_letter]
+                assert len(said) <= width * height / 15, (page.title, cell.coordinate)
+                if cell.row == 1:
+                    assert max(map(len, said.split())) <= width, said
+                    assert cell.font.b and cell.font.name == page["A2"].font.name
+
+
 def test_the_file_is_whole_as_its_standard_has_it(team: Team) -> None:
     """ECMA-376 Part 2 (packages: every part has a type, every relationship a target) and Part 1,
     18.3.1 (rows and cells in ascending order, each where it says; styles that are there).
