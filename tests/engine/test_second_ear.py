@@ -180,3 +180,23 @@ def test_listening_takes_about_a_millisecond_a_sentence() -> None:
     assert (process_time() - started) / len(
         texts
     ) < 0.003  # three times what is meant, for slow machines
+
+
+@pytest.mark.parametrize(
+    "text",
+    [
+        "not sure", "I don't know", "i dont know.", "no idea", "maybe", "hard to say", "one moment",
+        "keine Ahnung", "weiß nicht", "weiß ich grad nicht", "schwer zu sagen", "nicht sicher",
+    ],
+)  # fmt: skip
+def test_what_leaves_a_question_open_is_no_complaint(text: str) -> None:
+    read = screen(text)
+    assert not read.hits and not read.suspicions
+
+
+@pytest.mark.parametrize(
+    ("text", "symptom"),
+    [("I don't know where I am", Symptom.CONFUSION), ("weiß nicht wo ich bin", Symptom.CONFUSION)],
+)
+def test_what_is_not_known_may_be_one(text: str, symptom: Symptom) -> None:
+    assert symptom in {hit.symptom for hit in screen(text).hits}
