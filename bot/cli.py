@@ -80,6 +80,14 @@ def _parser() -> argparse.ArgumentParser:
         "--without", action="append", default=[], metavar="RULE", help="leave a rule out, by its id"
     )
     replay.add_argument("--rules", type=Path, metavar="FILE.py", help="try another rule table")
+    replay.add_argument(
+        "--limit", action="append", default=[], metavar="KEY=NUMBER",
+        help="try another limit, such as step_g=20",
+    )  # fmt: skip
+    replay.add_argument(
+        "--forecast", choices=["proposes", "shows", "rules-only"],
+        help="try another use of the forecast",
+    )  # fmt: skip
     priors = command(
         "priors", commands.priors, "on how many finished weeks each coach's forecasts rest"
     )

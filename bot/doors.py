@@ -14,14 +14,15 @@ from sqlalchemy import bindparam
 from sqlmodel import Session, select
 
 from bot import documents, features, landing, uploads
-from bot.checkin import checkins
+from bot.checkin import typed
 from bot.coach.broadcast import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
-from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, Command, Tap, View
+from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
+from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking
@@ -31,12 +32,12 @@ from bot.people import desk, locks
 from bot.people.people import (
     example_of,
     is_own_coach,
-    meet,
     own_athlete,
     person_in_chat,
     profile_of,
     sender,
     speaking_to,
+    touch_person,
 )
 from bot.people.rights import given_to, is_first_coach
 from bot.people.telling import say_to
@@ -98,7 +99,7 @@ def incoming(turn: ChatTurn) -> None:
     locks.hold_sender(turn.session, turn.incoming.user_id)
     known = sender(turn) if turn.incoming.private else None
     away = known is not None and coming_back.is_away(known, turn.incoming)
-    person = meet(turn) if known is not None else None
+    person = touch_person(turn) if known is not None else None
     with speaking(nearest(turn.incoming.language)) if person is None else speaking_to(person):
         _taken_in(turn, person, away=away)
     _after(turn)
@@ -119,7 +120,7 @@ def _taken_in(turn: ChatTurn, person: Person | None, *, away: bool) -> None:
     if turn.incoming.kind is Kind.UNBLOCKED:
         return
     if turn.incoming.kind is Kind.TEXT and invitations.claim(turn):
-        person = meet(turn)
+        person = touch_person(turn)
     elif person is None:
         answer(turn)
         say(turn.session, chat_id=turn.incoming.chat_id, text=common.stranger(), now=turn.now)
@@ -174,7 +175,7 @@ def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
         landing.caption(turn, person, house, kept=kept, heard=heard)
     elif turn.incoming.kind not in (Kind.TEXT, Kind.EDITED):
         landing.unreadable(turn, person, house, asked=asked)
-    elif turn.incoming.kind is Kind.EDITED and checkins.edited(turn, person):
+    elif turn.incoming.kind is Kind.EDITED and typed.edited(turn, person):
         return
     elif turn.incoming.text.startswith("/"):
         _command(turn, person, house, asked=asked, heard=heard)
@@ -227,7 +228,7 @@ def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     tap.run(turn.by(person), pressed)
 
 
-def _tap_of(data: str) -> Tap | None:
+def _tap_of(data: str) -> CallbackRoute | None:
     return next((TAPS[one] for one in beginnings(data) if one in TAPS), None)
 
 
@@ -251,7 +252,10 @@ def _card(turn: Act, pressed: OnCard) -> None:
 
 #: Beside the features' own: "c:VIEW:ATHLETE:...", which leads to the views of a card.
 TAPS = once(
-    (*features.TAPS.values(), Tap(CARD, COACHING, on_card, _card, common.not_your_athlete)),
+    (
+        *features.TAPS.values(),
+        CallbackRoute(CARD, COACHING, on_card, _card, common.not_your_athlete),
+    ),
     lambda tap: tap.prefix,
 )
 
@@ -269,8 +273,10 @@ def _refuse_group(turn: ChatTurn) -> None:
 
 def due(turn: Turn, row: AgendaRow) -> None:
     """A timed duty whose instant has come; what is said is for the athlete or coach it is about."""
-    whose, _, number = row.subject.partition(":")
-    person = turn.session.get(Person, int(number)) if whose in ("athlete", "coach") else None
+    found = about(row)
+    person = None
+    if found is not None and found[0] in (Subject.ATHLETE, Subject.COACH):
+        person = turn.session.get(Person, found[1])
     with speaking_to(person) if person is not None else nullcontext():
         DUTIES[row.kind.partition(":")[0]].run(turn, row)
     _after(turn)

@@ -91,8 +91,7 @@ def once(entries: Iterable[_Entry], key: Callable[[_Entry], str]) -> Mapping[str
 #: The views of a card: buttons "c:VIEW:ATHLETE:..." (`bot.core.buttons.CardRoute`).
 ON_CARD = once((one for feature in FEATURES for one in feature.on_card), lambda one: one.name)
 
-#: The relation itself is the first coach's alone.
-FIRST_COACH_ONLY = frozenset(name for name, one in ON_CARD.items() if one.first_coach_only)
+
 COMMANDS = once(
     sorted(
         (command for feature in FEATURES for command in feature.commands),

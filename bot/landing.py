@@ -9,7 +9,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from bot.checkin import checkins
+from bot.checkin import typed
 from bot.coach.card import card
 from bot.core.incoming import Kind, Media
 from bot.core.routes import COACHING, Command
@@ -89,7 +89,7 @@ def land(
     if not waits_for_words and _answered(it):
         return
     if (
-        checkins.one_line(turn, person)
+        typed.one_line(turn, person)
         or stage_views.heard_delay(turn, person, it.text)
         or plan_typed.heard(turn, person, it.text, house.flows, asked=ordered)
         or _served(it, at_least_words=2 if waits_for_words else 1)
@@ -111,7 +111,7 @@ def caption(turn: ChatTurn, person: Person, house: House, *, kept: bool, heard: 
     here can open that file.
     """
     it = Landing(turn, person, house, (), heard)
-    numbers = bool(it.text.strip()) and checkins.one_line(turn, person)
+    numbers = bool(it.text.strip()) and typed.one_line(turn, person)
     if not kept:
         lead = words.file_unread()
         if _agreed(it) and not _coaches(it):

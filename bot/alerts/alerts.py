@@ -8,11 +8,12 @@ from typing import Any
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import delivery, notes, words
+from bot.alerts import delivery, notes, words, words_after
 from bot.alerts.words_advice import advice
 from bot.core import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import others_coaching
 from bot.store.tables.people import AthleteProfile, AthleteStatus
@@ -189,7 +190,7 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
                     what = words.corrected(
                         facts[CORRECTED], profile.weight_unit, profile.volume_unit
                     )
-                    text = words.corrected_note(name, what)
+                    text = words_after.corrected_note(name, what)
                     notes.tell(turn, person, row.athlete_id, text)
                 continue
             buttons = [[delivery.acknowledge_button(row)]] if was_open and holds else ()
@@ -341,8 +342,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
                 named=capital(", ".join(symptom_name(flag) for flag in told)),
                 wrote=wrote,
                 told=advice(told),
-                at=turn.now,
-                zone=profile.zone,
+                when=moment_for(turn.session, person, profile, turn.now),
             )
             notes.tell(turn, person, profile.person_id, text, at_once=True)
 
@@ -355,5 +355,7 @@ def _supersede(turn: Turn, row: AlertRow, level: Level) -> None:
     delivery.keep_step(turn, row, Change.ALERT_BECAME_WORSE, now=level.value)
     for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
-            text = delivery.alert_text(turn.session, row, person, settled=words.superseded(level))
+            text = delivery.alert_text(
+                turn.session, row, person, settled=words_after.superseded(level)
+            )
             delivery.settle_message(turn, row, person, text)

@@ -9,13 +9,15 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import notes, words
+from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
 from bot.core.outbox import Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import get_person, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
@@ -68,14 +70,14 @@ def told_of(session: Session, row: AlertRow) -> list[Person]:
 
 def repeat(turn: Turn, duty: AgendaRow) -> None:
     """An alert that nobody has acknowledged yet sounds again."""
-    row = turn.session.get(AlertRow, int(duty.subject.partition(":")[2]))
+    row = turn.session.get(AlertRow, Subject.ALERT.of(duty))
     if row is None or row.acknowledged_at is not None:
         return
     coach = get_person(turn.session, row.coach_id)
     if turn.now - row.opened_at >= STOP_REPEATING_AFTER:
         for person in told_of(turn.session, row):
             with speaking_to(person):
-                text = words.stopped(alert_text(turn.session, row, person))
+                text = words_after.stopped(alert_text(turn.session, row, person))
                 _send(turn, row, person, text)
         keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
         return
@@ -86,10 +88,10 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
     keep_step(turn, row, Change.ALERT_REPEATED, times=row.repeats)
     for person in told_of(turn.session, row):
         with speaking_to(person):
-            text = words.again(row.repeats, alert_text(turn.session, row, person))
+            text = words_after.again(row.repeats, alert_text(turn.session, row, person))
             _send(turn, row, person, text)
     if row.repeats >= _pace(row).contact_after:
-        _bring_in_contact(turn, row, coach, words.no_answer)
+        _bring_in_contact(turn, row, coach, words_after.no_answer)
     turn.session.add(row)
     _put_repeat(turn, row)
 
@@ -105,7 +107,7 @@ def coach_gone(turn: Turn, coach: Person) -> None:
         AlertRow.coach_id == coach.id, col(AlertRow.acknowledged_at).is_(None)
     )
     for row in turn.session.exec(query.order_by(col(AlertRow.id))).all():
-        _bring_in_contact(turn, row, coach, words.unreachable)
+        _bring_in_contact(turn, row, coach, words_after.unreachable)
 
 
 def latest_message(session: Session, row: AlertRow, person: Person) -> OutboxRow | None:
@@ -127,7 +129,7 @@ def settle_message(
 
 
 def subject_of(row: AlertRow) -> str:
-    return f"alert:{row.id}"
+    return Subject.ALERT(row.id)
 
 
 def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str = "") -> str:
@@ -139,8 +141,7 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str 
         flag=row.flag,
         level=Level(row.level),
         facts=row.facts,
-        opened_at=row.opened_at,
-        zone=profile.zone,
+        when=moment_for(session, reader, profile, row.opened_at),
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         own=reader.id == row.athlete_id,
@@ -159,9 +160,9 @@ def ping(turn: Turn, row: AlertRow) -> None:
     _put_repeat(turn, row)
     own = row.coach_id == row.athlete_id
     if not coach.reachable:
-        _bring_in_contact(turn, row, coach, words.unreachable)
+        _bring_in_contact(turn, row, coach, words_after.unreachable)
     elif own and row.level == Level.WARNING:
-        _bring_in_contact(turn, row, coach, words.on_their_own)
+        _bring_in_contact(turn, row, coach, words_after.on_their_own)
 
 
 def _note_advisory(turn: Turn, row: AlertRow, coach: Person) -> None:
@@ -192,7 +193,7 @@ def _bring_in_contact(
         row.second_contact_at = turn.now
         turn.session.add(row)
         with speaking_to(contact):
-            text = words.to_contact(
+            text = words_after.to_contact(
                 why_of(coach.first_name), alert_text(turn.session, row, contact)
             )
             _send(turn, row, contact, text)
@@ -206,7 +207,7 @@ def _bring_in_contact(
             say_to(
                 turn,
                 athlete,
-                words.athlete_told_no_answer(
+                words_after.athlete_told_no_answer(
                     why_of(coach.first_name), others, urgent=row.level == Level.WARNING
                 ),
                 dedupe=f"alert-no-answer:{row.id}",
@@ -242,7 +243,7 @@ def _send(turn: Turn, row: AlertRow, person: Person, text: str) -> None:
 
 
 def acknowledge_button(row: AlertRow) -> Button:
-    return Button(words.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))
+    return Button(words_after.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))
 
 
 def _pace(row: AlertRow) -> Pace:

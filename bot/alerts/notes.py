@@ -15,14 +15,16 @@ from bot.core import agenda, instants
 from bot.core.cards import MESSAGE
 from bot.core.context import Context
 from bot.core.outbox import TEXT_LIMIT, Button, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.desk import coach_settings_of, desk_kept, subject_of, zone_of_coach
+from bot.people.locks import hold_desks
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import CoachDesk, CoachNote
+from bot.store.tables.desk import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.words import common, quoting
@@ -70,6 +72,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
         CoachNote.said != "",
         CoachNote.said != said,
     )
+    hold_desks(turn.session)
     changed = list(turn.session.exec(query.order_by(col(CoachNote.id))))
     for note in changed:
         coach = get_person(turn.session, note.coach_id)
@@ -89,6 +92,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
 
 
 def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool = False) -> None:
+    hold_desks(turn.session)
     turn.session.add(note)
     turn.session.flush()
     until = quiet_until(turn.session, coach, turn.now)
@@ -104,7 +108,7 @@ def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool =
 
 def release(turn: Turn, duty: AgendaRow) -> None:
     """The quiet hours are over: what was held comes in one message."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    coach = get_person(turn.session, Subject.COACH.of(duty))
     until = quiet_until(turn.session, coach, turn.now)
     if until is not None:  # the hours were changed meanwhile
         agenda.put(
@@ -138,6 +142,7 @@ def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
 
 def forget_held(session: Session, athlete_id: int) -> None:
     """What was held about an athlete who is not coached any more is not told after all."""
+    hold_desks(session)
     held = select(CoachNote).where(
         CoachNote.athlete_id == athlete_id, col(CoachNote.outbox_id).is_(None)
     )
@@ -159,7 +164,7 @@ def quiet_now(turn: Turn, coach: Person) -> bool:
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None or desk.quiet_from is None or desk.quiet_to is None:
         return None
     zone = zone_of_coach(session, coach) or "UTC"
@@ -171,7 +176,7 @@ def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | No
     return None
 
 
-def _hours(desk: CoachDesk, day: date, zone: str) -> tuple[datetime, datetime]:
+def _hours(desk: CoachSettings, day: date, zone: str) -> tuple[datetime, datetime]:
     """The quiet hours that begin on this day of the coach's."""
     assert desk.quiet_from is not None
     assert desk.quiet_to is not None
@@ -259,7 +264,7 @@ def _reply_button(athlete: Person) -> Button:
 
 
 def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
-    desk = desk_of(turn.session, coach)
+    desk = coach_settings_of(turn.session, coach)
     fresh = turn.session.get(OutboxRow, desk.notes_outbox_id) if desk.notes_outbox_id else None
     if fresh is not None and _grows(fresh, turn.context):
         before = turn.session.exec(

@@ -2,14 +2,13 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping, Sequence
-from datetime import datetime
+from collections.abc import Mapping
 from typing import Any
 
 from bot.alerts.words_advice import advice
 from bot.alerts.words_alert_causes import cause
 from bot.words import coach_figures as figures
-from bot.words.languages import Sentence, mark, tr, trn
+from bot.words.languages import Sentence, mark, tr
 from engine.safety import Finding, FlagId, Level, finding
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -33,8 +32,7 @@ def alert(
     flag: str,
     level: Level,
     facts: Facts,
-    opened_at: datetime,
-    zone: str | None,
+    when: str,
     weight_unit: str,
     volume_unit: str,
     own: bool,
@@ -47,7 +45,7 @@ def alert(
     what = cause(
         flag, facts, name="" if own else name, weight_unit=weight_unit, volume_unit=volume_unit
     )
-    head = _head(flag, level, name, figures.moment(opened_at, zone), own=own)
+    head = _head(flag, level, name, when, own=own)
     parts = [f"{head}\n{what}"]
     if put_right := facts.get("_corrected"):
         parts.append(corrected(put_right, weight_unit, volume_unit))
@@ -64,9 +62,9 @@ def alert(
     return "\n\n".join(part for part in parts if part)
 
 
-def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: str | None) -> str:
+def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
     """Complaints that are no alert yet, in one note: what, in whose words, and what was answered."""
-    head = _head("", Level.ADVISORY, name, figures.moment(at, zone), own=False)
+    head = _head("", Level.ADVISORY, name, when, own=False)
     lines = [f"{head}\n{named}."]
     if wrote:
         lines.append(tr('{name} wrote "{words}".', name=name, words=wrote))
@@ -78,8 +76,8 @@ def info(*, name: str, named: str, wrote: str, told: str, at: datetime, zone: st
 def _head(flag: str, level: Level, name: str, when: str, *, own: bool) -> str:
     said = level_word(flag, level)
     if own:
-        return tr("{level}: you ({when})", level=said, when=when)
-    return tr("{level}: {name} ({when}, their time)", level=said, name=name, when=when)
+        return tr("{level}: you, {when}", level=said, when=when)
+    return tr("{level}: {name}, {when}", level=said, name=name, when=when)
 
 
 #: What an answer is called that was put right.
@@ -294,20 +292,6 @@ def _caution_own(flag: Finding) -> list[str]:
 _no_raise = Sentence("I won't add carbs on these answers.")
 _no_raise_meanwhile = Sentence("I won't add carbs until this is clear.")
 
-acknowledge_button = Sentence("Acknowledge")
-lift_button = Sentence("Lift the freeze")
-acknowledged_tap = Sentence("Acknowledged. I stop repeating it.")
-corrected_already = Sentence("This was put right since; nothing is open.")
-not_your_alert = Sentence("That alert is not yours.")
-alerts_menu = Sentence("Open alerts")
-none_open = Sentence("No alert is open.")
-
-lift_yes_button = Sentence("Lift it")
-lift_no_button = Sentence("Keep it frozen")
-
-not_frozen = Sentence("Nothing is frozen.")
-kept_frozen = Sentence("It stays frozen.")
-
 
 def _acknowledge(level: Level, name: str, *, own: bool) -> str:
     if own:
@@ -315,167 +299,3 @@ def _acknowledge(level: Level, name: str, *, own: bool) -> str:
     if level is Level.WARNING:
         return tr("Tap Acknowledge once you are on it. I repeat this until then.")
     return tr("Tap Acknowledge once you've spoken to {name}. I repeat this until then.", name=name)
-
-
-def again(times: int, text: str) -> str:
-    said = trn(
-        "Not acknowledged yet; repeated once more.",
-        "Not acknowledged yet; repeated {number} times now.",
-        times,
-    )
-    return f"{said}\n\n{text}"
-
-
-def stopped(text: str) -> str:
-    return tr(
-        "This has been open for 24 hours and I stop repeating it. It stays on /alerts "
-        "until it is acknowledged.\n\n"
-        "{text}",
-        text=text,
-    )
-
-
-SUPERSEDED = {
-    Level.WARNING: mark("This has become a warning: see the newer message."),
-    Level.CAUTION: mark("This has become a caution: see the newer message."),
-    Level.ADVISORY: mark("This has become an info: see the newer message."),
-}
-
-
-def superseded(level: Level) -> str:
-    return tr(SUPERSEDED[level])
-
-
-def no_answer(coach: str) -> str:
-    return tr("{coach} has not answered this alert yet.", coach=coach)
-
-
-def unreachable(coach: str) -> str:
-    return tr("{coach} cannot be reached here at the moment.", coach=coach)
-
-
-def on_their_own(coach: str) -> str:
-    return tr("{coach} is their own coach.", coach=coach)
-
-
-def to_contact(why: str, text: str) -> str:
-    return tr("This comes to you as second contact. {why}\n\n{text}", why=why, text=text)
-
-
-def athlete_told_no_answer(why: str, others: Sequence[str], *, urgent: bool) -> str:
-    """`why` says that the coach has not answered, or cannot be reached; `others` were told too."""
-    if others:
-        then = trn(
-            "{names} has been told too.",
-            "{names} have been told too.",
-            len(others),
-            names=figures.all_of(others),
-        )
-    else:
-        then = tr("There is no second contact to tell.")
-    what = (
-        tr(
-            "Don't wait for anybody: if you haven't yet, call your local emergency number now, and "
-            "somebody to be with you."
-        )
-        if urgent
-        else tr("If you feel unwell, don't wait: stop, and see a doctor.")
-    )
-    return f"{why} {then} {what}"
-
-
-def acknowledged(by: str, when: str) -> str:
-    return tr("Acknowledged by {by}, {when}.", by=by, when=when)
-
-
-def acknowledged_already(by: str | None, when: str) -> str:
-    return (
-        tr("Acknowledged already by {by}, {when}.", by=by, when=when)
-        if by
-        else tr("A newer alert took its place.")
-    )
-
-
-def corrected_note(name: str, what: str) -> str:
-    """To whoever had read the lesser finding in a note."""
-    return tr("{name}: {what}", name=name, what=what)
-
-
-def acknowledged_elsewhere(by: str, name: str) -> str:
-    return tr("{by} has acknowledged the alert about {name} and is on it.", by=by, name=name)
-
-
-def athlete_told_acknowledged(by: str) -> str:
-    return tr("{by} has seen this and will contact you.", by=by)
-
-
-def how_many_open(count: int) -> str:
-    return trn("One alert is open:", "{number} alerts are open:", count)
-
-
-def lift_sure(name: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "Lift the freeze? Do so only once a doctor has said that you may go on. "
-            "Adjusting goes on with your next check-in."
-        )
-    return tr(
-        "Lift the freeze for {name}? Do so only once you have spoken with {name} and, "
-        "after a warning, a doctor has said that they may go on. Adjusting goes on with "
-        "the next check-in.",
-        name=name,
-    )
-
-
-def lift_waits(which: str) -> str:
-    """`which`: what is still open, an alert a line."""
-    return tr(
-        "The freeze can't be lifted yet. This is still open:\n{which}\nAcknowledge it first: /alerts",
-        which=which,
-    )
-
-
-def lift_waits_for_answer(name: str, words: str) -> str:
-    return tr(
-        'The freeze can\'t be lifted yet: {name} wrote "{words}" and has not answered my question '
-        "about it. Call {name}.",
-        name=name,
-        words=words,
-    )
-
-
-def open_line(level: str, what: str) -> str:
-    return f"• {level}: {what}"
-
-
-def lifted(name: str, *, own: bool) -> str:
-    return (
-        tr("The freeze is lifted.")
-        if own
-        else tr("The freeze is lifted, and {name} knows.", name=name)
-    )
-
-
-def athlete_told_lifted(coach: str) -> str:
-    return tr(
-        "{coach} has lifted the freeze: adjusting goes on with your next check-in.", coach=coach
-    )
-
-
-def frozen_by_hand(name: str, *, own: bool) -> str:
-    if own:
-        return tr(
-            "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
-        )
-    return tr(
-        "Frozen. Nothing in {name}'s plan is adjusted until you lift it. Check-ins go on as usual.",
-        name=name,
-    )
-
-
-def athlete_told_frozen(coach: str) -> str:
-    return tr(
-        "{coach} has frozen the adjusting: the figures stay as they are for now. Please "
-        "check in each morning as usual.",
-        coach=coach,
-    )

@@ -1,4 +1,4 @@
-"""Each flag in a sentence or two, with its figures and thresholds."""
+"""Each flag in a sentence or two, with its figures and thresholds; and its name in a line."""
 
 from __future__ import annotations
 
@@ -7,7 +7,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from bot.words import coach_figures as figures
-from bot.words.languages import tr
+from bot.words.languages import mark, tr
 from bot.words.symptoms import symptom_name
 from engine.evidence import safety as evidence
 from engine.evidence.after import AFTER_RISE
@@ -279,3 +279,33 @@ CAUSES: dict[FlagId, Callable[[_Facts], str]] = {
         bound=_threshold(evidence.LOW_ENERGY_AVAILABILITY),
     ),
 }
+
+
+#: The findings of a flag for the history; single complaints are called there as everywhere.
+FLAGS: dict[FlagId, str] = {
+    FlagId.EMERGENCY: mark("an emergency"),
+    FlagId.LOW_SODIUM: mark("signs of low sodium"),
+    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
+    FlagId.DOUBT: mark("not sure"),
+    FlagId.WEIGHT_DROP_DAY: mark("weight drop in 24 h"),
+    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop since the week began"),
+    FlagId.WEEKLY_LOSS: mark("losing weight too fast this week"),
+    FlagId.WATER_UNDER_ADEQUATE: mark("too little water"),
+    FlagId.WATER_UNDER_TARGET: mark("water under target"),
+    FlagId.WATER_OVER_TARGET: mark("water over target"),
+    FlagId.WATER_OVER_GUARD_RAIL: mark("water over the safety bound"),
+    FlagId.WATER_TOO_FAST: mark("water drunk too fast"),
+    FlagId.PULSE_HIGH: mark("high pulse"),
+    FlagId.DRUG_NAMED: mark("drug named"),
+    FlagId.SYMPTOM_UNREAD: mark("unclear complaint"),
+    FlagId.MISSED_CHECK_IN: mark("missed check-in"),
+    FlagId.SHORT_SLEEP: mark("short sleep"),
+    FlagId.LOW_ENERGY: mark("low energy availability"),
+    FlagId.AFTER_SHOW_COMPLAINT: mark("complaint after the show"),
+    FlagId.AFTER_SHOW_RISE: mark("weight rise after the show"),
+}
+
+
+def flag_name(flag: str) -> str:
+    """ "low sodium pattern", "dark urine", for a line of the history."""
+    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)

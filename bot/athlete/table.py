@@ -2,29 +2,26 @@
 
 from __future__ import annotations
 
-from functools import partial
-
-from bot.athlete import buttons
+from bot.athlete import buttons, words
 from bot.athlete import views as athlete_views
 from bot.athlete.flow_settings import SETTINGS
 from bot.core.routes import ATHLETE, Command, tap
-from bot.decision.words_target import menu
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.words.common import already_answered
 
 FEATURE = Feature(
     id="athlete",
     commands=(
-        Command("checkin", ATHLETE, athlete_views.check_in, partial(menu, "checkin"), rank=10),
-        Command("today", ATHLETE, athlete_views.today, partial(menu, "today"), rank=20),
-        Command("week", ATHLETE, athlete_views.week_view, partial(menu, "week"), rank=30),
-        Command("why", ATHLETE, athlete_views.why, partial(menu, "why"), rank=60),
-        Command("past", ATHLETE, athlete_views.past, partial(menu, "past"), rank=70),
-        Command("settings", ATHLETE, athlete_views.settings, partial(menu, "settings"), rank=100),
-        Command("pause", ATHLETE, athlete_views.pause, partial(menu, "pause"), rank=130),
-        Command("resume", ATHLETE, athlete_views.resume, partial(menu, "resume"), rank=140),
+        Command("checkin", ATHLETE, athlete_views.check_in, words.menu_checkin, rank=10),
+        Command("today", ATHLETE, athlete_views.today, words.menu_today, rank=20),
+        Command("week", ATHLETE, athlete_views.week_view, words.menu_week, rank=30),
+        Command("why", ATHLETE, athlete_views.why, words.menu_why, rank=60),
+        Command("past", ATHLETE, athlete_views.past, words.menu_past, rank=70),
+        Command("settings", ATHLETE, athlete_views.settings, words.menu_settings, rank=100),
+        Command("pause", ATHLETE, athlete_views.pause, words.menu_pause, rank=130),
+        Command("resume", ATHLETE, athlete_views.resume, words.menu_resume, rank=140),
     ),
     taps=(tap(buttons.SETTING, ATHLETE, athlete_views.change_setting, already_answered),),
-    flows=(*(Registered(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
+    flows=(*(FlowBinding(flow, athlete_views.setting_changed) for flow in SETTINGS.values()),),
 )

@@ -8,6 +8,7 @@ from functools import partial
 from sqlmodel import col, select
 
 from bot.alerts.notes import quiet_now
+from bot.athlete import words
 from bot.athlete import words_why as why_words
 from bot.athlete.buttons import SETTING, Setting
 from bot.athlete.flow_settings import SETTINGS
@@ -16,9 +17,10 @@ from bot.checkin.flow import CHECK_IN
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
 from bot.decision import words_self_coached as on_your_own
-from bot.decision import words_target as words
+from bot.decision import words_target
 from bot.decision.care import care_for
-from bot.decision.deciding import latest_decision, told_why
+from bot.decision.deciding import latest_decision
+from bot.decision.to_athlete import told_why
 from bot.dialogue import asking
 from bot.dialogue.readers import zone_of
 from bot.event import season_lines
@@ -59,7 +61,7 @@ def today(turn: Act) -> None:
     decided = latest_decision(turn.session, profile.person_id)
     why = told_why(turn.session, profile, decided) if decided and decided.sets_date == day else ""
     row = checkin_row(turn.session, profile.person_id, day)
-    text = words.target_message(
+    text = words_target.target_message(
         week.plan,
         day,
         week.days_out(day),

@@ -20,6 +20,7 @@ from bot.core.callbacks import answer
 from bot.core.cards import OnCalendar
 from bot.core.context import Document
 from bot.core.outbox import send_document
+from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
@@ -81,7 +82,7 @@ def on_card(turn: OnAthlete) -> None:
 
 def send_anew(turn: Turn, duty: AgendaRow) -> None:
     """What the week says has changed and has been still since: a new file to each who has one."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     event = current_event(turn.session, profile.person_id) if profile is not None else None
     if profile is None or event is None:
         return

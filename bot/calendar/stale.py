@@ -7,9 +7,10 @@ from datetime import timedelta
 from sqlmodel import select
 
 from bot.core import agenda
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change, Follows
-from bot.people.people import kept_now
+from bot.people.people import pending_entries
 from bot.store.tables.calendar import CalendarRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
@@ -21,7 +22,9 @@ STILL_FOR = timedelta(minutes=5)
 
 def look_at_kept(turn: Turn) -> None:
     """After a use case: whether what was kept in it makes a file that was given out stale."""
-    moved = [row for row in kept_now(turn.session) if Follows.CALENDAR in Change(row.what).follows]
+    moved = [
+        row for row in pending_entries(turn.session) if Follows.CALENDAR in Change(row.what).follows
+    ]
     for athlete_id in dict.fromkeys(row.athlete_id for row in moved):
         calendar_stale(turn, athlete_id)
 
@@ -40,8 +43,8 @@ def calendar_stale(turn: Turn, athlete_id: int) -> None:
     )  # a coach's file holds all their athletes, new ones too
     if not any(turn.session.exec(query).first() for query in (given_out, of_all)):
         return
-    agenda.cancel(turn.session, subject=f"athlete:{athlete_id}", kind=ANEW)
+    agenda.cancel(turn.session, subject=Subject.ATHLETE(athlete_id), kind=ANEW)
     agenda.put(
-        turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=ANEW,
+        turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=ANEW,
         due_at=turn.now + STILL_FOR, again=True,
     )  # fmt: skip

@@ -6,15 +6,28 @@ several, or the whole morning. What was doubtful is asked about first, one quest
 
 from __future__ import annotations
 
-from collections.abc import Callable, Mapping
-from dataclasses import asdict, dataclass
+from collections.abc import Callable
+from dataclasses import dataclass
 from functools import partial
-from typing import Any
 
 from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
-from bot.checkin import words
+from bot.checkin import words, words_doubts
+from bot.checkin.flow_reading import (
+    ALL_FINE,
+    DOUBTS,
+    IN_ONE,
+    WHY,
+    insisted,
+    kept,
+    keys_of,
+    known_of,
+    plain_doubt,
+    read_told,
+    taken_from,
+    wants_sharpness,
+)
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, one_of, said
 from bot.plan.flow_number import read_number
 from bot.words import names
@@ -26,20 +39,14 @@ from bot.words.common import (
     something_off_button,
     yes,
 )
-from bot.words.languages import language
-from engine.symptoms import screen
 from engine.values.checkin import TrainingDone
-from engine.values.level import Level
-from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Known, Report, read_report
-from engine.written.units import Volume, VolumeUnit, WeightUnit, show_volume
+from engine.written.oneline import IN_ORDER, DoubtCode, Report
+from engine.written.units import Volume, VolumeUnit, show_volume
 
 ON_TARGET = "on"
 SKIPPED = "skip"
-ALL_FINE, SOMETHING_OFF = "fine", "off"
+SOMETHING_OFF = "off"
 WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
-# Laid in beside the answers: what is to be asked about first, why a question is put again, the words
-# that were no answer, and whether a whole morning came in one message.
-DOUBTS, WHY, NOTED, IN_ONE = "_doubts", "_why", "_noted", "_in_one"
 LEAVE = "no"
 
 
@@ -61,63 +68,10 @@ class Question:
     def key(self) -> str:
         return self.step.key
 
-
-def known_of(answers: Answers, asked: tuple[str, ...]) -> Known:
-    """What the reading of a report may know of the athlete."""
-    return Known(
-        weight_unit=WeightUnit(answers["_weight_unit"]),
-        volume_unit=VolumeUnit(answers["_volume_unit"]),
-        wants_sharpness=_wants_sharpness(answers),
-        language=language(),
-        asked=asked,
-        water_l=answers.get("_water_target_l"),
-        carb_g=answers.get("_carb_set_g"),
-        **answers.get("_habit", {}),
-    )
-
-
-def taken_from(report: Report, answers: Answers) -> Answers:
-    """What a report adds to the answers of a check-in, with what has to be asked about."""
-    found: Answers = dict(report.answers)
-    if report.on_target and answers.get("_carb_set_g") is not None:
-        found.setdefault("carb_eaten_g", float(answers["_carb_set_g"]))
-    if report.training is not None:
-        found["training_done"] = report.training
-    if report.all_fine:
-        found["fine"] = ALL_FINE
-    offered = [doubt for doubt in report.doubts if doubt.options or doubt.answer == "spare"]
-    told = {doubt.answer: _plain(doubt) for doubt in report.doubts if doubt not in offered}
-    found[DOUBTS] = [_plain(doubt) for doubt in offered]
-    found[WHY] = {k: v for k, v in answers.get(WHY, {}).items() if k not in report.answers} | told
-    if report.note:
-        found[NOTED] = " / ".join(part for part in (answers.get(NOTED, ""), report.note) if part)
-    in_core = [key for key in CORE if key in report.answers or _in_doubt(key, report)]
-    if len(in_core) == len(CORE):
-        found[IN_ONE] = True
-    return found
-
-
-def _in_doubt(key: str, report: Report) -> bool:
-    return any(
-        doubt.answer == key or any(key in option for option in doubt.options)
-        for doubt in report.doubts
-    )
-
-
-def _plain(doubt: Doubt) -> dict[str, Any]:
-    """A doubt as JSON keeps it."""
-    return asdict(doubt) | {"options": [dict(option) for option in doubt.options]}
-
-
-def read_told(text: str, known: Known) -> Report:
-    """What a text says of the morning; of one that warns of danger figures alone, never words:
-    "came round on the floor" is no answer to how full somebody is.
-    """
-    report = read_report(text, known)
-    if report.answers or not report.doubts:
-        return report
-    warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)
-    return Report(note=text.strip()) if warns else report
+    @property
+    def of_what_is_off(self) -> bool:
+        """Whether it is asked only where something is; the others stand by themselves."""
+        return self.step.when is _is_off
 
 
 def read_morning(text: str, answers: Answers, first: str = "") -> Report:
@@ -163,11 +117,11 @@ def _figures(key: str) -> Callable[[str, Answers], Answers]:
             ]:
                 return {key: doubt.options[0][key]}  # "480 g", to the question for the grams
         if not report.told and report.training is None:
-            raise Unread(words.only_the_number(key, answers))
+            raise InvalidAnswer(words.only_the_number(key, answers))
         if not report.answers and all(not doubt.options for doubt in report.doubts):
             about = [doubt for doubt in report.doubts if doubt.answer == key] or report.doubts
             if about:
-                raise Unread(words.doubt(_plain(about[0]), answers))
+                raise InvalidAnswer(words_doubts.doubt(plain_doubt(about[0]), answers))
         found = taken_from(report, answers)
         if _is_tapped(key, text, answers) and key in report.answers:
             found = {key: report.answers[key]}
@@ -190,44 +144,23 @@ def _read_doubt(text: str, answers: Answers) -> Answers:
     if said(text, reading.YES) and len(options) == 1:
         return dict(options[0]) | {DOUBTS: later}
     if plain == LEAVE or said(text, reading.NO):
-        return {DOUBTS: later} | _kept(doubt, answers)
+        return {DOUBTS: later} | kept(doubt, answers)
     if plain in (SKIPPED, "-"):
         return {doubt["answer"]: None, DOUBTS: later}
     asked = () if doubt["answer"] == "spare" else (doubt["answer"],)
     known = known_of(answers, asked or open_figures(answers))
     report = read_told(text, known)
     if not report.told:
-        raise Unread(words.yes_no_or_number(options))
+        raise InvalidAnswer(words_doubts.yes_no_or_number(options))
     found = taken_from(report, answers)
     settled = set(report.answers) | {one["answer"] for one in found[DOUBTS]}
-    insisted = _insisted(doubt, found[DOUBTS])
-    if insisted is not None:
-        return insisted | {DOUBTS: later}
-    rest = [one for one in later if not settled & {one["answer"], *_keys(one)}]
-    stands = not settled & {doubt["answer"], *_keys(doubt)}
+    right = insisted(doubt, found[DOUBTS])
+    if right is not None:
+        return right | {DOUBTS: later}
+    rest = [one for one in later if not settled & {one["answer"], *keys_of(one)}]
+    stands = not settled & {doubt["answer"], *keys_of(doubt)}
     found[DOUBTS] = [*found[DOUBTS], *([doubt] if stands else []), *rest]
     return found
-
-
-def _insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:
-    """The same figure once more, to the question whether it is right: then it is."""
-    if doubt["code"] != DoubtCode.FAR or len(again) != 1 or again[0]["code"] != DoubtCode.FAR:
-        return None
-    same = again[0]["facts"].get("value") == doubt["facts"].get("value")
-    offered = [o for o in doubt["options"] if o.get(doubt["answer"]) == doubt["facts"].get("value")]
-    return dict(offered[0]) if same and offered else None
-
-
-def _kept(doubt: Mapping[str, Any], answers: Answers) -> Answers:
-    """A number that was none of the answers is not lost: it stays in the note."""
-    if doubt["code"] not in (DoubtCode.SPARE, DoubtCode.UNCLEAR) or not doubt["given"]:
-        return {}
-    parts = (answers.get(NOTED, ""), doubt["given"])
-    return {} if doubt["given"] in parts[0] else {NOTED: " / ".join(part for part in parts if part)}
-
-
-def _keys(doubt: Mapping[str, Any]) -> set[str]:
-    return {key for option in doubt["options"] for key in option}
 
 
 def _doubt_choices(answers: Answers) -> Choices:
@@ -240,7 +173,7 @@ def _doubt_choices(answers: Answers) -> Choices:
     if len(options) == 1:
         return [[Choice(yes(), "o0"), Choice(no(), LEAVE)]]
     labelled = [
-        Choice(words.option_button(option, doubt, answers), f"o{n}")
+        Choice(words_doubts.option_button(option, doubt, answers), f"o{n}")
         for n, option in enumerate(options)
     ]
     rows = [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
@@ -254,7 +187,7 @@ def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], st
         doubt = answers.get(WHY, {}).get(key)
         if doubt is None or answers.get("_again"):
             return ask(answers)
-        return f"{words.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
+        return f"{words_doubts.doubt(doubt, answers)}\n\n{ask(answers | {'_again': True})}"
 
     return asked
 
@@ -281,10 +214,6 @@ def _carb_choices(answers: Answers) -> Choices:
     if grams is None:
         return [skip]
     return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
-
-
-def _wants_sharpness(answers: Answers) -> bool:
-    return bool(answers.get("_wants_sharpness"))
 
 
 def _step_by_step(answers: Answers) -> bool:
@@ -318,7 +247,7 @@ def _one_training(text: str, answers: Answers) -> Answers:
         return {"training_done": way.value}
     report = read_told(text, known_of(answers, open_figures(answers)))
     if report.training is None:
-        raise Unread(words.use_training_buttons())
+        raise InvalidAnswer(words.use_training_buttons())
     return taken_from(report, answers)
 
 
@@ -369,7 +298,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=_with_why("sharpness", words.ask_sharpness),
             read=_figures("sharpness"),
             choices=lambda answers: [_scale(1, 5), [Choice(skip_button(), SKIPPED)]],
-            when=lambda answers: _wants_sharpness(answers) and _step_by_step(answers),
+            when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
             spreads=True,
         ),
     ),
@@ -465,7 +394,9 @@ QUESTIONS: tuple[Question, ...] = (
 )  # fmt: skip
 DOUBT = Step(
     key="doubt",
-    ask=lambda answers: words.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else "",
+    ask=lambda answers: (
+        words_doubts.doubt(answers[DOUBTS][0], answers) if answers.get(DOUBTS) else ""
+    ),
     read=_read_doubt,
     choices=_doubt_choices,
     when=lambda answers: bool(answers.get(DOUBTS)),
@@ -483,6 +414,6 @@ CHANGEABLE = tuple(question.key for question in QUESTIONS if question.changeable
 def enough(answers: Answers) -> bool:
     """Whether what has to be there for a decision has been answered or skipped."""
     wanted = [question.key for question in QUESTIONS if question.core]
-    if _wants_sharpness(answers):
+    if wants_sharpness(answers):
         wanted.append("sharpness")
     return all(key in answers for key in wanted) and not answers.get(DOUBTS)

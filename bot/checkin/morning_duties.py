@@ -5,11 +5,12 @@ from __future__ import annotations
 from sqlmodel import Session
 
 from bot.alerts import alerts
-from bot.checkin import checkins
-from bot.checkin.flow import ALL_FINE, CHECK_IN, NOTED, enough
+from bot.checkin import checkins, words
+from bot.checkin.flow import CHECK_IN, enough
+from bot.checkin.flow_reading import ALL_FINE, NOTED
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision import words_self_coached as on_your_own
-from bot.decision import words_target as words
 from bot.dialogue import asking
 from bot.event import season
 from bot.event.closing import close_week
@@ -94,7 +95,7 @@ def missed(turn: Turn, duty: AgendaRow) -> None:
 
 def event_over(turn: Turn, duty: AgendaRow) -> None:
     """The morning after: the week is closed, with the cautions for the days that follow."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     event = current_event(turn.session, profile.person_id) if profile else None
     if profile is None or event is None or event.day >= duty.local_date:
         return
@@ -106,7 +107,7 @@ def event_over(turn: Turn, duty: AgendaRow) -> None:
 
 def _still_wanted(turn: Turn, duty: AgendaRow) -> AthleteProfile | None:
     """The athlete, if this morning is still theirs and its check-in is still missing."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return None
     if duty.local_date != local_date(profile, turn.context):
@@ -126,6 +127,6 @@ def _enough(question: OpenQuestion) -> bool:
     return enough(question.answers) and question.answers.get("fine", ALL_FINE) == ALL_FINE
 
 
-def _asked_only() -> asking.Registered:
+def _asked_only() -> asking.FlowBinding:
     """The check-in's flow for asking a step once more, which finishes nothing."""
-    return asking.Registered(CHECK_IN, checkins.finish)
+    return asking.FlowBinding(CHECK_IN, checkins.finish)

@@ -6,14 +6,14 @@ from bot.checkin import checkins, morning_duties
 from bot.checkin.flow import CHECK_IN
 from bot.core.routes import ATHLETE, Duty, tap
 from bot.decision.buttons import ON_ANSWERS
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.week import prompts
 
 FEATURE = Feature(
     id="checkin",
     taps=(tap(ON_ANSWERS, ATHLETE, checkins.tapped),),
-    flows=(Registered(CHECK_IN, checkins.finish),),
+    flows=(FlowBinding(CHECK_IN, checkins.finish),),
     duties=(
         Duty(prompts.PROMPT, morning_duties.prompt),
         Duty(prompts.NUDGE, morning_duties.nudge),

@@ -15,15 +15,15 @@ from bot.core.turn import Act, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.dialogue.readers import zone_of
-from bot.people.desk import desk_of, zone_of_coach
+from bot.people.desk import coach_settings_of, zone_of_coach
 from bot.people.telling import say_to
-from bot.store.tables.desk import CoachDesk
+from bot.store.tables.desk import CoachSettings
 from bot.store.tables.people import OpenQuestion, Person
 
 
 def show_settings(turn: Act) -> None:
     """/digest: where nothing is set yet, the questions; else what holds, with its buttons."""
-    desk = desk_of(turn.session, turn.person)
+    desk = coach_settings_of(turn.session, turn.person)
     if desk.digest_at is None and desk.zone is None and desk.quiet_from is None:
         _ask(turn, turn.person, DIGEST)
         return
@@ -43,7 +43,7 @@ def desk_tapped(turn: Act, pressed: OnDesk) -> None:
         answer(turn)
         _ask(turn, turn.person, flow)
         return
-    desk = desk_of(turn.session, turn.person)
+    desk = coach_settings_of(turn.session, turn.person)
     if pressed.setting is DeskSetting.OFF:
         desk.digest_at = None
     else:
@@ -57,7 +57,7 @@ def desk_tapped(turn: Act, pressed: OnDesk) -> None:
 
 def setting_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Keep the new setting; the digest ahead moves with it."""
-    desk, answers = desk_of(turn.session, coach), question.answers
+    desk, answers = coach_settings_of(turn.session, coach), question.answers
     if "place" in answers:
         desk.zone = zone_of(answers)
     if "digest_at" in answers:
@@ -78,7 +78,7 @@ def _ask(turn: Turn, coach: Person, flow: Flow) -> None:
     )  # fmt: skip
 
 
-def _view(session: Session, coach: Person, desk: CoachDesk) -> tuple[str, Buttons]:
+def _view(session: Session, coach: Person, desk: CoachSettings) -> tuple[str, Buttons]:
     is_on = desk.digest_at is not None
     quiet = (
         (desk.quiet_from, desk.quiet_to)

@@ -15,7 +15,7 @@ from bot.coach.roster.flow_several import SEVERAL
 from bot.core import cards
 from bot.core.routes import COACHING, Command, Duty, tap, view
 from bot.decision.words_signoff import not_your_decision
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.people import desk
 
@@ -51,9 +51,9 @@ FEATURE = Feature(
         view(buttons.DOCTOR_NO, card_actions.doctor_not_yet),
     ),
     flows=(
-        Registered(HISTORY_DAY, history_view.day_given),
-        Registered(SEVERAL, several.given),
-        *(Registered(flow, desk_settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
+        FlowBinding(HISTORY_DAY, history_view.day_given),
+        FlowBinding(SEVERAL, several.given),
+        *(FlowBinding(flow, desk_settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     ),
     duties=(
         Duty(desk.ROSTER, roster.refresh),

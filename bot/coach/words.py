@@ -5,9 +5,10 @@ from __future__ import annotations
 from collections.abc import Sequence
 from datetime import date
 
+from bot.alerts.words_alert_causes import flag_name
 from bot.words import coach_figures as figures
 from bot.words.languages import Sentence, tr, trn
-from bot.words.names import LIMIT_WORDS, flag_name, word
+from bot.words.names import LIMIT_WORDS, word
 
 LONGEST_NOTE = 200  # characters of an earlier note on a card
 

@@ -15,7 +15,6 @@ LEFT, RIGHT = 500, 1000  # of the scale from 0 to 100 %
 LABEL_LEFT = 30
 TOP, HEAD, LINE, GAP = 150, 64, 84, 70
 TEXT = 30.0
-Panels = list[tuple[str, list[tuple[str, Share]]]]
 
 
 def numbers_png(found: r.Numbers, day: date) -> bytes:

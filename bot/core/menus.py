@@ -4,14 +4,22 @@ from __future__ import annotations
 
 from collections.abc import Iterable
 
+from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from bot.core.outbox import set_menu
 from bot.core.routes import Command
-from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
+
+# Built once: building a statement costs as much as asking it.
+_LAST = (
+    select(OutboxRow.payload)
+    .where(OutboxRow.topic == TopicKind.MENU, OutboxRow.topic_about == bindparam("chat"))
+    .order_by(col(OutboxRow.id).desc())
+    .limit(1)
+)
 
 
 def keep_menu(
@@ -19,12 +27,7 @@ def keep_menu(
 ) -> None:
     """Set the person's menu where it is not yet what their roles call for."""
     wanted = [(c.name, c.menu()) for c in commands if c.menu is not None and c.roles & roles]
-    query = (
-        select(OutboxRow)
-        .where(*on(Topic(TopicKind.MENU, person.chat_id)))
-        .order_by(col(OutboxRow.id).desc())
-    )
-    last = turn.session.exec(query).first()
-    shown = [(c["command"], c["description"]) for c in last.payload["commands"]] if last else []
+    last = turn.session.exec(_LAST, params={"chat": person.chat_id}).first()
+    shown = [(c["command"], c["description"]) for c in last["commands"]] if last else []
     if wanted != shown:
         set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)

@@ -38,7 +38,7 @@ class Command:
 
 
 @dataclass(frozen=True, slots=True)
-class Tap:
+class CallbackRoute:
     """A declared button, who may press it, and what runs with its fields (`tap` makes one).
 
     `run` has to answer the tap (`bot.core.outbox.answer_tap`), and to check whose athlete it speaks
@@ -73,7 +73,7 @@ def tap(
     roles: frozenset[str],
     run: Callable[[Act], None],
     unreadable: Callable[[], str] | None = None,
-) -> Tap: ...
+) -> CallbackRoute: ...
 
 
 @overload
@@ -82,7 +82,7 @@ def tap(
     roles: frozenset[str],
     run: Callable[[Act, F], None],
     unreadable: Callable[[], str] | None = None,
-) -> Tap: ...
+) -> CallbackRoute: ...
 
 
 def tap(
@@ -90,9 +90,9 @@ def tap(
     roles: frozenset[str],
     run: Callable[..., None],
     unreadable: Callable[[], str] | None = None,
-) -> Tap:
+) -> CallbackRoute:
     """Bind a button to those who may press it and to what it does."""
-    return Tap(route.prefix, roles, route.read, _with_fields(run, route.bare), unreadable)
+    return CallbackRoute(route.prefix, roles, route.read, _with_fields(run, route.bare), unreadable)
 
 
 @overload

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.core import agenda, instants
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.debrief import words_after_show as words
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF
@@ -47,7 +48,7 @@ def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is None or profile.status != AthleteStatus.ACTIVE:
         return
     day = local_date(profile, turn.context)

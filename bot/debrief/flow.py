@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.debrief import words, words_deeper
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons
 from bot.words import refusals
 from bot.words.common import skip_button, too_long_here
@@ -19,18 +19,18 @@ def _read(text: str, answers: Answers) -> str | None:
     if reading.said(said, reading.SKIP):
         return None
     if not said:
-        raise Unread(words.word_empty())
+        raise InvalidAnswer(words.word_empty())
     if len(said) > LONGEST:
-        raise Unread(too_long_here(len(said), LONGEST))
+        raise InvalidAnswer(too_long_here(len(said), LONGEST))
     return said
 
 
 def _read_note(text: str, answers: Answers) -> str:
     said = _read(text, answers)
     if said is None:
-        raise Unread(words.word_empty())
+        raise InvalidAnswer(words.word_empty())
     if screen(said).drug:
-        raise Unread(refusals.message_names_drug())
+        raise InvalidAnswer(refusals.message_names_drug())
     return said
 
 

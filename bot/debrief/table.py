@@ -6,7 +6,7 @@ from bot.core.routes import Duty, view
 from bot.debrief import after_show, buttons, debrief, deeper
 from bot.debrief.flow import COACH_NOTE, OWN_WORD, PLACING
 from bot.debrief.flow_after_show import AFTER_SHOW
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
@@ -18,10 +18,10 @@ FEATURE = Feature(
         view(buttons.ASK_PLACING, deeper.ask_placing),
     ),
     flows=(
-        Registered(AFTER_SHOW, after_show.answered),
-        Registered(OWN_WORD, debrief.word_given),
-        Registered(COACH_NOTE, debrief.note_given),
-        Registered(PLACING, deeper.placing_given),
+        FlowBinding(AFTER_SHOW, after_show.answered),
+        FlowBinding(OWN_WORD, debrief.word_given),
+        FlowBinding(COACH_NOTE, debrief.note_given),
+        FlowBinding(PLACING, deeper.placing_given),
     ),
     duties=(
         Duty(after_show.ASK, after_show.due),

@@ -5,7 +5,7 @@ from __future__ import annotations
 from datetime import date
 
 from bot.decision import words_signoff as words
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import yes_or_no
 from bot.words import refusals
 from bot.words.coach_figures import limit_label
@@ -43,7 +43,7 @@ def read_figure(text: str, answers: Answers) -> float:
         (rail["high"], grams > rail["high"], rail["high_source"]),
     ):
         if outside:
-            raise Unread(words.outside_guard_rail(grams, bound, citation))
+            raise InvalidAnswer(words.outside_guard_rail(grams, bound, citation))
     return grams
 
 
@@ -74,9 +74,9 @@ def read_reason(text: str, answers: Answers) -> str:
     """Why a limit of one's own is passed: some words, which are kept."""
     because = " ".join(text.split())
     if len(because) < 3:
-        raise Unread(words.reason_too_short())
+        raise InvalidAnswer(words.reason_too_short())
     if len(because) > LONGEST_REASON:
-        raise Unread(refusals.long_note(len(because), LONGEST_REASON))
+        raise InvalidAnswer(refusals.long_note(len(because), LONGEST_REASON))
     return because
 
 

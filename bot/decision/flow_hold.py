@@ -7,7 +7,7 @@ from datetime import date, timedelta
 from bot.decision import words_holding as words
 from bot.decision import words_signoff as figure_words
 from bot.decision.flow_figure import REASON, past_limit, read_figure
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import yes_or_no
 from engine.written.units import Refusal, parse_number
 
@@ -37,9 +37,9 @@ def _read_days(text: str, answers: Answers) -> int:
     try:
         days = parse_number(text, low=1, high=most)
     except Refusal:
-        raise Unread(words.days_range(most)) from None
+        raise InvalidAnswer(words.days_range(most)) from None
     if not days.is_integer():
-        raise Unread(words.days_range(most))
+        raise InvalidAnswer(words.days_range(most))
     return int(days)
 
 

@@ -24,7 +24,7 @@ from bot.store.tables.desk import HoldRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow
 from bot.week.load import Week, current_week, set_day, target_in_force
-from bot.week.snapshots import running_hold, standing_before
+from bot.week.snapshots import running_hold, take_snapshot
 from bot.words import common
 from engine.values.plan import PLAN_DAYS
 
@@ -69,7 +69,7 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     first = max(today, date.fromisoformat(answers["_first"]))
     carb_g, because = answers["carb_g"], answers.get("because", "")
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     for number in range((last - first).days + 1):
         day = first + timedelta(days=number)
         set_day(turn, profile.person_id, day, carb_g, by="coach")
@@ -104,7 +104,7 @@ def end_hold(turn: OnAthlete) -> None:
         rewrite(turn, words.nothing_held())
         return
     athlete = get_person(turn.session, turn.profile.person_id)
-    before = standing_before(turn, turn.profile)
+    before = take_snapshot(turn, turn.profile)
     for row in _held_days(turn.session, hold, today):
         turn.session.delete(row)
     hold.ended_at = turn.now

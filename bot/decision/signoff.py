@@ -11,6 +11,7 @@ from bot.core import agenda, instants
 from bot.core.cards import SIGN, Say
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision import words_signoff as words
 from bot.decision import words_target as athlete_words
@@ -21,7 +22,7 @@ from bot.decision.words_reasons import reason
 from bot.dialogue import asking
 from bot.people.desk import clock_for
 from bot.people.people import get_person, person_in_chat, profile_of, speaking_to
-from bot.people.rights import signers
+from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -54,7 +55,7 @@ def ask_coach(
     if due_at < turn.now + AT_LEAST:
         due_at = _deadline(profile, decision_row, turn.context)
     decision_row.sign_off_due_at = due_at
-    for coach in signers(turn.session, profile):
+    for coach in approvers(turn.session, profile):
         with speaking_to(coach):
             row = say_to(
                 turn,
@@ -90,7 +91,7 @@ def ask_anew(turn: Turn, coach: Person) -> None:
     )
     for row in turn.session.exec(waiting.order_by(col(DecisionRow.id))).all():
         profile = profile_of(turn.session, row.athlete_id)
-        if profile is None or coach.id not in {one.id for one in signers(turn.session, profile)}:
+        if profile is None or coach.id not in {one.id for one in approvers(turn.session, profile)}:
             continue
         put_again(turn, coach, profile, row)
 
@@ -120,7 +121,7 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
     return athlete_words.waiting_for_coach(
         get_person(session, profile.coach_id).first_name,
         decision_row.carb_g,
-        stands_g(decision_row),
+        default_carb_g(decision_row),
         figures.clock(decision_row.sign_off_due_at, profile.zone),
         profile.coach_id == profile.person_id,
         small=is_small_step(decision_row),
@@ -182,7 +183,7 @@ def proposal_text(
         why=reason(decision, profile.weight_unit, profile.volume_unit, own=own),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
-        stands_g=stands_g(row),
+        default_carb_g=default_carb_g(row),
         own=own,
         foreseen=_foreseen(decision),
         small=is_small_step(row),
@@ -208,7 +209,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
     )
 
 
-def stands_g(row: DecisionRow) -> float:
+def default_carb_g(row: DecisionRow) -> float:
     """The figure that holds if the coach says nothing (g)."""
     lapse = decision_from_dict(row.decision).lapse_g
     figure = lapse if lapse is not None else row.planned_carb_g
@@ -227,7 +228,7 @@ def plan_g(row: DecisionRow) -> float:
 
 def is_small_step(row: DecisionRow) -> bool:
     """Whether something other than the plan stands while nobody has answered."""
-    return abs(stands_g(row) - plan_g(row)) > 1e-6
+    return abs(default_carb_g(row) - plan_g(row)) > 1e-6
 
 
 def _said_to(row: DecisionRow, coach: Person) -> str:
@@ -236,7 +237,7 @@ def _said_to(row: DecisionRow, coach: Person) -> str:
 
 
 def subject_of(row: DecisionRow) -> str:
-    return f"decision:{row.id}"
+    return Subject.DECISION(row.id)
 
 
 def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> datetime:

@@ -10,11 +10,12 @@ from sqlmodel import Session, select
 from bot.alerts.notes import quiet_now
 from bot.core.callbacks import answer
 from bot.core.cards import OnProposal, Say
+from bot.core.subjects import Subject
 from bot.core.turn import Act, Turn
-from bot.decision import deciding
+from bot.decision import deciding, to_athlete
 from bot.decision import words_signoff as words
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
-from bot.decision.signoff import is_small_step, plan_g, settle, stands_g
+from bot.decision.signoff import default_carb_g, is_small_step, plan_g, settle
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
@@ -26,7 +27,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.week.load import Week, checkin_row, current_week, day_set, set_day, target_in_force
-from bot.week.snapshots import standing_before
+from bot.week.snapshots import take_snapshot
 from bot.words import common
 
 
@@ -97,7 +98,7 @@ def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> Non
 
 def lapse(turn: Turn, duty: AgendaRow) -> None:
     """The deadline has passed without a word."""
-    row = turn.session.get(DecisionRow, int(duty.subject.partition(":")[2]))
+    row = turn.session.get(DecisionRow, Subject.DECISION.of(duty))
     if row is None or row.status != DecisionStatus.WAITING:
         return
     profile = profile_of(turn.session, row.athlete_id)
@@ -138,7 +139,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     if profile.frozen_at is not None:
         say_frozen(turn, coach, profile)
         return
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     set_day(turn, profile.person_id, day, figure, by="coach")
     record(
         turn, profile.person_id, Change.DAY_SET_BY_HAND, by=coach.id,
@@ -150,7 +151,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
     if _set_by_this_morning(turn, profile) == day:
         deciding.redecide(turn, profile, because="coach-set")
     else:
-        deciding.send_target(turn, profile, day, because="coach-set")
+        to_athlete.send_target(turn, profile, day, because="coach-set")
 
 
 def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
@@ -182,7 +183,7 @@ def _sign(
     because: str = "",
 ) -> None:
     kept = status == DecisionStatus.PLAN_KEPT
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     row.status, row.signed_by, row.signed_at = status, coach.id, turn.now
     turn.session.add(row)
     set_day(
@@ -195,13 +196,13 @@ def _sign(
         proposed_g=row.carb_g, because=because, before=before,
     )  # fmt: skip
     settle(turn, row, partial(_what_happened, turn.session, profile, row))
-    deciding.send_target(turn, profile, row.sets_date, because=status.value)
+    to_athlete.send_target(turn, profile, row.sets_date, because=status.value)
 
 
 def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
     row.status = DecisionStatus.LAPSED
     turn.session.add(row)
-    figure, small = stands_g(row), is_small_step(row)
+    figure, small = default_carb_g(row), is_small_step(row)
     set_day(
         turn, profile.person_id, row.sets_date, figure,
         by="decision" if small else "plan", decision_id=row.id,
@@ -218,7 +219,7 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
             text = words.lapsed_told(name, figure, own=False, small=small)
             quiet = quiet_now(turn, coach)
             say_to(turn, coach, text, silent=quiet)
-    deciding.send_target(turn, profile, row.sets_date, because=deciding.lapsed_because(row))
+    to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
 
 
 def _too_late(turn: Turn, reader: Person, profile: AthleteProfile, row: DecisionRow) -> str:
@@ -240,7 +241,7 @@ def _what_happened(
         return common.coaching_over()
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
         due = clock_for(session, reader, profile, row.sign_off_due_at)
-        return words.lapsed(stands_g(row), due, small=is_small_step(row))
+        return words.lapsed(default_carb_g(row), due, small=is_small_step(row))
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
     by = get_person(session, row.signed_by).first_name
@@ -262,7 +263,7 @@ def _ask_other(turn: Turn, coach: Person, profile: AthleteProfile, row: Decision
     asking.open_question(
         turn, coach, OTHER_FIGURE, subject_id=row.id,
         answers=question_context(turn.session, coach, week, row.sets_date, row.planned_carb_g)
-        | {"_proposed_g": row.carb_g, "_stands_g": stands_g(row)},
+        | {"_proposed_g": row.carb_g, "_stands_g": default_carb_g(row)},
     )  # fmt: skip
 
 

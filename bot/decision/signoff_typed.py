@@ -8,7 +8,7 @@ from bot.core.turn import ChatTurn
 from bot.decision import signoff
 from bot.decision import words_signoff as words
 from bot.dialogue.readers import said
-from bot.people.rights import athletes_seen_by, signers
+from bot.people.rights import approvers, athletes_seen_by
 from bot.store.tables.people import Person
 from bot.store.tables.week import DecisionRow, DecisionStatus
 from bot.words.languages import mark
@@ -31,7 +31,7 @@ def assented(turn: ChatTurn, person: Person) -> bool:
     mine = {
         profile.person_id: profile
         for profile in athletes_seen_by(turn.session, person)
-        if person.id in {one.id for one in signers(turn.session, profile)}
+        if person.id in {one.id for one in approvers(turn.session, profile)}
     }
     waiting = select(DecisionRow).where(
         col(DecisionRow.athlete_id).in_(mine), DecisionRow.status == DecisionStatus.WAITING

@@ -7,7 +7,7 @@ from bot.core.routes import COACHING, Duty, tap, view
 from bot.decision import buttons, holding, signoff, signoff_taps, words_signoff
 from bot.decision.flow_figure import DAY_BY_HAND, OTHER_FIGURE
 from bot.decision.flow_hold import HOLD
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 
 FEATURE = Feature(
@@ -18,9 +18,9 @@ FEATURE = Feature(
         view(buttons.HOLD_END, holding.end_hold),
     ),
     flows=(
-        Registered(OTHER_FIGURE, signoff_taps.other_figure_given),
-        Registered(DAY_BY_HAND, signoff_taps.day_by_hand_given),
-        Registered(HOLD, holding.hold_given),
+        FlowBinding(OTHER_FIGURE, signoff_taps.other_figure_given),
+        FlowBinding(DAY_BY_HAND, signoff_taps.day_by_hand_given),
+        FlowBinding(HOLD, holding.hold_given),
     ),
     duties=(Duty(signoff.LAPSE, signoff_taps.lapse),),
 )

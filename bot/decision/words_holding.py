@@ -39,23 +39,23 @@ def days_range(most: int) -> str:
     return tr("Please send a number of days between 1 and {most}.", most=most)
 
 
-def ask_carbs(days: int, last: date, stands_g: float) -> str:
+def ask_carbs(days: int, last: date, default_carb_g: float) -> str:
     if days == 1:
         return tr(
             "How many grams of carbs, today? Now {stands}. What you set stays, whatever the "
             "check-ins say.",
-            stands=figures.grams(stands_g),
+            stands=figures.grams(default_carb_g),
         )
     return tr(
         "How many grams of carbs a day, until {last}? Today's are {stands}. What you set "
         "stays, whatever the check-ins say.",
         last=figures.day(last),
-        stands=figures.grams(stands_g),
+        stands=figures.grams(default_carb_g),
     )
 
 
-def as_now_button(stands_g: float) -> str:
-    return tr("As now, {stands}", stands=figures.grams(stands_g))
+def as_now_button(default_carb_g: float) -> str:
+    return tr("As now, {stands}", stands=figures.grams(default_carb_g))
 
 
 def held(name: str, carb_g: float, last: date, *, own: bool) -> str:

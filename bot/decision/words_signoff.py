@@ -20,7 +20,7 @@ def proposal(
     why: str,
     morning: str,
     until: str,
-    stands_g: float,
+    default_carb_g: float,
     own: bool,
     foreseen: str = "",
     small: bool = False,
@@ -37,7 +37,7 @@ def proposal(
         "alone": figures.grams(alone_g),
         "morning": morning,
     }
-    stands = figures.grams(stands_g)
+    stands = figures.grams(default_carb_g)
     if own:
         parts = (
             tr(
@@ -105,8 +105,8 @@ def approve_button(proposed_g: float, *, own: bool) -> str:
     return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
 
 
-def keep_button(stands_g: float) -> str:
-    return tr("Keep the plan, {stands}", stands=figures.grams(stands_g))
+def keep_button(default_carb_g: float) -> str:
+    return tr("Keep the plan, {stands}", stands=figures.grams(default_carb_g))
 
 
 def settled(text: str, what: str) -> str:
@@ -217,20 +217,20 @@ def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own
     )
 
 
-def ask_figure_by_hand(name: str, day: date, stands_g: float, *, own: bool) -> str:
+def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, own: bool) -> str:
     if own:
         return tr(
             "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
             "whatever the check-in says, until you change it.",
             day=figures.day(day),
-            stands=figures.grams(stands_g),
+            stands=figures.grams(default_carb_g),
         )
     return tr(
         "How many grams of carbs for {name}'s {day}? Now {stands}. What you set stays, "
         "whatever the check-in says, until you change it.",
         name=name,
         day=figures.day(day),
-        stands=figures.grams(stands_g),
+        stands=figures.grams(default_carb_g),
     )
 
 

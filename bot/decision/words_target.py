@@ -2,12 +2,9 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
 from datetime import date
 
 from bot.words import figures, phases
-from bot.words.common import kind_word
-from bot.words.figures import volume_unit_name, weight_unit_name
 from bot.words.languages import Sentence, mark, tr, trn
 from bot.words.training import training_words
 from engine.values.plan import DayTarget, PeakPlan
@@ -135,7 +132,7 @@ def target_message(
 def waiting_for_coach(
     coach_name: str,
     proposed_g: float,
-    stands_g: float,
+    default_carb_g: float,
     until: str,
     self_coached: bool,
     *,
@@ -143,42 +140,42 @@ def waiting_for_coach(
 ) -> str:
     """`small`: what stands until then is a small step in the same direction, not the plan."""
     if small:
-        return _small_step_for_now(coach_name, proposed_g, stands_g, until, self_coached)
+        return _small_step_for_now(coach_name, proposed_g, default_carb_g, until, self_coached)
     if self_coached:
         return tr(
-            "Stay at {stands_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
+            "Stay at {default_carb_g:.0f} g for now, as planned. A change to {proposed_g:.0f} g "
             "waits for your own approval until {until}.",
             proposed_g=proposed_g,
-            stands_g=stands_g,
+            default_carb_g=default_carb_g,
             until=until,
         )
     return tr(
-        "Stay at {stands_g:.0f} g for now, as planned. {coach_name} may change it to "
+        "Stay at {default_carb_g:.0f} g for now, as planned. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}.",
         coach_name=coach_name,
         proposed_g=proposed_g,
-        stands_g=stands_g,
+        default_carb_g=default_carb_g,
         until=until,
     )
 
 
 def _small_step_for_now(
-    coach_name: str, proposed_g: float, stands_g: float, until: str, self_coached: bool
+    coach_name: str, proposed_g: float, default_carb_g: float, until: str, self_coached: bool
 ) -> str:
     if self_coached:
         return tr(
-            "Eat {stands_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
+            "Eat {default_carb_g:.0f} g for now, a small step. The whole change to {proposed_g:.0f} g "
             "waits for your own approval until {until}; without it the small step stays.",
             proposed_g=proposed_g,
-            stands_g=stands_g,
+            default_carb_g=default_carb_g,
             until=until,
         )
     return tr(
-        "Eat {stands_g:.0f} g for now, a small step. {coach_name} may change it to "
+        "Eat {default_carb_g:.0f} g for now, a small step. {coach_name} may change it to "
         "{proposed_g:.0f} g by {until}; without an answer the small step stays.",
         coach_name=coach_name,
         proposed_g=proposed_g,
-        stands_g=stands_g,
+        default_carb_g=default_carb_g,
         until=until,
     )
 
@@ -226,157 +223,9 @@ def because(key: str, *, own: bool = False) -> str:
 
 
 change_button = Sentence("Change an answer")
-missed = Sentence(
-    "No check-in this morning, so I have told your coach and today stays as planned. "
-    "If you can still send your numbers, do: they help tomorrow. /checkin"
-)
-paused = Sentence(
-    "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
-    "they are, nothing is adjusted meanwhile."
-)
-resumed = Sentence("Good to have you back. I'll ask again in the morning.")
-not_checked_in_yet = Sentence(
-    "You have not checked in this morning, so this is the plan's figure. /checkin"
-)
-not_paused = Sentence("You are not paused: I ask in the mornings of your peak week.")
 nothing_planned_today = Sentence(
     "Saved, thank you. Your plan runs from seven days out, so nothing is adjusted yet."
 )
-
-
-def nudge(first: bool, example: str) -> str:
-    """`example`: a morning in one line in the reader's units."""
-    if first:
-        return tr(
-            "Your morning numbers are still missing. Weight first, or all in one line "
-            "such as: {example}",
-            example=example,
-        )
-    return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
-
-
-def no_week(coach_name: str) -> str:
-    return tr(
-        "{coach_name} has not set the day, the plan and the limits yet, so there is no target.",
-        coach_name=coach_name,
-    )
-
-
-def no_target(day: date) -> str:
-    return tr("Your plan has no target for {day}.", day=day_name(day))
-
-
-def week_message(title: str, rows: Sequence[str]) -> str:
-    return title + "\n" + "\n".join(rows)
-
-
-def week_title(kind: str, day: date) -> str:
-    return tr(
-        "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
-        kind=kind_word(kind),
-        day=day_name(day),
-    )
-
-
-def week_heading(phase: str) -> str:
-    """Above the days that are for the same."""
-    return f"\n{phase}"
-
-
-def week_row(
-    days_out: int, day: date, target: DayTarget, planned_g: float, volume_unit: str,
-    *, today: bool, fixed: bool,
-) -> str:  # fmt: skip
-    change = target.carb_g - planned_g
-    moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
-    carbs = f"{target.carb_g:.0f}{moved}"
-    row = tr(
-        "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
-        days_out=days_out,
-        day=short_day(day),
-        carbs=carbs,
-        protein_g=target.protein_g,
-        fat_g=target.fat_g,
-        water=figures.volume(target.water_l, volume_unit),
-    )
-    state = "" if fixed else " " + tr("planned")
-    mark_of_today = " ← " + tr("today") if today else ""
-    return row + state + mark_of_today
-
-
-def past_message(rows: Sequence[str]) -> str:
-    if not rows:
-        return tr("There are no check-ins yet.")
-    return tr("Your check-ins, the latest first:") + "\n\n" + "\n".join(rows)
-
-
-def past_row(
-    day: date, weight_kg: float | None, fullness: int | None, sharpness: int | None,
-    water_l: float | None, carb_g: float | None, weight_unit: str, volume_unit: str,
-) -> str:  # fmt: skip
-    parts = [figures.weight(weight_kg, weight_unit) if weight_kg is not None else tr("no weight")]
-    if fullness is not None:
-        parts.append(tr("fullness {score}", score=fullness))
-    if sharpness is not None:
-        parts.append(tr("sharpness {score}", score=sharpness))
-    if water_l is not None:
-        parts.append(tr("water {water}", water=figures.volume(water_l, volume_unit)))
-    if carb_g is not None:
-        parts.append(tr("carbs set {carb_g:.0f} g", carb_g=carb_g))
-    return f"{short_day(day)}: " + ", ".join(parts)
-
-
-def settings_message(
-    zone: str, prompt_time: str, weight_unit: str, volume_unit: str, paused: bool
-) -> str:
-    lines = [
-        tr(
-            "You are asked at {prompt_time}, by the clock of {zone}.",
-            prompt_time=prompt_time,
-            zone=zone,
-        ),
-        tr(
-            "Weight in {weight_unit}, drinks in {volume_unit}.",
-            weight_unit=weight_unit_name(weight_unit),
-            volume_unit=volume_unit_name(volume_unit),
-        ),
-    ]
-    if paused:
-        lines.append(tr("Paused: nothing is asked until /resume."))
-    return "\n".join(lines)
-
-
-SETTINGS_BUTTONS = {
-    "prompt_time": mark("Another time"),
-    "place": mark("Another place"),
-    "weight_unit": mark("Weight unit"),
-    "volume_unit": mark("Drinks unit"),
-}
-
-
-def settings_button(key: str) -> str:
-    return tr(SETTINGS_BUTTONS[key])
-
-
-def settings_changed(lines: str) -> str:
-    return tr("Changed.") + "\n" + lines
-
-
-def coach_told_paused(name: str) -> str:
-    return tr("{name} has paused the check-ins. Nothing is adjusted until they resume.", name=name)
-
-
-def coach_told_resumed(name: str) -> str:
-    return tr("{name} has resumed the check-ins.", name=name)
-
-
-def event_over(kind: str) -> str:
-    return tr(
-        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
-        "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
-        "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
-        kind=kind_word(kind),
-    )
 
 
 def ask_again_button(key: str) -> str:
@@ -391,24 +240,7 @@ def ask_again_button(key: str) -> str:
 
 def coach_note(name: str, why: str) -> str:
     """To the coach, when a rule wants them to have a look."""
-    return tr("Note on {name}, for you to look at. They were told:\n{why}", name=name, why=why)
-
-
-MENU = {
-    "checkin": mark("This morning's numbers"),
-    "today": mark("Today's targets"),
-    "week": mark("The whole week"),
-    "chart": mark("Your week as a chart"),
-    "why": mark("How the last figure came about"),
-    "past": mark("Your check-ins so far"),
-    "settings": mark("Time, place and units"),
-    "pause": mark("Stop the morning question"),
-    "resume": mark("Take it up again"),
-}
-
-
-def menu(command: str) -> str:
-    return tr(MENU[command])
+    return tr("Info: {name}, for you to look at. I told {name}:\n{why}", name=name, why=why)
 
 
 def no_plan_yet(coach_name: str) -> str:

@@ -10,7 +10,7 @@ from typing import Any
 from bot.core.context import Context
 from bot.core.turn import ChatTurn
 from bot.dialogue import asking
-from bot.dialogue.flow import Step, Unread, given_by
+from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
 from engine.written.late import Late
@@ -41,7 +41,7 @@ def takes_anything(question: OpenQuestion, flows: asking.Flows, context: Context
         return False
     try:
         asking.read_answer(step, _ANYTHING, question, context)
-    except Unread:
+    except InvalidAnswer:
         return False
     return True
 
@@ -102,7 +102,7 @@ def attempted(
         return False
     try:
         asking.read_answer(step, text, question, context)
-    except Unread as unread:
+    except InvalidAnswer as unread:
         cause = unread.__cause__
     else:
         return False
@@ -157,7 +157,7 @@ def _take_parts(
     turn: ChatTurn,
     person: Person,
     question: OpenQuestion,
-    registered: asking.Registered,
+    registered: asking.FlowBinding,
     step: Step,
 ) -> Taken | None:
     """ "no, 1996, female": each part answers the question that comes next, until one does not.
@@ -202,5 +202,5 @@ def _free(step: Step, question: OpenQuestion, context: Context) -> bool:
 def _read(step: Step, text: str, question: OpenQuestion, context: Context) -> tuple[Any] | None:
     try:
         return (asking.read_answer(step, text, question, context),)
-    except Unread:
+    except InvalidAnswer:
         return None

@@ -15,7 +15,7 @@ from bot.core.buttons import Rest, Route, UnreadableError
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import ChatTurn, Turn
-from bot.dialogue.flow import DONE, Answers, Flow, Step, Unread, given_by, offered
+from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step, given_by, offered
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -31,14 +31,14 @@ TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editin
 
 
 @dataclass(frozen=True, slots=True)
-class Registered:
+class FlowBinding:
     """A flow and what happens once everything in it has been answered."""
 
     flow: Flow
     finish: Callable[[Turn, Person, OpenQuestion], None]
 
 
-Flows = Mapping[str, Registered]
+Flows = Mapping[str, FlowBinding]
 
 
 def open_question(
@@ -49,14 +49,14 @@ def open_question(
     subject_id: int | None = None,
     answers: Answers | None = None,
     message_id: int | None = None,
-    beside: bool = False,
+    concurrent: bool = False,
 ) -> OpenQuestion:
     """Begin a flow by asking its first open step; an earlier run of it on the subject is closed.
 
-    With `beside`, an earlier run stays open: each is to be answered.
+    With `concurrent`, an earlier run stays open: each is to be answered.
     With `message_id` the question takes that message's place instead of sending a new one.
     """
-    if not beside:
+    if not concurrent:
         for earlier in open_questions(turn.session, person, flow=flow.id, subject_id=subject_id):
             close(turn, earlier)
     question = OpenQuestion(
@@ -135,7 +135,7 @@ def take_typed(
     turn: ChatTurn,
     person: Person,
     question: OpenQuestion,
-    registered: Registered,
+    registered: FlowBinding,
     step: Step,
     answer: object,
 ) -> None:
@@ -155,7 +155,7 @@ def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, tex
     assert step is not None
     try:
         read_answer(step, text, question, turn.context)
-    except Unread as unread:
+    except InvalidAnswer as unread:
         _refuse(
             turn, person, question, flows[question.flow].flow, step, str(unread),
             meant=_meant(unread),
@@ -220,7 +220,7 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
     else:
         try:
             given = read_answer(step, value, question, turn.context)
-        except Unread as unread:
+        except InvalidAnswer as unread:
             _refuse(turn, person, question, registered.flow, step, str(unread))
             return
     _take(
@@ -230,7 +230,7 @@ def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
 
 
 def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
-    """The answer as the step reads it. Raises Unread with the sentence to reply with.
+    """The answer as the step reads it. Raises InvalidAnswer with the sentence to reply with.
 
     The words of a button, typed out, are that button; so are their first ones where they are no
     other's, and a yes or no that a button stands for.
@@ -241,7 +241,7 @@ def read_answer(step: Step, text: str, question: OpenQuestion, context: Context)
     try:
         return step.read(text, question.answers | {"_now": context.now.isoformat()})
     except Refusal as refusal:
-        raise Unread(refusal_text(refusal)) from refusal
+        raise InvalidAnswer(refusal_text(refusal)) from refusal
 
 
 def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
@@ -292,7 +292,7 @@ def _take(
     turn: Turn,
     person: Person,
     question: OpenQuestion,
-    registered: Registered,
+    registered: FlowBinding,
     step: Step,
     answer: object,
     *,
@@ -405,7 +405,7 @@ def _accepted(step: Step, question: OpenQuestion) -> set[str]:
     return offered(step, question.answers) | more
 
 
-def _meant(unread: Unread) -> str:
+def _meant(unread: InvalidAnswer) -> str:
     """What the answer was probably meant to be, where its reader can tell."""
     cause = unread.__cause__
     return str(cause.facts.get("hint") or "") if isinstance(cause, Refusal) else ""
@@ -441,6 +441,6 @@ def _refuse(
 def _can_be(step: Step, text: str, question: OpenQuestion, context: Context) -> bool:
     try:
         read_answer(step, text, question, context)
-    except Unread:
+    except InvalidAnswer:
         return False
     return True

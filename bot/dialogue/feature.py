@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from dataclasses import dataclass
 
-from bot.core.routes import Command, Duty, Tap, View
+from bot.core.routes import CallbackRoute, Command, Duty, View
 from bot.core.turn import Turn
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -16,8 +16,8 @@ class Feature:
 
     id: str
     commands: tuple[Command, ...] = ()
-    taps: tuple[Tap, ...] = ()
+    taps: tuple[CallbackRoute, ...] = ()
     on_card: tuple[View, ...] = ()
-    flows: tuple[Registered, ...] = ()
+    flows: tuple[FlowBinding, ...] = ()
     duties: tuple[Duty, ...] = ()
     after: tuple[Callable[[Turn], None], ...] = ()  # run at the end of every use case

@@ -15,7 +15,7 @@ Answers = dict[str, Any]
 DONE = "done"  # the value that ends a step with many answers
 
 
-class Unread(ValueError):  # noqa: N818 - it is an answer to a person, not a fault
+class InvalidAnswer(ValueError):  # noqa: N818 - it is an answer to a person, not a fault
     """An answer that this step cannot take, with the sentence that says what to do instead."""
 
 
@@ -38,7 +38,7 @@ def always(answers: Answers) -> bool:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One question. `read` raises `engine.written.units.Refusal` or `Unread` for what it cannot take.
+    """One question. `read` raises a `Refusal` or an `InvalidAnswer` for what it cannot take.
 
     `read` sees the answers so far and "_now", the instant of the answer as ISO text; `ask` sees
     "_again" where an answer could not be read and the question stands once more.

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable
 from datetime import date
 
-from bot.dialogue.flow import Answers, Choice, Choices, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
 from bot.words import refusals
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import mark, tr
@@ -41,9 +41,9 @@ def reason(text: str, answers: Answers) -> str:
     """Why somebody goes ahead all the same: any words, but some."""
     words = " ".join(text.split())
     if not words:
-        raise Unread(refusals.reason_empty())
+        raise InvalidAnswer(refusals.reason_empty())
     if len(words) > LONGEST_NOTE:
-        raise Unread(refusals.long_note(len(words), LONGEST_NOTE))
+        raise InvalidAnswer(refusals.long_note(len(words), LONGEST_NOTE))
     return words
 
 
@@ -73,7 +73,7 @@ def one_of(*values: str) -> Callable[[str, Answers], str]:
     def read(text: str, answers: Answers) -> str:
         word = text.strip().lower()
         if word not in values:
-            raise Unread(refusals.use_buttons())
+            raise InvalidAnswer(refusals.use_buttons())
         return word
 
     return read
@@ -84,7 +84,7 @@ def yes_or_no(text: str, answers: Answers) -> bool:
         return True
     if said(text, NO):
         return False
-    raise Unread(refusals.use_buttons())
+    raise InvalidAnswer(refusals.use_buttons())
 
 
 def number_between(low: float, high: float) -> Callable[[str, Answers], float]:
@@ -105,9 +105,9 @@ def free_text(text: str, answers: Answers) -> str:
     if said(words, SKIP):
         return ""
     if not words:
-        raise Unread(refusals.empty_note())
+        raise InvalidAnswer(refusals.empty_note())
     if len(words) > LONGEST_NOTE:
-        raise Unread(refusals.long_note(len(words), LONGEST_NOTE))
+        raise InvalidAnswer(refusals.long_note(len(words), LONGEST_NOTE))
     return words
 
 

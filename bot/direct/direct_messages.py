@@ -19,7 +19,7 @@ from bot.direct.buttons import REPLY, To
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
-from bot.people.rights import signers
+from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
@@ -142,7 +142,7 @@ def _readers(session: Session, profile: AthleteProfile, to: int | None) -> list[
     """The one who is answered, while they coach the athlete; the coach in place of one who does not
     any more; all who do, where nobody is answered.
     """
-    everybody = signers(session, profile)
+    everybody = approvers(session, profile)
     if to is None:
         return everybody
     return [one for one in everybody if one.id == to] or everybody[:1]
@@ -154,7 +154,7 @@ def _note(
     """Those who coach the athlete too, and neither wrote it nor got it, can read along."""
     concerned = {sender.id, *(reader.id for reader in readers)}
     to = ", ".join(reader.first_name for reader in readers)
-    for other in signers(turn.session, profile):
+    for other in approvers(turn.session, profile):
         if other.id not in concerned:
             with speaking_to(other):
                 text = direct_words.read_along(sender.first_name, to, said)

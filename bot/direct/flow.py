@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.direct import words as direct_words
 from bot.words import common, refusals
 from engine.symptoms import screen
@@ -13,16 +13,16 @@ LONGEST = 3000
 def _read(text: str, answers: Answers) -> str:
     said = text.strip()
     if not said:
-        raise Unread(common.message_empty())
+        raise InvalidAnswer(common.message_empty())
     if len(said) > LONGEST:
-        raise Unread(common.message_too_long(len(said), LONGEST))
+        raise InvalidAnswer(common.message_too_long(len(said), LONGEST))
     return said
 
 
 def _read_from_coach(text: str, answers: Answers) -> str:
     said = _read(text, answers)
     if screen(said).drug:
-        raise Unread(refusals.message_names_drug())
+        raise InvalidAnswer(refusals.message_names_drug())
     return said
 
 

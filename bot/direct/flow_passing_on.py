@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import NO, YES, said
 from bot.direct import words_passing_on as words
 from bot.words import refusals
@@ -24,7 +24,7 @@ def _read_sure(text: str, answers: Answers) -> str:
         return LEAVE
     if word == OTHER:
         return OTHER
-    raise Unread(refusals.use_buttons())
+    raise InvalidAnswer(refusals.use_buttons())
 
 
 def _sure(answers: Answers) -> Choices:
@@ -38,7 +38,7 @@ def _read_to(text: str, answers: Answers) -> str:
     for number, name in answers["_athletes"]:
         if plain in (str(number), name.casefold()):
             return str(number)
-    raise Unread(words.not_a_name())
+    raise InvalidAnswer(words.not_a_name())
 
 
 def _to(answers: Answers) -> Choices:

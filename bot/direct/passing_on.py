@@ -11,7 +11,7 @@ from sqlmodel import Session, select
 from bot.alerts import notes
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Unread
+from bot.dialogue.flow import InvalidAnswer
 from bot.direct import direct_messages as messages_across
 from bot.direct import replies
 from bot.direct import words_passing_on as words
@@ -190,7 +190,7 @@ def _ask(
     ]
     own = _own(turn.session, coach)
     asking.open_question(
-        turn, coach, PASS_ON, beside=True,
+        turn, coach, PASS_ON, concurrent=True,
         subject_id=meant.person_id if meant is not None else None,
         answers={
             "_text": said.strip(),
@@ -219,7 +219,7 @@ def _refused(turn: Turn, coach: Person, said: str) -> bool:
     """What no athlete is sent by this bot, such as a drug's name; the coach is told so."""
     try:
         TO_ATHLETE.steps[0].read(said, {})
-    except Unread as unread:
+    except InvalidAnswer as unread:
         say_to(turn, coach, str(unread))
         return True
     return False

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import ATHLETE, Command, tap, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.direct import direct_messages as messages_across
 from bot.direct import passing_on
@@ -28,8 +28,8 @@ FEATURE = Feature(
     taps=(tap(REPLY, ATHLETE, messages_across.reply_tapped),),
     on_card=(view(cards.MESSAGE, messages_across.ask_message),),
     flows=(
-        Registered(TO_ATHLETE, messages_across.message_given),
-        Registered(TO_COACH, messages_across.reply_given),
-        Registered(PASS_ON, passing_on.answered),
+        FlowBinding(TO_ATHLETE, messages_across.message_given),
+        FlowBinding(TO_COACH, messages_across.reply_given),
+        FlowBinding(PASS_ON, passing_on.answered),
     ),
 )

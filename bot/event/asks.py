@@ -35,7 +35,7 @@ from bot.week.load import (
     target_of,
     weigh_in_row,
 )
-from bot.week.snapshots import standing_before
+from bot.week.snapshots import take_snapshot
 from bot.words.common import step_back_button
 from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_today
 
@@ -128,7 +128,7 @@ def keep(
     value: dict[str, Any] | None, *, how: str = "",
 ) -> None:  # fmt: skip
     """From now on the event asks for that: "look" as usual, no "weigh_in", where it is None."""
-    before = {"asks": event.asks.get(key), **standing_before(turn, profile)}
+    before = {"asks": event.asks.get(key), **take_snapshot(turn, profile)}
     _put(turn.session, event, key, value)
     record(
         turn, profile.person_id, Change.EVENT_ASKS, by=coach.id,

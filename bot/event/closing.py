@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core.turn import Turn
 from bot.debrief import after_show, debrief
-from bot.decision import words_target as words
+from bot.event import words_season
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.plan.next_load import looks
@@ -26,4 +26,4 @@ def close_week(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
         if event.kind != "trial":
             after_show.begin(turn, profile, event)
         else:
-            say_to(turn, person, words.event_over(event.kind))
+            say_to(turn, person, words_season.event_over(event.kind))

@@ -9,7 +9,7 @@ from functools import partial
 from typing import Any
 from zoneinfo import ZoneInfo
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, day_in, one_of, zone_of
 from bot.event import words_season as season_words
 from bot.membership.onboarding.flow import ONBOARDING
@@ -30,9 +30,9 @@ def _read_day(text: str, answers: Answers) -> str:
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
     day = day_in(text, today)
     if day < today:
-        raise Unread(words.day_is_past(day))
+        raise InvalidAnswer(words.day_is_past(day))
     if day - today > FURTHEST:
-        raise Unread(words.day_is_far(day))
+        raise InvalidAnswer(words.day_is_far(day))
     return day.isoformat()
 
 

@@ -6,7 +6,7 @@ import re
 from datetime import time
 from typing import Any
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import free_text, said
 from bot.event import words_asks as words
 from bot.words import coach_figures as figures
@@ -43,21 +43,21 @@ def _looks(answers: Answers) -> Choices:
 
 
 def read_look(text: str) -> dict[str, int] | str:
-    """Two ranges, fullness and sharpness, or `USUAL`. Raises Unread."""
+    """Two ranges, fullness and sharpness, or `USUAL`. Raises InvalidAnswer."""
     if text.strip().casefold() == USUAL:
         return USUAL
     found = [
         (int(one[0] or one[2]), int(one[1] or one[2])) for one in _RANGE.findall(text.casefold())
     ]
     if len(found) != 2:
-        raise Unread(words.unread_look())
+        raise InvalidAnswer(words.unread_look())
     (full, fullest), (sharp, sharpest) = found
     try:
         TargetLook(
             fullness_low=full, fullness_high=fullest, sharpness_low=sharp, sharpness_high=sharpest
         )
     except ValueError:
-        raise Unread(words.unread_look()) from None
+        raise InvalidAnswer(words.unread_look()) from None
     return {
         "fullness_low": full, "fullness_high": fullest,
         "sharpness_low": sharp, "sharpness_high": sharpest,
@@ -89,7 +89,7 @@ def _read_cap(text: str, answers: Answers) -> dict[str, float] | str:
 
 
 def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, float] | str:
-    """A cap (kg, or by height), or `NONE`. Raises Unread, and Refusal for what is no weight."""
+    """A cap (kg, or by height), or `NONE`. Raises InvalidAnswer, and Refusal for what is no weight."""
     if text.strip().casefold() == NONE or said(text, NO_WEIGH_IN):
         return NONE
     by_height = _BY_HEIGHT.fullmatch(" ".join(text.casefold().split()))
@@ -97,16 +97,16 @@ def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, 
         unit = WeightUnit(weight_unit)
         cap_kg = round(parse_weight(text, unit=unit).kg, 2)
         if not LIGHTEST_KG <= cap_kg <= HEAVIEST_KG:
-            raise Unread(words.no_such_cap(cap_kg))
+            raise InvalidAnswer(words.no_such_cap(cap_kg))
         return {"cap_kg": cap_kg}
     if height_cm is None:
-        raise Unread(words.height_unknown())
+        raise InvalidAnswer(words.height_unknown())
     number = by_height[1].replace(" ", "")
     over = parse_number(number.lstrip("+-")) * (-1 if number.startswith("-") else 1)
     try:
         made = WeighIn.by_height(days_out=0, at=time(8), height_cm=height_cm, over_height_kg=over)
     except ValueError:
-        raise Unread(words.no_such_cap(height_cm - 100 + over)) from None
+        raise InvalidAnswer(words.no_such_cap(height_cm - 100 + over)) from None
     return {"cap_kg": made.cap_kg, "over_height_kg": over}
 
 
@@ -117,7 +117,7 @@ def _days(answers: Answers) -> Choices:
 def _read_days(text: str, answers: Answers) -> int:
     found = re.search(r"\d+", text)
     if found is None or int(found[0]) > 7:
-        raise Unread(refusals.use_buttons())
+        raise InvalidAnswer(refusals.use_buttons())
     return int(found[0])
 
 

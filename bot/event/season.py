@@ -13,14 +13,15 @@ from sqlmodel import col, select
 from bot.core import agenda, instants
 from bot.core.cards import SEASON
 from bot.core.outbox import Button, Buttons
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.event import words_season as words
 from bot.people.changes import Change
 from bot.people.people import (
     get_person,
     is_own_coach,
-    kept_now,
     local_date,
+    pending_entries,
     profile_of,
     record,
 )
@@ -53,7 +54,7 @@ def add(
     zone: str,
     class_name: str = "",
 ) -> EventRow:
-    """One more event, which waits until `settle` finds that it comes first."""
+    """One more event, which waits until `choose_active` finds that it comes first."""
     event = EventRow(
         athlete_id=profile.person_id, kind=kind, day=day, zone=zone, class_name=class_name,
         active=False, waits=True, set_by=id_of(coach), set_at=turn.now,
@@ -63,7 +64,7 @@ def add(
     return event
 
 
-def settle(turn: Turn, profile: AthleteProfile) -> bool:
+def choose_active(turn: Turn, profile: AthleteProfile) -> bool:
     """Let the event count whose turn it is; whether that is another one than before."""
     today = local_date(profile, turn.context)
     counts = current_event(turn.session, profile.person_id)
@@ -84,13 +85,13 @@ def settle(turn: Turn, profile: AthleteProfile) -> bool:
     return True
 
 
-def settle_planned(turn: Turn) -> None:
+def choose_active_of_planned(turn: Turn) -> None:
     """At the end of a use case: an event that has got its plan and limits may come first now."""
-    for row in kept_now(turn.session):
+    for row in pending_entries(turn.session):
         if row.what not in (Change.PLAN_SET, Change.LIMITS_SET):
             continue
         profile = profile_of(turn.session, row.athlete_id)
-        if profile is not None and settle(turn, profile):
+        if profile is not None and choose_active(turn, profile):
             prompts.schedule(turn, profile)
             ready.schedule(turn, profile)
 
@@ -103,7 +104,7 @@ def take_over(turn: Turn, profile: AthleteProfile) -> EventRow | None:
             row.waits = False
             turn.session.add(row)
     turn.session.flush()
-    if not settle(turn, profile):
+    if not choose_active(turn, profile):
         return None
     event = current_event(turn.session, profile.person_id)
     assert event is not None
@@ -115,7 +116,7 @@ def take_over(turn: Turn, profile: AthleteProfile) -> EventRow | None:
 
 def due(turn: Turn, duty: AgendaRow) -> None:
     """The morning after an event that never had a whole week: the next one takes over all the same."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is None or profile.status == AthleteStatus.ENDED:
         return
     counts = current_event(turn.session, profile.person_id)
@@ -135,7 +136,7 @@ def remove(turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow) 
         turn, profile.person_id, Change.EVENT_REMOVED, by=coach.id,
         event=event.id, kind=event.kind, day=event.day.isoformat(),
     )  # fmt: skip
-    settle(turn, profile)
+    choose_active(turn, profile)
 
 
 def before(turn: Turn, profile: AthleteProfile, event: EventRow) -> EventRow | None:

@@ -30,7 +30,7 @@ from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import current_event, current_week, events_ahead, plan_row
-from bot.week.snapshots import standing_before
+from bot.week.snapshots import take_snapshot
 from bot.words import common
 
 
@@ -101,7 +101,7 @@ def in_place_of(
 ) -> None:
     """The event takes the place of the earlier one; a plan and limits still ahead come along."""
     was_complete = current_week(turn.session, profile) is not None
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     event, followed, moved_from = replace_event(turn, coach, profile, new, earlier)
     moved = earlier is not None and earlier.day >= local_date(profile, turn.context)
     replaced = earlier.day if earlier is not None and moved and earlier.day != event.day else None
@@ -115,7 +115,7 @@ def in_place_of(
     )  # fmt: skip
     if event.active:
         event_moving.tell(turn, coach, profile, event, followed)
-    season.settle(turn, profile)
+    season.choose_active(turn, profile)
     ready.schedule(turn, profile)
     days_follow_plan(turn, profile)
     week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)
@@ -153,7 +153,7 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
     """The event joins those ahead; it counts at once only where it comes first."""
     was_complete = current_week(turn.session, profile) is not None
     counted = current_event(turn.session, profile.person_id)
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     event = season.add(
         turn, coach, profile, kind=new.kind, day=new.day, zone=new.zone, class_name=new.class_name
     )
@@ -164,7 +164,7 @@ def one_more(turn: Turn, coach: Person, profile: AthleteProfile, new: New) -> No
         before={"event": None, "counted": _id(counted), "more": True, **before},
         said=said, was=None,
     )  # fmt: skip
-    if season.settle(turn, profile):
+    if season.choose_active(turn, profile):
         ready.schedule(turn, profile)
         days_follow_plan(turn, profile)
         week_changed(turn, coach, profile, because="plan-changed", was_complete=was_complete)

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import Duty, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.event import asks, bridging, buttons, season, season_views
 from bot.event import setting as event_setting
@@ -25,11 +25,11 @@ FEATURE = Feature(
         view(buttons.ASKS_WEIGH_IN, asks.ask_weigh_in),
     ),
     flows=(
-        Registered(EVENT, event_setting.event_given),
-        Registered(BRIDGE_WEEK, bridging.answered),
-        Registered(TARGET_LOOK, asks.look_given),
-        Registered(WEIGH_IN, asks.weigh_in_given),
+        FlowBinding(EVENT, event_setting.event_given),
+        FlowBinding(BRIDGE_WEEK, bridging.answered),
+        FlowBinding(TARGET_LOOK, asks.look_given),
+        FlowBinding(WEIGH_IN, asks.weigh_in_given),
     ),
     duties=(Duty(season.TAKE_OVER, season.due),),
-    after=(season.settle_planned,),
+    after=(season.choose_active_of_planned,),
 )

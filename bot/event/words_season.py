@@ -6,7 +6,7 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.words import coach_figures as figures
-from bot.words.common import day_and_year, event_name
+from bot.words.common import event_name, kind_word
 from bot.words.languages import Sentence, tr
 
 season_button = Sentence("Season")
@@ -139,5 +139,10 @@ def ask_bridge(event: str, earlier: str, table: str, days: int) -> str:
     )  # fmt: skip
 
 
-def day_and_kind(kind: str, day: date) -> str:
-    return tr("{kind} on {day}", kind=event_name(kind), day=day_and_year(day))
+def event_over(kind: str) -> str:
+    return tr(
+        "The {kind} is behind you. Eat and drink to appetite, not all at once: after long dieting, "
+        "very large meals can upset heart and muscles. Weakness, palpitations, swelling or "
+        "breathlessness in the next days: see a doctor at once. I stop asking in the mornings now.",
+        kind=kind_word(kind),
+    )

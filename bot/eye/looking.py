@@ -7,8 +7,8 @@ from datetime import date, timedelta
 from bot.core import instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.turn import OnAthlete, Turn
-from bot.decision import deciding
-from bot.decision.signoff import LATEST, stands_g
+from bot.decision import deciding, to_athlete
+from bot.decision.signoff import LATEST, default_carb_g
 from bot.eye import view, words
 from bot.eye.buttons import Looked, Morning, Sharp
 from bot.people.changes import Change
@@ -108,7 +108,7 @@ def decided_with_it(turn: OnAthlete, profile: AthleteProfile, day: date) -> str:
     if row is None or why:
         return words.not_open(why or "no-answers")
     before = deciding.latest_decision(turn.session, profile.person_id)
-    stood = deciding.stands(before) if before is not None else None
+    stood = to_athlete.stands(before) if before is not None else None
     with speaking_to(get_person(turn.session, profile.person_id)):
         lead = words.athlete_lead(turn.person.first_name)
     waiting = before is not None and before.status == DecisionStatus.WAITING
@@ -144,7 +144,7 @@ def _came(stood: float | None, after: DecisionRow | None) -> str:
     if after is None or after.carb_g is None:
         return words.decided_nothing()
     if after.status == DecisionStatus.WAITING:
-        return words.proposed(after.carb_g, stands_g(after), after.sets_date)
+        return words.proposed(after.carb_g, default_carb_g(after), after.sets_date)
     if stood is None or abs(stood - after.carb_g) < 0.5:
         return words.stays(after.carb_g, after.sets_date)
     return words.moved(stood, after.carb_g, after.sets_date)

@@ -92,10 +92,10 @@ def stays(grams: float, day: date) -> str:
     )
 
 
-def proposed(grams: float, stands_g: float, day: date) -> str:
+def proposed(grams: float, default_carb_g: float, day: date) -> str:
     return tr(
         "Decided again for {day}: {figure} is proposed and waits for you; until then {stands} stands.",
-        day=figures.day(day), figure=figures.grams(grams), stands=figures.grams(stands_g),
+        day=figures.day(day), figure=figures.grams(grams), stands=figures.grams(default_carb_g),
     )  # fmt: skip
 
 

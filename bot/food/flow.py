@@ -7,7 +7,7 @@ from collections.abc import Callable
 from typing import Any
 
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, one_of, said
 from bot.food import words
 from bot.food import words_day as day_words
@@ -28,7 +28,7 @@ MOST_USUAL_G = 3000.0
 
 def _read_query(text: str, answers: Answers) -> str:
     if not find(text):
-        raise Unread(words.no_such_food())
+        raise InvalidAnswer(words.no_such_food())
     return text
 
 
@@ -43,7 +43,7 @@ def _read_food(text: str, answers: Answers) -> str | None:
         return None
     named = [f for f in find(answers["query"]) if chosen in (f.id, f.name, food_name(f.name))]
     if not named:
-        raise Unread(words.tap_one())
+        raise InvalidAnswer(words.tap_one())
     return named[0].id
 
 
@@ -106,7 +106,7 @@ ADD_FOOD = Flow(
 def _read_name(text: str, answers: Answers) -> str:
     name = " ".join(text.split())
     if not name or len(name) > LONGEST_NAME:
-        raise Unread(words.name_length(LONGEST_NAME))
+        raise InvalidAnswer(words.name_length(LONGEST_NAME))
     return name
 
 
@@ -122,7 +122,7 @@ def _grams_of(key: str) -> Callable[[str, Answers], float]:
         try:
             from_label("label", "label", label_of({**answers, key: grams}), 10)
         except LabelProblem as problem:
-            raise Unread(words.label_problem(problem.code, problem.facts)) from problem
+            raise InvalidAnswer(words.label_problem(problem.code, problem.facts)) from problem
         return round(grams, 2)
 
     return read
@@ -141,7 +141,7 @@ def _read_kcal(text: str, answers: Answers) -> float | None:
     try:
         from_label("label", "label", label_of({**answers, "kcal": kcal}), 10)
     except LabelProblem as problem:
-        raise Unread(words.label_problem(problem.code, problem.facts)) from problem
+        raise InvalidAnswer(words.label_problem(problem.code, problem.facts)) from problem
     return kcal
 
 
@@ -263,9 +263,9 @@ def _read_listed(text: str, answers: Answers) -> str:
         if given == id or name.casefold().startswith(given.casefold())
     ]  # fmt: skip
     if given and not named:
-        raise Unread(more_words.not_on_the_list(given[:LONGEST_NAME]))
+        raise InvalidAnswer(more_words.not_on_the_list(given[:LONGEST_NAME]))
     if not given:
-        raise Unread(words.tap_one())
+        raise InvalidAnswer(words.tap_one())
     return str(named[0])
 
 
@@ -297,7 +297,7 @@ ATE = Flow(
 def _read_times(text: str, answers: Answers) -> list[str]:
     parts = [part for part in re.split(r"[;\s]+|,\s+", text.strip()) if part]
     if not 1 <= len(parts) <= MOST_MEALS:
-        raise Unread(words.how_many_meals(MOST_MEALS))
+        raise InvalidAnswer(words.how_many_meals(MOST_MEALS))
     times = sorted({parse_clock(part) for part in parts})
     return [f"{at:%H:%M}" for at in times]
 

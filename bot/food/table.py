@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import ATHLETE, Command, tap, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.food import buttons, coach, routes, words
 from bot.food import list as food_list
@@ -33,11 +33,11 @@ FEATURE = Feature(
         view(buttons.FOOD_SUGGEST, coach.ask_suggestion),
     ),
     flows=(
-        Registered(SUGGEST, coach.suggestion_given),
-        Registered(FIX, coach.fix_given),
-        Registered(ADD_FOOD, food_list.food_given),
-        Registered(FOOD_LABEL, food_list.label_given),
-        Registered(ATE, food_views.ate_given),
-        Registered(MEAL_TIMES, food_list.times_given),
+        FlowBinding(SUGGEST, coach.suggestion_given),
+        FlowBinding(FIX, coach.fix_given),
+        FlowBinding(ADD_FOOD, food_list.food_given),
+        FlowBinding(FOOD_LABEL, food_list.label_given),
+        FlowBinding(ATE, food_views.ate_given),
+        FlowBinding(MEAL_TIMES, food_list.times_given),
     ),
 )

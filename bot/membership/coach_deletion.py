@@ -18,6 +18,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import alert_text
 from bot.core.outbox import Button, say, set_menu
+from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.membership import removal, second_coach, told_others
 from bot.membership import words_coach_deletion as words
@@ -156,15 +157,15 @@ def delete_all(turn: ChatTurn, person: Person) -> None:
         _tell_taker(turn, person, other, foreseen)
     _end_what_others_do(turn, person, foreseen, beside)
     _end_what_they_did(turn, person, foreseen)
-    subjects = [f"coach:{number}", *(f"second:{row.id}" for row in beside)]
-    subjects += [f"second:{row.id}" for row in foreseen.stands_in]
+    subjects = [Subject.COACH(number), *(Subject.SECOND(row.id) for row in beside)]
+    subjects += [Subject.SECOND(row.id) for row in foreseen.stands_in]
     _delete_rows(session, number)
     removal.delete_traffic(session, number, chat_id, subjects, but=turn.incoming.update_id)
-    removal.take_name_out(session, athletes, name)
+    removal.take_name_out_of_records(session, athletes, name)
     session.expire_all()
-    removal.remove(session, get_person(session, number))
-    told_others.take_name_out(session, chats, name)
-    told_others.look_for_name_again(turn, f"gone:{number}", chats, name)
+    removal.remove_person(session, get_person(session, number))
+    told_others.take_name_out_of_messages(session, chats, name)
+    told_others.look_for_name_again(turn, Subject.GONE(number), chats, name)
     set_menu(session, chat_id=chat_id, commands=(), now=turn.now)
     say(session, chat_id=chat_id, text=words.done(), now=turn.now)
 

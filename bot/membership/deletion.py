@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts.alerts import open_alerts
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, say, set_menu
+from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn
 from bot.decision.flow_figure import OTHER_FIGURE
 from bot.direct.flow_passing_on import PASS_ON
@@ -19,7 +20,7 @@ from bot.membership import coach_deletion, removal, told_others
 from bot.membership import words_deletion as words
 from bot.membership.buttons import GONE, Gone, IsGone
 from bot.membership.flow_invitations import CHANGE_COACH
-from bot.people.people import forget_kept, get_person, profile_of
+from bot.people.people import drop_pending_entries, get_person, profile_of
 from bot.people.rights import given_to, others_coaching
 from bot.people.telling import say_to
 from bot.photos.photo_rows import delete_all_photos
@@ -79,7 +80,7 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
     _delete_traffic(turn.session, person_id, chat_id, turn.incoming.update_id)
     _delete_rows(turn.session, person_id)
     # What the session remembers of the rows is out of date now.
-    forget_kept(turn.session)
+    drop_pending_entries(turn.session)
     turn.session.expire_all()
     if last and _delete_person(turn.session, person_id):
         set_menu(turn.session, chat_id=chat_id, commands=(), now=turn.now)
@@ -96,13 +97,13 @@ def _delete(turn: ChatTurn, person: Person, profile: AthleteProfile, *, last: bo
 
 def _delete_traffic(session: Session, person_id: int, chat_id: int, update_id: int) -> None:
     """What was said and what was due."""
-    subjects = [f"athlete:{person_id}"]
-    for kind, ids in (
-        ("alert", select(AlertRow.id).where(AlertRow.athlete_id == person_id)),
-        ("decision", select(DecisionRow.id).where(DecisionRow.athlete_id == person_id)),
-        ("question", select(OpenQuestion.id).where(OpenQuestion.person_id == person_id)),
+    subjects = [Subject.ATHLETE(person_id)]
+    for subject, ids in (
+        (Subject.ALERT, select(AlertRow.id).where(AlertRow.athlete_id == person_id)),
+        (Subject.DECISION, select(DecisionRow.id).where(DecisionRow.athlete_id == person_id)),
+        (Subject.QUESTION, select(OpenQuestion.id).where(OpenQuestion.person_id == person_id)),
     ):
-        subjects += [f"{kind}:{number}" for number in session.exec(ids)]
+        subjects += [subject(number) for number in session.exec(ids)]
     removal.delete_traffic(session, person_id, chat_id, subjects, but=update_id)
 
 
@@ -150,5 +151,5 @@ def _delete_person(session: Session, person_id: int) -> bool:
     is_contact = select(Person.id).where(Person.second_contact_id == person_id)
     if person.is_coach or session.exec(is_contact).first() or given_to(session, person):
         return False
-    removal.remove(session, person)
+    removal.remove_person(session, person)
     return True

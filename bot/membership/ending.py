@@ -16,7 +16,7 @@ from bot.membership import second_coach
 from bot.membership import words_second as words
 from bot.membership.buttons import END_NO, END_YES
 from bot.membership.onboarding import health_screen
-from bot.membership.open_matters import open_matters
+from bot.membership.pending_items import has_pending_items
 from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, record, speaking_to
@@ -109,6 +109,6 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
 def _refusal(session: Session, profile: AthleteProfile) -> str:
     if profile.coach_id == profile.person_id:
         return words.end_own()
-    if open_matters(session, profile):
+    if has_pending_items(session, profile):
         return words.end_waits(get_person(session, profile.person_id).first_name)
     return ""

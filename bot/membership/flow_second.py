@@ -6,7 +6,7 @@ from datetime import date, datetime, timedelta
 from functools import partial
 from zoneinfo import ZoneInfo
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, day_in, one_of
 from bot.membership import words_second as words
 
@@ -18,9 +18,9 @@ def _read_until(text: str, answers: Answers) -> str:
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
     day = day_in(text, today)
     if day < today:
-        raise Unread(words.until_is_past())
+        raise InvalidAnswer(words.until_is_past())
     if day - today > timedelta(days=AT_MOST_DAYS):
-        raise Unread(words.until_is_far(AT_MOST_DAYS))
+        raise InvalidAnswer(words.until_is_far(AT_MOST_DAYS))
     return day.isoformat()
 
 

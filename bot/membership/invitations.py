@@ -24,10 +24,10 @@ from bot.membership import words_second as second_words
 from bot.membership.buttons import CONTACT_REMOVE
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.onboarding import onboarding
-from bot.membership.open_matters import open_matters
+from bot.membership.pending_items import has_pending_items
 from bot.people import locks
 from bot.people.changes import Change
-from bot.people.people import get_person, person_in_chat, profile_of, record, welcome
+from bot.people.people import get_or_create_person, get_person, person_in_chat, profile_of, record
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
@@ -182,7 +182,7 @@ def claim(turn: ChatTurn) -> bool:
     if problem or invite is None:
         _refuse(turn, problem)
         return True
-    _CLAIMS[InviteKind(invite.kind)](turn, welcome(turn), invite)
+    _CLAIMS[InviteKind(invite.kind)](turn, get_or_create_person(turn), invite)
     return True
 
 
@@ -207,6 +207,7 @@ def _refused_in(chat_id: int) -> Topic:
 def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The end of the flow that asks whether another coach shall take over."""
     profile = profile_of(turn.session, person.id)
+    locks.hold(turn.session, question.about)
     coach = get_person(turn.session, question.about)
     invite = turn.session.get(Invite, question.answers["_invite"] or 0)
     if profile is None or not question.answers["change"]:
@@ -218,7 +219,7 @@ def coach_change_answered(turn: Turn, person: Person, question: OpenQuestion) ->
             _tell(turn, person, problem)
             return
     old = get_person(turn.session, profile.coach_id)
-    if open_matters(turn.session, profile):
+    if has_pending_items(turn.session, profile):
         _tell(turn, person, words.settle_first(_called(old, person)))
         return
     _use(turn, invite, person)
@@ -311,7 +312,7 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
         _tell(turn, person, known)
         return
     old = get_person(turn.session, profile.coach_id)
-    if open_matters(turn.session, profile):
+    if has_pending_items(turn.session, profile):
         _tell(turn, person, words.settle_first(_called(old, person)))
         return
     open_question(

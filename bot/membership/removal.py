@@ -26,7 +26,7 @@ NOWHERE = -(10**15)
 LONG_AGO = datetime(1970, 1, 1, tzinfo=UTC)
 
 
-def remove(session: Session, person: Person) -> None:
+def remove_person(session: Session, person: Person) -> None:
     """Nothing is left of the person but, where rows of others need it, a place without a name."""
     number = id_of(person)
     leave_no_trace(session)
@@ -92,7 +92,7 @@ def athletes_naming(session: Session, person_id: int) -> set[int]:
     return found - {person_id}
 
 
-def take_name_out(session: Session, athletes: set[int], name: str) -> None:
+def take_name_out_of_records(session: Session, athletes: set[int], name: str) -> None:
     """The name of somebody who is gone, out of what is kept of these athletes."""
     if not name:
         return

@@ -12,6 +12,7 @@ from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import OfRow
 from bot.core.outbox import Button
+from bot.core.subjects import Subject
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.membership import words_second as words
@@ -121,7 +122,7 @@ def join(turn: Turn, person: Person, coach: Person, detail: dict[str, Any]) -> b
     turn.session.add(row)
     turn.session.flush()
     agenda.put(
-        turn.session, subject=f"second:{row.id}", local_date=until, kind=OVER, due_at=until_at
+        turn.session, subject=Subject.SECOND(row.id), local_date=until, kind=OVER, due_at=until_at
     )
     name = _name_of(turn.session, row.athlete_id)
     with speaking_to(person):
@@ -165,7 +166,7 @@ def end_second(turn: OnAthlete, pressed: OfRow) -> None:
 
 def over(turn: Turn, duty: AgendaRow) -> None:
     """The last day is over."""
-    row = turn.session.get(SecondCoach, int(duty.subject.partition(":")[2]))
+    row = turn.session.get(SecondCoach, Subject.SECOND.of(duty))
     if row is not None and row.ended_at is None:
         end(turn, row)
         coach, person = (
@@ -202,7 +203,7 @@ def _close(turn: Turn, row: SecondCoach) -> None:
     row.ended_at = turn.now
     turn.session.add(row)
     turn.session.flush()
-    agenda.cancel(turn.session, subject=f"second:{row.id}")
+    agenda.cancel(turn.session, subject=Subject.SECOND(row.id))
 
 
 def _name_of(session: Session, athlete_id: int | None) -> str | None:

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import ANYONE_KNOWN, ATHLETE, COACH, FORMER, Command, Duty, tap, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.membership import (
     buttons,
@@ -64,11 +64,11 @@ FEATURE = Feature(
         view(buttons.END_NO, ending.keep, first_coach_only=True),
     ),
     flows=(
-        Registered(ONBOARDING, onboarding.finish),
-        Registered(LATER, later.given),
-        Registered(MEASURES, health_screen.measured),
-        Registered(SECOND, invitations.second_given),
-        Registered(CHANGE_COACH, invitations.coach_change_answered),
+        FlowBinding(ONBOARDING, onboarding.finish),
+        FlowBinding(LATER, later.given),
+        FlowBinding(MEASURES, health_screen.measured),
+        FlowBinding(SECOND, invitations.second_given),
+        FlowBinding(CHANGE_COACH, invitations.coach_change_answered),
     ),
     duties=(
         Duty(second_coach.OVER, second_coach.over),

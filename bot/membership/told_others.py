@@ -20,8 +20,10 @@ from bot.alerts.buttons import ALERT
 from bot.core import agenda
 from bot.core.buttons import card_of
 from bot.core.cards import ROSTER, SIGN
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
+from bot.people.locks import hold_desks
 from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
@@ -106,6 +108,7 @@ def _named(session: Session, table: Table, athlete_id: int) -> set[int]:
 
 def forget(session: Session, chats: Collection[int], who: About) -> None:
     """Empty what was sent, drop what waits, and what these people typed here."""
+    hold_desks(session)
     session.connection().execute(
         update(InboxRow)
         .where(col(InboxRow.chat_id).in_(chats), col(InboxRow.status) != "new")
@@ -128,7 +131,7 @@ def forget(session: Session, chats: Collection[int], who: About) -> None:
     leave_no_trace(session)
 
 
-def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
+def take_name_out_of_messages(session: Session, chats: Collection[int], name: str) -> bool:
     """The name of a coach or contact who is gone, out of what these chats were told: the messages are
     the readers' own, so the rest of them stays. Whether one that names them is still to be sent.
     """
@@ -154,7 +157,7 @@ def take_name_out(session: Session, chats: Collection[int], name: str) -> bool:
 def name_due(turn: Turn, duty: AgendaRow) -> None:
     """The second look for a name, and as many as it takes."""
     kept = duty.payload
-    if take_name_out(turn.session, kept.get("chats", ()), kept.get("name", "")):
+    if take_name_out_of_messages(turn.session, kept.get("chats", ()), kept.get("name", "")):
         look_for_name_again(turn, duty.subject, kept["chats"], kept["name"])
         return
     duty.payload = {}
@@ -185,7 +188,7 @@ def _word(name: str) -> re.Pattern[str]:
 def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) -> None:
     """Once more later, for what was on its way just now."""
     agenda.put(
-        turn.session, subject=f"coach:{coach_id}", local_date=turn.now.date(),
+        turn.session, subject=Subject.COACH(coach_id), local_date=turn.now.date(),
         kind=f"{FORGET}:{who.athlete_id}", due_at=turn.now + LOOK_AGAIN_AFTER,
         payload={
             "chats": sorted(chats), "name": who.name, "alerts": sorted(who.alerts),

@@ -224,11 +224,11 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
     """Every stored decision again; 1 where one that this version made comes out otherwise."""
     from sqlmodel import Session  # noqa: PLC0415
 
-    from bot.replay.command import UnreadableRulesError, change_of, replay_all  # noqa: PLC0415
+    from bot.replay.command import NoSuchChangeError, change_of, replay_all  # noqa: PLC0415
 
     try:
-        change = change_of(given.without, given.rules)
-    except UnreadableRulesError as error:
+        change = change_of(given.without, given.rules, given.limit, given.forecast)
+    except NoSuchChangeError as error:
         raise SettingsError([str(error)]) from None
     engine = migrated(settings)
     with Session(engine) as session:
@@ -240,7 +240,7 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
         f"{found.decisions} decisions: {found.same} the same, {len(found.lines)} not "
         f"({found.of_other_version} were made by another version, {found.unreadable} unreadable)"
     )
-    changed = bool(given.without or given.rules)
+    changed = bool(given.without or given.rules or given.limit or given.forecast)
     return FINE if changed or not found.lines else FAILED
 
 

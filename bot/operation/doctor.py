@@ -161,13 +161,13 @@ def _running(settings: Settings) -> Iterator[Finding]:
     from sqlmodel import Session  # noqa: PLC0415
 
     from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.sole import SoleRight  # noqa: PLC0415
+    from bot.store.sole import LeaderLease  # noqa: PLC0415
     from bot.watching.backlog import backlog  # noqa: PLC0415
     from bot.watching.watch import troubles  # noqa: PLC0415
 
     try:
         engine = make_engine(settings.database_url)
-        right = SoleRight(engine, "send")
+        right = LeaderLease(engine, "send")
         free = right.hold()
         right.release()
         with Session(engine) as session:

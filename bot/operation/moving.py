@@ -9,7 +9,7 @@ from sqlalchemy import Engine
 from bot.operation.backup import BackupError, Contents, fill
 from bot.operation.rows import count_in, lines_of, snapshot, tables_in
 from bot.store.migrate import revision_of
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 
 
 def move(source: Engine, target: Engine) -> Contents:
@@ -21,7 +21,7 @@ def move(source: Engine, target: Engine) -> Contents:
     revision = revision_of(source)
     if revision is None:
         raise BackupError("the database to move is empty")
-    rights = [SoleRight(source, name) for name in ("poll", "send")]
+    rights = [LeaderLease(source, name) for name in ("poll", "send")]
     try:
         if not all(right.hold() for right in rights):
             raise BackupError("the bot still runs on the old database; stop it first")

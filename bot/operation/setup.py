@@ -133,12 +133,12 @@ def _store(dotenv: Path, name: str, value: str, before: Settings, say: Say) -> S
 
 
 def _offer_service(folder: Path, ask: Ask, say: Say) -> None:
-    program = shutil.which("brimline") or f"{sys.executable} -m bot.cli"
-    if sys.platform != "linux" or shutil.which("systemctl") is None:
-        say(f"Start the bot, in {folder}:  {program} run")
-        return
-    if ask("Run the bot as a service that starts again by itself? (yes/no) ").lower()[:1] != "y":
-        say(f"Start the bot, in {folder}:  {program} run")
+    program = _program()
+    wanted = sys.platform == "linux" and shutil.which("systemctl") is not None and ask(
+        "Run the bot as a service that starts again by itself? (yes/no) "
+    ).lower().startswith("y")  # fmt: skip
+    if not wanted:
+        say(f"Start the bot, in the folder {folder.resolve()}:\n\n  {program} run")
         return
     unit = Path.home() / ".config" / "systemd" / "user" / UNIT_NAME
     unit.parent.mkdir(parents=True, exist_ok=True)
@@ -153,6 +153,12 @@ def _offer_service(folder: Path, ask: Ask, say: Say) -> None:
         if done.returncode != 0:
             say(f"This did not work; run it yourself: {' '.join(command)}")
     say("See how it does with: brimline doctor")
+
+
+def _program() -> str:
+    """The command by its whole path: the one that is being run, whatever is found first elsewhere."""
+    beside = Path(sys.executable).with_name("brimline")
+    return str(beside) if beside.exists() else f"{sys.executable} -m bot.cli"
 
 
 def in_terminal() -> bool:

@@ -46,6 +46,12 @@ LONGEST_NOTE = 1000
 _EPOCH = date(1899, 12, 30)  # of a spreadsheet's day numbers (ECMA-376 Part 1, 18.17.4.1)
 _SERIALS = range(36526, 73051)  # those of this century's years up to 2099
 _ISO = re.compile(r"(\d{4}-\d\d-\d\d)(?: 00:00:00)?")
+_HOUR = r"(?:h|hours?|hrs?|std|stunden?)\.?"
+_HOURS = re.compile(rf" ?{_HOUR}$")
+_MINUTES = r"(?:m|min|minutes?|minuten?)\.?"
+_CLOCKED = re.compile(
+    rf"(\d{{1,2}})(?::| ?{_HOUR} ?)([0-5]?\d)(?::00| ?{_MINUTES}| ?{_HOUR})?", re.IGNORECASE
+)
 _TWO_NUMBERS = re.compile(r"(\d{1,2}) ?[/.-] ?(\d{1,2}) ?[/.-] ?(\d{4}|\d\d)")
 
 
@@ -198,8 +204,10 @@ def _value(
     cell: Cell, column: Column, unit: str, where: str, today: date, found: list[Wrong]
 ) -> Any:
     """What a cell says; None, and what is wrong noted, where it cannot be read."""
+    # A night of "7:30" is a time of day to a spreadsheet program.
+    timed = column.reads is Reads.HOURS and _CLOCKED.fullmatch(cell.text)
     if cell.content in (Content.FORMULA, Content.TRUTH, Content.ERROR) or (
-        cell.content is Content.DATE and column.reads is not Reads.DAY
+        cell.content is Content.DATE and column.reads is not Reads.DAY and not timed
     ):
         found.append(Wrong(where, cell.content.value, {"given": cell.text}))
         return None
@@ -268,7 +276,11 @@ def _whole(cell: Cell) -> str:
 
 
 def _hours(cell: Cell, _unit: str, _today: date) -> float:
-    return parse_number(_text(cell).removesuffix("h").strip(), low=0, high=24)
+    """7.5, "7:30", "7 h 30 min", "7,5 Std."."""
+    text = _text(cell).casefold()
+    if found := _CLOCKED.fullmatch(text):
+        return parse_number(found[1], low=0, high=24) + int(found[2]) / 60
+    return parse_number(_HOURS.sub("", text), low=0, high=24)
 
 
 def _words(cell: Cell, _unit: str, _today: date) -> str:

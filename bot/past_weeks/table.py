@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.past_weeks import buttons, importing
 from bot.past_weeks.flow import IMPORT
@@ -17,5 +17,5 @@ FEATURE = Feature(
         view(buttons.BACK_YES, importing.back),
         view(buttons.BACK_NO, importing.keep),
     ),
-    flows=(Registered(IMPORT, importing.answered),),
+    flows=(FlowBinding(IMPORT, importing.answered),),
 )

@@ -9,12 +9,14 @@ from datetime import date, timedelta
 from bot.past_weeks import layout as at
 from bot.past_weeks import words
 from bot.sheets.format.harmless import computes, for_csv, sayable
+from bot.sheets.format.headings import heading_font, height_of_headings, width_for
 from bot.words.languages import tr
 from engine.values.plan import PLAN_DAYS
 
 FORMATS = ("xlsx", "csv")
 #: Where the table begins, and how many rows of it a spreadsheet program is told to treat as dates.
 HEAD, DATED_ROWS = 10, 170
+_WIDTH, _WIDTHS, _A4 = 10, {at.TRAINING: 18, "note": 24}, 9  # the paper as sheets number it
 Row = list[str | date | None]
 
 
@@ -46,7 +48,7 @@ def _lines() -> list[Row]:
 
 def _xlsx(rows: list[Row]) -> bytes:
     from openpyxl import Workbook  # noqa: PLC0415 - loaded at the first file
-    from openpyxl.styles import Alignment, Font, PatternFill  # noqa: PLC0415
+    from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
     from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
 
@@ -64,15 +66,23 @@ def _xlsx(rows: list[Row]) -> bytes:
                 cell.data_type = "s"
                 cell.quotePrefix = computes(value)
             if number == HEAD:
-                cell.font, cell.fill = Font(bold=True), PatternFill("solid", fgColor="E7E7E7")
+                cell.font, cell.fill = heading_font(), PatternFill("solid", fgColor="E7E7E7")
                 cell.alignment = Alignment(wrap_text=True, vertical="top")
     for number in range(HEAD + 1, HEAD + DATED_ROWS):
         for column in (1, 2):
             page.cell(number, column).number_format = "yyyy-mm-dd"
-    for column in range(1, len(at.COLUMNS) + 1):
-        page.column_dimensions[get_column_letter(column)].width = 14
+    headings = [column.titled() for column in at.COLUMNS]
+    widths = [
+        width_for(heading, _WIDTHS.get(column.key, _WIDTH))
+        for heading, column in zip(headings, at.COLUMNS, strict=True)
+    ]
+    widths[0] = max(widths[0], *(len(tr(label)) for label in (at.PAST_WEEKS_OF, at.ATHLETE)))
+    for number, width in enumerate(widths, start=1):
+        page.column_dimensions[get_column_letter(number)].width = width
+    page.row_dimensions[HEAD].height = height_of_headings(list(zip(headings, widths, strict=True)))
     page.freeze_panes = f"A{HEAD + 1}"
     page.page_setup.orientation, page.page_setup.fitToHeight = "landscape", 0
+    page.page_setup.paperSize = _A4
     page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
     page.print_title_rows = f"{HEAD}:{HEAD}"
     out = io.BytesIO()

@@ -9,8 +9,11 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda
 from bot.core.incoming import Incoming
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
-from bot.store.tables.desk import CoachDesk
+from bot.people import locks
+from bot.store.remembering import remembered
+from bot.store.tables.desk import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.words import coach_figures as figures
@@ -30,12 +33,22 @@ class ShownAt:
     message_id: int | None = None
 
 
-def desk_of(session: Session, coach: Person) -> CoachDesk:
+def desk_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
+    """The coach's desk; that there is none is asked once, as for any row."""
+    if coach_id is None:
+        return None
+    return remembered(
+        session, CoachSettings, (coach_id,), lambda: session.get(CoachSettings, coach_id),
+        flushes=False,
+    )  # fmt: skip
+
+
+def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
     """The coach's desk, set up where there is none yet."""
     assert coach.id is not None
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None:
-        desk = CoachDesk(person_id=coach.id)
+        desk = CoachSettings(person_id=coach.id)
         session.add(desk)
         session.flush()
     return desk
@@ -43,11 +56,19 @@ def desk_of(session: Session, coach: Person) -> CoachDesk:
 
 def zone_of_coach(session: Session, coach: Person) -> str | None:
     """The zone that the coach has told, or that they told as an athlete; None where neither."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is not None and desk.zone is not None:
         return desk.zone
-    profile = session.get(AthleteProfile, coach.id)
+    profile = remembered(
+        session, AthleteProfile, (coach.id,), lambda: session.get(AthleteProfile, coach.id),
+        flushes=False,
+    )  # fmt: skip
     return profile.zone if profile is not None else None
+
+
+def own_moment(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
+    """When something was done, on this reader's clocks; on the athlete's where those are not known."""
+    return figures.moment(instant, zone_of_coach(session, reader) or profile.zone)
 
 
 def clock_for(session: Session, reader: Person, profile: AthleteProfile, instant: datetime) -> str:
@@ -74,14 +95,14 @@ def _first_name(session: Session, profile: AthleteProfile) -> str:
 
 def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
     """Remember whose card the coach has before them."""
-    desk = desk_of(turn.session, coach)
+    desk = coach_settings_of(turn.session, coach)
     desk.card_athlete_id, desk.card_at = athlete_id, turn.now
     turn.session.add(desk)
 
 
 def card_open(turn: Turn, coach: Person) -> int | None:
     """The athlete whose card the coach opened a short while ago."""
-    desk = turn.session.get(CoachDesk, coach.id)
+    desk = desk_kept(turn.session, coach.id)
     if desk is None or desk.card_at is None or turn.now - desk.card_at > CARD_OPEN_FOR:
         return None
     return desk.card_athlete_id
@@ -99,7 +120,7 @@ def roster_shown(
     """Remember which message is the roster now, and what of it is shown."""
     if message_id is not None:
         outbox_id = _sent_as(session, coach, message_id)
-    desk = desk_of(session, coach)
+    desk = coach_settings_of(session, coach)
     desk.roster_outbox_id = outbox_id
     desk.roster_message_id = None if outbox_id is not None else message_id
     desk.roster_page, desk.roster_filter = page, shown
@@ -108,7 +129,7 @@ def roster_shown(
 
 def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
     """The message that was the roster shows something else now."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None or incoming.message_id is None:
         return
     sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
@@ -119,7 +140,7 @@ def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
 
 def roster_message(session: Session, coach: Person) -> ShownAt | None:
     """The roster that the coach has open; None where there is none any more."""
-    desk = session.get(CoachDesk, coach.id)
+    desk = desk_kept(session, coach.id)
     if desk is None:
         return None
     if desk.roster_message_id is not None:
@@ -132,24 +153,30 @@ def roster_message(session: Session, coach: Person) -> ShownAt | None:
 
 def roster_stale(turn: Turn, coach_id: int) -> None:
     """What the roster shows has changed: refresh it soon, once for all that changes meanwhile."""
-    desk = turn.session.get(CoachDesk, coach_id)
+    desk = desk_kept(turn.session, coach_id)
     if desk is None or (desk.roster_outbox_id is None and desk.roster_message_id is None):
         return
-    subject, day = subject_of(coach_id), turn.now.date()
-    waiting = select(AgendaRow.id).where(
-        AgendaRow.subject == subject,
-        AgendaRow.kind == ROSTER,
-        AgendaRow.status == "waiting",
-    )
-    if turn.session.exec(waiting).first() is None:
+    if _is_to_be_refreshed(turn.session, coach_id):
+        return  # which waits until this turn is over
+    locks.hold_desks(turn.session)
+    if not _is_to_be_refreshed(turn.session, coach_id):
         agenda.put(
-            turn.session, subject=subject, local_date=day, kind=ROSTER,
+            turn.session, subject=subject_of(coach_id), local_date=turn.now.date(), kind=ROSTER,
             due_at=turn.now + REFRESH_AFTER, again=True,
         )  # fmt: skip
 
 
+def _is_to_be_refreshed(session: Session, coach_id: int) -> bool:
+    waiting = select(AgendaRow.id).where(
+        AgendaRow.subject == subject_of(coach_id),
+        AgendaRow.kind == ROSTER,
+        AgendaRow.status == "waiting",
+    )
+    return session.exec(waiting).first() is not None
+
+
 def subject_of(coach_id: int) -> str:
-    return f"coach:{coach_id}"
+    return Subject.COACH(coach_id)
 
 
 def _sent_as(session: Session, coach: Person, message_id: int) -> int | None:

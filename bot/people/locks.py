@@ -1,7 +1,11 @@
 """On PostgreSQL: everybody whom a use case may concern is locked before it reads anything of them.
 
 Whatever a use case reads and then writes hangs on people: an athlete, whoever coaches them, stands in
-or is told of alerts. Two that share one of these run one after the other; all others side by side.
+or is told of alerts. An athlete's turn has the athlete alone and shares the others with turns of
+other athletes; the turn of somebody who coaches, stands in or is told has all of them alone. So a
+coach's turn and one of their athletes' run one after the other, two athletes' side by side.
+What is the coach's own and written in athletes' turns as well (what waits for them to read, when the
+roster is made anew) has a lock of its own, their desk's, taken when it is come to (`hold_desks`).
 The keys are taken in their order, so that no two wait for each other, and go with the transaction.
 Every statement after that sees what was committed before, which READ COMMITTED grants: within the
 same people it is as if there were one writer, as on SQLite, where there is one.
@@ -10,37 +14,62 @@ same people it is as if there were one writer, as on SQLite, where there is one.
 from __future__ import annotations
 
 from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
 
 from sqlalchemy import text
 from sqlmodel import Session, select
 
-from bot.store.tables.desk import SecondCoach
+from bot.core.subjects import Subject, about
+from bot.store.tables.desk import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow
 
 #: Advisory locks have two numbers; the first keeps these apart from those of chats and rights.
-PEOPLE = 1
+PEOPLE, DESKS = 1, 2
 #: What is about nobody in particular takes its turn behind this number, which no person has.
 NOBODY = 0
 
+#: Everybody who is concerned, and whether they are to be held alone.
 _CONCERNED = """
     WITH coaching AS (
         SELECT CAST(:person AS INTEGER) AS id
         UNION SELECT coach_id FROM athlete_profile WHERE person_id = :person
         UNION SELECT coach_id FROM second_coach WHERE person_id = :person AND ended_at IS NULL
         UNION SELECT id FROM person WHERE second_contact_id = :person
+    ), concerned AS (
+        SELECT id FROM coaching
+        UNION SELECT person_id FROM second_coach
+            WHERE coach_id IN (SELECT id FROM coaching) AND ended_at IS NULL
+        UNION SELECT second_contact_id FROM person
+            WHERE id IN (SELECT id FROM coaching) AND second_contact_id IS NOT NULL
+    ), is_there_for_others AS (
+        SELECT EXISTS (SELECT 1 FROM person WHERE id = :person AND is_coach)
+            OR EXISTS (SELECT 1 FROM second_coach WHERE person_id = :person AND ended_at IS NULL)
+            OR EXISTS (SELECT 1 FROM person WHERE second_contact_id = :person) AS holds
     )
-    SELECT id FROM coaching
-    UNION SELECT person_id FROM second_coach
-        WHERE coach_id IN (SELECT id FROM coaching) AND ended_at IS NULL
-    UNION SELECT second_contact_id FROM person
-        WHERE id IN (SELECT id FROM coaching) AND second_contact_id IS NOT NULL
+    SELECT id, id = :person OR holds AS alone FROM concerned, is_there_for_others ORDER BY 1
 """
 _LOOK = text(_CONCERNED)
 _TAKE = text(
-    f"SELECT id, pg_advisory_xact_lock({PEOPLE}, id) FROM ({_CONCERNED} ORDER BY 1) AS concerned"
+    f"SELECT id, alone, CASE WHEN alone THEN pg_advisory_xact_lock({PEOPLE}, id)"
+    f" ELSE pg_advisory_xact_lock_shared({PEOPLE}, id) END FROM ({_CONCERNED}) AS concerned"
 )
+_TAKE_DESKS = text(
+    f"SELECT pg_advisory_xact_lock({DESKS}, id)"
+    " FROM (SELECT unnest(CAST(:people AS INTEGER[])) AS id ORDER BY 1) AS sharing"
+)
+#: Where a session notes whom it holds, and how.
+SHARED = "people shared"
+
+
+@dataclass(slots=True)
+class _Sharing:
+    """People by number: those held alone, all that are held, and those whose desks are held."""
+
+    alone: set[int] = field(default_factory=set)
+    with_others: set[int] = field(default_factory=set)
+    desks: set[int] = field(default_factory=set)
 
 
 def hold(session: Session, person_id: int | None) -> None:
@@ -48,10 +77,28 @@ def hold(session: Session, person_id: int | None) -> None:
     if session.get_bind().dialect.name == "sqlite":
         return
     values = {"person": NOBODY if person_id is None else person_id}
-    held: set[int] = set()
+    held: set[tuple[int, bool]] = set()
     # Who is concerned may have changed while we waited for them.
-    while not set(session.connection().scalars(_LOOK, values) if held else (-1,)) <= held:
-        held |= set(session.connection().scalars(_TAKE, values))
+    while not held or not {(n, a) for n, a in session.connection().execute(_LOOK, values)} <= held:
+        held |= {(one, alone) for one, alone, _ in session.connection().execute(_TAKE, values)}
+    sharing = session.info.setdefault(SHARED, _Sharing())
+    sharing.alone |= {one for one, alone in held if alone}
+    sharing.with_others |= {one for one, _ in held}
+
+
+def hold_desks(session: Session) -> None:
+    """Lock what is the coach's own, of everybody whom this turn shares with others: to be called before
+    it is read in order to write it. It is read anew from here on.
+    """
+    sharing = session.info.get(SHARED)
+    people = sharing.with_others - sharing.alone - sharing.desks if sharing is not None else ()
+    if sharing is not None and people:
+        session.flush()
+        session.connection().execute(_TAKE_DESKS, {"people": sorted(people)})
+        sharing.desks |= people
+        for row in session:
+            if isinstance(row, CoachSettings | CoachNote):
+                session.expire(row)
 
 
 def hold_sender(session: Session, telegram_user_id: int) -> None:
@@ -71,26 +118,25 @@ def hold_subject(session: Session, duty: AgendaRow) -> None:
     """The same for whom a duty is about."""
     if session.get_bind().dialect.name == "sqlite":
         return
-    what, _, number = duty.subject.partition(":")
-    person_of = _SUBJECTS.get(what)
-    known = person_of is not None and number.isdigit()
-    hold(session, person_of(session, int(number)) if person_of is not None and known else None)
+    found = about(duty)
+    hold(session, SUBJECTS[found[0]](session, found[1]) if found is not None else None)
 
 
-_SUBJECTS: Mapping[str, Callable[[Session, int], int | None]] = {
-    "athlete": lambda _session, number: number,
-    "coach": lambda _session, number: number,
-    "gone": lambda _session, number: number,
-    "alert": lambda session, number: session.exec(
+#: Whom what a duty is about concerns first of all.
+SUBJECTS: Mapping[Subject, Callable[[Session, int], int | None]] = {
+    Subject.ATHLETE: lambda _session, number: number,
+    Subject.COACH: lambda _session, number: number,
+    Subject.GONE: lambda _session, number: number,
+    Subject.ALERT: lambda session, number: session.exec(
         select(AlertRow.athlete_id).where(AlertRow.id == number)
     ).first(),
-    "decision": lambda session, number: session.exec(
+    Subject.DECISION: lambda session, number: session.exec(
         select(DecisionRow.athlete_id).where(DecisionRow.id == number)
     ).first(),
-    "question": lambda session, number: session.exec(
+    Subject.QUESTION: lambda session, number: session.exec(
         select(OpenQuestion.person_id).where(OpenQuestion.id == number)
     ).first(),
-    "second": lambda session, number: session.exec(
+    Subject.SECOND: lambda session, number: session.exec(
         select(SecondCoach.coach_id).where(SecondCoach.id == number)
     ).first(),
 }

@@ -22,7 +22,7 @@ from bot.words import common
 from bot.words.figures import one_line
 from bot.words.languages import nearest, speaking
 
-KEPT = "kept"  # where a session remembers what was kept in it
+PENDING_ENTRIES = "kept"  # where a session remembers what was kept in it
 
 
 _BY_TELEGRAM = select(Person).where(Person.telegram_user_id == bindparam("number"))
@@ -40,7 +40,7 @@ def sender(turn: ChatTurn) -> Person | None:
     )  # fmt: skip
 
 
-def meet(turn: ChatTurn) -> Person | None:
+def touch_person(turn: ChatTurn) -> Person | None:
     """The person who did this, with chat and name brought up to date; None for a stranger."""
     person = sender(turn)
     if person is not None:
@@ -53,9 +53,9 @@ def meet(turn: ChatTurn) -> Person | None:
     return person
 
 
-def welcome(turn: ChatTurn) -> Person:
+def get_or_create_person(turn: ChatTurn) -> Person:
     """The person who did this, written down if they are new."""
-    known = meet(turn)
+    known = touch_person(turn)
     if known is not None:
         return known
     person = Person(
@@ -164,21 +164,21 @@ def record(turn: Turn, athlete_id: int, what: Change, *, by: int | None, **detai
     """Keep who did what, when and why; whoever has the roster open or a calendar sees it soon."""
     row = HistoryRow(athlete_id=athlete_id, by_id=by, at=turn.now, what=what.value, detail=detail)
     turn.session.add(row)
-    turn.session.info.setdefault(KEPT, []).append(row)
+    turn.session.info.setdefault(PENDING_ENTRIES, []).append(row)
     profile = profile_of(turn.session, athlete_id)
     if profile is not None:
         for coach_id in (profile.coach_id, *_fellows(turn.session, profile)):
             roster_stale(turn, coach_id)
 
 
-def kept_now(session: Session) -> list[HistoryRow]:
+def pending_entries(session: Session) -> list[HistoryRow]:
     """What has been kept in this transaction so far, in order."""
-    return list(session.info.get(KEPT, ()))
+    return list(session.info.get(PENDING_ENTRIES, ()))
 
 
-def forget_kept(session: Session) -> None:
+def drop_pending_entries(session: Session) -> None:
     """What had been kept in this transaction is deleted again."""
-    session.info.pop(KEPT, None)
+    session.info.pop(PENDING_ENTRIES, None)
 
 
 def _fellows(session: Session, profile: AthleteProfile) -> set[int]:

@@ -92,7 +92,7 @@ def _covers(row: SecondCoach, profile: AthleteProfile) -> bool:
     return row.athlete_id in (None, profile.person_id)
 
 
-def signers(session: Session, profile: AthleteProfile) -> list[Person]:
+def approvers(session: Session, profile: AthleteProfile) -> list[Person]:
     """Whose word counts on this athlete's changes: the coach's, and that of full second coaches."""
     coach = get_person(session, profile.coach_id)
     return [coach, *second_coaches(session, profile, rights=Rights.FULL)]

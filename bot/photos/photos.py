@@ -11,6 +11,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.incoming import Incoming, SentFile
 from bot.core.outbox import MOST_IN_AN_ALBUM, Button, Buttons, edit, send_pictures
+from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.eye import asking as eye
 from bot.people.changes import Change
@@ -109,7 +110,7 @@ def photo_came(turn: Turn, person: Person, fetch: FetchRow, outcome: object) -> 
     record(turn, profile.person_id, Change.PICTURE_KEPT, by=person.id, photo=row.id)
     _show_summary(turn, person, profile, row.date)
     agenda.put(
-        turn.session, subject=f"athlete:{profile.person_id}", local_date=row.date, kind=FORWARD,
+        turn.session, subject=Subject.ATHLETE(profile.person_id), local_date=row.date, kind=FORWARD,
         due_at=turn.now + GATHER, again=True,
     )  # fmt: skip
     photo_rows.expire_later(turn)
@@ -134,7 +135,7 @@ def offer(turn: Turn, profile: AthleteProfile, day: date) -> None:
 
 def forward(turn: Turn, duty: AgendaRow) -> None:
     """What has come together goes to the coach as one message, captioned."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is None or profile.status == AthleteStatus.ENDED:
         return  # without a coach they are the athlete's alone
     rows = [

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from datetime import date, timedelta
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import AS_ALWAYS, MINUTES, STEPS, one_of, reason, said, without, yes_or_no
 from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
@@ -209,7 +209,7 @@ def _read_load_days(text: str, answers: Answers) -> dict[str, list[int]]:
     else:
         days = sorted({int(number) for number in re.findall(r"\d+", text)}, reverse=True)
     if not 1 <= len(days) <= MOST_LOAD_DAYS or not all(1 <= out <= 7 for out in days):
-        raise Unread(phases.unread_load_days(MOST_LOAD_DAYS))
+        raise InvalidAnswer(phases.unread_load_days(MOST_LOAD_DAYS))
     return {"load_days": days}
 
 
@@ -299,7 +299,7 @@ def _read_number(text: str, answers: Answers) -> float | str | None:
 def _phase(text: str) -> str:
     phase = phases.phase_in(text)
     if phase is None or phase is Phase.EVENT:
-        raise Unread(refusals.use_buttons())
+        raise InvalidAnswer(refusals.use_buttons())
     return phase.value
 
 
@@ -315,9 +315,9 @@ def _as_always(answers: Answers) -> Choices:
 def _training(text: str) -> str:
     said = " ".join(text.split())
     if not said:
-        raise Unread(words.training_empty())
+        raise InvalidAnswer(words.training_empty())
     if len(said) > LONGEST_TRAINING:
-        raise Unread(too_long_here(len(said), LONGEST_TRAINING))
+        raise InvalidAnswer(too_long_here(len(said), LONGEST_TRAINING))
     return said
 
 

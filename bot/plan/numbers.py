@@ -21,6 +21,7 @@ from bot.core.cards import (
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.people.desk import own_moment
 from bot.people.people import get_person, local_date, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
@@ -43,7 +44,6 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
 from bot.week.load import baseline_of, current_plan, plan_row
-from bot.words import coach_figures as figures
 from bot.words import common, phases
 from engine.planning.phases import as_ever, renamed
 from engine.values.plan import MOST_LOAD_DAYS, PLAN_DAYS, PeakPlan
@@ -66,7 +66,7 @@ def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     text = words.plan_view(
         get_person(turn.session, turn.profile.person_id).first_name,
         words.plan_table(plan, event.day, turn.profile.volume_unit),
-        figures.moment(row.set_at, turn.profile.zone),
+        own_moment(turn.session, turn.person, turn.profile, row.set_at),
         own=turn.person.id == turn.profile.person_id,
     )
     if waits := meant_for(turn.session, turn.profile, event):

@@ -42,7 +42,7 @@ from bot.week.load import (
     plan_row,
     set_day,
 )
-from bot.week.snapshots import days_changed, end_hold, standing_before
+from bot.week.snapshots import days_changed, end_hold, take_snapshot
 from engine.planning.phases import named
 from engine.values.limits import GuardRails, Limits, Problem, plan_problems
 from engine.values.plan import PeakPlan
@@ -215,7 +215,7 @@ def set_plan(
         how=how,
         before={
             "plan": earlier.id if earlier is not None else None,
-            **standing_before(turn, profile),
+            **take_snapshot(turn, profile),
         },
         changed=days_changed(earlier.days if earlier is not None else [], row.days),
     )  # fmt: skip

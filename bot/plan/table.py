@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import COACH, COACHING, Command, tap, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.plan import buttons, planning
 from bot.plan import numbers as plan_numbers
@@ -50,14 +50,14 @@ FEATURE = Feature(
         view(buttons.ONE_LIMIT, limit_setting.ask_limit),
     ),
     flows=(
-        Registered(DRAFT, planning.draft_given),
-        Registered(PLAN_FIT, fit_answering.answered),
-        Registered(PLAN_NUMBER, plan_numbers.number_given),
-        Registered(TEMPLATE_NAME, templates.name_given),
-        Registered(TEMPLATE_USE, templates.use_answered),
-        Registered(NEXT_LOAD, next_load.answered),
-        Registered(PLAN_REVIEW, plan_reviewing.review_answered),
-        Registered(PLAN_TOTAL, plan_reviewing.total_given),
-        Registered(LIMIT, limit_setting.limit_given),
+        FlowBinding(DRAFT, planning.draft_given),
+        FlowBinding(PLAN_FIT, fit_answering.answered),
+        FlowBinding(PLAN_NUMBER, plan_numbers.number_given),
+        FlowBinding(TEMPLATE_NAME, templates.name_given),
+        FlowBinding(TEMPLATE_USE, templates.use_answered),
+        FlowBinding(NEXT_LOAD, next_load.answered),
+        FlowBinding(PLAN_REVIEW, plan_reviewing.review_answered),
+        FlowBinding(PLAN_TOTAL, plan_reviewing.total_given),
+        FlowBinding(LIMIT, limit_setting.limit_given),
     ),
 )

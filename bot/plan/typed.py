@@ -12,7 +12,7 @@ from bot.core.context import Context
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.dialogue.flow import Unread
+from bot.dialogue.flow import InvalidAnswer
 from bot.people.people import get_person, local_date
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -80,7 +80,7 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
         value = PLAN_NUMBER.steps[0].read(typed.value, about)
     except Refusal as refusal:
         say_to(turn, coach, refusal_text(refusal))
-    except Unread as unread:
+    except InvalidAnswer as unread:
         say_to(turn, coach, str(unread))
     else:
         event = current_event(turn.session, profile.person_id)
@@ -108,7 +108,7 @@ def _answers(question: OpenQuestion, text: str, flows: asking.Flows, context: Co
         return False
     try:
         asking.read_answer(step, text, question, context)
-    except Unread:
+    except InvalidAnswer:
         return False
     return True
 

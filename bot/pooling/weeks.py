@@ -7,9 +7,10 @@ from datetime import date
 from sqlmodel import Session, col, select
 
 from bot.core import agenda
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.people import kept_now, local_date, profile_of
+from bot.people.people import local_date, pending_entries, profile_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
@@ -25,17 +26,17 @@ OVER = (Change.LOOK, Change.DEBRIEF, Change.WEEKS_IMPORTED, Change.IMPORT_TAKEN_
 
 def look_at_kept(turn: Turn) -> None:
     """After a use case: where a week was looked back on, it is summed up soon, by itself."""
-    ended = [row.athlete_id for row in kept_now(turn.session) if row.what in OVER]
+    ended = [row.athlete_id for row in pending_entries(turn.session) if row.what in OVER]
     for athlete_id in dict.fromkeys(ended):
         agenda.put(
-            turn.session, subject=f"athlete:{athlete_id}", local_date=turn.now.date(), kind=LEARN,
+            turn.session, subject=Subject.ATHLETE(athlete_id), local_date=turn.now.date(), kind=LEARN,
             due_at=turn.now, again=True,
         )  # fmt: skip
 
 
 def due(turn: Turn, duty: AgendaRow) -> None:
     """Sum up what this athlete's finished weeks with this coach have taught."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     if profile is not None and profile.status != AthleteStatus.ENDED:
         learn(turn, profile)
 

@@ -17,9 +17,9 @@ from bot.checkin.flow import CHECK_IN
 from bot.core.incoming import Incoming, Kind
 from bot.core.topics import on
 from bot.core.turn import Turn
-from bot.decision import deciding, signoff
+from bot.decision import signoff, to_athlete
 from bot.dialogue import asking
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.people.changes import Change
 from bot.people.people import athletes_of, get_person, local_date, profile_of, record
 from bot.people.rights import given_to
@@ -100,13 +100,13 @@ def _went_past(session: Session, row: AlertRow, person: Person) -> bool:
 def _morning_missed(turn: Turn, person: Person, profile: AthleteProfile) -> None:
     """This day's figures, where they did not arrive; else the question that waits for an answer."""
     today = local_date(profile, turn.context)
-    newest = select(OutboxRow.status).where(*on(deciding.target_topic(profile.person_id, today)))
+    newest = select(OutboxRow.status).where(*on(to_athlete.target_topic(profile.person_id, today)))
     if turn.session.exec(newest.order_by(col(OutboxRow.id).desc())).first() == "failed":
-        deciding.send_target(turn, profile, today, because="")
+        to_athlete.send_target(turn, profile, today, because="")
         return
     asked = asking.open_questions(
         turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
     )
     if asked and asked[-1].answers.get("_date") == today.isoformat():
-        flows = {CHECK_IN.id: Registered(CHECK_IN, checkins.finish)}
+        flows = {CHECK_IN.id: FlowBinding(CHECK_IN, checkins.finish)}
         asking.ask_again(turn, person, asked[-1], flows)

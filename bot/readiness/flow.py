@@ -6,7 +6,7 @@ import re
 from collections.abc import Callable
 
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import HOURS, WEEKS, buttons, one_of, reason, without
 from bot.readiness import words
 from bot.words.languages import tr
@@ -38,7 +38,7 @@ def _read_folds(text: str, answers: Answers) -> float:
     """Body fat in % from what three (or seven) folds come to."""
     said = [part for part in re.split(r"[;\s]+|,\s+", text.strip().lower()) if part != "mm"]
     if len(said) not in (3, 7):
-        raise Unread(words.how_many_folds())
+        raise InvalidAnswer(words.how_many_folds())
     folds = [parse_number(part.removesuffix("mm"), low=2, high=80) for part in said]
     return round(body_fat_from_skinfolds(Sex(answers["_sex"]), answers["_years"], folds), 1)
 

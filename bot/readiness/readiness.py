@@ -17,6 +17,7 @@ from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import DRAFT
 from bot.core.outbox import Button
+from bot.core.subjects import Subject
 from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking
@@ -88,7 +89,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> None:
 
 def due(turn: Turn, duty: AgendaRow) -> None:
     """Put the question to the coach, unless it has just been answered."""
-    profile = profile_of(turn.session, int(duty.subject.partition(":")[2]))
+    profile = profile_of(turn.session, Subject.ATHLETE.of(duty))
     event = current_event(turn.session, profile.person_id) if profile is not None else None
     if profile is None or event is None or profile.status == AthleteStatus.DECLINED:
         return

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import ATHLETE, COACH, Command, Duty, tap
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.readiness import readiness as ready
 from bot.readiness import words
@@ -16,9 +16,9 @@ FEATURE = Feature(
     commands=(Command("ready", ATHLETE | COACH, ready.command, words.menu, rank=280),),
     taps=(tap(READINESS, ATHLETE | COACH, ready.tapped, settled_already),),
     flows=(
-        Registered(READY, ready.answered),
-        Registered(READY_HEALTH, ready.health_given),
-        Registered(READY_ANYWAY, ready.went_on),
+        FlowBinding(READY, ready.answered),
+        FlowBinding(READY_HEALTH, ready.health_given),
+        FlowBinding(READY_ANYWAY, ready.went_on),
     ),
     duties=(Duty(ready.ASK, ready.due),),
 )

@@ -28,7 +28,7 @@ from bot.rehearsal.demo.cast import CURTAIN, Player
 from bot.settings import Settings
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 from bot.store.tables import setting
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
@@ -164,17 +164,17 @@ class Driver:
         while (due := self.next_due()) is not None and due.at <= instant:
             before = due
             self.clock.move_to(max(due.at, self.clock.now()))
-            await self.settle()
+            await self.drain()
             if self.next_due() == before:
                 raise Stuck(f"a timed duty ({before.kind}) fails again and again")
         self.clock.move_to(max(instant, self.clock.now()))
-        await self.settle()
+        await self.drain()
 
-    async def settle(self) -> None:
+    async def drain(self) -> None:
         """Let worker, duties and sender take turns until all is said and done."""
         try:
             async with asyncio.timeout(STUCK_S):
-                await self._settle()
+                await self._drain()
         except TimeoutError:
             raise Stuck("the machinery did not come to rest") from None
         now = self.clock.now()
@@ -189,7 +189,7 @@ class Driver:
         await self._app.sender.close()
         self.engine.dispose()
 
-    async def _settle(self) -> None:
+    async def _drain(self) -> None:
         # Each has its turn only when there is something for it: a look is cheaper than a turn.
         app = self._app
         for _ in range(MOST_ROUNDS):
@@ -199,12 +199,12 @@ class Driver:
             calls, wait = self.chats.calls, LONGEST_STEP_S
             if InboxRow in open_work:
                 await app.worker.step()
-                await app.worker.settle()
+                await app.worker.drain()
             if AgendaRow in open_work:
                 await app.duties.tick()
             if OutboxRow in open_work:
                 wait = await app.sender.step()
-                await app.sender.settle()
+                await app.sender.drain()
             # Time passes where something waits for it: the pace of sending, a second attempt.
             if self.chats.calls == calls and self._open_work() == open_work and wait > 0:
                 self.clock.advance(timedelta(seconds=min(wait, LONGEST_STEP_S)))
@@ -221,7 +221,7 @@ class Driver:
         raw = {"update_id": self._next_update, **update}
         self._next_update += 1
         Intake(self.engine, self.clock).store([raw])
-        await self.settle()
+        await self.drain()
 
     def _message(self, player: Player, message_id: int, text: str) -> dict[str, Any]:
         return {
@@ -237,7 +237,7 @@ class Driver:
 
     def _take_up(self, *, is_new: bool) -> datetime:
         """Bring the file into shape; returns the instant at which the rehearsal stands."""
-        right = SoleRight(self.engine, "send")
+        right = LeaderLease(self.engine, "send")
         if not right.hold():
             raise NotARehearsal(f"{self._file} is in use by another brimline; name another file.")
         right.release()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.replay import buttons, what_if
 from bot.replay.flow import WHAT_IF_LIMIT
@@ -16,5 +16,5 @@ FEATURE = Feature(
         view(buttons.WHAT_IF_LESS, what_if.without_rule),
         view(buttons.ASK_LIMIT, what_if.ask_limit),
     ),
-    flows=(Registered(WHAT_IF_LIMIT, what_if.limit_given),),
+    flows=(FlowBinding(WHAT_IF_LIMIT, what_if.limit_given),),
 )

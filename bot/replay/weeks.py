@@ -63,7 +63,9 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
             MorningAgain(
                 days_out=decision.days_out,
                 set_g=standing.carb_g if standing is not None else row.carb_g,
-                by_coach=standing is not None and standing.by == "coach",
+                by_coach=standing is not None
+                and standing.by == "coach"
+                and row.status != DecisionStatus.APPROVED,
                 case=case,
                 decision=decision,
             )

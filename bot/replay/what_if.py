@@ -96,7 +96,12 @@ def limit_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         say_to(turn, coach, common.not_your_athlete())
         return
     key, value = question.answers["_key"], float(question.answers["value"])
-    _tell(turn, coach, profile, event, Change(limits={key: value}), words.with_limit(key, value))
+    change = Change(limits={key: value})
+    if not _tell(turn, coach, profile, event, change, words.with_limit(key, value)):
+        asked = {name: told for name, told in question.answers.items() if name != "value"}
+        asking.open_question(
+            turn, coach, WHAT_IF_LIMIT, subject_id=profile.person_id, answers=asked
+        )
 
 
 def _tell(
@@ -106,14 +111,17 @@ def _tell(
     event: EventRow,
     change: Change,
     what: str,
-) -> None:
-    """Then and now side by side, a line a morning, and what is not known of it."""
+) -> bool:
+    """Then and now side by side, a line a morning, and what is not known of it.
+
+    Returns whether it could be asked: False for limits that cannot be.
+    """
     name = get_person(turn.session, profile.person_id).first_name
     try:
         mornings = week_under(turn.session, event, change)
     except ValueError:
         say_to(turn, coach, words.cannot_be(), buttons=_back(profile, event))
-        return
+        return False
     head = words.head(name, event.kind, event.day, what)
     lines = [words.morning(one.days_out, one.set_g, one.decision, by_coach=one.by_coach)
              for one in mornings]  # fmt: skip
@@ -121,6 +129,7 @@ def _tell(
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
     parts += [_estimate(change, moved), words.not_known(name)]
     say_to(turn, coach, "\n\n".join(part for part in parts if part), buttons=_back(profile, event))
+    return True
 
 
 def _estimate(change: Change, moved: list[MorningAgain]) -> str:

@@ -96,12 +96,14 @@ def morning(days_out: int, set_g: float | None, again: Decision, *, by_coach: bo
     line = f"{label}: {then} → {now}"
     if same:
         line = tr("{label}: {figure}, the same", label=label, figure=then)
-    said = [] if same else [f"({rule_name(again.rule)})"]
+    else:
+        line += f" ({rule_name(again.rule)})"
+    said = []
     if by_coach:
         said.append(tr("by your own hand then"))
     if again.needs_sign_off and not same:
         said.append(tr("would have waited for you"))
-    return " ".join([line, "; ".join(said)]).strip()
+    return "; ".join([line, *said])
 
 
 def in_sum(moved: int, mornings: int) -> str:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from sqlmodel import Session, col, select
 
-from bot.alerts import words
+from bot.alerts import words, words_after
 from bot.alerts.alerts import CORRECTED, WITHIN, open_alerts
 from bot.alerts.buttons import ALERT, Do, OnAlert
 from bot.alerts.delivery import alert_text, latest_message, settle_message, subject_of, told_of
@@ -16,6 +16,7 @@ from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions
 from bot.people.changes import Change
+from bot.people.desk import moment_for
 from bot.people.people import (
     athletes_of,
     get_person,
@@ -35,7 +36,6 @@ from bot.store.tables.week import AlertRow
 from bot.week.load import current_week, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import common
-from bot.words.common import their_time
 from engine.safety import Level
 
 FROZEN_BY_HAND = "coach"
@@ -45,7 +45,7 @@ def alert_tapped(turn: Act, pressed: OnAlert) -> None:
     """Somebody has seen to it."""
     row = turn.session.get(AlertRow, pressed.alert)
     if row is None or not _may(turn.session, turn.person, row):
-        answer(turn, words.not_your_alert())
+        answer(turn, words_after.not_your_alert())
         return
     if row.acknowledged_at is not None:
         said = _settled_already(turn.session, row, turn.person)
@@ -60,10 +60,10 @@ def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
     if by is None and CORRECTED in row.facts:
-        return words.corrected_already()
+        return words_after.corrected_already()
     if by is None and profile is not None and profile.coach_id != row.coach_id:
         return common.coaching_over()
-    return words.acknowledged_already(by, _when(session, row, reader))
+    return words_after.acknowledged_already(by, _when(session, row, reader))
 
 
 def list_alerts(turn: Act) -> None:
@@ -74,14 +74,14 @@ def list_alerts(turn: Act) -> None:
         for row in open_alerts(turn.session, profile.person_id)
         if turn.person.id in {one.id for one in told_of(turn.session, row)}
     ]
-    head = words.how_many_open(len(rows)) if rows else words.none_open()
+    head = words_after.how_many_open(len(rows)) if rows else words_after.none_open()
     say_to(turn, turn.person, head)
     for row in rows:
         say_to(
             turn,
             turn.person,
             alert_text(turn.session, row, turn.person),
-            buttons=[[Button(words.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))]],
+            buttons=[[Button(words_after.acknowledge_button(), ALERT(Do.ACKNOWLEDGE, id_of(row)))]],
         )
 
 
@@ -108,9 +108,9 @@ def freeze(turn: OnAthlete) -> None:
         turn.session.add(turn.profile)
         record(turn, turn.profile.person_id, Change.FROZEN, by=turn.person.id)
         if not own:
-            say_to(turn, athlete, lambda: words.athlete_told_frozen(turn.person.first_name))
+            say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
     answer(turn)
-    said = words.frozen_by_hand(athlete.first_name, own=own)
+    said = words_after.frozen_by_hand(athlete.first_name, own=own)
     rewrite(turn, said, [[lift_button(turn.profile.person_id)]])
 
 
@@ -118,15 +118,15 @@ def ask_to_lift(turn: OnAthlete) -> None:
     """Lifting takes a second tap, on a question that says what it means."""
     answer(turn)
     if turn.profile.frozen_at is None:
-        rewrite(turn, words.not_frozen())
+        rewrite(turn, words_after.not_frozen())
         return
     if waits := _lift_waits(turn.session, turn.profile):
         say_to(turn, turn.person, waits)
         return
     name = get_person(turn.session, turn.profile.person_id).first_name
-    text = words.lift_sure(name, own=turn.person.id == turn.profile.person_id)
-    yes = Button(words.lift_yes_button(), LIFT_YES(turn.profile.person_id))
-    no = Button(words.lift_no_button(), LIFT_NO(turn.profile.person_id))
+    text = words_after.lift_sure(name, own=turn.person.id == turn.profile.person_id)
+    yes = Button(words_after.lift_yes_button(), LIFT_YES(turn.profile.person_id))
+    no = Button(words_after.lift_no_button(), LIFT_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
 
 
@@ -136,7 +136,7 @@ def _lift_waits(session: Session, profile: AthleteProfile) -> str:
     still = [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
     if still:
         lines = [
-            words.open_line(
+            words_after.open_line(
                 words.level_word(row.flag, Level(row.level)),
                 cause(
                     row.flag, row.facts, name=name,
@@ -145,10 +145,10 @@ def _lift_waits(session: Session, profile: AthleteProfile) -> str:
             )
             for row in still
         ]  # fmt: skip
-        return words.lift_waits("\n".join(lines))
+        return words_after.lift_waits("\n".join(lines))
     for question in open_questions(session, get_person(session, profile.person_id)):
         if question.flow in ASKED_ABOUT_SIGNS:
-            return words.lift_waits_for_answer(name, str(question.answers["_words"]))
+            return words_after.lift_waits_for_answer(name, str(question.answers["_words"]))
     return ""
 
 
@@ -158,7 +158,7 @@ def lift(turn: OnAthlete) -> None:
     athlete = get_person(turn.session, turn.profile.person_id)
     answer(turn)
     if turn.profile.frozen_at is None:
-        rewrite(turn, words.not_frozen())
+        rewrite(turn, words_after.not_frozen())
         return
     if waits := _lift_waits(turn.session, turn.profile):
         rewrite(turn, waits)
@@ -166,19 +166,19 @@ def lift(turn: OnAthlete) -> None:
     turn.profile.frozen_at, turn.profile.frozen_because = None, ""
     turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.FREEZE_LIFTED, by=turn.person.id)
-    rewrite(turn, words.lifted(athlete.first_name, own=own))
+    rewrite(turn, words_after.lifted(athlete.first_name, own=own))
     if not own and not _has_target_today(turn, turn.profile):
-        say_to(turn, athlete, lambda: words.athlete_told_lifted(turn.person.first_name))
+        say_to(turn, athlete, lambda: words_after.athlete_told_lifted(turn.person.first_name))
     deciding.redecide(turn, turn.profile, because="lifted")
 
 
 def keep_frozen(turn: OnAthlete) -> None:
     answer(turn)
-    rewrite(turn, words.kept_frozen())
+    rewrite(turn, words_after.kept_frozen())
 
 
 def lift_button(athlete_id: int) -> Button:
-    return Button(words.lift_button(), LIFT(athlete_id))
+    return Button(words_after.lift_button(), LIFT(athlete_id))
 
 
 def _has_target_today(turn: Turn, profile: AthleteProfile) -> bool:
@@ -202,7 +202,7 @@ def _acknowledge(turn: ChatTurn, person: Person, row: AlertRow) -> None:
         turn, row.athlete_id, Change.ALERT_ACKNOWLEDGED, by=person.id,
         alert=row.id, flag=row.flag, level=row.level,
     )  # fmt: skip
-    answer(turn, words.acknowledged_tap())
+    answer(turn, words_after.acknowledged_tap())
     buttons = _after(turn.session, person, row)
     latest = latest_message(turn.session, row, person)
     settle_message(turn, row, person, settled_text(turn.session, row, person), buttons)
@@ -233,14 +233,14 @@ def _tell_others(turn: Turn, person: Person, row: AlertRow) -> None:
             say_to(
                 turn,
                 other,
-                words.acknowledged_elsewhere(person.first_name, athlete.first_name),
+                words_after.acknowledged_elsewhere(person.first_name, athlete.first_name),
                 buttons=_after(turn.session, other, row),
             )
     if athlete.id not in (person.id, coach.id):
         say_to(
             turn,
             athlete,
-            lambda: words.athlete_told_acknowledged(person.first_name),
+            lambda: words_after.athlete_told_acknowledged(person.first_name),
             silent=row.level != Level.WARNING,
         )
 
@@ -261,11 +261,12 @@ def settled_text(session: Session, row: AlertRow, reader: Person) -> str:
 def settled_line(session: Session, row: AlertRow, reader: Person) -> str:
     """Who acknowledged it, and when."""
     by = get_person(session, row.acknowledged_by or 0)
-    return words.acknowledged(by.first_name, _when(session, row, reader))
+    return words_after.acknowledged(by.first_name, _when(session, row, reader))
 
 
 def _when(session: Session, row: AlertRow, reader: Person) -> str:
     profile = profile_of(session, row.athlete_id)
     assert row.acknowledged_at is not None
-    when = figures.moment(row.acknowledged_at, profile.zone if profile else None)
-    return when if reader.id == row.athlete_id else their_time(when)
+    if profile is None:
+        return figures.moment(row.acknowledged_at, None)
+    return moment_for(session, reader, profile, row.acknowledged_at)

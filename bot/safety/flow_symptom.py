@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.alerts import words_athlete as words
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, free_text, said, yes_or_no
 from bot.words import common
 from bot.words.languages import mark
@@ -60,7 +60,7 @@ def _how(text: str, answers: Answers) -> str:
     found = screen(text)
     if found.hits or found.suspicions:
         return UNWELL
-    raise Unread(words.tap_how_you_are())
+    raise InvalidAnswer(words.tap_how_you_are())
 
 
 SOMETHING_WRONG = Flow(
@@ -107,7 +107,7 @@ def _urine(text: str, answers: Answers) -> int | None:
         return None
     if text.strip() in {str(colour) for colour in words.URINE_COLOURS}:
         return int(text)
-    raise Unread(words.tap_urine())
+    raise InvalidAnswer(words.tap_urine())
 
 
 def _urine_choices(answers: Answers) -> Choices:

@@ -13,7 +13,7 @@ from bot.alerts import alerts
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as words
 from bot.core.turn import Turn
-from bot.decision import deciding
+from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, rests
 from bot.people.changes import Change
@@ -68,7 +68,7 @@ def report(turn: Turn, profile: AthleteProfile, told: Told) -> None:
     moods = [flag.id for flag in fresh if flag.id in EATING_AND_MOOD]
     coach = coach_name(turn.session, profile)
     if warned:
-        deciding.say_emergency(turn, profile, [flag.id for flag in warned])
+        to_athlete.say_emergency(turn, profile, [flag.id for flag in warned])
         _decide(turn, profile, lead=None)
     elif moods:
         person = get_person(turn.session, profile.person_id)
@@ -215,7 +215,7 @@ def _tell(turn: Turn, profile: AthleteProfile, text: str, *, anew: bool) -> None
     if _decide(turn, profile, lead=text, always=anew):
         return
     if text:
-        say_to(turn, person, text, topic=deciding.answer_topic(profile.person_id))
+        say_to(turn, person, text, topic=to_athlete.answer_topic(profile.person_id))
 
 
 def _decide(turn: Turn, profile: AthleteProfile, *, lead: str | None, always: bool = False) -> bool:

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.alerts import words as alert_words
+from bot.alerts import words_after
 from bot.alerts.buttons import ALERT
 from bot.core.routes import TOLD_OF_ALERTS, Command, Duty, tap, view
 from bot.dialogue.feature import Feature
@@ -13,10 +13,10 @@ FEATURE = Feature(
     id="safety",
     commands=(
         Command(
-            "alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, alert_words.alerts_menu, rank=160
+            "alerts", TOLD_OF_ALERTS, alert_taps.list_alerts, words_after.alerts_menu, rank=160
         ),
     ),
-    taps=(tap(ALERT, TOLD_OF_ALERTS, alert_taps.alert_tapped, alert_words.not_your_alert),),
+    taps=(tap(ALERT, TOLD_OF_ALERTS, alert_taps.alert_tapped, words_after.not_your_alert),),
     on_card=(
         view(buttons.FREEZE, alert_taps.freeze),
         view(buttons.LIFT, alert_taps.ask_to_lift),

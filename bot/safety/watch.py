@@ -12,9 +12,10 @@ from bot.alerts import doubts
 from bot.alerts import words_athlete as words
 from bot.core import agenda
 from bot.core.context import Context
+from bot.core.subjects import Subject
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import asking
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.flow import Flow
 from bot.dialogue.requests import requested
 from bot.people.people import get_person, local_date, profile_of, speaking_to
@@ -173,7 +174,7 @@ def _ask(
     """Ask, tell the coach that it was asked, and wait for an answer for so long."""
     question = asking.open_question(
         turn, person, flow, subject_id=profile.person_id, answers=answers,
-        beside=True,
+        concurrent=True,
     )  # fmt: skip
     doubts.asked(
         turn, profile, question, str(answers["_words"]), about,
@@ -185,14 +186,17 @@ def _ask(
 
 def _wait(turn: Turn, profile: AthleteProfile, question: OpenQuestion) -> None:
     agenda.put(
-        turn.session, subject=f"question:{question.id}", local_date=local_date(profile, turn.context),
-        kind=UNANSWERED, due_at=turn.now + ANSWER_WITHIN,
-    )  # fmt: skip
+        turn.session,
+        subject=Subject.QUESTION(question.id),
+        local_date=local_date(profile, turn.context),
+        kind=UNANSWERED,
+        due_at=turn.now + ANSWER_WITHIN,
+    )
 
 
 def _let_go(turn: Turn, question: OpenQuestion) -> None:
     asking.close(turn, question)
-    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
 
 
 def _short(text: str) -> str:
@@ -202,7 +206,7 @@ def _short(text: str) -> str:
 
 def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """The athlete said whether a doubtful phrase meant it."""
-    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     profile = profile_of(turn.session, person.id)
     assert profile is not None
     symptom = Symptom(question.answers["_symptom"])
@@ -222,7 +226,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
     profile = profile_of(turn.session, person.id)
     assert profile is not None
     how, said = question.answers["how"], question.answers["_words"]
-    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     open_ones = asking.open_questions(
         turn.session, person, flow=SOMETHING_WRONG.id, subject_id=profile.person_id
     )
@@ -248,7 +252,7 @@ def answered_how(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
     """What it is that does not feel well; with nothing placed, that alone goes to the coach."""
-    agenda.cancel(turn.session, subject=f"question:{question.id}")
+    agenda.cancel(turn.session, subject=Subject.QUESTION(question.id))
     profile = profile_of(turn.session, person.id)
     assert profile is not None
     doubts.settled(turn, profile, question, doubts.TOLD)
@@ -270,7 +274,7 @@ def told_what(turn: Turn, person: Person, question: OpenQuestion) -> None:
 
 def unanswered(turn: Turn, duty: AgendaRow) -> None:
     """No answer in time: the coach is to ask, as of a doubt; and the athlete is asked once more."""
-    question = turn.session.get(OpenQuestion, int(duty.subject.partition(":")[2]))
+    question = turn.session.get(OpenQuestion, Subject.QUESTION.of(duty))
     if question is None or question.closed_at is not None:
         return
     profile = profile_of(turn.session, question.person_id)
@@ -299,8 +303,8 @@ def may_be_urgent(text: str) -> bool:
 
 
 FLOWS = (
-    Registered(SYMPTOM_CHECK, answered),
-    Registered(SOMETHING_WRONG, answered_how),
-    Registered(UNWELL_HOW, told_what),
+    FlowBinding(SYMPTOM_CHECK, answered),
+    FlowBinding(SOMETHING_WRONG, answered_how),
+    FlowBinding(UNWELL_HOW, told_what),
 )
 FLOW_OF = {registered.flow.id: registered for registered in FLOWS}

@@ -41,42 +41,43 @@ def show_and_ask(
     *,
     many: bool,
     idle: Sequence[str] = (),
+    room: int = 0,
 ) -> None:
     """The dry run, and the question under it; for one athlete with the whole plan.
 
-    `idle`: who is named in the sheet and stays as they are.
+    `idle`: who is named in the sheet and stays as they are. `room`: how many need a limit to move.
     """
     text = words.untouched(idle)
     if many:
         _say_in_parts(
-            turn, coach, words.dry_run(len(seen)),
-            [words.row_line(one.name, telling.parts(one)) for one in seen],
+            turn, coach, words.dry_run(len(seen)), _alike(seen),
         )  # fmt: skip
     elif seen:
         text = _whole(seen[0])
-    ask(turn, coach, seen, many=many, text=text)
+    moves = words.room_for(room, len(seen)) if room else ""
+    ask(turn, coach, seen, many=many, text=text, room=moves)
 
 
-def ask(turn: Turn, coach: Person, seen: Sequence[Foreseen], *, many: bool, text: str = "") -> None:
+def ask(
+    turn: Turn, coach: Person, seen: Sequence[Foreseen], *, many: bool, text: str = "",
+    room: str = "",
+) -> None:  # fmt: skip
     """Whether it is to be done; first for each reason that is still wanted."""
     asking.open_question(
         turn, coach, SETUP_SURE,
         answers={
             "_rows": [as_json(one.wanted) for one in seen],
             "_marks": [one.mark for one in seen],
-            "_many": many, "_text": text, "_room": "", "_group": _next_group(seen),
+            "_many": many, "_text": text, "_room": room, "_group": _next_group(seen),
         },
     )  # fmt: skip
 
 
 def offer_room(turn: Turn, coach: Person, seen: Foreseen) -> bool:
     """Where nothing but limits stands in the way, ask whether they may move, each named."""
-    misfits = [one for one in seen.troubles if one.why == "does-not-fit"]
-    moves = {one.facts["moved"].key: one.facts["moved"] for one in misfits if one.facts["moved"]}
-    if len(misfits) != len(seen.troubles) or not moves or not all(
-        one.facts["moved"] for one in misfits
-    ):  # fmt: skip
+    if not seen.troubles or not _movable(seen):
         return False
+    moves = {one.facts["moved"].key: one.facts["moved"] for one in seen.troubles}
     roomier = replace(seen.wanted, make_room=True)
     again = foresee(turn, coach, roomier)
     if again.troubles or again.profile is None:
@@ -92,6 +93,29 @@ def offer_room(turn: Turn, coach: Person, seen: Foreseen) -> bool:
         },
     )  # fmt: skip
     return True
+
+
+def offer_room_to_all(
+    turn: Turn, coach: Person, seen: Sequence[Foreseen], idle: Sequence[str]
+) -> bool:
+    """The same for a sheet: what would move is shown by cell, then what all of it would do."""
+    tight = [one for one in seen if one.troubles]
+    if not all(_movable(one) for one in tight):
+        return False
+    wanted = [replace(one.wanted, make_room=True) if one in tight else one.wanted for one in seen]
+    again = foresee_all(turn, coach, wanted)
+    changing = [one for one in again if one.changes]
+    if any(one.troubles for one in again):
+        return False
+    lines = [line for one in tight for line in telling.troubles(one)]
+    say_to(turn, coach, words.too_tight(lines))
+    show_and_ask(turn, coach, changing, many=True, idle=idle, room=len(tight))
+    return True
+
+
+def _movable(seen: Foreseen) -> bool:
+    """Whether nothing but limits that can move stands in the way."""
+    return all(one.why == "does-not-fit" and one.facts["moved"] for one in seen.troubles)
 
 
 def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -110,7 +134,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
             return
         ask(
             turn, coach, seen, many=many,
-            text=words.reason_noted(group["names"], answers["reason"]),
+            text=words.reason_noted(group["names"], answers["reason"]), room=answers["_room"],
         )  # fmt: skip
         return
     seen = foresee_all(turn, coach, rows)
@@ -138,8 +162,7 @@ def _moved_on(
         say_to(turn, coach, words.problems(wrong))
         return True
     _say_in_parts(
-        turn, coach, words.changed_meanwhile(names),
-        [words.row_line(one.name, telling.parts(one)) for one in others],
+        turn, coach, words.changed_meanwhile(names), _alike(others),
     )  # fmt: skip
     ask(turn, coach, seen, many=many)
     return True
@@ -183,6 +206,14 @@ def _day(seen: Foreseen) -> date:
 
 def _lines(troubles: Sequence[Trouble]) -> list[str]:
     return [words.trouble(one.why, one.facts) for one in troubles]
+
+
+def _alike(seen: Sequence[Foreseen]) -> list[str]:
+    """A line for all to whom the same would happen."""
+    names: dict[tuple[str, ...], list[str]] = {}
+    for one in seen:
+        names.setdefault(tuple(telling.parts(one)), []).append(one.name)
+    return [words.row_line(", ".join(dict.fromkeys(who)), what) for what, who in names.items()]
 
 
 def _say_in_parts(turn: Turn, coach: Person, head: str, lines: Sequence[str]) -> None:

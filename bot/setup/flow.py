@@ -8,7 +8,7 @@ from typing import Any
 from zoneinfo import ZoneInfo
 
 from bot.core.zones import find_places
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import day_in, one_of, reason
 from bot.event import words_season as season_words
 from bot.event.flow import standing
@@ -49,7 +49,7 @@ def _read_plan(text: str, answers: Answers) -> str:
 def read_when(text: str, answers: Answers) -> dict[str, Any]:
     """ "show 9 May 14:30, Madrid" -> kind (None where unsaid), day (ISO), stage ("" or HH:MM), zone.
 
-    Raises Unread or Refusal.
+    Raises InvalidAnswer or Refusal.
     """
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
     said, zone = _place(" ".join(text.split()), answers["_zone"])
@@ -62,10 +62,10 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
         day = day_in(said, today)
     except Refusal as refusal:
         if not said:
-            raise Unread(words.when_unread()) from refusal
+            raise InvalidAnswer(words.when_unread()) from refusal
         raise
     if day < today:
-        raise Unread(plan_words.day_is_past(day))
+        raise InvalidAnswer(plan_words.day_is_past(day))
     return {"kind": kind, "day": day.isoformat(), "stage": stage, "zone": zone}
 
 
@@ -86,7 +86,7 @@ def _place(text: str, home: str) -> tuple[str, str]:
     except Refusal:
         found = []
     if not found:
-        raise Unread(words.place_unknown(place.strip()))
+        raise InvalidAnswer(words.place_unknown(place.strip()))
     return before.strip(), found[0].zone
 
 
@@ -161,9 +161,9 @@ def _ask(answers: Answers) -> str:
 
 def _choices(answers: Answers) -> Choices:
     use = words.use_all_button(len(answers["_rows"])) if answers["_many"] else words.use_button()
-    first = (
-        Choice(words.room_button(answers["_room"]), ROOM) if answers["_room"] else Choice(use, USE)
-    )
+    room = answers["_room"]
+    raised = room if answers["_many"] else words.room_button(room)
+    first = Choice(raised, ROOM) if room else Choice(use, USE)
     return ((first,), (Choice(words.leave_button(), LEAVE),))
 
 

@@ -16,7 +16,7 @@ from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.templates.templates import templates_of
 from bot.setup import telling, words, words_sheet
-from bot.setup.agreeing import foresee_all, show_and_ask
+from bot.setup.agreeing import foresee_all, offer_room_to_all, show_and_ask
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET, One, Sheet
 from bot.setup.one import begin
 from bot.setup.roster_sheet import columns as at
@@ -120,7 +120,9 @@ def roster_came(turn: Turn, coach: Person, roster: Roster) -> None:
     wrong = [(line.cell, "", line.text) for line in lines]
     wrong += [line for one in seen for line in telling.troubles(one)]
     if wrong:
-        say_to(turn, coach, words.problems(wrong))
+        idle += [one.name for one in seen if not one.changes and not one.troubles]
+        if lines or not offer_room_to_all(turn, coach, seen, list(dict.fromkeys(idle))):
+            say_to(turn, coach, words.problems(wrong))
         return
     changing = [one for one in seen if one.changes]
     idle += [one.name for one in seen if not one.changes]

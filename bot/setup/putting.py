@@ -25,7 +25,7 @@ from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow
 from bot.week import prompts
 from bot.week.load import checkin_row, current_event, current_week
-from bot.week.snapshots import standing_before
+from bot.week.snapshots import take_snapshot
 
 
 def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow:
@@ -36,7 +36,7 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
     profile = seen.profile
     if profile is None or seen.troubles or (seen.warnings and not reason):
         raise ValueError("this was not to be put in force")
-    before = standing_before(turn, profile)
+    before = take_snapshot(turn, profile)
     counted = current_event(turn.session, profile.person_id)
     event = _event(turn, coach, profile, seen)
     if seen.limits is not None and seen.limits_are in ("template", "suggested", "given"):
@@ -63,7 +63,7 @@ def put(turn: Turn, coach: Person, seen: Foreseen, reason: str = "") -> EventRow
             before=_before(seen, counted) | before,
             was=[seen.event.kind, seen.event.day.isoformat()] if seen.event is not None else None,
         )  # fmt: skip
-    season.settle(turn, profile)
+    season.choose_active(turn, profile)
     _follow(turn, profile, event, seen)
     return event
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import COACHING, Command, tap, view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.setup import agreeing, many, one, words
 from bot.setup.buttons import SETUP_ONE, SETUP_SHEET
@@ -19,5 +19,5 @@ FEATURE = Feature(
         tap(SETUP_SHEET, COACHING, many.sheet_tapped),
     ),
     on_card=(view(cards.SETUP, one.from_card),),
-    flows=(Registered(SETUP, one.given), Registered(SETUP_SURE, agreeing.answered)),
+    flows=(FlowBinding(SETUP, one.given), FlowBinding(SETUP_SURE, agreeing.answered)),
 )

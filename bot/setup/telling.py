@@ -86,8 +86,10 @@ def plan_name(seen: Foreseen) -> str:
 
 
 def troubles(seen: Foreseen) -> list[tuple[str, str, str]]:
-    """Cell, name and what is wrong, for every trouble."""
-    return [
-        (seen.wanted.cell(one.at), seen.name, words.trouble(one.why, one.facts))
-        for one in seen.troubles
-    ]
+    """Cell, name and what is wrong, for every trouble; each limit once."""
+    found: dict[tuple[str, object], tuple[str, str, str]] = {}
+    for one in seen.troubles:
+        cell, moved = seen.wanted.cell(one.at), one.facts.get("moved")
+        line = (cell, seen.name, words.trouble(one.why, one.facts))
+        found.setdefault((cell, moved or line), line)
+    return list(found.values())

@@ -27,11 +27,14 @@ caption = Sentence(
 
 
 def start(missing: Sequence[tuple[str, str]], known: int) -> str:
-    """`missing`: who is not set up yet, and what is not there."""
+    """`missing`: who is not set up yet, and what is not there; those who lack the same in a line."""
+    lacking: dict[str, list[str]] = {}
+    for name, what in missing:
+        lacking.setdefault(what, []).append(name)
     head = (
         tr(
             "Not set up yet:\n{lines}",
-            lines="\n".join(f"- {name}: {what}" for name, what in missing),
+            lines="\n".join(f"- {', '.join(names)}: {what}" for what, names in lacking.items()),
         )
         if missing
         else trn("Your athlete is set up.", "All {number} of your athletes are set up.", known)
@@ -115,6 +118,12 @@ def room_button(moves: str) -> str:
     return tr("Set it up, with {moves}", moves=moves)
 
 
+def room_for(tight: int, count: int) -> str:
+    """The button of a sheet where the limits of so many have to move."""
+    use = use_all_button(count)
+    return trn("Move that limit: {use}", "Move those limits: {use}", tight, use=use)
+
+
 def ask_use_all(count: int) -> str:
     return trn("Set this athlete up?", "Set these {number} up, all at once?", count)
 
@@ -168,9 +177,6 @@ plan_missing = Sentence("no plan yet")
 no_weigh_in_line = Sentence("no weigh-in")
 meals_line = Sentence("meals of the template")
 stays_line = Sentence("nothing changes")
-
-
-LIMITS_ARE = ("none", "kept", "template", "suggested", "given")
 
 
 def limits_line(are: str, moves: str) -> str:
@@ -253,6 +259,18 @@ def problems(lines: Sequence[tuple[str, str, str]]) -> str:
     """`lines`: cell, name and what is wrong, the first two "" where there is none."""
     return sheet_words.problems(
         [(", ".join(part for part in (cell, name) if part), what) for cell, name, what in lines]
+    )
+
+
+def too_tight(lines: Sequence[tuple[str, str, str]]) -> str:
+    """`lines`: cell, name and which limit a plan leaves."""
+    told = [f"- {cell}, {name}: {what}" for cell, name, what in lines[:MOST_LINES]]
+    if len(lines) > MOST_LINES:
+        told.append(tr("- and {count} more", count=len(lines) - MOST_LINES))
+    return tr(
+        "Not every plan fits the limits in the sheet:\n{lines}\n\nI can move them that far. Or "
+        "correct the sheet and send it again.",
+        lines="\n".join(told),
     )
 
 

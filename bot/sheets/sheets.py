@@ -245,7 +245,7 @@ def _keep(
 ) -> None:
     """New versions of what differs."""
     event_id = id_of(base.event)
-    before = changes.standing_before(turn, profile)
+    before = changes.take_snapshot(turn, profile)
     if plan != base.plan:
         row = PlanRow(
             event_id=event_id, shape=base.plan_row.shape, days=plan_days(plan),

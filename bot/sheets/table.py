@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.core import cards
 from bot.core.routes import view
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.sheets import sheets
 from bot.sheets.flow import SHEET
@@ -12,5 +12,5 @@ from bot.sheets.flow import SHEET
 FEATURE = Feature(
     id="sheets",
     on_card=(view(cards.PLAN_SHEET, sheets.offer_sheet),),
-    flows=(Registered(SHEET, sheets.sheet_answered),),
+    flows=(FlowBinding(SHEET, sheets.sheet_answered),),
 )

@@ -9,7 +9,7 @@ from typing import Any
 
 from bot.core.instants import local_instant
 from bot.dialogue import readers as reading
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import MINUTES, Label, buttons, one_of, said, without
 from bot.stage import words
 from bot.words import common
@@ -40,14 +40,14 @@ def _read_clock_or_none(text: str, answers: Answers) -> str | None:
 def _read_second(text: str, answers: Answers) -> str | None:
     second = _read_clock_or_none(text, answers)
     if second is not None and _instant(answers, second) <= first_stage(answers):
-        raise Unread(words.second_not_later())
+        raise InvalidAnswer(words.second_not_later())
     return second
 
 
 def _read_duty(text: str, answers: Answers) -> str | None:
     at = _read_clock_or_none(text, answers)
     if at is not None and _instant(answers, at) >= first_stage(answers):
-        raise Unread(words.duty_not_before())
+        raise InvalidAnswer(words.duty_not_before())
     return at
 
 

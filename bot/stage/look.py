@@ -11,7 +11,7 @@ from bot.core.outbox import Button, Buttons, edit
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
-from bot.people.rights import signers
+from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.stage import day as stage_day
 from bot.stage import words
@@ -58,7 +58,7 @@ def look_given(turn: Turn, person: Person, question: OpenQuestion) -> None:
     say_to(turn, person, said)
     if own:
         return
-    for reader in signers(turn.session, profile):
+    for reader in approvers(turn.session, profile):
         with speaking_to(reader):
             told = words.look_result(choice.rule, choice.grams)
             keys: Buttons = ()
@@ -129,7 +129,7 @@ def _settle_others(
     turn: Turn, coach: Person, profile: AthleteProfile, question: OpenQuestion
 ) -> None:
     """Whoever else was asked reads that it is settled, and by whom."""
-    for reader in signers(turn.session, profile):
+    for reader in approvers(turn.session, profile):
         message = turn.session.exec(
             select(OutboxRow).where(OutboxRow.dedupe == _asked(question, reader))
         ).first()

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import ATHLETE, COACHING, Command, Duty, tap
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.stage import buttons, words
 from bot.stage import look as stage_look
@@ -26,8 +26,8 @@ FEATURE = Feature(
         tap(buttons.TOP_UP, BOTH, stage_views.top_up_tapped, words.day_not_here),
     ),
     flows=(
-        Registered(STAGE, stage_views.times_given),
-        Registered(LOOK, stage_look.look_given),
+        FlowBinding(STAGE, stage_views.times_given),
+        FlowBinding(LOOK, stage_look.look_given),
     ),
     duties=(Duty(REMIND, stage_reminders.remind),),
 )

@@ -12,7 +12,7 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
 from bot.people.people import get_person, is_own_coach, own_athlete, profile_of, speaking_to
-from bot.people.rights import athletes_seen_by, signers
+from bot.people.rights import approvers, athletes_seen_by
 from bot.people.telling import say_to
 from bot.stage import day as stage_day
 from bot.stage import look as stage_look
@@ -234,7 +234,7 @@ def topic(profile: AthleteProfile, reader: Person) -> Topic:
 
 def readers(session: Session, profile: AthleteProfile) -> list[Person]:
     """Who has the day's times: the athlete, and those who coach them with full rights."""
-    people = [get_person(session, profile.person_id), *signers(session, profile)]
+    people = [get_person(session, profile.person_id), *approvers(session, profile)]
     return list({person.id: person for person in people}.values())
 
 

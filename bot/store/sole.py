@@ -16,7 +16,7 @@ from sqlalchemy.exc import DBAPIError
 from bot.store.db import is_sqlite
 
 
-class SoleRight:
+class LeaderLease:
     """Taken with `hold`, and asked again and again, because a lost connection loses it."""
 
     def __init__(self, engine: Engine, name: str) -> None:

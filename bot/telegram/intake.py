@@ -24,7 +24,7 @@ from bot.core.logs import error_name
 from bot.core.waiting import growing_pause
 from bot.core.web import WebServer
 from bot.store.db import claiming, is_sqlite
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 from bot.store.tables.traffic import InboxRow, Urgency
 from bot.telegram.reading import ALLOWED_UPDATES, chat_id_of, said_in, update_id_of
 from bot.telegram.transport import POLL_SECONDS, Transport, span_of
@@ -122,7 +122,7 @@ class Poller:
         self._transport = transport
         self._clock = clock
         self._arrived = arrived
-        self._right = SoleRight(engine, "poll")
+        self._right = LeaderLease(engine, "poll")
         self._offset: int | None = None
 
     async def run(self) -> None:

@@ -24,7 +24,7 @@ from bot.core.clock import Clock
 from bot.core.topics import Topic, on
 from bot.core.waiting import keep_going, wait_for
 from bot.store.db import claiming
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.outcomes import Outcomes, as_new_message
 from bot.telegram.pace import LEAVES_NO_MESSAGE, Pace
@@ -67,7 +67,7 @@ class Sender:
         self._pace = Pace(clock.monotonic())
         self._outcomes = outcomes(self._pace)
         self._uploads = uploads
-        self._right = SoleRight(engine, "send")
+        self._right = LeaderLease(engine, "send")
         self._underway: dict[int, asyncio.Task[None]] = {}
 
     async def run(self) -> None:
@@ -83,14 +83,14 @@ class Sender:
             self._underway[call.row_id] = asyncio.create_task(self._send(call))
         return wait
 
-    async def settle(self) -> None:
+    async def drain(self) -> None:
         """Wait for the calls that are underway."""
         while self._underway:
             await asyncio.gather(*self._underway.values(), return_exceptions=True)
 
     async def close(self) -> None:
         """Hear out the calls underway, and let another process send."""
-        await self.settle()
+        await self.drain()
         self._right.release()
 
     async def _step_and_wait(self) -> None:

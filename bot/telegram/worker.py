@@ -8,6 +8,7 @@ times, or cannot be read, is set aside as poison; its person is told, and nobody
 from __future__ import annotations
 
 import asyncio
+import random
 from collections.abc import Callable, Sequence
 from concurrent.futures import ThreadPoolExecutor
 from datetime import timedelta
@@ -34,8 +35,17 @@ FIRST_RETRY, LONGEST_RETRY = timedelta(seconds=1), timedelta(seconds=30)
 LOOK_AGAIN_S = 1.0
 HEADS_AT_ONCE = 100
 ELSEWHERE_S = 0.25  # how long a chat that another process is at work on is left to it
+MIXED = 16  # of the oldest so many any may be first
 
 _log = structlog.get_logger(__name__)
+
+
+def mixed(heads: Sequence[tuple[int, int | None, int]]) -> list[tuple[int, int | None, int]]:
+    """In another order in each process, or all would reach for the same chats: urgent ones first
+    still, and the oldest before those that have waited for less.
+    """
+    places = [(-urgency, n // MIXED, random.random()) for n, (_, _, urgency) in enumerate(heads)]
+    return [head for _, head in sorted(zip(places, heads, strict=True), key=lambda pair: pair[0])]
 
 
 class Worker:
@@ -71,8 +81,8 @@ class Worker:
         if len(self._busy) >= self._slots:
             return
         loop = asyncio.get_running_loop()
-        heads = await loop.run_in_executor(None, self._heads)
-        for update_id, chat_id in heads:
+        heads = await loop.run_in_executor(None, self._next_per_chat)
+        for update_id, chat_id, _urgency in heads if is_sqlite(self._engine) else mixed(heads):
             if len(self._busy) >= self._slots:
                 break
             if chat_id not in self._busy and not self._is_elsewhere(chat_id):
@@ -83,14 +93,14 @@ class Worker:
         """How many chats are being served."""
         return len(self._busy)
 
-    async def settle(self) -> None:
+    async def drain(self) -> None:
         """Wait for the rows that are being handled."""
         while self._busy:
             await asyncio.gather(*self._busy.values(), return_exceptions=True)
 
     async def close(self) -> None:
         """Finish what was begun; what is not begun stays in the inbox."""
-        await self.settle()
+        await self.drain()
         self._pool.shutdown(wait=True)
 
     async def _step_and_wait(self) -> None:
@@ -110,8 +120,8 @@ class Worker:
             self.wake.set()
         self._handled()
 
-    def _heads(self) -> Sequence[tuple[int, int | None]]:
-        """The first open row of each chat, where it is not put off.
+    def _next_per_chat(self) -> Sequence[tuple[int, int | None, int]]:
+        """The first open row of each chat, where it is not put off, and how urgent the chat is.
 
         Chats in which something urgent waits come first: what stands before it there is in its way.
         """
@@ -126,7 +136,7 @@ class Worker:
             .subquery()
         )
         ready = (
-            select(InboxRow.update_id, InboxRow.chat_id)
+            select(InboxRow.update_id, InboxRow.chat_id, chats.c.urgency)
             .join(chats, col(InboxRow.update_id) == chats.c.first)
             .where(or_(col(InboxRow.not_before).is_(None), col(InboxRow.not_before) <= now))
             .order_by(chats.c.urgency.desc(), col(InboxRow.update_id))

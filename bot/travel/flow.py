@@ -6,7 +6,7 @@ from datetime import date, datetime, time, timedelta
 from zoneinfo import ZoneInfo
 
 from bot.core.instants import local_instant
-from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import day_in
 from bot.travel import words
 from engine.written.units import parse_clock
@@ -18,9 +18,9 @@ def _read_day(text: str, answers: Answers) -> str:
     now = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_home"]))
     day = day_in(text, now.date())
     if day < now.date():
-        raise Unread(words.day_is_past())
+        raise InvalidAnswer(words.day_is_past())
     if day > date.fromisoformat(answers["_event_day"]):
-        raise Unread(words.after_the_event())
+        raise InvalidAnswer(words.after_the_event())
     return day.isoformat()
 
 
@@ -32,7 +32,7 @@ def _read_arrival(text: str, answers: Answers) -> str:
     clock = _read_clock(text, answers)
     left, arrived = leaving({**answers}), arriving({**answers, "arrive": clock})
     if not timedelta(0) < arrived - left <= LONGEST:
-        raise Unread(words.arrival_impossible())
+        raise InvalidAnswer(words.arrival_impossible())
     return clock
 
 

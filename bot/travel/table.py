@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.core.routes import ATHLETE, Command, Duty
-from bot.dialogue.asking import Registered
+from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
 from bot.travel import travel, words
 from bot.travel.flow import TRAVEL
@@ -11,6 +11,6 @@ from bot.travel.flow import TRAVEL
 FEATURE = Feature(
     id="travel",
     commands=(Command("travel", ATHLETE, travel.command, words.menu, rank=270),),
-    flows=(Registered(TRAVEL, travel.given),),
+    flows=(FlowBinding(TRAVEL, travel.given),),
     duties=(Duty(travel.ARRIVE, travel.arrived),),
 )

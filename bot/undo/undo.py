@@ -16,7 +16,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import ARRIVED, Button
 from bot.core.topics import Topic, on
 from bot.core.turn import OnAthlete, Turn
-from bot.decision import deciding
+from bot.decision import deciding, to_athlete
 from bot.people.changes import BY_LEARNT_LOAD, BY_SETUP, BY_SHEET, Change, Follows, following
 from bot.people.people import local_date, record
 from bot.people.telling import say_to
@@ -210,13 +210,13 @@ def _tell_figures(
     if told:
         about = row.detail.get("day", "") if row.what != Change.EVENT_SET else ""
         day = date.fromisoformat(max(today.isoformat(), about))
-        deciding.send_target(turn, profile, day, because=because)
+        to_athlete.send_target(turn, profile, day, because=because)
         return
     # What was dropped may itself have taken the place of a message that had not arrived.
     for topic in dict.fromkeys(topic for one in unsent if (topic := Topic.of(one)) is not None):
         newest = _newest_before(turn.session, topic, min(id_of(one) for one in unsent))
         if newest is not None and newest.status == "dropped" and topic.day is not None:
-            deciding.send_target(turn, profile, topic.day, because="")
+            to_athlete.send_target(turn, profile, topic.day, because="")
 
 
 def _checkin(

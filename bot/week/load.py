@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-from calendar import monthrange
 from dataclasses import asdict, dataclass, replace
 from datetime import UTC, date, datetime, time, timedelta
 
@@ -87,10 +86,10 @@ _NEWEST_LIMITS = (
     .order_by(col(LimitsRow.id).desc())
     .limit(1)
 )
-_DAYS_SET = select(DaySetRow).where(
-    DaySetRow.athlete_id == bindparam("athlete"),
-    DaySetRow.date >= bindparam("first"),
-    DaySetRow.date <= bindparam("last"),
+_DAYS_SET = (
+    select(DaySetRow)
+    .where(DaySetRow.athlete_id == bindparam("athlete"), col(DaySetRow.date) >= bindparam("first"))
+    .order_by(col(DaySetRow.date))
 )
 _CHECKIN = select(CheckInRow).where(
     CheckInRow.athlete_id == bindparam("athlete"), CheckInRow.date == bindparam("day")
@@ -184,19 +183,25 @@ def current_week(session: Session, profile: AthleteProfile) -> Week | None:
 
 
 def day_set(session: Session, athlete_id: int, day: date) -> DaySetRow | None:
-    # A week is read day by day: a month at a time is one question, and few rows.
-    first = day.replace(day=1)
-    last = first.replace(day=monthrange(day.year, day.month)[1])
-    found = remembered(
-        session, DaySetRow, (athlete_id, first),
+    return _set_around(session, athlete_id, day).get(day)
+
+
+def _set_around(session: Session, athlete_id: int, day: date) -> dict[date, DaySetRow]:
+    """The figures of every date from four weeks before this day's month on, in order of dates.
+
+    A use case asks of single days, of the weeks before and of those ahead: it is one question.
+    """
+    month = day.replace(day=1)
+    return remembered(
+        session, DaySetRow, (athlete_id, month),
         lambda: {
             row.date: row
             for row in session.exec(
-                _DAYS_SET, params={"athlete": athlete_id, "first": first, "last": last}
+                _DAYS_SET,
+                params={"athlete": athlete_id, "first": month - timedelta(days=HISTORY_DAYS)},
             )
         },
     )  # fmt: skip
-    return found.get(day)
 
 
 def set_day(
@@ -331,11 +336,9 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
         )
         .order_by(col(CheckInRow.date))
     )
-    set_days = session.exec(
-        select(DaySetRow)
-        .where(DaySetRow.athlete_id == athlete_id, DaySetRow.date >= earliest)
-        .order_by(col(DaySetRow.date))
-    )
+    set_days = [
+        row for row in _set_around(session, athlete_id, day).values() if row.date >= earliest
+    ]
     return History(
         checkins=tuple(
             checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
@@ -347,15 +350,13 @@ def history_before(session: Session, athlete_id: int, day: date) -> History:
 
 def coach_overrides(session: Session, week: Week) -> dict[int, float]:
     """Figures the coach has put down by hand, by days out."""
-    rows = session.exec(
-        select(DaySetRow).where(
-            DaySetRow.athlete_id == week.profile.person_id,
-            DaySetRow.by == "coach",
-            DaySetRow.date >= week.date_of(7),
-            DaySetRow.date <= week.event.day,
-        )
-    )
-    return {week.days_out(row.date): row.carb_g for row in rows}
+    first = week.date_of(7)
+    rows = _set_around(session, week.profile.person_id, first).values()
+    return {
+        week.days_out(row.date): row.carb_g
+        for row in rows
+        if row.by == "coach" and first <= row.date <= week.event.day
+    }
 
 
 def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:

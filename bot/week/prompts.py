@@ -9,6 +9,7 @@ from sqlmodel import Session
 
 from bot.core import agenda, instants
 from bot.core.context import Context
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile, AthleteStatus
@@ -26,7 +27,7 @@ FIRST, LATER = 0, 1
 
 
 def subject(profile: AthleteProfile) -> str:
-    return f"athlete:{profile.person_id}"
+    return Subject.ATHLETE(profile.person_id)
 
 
 def schedule(turn: Turn, profile: AthleteProfile) -> datetime | None:

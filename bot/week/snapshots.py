@@ -13,10 +13,10 @@ from bot.store.tables.desk import HoldRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DaySetRow
 
-Before = dict[str, Any]
+Snapshot = dict[str, Any]
 
 
-def days_before(session: Session, profile: AthleteProfile, today: date) -> list[Before]:
+def days_before(session: Session, profile: AthleteProfile, today: date) -> list[Snapshot]:
     """The figures in force from today on, as they stand before a change."""
     query = select(DaySetRow).where(
         DaySetRow.athlete_id == profile.person_id, DaySetRow.date >= today
@@ -32,7 +32,7 @@ def days_before(session: Session, profile: AthleteProfile, today: date) -> list[
     ]
 
 
-def standing_before(turn: Turn, profile: AthleteProfile) -> Before:
+def take_snapshot(turn: Turn, profile: AthleteProfile) -> Snapshot:
     """What a change may overrule: the figures from today on, and the hold that runs."""
     today = local_date(profile, turn.context)
     hold = running_hold(turn.session, profile.person_id, today)
@@ -52,7 +52,7 @@ def restore_hold(turn: Turn, profile: AthleteProfile, hold_id: int | None) -> No
     turn.session.flush()
 
 
-def restore_days(turn: Turn, profile: AthleteProfile, days: list[Before], today: date) -> None:
+def restore_days(turn: Turn, profile: AthleteProfile, days: list[Snapshot], today: date) -> None:
     """Put the figures of today and later back to what they were; those of days gone by stay."""
     standing = turn.session.exec(
         select(DaySetRow).where(DaySetRow.athlete_id == profile.person_id, DaySetRow.date >= today)

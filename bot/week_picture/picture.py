@@ -68,7 +68,8 @@ def week_values(session: Session, profile: AthleteProfile, today: date) -> Chart
     come = [week for week in weeks if not week.waits]
     if not come:
         return None
-    rows = max(come, key=lambda week: week.event_id)
+    # Not by its number: weeks that came in from a sheet are newer rows of older days.
+    rows = max(come, key=lambda week: (week.active, week.day))
     return ChartWeek(
         name=get_person(session, profile.person_id).first_name,
         kind=rows.kind,

@@ -143,6 +143,7 @@ def _days_out(week: ChartWeek, day: ChartDay) -> str:
 KIND_LABELS = {"show": mark("Show"), "shoot": mark("Shoot"), "trial": mark("Trial")}
 
 
+menu = Sentence("Your week as a chart")
 today_label = Sentence("today")
 missed_label = Sentence("no check-in")
 odds_heading = Sentence("Chances on the day")

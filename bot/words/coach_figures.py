@@ -105,8 +105,11 @@ def both_clocks(instant: datetime, here: str | None, there: str | None, name: st
 
 
 def both_moments(instant: datetime, here: str | None, there: str | None, name: str) -> str:
-    """The same with the day: "Sun 2 May, 08:30 your time (Sun 2 May, 06:30 for Orla)"."""
-    return _beside(instant, here, there, name, moment)
+    """The same with the day: "Sun 2 May, 08:30 your time (06:30 for Orla)"."""
+    beside = moment
+    if here is not None and _local(instant, here).date() == _local(instant, there).date():
+        beside = clock
+    return _beside(instant, here, there, name, moment, beside)
 
 
 def _beside(
@@ -115,6 +118,7 @@ def _beside(
     there: str | None,
     name: str,
     say: Callable[[datetime, str | None], str],
+    beside: Callable[[datetime, str | None], str] | None = None,
 ) -> str:
     if here is None:
         return tr("{there} ({name}'s time)", there=say(instant, there), name=name)
@@ -122,7 +126,7 @@ def _beside(
         return say(instant, here)
     return tr(
         "{here} your time ({there} for {name})",
-        here=say(instant, here), there=say(instant, there), name=name,
+        here=say(instant, here), there=(beside or say)(instant, there), name=name,
     )  # fmt: skip
 
 

@@ -24,11 +24,6 @@ def event_name(kind: str) -> str:
     return tr(EVENT_NAMES[kind])
 
 
-def their_time(when: str) -> str:
-    """A moment on the clocks of somebody else than the reader."""
-    return tr("{when} their time", when=when)
-
-
 yes = Sentence("Yes")
 no = Sentence("No")
 not_yet = Sentence("Not yet")

@@ -5,8 +5,6 @@ from __future__ import annotations
 import re
 
 from bot.words.languages import mark, tr
-from bot.words.symptoms import symptom_name
-from engine.safety import FlagId
 
 #: The numbers of a day inside a sentence.
 FIELD_WORDS = {
@@ -72,29 +70,6 @@ CONDITIONS = {
 #: Where a fold of skin is measured.
 FOLDS = (mark("chest"), mark("abdomen"), mark("thigh"), mark("triceps"), mark("hip (suprailiac)"))
 
-#: The findings of a flag for the history; single complaints are called there as everywhere.
-FLAGS: dict[FlagId, str] = {
-    FlagId.EMERGENCY: mark("an emergency"),
-    FlagId.LOW_SODIUM: mark("signs of low sodium"),
-    FlagId.NO_URINE_SWELLING: mark("no urine, and swelling"),
-    FlagId.DOUBT: mark("not sure"),
-    FlagId.WEIGHT_DROP_DAY: mark("weight drop in 24 h"),
-    FlagId.WEIGHT_DROP_BASELINE: mark("weight drop since the week began"),
-    FlagId.WEEKLY_LOSS: mark("losing weight too fast this week"),
-    FlagId.WATER_UNDER_ADEQUATE: mark("too little water"),
-    FlagId.WATER_UNDER_TARGET: mark("water under target"),
-    FlagId.WATER_OVER_TARGET: mark("water over target"),
-    FlagId.WATER_OVER_GUARD_RAIL: mark("water over the safety bound"),
-    FlagId.WATER_TOO_FAST: mark("water drunk too fast"),
-    FlagId.PULSE_HIGH: mark("high pulse"),
-    FlagId.DRUG_NAMED: mark("drug named"),
-    FlagId.SYMPTOM_UNREAD: mark("unclear complaint"),
-    FlagId.MISSED_CHECK_IN: mark("missed check-in"),
-    FlagId.SHORT_SLEEP: mark("short sleep"),
-    FlagId.LOW_ENERGY: mark("low energy availability"),
-    FlagId.AFTER_SHOW_COMPLAINT: mark("complaint after the show"),
-    FlagId.AFTER_SHOW_RISE: mark("weight rise after the show"),
-}
 #: Words that are kept, and how each reads inside a line.
 WORDS = {
     # the gut
@@ -128,11 +103,6 @@ WORDS = {
     "everything": mark("everything"),
     "alerts only": mark("alerts only"),
 }
-
-
-def flag_name(flag: str) -> str:
-    """ "low sodium pattern", "dark urine", for a line of the history."""
-    return tr(FLAGS[FlagId(flag)]) if flag in set(FlagId) else symptom_name(flag)
 
 
 def word(kept: object) -> str:

@@ -16,7 +16,7 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_alert_causes import cause, flag_name
 from bot.decision import words_reasons
 from bot.decision.words_outlook import odds_in_force
 from bot.food.words_names import food_name
@@ -38,7 +38,7 @@ from bot.words.training import training_words
 from bot.workbook import words
 from bot.workbook.columns import Column
 from bot.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS
-from engine.decision.kept import decision_from_dict
+from engine.decision.kept import decided_in_short
 from engine.values.energy import energy_kcal
 
 if TYPE_CHECKING:
@@ -332,7 +332,7 @@ def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Recor
     outcome, status, rule = map(_once_each, (names.word, words.status, _rule))
     # Whole histories are in `case`: nothing here reads them.
     for row in _rows(session, DecisionRow, _OF_A_DECISION, ids):
-        decision, profile = decision_from_dict(row.decision), who.profiles[row.athlete_id]
+        decision, profile = decided_in_short(row.decision), who.profiles[row.athlete_id]
         odds = odds_in_force(decision)
         waited = (row.signed_at - row.made_at).total_seconds() / 60 if row.signed_at else None
         yield {
@@ -363,7 +363,7 @@ def _flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
             profile, done = who.profiles[row.athlete_id], row.acknowledged_at
             yield {
                 "athlete_id": row.athlete_id, "date": row.date, "level": names.word(row.level),
-                "flag": names.flag_name(row.flag),
+                "flag": flag_name(row.flag),
                 "cause": cause(
                     row.flag, row.facts, name=who.named(row.athlete_id),
                     weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,

@@ -12,15 +12,20 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 from bot.sheets.format.harmless import computes, for_csv, sayable
+from bot.sheets.format.headings import LINE, heading_font, height_of_headings, lines_of, width_for
 from bot.workbook import words
 from bot.workbook.columns import Column, Kind
 from bot.workbook.pages import README, Page
 
 FORMATS = ("xlsx", "csv")
 ENDINGS = {"xlsx": "xlsx", "csv": "zip"}
-_WIDTHS = {Kind.TEXT: 16, Kind.NUMBER: 11, Kind.DATE: 12, Kind.MOMENT: 17}
-_WIDE = {"reason": 60, "note": 40, "cause": 50, "athlete_said": 40, "coach_note": 40, "about": 70}
+_WIDTHS = {Kind.TEXT: 12, Kind.NUMBER: 9, Kind.DATE: 11, Kind.MOMENT: 16}
+_WIDE = {
+    "reason": 50, "note": 30, "cause": 45, "athlete_said": 30, "coach_note": 30, "food": 24,
+    "training": 30, "rule": 16, "flag": 20, "what": 22, "which": 24, "measure": 22,
+}  # fmt: skip
 _README_WIDTHS = (24, 36, 10, 20, 70)
+_MARGIN = 0.4  # inches
 _END_OF_ROWS = b"</sheetData>"
 _ESCAPED = {"\r": "&#13;"}  # a bare one would be read back as the end of a line
 _A4 = 9  # as spreadsheet files number paper sizes
@@ -78,8 +83,27 @@ def _rows(page: Page, styles: Sequence[int]) -> str:
             zip(page.columns, of_columns, zip(*page.rows, strict=True), strict=True), start=1
         )
     ]
-    begun = [f'<row r="{number}">' for number in range(2, len(page.rows) + 2)]
+    begun = [
+        f'<row r="{number}">' if lines == 1
+        else f'<row r="{number}" ht="{LINE * lines}" customHeight="1">'
+        for number, lines in enumerate(_lines(page), start=2)
+    ]  # fmt: skip
     return "</row>".join(["".join(row) for row in zip(begun, *columns, strict=True)]) + "</row>"
+
+
+def _lines(page: Page) -> list[int]:
+    """On how many lines each row stands, by what is said in it."""
+    most = [1] * len(page.rows)
+    for number, column in enumerate(page.columns):
+        if column.kind is Kind.TEXT and (page.id != README or number):
+            width = _width(page, number)
+            said = [row[number] for row in page.rows]
+            lines = {
+                text: lines_of(text, width) if isinstance(text, str) else 1
+                for text in dict.fromkeys(said)
+            }
+            most = [max(so_far, lines[text]) for so_far, text in zip(most, said, strict=True)]
+    return most
 
 
 def _figures(letter: str, style: int, values: Sequence[Any]) -> list[str]:
@@ -108,8 +132,9 @@ def _end(value: str | float | date, style: int, risky: int) -> str:
         return f' s="{style}"><v>{figure}</v></c>'
     said = sayable(value)
     # As text it stays text, also when somebody edits the cell.
-    mark = f' s="{risky}"' if computes(said) else ""
-    return f'{mark} t="inlineStr"><is><t xml:space="preserve">{escape(said, _ESCAPED)}</t></is></c>'
+    styled = risky if computes(said) else style
+    text = escape(said, _ESCAPED)
+    return f' s="{styled}" t="inlineStr"><is><t xml:space="preserve">{text}</t></is></c>'
 
 
 def _serial(value: date) -> float:
@@ -122,25 +147,30 @@ def _serial(value: date) -> float:
 def _sheet(book: Any, page: Page) -> list[int]:
     """The sheet with its headings; the style of each column, and that of text that would compute."""
     from openpyxl.cell import WriteOnlyCell  # noqa: PLC0415
-    from openpyxl.styles import Alignment, Font, PatternFill  # noqa: PLC0415
+    from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
 
     sheet = book.create_sheet(page.title)
     sheet.freeze_panes = "A2"
     sheet.page_setup.orientation = "landscape"
     sheet.page_setup.paperSize = _A4
+    for side in ("left", "right"):
+        setattr(sheet.page_margins, side, _MARGIN)
     sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
     sheet.print_title_rows = "1:1"
     sheet.oddFooter.left.text = page.title
     sheet.oddFooter.right.text = "&P / &N"
-    for number, column in enumerate(page.columns):
-        letter = get_column_letter(number + 1)
-        sheet.column_dimensions[letter].width = _width(page, number, column)
+    widths = [_width(page, number) for number in range(len(page.columns))]
+    for number, width in enumerate(widths, start=1):
+        sheet.column_dimensions[get_column_letter(number)].width = width
+    sheet.row_dimensions[1].height = height_of_headings(
+        list(zip(page.headings, widths, strict=True))
+    )
     last = get_column_letter(len(page.columns))
     if page.id != README:
         sheet.auto_filter.ref = f"A1:{last}{len(page.rows) + 1}"
-    bold, grey = Font(bold=True), PatternFill("solid", fgColor="E7E7E7")
+    bold, grey = heading_font(), PatternFill("solid", fgColor="E7E7E7")
     wrapped = Alignment(wrap_text=True, vertical="top")
     head = []
     for heading in page.headings:
@@ -149,21 +179,35 @@ def _sheet(book: Any, page: Page) -> list[int]:
         head.append(cell)
     sheet.append(head)
 
-    def style(form: str, *, quoted: bool = False) -> int:
+    def style(kind: Kind, form: str, *, quoted: bool = False, wrap: bool = True) -> int:
         sample = WriteOnlyCell(sheet)
         if form:
             sample.number_format = form
         if quoted:
             sample.quotePrefix = True
+        # A number ends at the right of its cell: what follows it keeps away.
+        sample.alignment = Alignment(
+            vertical="top",
+            wrap_text=wrap and kind is Kind.TEXT,
+            horizontal=None if kind is Kind.NUMBER else "left",
+            indent=0 if kind is Kind.NUMBER else 1,
+        )
         return int(sample.style_id)
 
-    return [*(style(_format(column)) for column in page.columns), style("", quoted=True)]
+    # What the readme says of the file runs on over the empty cells beside it.
+    styles = [
+        style(column.kind, _format(column), wrap=page.id != README or number > 0)
+        for number, column in enumerate(page.columns)
+    ]
+    return [*styles, style(Kind.TEXT, "", quoted=True)]
 
 
-def _width(page: Page, number: int, column: Column) -> int:
+def _width(page: Page, number: int) -> float:
+    """In characters."""
     if page.id == README:
         return _README_WIDTHS[number]
-    return _WIDE.get(column.key, _WIDTHS[column.kind])
+    column = page.columns[number]
+    return width_for(page.headings[number], _WIDE.get(column.key, _WIDTHS[column.kind]))
 
 
 def _format(column: Column) -> str:

@@ -30,6 +30,12 @@ def decision_from_dict(data: Mapping[str, Any]) -> Decision:
     return built(Decision, kept, flags=tuple(_flag(one) for one in data.get("flags", ())))
 
 
+def decided_in_short(data: Mapping[str, Any]) -> Decision:
+    """The same without gates, flags and sources, which are most of it: for the reasons of thousands."""
+    short = {"flags": (), "sources": (), "trace": data["trace"] | {"gates": ()}}
+    return decision_from_dict({**data, **short})
+
+
 def _flag(kept: Mapping[str, Any]) -> Flag:
     return Flag(
         id=kept["id"],

@@ -3,11 +3,11 @@
 from __future__ import annotations
 
 import math
-from collections.abc import Mapping
+from collections.abc import Callable, Mapping
 from dataclasses import fields, is_dataclass
 from datetime import date, datetime, time
 from enum import Enum
-from functools import cache
+from functools import cache, partial
 from types import UnionType
 from typing import Any, TypeVar, Union, cast, get_args, get_origin, get_type_hints
 
@@ -76,41 +76,59 @@ def _build(
 ) -> T:
     if not isinstance(data, Mapping):
         raise TypeError(f"{cls.__name__} is no table: {data!r}")
-    hints = _hints(cast("Any", cls))
-    if not lenient and (strangers := set(data) - set(hints)):
+    readers = _readers(cast("Any", cls), lenient=lenient)
+    if not lenient and (strangers := data.keys() - readers.keys()):
         raise ValueError(f"{cls.__name__} has no {', '.join(sorted(strangers))}")
-    known = {name: item for name, item in data.items() if name in hints}
-    read = {name: _value(hints[name], item, lenient=lenient) for name, item in known.items()}
+    read = {name: readers[name](item) for name, item in data.items() if name in readers}
     return cls(**read, **(ready or {}))
 
 
+_Reader = Callable[[Any], Any]
+
+
 @cache
-def _hints(cls: type) -> dict[str, Any]:
-    return get_type_hints(cls)
+def _readers(cls: type, *, lenient: bool) -> dict[str, _Reader]:
+    """What reads each field; worked out once, as thousands of records are read in a go."""
+    return {name: _reader(hint, lenient=lenient) for name, hint in get_type_hints(cls).items()}
 
 
-def _value(hint: Any, item: Any, *, lenient: bool = False) -> Any:
+def _reader(hint: Any, *, lenient: bool) -> _Reader:
     origin, inner = get_origin(hint), get_args(hint)
     if origin in {Union, UnionType}:
         kinds = [kind for kind in inner if kind is not type(None)]
-        return None if item is None else _value(kinds[0], item, lenient=lenient)
+        return _if_known(_reader(kinds[0], lenient=lenient))
     if origin is tuple:
-        return tuple(_value(inner[0], one, lenient=lenient) for one in item)
+        return _each(_reader(inner[0], lenient=lenient))
     if origin is Mapping:
-        return {
-            _value(inner[0], key): _value(inner[1], one, lenient=lenient)
-            for key, one in item.items()
-        }
+        return _by_key(*(_reader(one, lenient=lenient) for one in inner))
     if hint in {date, datetime, time}:
-        return hint.fromisoformat(item)
+        return cast("_Reader", hint.fromisoformat)
     if hint in {int, float}:
-        return _number(item, hint)
+        return partial(_number, hint)
     if isinstance(hint, type) and is_dataclass(hint):
-        return _build(hint, item, lenient=lenient)
-    return hint(item) if issubclass(hint, Enum) else item
+        return partial(_build, hint, lenient=lenient)
+    return hint if issubclass(hint, Enum) else _as_it_is
 
 
-def _number(item: Any, kind: type[int] | type[float]) -> float:
+def _as_it_is(item: Any) -> Any:
+    return item
+
+
+def _if_known(read: _Reader) -> _Reader:
+    return read if read is _as_it_is else lambda item: None if item is None else read(item)
+
+
+def _each(read: _Reader) -> _Reader:
+    return tuple if read is _as_it_is else lambda items: tuple([read(item) for item in items])
+
+
+def _by_key(key: _Reader, value: _Reader) -> _Reader:
+    if key is value is _as_it_is:
+        return dict
+    return lambda items: {key(name): value(item) for name, item in items.items()}
+
+
+def _number(kind: type[int] | type[float], item: Any) -> float:
     if not isinstance(item, str):
         return item  # type: ignore[no-any-return]
     return int(item) if kind is int and item.lstrip("-").isdigit() else float(item)

@@ -71,7 +71,12 @@ def of_this_version(decision: Stored) -> bool:
 
 def replayed(case: Stored, change: Change = AS_IT_WAS) -> dict[str, Any]:
     """The decision on a stored case, as it would be stored. Raises what `case_from_dict` raises."""
-    made = decision_as_dict(change.decide(case_from_dict(case)))
+    return made_again(case_from_dict(case), change)
+
+
+def made_again(case: Case, change: Change = AS_IT_WAS) -> dict[str, Any]:
+    """The decision on a case, as it would be stored. Raises ValueError for limits that cannot be."""
+    made = decision_as_dict(change.decide(case))
     whole: dict[str, Any] = json.loads(json.dumps(made))
     return whole
 

@@ -55,9 +55,6 @@ class Complaints:
     def sure(self) -> frozenset[Symptom]:
         return frozenset(self.words) - self.doubtful
 
-    def any_of(self, symptoms: frozenset[Symptom]) -> bool:
-        return not symptoms.isdisjoint(self.words)
-
     def quoted(self, symptoms: frozenset[Symptom]) -> str:
         """What was written of these, each sentence once; "" where all were ticked."""
         told = (self.words[symptom] for symptom in Symptom if symptom in symptoms & set(self.words))

@@ -71,10 +71,6 @@ class Flag:
         object.__setattr__(self, "facts", tuple(dict(facts).items()))
         object.__setattr__(self, "sources", tuple(sources))
 
-    @property
-    def facts_dict(self) -> dict[str, Fact]:
-        return dict(self.facts)
-
 
 def highest_level(flags: Iterable[Flag]) -> Level | None:
     """The most urgent level among `flags`, or None without any."""

@@ -20,9 +20,6 @@ SITES_3 = {
     Sex.MALE: ("chest", "abdomen", "thigh"),
     Sex.FEMALE: ("triceps", "hip (suprailiac)", "thigh"),
 }
-SITES_7 = (
-    "chest", "midaxillary", "triceps", "subscapular", "abdomen", "hip (suprailiac)", "thigh"
-)  # fmt: skip
 
 
 def body_density(sex: Sex, years: float, skinfolds_mm: Sequence[float]) -> float:

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from dataclasses import dataclass
-from datetime import date, timedelta
+from datetime import date
 from enum import StrEnum
 
 from engine.values.observed import Observed
@@ -98,9 +98,3 @@ class History:
     def seen_on(self, day: date) -> tuple[Observed, ...]:
         """What coaches saw that morning, one a coach."""
         return tuple(seen for seen in self.observed if seen.date == day)
-
-    def last_before(self, day: date, *, within_days: int) -> CheckIn | None:
-        """The latest check-in with a weight in the `within_days` days before `day`."""
-        earliest = day - timedelta(days=within_days)
-        found = [c for c in self.checkins if earliest <= c.date < day and c.weight_kg is not None]
-        return found[-1] if found else None

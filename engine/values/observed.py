@@ -22,11 +22,6 @@ class CoachLook(StrEnum):
         """0 for the emptiest look, 4 for the most overfilled one."""
         return list(CoachLook).index(self)
 
-    @property
-    def past_full(self) -> bool:
-        """Whether it says that there is too much already."""
-        return self.order > CoachLook.FULL.order
-
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Observed:

@@ -9,10 +9,12 @@ import os
 import shutil
 import subprocess
 import tempfile
+import threading
 import time
+from collections import Counter
 from collections.abc import Iterator
-from contextlib import contextmanager
-from dataclasses import dataclass
+from contextlib import contextmanager, suppress
+from dataclasses import dataclass, field
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 from typing import Any
@@ -30,7 +32,7 @@ from tests.support.many import many_athletes
 NOW = datetime(2027, 5, 6, 6, 0, tzinfo=UTC)
 FIRST_COACH_CHAT, FIRST_ATHLETE_CHAT = 1_000, 1_000_000
 NOBODY = 65534
-_updates = itertools.count(1)
+_numbers = itertools.count(1)
 
 
 @contextmanager
@@ -101,9 +103,15 @@ def fill(url: str, coaches: int, athletes_each: int) -> list[tuple[int, int]]:
     return found
 
 
+def beyond(number: int) -> None:
+    """Updates from here on have higher numbers than this one."""
+    global _numbers  # noqa: PLW0603
+    _numbers = itertools.count(number + 1)
+
+
 def typed(chat: int, words: str) -> dict[str, Any]:
     """What Telegram sends for a text in a private chat."""
-    update_id = next(_updates)
+    update_id = next(_numbers)
     return {
         "update_id": update_id,
         "message": {
@@ -116,7 +124,7 @@ def typed(chat: int, words: str) -> dict[str, Any]:
 
 def tapped(chat: int, data: str, message_id: int) -> dict[str, Any]:
     """What Telegram sends for a button."""
-    update_id = next(_updates)
+    update_id = next(_numbers)
     return {
         "update_id": update_id,
         "callback_query": {
@@ -159,6 +167,10 @@ class Counted:
     statements: int = 0
     run_again: int = 0
     refused: int = 0  # looked at a chat that another process was at work on
+    server_cpu_s: float = 0.0
+    waits: dict[str, float] = field(
+        default_factory=dict
+    )  # what for, and seconds of all connections
 
     @property
     def cpu_ms(self) -> float:
@@ -170,7 +182,70 @@ class Counted:
             f"{self.statements / max(self.updates, 1):5.1f} statements an update; "
             f"run again {self.run_again} ({100 * self.run_again / max(self.updates, 1):.1f} %), "
             f"chats found busy {self.refused}"
+            + (
+                f"; server {1000 * self.server_cpu_s / self.updates:.1f} ms"
+                if self.server_cpu_s
+                else ""
+            )
+            + "".join(f"; {name} {spent:.2f} s" for name, spent in self.waits.items())
         )
+
+
+_WAITING = """
+    SELECT coalesce(wait_event_type || ':' || wait_event, 'running'), count(*) FROM pg_stat_activity
+    WHERE pid <> pg_backend_pid() AND backend_type = 'client backend' AND state <> 'idle'
+    GROUP BY 1
+"""
+
+
+@contextmanager
+def watching_the_server(url: str, counted: Counted, every_s: float = 0.02) -> Iterator[None]:
+    """What the server's connections wait for meanwhile, by looking again and again, and its CPU.
+
+    `Lock:advisory` is people and chats, `Client:ClientRead` a transaction that waits for its process.
+    """
+    engine = create_engine(make_engine(url).url, isolation_level="AUTOCOMMIT")
+    over, seen = threading.Event(), Counter[str]()
+
+    def look() -> None:
+        with engine.connect() as connection:
+            last = time.perf_counter()
+            while not over.wait(every_s):
+                found = connection.execute(text(_WAITING)).all()
+                now = time.perf_counter()
+                for name, count in found:
+                    seen[name] += count * (now - last)
+                last = now
+
+    with engine.connect() as connection:
+        folder = Path(str(connection.execute(text("SHOW data_directory")).scalar()))
+    before = _server_cpu_s(folder)
+    looking = threading.Thread(target=look)
+    looking.start()
+    try:
+        yield
+    finally:
+        over.set()
+        looking.join()
+        engine.dispose()
+        counted.server_cpu_s = _server_cpu_s(folder) - before
+        counted.waits = dict(seen.most_common(5))
+
+
+def _server_cpu_s(folder: Path) -> float:
+    """CPU of the server's processes, with those that have ended."""
+    master = int((folder / "postmaster.pid").read_text().split()[0])
+    ticks = 0
+    for stat in Path("/proc").glob("[0-9]*/stat"):
+        with suppress(OSError):
+            name, _, rest = stat.read_text().rpartition(")")
+            fields = rest.split()
+            number, parent = int(name.split()[0]), int(fields[1])
+            if number == master:
+                ticks += sum(int(one) for one in fields[11:15])
+            elif parent == master:
+                ticks += sum(int(one) for one in fields[11:13])
+    return ticks / os.sysconf("SC_CLK_TCK")
 
 
 @contextmanager

@@ -140,13 +140,13 @@ async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Li
         came = town.until(clock.now())
         if came:
             intake.store(came)
-        heads = worker._heads()
-        for update_id, chat in heads[:AT_ONCE]:
+        heads = worker._next_per_chat()
+        for update_id, chat, _urgency in heads[:AT_ONCE]:
             clock.advance(answer)
             worker.handle(update_id, chat)
         before = line.calls
         waits = await sender.step()
-        await sender.settle()
+        await sender.drain()
         if heads or line.calls > before:
             continue
         if not town.ahead and _nothing_waits(engine):

@@ -14,6 +14,8 @@ from sqlmodel import Session, select
 
 from bot.core import agenda
 from bot.core.instants import local_instant
+from bot.core.subjects import Subject, about
+from bot.people.locks import SUBJECTS
 from bot.store.db import claiming, make_engine, transaction
 from bot.store.tables.traffic import AgendaRow
 from tests.support.started import Started
@@ -316,3 +318,16 @@ def test_whatever_way_the_server_finds_them_the_earliest_are_claimed_and_no_more
             assert len(claimed) == 15
             taken += [(row.due_at, row.rank) for row in claimed]
     assert taken == sorted(taken)
+
+
+def test_whoever_a_duty_is_about_is_read_back_and_can_be_locked() -> None:
+    def duty(subject: str) -> AgendaRow:
+        return AgendaRow(subject=subject, local_date=date(2027, 5, 6), kind="prompt", due_at=NOON)
+
+    assert Subject.ATHLETE(7) == "athlete:7"  # as rows of every version have it
+    assert {one: about(duty(one(7))) for one in Subject} == {one: (one, 7) for one in Subject}
+    assert set(SUBJECTS) == set(Subject)
+    assert about(duty("photos")) is None
+    assert about(duty("photo:7")) is None
+    with pytest.raises(ValueError, match="about no coach"):
+        Subject.COACH.of(duty("athlete:7"))

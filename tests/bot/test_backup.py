@@ -21,7 +21,7 @@ from bot.operation.moving import move
 from bot.operation.rows import lines_of, snapshot, tables_in
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import _config, is_at_head
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import DaySetRow
@@ -203,7 +203,7 @@ def test_an_installation_moves_to_postgresql_with_its_queues_and_back_again(
 
 
 def test_a_bot_that_still_runs_is_not_moved_under_its_feet(team: Team, tmp_path: Path) -> None:
-    running = SoleRight(team.world.engine, "poll")
+    running = LeaderLease(team.world.engine, "poll")
     assert running.hold()
     target = make_engine(f"sqlite:///{tmp_path / 'new.sqlite3'}")
     try:

@@ -85,7 +85,7 @@ def test_a_warning_pings_the_coach_at_once_aloud_with_what_to_do(team: Team) -> 
     team.athlete.writes("I fainted in the shower")
     (told,) = pings(team.coach.hears())
     assert not told.silent
-    assert told.text.startswith("Warning: Mira (Sun 2 May, 07:00, their time)")
+    assert told.text.startswith("Warning: Mira, Sun 2 May, 07:00 (Mira's time)")
     for part in ("fainting", "Mira was told: stop", "Call Mira", "emergency number", "a doctor"):
         assert part in told.text
     assert "Acknowledge" in told.buttons

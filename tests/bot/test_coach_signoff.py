@@ -12,7 +12,7 @@ from bot.core.incoming import Kind
 from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.store.db import transaction
-from bot.store.tables.desk import CoachDesk
+from bot.store.tables.desk import CoachSettings
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow
 from bot.week.load import day_set
@@ -90,7 +90,7 @@ def test_the_deadline_stands_on_the_coachs_own_clock_with_the_athletes_beside_it
     team: Team,
 ) -> None:
     with transaction(team.world.engine) as session:
-        session.merge(CoachDesk(person_id=1, zone="Asia/Tokyo"))
+        session.merge(CoachSettings(person_id=1, zone="Asia/Tokyo"))
     team.athlete.writes(FLAT)
     (asked,) = team.coach.hears()
     # London is an hour ahead of UTC in May, Tokyo nine.

@@ -22,7 +22,7 @@ from bot.core.topics import Topic
 from bot.store.db import database_url, in_transaction, make_engine, transaction
 from bot.store.migrate import _config, check_agreement, is_at_head, upgrade_to_head
 from bot.store.prune import prune_traffic
-from bot.store.sole import SoleRight
+from bot.store.sole import LeaderLease
 from bot.store.tables import setting
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind
 from tests.support.databases import Server
@@ -173,8 +173,8 @@ def test_an_instant_comes_back_as_the_same_instant(any_engine: Engine) -> None:
 
 def test_a_right_is_one_holders_until_it_is_given_back(any_url: str) -> None:
     first_engine, second_engine = make_engine(any_url), make_engine(any_url)
-    first, second = SoleRight(first_engine, "send"), SoleRight(second_engine, "send")
-    other = SoleRight(second_engine, "poll")
+    first, second = LeaderLease(first_engine, "send"), LeaderLease(second_engine, "send")
+    other = LeaderLease(second_engine, "poll")
 
     assert first.hold()
     assert first.hold()
@@ -192,7 +192,7 @@ def test_a_right_is_lost_with_the_connection_that_held_it(
     postgres: Server, postgres_url: str
 ) -> None:
     first_engine, second_engine = make_engine(postgres_url), make_engine(postgres_url)
-    first, second = SoleRight(first_engine, "send"), SoleRight(second_engine, "send")
+    first, second = LeaderLease(first_engine, "send"), LeaderLease(second_engine, "send")
     assert first.hold()
     name = urlsplit(postgres_url).path[1:]
     postgres.execute(

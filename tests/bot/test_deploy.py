@@ -3,10 +3,13 @@
 from __future__ import annotations
 
 import re
+import shutil
+import subprocess
 import tomllib
 from configparser import ConfigParser
 from pathlib import Path
 
+import pytest
 from packaging.requirements import Requirement
 
 ROOT = Path(__file__).parents[2]
@@ -55,6 +58,23 @@ def test_the_nightly_backup_runs_beside_the_service_as_the_same_user() -> None:
     assert backup["User"] == service["User"]
     assert backup["EnvironmentFile"] == service["EnvironmentFile"]
     assert backup["ExecStart"].endswith("brimline backup")
+    kept_from_it = {key for key in service if key.startswith(("Protect", "Restrict", "SystemCall"))}
+    assert kept_from_it <= set(backup)
+
+
+@pytest.mark.skipif(shutil.which("systemd-analyze") is None, reason="no systemd here")
+@pytest.mark.parametrize("name", ["brimline.service", "brimline-backup.service"])
+def test_systemd_understands_each_unit_and_finds_little_exposed(name: str) -> None:
+    """Its own scale goes from 0 to 10; below 2 it says OK (systemd-analyze(1), "security")."""
+    said = subprocess.run(
+        ["systemd-analyze", "verify", DEPLOY / name], capture_output=True, text=True, check=False
+    ).stderr.splitlines()
+    assert [line for line in said if "not executable" not in line] == []  # it is not installed
+    judged = subprocess.run(
+        ["systemd-analyze", "security", "--offline=true", "--threshold=20", DEPLOY / name],
+        capture_output=True, text=True, check=False,
+    )  # fmt: skip
+    assert judged.returncode == 0, judged.stdout[-200:]
 
 
 def test_the_container_runs_as_nobody_special_and_is_asked_whether_it_is_ready() -> None:

@@ -133,7 +133,7 @@ def test_the_days_warnings_and_cautions_are_told_with_who_saw_to_them(team: Team
     told = said.text.partition("Warnings and cautions (2)\n")[2]
     assert told.startswith(
         '- Mira, Warning: Reported: fainting. Mira wrote "I fainted". '
-        "Acknowledged by Ravi, Thu 6 May, 07:00 their time."
+        "Acknowledged by Ravi, Thu 6 May, 07:00."
     )
     assert "- Mira, Caution: Drank 7.4 L yesterday" in told
     assert "Nobody has acknowledged it yet." in told
@@ -224,7 +224,7 @@ def test_notes_that_come_close_together_are_one_silent_message_that_grows(team: 
         told += advise(team, athlete_id)
     assert new_messages(told) == []
     for number in range(20):
-        assert f"Info: Athlete {number} (" in told[-1].text
+        assert f"Info: Athlete {number}, " in told[-1].text
     assert "Info: Mira" in told[-1].text
 
 
@@ -240,7 +240,7 @@ def test_notes_that_no_longer_fit_go_on_in_another_message_and_none_is_lost(team
     with team.world.session() as session:
         rows = session.exec(select(OutboxRow).where(OutboxRow.chat_id == 101)).all()
     whole = "\n".join(row.payload.get("text", "") for row in rows if row.status != "dropped")
-    assert all(f"Athlete {number} (" in whole for number in range(60))
+    assert all(f"Athlete {number}, " in whole for number in range(60))
     assert all(len(said.text) <= 4096 for said in told)
 
 
@@ -301,7 +301,7 @@ def test_on_ones_own_the_digest_says_you_and_nothing_is_noted_twice(team: Team) 
     assert "When do you want the digest" in text_of(mira.writes("/digest"))  # her place is known
     mira.writes("12:00")
     said = text_of(mira.writes("61.0 1 3.5 1 on target fine"))  # flat and watery: coach told
-    assert "Note on" not in said
+    assert "for you to look at" not in said
     mira.hears()
     team.morning(3, hour=11)
     (told,) = digests(mira.hears())

@@ -41,7 +41,7 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
 
 
 def test_every_flag_has_a_name_for_the_history() -> None:
-    assert set(names.FLAGS) == set(FlagId)
+    assert set(alert_causes.FLAGS) == set(FlagId)
 
 
 @pytest.mark.parametrize("flag", list(FlagId))

@@ -5,7 +5,7 @@ from __future__ import annotations
 import csv
 import io
 from collections.abc import Callable
-from datetime import UTC, date, datetime, timedelta
+from datetime import UTC, date, datetime, time, timedelta
 from typing import Any
 
 import pytest
@@ -19,6 +19,7 @@ from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.taught import TaughtRow
+from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, EventRow
 from bot.week.load import athlete_of, baseline_of, weeks_before
 from bot.week.weeks_of import weeks_of_one
@@ -115,6 +116,43 @@ def test_an_empty_sheet_comes_with_the_athlete_in_it_and_dates_laid_out(team: Te
     page.parent.save(as_it_is)
     said = sends(team, as_it_is.getvalue(), "past-weeks.xlsx")
     assert "I imported nothing" in said and "show, a shoot or a trial" in said
+
+
+@pytest.mark.parametrize(
+    "said", ["7:30", "7.5", "7,5 h", "7 h 30 min", "7h30", "7 Std. 30 Min.", "7:30 h"]
+)
+def test_a_night_is_read_in_any_ordinary_form(team: Team, said: str) -> None:
+    table = rows()
+    table[0][HEADINGS.index("Sleep (h)")] = said
+    imports(team, as_csv(table))
+    with team.world.session() as session:
+        slept = session.exec(
+            select(CheckInRow.sleep_h).where(CheckInRow.date == date(2026, 11, 7))
+        ).one()
+    assert slept == 7.5
+
+
+def test_a_night_that_a_spreadsheet_took_for_a_time_of_day_is_a_night(team: Team) -> None:
+    team.coach.presses("c:past:2")
+    team.coach.taps("Empty sheet (XLSX)")
+    page = load_workbook(io.BytesIO(files_for(team.coach, "sendDocument")[-1][1][0].content)).active
+    assert page is not None
+    night = [cell.value for cell in page[10]].index("Sleep (h)") + 1
+    page.cell(11, night, time(7, 30)).number_format = "hh:mm"
+    page.cell(12, night, date(2027, 4, 7))
+    as_it_is = io.BytesIO()
+    page.parent.save(as_it_is)
+    said = sends(team, as_it_is.getvalue(), "past-weeks.xlsx")
+    wrong = page.cell(12, night).coordinate
+    assert page.cell(11, night).coordinate not in said and f"- {wrong}: " in said
+
+
+def test_the_picture_of_the_week_stays_that_of_the_event_that_counts(team: Team) -> None:
+    imports(team, as_csv(rows()))
+    team.coach.presses("c:picture:2")
+    with team.world.session() as session:
+        sent = session.exec(select(OutboxRow).where(OutboxRow.method == "sendPhoto")).one()
+    assert sent.payload["caption"].startswith("Mira's week to the show")
 
 
 def test_a_dry_run_says_what_was_read_and_keeps_nothing(team: Team) -> None:

@@ -15,7 +15,15 @@ from PIL import Image, ImageCms
 
 from bot.photos.files import folder
 from bot.photos.files.cleaning import LONGEST_SIDE, MOST_BYTES, PictureRefused, clean
-from bot.photos.files.pairing import BAND, GAP, HEIGHT, WIDEST_ALL, in_a_row, side_by_side
+from bot.photos.files.pairing import (
+    GAP,
+    HEIGHT,
+    LEGIBLE,
+    PHONE,
+    WIDEST_ALL,
+    in_a_row,
+    side_by_side,
+)
 from tests.support.pictures import BLUE, GREEN, RED, is_near, opened, picture
 
 
@@ -146,18 +154,19 @@ def test_old_files_are_found_by_age_and_strangers_left_alone(tmp_path: Path) -> 
 def test_two_pictures_stand_side_by_side_at_one_height_each_under_its_label() -> None:
     made = opened(side_by_side(picture(RED, (600, 800)), picture(BLUE, (1200, 1600)), "a", "b"))
     # Both are 3 by 4: at 1200 high they are 900 wide, whatever they were sent at.
-    assert made.size == (900 + GAP + 900, BAND + HEIGHT)
+    band = made.height - HEIGHT
+    assert made.width == 900 + GAP + 900
     for x, colour in ((450, RED), (900 + GAP + 450, BLUE)):
-        assert is_near(made.getpixel((x, BAND + 800)), colour)
-        assert is_near(made.getpixel((x, BAND + HEIGHT - 3)), colour)
-    top = made.crop((0, 0, 900, BAND)).convert("L").getextrema()
+        assert is_near(made.getpixel((x, band + 800)), colour)
+        assert is_near(made.getpixel((x, band + HEIGHT - 3)), colour)
+    top = made.crop((0, 0, 900, band)).convert("L").getextrema()
     assert isinstance(top[0], int | float) and top[0] < 100  # something is written there
 
 
 def test_a_picture_taken_across_does_not_push_the_other_out_of_sight() -> None:
     made = opened(side_by_side(picture(RED, (4000, 1000)), picture(BLUE, (600, 800)), "a", "b"))
-    assert made.size == (900 + GAP + 900, BAND + HEIGHT)
-    assert is_near(made.getpixel((450, BAND + 800)), RED)
+    assert made.width == 900 + GAP + 900
+    assert is_near(made.getpixel((450, made.height - HEIGHT + 800)), RED)
 
 
 def test_pictures_of_any_shape_share_height_and_cut_and_lose_nothing_above_or_below() -> None:
@@ -165,16 +174,30 @@ def test_pictures_of_any_shape_share_height_and_cut_and_lose_nothing_above_or_be
     shapes = [(600, 800), (1500, 1000), (500, 1000), (2000, 2000)]
     made = opened(in_a_row([picture(RED, shape) for shape in shapes], list("abcd")))
     width = (made.width - 3 * GAP) // 4
-    assert made.size == (4 * width + 3 * GAP, BAND + 2 * width)  # the narrowest is 1 by 2
+    assert made.width == 4 * width + 3 * GAP
+    band = made.height - 2 * width  # the narrowest is 1 by 2
     assert made.width <= WIDEST_ALL
     for number in range(4):
         x, height = number * (width + GAP) + width // 2, 2 * width
-        assert is_near(made.getpixel((x, BAND + round(0.08 * height))), (255, 255, 255))
-        assert is_near(made.getpixel((x, BAND + round(0.13 * height))), RED)
-        assert is_near(made.getpixel((x, BAND + height - 4)), RED)
+        assert is_near(made.getpixel((x, band + round(0.08 * height))), (255, 255, 255))
+        assert is_near(made.getpixel((x, band + round(0.13 * height))), RED)
+        assert is_near(made.getpixel((x, band + height - 4)), RED)
 
 
 def test_a_long_label_stays_over_its_own_picture() -> None:
     made = opened(side_by_side(picture(size=(200, 800)), picture(), "Sun 2 May, 7 days out", ""))
-    beside = made.crop((300, 0, 300 + GAP, BAND)).convert("L").getextrema()
+    beside = made.crop((300, 0, 300 + GAP, made.height - HEIGHT)).convert("L").getextrema()
     assert isinstance(beside[0], int | float) and beside[0] > 200
+
+
+def test_labels_are_as_high_as_is_legible_where_a_phone_shows_four_in_its_width() -> None:
+    shapes = [(600, 800)] * 4
+    made = opened(in_a_row([picture(RED, one) for one in shapes], ["A · Thu 11 Mar 2027", *"bcd"]))
+    band = made.crop((0, 0, made.width // 4, made.height - 1200)).convert("L")
+    rows = [
+        y for y in range(band.height)
+        if band.crop((0, y, band.width, y + 1)).getextrema()[0] < 100  # type: ignore[operator]
+    ]  # fmt: skip
+    lines = [y for y in rows if y - 1 not in rows]
+    assert len(lines) >= 2, "the longest takes two lines before it gets smaller"
+    assert (rows[-1] - rows[0]) * PHONE / made.width > 1.4 * LEGIBLE

@@ -70,7 +70,7 @@ RETIRED_GERMAN = {
     r"\bBilder?\b": "Fotos oder Diagramm",
 }
 #: Messages that have not been gone through yet; whoever does takes the line out.
-NOT_YET = frozenset({"bot/alerts/words.py", "bot/words/common.py"})
+NOT_YET = frozenset[str]()
 #: Lists of what people type stand in the catalogue too, and may hold any word.
 TYPED = ("show day, the show day",)
 

@@ -10,9 +10,9 @@ import pytest
 from sqlmodel import select
 
 from bot.cli import main
-from bot.replay.command import UnreadableRulesError, change_of, replay_all
+from bot.replay.command import NoSuchChangeError, change_of, replay_all
 from bot.store.db import transaction
-from bot.store.tables.week import DecisionRow
+from bot.store.tables.week import DaySetRow, DecisionRow
 from engine.decision import rules
 from engine.decision.replay import Change
 from tests.support.weeks import Team, gone_on
@@ -60,8 +60,28 @@ def test_another_step_is_asked_for_and_a_figure_that_cannot_be_changes_nothing(t
     assert "2 out: 525 → 520 (flat in the load)" in said
     team.coach.taps("Ask something else of this week")
     team.coach.taps("Another step")
-    assert "That limit can't be" in text_of(team.coach.writes("900"))
+    said = text_of(team.coach.writes("900"))
+    assert "That limit can't be" in said and "Which step in g? It was 25 g." in said
+    assert "with step: 20 g" in text_of(team.coach.writes("20")), "it is asked again at once"
     assert [row.carb_g for row in decisions(team)] == [525, 525], "a question changes nothing"
+
+
+def test_a_figure_that_was_approved_is_not_called_one_set_by_hand(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        last = session.exec(select(DecisionRow).order_by(DecisionRow.id.desc())).first()  # type: ignore[union-attr]
+        assert last is not None
+        standing = session.exec(select(DaySetRow).where(DaySetRow.date == last.sets_date)).one()
+        standing.by, last.status = "coach", "approved"
+        session.add_all([standing, last])
+    team.coach.presses("c:whatif:2")
+    said = text_of(team.coach.taps("Without: flat in the load"))
+    assert "1 out: 525 → 500 (" in said and "by your own hand" not in said
+    with transaction(team.world.engine) as session:
+        last = session.get_one(DecisionRow, last.id)
+        last.status = "in-force"
+        session.add(last)
+    said = text_of(team.coach.taps("Without: flat in the load"))
+    assert "1 out: 525 → 500 (flat and softening); by your own hand then" in said
 
 
 def test_with_the_forecast_on_its_own_estimate_stands_beside_it(team: Team) -> None:
@@ -124,13 +144,13 @@ def test_a_rule_left_out_and_a_changed_table_say_where_they_differ(
 
 
 def test_rules_that_are_not_there_are_named(tmp_path: Path) -> None:
-    with pytest.raises(UnreadableRulesError, match="no rule moon to leave out"):
+    with pytest.raises(NoSuchChangeError, match="no rule moon to leave out"):
         change_of(["moon"], None)
-    with pytest.raises(UnreadableRulesError, match="no Python file"):
+    with pytest.raises(NoSuchChangeError, match="no Python file"):
         change_of([], tmp_path / "none.py")
     empty = tmp_path / "empty.py"
     empty.write_text("RULES = ()\n", encoding="utf-8")
-    with pytest.raises(UnreadableRulesError, match="has no RULES"):
+    with pytest.raises(NoSuchChangeError, match="has no RULES"):
         change_of([], empty)
 
 
@@ -161,5 +181,14 @@ def test_the_command_line_prints_counts_and_says_by_its_exit_code_whether_all_is
     said = capsys.readouterr().out
     assert "carb_g 525 -> 500" in said and "0 the same, 2 not" in said
     assert "Mira" not in said
+    assert main(["replay", "--limit", "step_g=20"]) == 0
+    said = capsys.readouterr().out
+    assert "carb_g 525 -> 520" in said and "0 the same, 2 not" in said
+    assert main(["replay", "--forecast", "proposes"]) == 0
+    assert "2 decisions: " in capsys.readouterr().out
+    assert main(["replay", "--limit", "step_g=5000"]) == 0
+    assert capsys.readouterr().out.count("step (step_g) must be at most") == 2
+    assert main(["replay", "--limit", "stride=20"]) == 2
+    assert "no limit stride" in capsys.readouterr().err
     assert main(["replay", "--without", "moon"]) == 2
     assert "no rule moon" in capsys.readouterr().err

@@ -123,7 +123,7 @@ class Post:
     async def turn(self) -> float:
         """One look at the outbox, and the answers to what went out."""
         wait = await self.sender.step()
-        await self.sender.settle()
+        await self.sender.drain()
         return wait
 
     async def run_for(self, span: timedelta) -> None:
@@ -503,14 +503,14 @@ async def test_of_two_senders_on_one_database_one_sends(post: Post) -> None:
     await post.sender.step()
     post.say(INES, "first")
     await other.step()
-    await other.settle()
+    await other.drain()
     assert post.line.calls == []
     await post.turn()
     assert post.line.texts() == ["first"]
     await post.sender.close()
     post.say(INES, "second")
     await other.step()
-    await other.settle()
+    await other.drain()
     assert post.line.texts() == ["first", "second"]
     await other.close()
 

@@ -237,6 +237,31 @@ def test_whatever_is_wrong_is_told_by_cell_and_nothing_is_half_done(team: Team) 
     assert everything(team) == before
 
 
+def test_where_limits_of_the_sheet_are_too_tight_they_are_moved_by_a_tap_and_named_before(
+    team: Team,
+) -> None:
+    ids = newcomers(team, "Tess", "Orla", "Pia")
+    row = {"Event": "show", "Day": "16 May", "Plan": "even", "Carb ceiling a day": ""}
+    content = csv_of(
+        {"Athlete": "Tess", **row},
+        {"Athlete": "Orla", **row, "Carb ceiling a day": "450"},
+        {"Athlete": "Pia", **row},
+    )
+    said = sends_file(team.coach, content, name="a.csv")
+    told = text_of(said)
+    assert told.count("over the carb ceiling of 450 g") == 1  # once, though three days leave it
+    assert "E3, Orla: " in told
+    assert "carb ceiling 450 g → 500 g" in told
+    assert "- Tess, Pia: new: show on Sun 16 May" in told  # the same for both: one line
+    assert not any(complete(team, one) for one in ids)
+    assert "Done: 3 athletes" in text_of(team.coach.taps("Move that limit: Set up all 3"))
+    with team.world.session() as session:
+        event = current_event(session, ids[1])
+        assert event is not None
+        limits = session.exec(select(LimitsRow).where(LimitsRow.event_id == event.id)).one()
+    assert limits.bounds["carb_ceiling_g"] == 500
+
+
 @pytest.mark.parametrize(
     ("day", "clock"),
     [

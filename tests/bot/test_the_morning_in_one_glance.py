@@ -10,7 +10,7 @@ import pytest
 from sqlmodel import select
 
 from bot.store.db import transaction
-from bot.store.tables.desk import CoachDesk, HoldRow
+from bot.store.tables.desk import CoachSettings, HoldRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow, EventRow
@@ -193,7 +193,7 @@ def test_times_are_the_coachs_with_the_athletes_beside_where_they_differ(team: T
     beside_mira(team, 4)
     (early,) = beside_few(team, ("Tomo",))
     with transaction(team.world.engine) as session:
-        session.merge(CoachDesk(person_id=1, zone="Europe/Berlin"))
+        session.merge(CoachSettings(person_id=1, zone="Europe/Berlin"))
         person = session.exec(select(Person).where(Person.chat_id == early.user_id)).one()
         profile = session.get_one(AthleteProfile, person.id)
         profile.prompt_time = time(8, 30)
@@ -201,7 +201,7 @@ def test_times_are_the_coachs_with_the_athletes_beside_where_they_differ(team: T
     team.athlete.writes(FLAT)
     said = text_of(team.coach.writes("/roster"))
     assert "approve by 10:00 your time (09:00 for Mira)" in said
-    assert "1 asked later: Tomo (09:30 your time (08:30 for Tomo))" in said
+    assert "1 asked at 09:30 your time (08:30 for Tomo): Tomo" in said
     assert "As of 08:00 (Europe/Berlin)" in said
 
 

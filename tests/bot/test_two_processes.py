@@ -11,19 +11,24 @@ import itertools
 import random
 import threading
 from collections import Counter
+from collections.abc import Callable, Iterator
 from concurrent.futures import ThreadPoolExecutor
+from contextlib import contextmanager
 from datetime import timedelta
 
 import pytest
 from sqlalchemy import Engine
 from sqlmodel import Session, col, select
 
+from bot.alerts import notes
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.duties import Duties
+from bot.core.turn import Turn
 from bot.doors import USE_CASES
 from bot.people import locks
 from bot.store.db import make_engine, times_run_again, transaction
+from bot.store.tables.desk import CoachNote, CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
@@ -35,6 +40,8 @@ SAID = (
     "61.0 5 3.5 4 on target", "60.8 2 3.5 5 on target fine", "fullness 4", "/today",
     "dizzy and cramps", "slept badly, legs heavy", "water was 3 l", "sharpness 5",
 )  # fmt: skip
+
+TOLD_SILENTLY = ("the gym was closed so I walked", "my head hurts a little")
 
 _numbers = itertools.count()
 
@@ -78,6 +85,7 @@ def everybody_writes(engine: Engine, chats: list[int], messages: int, seed: int)
             )
         else:
             raws.append(typed(chance.choice(chats), chance.choice(SAID)))
+    raws += [typed(chat, words) for words in TOLD_SILENTLY for chat in chats]
     raws += [typed(chat, "I fainted this morning") for chat in chats]
     into_inbox(engine, raws)
     return [int(raw["update_id"]) for raw in raws]
@@ -172,6 +180,52 @@ def hold_together(engine: Engine, said: list[int], handled: list[int]) -> None:
     told = [row for row in outbox if row.urgency and row.chat_id >= FIRST_COACH_CHAT]
     assert {row.chat_id for row in told} >= {FIRST_COACH_CHAT, FIRST_COACH_CHAT + 1}
     assert len({(row.subject, row.local_date, row.kind) for row in duties}) == len(duties)
+    every_note_is_in_its_message(engine)
+
+
+def every_note_is_in_its_message(engine: Engine) -> None:
+    """Athletes of one coach write at once into one message of notes: none has overwritten another's."""
+    with Session(engine) as session:
+        told = session.exec(select(CoachNote)).all()
+        outbox = session.exec(select(OutboxRow).order_by(col(OutboxRow.id))).all()
+    reads = {row.id: row.payload.get("text", "") for row in outbox}
+    reads |= {
+        row.edits_outbox_id: row.payload.get("text", "") for row in outbox if row.edits_outbox_id
+    }
+    assert told
+    for note in told:
+        assert (note.said or note.text) in reads[note.outbox_id]
+
+
+def coach_and_two_athletes(engine: Engine) -> tuple[int, int, int]:
+    """A coach, and two athletes of theirs; nobody else is concerned by them."""
+    two_coaches(engine)
+    with Session(engine) as session:
+        for person in session.exec(select(Person)).all():
+            person.second_contact_id = None
+        session.commit()
+        numbers = [
+            session.exec(select(Person.id).where(Person.chat_id == chat)).one()
+            for chat in (FIRST_COACH_CHAT, 5000, 5001)
+        ]
+    return numbers[0] or 0, numbers[1] or 0, numbers[2] or 0
+
+
+@contextmanager
+def trying(engine: Engine, work: Callable[[Session], None]) -> Iterator[threading.Event]:
+    """Somebody else's turn, begun beside; the event says that it has got what it asked for."""
+    got = threading.Event()
+
+    def turn() -> None:
+        with transaction(engine, locked=True) as session:
+            work(session)
+            got.set()
+
+    thread = threading.Thread(target=turn)
+    thread.start()
+    yield got
+    thread.join(10)
+    assert got.is_set()
 
 
 def run(url: str, messages: int, seed: int) -> None:
@@ -196,34 +250,73 @@ def test_two_processes_hold_together_whatever_comes(postgres_url: str, seed: int
     run(postgres_url, messages=250, seed=seed)
 
 
-def test_what_concerns_the_same_people_waits_and_what_does_not_goes_on(postgres_url: str) -> None:
+def test_two_athletes_of_one_coach_go_side_by_side_and_the_coach_waits_for_both(
+    postgres_url: str,
+) -> None:
     engine = make_engine(postgres_url)
-    two_coaches(engine)
-    with Session(engine) as session:
-        first, second, other = (
-            session.exec(select(Person.id).where(Person.chat_id == chat)).one()
-            for chat in (5000, 5001, 5010)
-        )
-        session.get_one(Person, 1).second_contact_id = None
-        everybody = session.exec(select(Person)).all()
-        for person in everybody:
-            person.second_contact_id = None
-        session.commit()
-    with transaction(engine, locked=True) as one, transaction(engine, locked=True) as another:
-        locks.hold(one, first)
-        locks.hold(another, other)  # another coach's
-    waits = threading.Event()
-
-    def of_the_same_coach() -> None:
-        with transaction(engine, locked=True) as session:
-            locks.hold(session, second)
-            waits.set()
-
+    coach, first, second = coach_and_two_athletes(engine)
     with transaction(engine, locked=True) as one:
         locks.hold(one, first)
-        thread = threading.Thread(target=of_the_same_coach)
-        thread.start()
-        assert not waits.wait(0.2)
-    thread.join(10)
-    assert waits.is_set()
+        with transaction(engine, locked=True) as another:
+            locks.hold(another, second)
+        with trying(engine, lambda session: locks.hold(session, coach)) as got:
+            assert not got.wait(0.2)
+            one.commit()
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, coach)
+        with trying(engine, lambda session: locks.hold(session, second)) as got:
+            assert not got.wait(0.2)
+            one.commit()
+    engine.dispose()
+
+
+def test_what_is_the_coachs_own_is_written_by_one_athletes_turn_at_a_time(
+    postgres_url: str,
+) -> None:
+    engine = make_engine(postgres_url)
+    coach, first, second = coach_and_two_athletes(engine)
+
+    def writes(session: Session) -> None:
+        locks.hold(session, second)
+        assert session.get(CoachSettings, coach) is not None
+        locks.hold_desks(session)
+        assert session.get_one(CoachSettings, coach).notes_outbox_id == 77  # not as it was before
+
+    with transaction(engine) as session:
+        session.add(CoachSettings(person_id=coach))
+    with transaction(engine, locked=True) as one:
+        locks.hold(one, first)
+        locks.hold_desks(one)
+        one.get_one(CoachSettings, coach).notes_outbox_id = 77
+        with trying(engine, writes) as got:
+            assert not got.wait(0.2)
+            one.commit()
+    engine.dispose()
+
+
+def test_what_two_athletes_turns_note_at_once_for_a_coach_is_read_in_one_message(
+    postgres_url: str,
+) -> None:
+    engine = make_engine(postgres_url)
+    coach, first, second = coach_and_two_athletes(engine)
+
+    def notes_of(athlete: int, said: str) -> Callable[[Session], None]:
+        def work(session: Session) -> None:
+            locks.hold(session, athlete)
+            session.get(CoachSettings, coach)
+            turn = Turn(session, Context(now=NOW))
+            notes.tell(turn, session.get_one(Person, coach), athlete, said)
+
+        return work
+
+    with transaction(engine, locked=True) as session:
+        notes_of(first, "so it was before")(session)
+    with transaction(engine, locked=True) as one:
+        notes_of(first, "one of the first")(one)
+        with trying(engine, notes_of(second, "one of the second")) as got:
+            assert not got.wait(0.2)
+            one.commit()
+    every_note_is_in_its_message(engine)
+    with Session(engine) as session:
+        assert len({note.outbox_id for note in session.exec(select(CoachNote))}) == 1
     engine.dispose()

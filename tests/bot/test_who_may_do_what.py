@@ -20,7 +20,7 @@ from bot.core.incoming import Incoming, Kind, SentFile
 from bot.core.routes import ANYONE_KNOWN, FORMER
 from bot.core.turn import ChatTurn, Turn
 from bot.doors import COMMANDS, TAPS, USE_CASES, roles_of
-from bot.features import FIRST_COACH_ONLY, FLOWS, ON_CARD
+from bot.features import FLOWS, ON_CARD
 from bot.store.db import transaction
 from bot.store.tables import metadata
 from bot.store.tables.desk import Rights, SecondCoach
@@ -286,7 +286,6 @@ def test_every_handler_has_its_row() -> None:
     assert set(MAY_SEND) == set(COMMANDS)
     assert set(MAY_PRESS) == set(TAPS)
     assert set(ABOUT) == set(FLOWS)
-    assert set(FIRST_COACH_ONLY) <= set(ON_CARD)
     roles = {role for command in COMMANDS.values() for role in command.roles}
     roles |= {role for tap in TAPS.values() for role in tap.roles}
     assert roles <= ANYONE_KNOWN | FORMER
@@ -339,9 +338,9 @@ def test_a_cards_button_is_the_coachs_and_of_a_second_coach_with_full_rights(
     team: Team, role: str
 ) -> None:
     unknown = does(team, role, Kind.TAP, "c:no-such-view:2")
-    for view in ON_CARD:
+    for view, one in ON_CARD.items():
         came = does(team, role, Kind.TAP, f"c:{view}:2:1:carb_g")
-        allowed = {COACH} if view in FIRST_COACH_ONLY else {COACH, SECOND}
+        allowed = {COACH} if one.first_coach_only else {COACH, SECOND}
         if role in allowed:
             assert came.answers, view
             refusals = (common.not_your_button(), common.not_your_athlete())

@@ -69,7 +69,7 @@ class Office:
             await self.worker.step()
             if not self.worker.busy:
                 return
-            await self.worker.settle()
+            await self.worker.drain()
 
     async def work_for(self, seconds: int) -> None:
         for _ in range(seconds):
@@ -176,7 +176,7 @@ async def test_two_processes_at_one_inbox_handle_each_update_once_and_in_order(
         for office in offices:
             await office.worker.step()
         for office in offices:
-            await office.worker.settle()
+            await office.worker.drain()
 
     for chat in range(5):
         expected = [str(n) for n in range(1, 101) if n % 5 == chat]
@@ -200,17 +200,17 @@ async def test_a_chat_that_another_process_serves_is_left_to_it_and_others_are_s
     with postgres_engine.connect() as other, other.begin():
         other.execute(text("SELECT pg_advisory_xact_lock(:chat)"), {"chat": INES})
         await office.worker.step()
-        await office.worker.settle()
+        await office.worker.drain()
         event.listen(postgres_engine, "begin", count)
         await office.worker.step()
-        await office.worker.settle()
+        await office.worker.drain()
         event.remove(postgres_engine, "begin", count)
         assert office.said(MARA) == ["two"]
         assert office.said(INES) == []
         assert begun <= 1  # it looks what there is, and does not ask for the chat again
     office.clock.advance(timedelta(seconds=1))
     await office.worker.step()
-    await office.worker.settle()
+    await office.worker.drain()
 
     assert office.said(INES) == ["one"]
     await office.worker.close()

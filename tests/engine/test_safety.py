@@ -101,7 +101,7 @@ def test_three_percent_below_the_last_morning_is_a_caution(
     assert ("weight-drop-24h" in found) is flagged
     if flagged:
         assert found["weight-drop-24h"].level is Level.CAUTION
-        assert found["weight-drop-24h"].facts_dict["down_percent"] == pytest.approx(3, abs=1e-6)
+        assert dict(found["weight-drop-24h"].facts)["down_percent"] == pytest.approx(3, abs=1e-6)
         assert evidence.NATA_2000 in found["weight-drop-24h"].sources
 
 
@@ -277,14 +277,14 @@ def test_a_resting_pulse_over_a_hundred_is_a_caution(pulse: float, flagged: bool
 def test_every_warning_is_flagged_as_one(warning: str) -> None:
     found = flags(symptoms=(str(warning),))
     assert found[str(warning)].level is Level.WARNING
-    assert "doubtful" not in found[str(warning)].facts_dict
+    assert "doubtful" not in dict(found[str(warning)].facts)
 
 
 def test_a_doubtful_find_is_told_as_a_doubt_and_is_never_a_warning() -> None:
     found = flags(note="nearly fainted at the till")
     assert set(found) == {"doubt"}
     assert found["doubt"].level is Level.CAUTION  # no raise until it is clear
-    assert found["doubt"].facts_dict == {
+    assert dict(found["doubt"].facts) == {
         "words": "nearly fainted at the till", "about": "fainting",
     }  # fmt: skip
 
@@ -298,13 +298,13 @@ def test_a_doubtful_find_that_was_said_not_to_be_meant_is_none() -> None:
 def test_symptoms_in_ones_own_words_are_placed() -> None:
     found = flags(symptoms=("my legs gave way", "dizzy"))
     assert set(found) == {"limb-weakness", "dizzy"}
-    assert found["limb-weakness"].facts_dict["words"] == "my legs gave way"
+    assert dict(found["limb-weakness"].facts)["words"] == "my legs gave way"
 
 
 def test_a_reported_symptom_that_cannot_be_placed_is_for_a_person_to_read() -> None:
     found = flags(symptoms=("odd elbow",))
     assert found["symptom-unread"].level is Level.CAUTION
-    assert found["symptom-unread"].facts_dict["words"] == "odd elbow"
+    assert dict(found["symptom-unread"].facts)["words"] == "odd elbow"
     for nothing in ("none", "No", "", "nothing", "no symptoms", "no dizziness"):
         assert "symptom-unread" not in flags(symptoms=(nothing,)), nothing
 

@@ -16,13 +16,13 @@ from tests.engine.test_safety import MARA, TODAY, TOM, CheckIn, flags
 def test_every_symptom_is_told_at_the_level_it_declares(symptom: Symptom) -> None:
     found = flags(symptoms=(symptom.value,))
     assert found[symptom].level is symptom.level
-    assert "words" not in found[symptom].facts_dict  # a button has no words to quote
+    assert "words" not in dict(found[symptom].facts)  # a button has no words to quote
 
 
 def test_what_was_written_is_quoted_whole_and_never_an_internal_code() -> None:
     found = flags(symptoms=("no-urine",), note="swollen legs since last night, very odd")
-    assert found["swelling"].facts_dict["words"] == "swollen legs since last night, very odd"
-    quoted = [flag.facts_dict.get("words", "") for flag in found.values()]
+    assert dict(found["swelling"].facts)["words"] == "swollen legs since last night, very odd"
+    quoted = [dict(flag.facts).get("words", "") for flag in found.values()]
     assert not any("no-urine" in str(words) for words in quoted)
 
 
@@ -70,7 +70,7 @@ def test_swollen_hands_headache_and_feeling_sick_after_the_target_was_drunk_is_a
     said = "my hands are swollen, headache and feel sick"
     found = flags(before={1: {"weight_kg": 60.0}}, weight_kg=60.0, water_l=4.0, note=said)
     assert found["low-sodium-pattern"].level is Level.CAUTION
-    assert found["low-sodium-pattern"].facts_dict["words"] == said
+    assert dict(found["low-sodium-pattern"].facts)["words"] == said
 
 
 def test_a_doubtful_sign_does_not_make_the_pattern_a_warning() -> None:

@@ -74,7 +74,7 @@ def test_each_finding_has_its_level(flag: str, level: Level, answers: dict[str, 
 
 def test_a_high_pulse_told_in_words_alone_is_a_caution_too() -> None:
     (found,) = flags_of_words(CheckIn(date=TODAY, resting_pulse=104))
-    assert (found.id, found.level, found.facts_dict) == (
+    assert (found.id, found.level, dict(found.facts)) == (
         "pulse-high",
         Level.CAUTION,
         {"pulse": 104},
@@ -117,7 +117,7 @@ def test_of_answer_note_and_report_the_fastest_counts() -> None:
         {"note": slow, "symptoms": (fast,), "water_within_one_hour_l": 0.3},
         {"note": slow, "symptoms": (slow,), "water_within_one_hour_l": 2.0},
     ):
-        assert flags(**answers)["water-too-fast"].facts_dict["water_l_per_h"] == 2.0
+        assert dict(flags(**answers)["water-too-fast"].facts)["water_l_per_h"] == 2.0
 
 
 # --- low sodium (Hew-Butler 2015): every one of its signs counts, beside another ------------------
@@ -131,7 +131,7 @@ def test_of_answer_note_and_report_the_fastest_counts() -> None:
 def test_each_sign_makes_the_low_sodium_pattern_beside_nausea(sign: str) -> None:
     found = flags(symptoms=(sign, "nausea"), water_l=4.0)
     assert "low-sodium-pattern" in found
-    told = str(found["low-sodium-pattern"].facts_dict["signs"])
+    told = str(dict(found["low-sodium-pattern"].facts)["signs"])
     assert sign in told.split(", ") and "nausea" in told
     assert "low-sodium-pattern" not in flags(symptoms=(sign,), water_l=4.0), (
         "one sign alone is none"
@@ -155,14 +155,14 @@ def test_exercise_lowers_the_energy_that_is_left() -> None:
     rest = PeakPlan((day(4, **eaten),))
     walked = PeakPlan((day(4, **eaten, cardio_min=30),))
     assert "low-energy-availability" not in flags(plan=rest)
-    found = flags(plan=walked)["low-energy-availability"].facts_dict
+    found = dict(flags(plan=walked)["low-energy-availability"].facts)
     assert found["exercise_kcal"] == pytest.approx(0.5 * 3.3 * 60)
     assert found["kcal_per_kg"] == pytest.approx((1530 - 99) / 51)
     # More exercise never makes it look like more food.
     lifted = PeakPlan((day(4, **{**eaten, "training": "legs"}),))
-    assert flags(plan=lifted)["low-energy-availability"].facts_dict["kcal_per_kg"] == pytest.approx(
-        (1530 - 150) / 51
-    )
+    assert dict(flags(plan=lifted)["low-energy-availability"].facts)[
+        "kcal_per_kg"
+    ] == pytest.approx((1530 - 150) / 51)
 
 
 # --- the morning that a weight is held against ----------------------------------------------------
@@ -172,7 +172,7 @@ def test_a_weight_is_held_against_the_latest_morning_before_it() -> None:
     both = {1: {"weight_kg": 58.4}, 2: {"weight_kg": 60.0}}
     assert "weight-drop-24h" not in flags(before=both, weight_kg=58.0), "0.7 % since yesterday"
     later = {1: {"weight_kg": 60.0}, 2: {"weight_kg": 58.4}}
-    found = flags(before=later, weight_kg=58.0)["weight-drop-24h"].facts_dict
+    found = dict(flags(before=later, weight_kg=58.0)["weight-drop-24h"].facts)
     assert (found["before_kg"], found["weight_kg"]) == (60.0, 58.0)
 
 
@@ -180,7 +180,7 @@ def test_of_two_mornings_a_week_back_the_nearer_to_seven_days_counts() -> None:
     week = {8: {"weight_kg": 62.0}, 7: {"weight_kg": 60.0}, 6: {"weight_kg": 61.9}}
     assert "weekly-loss-fast" not in flags(before=week, weight_kg=59.5), "0.8 % in seven days"
     lost = {8: {"weight_kg": 60.0}, 7: {"weight_kg": 61.0}}
-    found = flags(before=lost, weight_kg=59.5)["weekly-loss-fast"].facts_dict
+    found = dict(flags(before=lost, weight_kg=59.5)["weekly-loss-fast"].facts)
     assert (found["days"], found["before_kg"]) == (7.0, 61.0)
 
 
@@ -195,7 +195,7 @@ def test_what_is_told_of_todays_weight_is_not_held_against_itself() -> None:
         checkin=told, water_ceiling_l=5.0,
     )  # fmt: skip
     (drop,) = [flag for flag in found if flag.id == "weight-drop-24h"]
-    assert drop.facts_dict["before_kg"] == 60.0
+    assert dict(drop.facts)["before_kg"] == 60.0
     assert evidence.NATA_2000 in drop.sources
 
 

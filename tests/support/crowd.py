@@ -121,7 +121,7 @@ class Crowd:
             await self.bot.later(seconds=REACTION_S)
             self.look()
             playing = [script for script in playing if _goes_on(script)]
-            await self.bot.settle()
+            await self.bot.drain()
             self.look()
 
     async def until(self, moment: datetime) -> None:

@@ -132,21 +132,21 @@ class DrivenBot:
 
     async def until(self, moment: datetime) -> None:
         """Let time pass to then, each duty done at the instant at which it falls due."""
-        await self.settle()
+        await self.drain()
         while (due := self._next_due()) is not None and due.due_at <= moment:
             self.clock.move_to(max(due.due_at, self.now))
-            await self.settle()
+            await self.drain()
             again = self._next_due()
             assert again is None or (again.id, again.due_at) != (due.id, due.due_at), (
                 f"the duty {due.kind} fails again and again"
             )
         self.clock.move_to(max(moment, self.now))
-        await self.settle()
+        await self.drain()
 
     async def later(self, **span: float) -> None:
         await self.until(self.now + timedelta(**span))
 
-    async def settle(self) -> None:
+    async def drain(self) -> None:
         """Until all that people did is answered and all that is due by now is done and sent."""
         for _ in range(MOST_ROUNDS):
             await self._take_in()
@@ -156,10 +156,10 @@ class DrivenBot:
             sent = len(self.line.calls) + len(self.line.turned_away)
             await self._app.worker.step()
             await asyncio.gather(
-                self._app.worker.settle(), self._app.duties.tick(), self._app.fetcher.step()
+                self._app.worker.drain(), self._app.duties.tick(), self._app.fetcher.step()
             )
             wait = await self._app.sender.step()
-            await self._app.sender.settle()
+            await self._app.sender.drain()
             moved = len(self.line.calls) + len(self.line.turned_away) != sent
             if not moved and wait > 0 and self._open_work() == work:
                 self.clock.advance(timedelta(seconds=min(wait, LONGEST_STEP_S)))

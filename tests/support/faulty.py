@@ -222,10 +222,10 @@ class Lives:
         with suppress(NetworkError, RetryAfter):
             await self.poller.poll_once()
         await self.app.worker.step()
-        await self.app.worker.settle()
+        await self.app.worker.drain()
         await self.app.duties.tick()
         await self.app.sender.step()
-        await self.app.sender.settle()
+        await self.app.sender.drain()
 
     async def _look_at_the_clock(self) -> None:
         looking = asyncio.ensure_future(self.watch.look())

@@ -9,7 +9,7 @@ from sqlmodel import Session
 from bot.coach import words
 from bot.coach.card import lines as card_lines
 from bot.coach.card import pages
-from bot.coach.roster.standing import Seen, decided_line, look, standing
+from bot.coach.roster.standing import RosterRow, decided_line, load_roster_rows, standing
 from bot.core.callbacks import answer, rewrite
 from bot.core.context import Context
 from bot.core.outbox import Buttons
@@ -38,7 +38,7 @@ def show_card(turn: OnAthlete) -> None:
 def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Buttons]:
     name = get_person(turn.session, profile.person_id).first_name
     own = coach.id == profile.person_id
-    (seen,) = look(turn, [profile])
+    (seen,) = load_roster_rows(turn, [profile])
     lines = _card_lines(turn, coach, profile, seen)
     buttons = [
         *card_lines.open_buttons(turn.session, profile, seen, own=own),
@@ -47,7 +47,7 @@ def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Butto
     return words.card(name, lines), buttons
 
 
-def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Seen) -> list[str]:
+def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: RosterRow) -> list[str]:
     today, row = seen.today, seen.morning
     week = current_week(turn.session, profile)
     lines = [

@@ -10,7 +10,7 @@ from bot.alerts.alerts import open_alerts
 from bot.alerts.delivery import second_contact
 from bot.coach import words
 from bot.coach.buttons import ACKNOWLEDGE, SIGN
-from bot.coach.roster.standing import Decided, Seen
+from bot.coach.roster.standing import Decided, RosterRow
 from bot.core.cards import Say
 from bot.core.outbox import Button, Buttons
 from bot.decision import words_signoff as signoff_words
@@ -50,7 +50,9 @@ def open_lines(
     return lines
 
 
-def open_buttons(session: Session, profile: AthleteProfile, seen: Seen, *, own: bool) -> Buttons:
+def open_buttons(
+    session: Session, profile: AthleteProfile, seen: RosterRow, *, own: bool
+) -> Buttons:
     """A tap for each of them: acknowledge, approve, another figure, keep the plan."""
     number = profile.person_id
     rows = [
@@ -129,5 +131,5 @@ def _alerts(session: Session, profile: AthleteProfile) -> list[AlertRow]:
     return [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
 
 
-def _waiting_row(session: Session, seen: Seen) -> DecisionRow | None:
+def _waiting_row(session: Session, seen: RosterRow) -> DecisionRow | None:
     return session.get(DecisionRow, seen.waiting.id) if seen.waiting is not None else None

@@ -8,7 +8,7 @@ from __future__ import annotations
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 
-from bot.alerts import words as alert_words
+from bot.alerts import words_after
 from bot.coach import words
 from bot.coach.buttons import (
     ANSWERS,
@@ -94,7 +94,7 @@ def first_page(of: Of, *, set_up: bool) -> Buttons:
     """What a morning needs, and the way to the other pages; before an event is set, that first."""
     number, button = of.profile.person_id, of.button
     freezing = (
-        button(alert_words.lift_button(), LIFT)
+        button(words_after.lift_button(), LIFT)
         if of.profile.frozen_at is not None
         else button(words.freeze_button(), FREEZE)
     )

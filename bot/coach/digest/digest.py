@@ -13,12 +13,13 @@ from bot.alerts.words import LEVEL_WORDS
 from bot.alerts.words_alert_causes import cause
 from bot.coach.digest import words
 from bot.coach.roster import words as coach_roster
-from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, Seen, look, standing
+from bot.coach.roster.standing import ASKED, NEEDS_THE_COACH, RosterRow, load_roster_rows, standing
 from bot.core import agenda, instants
+from bot.core.subjects import Subject
 from bot.core.turn import Turn
-from bot.decision.signoff import is_small_step, stands_g
+from bot.decision.signoff import default_carb_g, is_small_step
 from bot.decision.words_reasons import reason
-from bot.people.desk import desk_of, subject_of, zone_of_coach
+from bot.people.desk import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -38,7 +39,7 @@ Section = tuple[str, Sequence[str]]
 
 def schedule(turn: Turn, coach: Person) -> None:
     """Lay the next digest on the agenda, or take it off where the coach wants none."""
-    desk = desk_of(turn.session, coach)
+    desk = coach_settings_of(turn.session, coach)
     assert coach.id is not None
     subject = subject_of(coach.id)
     agenda.cancel(turn.session, subject=subject, kind=DIGEST)
@@ -57,8 +58,8 @@ def schedule(turn: Turn, coach: Person) -> None:
 
 def send(turn: Turn, duty: AgendaRow) -> None:
     """The hour has come: tell what there is to tell, and look forward to tomorrow."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
-    desk = desk_of(turn.session, coach)
+    coach = get_person(turn.session, Subject.COACH.of(duty))
+    desk = coach_settings_of(turn.session, coach)
     if desk.digest_at is None:
         return
     since = max(desk.digest_sent_at or turn.now - FIRST_BACK, turn.now - AT_MOST_BACK)
@@ -76,7 +77,7 @@ def send(turn: Turn, duty: AgendaRow) -> None:
 
 
 def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
-    everybody = look(turn, athletes_seen_by(turn.session, coach))
+    everybody = load_roster_rows(turn, athletes_seen_by(turn.session, coach))
     ranked = sorted(
         (
             (standing(seen, turn.context, zone_of_coach(turn.session, coach)), seen)
@@ -120,7 +121,7 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
 
 
 def _alerts(
-    session: Session, coach: Person, everybody: Sequence[Seen], since: datetime
+    session: Session, coach: Person, everybody: Sequence[RosterRow], since: datetime
 ) -> list[str]:
     """A line for each warning and caution, and who has seen to it; worse ones stand for lesser."""
     of = {seen.profile.person_id: seen for seen in everybody}
@@ -154,7 +155,7 @@ def _alerts(
 
 
 def _changed(
-    session: Session, coach: Person, everybody: Sequence[Seen], since: datetime
+    session: Session, coach: Person, everybody: Sequence[RosterRow], since: datetime
 ) -> list[str]:
     """A line for each figure that was changed from the plan, with the reason that was given."""
     of = {seen.profile.person_id: seen for seen in everybody}
@@ -182,7 +183,7 @@ def _changed(
 def _outcome(row: DecisionRow) -> str:
     assert row.carb_g is not None
     if row.status == DecisionStatus.LAPSED and is_small_step(row):
-        return words.small_step_stands(row.carb_g, stands_g(row), row.sets_date)
+        return words.small_step_stands(row.carb_g, default_carb_g(row), row.sets_date)
     if row.status in (DecisionStatus.LAPSED, DecisionStatus.PLAN_KEPT, DecisionStatus.CLOSED):
         return words.not_taken(row.carb_g, row.sets_date)
     if row.status == DecisionStatus.OTHER_FIGURE:
@@ -193,7 +194,7 @@ def _outcome(row: DecisionRow) -> str:
     )  # fmt: skip
 
 
-def _who_checked_in(session: Session, everybody: Sequence[Seen], since: datetime) -> set[int]:
+def _who_checked_in(session: Session, everybody: Sequence[RosterRow], since: datetime) -> set[int]:
     query = select(CheckInRow.athlete_id).where(
         col(CheckInRow.athlete_id).in_([seen.profile.person_id for seen in everybody]),
         CheckInRow.answered_at > since,
@@ -201,6 +202,6 @@ def _who_checked_in(session: Session, everybody: Sequence[Seen], since: datetime
     return set(session.exec(query))
 
 
-def _name(coach: Person, seen: Seen) -> str:
+def _name(coach: Person, seen: RosterRow) -> str:
     own = seen.profile.person_id == coach.id
     return words.you() if own else coach_roster.short(seen.person.first_name)

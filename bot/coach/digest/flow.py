@@ -6,7 +6,7 @@ from dataclasses import replace
 from datetime import time
 
 from bot.coach.digest import words
-from bot.dialogue.flow import Answers, Flow, Step, Unread, always
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import buttons
 from bot.membership.onboarding.flow import ONBOARDING
 from engine.written.units import parse_clock
@@ -34,7 +34,7 @@ def _clock(text: str, answers: Answers) -> str:
 def _quiet_to(text: str, answers: Answers) -> str:
     ends = _clock(text, answers)
     if ends == answers["quiet_from"]:
-        raise Unread(words.quiet_is_empty())
+        raise InvalidAnswer(words.quiet_is_empty())
     return ends
 
 

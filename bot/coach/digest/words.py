@@ -152,12 +152,12 @@ def not_taken(proposed_g: float, day: date) -> str:
     )
 
 
-def small_step_stands(proposed_g: float, stands_g: float, day: date) -> str:
+def small_step_stands(proposed_g: float, default_carb_g: float, day: date) -> str:
     return tr(
         "{proposed} proposed for {day}; nobody answered, {stands} stood",
         proposed=figures.grams(proposed_g),
         day=figures.day(day),
-        stands=figures.grams(stands_g),
+        stands=figures.grams(default_carb_g),
     )
 
 

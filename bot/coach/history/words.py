@@ -6,6 +6,7 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
+from bot.alerts.words_alert_causes import flag_name
 from bot.debrief import words as debrief_words
 from bot.debrief import words_deeper as closer_words
 from bot.decision import words_forecast_use as forecast_use
@@ -17,7 +18,7 @@ from bot.words import coach_figures as figures
 from bot.words import phases
 from bot.words.languages import Sentence, mark, tr
 from bot.words.looks import seen
-from bot.words.names import FIELD_WORDS, flag_name, word
+from bot.words.names import FIELD_WORDS, word
 from bot.words.symptoms import symptom_name
 from bot.words.training import training_words
 from engine.values.plan import Phase

@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from bot.coach.roster import words_morning as words
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 
 ALL, NONE = "all", "none"
 
@@ -12,7 +12,7 @@ def _read(text: str, answers: Answers) -> str:
     """Only the buttons, and their words: a "yes" that is typed may be meant for something else."""
     if text in (ALL, NONE):
         return text
-    raise Unread(words.use_the_buttons())
+    raise InvalidAnswer(words.use_the_buttons())
 
 
 def _choices(answers: Answers) -> Choices:

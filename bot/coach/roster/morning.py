@@ -5,11 +5,11 @@ from __future__ import annotations
 from collections import defaultdict
 from collections.abc import Sequence
 from dataclasses import dataclass
-from datetime import timedelta
+from datetime import datetime, timedelta
 
 from sqlmodel import Session, col, select
 
-from bot.alerts.words_alert_causes import cause
+from bot.alerts.words_alert_causes import cause, flag_name
 from bot.coach.buttons import GLANCE
 from bot.coach.roster import words, words_morning
 from bot.coach.roster.standing import (
@@ -17,8 +17,8 @@ from bot.coach.roster.standing import (
     MISSED,
     NEEDS_THE_COACH,
     Decided,
-    Seen,
-    Standing,
+    Priority,
+    RosterRow,
     asked_at,
     decided_line,
 )
@@ -31,7 +31,6 @@ from bot.store.tables.people import AthleteStatus
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow
 from bot.words import coach_figures as figures
-from bot.words.names import flag_name
 from bot.words.symptoms import symptom_name
 from engine.decision.decide import Decision
 from engine.decision.kept import decision_from_dict
@@ -46,7 +45,7 @@ MOST_OF_A_BLOCK = 590  # units: six of them fit a page, with head and foot
 LEAST_OF_A_LINE = 120  # units that a line of names gets at least
 BUTTONS_IN_A_ROW = 3
 
-Line = tuple[Standing, Seen]
+Line = tuple[Priority, RosterRow]
 
 
 @dataclass(frozen=True, slots=True)
@@ -72,7 +71,7 @@ def needs_coach(line: Line) -> bool:
     return line[0].rank <= NEEDS_THE_COACH
 
 
-def look_closer(session: Session, seen: Sequence[Seen]) -> dict[int, Closer]:
+def look_closer(session: Session, seen: Sequence[RosterRow]) -> dict[int, Closer]:
     """For each of these: the check-in before, whether photos came today, the decision whole."""
     of = {one.profile.person_id: one for one in seen}
     if not of:
@@ -109,7 +108,7 @@ def look_closer(session: Session, seen: Sequence[Seen]) -> dict[int, Closer]:
     return {number: Closer(before.get(number), number in sent, whole.get(number)) for number in of}
 
 
-def numbers_line(seen: Seen, closer: Closer) -> str:
+def numbers_line(seen: RosterRow, closer: Closer) -> str:
     """The morning's numbers beside those before; "" where there was no check-in."""
     row = seen.morning
     if row is None:
@@ -154,7 +153,7 @@ def page(
     return "\n\n".join([*parts, foot]), buttons, number, len(pages)
 
 
-def _weight(seen: Seen, closer: Closer) -> str:
+def _weight(seen: RosterRow, closer: Closer) -> str:
     unit = seen.profile.weight_unit
     assert seen.morning is not None
     assert seen.morning.weight_kg is not None
@@ -169,11 +168,11 @@ def _weight(seen: Seen, closer: Closer) -> str:
     )
 
 
-def _complaints(seen: Seen) -> str:
+def _complaints(seen: RosterRow) -> str:
     return words.short_quote(", ".join(symptom_name(symptom) for symptom in seen.complaints))
 
 
-def _block(found: Standing, seen: Seen, closer: Closer) -> str:
+def _block(found: Priority, seen: RosterRow, closer: Closer) -> str:
     decided = decided_line(seen) or ""
     why = closer.rule if seen.waiting is not None else ""
     text = words_morning.block(
@@ -188,7 +187,7 @@ def _block(found: Standing, seen: Seen, closer: Closer) -> str:
     return _cut(text, MOST_OF_A_BLOCK)
 
 
-def _alert(seen: Seen) -> str:
+def _alert(seen: RosterRow) -> str:
     """What the alert is about, for those whose standing does not say it already."""
     if seen.alert is None or seen.alert.flag == FlagId.DOUBT:
         return ""
@@ -204,14 +203,18 @@ def _alert(seen: Seen) -> str:
 
 # All others
 
+#: In which of the `GROUPS`, and where that says a time, at which instant on which clocks.
+_Line = tuple[str, tuple[datetime, str | None] | None]
+
 
 def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> list[str]:
     if of_all <= FEW:
         return [in_full(*line) for line in lines]
-    grouped: dict[str, list[str]] = defaultdict(list)
+    grouped: dict[_Line, list[str]] = defaultdict(list)
     for found, seen in lines:
-        which, name = _named(found, seen, here)
-        grouped[which].append(name)
+        which, name = _named(found, seen)
+        when = (asked_at(seen), seen.profile.zone) if which == "later" else None
+        grouped[which, when].append(name)
     said = [
         words_morning.wrote(words.short(seen.person.first_name), seen.wrote)
         for _, seen in lines
@@ -220,8 +223,10 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
     told = "\n".join(said)
     room -= _units(told)
     share = max(LEAST_OF_A_LINE, room // max(len(grouped), 1) - 40)
+    order = list(words_morning.GROUPS)
     rows = [
-        _group(which, grouped[which], share) for which in words_morning.GROUPS if which in grouped
+        _group(line, grouped[line], share, here)
+        for line in sorted(grouped, key=lambda line: (order.index(line[0]), _instant(line)))
     ]
     parts = ["\n".join(rows), told]
     if lines:
@@ -229,16 +234,22 @@ def _others(lines: Sequence[Line], here: str | None, room: int, of_all: int) -> 
     return [part for part in parts if part]
 
 
-def _group(which: str, names: Sequence[str], share: int) -> str:
+def _instant(line: _Line) -> float:
+    return line[1][0].timestamp() if line[1] is not None else 0.0
+
+
+def _group(line: _Line, names: Sequence[str], share: int, here: str | None) -> str:
+    which, at = line
     shown: list[str] = []
     for name in names:
         if shown and _units(", ".join([*shown, name])) > share:
             break
         shown.append(name)
-    return words_morning.group(which, len(names), shown, len(names) - len(shown))
+    when = words_morning.asked_at(at[0], here, at[1], names) if at is not None else ""
+    return words_morning.group(which, len(names), shown, len(names) - len(shown), when)
 
 
-def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
+def _named(found: Priority, seen: RosterRow) -> tuple[str, str]:
     """In which line somebody is named who does not need the coach, and as what."""
     name, decided = words.short(seen.person.first_name), seen.decided
     if seen.profile.status == AthleteStatus.ONBOARDING:
@@ -259,15 +270,14 @@ def _named(found: Standing, seen: Seen, here: str | None) -> tuple[str, str]:
     if found.rank == ASKED:
         return "missing", name
     if seen.morning is None:
-        clock = figures.both_clocks(asked_at(seen), here, seen.profile.zone, name)
-        return "later", words_morning.with_word(name, clock)
+        return "later", name
     moved = _moved(seen, decided)
     if moved is not None:
         return "moved", words_morning.moved(name, *moved)
     return "plan", name
 
 
-def _moved(seen: Seen, decided: Decided | None) -> tuple[float, float] | None:
+def _moved(seen: RosterRow, decided: Decided | None) -> tuple[float, float] | None:
     """The figure in force and its change from the plan; None where it is the plan's."""
     if decided is None or decided.planned_carb_g is None:
         return None
@@ -277,7 +287,7 @@ def _moved(seen: Seen, decided: Decided | None) -> tuple[float, float] | None:
     return carb_g, carb_g - decided.planned_carb_g
 
 
-def in_full(found: Standing, seen: Seen) -> str:
+def in_full(found: Priority, seen: RosterRow) -> str:
     """An athlete with the morning's numbers in a line."""
     morning = morning_line(seen.profile, seen.morning) if seen.morning is not None else None
     return words.line(
@@ -318,7 +328,7 @@ def _buttons(session: Session, lines: Sequence[Line]) -> Buttons:
     return [*buttons, *in_rows(openers)]
 
 
-def opening(seen: Seen) -> Button:
+def opening(seen: RosterRow) -> Button:
     return Button(words.short(seen.person.first_name), CARD(seen.profile.person_id))
 
 

@@ -7,11 +7,12 @@ from dataclasses import dataclass
 
 from bot.coach.roster import morning, several, words
 from bot.coach.roster.morning import Line, in_rows, needs_coach, opening
-from bot.coach.roster.standing import look, standing
+from bot.coach.roster.standing import load_roster_rows, standing
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import ROSTER, OnProposal
 from bot.core.cards import Page as Paged
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons, edit
+from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Act, Turn
 from bot.decision.signoff_taps import sign_tapped
@@ -83,7 +84,7 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
     row = turn.session.get(DecisionRow, pressed.decision)
     if row is None or own_athlete(turn.session, turn.person, row.athlete_id) is None:
         return
-    kept = desk.desk_of(turn.session, turn.person)
+    kept = desk.coach_settings_of(turn.session, turn.person)
     page = _page(turn, turn.person, 0 if kept.roster_filter else kept.roster_page, "")
     rewrite(turn, page.text, page.buttons)
     desk.roster_shown(
@@ -93,11 +94,11 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
 
 def refresh(turn: Turn, duty: AgendaRow) -> None:
     """Something has happened: the roster that the coach has open is brought up to date."""
-    coach = get_person(turn.session, int(duty.subject.partition(":")[2]))
+    coach = get_person(turn.session, Subject.COACH.of(duty))
     found = desk.roster_message(turn.session, coach)
     if found is None or not coach.reachable:
         return
-    kept = desk.desk_of(turn.session, coach)
+    kept = desk.coach_settings_of(turn.session, coach)
     page = _page(turn, coach, kept.roster_page, kept.roster_filter)
     edit(
         turn.session, chat_id=coach.chat_id, text=page.text, buttons=page.buttons, now=turn.now,
@@ -111,7 +112,9 @@ def _page(turn: Turn, coach: Person, number: int, shown: str) -> Page:
     if not profiles:
         return Page(common.nobody_yet(), (), 0)
     here = desk.zone_of_coach(turn.session, coach)
-    everybody = [(standing(seen, turn.context, here), seen) for seen in look(turn, profiles)]
+    everybody = [
+        (standing(seen, turn.context, here), seen) for seen in load_roster_rows(turn, profiles)
+    ]
     everybody.sort(key=lambda line: (line[0].rank, line[0].order))
     foot = words.as_of(figures.clock_with_zone(turn.now, here))
     filters = _filter_buttons(everybody, shown)

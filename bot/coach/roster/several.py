@@ -11,7 +11,7 @@ from bot.coach.buttons import TOGETHER, Alike
 from bot.coach.roster import words_morning as words
 from bot.coach.roster.flow_several import ALL, SEVERAL
 from bot.coach.roster.morning import Line, look_closer, numbers_line
-from bot.coach.roster.standing import Decided, Seen, look
+from bot.coach.roster.standing import Decided, RosterRow, load_roster_rows
 from bot.coach.roster.words import short
 from bot.core.callbacks import answer
 from bot.core.outbox import Button, Buttons
@@ -30,7 +30,7 @@ from bot.words.names import word
 
 AT_LEAST, AT_MOST = 2, 12  # our own choices; a dozen lines still fit a message and an eye
 
-OfAKind = dict[tuple[str, bool], list[Seen]]
+OfAKind = dict[tuple[str, bool], list[RosterRow]]
 
 
 def buttons(session: Session, everybody: Sequence[Line]) -> Buttons:
@@ -50,7 +50,7 @@ def buttons(session: Session, everybody: Sequence[Line]) -> Buttons:
 
 def show(turn: Act, pressed: Alike) -> None:
     """Who, from what to what, and why; then one question for all."""
-    everybody = look(turn, athletes_seen_by(turn.session, turn.person))
+    everybody = load_roster_rows(turn, athletes_seen_by(turn.session, turn.person))
     found = _alike(turn.session, everybody).get((pressed.rule, pressed.up), [])[:AT_MOST]
     if len(found) < AT_LEAST:
         answer(turn, words.nothing_alike())
@@ -93,7 +93,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
             left_out.append(words.not_yours_any_more())
             continue
         name = short(get_person(turn.session, profile.person_id).first_name)
-        (seen,) = look(turn, [profile])
+        (seen,) = load_roster_rows(turn, [profile])
         why = words.alert_since() if seen.alert is not None else ""
         why = why or signoff_taps.approve_if_open(turn, coach, profile, row)
         if why:
@@ -103,7 +103,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     say_to(turn, coach, words.approved(done, left_out))
 
 
-def _alike(session: Session, everybody: Sequence[Seen]) -> OfAKind:
+def _alike(session: Session, everybody: Sequence[RosterRow]) -> OfAKind:
     """Open proposals by the rule that made them and by direction, the earliest deadline first.
 
     Who has an open alert or is frozen is looked at by themselves.
@@ -129,7 +129,7 @@ def _alike(session: Session, everybody: Sequence[Seen]) -> OfAKind:
     return found
 
 
-def _kept_apart(everybody: Sequence[Seen]) -> list[str]:
+def _kept_apart(everybody: Sequence[RosterRow]) -> list[str]:
     """Who has a proposal too, but is to be looked at first, and why."""
     return [
         words.with_word(

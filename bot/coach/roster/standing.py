@@ -42,7 +42,7 @@ ASKED = 9  # this morning's check-in is waited for
 
 
 @dataclass(frozen=True, slots=True)
-class Standing:
+class Priority:
     """How an athlete stands; a lower `rank` needs the coach sooner, then a lower `order`."""
 
     rank: int
@@ -67,7 +67,7 @@ class Decided:
 
 
 @dataclass(slots=True)
-class Seen:
+class RosterRow:
     """One athlete as the roster sees them."""
 
     profile: AthleteProfile
@@ -97,13 +97,13 @@ class Seen:
         return self.days_out is not None and 0 <= self.days_out <= max(PLAN_DAYS)
 
 
-def look(turn: Turn, profiles: Sequence[AthleteProfile]) -> list[Seen]:
+def load_roster_rows(turn: Turn, profiles: Sequence[AthleteProfile]) -> list[RosterRow]:
     """Everything that the roster shows of these athletes, in as many queries for 200 as for one."""
     ids = [profile.person_id for profile in profiles]
     people = turn.session.exec(select(Person).where(col(Person.id).in_(ids)))
     person_of = {person.id: person for person in people}
     seen = {
-        profile.person_id: Seen(
+        profile.person_id: RosterRow(
             profile, person_of[profile.person_id], local_date(profile, turn.context)
         )
         for profile in profiles
@@ -116,7 +116,7 @@ def look(turn: Turn, profiles: Sequence[AthleteProfile]) -> list[Seen]:
     return list(seen.values())
 
 
-def standing(seen: Seen, context: Context, here: str | None) -> Standing:
+def standing(seen: RosterRow, context: Context, here: str | None) -> Priority:
     """What about this athlete needs the coach most; a hold is said beside it.
 
     `here` is the zone of whoever reads it, None where it is not known.
@@ -126,11 +126,11 @@ def standing(seen: Seen, context: Context, here: str | None) -> Standing:
         return found
     held = words.state_held(seen.hold.carb_g, seen.hold.last)
     if found.in_order:
-        return Standing(found.rank, held, found.order)
-    return Standing(found.rank, f"{found.state} {held}", found.order)
+        return Priority(found.rank, held, found.order)
+    return Priority(found.rank, f"{found.state} {held}", found.order)
 
 
-def decided_line(seen: Seen) -> str | None:
+def decided_line(seen: RosterRow) -> str | None:
     """What this morning's numbers led to, with the figure that stands now."""
     decided = seen.decided
     if seen.morning is None or decided is None:
@@ -143,37 +143,39 @@ def decided_line(seen: Seen) -> str | None:
     )
 
 
-def _standing(seen: Seen, context: Context, here: str | None) -> Standing:
+def _standing(seen: RosterRow, context: Context, here: str | None) -> Priority:
     profile = seen.profile
     if seen.alert is not None:
         rank = 0 if seen.alert.level == Level.WARNING else 1
         opened = seen.alert.opened_at.timestamp()
         if seen.alert.flag == FlagId.DOUBT:
-            return Standing(rank, words.state_unanswered(str(seen.alert.facts["words"])), opened)
-        return Standing(rank, words.state_alert(seen.alert.level), opened)
+            return Priority(rank, words.state_unanswered(str(seen.alert.facts["words"])), opened)
+        return Priority(rank, words.state_alert(seen.alert.level), opened)
     if seen.waiting is not None and seen.waiting.sign_off_due_at is not None:
         due = seen.waiting.sign_off_due_at
         until = _clock(seen, due, here)
-        return Standing(2, words.state_waiting(until), due.timestamp())
+        return Priority(2, words.state_waiting(until), due.timestamp())
     days_out = float(seen.days_out) if seen.days_out is not None else 1000.0
     if profile.frozen_at is not None:
-        return Standing(4, words.state_frozen(profile.frozen_because), days_out)
+        return Priority(4, words.state_frozen(profile.frozen_because), days_out)
     if not seen.person.reachable:
-        return Standing(5, words.state_unreachable(), days_out)
+        return Priority(5, words.state_unreachable(), days_out)
     by_status = {
         AthleteStatus.DOCTOR_FIRST: (6, words.state_doctor()),
         AthleteStatus.ONBOARDING: (10, words.state_onboarding()),
         AthleteStatus.PAUSED: (11, words.state_paused()),
     }
     if profile.status in by_status:
-        return Standing(*by_status[AthleteStatus(profile.status)], days_out)
+        return Priority(*by_status[AthleteStatus(profile.status)], days_out)
     of_week = _standing_of_week(seen, context, here)
     if of_week is None:
-        return Standing(12, words.state_fine(), days_out, in_order=True)
-    return Standing(*of_week, days_out)
+        return Priority(12, words.state_fine(), days_out, in_order=True)
+    return Priority(*of_week, days_out)
 
 
-def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[int, str] | None:
+def _standing_of_week(
+    seen: RosterRow, context: Context, here: str | None
+) -> tuple[int, str] | None:
     """Where the week is; None where there is nothing to say of this morning."""
     if seen.event is None:
         return 8, words.state_to_set("event")
@@ -201,16 +203,16 @@ def _standing_of_week(seen: Seen, context: Context, here: str | None) -> tuple[i
     return None
 
 
-def asked_at(seen: Seen) -> datetime:
+def asked_at(seen: RosterRow) -> datetime:
     """When this morning's check-in is asked for."""
     return local_instant(seen.today, seen.profile.prompt_time, seen.profile.zone or "UTC")
 
 
-def _clock(seen: Seen, instant: datetime, here: str | None) -> str:
+def _clock(seen: RosterRow, instant: datetime, here: str | None) -> str:
     return figures.both_clocks(instant, here, seen.profile.zone, seen.person.first_name)
 
 
-def _weeks(session: Session, seen: dict[int, Seen]) -> None:
+def _weeks(session: Session, seen: dict[int, RosterRow]) -> None:
     events = session.exec(
         select(EventRow).where(col(EventRow.athlete_id).in_(seen)).order_by(col(EventRow.id))
     )
@@ -240,7 +242,7 @@ def _weeks(session: Session, seen: dict[int, Seen]) -> None:
         of_event[event_id].limits_since = since
 
 
-def _mornings(session: Session, seen: dict[int, Seen]) -> None:
+def _mornings(session: Session, seen: dict[int, RosterRow]) -> None:
     days = {one.today for one in seen.values()}
     checkins = session.exec(
         select(CheckInRow).where(
@@ -266,7 +268,7 @@ def _mornings(session: Session, seen: dict[int, Seen]) -> None:
             seen[athlete_id].set_g = carb_g
 
 
-def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
+def _open_matters(session: Session, seen: dict[int, RosterRow]) -> None:
     for row in sorted(_alerts(session, seen), key=_gravity):  # the worst comes last
         one = seen[row.athlete_id]
         if row.acknowledged_at is None:
@@ -290,7 +292,7 @@ def _open_matters(session: Session, seen: dict[int, Seen]) -> None:
             seen[hold.athlete_id].hold = hold
 
 
-def _alerts(session: Session, seen: dict[int, Seen]) -> Sequence[AlertRow]:
+def _alerts(session: Session, seen: dict[int, RosterRow]) -> Sequence[AlertRow]:
     """What is open, and what somebody has acknowledged of the last day; advisories left out."""
     first = min(one.today for one in seen.values()) if seen else date.max
     return session.exec(
@@ -309,7 +311,7 @@ def _gravity(row: AlertRow) -> tuple[int, datetime]:
     return Level(row.level).rank, row.opened_at
 
 
-def _complaints(session: Session, seen: dict[int, Seen]) -> None:
+def _complaints(session: Session, seen: dict[int, RosterRow]) -> None:
     days = {one.today for one in seen.values()}
     reported = session.exec(
         select(SymptomReport)
@@ -336,7 +338,7 @@ def _complaints(session: Session, seen: dict[int, Seen]) -> None:
         seen[question.person_id].asked_about = str(question.answers["_words"])
 
 
-def _unanswered_words(turn: Turn, seen: dict[int, Seen]) -> None:
+def _unanswered_words(turn: Turn, seen: dict[int, RosterRow]) -> None:
     query = (
         select(col(HistoryRow.athlete_id), col(HistoryRow.what), col(HistoryRow.detail))
         .where(

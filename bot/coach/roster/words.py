@@ -6,10 +6,11 @@ from collections.abc import Sequence
 from datetime import date
 
 from bot.alerts.words import LEVEL_WORDS
+from bot.alerts.words_alert_causes import flag_name
 from bot.words import coach_figures as figures
 from bot.words.common import KINDS
 from bot.words.languages import Sentence, mark, tr, trn
-from bot.words.names import flag_name, word
+from bot.words.names import word
 from bot.words.symptoms import symptom_name
 from engine.safety import Level
 

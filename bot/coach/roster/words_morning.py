@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
-from datetime import date
+from datetime import date, datetime
 
 from bot.coach.roster.words import cut_short, how_many, short, which_page, who, wrote_last
 from bot.words import coach_figures as figures
@@ -90,17 +90,29 @@ GROUPS = {
     "hold": mark("{number} on hold: {names}"),
     "told": mark("{number} told of something: {names}"),
     "missing": mark("{number} not checked in yet: {names}"),
-    "later": mark("{number} asked later: {names}"),
+    "later": mark("{number} asked at {when}: {names}"),
     "outside": mark("{number} not in a peak week: {names}"),
 }
 
 
-def group(which: str, number: int, names: Sequence[str], more: int) -> str:
-    """A line of those who are in order in the same way; `more` of them have no room in it."""
+def asked_at(at: datetime, here: str | None, zone: str | None, names: Sequence[str]) -> str:
+    """When all of these are asked, on the coach's clocks with theirs beside it."""
+    if len(names) == 1:
+        return figures.both_clocks(at, here, zone, names[0])
+    if here is None:
+        return figures.clock(at, zone)
+    return figures.both_clocks(at, here, zone, tr("them"))
+
+
+def group(which: str, number: int, names: Sequence[str], more: int, when: str) -> str:
+    """A line of those who are in order in the same way; `more` of them have no room in it.
+
+    `when`: at what time, where the line says it.
+    """
     listed = ", ".join(names)
     if more:
         listed = trn("{names} and 1 more", "{names} and {number} more", more, names=listed)
-    return tr(GROUPS[which], number=number, names=listed)
+    return tr(GROUPS[which], number=number, names=listed, when=when)
 
 
 def moved(name: str, carb_g: float, change_g: float) -> str:

@@ -13,7 +13,7 @@ from functools import partial
 from typing import Any
 
 from bot.core.zones import find_places, zones_for_clock
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import AS_ALWAYS, NO, YES, buttons, one_of, said, yes_or_no
 from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
@@ -50,9 +50,9 @@ def _birth_year(text: str, answers: Answers) -> int:
     try:
         year = parse_number(text, low=low, high=high)
     except Refusal:
-        raise Unread(refusals.not_a_birth_year(low, high)) from None
+        raise InvalidAnswer(refusals.not_a_birth_year(low, high)) from None
     if not year.is_integer():
-        raise Unread(refusals.not_a_birth_year(low, high))
+        raise InvalidAnswer(refusals.not_a_birth_year(low, high))
     return int(year)
 
 
@@ -82,17 +82,17 @@ _DIGITS_OF_A_CLOCK = 3  # "735"; fewer are an hour at best, and that says no zon
 def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     """Candidates: one or more places, to be chosen from."""
     if text.strip().isdecimal() and len(text.strip()) < _DIGITS_OF_A_CLOCK:
-        raise Unread(refusals.no_zone_at_that_time())  # "7" may be anything
+        raise InvalidAnswer(refusals.no_zone_at_that_time())  # "7" may be anything
     try:
         reading = parse_clock(text)
     except Refusal:
         found = find_places(text)
         if not found:
-            raise Unread(refusals.unknown_place()) from None
+            raise InvalidAnswer(refusals.unknown_place()) from None
     else:
         found = zones_for_clock(reading, datetime.fromisoformat(answers["_now"]))
         if not found:
-            raise Unread(refusals.no_zone_at_that_time())
+            raise InvalidAnswer(refusals.no_zone_at_that_time())
     return [asdict(place) for place in found]
 
 
@@ -132,7 +132,7 @@ def _number_of_them(text: str, answers: Answers) -> int | None:
         return int(word)
     if word.lower() == ELSEWHERE or said(text, NO):
         return None
-    raise Unread(refusals.use_buttons())
+    raise InvalidAnswer(refusals.use_buttons())
 
 
 def _several_typed(answers: Answers) -> bool:
@@ -151,7 +151,7 @@ def _prompt_time(text: str, answers: Answers) -> str | None:
         return None
     at = parse_clock(text)
     if not EARLIEST_PROMPT <= at <= LATEST_PROMPT:
-        raise Unread(words.prompt_time_range(EARLIEST_PROMPT, LATEST_PROMPT))
+        raise InvalidAnswer(words.prompt_time_range(EARLIEST_PROMPT, LATEST_PROMPT))
     return at.strftime("%H:%M")
 
 
@@ -162,7 +162,7 @@ def _unsure(text: str) -> bool:
 def _day(text: str, answers: Answers) -> Answers:
     """Carbs, and what stands behind them: protein, fat (g) and what is drunk, as far as told."""
     if _unsure(text):
-        raise Unread(words.an_estimate_will_do())
+        raise InvalidAnswer(words.an_estimate_will_do())
     parts = [part for part in _BETWEEN_FIGURES.split(text.strip()) if part]
     if len(parts) < 3:
         return {"carb_g": parse_grams(text, high=MOST["carb_g"])}
@@ -176,7 +176,7 @@ def _day(text: str, answers: Answers) -> Answers:
 def _grams(key: str) -> Callable[[str, Answers], float]:
     def read(text: str, answers: Answers) -> float:
         if _unsure(text):
-            raise Unread(words.an_estimate_will_do())
+            raise InvalidAnswer(words.an_estimate_will_do())
         return parse_grams(text, high=MOST[key])
 
     return read
@@ -195,7 +195,7 @@ def _sodium(text: str, answers: Answers) -> float | None:
 def _water(text: str, answers: Answers) -> Answers:
     """What is drunk a day (L) and the unit in which it was told, which is the athlete's then."""
     if _unsure(text):
-        raise Unread(words.an_estimate_will_do())
+        raise InvalidAnswer(words.an_estimate_will_do())
     chosen = answers.get("volume_unit")
     told = parse_volume(text, unit=VolumeUnit(chosen) if chosen else _unit_meant(text, answers))
     return {"water_l": told.litres, "volume_unit": chosen or told.unit.value}

@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 from collections.abc import Callable, Iterator
 
-from bot.dialogue.flow import DONE, Answers, Choice, Choices, Step, Unread
+from bot.dialogue.flow import DONE, Answers, Choice, Choices, InvalidAnswer, Step
 from bot.dialogue.readers import NONE, listed, said
 from bot.membership.onboarding import words_health as words
 from bot.words.common import none_of_these_button
@@ -63,7 +63,7 @@ def _read(text: str, part: Part, signs: tuple[Sign, ...]) -> str | list[str]:
     known |= {sign.value: sign for sign in signs}
     if parts and all(one in known for one in parts):
         return [known[one].value for one in parts]
-    raise Unread(words.tap_or_type(part))
+    raise InvalidAnswer(words.tap_or_type(part))
 
 
 def _flat(answer: object) -> Iterator[str]:

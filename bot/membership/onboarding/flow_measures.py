@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Callable
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread, always
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import SKIP, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
 from bot.words import refusals
@@ -56,7 +56,7 @@ def _doubted(answers: Answers) -> bool:
 def _read_mass(text: str, answers: Answers) -> Answers:
     """The weight (kg) and the unit in which it was told, which is the athlete's from then on."""
     if said(text, words.NO_SCALE):
-        raise Unread(words.weight_is_needed())
+        raise InvalidAnswer(words.weight_is_needed())
     unit = answers.get("weight_unit")
     try:
         told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
@@ -118,9 +118,9 @@ def _read_check(text: str, answers: Answers) -> float | str | None:
     try:
         typed = parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
     except Refusal:
-        raise Unread(refusals.use_buttons()) from None
+        raise InvalidAnswer(refusals.use_buttons()) from None
     if not believable(answers["height_cm"], typed):
-        raise Unread(words.still_doubted())
+        raise InvalidAnswer(words.still_doubted())
     return typed
 
 
@@ -141,7 +141,7 @@ def _read_fat_check(text: str, answers: Answers) -> str | None:
         return word
     if word == AGAIN:
         return None
-    raise Unread(refusals.use_buttons())
+    raise InvalidAnswer(refusals.use_buttons())
 
 
 def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:

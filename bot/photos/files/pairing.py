@@ -10,7 +10,8 @@ from PIL import Image, ImageDraw, ImageFont
 HEIGHT = 1200
 WIDEST = 1600  # of one side: a picture taken across is not to push the other out of sight
 WIDEST_ALL = 3600  # of all: what a chat would shrink anyway
-GAP, BAND, FONT_SIZE, LEAST_FONT = 12, 64, 34, 10
+GAP, LEAST_FONT = 12, 10
+PHONE, LEGIBLE = 400, 12  # pixels of a phone's width, and of letters that are read on it
 _PAPER, _INK = (255, 255, 255), (20, 20, 20)
 QUALITY = 88
 
@@ -30,15 +31,17 @@ def in_a_row(pictures: Sequence[bytes], labels: Sequence[str]) -> bytes:
     room = (WIDEST_ALL - GAP * (len(pictures) - 1)) / len(pictures)
     width = max(1, round(min(HEIGHT * shape, WIDEST, room)))
     height = max(1, round(width / shape))
-    sheet = Image.new(
-        "RGB", ((width + GAP) * len(pictures) - GAP, BAND + max(height, HEIGHT // 2)), _PAPER
-    )
+    whole = (width + GAP) * len(pictures) - GAP
+    said = [_label(label, width - 2 * GAP, round(LEGIBLE * whole / PHONE)) for label in labels]
+    band = max(round(font.size * (1.2 * text.count("\n") + 1.6)) for text, font in said)
+    sheet = Image.new("RGB", (whole, band + max(height, HEIGHT // 2)), _PAPER)
     draw = ImageDraw.Draw(sheet)
-    for number, (content, label) in enumerate(zip(pictures, labels, strict=True)):
+    for number, (content, (text, font)) in enumerate(zip(pictures, said, strict=True)):
         x = number * (width + GAP)
-        font = _font_that_fits(draw, label, width - 2 * GAP)
-        draw.text((x + width / 2, BAND / 2), label, fill=_INK, font=font, anchor="mm")
-        sheet.paste(_cut(content, width, height), (x, BAND + (sheet.height - BAND - height) // 2))
+        draw.text(
+            (x + width / 2, band / 2), text, fill=_INK, font=font, anchor="mm", align="center"
+        )
+        sheet.paste(_cut(content, width, height), (x, band + (sheet.height - band - height) // 2))
     out = io.BytesIO()
     sheet.save(out, "JPEG", quality=QUALITY)
     return out.getvalue()
@@ -60,12 +63,23 @@ def _cut(content: bytes, width: int, height: int) -> Image.Image:
         )  # fmt: skip
 
 
-def _font_that_fits(
-    draw: ImageDraw.ImageDraw, label: str, width: int
-) -> ImageFont.FreeTypeFont | ImageFont.ImageFont:
-    size = FONT_SIZE
-    font = ImageFont.load_default(size)
-    while size > LEAST_FONT and draw.textlength(label, font=font) > width:
+def _label(label: str, width: int, size: int) -> tuple[str, ImageFont.FreeTypeFont]:
+    """The label as it fits over its picture: on two lines before it gets smaller."""
+    font = _font(size)
+    if font.getlength(label) > width and " " in label:
+        middle = len(label) / 2
+        cut = min(
+            (place for place, sign in enumerate(label) if sign == " "),
+            key=lambda place: abs(place - middle),
+        )
+        label = f"{label[:cut]}\n{label[cut + 1 :]}"
+    while size > LEAST_FONT and max(map(font.getlength, label.split("\n"))) > width:
         size -= 2
-        font = ImageFont.load_default(size)
+        font = _font(size)
+    return label, font
+
+
+def _font(size: int) -> ImageFont.FreeTypeFont:
+    font = ImageFont.load_default(size)
+    assert isinstance(font, ImageFont.FreeTypeFont)  # Pillow's own letters, of any size
     return font

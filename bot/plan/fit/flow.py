@@ -6,7 +6,7 @@ from dataclasses import asdict, replace
 from datetime import date
 from typing import Any
 
-from bot.dialogue.flow import Answers, Choice, Choices, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.plan import words as plan_words
 from bot.plan.fit import words
 from bot.plan.flow import PLAN_NUMBER
@@ -55,9 +55,9 @@ def _read(text: str, answers: Answers) -> Any:
         return text
     typed = read_number(text)
     if typed is None:
-        raise Unread(words.how_to_edit())
+        raise InvalidAnswer(words.how_to_edit())
     if draft_of(answers).day(typed.days_out) is None:
-        raise Unread(words.no_such_day(typed.days_out))
+        raise InvalidAnswer(words.no_such_day(typed.days_out))
     about = {"_field": typed.key, "_value": None, "_volume_unit": answers["_volume_unit"]}
     value = PLAN_NUMBER.steps[0].read(typed.value, answers | about)
     return {"days_out": typed.days_out, "key": typed.key, "value": value}

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.plan.limits import words
 from engine.values.limits import LIMIT_KEYS
 from engine.written.units import VolumeUnit, parse_grams, parse_volume
@@ -26,7 +26,7 @@ def _read(text: str, answers: Answers) -> float:
         (answers["_high"], value > answers["_high"], answers["_high_source"]),
     ):
         if outside:
-            raise Unread(words.outside_guard_rail(key, value, bound, citation, unit))
+            raise InvalidAnswer(words.outside_guard_rail(key, value, bound, citation, unit))
     return value
 
 

@@ -9,7 +9,7 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import EventRow, LimitsRow
 from bot.week.load import limits_row
-from bot.week.snapshots import differences, standing_before
+from bot.week.snapshots import differences, take_snapshot
 from engine.values.limits import LIMIT_KEYS, Limits
 
 
@@ -37,7 +37,7 @@ def store_limits(
         limits=row.id, bounds=row.bounds, how=how,
         before={
             "limits": earlier.id if earlier is not None else None,
-            **standing_before(turn, profile),
+            **take_snapshot(turn, profile),
         },
         changed=differences(earlier.bounds if earlier is not None else None, row.bounds),
     )  # fmt: skip

@@ -9,6 +9,7 @@ from bot.core.cards import PLAN, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.people.desk import own_moment
 from bot.people.people import get_person, own_athlete
 from bot.people.telling import say_to
 from bot.plan import gate as plan_gate
@@ -36,7 +37,6 @@ from bot.week.load import (
     event_ahead,
     plan_row,
 )
-from bot.words import coach_figures as figures
 from bot.words.common import step_back_button
 from engine.planning.review import conventions_of, kcal_by_label, review_plan
 from engine.values.plan import DayTarget, PeakPlan
@@ -85,7 +85,7 @@ def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
         turn.person.id == turn.profile.person_id,
     )
     kept = words.reasons_kept(
-        (figures.moment(row.at, turn.profile.zone), row.reason)
+        (own_moment(turn.session, turn.person, turn.profile, row.at), row.reason)
         for row in plan_gate.reasons(turn.session, event)
     )
     text = words.review_view(name, findings, turn.profile.volume_unit, own=own)

@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.dialogue.flow import Answers, Flow, Step, Unread
+from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons, yes_or_no
 from bot.plan.templates import words
 from bot.plan.words import use_plan_button
@@ -11,11 +11,11 @@ from bot.plan.words import use_plan_button
 def _read_name(text: str, answers: Answers) -> str:
     name = " ".join(text.split())
     if not name:
-        raise Unread(words.name_empty())
+        raise InvalidAnswer(words.name_empty())
     if len(name) > words.LONGEST_NAME:
-        raise Unread(words.name_too_long(len(name)))
+        raise InvalidAnswer(words.name_too_long(len(name)))
     if name.casefold() in answers["_names"]:
-        raise Unread(words.name_taken(name))
+        raise InvalidAnswer(words.name_taken(name))
     return name
 
 

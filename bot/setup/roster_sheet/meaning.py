@@ -16,7 +16,7 @@ from sqlmodel import Session
 
 from bot.core.context import Context
 from bot.core.zones import find_places
-from bot.dialogue.flow import Unread
+from bot.dialogue.flow import InvalidAnswer
 from bot.dialogue.readers import day_in
 from bot.event.flow_asks import NONE, USUAL, read_cap, read_look
 from bot.people.people import get_person, local_date
@@ -342,7 +342,7 @@ def _read(reader: Callable[[], _T]) -> _T:
     """As a question of the chat reads it, with its sentence where it can't be taken."""
     try:
         return reader()
-    except Unread as unread:
+    except InvalidAnswer as unread:
         raise _Unreadable(str(unread)) from None
 
 

@@ -14,6 +14,7 @@ from bot.plan.flow import UNCOUNTED
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
+from bot.sheets.format.headings import heading_font, height_of_headings
 from bot.words.languages import tr
 from bot.words.phases import phase_words
 from bot.words.training import training_words
@@ -97,7 +98,6 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
     # Heavy: loaded at the first sheet, not at the start.
     from openpyxl import Workbook  # noqa: PLC0415
     from openpyxl.cell.cell import Cell  # noqa: PLC0415
-    from openpyxl.styles import Font  # noqa: PLC0415
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
     from openpyxl.worksheet.worksheet import Worksheet  # noqa: PLC0415
 
@@ -113,10 +113,16 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
             if row[0] in (tr(at.DAYS_OUT), tr(at.LIMIT)) or (
                 column == 1 and isinstance(value, str)
             ):
-                cell.font = Font(bold=True)
+                cell.font = heading_font()
     for number in range(1, len(_NUMBERS) + 3):
         letter = get_column_letter(number)
         page.column_dimensions[letter].width = _WIDTHS.get(letter, _OTHERS)
+    page.row_dimensions[HEAD].height = height_of_headings(
+        [
+            (str(page[f"{letter}{HEAD}"].value or ""), _WIDTHS.get(letter, _OTHERS))
+            for letter in map(get_column_letter, range(1, len(_NUMBERS) + 3))
+        ]
+    )
     _to_print(page)
     out = io.BytesIO()
     book.save(out)

@@ -12,7 +12,7 @@ from sqlmodel import Field, SQLModel
 from bot.store.base import UTCDateTime
 
 
-class CoachDesk(SQLModel, table=True):
+class CoachSettings(SQLModel, table=True):
     """A coach's own settings, and the messages of theirs that are kept up to date in place."""
 
     __tablename__ = "coach_desk"

@@ -84,11 +84,11 @@ class Invite(SQLModel, table=True):
     id: int | None = Field(default=None, primary_key=True)
     kind: str
     token_hash: str = Field(unique=True)
-    invited_by: int | None = Field(default=None, foreign_key="person.id")
+    invited_by: int | None = Field(default=None, foreign_key="person.id", index=True)
     created_at: datetime = Field(sa_type=UTCDateTime)
     expires_at: datetime = Field(sa_type=UTCDateTime)
     used_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
-    used_by: int | None = Field(default=None, foreign_key="person.id")
+    used_by: int | None = Field(default=None, foreign_key="person.id", index=True)
     detail: dict[str, Any] | None = Field(default=None, sa_type=JSON)
 
 
@@ -110,7 +110,7 @@ class OpenQuestion(SQLModel, table=True):
     )
 
     id: int | None = Field(default=None, primary_key=True)
-    person_id: int = Field(foreign_key="person.id")
+    person_id: int = Field(foreign_key="person.id", index=True)
     flow: str
     subject_id: int | None = None
     step: str = ""

@@ -29,7 +29,10 @@ class InboxRow(SQLModel, table=True):
     """status: new -> done | poison. `not_before` puts off a row that failed."""
 
     __tablename__ = "inbox"
-    __table_args__ = (Index("ix_inbox_open", "status", "chat_id", "update_id"),)
+    __table_args__ = (
+        Index("ix_inbox_open", "status", "chat_id", "update_id"),
+        Index("ix_inbox_chat", "chat_id"),
+    )
 
     update_id: int = Field(sa_type=BigInteger, primary_key=True)
     chat_id: int | None = Field(default=None, sa_type=BigInteger)
@@ -76,6 +79,7 @@ class OutboxRow(SQLModel, table=True):
     __tablename__ = "outbox"
     __table_args__ = (
         Index("ix_outbox_open", "status", "chat_id", "id"),
+        Index("ix_outbox_chat", "chat_id"),
         Index("ix_outbox_topic", "topic", "topic_about"),
     )
 
@@ -130,7 +134,7 @@ class FetchRow(SQLModel, table=True):
 
 
 class AgendaRow(SQLModel, table=True):
-    """status: waiting -> done | cancelled. `subject` says whose duty it is ("athlete:7")."""
+    """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/subjects.py`)."""
 
     __tablename__ = "agenda"
     __table_args__ = (

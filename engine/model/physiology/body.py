@@ -53,10 +53,6 @@ class Body:
         return self.ceiling_rested + priming * (self.ceiling_primed - self.ceiling_rested)
 
     @property
-    def usual_ceiling(self) -> Quantity:
-        return self.ceiling(self.standing_priming)
-
-    @property
     def liver_ceiling_g(self) -> Quantity:
         return self.lean_kg * float(known.LIVER_OF_LEAN) * float(known.LIVER_CEILING)
 

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 from bisect import bisect_left
 from collections.abc import Sequence
+from dataclasses import dataclass
 from enum import StrEnum
 
 from engine.symptoms.english.words import word_set
@@ -20,6 +21,30 @@ class Said(StrEnum):
     SUPPOSED = "supposed"  # feared, wished, planned: of eating and mood that is the complaint
     OVER = "over"  # of some days ago, and gone since
     ELSEWHERE = "elsewhere"  # of somebody else, of long ago, in a film
+
+
+@dataclass(frozen=True, slots=True)
+class Denial:
+    """A language's words of denial, and those that may stand between one and what it denies.
+
+    After a word of `lessens` ("not very ...") the denial is in doubt; `not_a_bit` denies outright.
+    """
+
+    words: frozenset[str]
+    between: frozenset[str]
+    lessens: frozenset[str]
+    not_a_bit: Late
+
+    def within(self, found: str) -> Said:
+        """For "hands are not swollen", where the "no" stands inside what was found."""
+        inner = found.split(" ")[1:-1]
+        if self.not_a_bit.search(" ".join((*inner, ""))):
+            return Said.NO
+        at = next((i for i, word in enumerate(inner) if word in self.words), None)
+        after = inner[at + 1 :] if at is not None else []
+        if at is None or not all(word in self.between or word in self.lessens for word in after):
+            return Said.YES
+        return Said.DOUBT if any(word in self.lessens for word in after) else Said.NO
 
 
 _NOT = word_set(
@@ -54,6 +79,7 @@ _NOT_A_BIT = Late(
     r"\b(?:(?:not|isn't|wasn't|don't|didn't|never|aren't|weren't)(?: (?:feel|feeling|i|am|been|have|had|even))*"
     r" (?:(?:in )?the (?:least|slightest)(?: bit)?|one (?:little |tiny |single )?bit|(?:even )?(?:remotely|slightly|the tiniest bit))) $"
 )
+_DENIAL = Denial(_NOT, _BETWEEN, _LESSENED, _NOT_A_BIT)
 _DETERMINERS = frozenset({"no", "none", "zero", "nil", "nothing"})
 _TURNED = frozenset({"just", "only", "also", "now", "still", "instead"})
 _STEP = Late(r"[\w']+|,")
@@ -84,7 +110,7 @@ def said(clause: str, span: Span, others: Sequence[Span], *, denies: bool = Fals
     before, after = clause[: span[0]], clause[span[1] : span[1] + _REACH]
     if _AFTER_DENIED.match(after):
         return Said.NO
-    if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
+    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Said.YES:
         return within
     if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
         return Said.NO
@@ -130,17 +156,6 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
         if not passed and around is None:
             return Said.YES
     return Said.YES
-
-
-def _denied_within(words: str) -> Said:
-    """For "hands are not swollen", where the "no" stands inside what was found."""
-    inner = words.split(" ")[1:-1]
-    if _NOT_A_BIT.search(" ".join((*inner, ""))):
-        return Said.NO
-    at = next((i for i, word in enumerate(inner) if word in _NOT), None)
-    if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
-        return Said.YES
-    return Said.DOUBT if any(word in _LESSENED for word in inner[at + 1 :]) else Said.NO
 
 
 def drug_denied(clause: str, span: Span) -> bool:

@@ -8,7 +8,7 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.symptoms.english.negation import Said, Span
+from engine.symptoms.english.negation import Denial, Said, Span
 from engine.symptoms.english.words import word_set
 from engine.symptoms.german.spelling import folded
 from engine.written.late import Late
@@ -40,6 +40,7 @@ _TURNED = word_set("nur bloss auch sondern jetzt trotzdem dass")
 _NOT_A_BIT = Late(
     r"\b(?:kein (?:kleines |winziges |einziges )?(?:bisschen|stuck|funkchen)|nicht (?:im|das) (?:geringsten?|mindesten?)(?: bisschen)?|nicht mal ansatzweise|nicht die spur) $"
 )
+_DENIAL = Denial(_NOT, _BETWEEN, _LESSENED, _NOT_A_BIT)
 _NEVER_SO = Late(r"nie(?: zuvor| vorher)? (?:so|derart)\b")  # "so bad it never was"
 _NEITHER = Late(r"\bweder\b")
 _STEP = Late(r"[\w']+|,")
@@ -79,7 +80,7 @@ def german_said(clause: str, span: Span, others: Sequence[Span], *, denies: bool
     borne = _NOT_BORNE.search(before, max(0, len(before) - _REACH)) is None
     if not denies and borne and _AFTER_DENIED.match(after) and not _STILL_THERE.match(after):
         return Said.NO
-    if not denies and (within := _denied_within(clause[span[0] : span[1]])) is not Said.YES:
+    if not denies and (within := _DENIAL.within(clause[span[0] : span[1]])) is not Said.YES:
         return within
     if _NOT_A_BIT.search(before, max(0, len(before) - _REACH)):
         return Said.NO
@@ -129,14 +130,3 @@ def _denied_before(before: str, others: Sequence[Span], listed: bool) -> Said:
 def _spent(before: str, span: Span) -> bool:
     """Whether a find begins with a word of denial, or has one that belongs to it."""
     return any(word in _NOT or word == "kaum" for word in before[span[0] : span[1]].split(" "))
-
-
-def _denied_within(words: str) -> Said:
-    """For "Hände sind nicht geschwollen", where the "nicht" stands inside what was found."""
-    inner = words.split(" ")[1:-1]
-    if _NOT_A_BIT.search(" ".join((*inner, ""))):
-        return Said.NO
-    at = next((i for i, word in enumerate(inner) if word in _NOT), None)
-    if at is None or not all(word in _BETWEEN or word in _LESSENED for word in inner[at + 1 :]):
-        return Said.YES
-    return Said.DOUBT if any(word in _LESSENED for word in inner[at + 1 :]) else Said.NO

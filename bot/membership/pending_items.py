@@ -8,7 +8,7 @@ from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus
 
 
-def open_matters(session: Session, profile: AthleteProfile) -> bool:
+def has_pending_items(session: Session, profile: AthleteProfile) -> bool:
     """An alert that nobody has acknowledged, or a change that nobody has signed off."""
     alert = select(AlertRow.id).where(
         AlertRow.athlete_id == profile.person_id, col(AlertRow.acknowledged_at).is_(None)

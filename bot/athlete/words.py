@@ -1,0 +1,147 @@
+"""What an athlete reads of their week, their past mornings and their settings."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+from datetime import date
+
+from bot.decision.words_target import day_name, short_day, signed
+from bot.words import figures
+from bot.words.common import kind_word
+from bot.words.figures import volume_unit_name, weight_unit_name
+from bot.words.languages import Sentence, mark, tr
+from engine.values.plan import DayTarget
+
+menu_checkin = Sentence("This morning's numbers")
+menu_today = Sentence("Today's targets")
+menu_week = Sentence("The whole week")
+menu_why = Sentence("How the last figure came about")
+menu_past = Sentence("Your check-ins so far")
+menu_settings = Sentence("Time, place and units")
+menu_pause = Sentence("Stop the morning question")
+menu_resume = Sentence("Take it up again")
+
+paused = Sentence(
+    "Paused: I won't ask until you send /resume. Your coach knows. The plan's figures stay as "
+    "they are, nothing is adjusted meanwhile."
+)
+resumed = Sentence("Good to have you back. I'll ask again in the morning.")
+not_checked_in_yet = Sentence(
+    "You have not checked in this morning, so this is the plan's figure. /checkin"
+)
+not_paused = Sentence("You are not paused: I ask in the mornings of your peak week.")
+
+
+def no_week(coach_name: str) -> str:
+    return tr(
+        "{coach_name} has not set the day, the plan and the limits yet, so there is no target.",
+        coach_name=coach_name,
+    )
+
+
+def no_target(day: date) -> str:
+    return tr("Your plan has no target for {day}.", day=day_name(day))
+
+
+def week_message(title: str, rows: Sequence[str]) -> str:
+    return title + "\n" + "\n".join(rows)
+
+
+def week_title(kind: str, day: date) -> str:
+    return tr(
+        "Towards your {kind} on {day}. Carbs, protein, fat in grams, then water.",
+        kind=kind_word(kind),
+        day=day_name(day),
+    )
+
+
+def week_heading(phase: str) -> str:
+    """Above the days that are for the same."""
+    return f"\n{phase}"
+
+
+def week_row(
+    days_out: int, day: date, target: DayTarget, planned_g: float, volume_unit: str,
+    *, today: bool, fixed: bool,
+) -> str:  # fmt: skip
+    change = target.carb_g - planned_g
+    moved = f" ({signed(change)})" if abs(change) >= 0.5 else ""
+    carbs = f"{target.carb_g:.0f}{moved}"
+    row = tr(
+        "{days_out} out, {day}: {carbs} / {protein_g:.0f} / {fat_g:.0f}, {water}",
+        days_out=days_out,
+        day=short_day(day),
+        carbs=carbs,
+        protein_g=target.protein_g,
+        fat_g=target.fat_g,
+        water=figures.volume(target.water_l, volume_unit),
+    )
+    state = "" if fixed else " " + tr("planned")
+    mark_of_today = " ← " + tr("today") if today else ""
+    return row + state + mark_of_today
+
+
+def past_message(rows: Sequence[str]) -> str:
+    if not rows:
+        return tr("There are no check-ins yet.")
+    return tr("Your check-ins, the latest first:") + "\n\n" + "\n".join(rows)
+
+
+def past_row(
+    day: date, weight_kg: float | None, fullness: int | None, sharpness: int | None,
+    water_l: float | None, carb_g: float | None, weight_unit: str, volume_unit: str,
+) -> str:  # fmt: skip
+    parts = [figures.weight(weight_kg, weight_unit) if weight_kg is not None else tr("no weight")]
+    if fullness is not None:
+        parts.append(tr("fullness {score}", score=fullness))
+    if sharpness is not None:
+        parts.append(tr("sharpness {score}", score=sharpness))
+    if water_l is not None:
+        parts.append(tr("water {water}", water=figures.volume(water_l, volume_unit)))
+    if carb_g is not None:
+        parts.append(tr("carbs set {carb_g:.0f} g", carb_g=carb_g))
+    return f"{short_day(day)}: " + ", ".join(parts)
+
+
+def settings_message(
+    zone: str, prompt_time: str, weight_unit: str, volume_unit: str, paused: bool
+) -> str:
+    lines = [
+        tr(
+            "You are asked at {prompt_time}, by the clock of {zone}.",
+            prompt_time=prompt_time,
+            zone=zone,
+        ),
+        tr(
+            "Weight in {weight_unit}, drinks in {volume_unit}.",
+            weight_unit=weight_unit_name(weight_unit),
+            volume_unit=volume_unit_name(volume_unit),
+        ),
+    ]
+    if paused:
+        lines.append(tr("Paused: nothing is asked until /resume."))
+    return "\n".join(lines)
+
+
+SETTINGS_BUTTONS = {
+    "prompt_time": mark("Another time"),
+    "place": mark("Another place"),
+    "weight_unit": mark("Weight unit"),
+    "volume_unit": mark("Drinks unit"),
+}
+
+
+def settings_button(key: str) -> str:
+    return tr(SETTINGS_BUTTONS[key])
+
+
+def settings_changed(lines: str) -> str:
+    return tr("Changed.") + "\n" + lines
+
+
+def coach_told_paused(name: str) -> str:
+    return tr("{name} has paused the check-ins. Nothing is adjusted until they resume.", name=name)
+
+
+def coach_told_resumed(name: str) -> str:
+    return tr("{name} has resumed the check-ins.", name=name)

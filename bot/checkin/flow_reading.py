@@ -1,0 +1,104 @@
+"""How what is typed becomes answers of the check-in, and what of it has to be asked about."""
+
+from __future__ import annotations
+
+from collections.abc import Mapping
+from dataclasses import asdict
+from typing import Any
+
+from bot.dialogue.flow import Answers
+from bot.words.languages import language
+from engine.symptoms import screen
+from engine.values.level import Level
+from engine.written.oneline import CORE, Doubt, DoubtCode, Known, Report, read_report
+from engine.written.units import VolumeUnit, WeightUnit
+
+ALL_FINE = "fine"
+# Laid in beside the answers:
+DOUBTS = "_doubts"  # what is to be asked about first
+WHY = "_why"  # why a question is put again
+NOTED = "_noted"  # the words that were no answer
+IN_ONE = "_in_one"  # a whole morning came in one message
+
+
+def known_of(answers: Answers, asked: tuple[str, ...]) -> Known:
+    """What the reading of a report may know of the athlete."""
+    return Known(
+        weight_unit=WeightUnit(answers["_weight_unit"]),
+        volume_unit=VolumeUnit(answers["_volume_unit"]),
+        wants_sharpness=wants_sharpness(answers),
+        language=language(),
+        asked=asked,
+        water_l=answers.get("_water_target_l"),
+        carb_g=answers.get("_carb_set_g"),
+        **answers.get("_habit", {}),
+    )
+
+
+def taken_from(report: Report, answers: Answers) -> Answers:
+    """What a report adds to the answers of a check-in, with what has to be asked about."""
+    found: Answers = dict(report.answers)
+    if report.on_target and answers.get("_carb_set_g") is not None:
+        found.setdefault("carb_eaten_g", float(answers["_carb_set_g"]))
+    if report.training is not None:
+        found["training_done"] = report.training
+    if report.all_fine:
+        found["fine"] = ALL_FINE
+    offered = [doubt for doubt in report.doubts if doubt.options or doubt.answer == "spare"]
+    told = {doubt.answer: plain_doubt(doubt) for doubt in report.doubts if doubt not in offered}
+    found[DOUBTS] = [plain_doubt(doubt) for doubt in offered]
+    found[WHY] = {k: v for k, v in answers.get(WHY, {}).items() if k not in report.answers} | told
+    if report.note:
+        found[NOTED] = " / ".join(part for part in (answers.get(NOTED, ""), report.note) if part)
+    in_core = [key for key in CORE if key in report.answers or _in_doubt(key, report)]
+    if len(in_core) == len(CORE):
+        found[IN_ONE] = True
+    return found
+
+
+def _in_doubt(key: str, report: Report) -> bool:
+    return any(
+        doubt.answer == key or any(key in option for option in doubt.options)
+        for doubt in report.doubts
+    )
+
+
+def plain_doubt(doubt: Doubt) -> dict[str, Any]:
+    """A doubt as JSON keeps it."""
+    return asdict(doubt) | {"options": [dict(option) for option in doubt.options]}
+
+
+def read_told(text: str, known: Known) -> Report:
+    """What a text says of the morning; of one that warns of danger figures alone, never words:
+    "came round on the floor" is no answer to how full somebody is.
+    """
+    report = read_report(text, known)
+    if report.answers or not report.doubts:
+        return report
+    warns = any(hit.sure and hit.symptom.level is Level.WARNING for hit in screen(text).hits)
+    return Report(note=text.strip()) if warns else report
+
+
+def insisted(doubt: Mapping[str, Any], again: list[dict[str, Any]]) -> Answers | None:
+    """The same figure once more, to the question whether it is right: then it is."""
+    if doubt["code"] != DoubtCode.FAR or len(again) != 1 or again[0]["code"] != DoubtCode.FAR:
+        return None
+    same = again[0]["facts"].get("value") == doubt["facts"].get("value")
+    offered = [o for o in doubt["options"] if o.get(doubt["answer"]) == doubt["facts"].get("value")]
+    return dict(offered[0]) if same and offered else None
+
+
+def kept(doubt: Mapping[str, Any], answers: Answers) -> Answers:
+    """A number that was none of the answers is not lost: it stays in the note."""
+    if doubt["code"] not in (DoubtCode.SPARE, DoubtCode.UNCLEAR) or not doubt["given"]:
+        return {}
+    parts = (answers.get(NOTED, ""), doubt["given"])
+    return {} if doubt["given"] in parts[0] else {NOTED: " / ".join(part for part in parts if part)}
+
+
+def keys_of(doubt: Mapping[str, Any]) -> set[str]:
+    return {key for option in doubt["options"] for key in option}
+
+
+def wants_sharpness(answers: Answers) -> bool:
+    return bool(answers.get("_wants_sharpness"))

@@ -1,0 +1,300 @@
+"""A morning that is typed: in one line, told again, or changed by editing the message."""
+
+from __future__ import annotations
+
+import re
+from dataclasses import replace
+from datetime import date
+
+from sqlmodel import Session, col, select
+
+from bot.checkin import words
+from bot.checkin.checkins import (
+    answers_of,
+    finish,
+    is_answered,
+    question_context,
+    take,
+    units_of,
+    with_note,
+)
+from bot.checkin.flow import CHECK_IN, open_figures, read_morning
+from bot.checkin.flow_reading import DOUBTS, WHY, known_of, read_told, taken_from
+from bot.core.turn import ChatTurn, Turn
+from bot.decision import words_target as athlete_words
+from bot.dialogue import asking
+from bot.dialogue.flow import Answers, InvalidAnswer, given_by
+from bot.people.people import local_date, profile_of
+from bot.people.telling import say_to
+from bot.plan.flow_number import read_number
+from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
+from bot.store.base import id_of
+from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
+from bot.store.tables.week import CheckInRow
+from bot.week.load import checkin_row, current_week
+from engine.written.late import Late
+from engine.written.oneline import CORE, IN_ORDER, Doubt, DoubtCode, Report
+
+_FEWEST_OF_A_MORNING = 2  # answers that make a text one, where nobody asked
+
+
+def one_line(turn: ChatTurn, person: Person) -> bool:
+    """Take a text that nobody's question waits for as a morning, or as a part of one.
+
+    False where it is none: then nothing has been taken, and it is for somebody else. Where it is
+    True, all of it has landed: figures as answers, what was doubtful as a question, every other word
+    in the note, which goes to the coach.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or profile.status != AthleteStatus.ACTIVE:
+        return False
+    if (
+        _answers_another_question(turn.session, person)
+        or read_number(turn.incoming.text) is not None
+    ):
+        return False  # a number of the plan ("2 days out carbs 420") is no number of the morning
+    today = local_date(profile, turn.context)
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is not None and is_answered(row):
+        return _change_told(turn, person, profile, row)
+    drafts = asking.open_questions(
+        turn.session, person, flow=CHECK_IN.id, subject_id=profile.person_id
+    )
+    drafts = [draft for draft in drafts if draft.answers.get("_date") == today.isoformat()]
+    given = (
+        drafts[-1].answers | units_of(profile)
+        if drafts
+        else question_context(turn.session, profile, today)
+    )
+    if given.get(DOUBTS):
+        return False  # what was doubtful is answered where it was asked
+    report = (
+        read_morning(turn.incoming.text, given)
+        if drafts
+        else read_told(turn.incoming.text, known_of(given, ()))
+    )
+    asked = bool(drafts) and (bool(open_figures(given)) or report.labelled)
+    if not _is_morning(report, asked=asked, whole_week=_in_week(turn.session, profile, today)):
+        return False
+    for draft in drafts:
+        asking.close(turn, draft)
+    answers = given | taken_from(report, given)
+    if turn.incoming.message_id is not None:
+        typed_in = answers.get(asking.TYPED_IN, {}) | {
+            str(turn.incoming.message_id): _first_key(report)
+        }
+        answers[asking.TYPED_IN] = typed_in
+    _go_on(turn, person, profile, answers)
+    return True
+
+
+def _first_key(report: Report) -> str:
+    told = [*report.answers, *(doubt.answer for doubt in report.doubts)]
+    return next((key for key in told if CHECK_IN.step(key) is not None), CORE[0])
+
+
+def _go_on(turn: Turn, person: Person, profile: AthleteProfile, answers: Answers) -> None:
+    """Ask for what is still missing or in doubt; take the morning where nothing is."""
+    answers = answers | {"_greeting": ""}
+    if CHECK_IN.next_step(answers) is not None:
+        asking.open_question(
+            turn,
+            person,
+            CHECK_IN,
+            subject_id=profile.person_id,
+            answers=answers,
+        )
+        return
+    question = OpenQuestion(
+        person_id=id_of(person), flow=CHECK_IN.id, subject_id=profile.person_id,
+        answers=answers, asked_at=turn.now, closed_at=turn.now,
+    )  # fmt: skip
+    turn.session.add(question)
+    turn.session.flush()
+    finish(turn, person, question)
+
+
+def _is_morning(report: Report, *, asked: bool, whole_week: bool) -> bool:
+    """Whether a text tells of the morning, rather than of anything else with figures in it."""
+    if asked:
+        return report.told > 0
+    told = sum(1 for key in report.answers if key in IN_ORDER)
+    if report.told >= len(CORE) and told:
+        return True
+    if told >= _FEWEST_OF_A_MORNING and (report.labelled or "weight_kg" in report.answers):
+        return True
+    return whole_week and told == 1 and not report.note and not report.doubts
+
+
+def _in_week(session: Session, profile: AthleteProfile, today: date) -> bool:
+    week = current_week(session, profile)
+    return week is not None and week.plan.day(week.days_out(today)) is not None
+
+
+#: Who puts a figure right, whatever else stands around it.
+_CORRECTS = Late(
+    r"\b(?:sorry|correct\w*|typo|mistake|mistyped|wrong|meant|i mean|instead of|change|"
+    r"make (?:it|that)|not \d|korrektur|korrigier\w*|tippfehler|vertippt|falsch|meinte|ich mein|"
+    r"statt|ändern?|änder|nicht \d)\b",
+    re.IGNORECASE,
+)
+
+
+def _change_told(turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow) -> bool:
+    """A morning told again, or a figure of it: the whole replaces it, a part is asked about first."""
+    old = answers_of(turn.session, profile, row)
+    report = read_told(turn.incoming.text, known_of(old, ()))
+    if sum(1 for key in CORE if key in report.answers) == len(CORE) and not report.doubts:
+        context_of_today = question_context(turn.session, profile, row.date)
+        answers = with_note(context_of_today | taken_from(report, context_of_today))
+        take(turn, profile, answers, message_id=turn.incoming.message_id)
+        return True
+    changed = {
+        key: value
+        for key, value in report.answers.items()
+        if value is not None and value != getattr(row, key)
+    }
+    if not (report.labelled or report.told >= _FEWEST_OF_A_MORNING):
+        return False
+    if report.note and not (len(changed) == 1 and _CORRECTS.search(turn.incoming.text)):
+        return False
+    if not changed and not report.doubts:
+        return False
+    first = next(iter(changed), CORE[0])
+    ask = Doubt(
+        code=DoubtCode.CHANGE, answer=first, given=turn.incoming.text.strip(), options=(changed,)
+    )
+    doubts = ((ask,) if changed else ()) + report.doubts
+    found = taken_from(Report(doubts=doubts), old)
+    if not found[DOUBTS]:
+        return False
+    asking.open_question(
+        turn, person, CHECK_IN, subject_id=profile.person_id,
+        answers=old | found | {"_greeting": ""},
+    )  # fmt: skip
+    return True
+
+
+def _answers_another_question(session: Session, person: Person) -> bool:
+    """Whether the latest open question takes figures and is not of a check-in: the text is its."""
+    asked = [q for q in asking.open_questions(session, person) if q.flow not in ASKED_ABOUT_SIGNS]
+    return bool(asked) and asked[-1].flow != CHECK_IN.id
+
+
+def edited(turn: ChatTurn, person: Person) -> bool:
+    """The text of an earlier message was changed: if it held an answer, the answer changes with it.
+
+    False where it held none.
+    """
+    profile = profile_of(turn.session, person.id)
+    if profile is None or turn.incoming.message_id is None:
+        return False
+    today = local_date(profile, turn.context)
+    row = turn.session.exec(
+        select(CheckInRow).where(
+            CheckInRow.athlete_id == person.id, CheckInRow.message_id == turn.incoming.message_id
+        )
+    ).first()
+    if row is not None:
+        _edited_line(turn, person, profile, row, today)
+        return True
+    question = _question_typed_in(turn.session, person, turn.incoming.message_id)
+    if question is None:
+        return False
+    _edited_answer(turn, person, profile, question, today)
+    return True
+
+
+def _edited_line(
+    turn: ChatTurn, person: Person, profile: AthleteProfile, row: CheckInRow, today: date
+) -> None:
+    if row.date != today:
+        text = words.too_late_to_change(athlete_words.day_name(row.date))
+        say_to(turn, person, text)
+        return
+    old = answers_of(turn.session, profile, row)
+    report = read_told(turn.incoming.text, known_of(old, ()))
+    report = _agreed(report, old)
+    told = {*report.answers, *(doubt.answer for doubt in report.doubts)}
+    if len(told & set(CORE)) < min(len(CORE), _FEWEST_OF_A_MORNING):
+        say_to(turn, person, words.no_longer_a_check_in())
+        return
+    if report.doubts:
+        asking.open_question(
+            turn, person, CHECK_IN, subject_id=profile.person_id,
+            answers=old | taken_from(report, old) | {"_greeting": ""},
+        )  # fmt: skip
+        return
+    answers = old | taken_from(report, old)
+    answers = with_note({key: value for key, value in answers.items() if key != "note"})
+    if words.so_far(old) == words.so_far(answers) and row.note == answers.get("note", row.note):
+        return
+    lead = f"{words.changed(old, answers)}\n{words.re_decided()}"
+    take(turn, profile, answers, message_id=turn.incoming.message_id, lead=lead)
+
+
+def _agreed(report: Report, old: Answers) -> Report:
+    """A report without the doubts that were answered before: what stands is what they may mean."""
+    answers, doubts = dict(report.answers), []
+    for doubt in report.doubts:
+        stands = [
+            option
+            for option in doubt.options
+            if option and all(old.get(key) == value for key, value in option.items())
+        ]
+        if stands:
+            answers |= stands[0]
+        else:
+            doubts.append(doubt)
+    return replace(report, answers=answers, doubts=tuple(doubts))
+
+
+def _question_typed_in(session: Session, person: Person, message_id: int) -> OpenQuestion | None:
+    query = (
+        select(OpenQuestion)
+        .where(OpenQuestion.person_id == person.id, OpenQuestion.flow == CHECK_IN.id)
+        .order_by(col(OpenQuestion.id).desc())
+        .limit(20)
+    )
+    return next(
+        (q for q in session.exec(query) if str(message_id) in q.answers.get(asking.TYPED_IN, {})),
+        None,
+    )
+
+
+def _edited_answer(
+    turn: ChatTurn, person: Person, profile: AthleteProfile, question: OpenQuestion, today: date
+) -> None:
+    if question.answers["_date"] != today.isoformat():
+        day = date.fromisoformat(question.answers["_date"])
+        text = words.too_late_to_change(athlete_words.day_name(day))
+        say_to(turn, person, text)
+        return
+    key = question.answers[asking.TYPED_IN][str(turn.incoming.message_id)]
+    step = CHECK_IN.step(key)
+    assert step is not None
+    try:
+        value = asking.read_answer(step, turn.incoming.text, question, turn.context)
+    except InvalidAnswer as unread:
+        text = f"{unread}\n\n{words.no_longer_a_check_in()}"
+        say_to(turn, person, text)
+        return
+    found = given_by(step, [value] if step.many else value)
+    if found.get(DOUBTS) or found.get(WHY):
+        say_to(turn, person, words.no_longer_a_check_in())
+        return
+    if all(question.answers.get(name) == value for name, value in found.items()):
+        return
+    old = dict(question.answers)
+    question.answers = question.answers | found
+    turn.session.add(question)
+    lead = words.changed(old, question.answers)
+    row = checkin_row(turn.session, profile.person_id, today)
+    if row is None:
+        say_to(turn, person, lead)
+        return
+    answers = answers_of(turn.session, profile, row) | found
+    take(
+        turn, profile, answers, message_id=None,
+        lead=f"{lead}\n{words.re_decided()}",
+    )  # fmt: skip

@@ -1,0 +1,44 @@
+"""How headings of sheets look, and how much room what stands in a cell takes.
+
+Spreadsheet programs differ in whether they raise a row for what is wrapped in it: whoever wraps says
+how high the row is.
+"""
+
+from __future__ import annotations
+
+import textwrap
+from functools import cache
+from typing import TYPE_CHECKING
+
+if TYPE_CHECKING:
+    from openpyxl.styles import Font
+
+#: Points of a line of 11 point letters, as `defaultRowHeight` has them.
+LINE = 15
+MOST_LINES = 20  # a row higher than that shows nothing else (27 are all that a program takes)
+_BOLD = 1.15  # how much wider bold letters are
+
+
+def heading_font() -> Font:
+    """Bold, of the family that the other cells have: left out, it would be the program's own."""
+    from openpyxl.styles import Font  # noqa: PLC0415 - loaded at the first file
+
+    return Font(bold=True, name="Calibri", family=2, size=11)
+
+
+def width_for(heading: str, width: float) -> float:
+    """The width of a column, in characters: no word of its heading is broken."""
+    return max(width, *(round(len(word) * _BOLD + 1, 1) for word in heading.split()), 0)
+
+
+def height_of_headings(headings: list[tuple[str, float]]) -> int:
+    """Points of the row that holds these, each with its column's width."""
+    return LINE * max((lines_of(text, width / _BOLD) for text, width in headings), default=1)
+
+
+@cache
+def lines_of(text: str, width: float) -> int:
+    """On how many lines it stands in a column of so many characters; `MOST_LINES` at most."""
+    room = max(int(width), 1)
+    shown = text[: room * MOST_LINES].splitlines()
+    return min(sum(max(len(textwrap.wrap(line, room)), 1) for line in shown) or 1, MOST_LINES)
