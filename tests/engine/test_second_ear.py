@@ -12,6 +12,7 @@ from engine.symptoms import Concern, screen
 from engine.symptoms.ear import suspicions
 from engine.symptoms.ear.model import CLASSES, MODEL_ID, model, pack, unpack
 from engine.symptoms.ear.reading import BUCKETS, fold
+from engine.symptoms.names import Symptom
 from tests.ear import corpus
 
 #: Invented apart from the corpus, in other images; training never reads it.

@@ -2,16 +2,15 @@
 
 from __future__ import annotations
 
-import re
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 
 from engine.symptoms.ear.model import Model, model
 from engine.symptoms.ear.naming import namer
 from engine.symptoms.ear.reading import pieces, sentences, words
+from engine.symptoms.ear.shrugs import SHRUGS
 from engine.symptoms.finding import Concern, Suspicion
 from engine.symptoms.names import Symptom
-from engine.written.late import Late
 
 #: The gravest concern with this share of all concern gives the suspicion its name.
 _SHARE = 0.3
@@ -32,19 +31,6 @@ _SAID_ALONE = {
 }  # fmt: skip
 
 
-#: What leaves a question open, and nothing more: no letters of it are listened to.
-_SHRUGS = Late(
-    r"(?:(?:i|im|i'm|i am|well|hm+|um+|uh|oh|sorry|honestly|ich|na ja|naja|puh|ah+|äh+m?|ja|ehrlich gesagt) ?,? )*"
-    r"(?:(?:really |still )?not (?:so |quite |really |too |that )?sure(?: yet| about (?:that|it))?|"
-    r"(?:have |got |absolutely )*no (?:idea|clue)|(?:really |just )?(?:don'?t|do not) (?:really )?know(?: yet| that| it)?|"
-    r"dunno|(?:can'?t|cannot|couldn'?t) (?:say|tell)(?: yet)?|hard to (?:say|tell)|who knows|no clue|"
-    r"maybe|perhaps|one (?:moment|sec(?:ond)?)|(?:let me|i'll) (?:check|see|think)|"
-    r"(?:bin (?:mir )?)?(?:noch |nicht ganz |nicht so |ganz )*nicht (?:ganz |so )?sicher|(?:hab |habe |echt )*kein(?:e|en)? (?:ahnung|plan|schimmer|idee)|"
-    r"weiß (?:ich )?(?:ehrlich |grad |gerade |noch |es )*nicht(?: so genau| genau| mehr)?|weiss (?:ich )?nicht|"
-    r"(?:ist )?schwer zu sagen|(?:kann|kanns|kann's) (?:ich )?nicht sagen|wer weiß|vielleicht|mal (?:sehen|schauen)|"
-    r"ich schau(?:e)? (?:mal )?nach|moment|sekunde)[ .!?…]*",
-    re.IGNORECASE,
-)
 #: Two words are the name of a food or a greeting more often than a complaint, and must sound so surely.
 _OF_TWO_WORDS = 0.85
 #: What the tables take for less than a warning is asked about from this chance of an emergency on:
@@ -111,7 +97,7 @@ class SecondOpinion:
     def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
         about = [sentence for sentence in sentences(self.text) if words in sentence]
         for sentence in about[:_MOST_PIECES]:
-            if _SHRUGS.fullmatch(sentence):
+            if SHRUGS.fullmatch(sentence):
                 continue
             _, emergency, *_ = model().chances(sentence)
             if emergency >= least and len(sentence.split()) > 1:
@@ -143,7 +129,7 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
     for sentence in sentences(text):
         rest = [clause for clause in unplaced if clause in sentence]
         whole = any(sentence in clause for clause in unplaced)
-        if (not rest and not whole) or _SHRUGS.fullmatch(sentence):
+        if (not rest and not whole) or SHRUGS.fullmatch(sentence):
             continue
         left = len(words(sentence)) - sum(len(words(clause)) for clause in rest)
         whole = whole or left <= len(rest)  # but for an "and" or "but" between them
