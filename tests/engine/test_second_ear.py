@@ -142,7 +142,7 @@ def test_packed_weights_come_back_as_they_were_and_strange_ones_are_refused() ->
     packed = pack(model())
     again = unpack(packed)
     assert pack(again) == packed
-    assert len(packed) < 600_000
+    assert len(packed) < 650_000
     assert again.weights.shape == (BUCKETS, len(CLASSES))
     with pytest.raises(ValueError, match="weights are of ear-0"):
         unpack(packed.replace(MODEL_ID.encode(), b"ear-0", 1))
@@ -187,6 +187,7 @@ def test_listening_takes_about_a_millisecond_a_sentence() -> None:
     "text",
     [
         "not sure", "I don't know", "i dont know.", "no idea", "maybe", "hard to say", "one moment",
+        "I think so", "I'm here", "can't come", "im Ernst", "bin dann mal weg", "hab Hunger",
         "keine Ahnung", "weiß nicht", "weiß ich grad nicht", "schwer zu sagen", "nicht sicher",
     ],
 )  # fmt: skip
