@@ -59,6 +59,7 @@ class App:
         self._transport = transport
         self._clock = clock
         self._may_be_urgent = use_cases.may_be_urgent
+        self._load = use_cases.load
         self.sender = Sender(
             engine,
             transport,
@@ -107,7 +108,8 @@ class App:
         scheduler.start()
         parts = (self.worker, self.sender, self.fetcher)
         watch = ClockWatch(self._engine, self._clock, lambda: self._look_again(scheduler))
-        tasks = [asyncio.create_task(part.run()) for part in parts]
+        tasks = [asyncio.create_task(asyncio.to_thread(self._load))]
+        tasks += [asyncio.create_task(part.run()) for part in parts]
         tasks.append(asyncio.create_task(keep_going("clock watch", self._clock, watch.look)))
         tasks.append(asyncio.create_task(keep_going("watch", self._clock, self.watch.look)))
         page = self._health_page()

@@ -322,6 +322,13 @@ def poisoned(turn: Turn, chat_id: int) -> None:
             say(turn.session, chat_id=chat_id, text=text, now=turn.now)
 
 
+def load() -> None:
+    """What the first morning needs: the tables of complaints, and what the forecast computes with."""
+    import scipy.special  # noqa: F401, PLC0415
+
+    safety_watch.may_be_urgent("I am well")
+
+
 USE_CASES = UseCases(
     incoming=incoming,
     due=due,
@@ -334,4 +341,5 @@ USE_CASES = UseCases(
     may_be_urgent=safety_watch.may_be_urgent,
     hold_their_people=True,
     hold_duty=locks.hold_subject,
+    load=load,
 )

@@ -1,71 +1,27 @@
-"""What every test has: real databases, and no network."""
+"""How the tests are run; what they are given stands in `tests.support.fixtures`."""
 
 from __future__ import annotations
 
 import gc
 import os
-import socket
 import sys
-from collections.abc import Iterator
 
 import pytest
 
-from bot.words import languages
-from tests.support.chats import Telegram, telegram_process
-from tests.support.databases import (  # noqa: F401 - fixtures
-    any_engine,
-    any_url,
-    postgres,
-    postgres_engine,
-    postgres_url,
-    shaped_sqlite,
-    sqlite_engine,
-    sqlite_url,
-)
-from tests.support.foreign import OURS, heed_readers, write_plain_catalogue
-from tests.support.network import no_network  # noqa: F401 - a fixture
-from tests.support.prepared import later, peak_week_file, team_at  # noqa: F401 - fixtures
-from tests.support.rehearsed import after_a_morning, opened, rehearsed  # noqa: F401 - fixtures
-
 
 def pytest_configure(config: pytest.Config) -> None:
-    heed_readers()
     # The processes that tests start keep what they compile; each would compile the product anew.
     os.environ.pop("PYTHONDONTWRITEBYTECODE", None)
     sys.dont_write_bytecode = False  # nor need each run rewrite the assertions of every test anew
     config.addinivalue_line("markers", "loopback: may connect to this machine")
     config.addinivalue_line("markers", "soak: long; left out unless asked for with -m soak")
+    hands_out = bool(config.getoption("numprocesses", None)) and not hasattr(config, "workerinput")
+    if not hands_out:  # it would wait for the whole product to be loaded, and never need it
+        config.pluginmanager.import_plugin("tests.support.fixtures")
 
 
 def pytest_collection_finish() -> None:
     """What was collected stays to the end, so that looking through it for garbage is in vain."""
     gc.collect()
     gc.freeze()
-
-
-@pytest.fixture(scope="session", autouse=True)
-def foreign_language(tmp_path_factory: pytest.TempPathFactory) -> None:
-    """Every second person of a test has their Telegram set to a language that reads like English."""
-    languages.CATALOGUES = tmp_path_factory.mktemp("locale")
-    write_plain_catalogue(languages.CATALOGUES)
-
-
-@pytest.fixture
-def ours(monkeypatch: pytest.MonkeyPatch) -> None:
-    """The catalogues that are delivered."""
-    monkeypatch.setattr(languages, "CATALOGUES", OURS)
-
-
-@pytest.fixture
-def free_port() -> int:
-    """A port of loopback that nobody listens on."""
-    with socket.socket() as listener:
-        listener.bind(("127.0.0.1", 0))
-        return int(listener.getsockname()[1])
-
-
-@pytest.fixture
-def telegram() -> Iterator[Telegram]:
-    """A Bot API server of the test's own."""
-    with telegram_process() as standin:
-        yield standin
+    gc.set_threshold(20_000, 20)  # and so is a look every few hundred objects, as is usual

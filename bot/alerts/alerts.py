@@ -6,7 +6,8 @@ from collections.abc import Callable, Mapping, Sequence
 from datetime import date
 from typing import Any
 
-from sqlmodel import Session, col, select
+from sqlalchemy import bindparam
+from sqlmodel import Session, col, or_, select
 
 from bot.alerts import delivery, notes, words, words_after
 from bot.alerts.words_advice import advice
@@ -16,6 +17,7 @@ from bot.people.changes import Change
 from bot.people.desk import moment_for
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.people.rights import others_coaching
+from bot.store.remembering import remembered
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import AlertRow, CheckInRow
 from bot.week.load import words_told
@@ -129,22 +131,39 @@ def in_their_words(flag: Flag, words: Mapping[str, str]) -> dict[str, Any]:
 
 def found_on(session: Session, athlete_id: int, day: date) -> dict[str, int]:
     """What has been brought to the coach of this day: the finding, and the rank of its worst level."""
-    query = select(AlertRow).where(AlertRow.athlete_id == athlete_id, AlertRow.date == day)
     found: dict[str, int] = {}
-    for row in session.exec(query):
-        found[row.flag] = max(found.get(row.flag, -1), Level(row.level).rank)
+    for row in of_day_or_open(session, athlete_id, day):
+        if row.date == day:
+            found[row.flag] = max(found.get(row.flag, -1), Level(row.level).rank)
     return found
+
+
+# Built once: building a statement costs as much as asking it.
+_OF_DAY_OR_OPEN = select(AlertRow).where(
+    AlertRow.athlete_id == bindparam("athlete"),
+    or_(AlertRow.date == bindparam("day"), col(AlertRow.acknowledged_at).is_(None)),
+)
+
+_OPEN = select(AlertRow).where(
+    AlertRow.athlete_id == bindparam("athlete"), col(AlertRow.acknowledged_at).is_(None)
+)
+
+
+def of_day_or_open(session: Session, athlete_id: int, day: date) -> Sequence[AlertRow]:
+    """An athlete's alerts of this day, and those of other days that nobody has acknowledged."""
+    return remembered(
+        session, AlertRow, (athlete_id, day),
+        lambda: session.exec(_OF_DAY_OR_OPEN, params={"athlete": athlete_id, "day": day}).all(),
+    )  # fmt: skip
 
 
 def correct(turn: Turn, profile: AthleteProfile, row: CheckInRow, flags: Sequence[Flag]) -> None:
     """Put right in place what was raised of these answers before they were changed."""
     standing = {flag.id: flag for flag in flags}
-    query = select(AlertRow).where(
-        AlertRow.athlete_id == profile.person_id,
-        AlertRow.date == row.date,
-        col(AlertRow.flag).in_([flag.value for flag in OF_FIGURES]),
-    )
-    for alert in turn.session.exec(query).all():
+    of_figures = [flag.value for flag in OF_FIGURES]
+    for alert in of_day_or_open(turn.session, profile.person_id, row.date):
+        if alert.date != row.date or alert.flag not in of_figures:
+            continue
         put_right = alert.facts.get(CORRECTED)
         if put_right is not None and not put_right.get("holds"):
             continue
@@ -201,23 +220,26 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
 
 def open_alerts(session: Session, athlete_id: int) -> list[AlertRow]:
     """Not yet acknowledged: the worst first, then the oldest."""
-    query = select(AlertRow).where(
-        AlertRow.athlete_id == athlete_id, col(AlertRow.acknowledged_at).is_(None)
-    )
-    return sorted(session.exec(query), key=lambda row: (-Level(row.level).rank, row.opened_at))
+    rows = remembered(
+        session, AlertRow, ("open", athlete_id),
+        lambda: session.exec(_OPEN, params={"athlete": athlete_id}).all(),
+    )  # fmt: skip
+    return sorted(rows, key=lambda row: (-Level(row.level).rank, row.opened_at))
 
 
 def seen_to(session: Session, profile: AthleteProfile, flags: Sequence[Flag], day: date) -> bool:
     """Whether there are warnings among these flags and somebody has acknowledged each that day."""
+    warned = {flag.id for flag in flags if flag.level is Level.WARNING}
+    if not warned:
+        return False
     query = select(AlertRow.flag).where(
         AlertRow.athlete_id == profile.person_id,
         AlertRow.date == day,
         AlertRow.level == Level.WARNING,
         col(AlertRow.acknowledged_by).is_not(None),
     )
-    warned = {flag.id for flag in flags if flag.level is Level.WARNING}
     still_open = {row.flag for row in open_alerts(session, profile.person_id)}
-    return bool(warned) and warned <= set(session.exec(query)) - still_open
+    return warned <= set(session.exec(query)) - still_open
 
 
 def note(

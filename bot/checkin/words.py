@@ -261,4 +261,6 @@ def nudge(first: bool, example: str) -> str:
             "such as: {example}",
             example=example,
         )
-    return tr("Last reminder for this morning: without your numbers the plan's figure holds today.")
+    return tr(
+        "Last reminder for this morning: without your numbers the plan's figure stands today."
+    )

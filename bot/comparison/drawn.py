@@ -135,7 +135,8 @@ def _weight(strip: Strip) -> None:
     spare = max(LEAST_SPAN_KG - (high - low), 0.0) / 2
     low, high = low - spare, high + spare
     first = _first(strip.week)
-    top, room = strip.top + 52 + (26 if unit == "st" else 0), 64
+    # Under the figures, of which stones take two lines, with room for the sign of one outside.
+    top, room = (strip.top + 92, 50) if unit == "st" else (strip.top + 58, 58)
 
     def y(kg: float) -> float:
         return top + room * (high - (kg - first)) / (high - low)

@@ -104,6 +104,11 @@ def column(days_out: int) -> str:
     return tr("Day") if days_out == 0 else tr("{number} out", number=days_out)
 
 
+def spoken(days_out: int) -> str:
+    """The same inside a text, where there is room."""
+    return tr("Day") if days_out == 0 else tr("{days} out", days=days_out)
+
+
 def _carbs(compared: Compared) -> list[str]:
     """Two weeks with planned, set and eaten in one cell; more in a block each."""
     if len(compared.weeks) == 2:
@@ -182,7 +187,7 @@ def _water(compared: Compared) -> list[str]:
     found = [week_words.heading("water", compared.weight_unit, unit), _block(compared, cell)]
     told = [
         tr(
-            "! {letter}, {day}: {symptoms}", letter=letter, day=column(day.days_out),
+            "! {letter}, {day}: {symptoms}", letter=letter, day=spoken(day.days_out),
             symptoms=", ".join(symptom_name(one) for one in day.symptoms),
         )
         for letter, week in compared.lettered()
@@ -237,7 +242,7 @@ def caption(compared: Compared) -> str:
         for letter, week in compared.lettered()
     ]
     for days_out in PLAN_DAYS[::-1]:
-        line = f"{figures.capital(column(days_out))}: " + "; ".join(
+        line = f"{figures.capital(spoken(days_out))}: " + "; ".join(
             f"{letter} {_morning(compared, week.at(days_out))}"
             for letter, week in compared.lettered()
         )
@@ -279,7 +284,7 @@ def no_photos(name: str, *, own: bool) -> str:
 
 
 def photo_day_button(days_out: int) -> str:
-    return column(days_out)
+    return spoken(days_out)
 
 
 def photo_label(letter: str, day: date) -> str:
@@ -289,4 +294,4 @@ def photo_label(letter: str, day: date) -> str:
 
 def photos_caption(days_out: int, weeks: Sequence[tuple[str, ComparedWeek]]) -> str:
     told = "\n".join(f"{letter}: {legend(week)}" for letter, week in weeks)
-    return f"{column(days_out)}\n{told}"
+    return f"{spoken(days_out)}\n{told}"

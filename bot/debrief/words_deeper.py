@@ -150,6 +150,15 @@ def rules_lines(found: Sequence[Helped]) -> str:
 
 def _verdict(one: Helped) -> str:
     share = round(TEN * max(one.better, one.worse))
+    if one.verdict != "open" and in_ten(one.given) == in_ten(one.without):
+        if one.verdict == "helped":
+            return tr(
+                "It probably helped ({share} in 10), but too little to move these odds.",
+                share=share,
+            )
+        return tr(
+            "It probably cost look ({share} in 10), but too little to move these odds.", share=share
+        )
     if one.verdict == "helped":
         return tr("It probably helped ({share} in 10).", share=share)
     if one.verdict == "hurt":
@@ -262,12 +271,12 @@ ADVICE = {
         "They answered this week's mornings; the next ones may differ."
     ),
     "rule-helped": mark(
-        "Let the check-ins move the days as they did: {change} g {days_out} days out probably "
-        "helped ({share} in 10, by the forecast)."
+        "Let the check-ins move the days as they did: {change} g {when} probably helped ({share} in "
+        "10, by the forecast)."
     ),
     "rule-hurt": mark(
-        "Look twice at a change like {change} g {days_out} days out: it probably cost look "
-        "({share} in 10, by the forecast)."
+        "Look twice at a change like {change} g {when}: it probably cost look ({share} in 10, by the "
+        "forecast)."
     ),
     "keep-the-way": mark(
         "Keep food, water and sleep as they were: nothing in {mornings} check-ins speaks against "
@@ -311,6 +320,7 @@ def _advice(one: Advice) -> str:
         told["share"] = figures.number(TEN * one.facts["share"])
     if "change" in one.facts:
         told["change"] = signed(one.facts["change"])
+        told["when"] = figures.days_out(int(one.facts["days_out"]))
     return tr(ADVICE[one.id], **told)
 
 

@@ -5,13 +5,13 @@ from __future__ import annotations
 from dataclasses import dataclass
 from datetime import date
 
-from sqlmodel import Session, col, or_, select
+from sqlmodel import Session
 
+from bot.alerts.alerts import of_day_or_open
 from bot.core.turn import Turn
 from bot.decision.words_target import resting_line, target_lines
 from bot.people.people import get_person, is_own_coach, local_date
 from bot.store.tables.people import AthleteProfile
-from bot.store.tables.week import AlertRow
 from engine.safety import FlagId
 from engine.symptoms import Symptom
 from engine.values.plan import DayTarget
@@ -76,13 +76,9 @@ def rests(profile: AthleteProfile) -> bool:
 
 def _found(session: Session, profile: AthleteProfile, today: date) -> set[str]:
     """What was told today or is still open, as far as targets have to heed it."""
-    query = select(AlertRow).where(
-        AlertRow.athlete_id == profile.person_id,
-        col(AlertRow.flag).in_([found.value for found in NO_TRAINING]),
-        or_(AlertRow.date == today, col(AlertRow.acknowledged_at).is_(None)),
-    )
+    heeded = {found.value for found in NO_TRAINING}
     return {
         row.flag
-        for row in session.exec(query)
-        if row.facts.get("_corrected", {"holds": True}).get("holds")
+        for row in of_day_or_open(session, profile.person_id, today)
+        if row.flag in heeded and row.facts.get("_corrected", {"holds": True}).get("holds")
     }

@@ -59,7 +59,7 @@ def odds_in_force(decision: Decision, set_g: float | None = None) -> Odds | None
     view, carb_g = decision.foresight, decision.carb_g if set_g is None else set_g
     if view is None or view.best is None or view.planned is None or carb_g is None:
         return None
-    closest = nearest((view.planned, view.best), carb_g)
+    closest = nearest(view.odds, carb_g)
     # Odds of another figure than was set since say nothing of it.
     return closest if set_g is None or abs(closest.carb_g - set_g) <= NEAR_G else None
 
@@ -152,7 +152,7 @@ def _rule_and_forecast(trace: Trace, planned_g: float | None) -> str:
 
 
 def odds_lines(view: Foresight) -> list[str]:
-    """The chances of the day with the plan's figure, and with the best of those allowed."""
+    """The chances of the day with the plan's figure, the proposed and the best of those allowed."""
     planned, best = view.planned, view.best
     if planned is None or best is None:
         return []
@@ -162,6 +162,13 @@ def odds_lines(view: Foresight) -> list[str]:
             figure=figures.grams(planned.carb_g), chances=all_three(planned),
         )
     ]  # fmt: skip
+    if (proposed := view.proposed) is not None:
+        said.append(
+            tr(
+                "With {figure}, as proposed: {chances}",
+                figure=figures.grams(proposed.carb_g), chances=all_three(proposed),
+            )
+        )  # fmt: skip
     if best.carb_g == planned.carb_g:
         return [*said, tr("No other allowed amount looks better")]
     if in_ten(best) == in_ten(planned):

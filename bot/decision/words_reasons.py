@@ -14,7 +14,7 @@ from engine.decision.decide import Decision
 from engine.decision.rules import RULES, Forecast
 from engine.values.limits import CAUTION
 
-_GATES = {
+GATE_SENTENCES = {
     "warning-flag": mark("Carbs are not adjusted while a warning is open."),
     "frozen": mark("Your coach has frozen adjusting. Stay on plan for now."),
     "coach-override": mark("Your coach has set this figure."),
@@ -103,8 +103,8 @@ def gate_name(gate: str) -> str:
 def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool = False) -> str:
     """One to three sentences for the athlete; `own` is somebody without another coach."""
     rule = decision.rule
-    if rule in _GATES:
-        return tr(_GATES[rule], missing=_missing(decision))
+    if rule in GATE_SENTENCES:
+        return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
     foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, own=own)
     said = [foreseen or BY_RULE[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]

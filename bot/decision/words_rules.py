@@ -189,6 +189,13 @@ def _flat_in_load(told: Told) -> str:
             expected=told["expected_fullness"],
             change=told.change,
         )
+    if told.get("raise_due") is False:
+        return tr(
+            "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, but that "
+            "is not sure enough to add carbs yet. Stay on plan.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+        )
     return tr(
         "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, but more is "
         "not allowed today. Stay on plan.",

@@ -15,6 +15,7 @@ import matplotlib as mpl
 from matplotlib.backend_bases import RendererBase
 from matplotlib.backends.backend_agg import FigureCanvasAgg
 from matplotlib.figure import Figure
+from matplotlib.lines import Line2D
 from matplotlib.patches import Rectangle
 from matplotlib.text import Text
 from matplotlib.typing import RcKeyType
@@ -67,7 +68,10 @@ def drawn(draw: Callable[[], Canvas]) -> bytes:
 
 
 class Canvas:
-    """Draws in pixels. Made and written under `STYLE` (see `drawn`)."""
+    """Draws in pixels. Made and written under `STYLE` (see `drawn`).
+
+    What is drawn is put on the page as it is: `plot` and `add_patch` would reckon its limits anew.
+    """
 
     def __init__(self, width: int, height: int) -> None:
         self.width, self.height = width, height
@@ -121,7 +125,7 @@ class Canvas:
         edge: str | None = None, line: float = 0.0, hatch: str = "", dashed: bool = False,
         above: int = 2,
     ) -> None:  # fmt: skip
-        self._page.add_patch(
+        self._page.add_artist(
             Rectangle(
                 (left, top), width, height, facecolor=fill or "none", edgecolor=edge or "none",
                 linewidth=line * POINTS_PER_PIXEL, hatch=hatch, zorder=above,
@@ -133,10 +137,12 @@ class Canvas:
         self, points: Sequence[tuple[float, float]], *, colour: str, width: float,
         dashed: bool = False, above: int = 3,
     ) -> None:  # fmt: skip
-        self._page.plot(
-            [x for x, _ in points], [y for _, y in points], color=colour, zorder=above,
-            linewidth=width * POINTS_PER_PIXEL, linestyle=(0, (2, 1.2)) if dashed else "-",
-            solid_capstyle="butt",
+        self._page.add_artist(
+            Line2D(
+                [x for x, _ in points], [y for _, y in points], color=colour, zorder=above,
+                linewidth=width * POINTS_PER_PIXEL, linestyle=(0, (2, 1.2)) if dashed else "-",
+                solid_capstyle="butt",
+            )
         )  # fmt: skip
 
     def mark(
@@ -144,10 +150,12 @@ class Canvas:
         line: float = 3.0,
     ) -> None:  # fmt: skip
         """One marker: "o", "s", "D", "^" or "v"; `size` is its width in pixels."""
-        self._page.plot(
-            [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,
-            markeredgecolor=edge, markeredgewidth=line * POINTS_PER_PIXEL, linestyle="none",
-            zorder=5,
+        self._page.add_artist(
+            Line2D(
+                [x], [y], marker=shape, markersize=size * POINTS_PER_PIXEL, color=fill,
+                markeredgecolor=edge, markeredgewidth=line * POINTS_PER_PIXEL, linestyle="none",
+                zorder=5,
+            )
         )  # fmt: skip
 
     def png(self) -> bytes:

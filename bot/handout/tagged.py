@@ -10,13 +10,14 @@ from __future__ import annotations
 from collections.abc import Iterator, Sequence
 from contextlib import contextmanager
 from datetime import datetime
-from pathlib import Path
 
 from fpdf import FPDF, ViewerPreferences
 from fpdf.enums import XPos, YPos
 from fpdf.fonts import TTFFont
 from fpdf.structure_tree import StructElem, StructureTreeBuilder
 from fpdf.syntax import PDFArray
+
+from bot.drawing.letters import letters
 
 FAMILY = "DejaVu"
 MARGIN_MM = 15.0
@@ -82,7 +83,7 @@ class TaggedPage:
         pdf.set_creation_date(made_at)
         pdf.viewer_preferences = ViewerPreferences(display_doc_title=True)
         for style, file in (("", "DejaVuSans.ttf"), ("B", "DejaVuSans-Bold.ttf")):
-            pdf.add_font(FAMILY, style, _letters() / file)
+            pdf.add_font(FAMILY, style, letters() / file)
         pdf.add_page()
         pdf.pages[1].struct_parents = 0
         self._pdf, self._marked = pdf, 0
@@ -266,10 +267,3 @@ def _fitted(pdf: FPDF, text: str, room: float) -> str:
     while text and pdf.get_string_width(text) > room:
         text = f"{text.rstrip('…')[:-1].rstrip()}…" if len(text) > 2 else ""
     return text
-
-
-def _letters() -> Path:
-    """The typeface that comes with matplotlib: the same letters on every machine."""
-    from matplotlib import get_data_path  # noqa: PLC0415
-
-    return Path(get_data_path()) / "fonts" / "ttf"

@@ -179,7 +179,10 @@ def _teaches(answers: Answers) -> str:
         return ""
     planned = plan.load_g / len(plan.load_days) / _athlete(answers).body_mass_kg
     return reasons.trial_teaches(
-        found.g_per_kg, found.narrower, same=abs(found.g_per_kg - planned) < STEP.value / 2
+        found.g_per_kg,
+        found.narrower,
+        found.spilled,
+        same=abs(found.g_per_kg - planned) < STEP.value / 2,
     )
 
 

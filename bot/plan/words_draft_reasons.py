@@ -258,9 +258,23 @@ def trial_fits(first: date, last: date) -> str:
     )  # fmt: skip
 
 
-def trial_teaches(load: float, narrower: float, *, same: bool) -> str:
-    """What the trial is expected to teach; `same` where the planned load teaches most already."""
+def trial_teaches(load: float, narrower: float, spilled: float, *, same: bool) -> str:
+    """What the trial is expected to teach, and how likely it is to spill over.
+
+    `same` where the planned load teaches most already.
+    """
     share = figures.plain(round(100 * narrower / 5) * 5)
+    return f"{_teaches(load, share, same=same)} {_spills(spilled)}"
+
+
+def _spills(chance: float) -> str:
+    fives = round(100 * chance / 5) * 5
+    if fives < 5:
+        return tr("It is unlikely to spill over.")
+    return tr("The chance that it spills over is about {share} %.", share=figures.plain(fives))
+
+
+def _teaches(load: float, share: str, *, same: bool) -> str:
     if same:
         return tr(
             "This load should teach about as much as any: afterwards the load that fills and the one "

@@ -10,25 +10,32 @@ from sqlmodel import Session, col, select
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
 from bot.week.load import day_set, weeks_before
 from engine.decision.decide import Case, Decision
+from engine.decision.kept import decision_from_dict
 from engine.decision.record import case_from_dict
-from engine.decision.replay import Change, week_again
+from engine.decision.replay import Change, same_for_people, week_again
 from engine.values.plan import PLAN_DAYS
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class MorningAgain:
-    """One morning: the figure that was in force in the end (g), and the decision it would have been."""
+    """One morning: the figure that was in force in the end (g), and the decision it would have been.
+
+    `as_then`: the same was decided then, so what became of it stands.
+    """
 
     days_out: int
     set_g: float | None
     by_coach: bool
+    as_then: bool
     case: Case
     decision: Decision
 
     @property
     def differs(self) -> bool:
         again = self.decision.carb_g
-        return self.set_g is not None and again is not None and abs(again - self.set_g) >= 0.5
+        if self.as_then or self.set_g is None or again is None:
+            return False
+        return abs(again - self.set_g) >= 0.5
 
 
 def finished(session: Session, athlete_id: int, today: date) -> list[EventRow]:
@@ -56,8 +63,10 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
     cases = [case_from_dict(row.case) for row in rows]
     first = event.day - timedelta(days=max(PLAN_DAYS))
     trials = weeks_before(session, event.athlete_id, first) if change.forecast else ()
+    then = [decision_from_dict(row.decision) for row in rows]
+    made = week_again(cases, change, trials, then)
     found = []
-    for row, (case, decision) in zip(rows, week_again(cases, change, trials), strict=True):
+    for row, was, (case, decision) in zip(rows, then, made, strict=True):
         standing = day_set(session, event.athlete_id, row.sets_date)
         found.append(
             MorningAgain(
@@ -66,6 +75,7 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
                 by_coach=standing is not None
                 and standing.by == "coach"
                 and row.status != DecisionStatus.APPROVED,
+                as_then=same_for_people(decision, was),
                 case=case,
                 decision=decision,
             )

@@ -123,8 +123,12 @@ def _tell(
         say_to(turn, coach, words.cannot_be(), buttons=_back(profile, event))
         return False
     head = words.head(name, event.kind, event.day, what)
-    lines = [words.morning(one.days_out, one.set_g, one.decision, by_coach=one.by_coach)
-             for one in mornings]  # fmt: skip
+    lines = [
+        words.morning(
+            one.days_out, one.set_g, one.decision, by_coach=one.by_coach, as_then=one.as_then
+        )
+        for one in mornings
+    ]
     moved = [one for one in mornings if one.differs]
     parts = [head, "\n".join([words.columns(), *lines]), words.in_sum(len(moved), len(mornings))]
     parts += [_estimate(change, moved), words.not_known(name)]

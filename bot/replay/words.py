@@ -87,12 +87,14 @@ def head(name: str, kind: str, day: date, what: str) -> str:
     )  # fmt: skip
 
 
-def morning(days_out: int, set_g: float | None, again: Decision, *, by_coach: bool) -> str:
+def morning(
+    days_out: int, set_g: float | None, again: Decision, *, by_coach: bool, as_then: bool
+) -> str:
     """ "2 out: 475 → 460 (spilled over); would have waited for you"."""
     label = tr("Day") if days_out == 0 else tr("{days} out", days=days_out)
     then = "–" if set_g is None else figures.number(set_g)
     now = "–" if again.carb_g is None else figures.number(again.carb_g)
-    same = then == now
+    same = as_then or then == now
     line = f"{label}: {then} → {now}"
     if same:
         line = tr("{label}: {figure}, the same", label=label, figure=then)

@@ -8,6 +8,7 @@ from datetime import date
 
 from bot.core.turn import Turn
 from bot.dialogue import asking
+from bot.people.people import is_own_coach
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.fit.words import limit_moves
@@ -145,7 +146,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
             put(turn, coach, one, one.wanted.reason)
     changed = [one.name for one in seen if one.changes]
     names = list(dict.fromkeys(changed))
-    text = words.done(len(names), names) if many else words.done_one(seen[0].name)
+    text = (
+        words.done(len(names), names) if many else words.done_one(seen[0].name, own=_own(seen[0]))
+    )
     say_to(turn, coach, text)
 
 
@@ -197,7 +200,13 @@ def _whole(seen: Foreseen) -> str:
         else ""
     )
     told = [one for one in seen.findings if one not in seen.warnings]
-    return words.preview(seen.name, telling.parts(seen), table, findings_text(told, unit))
+    return words.preview(
+        seen.name, telling.parts(seen), table, findings_text(told, unit), own=_own(seen)
+    )
+
+
+def _own(seen: Foreseen) -> bool:
+    return seen.profile is not None and is_own_coach(seen.profile)
 
 
 def _day(seen: Foreseen) -> date:

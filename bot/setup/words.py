@@ -104,9 +104,11 @@ def place_unknown(place: str) -> str:
     return tr("I know no place called {place}. Send a larger city nearby.", place=place)
 
 
-def preview(name: str, lines: Sequence[str], table: str, review: str) -> str:
+def preview(name: str, lines: Sequence[str], table: str, review: str, *, own: bool) -> str:
     parts = [
-        tr("This is how {name} would be set up:", name=name),
+        tr("This is how you would be set up:")
+        if own
+        else tr("This is how {name} would be set up:", name=name),
         "\n".join(f"- {line}" for line in lines),
         table,
         review,
@@ -318,7 +320,9 @@ def done(count: int, names: Sequence[str]) -> str:
     return f"{said} {figures.all_of(names)}." if names else said
 
 
-def done_one(name: str) -> str:
+def done_one(name: str, *, own: bool) -> str:
+    if own:
+        return tr("Done: you are set up.")
     return tr("Done: {name} is set up.", name=figures.capital(name))
 
 

@@ -174,18 +174,18 @@ def times_run_again() -> dict[str, int]:
 
 @contextmanager
 def _session(engine: Engine, *, postgresql_level: str) -> Iterator[Session]:
+    # Said of the connection: an engine with options of its own, made for each transaction, costs more.
     if not is_sqlite(engine):
-        bound = engine.execution_options(isolation_level=postgresql_level)
-        with _UseCaseSession(bound) as session, session.begin():
+        with _UseCaseSession(engine) as session, session.begin():
+            session.connection(execution_options={"isolation_level": postgresql_level})
             yield session
         return
-    bound = engine.execution_options(begin_immediate=True)
     with _writing[engine.pool]:
         turn = _Turn()
         try:
-            with _UseCaseSession(bound) as session, session.begin():
+            with _UseCaseSession(engine) as session, session.begin():
                 # The session begins lazily; the lock on the file is wanted from the first line on.
-                session.connection()
+                session.connection(execution_options={"begin_immediate": True})
                 turn.came()
                 yield session
         finally:

@@ -2,19 +2,21 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Iterator, Sequence
 from datetime import datetime
 from typing import Any
 
-from sqlalchemy import ColumnElement, Engine, delete
+from sqlalchemy import ColumnElement, Engine, and_, delete
 from sqlmodel import Session, col, select
 
 from bot.store.db import claiming
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
-#: Rows that go in one transaction: a few milliseconds, in which nobody else can write.
-AT_ONCE = 200
+#: Rows that go in one transaction, in which nobody else can write: each lies in many pages.
+AT_ONCE = 50
+#: Rows that are looked at in one go, which keeps nobody waiting.
+LOOKED_AT = 2000
 
 
 def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -> int:
@@ -24,9 +26,7 @@ def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -
     """
     gone = 0
     for key, settled in _old(before):
-        last: Any = None
-        while found := _next(engine, key, settled, last, at_once):
-            last = found[-1]
+        for found in _found(engine, key, settled, at_once):
             with claiming(engine) as session:
                 # As it is now: it may have been taken up again since.
                 old = delete(key.class_).where(key.in_(found), *settled)
@@ -53,12 +53,20 @@ def _old(before: datetime) -> Sequence[tuple[Any, tuple[ColumnElement[bool], ...
     )
 
 
-def _next(
-    engine: Engine, key: Any, settled: Sequence[ColumnElement[bool]], last: Any, at_once: int
-) -> list[Any]:
-    """The keys of the next ones, in their order."""
-    query = select(key).where(*settled).order_by(key).limit(at_once)
-    if last is not None:
-        query = query.where(key > last)
-    with Session(engine) as session:
-        return list(session.exec(query))
+def _found(
+    engine: Engine, key: Any, settled: Sequence[ColumnElement[bool]], at_once: int
+) -> Iterator[list[Any]]:
+    """The keys of what is old, in handfuls. Each row is looked at once, in the order of keys: looked
+    for by its status, all that was ever sent would be sorted anew for each handful.
+    """
+    query = select(key, and_(*settled)).order_by(key).limit(LOOKED_AT)
+    last: Any = None
+    while True:
+        with Session(engine) as session:
+            rows = session.exec(query if last is None else query.where(key > last)).all()
+        if not rows:
+            return
+        last = rows[-1][0]
+        old = [number for number, is_old in rows if is_old]
+        for first in range(0, len(old), at_once):
+            yield old[first : first + at_once]

@@ -17,7 +17,7 @@ from datetime import datetime
 from typing import Any
 
 import structlog
-from sqlalchemy import Engine, and_, case, func, not_
+from sqlalchemy import Engine, and_, bindparam, case, func, not_
 from sqlmodel import Session, col, select
 
 from bot.core.clock import Clock
@@ -36,6 +36,33 @@ HEADS_AT_ONCE = 200
 OPEN = ("waiting", "sending")
 
 _log = structlog.get_logger(__name__)
+
+
+# Made once, since every look at the outbox asks it.
+_LANE = case(
+    (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1), else_=col(OutboxRow.urgency)
+)
+_PUT_OFF = and_(
+    col(OutboxRow.attached).is_not(None),
+    col(OutboxRow.status) == "waiting",
+    col(OutboxRow.not_before) > bindparam("now"),
+)
+_FIRST = (
+    select(func.min(OutboxRow.id))
+    .where(col(OutboxRow.status).in_(OPEN), not_(_PUT_OFF))
+    .group_by(col(OutboxRow.chat_id), _LANE)
+)
+_HEADS = (
+    select(OutboxRow)
+    .where(
+        col(OutboxRow.id).in_(_FIRST),
+        col(OutboxRow.status).in_(OPEN),
+        col(OutboxRow.not_before) <= bindparam("now"),
+    )
+    .order_by(col(OutboxRow.urgency).desc(), col(OutboxRow.id))
+    .limit(HEADS_AT_ONCE)
+    .with_for_update(skip_locked=True)
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,32 +178,7 @@ class Sender:
     @staticmethod
     def heads(session: Session, now: datetime) -> Sequence[OutboxRow]:
         """The first open row of each lane of each chat, where it is not put off."""
-        lane = case(
-            (col(OutboxRow.method).in_(sorted(LEAVES_NO_MESSAGE)), -1),
-            else_=col(OutboxRow.urgency),
-        )
-        put_off = and_(
-            col(OutboxRow.attached).is_not(None),
-            col(OutboxRow.status) == "waiting",
-            col(OutboxRow.not_before) > now,
-        )
-        first = (
-            select(func.min(OutboxRow.id))
-            .where(col(OutboxRow.status).in_(OPEN), not_(put_off))
-            .group_by(col(OutboxRow.chat_id), lane)
-        )
-        ready = (
-            select(OutboxRow)
-            .where(
-                col(OutboxRow.id).in_(first),
-                col(OutboxRow.status).in_(OPEN),
-                col(OutboxRow.not_before) <= now,
-            )
-            .order_by(col(OutboxRow.urgency).desc(), col(OutboxRow.id))
-            .limit(HEADS_AT_ONCE)
-            .with_for_update(skip_locked=True)
-        )
-        return session.exec(ready).all()
+        return session.exec(_HEADS, params={"now": now}).all()
 
     @staticmethod
     def _is_superseded(session: Session, row: OutboxRow) -> bool:

@@ -31,11 +31,11 @@ def title(season: Season) -> str:
 
 
 def span(season: Season) -> str:
-    """ "4 Apr to 26 Sep 2027"."""
-    return tr(
-        "{first} to {last}", first=figures.day_and_month(season.first),
-        last=f"{figures.day_and_month(season.last)} {season.last.year}",
-    )  # fmt: skip
+    """ "4 Apr to 26 Sep 2027"; with both years where there are two."""
+    first, last = figures.day_and_month(season.first), figures.day_and_month(season.last)
+    if season.first.year != season.last.year:
+        first = f"{first} {season.first.year}"
+    return tr("{first} to {last}", first=first, last=f"{last} {season.last.year}")
 
 
 def weight_heading(season: Season) -> str:

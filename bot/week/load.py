@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from dataclasses import asdict, dataclass, replace
+from dataclasses import asdict, dataclass, fields, replace
 from datetime import UTC, date, datetime, time, timedelta
 
 from sqlalchemy import bindparam
@@ -245,6 +245,8 @@ PULSE = "resting-pulse:"
 URINE = "urine-colour:"
 CLEARED = "cleared:"
 READINGS = (DRANK_IN_AN_HOUR, PULSE, URINE, CLEARED)
+#: The answers that the engine has under the names of their columns.
+_AS_TOLD = tuple(one.name for one in fields(CheckIn) if one.name in CheckInRow.model_fields)
 
 
 def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
@@ -255,23 +257,16 @@ def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
     pulses = [float(told) for told in _values(reported, PULSE)]
     colours = [int(told) for told in _values(reported, URINE)]
     complaints = [told for told in reported if not told.startswith(READINGS)]
-    return CheckIn(
-        date=row.date,
-        weight_kg=row.weight_kg,
-        fullness=row.fullness,
-        sharpness=row.sharpness,
-        water_l=row.water_l,
-        carb_eaten_g=row.carb_eaten_g,
-        gut=Gut(row.gut) if row.gut else None,
-        symptoms=tuple(dict.fromkeys([*row.symptoms, *complaints])),
-        note=row.note,
-        sleep_h=row.sleep_h,
-        urine_colour=colours[-1] if colours else row.urine_colour,
-        resting_pulse=pulses[-1] if pulses else row.resting_pulse,
-        water_within_one_hour_l=max(rates, default=None),
-        training_done=TrainingDone(row.training_done) if row.training_done else None,
-        cleared=tuple(_values(reported, CLEARED)),
-    )
+    as_told = {name: getattr(row, name) for name in _AS_TOLD}
+    return CheckIn(**as_told | {
+        "gut": Gut(row.gut) if row.gut else None,
+        "symptoms": tuple(dict.fromkeys([*row.symptoms, *complaints])),
+        "urine_colour": colours[-1] if colours else row.urine_colour,
+        "resting_pulse": pulses[-1] if pulses else row.resting_pulse,
+        "water_within_one_hour_l": max(rates, default=None),
+        "training_done": TrainingDone(row.training_done) if row.training_done else None,
+        "cleared": tuple(_values(reported, CLEARED)),
+    })  # fmt: skip
 
 
 def _values(reported: tuple[str, ...], key: str) -> list[str]:

@@ -178,7 +178,7 @@ class Practice:
         chances = np.full((3, len(self.files)), np.nan)
         for i, one in enumerate(self.files):
             view = one.decisions[1].foresight if 1 in one.decisions else None
-            odds = [o for o in (view.planned, view.best) if o] if view else []
+            odds = view.odds if view else ()
             if odds:
                 said = min(odds, key=lambda o: abs(o.carb_g - one.given[1]))
                 chances[:, i] = said.flat, said.full, said.spilled

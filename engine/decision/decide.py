@@ -10,11 +10,11 @@ from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
 from engine.decision.facts import expected_fullness, gather
-from engine.decision.foresight import Foresight, look_ahead
+from engine.decision.foresight import Foresight, look_ahead, with_proposed
 from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
-from engine.decision.rules import RULES, Rule, first_match, in_words
+from engine.decision.rules import RULES, Forecast, Rule, first_match, in_words
 from engine.decision.sizing import settled, sized_by
 from engine.decision.trace import GateStep, Trace, in_force
 from engine.evidence.source import Source
@@ -125,7 +125,10 @@ def _shown(case: Case, without: frozenset[str], table: Sequence[Rule]) -> Decisi
     if seen.foresight is None:
         return alone
     trace = replace(alone.trace, forecast_g=seen.trace.forecast_g, would_g=seen.carb_g)
-    return replace(alone, foresight=seen.foresight, trace=trace)
+    view = replace(seen.foresight, proposed=None)
+    if alone.carb_g is not None:
+        view = with_proposed(view, case, alone.carb_g)
+    return replace(alone, foresight=view, trace=trace)
 
 
 def decision_as_dict(decision: Decision) -> dict[str, Any]:
@@ -201,8 +204,13 @@ def _ruled(
     if sized.change_g:
         wanted = round_carbs(planned.carb_g + sized.change_g)
     fitted = _fit(wanted, planned.carb_g, window, flags)
+    if view is not None:
+        view = with_proposed(view, case, fitted.target.carb_g)
     change = _difference(fitted.target.carb_g, planned.carb_g)
     asked_g = _difference(wanted, planned.carb_g)
+    # What only the coach may judge: no part of it goes out alone.
+    only_asks = rule.forecast is Forecast.ASKS and sized.change_g != rule_g
+    alone = case.limits.small_step(fitted.target, planned.carb_g)
     reason = (
         rule.explain(facts, asked_g, cut=fitted.bound is not None)
         + sized.said
@@ -213,10 +221,10 @@ def _ruled(
         **common,
         outcome=Outcome.ADJUSTED if change else Outcome.HELD,
         target=fitted.target,
-        lapse_g=case.limits.small_step(fitted.target, planned.carb_g),
+        lapse_g=fit(planned.carb_g, window).target.carb_g if only_asks else alone,
         rule=rule.id,
         bound=fitted.bound,
-        needs_sign_off=abs(change) > case.limits.apply_without_asking_g,
+        needs_sign_off=abs(change) > (0 if only_asks else case.limits.apply_without_asking_g),
         reason=reason,
         sources=_sources(flags, *rule.sources),
         tell_coach=rule.tell_coach(facts) or sized.disagree,

@@ -61,6 +61,7 @@ class Facts:
     fullness_short_before: int | None = None  # likewise on the load's morning before
     usual_short: float = 0.0  # the same on average before the load: this athlete's own scale
     load_over_usual: float = 0.0  # g/kg a day; 0 where a trial has shown what its load does
+    load_shown: bool = False  # a week behind has shown what such a load does
     # What the event asks for.
     full_from: int = USUAL_LOOK.fullness_low
     fullness_most: int = FULLEST
@@ -88,7 +89,10 @@ class Facts:
         if before is None:
             before = self.fullness_short
         both = today * self.fullness_short + (1 - today) * before
-        return round(both - grading.OWN_SCALE.value * self.usual_short, 6)
+        # An own scale only restrains: the same answers before the load may have been depletion.
+        own = grading.OWN_SCALE.value * self.usual_short
+        least, most = min(both, 0.0), max(both, 0.0)
+        return round(min(max(both - own, least), most), 6)
 
     @property
     def load_counted(self) -> float:
@@ -102,6 +106,14 @@ class Facts:
         return round(self.short_lately - grading.LOAD_COUNTS.value * self.load_counted, 6)
 
     @property
+    def raise_due(self) -> bool:
+        """So far behind the plan that more is worth its risk; later and sooner it has to be further."""
+        if not self.load_eaten:
+            return not self.load_shown and self.behind >= grading.RAISE_FROM_FIRST.value
+        last = grading.RAISE_FROM_LAST if self.days_out <= 1 else grading.RAISE_FROM
+        return self.behind >= last.value
+
+    @property
     def ahead(self) -> bool:
         """Fuller than expected, with more of the load to come; on one morning alone, by far."""
         one = self.fullness_short_before is None
@@ -111,8 +123,14 @@ class Facts:
         return to_come and self.loaded and self.full and far and lately and self.cut_due
 
     @property
+    def ahead_by(self) -> float:
+        """Grades ahead of the plan past those from which it is cut; 0 or less where it is not."""
+        last = grading.AHEAD_FROM_LAST if self.days_out <= 1 else grading.AHEAD_FROM
+        return round(-self.behind - last.value, 6)
+
+    @property
     def cut_due(self) -> bool:
-        return -self.behind > grading.AHEAD_FROM.value
+        return self.ahead_by > 0
 
     @property
     def full(self) -> bool:
@@ -298,6 +316,17 @@ class Facts:
         )
 
     @property
+    def waits_said(self) -> str:
+        """A clause on what keeps a flat athlete's load from being raised; "" where nothing does."""
+        if self.raise_due:
+            return ""
+        if not self.load_eaten:
+            return "; none of the load has been eaten yet"
+        if self.load_counted > 0:
+            return f"; the planned load is {self.load_over_usual:.1f} g/kg a day over the usual one"
+        return "; over both mornings that is not far enough"
+
+    @property
     def drink_said(self) -> str:
         if not self.underdrunk:
             return ""
@@ -384,6 +413,7 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         fullness_short_before=_short_before(case),
         usual_short=_usual_short(case),
         load_over_usual=_load_over_usual(case),
+        load_shown=_load_shown(case),
     )
 
 
@@ -461,13 +491,17 @@ def _usual_short(case: Case) -> float:
     return round(sum(known) / len(known), 6) if enough else 0.0
 
 
+def _load_shown(case: Case) -> bool:
+    return any(week.look is not None for week in case.trials)
+
+
 def _load_over_usual(case: Case) -> float:
     """The mean load day over the usual one (g/kg); 0 where that says nothing.
 
     The usual load is known for three days. A week behind whose look is known says more.
     """
     days = case.plan.load_days
-    if len(days) != len(LOAD_DAYS) or any(week.look is not None for week in case.trials):
+    if len(days) != len(LOAD_DAYS) or _load_shown(case):
         return 0.0
     male = case.athlete.sex is Sex.MALE
     usual = drafting.LOAD_MEN_G_PER_KG if male else drafting.LOAD_WOMEN_G_PER_KG

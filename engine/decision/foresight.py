@@ -67,7 +67,8 @@ class Foresight:
     """What the model says of a morning. `trusted` is False where the table decides alone.
 
     `planned` are the odds of the plan's figure, `best` those of the best allowed one; both None
-    outside the load. `residual_kg` is today's weight against the band's middle.
+    outside the load. `proposed` are those of what was decided, where that is neither. `residual_kg`
+    is today's weight against the band's middle.
     """
 
     trusted: bool
@@ -78,7 +79,13 @@ class Foresight:
     past_weeks: int
     planned: Odds | None = None
     best: Odds | None = None
+    proposed: Odds | None = None
     model: int = MODEL
+
+    @property
+    def odds(self) -> tuple[Odds, ...]:
+        """Those of the figures that were followed to the day: as planned, best, proposed."""
+        return tuple(one for one in (self.planned, self.best, self.proposed) if one is not None)
 
 
 def look_ahead(case: Case, window: Window | None) -> Foresight:
@@ -100,6 +107,13 @@ def odds_of(case: Case, doses: Sequence[float]) -> tuple[Odds, ...]:
     wanted = sorted(set(doses))
     by_dose = dict(zip(wanted, _outlooks(case, belief, wanted, rng), strict=True))
     return tuple(_odds(by_dose[one]) for one in doses)
+
+
+def with_proposed(view: Foresight, case: Case, carb_g: float) -> Foresight:
+    """The view with the odds of what was decided, where no other figure's stand for them."""
+    if not view.odds or any(abs(one.carb_g - carb_g) < 1 for one in view.odds):
+        return view
+    return replace(view, proposed=next(iter(odds_of(case, (carb_g,))), None))
 
 
 def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:

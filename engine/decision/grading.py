@@ -3,8 +3,8 @@
 A rule's steps give direction and the small step that goes out alone. Where no forecast gives a size,
 the proposal grows from there: with how far fullness was from what was expected, today and the
 morning before, less what is this athlete's own way of answering; and with how the planned load stands
-beside the usual one, until a trial has shown what such a load does. It never turns a step round, nor
-makes it smaller.
+beside the usual one. Once a trial has shown what such a load does, only a spill earns more than steps.
+It never turns a step round, nor makes it smaller.
 """
 
 from __future__ import annotations
@@ -24,14 +24,17 @@ def graded_g(facts: Facts, steps: int, step_g: float, body_mass_kg: float) -> fl
 def _g_per_kg(facts: Facts, steps: int) -> float:
     if steps == 0 or not facts.loading:
         return 0.0
+    # One morning alone earns no more than the rule's steps, nor do two where a week has shown more.
+    small = facts.fullness_short_before is None or facts.load_shown
     if steps > 0:
-        if facts.fullness_short_before is None or not facts.measured:
-            return 0.0  # one morning alone earns no more than the rule's steps
+        if small or not facts.measured:
+            return 0.0
         past = max(facts.behind - known.RAISE_FROM.value, 0.0)
         return past * known.RAISE_PER_GRADE.value
-    cut = max(-facts.behind - known.AHEAD_FROM.value, 0.0) * known.CUT_PER_GRADE.value
-    cut = cut if facts.ahead else 0.0
+    cut = max(facts.ahead_by, 0.0) * known.CUT_PER_GRADE.value
+    cut = cut if facts.ahead and not small else 0.0
     if steps <= -2 and (facts.spilling or facts.seen_spilled):
-        more = known.SPILL_CUT_PER_LOAD.value * facts.load_counted
-        cut = max(cut, known.SPILL_CUT.value + more)
+        clear = facts.blurred or facts.seen_spilled or facts.says_spilled
+        spill = known.SPILL_CUT if clear else known.FALLEN_CUT
+        cut = max(cut, spill.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted)
     return cut

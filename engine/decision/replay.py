@@ -115,16 +115,21 @@ def _alike(stored: Any, again: Any, within: float) -> bool:
 
 
 def week_again(
-    cases: Sequence[Case], change: Change, trials: tuple[PastWeek, ...] = ()
+    cases: Sequence[Case],
+    change: Change,
+    trials: tuple[PastWeek, ...] = (),
+    then: Sequence[Decision] = (),
 ) -> tuple[tuple[Case, Decision], ...]:
     """A week's mornings under a change, in order, each knowing what would have been set before.
 
     What was answered stays as it was answered: what the body would have said to other figures
     nobody knows. `trials` are put in where the stored case, decided without a forecast, has none.
+    `then` are the decisions as they were made: where the same is decided again, what became of it
+    stands, whatever that was.
     """
     moved: dict[Any, float] = {}
     found = []
-    for case in cases:
+    for case, was in zip(cases, then or map(decide, cases), strict=True):
         days = {day.date: day.carb_g for day in case.history.set_days} | moved
         set_days = tuple(DaySet(day, grams) for day, grams in sorted(days.items()))
         again = replace(
@@ -133,7 +138,12 @@ def week_again(
             trials=case.trials or trials,
         )
         decision = change.decide(again)
-        if decision.carb_g is not None:
+        if decision.carb_g is not None and not same_for_people(decision, was):
             moved[decision.sets_date] = decision.carb_g
         found.append((again, decision))
     return tuple(found)
+
+
+def same_for_people(one: Decision, other: Decision) -> bool:
+    """Whether both come to the same figure, and to the same question to the coach."""
+    return (one.carb_g, one.needs_sign_off) == (other.carb_g, other.needs_sign_off)

@@ -24,8 +24,10 @@ CHANGE = "change"
 #: never knew. 1: blurred lines counted above the weight band only. 2: the look goes before the band.
 #: 3: what the coach sees is known, and counts in the gut's steps. 4: the phases of the plan, and the
 #: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: what is blurred anyhow
-#: is so under a softer look, and the athlete's own words of spill count.
-TABLE = 6
+#: is so under a softer look, and the athlete's own words of spill count. 7: a raise waits until it is
+#: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
+#: asks; what a trial has shown counts for more than a morning.
+TABLE = 7
 
 
 class Forecast(StrEnum):
@@ -34,6 +36,7 @@ class Forecast(StrEnum):
     SIZES = "gives the size"
     LOWERS = "gives the size of a lowering only"
     DEEPENS = "may only lower further: what is seen goes before what is computed"
+    ASKS = "may ask the coach, and nothing of it goes out before the coach agrees"
     DECIDES = "decides: what the rule stands on, it has weighed already"
     SILENT = "has no say"
 
@@ -101,6 +104,13 @@ def _softening_steps(facts: Facts) -> int:
     if facts.spilling:
         return -2
     return -1 if facts.seen_softening else 0
+
+
+def _flat_steps(facts: Facts) -> int:
+    """None before a raise is due: what is eaten too much shows later, and can't be taken back."""
+    if not facts.raise_due:
+        return 0
+    return 2 if facts.very_flat and facts.measured else 1
 
 
 RULES: tuple[Rule, ...] = (
@@ -233,9 +243,10 @@ RULES: tuple[Rule, ...] = (
         sources=(e.COMMON_PRACTICE,),
         tell_coach=lambda _: True,
     ),
+    # The forecast has weighed look and scale already; what it sees is the coach's to judge.
     Rule(
         id="flat-but-heavy",
-        forecast=Forecast.SILENT,
+        forecast=Forecast.ASKS,
         when=lambda f: f.flat and f.above_band,
         steps=always(0),
         reason=(
@@ -285,13 +296,13 @@ RULES: tuple[Rule, ...] = (
     Rule(
         id="flat-in-load",
         when=lambda f: f.loading and f.flat and f.sharp,
-        steps=lambda f: 2 if f.very_flat and f.measured else 1,
+        steps=_flat_steps,
         reason=(
             "Fullness {fullness} is {fullness_short} under the {expected_fullness} expected, the "
-            "lines are sharp ({sharpness}), and {weight_said}: {change}."
+            "lines are sharp ({sharpness}), and {weight_said}{waits_said}: {change}."
         ),
         sources=(e.COMMON_PRACTICE, e.CHEUVRONT_2004),
-        tell_coach=lambda f: not f.measured,
+        tell_coach=lambda f: f.raise_due and not f.measured,
     ),
     Rule(
         id="flat-and-softening",

@@ -57,7 +57,11 @@ COMFORTABLE_IN_A_MEAL_G = Number(
 )  # fmt: skip
 COMFORTABLE_KCAL_IN_A_MEAL = Number(
     name="one food in each meal that is an ordinary helping, by energy", value=350, unit="kcal",
-    source=COMMON_PRACTICE, note="270 g of cooked rice, 115 g of honey, 210 g of chicken",
+    source=COMMON_PRACTICE, note="270 g of cooked rice, 210 g of chicken",
+)  # fmt: skip
+COMFORTABLE_SWEET_KCAL_IN_A_MEAL = Number(
+    name="the same of what is all sugar, such as honey, jam or gumdrops", value=120, unit="kcal",
+    source=COMMON_PRACTICE, note="40 g of honey or of jam, 30 g of gumdrops: beside rice, not for it",
 )  # fmt: skip
 LABEL_ENERGY_SHARE = Number(
     name="how far a label's energy may lie from its own macros", value=0.25, unit="1",

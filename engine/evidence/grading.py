@@ -7,7 +7,8 @@ from engine.evidence.source import Number, Provenance, Source
 GRADED = Source(
     "own-grading",
     "common practice that a correction grows with how far the look is off; its figures are set on "
-    "three of this project's virtual worlds (one-store, two-phase, pool), never on people",
+    "three of this project's virtual worlds (one-store, two-phase, pool) with an eye on five more, "
+    "never on people",
     Provenance.OURS,
 )
 
@@ -20,7 +21,7 @@ OWN_SCALE = Number(
     unit="1", source=GRADED, note="mornings of this week before the load",
 )  # fmt: skip
 LOAD_COUNTS = Number(
-    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=0.8,
+    name="grades that a planned load of 1 g/kg a day over the usual one counts", value=1.0,
     unit="grades/(g/kg/day)", source=GRADED,
     note="either way; only where no trial has shown what such a load does",
 )  # fmt: skip
@@ -33,6 +34,10 @@ AHEAD_FROM = Number(
     unit="grades",
     source=GRADED,
 )
+AHEAD_FROM_LAST = Number(
+    name="the same on the last day of the load", value=1.25, unit="grades", source=GRADED,
+    note="one answer scatters by about a grade, and no day after it makes good a cut for nothing",
+)  # fmt: skip
 AHEAD_LATELY = Number(
     name="grades over expectation, both mornings together, that are ahead of it", value=0.2,
     unit="grades", source=GRADED,
@@ -42,19 +47,31 @@ OWN_SCALE_MORNINGS = Number(
     source=GRADED,
 )  # fmt: skip
 CUT_PER_GRADE = Number(
-    name="cut for each grade past that", value=0.85, unit="g/kg/day", source=GRADED
+    name="cut for each grade past that", value=1.4, unit="g/kg/day", source=GRADED
 )
 RAISE_FROM = Number(
-    name="grades behind the plan from which more than a step is added", value=1.2, unit="grades",
+    name="grades behind the plan from which a load is raised", value=1.2, unit="grades",
     source=GRADED,
+)  # fmt: skip
+RAISE_FROM_FIRST = Number(
+    name="the same before any of the load is eaten", value=2.5, unit="grades", source=GRADED,
+    note="flat is what depletion leaves; how the load will fill has not been seen",
+)  # fmt: skip
+RAISE_FROM_LAST = Number(
+    name="the same on the last day of the load", value=2.0, unit="grades", source=GRADED,
+    note="what spills then can't be taken back on a day after it",
 )  # fmt: skip
 RAISE_PER_GRADE = Number(
     name="raise for each grade past that", value=0.4, unit="g/kg/day", source=GRADED,
-    note="half a cut: what has spilled does not come back in time, what is flat may still fill",
+    note="less than a cut: what has spilled does not come back in time, what is flat may still fill",
 )  # fmt: skip
 SPILL_CUT = Number(
     name="cut where blurred lines tell of spill", value=1.8, unit="g/kg/day", source=GRADED
 )
+FALLEN_CUT = Number(
+    name="the same where lines fell to the middle of the scale and no further", value=1.0,
+    unit="g/kg/day", source=GRADED, note="two answers that scatter may come to such a fall",
+)  # fmt: skip
 SPILL_CUT_PER_LOAD = Number(
     name="more of it for each g/kg a day that the load is over the usual one", value=0.7, unit="1",
     source=GRADED,

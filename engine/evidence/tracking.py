@@ -98,14 +98,17 @@ EMPTY_LEVEL = _number("store at fullness 1, of its ceiling", 0.13, "1")
 EMPTY_SPREAD = _number("the same", 0.09, "1")
 FULLEST_LEVEL = _number("store at fullness 10, of its ceiling", 0.96, "1")
 FULLEST_SPREAD = _number("the same", 0.09, "1")
-FULLNESS_NOISE = _number("scatter of a fullness answer", 0.9, "grades")
+FULLNESS_NOISE = _number("scatter of a fullness answer", 0.8, "grades", FITTED)
 CRISP = _number("sharpness without spill", 4.35, "grades")
 CRISP_SPREAD = _number("the same", 0.4, "grades")
 BLUR_GRADES = _number("sharpness lost when just spilled over", 1.45, "grades")
 SHARPNESS_NOISE = _number("scatter of a sharpness answer", 0.55, "grades")
 SPILL_WATER = _number("body mass that a just spilled-over look carries", 0.35, "kg")
 SPILL_EDGE = _number("softness of the edge of spilled over", 0.15, "1")
-FLAT_UNDER = _number("store under which muscle looks flat, of its ceiling", 0.80, "1")
+FLAT_UNDER = _number(
+    "store under which muscle looks flat, of its ceiling", 0.78, "1", FITTED,
+    note="as the model counts the store, which it holds for a little emptier than it is",
+)  # fmt: skip
 FLAT_UNDER_SPREAD = _number("the same, between judges and athletes", 0.03, "1", STRUCTURES)
 FLAT_EDGE = _number("softness of the edge of flat", 0.04, "1")
 FULL_OVER_FLAT = _number("store past that under which more fullness is still seen", 0.12, "1")
@@ -117,6 +120,10 @@ OTHER_KIND = _number("particles that change in kind each morning", 0.01, "1", ST
 DOUBT = _number(
     "share of each forecast that is left to what happens to anybody", 0.02, "1", FITTED,
     note="no kind of body held here need be the true one",
+)  # fmt: skip
+SURER = _number(
+    "power to which chances are taken before they are told", 1.25, "1", FITTED,
+    note="particles are held apart on purpose, so that what most of them say comes more often",
 )  # fmt: skip
 ANYBODY_FLAT = _number("flat of those who follow a plan", 0.25, "1", FITTED)
 ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
@@ -140,8 +147,9 @@ STORE_DAILY = _number("daily wander of the store", 0.03, "log", FITTED)
 SCALE_NOISE = _number("scale and bladder", 0.25, "kg", CHEUVRONT_2004)
 WEIGHT_DOUBT = _number(
     "how far water may take a weight from the model, when the store is read from it",
-    0.43,
+    0.3,
     "kg",
+    FITTED,
     note="water that the model does not know of must not pass for glycogen",
 )
 OUTLIERS = _number("share of weights after food or on another scale", 0.04, "1")

@@ -45,7 +45,8 @@ PARTICLES = 2000
 
 #: Goes up with whatever makes the same mornings believed otherwise; kept with each decision, so that
 #: a stored one is not held against a model that it never knew. 1: one body by the hour. 2: several.
-MODEL = 2
+#: 3: answers and weights count for more, and chances are told surer.
+MODEL = 3
 
 
 @dataclass(frozen=True)
@@ -349,11 +350,15 @@ def chances_each(state: Floats, person: Person, who: Bodies, aim: Aim = USUAL_AI
 
 
 def doubted(chances: Floats) -> tuple[float, float, float]:
-    """Flat, full and spilled over as they are told: a share is left to what happens to anybody."""
+    """Flat, full and spilled over as they are told.
+
+    A little surer than the particles are, and a share is left to what happens to anybody.
+    """
     flat, spilled = float(known.ANYBODY_FLAT), float(known.ANYBODY_SPILLED)
     anybody = np.array([flat, 1 - flat - spilled, spilled])
     doubt = float(known.DOUBT)
-    told = (1 - doubt) * np.asarray(chances, dtype=float) + doubt * anybody
+    surer = np.asarray(chances, dtype=float) ** float(known.SURER)
+    told = (1 - doubt) * surer / surer.sum() + doubt * anybody
     told /= told.sum()
     return float(told[0]), float(told[1]), float(told[2])
 

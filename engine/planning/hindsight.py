@@ -74,7 +74,7 @@ def foreseen(decisions: Sequence[Decision], week: PastWeek) -> Foreseen:
             told += 1
             off += checkin.fullness - expected
         view = decision.foresight
-        sides = [] if view is None else [side for side in (view.planned, view.best) if side]
+        sides = view.odds if view is not None else ()
         if sides:
             out = decision.days_out
             figure = week.history.set_on(week.day - out * DAY) or decision.carb_g or 0.0

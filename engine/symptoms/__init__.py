@@ -4,10 +4,13 @@ English and German. A doubtful find is reported as such: the chat asks one quest
 answered the find counts.
 """
 
+from functools import lru_cache
+
 from engine.symptoms.finding import Concern, Hit, Screening, Suspicion
 from engine.symptoms.names import CAUTIONS, EATING_AND_MOOD, WARNINGS, Symptom
 
 
+@lru_cache(maxsize=16)  # one message is asked about from several sides
 def screen(text: str) -> Screening:
     """Read free text for complaints and drugs; never raises, in time linear in the text."""
     # The phrases of both languages are many: they are loaded with the first text, not at the start.

@@ -237,8 +237,10 @@ def main() -> None:
         results = context.Queue()
         process = context.Process(target=_apart, args=(athletes, results))
         process.start()
-        found.append(json.loads(results.get()))
         process.join()
+        if process.exitcode != 0:
+            raise SystemExit(f"{athletes} athletes: it fell")
+        found.append(json.loads(results.get()))
         say(f"{athletes} athletes: {found[-1]}")
     for name in found[0]:
         line = "  ".join(f"{one[name]:9.1f}" for one in found)

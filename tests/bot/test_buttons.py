@@ -109,9 +109,8 @@ def _sample(kind: object) -> object:
     return samples[wanted]
 
 
-@pytest.mark.parametrize("data", OLD)
-def test_a_button_that_stands_in_a_chat_is_still_read(data: str) -> None:
-    assert _read(data) is not None
+def test_a_button_that_stands_in_a_chat_is_still_read() -> None:
+    assert [data for data in OLD if _read(data) is None] == []
 
 
 def test_every_view_and_button_has_an_old_form_to_be_held_against() -> None:
@@ -127,13 +126,12 @@ def test_every_declared_button_is_bound_and_every_bound_one_declared() -> None:
     assert sorted(views) == sorted(ON_CARD)
 
 
-@pytest.mark.parametrize("name", _declared())
-def test_what_a_declaration_writes_it_reads_again(name: str) -> None:
-    route = _declared()[name]
-    kinds = get_type_hints(route._fields)
-    given = [_sample(kind) for kind in kinds.values()]
-    data = route(*([2, *given] if isinstance(route, CardRoute) else given))
-    assert list(_read(data)) == given
+def test_what_a_declaration_writes_it_reads_again() -> None:
+    for name, route in _declared().items():
+        kinds = get_type_hints(route._fields)
+        given = [_sample(kind) for kind in kinds.values()]
+        data = route(*([2, *given] if isinstance(route, CardRoute) else given))
+        assert list(_read(data)) == given, name
 
 
 def test_the_written_form_is_the_one_that_stands_in_chats() -> None:

@@ -21,7 +21,7 @@ from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
 from tests.support.many import many_athletes
-from tests.support.weeks import Team
+from tests.support.weeks import Team, gone_on
 from tests.support.world import Someone, text_of
 
 NOON_BEFORE = datetime(2027, 5, 8, 11, 0, tzinfo=UTC)
@@ -138,7 +138,7 @@ def test_the_words_beside_it_say_how_to_open_it_and_who_sees_it(team: Team) -> N
 def test_a_coach_gets_the_same_file_from_the_day_and_from_the_card_with_the_name_in_it(
     team: Team,
 ) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.coach.writes("/stage")
     team.coach.taps("Calendar file")
     team.coach.presses(f"c:card:{team.athlete_id}")
@@ -217,7 +217,7 @@ def test_a_new_athletes_event_comes_into_the_file_that_a_coach_has(
 
 
 def test_asked_for_twice_it_is_the_same_to_the_byte(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.athlete.writes("/calendar")
     first = content_of(team, files(team, team.athlete)[-1])
     team.world.later(minutes=3)
@@ -226,7 +226,7 @@ def test_asked_for_twice_it_is_the_same_to_the_byte(team: Team) -> None:
 
 
 def test_a_delay_brings_one_silent_file_whose_entries_replace_the_earlier_ones(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     before = given(team, team.athlete)
     given(team, team.coach)
     team.world.until(datetime(2027, 5, 9, 8, 0, tzinfo=UTC))
@@ -251,7 +251,7 @@ def test_a_delay_brings_one_silent_file_whose_entries_replace_the_earlier_ones(t
 
 
 def test_what_falls_away_is_marked_as_cancelled(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     given(team, team.athlete)
     team.coach.writes("/stage")
     team.coach.taps("Cancelled")
@@ -311,7 +311,7 @@ def test_a_changed_plan_brings_a_new_file_and_a_morning_does_not(team: Team) -> 
 
 
 def test_nobody_who_never_asked_for_a_file_is_sent_one(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.coach.writes("/stage")
     team.coach.taps("Cancelled")
     team.coach.taps("Yes, it is off")

@@ -182,20 +182,17 @@ def test_yesterdays_answers_cannot_be_changed_any_more(sqlite_engine: Engine) ->
     assert len(decisions(team)) == 1
 
 
-@pytest.mark.parametrize(
-    "bad",
-    ["", "abc", "840 kg", "8.4 kg", "-1", "🙂", "x" * 4096, "what now"],
-)
 def test_bad_input_at_every_question_of_the_check_in_asks_again_and_loses_nothing(
-    sqlite_engine: Engine, bad: str
+    sqlite_engine: Engine,
 ) -> None:
     team = in_peak_week(sqlite_engine)
     team.morning(3)
     for answer in ("61.2", "6", "3.5", "4", "310", "less", "off"):
         before = draft(team)
-        said = team.athlete.writes(bad)
-        assert given(draft(team)) == given(before), bad
-        assert said and "?" in said[-1].text
+        for bad in ("", "abc", "840 kg", "8.4 kg", "-1", "🙂", "x" * 4096, "what now"):
+            said = team.athlete.writes(bad)
+            assert given(draft(team)) == given(before), bad
+            assert said and "?" in said[-1].text, bad
         team.athlete.writes("", kind=Kind.OTHER)
         assert given(draft(team)) == given(before)
         team.athlete.writes(answer)

@@ -11,7 +11,6 @@ import numpy as np
 import pandas as pd
 import pytest
 from PIL import Image
-from scipy.stats import ttest_1samp
 
 from bot.coach_numbers import reckoning as r
 from bot.coach_numbers import words
@@ -125,6 +124,8 @@ def test_a_small_season_is_counted_as_one_counts_it_by_hand(team: Team) -> None:
 
 
 def test_a_mean_difference_has_the_interval_that_scipy_gives_it() -> None:
+    from scipy.stats import ttest_1samp  # noqa: PLC0415 - a second and more
+
     differences = np.random.default_rng(7).normal(0.4, 1.1, 23)
     found = r.apart(pd.Series(differences))
     interval = ttest_1samp(differences, 0).confidence_interval(0.95)

@@ -11,8 +11,10 @@ from collections.abc import Callable, Iterator
 from dataclasses import dataclass, field
 from datetime import UTC, datetime
 from types import ModuleType
+from typing import Any
 
 import pytest
+from sqlalchemy import bindparam
 from sqlmodel import Session, col, func, select
 
 from bot.core.incoming import Incoming, Kind
@@ -64,6 +66,22 @@ class Came:
     to_coach: str = ""
 
 
+# Made once, since every message asks them twice.
+_LAST: Any = select(
+    *(
+        select(func.max(table.id)).scalar_subquery()  # type: ignore[attr-defined]
+        for table in (OutboxRow, HistoryRow, AlertRow, SymptomReport, OpenQuestion)
+    )
+)
+_NEW_SAID = select(OutboxRow).where(col(OutboxRow.id) > bindparam("last"))
+_NEW_HISTORY = select(HistoryRow.what).where(col(HistoryRow.id) > bindparam("last"))
+_ASKED_ABOUT_SIGNS = select(OpenQuestion.id).where(
+    col(OpenQuestion.id) > bindparam("last"), col(OpenQuestion.flow).in_(ABOUT_SIGNS)
+)
+_QUESTIONS = select(OpenQuestion.id, OpenQuestion.closed_at, OpenQuestion.answers)
+_CHECK_INS = select(CheckInRow.id, CheckInRow.revision)
+
+
 class _BackOutError(Exception):
     pass
 
@@ -108,36 +126,26 @@ class _Kept:
     @classmethod
     def of(cls, session: Session) -> _Kept:
         return cls(
-            *(
-                session.exec(select(func.max(table.id))).one() or 0  # type: ignore[attr-defined]
-                for table in (OutboxRow, HistoryRow, AlertRow, SymptomReport, OpenQuestion)
-            ),
+            *(last or 0 for last in session.exec(_LAST).one()),
             _answers(session),
-            {row.id or 0: row.revision for row in session.exec(select(CheckInRow))},
+            _checkins(session),
         )
 
     def compare(self, session: Session, came: Came, chat: int) -> None:
-        new = session.exec(select(OutboxRow).where(col(OutboxRow.id) > self.outbox)).all()
+        new = session.exec(_NEW_SAID, params={"last": self.outbox}).all()
         mine = [row for row in new if row.chat_id == chat and row.method != "setMyCommands"]
         came.said = "\n---\n".join(row.payload.get("text", row.method) for row in mine)
         came.to_coach = "\n---\n".join(
             row.payload.get("text", "") for row in new if row.chat_id != chat
         )
-        history = session.exec(select(HistoryRow).where(col(HistoryRow.id) > self.history)).all()
-        alerted = [
-            *session.exec(select(AlertRow.id).where(col(AlertRow.id) > self.alerts)),
-            *session.exec(select(SymptomReport.id).where(col(SymptomReport.id) > self.reports)),
-            *session.exec(
-                select(OpenQuestion.id).where(
-                    col(OpenQuestion.id) > self.questions, col(OpenQuestion.flow).in_(ABOUT_SIGNS)
-                )
-            ),
-        ]
-        checkins = {row.id or 0: row.revision for row in session.exec(select(CheckInRow))}
-        came.landed += ["coach"] * sum(row.what == "message to coach" for row in history)
-        came.landed += ["note"] * sum(row.what == "own note" for row in history)
+        history = session.exec(_NEW_HISTORY, params={"last": self.history}).all()
+        _, _, alerts, reports, _ = session.exec(_LAST).one()
+        asked = session.exec(_ASKED_ABOUT_SIGNS, params={"last": self.questions}).first()
+        alerted = (alerts or 0) > self.alerts or (reports or 0) > self.reports or asked is not None
+        came.landed += ["coach"] * sum(what == "message to coach" for what in history)
+        came.landed += ["note"] * sum(what == "own note" for what in history)
         came.landed += ["alert"] if alerted else []
-        came.landed += ["check-in"] if checkins != self.checkins else []
+        came.landed += ["check-in"] if _checkins(session) != self.checkins else []
         now = _answers(session)
         if any(now.get(number) != held for number, held in self.answers.items()):
             came.landed += ["answer"] if "check-in" not in came.landed else []
@@ -148,12 +156,16 @@ class _Kept:
 def _answers(session: Session) -> dict[int, tuple[bool, str]]:
     """Each question: what has been answered in it so far."""
     return {
-        row.id or 0: (
-            row.closed_at is not None,
-            repr(sorted((k, v) for k, v in row.answers.items() if k not in ("_typed_in", "_meant"))),
+        number or 0: (
+            closed_at is not None,
+            repr(sorted((k, v) for k, v in answers.items() if k not in ("_typed_in", "_meant"))),
         )
-        for row in session.exec(select(OpenQuestion))
-    }  # fmt: skip
+        for number, closed_at, answers in session.exec(_QUESTIONS)
+    }
+
+
+def _checkins(session: Session) -> dict[int, int]:
+    return {number or 0: revision for number, revision in session.exec(_CHECK_INS)}
 
 
 def _by_words(said: str) -> str:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+import re
 from collections.abc import Callable, Iterator
 from dataclasses import replace
 from datetime import UTC, datetime
@@ -130,6 +131,7 @@ def test_a_draft_says_when_a_trial_fits_if_there_is_time_for_one(team: Team) -> 
     replacing(team.coach, team.coach.taps("Same time zone"))
     said = draft(team, "even", "8.2 g/kg", "Mild")
     assert "This is the trial" in said
+    assert re.search(r"chance that it spills over is about \d+ %|unlikely to spill over", said)
 
 
 def all_reasons() -> Iterator[tuple[Line, ...]]:

@@ -91,7 +91,7 @@ def test_a_whole_meal_that_the_coach_keeps_is_the_same_each_day_and_the_rest_fil
 def test_a_template_sets_the_meals_by_body_mass_and_puts_no_food_on_a_list_unasked(
     team: Team,
 ) -> None:
-    food(team)
+    team = gone_on(team, food)
     team.coach.taps("13:00: keep it", team.coach.taps("Fix whole meals", seen(team))[-1])
     team.coach.taps("White rice, cooked", seen(team))
     team.coach.writes("350")
@@ -136,13 +136,13 @@ def test_a_suggestion_comes_to_the_athlete_who_takes_it_with_a_tap(team: Team) -
 
 
 def test_what_is_shopped_for_is_told_as_it_is_sold_too(team: Team) -> None:
-    food(team)
+    team = gone_on(team, food)
     said = text_of(team.athlete.taps("Shopping for the load"))
     assert "White rice, cooked" in said and "g dry)" in said
 
 
 def test_what_is_shopped_for_begins_with_the_plans_own_load(team: Team) -> None:
-    food(team)
+    team = gone_on(team, food)
     assert "For the load (3 days)" in text_of(team.athlete.taps("Shopping for the load"))
     team.coach.writes("Mira 3 days out phase usual")
     food(team)

@@ -289,6 +289,19 @@ def test_rule_and_forecast_are_both_told_and_which_was_followed(
     assert f"With {500 + forecast_g} g, the best allowed amount: full about 7 in 10" in said
 
 
+def test_a_figure_that_is_neither_the_plans_nor_the_best_has_its_chances_told() -> None:
+    view = {
+        "trusted": True, "why_not": "", "planned": odds(500, 0.3), "best": odds(350, 0.7),
+        "proposed": odds(425, 0.55),
+    }  # fmt: skip
+    decision = decided(carb_g=425, foresight=view)
+    said = words.foreseen(decision)
+    assert "With 425 g, as proposed: full about" in said
+    assert said.index("as planned") < said.index("as proposed") < said.index("best allowed")
+    in_force = words.odds_in_force(decision)
+    assert in_force is not None and in_force.carb_g == 425
+
+
 def test_a_model_that_was_surprised_three_mornings_running_is_said_to_stand_aside() -> None:
     view = {"trusted": False, "why_not": "three mornings running outside what it expected"}
     (line,) = words.why_lines(decided(foresight=view), "kg")

@@ -114,13 +114,13 @@ def test_the_coach_can_ask_for_any_day_by_buttons_and_by_date(team: Team) -> Non
 
 
 def test_a_day_on_which_much_happened_still_fits_a_message(team: Team) -> None:
-    for number in range(60):
+    for number in range(30):
         team.coach.presses("c:message:2")
         team.coach.writes(f"{number} " + "word " * 60)
     said = history(team)
     assert len(said) <= 4096
     assert "more that day" in said
-    assert '"59 word' in said
+    assert '"29 word' in said
 
 
 def test_every_kind_of_entry_has_its_sentence() -> None:

@@ -11,7 +11,7 @@ from datetime import UTC, date, datetime
 from pathlib import Path
 
 import pytest
-from babel.messages import Catalog, Message
+from babel.messages import Message
 from sqlmodel import select
 
 from bot.dialogue.readers import day_in
@@ -19,7 +19,7 @@ from bot.doors import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
 from bot.words import figures, languages
-from bot.words.locale.update import catalogue_file, read, sentences
+from bot.words.locale.update import catalogue_file, read
 from engine import evidence
 from engine.evidence.source import Source
 from tests.support.foreign import (
@@ -28,6 +28,7 @@ from tests.support.foreign import (
     calendar_names,
     is_foreign,
     plain_words,
+    sentences_in,
     write_foreign_catalogue,
 )
 from tests.support.weeks import Team
@@ -36,11 +37,6 @@ from tests.support.world import Someone, World, text_of
 TRANSLATIONS = [code for code in languages.known() if code != languages.ENGLISH]
 
 # The catalogues
-
-
-@pytest.fixture(scope="module")
-def in_code() -> Catalog:
-    return sentences()
 
 
 def forms(text: object) -> list[str]:
@@ -60,10 +56,10 @@ def fits(message: Message, translated: Message) -> bool:
 
 
 @pytest.mark.parametrize("code", TRANSLATIONS)
-def test_every_sentence_is_translated_and_names_what_it_should(code: str, in_code: Catalog) -> None:
+def test_every_sentence_is_translated_and_names_what_it_should(code: str, in_code: Path) -> None:
     there = read(catalogue_file(code, OURS), code)
     wrong = []
-    for message in in_code:
+    for message in sentences_in(in_code):
         found = there.get(message.id) if message.id else None
         if message.id and (
             found is None
@@ -77,9 +73,9 @@ def test_every_sentence_is_translated_and_names_what_it_should(code: str, in_cod
 
 
 @pytest.mark.parametrize("code", TRANSLATIONS)
-def test_nothing_is_translated_that_is_not_said_any_more(code: str, in_code: Catalog) -> None:
-    there = read(catalogue_file(code, OURS), code)
-    assert not [m.id for m in there if m.id and in_code.get(m.id) is None]
+def test_nothing_is_translated_that_is_not_said_any_more(code: str, in_code: Path) -> None:
+    there, said = read(catalogue_file(code, OURS), code), sentences_in(in_code)
+    assert not [m.id for m in there if m.id and said.get(m.id) is None]
     assert not there.obsolete
 
 
@@ -296,9 +292,9 @@ TYPED = "very dizzy and hardly slept sore hips fainted in the shower what"
 
 @pytest.mark.parametrize("foreign", ["coach", "athlete"])
 def test_a_week_in_two_languages_never_mixes_them(
-    team: Team, foreign: str, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+    team: Team, foreign: str, in_code: Path, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
 ) -> None:
-    write_foreign_catalogue(tmp_path)
+    write_foreign_catalogue(tmp_path, in_code)
     monkeypatch.setattr(languages, "CATALOGUES", tmp_path)
     speaker, other = (
         (team.coach, team.athlete) if foreign == "coach" else (team.athlete, team.coach)

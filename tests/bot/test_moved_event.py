@@ -17,7 +17,7 @@ from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.trip import TripRow
 from bot.week.load import current_event
-from tests.support.weeks import Team, arrive_and_read, replacing
+from tests.support.weeks import Team, arrive_and_read, gone_on, replacing
 from tests.support.world import Said, text_of
 
 REMINDERS = (
@@ -84,7 +84,7 @@ def once_and_whole(heard: list[str]) -> bool:
 
 
 def test_a_week_later_the_times_stay_and_both_are_told_them_anew(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     told = text_of(move(team, "16 May"))
     assert "Show, Sun 16 May 2027" in told
     assert "I moved the timetable to Sunday 16 May" in told
@@ -96,7 +96,7 @@ def test_a_week_later_the_times_stay_and_both_are_told_them_anew(team: Team) -> 
 
 
 def test_the_old_days_reminders_fall_away_and_the_new_ones_come_once(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     move(team, "16 May")
     team.athlete.hears()
     team.world.until(datetime(2027, 5, 9, 22, 0, tzinfo=UTC))
@@ -106,7 +106,7 @@ def test_the_old_days_reminders_fall_away_and_the_new_ones_come_once(team: Team)
 
 
 def test_moved_and_moved_back_each_reminder_comes_once(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     move(team, "16 May")
     move(team, "9 May")
     team.athlete.hears()
@@ -116,7 +116,7 @@ def test_moved_and_moved_back_each_reminder_comes_once(team: Team) -> None:
 
 
 def test_a_move_is_taken_back_with_its_timetable_and_both_are_told(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     move(team, "16 May")
     arrive_and_read(team)
     team.coach.presses(f"c:undo:{team.athlete_id}")
@@ -145,7 +145,7 @@ def test_an_event_set_after_the_show_was_over_leaves_none_when_taken_back(team: 
 
 
 def test_in_another_zone_the_day_goes_by_the_clocks_there(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     told = text_of(move(team, "9 May", "New York"))
     assert "America/New_York time" in told
     assert "15:00  on stage" in told
@@ -156,7 +156,7 @@ def test_in_another_zone_the_day_goes_by_the_clocks_there(team: Team) -> None:
 
 
 def test_a_zone_put_right_on_the_day_itself_repeats_nothing(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(datetime(2027, 5, 9, 9, 0, tzinfo=UTC))  # ten in London
     first = reminders(team.athlete.hears())
     assert first[0] == "It is the day"
@@ -166,7 +166,7 @@ def test_a_zone_put_right_on_the_day_itself_repeats_nothing(team: Team) -> None:
 
 
 def test_brought_forward_to_today_nothing_lies_in_the_past(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     told = text_of(move(team, "8 May"))  # it is noon
     ahead = re.findall(r"^(\d\d:\d\d)  ", told, re.MULTILINE)
     assert ahead[0] >= "12:00"
@@ -189,7 +189,7 @@ def test_brought_forward_past_its_own_stage_time_it_is_asked_for_anew(team: Team
 
 
 def test_what_had_been_called_off_does_not_come_back_by_a_move(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.coach.writes("/stage")
     team.coach.taps("Cancelled")
     team.coach.taps("Yes, it is off")
@@ -218,7 +218,7 @@ def test_two_classes_and_a_stage_after_midnight_keep_their_places(team: Team) ->
 
 
 def test_moved_to_a_day_on_which_the_clocks_change_the_clock_time_stays(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     move(team, "31 October 2027")  # the clocks of London go back at two in the morning
     assert stages(team) == [datetime(2027, 10, 31, 15, 0, tzinfo=UTC)]
 
@@ -235,7 +235,7 @@ def test_two_classes_in_an_hour_that_the_clocks_skip_still_come_one_by_one(team:
 def test_a_reminder_that_was_due_at_that_very_moment_is_not_said_of_the_new_day(
     team: Team,
 ) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(datetime(2027, 5, 9, 8, 0, tzinfo=UTC))
     team.athlete.hears()
     team.world.now = datetime(2027, 5, 9, 8, 12, tzinfo=UTC)  # a meal was due at 8:10
@@ -272,7 +272,7 @@ def test_a_look_check_that_was_open_is_not_taken_for_one_of_the_new_day(team: Te
 def test_the_next_event_set_on_the_evening_after_the_stage_leaves_the_day_where_it_was(
     team: Team,
 ) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(datetime(2027, 5, 9, 19, 0, tzinfo=UTC))
     team.athlete.hears()
     team.coach.hears()
@@ -287,7 +287,7 @@ def test_the_next_event_set_on_the_evening_after_the_stage_leaves_the_day_where_
 
 
 def test_the_calendar_file_follows_with_the_same_names(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.athlete.writes("/calendar")
     before = events(team)
     move(team, "16 May")

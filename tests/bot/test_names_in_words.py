@@ -9,11 +9,14 @@ import pytest
 from bot.alerts import words_advice as advice
 from bot.alerts import words_alert_causes as alert_causes
 from bot.alerts import words_cautions as cautions
+from bot.decision import words_reasons, words_rules
 from bot.food import words_names as food_names
 from bot.food.flow import ADD_FOOD
 from bot.plan import words_draft_reasons as draft_reasons
 from bot.plan.words import FIELDS
 from bot.words import coach_figures, languages, names, symptoms
+from engine.decision.gates import GATES
+from engine.decision.rules import RULES
 from engine.evidence import deciding, readiness, reviewing
 from engine.food.foods import known_foods
 from engine.planning.draft import SHAPES
@@ -40,8 +43,9 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
     assert set(names.FIELD_WORDS) == set(FIELDS)
 
 
-def test_every_flag_has_a_name_for_the_history() -> None:
-    assert set(alert_causes.FLAGS) == set(FlagId)
+@pytest.mark.parametrize("flag", list(FlagId))
+def test_every_flag_has_a_name_for_the_history(flag: FlagId) -> None:
+    assert flag in alert_causes.FLAGS, f"{flag} has no name in bot/alerts/words_alert_causes.py"
 
 
 @pytest.mark.parametrize("flag", list(FlagId))
@@ -50,6 +54,18 @@ def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete(flag: 
         f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
     )
     assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
+
+
+@pytest.mark.parametrize("rule", [rule.id for rule in RULES])
+def test_every_rule_has_its_sentence_and_its_name(rule: str) -> None:
+    assert rule in words_rules.BY_RULE, f"{rule} has no sentence in bot/decision/words_rules.py"
+    assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in bot/decision/words_reasons.py"
+
+
+@pytest.mark.parametrize("gate", [gate.id for gate in GATES])
+def test_every_gate_has_its_sentence_and_its_name(gate: str) -> None:
+    assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in words_reasons.py"
+    assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in words_reasons.py"
 
 
 @pytest.mark.parametrize("symptom", list(Symptom))

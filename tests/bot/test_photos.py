@@ -276,7 +276,7 @@ def test_the_coach_compares_two_mornings_pose_by_pose_dated(team: Team) -> None:
     assert caption.startswith("Mira: front, back\nLeft: Sun 2 May, 7 days out: 61.1 kg")
     assert "Right: Mon 3 May, 6 days out: 60.8 kg" in caption
     front, back = (opened(d.content) for d in made)
-    assert front.size == (1812, 1264)
+    assert front.size == (1812, 1286)
     assert is_near(front.getpixel((450, 800)), RED)
     assert is_near(front.getpixel((1362, 800)), GREEN)
     assert is_near(back.getpixel((450, 800)), BLUE) and is_near(back.getpixel((1362, 800)), BLUE)

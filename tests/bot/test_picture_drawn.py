@@ -125,10 +125,15 @@ def without(whole: ChartWeek, series: str) -> ChartWeek:
 
 
 @lru_cache(maxsize=64)
-def seen(whole: ChartWeek) -> Pixels:
-    """The picture's red, green and blue, 0 to 1."""
+def pixels(whole: ChartWeek) -> np.ndarray[tuple[int, ...], np.dtype[np.uint8]]:
+    """The picture's red, green and blue, 0 to 255."""
     with Image.open(io.BytesIO(week_png(whole))) as image:
-        return np.asarray(image.convert("RGB"), dtype=np.float64) / 255
+        return np.asarray(image.convert("RGB"))
+
+
+def seen(whole: ChartWeek) -> Pixels:
+    """The same, 0 to 1."""
+    return np.asarray(pixels(whole), dtype=np.float64) / 255
 
 
 def linear(rgb: Pixels) -> Pixels:
@@ -244,9 +249,11 @@ def test_every_series_stands_out_for_every_kind_of_colour_vision(series: str, ey
         keeps = (one if one.days_out == 3 else None for one in whole.days)
         days = (kept or gone for kept, gone in zip(keeps, bare.days, strict=True))
         bare = replace(bare, days=tuple(days))
-    with_it, without_it = seen(whole), seen(bare)
+    with_it, without_it = pixels(whole), pixels(bare)
     changed = np.any(with_it != without_it, axis=2)
-    ratio = contrast(through(eyes, with_it[changed]), through(eyes, without_it[changed]))
+    ratio = contrast(
+        through(eyes, with_it[changed] / 255), through(eyes, without_it[changed] / 255)
+    )
     # WCAG 2.2, success criterion 1.4.11: 3:1 for the parts of a graphic that are needed.
     assert (ratio >= 3).sum() > 1500, f"{series}: {(ratio >= 3).sum()} pixels"
 
@@ -256,9 +263,11 @@ def test_the_last_trial_is_seen_but_fainter_than_this_week(eyes: str) -> None:
     whole = full_week()
     bare = replace(whole, before=Before(event_day=date(2027, 4, 11), days=()))
     top, bottom = layout(whole).top("fullness"), layout(whole).top("eye")
-    with_it, without_it = (seen(one)[int(top) : int(bottom)] for one in (whole, bare))
+    with_it, without_it = (pixels(one)[int(top) : int(bottom)] for one in (whole, bare))
     changed = np.any(with_it != without_it, axis=2)
-    ratio = contrast(through(eyes, with_it[changed]), through(eyes, without_it[changed]))
+    ratio = contrast(
+        through(eyes, with_it[changed] / 255), through(eyes, without_it[changed] / 255)
+    )
     assert (ratio >= 3).sum() > 500
     ink = contrast(
         through(eyes, np.array(mpl.colors.to_rgb(canvas.INK))),

@@ -201,3 +201,15 @@ def test_labels_are_as_high_as_is_legible_where_a_phone_shows_four_in_its_width(
     lines = [y for y in rows if y - 1 not in rows]
     assert len(lines) >= 2, "the longest takes two lines before it gets smaller"
     assert (rows[-1] - rows[0]) * PHONE / made.width > 1.4 * LEGIBLE
+
+
+def test_a_label_has_every_letter_of_a_month_in_any_language() -> None:
+    """A letter that is not in the typeface is drawn as the empty box that any such letter gets."""
+    picked = [picture(RED, (600, 800))] * 2
+
+    def drawn(label: str) -> bytes:
+        made = opened(in_a_row(picked, [label, ""]))
+        return made.crop((0, 0, 900, made.height - 1200)).tobytes()
+
+    missing = drawn("\U000e0000")
+    assert all(drawn(sign) != missing for sign in "äöüßéèñłřőçåøžščýąę")

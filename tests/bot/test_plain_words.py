@@ -4,13 +4,14 @@ from __future__ import annotations
 
 import re
 from functools import cache
+from pathlib import Path
 
 import pytest
 from babel.messages import Message
 from babel.messages.pofile import read_po
 
 from bot.words.languages import CATALOGUES, DOMAIN
-from bot.words.locale.update import sentences
+from tests.support.foreign import sentences_in
 
 # A pattern each, and why it went. What a person types (a list of words in the catalogue) is free.
 RETIRED_ENGLISH = {
@@ -80,10 +81,10 @@ def _not_yet(message: Message) -> bool:
 
 
 @cache
-def english() -> list[str]:
+def english(in_code: Path) -> list[str]:
     return [
         text
-        for message in sentences()
+        for message in sentences_in(in_code)
         if message.id and not _not_yet(message)
         for text in (message.id if isinstance(message.id, list | tuple) else (message.id,))
         if not text.startswith(TYPED)
@@ -103,8 +104,8 @@ def german() -> list[str]:
 
 
 @pytest.mark.parametrize(("pattern", "why"), RETIRED_ENGLISH.items())
-def test_a_retired_english_word_is_in_no_sentence(pattern: str, why: str) -> None:
-    found = [text for text in english() if re.search(pattern, text)]
+def test_a_retired_english_word_is_in_no_sentence(pattern: str, why: str, in_code: Path) -> None:
+    found = [text for text in english(in_code) if re.search(pattern, text)]
     assert found == [], why
 
 

@@ -81,7 +81,7 @@ def another_athlete(session: Session, coach_id: int, now: datetime) -> AthletePr
 
 
 def test_a_week_that_was_looked_back_on_is_summed_up_once_however_often(team: Team) -> None:
-    learnt(team)
+    team = gone_on(team, learnt)
     with transaction(team.world.engine) as session:
         learn(Turn(session, team.world.context), _profile(session))
     (row,) = taught_rows(team)
@@ -89,7 +89,7 @@ def test_a_week_that_was_looked_back_on_is_summed_up_once_however_often(team: Te
 
 
 def test_it_counts_for_the_coachs_other_athletes_and_for_nobody_elses(team: Team) -> None:
-    learnt(team)
+    team = gone_on(team, learnt)
     with transaction(team.world.engine) as session:
         assert prior_for(session, _profile(session)) is None, "her own weeks are her trials"
         ida = another_athlete(session, 1, team.world.now)
@@ -116,7 +116,7 @@ def test_weeks_with_an_earlier_coach_stay_with_that_coach(team: Team) -> None:
 
 
 def test_a_decision_holds_the_prior_that_it_used_and_replays(team: Team) -> None:
-    learnt(team)
+    team = gone_on(team, learnt)
     with transaction(team.world.engine) as session:
         # The row is given to another athlete, so that Mira's next decision rests on it.
         ida = another_athlete(session, 1, team.world.now)
@@ -164,7 +164,7 @@ def test_the_forecasts_view_and_the_command_tell_on_how_many_weeks_it_rests(
 def test_rows_of_an_older_model_count_for_nothing_until_they_are_made_anew(
     team: Team, monkeypatch: pytest.MonkeyPatch, capsys: pytest.CaptureFixture[str]
 ) -> None:
-    learnt(team)
+    team = gone_on(team, learnt)
     with transaction(team.world.engine) as session:
         row = session.exec(select(TaughtRow)).one()
         row.model, row.taught = MODEL - 1, {**row.taught, "model": MODEL - 1}

@@ -84,6 +84,23 @@ def test_a_figure_that_was_approved_is_not_called_one_set_by_hand(team: Team) ->
     assert "1 out: 525 → 500 (flat and softening); by your own hand then" in said
 
 
+def test_a_proposal_that_nobody_answered_is_no_difference_where_it_would_be_made_again(
+    team: Team,
+) -> None:
+    """What became of it has nothing to do with what is asked about."""
+    with transaction(team.world.engine) as session:
+        last = session.exec(select(DecisionRow).order_by(DecisionRow.id.desc())).first()  # type: ignore[union-attr]
+        assert last is not None
+        standing = session.exec(select(DaySetRow).where(DaySetRow.date == last.sets_date)).one()
+        standing.carb_g, last.status = 505, "lapsed"
+        session.add_all([standing, last])
+    team.coach.presses("c:whatif:2")
+    team.coach.taps("Another carb floor")
+    said = text_of(team.coach.writes("140"))
+    assert "1 out: 505, the same" in said
+    assert "No figure would have been another." in said
+
+
 def test_with_the_forecast_on_its_own_estimate_stands_beside_it(team: Team) -> None:
     team.coach.presses("c:whatif:2")
     said = text_of(team.coach.taps("Forecast on"))
@@ -135,7 +152,7 @@ def test_a_rule_left_out_and_a_changed_table_say_where_they_differ(
     assert "rule flat-in-load -> " in found.lines[0]
     copy = tmp_path / "tried.py"
     original = Path(rules.__file__).read_text(encoding="utf-8")
-    tried = original.replace("2 if f.very_flat and f.measured else 1", "2")
+    tried = original.replace("2 if facts.very_flat and facts.measured else 1", "2")
     assert tried != original
     copy.write_text(tried, encoding="utf-8")
     with team.world.session() as session:

@@ -15,7 +15,7 @@ from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.stage import StageRow
 from bot.store.tables.traffic import AgendaRow
-from tests.support.weeks import Team, replacing
+from tests.support.weeks import Team, gone_on, replacing
 from tests.support.world import Said, text_of
 
 REMINDERS = (
@@ -86,7 +86,7 @@ def test_the_athlete_may_lay_it_out_too_and_the_coach_is_told(team: Team) -> Non
 
 
 def test_every_reminder_comes_once_and_in_order(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.athlete.hears()
     team.world.until(noon(team, 18))
     heard = reminders(team.athlete.hears())
@@ -100,7 +100,7 @@ def test_every_reminder_comes_once_and_in_order(team: Team) -> None:
 
 
 def test_with_a_warning_open_nobody_is_sent_to_pump_up(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 13, 40))
     team.athlete.writes("I fainted")
     seen = text_of(team.athlete.writes("/stage"))
@@ -113,7 +113,7 @@ def test_with_a_warning_open_nobody_is_sent_to_pump_up(team: Team) -> None:
 
 
 def test_a_duty_done_twice_says_nothing_twice(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 7, 5))
     with team.world.session() as session:
         row = session.exec(
@@ -136,7 +136,7 @@ def test_a_delay_whose_unit_is_left_open_is_asked_about(team: Team) -> None:
 
 
 def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 13, 10))
     team.athlete.hears()
     said = text_of(team.athlete.writes("late 45"))
@@ -155,7 +155,7 @@ def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> 
 
 
 def test_an_hour_behind_said_by_the_coach_in_plain_words(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 12, 30))
     said = text_of(team.coach.writes("They're running an hour behind"))
     assert "16:00  on stage" in said
@@ -163,7 +163,7 @@ def test_an_hour_behind_said_by_the_coach_in_plain_words(team: Team) -> None:
 
 
 def test_an_early_call_by_button_puts_nothing_in_the_past(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 14))
     team.athlete.hears()
     team.athlete.writes("/stage")
@@ -179,7 +179,7 @@ def test_an_early_call_by_button_puts_nothing_in_the_past(team: Team) -> None:
 
 
 def test_called_off_no_reminder_comes_and_the_other_is_told(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 9))
     team.athlete.hears()
     team.coach.writes("/stage")
@@ -191,7 +191,7 @@ def test_called_off_no_reminder_comes_and_the_other_is_told(team: Team) -> None:
 
 
 def test_called_off_by_mistake_it_can_be_set_again(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.coach.writes("/stage")
     team.coach.taps("Cancelled")
     assert "15:00  on stage" in text_of(team.coach.taps("No, it stands"))
@@ -205,7 +205,7 @@ def test_called_off_by_mistake_it_can_be_set_again(team: Team) -> None:
 
 
 def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 13, 1))
     assert "Look check. How full" in team.athlete.hears()[-1].text
     team.athlete.taps("6")
@@ -227,7 +227,7 @@ def test_the_look_check_ends_in_one_small_choice_that_both_read(team: Team) -> N
 def test_no_top_up_where_it_can_only_harm(
     team: Team, full: str, sharp: str, gut: str, why: str
 ) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 13, 1))
     team.athlete.hears()
     team.athlete.taps(full)
@@ -250,7 +250,7 @@ def look_past_what_goes_out_alone(team: Team) -> None:
 
 
 def test_a_top_up_past_what_goes_out_alone_waits_for_the_coachs_word(team: Team) -> None:
-    look_past_what_goes_out_alone(team)
+    team = gone_on(team, look_past_what_goes_out_alone)
     asked = team.coach.hears()[-1]
     assert "Shall they?" in asked.text
     team.coach.taps("Top up 25 g", asked)
@@ -261,7 +261,7 @@ def test_a_top_up_past_what_goes_out_alone_waits_for_the_coachs_word(team: Team)
 
 
 def test_a_top_up_allowed_too_late_is_not_passed_on(team: Team) -> None:
-    look_past_what_goes_out_alone(team)
+    team = gone_on(team, look_past_what_goes_out_alone)
     asked = team.coach.hears()[-1]
     team.world.until(noon(team, 14))
     team.athlete.hears()
@@ -271,7 +271,7 @@ def test_a_top_up_allowed_too_late_is_not_passed_on(team: Team) -> None:
 
 
 def test_an_athlete_cannot_allow_their_own_top_up(team: Team) -> None:
-    look_past_what_goes_out_alone(team)
+    team = gone_on(team, look_past_what_goes_out_alone)
     asked = team.coach.hears()[-1]
     team.athlete.presses(asked.buttons["Top up 25 g"])
     with team.world.session() as session:
@@ -334,7 +334,7 @@ def test_times_that_contradict_each_other_are_asked_again(team: Team) -> None:
 
 
 def test_word_of_a_delay_on_another_day_moves_nothing(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     before = stage_facts(team)
     assert "Moved" not in text_of(team.athlete.writes("late 45"))
     assert "no timetable running" in text_of(team.athlete.writes("/late 45"))
@@ -347,7 +347,7 @@ def stage_facts(team: Team) -> dict[str, object]:
 
 
 def test_late_as_a_command_asks_by_how_much_where_it_is_not_said(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.world.until(noon(team, 12))
     for text in ("/late", "/late soon", "/late 0", "/late 9999"):
         assert "By how many minutes?" in text_of(team.athlete.writes(text)), text
@@ -355,7 +355,7 @@ def test_late_as_a_command_asks_by_how_much_where_it_is_not_said(team: Team) -> 
 
 
 def test_a_stale_reminder_after_the_bot_was_away_is_not_said(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.athlete.hears()
     team.world.now = noon(team, 14, 20)  # nobody was there to do what fell due
     with team.world.session() as session:
@@ -371,7 +371,7 @@ def test_a_stale_reminder_after_the_bot_was_away_is_not_said(team: Team) -> None
 
 
 def test_a_new_event_leaves_the_old_days_reminders_unsaid(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     team.coach.presses(f"c:event:{team.athlete_id}")
     team.coach.taps("A show")
     team.coach.writes("16 May")
@@ -385,14 +385,14 @@ def test_a_new_event_leaves_the_old_days_reminders_unsaid(team: Team) -> None:
     "data", ["st", "st:", "st:day:999", "st:late:2:x", "st:top:2:9:25", "st:odd:2", "st:top:2"]
 )
 def test_an_odd_button_breaks_nothing(team: Team, data: str) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     before = stage_facts(team)
     team.coach.presses(data)
     assert stage_facts(team) == before
 
 
 def test_somebody_elses_day_cannot_be_moved(team: Team) -> None:
-    lay_out(team)
+    team = gone_on(team, lay_out)
     before = stage_facts(team)
     team.athlete.presses("st:late:1:30")
     assert stage_facts(team) == before

@@ -33,6 +33,20 @@ def test_the_doors_open_without_the_heavy_libraries() -> None:
     assert not HEAVY & found
 
 
+def test_what_the_first_morning_needs_is_loaded_beside_the_start() -> None:
+    """Loaded within the first answer's transaction it would keep everybody who writes waiting."""
+    loaded = (
+        "import sys; from bot.doors import USE_CASES; USE_CASES.load(); "
+        "import engine.model.tracker; print(*sys.modules)"
+    )
+    found = subprocess.run(
+        [sys.executable, "-c", loaded],
+        cwd=Path(__file__).parents[2], capture_output=True, text=True, check=True,
+    ).stdout.split()  # fmt: skip
+
+    assert {"scipy.special", "engine.symptoms.screening"} <= set(found)
+
+
 def test_every_pattern_that_is_compiled_late_is_a_regular_expression() -> None:
     for module in pkgutil.walk_packages(engine.__path__, "engine."):
         if not module.name.endswith("__main__"):

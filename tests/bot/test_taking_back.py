@@ -16,7 +16,7 @@ from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow, PlanRo
 from bot.week.load import current_event, current_week, day_set
 from tests.bot.test_sheets_in_and_out import handed_out, with_cells
 from tests.support.files import sends_file
-from tests.support.weeks import Team, arrive_and_read, replacing
+from tests.support.weeks import Team, arrive_and_read, gone_on, replacing
 from tests.support.world import Said, text_of
 
 FLAT = "61.0 1 3.5 5 on target fine"
@@ -284,7 +284,7 @@ def test_times_laid_out_since_go_back_with_the_event(team: Team) -> None:
 
 
 def test_a_kind_put_right_keeps_the_days_timetable_and_so_does_taking_it_back(team: Team) -> None:
-    lay_out_day(team)
+    team = gone_on(team, lay_out_day)
     set_event(team, "9 May", "A photo shoot")
     assert "15:00  on stage" in text_of(team.coach.writes("/stage"))
     take_back(team)
@@ -324,7 +324,7 @@ def stage_row(team: Team) -> StageRow:
 
 
 def test_a_delay_said_by_mistake_is_taken_back_and_corrected(team: Team) -> None:
-    lay_out_day(team)
+    team = gone_on(team, lay_out_day)
     team.world.until(datetime(2027, 5, 9, 11, 30, tzinfo=UTC))
     team.coach.writes("late 45")
     arrive_and_read(team)
@@ -340,7 +340,7 @@ def test_a_delay_said_by_mistake_is_taken_back_and_corrected(team: Team) -> None
 
 
 def test_a_stage_called_off_by_mistake_is_on_again_with_its_reminders(team: Team) -> None:
-    lay_out_day(team)
+    team = gone_on(team, lay_out_day)
     arrive_and_read(team)
     team.world.later(minutes=1)
     team.coach.presses("st:off-yes:2")
@@ -355,7 +355,7 @@ def test_a_stage_called_off_by_mistake_is_on_again_with_its_reminders(team: Team
 
 
 def test_a_figure_and_the_times_are_two_changes_and_each_can_be_taken_back(team: Team) -> None:
-    lay_out_day(team)
+    team = gone_on(team, lay_out_day)
     team.coach.presses("c:hand:2:1")
     team.coach.writes("480")
     team.athlete.presses("st:off-yes:2")
@@ -367,5 +367,5 @@ def test_a_figure_and_the_times_are_two_changes_and_each_can_be_taken_back(team:
 
 
 def test_the_first_times_are_called_off_and_not_taken_back(team: Team) -> None:
-    lay_out_day(team)
+    team = gone_on(team, lay_out_day)
     assert "You have no change left" in text_of(team.coach.presses("c:undo:2"))

@@ -97,6 +97,7 @@ def test_even_a_full_year_is_legible_and_its_words_fit(ours: None, language: str
             if isinstance(text, Text) and text.get_text()
         ]
         assert len(words.caption(season).encode("utf-16-le")) <= 2048
+        assert "2026" in words.span(season) and "2027" in words.span(season)
     for number, (text, box) in enumerate(boxes):
         assert box.x0 >= 0 and box.x1 <= WIDTH + 1, text
         for other, other_box in boxes[number + 1 :]:

@@ -23,7 +23,7 @@ def weeks(team: Team) -> tuple[WeekRows, ...]:
 
 
 def test_eaten_and_drunk_stand_on_the_day_that_they_speak_of(team: Team) -> None:
-    team.athlete.writes("59.3 2 3.5 5 on target fine")
+    team.athlete.writes("59.3 1 3.5 5 on target fine")
     team.morning(2)
     team.athlete.writes("60.1 7 3.2 4 carbs 430 fine")
     (week,) = weeks(team)
@@ -32,7 +32,7 @@ def test_eaten_and_drunk_stand_on_the_day_that_they_speak_of(team: Team) -> None
     assert third.planned is not None
     assert (third.planned.carb_g, third.set_carb_g, third.set_by) == (500, 525, "decision")
     assert (third.eaten_carb_g, third.water_l) == (430, 3.2)
-    assert (third.weight_kg, third.fullness, third.sharpness) == (59.3, 2, 5)
+    assert (third.weight_kg, third.fullness, third.sharpness) == (59.3, 1, 5)
     assert (third.rule, third.status) == ("flat-in-load", "in-force")
     assert third.band_low_kg is not None
     assert third.against_band in (-1, 0, 1)

@@ -14,7 +14,8 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from sqlmodel import Session, SQLModel, select
+from sqlalchemy import bindparam
+from sqlmodel import Session, SQLModel, col, func, select
 
 from bot.core.incoming import Incoming, Kind, SentFile
 from bot.core.routes import ANYONE_KNOWN, FORMER
@@ -244,11 +245,20 @@ def everything_kept(session: Session) -> dict[str, list[Any]]:
     }
 
 
+# Made once, since everybody does everything.
+_LAST_SAID = select(func.max(OutboxRow.id))
+_SAID_SINCE = (
+    select(OutboxRow)
+    .where(col(OutboxRow.id) > bindparam("last"), OutboxRow.method != "setMyCommands")
+    .order_by(col(OutboxRow.id))
+)
+
+
 def does(team: Team, role: str, kind: Kind, text: str, file: SentFile | None = None) -> Came:
     chat = CHATS[role]
     with backed_out(team) as session:
         before = everything_kept(session)
-        last = max(session.exec(select(OutboxRow.id)).all(), default=0) or 0
+        last = session.exec(_LAST_SAID).one() or 0
         USE_CASES.incoming(
             ChatTurn(
                 session,
@@ -260,8 +270,7 @@ def does(team: Team, role: str, kind: Kind, text: str, file: SentFile | None = N
                 ),
             )
         )  # fmt: skip
-        rows = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
-        rows = [row for row in rows if row.method != "setMyCommands"]
+        rows = session.exec(_SAID_SINCE, params={"last": last}).all()
         mine = [row for row in rows if row.chat_id == chat]
         taps = [row for row in mine if row.method == "answerCallbackQuery"]
         return Came(
@@ -394,7 +403,7 @@ def test_an_answer_about_an_athlete_counts_only_while_the_right_to_it_is_there(
         with backed_out(team) as session:
             person = session.exec(select(Person).where(Person.chat_id == CHATS[role])).one()
             decision = session.exec(select(DecisionRow).where(DecisionRow.athlete_id == 2)).one()
-            last = max(session.exec(select(OutboxRow.id)).all()) or 0
+            last = session.exec(_LAST_SAID).one() or 0
             before = everything_kept(session)
             question = OpenQuestion(
                 person_id=person.id or 0, flow=flow_id, answers=dict(SAMPLE),
@@ -403,7 +412,7 @@ def test_an_answer_about_an_athlete_counts_only_while_the_right_to_it_is_there(
             )  # fmt: skip
             FLOWS[flow_id].finish(Turn(session, team.world.context), person, question)
             assert everything_kept(session) == before, flow_id
-            said = [row for row in session.exec(select(OutboxRow)) if (row.id or 0) > last]
+            said = session.exec(_SAID_SINCE, params={"last": last}).all()
             assert {row.chat_id for row in said} <= {CHATS[role]}, flow_id
             assert not [row for row in said if "Mira" in row.payload.get("text", "")], flow_id
 

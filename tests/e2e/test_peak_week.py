@@ -156,7 +156,7 @@ def test_a_whole_peak_week_over_the_bot_api(
 
         # The load: sharpness is asked for; flat and sharp, so one step up within what needs no word.
         morning(bot, talk, 3)
-        said = by_buttons(talk, "60.4", "2", "4", "On target (185 g)")
+        said = by_buttons(talk, "60.4", "1", "4", "On target (185 g)")
         assert "still sharp, so eat 25 g more" in said
 
         # Very flat: two steps are more than goes out unasked, so the coach signs off.

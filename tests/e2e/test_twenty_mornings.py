@@ -88,7 +88,7 @@ async def test_twenty_mornings_at_once_are_a_roster_kept_up_to_date_the_pictures
         await crowd.until(begin + timedelta(minutes=10))
 
     aloud = [shown.text for shown in torvald.between(begin, bot.now) if not shown.silent]
-    assert len(aloud) == 1 and aloud[0].startswith(f"Caution: Torvaldson {DRANK_TOO_MUCH} (")
+    assert len(aloud) == 1 and aloud[0].startswith(f"Caution: Torvaldson {DRANK_TOO_MUCH}, ")
     quietly = Counter(s.method for s in torvald.between(begin, bot.now) if s.silent)
     # of messages, one of notes, and one that asks what is seen on the pictures
     assert quietly == {"sendMediaGroup": len(WITH_PICTURES), "sendMessage": 2}

@@ -289,7 +289,7 @@ water_l = 3.2
     )
     tight = WEEK.replace("load_total_g = 1500", "load_total_g = 1420")
     # 25 g went out alone on the first day: of 40 g of room 15 g are left for the second.
-    one_step = run(parse(tight + load + flat.format(fullness=3) + second))
+    one_step = run(parse(tight + load + flat.format(fullness=2) + second))
     assert [(d.carb_g, d.bound) for d in one_step] == [(485, None), (475, "load_total_g")]
     # Two steps wait for the coach's word, and lapse to the 30 g that may go out alone.
     two_steps = run(parse(tight + load + flat.format(fullness=1) + second))

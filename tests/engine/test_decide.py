@@ -502,12 +502,52 @@ MANY = settings(max_examples=100, deadline=None, suppress_health_check=[HealthCh
 DUST = 1e-6
 
 
+# To make a case up costs more than to hold a decision against everything that is true of each.
+
+
 @MANY
+@given(any_case(), st.integers(-800, 800))
+def test_limits_hold_a_caution_never_raises_large_changes_ask_and_dates_do_not_matter(
+    given_case: Case, days: int
+) -> None:
+    decision = decide(given_case)
+    leaves_no_limit(given_case, decision)
+    never_raises_on_a_caution_and_asks_for_a_large_change(given_case, decision)
+    knows_days_to_go_and_not_dates(given_case, timedelta(days=days))
+
+
+@pytest.mark.soak
+@settings(MANY, max_examples=3000)
 @given(any_case())
-def test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rail(
+def test_in_many_layouts_limits_hold_and_a_caution_never_raises(given_case: Case) -> None:
+    decision = decide(given_case)
+    leaves_no_limit(given_case, decision)
+    never_raises_on_a_caution_and_asks_for_a_large_change(given_case, decision)
+
+
+@MANY
+@given(any_case(sane=False))
+def test_no_input_makes_decide_raise_or_pass_the_guard_rail_and_each_replays_to_the_same_decision(
     given_case: Case,
 ) -> None:
-    decision, limits = decide(given_case), given_case.limits
+    decision = decide(given_case)
+    assert decision.reason
+    assert decision.sources
+    # Burke 2011 (J Sports Sci 29:S17-27): 12 g/kg per 24 h at most, whatever the coach has signed
+    most = 12 * given_case.athlete.body_mass_kg
+    assert (
+        decision.carb_g is None or 0 <= decision.carb_g <= most + 0.001
+    )  # rails are in milligrams
+    stored = json.loads(json.dumps(case_as_dict(given_case), allow_nan=False))
+    first, again = decision_as_dict(decision), decision_as_dict(decide(case_from_dict(stored)))
+    assert again == first
+    second = decision_as_dict(decide(given_case))
+    assert json.dumps(first, allow_nan=False) == json.dumps(second, allow_nan=False)
+
+
+def leaves_no_limit(given_case: Case, decision: Decision) -> None:
+    """Neither floor, ceiling, largest change, load total nor guard rail."""
+    limits = given_case.limits
     if decision.carb_g is None:
         assert decision.rule in {"no-plan", "limits-conflict", "warning-flag"} or (
             decision.target is None
@@ -529,12 +569,10 @@ def _standing(given_case: Case, out: int) -> float:
     return set_g if set_g is not None else (planned.carb_g if planned else 0.0)
 
 
-@MANY
-@given(any_case())
-def test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks(
-    given_case: Case,
+def never_raises_on_a_caution_and_asks_for_a_large_change(
+    given_case: Case, decision: Decision
 ) -> None:
-    decision = decide(given_case)
+    """It never raises a plan that fits."""
     cautioned = any(flag.level is Level.CAUTION for flag in decision.flags)
     planned = decision.planned_carb_g
     if decision.carb_g is None or planned is None:
@@ -548,51 +586,7 @@ def test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks(
         assert decision.change_g == 0 or decision.bound is not None
 
 
-@pytest.mark.soak
-@settings(MANY, max_examples=3000)
-@given(any_case())
-def test_in_many_layouts_limits_hold_and_a_caution_never_raises(given_case: Case) -> None:
-    test_no_decision_leaves_floor_ceiling_largest_change_load_total_or_guard_rail.hypothesis.inner_test(  # type: ignore[attr-defined]
-        given_case
-    )
-    test_a_caution_never_raises_a_plan_that_fits_and_a_large_change_always_asks.hypothesis.inner_test(  # type: ignore[attr-defined]
-        given_case
-    )
-
-
-@MANY
-@given(any_case(sane=False))
-def test_no_input_makes_decide_raise_and_the_same_case_gives_the_same_decision(
-    given_case: Case,
-) -> None:
-    decision = decide(given_case)
-    assert decision.reason
-    assert decision.sources
-    first, second = decision_as_dict(decision), decision_as_dict(decide(given_case))
-    assert json.dumps(first, allow_nan=False) == json.dumps(second, allow_nan=False)
-
-
-@MANY
-@given(any_case(sane=False))
-def test_nothing_passes_the_guard_rail_not_even_the_coachs_word(given_case: Case) -> None:
-    carb_g = decide(given_case).carb_g
-    # Burke 2011 (J Sports Sci 29:S17-27): 12 g/kg per 24 h at most
-    most = 12 * given_case.athlete.body_mass_kg
-    assert carb_g is None or 0 <= carb_g <= most + 0.001  # rails are rounded to a milligram
-
-
-@MANY
-@given(any_case(sane=False))
-def test_a_stored_case_replays_to_the_very_same_decision(given_case: Case) -> None:
-    stored = json.loads(json.dumps(case_as_dict(given_case), allow_nan=False))
-    again = decide(case_from_dict(stored))
-    assert decision_as_dict(again) == decision_as_dict(decide(given_case))
-
-
-@MANY
-@given(any_case(), st.integers(-800, 800))
-def test_a_decision_knows_days_to_go_and_not_dates(given_case: Case, days: int) -> None:
-    by = timedelta(days=days)
+def knows_days_to_go_and_not_dates(given_case: Case, by: timedelta) -> None:
     history = given_case.history
     moved = replace(
         given_case,

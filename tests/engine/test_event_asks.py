@@ -55,7 +55,7 @@ def test_to_ask_for_the_usual_look_is_to_ask_for_nothing(name: str) -> None:
 def test_more_fullness_than_is_asked_for_takes_a_step_off() -> None:
     case = last_case("fuller-than-asked")
     decision = decide(case)
-    assert (decision.rule, decision.change_g) == ("fuller-than-asked", -50)
+    assert (decision.rule, decision.change_g) == ("fuller-than-asked", -75)
     assert decide(asking(case, None)).rule == "ahead-of-plan"
 
 

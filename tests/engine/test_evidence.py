@@ -39,11 +39,11 @@ def test_there_are_numbers_and_sources_to_look_at() -> None:
     assert len(SOURCES) > 25
 
 
-@pytest.mark.parametrize(("name", "number"), NUMBERS, ids=[name for name, _ in NUMBERS])
-def test_every_number_has_a_unit_a_name_and_a_source(name: str, number: Number) -> None:
-    assert number.unit.strip()
-    assert number.name.strip()
-    assert number.source.citation.strip()
+def test_every_number_has_a_unit_a_name_and_a_source() -> None:
+    for name, number in NUMBERS:
+        assert number.unit.strip(), name
+        assert number.name.strip(), name
+        assert number.source.citation.strip(), name
 
 
 def test_one_id_is_one_source() -> None:
@@ -109,7 +109,7 @@ def test_the_deciding_modules_hold_no_figures_of_their_own(module: str) -> None:
         "gates": {5, 8, 10, 12, 24},  # ends of scales, hours of a day, characters shown
         "decide": {6},  # rounding
         "draft": {3, 4, 5, 6, 7},  # days out
-        "rules": {5},  # the table's number
+        "rules": {7},  # the table's number
     }
     assert figures - {0, 1, 2, -1, -2} <= named_elsewhere.get(module, set())
 

@@ -229,9 +229,22 @@ def test_where_the_forecast_only_shows_the_rules_decide_as_if_it_were_not_there(
     assert replace(
         shown, foresight=None, trace=replace(shown.trace, forecast_g=None, would_g=None)
     ) == alone  # fmt: skip
-    assert shown.foresight == proposed.foresight
+    assert shown.foresight is not None and proposed.foresight is not None
+    assert replace(shown.foresight, proposed=None) == replace(proposed.foresight, proposed=None)
     assert shown.trace.would_g == proposed.carb_g, "what it would have proposed is kept"
     assert proposed.trace.would_g is None
+
+
+@pytest.mark.parametrize("whole", WEEKS)
+@pytest.mark.parametrize("use", [ForecastUse.SHOWS, ForecastUse.PROPOSES])
+def test_what_is_decided_has_odds_of_its_own_beside_the_plans(
+    whole: Case, use: ForecastUse
+) -> None:
+    decision = with_use(whole, use)
+    assert decision.foresight is not None and decision.carb_g is not None
+    figures = [odds.carb_g for odds in decision.foresight.odds]
+    assert min(abs(figure - decision.carb_g) for figure in figures) < 1
+    assert len(set(figures)) >= len(figures) - 1, "only plan and best may be the same figure"
 
 
 def test_a_decision_with_a_forecast_that_only_shows_replays_from_its_record() -> None:
@@ -263,6 +276,24 @@ def test_a_larger_step_of_the_forecast_waits_and_a_small_one_in_its_direction_go
         alone = decision.lapse_g - decision.planned_carb_g
         assert 0 < alone / decision.change_g < 1
         assert abs(alone) <= LIMITS.apply_without_asking_g
+
+
+def test_flat_beside_a_heavy_scale_the_forecast_asks_and_nothing_goes_out_before_the_answer() -> (
+    None
+):
+    flat = (trial(Look.FLAT, sharpness=5), trial(Look.FLAT, sharpness=5, weeks_before=2))
+    mornings = [
+        replace(case(out, fullness=2, sharpness=5, weight_kg=WEIGHTS[out] + off), trials=flat)
+        for out in (2, 1)
+        for off in (1.2, 1.6, 2.0)
+    ]
+    heavy = [one for one in map(decide, mornings) if one.rule == "flat-but-heavy"]
+    asked = [one for one in heavy if one.change_g]
+    assert asked, "no morning of these has the forecast ask"
+    for decision in heavy:
+        assert decision.tell_coach
+        assert decision.needs_sign_off == bool(decision.change_g)
+        assert decision.lapse_g == decision.planned_carb_g
 
 
 def test_outside_the_load_the_forecast_moves_nothing() -> None:

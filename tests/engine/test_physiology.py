@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from dataclasses import replace
 from itertools import pairwise
+from typing import Any
 
 import numpy as np
 import pytest
@@ -31,23 +32,41 @@ from engine.values.athlete import Sex
 
 STORES = (Row.MUSCLE, Row.LIVER, Row.GUT_CARB, Row.GUT_BULK, Row.SPILL, Row.SHOWN_SPILL)
 
+# Eight people go through a week side by side, as an array: it costs what one of them costs, and
+# `test_many_people_at_once_come_out_as_each_alone` holds them to it.
+AT_ONCE = 8
+
+
+def each(least: float, most: float) -> st.SearchStrategy[Any]:
+    """A figure for each of the people, every fifth of them the least or the most."""
+
+    def drawn(seed: int) -> np.ndarray:
+        dice = np.random.default_rng(seed)
+        figures = dice.uniform(least, most, AT_ONCE)
+        at_its_end = dice.random(AT_ONCE)
+        figures[at_its_end < 0.1], figures[at_its_end > 0.9] = least, most
+        return figures
+
+    return st.integers(0, 2**32 - 1).map(drawn)
+
+
 people = st.builds(
     lambda activity, **facts: replace(body(**facts), activity=activity),
-    activity=st.floats(0, 8),
+    activity=each(0, 8),
     sex=st.sampled_from(Sex),
-    body_mass_kg=st.floats(42, 120),
-    body_fat_percent=st.floats(4, 35),
+    body_mass_kg=each(42, 120),
+    body_fat_percent=each(4, 35),
     trained=st.sampled_from(Trained),
 )
 days = st.lists(
     st.builds(
         Intake,
-        carb_g=st.floats(0, 1400),
-        protein_g=st.floats(0, 300),
-        fat_g=st.floats(0, 200),
-        fibre_g=st.floats(0, 80),
-        sodium_mg=st.floats(200, 12000),
-        water_l=st.floats(0.5, 10),
+        carb_g=each(0, 1400),
+        protein_g=each(0, 300),
+        fat_g=each(0, 200),
+        fibre_g=each(0, 80),
+        sodium_mg=each(200, 12000),
+        water_l=each(0.5, 10),
         exercise=st.sampled_from(Exercise),
     ),
     min_size=1,
@@ -62,26 +81,26 @@ def follow(person: Body, week: list[Intake], *, step_h: float = 0.25) -> list[np
     return states
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(person=people, week=days)
 def test_no_store_is_ever_negative(person: Body, week: list[Intake]) -> None:
     for state in follow(person, week):
-        assert all(state[row] >= -1e-9 for row in STORES)
+        assert all(np.all(state[row] >= -1e-9) for row in STORES)
 
 
-@settings(max_examples=40, deadline=None)
+@settings(max_examples=10, deadline=None)
 @given(person=people, week=days)
 def test_carbohydrate_eaten_or_made_is_stored_burnt_or_turned_to_fat_to_the_gram(
     person: Body, week: list[Intake]
 ) -> None:
     first, *_, last = follow(person, week)
-    eaten = sum(float(day.carb_g) for day in week)
+    eaten = sum(day.carb_g for day in week)
     stored = sum(last[row] - first[row] for row in (Row.MUSCLE, Row.LIVER, Row.GUT_CARB))
     gone = last[Row.OXIDISED] + last[Row.MADE_FAT]
     assert eaten + last[Row.NEW_GLUCOSE] == pytest.approx(stored + gone, abs=1)
 
 
-@settings(max_examples=25, deadline=None)
+@settings(max_examples=8, deadline=None)
 @given(person=people, week=days)
 def test_body_mass_changes_by_the_sum_of_its_parts_to_the_gram(
     person: Body, week: list[Intake]
@@ -93,10 +112,10 @@ def test_body_mass_changes_by_the_sum_of_its_parts_to_the_gram(
     assert mass_change_kg(last, first, person) == pytest.approx(parts, abs=0.001)
 
 
-@settings(max_examples=40, deadline=None)
-@given(person=people, week=days, more=st.floats(5, 400), which=st.integers(0, 4))
+@settings(max_examples=10, deadline=None)
+@given(person=people, week=days, more=each(5, 400), which=st.integers(0, 4))
 def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
-    person: Body, week: list[Intake], more: float, which: int
+    person: Body, week: list[Intake], more: np.ndarray, which: int
 ) -> None:
     which = which % len(week)
     richer = [
@@ -105,10 +124,10 @@ def test_more_carbohydrate_on_a_day_never_means_less_glycogen_later(
     ]
     for less, rich in zip(follow(person, week), follow(person, richer), strict=True):
         total = less[Row.MUSCLE] + less[Row.LIVER]
-        assert rich[Row.MUSCLE] + rich[Row.LIVER] >= total - 0.01
+        assert np.all(rich[Row.MUSCLE] + rich[Row.LIVER] >= total - 0.01)
 
 
-@settings(max_examples=20, deadline=None)
+@settings(max_examples=8, deadline=None)
 @given(person=people, week=days)
 def test_halving_the_time_step_moves_the_stores_by_less_than_one_percent(
     person: Body, week: list[Intake]

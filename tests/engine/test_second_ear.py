@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import csv
+from functools import cache
 from pathlib import Path
 from time import process_time
 
@@ -19,7 +20,7 @@ from tests.ear import corpus
 HELD_OUT = Path(corpus.__file__).with_name("held_out.tsv")
 with HELD_OUT.open(encoding="utf-8") as file:
     ROWS = [tuple(row) for row in csv.reader(file, delimiter="\t", quoting=csv.QUOTE_NONE)]
-SENTENCES = corpus.sentences()
+sentences = cache(corpus.sentences)
 
 
 def heard(text: str) -> bool:
@@ -159,16 +160,16 @@ def test_the_same_words_always_sound_the_same() -> None:
 
 def test_the_corpus_is_as_large_as_it_is_meant_to_be_and_says_each_thing_once() -> None:
     for language in ("en", "de"):
-        mine = [s for s in SENTENCES if s.language == language]
+        mine = [s for s in sentences() if s.language == language]
         assert len(mine) >= 10_000
         assert sum(s.by_hand for s in mine) >= 8_000
         for kind in corpus.KINDS:
             assert sum(s.kind == kind for s in mine) >= 900
-    assert len({s.text.lower() for s in SENTENCES}) == len(SENTENCES)
+    assert len({s.text.lower() for s in sentences()}) == len(sentences())
 
 
 def test_nothing_held_out_is_in_the_corpus() -> None:
-    learnt = {fold(s.text) for s in SENTENCES}
+    learnt = {fold(s.text) for s in sentences()}
     assert [text for _, _, text in ROWS if fold(text) in learnt] == []
 
 

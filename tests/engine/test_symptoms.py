@@ -43,19 +43,16 @@ def test_the_tables_are_as_wide_as_they_are_meant_to_be() -> None:
     assert len(DENIED) >= 30
 
 
-@pytest.mark.parametrize(("symptom", "text"), WARNING_PHRASES)
-def test_no_warning_is_missed(symptom: str, text: str) -> None:
-    assert symptom in screen(text).symptoms
+def test_no_warning_is_missed() -> None:
+    assert [said for said in WARNING_PHRASES if said[0] not in screen(said[1]).symptoms] == []
 
 
-@pytest.mark.parametrize(("symptom", "text"), OTHER_PHRASES)
-def test_other_complaints_are_found(symptom: str, text: str) -> None:
-    assert symptom in screen(text).symptoms
+def test_other_complaints_are_found() -> None:
+    assert [said for said in OTHER_PHRASES if said[0] not in screen(said[1]).symptoms] == []
 
 
-@pytest.mark.parametrize("text", DENIED)
-def test_what_is_denied_is_no_find(text: str) -> None:
-    assert screen(text).hits == ()
+def test_what_is_denied_is_no_find() -> None:
+    assert [text for text in DENIED if screen(text).hits] == []
 
 
 def test_a_warning_is_found_within_a_longer_message() -> None:

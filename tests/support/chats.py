@@ -34,6 +34,7 @@ class Telegram:
         self.url = f"http://127.0.0.1:{port}"
         self.names: dict[int, str] = {}  # by chat, of those who are called otherwise than "P502"
         self.last_update = 0
+        self._calls: list[dict[str, Any]] = []  # they are only ever added to
         self._http = httpx.Client(base_url=self.url, timeout=PATIENCE_S + 10)
 
     def close(self) -> None:
@@ -149,12 +150,10 @@ class Telegram:
     def wait_until(self, holds: Callable[[], bool], what: str) -> None:
         """Until it holds, looking again at every call that comes in."""
         deadline = time.monotonic() + PATIENCE_S
-        seen = 0
         while not holds():
             if time.monotonic() > deadline:
                 raise AssertionError(f"waited in vain for {what}")
-            params: dict[str, float] = {"since": seen, "wait": 0.5}
-            seen += len(self._http.get("/__tap", params=params).json()["calls"])
+            self._take_in_calls(wait=0.5)
 
     def wait_for_text(self, chat_id: int, part: str, times: int = 1) -> str:
         """Until the bot has written this into the chat; returns the last such message."""
@@ -166,9 +165,14 @@ class Telegram:
         return found()[-1]
 
     def _all_calls(self) -> list[dict[str, Any]]:
-        answer = self._http.get("/__tap", params={"since": 0, "wait": 0}).raise_for_status()
-        calls: list[dict[str, Any]] = answer.json()["calls"]
-        return calls
+        self._take_in_calls(wait=0)
+        return self._calls
+
+    def _take_in_calls(self, *, wait: float) -> None:
+        """Those that came in since the last look, waiting so long (seconds) for one."""
+        params = {"since": len(self._calls), "wait": wait}
+        answer = self._http.get("/__tap", params=params).raise_for_status()
+        self._calls += answer.json()["calls"]
 
     # What goes wrong
 

@@ -27,6 +27,7 @@ from bot.store.db import is_sqlite, make_engine
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.telegram.intake import Poller
+from bot.telegram.pace import OVERALL_AHEAD, OVERALL_PER_SECOND
 from bot.telegram.transport import TelegramTransport
 from tests.support.chats import TOKEN, Telegram
 
@@ -52,7 +53,8 @@ _NEXT_DUE = (
 )
 
 MOST_ROUNDS = 500
-LONGEST_STEP_S = 1.0
+#: In the shortest, as many messages come up to be sent as may be sent at once.
+SHORTEST_STEP_S, LONGEST_STEP_S = OVERALL_AHEAD / OVERALL_PER_SECOND, 1.0
 
 
 @dataclass(frozen=True, slots=True)
@@ -162,7 +164,8 @@ class DrivenBot:
             await self._app.sender.drain()
             moved = len(self.line.calls) + len(self.line.turned_away) != sent
             if not moved and wait > 0 and self._open_work() == work:
-                self.clock.advance(timedelta(seconds=min(wait, LONGEST_STEP_S)))
+                wait = min(max(wait, SHORTEST_STEP_S), LONGEST_STEP_S)
+                self.clock.advance(timedelta(seconds=wait))
         waits = self._open_work()[:5]
         raise AssertionError(f"the bot did not come to rest at {self.now}; there waits {waits}")
 

@@ -6,18 +6,20 @@ in a foreign chat was never translated, and wide letters in an English one were 
 
 from __future__ import annotations
 
+import pickle
 import re
 from datetime import date
 from pathlib import Path
 from typing import Any
 
+import pytest
 from babel.messages import Catalog
-from sqlalchemy import Connection, bindparam, event, select
+from sqlalchemy import Connection, event
 
-from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
 from bot.words import languages
 from bot.words.locale.update import catalogue_file, sentences, write
+from tests.support.once import once_a_run
 
 FOREIGN = "xa"
 #: Our own catalogues; the tests' take their place while tests run.
@@ -42,8 +44,23 @@ def wide(sentence: str) -> str:
     return "".join(part if n % 2 else part.translate(_WIDE) for n, part in enumerate(parts))
 
 
-def write_foreign_catalogue(folder: Path) -> None:
-    catalogue: Catalog = sentences()
+@pytest.fixture(scope="session")
+def in_code(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A file with every sentence in the code, looked for once in a run; see `sentences_in`."""
+
+    def look(folder: Path) -> None:
+        (folder / "sentences").write_bytes(pickle.dumps(sentences()))
+
+    return once_a_run(tmp_path_factory, "sentences", look) / "sentences"
+
+
+def sentences_in(file: Path) -> Catalog:
+    found: Catalog = pickle.loads(file.read_bytes())
+    return found
+
+
+def write_foreign_catalogue(folder: Path, in_code: Path) -> None:
+    catalogue = sentences_in(in_code)
     for message in catalogue:
         if message.id:
             both = isinstance(message.id, list | tuple)
@@ -72,19 +89,18 @@ def write_plain_catalogue(folder: Path) -> None:
     write(Catalog(charset="utf-8", fuzzy=False), catalogue_file(FOREIGN, folder))
 
 
-_person = Person.__table__.c  # type: ignore[attr-defined]
-#: Made once, since every message of every test asks it.
-_READER = select(_person.chosen_language, _person.language).where(
-    _person.chat_id == bindparam("chat")
-)
+#: As the driver takes it, since every message of every test asks it.
+_READER = "SELECT chosen_language, language FROM person WHERE chat_id = "
+_VALUE = {"sqlite": "?", "postgresql": "%s"}
 
 
 def written_for_its_reader(_mapper: Any, connection: Connection, row: OutboxRow) -> None:
     """Raises AssertionError for a message in another language than its reader's."""
-    found = connection.execute(_READER, {"chat": row.chat_id}).first()
+    query = _READER + _VALUE[connection.dialect.name]
+    found = connection.exec_driver_sql(query, (row.chat_id,)).first()
     if found is None or row.payload.get("commands") == []:
         return
-    wanted = languages.nearest(found.chosen_language or found.language)
+    wanted = languages.nearest(found[0] or found[1])
     assert languages.language() == wanted, (
         f"said in {languages.language()} to somebody who reads {wanted}: {row.payload}"
     )

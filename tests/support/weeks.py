@@ -44,6 +44,7 @@ class Team:
     athlete: Someone
     athlete_id: int = 2
     event_day: date = date(2027, 5, 9)
+    as_played: AsPlayed | None = None
 
     def profile(self) -> AthleteProfile:
         with self.world.session() as session:
@@ -54,7 +55,50 @@ class Team:
     def morning(self, days_out: int, *, hour: int = 6, minute: int = 0) -> None:
         """Let time pass to a morning of the week (UTC; London is an hour ahead in May)."""
         day = date.fromordinal(self.event_day.toordinal() - days_out)
-        self.world.until(datetime(day.year, day.month, day.day, hour, minute, tzinfo=UTC))
+        moment = datetime(day.year, day.month, day.day, hour, minute, tzinfo=UTC)
+        played = self.as_played
+        if played is None or not played.still_is(self.world):
+            self.world.until(moment)
+            return
+        key = (*played.key, moment)
+        if key in _passed:
+            _fill(self.world.engine, _passed[key])
+            self.world.now = moment
+        else:
+            self.world.until(moment)
+            _passed[key] = _image_of(self.world.engine)
+
+
+@dataclass(frozen=True)
+class AsPlayed:
+    """What a team was copied from: while nothing has been done since, the time that passes next is
+    played once as well.
+    """
+
+    key: tuple[object, ...]
+    now: datetime
+    updates: int
+    file: tuple[int, int]
+
+    @classmethod
+    def of(cls, key: tuple[object, ...], world: World) -> AsPlayed | None:
+        if not is_sqlite(world.engine) or world.photo_dir is not None:
+            return None
+        return cls(key, world.now, world.updates, _written(world.engine))
+
+    def still_is(self, world: World) -> bool:
+        log = Path(f"{_file_of(world.engine)}-wal")
+        return (
+            (self.now, self.updates, None) == (world.now, world.updates, world.photo_dir)
+            and self.file == _written(world.engine)
+            and not (log.exists() and log.stat().st_size)
+        )
+
+
+def _written(engine: Engine) -> tuple[int, int]:
+    """When an SQLite file was last written, and its size."""
+    found = _file_of(engine).stat()
+    return found.st_mtime_ns, found.st_size
 
 
 def invited(engine: Engine, now: datetime = AFTERNOON) -> Team:
@@ -94,6 +138,8 @@ def onboarded(
 #: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
 _Image = bytes | dict[str, list[dict[str, Any]]]
 _played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
+#: By the key of what was played and the moment up to which time has passed since.
+_passed: dict[tuple[object, ...], _Image] = {}
 
 
 def played_once(what: tuple[object, ...], engine: Engine, play: Callable[[], Team]) -> Team:
@@ -105,7 +151,9 @@ def played_once(what: tuple[object, ...], engine: Engine, play: Callable[[], Tea
         return team
     image, stood = _played[key]
     _fill(engine, image)
-    return _as_it_stands(stood, engine)
+    team = _as_it_stands(stood, engine)
+    team.as_played = AsPlayed.of(key, team.world)
+    return team
 
 
 def gone_on(team: Team, play: Callable[[Team], object]) -> Team:

@@ -18,7 +18,7 @@ from tests.support.weeks import Team
 
 def lived(team: Team) -> None:
     """Mira's week from three days out, at 6:40 in London; only one morning is decided on."""
-    team.athlete.writes("61.0 2 3.5 5 on target fine")
+    team.athlete.writes("61.0 1 3.5 5 on target fine")
     team.athlete.writes("I have a headache")
     now = team.world.now
     with transaction(team.world.engine) as session:

@@ -7,6 +7,8 @@ from collections.abc import Sequence
 
 from PIL import Image, ImageDraw, ImageFont
 
+from bot.drawing.letters import letters
+
 HEIGHT = 1200
 WIDEST = 1600  # of one side: a picture taken across is not to push the other out of sight
 WIDEST_ALL = 3600  # of all: what a chat would shrink anyway
@@ -80,6 +82,4 @@ def _label(label: str, width: int, size: int) -> tuple[str, ImageFont.FreeTypeFo
 
 
 def _font(size: int) -> ImageFont.FreeTypeFont:
-    font = ImageFont.load_default(size)
-    assert isinstance(font, ImageFont.FreeTypeFont)  # Pillow's own letters, of any size
-    return font
+    return ImageFont.truetype(str(letters() / "DejaVuSans.ttf"), size)

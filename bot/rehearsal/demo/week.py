@@ -103,7 +103,7 @@ THREE_OUT = Act(
     "3 days out. The load begins on a flat morning: one step up",
     (
         Until("prompt"),
-        Says(ATHLETE, "59.3 2 3.5 5 on target fine"),
+        Says(ATHLETE, "59.3 1 3.5 5 on target fine"),
         Reads(ATHLETE, "Carbs 520 g (+25 on the plan's 495)"),
         ReadsNothing(COACH),
     ),

@@ -137,8 +137,14 @@ def most_steps(choice: Choice, meals: int) -> int:
 def comfortable_steps(choice: Choice, meals: int) -> float:
     """Steps of a food up to which a day of so many meals is an ordinary one; not a whole number."""
     food = choice.food
-    by_energy = 100 * float(e.COMFORTABLE_KCAL_IN_A_MEAL) / food.kcal if food.kcal else math.inf
+    helping = e.COMFORTABLE_SWEET_KCAL_IN_A_MEAL if sweet(food) else e.COMFORTABLE_KCAL_IN_A_MEAL
+    by_energy = 100 * float(helping) / food.kcal if food.kcal else math.inf
     return meals * min(float(e.COMFORTABLE_IN_A_MEAL_G), by_energy) / food.step_g
+
+
+def sweet(food: Food) -> bool:
+    """Whether it is sugar and nearly nothing else: honey, jam, syrup, sweets."""
+    return food.carb_g >= 60 and food.protein_g < 1 and food.fat_g < 1
 
 
 def most_in_a_meal(food: Food) -> int:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
+from functools import lru_cache
 
 from engine.symptoms.ear.model import Model, model
 from engine.symptoms.ear.naming import namer
@@ -94,7 +95,7 @@ class SecondOpinion:
         for suspicion in self._emergencies("", _PLAINLY):
             symptom, share = namer().name(suspicion.words)
             least = _BY_NAME_OF_SELF_HARM if symptom is Symptom.SELF_HARM else _BY_NAME
-            if share >= least and model().chances(suspicion.words)[0] <= _NO_COMPLAINT:
+            if share >= least and _heard(suspicion.words)[0] <= _NO_COMPLAINT:
                 yield Plain(symptom, suspicion.words)
 
     def _emergencies(self, words: str, least: float) -> Iterator[Suspicion]:
@@ -102,14 +103,14 @@ class SecondOpinion:
         for sentence in about[:_MOST_PIECES]:
             if says_nothing(sentence):
                 continue
-            _, emergency, *_ = model().chances(sentence)
+            _, emergency, *_ = _heard(sentence)
             if emergency >= least and len(sentence.split()) > 1:
                 yield Suspicion(Concern.EMERGENCY, sentence, round(emergency, 4))
 
     def _sound(self, piece: str) -> float:
         if piece not in self._sounds:
             torn = piece not in sentences(self.text)
-            self._sounds[piece] = 1.0 - sound(model(), piece, torn).score
+            self._sounds[piece] = 1.0 - _sound_of(_heard(piece), torn).score
         return self._sounds[piece]
 
 
@@ -128,7 +129,7 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
     so that "my dog fainted" is not heard again; one that they know nothing of, whole and in parts.
     """
     found: list[Suspicion] = []
-    ear = model()
+    thresholds = model().thresholds
     for sentence in sentences(text):
         rest = [clause for clause in unplaced if clause in sentence]
         whole = any(sentence in clause for clause in unplaced)
@@ -137,9 +138,9 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
         left = len(words(sentence)) - sum(len(words(clause)) for clause in rest)
         whole = whole or left <= len(rest)  # but for an "and" or "but" between them
         if whole:
-            heard = [sound(ear, piece, piece != sentence) for piece in pieces(sentence)]
+            heard = [_sound_of(_heard(piece), piece != sentence) for piece in pieces(sentence)]
         else:
-            heard = [sound(ear, piece, False) for piece in rest]
+            heard = [_sound_of(_heard(piece), False) for piece in rest]
         spoken = [word for word in words(sentence) if word[0].isalnum()]
         alone = len(spoken) == 1
         if alone:
@@ -150,7 +151,7 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
         over = [
             each
             for each in heard
-            if each.score >= ear.thresholds[each.concern]
+            if each.score >= thresholds[each.concern]
             and (each.score >= _OF_TWO_WORDS or not few or each.concern is Concern.EMERGENCY)
         ]
         if over:
@@ -163,7 +164,17 @@ def suspicions(text: str, unplaced: Sequence[str]) -> tuple[Suspicion, ...]:
 
 def sound(ear: Model, piece: str, torn: bool) -> Sound:
     """`torn` is a piece that is less than its sentence."""
-    harmless, *graver = ear.chances(piece)
+    return _sound_of(ear.chances(piece), torn)
+
+
+@lru_cache(maxsize=64)
+def _heard(piece: str) -> tuple[float, ...]:
+    """What the model makes of it, kept for a while: one reading asks several times about a piece."""
+    return model().chances(piece)
+
+
+def _sound_of(chances: Sequence[float], torn: bool) -> Sound:
+    harmless, *graver = chances
     complaint = 1.0 - harmless
     score = complaint / (complaint + harmless * _TORN) if torn else complaint
     for concern, chance in zip(Concern, graver, strict=True):

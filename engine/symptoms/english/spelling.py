@@ -7,6 +7,8 @@ from collections.abc import Collection, Iterable, Iterator, Mapping
 
 from engine.symptoms.english.words import word_set
 
+_MOST_KEPT = 8192  # words; the most frequent ones come early
+_DRAWN_OUT = re.compile(r"([a-z])\1{2,}")
 _LONGEST_WORD = 18  # nothing in the vocabulary is longer by more than the slips allowed
 
 # What people write for what they mean, where it is further off than a slip or two.
@@ -130,6 +132,7 @@ class Corrector:
         `left_alone` sound ones that only look like a misspelt one.
         """
         self._variants, self._beginnings, self._left_alone = variants, beginnings, left_alone
+        self._corrected: dict[str, str] = {}
         self._first = frozenset(word for word in vocabulary if len(word) >= 5)
         self._words = self._first.union(also)
         self._by_remains: dict[str, list[str]] = {}
@@ -138,7 +141,15 @@ class Corrector:
                 self._by_remains.setdefault(rest, []).append(word)
 
     def correct(self, word: str) -> str:
-        """The word of the vocabulary that was meant, or the word itself."""
+        """The word of the vocabulary that was meant, or the word itself; kept, up to a bound."""
+        known = self._corrected.get(word)
+        if known is None:
+            known = self._meant(word)
+            if len(self._corrected) < _MOST_KEPT:
+                self._corrected[word] = known
+        return known
+
+    def _meant(self, word: str) -> str:
         if (variant := self._variants.get(word)) is not None:
             return variant
         if len(word) < 4 or word in self._words or word in self._left_alone:
@@ -148,10 +159,9 @@ class Corrector:
         for beginning, meant in self._beginnings.items():
             if word.startswith(beginning):
                 return meant
-        for calm in (
-            re.sub(r"([a-z])\1{2,}", r"\1\1", word),
-            re.sub(r"([a-z])\1{2,}", r"\1", word),
-        ):
+        if _DRAWN_OUT.search(word) is None:
+            return self._nearest(word) or word
+        for calm in (_DRAWN_OUT.sub(r"\1\1", word), _DRAWN_OUT.sub(r"\1", word)):
             if calm in self._words or calm in self._variants:
                 return self._variants.get(calm, calm)
         return self._nearest(calm) or word
