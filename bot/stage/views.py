@@ -27,7 +27,7 @@ from bot.week.load import current_event
 from bot.words import common
 from bot.words.languages import language
 from engine.stage_day.stage_day import Kind
-from engine.written.delays import parse_delay
+from engine.written.delays import parse_delay, tells_of_delay
 
 LATE_BY = (15, 30, 60)
 EARLY_BY = (15, 30)
@@ -76,10 +76,13 @@ def late(turn: Act) -> None:
 
 def heard_delay(turn: Turn, person: Person, text: str) -> bool:
     """Word of a delay typed on the day, with no command; False where it is none or no day runs."""
-    minutes = parse_delay(text, language())
-    if minutes is None or not _running_days(turn, person):
+    if not tells_of_delay(text, language()) or not _running_days(turn, person):
         return False
-    _move_or_ask(turn, person, minutes)
+    minutes = parse_delay(text, language())
+    if minutes is None:
+        say_to(turn, person, words.how_late())
+    else:
+        _move_or_ask(turn, person, minutes)
     return True
 
 

@@ -75,13 +75,15 @@ _OF_ONESELF = Late(
 )
 #: The same for a word or two between commas, of which the tone tells less: "wait, chest pain".
 _HARDLY_SHORT = 0.95
+# These three were weighed on 1,900 fresh lines by an ear that was not taught with them.
 #: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
-_NOT_AT_ALL = 0.98
-#: The same for a warning in doubt; a sure one is always asked about. Of 92 in complaints none sounds so
-#: harmless, of 32 in harmless sentences 13.
-_NO_WARNING = 0.97
-#: The same for a doubtful find of anything milder: of 35 in complaints none, of 24 others 20.
-_HARDLY_EITHER = 0.8
+#: Of 232 in complaints one sounds so harmless, of 40 in harmless lines 18.
+_NOT_AT_ALL = 0.95
+#: The same for a warning in doubt; a sure one is always asked about. Of 139 in complaints none, of 42
+#: in harmless lines 25.
+_NO_WARNING = 0.9
+#: The same for a doubtful find of anything milder: of 54 in complaints none, of 18 others 10.
+_HARDLY_EITHER = 0.9
 #: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
 _PLAIN_ENOUGH = 0.9
 #: Where one of these is denied, the second ear calls nothing by name: it hears the words of it.

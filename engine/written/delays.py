@@ -2,9 +2,11 @@
 
 from __future__ import annotations
 
+import re
+
 from engine.written.late import Late
 
-_NUMBER = r"(?P<n>\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
+_NUMBER = r"(?P<n>\d ?h ?[0-5]\d(?!\d)|\d{1,3}(?:[.,]5)?|an?|half an?|one|two|three|quarter of an?)"
 _UNIT = r"(?P<unit>minutes?|mins?|m|hours?|hrs?|h)"
 _AMOUNT = rf"{_NUMBER} ?{_UNIT}?(?P<half> and a half)?"
 _LEAD = (
@@ -14,21 +16,28 @@ _LEAD = (
 _GOING = r"(?:(?:running|going|now|about|about to be|roughly|around|some) )*"
 _LATE = r"(?:late|later|behind|behind schedule|delayed|delay)"
 _EARLY = r"(?:early|earlier|ahead|ahead of schedule)"
+_MOVED = r"(?:up|forward|back)"
 _ENGLISH = (
     Late(rf"{_LEAD}{_GOING}(?P<way>{_LATE}|{_EARLY}) (?:by )?{_GOING}{_AMOUNT}"),
     Late(rf"{_LEAD}{_GOING}{_AMOUNT} (?P<way>{_LATE}|{_EARLY})"),
+    Late(
+        r"(?:they(?:'ve|ve| have)? |we(?:'ve|ve| have)? been |we got |i got )?"
+        r"(?:moved|pulled|brought|pushed|put) "
+        rf"(?:(?:us|me|it|everything|all|my class) )?(?P<way>{_MOVED}) (?:by )?{_GOING}{_AMOUNT}"
+    ),
 )
 _GERMAN_NUMBER = (
-    r"(?P<n>\d{1,3}(?:[.,]5)?|eine[nr]?|eine halbe|einer halben|anderthalb|eineinhalb|zwei|drei|"
-    r"eine viertel|einer viertel)"
+    r"(?P<n>\d ?h ?[0-5]\d(?!\d)|\d{1,3}(?:[.,]5)?|eine[nr]?|eine halbe|"
+    r"einer halben|anderthalb|eineinhalb|zwei|drei|eine viertel|einer viertel)"
 )
 _GERMAN_UNIT = r" ?(?P<unit>minuten?|min|m|stunden?|std|h)?"
 _GERMAN_LEAD = r"(?:(?:wir sind|wir|sie sind|sie|es ist|es|die show ist|ich bin|alles) )?"
 _GERMAN_ABOUT = r"(?:(?:schon|jetzt|etwa|ca\.?|circa|ungefähr|rund|um|mit) )*"
 _GERMAN_LATE = (
-    r"(?:später|spaeter|spät|verspätet|verspaetet|verspätung|verspaetung|im verzug|verzug)"
+    r"(?:später|spaeter|spät|verspätet|verspaetet|verspätung|verspaetung|im verzug|verzug|"
+    r"hinten|hinterher|hintendran|nach hinten|hinter plan)"
 )
-_GERMAN_EARLY = r"(?:früher|frueher|eher|zu früh|voraus)"
+_GERMAN_EARLY = r"(?:früher|frueher|eher|zu früh|voraus|vorverlegt|vorgezogen|nach vorne?|vor plan)"
 _GERMAN_PUT_OFF = r"(?:verschiebt|verzögert|verzoegert|verspätet|verspaetet)"
 _GERMAN = (
     Late(
@@ -45,7 +54,7 @@ _GERMAN = (
     ),
 )
 _PATTERNS = {"en": _ENGLISH, "de": (*_ENGLISH, *_GERMAN)}
-_WAY_IS_LATE = Late(rf"{_LATE}|{_GERMAN_LATE}|{_GERMAN_PUT_OFF}")
+_WAY_IS_LATE = Late(rf"{_LATE}|{_GERMAN_LATE}|{_GERMAN_PUT_OFF}|back")
 _WORDS = {
     "eine": 1.0, "einen": 1.0, "einer": 1.0, "eine halbe": 0.5, "einer halben": 0.5,
     "anderthalb": 1.5, "eineinhalb": 1.5, "zwei": 2.0, "drei": 3.0, "eine viertel": 0.25,
@@ -56,13 +65,22 @@ _WORDS = {
 MOST_MINUTES = 600
 
 
+def tells_of_delay(text: str, language: str = "en") -> bool:
+    """Whether it is such word at all, plain or not: "late 1.5" leaves open what of."""
+    return any(pattern.fullmatch(_plain(text)) for pattern in _PATTERNS.get(language, _ENGLISH))
+
+
+def _plain(text: str) -> str:
+    return " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+
+
 def parse_delay(text: str, language: str = "en") -> int | None:
     """Minutes later (negative: earlier), or None where it is not plainly and wholly such word.
 
     `language` is what is understood beside English. A bare number is minutes. "late 45", "running an
     hour behind", "1.5 h late", "20 min early".
     """
-    said = " ".join(text.lower().replace("’", "'").split()).rstrip(".!")
+    said = _plain(text)
     for pattern in _PATTERNS.get(language, _ENGLISH):
         match = pattern.fullmatch(said)
         if match is None:
@@ -70,7 +88,11 @@ def parse_delay(text: str, language: str = "en") -> int | None:
         found = match.groupdict()
         number, unit = found["n"], found["unit"] or ""
         spelt = number in _WORDS
-        if not unit and (spelt or not number.isdecimal()):
+        if "h" in number and not spelt:  # "1h15"
+            hours, minutes_more = number.split("h")
+            number, unit = f"{int(hours) * 60 + int(minutes_more)}", "min"
+        moved = re.fullmatch(_MOVED, found["way"]) is not None  # "moved up 10" may be kilos
+        if not unit and (spelt or moved or not number.isdecimal()):
             return None  # "late 1.5" may be hours: asked for, not taken for two minutes
         amount = _WORDS[number] if spelt else float(number.replace(",", "."))
         amount += 0.5 if found.get("half") else 0

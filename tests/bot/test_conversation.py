@@ -27,6 +27,7 @@ from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, O
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, SymptomReport
 from bot.words.languages import speaking
+from tests.bot.test_stage import lay_out
 from tests.support import conversation_de, conversation_en
 from tests.support.weeks import Team, invited
 from tests.support.world import World
@@ -233,6 +234,8 @@ def states(
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
             asking.close(Turn(session, team.world.context), question)
     yield State("the day itself", team.world)
+    lay_out(team)
+    yield State("on the day, by its timetable", team.world)
     team.world.until(datetime(2027, 5, 14, 16, 0, tzinfo=UTC))
     with transaction(team.world.engine) as session:
         for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):

@@ -125,6 +125,16 @@ def test_a_duty_done_twice_says_nothing_twice(team: Team) -> None:
     assert len(heard) == 1
 
 
+def test_a_delay_whose_unit_is_left_open_is_asked_about(team: Team) -> None:
+    lay_out(team)
+    team.world.until(noon(team, 13, 10))
+    team.coach.hears()
+    for typed in ("late 1.5", "running 1.5 late"):
+        said = text_of(team.athlete.writes(typed))
+        assert said == "By how many minutes? Such as: late 45, or: early 20."
+    assert team.coach.hears() == []
+
+
 def test_late_45_moves_the_rest_for_both_and_nothing_comes_twice(team: Team) -> None:
     team = gone_on(team, lay_out)
     team.world.until(noon(team, 13, 10))

@@ -170,7 +170,8 @@ def test_hours_of_sleep_in_german_are_no_sharpness() -> None:
         ("45 min später", 45), ("Verspätung 45", 45), ("wir sind eine halbe Stunde im Verzug", 30),
         ("20 Minuten früher", -20), ("anderthalb Stunden später", 90), ("late 45", 45),
         ("später", None), ("bis später", None), ("late 1.5", None), ("1,5 später", None),
-        ("late 1.5 h", 90),
+        ("late 1.5 h", 90), ("wir sind 30 hinten", 30), ("15 Minuten vorverlegt", -15),
+        ("1h30 Verspätung", 90),
     ],
 )  # fmt: skip
 def test_word_of_a_delay_in_german(text: str, minutes: int | None) -> None:
