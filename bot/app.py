@@ -60,6 +60,7 @@ class App:
         self._clock = clock
         self._may_be_urgent = use_cases.may_be_urgent
         self._load = use_cases.load
+        self._loading: asyncio.Task[None] | None = None
         self.sender = Sender(
             engine,
             transport,
@@ -95,6 +96,12 @@ class App:
             helpline=self._settings.helpline,
         )
 
+    def _came_in(self) -> None:
+        """Something came in: have it answered, and the first time load beside it what answers need."""
+        self.worker.wake.set()
+        if self._loading is None:
+            self._loading = asyncio.create_task(asyncio.to_thread(self._load))
+
     def _handled(self) -> None:
         self.sender.wake.set()
         self.fetcher.wake.set()
@@ -108,8 +115,7 @@ class App:
         scheduler.start()
         parts = (self.worker, self.sender, self.fetcher)
         watch = ClockWatch(self._engine, self._clock, lambda: self._look_again(scheduler))
-        tasks = [asyncio.create_task(asyncio.to_thread(self._load))]
-        tasks += [asyncio.create_task(part.run()) for part in parts]
+        tasks = [asyncio.create_task(part.run()) for part in parts]
         tasks.append(asyncio.create_task(keep_going("clock watch", self._clock, watch.look)))
         tasks.append(asyncio.create_task(keep_going("watch", self._clock, self.watch.look)))
         page = self._health_page()
@@ -163,7 +169,7 @@ class App:
             await self._once_reached(lambda: announce_polling(self._transport), stop)
             _log.info("started", mode="polling")
             poller = Poller(
-                self._engine, self._transport, self._clock, self.worker.wake.set,
+                self._engine, self._transport, self._clock, self._came_in,
                 self._may_be_urgent,
             )  # fmt: skip
             await _unless(stop, poller.run())
@@ -172,7 +178,7 @@ class App:
 
     async def _listen_until(self, stop: asyncio.Event, url: str, secret: str) -> None:
         webhook = Webhook(
-            self._engine, self._clock, self.worker.wake.set, path=urlsplit(url).path,
+            self._engine, self._clock, self._came_in, path=urlsplit(url).path,
             secret=secret, may_be_urgent=self._may_be_urgent,
         )  # fmt: skip
         try:

@@ -41,6 +41,6 @@ class UseCases:
     hold_their_people: bool = False
     # The same for a duty, before its own row is taken: whoever cancels one has locked people already.
     hold_duty: Callable[[Session, AgendaRow], None] = _nothing_more
-    # Loads what answers need and is slow to load, beside the start: within a transaction everybody
-    # who writes would wait for it.
+    # Loads what answers need and is slow to load, beside the first that comes in: within a transaction
+    # everybody who writes would wait for it, and at the start it would be memory for nothing.
     load: Callable[[], None] = _nothing_more

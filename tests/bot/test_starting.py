@@ -33,7 +33,7 @@ def test_the_doors_open_without_the_heavy_libraries() -> None:
     assert not HEAVY & found
 
 
-def test_what_the_first_morning_needs_is_loaded_beside_the_start() -> None:
+def test_what_the_first_morning_needs_is_loaded_beside_the_first_that_comes_in() -> None:
     """Loaded within the first answer's transaction it would keep everybody who writes waiting."""
     loaded = (
         "import sys; from bot.doors import USE_CASES; USE_CASES.load(); "
