@@ -49,7 +49,7 @@ def test_what_the_week_taught_is_said_with_its_doubt_and_beside_what_was_believe
 def test_three_sentences_say_what_to_do_next_time(team: Team) -> None:
     three = closer(team).split("Next time:\n")[1].split("\n\n")[0].split("\n")
     assert [line[:3] for line in three] == ["1. ", "2. ", "3. "]
-    assert "g/kg a load day: 8.7 came in full, but perhaps only just" in three[0]
+    assert "8.7 g/kg a load day again: it came in full" in three[0]
     assert "in 10" in three[0]
 
 

@@ -21,6 +21,12 @@ SHRUGS = Late(
     re.IGNORECASE,
 )
 
+#: What a song says is not what who hears it has; said with more beside it, it is listened to.
+_SUNG = Late(
+    r"(?:the |this |that )?(?:song|lyrics?|chorus|refrain) (?:says?|goes?|sings?) [^,;.]{1,60}[ .!?…]*",
+    re.IGNORECASE,
+)
+
 #: Whole sentences of every day in a word or three, apostrophes left out: of so few letters the ear
 #: makes anything ("I think so" would be danger).
 _EVERYDAY = frozenset(
@@ -319,4 +325,4 @@ _MARKS = Late(r"[^\w ]+")
 def says_nothing(sentence: str) -> bool:
     """Whether the whole sentence is one of these."""
     plain = " ".join(_MARKS.compiled.sub("", sentence.lower()).split())
-    return plain in _EVERYDAY or SHRUGS.fullmatch(sentence) is not None
+    return plain in _EVERYDAY or any(one.fullmatch(sentence) for one in (SHRUGS, _SUNG))
