@@ -17,10 +17,15 @@ def _number(name: str, value: float, unit: str, note: str = "") -> Number:
 
 STATED = _number("share of what is thought possible that a stated span holds", 0.9, "1")
 STATED_SDS = _number("half of such a span, in SDs of a normal", 1.645, "SD")
-STORE_DOUBT = _number("how far a store may lie from any that the model knows", 0.11, "log")
+STORE_DOUBT = _number(
+    "how far a store may lie from any that the model knows",
+    0.17,
+    "log",
+    "set so that nine in ten hold in the world that is least like the model",
+)
 FILL_DOUBT = _number("how far a fill rate may, likewise", 0.2, "log")
 FLAT_DOUBT = _number("how far a load that leaves flat may, likewise", 0.14, "log")
-SPILL_DOUBT = _number("how far a load that spills over may, likewise", 0.05, "log")
+SPILL_DOUBT = _number("how far a load that spills over may, likewise", 0.09, "log")
 LEAST_ASKED = _number("smallest load that is asked of the model", 2.0, "g/kg a load day")
 MOST_ASKED = _number("largest one", 20.0, "g/kg a load day")
 ASKED_STEP = _number("steps between them", 1.0, "g/kg a load day")

@@ -80,7 +80,7 @@ def test_the_expected_narrowing_is_that_of_looks_drawn_by_chance() -> None:
     flat = np.exp(rng.normal(np.log(6.5), 0.2, 60_000)).astype(np.float32)
     spill = (flat * np.exp(rng.normal(0.3, 0.1, len(flat)))).astype(np.float32)
     found = _lesson(7.0, flat, spill)
-    over = np.log(7.0) + 0.05 * rng.normal(size=len(flat)) > np.log(spill)
+    over = np.log(7.0) + 0.09 * rng.normal(size=len(flat)) > np.log(spill)
     under = np.log(7.0) + 0.14 * rng.normal(size=len(flat)) < np.log(flat)
     look = np.where(over, 2, np.where(under, 0, 1))
     left = [
