@@ -8,7 +8,7 @@ stress holds some that leaves with the first carbohydrate (assumed; common pract
 as the rise over yesterday and the level, about half each (assumed: people notice what changes);
 sharpness goes down with held water as well, and with the athlete's mood of the day, which moves
 both answers the same way (assumed: a bad day looks bad in every mirror).
-Rules are not set on it; the tracker's noise and how much doubt a debrief states were chosen with it in view.
+Rules are not set on it; the tracker's noise and a debrief's stated doubt were chosen with it in view.
 """
 
 from __future__ import annotations

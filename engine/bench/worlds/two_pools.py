@@ -7,7 +7,7 @@ is lost by half (assumed). What is neither stored nor burnt draws water with sal
 late and leaves slowly (assumed: the "held" look). Her grades rest on an anchor: she judges the change
 against her first mornings, drifts down as the diet wears on, and hardly uses grades over eight
 (Stevens and Greenbaum 1966 on avoided ends of scales, from memory; the drift is assumed).
-Rules are not set on it; the tracker's noise and how much doubt a debrief states were chosen with it in view.
+Rules are not set on it; the tracker's noise and a debrief's stated doubt were chosen with it in view.
 """
 
 from __future__ import annotations
