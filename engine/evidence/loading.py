@@ -8,46 +8,18 @@ from __future__ import annotations
 
 from collections.abc import Sequence
 
-from engine.evidence.source import Provenance, Source
-from engine.evidence.study import Data, Measure, Measured, Study
-
-
-def _source(id: str, citation: str, provenance: Provenance) -> Source:
-    return Source(id, citation, provenance)
-
-
-def _subject(sex: str, mass: float, fat: float, trained: str, start: float | None = None) -> Data:
-    subject = {"sex": sex, "body_mass_kg": mass, "body_fat_percent": fat, "trained": trained}
-    return subject | ({} if start is None else {"start_muscle_glycogen_mmol_per_kg": start})
-
-
-def _study(
-    id: str, citation: str, provenance: Provenance, subject: Data, phases: Sequence[Data],
-    measured: list[Measured], note: str = "",
-) -> Study:  # fmt: skip
-    return Study(
-        id=id,
-        source=_source(id, citation, provenance),
-        protocol={"subject": subject, "phase": phases},
-        measured=tuple(measured),
-        note=note,
-    )
-
+from engine.evidence.source import Provenance
+from engine.evidence.study import RIDE, Data, Measure, Measured, Study, muscle, published, subject
 
 SEEN, MEMORY = Provenance.SEEN, Provenance.MEMORY
-RIDE: Data = {"hours": 2, "carb_g_per_day": 0, "exercise": "depleting"}
-
-
-def _muscle(value: float, after: int, spread: float | None = None) -> Measured:
-    return Measured(measure=Measure.MUSCLE, value=value, after=after, spread=spread)
 
 
 def _motonaga(dose: float, percent: float) -> Study:
-    return _study(
+    return published(
         f"motonaga-2022-{dose:g}",
         "Motonaga et al. 2022, Nutrients 14:1320: 24 h after depletion, same energy at each dose",
         SEEN,
-        _subject("male", 60, 12, "trained"),
+        subject("male", 60, 12, "trained"),
         [
             RIDE,
             {
@@ -70,11 +42,11 @@ def _first_hours(
     id: str, citation: str, sex: str, trained: str, fed: Sequence[Data], rate: float, note: str
 ) -> Study:
     """Synthesis in the hours after depleting work."""
-    return _study(
+    return published(
         id,
         citation,
         SEEN,
-        _subject(sex, 74 if sex == "male" else 60, 15 if sex == "male" else 22, trained),
+        subject(sex, 74 if sex == "male" else 60, 15 if sex == "male" else 22, trained),
         [RIDE, *fed],
         [Measured(measure=Measure.MUSCLE_RATE, value=rate, after=1 + len(fed), since=1)],
         note,
@@ -93,82 +65,82 @@ FLYNN_FED: Sequence[Data] = (
 ) * 2  # fmt: skip
 
 STUDIES: tuple[Study, ...] = (
-    _study(
+    published(
         "fairchild-2002",
         "Fairchild et al. 2002, Med Sci Sports Exerc 34(6):980-986",
         SEEN,
-        _subject("male", 72, 14, "trained", 109.1),
+        subject("male", 72, 14, "trained", 109.1),
         [{"hours": 24, "carb_g_per_kg_day": 10.3}],
-        [_muscle(198.2, 1, 13.1)],
+        [muscle(198.2, 1, 13.1)],
         "n=7; three minutes of near-maximal work beforehand are not modelled; size assumed",
     ),
-    _study(
+    published(
         "bussau-2002",
         "Bussau et al. 2002, Eur J Appl Physiol 87:290-295",
         MEMORY,
-        _subject("male", 72, 14, "trained", 95),
+        subject("male", 72, 14, "trained", 95),
         [{"days": 1, "carb_g_per_kg_day": 10}, {"days": 2, "carb_g_per_kg_day": 10}],
-        [_muscle(180, 1, 15), _muscle(180, 2, 15)],
+        [muscle(180, 1, 15), muscle(180, 2, 15)],
         "n=8, inactive, no depletion; size assumed",
     ),
-    _study(
+    published(
         "shiose-2016",
         "Shiose et al. 2016, J Appl Physiol 121:205-211: 12 g/kg/d for 72 h after a depleting ride",
         MEMORY,
-        _subject("male", 64.2, 15, "recreational", 72.7),
+        subject("male", 64.2, 15, "recreational", 72.7),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 12}],
         [
-            _muscle(169.4, 2, 55.9),
+            muscle(169.4, 2, 55.9),
             Measured(measure=Measure.WATER, value=0.9, after=2),
         ],
         "n=8; body water by deuterium 39.3 to 40.2 kg; body fat assumed",
     ),
-    _study(
+    published(
         "shiose-high",
         "Shiose et al., depletion and 24 h recovery at 7 g/kg/d (abstract)",
         SEEN,
-        _subject("male", 65, 15, "recreational", 76.2),
+        subject("male", 65, 15, "recreational", 76.2),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 7}],
-        [_muscle(28.1, 1), _muscle(72.7, 2)],
+        [muscle(28.1, 1), muscle(72.7, 2)],
         "n=12 healthy men; size assumed",
     ),
-    _study(
+    published(
         "shiose-low",
         "Shiose et al., depletion and 24 h recovery at under 1 g/kg/d (abstract)",
         SEEN,
-        _subject("male", 65, 15, "recreational", 71.6),
+        subject("male", 65, 15, "recreational", 71.6),
         [RIDE, {"hours": 24, "carb_g_per_kg_day": 0.8}],
-        [_muscle(25.5, 1), _muscle(33.2, 2)],
+        [muscle(25.5, 1), muscle(33.2, 2)],
         'n=12 healthy men; 0.8 g/kg stands for "under 1"; size assumed',
     ),
-    _study(
+    published(
         "bergstrom-1967-low",
         "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: low",
         MEMORY,
-        _subject("male", 72, 15, "recreational", 108),
+        subject("male", 72, 15, "recreational", 108),
         [RIDE, {"days": 3, "carb_g_per_kg_day": 0.2}],
-        [_muscle(39, 2)],
+        [muscle(39, 2)],
         "n=9 students, 3 d after exhaustion; size and the remaining carbohydrate assumed",
     ),
-    _study(
+    published(
         "bergstrom-1967-high",
         "Bergstrom, Hermansen, Hultman, Saltin 1967, Acta Physiol Scand 71:140-150: carbohydrate",
         MEMORY,
-        _subject("male", 72, 15, "recreational", 108),
+        subject("male", 72, 15, "recreational", 108),
         [
             RIDE,
             {"days": 3, "carb_g_per_kg_day": 0.2},
             RIDE,
             {"days": 3, "carb_g_per_day": 575},
         ],
-        [_muscle(204, 4)],
+        [muscle(204, 4)],
         "n=9 students; 2300 kcal a day from carbohydrate, from memory; size assumed",
     ),
-    _study(
+    published(
         "acheson-1988",
         "Acheson et al. 1988, Am J Clin Nutr 48:240-247: 3 d depleted, 7 d of overfeeding",
         SEEN,
-        _subject("male", 70, 16, "untrained"),
+        subject("male", 70, 16, "untrained"),
         [{"days": 3, "carb_g_per_day": 70, "protein_g": 100, "fat_g": 160, "exercise": "depleting"}]
         + [
             {
@@ -186,20 +158,20 @@ STUDIES: tuple[Study, ...] = (
         "n=3; the energy of the days between is interpolated; the depletion diet is assumed; "
         "body mass from memory; 15 % is taken for the spread of the capacity",
     ),
-    _study(
+    published(
         "kreitzman-1992",
         "Kreitzman, Coxon, Szaz 1992, Am J Clin Nutr 56:292S-293S: 405 kcal/d for 4 d",
         SEEN,
-        _subject("female", 85, 38, "untrained"),
+        subject("female", 85, 38, "untrained"),
         [{"days": 4, "carb_g_per_day": 42, "protein_g": 42, "fat_g": 8}],
         [Measured(measure=Measure.MASS, value=-4.0, after=1)],
         "n=11 overweight dieters; size and the split of the 405 kcal assumed",
     ),
-    _study(
+    published(
         "tarnopolsky-1995-men",
         "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: men, 4 d at 75 % carbohydrate",
         SEEN,
-        _subject("male", 70, 12, "trained"),
+        subject("male", 70, 12, "trained"),
         [
             {
                 "days": 4,
@@ -212,11 +184,11 @@ STUDIES: tuple[Study, ...] = (
         [Measured(measure=Measure.MUSCLE_RATIO, value=141, after=1)],
         "n=7, tapering; doses per kg from memory of the paper; size assumed",
     ),
-    _study(
+    published(
         "tarnopolsky-1995-women",
         "Tarnopolsky et al. 1995, J Appl Physiol 78:1360-1368: women, 4 d at 75 % carbohydrate",
         SEEN,
-        _subject("female", 57, 22, "trained"),
+        subject("female", 57, 22, "trained"),
         [
             {
                 "days": 4,
@@ -232,11 +204,11 @@ STUDIES: tuple[Study, ...] = (
     _motonaga(5, 81.7),
     _motonaga(7, 97.1),
     _motonaga(10, 100),
-    _study(
+    published(
         "homer-2024",
         "Homer, Jukic, Cross, Helms 2024, Nutrition 127:112528: 3 d depletion, then 9 g/kg",
         SEEN,
-        _subject("male", 80, 7, "trained"),
+        subject("male", 80, 7, "trained"),
         [
             {
                 "days": 3,
@@ -255,11 +227,11 @@ STUDIES: tuple[Study, ...] = (
         [Measured(measure=Measure.MASS_PERCENT, value=0.8, after=2, since=1)],
         "n=4 very lean dieting men; size and the depletion diet assumed",
     ),
-    _study(
+    published(
         "foo-2022",
         "Foo et al. 2022, Int J Sport Nutr Exerc Metab 32:256-264: fibre 30 to under 10 g/d",
         SEEN,
-        _subject("male", 80, 15, "recreational"),
+        subject("male", 80, 15, "recreational"),
         [
             {"days": 4, "carb_g_per_kg_day": 4, "fibre_g": 9},
             {"days": 1, "carb_g_per_kg_day": 4, "fibre_g": 9},
@@ -270,11 +242,11 @@ STUDIES: tuple[Study, ...] = (
         ],
         "n=19, same energy and nutrients",
     ),
-    _study(
+    published(
         "fernandez-elias-2015-low",
         "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 400 mL, 250 g CHO",
         SEEN,
-        _subject("male", 74, 12, "trained"),
+        subject("male", 74, 12, "trained"),
         [
             dict(RIDE) | {"water_l": 0},
             {"hours": 4, "carb_g_per_day": 1500, "protein_g": 0, "fat_g": 0, "water_l": 2.4},
@@ -282,11 +254,11 @@ STUDIES: tuple[Study, ...] = (
         [Measured(measure=Measure.WATER_PER_GLYCOGEN, value=3, after=2, since=1, spread=1)],
         "n=9; water of muscle; amounts are given per 24 h; a spread of 1 is assumed",
     ),
-    _study(
+    published(
         "fernandez-elias-2015-full",
         "Fernandez-Elias et al. 2015, Eur J Appl Physiol 115:1919-26: 3170 mL, 250 g CHO",
         SEEN,
-        _subject("male", 74, 12, "trained"),
+        subject("male", 74, 12, "trained"),
         [
             dict(RIDE) | {"water_l": 0},
             {"hours": 4, "carb_g_per_day": 1500, "protein_g": 0, "fat_g": 0, "water_l": 19.02},

@@ -6,8 +6,8 @@ is moved for it. The misses are named in the studies' notes.
 
 from __future__ import annotations
 
-from engine.evidence.source import Provenance, Source
-from engine.evidence.study import Data, Measure, Measured, Study
+from engine.evidence.source import Provenance
+from engine.evidence.study import Data, Study, muscle, published, subject
 
 _SHERMAN = "Sherman et al. 1981, Int J Sports Med 2:114-118: a week's taper of running, "
 _SHERMAN_NOTE = (
@@ -19,46 +19,32 @@ _SHERMAN_NOTE = (
 def _taper(id: str, diet: str, first_g: float, then_g: float, measured: float) -> Study:
     """Three days on one diet and three on another, the last of them at rest."""
     run: Data = {"exercise": "light"}
-    return Study(
-        id=id,
-        source=Source(id, _SHERMAN + diet, Provenance.MEMORY),
-        protocol={
-            "subject": _trained(66, 10, 135.0),
-            "phase": [
-                {"days": 3, "carb_g_per_day": first_g, **run},
-                {"days": 2, "carb_g_per_day": then_g, **run},
-                {"days": 1, "carb_g_per_day": then_g},
-            ],
-        },
-        measured=(Measured(measure=Measure.MUSCLE, value=measured, after=3),),
-        note=_SHERMAN_NOTE,
+    return published(
+        id,
+        _SHERMAN + diet,
+        Provenance.MEMORY,
+        subject("male", 66, 10, "trained", 135.0),
+        [
+            {"days": 3, "carb_g_per_day": first_g, **run},
+            {"days": 2, "carb_g_per_day": then_g, **run},
+            {"days": 1, "carb_g_per_day": then_g},
+        ],
+        [muscle(measured, 3)],
+        _SHERMAN_NOTE,
     )
-
-
-def _trained(mass: float, fat: float, start: float) -> Data:
-    return {
-        "sex": "male", "body_mass_kg": mass, "body_fat_percent": fat, "trained": "trained",
-        "start_muscle_glycogen_mmol_per_kg": start,
-    }  # fmt: skip
 
 
 def _rowers(dose: float, measured: float, note: str) -> Study:
     """A month of rowing, of which the first two weeks are followed: the store is even by then."""
-    id = f"simonsen-1991-{dose:g}"
-    return Study(
-        id=id,
-        source=Source(
-            id,
-            "Simonsen et al. 1991, J Appl Physiol 70:1500-1505: rowers in training, "
-            f"{dose:g} g/kg a day",
-            Provenance.MEMORY,
-        ),
-        protocol={
-            "subject": _trained(75, 12, 119.0),
-            "phase": [{"days": 14, "carb_g_per_kg_day": dose, "exercise": "light"}],
-        },
-        measured=(Measured(measure=Measure.MUSCLE, value=measured, after=1),),
-        note=note,
+    return published(
+        f"simonsen-1991-{dose:g}",
+        "Simonsen et al. 1991, J Appl Physiol 70:1500-1505: rowers in training, "
+        f"{dose:g} g/kg a day",
+        Provenance.MEMORY,
+        subject("male", 75, 12, "trained", 119.0),
+        [{"days": 14, "carb_g_per_kg_day": dose, "exercise": "light"}],
+        [muscle(measured, 1)],
+        note,
     )
 
 

@@ -2,12 +2,12 @@
 
 from __future__ import annotations
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import dataclass
 from enum import StrEnum
 from typing import Any
 
-from engine.evidence.source import Source
+from engine.evidence.source import Provenance, Source
 
 Data = Mapping[str, Any]
 
@@ -43,3 +43,32 @@ class Study:
     protocol: Data
     measured: tuple[Measured, ...]
     note: str = ""
+
+
+#: Two hours of work that leaves little in the muscle.
+RIDE: Data = {"hours": 2, "carb_g_per_day": 0, "exercise": "depleting"}
+
+
+def published(
+    id: str, citation: str, provenance: Provenance, subject: Data, phases: Sequence[Data],
+    measured: Sequence[Measured], note: str = "",
+) -> Study:  # fmt: skip
+    """A study whose source goes by the same name."""
+    return Study(
+        id=id,
+        source=Source(id, citation, provenance),
+        protocol={"subject": subject, "phase": phases},
+        measured=tuple(measured),
+        note=note,
+    )
+
+
+def subject(sex: str, mass: float, fat: float, trained: str, start: float | None = None) -> Data:
+    """A subject: body mass in kg, body fat in %, muscle glycogen at the start in mmol/kg wet."""
+    told = {"sex": sex, "body_mass_kg": mass, "body_fat_percent": fat, "trained": trained}
+    return told | ({} if start is None else {"start_muscle_glycogen_mmol_per_kg": start})
+
+
+def muscle(value: float, after: int, spread: float | None = None) -> Measured:
+    """Muscle glycogen in mmol/kg wet after that phase."""
+    return Measured(measure=Measure.MUSCLE, value=value, after=after, spread=spread)
