@@ -9,14 +9,14 @@ from datetime import date, timedelta
 from bot.past_weeks import layout as at
 from bot.past_weeks import words
 from bot.sheets.format.harmless import computes, for_csv, sayable
-from bot.sheets.format.headings import heading_font, height_of_headings, width_for
+from bot.sheets.format.headings import heading_font, height_of_headings, to_print, width_for
 from bot.words.languages import tr
 from engine.values.plan import PLAN_DAYS
 
 FORMATS = ("xlsx", "csv")
 #: Where the table begins, and how many rows of it a spreadsheet program is told to treat as dates.
 HEAD, DATED_ROWS = 10, 170
-_WIDTH, _WIDTHS, _A4 = 10, {at.TRAINING: 18, "note": 24}, 9  # the paper as sheets number it
+_WIDTH, _WIDTHS = 10, {at.TRAINING: 18, "note": 24}
 Row = list[str | date | None]
 
 
@@ -50,7 +50,6 @@ def _xlsx(rows: list[Row]) -> bytes:
     from openpyxl import Workbook  # noqa: PLC0415 - loaded at the first file
     from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
-    from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
 
     book = Workbook()
     page = book.active
@@ -81,10 +80,7 @@ def _xlsx(rows: list[Row]) -> bytes:
         page.column_dimensions[get_column_letter(number)].width = width
     page.row_dimensions[HEAD].height = height_of_headings(list(zip(headings, widths, strict=True)))
     page.freeze_panes = f"A{HEAD + 1}"
-    page.page_setup.orientation, page.page_setup.fitToHeight = "landscape", 0
-    page.page_setup.paperSize = _A4
-    page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
-    page.print_title_rows = f"{HEAD}:{HEAD}"
+    to_print(page, head=HEAD)
     out = io.BytesIO()
     book.save(out)
     return out.getvalue()

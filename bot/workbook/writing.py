@@ -12,7 +12,14 @@ from typing import Any
 from xml.sax.saxutils import escape
 
 from bot.sheets.format.harmless import computes, for_csv, sayable
-from bot.sheets.format.headings import LINE, heading_font, height_of_headings, lines_of, width_for
+from bot.sheets.format.headings import (
+    LINE,
+    heading_font,
+    height_of_headings,
+    lines_of,
+    to_print,
+    width_for,
+)
 from bot.workbook import words
 from bot.workbook.columns import Column, Kind
 from bot.workbook.pages import README, Page
@@ -28,7 +35,6 @@ _README_WIDTHS = (24, 36, 10, 20, 70)
 _MARGIN = 0.4  # inches
 _END_OF_ROWS = b"</sheetData>"
 _ESCAPED = {"\r": "&#13;"}  # a bare one would be read back as the end of a line
-_A4 = 9  # as spreadsheet files number paper sizes
 
 
 def write(pages: Sequence[Page], form: str) -> bytes:
@@ -152,13 +158,9 @@ def _sheet(book: Any, page: Page) -> list[int]:
 
     sheet = book.create_sheet(page.title)
     sheet.freeze_panes = "A2"
-    sheet.page_setup.orientation = "landscape"
-    sheet.page_setup.paperSize = _A4
+    to_print(sheet, head=1)
     for side in ("left", "right"):
         setattr(sheet.page_margins, side, _MARGIN)
-    sheet.page_setup.fitToWidth, sheet.page_setup.fitToHeight = 1, 0
-    sheet.sheet_properties.pageSetUpPr.fitToPage = True
-    sheet.print_title_rows = "1:1"
     sheet.oddFooter.left.text = page.title
     sheet.oddFooter.right.text = "&P / &N"
     widths = [_width(page, number) for number in range(len(page.columns))]

@@ -9,6 +9,7 @@ from datetime import date, datetime, time
 
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
+from bot.sheets.format.headings import heading_font, height_of_headings, to_print, width_for
 from bot.sheets.format.layout import FORMULA_SIGNS
 
 Value = float | int | str | date | time
@@ -54,26 +55,28 @@ def _plain(value: Value) -> float | int | str:
 def _xlsx(rows: list[dict[str, Value]], choices: Choices) -> bytes:
     # Heavy: loaded at the first sheet, not at the start.
     from openpyxl import Workbook  # noqa: PLC0415
-    from openpyxl.styles import Alignment, Font  # noqa: PLC0415
+    from openpyxl.styles import Alignment  # noqa: PLC0415
     from openpyxl.utils import get_column_letter  # noqa: PLC0415
-    from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
 
     book = Workbook()
     page = book.worksheets[0]
     page.title = words.page_title()
+    headings = [at.heading(key) for key in at.COLUMNS]
+    widths = [
+        width_for(heading, _WIDTHS.get(key, _USUAL_WIDTH))
+        for key, heading in zip(at.COLUMNS, headings, strict=True)
+    ]
+    page.row_dimensions[1].height = height_of_headings(list(zip(headings, widths, strict=True)))
     for column, key in enumerate(at.COLUMNS, start=1):
-        head = page.cell(1, column, at.heading(key))
-        head.font = Font(bold=True)
+        head = page.cell(1, column, headings[column - 1])
+        head.font = heading_font()
         head.alignment = Alignment(wrap_text=True, vertical="top")
-        page.column_dimensions[get_column_letter(column)].width = _WIDTHS.get(key, _USUAL_WIDTH)
+        page.column_dimensions[get_column_letter(column)].width = widths[column - 1]
         for number, row in enumerate(rows, start=2):
             _put(page.cell(number, column), row.get(key, ""))
     _offer(page, choices, last=max(len(rows) + 40, 60))
     page.freeze_panes = "C2"
-    page.page_setup.orientation = "landscape"
-    page.page_setup.fitToWidth, page.page_setup.fitToHeight = 1, 0
-    page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
-    page.print_title_rows = "1:1"
+    to_print(page, head=1)
     notes = book.create_sheet(words.notes_title())
     notes.column_dimensions["A"].width = 100
     for number, line in enumerate(words.notes(choices.plans), start=1):

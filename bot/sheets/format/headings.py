@@ -1,4 +1,4 @@
-"""How headings of sheets look, and how much room what stands in a cell takes.
+"""How headings of sheets look, how much room what stands in a cell takes, and how a sheet is printed.
 
 Spreadsheet programs differ in whether they raise a row for what is wrapped in it: whoever wraps says
 how high the row is.
@@ -12,9 +12,11 @@ from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     from openpyxl.styles import Font
+    from openpyxl.worksheet.worksheet import Worksheet
 
 #: Points of a line of 11 point letters, as `defaultRowHeight` has them.
 LINE = 15
+A4 = 9  # as the format numbers papers
 MOST_LINES = 20  # a row higher than that shows nothing else (27 are all that a program takes)
 _BOLD = 1.15  # how much wider bold letters are
 
@@ -24,6 +26,19 @@ def heading_font() -> Font:
     from openpyxl.styles import Font  # noqa: PLC0415 - loaded at the first file
 
     return Font(bold=True, name="Calibri", family=2, size=11)
+
+
+def to_print(page: Worksheet, *, head: int, pages: int = 0) -> None:
+    """Across A4, as wide as the paper. On `pages` of it, or as many as it takes with the row of
+    headings on each.
+    """
+    from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
+
+    page.page_setup.orientation, page.page_setup.paperSize = "landscape", A4
+    page.page_setup.fitToWidth, page.page_setup.fitToHeight = 1, pages
+    page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
+    if not pages:
+        page.print_title_rows = f"{head}:{head}"
 
 
 def width_for(heading: str, width: float) -> float:

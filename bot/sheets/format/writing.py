@@ -14,7 +14,7 @@ from bot.plan.flow import UNCOUNTED
 from bot.plan.words import FIELDS
 from bot.sheets import words
 from bot.sheets.format import layout as at
-from bot.sheets.format.headings import heading_font, height_of_headings
+from bot.sheets.format.headings import heading_font, height_of_headings, to_print
 from bot.words.languages import tr
 from bot.words.phases import phase_words
 from bot.words.training import training_words
@@ -27,7 +27,7 @@ if TYPE_CHECKING:
 
 FORMATS = ("xlsx", "csv")
 _WIDTHS = {"A": 30, "B": 14, "I": 30, "L": 20}
-_OTHERS, _A4 = 10, 9  # the other columns; how spreadsheet files number the paper
+_OTHERS = 10  # the other columns
 #: The row of the headings.
 HEAD = 5
 
@@ -132,15 +132,12 @@ def _xlsx(sheet: at.PlanSheet) -> bytes:
 def _to_print(page: Worksheet) -> None:
     """The headings stay in sight, and all of it goes onto one page."""
     from openpyxl.styles import Alignment, PatternFill  # noqa: PLC0415
-    from openpyxl.worksheet.properties import PageSetupProperties  # noqa: PLC0415
 
     page.freeze_panes = f"C{HEAD + 1}"
     for cell in page[HEAD]:
         cell.alignment = Alignment(wrap_text=True, vertical="top")
         cell.fill = PatternFill("solid", fgColor="E7E7E7")
-    page.page_setup.orientation, page.page_setup.paperSize = "landscape", _A4
-    page.page_setup.fitToWidth = page.page_setup.fitToHeight = 1
-    page.sheet_properties.pageSetUpPr = PageSetupProperties(fitToPage=True)
+    to_print(page, head=HEAD, pages=1)
 
 
 def _put(cell: Cell, value: float | str) -> None:
