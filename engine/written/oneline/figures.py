@@ -111,6 +111,8 @@ class Figures(Leftover):
         if not named and self._known.order[: len(CORE)] == CORE:
             water |= {figure.start for figure in figures[2:3]}
         for clause in self._clauses:
+            if any(word.text in _CHANGES_AMOUNT for word in clause.words):
+                continue
             for figure in clause.figures:
                 if figure.start in clause.trailed & water and self._at_water_target(figure):
                     clause.odd.discard(figure.start)
