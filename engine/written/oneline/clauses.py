@@ -51,14 +51,12 @@ class Clause:
     foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
     vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
     pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
+    figures: list[Figure] = field(init=False)
+    words: list[Word] = field(init=False)
 
-    @property
-    def figures(self) -> list[Figure]:
-        return [token for token in self.tokens if isinstance(token, Figure)]
-
-    @property
-    def words(self) -> list[Word]:
-        return [token for token in self.tokens if isinstance(token, Word)]
+    def __post_init__(self) -> None:
+        self.figures = [token for token in self.tokens if isinstance(token, Figure)]
+        self.words = [token for token in self.tokens if isinstance(token, Word)]
 
     @property
     def unknown(self) -> list[Word]:
