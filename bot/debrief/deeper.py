@@ -23,7 +23,7 @@ from bot.store.tables.week import EventRow
 from bot.week.decided import decision_of, stood
 from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
 from bot.words import common
-from engine.decision.foresight import as_it_went
+from engine.decision.beliefs import as_it_went
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load

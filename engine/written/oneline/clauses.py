@@ -6,11 +6,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import combinations, pairwise, product
 
+from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.plausible import fits, likely, value_of
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import is_skipped, rough
+from engine.written.oneline.tokens import is_skipped
 from engine.written.units import Refusal
 
 _ENDS = frozenset("\n;.!?|()[]")
