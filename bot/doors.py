@@ -19,6 +19,7 @@ from bot.coach.broadcast import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
+from bot.core.kinds import kind_alone
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
@@ -278,7 +279,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
     if found is not None and found[0] in (Subject.ATHLETE, Subject.COACH):
         person = turn.session.get(Person, found[1])
     with speaking_to(person) if person is not None else nullcontext():
-        DUTIES[row.kind.partition(":")[0]].run(turn, row)
+        DUTIES[kind_alone(row.kind)].run(turn, row)
     _after(turn)
 
 
