@@ -26,7 +26,7 @@ from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Comma
 from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
-from bot.dialogue import answering, asking
+from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk, locks
@@ -215,7 +215,7 @@ def _command(
 def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     data = turn.incoming.text
     if asking.ANSWER.begins(data):
-        asking.tapped(turn, person, FLOWS)
+        taking.tapped(turn, person, FLOWS)
         return
     tap = _tap_of(data)
     if tap is None or not tap.roles & roles:
