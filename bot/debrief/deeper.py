@@ -18,8 +18,9 @@ from bot.people.people import get_person
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
+from bot.week.cases import weeks_before
 from bot.week.decided import decision_of, stood
-from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
+from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.decision.beliefs import as_it_went
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught

@@ -24,15 +24,14 @@ from bot.plan import words as plan_words
 from bot.plan.planning import asked_event, event_line, meant_event, naming
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
+from bot.week.cases import checkin_of, history_before
 from bot.week.load import (
     Week,
     athlete_of,
     baseline_of,
-    checkin_of,
     current_week,
     event_ahead,
     event_of,
-    history_before,
     target_of,
     weigh_in_row,
 )
