@@ -7,7 +7,6 @@ from dataclasses import replace
 from itertools import permutations
 
 from engine.evidence.oneline import WATER_AT_TARGET
-from engine.symptoms.english.words import word_set
 from engine.written.oneline.clauses import LEAST_SPARE_CARBS
 from engine.written.oneline.leftover import Leftover
 from engine.written.oneline.pieces import Figure, Unit
@@ -25,12 +24,14 @@ from engine.written.units import Refusal
 _CLOSE = 2  # characters: "60 2", "60. 2"
 _UNMISTAKABLE = 0.03  # a figure so near the last weight can be nothing else
 #: Beside a drink these say that it was another amount.
-_CHANGES_AMOUNT = word_set("""
+_CHANGES_AMOUNT = frozenset(
+    """
     half halb halbe halber halben halbes another again twice thrice double shy short more less
     each per je plus zweimal dreimal viermal doppelt doppelte mehr weniger nochmal weitere
     weiteren minus knapp fast bottle bottles flasche flaschen and-a-half of left bis ausser
     außer except instead statt nicht not kein keine zuviel
-""")
+""".split()
+)
 _OF_THE_MORNING = frozenset({Unit.NONE, Unit.WEIGHT, Unit.VOLUME, Unit.OF_TEN})
 _KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",

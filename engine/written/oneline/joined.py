@@ -267,8 +267,9 @@ def _ranged(tokens: list[Token]) -> list[Token]:
 def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool:
     """Whether a weight is told with the one it was before."""
     before = tokens[at - 1] if at else None
-    words = isinstance(before, Word) and isinstance(between, Word)
-    named = words and before.text in ("from", "von") and between.text in ("auf", "to")
+    if not isinstance(before, Word) or not isinstance(between, Word):
+        return False
+    named = before.text in ("from", "von") and between.text in ("auf", "to")
     return named and rough(second.number) >= _LEAST_OF_A_WEIGHT
 
 
