@@ -28,11 +28,11 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
-from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
+from bot.store.tables.week import AlertRow, EventRow
+from bot.week.decided import decision_of, stood
 from bot.week.load import checkin_row, current_event
 from bot.week.prompts import subject
 from bot.words import common
-from engine.decision.kept import decision_from_dict
 from engine.evidence.after import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
@@ -246,12 +246,9 @@ def _in_sum(
 
 def _only_shown(session: Session, event: EventRow) -> list[tuple[int, float, float]]:
     """What the forecast would have proposed while it only showed: days out, decided, proposed (g)."""
-    query = select(DecisionRow).where(
-        DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
-    )
     found = []
-    for row in session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id))):
-        decision = decision_from_dict(row.decision)
+    for row in stood(session, event):
+        decision = decision_of(row)
         would_g = decision.trace.would_g
         if would_g is not None and row.carb_g is not None:
             found.append((decision.days_out, row.carb_g, would_g))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import timedelta
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.core.callbacks import answer
 from bot.core.outbox import Button, Buttons
@@ -19,12 +19,11 @@ from bot.people.changes import Change
 from bot.people.people import get_person, own_athlete, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.store.tables.week import EventRow
+from bot.week.decided import decision_of, stood
 from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
 from bot.words import common
-from engine.decision.decide import Decision
-from engine.decision.foresight import as_it_went
-from engine.decision.kept import decision_from_dict
+from engine.decision.beliefs import as_it_went
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -104,7 +103,8 @@ def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: s
         _load(session, event, athlete, profile, weeks),
         weighed,
     )
-    seen = words_deeper.foreseen_lines(foreseen(_decisions(session, event), weeks[-1]), event.look)
+    decisions = [decision_of(row) for row in stood(session, event)]
+    seen = words_deeper.foreseen_lines(foreseen(decisions, weeks[-1]), event.look)
     parts = [
         words_deeper.head(title),
         words_deeper.what_it_taught(lessons[-1] if lessons else None),
@@ -137,12 +137,3 @@ def _load(
         return next_load(athlete, baseline_of(profile), as_it_went(weeks[-1]), weeks, limits)
     except (NothingLearnt, ModelMisfit):
         return None
-
-
-def _decisions(session: Session, event: EventRow) -> list[Decision]:
-    """The decisions of that week's mornings that stood, oldest first."""
-    query = select(DecisionRow).where(
-        DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED
-    )
-    rows = session.exec(query.order_by(col(DecisionRow.sets_date), col(DecisionRow.id)))
-    return [decision_from_dict(row.decision) for row in rows]

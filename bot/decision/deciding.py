@@ -30,6 +30,7 @@ from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
+from bot.week.decided import keep_made
 from bot.week.load import (
     Week,
     build_case,
@@ -92,6 +93,7 @@ def decide_checkin(
         decision=decision_as_dict(decision),
         made_at=turn.now,
     )
+    keep_made(decided, decision)
     turn.session.add(decided)
     turn.session.flush()
     record(

@@ -28,6 +28,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.decided import decision_of
 from bot.week.load import (
     Week,
     current_week,
@@ -35,7 +36,6 @@ from bot.week.load import (
 )
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
-from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId, Level
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -43,7 +43,7 @@ from engine.symptoms import EATING_AND_MOOD, Symptom
 def stands(decided: DecisionRow) -> float | None:
     """The carbohydrate that a decision leaves in force until somebody says otherwise."""
     waiting = decided.status == DecisionStatus.WAITING
-    return decision_from_dict(decided.decision).lapse_g if waiting else decided.carb_g
+    return decision_of(decided).lapse_g if waiting else decided.carb_g
 
 
 def answer_topic(athlete_id: int) -> Topic:
@@ -121,7 +121,7 @@ def lapsed_because(decided: DecisionRow) -> str:
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    decision = decision_from_dict(decided.decision)
+    decision = decision_of(decided)
     rule, own = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
         return safety.rests_until_talked(own=own)

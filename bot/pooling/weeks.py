@@ -65,7 +65,7 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
 
 
 def _taught(profile: AthleteProfile, weeks: tuple[PastWeek, ...]) -> Taught:
-    from engine.decision.foresight import taught_by  # noqa: PLC0415 - numpy, for this alone
+    from engine.decision.beliefs import taught_by  # noqa: PLC0415 - numpy, for this alone
 
     key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
     return taught_by(athlete_of(profile), baseline_of(profile), weeks, key)

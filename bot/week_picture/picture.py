@@ -18,12 +18,12 @@ from bot.people.people import get_person, local_date, may_see, profile_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
+from bot.week.decided import decision_of
 from bot.week.load import day_set
 from bot.week.weeks_of import DayRow, WeekRows, weeks_of_one
 from bot.week_picture import words
 from bot.week_picture.chart.values import Before, BeforeDay, ChartDay, ChartOdds, ChartWeek
 from bot.words.chances import in_ten
-from engine.decision.kept import decision_from_dict
 from engine.values.case import ForecastUse
 
 MAKE = "week-picture"
@@ -147,7 +147,7 @@ def _odds(
     # A morning before yesterday's says too little of a day that has come nearer since.
     if newest is None:
         return None
-    decision = decision_from_dict(newest.decision)
+    decision = decision_of(newest)
     if decision.date < today - timedelta(days=1):
         return None
     set_g = day_set(session, profile.person_id, newest.sets_date)

@@ -18,7 +18,7 @@ from engine.bench.setting import SESSIONS, Client, clients, planned_g
 from engine.bench.week import WEEKS_APART, Policy, Practice
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, People, World
-from engine.decision.foresight import as_it_went
+from engine.decision.beliefs import as_it_went
 from engine.evidence import learning as e
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.planning.hindsight import Moved, rules_weighed

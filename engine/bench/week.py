@@ -23,8 +23,8 @@ from engine.bench.setting import (
     suggested,
 )
 from engine.bench.worlds.world import Bools, Condition, Floats
+from engine.decision.beliefs import as_it_went, taught_by
 from engine.decision.decide import Decision, decide
-from engine.decision.foresight import as_it_went, taught_by
 from engine.model.pooling import pooled
 from engine.planning.next_load import ModelMisfit, next_load
 from engine.values.athlete import Event, EventKind

@@ -8,7 +8,8 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from engine.decision.foresight import Foresight, as_it_went
+from engine.decision.beliefs import as_it_went
+from engine.decision.foresight import Foresight
 from engine.decision.rules import Forecast, Rule, in_words
 from engine.evidence import deciding as e
 from engine.values.case import Case

@@ -14,11 +14,12 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from engine.decision.foresight import as_it_went, frame_of, intake_of, through
+from engine.decision.beliefs import as_it_went, frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
-from engine.model.tracker import Belief, Covariates, first_belief, generator, next_prior
+from engine.model.particles import Belief, Covariates
+from engine.model.tracker import first_belief, generator, next_prior
 from engine.planning.rescale import Suggestion, suggested_plan
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek

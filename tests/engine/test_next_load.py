@@ -8,7 +8,7 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.decision.foresight import as_it_went
+from engine.decision.beliefs import as_it_went
 from engine.evidence import deciding
 from engine.planning.draft import draft_plan
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load

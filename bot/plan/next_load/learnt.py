@@ -22,7 +22,7 @@ from bot.week.load import (
     target_of,
     weeks_before,
 )
-from engine.decision.foresight import as_it_went
+from engine.decision.beliefs import as_it_went
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek

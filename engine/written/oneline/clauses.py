@@ -6,11 +6,12 @@ from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from itertools import combinations, pairwise, product
 
+from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.plausible import fits, likely, value_of
 from engine.written.oneline.report import Known
-from engine.written.oneline.tokens import is_skipped, rough
+from engine.written.oneline.tokens import is_skipped
 from engine.written.units import Refusal
 
 _ENDS = frozenset("\n;.!?|()[]")
@@ -51,14 +52,12 @@ class Clause:
     foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
     vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
     pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
+    figures: list[Figure] = field(init=False)
+    words: list[Word] = field(init=False)
 
-    @property
-    def figures(self) -> list[Figure]:
-        return [token for token in self.tokens if isinstance(token, Figure)]
-
-    @property
-    def words(self) -> list[Word]:
-        return [token for token in self.tokens if isinstance(token, Word)]
+    def __post_init__(self) -> None:
+        self.figures = [token for token in self.tokens if isinstance(token, Figure)]
+        self.words = [token for token in self.tokens if isinstance(token, Word)]
 
     @property
     def unknown(self) -> list[Word]:

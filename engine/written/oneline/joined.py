@@ -5,11 +5,12 @@ from __future__ import annotations
 from collections.abc import Iterator
 from dataclasses import replace
 
+from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.numbers import is_surely_number
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.report import CORE
-from engine.written.oneline.tokens import expanded, rough, scan
+from engine.written.oneline.tokens import expanded, scan
 
 
 def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list[Token]]:

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
 from engine.written.late import Late
-from engine.written.units.reading import NUMBER, decimal, one_answer, refuse_negative, why_not_read
+from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
 from engine.written.units.refusal import Refusal, RefusalCode
 
 
@@ -63,8 +63,7 @@ def parse_volume(text: str, *, unit: VolumeUnit | None = None) -> Volume:
 
     None drunk is an answer. Raises `Refusal`; never guesses between two readings.
     """
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     match = _VOLUME.fullmatch(answer)
     if match is None:
         raise why_not_read(answer, "L, ml, fl oz")
