@@ -46,7 +46,8 @@ def fullness_on_plan(
 ) -> int:
     """The same, from the habitual carbohydrate alone (g a day)."""
     # Days still to come count as habit: one low day has not depleted anyone yet.
-    first = plan.first_load_day
+    load_days = plan.load_days
+    first = max(load_days, default=0)
     before = [d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > first]
     depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
     start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
