@@ -14,7 +14,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from engine.decision.beliefs import as_it_went, frame_of, intake_of, through
+from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
@@ -111,7 +111,7 @@ def next_load(
         )  # fmt: skip
 
     free = chosen = scale(room)
-    then, wish = as_it_went(said), _scaled(plan, free, room)
+    then, wish = said.as_it_went, _scaled(plan, free, room)
     against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g)
     if against and _whole(then):
         room = room.at(plan, then.load_g / max(plan.load_g, 1.0))
@@ -144,7 +144,7 @@ def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
     said = [week for week in weeks if week.look is not None][-2:]
     if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
         return None
-    before, last = (as_it_went(week).load_g for week in said)
+    before, last = (week.as_it_went.load_g for week in said)
     return 2 * last - before if last < before else None
 
 

@@ -8,7 +8,6 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.decision.beliefs import as_it_went
 from engine.evidence import deciding
 from engine.planning.draft import draft_plan
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -191,6 +190,6 @@ def test_the_load_as_it_went_has_the_figures_set_on_the_mornings() -> None:
         checkins=trial(Look.FULL).history.checkins,
         set_days=(DaySet(TRIAL - timedelta(5), 300.0), DaySet(TRIAL - timedelta(2), 425.0)),
     )
-    went = as_it_went(replace(trial(Look.FULL), history=history))
+    went = replace(trial(Look.FULL), history=history).as_it_went
     assert went.day(2) == replace(PLAN.day(2), carb_g=425.0)  # type: ignore[type-var]
     assert went.day(5) == PLAN.day(5)
