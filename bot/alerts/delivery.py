@@ -44,10 +44,13 @@ class Pace:
 # Our own choice, all of these: no study says how fast a coach has to be fetched.
 PACES = {
     Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
-    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
+    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(hours=2)),
 }
 # A half-empty bottle is asked about by day, and no second contact is fetched for it.
 CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
+# A doubt is brought on as a caution is until whoever can be fetched has been; then it waits for the
+# day, since more of the same in the night tells nobody anything.
+DOUBT_PACE = Pace(timedelta(minutes=30), 4, timedelta(hours=3))
 DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
 CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
 STOP_REPEATING_AFTER = timedelta(hours=24)
@@ -81,7 +84,7 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
                 _send(turn, row, person, text)
         keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
         return
-    if _is_calm(row) and _at_night(turn, row, coach):
+    if _waits_for_the_day(row) and _at_night(turn, row, coach):
         _put_repeat(turn, row)
         return
     row.repeats += 1
@@ -247,7 +250,18 @@ def acknowledge_button(row: AlertRow) -> Button:
 
 
 def _pace(row: AlertRow) -> Pace:
-    return CALM_PACE if _is_calm(row) else PACES[Level(row.level)]
+    if _is_calm(row):
+        return CALM_PACE
+    return DOUBT_PACE if _is_doubt(row) else PACES[Level(row.level)]
+
+
+def _is_doubt(row: AlertRow) -> bool:
+    return row.flag == FlagId.DOUBT and row.level != Level.WARNING
+
+
+def _waits_for_the_day(row: AlertRow) -> bool:
+    """What nobody is woken for: no longer, of a doubt, once all were told as often as may help."""
+    return _is_calm(row) or (_is_doubt(row) and row.repeats >= DOUBT_PACE.contact_after)
 
 
 def _is_calm(row: AlertRow) -> bool:

@@ -51,14 +51,20 @@ def answer_topic(athlete_id: int) -> Topic:
     return Topic(TopicKind.ANSWER, athlete_id)
 
 
+def answered_with_target(turn: Turn, profile: AthleteProfile, text: str) -> None:
+    """An answer went out at the head of a target: one that overtakes it in this turn says it again."""
+    turn.session.info[answered_with_target] = (profile.person_id, turn.now, text)
+
+
 def answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
     """What has just been answered to the same message, which is then not sent by itself."""
+    person_id, moment, said = turn.session.info.pop(answered_with_target, (None, None, ""))
     waiting = select(OutboxRow).where(
         *on(answer_topic(profile.person_id)),
         OutboxRow.status == "waiting",
         OutboxRow.created_at == turn.now,
     )
-    text = ""
+    text = said if (person_id, moment) == (profile.person_id, turn.now) else ""
     for row in turn.session.exec(waiting).all():
         row.status, text = "dropped", row.payload["text"]
         turn.session.add(row)

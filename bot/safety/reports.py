@@ -213,6 +213,7 @@ def _tell(turn: Turn, profile: AthleteProfile, text: str, *, anew: bool) -> None
         _decide(turn, profile, lead=None)
         return
     if _decide(turn, profile, lead=text, always=anew):
+        to_athlete.answered_with_target(turn, profile, text)
         return
     if text:
         say_to(turn, person, text, topic=to_athlete.answer_topic(profile.person_id))
