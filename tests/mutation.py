@@ -32,18 +32,19 @@ WATCHED: Mapping[str, tuple[str, ...]] = {
     "room": ("test_limits",),
     "sizing": ("test_sizing", "test_evidence"),
     "rules": ("test_rules", "test_grading", "test_sizing", "test_decide"),
-    "facts": ("test_rules", "test_grading", "test_decide", "test_band"),
+    "facts": ("test_rules", "test_grading", "test_decide"),
+    "gather": ("test_rules", "test_grading", "test_decide", "test_event_asks"),
     "decision/grading": ("test_grading",),
     "gates": ("test_decide", "test_replay"),
     "decide": ("test_decide", "test_replay", "test_foresight"),
     "next_load": ("test_next_load",),
     "safety/low_sodium": ("test_safety", "test_safety_levels", "test_safety_unnoticed"),
-    "safety/drinking": ("test_safety", "test_safety_unnoticed"),
+    "safety/drinking": ("test_drinking", "test_safety_unnoticed", "test_safety"),
     "safety/energy": ("test_safety", "test_safety_unnoticed"),
     "safety/water": ("test_safety", "test_safety_levels", "test_safety_unnoticed"),
     "safety/weight": ("test_safety", "test_safety_properties", "test_safety_unnoticed"),
     "safety/readings": ("test_safety", "test_safety_properties", "test_safety_unnoticed"),
-    "safety/complaints": ("test_safety", "test_safety_levels"),
+    "safety/complaints": ("test_safety_levels", "test_safety", "test_safety_unnoticed"),
 }
 #: Tests of the engine need nothing of the bot's, whose fixtures cost more than they do.
 OPTIONS = (
@@ -78,8 +79,9 @@ class Mutant:
 def mutants(code: str) -> Iterator[Mutant]:
     """Every mutant of a module's code, one change each."""
     tree = ast.parse(code)
+    passed_over = {id(one) for node in ast.walk(tree) for one in _unseen(node)}
     for number, node in enumerate(ast.walk(tree)):
-        for changed in _changes(node):
+        for changed in _changes(node) if id(node) not in passed_over else ():
             whole = copy.deepcopy(tree)
             twin = list(ast.walk(whole))[number]
             for name, value in ast.iter_fields(changed):
@@ -90,6 +92,17 @@ def mutants(code: str) -> Iterator[Mutant]:
                 now=ast.unparse(changed),
                 code=ast.unparse(ast.fix_missing_locations(whole)),
             )
+
+
+def _unseen(node: ast.AST) -> Iterator[ast.AST]:
+    """What no decision could tell of: how a class keeps its fields, and where dust is rounded off."""
+    unseen: list[ast.expr] = []
+    if isinstance(node, ast.ClassDef):
+        unseen += node.decorator_list
+    elif isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "round":
+        unseen += node.args[1:]
+    for one in unseen:
+        yield from ast.walk(one)
 
 
 def _changes(node: ast.AST) -> Iterator[ast.AST]:

@@ -169,7 +169,9 @@ def _short_in_loads(case: Case, *looks: Look) -> float | None:
         if week.look in looks
         for told in week.history.checkins
         if 0 <= (week.day - told.date).days < week.plan.first_load_day
-        for short in (_short_on(told, week.day, week.plan, case.baseline, week.target or USUAL_LOOK),)
+        for short in (
+            _short_on(told, week.day, week.plan, case.baseline, week.target or USUAL_LOOK),
+        )
         if short is not None
     ]
     return round(sum(known) / len(known), 6) if known else None
