@@ -158,7 +158,8 @@ def test_who_answered_as_flat_on_a_load_that_was_enough_is_not_raised_for_it_aga
     same = _facts(**flat, short_with_enough=2.0)
     assert same.waits_said == "; a load behind that was enough felt like that too"
     # Flatter than then by as much as anybody has to be, she is raised as anybody is.
-    assert proposal(fullness=2, fullness_short_before=3, load_shown=True, short_with_enough=2.0)[1] == 50  # fmt: skip
+    flatter = {"fullness": 2, "fullness_short_before": 3, "load_shown": True}
+    assert proposal(**flatter, short_with_enough=2.0) == ("flat-in-load", 50)
 
 
 def test_who_answered_as_full_on_a_load_that_did_not_spill_is_not_cut_for_it_again() -> None:
