@@ -145,6 +145,10 @@ def test_a_spill_is_cut_deep_and_a_fall_to_the_middle_of_the_scale_less() -> Non
 def test_before_the_load_no_rule_asks_for_more_than_its_steps() -> None:
     light = {"loading": False, "load_eaten": False, "depleting": True, "weight_kg": 58.0}
     assert proposal(**light, days_out=5, fullness=5) == ("dropping-too-fast", 25)
+    # Nor where a refeed has spilled over, which the load has all its days to make good.
+    refed = {"loading": False, "load_eaten": False, "refed": True, "days_out": 4}
+    blurred = {"fullness": 7, "fullness_short_before": 0, "sharpness": 2}
+    assert proposal(**refed, **blurred) == ("spilled-over", -50)
 
 
 # --- after a week that was looked at ----------------------------------------------------------
