@@ -19,13 +19,14 @@ from bot.coach.broadcast import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
+from bot.core.kinds import kind_alone
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
-from bot.dialogue import answering, asking
+from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk, locks
@@ -214,7 +215,7 @@ def _command(
 def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     data = turn.incoming.text
     if asking.ANSWER.begins(data):
-        asking.tapped(turn, person, FLOWS)
+        taking.tapped(turn, person, FLOWS)
         return
     tap = _tap_of(data)
     if tap is None or not tap.roles & roles:
@@ -278,7 +279,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
     if found is not None and found[0] in (Subject.ATHLETE, Subject.COACH):
         person = turn.session.get(Person, found[1])
     with speaking_to(person) if person is not None else nullcontext():
-        DUTIES[row.kind.partition(":")[0]].run(turn, row)
+        DUTIES[kind_alone(row.kind)].run(turn, row)
     _after(turn)
 
 

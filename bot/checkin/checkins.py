@@ -17,6 +17,7 @@ from bot.decision.buttons import ON_ANSWERS, ChangeDo, OnAnswers
 from bot.decision.deciding import decide_checkin
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
+from bot.dialogue.taking import TYPED_IN
 from bot.event import asks as event_asks
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, profile_of, record
@@ -120,7 +121,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     if row is not None and is_answered(row) and _says_the_same(turn.session, profile, row, answers):
         say_to(turn, person, common.cancelled())
         return
-    typed = [int(number) for number in answers.get(asking.TYPED_IN, {})]
+    typed = [int(number) for number in answers.get(TYPED_IN, {})]
     message_id = typed[0] if len(typed) == 1 and answers.get(IN_ONE) else None
     take(turn, profile, answers, message_id=message_id)
 

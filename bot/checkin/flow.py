@@ -10,8 +10,15 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
-from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
 from bot.checkin import words, words_doubts
+from bot.checkin.flow_choices import (
+    ON_TARGET,
+    SKIPPED,
+    carb_choices,
+    scale,
+    symptom_choices,
+    water_choices,
+)
 from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
@@ -41,12 +48,8 @@ from bot.words.common import (
 )
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import IN_ORDER, DoubtCode, Report
-from engine.written.units import Volume, VolumeUnit, show_volume
 
-ON_TARGET = "on"
-SKIPPED = "skip"
 SOMETHING_OFF = "off"
-WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
 LEAVE = "no"
 
 
@@ -192,30 +195,6 @@ def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], st
     return asked
 
 
-def _water_choices(answers: Answers) -> Choices:
-    skip = [Choice(words.do_not_know_button(), SKIPPED)]
-    unit = VolumeUnit(answers["_volume_unit"])
-    target = answers.get("_water_target_l")
-    if target is None:
-        return [skip]
-    amounts = [target + step for step in WATER_STEPS_L if target + step > 0]
-    # The value carries the unit that is shown, so that a tap is read exactly like the same words.
-    shown = [show_volume(Volume(amount, unit).litres, unit) for amount in amounts]
-    return [[Choice(text, text) for text in shown], skip]
-
-
-def _scale(low: int, high: int) -> list[Choice]:
-    return [Choice(str(n), str(n)) for n in range(low, high + 1)]
-
-
-def _carb_choices(answers: Answers) -> Choices:
-    grams = answers.get("_carb_set_g")
-    skip = [Choice(words.do_not_know_button(), SKIPPED)]
-    if grams is None:
-        return [skip]
-    return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
-
-
 def _step_by_step(answers: Answers) -> bool:
     """Whether the rest is asked for too: who tells a whole morning in one message is left alone."""
     return not answers.get(IN_ONE)
@@ -227,11 +206,6 @@ def _trained(answers: Answers) -> bool:
 
 def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
-
-
-def _symptom_choices(answers: Answers) -> Choices:
-    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
-    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
 def _one_training(text: str, answers: Answers) -> Answers:
@@ -273,7 +247,7 @@ QUESTIONS: tuple[Question, ...] = (
             ask=_with_why("fullness", words.ask_fullness),
             read=_figures("fullness"),
             choices=lambda answers: [
-                _scale(1, 5), _scale(6, 10), [Choice(skip_button(), SKIPPED)],
+                scale(1, 5), scale(6, 10), [Choice(skip_button(), SKIPPED)],
             ],
             spreads=True,
         ),
@@ -286,7 +260,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="water_l",
             ask=_with_why("water_l", words.ask_water),
             read=_figures("water_l"),
-            choices=_water_choices,
+            choices=water_choices,
             spreads=True,
         ),
     ),
@@ -297,7 +271,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="sharpness",
             ask=_with_why("sharpness", words.ask_sharpness),
             read=_figures("sharpness"),
-            choices=lambda answers: [_scale(1, 5), [Choice(skip_button(), SKIPPED)]],
+            choices=lambda answers: [scale(1, 5), [Choice(skip_button(), SKIPPED)]],
             when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
             spreads=True,
         ),
@@ -309,7 +283,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="carb_eaten_g",
             ask=_with_why("carb_eaten_g", words.ask_carbs),
             read=_figures("carb_eaten_g"),
-            choices=_carb_choices,
+            choices=carb_choices,
             when=_step_by_step,
             spreads=True,
         ),
@@ -350,7 +324,7 @@ QUESTIONS: tuple[Question, ...] = (
             key="symptoms",
             ask=words.ask_symptoms,
             read=free_text,
-            choices=_symptom_choices,
+            choices=symptom_choices,
             when=_is_off,
             many=True,
         ),

@@ -11,7 +11,7 @@ from sqlalchemy import Engine
 from bot.checkin import words
 from bot.checkin.flow import QUESTIONS
 from bot.store.tables.week import CheckInRow
-from bot.week.load import checkin_of
+from bot.week.cases import checkin_of
 from engine.values.checkin import CheckIn
 from tests.bot.test_checkin import checkins, decisions, draft, given
 from tests.support.weeks import Team, in_peak_week

@@ -12,6 +12,7 @@ from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import EventRow
+from bot.week.cases import weeks_before
 from bot.week.load import (
     athlete_of,
     baseline_of,
@@ -20,7 +21,6 @@ from bot.week.load import (
     current_plan,
     plan_row,
     target_of,
-    weeks_before,
 )
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.values.athlete import Athlete
