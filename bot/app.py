@@ -19,6 +19,7 @@ from bot.core.clock import Clock, RealClock
 from bot.core.clock_watch import ClockWatch
 from bot.core.context import Context
 from bot.core.duties import Duties
+from bot.core.garbage import leave_out_what_is_loaded
 from bot.core.logs import error_name
 from bot.core.use_cases import UseCases
 from bot.core.waiting import growing_pause, keep_going
@@ -100,7 +101,11 @@ class App:
         """Something came in: have it answered, and the first time load beside it what answers need."""
         self.worker.wake.set()
         if self._loading is None:
-            self._loading = asyncio.create_task(asyncio.to_thread(self._load))
+            self._loading = asyncio.create_task(asyncio.to_thread(self._load_for_good))
+
+    def _load_for_good(self) -> None:
+        self._load()
+        leave_out_what_is_loaded()
 
     def _handled(self) -> None:
         self.sender.wake.set()

@@ -30,6 +30,7 @@ from bot.plan import typed as plan_typed
 from bot.stage import views as stage_views
 from bot.store.tables.people import AthleteStatus, OpenQuestion, Person
 from bot.week.load import current_week
+from engine.symptoms.thirst import is_of_thirst
 
 
 @dataclass(frozen=True, slots=True)
@@ -242,6 +243,10 @@ def _go_on(it: Landing) -> None:
     if latest is not None and not _agreed(it):
         sentence = words.not_before_you_agree()
         asking.remind(it.turn, it.person, latest, flows, sentence)
+        return
+    if is_of_thirst(it.text):
+        told = _tell_coach(it, it.text, words.may_drink_told)
+        _say_and_remind(it, f"{words.may_drink()} {told}")
         return
     sentence = _tell_coach(it, it.text)
     if asks_for_food(it.text) and _has_a_day(it):

@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
+from bot.core.kinds import Several
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.subjects import Subject
 from bot.core.topics import Topic, on
@@ -29,7 +30,7 @@ from bot.store.tables.week import AlertRow
 from engine.safety import FlagId, Level
 from engine.symptoms import Concern
 
-REPEAT = "alert-repeat"
+REPEAT = Several("alert-repeat")
 
 
 @dataclass(frozen=True, slots=True)
@@ -44,10 +45,13 @@ class Pace:
 # Our own choice, all of these: no study says how fast a coach has to be fetched.
 PACES = {
     Level.WARNING: Pace(timedelta(minutes=5), 3, timedelta(minutes=15)),
-    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(minutes=30)),
+    Level.CAUTION: Pace(timedelta(minutes=30), 4, timedelta(hours=2)),
 }
 # A half-empty bottle is asked about by day, and no second contact is fetched for it.
 CALM_PACE = Pace(timedelta(hours=3), 1000, timedelta(hours=3))
+# A doubt is brought on as a caution is until whoever can be fetched has been; then it waits for the
+# day, since more of the same in the night tells nobody anything.
+DOUBT_PACE = Pace(timedelta(minutes=30), 4, timedelta(hours=3))
 DAY_FROM, DAY_TO = 7, 21  # hours of the athlete's clock
 CALM = frozenset({FlagId.WATER_UNDER_ADEQUATE, FlagId.WATER_UNDER_TARGET})
 STOP_REPEATING_AFTER = timedelta(hours=24)
@@ -81,7 +85,7 @@ def repeat(turn: Turn, duty: AgendaRow) -> None:
                 _send(turn, row, person, text)
         keep_step(turn, row, Change.ALERT_NO_LONGER_REPEATED)
         return
-    if _is_calm(row) and _at_night(turn, row, coach):
+    if _waits_for_the_day(row) and _at_night(turn, row, coach):
         _put_repeat(turn, row)
         return
     row.repeats += 1
@@ -247,7 +251,18 @@ def acknowledge_button(row: AlertRow) -> Button:
 
 
 def _pace(row: AlertRow) -> Pace:
-    return CALM_PACE if _is_calm(row) else PACES[Level(row.level)]
+    if _is_calm(row):
+        return CALM_PACE
+    return DOUBT_PACE if _is_doubt(row) else PACES[Level(row.level)]
+
+
+def _is_doubt(row: AlertRow) -> bool:
+    return row.flag == FlagId.DOUBT and row.level != Level.WARNING
+
+
+def _waits_for_the_day(row: AlertRow) -> bool:
+    """What nobody is woken for: no longer, of a doubt, once all were told as often as may help."""
+    return _is_calm(row) or (_is_doubt(row) and row.repeats >= DOUBT_PACE.contact_after)
 
 
 def _is_calm(row: AlertRow) -> bool:
@@ -274,7 +289,7 @@ def _put_repeat(turn: Turn, row: AlertRow) -> None:
         turn.session,
         subject=subject_of(row),
         local_date=row.date,
-        kind=f"{REPEAT}:{row.repeats + 1}",
+        kind=REPEAT(row.repeats + 1),
         due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
         again=True,
     )

@@ -30,10 +30,10 @@ from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow
+from bot.week.decided import decision_of
 from bot.week.load import checkin_row, current_week, day_set, target_in_force
 from bot.week.prompts import schedule
 from bot.words import common, phases
-from engine.decision.kept import decision_from_dict
 
 PAST_SHOWN = 14
 
@@ -110,7 +110,7 @@ def why(turn: Act) -> None:
     decided = latest_decision(turn.session, profile.person_id)
     text = (
         why_words.why_message(
-            decision_from_dict(decided.decision),
+            decision_of(decided),
             profile.weight_unit,
             profile.volume_unit,
             own=is_own_coach(profile),

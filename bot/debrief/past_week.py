@@ -11,10 +11,11 @@ from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
+from bot.week.cases import checkin_of
+from bot.week.decided import decision_of
 from bot.week.given_way import given_way
-from bot.week.load import checkin_of, checkin_row, current_plan, day_set
+from bot.week.load import checkin_row, current_plan, day_set
 from bot.week.observed import observed_between
-from engine.decision.kept import decision_from_dict
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.values.look import Look
 from engine.values.observed import most_careful
@@ -106,7 +107,7 @@ def _why(session: Session, event: EventRow, days: tuple[DayBehind, ...]) -> dict
         if set_row is not None and set_row.by == "coach" and not approved:
             found[day.days_out] = "coach"
         elif decided is not None:
-            found[day.days_out] = decision_from_dict(decided.decision).rule
+            found[day.days_out] = decision_of(decided).rule
     return found
 
 

@@ -18,10 +18,14 @@ from engine.values.plan import DayTarget
 
 WARNED = "warning-flag"  # why adjusting is frozen: as the gate that stops such a morning is called
 OF_EATING_AND_MOOD = "eating-and-mood"
-#: With these a doctor looks before there is any training; a lesser fever or pulse too.
+#: With these a doctor looks before there is any training; a lesser fever or pulse too. Whoever is sent
+#: to a doctor today is not sent to a session as well.
 NO_TRAINING = frozenset(
-    {FlagId.LOW_SODIUM, FlagId.PULSE_HIGH, Symptom.URINE_DARK, Symptom.FAST_HEART, Symptom.FEVER}
-)
+    {
+        FlagId.LOW_SODIUM, FlagId.PULSE_HIGH, Symptom.URINE_DARK, Symptom.FAST_HEART, Symptom.FEVER,
+        Symptom.BLEEDING, Symptom.BLURRED_VISION, Symptom.FALL, Symptom.NO_URINE, Symptom.SEVERE_GUT,
+    }
+)  # fmt: skip
 
 
 @dataclass(frozen=True, slots=True)

@@ -28,9 +28,9 @@ from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, DecisionRow, DecisionStatus
+from bot.week.decided import decision_of
 from bot.words import coach_figures as figures
 from engine.decision.decide import Decision
-from engine.decision.kept import decision_from_dict
 
 LAPSE = "sign-off-lapse"
 
@@ -172,7 +172,7 @@ def proposal_text(
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
-    own, decision = profile.coach_id == profile.person_id, decision_from_dict(row.decision)
+    own, decision = profile.coach_id == profile.person_id, decision_of(row)
     return words.proposal(
         name=get_person(session, profile.person_id).first_name,
         day=row.sets_date,
@@ -211,7 +211,7 @@ def morning_line(profile: AthleteProfile, row: CheckInRow | None) -> str:
 
 def default_carb_g(row: DecisionRow) -> float:
     """The figure that holds if the coach says nothing (g)."""
-    lapse = decision_from_dict(row.decision).lapse_g
+    lapse = decision_of(row).lapse_g
     figure = lapse if lapse is not None else row.planned_carb_g
     assert figure is not None
     return figure
@@ -220,7 +220,7 @@ def default_carb_g(row: DecisionRow) -> float:
 def plan_g(row: DecisionRow) -> float:
     """The plan's own figure for the day, as far as the limits still leave it (g)."""
     assert row.planned_carb_g is not None
-    window = decision_from_dict(row.decision).trace.window
+    window = decision_of(row).trace.window
     if window is None:
         return row.planned_carb_g
     return float(min(max(row.planned_carb_g, window.low), window.high))

@@ -28,6 +28,7 @@ from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import DecisionRow, DecisionStatus
+from bot.week.decided import decision_of
 from bot.week.load import (
     Week,
     current_week,
@@ -35,7 +36,6 @@ from bot.week.load import (
 )
 from bot.words.common import something_off_button
 from engine.decision.decide import Decision, Outcome
-from engine.decision.kept import decision_from_dict
 from engine.safety import FlagId, Level
 from engine.symptoms import EATING_AND_MOOD, Symptom
 
@@ -43,7 +43,7 @@ from engine.symptoms import EATING_AND_MOOD, Symptom
 def stands(decided: DecisionRow) -> float | None:
     """The carbohydrate that a decision leaves in force until somebody says otherwise."""
     waiting = decided.status == DecisionStatus.WAITING
-    return decision_from_dict(decided.decision).lapse_g if waiting else decided.carb_g
+    return decision_of(decided).lapse_g if waiting else decided.carb_g
 
 
 def answer_topic(athlete_id: int) -> Topic:
@@ -51,14 +51,20 @@ def answer_topic(athlete_id: int) -> Topic:
     return Topic(TopicKind.ANSWER, athlete_id)
 
 
+def answered_with_target(turn: Turn, profile: AthleteProfile, text: str) -> None:
+    """An answer went out at the head of a target: one that overtakes it in this turn says it again."""
+    turn.session.info[answered_with_target] = (profile.person_id, turn.now, text)
+
+
 def answer_of_now(turn: Turn, profile: AthleteProfile) -> str:
     """What has just been answered to the same message, which is then not sent by itself."""
+    person_id, moment, said = turn.session.info.pop(answered_with_target, (None, None, ""))
     waiting = select(OutboxRow).where(
         *on(answer_topic(profile.person_id)),
         OutboxRow.status == "waiting",
         OutboxRow.created_at == turn.now,
     )
-    text = ""
+    text = said if (person_id, moment) == (profile.person_id, turn.now) else ""
     for row in turn.session.exec(waiting).all():
         row.status, text = "dropped", row.payload["text"]
         turn.session.add(row)
@@ -121,7 +127,7 @@ def lapsed_because(decided: DecisionRow) -> str:
 
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
-    decision = decision_from_dict(decided.decision)
+    decision = decision_of(decided)
     rule, own = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
         return safety.rests_until_talked(own=own)

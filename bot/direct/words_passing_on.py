@@ -24,6 +24,10 @@ def changed_for(names: Sequence[str]) -> str:
     return tr("I've changed that for {names} too.", names=figures.all_of(names))
 
 
+may_drink = Sentence(
+    "You may always drink when you're thirsty, on every day of the plan. Small sips, as much as "
+    "thirst asks for."
+)
 food_hint = Sentence("/food shows what fits your targets today.")
 own_note = Sentence(
     "Saved as a note to yourself. If you feel unwell, call a doctor; in an emergency, your "
@@ -109,5 +113,6 @@ def sent_in_place(media: Media) -> str:
     return tr(_SENT[media])
 
 
+may_drink_told = Sentence("(I answered that drinking when thirsty is always fine.)")
 file_told = Sentence("(a file; I can't open it and asked for it in writing)")
 file_unread = Sentence("I can't open files of that kind: please type what is in it.")

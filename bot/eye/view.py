@@ -17,12 +17,12 @@ from bot.people.people import get_person, local_date
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
+from bot.week.decided import decision_of
 from bot.week.given_way import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.week.observed import look_rows
 from bot.words import coach_figures as figures
 from bot.words import common
-from engine.decision.kept import decision_from_dict
 from engine.values.observed import CoachLook
 
 FURTHEST_OUT = 28  # days; a morning longer before an event is not called days out of it
@@ -111,4 +111,4 @@ def _expected(session: Session, checkin_id: int) -> int | None:
     """The fullness that the newest decision on that check-in expected."""
     query = select(DecisionRow).where(DecisionRow.checkin_id == checkin_id)
     row = session.exec(query.order_by(col(DecisionRow.id).desc())).first()
-    return decision_from_dict(row.decision).expected_fullness if row is not None else None
+    return decision_of(row).expected_fullness if row is not None else None

@@ -5,9 +5,10 @@ from __future__ import annotations
 import re
 from collections.abc import Iterable
 from dataclasses import dataclass
+from functools import cache
 
 from bot.dialogue.readers import listed
-from bot.words.languages import mark
+from bot.words.languages import language, mark
 from engine.values.plan import PLAN_DAYS
 
 # Words of such a line, with commas between them; a translation may have other ones.
@@ -39,7 +40,7 @@ class TypedNumber:
 
 def read_number(text: str) -> TypedNumber | None:
     """What such a line says, in English or in the language in force; None for any other text."""
-    pattern, keys = _line()
+    pattern, keys = _line(language())
     found = pattern.fullmatch(" ".join(text.split()))
     if found is None or len(found["value"].encode()) > _LONGEST_VALUE:
         return None
@@ -49,8 +50,9 @@ def read_number(text: str) -> TypedNumber | None:
     return TypedNumber(found["name"], days_out, keys[found["field"].casefold()], found["value"])
 
 
-def _line() -> tuple[re.Pattern[str], dict[str, str]]:
-    """The form of a line, and the number that each of its words names."""
+@cache
+def _line(_language: str) -> tuple[re.Pattern[str], dict[str, str]]:
+    """The form of a line in the language in force, and the number that each of its words names."""
     keys = {word: key for key, words in NUMBERS.items() for word in listed(words)}
     pattern = re.compile(
         r"(?:(?P<name>\S.*?)[\s,:]+)?"

@@ -15,7 +15,7 @@ from bot.week.priors import priors_on
 
 def told(session: Session) -> list[str]:
     """A line a coach; numbers of people, never names."""
-    from engine.model.tracker import MODEL  # noqa: PLC0415 - numpy, for this command alone
+    from engine.model.particles import MODEL  # noqa: PLC0415 - numpy, for this command alone
 
     by_coach: dict[int, list[TaughtRow]] = defaultdict(list)
     for row in session.exec(select(TaughtRow).order_by(col(TaughtRow.coach_id))):

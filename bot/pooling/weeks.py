@@ -14,7 +14,8 @@ from bot.people.people import local_date, pending_entries, profile_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
-from bot.week.load import athlete_of, baseline_of, weeks_before
+from bot.week.cases import weeks_before
+from bot.week.load import athlete_of, baseline_of
 from engine.decision.record import plain
 from engine.values.case import PastWeek
 from engine.values.prior import Taught
@@ -65,7 +66,7 @@ def learn(turn: Turn, profile: AthleteProfile) -> bool:
 
 
 def _taught(profile: AthleteProfile, weeks: tuple[PastWeek, ...]) -> Taught:
-    from engine.decision.foresight import taught_by  # noqa: PLC0415 - numpy, for this alone
+    from engine.decision.beliefs import taught_by  # noqa: PLC0415 - numpy, for this alone
 
     key = f"{profile.sex}/{profile.birth_year}/{profile.height_cm}/{profile.body_mass_kg}"
     return taught_by(athlete_of(profile), baseline_of(profile), weeks, key)

@@ -15,8 +15,8 @@ from bot.people.changes import Change
 from bot.rehearsal.driver import Driver
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus, EventRow
+from bot.week.decided import decision_of
 from bot.week.load import checkin_row, current_plan, day_set
-from engine.decision.kept import decision_from_dict
 from engine.values.plan import PLAN_DAYS, DayTarget
 
 HEADS = ("Out", "Day", "Weight", "Full", "Sharp", "Water", "Planned", "Set", "What happened")
@@ -111,7 +111,7 @@ def _decided(session: Session, event: EventRow, day: date) -> list[str]:
     if not rows:
         return []
     last = rows[-1]
-    decision = decision_from_dict(last.decision)
+    decision = decision_of(last)
     change = decision.change_g
     what = f"{last.outcome}, {decision.rule.replace('-', ' ')}"
     if change:

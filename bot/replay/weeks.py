@@ -8,9 +8,10 @@ from datetime import date, timedelta
 from sqlmodel import Session, col, select
 
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow
-from bot.week.load import day_set, weeks_before
+from bot.week.cases import weeks_before
+from bot.week.decided import decision_of, stood
+from bot.week.load import day_set
 from engine.decision.decide import Case, Decision
-from engine.decision.kept import decision_from_dict
 from engine.decision.record import case_from_dict
 from engine.decision.replay import Change, same_for_people, week_again
 from engine.values.plan import PLAN_DAYS
@@ -49,12 +50,7 @@ def finished(session: Session, athlete_id: int, today: date) -> list[EventRow]:
 
 def stored(session: Session, event: EventRow) -> list[DecisionRow]:
     """The decision that stood for each day of the week, from the furthest out."""
-    query = (
-        select(DecisionRow)
-        .where(DecisionRow.event_id == event.id, DecisionRow.status != DecisionStatus.REPLACED)
-        .order_by(col(DecisionRow.sets_date), col(DecisionRow.id))
-    )
-    return list({row.sets_date: row for row in session.exec(query)}.values())
+    return list({row.sets_date: row for row in stood(session, event)}.values())
 
 
 def week_under(session: Session, event: EventRow, change: Change) -> list[MorningAgain]:
@@ -63,7 +59,7 @@ def week_under(session: Session, event: EventRow, change: Change) -> list[Mornin
     cases = [case_from_dict(row.case) for row in rows]
     first = event.day - timedelta(days=max(PLAN_DAYS))
     trials = weeks_before(session, event.athlete_id, first) if change.forecast else ()
-    then = [decision_from_dict(row.decision) for row in rows]
+    then = [decision_of(row) for row in rows]
     made = week_again(cases, change, trials, then)
     found = []
     for row, was, (case, decision) in zip(rows, then, made, strict=True):

@@ -27,9 +27,9 @@ from bot.replay.weeks import MorningAgain, finished, stored, week_under
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
+from bot.week.decided import decision_of
 from bot.words import common
 from engine.decision.foresight import odds_of
-from engine.decision.kept import decision_from_dict
 from engine.decision.record import case_from_dict
 from engine.decision.replay import Change
 from engine.decision.rules import RULES
@@ -154,7 +154,7 @@ def _choices(turn: Turn, profile: AthleteProfile, event: EventRow) -> Buttons:
     used = {case_from_dict(row.case).forecast for row in rows}
     uses = [ForecastUse.PROPOSES, ForecastUse.RULES_ONLY]
     uses = [use for use in uses if used != {use}]
-    fired = dict.fromkeys(decision_from_dict(row.decision).rule for row in rows)
+    fired = dict.fromkeys(decision_of(row).rule for row in rows)
     rules = [one for one in fired if one in {rule.id for rule in RULES[:-1]}][:RULES_SHOWN]
     others = [one for one in finished(turn.session, number, local_date(profile, turn.context))
               if one.id != event.id]  # fmt: skip

@@ -31,6 +31,7 @@ from sqlalchemy.exc import ArgumentError, DBAPIError, OperationalError
 from sqlmodel import Session
 
 from bot.store import traces
+from bot.store.json_text import from_text, to_text
 from bot.store.remembering import RemembersReads
 
 BUSY_TIMEOUT_S = 30
@@ -80,6 +81,8 @@ def make_engine(url: str) -> Engine:
         return create_engine(
             address,
             hide_parameters=True,
+            json_serializer=to_text,
+            json_deserializer=from_text,
             pool_pre_ping=True,
             pool_size=10,
             max_overflow=10,
@@ -95,6 +98,8 @@ def make_engine(url: str) -> Engine:
     engine = create_engine(
         address.set(database=str(file)),
         hide_parameters=True,
+        json_serializer=to_text,
+        json_deserializer=from_text,
         connect_args={"timeout": BUSY_TIMEOUT_S, "check_same_thread": False},
     )
     event.listen(engine, "connect", _set_up_sqlite)

@@ -12,6 +12,7 @@ from sqlmodel import Session, select
 from bot.core.callbacks import answer
 from bot.core.cards import FILES, HANDOUT, IMPORTS, InFormat
 from bot.core.context import Document
+from bot.core.garbage import unsearched
 from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.people.desk import zone_of_coach
@@ -117,10 +118,11 @@ def pages_for(
         or (profile.coach_id == reader.id and profile.status != AthleteStatus.ENDED)
         for profile in profiles
     )
-    return pages_of(
-        frames_of(session, profiles, reader_id=id_of(reader)), whose=whose, made_on=words.made_on(day),
-        across=len(profiles) > 1, to_coach=to_coach,
-    )  # fmt: skip
+    with unsearched():
+        return pages_of(
+            frames_of(session, profiles, reader_id=id_of(reader)), whose=whose,
+            made_on=words.made_on(day), across=len(profiles) > 1, to_coach=to_coach,
+        )  # fmt: skip
 
 
 def _send(

@@ -9,9 +9,9 @@ from enum import StrEnum
 from typing import Any
 
 from engine.decision.band import WeightBand, weight_band
-from engine.decision.facts import expected_fullness, gather
 from engine.decision.foresight import Foresight, look_ahead, with_proposed
 from engine.decision.gates import GATES, Gate, Stop, listed, unanswered
+from engine.decision.gather import expected_fullness, gather
 from engine.decision.grading import graded_g
 from engine.decision.record import case_as_dict, case_from_dict, plain
 from engine.decision.rules import RULES, Forecast, Rule, first_match, in_words

@@ -3,30 +3,12 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, fields
-from datetime import date, timedelta
 
-from engine.decision.band import WeightBand
 from engine.evidence import deciding as e
-from engine.evidence import drafting, grading
-from engine.symptoms import Symptom, from_report, screen
-from engine.symptoms.spilled import says_spilled
-from engine.values.athlete import Baseline, Sex
-from engine.values.case import Case
-from engine.values.checkin import CheckIn, Gut, History
-from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK, TargetLook
-from engine.values.observed import CoachLook, most_careful
-from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
-
-#: Symptoms that say by themselves that the gut is in real trouble.
-SEVERE_GUT = frozenset(
-    {
-        Symptom.SEVERE_GUT,
-        Symptom.DIARRHOEA,
-        Symptom.VOMITING,
-        Symptom.REPEATED_VOMITING,
-        Symptom.STOMACH_PAIN,
-    }
-)
+from engine.evidence import grading
+from engine.values.checkin import Gut
+from engine.values.look import FULLEST, SHARPEST, USUAL_LOOK
+from engine.values.observed import CoachLook
 
 Fact = str | float | int | bool | None
 
@@ -62,6 +44,10 @@ class Facts:
     usual_short: float = 0.0  # the same on average before the load: this athlete's own scale
     load_over_usual: float = 0.0  # g/kg a day; 0 where a trial has shown what its load does
     load_shown: bool = False  # a week behind has shown what such a load does
+    load_held: bool = False  # the last week behind came in unspilled on a load as large as this
+    # How far fullness was under its expectation, on average, in loads behind that came in ...
+    short_with_enough: float | None = None  # full or spilled over: she answered so on enough
+    short_without_spill: float | None = None  # flat or full: nor was it too much
     # What the event asks for.
     full_from: int = USUAL_LOOK.fullness_low
     fullness_most: int = FULLEST
@@ -91,8 +77,19 @@ class Facts:
         both = today * self.fullness_short + (1 - today) * before
         # An own scale only restrains: the same answers before the load may have been depletion.
         own = grading.OWN_SCALE.value * self.usual_short
+        # What was answered in a week whose look is known says more of it.
+        if both > 0 and self.short_with_enough is not None:
+            own = max(own, self.short_with_enough)
+        if both < 0 and self.short_without_spill is not None:
+            own = min(own, self.short_without_spill)
         least, most = min(both, 0.0), max(both, 0.0)
         return round(min(max(both - own, least), most), 6)
+
+    @property
+    def felt_so_on_enough(self) -> bool:
+        """Flat, but not beside what was answered in a load behind that came in full or spilled."""
+        then = self.short_with_enough
+        return self.flat and then is not None and self.fullness_short - then < e.FLAT_BY.value
 
     @property
     def load_counted(self) -> float:
@@ -324,6 +321,8 @@ class Facts:
             return "; none of the load has been eaten yet"
         if self.load_counted > 0:
             return f"; the planned load is {self.load_over_usual:.1f} g/kg a day over the usual one"
+        if self.felt_so_on_enough:
+            return "; a load behind that was enough felt like that too"
         return "; over both mornings that is not far enough"
 
     @property
@@ -340,175 +339,3 @@ class Facts:
     def as_dict(self) -> dict[str, Fact]:
         """Every fact by name, what follows from the others included."""
         return {name: getattr(self, name) for name in sorted(self.names())}
-
-
-def expected_fullness(
-    plan: PeakPlan, baseline: Baseline, days_out: int, look: TargetLook = USUAL_LOOK
-) -> int:
-    """The fullness (of 10) a plan leads one to expect on the morning that many days out.
-
-    Ordinary before the load, one less once the plan has depleted, then rising with the share of
-    the planned load already eaten, to what the event asks for. No published scale with a known
-    error exists: common practice.
-    """
-    return fullness_on_plan(plan, baseline.carb_g, days_out, look)
-
-
-def fullness_on_plan(
-    plan: PeakPlan, habit: float, days_out: int, look: TargetLook = USUAL_LOOK
-) -> int:
-    """The same, from the habitual carbohydrate alone (g a day)."""
-    # Days still to come count as habit: one low day has not depleted anyone yet.
-    before = [
-        d.carb_g if d.days_out > days_out else habit
-        for d in plan
-        if d.days_out > plan.first_load_day
-    ]
-    depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
-    start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
-    load_days = plan.load_days
-    load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
-    total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
-    share = eaten / total if total else 0.0
-    return int(start + share * (max(look.fullness, start) - start) + 0.5)
-
-
-def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
-    """The facts of a case whose answers can be believed (see `engine.decision.gates`)."""
-    checkin = case.checkin
-    symptoms = symptoms_of(checkin)
-    slept_short = checkin.sleep_h is not None and checkin.sleep_h < e.SLEEPLESS_H.value
-    before_load = not case.plan.loading(case.days_out)
-    refeeding = case.plan.phase(case.days_out) is Phase.REFEED
-    morning, look = case.event.days_out(checkin.date), case.event.look
-    seen = most_careful(case.history.seen_on(checkin.date))
-    return Facts(
-        days_out=case.days_out,
-        loading=case.plan.loading(case.days_out),
-        load_eaten=_load_eaten(case, morning),
-        full_from=look.fullness_low,
-        fullness_most=look.fullness_high,
-        crisp_from=look.sharpness_low,
-        blurred_to=look.blurred_to,
-        sharpness_most=look.sharpness_high,
-        told_spilled=_told_spilled(checkin),
-        refed=case.plan.after_refeed(morning),
-        depleting=before_load and not refeeding and planned.carb_g < case.baseline.carb_g,
-        planned_carb_g=planned.carb_g,
-        fullness=checkin.fullness,
-        expected_fullness=expected_fullness(case.plan, case.baseline, morning, look),
-        sharpness=checkin.sharpness,
-        sharpness_before=_sharpness_before(case.history, checkin.date),
-        weight_kg=checkin.weight_kg,
-        band_low_kg=band.low_kg,
-        band_high_kg=band.high_kg,
-        water_l=checkin.water_l,
-        water_target_l=_water_target(case),
-        gut=checkin.gut.value if checkin.gut else "",
-        severe_gut=_severe_gut(checkin, symptoms),
-        dizzy=Symptom.DIZZY in symptoms,
-        sleepless=slept_short or Symptom.SLEEPLESS in symptoms,
-        coach_saw=seen.look.value if seen else "",
-        coach_sharpness=seen.sharpness if seen else None,
-        fullness_short_before=_short_before(case),
-        usual_short=_usual_short(case),
-        load_over_usual=_load_over_usual(case),
-        load_shown=_load_shown(case),
-    )
-
-
-def gut_trouble(checkin: CheckIn) -> bool:
-    """Whether these answers tell of a bad gut, ticked or in words."""
-    return checkin.gut is Gut.BAD or bool(_severe_gut(checkin, symptoms_of(checkin)))
-
-
-def _told_spilled(checkin: CheckIn) -> bool:
-    return any(says_spilled(text) for text in (checkin.note, *checkin.symptoms))
-
-
-def _load_eaten(case: Case, morning: int) -> bool:
-    """Whether any day of the load lies behind on the morning that many days out."""
-    for out in case.plan.load_days:
-        planned = case.plan.day(out)
-        if out > morning and planned is not None and planned.carb_g > 0:
-            return True
-    return False
-
-
-def symptoms_of(checkin: CheckIn) -> frozenset[Symptom]:
-    """What was ticked, told in own words or written in the note."""
-    found = set(screen(checkin.note).symptoms)
-    for word in checkin.symptoms:
-        symptom = from_report(word)
-        found |= screen(word).symptoms | ({symptom} if symptom else set())
-    return frozenset(found)
-
-
-def _severe_gut(checkin: CheckIn, symptoms: frozenset[Symptom]) -> str:
-    # Cramps may be a calf's: they count for the gut only where the gut was called bad.
-    counted = SEVERE_GUT | {Symptom.CRAMPS} if checkin.gut is Gut.BAD else SEVERE_GUT
-    return ", ".join(sorted(symptom.replace("-", " ") for symptom in symptoms & counted))
-
-
-def _sharpness_before(history: History, today: date) -> int | None:
-    earliest = today - timedelta(days=int(e.SHARPNESS_LOOKS_BACK_DAYS.value))
-    found = [
-        c.sharpness
-        for c in history.checkins
-        if earliest <= c.date < today and c.sharpness is not None and 1 <= c.sharpness <= 5
-    ]
-    return found[-1] if found else None
-
-
-def _short(case: Case, told: CheckIn) -> int | None:
-    """How far the fullness of a morning of this week was under its expectation, where it was told."""
-    out = case.event.days_out(told.date)
-    if told.fullness is None or not 1 <= told.fullness <= FULLEST or out not in PLAN_DAYS:
-        return None
-    expected = expected_fullness(case.plan, case.baseline, out, case.event.look)
-    return expected - told.fullness
-
-
-def _short_before(case: Case) -> int | None:
-    """The last morning's, within the days that sharpness is compared over, once the load has begun."""
-    earliest = case.checkin.date - timedelta(days=int(e.SHARPNESS_LOOKS_BACK_DAYS.value))
-    first = case.event.day - timedelta(days=case.plan.first_load_day)
-    found = [
-        _short(case, told)
-        for told in case.history.checkins
-        if max(earliest, first) <= told.date < case.checkin.date
-    ]
-    known = [short for short in found if short is not None]
-    return known[-1] if known else None
-
-
-def _usual_short(case: Case) -> float:
-    """The mean of this week's mornings before the load; 0 where there were too few."""
-    first = case.event.day - timedelta(days=case.plan.first_load_day)
-    found = [_short(case, told) for told in case.history.checkins if told.date < first]
-    known = [short for short in found if short is not None]
-    enough = len(known) >= grading.OWN_SCALE_MORNINGS.value
-    return round(sum(known) / len(known), 6) if enough else 0.0
-
-
-def _load_shown(case: Case) -> bool:
-    return any(week.look is not None for week in case.trials)
-
-
-def _load_over_usual(case: Case) -> float:
-    """The mean load day over the usual one (g/kg); 0 where that says nothing.
-
-    The usual load is known for three days. A week behind whose look is known says more.
-    """
-    days = case.plan.load_days
-    if len(days) != len(LOAD_DAYS) or _load_shown(case):
-        return 0.0
-    male = case.athlete.sex is Sex.MALE
-    usual = drafting.LOAD_MEN_G_PER_KG if male else drafting.LOAD_WOMEN_G_PER_KG
-    return round(case.plan.load_g / len(days) / case.athlete.body_mass_kg - usual.value, 6)
-
-
-def _water_target(case: Case) -> float:
-    """Yesterday's: the water answer speaks of the day just past."""
-    yesterday = case.plan.day(case.event.days_out(case.checkin.date) + 1)
-    return yesterday.water_l if yesterday else case.baseline.water_l

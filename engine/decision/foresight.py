@@ -7,46 +7,35 @@ been surprised three mornings running, it says so and the rule table decides alo
 
 from __future__ import annotations
 
-from collections.abc import Callable, Sequence
+from collections.abc import Sequence
 from dataclasses import dataclass, replace
-from datetime import date, timedelta
-from functools import lru_cache
 
 import numpy as np
 
 from engine.decision.band import WeightBand
-from engine.decision.facts import fullness_on_plan
+from engine.decision.beliefs import (
+    DAY,
+    Lived,
+    after_looks,
+    athlete_key,
+    belief_on,
+    intake_of,
+    morning_of,
+    weighed,
+)
 from engine.evidence import deciding as e
-from engine.model.aim import aim_of
-from engine.model.eye import learn_seen
 from engine.model.forecast import DayAhead, DoseForecast, choose, forecast
-from engine.model.physiology import Intake
-from engine.model.pooling import taught
-from engine.model.structures import Usual
+from engine.model.particles import MODEL, Belief
 from engine.model.tracker import (
-    MODEL,
-    Belief,
-    Covariates,
-    Morning,
-    after_day,
-    first_belief,
     generator,
-    next_prior,
     update_belief,
-    update_on_look,
     weight_band,
 )
-from engine.model.training import TRAINED, exercise, training_spread
-from engine.safety import plausible_weight
-from engine.values.athlete import Athlete, Baseline, Event
-from engine.values.case import Case, PastWeek
-from engine.values.checkin import CheckIn, History, TrainingDone
+from engine.values.case import Case
+from engine.values.checkin import CheckIn
 from engine.values.limits import Window
-from engine.values.look import USUAL_LOOK, TargetLook
-from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
-from engine.values.prior import Prior, Taught
+from engine.values.plan import PLAN_DAYS, Phase
 
-DAY = timedelta(days=1)
 #: Candidates in the coach's steps from the planned figure; further out the look changes slowly.
 STEPS = (-7, -5, -3, -2, -1, 0, 1, 2, 3, 5, 7)
 
@@ -119,14 +108,14 @@ def with_proposed(view: Foresight, case: Case, carb_g: float) -> Foresight:
 def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
     """The view without odds, the belief after this morning, and the chance that goes on from there."""
     key = athlete_key(case)
-    mornings = [c for c in case.history.checkins if _in_week(case, c) and _weighed(c)]
-    belief = _belief_on(_Lived.until(case, mornings[0].date if mornings else case.checkin.date))
+    mornings = [c for c in case.history.checkins if _in_week(case, c) and weighed(c)]
+    belief = belief_on(Lived.until(case, mornings[0].date if mornings else case.checkin.date))
     rng = generator(f"{key}/morning", case.checkin.date)
     middle = weight_band(belief, rng)
     band = WeightBand(middle.low, middle.middle, middle.high)
-    belief = update_belief(belief, _morning(case.checkin), rng)
+    belief = update_belief(belief, morning_of(case.checkin), rng)
     today = case.checkin.date
-    belief = _seen(
+    belief = after_looks(
         belief,
         case.history,
         case.plan,
@@ -149,12 +138,6 @@ def _this_morning(case: Case) -> tuple[Foresight, Belief, np.random.Generator]:
     if reason:
         view = _with(view, trusted=False, why_not=reason)
     return view, belief, rng
-
-
-def athlete_key(case: Case) -> str:
-    """What tells one athlete's randomness from another's; nothing that changes within a week."""
-    who = case.athlete
-    return f"{who.sex}/{who.birth_year}/{who.height_cm:g}/{who.body_mass_kg:g}/{case.event.day}"
 
 
 def _why_not(belief: Belief, view: Foresight) -> str:
@@ -220,248 +203,6 @@ def _odds(outlook: DoseForecast) -> Odds:
     )
 
 
-def frame_of(athlete: Athlete, baseline: Baseline, target: TargetLook | None = None) -> Covariates:
-    """The facts of an athlete that the tracker's particles share, and the look aimed for."""
-    return Covariates(
-        sex=athlete.sex,
-        body_mass_kg=athlete.body_mass_kg,
-        body_fat_percent=athlete.body_fat_percent,
-        usual=Usual(fibre_g=baseline.fibre_g, sodium_mg=baseline.sodium_mg),
-        aim=aim_of(target),
-    )
-
-
-@dataclass(frozen=True, slots=True, kw_only=True)
-class _Lived:
-    """All that the belief on one morning hangs on, before that morning's answers but for `told`.
-
-    `told` is what that morning said of the day before: carbs eaten and training done.
-    """
-
-    key: str
-    athlete: Athlete
-    baseline: Baseline
-    event: Event
-    plan: PeakPlan
-    trials: tuple[PastWeek, ...]
-    prior: Prior | None
-    history: History
-    told: CheckIn | None
-    start: date
-    today: date
-
-    @classmethod
-    def until(cls, case: Case, start: date) -> _Lived:
-        today = case.checkin.date
-        return cls(
-            key=athlete_key(case),
-            athlete=case.athlete,
-            baseline=case.baseline,
-            event=case.event,
-            plan=case.plan,
-            trials=case.trials,
-            prior=case.prior,
-            history=_before(case.history, today),
-            told=_of_yesterday(case.checkin),
-            start=start,
-            today=today,
-        )
-
-    def yesterday(self) -> _Lived:
-        day = self.today - DAY
-        told = self.history.on(day)
-        return replace(
-            self,
-            history=_before(self.history, day),
-            told=None if told is None else _of_yesterday(told),
-            today=day,
-        )
-
-
-def _before(history: History, day: date) -> History:
-    return History(
-        checkins=tuple(c for c in history.checkins if c.date < day),
-        set_days=tuple(d for d in history.set_days if d.date < day),
-        observed=tuple(seen for seen in history.observed if seen.date < day),
-    )
-
-
-def _of_yesterday(checkin: CheckIn) -> CheckIn:
-    """What a check-in says of the day before."""
-    return CheckIn(
-        date=checkin.date,
-        carb_eaten_g=checkin.carb_eaten_g,
-        training_done=checkin.training_done,
-    )
-
-
-# Yesterday's belief is at hand this morning, for a few athletes at a time; worked out anew it is the
-# same to the bit.
-@lru_cache(maxsize=48)
-def _belief_on(lived: _Lived) -> Belief:
-    """The belief on this morning, before this morning's answers."""
-    if lived.today <= lived.start:
-        return _before_this_week(lived)
-    day = lived.today - DAY
-    rng = generator(lived.key, day)
-    belief = _belief_on(lived.yesterday())
-    answers = lived.history.on(day)
-    if answers is not None:
-        belief = update_belief(belief, _morning(answers), rng)
-    habit, event_day = lived.baseline.carb_g, lived.event.day
-    belief = _seen(
-        belief, lived.history, lived.plan, habit, event_day, day, rng, look=lived.event.look
-    )
-    history = lived.history
-    if lived.told is not None:
-        history = replace(history, checkins=(*history.checkins, lived.told))
-    carbs = _carbs_of(history, lived.plan, event_day, habit)
-    target = lived.plan.day(lived.event.days_out(day))
-    eaten, set_g = carbs(day), history.set_on(day)
-    # What was eaten beside the set figure would have been eaten beside the planned one too.
-    moved = set_g - target.carb_g if target is not None and set_g is not None else 0.0
-    done = training_on(history, day)
-    return after_day(
-        belief,
-        trained(intake_of(target, eaten), done),
-        rng,
-        planned=trained(intake_of(target, max(eaten - moved, 0.0)), done),
-        training_spread=training_spread(done),
-    )
-
-
-def _before_this_week(lived: _Lived) -> Belief:
-    """What earlier peak weeks have taught, carried over; else what sex and size alone say."""
-    return _taught(lived.key, lived.athlete, lived.baseline, lived.trials, lived.event, lived.prior)
-
-
-@lru_cache(maxsize=48)
-def _taught(
-    key: str,
-    athlete: Athlete,
-    baseline: Baseline,
-    trials: tuple[PastWeek, ...],
-    event: Event,
-    prior: Prior | None,
-) -> Belief:
-    frame, event_day = frame_of(athlete, baseline, event.target), event.day
-    belief = first_belief(frame, generator(f"{key}/first", event_day), prior=prior)
-    for number, week in enumerate(trials):
-        belief = through(belief, week, key, habit_g=baseline.carb_g)
-        following = trials[number + 1 :]
-        next_day = following[0].day if following else event_day
-        weeks = max((next_day - week.day).days / 7, 1)
-        rng = generator(f"{key}/between", week.day)
-        belief = next_prior(belief, frame, rng, weeks=weeks)
-    return belief
-
-
-def taught_by(
-    athlete: Athlete, baseline: Baseline, weeks: tuple[PastWeek, ...], key: str
-) -> Taught:
-    """What an athlete's finished weeks (at least one) have taught, from the published prior on."""
-    frame = frame_of(athlete, baseline)
-    belief = first_belief(frame, generator(f"{key}/pool", weeks[-1].day))
-    told = 0
-    for number, week in enumerate(weeks):
-        before = belief
-        belief = through(belief, week, key, habit_g=baseline.carb_g)
-        told += belief is not before
-        if number + 1 < len(weeks):
-            apart = max((weeks[number + 1].day - week.day).days / 7, 1)
-            belief = next_prior(belief, frame, generator(f"{key}/between", week.day), weeks=apart)
-    return taught(belief, told)
-
-
-def through(belief: Belief, week: PastWeek, key: str, *, habit_g: float) -> Belief:
-    """The belief after an earlier peak week and the word on its look; as it was if none weighed in.
-
-    `habit_g` is the carbohydrate of a day for which nothing else is known; `key` fixes the chance.
-    """
-    told = [c for c in week.history.checkins if _weighed(c)]
-    if not told:
-        return belief
-    carbs = _carbs_of(week.history, week.plan, week.day, habit_g)
-    day, mornings = told[0].date, {c.date: c for c in told}
-    while day <= week.day:
-        rng = generator(f"{key}/{week.day}", day)
-        if day in mornings:
-            belief = update_belief(belief, _morning(mornings[day]), rng)
-        if day < week.day or week.look is None:  # the word on the day itself is the same look again
-            belief = _seen(
-                belief,
-                week.history,
-                week.plan,
-                habit_g,
-                week.day,
-                day,
-                rng,
-                look=week.target or USUAL_LOOK,
-            )
-        if day < week.day:
-            target = week.plan.day((week.day - day).days)
-            done = training_on(week.history, day)
-            belief = after_day(
-                belief,
-                trained(intake_of(target, carbs(day)), done),
-                rng,
-                training_spread=training_spread(done),
-            )
-        day += DAY
-    if week.look is not None:
-        rng = generator(f"{key}/look", week.day)
-        belief = update_on_look(belief, week.look, rng, aim=aim_of(week.target))
-    return belief
-
-
-def _seen(
-    belief: Belief,
-    history: History,
-    plan: PeakPlan,
-    habit_g: float,
-    event_day: date,
-    day: date,
-    rng: np.random.Generator,
-    *,
-    look: TargetLook,
-) -> Belief:
-    """The belief after what coaches saw that morning; as it was where nobody looked."""
-    for seen in history.seen_on(day):
-        expected = fullness_on_plan(plan, habit_g, (event_day - day).days, look)
-        belief = learn_seen(belief, seen, expected, rng)
-    return belief
-
-
-def training_on(history: History, day: date) -> TrainingDone | None:
-    """What was done of a day's training, as told the morning after."""
-    told = history.on(day + DAY)
-    return told.training_done if told is not None else None
-
-
-def trained(intake: Intake, done: TrainingDone | None) -> Intake:
-    """The day with so much of its session and cardio as was done."""
-    return replace(intake, work_done=TRAINED[done])
-
-
-def _carbs_of(
-    history: History, plan: PeakPlan, event_day: date, habit_g: float
-) -> Callable[[date], float]:
-    """What was eaten on a day: as told the morning after, else as set, else as planned."""
-
-    def carbs(day: date) -> float:
-        told = history.on(day + DAY)
-        eaten = told.carb_eaten_g if told is not None else None
-        if eaten is not None and 0 <= eaten <= e.CARB_EATEN_MOST_G.value:
-            return eaten
-        set_g = history.set_on(day)
-        if set_g is not None:
-            return set_g
-        planned = plan.day((event_day - day).days)
-        return planned.carb_g if planned else habit_g
-
-    return carbs
-
-
 def _set_or_planned(case: Case, days_out: int) -> float:
     set_g = case.history.set_on(case.event.day - days_out * DAY)
     planned = case.plan.day(days_out)
@@ -481,49 +222,6 @@ def _day_ahead(case: Case, days_out: int) -> DayAhead:
     )
 
 
-def intake_of(target: DayTarget | None, carb_g: float) -> Intake:
-    """A day as planned, with that much carbohydrate; the rest is not known without a target."""
-    if target is None:
-        return Intake(carb_g=carb_g)
-    return Intake(
-        carb_g=carb_g,
-        protein_g=target.protein_g,
-        fat_g=target.fat_g,
-        fibre_g=target.fibre_g,
-        sodium_mg=target.sodium_mg,
-        water_l=target.water_l,
-        exercise=exercise(target.training),
-        cardio_h=(target.cardio_min or 0) / 60,
-    )
-
-
-def _morning(checkin: CheckIn) -> Morning:
-    weight = checkin.weight_kg if plausible_weight(checkin.weight_kg) else None
-    return Morning(
-        weight_kg=weight,
-        fullness=_grade(checkin.fullness, 10),
-        sharpness=_grade(checkin.sharpness, 5),
-    )
-
-
-def _grade(value: int | None, most: int) -> int | None:
-    return value if value is not None and 1 <= value <= most else None
-
-
-def _weighed(checkin: CheckIn) -> bool:
-    return plausible_weight(checkin.weight_kg)
-
-
 def _in_week(case: Case, checkin: CheckIn) -> bool:
     days_out = case.event.days_out(checkin.date)
     return days_out in PLAN_DAYS and checkin.date < case.checkin.date
-
-
-def as_it_went(week: PastWeek) -> PeakPlan:
-    """The week's plan with its load days as they were set in the end."""
-    plan = week.plan
-    for out in plan.load_days:
-        set_g = week.history.set_on(week.day - timedelta(days=out))
-        if set_g is not None and plan.day(out) is not None:
-            plan = plan.with_carbs(out, set_g)
-    return plan

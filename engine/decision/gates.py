@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from datetime import date, timedelta
 
-from engine.decision.facts import gut_trouble, symptoms_of
+from engine.decision.gather import gut_trouble, symptoms_of
 from engine.evidence import deciding as e
 from engine.evidence.source import Source
 from engine.safety import Flag, Level, plausible_water, plausible_weight

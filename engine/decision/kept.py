@@ -13,8 +13,8 @@ from engine.safety import Flag, Level
 
 #: The rule table of decisions that do not say which one judged them.
 FIRST_TABLE = 1
-_FIELDS = frozenset(one.name for one in fields(Decision))
-_NESTED = frozenset({"flags"})
+#: All that is read the same way; flags have a reader of their own.
+_FIELDS = frozenset(one.name for one in fields(Decision)) - {"flags"}
 
 
 def decision_from_dict(data: Mapping[str, Any]) -> Decision:
@@ -23,7 +23,7 @@ def decision_from_dict(data: Mapping[str, Any]) -> Decision:
     What the record lacks takes its default; what this version does not know is left out. Raises
     KeyError, TypeError or ValueError for a record that is no decision.
     """
-    kept = {key: item for key, item in data.items() if key in _FIELDS - _NESTED}
+    kept = {key: item for key, item in data.items() if key in _FIELDS}
     kept["trace"] = {"table": FIRST_TABLE, "limits": {}, **data["trace"]}
     kept.setdefault("tell_coach", False)
     kept.setdefault("planned_carb_g", None)
@@ -31,8 +31,14 @@ def decision_from_dict(data: Mapping[str, Any]) -> Decision:
 
 
 def decided_in_short(data: Mapping[str, Any]) -> Decision:
-    """The same without gates, flags and sources, which are most of it: for the reasons of thousands."""
-    short = {"flags": (), "sources": (), "trace": data["trace"] | {"gates": ()}}
+    """The same without what no reason and no odds are read from: for the reasons of thousands.
+
+    Gates, flags, sources, limits and bands are left out.
+    """
+    trace = data["trace"] | {"gates": (), "limits": {}, "window": None}
+    short = {"flags": (), "sources": (), "band": None, "trace": trace}
+    if view := data.get("foresight"):
+        short["foresight"] = {**view, "band": None}
     return decision_from_dict({**data, **short})
 
 

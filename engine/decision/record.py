@@ -79,17 +79,38 @@ def _build(
     readers = _readers(cast("Any", cls), lenient=lenient)
     if not lenient and (strangers := data.keys() - readers.keys()):
         raise ValueError(f"{cls.__name__} has no {', '.join(sorted(strangers))}")
-    read = {name: readers[name](item) for name, item in data.items() if name in readers}
-    return cls(**read, **(ready or {}))
+    kept = {
+        name: item if type(item) in as_they_are else read(item)
+        for name, item in data.items()
+        if name in readers
+        for read, as_they_are in (readers[name],)
+    }
+    return cls(**kept, **(ready or {}))
 
 
 _Reader = Callable[[Any], Any]
+_FIGURES: frozenset[type] = frozenset({int, float, bool})
 
 
 @cache
-def _readers(cls: type, *, lenient: bool) -> dict[str, _Reader]:
-    """What reads each field; worked out once, as thousands of records are read in a go."""
-    return {name: _reader(hint, lenient=lenient) for name, hint in get_type_hints(cls).items()}
+def _readers(cls: type, *, lenient: bool) -> dict[str, tuple[_Reader, frozenset[type]]]:
+    """What reads each field, and which kinds of items stay as they are without being read.
+
+    Worked out once, as thousands of records are read in a go.
+    """
+    return {
+        name: (_reader(hint, lenient=lenient), _as_they_are(hint))
+        for name, hint in get_type_hints(cls).items()
+    }
+
+
+def _as_they_are(hint: Any) -> frozenset[type]:
+    """The kinds of JSON items that a field of this kind has as they are."""
+    if get_origin(hint) in {Union, UnionType}:
+        return _as_they_are(get_args(hint)[0]) | {type(None)}
+    if hint in {int, float}:
+        return _FIGURES
+    return _FIGURES | {str} if hint in {str, bool} else frozenset()
 
 
 def _reader(hint: Any, *, lenient: bool) -> _Reader:

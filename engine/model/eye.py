@@ -13,8 +13,9 @@ import numpy as np
 
 from engine.evidence import observing as e
 from engine.evidence import tracking as known
+from engine.model.particles import Belief
 from engine.model.structures import Floats, Row
-from engine.model.tracker import Belief, levels, normal_below, resample
+from engine.model.tracker import levels, normal_below, resample
 from engine.values.observed import CoachLook, Observed
 
 

@@ -15,18 +15,10 @@ import numpy as np
 
 from engine.evidence import tracking as known
 from engine.model.aim import USUAL_AIM, Aim
+from engine.model.particles import Band, Belief, Person
 from engine.model.physiology import Intake
 from engine.model.structures import Bodies, Floats, Row, a_day, hours_lifted
-from engine.model.tracker import (
-    Band,
-    Belief,
-    Person,
-    doubted,
-    level_shift,
-    levels_of,
-    outcome_probabilities,
-    weights_kg,
-)
+from engine.model.tracker import doubted, level_shift, levels_of, outcome_probabilities, weights_kg
 
 PARTICLES = 400
 #: How the days after the first may be moved, as shares of what their limits allow; all of them go

@@ -14,8 +14,8 @@ import numpy as np
 from numpy.typing import NDArray
 
 from engine.evidence import pooling as e
+from engine.model.particles import MODEL, NAMES, PRIOR, Belief
 from engine.model.structures import KINDS, Kind
-from engine.model.tracker import MODEL, NAMES, PRIOR, Belief
 from engine.values.prior import KindShares, Prior, Spread, Taught
 
 #: What belongs to a scale or a week, and so says nothing of other people.

@@ -16,11 +16,12 @@ from enum import StrEnum
 
 import numpy as np
 
-from engine.decision.foresight import frame_of, intake_of, through
+from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import learning as e
 from engine.model.forecast import subsample
+from engine.model.particles import Belief, Person
 from engine.model.structures import Bodies, Floats, Row, a_day, first_morning, hours_lifted
-from engine.model.tracker import Belief, Person, first_belief, generator, levels_of, next_prior
+from engine.model.tracker import first_belief, generator, levels_of, next_prior
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek
 from engine.values.plan import PLAN_DAYS, PeakPlan

@@ -23,7 +23,8 @@ from engine.model.forecast import (
     subsample,
     worth,
 )
-from engine.model.tracker import Belief, doubted, outcome_probabilities
+from engine.model.particles import Belief
+from engine.model.tracker import doubted, outcome_probabilities
 
 FACTORS = tuple(round(0.60 + 0.05 * k, 2) for k in range(19))
 

@@ -15,12 +15,13 @@ from dataclasses import dataclass
 
 import numpy as np
 
-from engine.decision.foresight import frame_of
+from engine.decision.beliefs import frame_of
 from engine.evidence import deciding, learning
 from engine.evidence import teaching as known
 from engine.model.forecast import subsample
+from engine.model.particles import Belief
 from engine.model.structures import Floats
-from engine.model.tracker import Belief, first_belief, generator, normal_below
+from engine.model.tracker import first_belief, generator, normal_below
 from engine.planning.learning import PARTICLES, edges, led_through
 from engine.values.athlete import Athlete, Baseline
 from engine.values.case import PastWeek

@@ -26,6 +26,8 @@ from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit, Scre
 from engine.symptoms.german.tongue import GERMAN
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase, PhraseBook
+from engine.symptoms.plainly import by_name_alone
+from engine.symptoms.thirst import is_of_thirst
 from engine.values.level import Level
 from engine.written.late import Late
 
@@ -123,6 +125,8 @@ def screen(text: str) -> Screening:
     Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
+    if is_of_thirst(text):
+        return Screening()
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()
     supposed: set[Symptom] = set()
@@ -153,8 +157,11 @@ def screen(text: str) -> Screening:
             unplaced.append(clause.typed)
     if muscles_hurt and (urine := found.get(Symptom.URINE_DARK)) is not None:
         _keep(found, Hit(Symptom.MUSCLE_BREAKDOWN, urine.sure, urine.words))
+    mild = [hit for hit in found.values() if hit.sure and hit.symptom.level is Level.ADVISORY]
     if not denied & _ONCE_DENIED:
         for plain in opinion.plain():
+            if by_name_alone(plain.words, mild):
+                continue
             _keep_plain(found, plain, supposed)
     hits = tuple(found[symptom] for symptom in Symptom if symptom in found)
     suspected = suspicions(
@@ -175,7 +182,8 @@ def _taken_lightly(hits: Sequence[Hit], opinion: SecondOpinion) -> tuple[Suspici
         return ()
     graver = (opinion.emergency(hit.words) for hit in hits)
     heard = (*graver, opinion.contradicts())
-    return tuple(one for one in heard if one is not None)[:1]
+    mild = [hit for hit in hits if hit.sure and hit.symptom.level is Level.ADVISORY]
+    return tuple(one for one in heard if one is not None and not by_name_alone(one.words, mild))[:1]
 
 
 def _keep_plain(found: dict[Symptom, Hit], plain: Plain, supposed: Set[Symptom]) -> None:

@@ -17,10 +17,11 @@ import numpy as np
 
 from engine.bench.setting import ORDINARY, clients
 from engine.bench.worlds import WORLDS
+from engine.decision.beliefs import frame_of, intake_of
 from engine.decision.decide import decide
-from engine.decision.foresight import frame_of, intake_of
 from engine.model.forecast import DayAhead, forecast
-from engine.model.tracker import Belief, Morning, after_day, first_belief, update_belief
+from engine.model.particles import Belief, Morning
+from engine.model.tracker import after_day, first_belief, update_belief
 from engine.planning.teaching import best_lesson
 from engine.values.case import Case
 from tests.engine.test_foresight import case

@@ -13,8 +13,9 @@ import numpy as np
 import pytest
 
 from engine.model.forecast import DayAhead, forecast
+from engine.model.particles import Covariates, Morning
 from engine.model.physiology import Body, Floats, Intake, Trained, body, first_morning, simulate_day
-from engine.model.tracker import Covariates, Morning, after_day, first_belief, update_belief
+from engine.model.tracker import after_day, first_belief, update_belief
 from engine.values.athlete import Sex
 from tests.bench.plain import plain_day
 

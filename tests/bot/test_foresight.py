@@ -13,10 +13,10 @@ from bot.decision import words_outlook as words
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, EventRow, LimitsRow
+from bot.week.decided import decision_of
 from bot.week.load import day_set
 from engine.decision import foresight
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
-from engine.decision.kept import decision_from_dict
 from engine.values.case import ForecastUse
 from tests.support.decided import decided
 from tests.support.weeks import Team, in_peak_week, onboarded
@@ -45,7 +45,7 @@ def test_from_the_load_on_a_target_says_in_one_plain_line_how_the_day_looks(
 ) -> None:
     team = up_to_two_days_out(sqlite_engine)
     said = text_of(team.athlete.writes(LINES[5]))
-    line = words.outlook_line(decision_from_dict(decisions(team)[-1].decision))
+    line = words.outlook_line(decision_of(decisions(team)[-1]))
     assert line and line in said
     assert "%" not in line and not re.search(r"\d", line), "never a false precision"
 

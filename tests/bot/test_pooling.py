@@ -21,7 +21,7 @@ from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import DecisionRow, EventRow
 from bot.week.priors import prior_for, prior_used
 from engine.decision.decide import case_from_dict, decide, decision_as_dict
-from engine.model.tracker import MODEL
+from engine.model.particles import MODEL
 from engine.values.case import ForecastUse
 from tests.support.weeks import Team, gone_on
 from tests.support.world import text_of

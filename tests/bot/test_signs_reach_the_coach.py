@@ -9,13 +9,14 @@ from sqlmodel import select
 from bot.alerts import words_advice as advice
 from bot.alerts import words_athlete as safety
 from bot.core.turn import Turn
+from bot.people.changes import Change
 from bot.people.people import get_person, profile_of, speaking_to
 from bot.safety import watch as safety_watch
 from bot.store.db import transaction
 from bot.store.tables.people import HistoryRow
 from bot.store.tables.week import AlertRow
 from engine.symptoms import Concern
-from tests.support.weeks import Team, arrive_and_read, gone_on, in_peak_week
+from tests.support.weeks import Team, arrive, arrive_and_read, gone_on, in_peak_week
 from tests.support.world import text_of
 
 
@@ -227,3 +228,93 @@ def test_after_a_warning_nobody_is_asked_what_its_words_are_as_a_score(team: Tea
 def test_the_trades_words_for_a_look_are_no_sign_of_illness(team: Team, look: str) -> None:
     team.athlete.writes(look)
     assert levels(team) == {}
+
+
+NAMED_AND_NO_MORE = (
+    "61.0 4 1.0 4 wie geplant Kopfschmerzen",
+    "61.0 4 1.0 4 as planned headache",
+    "ich habe leichte Kopfschmerzen",
+)
+
+
+@pytest.mark.parametrize("words", NAMED_AND_NO_MORE)
+def test_a_mild_complaint_called_by_its_name_beside_figures_is_told_once_and_asked_about_no_more(
+    team: Team, words: str
+) -> None:
+    said = text_of(team.athlete.writes(words))
+    assert "I've told Ravi: headache." in said and "Is something wrong" not in said
+    told = coach_reads(team, words, hours=6)
+    assert len(told) <= 1  # the alert of it, and nothing again
+
+
+def coach_reads(team: Team, words: str, *, hours: int) -> list[str]:
+    """What rings at the coach with these words in it, everything being sent as it would be."""
+    read: list[str] = []
+    for _ in range(2 * hours):
+        team.world.later(minutes=30)
+        read += [
+            told.text
+            for told in team.coach.hears()
+            if words in told.text and told.method == "sendMessage"
+        ]
+        arrive(team)
+    return read
+
+
+def test_a_doubt_that_stays_unanswered_is_brought_to_the_coach_a_few_times_and_not_all_night(
+    team: Team,
+) -> None:
+    team.world.later(hours=15)  # half past ten in the evening
+    words = "irgendwas stimmt mit meinem Kopf nicht, alles weg"
+    assert "Is something wrong" in text_of(team.athlete.writes(words))
+    night = coach_reads(team, words, hours=8)
+    assert 4 <= len(night) <= 6  # until all who can be fetched were
+    assert "has not answered" in text_of(team.athlete.all_said())
+    assert 3 <= len(coach_reads(team, words, hours=15)) <= 6  # by day it is asked again
+
+
+def test_a_caution_that_nobody_acknowledges_sounds_seldomer_once_everybody_was_told(
+    team: Team,
+) -> None:
+    team.athlete.writes("my vision is blurry today")
+    team.world.later(hours=24)
+    with team.world.session() as session:
+        query = select(HistoryRow).where(HistoryRow.what == Change.ALERT_REPEATED.value)
+        assert 12 <= len(session.exec(query).all()) <= 17
+
+
+@pytest.mark.parametrize(
+    "words", ["I'm bleeding", "ich blute", "alles ist verschwommen", "my vision is blurry"]
+)
+def test_who_is_sent_to_a_doctor_today_is_sent_to_no_session(team: Team, words: str) -> None:
+    team.athlete.writes(words)
+    today = text_of(team.athlete.writes("/today"))
+    assert "No training and no cardio today, until a doctor has looked" in today
+    assert "steps" not in today
+
+
+THIRST = (
+    "can I drink something now",
+    "I'm so thirsty",
+    "so thirsty, can I have some water?",
+    "am I allowed to drink?",
+    "hab so Durst",
+    "darf ich jetzt was trinken?",
+    "ich bin durstig",
+    "kann ich noch einen Schluck Wasser trinken",
+)
+
+
+def test_an_athlete_may_always_drink_and_the_coach_reads_the_question_with_its_answer(
+    team: Team,
+) -> None:
+    for words in THIRST:
+        said = text_of(team.athlete.writes(words))
+        assert "You may always drink when you're thirsty" in said, words
+        assert "Is something wrong" not in said, words
+        assert f"{words} (I answered that drinking when thirsty is always fine.)" in text_of(
+            team.coach.hears()
+        )
+    assert "may always drink" not in text_of(team.athlete.writes("can I drink wine tonight?"))
+    said = text_of(team.athlete.writes("so thirsty but I stopped drinking water yesterday"))
+    assert "drink again" in said  # held back: that is a sign, and answered as one

@@ -18,6 +18,8 @@ from sqlalchemy import delete
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
+from bot.decision.words_outlook import odds_in_force
+from bot.decision.words_reasons import reason
 from bot.membership.ending import part
 from bot.people.people import profile_of
 from bot.sheets.format.harmless import for_csv, from_csv
@@ -26,6 +28,9 @@ from bot.store.tables.people import Person
 from bot.store.tables.week import CheckInRow, EventRow, LimitsRow, PlanRow
 from bot.workbook.gather import frames_of
 from bot.workbook.tables import TABLES
+from engine.decision.kept import decided_in_short, decision_from_dict
+from engine.written.units import VolumeUnit, WeightUnit
+from tests.kept.make import kept
 from tests.support.files import files_for
 from tests.support.many import many_athletes
 from tests.support.weeks import Team, gone_on
@@ -325,3 +330,21 @@ def test_there_is_nothing_to_hand_out_before_anything_was_planned(
         for table in (PlanRow, LimitsRow, EventRow):
             session.connection().execute(delete(table))
     assert "nothing to put into a file" in text_of(team.athlete.presses("fl:own:xlsx"))
+
+
+def test_what_is_read_in_short_gives_the_reasons_and_odds_of_the_whole_decision() -> None:
+    seen = set()
+    for record in kept():
+        whole, short = (
+            read_as(record["decision"]) for read_as in (decision_from_dict, decided_in_short)
+        )
+        for units in ((WeightUnit.KG, VolumeUnit.L), (WeightUnit.LB, VolumeUnit.FLOZ_US)):
+            assert reason(short, *units) == reason(whole, *units), record["name"]
+        assert odds_in_force(short) == odds_in_force(whole), record["name"]
+        assert (short.change_g, short.rule, short.bound) == (
+            whole.change_g,
+            whole.rule,
+            whole.bound,
+        )
+        seen.add(whole.rule)
+    assert len(seen) > 10, "kept decisions of many rules"

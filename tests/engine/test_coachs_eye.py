@@ -25,8 +25,9 @@ from engine.decision.rules import first_match
 from engine.evidence import observing as e
 from engine.evidence import tracking as known
 from engine.model.eye import edges, learn_seen, look_chances, seen_grade
+from engine.model.particles import Covariates, Morning
 from engine.model.structures import Row
-from engine.model.tracker import Covariates, Morning, first_belief, generator, levels, update_belief
+from engine.model.tracker import first_belief, generator, levels, update_belief
 from engine.values.athlete import Sex
 from engine.values.case import Case
 from engine.values.checkin import History

@@ -11,9 +11,9 @@ import numpy as np
 import pytest
 
 from engine.cli.casefile import parse, play
+from engine.decision.beliefs import frame_of
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.decision.facts import expected_fullness
-from engine.decision.foresight import frame_of
+from engine.decision.gather import expected_fullness
 from engine.model.aim import USUAL_AIM, aim_of
 from engine.model.forecast import look_of
 from engine.model.structures import Row

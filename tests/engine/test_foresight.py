@@ -11,10 +11,11 @@ import pytest
 from hypothesis import example, given, settings
 from hypothesis import strategies as st
 
+from engine.decision.beliefs import trained
 from engine.decision.decide import Decision, case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.decision.foresight import trained
+from engine.model.particles import Covariates
 from engine.model.physiology import Exercise, Intake, Row
-from engine.model.tracker import Covariates, after_day, first_belief, generator
+from engine.model.tracker import after_day, first_belief, generator
 from engine.model.training import training_spread
 from engine.planning.draft import draft_plan
 from engine.values.athlete import Athlete, Baseline, Event, EventKind, Sex

@@ -11,7 +11,7 @@ import pytest
 
 from engine.cli.casefile import parse, play
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.decision.facts import expected_fullness
+from engine.decision.gather import expected_fullness
 from engine.evidence.loading import STUDIES
 from engine.planning.debrief import DayBehind, debrief
 from engine.planning.draft import draft_plan

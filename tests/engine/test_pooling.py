@@ -16,13 +16,14 @@ import pytest
 from scipy.optimize import brentq
 from scipy.stats import norm
 
+from engine.decision.beliefs import taught_by
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
-from engine.decision.foresight import taught_by
 from engine.decision.record import plain, taught_from_dict
 from engine.evidence import pooling as e
+from engine.model.particles import MODEL, PRIOR, Covariates
 from engine.model.pooling import pooled, taught
 from engine.model.structures import KINDS, Kind
-from engine.model.tracker import MODEL, PRIOR, Covariates, first_belief, generator
+from engine.model.tracker import first_belief, generator
 from engine.values.athlete import Sex
 from engine.values.case import ForecastUse
 from engine.values.look import Look

@@ -6,17 +6,9 @@ import numpy as np
 import pytest
 
 from engine.model.forecast import DayAhead, DoseForecast, choose, worth
+from engine.model.particles import Band, Belief, Covariates
 from engine.model.physiology import Intake
-from engine.model.tracker import (
-    Band,
-    Belief,
-    Covariates,
-    Look,
-    after_day,
-    first_belief,
-    next_prior,
-    update_on_look,
-)
+from engine.model.tracker import Look, after_day, first_belief, next_prior, update_on_look
 from engine.planning.rescale import suggested_plan
 from engine.values.athlete import Sex
 

@@ -14,8 +14,9 @@ from hypothesis import strategies as st
 
 from engine.cli.casefile import parse, play, run
 from engine.decision.decide import decide
-from engine.decision.facts import Facts, expected_fullness
+from engine.decision.facts import Facts
 from engine.decision.gates import GATES
+from engine.decision.gather import expected_fullness
 from engine.decision.grading import graded_g
 from engine.decision.rules import RULES, Rule, always, first_match
 from engine.evidence import deciding as e

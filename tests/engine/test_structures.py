@@ -6,9 +6,10 @@ import numpy as np
 import pytest
 
 from engine.evidence import physiology as sizes
+from engine.model.particles import Belief, Covariates
 from engine.model.physiology import Exercise, Intake
 from engine.model.structures import KINDS, Row, Usual, draw_kinds, hours_lifted
-from engine.model.tracker import Belief, Covariates, after_day, first_belief, weights_kg
+from engine.model.tracker import after_day, first_belief, weights_kg
 from engine.values.athlete import Sex
 
 MAN = Covariates(sex=Sex.MALE, body_mass_kg=70, body_fat_percent=12)

@@ -8,13 +8,11 @@ import numpy as np
 import pytest
 
 from engine.model.forecast import DayAhead, forecast
+from engine.model.particles import Belief, Covariates, Morning
 from engine.model.physiology import Intake
 from engine.model.structures import Kind
 from engine.model.tracker import (
-    Belief,
-    Covariates,
     Look,
-    Morning,
     after_day,
     doubted,
     first_belief,

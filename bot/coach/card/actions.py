@@ -21,9 +21,9 @@ from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
 from bot.safety.alert_taps import alert_tapped
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
+from bot.week.decided import decision_of
 from bot.week.load import current_week
 from bot.words import common
-from engine.decision.kept import decision_from_dict
 
 BUTTONS_IN_A_ROW = 4
 
@@ -38,7 +38,7 @@ def show_why(turn: OnAthlete) -> None:
         text = words.nothing_decided_yet(name, own=own)
     else:
         why = why_words.why_message(
-            decision_from_dict(decided.decision),
+            decision_of(decided),
             turn.profile.weight_unit,
             turn.profile.volume_unit,
             own=own,

@@ -27,7 +27,7 @@ from bot.safety.alert_taps import settled_line
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus
-from engine.decision.kept import decision_from_dict
+from bot.week.decided import decision_of
 from engine.safety import Level
 
 DIGEST = "digest"
@@ -174,7 +174,7 @@ def _changed(
         seen = of[row.athlete_id]
         what = _outcome(row)
         own = seen.profile.person_id == coach.id
-        decision = decision_from_dict(row.decision)
+        decision = decision_of(row)
         why = reason(decision, seen.profile.weight_unit, seen.profile.volume_unit, own=own)
         lines.append(words.changed_line(_name(coach, seen), what, why, own=own))
     return lines

@@ -13,10 +13,17 @@ from itertools import product
 from unicodedata import category
 
 import engine.written.oneline.patterns as at_number
-from engine.written.oneline.meanings import Means
+from engine.written.oneline.digits import (
+    MOST_WAYS,
+    Choice,
+    figure_at,
+    figure_of,
+    only,
+    rough,
+    unread,
+    with_unit,
+)
 from engine.written.oneline.numbers import (
-    goes_on,
-    multiplied,
     spelt_at,
     two_ways,
     with_half,
@@ -26,25 +33,20 @@ from engine.written.oneline.numbers import (
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.typos import label_meant
 from engine.written.oneline.words import longest_phrase, phrases
-from engine.written.units.reading import NUMBER
-from engine.written.units.weight import LB_WORDS, ST_WORDS
-
-_Choice = tuple[tuple[Token, ...], ...]
-_MOST_WAYS = 64
 
 
-def expanded(choices: Sequence[_Choice]) -> Iterator[tuple[Token, ...]]:
+def expanded(choices: Sequence[Choice]) -> Iterator[tuple[Token, ...]]:
     ways = 1
-    kept: list[_Choice] = []
+    kept: list[Choice] = []
     for choice in choices:
         ways *= len(choice)
-        kept.append(choice if ways <= _MOST_WAYS else choice[:1])
+        kept.append(choice if ways <= MOST_WAYS else choice[:1])
     for combination in product(*kept):
         yield tuple(token for tokens in combination for token in tokens)
 
 
-def scan(line: str, language: str) -> list[_Choice]:
-    found: list[_Choice] = []
+def scan(line: str, language: str) -> list[Choice]:
+    found: list[Choice] = []
     items = _items(line)
     at = 0
     while at < len(line):
@@ -52,10 +54,10 @@ def scan(line: str, language: str) -> list[_Choice]:
             at += 1
             continue
         if at in items:
-            found.append(_one(Mark(start=at, end=at + 2, text="|")))
+            found.append(only(Mark(start=at, end=at + 2, text="|")))
             at += 2
             continue
-        choice = _figure(line, at, language) or _word(line, at, language) or _mark(line, at)
+        choice = figure_at(line, at, language) or _word(line, at, language) or _mark(line, at)
         found.append(choice)
         at = max(token.end for tokens in choice for token in tokens)
     return found
@@ -69,311 +71,25 @@ def _items(line: str) -> frozenset[int]:
     return frozenset(match.start() for match in found) if counts else frozenset()
 
 
-def _one(token: Token) -> _Choice:
-    return ((token,),)
-
-
-def _unknown(line: str, start: int, end: int) -> _Choice:
-    return _one(Word(start=start, end=end, text=line[start:end]))
-
-
-def _figure(line: str, at: int, language: str) -> _Choice | None:
-    before = line[at - 1] if at else " "
-    if line[at] in "-+" and not (before in " \n,;:(|~" or at == 0):
-        return None
-    for pattern in (at_number.DATE, at_number.CLOCK):
-        if match := pattern.match(line, at):
-            return _unknown(line, at, match.end())
-    # a slash with nothing before it: "/10" is half of something
-    if line[at] == "/" and before in " \n" and line[at + 1 : at + 2].isdecimal():
-        run = re.compile(r"[/\d.,]+").match(line, at)
-        assert run is not None
-        return _unknown(line, at, run.end())
-    match = at_number.BLOB.match(line, at)
-    if match is None:
-        return None
-    number = match[0].rstrip(".,")
-    end = at + len(number)
-    if whole := _whole(line, at, number, end, language):
-        return whole
-    if number[0] in ".," and (before.isalnum() or "." in number[1:] or "," in number[1:]):
-        return None  # the mark parts this number from what stands before it
-    quoted = before == "'" and not line[at - 2 : at - 1].isalnum()
-    letters = before.isalpha() or (before in "'_" and not quoted)
-    if letters and not _labelled_at(line, at):
-        return _run_on(line, at, end)
-    if at_number.WHOLE.fullmatch(number) is None:
-        return _run_on(line, at, end)
-    if number.count(",") + number.count(".") > 1:
-        return _cut(line, at, number) or _run_on(line, at, end)
-    if number.count(",") == 1 and at_number.SLEPT.match(line, end):
-        return _with_unit(line, at, number, end)
-    if number.count(",") == 1 and number[0] != "," and _points_elsewhere(line, at, end):
-        # decimals have points here, so that this comma may part two numbers
-        parted = _cut(line, at, number) or ()
-        return (*_with_unit(line, at, number, end), *parted[:1])
-    return _with_unit(line, at, number, end)
-
-
-def _whole(line: str, at: int, number: str, end: int, language: str) -> _Choice | None:
-    """A number that is more than its digits, or that tells of something else than of an answer."""
-    letters = line[at - 1 : at].isalpha() or line[at - 1 : at] == "_"
-    letters = letters or bool(re.search(r"\w'$", line[:at]))
-    if letters or at_number.WHOLE.fullmatch(number) is None:
-        return None
-    if times := multiplied(line, number, end):
-        amount, to = times
-        return _with_unit(line, at, amount, to) if amount else _run_on(line, at, to)
-    if both := at_number.TWO_AMOUNTS.match(line, end):
-        total = rough(number) + rough(both["more"])
-        return _with_unit(line, at, f"{total:g}", both.end())
-    if (
-        (plus := at_number.PLUS.match(line, end))
-        and number.isdecimal()
-        and int(number) < at_number.MOST_CHANGED
-    ):
-        total = int(number) + rough(plus["more"])
-        return _with_unit(line, at, f"{total:g}", plus.end())
-    if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
-        share = int(part["top"]) / int(part["of"])
-        return _one(_make(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))
-    if longer := goes_on(line, number, end, language):
-        return _with_unit(line, at, *longer)
-    if (apart := at_number.CHANGE_APART.match(line, at)) and line[at - 1 : at] == "(":
-        return _unknown(line, at, apart.end())
-    if at_number.DAY_OF.search(line[:at]) and number.isdecimal() and line[end : end + 2].strip():
-        return _unknown(line, at, end)
-    if at_number.POINTLESS.match(line, end):
-        return _run_on(line, at, end)
-    if at_number.TOLD_OF.search(line[:at]) and not at_number.NEXT_FIGURE.match(line, end):
-        return _unknown(line, at, end)
-    after = at_number.RISEN.match(line, end) or (
-        at_number.AT.search(line[:at]) and at_number.GOT_UP.match(line, end)
-    )
-    if after and rough(number) < at_number.MOST_CHANGED:
-        return _unknown(line, at, after.end())
-    if (match := at_number.GRAMS_CHANGED.match(line, end)) and number.isdecimal():
-        return _unknown(line, at, match.end())
-    return None
-
-
-def _points_elsewhere(line: str, start: int, end: int) -> bool:
-    return re.search(r"\d\.\d{1,2}(?!\d)", line[:start] + " " + line[end:]) is not None
-
-
-def _run_on(line: str, start: int, end: int) -> _Choice:
-    """A number that goes on into something else, with all of that."""
-    rest = re.compile(r"[^\s;|!?]*").match(line, end)
-    return _unknown(line, start, rest.end() if rest else end)
-
-
-def _labelled_at(line: str, at: int) -> bool:
-    """Whether a word stands directly before the number, as in "full5"; checked by its label later."""
-    start = at
-    while start and line[start - 1].isalpha():
-        start -= 1
-    found = phrases("de").get((line[start:at],), ())
-    return any(meaning.means is Means.LABEL for meaning in found)
-
-
-def _with_unit(line: str, start: int, number: str, end: int) -> _Choice:
-    if match := at_number.CLOCK.match(line, start):
-        return _unknown(line, start, match.end())
-
-    def figure(end: int, unit: Unit = Unit.NONE, unit_text: str = "") -> Figure:
-        return _make(line, start, number, end, unit, unit_text)
-
-    if (stones := at_number.STONES.match(line, end)) and _is_stones(line, end):
-        return _in_stones(line, start, number, end, stones)
-    if (match := at_number.SCALE.match(line, end)) and _is_scale(line, start, number, match):
-        unit = Unit.OF_FIVE if match[1] == "5" else Unit.OF_TEN
-        return _one(figure(match.end(), unit, "5" if unit is Unit.OF_FIVE else "10"))
-    if match := at_number.COUNTED.match(line, end):
-        return _unknown(line, start, match.end())
-    if with_its_unit := _unit_at(line, start, number, end):
-        return _one(with_its_unit)
-    if match := at_number.ISH.match(line, end):
-        return _one(figure(match.end()))
-    following = line[end : end + 1]
-    if _runs_on(following, line[end + 1 : end + 2]):
-        return _run_on(line, start, end)
-    if following == "+" and not line[end + 1 : end + 2].isdecimal():
-        return _one(replace(figure(end + 1), bound=True))
-    return _one(figure(end))
-
-
-def _runs_on(following: str, next_but_one: str) -> bool:
-    """Whether what follows a number belongs to it, and makes it none: "72:4", "5x", "7²"."""
-    if following == "'":
-        return next_but_one.isalnum()
-    if following == ":":
-        return next_but_one.isdecimal()
-    return bool(following) and (following.isalnum() or following in "_²³½¼¾")
-
-
-def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
-    """The figure with the unit behind it, and what goes on behind that: "72 kilo 400"."""
-    for unit, pattern in at_number.UNITS:
-        match = pattern.match(line, end)
-        if match is None:
-            continue
-        to, said = match.end(), match[0].strip()
-        grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
-        millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
-        more = (grams if said[:1] == "k" else None) or (
-            millilitres if unit is Unit.VOLUME else None
-        )
-        if more and number.isdecimal():
-            number, to = f"{number}.{more['more']}".rstrip("0"), more.end()
-        elif longer := with_half(line, number, to):
-            number, to = longer
-        return _make(line, start, number, to, unit, said)
-    if match := at_number.THOUSAND.match(line, end):
-        return _make(line, start, number, match.end(), Unit.GRAMS, "g", thousand=True)
-    return None
-
-
-def _make(
-    line: str, start: int, number: str, end: int, unit: Unit = Unit.NONE, unit_text: str = "", *,
-    thousand: bool = False,
-) -> Figure:  # fmt: skip
-    return Figure(
-        start=start, end=end, text=line[start:end], number=number.lstrip("+"), unit=unit,
-        unit_text=unit_text, thousand=thousand,
-    )  # fmt: skip
-
-
-def _is_scale(line: str, start: int, number: str, match: re.Match[str]) -> bool:
-    """Not in "60.2 / 5 / 3.5" and "60/5/10", where slashes part one answer from the next."""
-    before, after = line[:start], line[match.end() :]
-    if match[0].startswith(" /") and not number.isdecimal():
-        return False  # the "/10" of a score that was left out
-    if re.match(r",\d", after) and not _points_elsewhere(line, start, match.end()):
-        return False  # the comma may be a decimal one
-    if not match[0].startswith(" /"):
-        return not before.endswith("/")
-    parts = before.rstrip().endswith("/") or after.lstrip().startswith("/")
-    return not parts and rough(number) <= (5 if match[1] == "5" else 10)
-
-
-def _is_stones(line: str, end: int) -> bool:
-    # "1st" and "21st" are no weights
-    return not (
-        line[end : end + 2] == "st" and line[max(0, end - 2) : end] in (" 1", "1", "21", "31")
-    )
-
-
-def _in_stones(line: str, start: int, number: str, end: int, match: re.Match[str]) -> _Choice:
-    alone = match.end() if match["rest"] is None else match.start("rest")
-    stone_end = re.compile(rf" ?{ST_WORDS}\.?").match(line, end)
-    assert stone_end is not None
-    if longer := _pounds_in_words(line, stone_end.end()):
-        pounds, to = longer
-        return _one(
-            Figure(
-                start=start, end=to, number=number, unit=Unit.WEIGHT, unit_text=f"st {pounds} lb",
-                text=line[start:to],
-            )
-        )  # fmt: skip
-    stones = Figure(
-        start=start, end=min(alone, stone_end.end()), number=number, unit=Unit.WEIGHT, unit_text="st",
-        text=line[start : stone_end.end()],
-    )  # fmt: skip
-    if match["rest"] is None:
-        return _one(stones)
-    whole = Figure(
-        start=start, end=match.end(), number=number, unit=Unit.WEIGHT,
-        unit_text=f"st {match['rest']} lb", text=line[start : match.end()],
-    )  # fmt: skip
-    if match["lb"] is not None:
-        return _one(whole)
-    (rest,) = _with_unit(line, match.start("rest"), match["rest"], match.end("rest"))
-    if any(token.end != match.end() for token in rest):
-        return ((stones, *rest),)
-    return ((whole,), (stones, *rest))
-
-
-def _pounds_in_words(line: str, at: int) -> tuple[str, int] | None:
-    """The pounds after stones where they are written out or have a half: up to where they go."""
-    gap = re.compile(r"[ ,&]*(?:and )?").match(line, at)
-    assert gap is not None
-    digits = re.compile(NUMBER).match(line, gap.end())
-    found = (
-        goes_on(line, digits[0], digits.end(), "en") if digits else spelt_at(line, gap.end(), "en")
-    )
-    unit = re.compile(rf" ?{LB_WORDS}{at_number.OVER}").match(line, found[1]) if found else None
-    if (
-        found is None
-        or rough(found[0]) >= at_number.POUNDS_PER_STONE
-        or (unit is None and "," in gap[0])
-    ):
-        return None
-    return found[0], unit.end() if unit else found[1]
-
-
-def _cut(line: str, start: int, number: str) -> _Choice | None:
-    """The ways to cut a run like "59,1,5,3.5" into numbers; None where it is none."""
-    if "." in number:
-        groups = number.split(",")
-        if any(group.count(".") > 1 or group.startswith(".") for group in groups):
-            return None
-        cuts: list[tuple[str, ...]] = [tuple(groups)] if len(groups) > 1 else []
-        if len(groups) > 2 and groups[0].isdecimal() and re.fullmatch(r"\d", groups[1]):
-            cuts.append((f"{groups[0]},{groups[1]}", *groups[2:]))
-        if len(groups) == 2 and "." not in groups[0] and len(groups[1].split(".")[0]) == 3:
-            return None  # "1,234.5": thousands
-    else:
-        cuts = list(_joined(tuple(number.split(","))))
-    if not cuts or len(cuts) > _MOST_WAYS:
-        return None
-    ways = []
-    for cut in cuts:
-        tokens: list[Token] = []
-        at = start
-        for index, part in enumerate(cut):
-            end = at + len(part)
-            if index == len(cut) - 1:
-                (last,) = _with_unit(line, at, part, end)[:1]
-                tokens.extend(last)
-            else:
-                tokens.append(_make(line, at, part, end))
-                tokens.append(Mark(start=end, end=end + 1, text=","))
-            at = end + 1
-        ways.append(tuple(tokens))
-    return tuple(ways)
-
-
-def _joined(groups: tuple[str, ...]) -> Iterator[tuple[str, ...]]:
-    """Each way to read commas between groups of digits as parting them or as a decimal mark."""
-    if not groups:
-        yield ()
-        return
-    for rest in _joined(groups[1:]):
-        yield (groups[0], *rest)
-    if len(groups) > 1 and len(groups[1]) <= 2:
-        for rest in _joined(groups[2:]):
-            yield (f"{groups[0]},{groups[1]}", *rest)
-
-
-def _word(line: str, at: int, language: str) -> _Choice | None:
+def _word(line: str, at: int, language: str) -> Choice | None:
     match = at_number.NOT_KNOWN.match(line, at) or at_number.WORD.match(line, at)
     if match is None:
         return None
     if to := at_number.CHANGED_TO.match(line, at):
-        return _unknown(line, at, to.end())
+        return unread(line, at, to.end())
     if amount := at_number.GALLON.match(line, at):
         share = "0.5" if amount["half"] else "1"
         if longer := with_half(line, share, amount.end()):
-            return _one(_make(line, at, longer[0], longer[1], Unit.VOLUME, amount["unit"]))
+            return only(figure_of(line, at, longer[0], longer[1], Unit.VOLUME, amount["unit"]))
         if line[amount.end() : amount.end() + 1] == "+":
-            more = _make(line, at, share, amount.end() + 1, Unit.VOLUME, amount["unit"])
-            return _one(replace(more, bound=True))
-        return _one(_make(line, at, share, amount.end(), Unit.VOLUME, amount["unit"]))
+            more = figure_of(line, at, share, amount.end() + 1, Unit.VOLUME, amount["unit"])
+            return only(replace(more, bound=True))
+        return only(figure_of(line, at, share, amount.end(), Unit.VOLUME, amount["unit"]))
     changed = at_number.CHANGED.match(line, at)
     if changed and (
         rough(changed["number"]) < at_number.MOST_CHANGED or changed[0].endswith(("g", "m"))
     ):
-        return _unknown(line, at, changed.end())
+        return unread(line, at, changed.end())
     if spelt := spelt_at(line, at, language):
         return _spelt_out(line, at, *spelt, language)
     known, longest = phrases(language), longest_phrase(language)
@@ -390,48 +106,40 @@ def _word(line: str, at: int, language: str) -> _Choice | None:
     for count in range(len(words), 0, -1):
         if meanings := known.get(tuple(words[:count])):
             end = ends[count - 1]
-            return _one(Word(start=at, end=end, text=line[at:end], meanings=meanings))
+            return only(Word(start=at, end=end, text=line[at:end], meanings=meanings))
     if label := label_meant(line, at, match.end(), language):
-        return _one(Word(start=at, end=match.end(), text=match[0], meanings=(label,)))
-    return _unknown(line, at, match.end())
+        return only(Word(start=at, end=match.end(), text=match[0], meanings=(label,)))
+    return unread(line, at, match.end())
 
 
-def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> _Choice:
+def _spelt_out(line: str, at: int, number: str, end: int, language: str) -> Choice:
     """A number in words, with what may be said of it without a point; see `numbers`."""
     if whole := without_its_point(line, number, end, language):
-        return _with_unit(line, at, *whole)
+        return with_unit(line, at, *whole)
     if (cut := two_ways(line, at, number, end, language)) is not None:
-        tenths = _make(line, at, number[:-1], cut)
-        single = _make(line, cut + 1, number[-1], end)
-        return ((_make(line, at, number, end),), (tenths, single))
-    found = _with_unit(line, at, number, end)
+        tenths = figure_of(line, at, number[:-1], cut)
+        single = figure_of(line, cut + 1, number[-1], end)
+        return ((figure_of(line, at, number, end),), (tenths, single))
+    found = with_unit(line, at, number, end)
     figure = found[0][0]
     if len(found) == 1 and isinstance(figure, Figure) and figure.unit in (Unit.WEIGHT, Unit.VOLUME):
         longer = with_tenths(line, figure.number, figure.end, language)
         if longer and figure.unit_text.split(" ")[0] != "st":
-            return _one(replace(figure, number=longer[0], end=longer[1], text=line[at : longer[1]]))
+            return only(replace(figure, number=longer[0], end=longer[1], text=line[at : longer[1]]))
     return found
 
 
-def _mark(line: str, at: int) -> _Choice:
+def _mark(line: str, at: int) -> Choice:
     char = line[at]
     if char.isalnum() or not char.isascii():
         # a sign or an arrow in front of a number parts it from the one before
         pointer = re.compile(r"[^\w\s]+ ?(?=\d)").match(line, at)
         if char.isalnum() or pointer is None or category(char)[0] != "S":
-            return _unknown(line, at, at + 1)
-        return _one(Mark(start=at, end=pointer.end(), text="|"))
-    return _one(Mark(start=at, end=at + 1, text=char))
+            return unread(line, at, at + 1)
+        return only(Mark(start=at, end=pointer.end(), text="|"))
+    return only(Mark(start=at, end=at + 1, text=char))
 
 
 def is_skipped(token: Token) -> bool:
     """Whether this is a mark that says nothing, such as a colon after a label."""
     return isinstance(token, Mark) and token.text in at_number.SKIPPED_MARKS
-
-
-def rough(number: str) -> float:
-    """About what a number is worth; not a number where that can't be said."""
-    try:
-        return float(number.replace(",", "."))
-    except ValueError:
-        return float("nan")

@@ -7,8 +7,7 @@ from engine.written.late import Late
 from engine.written.units.reading import (
     NUMBER,
     decimal,
-    one_answer,
-    refuse_negative,
+    number_typed,
     spelt_out,
     why_not_read,
 )
@@ -29,8 +28,7 @@ _INCHES = Late(rf"({NUMBER}) ?(?:inch(?:es)?|ins?|\"|'')")
 
 def parse_grams(text: str, *, low: float = 0, high: float = 1500) -> float:
     """Read a mass of food in grams between `low` and `high`."""
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     match = _GRAMS.fullmatch(answer)
     if match is None:
         raise why_not_read(answer, "g")
@@ -39,8 +37,7 @@ def parse_grams(text: str, *, low: float = 0, high: float = 1500) -> float:
 
 def parse_number(text: str, *, low: float | None = None, high: float | None = None) -> float:
     """Read a number without a unit, between `low` and `high` where given."""
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     match = _BARE.fullmatch(answer)
     if match is None:
         raise why_not_read(answer)
@@ -49,8 +46,7 @@ def parse_number(text: str, *, low: float | None = None, high: float | None = No
 
 def parse_score(text: str, low: int, high: int) -> int:
     """Read a whole number on a scale: "7", "7/10", "7 of 10", "seven"."""
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     if (word := spelt_out(answer)) is not None:
         return int(_within(word, low, high))
     match = _SCORE.fullmatch(answer)
@@ -66,8 +62,7 @@ def parse_score(text: str, low: int, high: int) -> int:
 
 def parse_height(text: str) -> float:
     """Read an adult's height; returns cm. "5.8" could be feet or metres gone wrong: refused."""
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     return _believable_height(_centimetres(answer))
 
 

@@ -72,6 +72,14 @@ def one_answer(text: str) -> str:
     return answer
 
 
+def number_typed(text: str) -> str:
+    """The same of what has to be a number, and no negative one; a dash between two is no minus."""
+    answer = one_answer(text)
+    if re.match(rf"\D*?-\s?{NUMBER}", answer) and not re.match(r"[^-]*\d\s?-\s?\d", answer):
+        raise Refusal(RefusalCode.NEGATIVE)
+    return answer
+
+
 def decimal(token: str, *, thousands: bool = False) -> float:
     """The number in `token`, with a decimal point or comma.
 
@@ -90,12 +98,6 @@ def decimal(token: str, *, thousands: bool = False) -> float:
             return float(whole + digits)
         return float(f"{whole or '0'}.{digits}")
     return float(token)
-
-
-def refuse_negative(answer: str) -> None:
-    """Refuse a number with a minus before it; a dash between two numbers is no minus."""
-    if re.match(rf"\D*?-\s?{NUMBER}", answer) and not re.match(r"[^-]*\d\s?-\s?\d", answer):
-        raise Refusal(RefusalCode.NEGATIVE)
 
 
 def why_not_read(answer: str, unit_words: str = "") -> Refusal:

@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
 from engine.written.late import Late
-from engine.written.units.reading import NUMBER, decimal, one_answer, refuse_negative, why_not_read
+from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
 from engine.written.units.refusal import Refusal, RefusalCode
 
 
@@ -40,8 +40,8 @@ _METRIC_WORDS = (
     r"millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|cl|decilit(?:re|er)s?|dl|"
     r"lit(?:re|er)s?|ltrs?|lts?|l"
 )
-_OUNCE_WORDS = r"fl\.? ?oz|fluid ounces?|ounces?|ozs?"
-_LARGER_WORDS = r"gallons?|gals?|quarts?|qts?|pints?|pts?"
+_OUNCE_WORDS = r"fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?"
+_LARGER_WORDS = r"gallon(?:e|en|s)?|gals?|quarts?|qts?|pints?|pts?"
 _WHOSE = r"u\.?s\.?|american|imperial|imp\.?|u\.?k\.?|british"
 VOLUME_WORDS = (
     rf"(?:{_METRIC_WORDS}|(?:(?:{_WHOSE}) )?(?:{_OUNCE_WORDS}|{_LARGER_WORDS})\b\.?"
@@ -63,8 +63,7 @@ def parse_volume(text: str, *, unit: VolumeUnit | None = None) -> Volume:
 
     None drunk is an answer. Raises `Refusal`; never guesses between two readings.
     """
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     match = _VOLUME.fullmatch(answer)
     if match is None:
         raise why_not_read(answer, "L, ml, fl oz")

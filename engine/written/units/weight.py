@@ -7,7 +7,7 @@ from enum import StrEnum
 
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE, LEAST_BODY_MASS, MOST_BODY_MASS
 from engine.written.late import Late
-from engine.written.units.reading import NUMBER, decimal, one_answer, refuse_negative, why_not_read
+from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
 from engine.written.units.refusal import Refusal, RefusalCode
 
 
@@ -32,6 +32,7 @@ _LABEL = r"(?:(?:my |morning )?(?:body ?)?(?:weight|mass|bw)(?: is| was)? ?[:=]?
 _SIMPLE = Late(rf"{_LABEL}\+?({NUMBER}) ?({KG_WORDS}|{LB_WORDS})?\.?")
 _STONE = Late(rf"{_LABEL}\+?({NUMBER}) ?{ST_WORDS}\.?(?: ?(?:,|and|&)? ?({NUMBER}) ?{LB_WORDS}?)?")
 _TWO_BARE = Late(rf"({NUMBER})[ ,/-]+({NUMBER})(?: ?{LB_WORDS})?")
+_LEAST_KG, _MOST_KG = float(LEAST_BODY_MASS), float(MOST_BODY_MASS)
 _KG_PER_UNIT = {
     WeightUnit.KG: 1.0,
     WeightUnit.LB: float(KG_PER_LB),
@@ -44,8 +45,7 @@ def parse_weight(text: str, *, unit: WeightUnit | None = None) -> Weight:
 
     Raises `Refusal`; never guesses between two readings.
     """
-    answer = one_answer(text)
-    refuse_negative(answer)
+    answer = number_typed(text)
     if match := _SIMPLE.fullmatch(answer):
         number, said = match.groups()
         return _simple(number, _unit_said(said), unit)
@@ -87,7 +87,7 @@ def _stones(stones: str, pounds: str | None) -> Weight:
 
 
 def _believed(kg: float) -> bool:
-    return float(LEAST_BODY_MASS) <= kg <= float(MOST_BODY_MASS)
+    return _LEAST_KG <= kg <= _MOST_KG
 
 
 def _believable(kg: float, unit: WeightUnit, given: float, hint: str | None = None) -> Weight:
@@ -97,8 +97,8 @@ def _believable(kg: float, unit: WeightUnit, given: float, hint: str | None = No
     facts: dict[str, str | float] = {
         "given": given,
         "unit": str(unit),
-        "low": round(float(LEAST_BODY_MASS) / per, 1),
-        "high": round(float(MOST_BODY_MASS) / per, 1),
+        "low": round(_LEAST_KG / per, 1),
+        "high": round(_MOST_KG / per, 1),
     }
     if hint:
         facts["hint"] = hint
