@@ -81,9 +81,9 @@ _HARDLY_SHORT = 0.95
 #: From here on a sure find that is no warning is let pass: the sentence goes to the coach as any other.
 #: Of 232 in complaints one sounds so harmless, of 40 in harmless lines 18.
 _NOT_AT_ALL = 0.95
-#: The same for a warning in doubt; a sure one is always asked about. Of 139 in complaints none, of 42
-#: in harmless lines 25.
-_NO_WARNING = 0.9
+#: The same for a warning in doubt; a sure one is always asked about. Six questions in 2,032 harmless lines
+#: dearer than from 0.9 on, where "short of breath on the stairs" may sound harmless.
+_NO_WARNING = 0.97
 #: The same for a doubtful find of anything milder: of 54 in complaints none, of 18 others 10.
 _HARDLY_EITHER = 0.9
 #: A few words beside others are listened to where they sound so surely like a complaint: "ashamed too".
