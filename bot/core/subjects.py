@@ -1,4 +1,4 @@
-"""How the agenda names a duty: what it is about ("athlete:7"), and which of several it is ("nudge:2")."""
+"""How the agenda names a duty: what it is about, "athlete:7", and which of several it is, "nudge:2"."""
 
 from __future__ import annotations
 

@@ -70,16 +70,6 @@ def meant_event(turn: OnAthlete, named: int | None) -> EventRow | None:
     return current_event(turn.session, turn.profile.person_id)
 
 
-def meant_plan(turn: OnAthlete, pressed: OfEvent) -> tuple[EventRow, PeakPlan] | None:
-    """The event that a button names and its plan; what has to come first is said where it lacks one."""
-    event = meant_event(turn, pressed.event)
-    plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None:
-        first_things_first(turn, turn.person, turn.profile, event)
-        return None
-    return event, plan
-
-
 def asked_event(
     session: Session, profile: AthleteProfile, question: OpenQuestion
 ) -> EventRow | None:

@@ -18,13 +18,13 @@ from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
 from bot.plan.limits.keeping import store_limits
+from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
     counts_now,
     meant_event,
     meant_for,
-    meant_plan,
     naming,
     say_problems,
     week_changed,

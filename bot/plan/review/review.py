@@ -16,13 +16,12 @@ from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan import words_totals as total_words
 from bot.plan.buttons import DAY, OfDay
-from bot.plan.numbers import number_is_live
+from bot.plan.numbers import meant_plan, number_is_live
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
     draft_is_live,
     meant_event,
-    meant_plan,
     naming,
     raise_limits,
     set_plan,
