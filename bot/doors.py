@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import replace
+from functools import cache
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
@@ -51,13 +52,13 @@ from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
 from bot.words import common
-from bot.words.languages import nearest, speaking
+from bot.words.languages import language, nearest, speaking
 
 
 def help_view(turn: Act) -> None:
     """What this person can do here, read off the tables."""
     roles = roles_of(turn.session, turn.person)
-    lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
+    lines = _menu_of(roles, language())
     own = profile_of(turn.session, turn.person.id)
     example = example_of(own) if own is not None and "athlete" in roles else ""
     text = common.help_message(lines, example, own=own is not None and is_own_coach(own))
@@ -157,7 +158,13 @@ def _former(turn: ChatTurn, person: Person) -> None:
 def refresh_menu(turn: Turn, person: Person) -> None:
     """The command menu as this person's roles and language call for it."""
     with speaking_to(person):
-        keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
+        keep_menu(turn, person, _menu_of(roles_of(turn.session, person), language()))
+
+
+@cache
+def _menu_of(roles: frozenset[str], _language: str) -> list[tuple[str, str]]:
+    """The commands that these roles may use, with what each does in the language in force."""
+    return [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
 
 
 def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
