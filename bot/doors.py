@@ -9,6 +9,7 @@ from __future__ import annotations
 from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import replace
+from functools import cache
 
 from sqlalchemy import bindparam
 from sqlmodel import Session, select
@@ -19,13 +20,14 @@ from bot.coach.broadcast import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
+from bot.core.kinds import kind_alone
 from bot.core.menus import keep_menu
 from bot.core.outbox import say
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
 from bot.core.subjects import Subject, about
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
-from bot.dialogue import answering, asking
+from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
 from bot.people import desk, locks
@@ -50,13 +52,13 @@ from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
 from bot.words import common
-from bot.words.languages import nearest, speaking
+from bot.words.languages import language, nearest, speaking
 
 
 def help_view(turn: Act) -> None:
     """What this person can do here, read off the tables."""
     roles = roles_of(turn.session, turn.person)
-    lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
+    lines = _menu_of(roles, language())
     own = profile_of(turn.session, turn.person.id)
     example = example_of(own) if own is not None and "athlete" in roles else ""
     text = common.help_message(lines, example, own=own is not None and is_own_coach(own))
@@ -156,7 +158,13 @@ def _former(turn: ChatTurn, person: Person) -> None:
 def refresh_menu(turn: Turn, person: Person) -> None:
     """The command menu as this person's roles and language call for it."""
     with speaking_to(person):
-        keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
+        keep_menu(turn, person, _menu_of(roles_of(turn.session, person), language()))
+
+
+@cache
+def _menu_of(roles: frozenset[str], _language: str) -> list[tuple[str, str]]:
+    """The commands that these roles may use, with what each does in the language in force."""
+    return [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
 
 
 def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
@@ -214,7 +222,7 @@ def _command(
 def _tap(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:
     data = turn.incoming.text
     if asking.ANSWER.begins(data):
-        asking.tapped(turn, person, FLOWS)
+        taking.tapped(turn, person, FLOWS)
         return
     tap = _tap_of(data)
     if tap is None or not tap.roles & roles:
@@ -278,7 +286,7 @@ def due(turn: Turn, row: AgendaRow) -> None:
     if found is not None and found[0] in (Subject.ATHLETE, Subject.COACH):
         person = turn.session.get(Person, found[1])
     with speaking_to(person) if person is not None else nullcontext():
-        DUTIES[row.kind.partition(":")[0]].run(turn, row)
+        DUTIES[kind_alone(row.kind)].run(turn, row)
     _after(turn)
 
 

@@ -20,7 +20,7 @@ from bot.people.rights import others_coaching
 from bot.store.remembering import remembered
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import AlertRow, CheckInRow
-from bot.week.load import words_told
+from bot.week.cases import words_told
 from bot.words.figures import capital
 from bot.words.symptoms import symptom_name
 from engine.decision.record import plain

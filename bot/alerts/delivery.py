@@ -12,6 +12,7 @@ from sqlmodel import Session, col, select
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
+from bot.core.kinds import Several
 from bot.core.outbox import Button, Buttons, edit
 from bot.core.subjects import Subject
 from bot.core.topics import Topic, on
@@ -29,7 +30,7 @@ from bot.store.tables.week import AlertRow
 from engine.safety import FlagId, Level
 from engine.symptoms import Concern
 
-REPEAT = "alert-repeat"
+REPEAT = Several("alert-repeat")
 
 
 @dataclass(frozen=True, slots=True)
@@ -288,7 +289,7 @@ def _put_repeat(turn: Turn, row: AlertRow) -> None:
         turn.session,
         subject=subject_of(row),
         local_date=row.date,
-        kind=f"{REPEAT}:{row.repeats + 1}",
+        kind=REPEAT(row.repeats + 1),
         due_at=min(turn.now + wait, row.opened_at + STOP_REPEATING_AFTER),
         again=True,
     )

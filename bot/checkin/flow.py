@@ -10,8 +10,15 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from functools import partial
 
-from bot.alerts.words_athlete import SYMPTOM_BUTTONS, symptom_button
 from bot.checkin import words, words_doubts
+from bot.checkin.flow_choices import (
+    ON_TARGET,
+    SKIPPED,
+    carb_choices,
+    scale,
+    symptom_choices,
+    water_choices,
+)
 from bot.checkin.flow_reading import (
     ALL_FINE,
     DOUBTS,
@@ -41,12 +48,8 @@ from bot.words.common import (
 )
 from engine.values.checkin import TrainingDone
 from engine.written.oneline import IN_ORDER, DoubtCode, Report
-from engine.written.units import Volume, VolumeUnit, show_volume
 
-ON_TARGET = "on"
-SKIPPED = "skip"
 SOMETHING_OFF = "off"
-WATER_STEPS_L = (-1.0, -0.5, 0.0, 0.5)  # quick picks around the target
 LEAVE = "no"
 
 
@@ -54,13 +57,13 @@ LEAVE = "no"
 class Question:
     """One question of the check-in, and everything that hangs on it.
 
-    `column` is the column of its row and the field of `engine.values.checkin.CheckIn`; "" where the
-    answer only leads on. `core`: before these are answered or skipped, nothing is decided.
-    `changeable`: offered under "Change an answer".
+    Its step's key is the column of its row and the field of `engine.values.checkin.CheckIn`, unless
+    the answer only leads on (`stored`). `core`: before these are answered or skipped, nothing is
+    decided. `changeable`: offered under "Change an answer".
     """
 
     step: Step
-    column: str = ""
+    stored: bool = True
     core: bool = False
     changeable: bool = False
 
@@ -192,30 +195,6 @@ def _with_why(key: str, ask: Callable[[Answers], str]) -> Callable[[Answers], st
     return asked
 
 
-def _water_choices(answers: Answers) -> Choices:
-    skip = [Choice(words.do_not_know_button(), SKIPPED)]
-    unit = VolumeUnit(answers["_volume_unit"])
-    target = answers.get("_water_target_l")
-    if target is None:
-        return [skip]
-    amounts = [target + step for step in WATER_STEPS_L if target + step > 0]
-    # The value carries the unit that is shown, so that a tap is read exactly like the same words.
-    shown = [show_volume(Volume(amount, unit).litres, unit) for amount in amounts]
-    return [[Choice(text, text) for text in shown], skip]
-
-
-def _scale(low: int, high: int) -> list[Choice]:
-    return [Choice(str(n), str(n)) for n in range(low, high + 1)]
-
-
-def _carb_choices(answers: Answers) -> Choices:
-    grams = answers.get("_carb_set_g")
-    skip = [Choice(words.do_not_know_button(), SKIPPED)]
-    if grams is None:
-        return [skip]
-    return [[Choice(words.on_target_button(grams), ON_TARGET)], skip]
-
-
 def _step_by_step(answers: Answers) -> bool:
     """Whether the rest is asked for too: who tells a whole morning in one message is left alone."""
     return not answers.get(IN_ONE)
@@ -227,11 +206,6 @@ def _trained(answers: Answers) -> bool:
 
 def _is_off(answers: Answers) -> bool:
     return answers.get("fine") == SOMETHING_OFF
-
-
-def _symptom_choices(answers: Answers) -> Choices:
-    labelled = [Choice(symptom_button(symptom), symptom) for symptom in SYMPTOM_BUTTONS]
-    return [labelled[i : i + 2] for i in range(0, len(labelled), 2)]
 
 
 def _one_training(text: str, answers: Answers) -> Answers:
@@ -253,7 +227,6 @@ def _one_training(text: str, answers: Answers) -> Answers:
 
 QUESTIONS: tuple[Question, ...] = (
     Question(
-        column="weight_kg",
         core=True,
         changeable=True,
         step=Step(
@@ -265,7 +238,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="fullness",
         core=True,
         changeable=True,
         step=Step(
@@ -273,49 +245,45 @@ QUESTIONS: tuple[Question, ...] = (
             ask=_with_why("fullness", words.ask_fullness),
             read=_figures("fullness"),
             choices=lambda answers: [
-                _scale(1, 5), _scale(6, 10), [Choice(skip_button(), SKIPPED)],
+                scale(1, 5), scale(6, 10), [Choice(skip_button(), SKIPPED)],
             ],
             spreads=True,
         ),
     ),
     Question(
-        column="water_l",
         core=True,
         changeable=True,
         step=Step(
             key="water_l",
             ask=_with_why("water_l", words.ask_water),
             read=_figures("water_l"),
-            choices=_water_choices,
+            choices=water_choices,
             spreads=True,
         ),
     ),
     Question(
-        column="sharpness",
         changeable=True,
         step=Step(
             key="sharpness",
             ask=_with_why("sharpness", words.ask_sharpness),
             read=_figures("sharpness"),
-            choices=lambda answers: [_scale(1, 5), [Choice(skip_button(), SKIPPED)]],
+            choices=lambda answers: [scale(1, 5), [Choice(skip_button(), SKIPPED)]],
             when=lambda answers: wants_sharpness(answers) and _step_by_step(answers),
             spreads=True,
         ),
     ),
     Question(
-        column="carb_eaten_g",
         changeable=True,
         step=Step(
             key="carb_eaten_g",
             ask=_with_why("carb_eaten_g", words.ask_carbs),
             read=_figures("carb_eaten_g"),
-            choices=_carb_choices,
+            choices=carb_choices,
             when=_step_by_step,
             spreads=True,
         ),
     ),
     Question(
-        column="training_done",
         changeable=True,
         step=Step(
             key="training_done",
@@ -333,6 +301,7 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
+        stored=False,
         changeable=True,
         step=Step(
             key="fine",
@@ -345,18 +314,16 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="symptoms",
         step=Step(
             key="symptoms",
             ask=words.ask_symptoms,
             read=free_text,
-            choices=_symptom_choices,
+            choices=symptom_choices,
             when=_is_off,
             many=True,
         ),
     ),
     Question(
-        column="gut",
         step=Step(
             key="gut",
             ask=words.ask_gut,
@@ -368,7 +335,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="sleep_h",
         step=Step(
             key="sleep_h",
             ask=_with_why("sleep_h", words.ask_sleep),
@@ -382,7 +348,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="note",
         step=Step(
             key="note",
             ask=words.ask_note,
@@ -408,6 +373,7 @@ CHECK_IN = Flow(
     can_cancel=False,
     steps=(DOUBT, *(question.step for question in QUESTIONS)),
 )
+STORED = {question.key: question for question in QUESTIONS if question.stored}
 CHANGEABLE = tuple(question.key for question in QUESTIONS if question.changeable)
 
 

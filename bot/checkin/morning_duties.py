@@ -57,7 +57,7 @@ def nudge(turn: Turn, duty: AgendaRow) -> None:
         answers = question.answers | {"carb_eaten_g": question.answers.get("carb_eaten_g")}
         checkins.take_draft(turn, profile, answers)
         return
-    first = duty.kind.endswith(":1")
+    first = prompts.NUDGE.number(duty) == 1
     say_to(turn, person, words.nudge(first, example_of(profile, sharpness=False)))
     if question is not None and "weight_kg" in question.answers:
         asking.ask_again(turn, person, question, {CHECK_IN.id: _asked_only()})

@@ -24,6 +24,7 @@ from bot.core.turn import ChatTurn, Turn
 from bot.decision import words_target as athlete_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers, InvalidAnswer, given_by
+from bot.dialogue.taking import TYPED_IN
 from bot.people.people import local_date, profile_of
 from bot.people.telling import say_to
 from bot.plan.flow_number import read_number
@@ -80,10 +81,8 @@ def one_line(turn: ChatTurn, person: Person) -> bool:
         asking.close(turn, draft)
     answers = given | taken_from(report, given)
     if turn.incoming.message_id is not None:
-        typed_in = answers.get(asking.TYPED_IN, {}) | {
-            str(turn.incoming.message_id): _first_key(report)
-        }
-        answers[asking.TYPED_IN] = typed_in
+        typed_in = answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): _first_key(report)}
+        answers[TYPED_IN] = typed_in
     _go_on(turn, person, profile, answers)
     return True
 
@@ -257,7 +256,7 @@ def _question_typed_in(session: Session, person: Person, message_id: int) -> Ope
         .limit(20)
     )
     return next(
-        (q for q in session.exec(query) if str(message_id) in q.answers.get(asking.TYPED_IN, {})),
+        (q for q in session.exec(query) if str(message_id) in q.answers.get(TYPED_IN, {})),
         None,
     )
 
@@ -270,7 +269,7 @@ def _edited_answer(
         text = words.too_late_to_change(athlete_words.day_name(day))
         say_to(turn, person, text)
         return
-    key = question.answers[asking.TYPED_IN][str(turn.incoming.message_id)]
+    key = question.answers[TYPED_IN][str(turn.incoming.message_id)]
     step = CHECK_IN.step(key)
     assert step is not None
     try:

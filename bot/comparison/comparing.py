@@ -18,7 +18,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.context import Document
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import get_person, may_see, profile_of
+from bot.people.people import get_person, profile_of, still_sees
 from bot.people.telling import say_to
 from bot.photos.photo_rows import kept_photos
 from bot.store.tables.people import AthleteProfile, Person
@@ -71,11 +71,7 @@ def own_tapped(turn: Act, pressed: Weeks) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    reader, profile = (
-        turn.session.get(Person, named["reader"]),
-        profile_of(turn.session, named["athlete"]),
-    )
-    if reader is None or profile is None or not may_see(turn.session, reader, profile):
+    if not still_sees(turn.session, named):
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.comparison.drawn import compared_png  # noqa: PLC0415

@@ -12,7 +12,8 @@ from bot.comparison.values import Compared, ComparedWeek
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Canvas, drawn
 from bot.week_picture import words as week_words
-from bot.week_picture.chart.panels import EYES, bar, eye_boxes, planned_bar
+from bot.week_picture.chart.keys import EYES, eye_boxes
+from bot.week_picture.chart.panels import bar, planned_bar
 from bot.week_picture.chart.values import ChartDay
 from engine.values.plan import PLAN_DAYS
 

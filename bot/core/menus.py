@@ -2,13 +2,10 @@
 
 from __future__ import annotations
 
-from collections.abc import Iterable
-
 from sqlalchemy import bindparam
 from sqlmodel import col, select
 
 from bot.core.outbox import set_menu
-from bot.core.routes import Command
 from bot.core.turn import Turn
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow, TopicKind
@@ -22,11 +19,8 @@ _LAST = (
 )
 
 
-def keep_menu(
-    turn: Turn, person: Person, roles: frozenset[str], commands: Iterable[Command]
-) -> None:
-    """Set the person's menu where it is not yet what their roles call for."""
-    wanted = [(c.name, c.menu()) for c in commands if c.menu is not None and c.roles & roles]
+def keep_menu(turn: Turn, person: Person, wanted: list[tuple[str, str]]) -> None:
+    """Set the person's menu where it is not yet what is wanted: commands, and what each does."""
     last = turn.session.exec(_LAST, params={"chat": person.chat_id}).first()
     shown = [(c["command"], c["description"]) for c in last["commands"]] if last else []
     if wanted != shown:

@@ -9,6 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.core import agenda, instants
+from bot.core.kinds import Several
 from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.debrief import words_after_show as words
@@ -30,7 +31,7 @@ from engine.safety.after_show import after_show_flags
 from engine.symptoms import Symptom, screen
 from engine.values.plan import PLAN_DAYS
 
-ASK = "after-show"
+ASK = Several("after-show")
 DAYS = int(AFTER_DAYS.value)
 
 
@@ -41,7 +42,7 @@ def begin(turn: Turn, profile: AthleteProfile, event: EventRow) -> None:
     for number in range(1, DAYS + 1):
         day = event.day + timedelta(days=number)
         agenda.put(
-            turn.session, subject=subject(profile), local_date=day, kind=f"{ASK}:{number}",
+            turn.session, subject=subject(profile), local_date=day, kind=ASK(number),
             due_at=instants.local_instant(day, profile.prompt_time, profile.zone or event.zone),
             payload={"event": event.id},
         )  # fmt: skip
@@ -62,7 +63,7 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     asking.open_question(
         turn, person, AFTER_SHOW, subject_id=profile.person_id,
         answers={
-            "_day": int(duty.kind.partition(":")[2]),
+            "_day": ASK.number(duty),
             "_name": person.first_name,
             "_weight_unit": profile.weight_unit,
             "_event": duty.payload["event"],

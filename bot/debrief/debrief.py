@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from datetime import time, timedelta
 
 from sqlmodel import Session, col, func, select
@@ -11,6 +11,7 @@ from bot.alerts import notes
 from bot.core import agenda, instants
 from bot.core.callbacks import answer
 from bot.core.cards import LOOK, PICTURE
+from bot.core.kinds import Several
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
@@ -21,6 +22,7 @@ from bot.debrief.past_week import BehindWeek, newest_behind, week_behind
 from bot.debrief.rows import debrief_row, kept_of
 from bot.decision import words_outlook as look_words
 from bot.dialogue import asking
+from bot.dialogue.flow import Flow
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import is_first_coach
@@ -37,8 +39,8 @@ from engine.evidence.after import AFTER_DAYS
 from engine.safety import Level
 from engine.values.plan import PLAN_DAYS
 
-LOOK_BACK = "debrief"
-LEAVE_IT = f"{LOOK_BACK}:leave"
+LOOK_BACK = Several("debrief")
+LEAVE_IT = LOOK_BACK("leave")
 #: A question that was left open so long would only swallow what is meant for something else.
 OPEN_FOR = timedelta(days=3)
 #: After the lighter mornings, where there are any; after a trial, once the coach has had a day.
@@ -81,35 +83,49 @@ def due(turn: Turn, duty: AgendaRow) -> None:
 
 def show(turn: OnAthlete) -> None:
     """The card's button: the newest week that lies behind."""
+    found = newest_asked(turn)
+    if found is not None:
+        _tell_coach(turn, turn.person, turn.profile, found)
+
+
+def newest_asked(turn: OnAthlete) -> BehindWeek | None:
+    """A button's answer: the newest week that lies behind; that there is none yet is said."""
     answer(turn)
     found = newest_behind(turn, turn.profile)
     if found is None:
         own = turn.person.id == turn.profile.person_id
         text = words.none_yet(get_person(turn.session, turn.profile.person_id).first_name, own=own)
         say_to(turn, turn.person, text)
-        return
-    _tell_coach(turn, turn.person, turn.profile, found)
+    return found
 
 
 def ask_note(turn: OnAthlete) -> None:
     """The button under a debrief."""
-    answer(turn)
-    found = newest_behind(turn, turn.profile)
-    name, own = (
-        get_person(turn.session, turn.profile.person_id).first_name,
-        turn.person.id == turn.profile.person_id,
-    )
-    if found is None:
-        say_to(turn, turn.person, words.none_yet(name, own=own))
-        return
-    asking.open_question(
-        turn, turn.person, COACH_NOTE, subject_id=turn.profile.person_id,
-        answers={"_event": found.event.id, "_name": name, "_own": own},
-    )  # fmt: skip
+    ask(turn, COACH_NOTE)
+
+
+def ask(turn: OnAthlete, flow: Flow) -> None:
+    """One question about the newest week; its answer goes to `keep`."""
+    found = newest_asked(turn)
+    if found is not None:
+        name = get_person(turn.session, turn.profile.person_id).first_name
+        own = turn.person.id == turn.profile.person_id
+        asking.open_question(
+            turn, turn.person, flow, subject_id=turn.profile.person_id,
+            answers={"_event": found.event.id, "_name": name, "_own": own},
+        )  # fmt: skip
 
 
 def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """The coach's note, kept with the week."""
+    keep(turn, coach, question, "coach_note", Change.DEBRIEF_NOTE, words.note_kept)
+
+
+def keep(
+    turn: Turn, coach: Person, question: OpenQuestion, column: str, change: Change,
+    said: Callable[[], str],
+) -> None:  # fmt: skip
+    """What the coach has answered, in this column of the week's row."""
     profile = own_athlete(turn.session, coach, question.about)
     if profile is None:
         say_to(turn, coach, common.not_your_athlete())
@@ -118,10 +134,10 @@ def note_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if event is None or event.athlete_id != profile.person_id:
         return
     row = debrief_row(turn.session, event)
-    row.coach_note = question.answers["text"]
+    setattr(row, column, question.answers["text"])
     turn.session.add(row)
-    record(turn, profile.person_id, Change.DEBRIEF_NOTE, by=coach.id, event=event.id)
-    say_to(turn, coach, words.note_kept())
+    record(turn, profile.person_id, change, by=coach.id, event=event.id)
+    say_to(turn, coach, said())
 
 
 def word_given(turn: Turn, person: Person, question: OpenQuestion) -> None:

@@ -6,24 +6,21 @@ from datetime import timedelta
 
 from sqlmodel import Session
 
-from bot.core.callbacks import answer
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
-from bot.debrief import words, words_deeper
+from bot.debrief import debrief, words, words_deeper
 from bot.debrief.buttons import ASK_PLACING
 from bot.debrief.flow import PLACING
-from bot.debrief.past_week import BehindWeek, newest_behind
+from bot.debrief.past_week import BehindWeek
 from bot.debrief.rows import debrief_row
-from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, record
+from bot.people.people import get_person
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
+from bot.week.cases import weeks_before
 from bot.week.decided import decision_of, stood
-from bot.week.load import athlete_of, baseline_of, current_limits, weeks_before
-from bot.words import common
-from engine.decision.beliefs import as_it_went
+from bot.week.load import athlete_of, baseline_of, current_limits
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -37,13 +34,11 @@ DAY = timedelta(days=1)
 
 def show(turn: OnAthlete) -> None:
     """The button under a debrief."""
-    answer(turn)
-    found = newest_behind(turn, turn.profile)
+    found = debrief.newest_asked(turn)
+    if found is None:
+        return
     own = turn.person.id == turn.profile.person_id
     name = get_person(turn.session, turn.profile.person_id).first_name
-    if found is None:
-        say_to(turn, turn.person, words.none_yet(name, own=own))
-        return
     buttons: Buttons = ()
     if found.event.kind == "show":
         placing = Button(words_deeper.placing_button(), ASK_PLACING(turn.profile.person_id))
@@ -56,33 +51,12 @@ def show(turn: OnAthlete) -> None:
 
 def ask_placing(turn: OnAthlete) -> None:
     """The button under the closer look at a show."""
-    answer(turn)
-    found = newest_behind(turn, turn.profile)
-    own = turn.person.id == turn.profile.person_id
-    name = get_person(turn.session, turn.profile.person_id).first_name
-    if found is None:
-        say_to(turn, turn.person, words.none_yet(name, own=own))
-        return
-    asking.open_question(
-        turn, turn.person, PLACING, subject_id=turn.profile.person_id,
-        answers={"_event": found.event.id, "_name": name, "_own": own},
-    )  # fmt: skip
+    debrief.ask(turn, PLACING)
 
 
 def placing_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     """Kept with the week."""
-    profile = own_athlete(turn.session, coach, question.about)
-    if profile is None:
-        say_to(turn, coach, common.not_your_athlete())
-        return
-    event = turn.session.get(EventRow, question.answers["_event"])
-    if event is None or event.athlete_id != profile.person_id:
-        return
-    row = debrief_row(turn.session, event)
-    row.placing = question.answers["text"]
-    turn.session.add(row)
-    record(turn, profile.person_id, Change.PLACING, by=coach.id, event=event.id)
-    say_to(turn, coach, words_deeper.placing_kept())
+    debrief.keep(turn, coach, question, "placing", Change.PLACING, words_deeper.placing_kept)
 
 
 def _text(session: Session, profile: AthleteProfile, found: BehindWeek, title: str) -> str:
@@ -134,6 +108,6 @@ def _load(
     except ValueError:  # the body mass on file allows them no more
         limits = None
     try:
-        return next_load(athlete, baseline_of(profile), as_it_went(weeks[-1]), weeks, limits)
+        return next_load(athlete, baseline_of(profile), weeks[-1].as_it_went, weeks, limits)
     except (NothingLearnt, ModelMisfit):
         return None

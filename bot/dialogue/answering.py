@@ -9,7 +9,7 @@ from typing import Any
 
 from bot.core.context import Context
 from bot.core.turn import ChatTurn
-from bot.dialogue import asking
+from bot.dialogue import asking, taking
 from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
@@ -138,7 +138,7 @@ def _take(
         return None
     whole = _read(step, turn.incoming.text, question, turn.context)
     if whole is not None:
-        asking.take_typed(turn, person, question, registered, step, whole[0])
+        taking.take_typed(turn, person, question, registered, step, whole[0])
         return Taken()
     if step.back_to:
         before = registered.flow.step(step.back_to)
@@ -148,7 +148,7 @@ def _take(
             else None
         )
         if before is not None and again is not None:
-            asking.take_typed(turn, person, question, registered, before, again[0])
+            taking.take_typed(turn, person, question, registered, before, again[0])
             return Taken()
     return None
 
@@ -191,7 +191,7 @@ def _take_parts(
     for done, answer in found[:-1]:
         question.answers = question.answers | given_by(done, answer)
     last, answer = found[-1]
-    asking.take_typed(turn, person, question, registered, last, answer)
+    taking.take_typed(turn, person, question, registered, last, answer)
     return Taken(rest=", ".join(parts))
 
 

@@ -1,4 +1,4 @@
-"""Putting questions to people and taking their answers; the draft lives in the question's row."""
+"""Putting questions to people; the draft of their answers lives in the question's row."""
 
 from __future__ import annotations
 
@@ -10,12 +10,11 @@ from typing import NamedTuple
 from sqlalchemy import bindparam
 from sqlmodel import Session, col, select
 
-from bot.core import callbacks as tapping
-from bot.core.buttons import Rest, Route, UnreadableError
+from bot.core.buttons import Rest, Route
 from bot.core.context import Context
 from bot.core.outbox import Button, Buttons, edit
-from bot.core.turn import ChatTurn, Turn
-from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step, given_by, offered
+from bot.core.turn import Turn
+from bot.dialogue.flow import DONE, Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -27,7 +26,6 @@ from engine.written.units import Refusal
 
 CANCEL = "x"
 MEANT = "_meant"  # what an answer that was refused was probably meant to be
-TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,7 +68,7 @@ def open_question(
     turn.session.flush()
     step = flow.next_step(question.answers)
     assert step is not None, f"flow {flow.id} was opened with nothing left to ask"
-    _ask(turn, person, question, flow, step, message_id=message_id)
+    ask(turn, person, question, flow, step, message_id=message_id)
     return question
 
 
@@ -125,28 +123,10 @@ def bring_up_to_date(
         if registered is not None:
             registered.finish(turn, person, question)
         return
-    _ask(
+    ask(
         turn, person, question, registered.flow, step,
         message_id=message_id, lead=common.asked_otherwise_now(),
     )  # fmt: skip
-
-
-def take_typed(
-    turn: ChatTurn,
-    person: Person,
-    question: OpenQuestion,
-    registered: FlowBinding,
-    step: Step,
-    answer: object,
-) -> None:
-    """What was read from a typed text as the answer to this step of the question."""
-    if turn.incoming.message_id is not None:
-        typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): step.key}
-        question.answers = question.answers | {TYPED_IN: typed_in}
-    if step.many:
-        ticked = question.answers.get(_ticks(step), [])
-        answer = ticked if answer == DONE else [*ticked, answer]
-    _take(turn, person, question, registered, step, answer, message_id=None)
 
 
 def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, text: str) -> None:
@@ -156,7 +136,7 @@ def refuse(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, tex
     try:
         read_answer(step, text, question, turn.context)
     except InvalidAnswer as unread:
-        _refuse(
+        put_again(
             turn, person, question, flows[question.flow].flow, step, str(unread),
             meant=_meant(unread),
         )  # fmt: skip
@@ -167,7 +147,7 @@ def remind(turn: Turn, person: Person, question: OpenQuestion, flows: Flows, sen
     flow = flows[question.flow].flow
     step = flow.step(question.step)
     assert step is not None
-    _refuse(turn, person, question, flow, step, sentence)
+    put_again(turn, person, question, flow, step, sentence)
 
 
 class Answer(NamedTuple):
@@ -179,54 +159,6 @@ class Answer(NamedTuple):
 
 
 ANSWER = Route("q", Answer)
-
-
-def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
-    """Take the press of a question's button."""
-    try:
-        number, key, value = ANSWER.read(turn.incoming.text)
-    except UnreadableError:
-        tapping.answer(turn, common.not_your_button())
-        return
-    question = turn.session.get(OpenQuestion, number)
-    if question is None or question.person_id != person.id:
-        tapping.answer(turn, common.not_your_button())
-        return
-    registered = flows.get(question.flow)
-    step = registered.flow.step(key) if registered else None
-    if question.closed_at is not None or registered is None:
-        tapping.answer(turn, common.question_closed())
-        return
-    if value == CANCEL and key == CANCEL:
-        close(turn, question)
-        tapping.answer(turn)
-        tapping.rewrite(turn, common.cancelled())
-        return
-    if is_outdated(question, flows):
-        tapping.answer(turn)
-        place = turn.incoming.message_id if key == question.step else None
-        bring_up_to_date(turn, person, question, flows, message_id=place)
-        return
-    accepted = _accepted(step, question) if step is not None else set()
-    if step is None or key != question.step or value not in accepted:
-        tapping.answer(turn, common.already_answered())
-        return
-    tapping.answer(turn)
-    if step.many and value != DONE:
-        _toggle(turn, person, question, registered.flow, step, value)
-        return
-    if step.many:
-        given: object = list(question.answers.get(_ticks(step), []))
-    else:
-        try:
-            given = read_answer(step, value, question, turn.context)
-        except InvalidAnswer as unread:
-            _refuse(turn, person, question, registered.flow, step, str(unread))
-            return
-    _take(
-        turn, person, question, registered, step, given,
-        message_id=turn.incoming.message_id,
-    )  # fmt: skip
 
 
 def read_answer(step: Step, text: str, question: OpenQuestion, context: Context) -> object:
@@ -285,75 +217,10 @@ def ask_again(turn: Turn, person: Person, question: OpenQuestion, flows: Flows) 
     flow = flows[question.flow].flow
     step = flow.step(question.step)
     assert step is not None
-    _ask(turn, person, question, flow, step)
+    ask(turn, person, question, flow, step)
 
 
-def _take(
-    turn: Turn,
-    person: Person,
-    question: OpenQuestion,
-    registered: FlowBinding,
-    step: Step,
-    answer: object,
-    *,
-    message_id: int | None,
-) -> None:
-    answers = {k: v for k, v in question.answers.items() if k not in (_ticks(step), MEANT)}
-    if step.back_to and (step.returns or answer is None):
-        kept = answers if answer is None else answers | given_by(step, answer)
-        question.answers = {k: v for k, v in kept.items() if k != step.back_to}
-    else:
-        question.answers = answers | given_by(step, answer)
-    flow = registered.flow
-    following = flow.next_step(question.answers)
-    if step.stays and message_id is not None:
-        _leave_standing(turn, person, question, step, message_id)
-        message_id = None
-    elif message_id is None and question.outbox_id is not None:
-        _settle_old_message(turn, person, question, flow, step)
-    if following is not None:
-        _ask(turn, person, question, flow, following, message_id=message_id)
-        return
-    close(turn, question)
-    if message_id is not None:
-        edit(
-            turn.session, chat_id=person.chat_id, message_id=message_id, now=turn.now,
-            text=flow.so_far(question.answers) or common.noted(),
-        )  # fmt: skip
-    registered.finish(turn, person, question)
-
-
-def _leave_standing(
-    turn: Turn, person: Person, question: OpenQuestion, step: Step, message_id: int
-) -> None:
-    """What was agreed to stays readable above the next question, without its buttons."""
-    answer = question.answers[step.key]
-    labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
-    text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
-    edit(turn.session, chat_id=person.chat_id, message_id=message_id, text=text, now=turn.now)
-
-
-def _settle_old_message(
-    turn: Turn, person: Person, question: OpenQuestion, flow: Flow, step: Step
-) -> None:
-    """A typed answer leaves buttons standing above it: take them away."""
-    if step.choices(question.answers):
-        edit(
-            turn.session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=turn.now,
-            text=flow.so_far(question.answers) or step.ask(question.answers),
-        )  # fmt: skip
-
-
-def _toggle(
-    turn: ChatTurn, person: Person, question: OpenQuestion, flow: Flow, step: Step, value: str
-) -> None:
-    ticked: list[str] = list(question.answers.get(_ticks(step), []))
-    ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
-    question.answers = question.answers | {_ticks(step): ticked}
-    _ask(turn, person, question, flow, step, message_id=turn.incoming.message_id)
-
-
-def _ask(
+def ask(
     turn: Turn,
     person: Person,
     question: OpenQuestion,
@@ -363,6 +230,7 @@ def _ask(
     message_id: int | None = None,
     lead: str = "",
 ) -> None:
+    """Put this step: below `lead`, as a new message or in the place of that one."""
     question.step = step.key
     question.asked_at = turn.now
     text = "\n\n".join(
@@ -381,7 +249,7 @@ def _ask(
 
 
 def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
-    ticked = set(question.answers.get(_ticks(step), []))
+    ticked = set(question.answers.get(ticks(step), []))
     rows = [
         [
             Button(
@@ -400,22 +268,18 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
     return rows
 
 
-def _accepted(step: Step, question: OpenQuestion) -> set[str]:
-    more = {str(question.answers.get(MEANT, "")), DONE if step.many else ""} - {""}
-    return offered(step, question.answers) | more
-
-
 def _meant(unread: InvalidAnswer) -> str:
     """What the answer was probably meant to be, where its reader can tell."""
     cause = unread.__cause__
     return str(cause.facts.get("hint") or "") if isinstance(cause, Refusal) else ""
 
 
-def _ticks(step: Step) -> str:
+def ticks(step: Step) -> str:
+    """Under which key the ticked choices are kept until they are done with."""
     return f"_ticked_{step.key}"
 
 
-def _refuse(
+def put_again(
     turn: Turn,
     person: Person,
     question: OpenQuestion,

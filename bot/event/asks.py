@@ -13,6 +13,7 @@ from bot.core.cards import CARD, SEASON, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
+from bot.dialogue.flow import Answers, Flow
 from bot.event import words_asks as words
 from bot.event.buttons import ASKS_LOOK, ASKS_WEIGH_IN
 from bot.event.flow_asks import TARGET_LOOK, USUAL, WEIGH_IN, weigh_in_of
@@ -23,15 +24,14 @@ from bot.plan import words as plan_words
 from bot.plan.planning import asked_event, event_line, meant_event, naming
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import CheckInRow, EventRow
+from bot.week.cases import checkin_of, history_before
 from bot.week.load import (
     Week,
     athlete_of,
     baseline_of,
-    checkin_of,
     current_week,
     event_ahead,
     event_of,
-    history_before,
     target_of,
     weigh_in_row,
 )
@@ -42,10 +42,8 @@ from engine.planning.weigh_in import OnScale, Standing, making, on_scale, with_t
 
 def show(turn: OnAthlete, pressed: OfEvent) -> None:
     """What the event asks for, with what is likely on the scale."""
-    answer(turn)
-    event = meant_event(turn, pressed.event)
+    event = _meant(turn, pressed)
     if event is None:
-        say_to(turn, turn.person, plan_words.event_first())
         return
     number, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
     rewrite(
@@ -75,15 +73,24 @@ def _view(turn: Turn, profile: AthleteProfile, event: EventRow) -> str:
 
 
 def ask_look(turn: OnAthlete, pressed: OfEvent) -> None:
+    _ask(turn, pressed, TARGET_LOOK, {})
+
+
+def _ask(turn: OnAthlete, pressed: OfEvent, flow: Flow, known: Answers) -> None:
+    event = _meant(turn, pressed)
+    if event is not None:
+        asking.open_question(
+            turn, turn.person, flow, subject_id=turn.profile.person_id,
+            answers={**known, "_event": event.id},
+        )  # fmt: skip
+
+
+def _meant(turn: OnAthlete, pressed: OfEvent) -> EventRow | None:
     answer(turn)
     event = meant_event(turn, pressed.event)
     if event is None:
         say_to(turn, turn.person, plan_words.event_first())
-        return
-    asking.open_question(
-        turn, turn.person, TARGET_LOOK, subject_id=turn.profile.person_id,
-        answers={"_event": event.id},
-    )  # fmt: skip
+    return event
 
 
 def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
@@ -93,18 +100,9 @@ def look_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def ask_weigh_in(turn: OnAthlete, pressed: OfEvent) -> None:
-    answer(turn)
-    event = meant_event(turn, pressed.event)
-    if event is None:
-        say_to(turn, turn.person, plan_words.event_first())
-        return
-    asking.open_question(
-        turn, turn.person, WEIGH_IN, subject_id=turn.profile.person_id,
-        answers={
-            "_weight_unit": turn.profile.weight_unit, "_height_cm": turn.profile.height_cm,
-            "_event": event.id,
-        },
-    )  # fmt: skip
+    profile = turn.profile
+    known = {"_weight_unit": profile.weight_unit, "_height_cm": profile.height_cm}
+    _ask(turn, pressed, WEIGH_IN, known)
 
 
 def weigh_in_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:

@@ -11,7 +11,6 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Ste
 from bot.dialogue.readers import buttons, one_of, said
 from bot.food import words
 from bot.food import words_day as day_words
-from bot.food import words_more as more_words
 from bot.food.words_names import find, food_name
 from bot.words.common import none_of_these_button, skip_button
 from bot.words.languages import tr
@@ -181,7 +180,7 @@ def labelled_food(answers: Answers) -> Food:
 
 def _ask_kcal(answers: Answers) -> str:
     asked = words.ask_kcal(_basis_g(answers))
-    return asked if answers["convention"] == "us" else f"{asked} {more_words.kcal_from_kj_hint()}"
+    return asked if answers["convention"] == "us" else f"{asked} {words.kcal_from_kj_hint()}"
 
 
 def _figure(key: str) -> Step:
@@ -263,7 +262,7 @@ def _read_listed(text: str, answers: Answers) -> str:
         if given == id or name.casefold().startswith(given.casefold())
     ]  # fmt: skip
     if given and not named:
-        raise InvalidAnswer(more_words.not_on_the_list(given[:LONGEST_NAME]))
+        raise InvalidAnswer(words.not_on_the_list(given[:LONGEST_NAME]))
     if not given:
         raise InvalidAnswer(words.tap_one())
     return str(named[0])

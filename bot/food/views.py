@@ -15,7 +15,6 @@ from bot.core.turn import Act, ChatTurn, Turn
 from bot.dialogue import asking
 from bot.food import words as list_words
 from bot.food import words_day as words
-from bot.food import words_more as more_words
 from bot.food.buttons import EATEN, FOOD, LOCK, MISSED, SWAP, FoodView, OfFood, OfMeal, Swap
 from bot.food.day import Today, eat, load_needs, today
 from bot.food.flow import ATE
@@ -170,7 +169,7 @@ def show_shopping(turn: Act) -> None:
         sources = {str(row.id): row.source.removeprefix("usda-") for row in listed}
         text = words.shopping(needs.whole, needs.day_itself, needs.days, sources)
         if needs.short:
-            text += "\n\n" + more_words.shopping_falls_short(needs.short)
+            text += "\n\n" + list_words.shopping_falls_short(needs.short)
     say_to(turn, turn.person, text, buttons=[_back()])
 
 

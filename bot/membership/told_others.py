@@ -20,6 +20,7 @@ from bot.alerts.buttons import ALERT
 from bot.core import agenda
 from bot.core.buttons import card_of
 from bot.core.cards import ROSTER, SIGN
+from bot.core.kinds import Several
 from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
@@ -31,7 +32,7 @@ from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, DecisionRow
 from bot.store.traces import leave_no_trace
 
-FORGET, FORGET_NAME = "forget", "forget-name"
+FORGET, FORGET_NAME = Several("forget"), "forget-name"
 #: What is read in place of a name.
 NO_NAME = "–"
 #: Our own choice: what was being sent at the moment of the deletion has arrived or failed by then.
@@ -189,7 +190,7 @@ def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) ->
     """Once more later, for what was on its way just now."""
     agenda.put(
         turn.session, subject=Subject.COACH(coach_id), local_date=turn.now.date(),
-        kind=f"{FORGET}:{who.athlete_id}", due_at=turn.now + LOOK_AGAIN_AFTER,
+        kind=FORGET(who.athlete_id), due_at=turn.now + LOOK_AGAIN_AFTER,
         payload={
             "chats": sorted(chats), "name": who.name, "alerts": sorted(who.alerts),
             "decisions": sorted(who.decisions), "questions": sorted(who.questions),
@@ -200,7 +201,7 @@ def look_again(turn: Turn, coach_id: int, chats: Collection[int], who: About) ->
 def due(turn: Turn, duty: AgendaRow) -> None:
     """The second look; then the duty itself forgets whom it was about."""
     kept = duty.payload
-    number = int(duty.kind.partition(":")[2])
+    number = FORGET.number(duty)
     ids = (frozenset(kept.get(key, ())) for key in ("alerts", "decisions", "questions"))
     forget(turn.session, kept.get("chats", ()), About(number, kept.get("name", ""), *ids))
     duty.payload = {}

@@ -15,18 +15,17 @@ from zoneinfo import ZoneInfo
 from sqlalchemy import delete
 from sqlmodel import Session, col, select
 
-from bot.core import instants
 from bot.core.callbacks import answer, ask_sure, rewrite
 from bot.core.cards import IMPORTS, InFormat
 from bot.core.context import Context, Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.past_weeks import layout as at
 from bot.past_weeks import words, writing
 from bot.past_weeks.buttons import BACK, BACK_NO, BACK_YES, OfImport
 from bot.past_weeks.flow import IMPORT
-from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, carbs_of, read_past_weeks
+from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
+from bot.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of
 from bot.people.changes import Change
 from bot.people.people import get_person, local_date, own_athlete, record
 from bot.people.telling import say_to
@@ -38,20 +37,16 @@ from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.past_weeks import PastImportRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.week import CheckInRow, DaySetRow, EventRow, PlanRow
-from bot.week.load import PAST_WEEKS, baseline_of, plan_days
+from bot.store.tables.week import CheckInRow, DaySetRow, EventRow
+from bot.week.cases import PAST_WEEKS
 from bot.words import coach_figures as figures
 from bot.words.common import keep_them_button
-from engine.planning.phases import named
-from engine.values.plan import PLAN_DAYS, DayTarget, PeakPlan, Phase
+from engine.values.plan import PLAN_DAYS
 
 MAKE = "past-weeks-sheet"
-#: The plan of such a week has no shape that was drafted.
-SHAPE = "imported"
 #: A weight further off than this from the body mass told at the start is asked about: a slip of units.
 FAR_SHARE = 0.3
 WEEK = timedelta(days=max(PLAN_DAYS))
-DAY = timedelta(days=1)
 
 
 def show(turn: OnAthlete, pressed: InFormat) -> None:
@@ -132,7 +127,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
         _say_wrong(turn, coach, wrong)
         return
     lines = [
-        words.line(week.kind, week.day, _mornings(week), *_load(profile, week), week.look)
+        words.line(week.kind, week.day, mornings_of(week), *load_of(profile, week), week.look)
         for week in outcome.weeks
     ]
     asking.open_question(
@@ -156,7 +151,7 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     made: dict[str, list[int]] = {}
     for week in weeks:
-        for row in _rows(turn, coach, profile, week):
+        for row in rows_of(turn, coach, profile, week):
             made.setdefault(str(row.__tablename__), []).append(id_of(row))
     days = [week.day.isoformat() for week in weeks]
     kept = PastImportRow(
@@ -250,7 +245,7 @@ def _misfits(turn: Turn, profile: AthleteProfile, read: PastWeeks) -> Iterator[W
         for other in near:
             if abs((other - week.day).days) <= WEEK.days:
                 yield Wrong(where, "past-overlaps", {"day": figures.day(other)})
-        for day in _days_with_rows(week):
+        for day in days_with_rows(week):
             if _taken(turn.session, profile.person_id, day):
                 yield Wrong(read.cells.get(day, where), "past-answered")
         now = profile.body_mass_kg or 0.0
@@ -284,94 +279,7 @@ def _taken(session: Session, athlete_id: int, day: date) -> bool:
     return False
 
 
-def _days_with_rows(week: PastWeekRead) -> list[date]:
-    return sorted({*(day.date for day in week.days), *_morning_figures(week)})
-
-
 # What becomes of them
-
-
-def _rows(
-    turn: Turn, coach: Person, profile: AthleteProfile, week: PastWeekRead
-) -> Iterator[EventRow | PlanRow | DaySetRow | CheckInRow]:
-    """Event, plan, figures set and mornings, each stored."""
-    by, at = id_of(coach), turn.now
-    event = EventRow(
-        athlete_id=profile.person_id, kind=week.kind, day=week.day, zone=profile.zone or "UTC",
-        active=False, look=week.look, set_by=by, set_at=at,
-    )  # fmt: skip
-    yield _stored(turn, event)
-    plan = _plan(profile, week)
-    yield _stored(
-        turn,
-        PlanRow(event_id=id_of(event), shape=SHAPE, days=plan_days(plan), set_by=by, set_at=at),
-    )
-    for day in week.days:
-        if "carb_set_g" in day.figures:
-            yield _stored(
-                turn,
-                DaySetRow(
-                    athlete_id=profile.person_id, date=day.date, by="coach", set_at=at,
-                    carb_g=day.figures["carb_set_g"],
-                ),
-            )  # fmt: skip
-    for date_, told in sorted(_morning_figures(week).items()):
-        answered_at = instants.local_instant(date_, profile.prompt_time, profile.zone or "UTC")
-        yield _stored(
-            turn,
-            CheckInRow(athlete_id=profile.person_id, date=date_, answered_at=answered_at, **told),
-        )
-
-
-def _stored(turn: Turn, row: Any) -> Any:
-    turn.session.add(row)
-    turn.session.flush()
-    return row
-
-
-def _plan(profile: AthleteProfile, week: PastWeekRead) -> PeakPlan:
-    """What was to be eaten, as far as it is known; protein, fat and water else as they always are."""
-    usual = baseline_of(profile)
-    days = []
-    for day in week.days:
-        carb_g = carbs_of(day)
-        if carb_g is not None:
-            days.append(
-                DayTarget(
-                    days_out=(week.day - day.date).days, carb_g=carb_g,
-                    protein_g=day.figures.get("protein_g", usual.protein_g),
-                    fat_g=day.figures.get("fat_g", usual.fat_g), water_l=usual.water_l,
-                    training=day.figures.get(at.TRAINING, ""),
-                    phase=Phase(day.figures[at.PHASE]) if at.PHASE in day.figures else None,
-                )
-            )  # fmt: skip
-    return named(PeakPlan(tuple(sorted(days, key=lambda day: -day.days_out))), usual)
-
-
-_OF_THE_MORNING = ("weight_kg", "fullness", "sharpness", "gut", "sleep_h", "note")
-_OF_THE_DAY_BEFORE = ("carb_eaten_g", "water_l")
-
-
-def _morning_figures(week: PastWeekRead) -> dict[date, dict[str, Any]]:
-    """Answers by morning: what was eaten and drunk on a day is told on the next."""
-    found: dict[date, dict[str, Any]] = {}
-    for day in week.days:
-        for keys, morning in ((_OF_THE_MORNING, day.date), (_OF_THE_DAY_BEFORE, day.date + DAY)):
-            told = {key: day.figures[key] for key in keys if key in day.figures}
-            if told:
-                found.setdefault(morning, {}).update(told)
-    return found
-
-
-def _mornings(week: PastWeekRead) -> int:
-    return sum("weight_kg" in day.figures or "fullness" in day.figures for day in week.days)
-
-
-def _load(profile: AthleteProfile, week: PastWeekRead) -> tuple[tuple[int, ...], float]:
-    """On which days out the load was, and how much it was in all, g, as set where that is known."""
-    outs = _plan(profile, week).load_days
-    load = [day for day in week.days if (week.day - day.date).days in outs]
-    return outs, sum(float(day.figures.get("carb_set_g", carbs_of(day) or 0.0)) for day in load)
 
 
 def _as_kept(week: PastWeekRead) -> dict[str, Any]:

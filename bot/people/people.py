@@ -2,8 +2,10 @@
 
 from __future__ import annotations
 
+from collections.abc import Mapping
 from contextlib import AbstractContextManager
 from datetime import date
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import bindparam
@@ -129,6 +131,12 @@ def may_see(session: Session, reader: Person, profile: AthleteProfile) -> bool:
     return reader.id == profile.person_id or (
         own_athlete(session, reader, profile.person_id) is not None
     )
+
+
+def still_sees(session: Session, named: Mapping[str, Any]) -> bool:
+    """Whether the reader of a document may see the athlete whom it names, now that it is made."""
+    reader, profile = session.get(Person, named["reader"]), profile_of(session, named["athlete"])
+    return reader is not None and profile is not None and may_see(session, reader, profile)
 
 
 def _stands_in(session: Session, coach: Person, profile: AthleteProfile) -> bool:

@@ -14,7 +14,8 @@ from bot.people.people import local_date, pending_entries, profile_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import AgendaRow
-from bot.week.load import athlete_of, baseline_of, weeks_before
+from bot.week.cases import weeks_before
+from bot.week.load import athlete_of, baseline_of
 from engine.decision.record import plain
 from engine.values.case import PastWeek
 from engine.values.prior import Taught

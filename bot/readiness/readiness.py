@@ -16,6 +16,7 @@ from sqlmodel import Session, col, select
 from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import DRAFT
+from bot.core.kinds import Several
 from bot.core.outbox import Button
 from bot.core.subjects import Subject
 from bot.core.turn import Act, Turn
@@ -55,7 +56,7 @@ from engine.planning.readiness import (
 )
 from engine.values.athlete import Athlete
 
-ASK = "ready"
+ASK = Several("ready")
 DAYS_BEFORE = (14, 8)
 AT = time(9, 0)
 #: Answered so short a time before, it is not asked again.
@@ -70,7 +71,7 @@ JUDGEMENT, HEALTH = "condition", "injury"  # the answers by which a half is know
 def schedule(turn: Turn, profile: AthleteProfile) -> None:
     """Have it asked 14 and 8 days before the event that counts; a trial needs no such question."""
     for days in DAYS_BEFORE:
-        agenda.cancel(turn.session, subject=subject(profile), kind=f"{ASK}:{days}")
+        agenda.cancel(turn.session, subject=subject(profile), kind=ASK(days))
     event = current_event(turn.session, profile.person_id)
     if event is None or event.kind == "trial":
         return
@@ -82,7 +83,7 @@ def schedule(turn: Turn, profile: AthleteProfile) -> None:
                 turn.session,
                 subject=subject(profile),
                 local_date=day,
-                kind=f"{ASK}:{days}",
+                kind=ASK(days),
                 due_at=due,
             )
 

@@ -8,6 +8,7 @@ from collections.abc import Callable, Coroutine
 from datetime import timedelta
 from typing import Any
 
+from bot.core.kinds import kind_alone
 from bot.rehearsal.chats import Key, Message
 from bot.rehearsal.demo.cast import ATHLETE, COACH, CONTACT, PLAYERS, Player
 from bot.rehearsal.driver import Driver
@@ -191,7 +192,7 @@ class Interactive:
             return
         self._driver.clock.move_to(max(due.at, self._driver.clock.now()))
         self._page.time()
-        what = KINDS.get(due.kind.partition(":")[0], due.kind.replace("-", " "))
+        what = KINDS.get(kind_alone(due.kind), due.kind.replace("-", " "))
         self._do(
             self._driver.move_to(due.at), silence=f"Fell due, with nothing left to say: {what}."
         )

@@ -22,7 +22,8 @@ from bot.people.telling import say_to
 from bot.safety import words as safety_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus
 from bot.store.tables.week import EventRow, SymptomReport
-from bot.week.load import CLEARED, DRANK_IN_AN_HOUR, checkin_row, current_week, flags_of, told_today
+from bot.week.cases import CLEARED, DRANK_IN_AN_HOUR, flags_of, told_today
+from bot.week.load import checkin_row, current_week
 from engine.evidence import safety as evidence
 from engine.evidence.after import AFTER_DAYS
 from engine.safety import Flag, FlagId, Level, flags_of_words
@@ -40,7 +41,7 @@ _OF_THE_MORNING = frozenset(
 class Told:
     """What one message or answer told of. `words` are the person's own, "" where buttons were tapped.
 
-    `readings` are entries as `bot.week.load` keeps them; `unread` could not be placed.
+    `readings` are entries as `bot.week.cases` keeps them; `unread` could not be placed.
     """
 
     symptoms: tuple[Symptom, ...] = ()

@@ -31,7 +31,7 @@ from bot.safety.flow_symptom import (
 from bot.safety.reports import Told, cleared, coach_name, report
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
-from bot.week.load import DRANK_IN_AN_HOUR, PULSE, URINE
+from bot.week.cases import DRANK_IN_AN_HOUR, PULSE, URINE
 from engine.safety import Level, fastest_drinking_l_per_h, flags_of_words
 from engine.symptoms import Concern, Hit, Screening, Suspicion, Symptom
 from engine.symptoms import screen as screen_text

@@ -11,6 +11,7 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
 from bot.core.context import Context
+from bot.core.kinds import Several
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
@@ -25,7 +26,7 @@ from bot.week.prompts import subject
 from engine.evidence.staging import ROUND_TO_MIN
 from engine.stage_day.stage_day import Entry, Kind, StageDay, in_order, timeline
 
-REMIND = "stage"
+REMIND = Several("stage")
 #: A reminder that could not be given within this span of its time is not given at all.
 STALE_AFTER = timedelta(minutes=20)
 
@@ -198,7 +199,7 @@ def cancel_reminders(
     waiting = select(AgendaRow).where(
         AgendaRow.subject == subject(profile),
         AgendaRow.status == "waiting",
-        col(AgendaRow.kind).startswith(f"{REMIND}:"),
+        col(AgendaRow.kind).startswith(REMIND("")),
     )
     if not due_ones_too:
         waiting = waiting.where(AgendaRow.due_at > turn.now)
@@ -229,7 +230,7 @@ def _plan(
     cancel_reminders(turn, profile, row)
     for entry in ahead:
         agenda.put(
-            turn.session, subject=subject(profile), local_date=event.day, kind=f"{REMIND}:{entry.key}",
+            turn.session, subject=subject(profile), local_date=event.day, kind=REMIND(entry.key),
             due_at=entry.at, payload={"stage_day": row.id, "key": entry.key},
         )  # fmt: skip
 

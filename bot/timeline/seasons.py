@@ -12,7 +12,7 @@ from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
-from bot.people.people import get_person, local_date, may_see, profile_of
+from bot.people.people import get_person, local_date, profile_of, still_sees
 from bot.people.telling import say_to
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -43,11 +43,7 @@ def own(turn: Act) -> None:
 
 def make_picture(turn: Turn, named: dict[str, Any]) -> Document | None:
     """The PNG; None for somebody who may not see this athlete any more."""
-    reader, profile = (
-        turn.session.get(Person, named["reader"]),
-        profile_of(turn.session, named["athlete"]),
-    )
-    if reader is None or profile is None or not may_see(turn.session, reader, profile):
+    if not still_sees(turn.session, named):
         return None
     # Matplotlib takes a second to load: whoever never asks for a picture never waits for it.
     from bot.timeline.drawn import season_png  # noqa: PLC0415

@@ -9,6 +9,7 @@ from sqlmodel import Session
 
 from bot.core import agenda, instants
 from bot.core.context import Context
+from bot.core.kinds import Several
 from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people.people import local_date
@@ -17,7 +18,7 @@ from bot.week.load import checkin_row, current_week
 from engine.values.case import DEFAULT_CUT_OFF
 from engine.values.plan import PLAN_DAYS, PeakPlan
 
-PROMPT, NUDGE, MISSED, OVER = "prompt", "nudge", "missed", "event-over"
+PROMPT, NUDGE, MISSED, OVER = "prompt", Several("nudge"), "missed", "event-over"
 # Our own choice: soon enough to matter, seldom enough not to nag.
 NUDGES_AFTER = (timedelta(minutes=30), timedelta(minutes=90))
 MISSED_AFTER_AT_LEAST = timedelta(hours=3)
@@ -94,7 +95,7 @@ def follow_up(turn: Turn, profile: AthleteProfile, day: date) -> None:
     """After a prompt has gone out: nudges, and the hour at which the check-in counts as missed."""
     for number, after in enumerate(NUDGES_AFTER, start=1):
         agenda.put(
-            turn.session, subject=subject(profile), local_date=day, kind=f"{NUDGE}:{number}",
+            turn.session, subject=subject(profile), local_date=day, kind=NUDGE(number),
             due_at=turn.now + after,
         )  # fmt: skip
     cut_off = instants.local_instant(day, DEFAULT_CUT_OFF, profile.zone or "UTC")
@@ -106,6 +107,6 @@ def follow_up(turn: Turn, profile: AthleteProfile, day: date) -> None:
 
 def cancel_morning(session: Session, profile: AthleteProfile, day: date) -> None:
     """The check-in is there: no prompt, nudge or missed note for that day any more."""
-    kinds = (PROMPT, MISSED, *(f"{NUDGE}:{n}" for n in range(1, len(NUDGES_AFTER) + 1)))
+    kinds = (PROMPT, MISSED, *(NUDGE(n) for n in range(1, len(NUDGES_AFTER) + 1)))
     for kind in kinds:
         agenda.cancel(session, subject=subject(profile), kind=kind, local_date=day)

@@ -29,7 +29,7 @@ from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.food import EatenRow, FoodRow
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow
-from bot.week.load import READINGS
+from bot.week.cases import READINGS
 from bot.week.weeks_of import WeekRows, weeks_of
 from bot.words import common, names
 from bot.words.phases import phase_words

@@ -21,7 +21,8 @@ from pathlib import Path
 from bot.people.people import profile_of
 from bot.store.db import make_engine, transaction
 from bot.store.migrate import upgrade_to_head
-from bot.week.load import athlete_of, baseline_of, weeks_before
+from bot.week.cases import weeks_before
+from bot.week.load import athlete_of, baseline_of
 from engine.bench.recovery import Known, athletes, contradicted
 from engine.planning.learning import taught
 from tests.support.files import sends_file

@@ -14,10 +14,12 @@ from bot.core import agenda, outbox
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.duties import Duties
+from bot.core.kinds import kind_alone
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
+from bot.week.prompts import NUDGE
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
 DAY = date(2027, 6, 1)
@@ -132,3 +134,12 @@ async def test_a_duty_left_by_a_crash_is_done_when_its_lease_is_over(day: Day) -
     day.clock.advance(agenda.LEASE)
     await day.duties.tick()
     assert day.said() == ["athlete:1 prompt"]
+
+
+def test_what_tells_one_of_several_duties_from_another_is_read_as_it_was_written() -> None:
+    row = AgendaRow(subject="athlete:1", local_date=DAY, kind=NUDGE(2), due_at=START)
+    assert (row.kind, kind_alone(row.kind), NUDGE.number(row)) == ("nudge:2", "nudge", 2)
+    for other in ("nudge", "prompt", "stage:leave"):
+        row.kind = other
+        with pytest.raises(ValueError, match=other):
+            NUDGE.of(row)

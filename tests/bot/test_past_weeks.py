@@ -21,7 +21,8 @@ from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.taught import TaughtRow
 from bot.store.tables.traffic import OutboxRow
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.load import athlete_of, baseline_of, weeks_before
+from bot.week.cases import weeks_before
+from bot.week.load import athlete_of, baseline_of
 from bot.week.weeks_of import weeks_of_one
 from engine.bench.setting import Client
 from engine.values.case import PastWeek

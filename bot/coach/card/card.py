@@ -21,7 +21,8 @@ from bot.people.people import get_person
 from bot.plan.planning import event_line
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
-from bot.week.load import current_week, reported_symptoms, target_in_force
+from bot.week.cases import reported_symptoms
+from bot.week.load import current_week, target_in_force
 from bot.words import coach_figures as figures
 from bot.words import phases
 from bot.words.symptoms import symptom_name

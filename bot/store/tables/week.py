@@ -95,7 +95,7 @@ class CheckInRow(SQLModel, table=True):
 class SymptomReport(SQLModel, table=True):
     """A symptom told outside a check-in; it joins the check-in of its date.
 
-    `symptom` may also be a drug's name or a reading (see `bot.week.load`). `words` are the
+    `symptom` may also be a drug's name or a reading (see `bot.week.cases`). `words` are the
     person's own, "" where a button was tapped.
     """
 

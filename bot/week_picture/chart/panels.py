@@ -12,13 +12,22 @@ from collections.abc import Iterator
 from bot.drawing import canvas as c
 from bot.drawing.canvas import Canvas
 from bot.week_picture import words
+from bot.week_picture.chart.keys import (
+    EYES,
+    box_key,
+    eye_boxes,
+    eye_key,
+    line_key,
+    mark_key,
+    outside_key,
+    square_key,
+)
 from bot.week_picture.chart.layout import (
     HEAD_ROOM,
     LEFT,
     RIGHT,
     TEXT,
     Drawing,
-    Key,
     Panel,
     Scale,
     behind,
@@ -27,7 +36,6 @@ from bot.week_picture.chart.layout import (
     joined,
 )
 from bot.week_picture.chart.values import BeforeDay, ChartWeek
-from engine.values.observed import CoachLook
 
 LEAST_SPAN = 1.5  # kg or lb that the weight's scale covers at least
 BASELINE_WITHIN = 3.0  # of the other weights, kg or lb: further off it would flatten them
@@ -48,7 +56,7 @@ def _weight(on: Drawing) -> None:
     page, week, unit = on.page, on.week, on.week.weight_unit
     heading(on, "weight", (("band", box_key(page, c.PALE_BLUE, c.BLUE)),
                            ("inside", mark_key(page, "o", 24, c.INK)),
-                           ("outside", _outside_key(page))))  # fmt: skip
+                           ("outside", outside_key(page))))  # fmt: skip
     figures = on.top + HEAD_ROOM + ROW / 2 + (8 if unit == "st" else 0)
     top = on.top + HEAD_ROOM + (ROW if unit != "st" else ROW + 34)
     y = _weight_scale(on, top, top + WEIGHT_MARKS)
@@ -254,7 +262,7 @@ def bar(
 def _fullness(on: Drawing) -> None:
     page, week = on.page, on.week
     heading(on, "fullness", (("fullness", mark_key(page, "o", 36, c.INK)),
-                             ("expected", _line_key(page))))  # fmt: skip
+                             ("expected", line_key(page))))  # fmt: skip
     y = _score_scale(on, 10, on.top + HEAD_ROOM + 30, FULLNESS_MARKS)
     for day in week.days:
         if day.fullness is not None and day.expected_fullness is not None:
@@ -272,35 +280,18 @@ def _fullness(on: Drawing) -> None:
             )  # fmt: skip
 
 
-#: What a coach may see, from too little to too much: the boxes of the row, left to right.
-EYES = tuple(look.value for look in CoachLook)
-_EYE_BOX, _EYE_GAP = 17, 4
-
-
 def _eye(on: Drawing) -> None:
     """Five small boxes a day, the one that the coach saw filled."""
-    heading(on, "eye", (("eye", _eye_key(on.page)),))
+    heading(on, "eye", (("eye", eye_key(on.page)),))
     y = on.top + HEAD_ROOM + 24
     for day in on.week.days:
         if day.eye in EYES:
             eye_boxes(on.page, on.columns.middle(day), y, day.eye)
 
 
-def eye_boxes(page: Canvas, middle: float, y: float, seen: str) -> None:
-    """Five small boxes around the middle, that of the word filled."""
-    whole = len(EYES) * _EYE_BOX + (len(EYES) - 1) * _EYE_GAP
-    for number, eye in enumerate(EYES):
-        left = middle - whole / 2 + number * (_EYE_BOX + _EYE_GAP)
-        there = eye == seen
-        page.box(
-            left, y - 17, _EYE_BOX, 34, fill=c.INK if there else c.PAPER,
-            edge=c.INK if there else c.FAINT, line=3,
-        )  # fmt: skip
-
-
 def _sharpness(on: Drawing) -> None:
     page, week = on.page, on.week
-    heading(on, "sharpness", (("sharpness", _square_key(page)),))
+    heading(on, "sharpness", (("sharpness", square_key(page)),))
     y = _score_scale(on, 5, on.top + HEAD_ROOM + 28, SHARPNESS_MARKS)
     behind(on, ((day.days_out, day.sharpness) for day in _before(week)), y)
     told = [(day, y(day.sharpness) if day.sharpness else None) for day in week.days]
@@ -336,61 +327,6 @@ def _symptoms(on: Drawing) -> None:
 
 
 # What the marks mean: each draws one with its left edge at x, and says how wide it is.
-
-
-def box_key(
-    page: Canvas, fill: str | None, edge: str, *, width: float = 34, hatch: str = ""
-) -> Key:
-    """A box of a heading's keys."""
-
-    def draw(x: float, y: float) -> float:
-        page.box(x, y - 17, width, 34, fill=fill, edge=edge, line=4, hatch=hatch)
-        return width
-
-    return draw
-
-
-def mark_key(page: Canvas, shape: str, size: float, fill: str) -> Key:
-    """A mark of a heading's keys."""
-
-    def draw(x: float, y: float) -> float:
-        page.mark(x + size / 2, y, shape, size=size, fill=fill)
-        return size
-
-    return draw
-
-
-def _outside_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.mark(x + 15, y, "^", size=30, fill=c.VERMILLION, edge=c.INK)
-        page.mark(x + 49, y, "v", size=30, fill=c.VERMILLION, edge=c.INK)
-        return 64
-
-    return draw
-
-
-def _line_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.line([(x, y), (x + 46, y)], colour=c.BLUE, width=8)
-        return 46
-
-    return draw
-
-
-def _square_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        page.mark(x + 17, y, "s", size=34, fill=c.PAPER, edge=c.INK, line=5)
-        return 34
-
-    return draw
-
-
-def _eye_key(page: Canvas) -> Key:
-    def draw(x: float, y: float) -> float:
-        eye_boxes(page, x + 52, y, "full")
-        return 104
-
-    return draw
 
 
 PANELS = (

@@ -1,0 +1,163 @@
+"""Taking the answer to a question, tapped or typed, and going on to the next."""
+
+from __future__ import annotations
+
+from bot.core import callbacks as tapping
+from bot.core.buttons import UnreadableError
+from bot.core.outbox import edit
+from bot.core.turn import ChatTurn, Turn
+from bot.dialogue.asking import (
+    ANSWER,
+    CANCEL,
+    MEANT,
+    FlowBinding,
+    Flows,
+    ask,
+    bring_up_to_date,
+    close,
+    is_outdated,
+    put_again,
+    read_answer,
+    ticks,
+)
+from bot.dialogue.flow import DONE, Flow, InvalidAnswer, Step, given_by, offered
+from bot.store.tables.people import OpenQuestion, Person
+from bot.words import common
+
+TYPED_IN = "_typed_in"  # message id -> the key that it answered, so that editing it can be followed
+
+
+def take_typed(
+    turn: ChatTurn,
+    person: Person,
+    question: OpenQuestion,
+    registered: FlowBinding,
+    step: Step,
+    answer: object,
+) -> None:
+    """What was read from a typed text as the answer to this step of the question."""
+    if turn.incoming.message_id is not None:
+        typed_in = question.answers.get(TYPED_IN, {}) | {str(turn.incoming.message_id): step.key}
+        question.answers = question.answers | {TYPED_IN: typed_in}
+    if step.many:
+        ticked = question.answers.get(ticks(step), [])
+        answer = ticked if answer == DONE else [*ticked, answer]
+    _take(turn, person, question, registered, step, answer, message_id=None)
+
+
+def tapped(turn: ChatTurn, person: Person, flows: Flows) -> None:
+    """Take the press of a question's button."""
+    try:
+        number, key, value = ANSWER.read(turn.incoming.text)
+    except UnreadableError:
+        tapping.answer(turn, common.not_your_button())
+        return
+    question = turn.session.get(OpenQuestion, number)
+    if question is None or question.person_id != person.id:
+        tapping.answer(turn, common.not_your_button())
+        return
+    registered = flows.get(question.flow)
+    step = registered.flow.step(key) if registered else None
+    if question.closed_at is not None or registered is None:
+        tapping.answer(turn, common.question_closed())
+        return
+    if value == CANCEL and key == CANCEL:
+        close(turn, question)
+        tapping.answer(turn)
+        tapping.rewrite(turn, common.cancelled())
+        return
+    if is_outdated(question, flows):
+        tapping.answer(turn)
+        place = turn.incoming.message_id if key == question.step else None
+        bring_up_to_date(turn, person, question, flows, message_id=place)
+        return
+    accepted = _accepted(step, question) if step is not None else set()
+    if step is None or key != question.step or value not in accepted:
+        tapping.answer(turn, common.already_answered())
+        return
+    tapping.answer(turn)
+    if step.many and value != DONE:
+        _toggle(turn, person, question, registered.flow, step, value)
+        return
+    if step.many:
+        given: object = list(question.answers.get(ticks(step), []))
+    else:
+        try:
+            given = read_answer(step, value, question, turn.context)
+        except InvalidAnswer as unread:
+            put_again(turn, person, question, registered.flow, step, str(unread))
+            return
+    _take(
+        turn, person, question, registered, step, given,
+        message_id=turn.incoming.message_id,
+    )  # fmt: skip
+
+
+def _take(
+    turn: Turn,
+    person: Person,
+    question: OpenQuestion,
+    registered: FlowBinding,
+    step: Step,
+    answer: object,
+    *,
+    message_id: int | None,
+) -> None:
+    answers = {k: v for k, v in question.answers.items() if k not in (ticks(step), MEANT)}
+    if step.back_to and (step.returns or answer is None):
+        kept = answers if answer is None else answers | given_by(step, answer)
+        question.answers = {k: v for k, v in kept.items() if k != step.back_to}
+    else:
+        question.answers = answers | given_by(step, answer)
+    flow = registered.flow
+    following = flow.next_step(question.answers)
+    if step.stays and message_id is not None:
+        _leave_standing(turn, person, question, step, message_id)
+        message_id = None
+    elif message_id is None and question.outbox_id is not None:
+        _settle_old_message(turn, person, question, flow, step)
+    if following is not None:
+        ask(turn, person, question, flow, following, message_id=message_id)
+        return
+    close(turn, question)
+    if message_id is not None:
+        edit(
+            turn.session, chat_id=person.chat_id, message_id=message_id, now=turn.now,
+            text=flow.so_far(question.answers) or common.noted(),
+        )  # fmt: skip
+    registered.finish(turn, person, question)
+
+
+def _leave_standing(
+    turn: Turn, person: Person, question: OpenQuestion, step: Step, message_id: int
+) -> None:
+    """What was agreed to stays readable above the next question, without its buttons."""
+    answer = question.answers[step.key]
+    labels = [c.label for row in step.choices(question.answers) for c in row if c.value == answer]
+    text = "\n\n".join([step.ask(question.answers), *(f"→ {label}" for label in labels)])
+    edit(turn.session, chat_id=person.chat_id, message_id=message_id, text=text, now=turn.now)
+
+
+def _settle_old_message(
+    turn: Turn, person: Person, question: OpenQuestion, flow: Flow, step: Step
+) -> None:
+    """A typed answer leaves buttons standing above it: take them away."""
+    if step.choices(question.answers):
+        edit(
+            turn.session, chat_id=person.chat_id, outbox_id=question.outbox_id, now=turn.now,
+            text=flow.so_far(question.answers) or step.ask(question.answers),
+        )  # fmt: skip
+
+
+def _toggle(
+    turn: ChatTurn, person: Person, question: OpenQuestion, flow: Flow, step: Step, value: str
+) -> None:
+    ticked: list[str] = list(question.answers.get(ticks(step), []))
+    ticked = [v for v in ticked if v != value] if value in ticked else [*ticked, value]
+    question.answers = question.answers | {ticks(step): ticked}
+    ask(turn, person, question, flow, step, message_id=turn.incoming.message_id)
+
+
+def _accepted(step: Step, question: OpenQuestion) -> set[str]:
+    more = {str(question.answers.get(MEANT, "")), DONE if step.many else ""} - {""}
+    return offered(step, question.answers) | more

@@ -1,0 +1,219 @@
+"""A morning as the engine is asked about it: what was told, and what came before."""
+
+from __future__ import annotations
+
+from dataclasses import fields
+from datetime import UTC, date, datetime, timedelta
+
+from sqlmodel import Session, col, select
+
+from bot.store.tables.week import CheckInRow, EventRow, SymptomReport
+from bot.week.given_way import given_way
+from bot.week.load import (
+    HISTORY_DAYS,
+    Week,
+    athlete_of,
+    baseline_of,
+    checkin_row,
+    current_plan,
+    event_of,
+    set_around,
+    target_of,
+)
+from bot.week.observed import observed_between
+from bot.week.priors import prior_used
+from engine.decision.decide import Case
+from engine.safety import Flag, safety_flags
+from engine.values.case import ForecastUse, PastWeek
+from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
+from engine.values.look import Look
+from engine.values.plan import PLAN_DAYS
+
+PAST_WEEKS = 4  # how many earlier peak weeks are
+
+
+# Kept beside the symptoms of the day, as "...:VALUE": what was written of drinking fast, readings
+# that were asked for, and what a doubtful word was said not to mean.
+DRANK_IN_AN_HOUR = "water-within-one-hour:"
+
+
+PULSE = "resting-pulse:"
+
+
+URINE = "urine-colour:"
+
+
+CLEARED = "cleared:"
+
+
+READINGS = (DRANK_IN_AN_HOUR, PULSE, URINE, CLEARED)
+
+
+#: The answers that the engine has under the names of their columns.
+_AS_TOLD = tuple(one.name for one in fields(CheckIn) if one.name in CheckInRow.model_fields)
+
+
+def checkin_of(row: CheckInRow, reported: tuple[str, ...] = ()) -> CheckIn:
+    """The engine's check-in, with what was told elsewhere that day joined in."""
+    rates = [float(told) for told in _values(reported, DRANK_IN_AN_HOUR)]
+    if row.water_within_one_hour_l is not None:
+        rates.append(row.water_within_one_hour_l)
+    pulses = [float(told) for told in _values(reported, PULSE)]
+    colours = [int(told) for told in _values(reported, URINE)]
+    complaints = [told for told in reported if not told.startswith(READINGS)]
+    as_told = {name: getattr(row, name) for name in _AS_TOLD}
+    return CheckIn(**as_told | {
+        "gut": Gut(row.gut) if row.gut else None,
+        "symptoms": tuple(dict.fromkeys([*row.symptoms, *complaints])),
+        "urine_colour": colours[-1] if colours else row.urine_colour,
+        "resting_pulse": pulses[-1] if pulses else row.resting_pulse,
+        "water_within_one_hour_l": max(rates, default=None),
+        "training_done": TrainingDone(row.training_done) if row.training_done else None,
+        "cleared": tuple(_values(reported, CLEARED)),
+    })  # fmt: skip
+
+
+def _values(reported: tuple[str, ...], key: str) -> list[str]:
+    return [told.removeprefix(key) for told in reported if told.startswith(key)]
+
+
+def told_today(session: Session, athlete_id: int, day: date) -> CheckIn:
+    """What is known of this day so far, whether or not there was a check-in."""
+    row = checkin_row(session, athlete_id, day)
+    if row is None:  # not added: only its empty answers are wanted
+        row = CheckInRow(
+            athlete_id=athlete_id, date=day, answered_at=datetime.min.replace(tzinfo=UTC)
+        )
+    return checkin_of(row, reported_symptoms(session, athlete_id, day))
+
+
+def flags_of(session: Session, week: Week, row: CheckInRow) -> tuple[Flag, ...]:
+    """The safety flags of a check-in as it stands now."""
+    case = build_case(session, week, row)
+    return safety_flags(
+        athlete=case.athlete,
+        baseline=case.baseline,
+        plan=case.plan,
+        event=case.event,
+        history=case.history,
+        checkin=case.checkin,
+        water_ceiling_l=case.limits.water_ceiling_l,
+    )
+
+
+def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str, ...]:
+    query = (
+        select(SymptomReport.symptom)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return tuple(session.exec(query))
+
+
+def words_told(session: Session, athlete_id: int, day: date) -> dict[str, str]:
+    """What was written of each symptom that day, by its id; ticked ones are left out."""
+    query = (
+        select(SymptomReport)
+        .where(SymptomReport.athlete_id == athlete_id, SymptomReport.date == day)
+        .order_by(col(SymptomReport.id))
+    )
+    return {row.symptom: row.words for row in session.exec(query) if row.words}
+
+
+def history_before(session: Session, athlete_id: int, day: date) -> History:
+    """Check-ins of the last four weeks before `day`, and every figure set for its days and later.
+
+    What coaches saw of these mornings is there too, that of `day` itself included.
+    """
+    earliest = day - timedelta(days=HISTORY_DAYS)
+    checkins = session.exec(
+        select(CheckInRow)
+        .where(
+            CheckInRow.athlete_id == athlete_id,
+            CheckInRow.date >= earliest,
+            CheckInRow.date < day,
+        )
+        .order_by(col(CheckInRow.date))
+    )
+    set_days = [
+        row for row in set_around(session, athlete_id, day).values() if row.date >= earliest
+    ]
+    return History(
+        checkins=tuple(
+            checkin_of(row, reported_symptoms(session, athlete_id, row.date)) for row in checkins
+        ),
+        set_days=tuple(DaySet(row.date, row.carb_g) for row in set_days),
+        observed=observed_between(session, athlete_id, earliest, day),
+    )
+
+
+def coach_overrides(session: Session, week: Week) -> dict[int, float]:
+    """Figures the coach has put down by hand, by days out."""
+    first = week.date_of(7)
+    rows = set_around(session, week.profile.person_id, first).values()
+    return {
+        week.days_out(row.date): row.carb_g
+        for row in rows
+        if row.by == "coach" and first <= row.date <= week.event.day
+    }
+
+
+def past_weeks(session: Session, week: Week) -> tuple[PastWeek, ...]:
+    """Earlier peak weeks of the athlete, oldest first: what the forecast begins from."""
+    first = max((day.days_out for day in week.plan), default=max(PLAN_DAYS))
+    return weeks_before(session, week.profile.person_id, week.date_of(first))
+
+
+def weeks_before(session: Session, athlete_id: int, day: date) -> tuple[PastWeek, ...]:
+    """The last peak weeks whose day was before that date and in which there were check-ins."""
+    events = session.exec(
+        select(EventRow)
+        .where(
+            EventRow.athlete_id == athlete_id,
+            col(EventRow.active).is_(False),
+            EventRow.day < day,
+        )
+        .order_by(col(EventRow.day))
+    ).all()
+    gone = given_way(session, [athlete_id]) if events else set()
+    found = []
+    for event in (event for event in events if event.id not in gone):
+        plan = current_plan(session, event)
+        history = history_before(session, athlete_id, event.day + timedelta(days=1))
+        first = event.day - timedelta(days=max(PLAN_DAYS))
+        checkins = tuple(c for c in history.checkins if c.date >= first)
+        if plan is not None and checkins:
+            set_days = tuple(d for d in history.set_days if first <= d.date <= event.day)
+            looked = Look(event.look) if event.look else None
+            seen = tuple(one for one in history.observed if first <= one.date <= event.day)
+            past = History(checkins=checkins, set_days=set_days, observed=seen)
+            found.append(
+                PastWeek(
+                    day=event.day, plan=plan, history=past, look=looked, target=target_of(event)
+                )
+            )
+    return tuple(found[-PAST_WEEKS:])
+
+
+def build_case(session: Session, week: Week, row: CheckInRow) -> Case:
+    """Everything that the decision on this check-in may know."""
+    profile = week.profile
+    use = ForecastUse(profile.forecast)
+    return Case(
+        athlete=athlete_of(profile),
+        baseline=baseline_of(profile),
+        event=event_of(week.event),
+        # The cut-off is by the clock where the athlete is, wherever the stage may be.
+        zone=profile.zone or week.event.zone,
+        plan=week.plan,
+        limits=week.limits,
+        history=history_before(session, profile.person_id, row.date),
+        checkin=checkin_of(row, reported_symptoms(session, profile.person_id, row.date)),
+        now=row.answered_at,
+        always_tomorrow=profile.always_tomorrow,
+        trials=past_weeks(session, week),
+        prior=prior_used(session, profile) if use is not ForecastUse.RULES_ONLY else None,
+        forecast=use,
+        frozen=profile.frozen_at is not None,
+        overrides=coach_overrides(session, week),
+    )
