@@ -2,10 +2,11 @@
 
 It is made from the coach's word on how earlier days looked, whether or not mornings are followed
 with the forecast. The word gives the direction, the model the size: after flat never less than that
-load, after spilled over never more, after full the same. The days before the load stay as they are;
-the load is scaled as a whole. Each day stays inside the change allowed against the coach's own plan,
-the coach's floor and ceiling, and the guard rails; the load total of a week gone by binds no other
-week. The chance is fixed by the athlete and the last week behind, so that asking again gives the same.
+load, after spilled over never more, after full the same, or part of the way back to the plan that
+mornings had moved. The days before the load stay as they are; the load is scaled as a whole. Each day
+stays inside the change allowed against the coach's own plan, the coach's floor and ceiling, and the
+guard rails; the load total of a week gone by binds no other week. The chance is fixed by the athlete
+and the last week behind, so that asking again gives the same.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from engine.decision.beliefs import as_it_went, frame_of, intake_of, through
+from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
@@ -107,12 +108,16 @@ def next_load(
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
             belief, ahead, rng, load_days=plan.first_load_day, particles=PARTICLES,
-            aversion=aversion_after(look),
+            aversion=float(known.LOSS_AVERSION_NEXT_LOAD),
         )  # fmt: skip
 
+    then = said.as_it_went
+    if look is Look.FULL and then.load_g > 0 and plan.load_g == then.load_g:
+        # Full on what mornings had made of a plan: back towards that plan, where that is better.
+        room = room.between(plan, 1.0, said.plan.load_g / then.load_g)
     free = chosen = scale(room)
-    then, wish = as_it_went(said), _scaled(plan, free, room)
-    against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g)
+    wish = _scaled(plan, free, room)
+    against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g, planned_g=said.plan.load_g)
     if against and _whole(then):
         room = room.at(plan, then.load_g / max(plan.load_g, 1.0))
         chosen = scale(room)
@@ -132,7 +137,7 @@ def next_load(
         before=_odds(*free.as_planned),
         after=_odds(chosen.flat, chosen.full, chosen.spilled),
         disagrees=against and look is not Look.FULL,
-        bound=None if against or held else _bound(plan, chosen.factor, room),
+        bound=None if against or held or look is Look.FULL else _bound(plan, chosen.factor, room),
     )
 
 
@@ -144,21 +149,20 @@ def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
     said = [week for week in weeks if week.look is not None][-2:]
     if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
         return None
-    before, last = (as_it_went(week).load_g for week in said)
+    before, last = (week.as_it_went.load_g for week in said)
     return 2 * last - before if last < before else None
 
 
-def aversion_after(look: Look) -> float:
-    """How many times a loss of look counts against a gain in the next load after that look."""
-    return float(known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS)
+def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) -> bool:
+    """Whether a load in place of the one that looked so goes against what the look says.
 
-
-def goes_against(look: Look, *, then_g: float, wish_g: float) -> bool:
-    """Whether a load in place of the one that looked so goes against what the look says."""
+    `planned_g` is what had been planned in place of `then_g`: after full the way back there is open.
+    """
+    least, most = sorted((then_g, planned_g))
     return {
         Look.FLAT: wish_g < then_g,
         Look.SPILLED: wish_g > then_g,
-        Look.FULL: wish_g != then_g,
+        Look.FULL: not least <= wish_g <= most,
     }[look]
 
 
@@ -225,11 +229,18 @@ class _Room:
 
     def at(self, plan: PeakPlan, factor: float) -> _Room:
         """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
-        only = {
-            out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
-            for out in plan.load_days
-        }
-        return replace(self, low=only, high=only)
+        return self.between(plan, factor, factor)
+
+    def between(self, plan: PeakPlan, one: float, other: float) -> _Room:
+        """Room for the plan's load times factors between these two, as far as inside this one."""
+        low, high = (
+            {
+                out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
+                for out in plan.load_days
+            }
+            for factor in sorted((one, other))
+        )
+        return replace(self, low=low, high=high)
 
 
 def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:
