@@ -20,7 +20,8 @@ ENGLISH = {
     "3 litres in one and a half hours": 2.0, "6 litres in 2.5 hours": 2.4,
     "2 litres an hour": 2.0, "2 litres per hour": 2.0, "1500 ml in one go": 1.5,
     "2 litres in the last hour": 2.0, "3 litres in a couple of hours": 1.5,
-    "half an imperial gallon in an hour": 2.273, "2 litres in half hour": 2.0, "2 litres of water within about an hour": 2.0,
+    "half an imperial gallon in an hour": 2.273, "2 litres in half hour": 2.0,
+    "2 litres of water within about an hour": 2.0,
 }  # fmt: skip
 GERMAN = {
     "anderthalb Liter in einer Stunde": 1.5, "eineinhalb Liter in einer Stunde": 1.5,
