@@ -9,21 +9,20 @@ from __future__ import annotations
 from collections.abc import Sequence
 from contextlib import nullcontext
 from dataclasses import replace
+from functools import cache
 
 from sqlalchemy import bindparam
-from sqlmodel import Session, select
+from sqlmodel import Session, col, select
 
 from bot import documents, features, landing, uploads
 from bot.checkin import typed
-from bot.coach.broadcast import note_to_others
+from bot.coach.history.view import note_to_others
 from bot.core.buttons import CARD, OnCard, UnreadableError, beginnings, on_card
 from bot.core.callbacks import answer
 from bot.core.incoming import Kind
-from bot.core.kinds import kind_alone
-from bot.core.menus import keep_menu
-from bot.core.outbox import say
+from bot.core.outbox import say, set_menu
 from bot.core.routes import ANYONE_KNOWN, COACHING, FORMER, CallbackRoute, Command, View
-from bot.core.subjects import Subject, about
+from bot.core.subjects import Subject, about, kind_alone
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking
@@ -49,15 +48,15 @@ from bot.store.base import id_of
 from bot.store.remembering import remembered
 from bot.store.tables.desk import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
-from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
+from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, TopicKind
 from bot.words import common
-from bot.words.languages import nearest, speaking
+from bot.words.languages import language, nearest, speaking
 
 
 def help_view(turn: Act) -> None:
     """What this person can do here, read off the tables."""
     roles = roles_of(turn.session, turn.person)
-    lines = [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
+    lines = _menu_of(roles, language())
     own = profile_of(turn.session, turn.person.id)
     example = example_of(own) if own is not None and "athlete" in roles else ""
     text = common.help_message(lines, example, own=own is not None and is_own_coach(own))
@@ -154,10 +153,29 @@ def _former(turn: ChatTurn, person: Person) -> None:
     say_to(turn, person, common.former())
 
 
+# Built once: building a statement costs as much as asking it.
+_LAST_MENU = (
+    select(OutboxRow.payload)
+    .where(OutboxRow.topic == TopicKind.MENU, OutboxRow.topic_about == bindparam("chat"))
+    .order_by(col(OutboxRow.id).desc())
+    .limit(1)
+)
+
+
 def refresh_menu(turn: Turn, person: Person) -> None:
     """The command menu as this person's roles and language call for it."""
     with speaking_to(person):
-        keep_menu(turn, person, roles_of(turn.session, person), COMMANDS.values())
+        wanted = _menu_of(roles_of(turn.session, person), language())
+        last = turn.session.exec(_LAST_MENU, params={"chat": person.chat_id}).first()
+        shown = [(c["command"], c["description"]) for c in last["commands"]] if last else []
+        if wanted != shown:
+            set_menu(turn.session, chat_id=person.chat_id, commands=wanted, now=turn.now)
+
+
+@cache
+def _menu_of(roles: frozenset[str], _language: str) -> list[tuple[str, str]]:
+    """The commands that these roles may use, with what each does in the language in force."""
+    return [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
 
 
 def _known(turn: ChatTurn, person: Person, roles: frozenset[str]) -> None:

@@ -8,7 +8,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.checkin import words
-from bot.checkin.flow import CHANGEABLE, CHECK_IN, QUESTIONS, SOMETHING_OFF
+from bot.checkin.flow import CHANGEABLE, CHECK_IN, QUESTIONS, SOMETHING_OFF, STORED
 from bot.checkin.flow_reading import ALL_FINE, IN_ONE, NOTED
 from bot.core.outbox import Button, answer_tap
 from bot.core.turn import Act, Turn
@@ -207,14 +207,13 @@ def _pass_on(turn: Turn, profile: AthleteProfile, row: CheckInRow) -> None:
 def _write(row: CheckInRow, answers: Answers) -> None:
     if answers.get("fine") == ALL_FINE and not answers.get("note"):
         row.symptoms, row.gut, row.note = [], "fine", ""
-    for question in QUESTIONS:
-        if question.column and question.key in answers:
-            value = answers[question.key]
-            if question.key == "symptoms":
-                value = list(value or [])
-            elif question.key == "note":
-                value = value or ""
-            setattr(row, question.column, value)
+    for key in STORED.keys() & answers.keys():
+        value = answers[key]
+        if key == "symptoms":
+            value = list(value or [])
+        elif key == "note":
+            value = value or ""
+        setattr(row, key, value)
 
 
 def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> Answers:
@@ -224,10 +223,10 @@ def answers_of(session: Session, profile: AthleteProfile, row: CheckInRow) -> An
     """
     answers = question_context(session, profile, row.date)
     was_off = bool(row.symptoms or row.gut not in (None, "fine"))
-    for question in QUESTIONS:
-        if question.column and (was_off or not question.of_what_is_off):
-            value = getattr(row, question.column)
-            answers[question.key] = list(value) if isinstance(value, list) else value
+    for key, question in STORED.items():
+        if was_off or not question.of_what_is_off:
+            value = getattr(row, key)
+            answers[key] = list(value) if isinstance(value, list) else value
     answers["fine"] = SOMETHING_OFF if was_off else ALL_FINE if row.gut == "fine" else None
     return answers
 

@@ -57,13 +57,13 @@ LEAVE = "no"
 class Question:
     """One question of the check-in, and everything that hangs on it.
 
-    `column` is the column of its row and the field of `engine.values.checkin.CheckIn`; "" where the
-    answer only leads on. `core`: before these are answered or skipped, nothing is decided.
-    `changeable`: offered under "Change an answer".
+    Its step's key is the column of its row and the field of `engine.values.checkin.CheckIn`, unless
+    the answer only leads on (`stored`). `core`: before these are answered or skipped, nothing is
+    decided. `changeable`: offered under "Change an answer".
     """
 
     step: Step
-    column: str = ""
+    stored: bool = True
     core: bool = False
     changeable: bool = False
 
@@ -227,7 +227,6 @@ def _one_training(text: str, answers: Answers) -> Answers:
 
 QUESTIONS: tuple[Question, ...] = (
     Question(
-        column="weight_kg",
         core=True,
         changeable=True,
         step=Step(
@@ -239,7 +238,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="fullness",
         core=True,
         changeable=True,
         step=Step(
@@ -253,7 +251,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="water_l",
         core=True,
         changeable=True,
         step=Step(
@@ -265,7 +262,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="sharpness",
         changeable=True,
         step=Step(
             key="sharpness",
@@ -277,7 +273,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="carb_eaten_g",
         changeable=True,
         step=Step(
             key="carb_eaten_g",
@@ -289,7 +284,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="training_done",
         changeable=True,
         step=Step(
             key="training_done",
@@ -307,6 +301,7 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
+        stored=False,
         changeable=True,
         step=Step(
             key="fine",
@@ -319,7 +314,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="symptoms",
         step=Step(
             key="symptoms",
             ask=words.ask_symptoms,
@@ -330,7 +324,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="gut",
         step=Step(
             key="gut",
             ask=words.ask_gut,
@@ -342,7 +335,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="sleep_h",
         step=Step(
             key="sleep_h",
             ask=_with_why("sleep_h", words.ask_sleep),
@@ -356,7 +348,6 @@ QUESTIONS: tuple[Question, ...] = (
         ),
     ),
     Question(
-        column="note",
         step=Step(
             key="note",
             ask=words.ask_note,
@@ -382,6 +373,7 @@ CHECK_IN = Flow(
     can_cancel=False,
     steps=(DOUBT, *(question.step for question in QUESTIONS)),
 )
+STORED = {question.key: question for question in QUESTIONS if question.stored}
 CHANGEABLE = tuple(question.key for question in QUESTIONS if question.changeable)
 
 

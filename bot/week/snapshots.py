@@ -12,15 +12,13 @@ from bot.people.people import local_date
 from bot.store.tables.desk import HoldRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DaySetRow
+from bot.week.load import set_around
 
 Snapshot = dict[str, Any]
 
 
 def days_before(session: Session, profile: AthleteProfile, today: date) -> list[Snapshot]:
     """The figures in force from today on, as they stand before a change."""
-    query = select(DaySetRow).where(
-        DaySetRow.athlete_id == profile.person_id, DaySetRow.date >= today
-    )
     return [
         {
             "date": row.date.isoformat(),
@@ -28,7 +26,8 @@ def days_before(session: Session, profile: AthleteProfile, today: date) -> list[
             "by": row.by,
             "decision_id": row.decision_id,
         }
-        for row in session.exec(query.order_by(col(DaySetRow.date)))
+        for row in set_around(session, profile.person_id, today).values()
+        if row.date >= today
     ]
 
 

@@ -220,7 +220,7 @@ def test_a_figure_put_right_within_a_sentence_is_asked_about_too(sqlite_engine: 
 
 
 def test_every_question_has_its_row_its_field_its_words_and_its_button() -> None:
-    columns = {question.column for question in QUESTIONS if question.column}
+    columns = {question.key for question in QUESTIONS if question.stored}
     assert columns == set(CheckInRow.model_fields) - NOT_ASKED
     assert columns == {field.name for field in fields(CheckIn)} - NOT_ASKED
     named = {question.key for question in QUESTIONS if question.changeable}
@@ -244,8 +244,6 @@ def test_every_question_reaches_the_engine() -> None:
     checkin = checkin_of(row)
     empty = CheckIn(date=row.date)
     for question in QUESTIONS:
-        if question.column:
-            reached = getattr(checkin, question.column)
-            assert reached != getattr(empty, question.column), (
-                f"{question.key} is asked and dropped"
-            )
+        if question.stored:
+            reached = getattr(checkin, question.key)
+            assert reached != getattr(empty, question.key), f"{question.key} is asked and dropped"

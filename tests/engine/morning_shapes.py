@@ -620,7 +620,7 @@ de | kg | wasser: 2 + 1,5, gewicht 72,4, voll 6 | 72.4 | 6 | 3.5
 de | kg | 72,4 voll 6 wasser 7 x 500 ml | 72.4 | 6 | 3.5
 de | kg | 72,4 voll 6 wasser 7x 0,5 | 72.4 | 6 | 3.5
 de | kg | 72,4 voll 6 wasser 7 flaschen à 0,5 l | 72.4 | 6 | ~3.5
-de | kg | 72,4 voll 6 3 flaschen à 1,5 l | 72.4 | 6 | ~
+de | kg | 72,4 voll 6 3 flaschen à 1,5 l | 72.4 | 6 | ~4.5
 de | kg | 72,4kg | 6/10 | 3,5 l | 7 std schlaf | 72.4 | 6 | 3.5
 de | kg | 72,4 / voll 6 / 3,5 / gut geschlafen | 72.4 | 6 | 3.5
 de | kg | gestern abend 73,1, heute früh 72,4. voll 6. 3,5 l | 72.4 | 6 | 3.5
@@ -636,4 +636,95 @@ en | kg | feel about a 6/10 full, 72.4, 3.5 | 72.4 | 6 | 3.5
 en | kg | muscle fullness 6, 72.4 kg, 3.5 L drunk | 72.4 | 6 | 3.5
 en | kg | look-wise a 6, 72.4, 3.5 l | 72.4 | 6 | 3.5
 en | kg | visually a 6. weight 72.4. water 3.5 | 72.4 | 6 | 3.5
+de | kg | 72,4 mit vollem magen, satte 8, 4 liter weg | 72.4 | 8 | 4
+de | kg | 72,4 7 3,5 trotz kurzer nacht | 72.4 | 7 | 3.5
+de | kg | waage zeigt 72,4. gefühlt ne 6. 3,5 l über den tag verteilt | 72.4 | 6 | 3.5
+de | kg | 72,4 / fülle eher 5 / wasser knapp 4 l | 72.4 | 5 | 4
+de | kg | fülle 6 nein 7, 72,4, 4 l | 72.4 | 7 | 4
+de | kg | 72,4 fülle 7 wasser 3l nee 4l | 72.4 | 7 | 4
+de | kg | 72,4 fülle 7 wasser 4l plus 500ml nachts | 72.4 | 7 | 4.5
+de | kg | 72,4 fülle 7, 4 flaschen à 1l | 72.4 | 7 | 4
+de | kg | 72,4 fülle 7, drei 1,5 liter flaschen | 72.4 | 7 | 4.5
+de | kg | 72,4 fülle 7, 2 x 1,5 l und 1 l | 72.4 | 7 | 4
+de | kg | nach dem klo 72,4, 7, 4 liter | 72.4 | 7 | 4
+de | kg | 72,4. 7 weil die nudeln knallen. 4 l | 72.4 | 7 | 4
+de | kg | 72,4 ich würd sagen ne 7 heute, 4 liter hab ich geschafft | 72.4 | 7 | 4
+de | kg | 72,4 fülle 7 (gestern 6), wasser 4 | 72.4 | 7 | 4
+de | kg | 72,4 fülle von 6 auf 7, wasser 4 | ~72.4 | ~7 | ~4
+de | kg | Gewicht: 72,4kg Füllegefühl: 7 von 10 Getrunken: 4 Liter Stimmung: 6 | 72.4 | 7 | 4
+de | kg | 72.4 7 4000ml | 72.4 | 7 | 4
+de | kg | moin coach, 72,4 auf der uhr, 7er fülle und 4 liter wasser | 72.4 | 7 | 4
+de | kg | 72,4, bin ne glatte 7, wasser passt mit 4 | 72.4 | 7 | 4
+de | kg | 4 liter getrunken, wiege 72,4 und fühl mich wie ne 7 | 72.4 | 7 | 4
+de | kg | Wasser 4 Gewicht 72,4 Fülle 7 Schlaf 6 | 72.4 | 7 | 4
+de | kg | 72,4 (-0,2) / 7 (+1) / 4 | 72.4 | 7 | 4
+de | kg | 72,4 | sieben | vier | 72.4 | 7 | 4
+de | kg | g 72,4 f 7 w 4 | 72.4 | 7 | 4
+de | kg | G72,4 / F7 / W4 | 72.4 | 7 | 4
+de | kg | 72,4 nüchtern, so ne 6 bis 7, 4l | ~72.4 | ~- | ~4
+de | kg | heut früh 72,4 drauf, optisch 7, wasser warens 4 | 72.4 | 7 | 4
+de | kg | bin bei 72,4 gelandet, fülle 7, getrunken 4 l | 72.4 | 7 | 4
+de | kg | 72,4 wieder, 7 wieder, 4 wieder | 72.4 | 7 | 4
+de | kg | 72,4 7 und wasser hab ich 4 liter gepackt, beine müde | 72.4 | 7 | 4
+de | kg | 72,4 7 4 muskelkater in den beinen | 72.4 | 7 | 4
+de | kg | 72,4 7 4, hunger | 72.4 | 7 | 4
+de | kg | 72,4 7 4 posing lief gut | 72.4 | 7 | 4
+en | kg | 72.4 on the nose, a solid 7, 4 litres in | 72.4 | 7 | 4
+en | kg | 72.4 and i feel like a 7, 4l by bedtime | 72.4 | 7 | 4
+en | kg | 72.4 full 6 no 7, 4l | 72.4 | 7 | 4
+en | kg | 72.4 fullness 7 instead of 6, water 4 | 72.4 | 7 | 4
+en | kg | 72.4, 7, 3 bottles of 1.5 l | 72.4 | 7 | 4.5
+en | kg | 72.4, 7, 2l plus another 2l | 72.4 | 7 | 4
+en | kg | scale was 72.4 this morning, fullness id call a 7, water 4 litres like always | 72.4 | 7 | 4
+en | kg | 72.4 / 7 because of the rice / 4 | 72.4 | 7 | 4
+en | kg | 7 fullness today, 72.4 on the scale, and about 4 litres yesterday | 72.4 | 7 | 4
+en | kg | 72.4kg felt like 7/10 had 4L | 72.4 | 7 | 4
+en | kg | flat-ish 4, 72.4, 4l | ~72.4 | ~4 | ~4
+en | kg | 72.4 flat 3, 4l | 72.4 | 3 | 4
+en | kg | 72.4 7 4 legs sore from posing | 72.4 | 7 | 4
+en | kg | 72.4 7 4 slept like a rock | 72.4 | 7 | 4
+en | kg | weight 72.4 water 4 fullness 7 mood 6 | 72.4 | 7 | 4
+de | kg | platt, 3, 72,4, 4l | 72.4 | 3 | 4
+de | kg | 72,4 platt 3 wasser 4 | 72.4 | 3 | 4
+de | kg | 72,4 flach wie ne flunder also 3, 4 liter | 72.4 | 3 | 4
+de | kg | 72,4 leer, würd sagen 3, 4l | 72.4 | 3 | 4
+de | kg | hab 72,4 aufm display gehabt, würd ne 6 geben, getrunken dreieinhalb | 72.4 | 6 | 3.5
+de | kg | 72,4 . schwer zu sagen, aber eher 6. knapp 4 liter | 72.4 | 6 | 4
+de | kg | Fülle passt so bei 7, Gewicht 72,4 und Wasser waren 4 Liter | 72.4 | 7 | 4
+de | kg | 72,4... 7... 4l... | 72.4 | 7 | 4
+de | kg | 72,4 kg fülle 7 4 l wasser kein schlaf | 72.4 | 7 | 4
+de | kg | 72.4/7/4 und danke für gestern | 72.4 | 7 | 4
+de | kg | fülle 7,wasser 4,gewicht 72,4 | 72.4 | 7 | 4
+de | kg | wasser:4 fülle:7 gewicht:72,4 | 72.4 | 7 | 4
+de | kg | 72,4 / 7 / 4 , bin unterwegs zum hotel | 72.4 | 7 | 4
+de | kg | ach ja werte: 72,4, 7, 4 liter | 72.4 | 7 | 4
+de | kg | 72.4kg, fülle würd ich ne 7 geben, wasser so 4 liter | 72.4 | 7 | 4
+de | kg | Guten Morgen Trainer! 72,4kg heute früh. Fülle ungefähr bei 7. Habe gestern 4 Liter getrunken. Schönen Tag! | 72.4 | 7 | 4
+de | kg | 72,4 (nach klo), 7, 4l | 72.4 | 7 | 4
+de | kg | 72,4 ; 7 ; 4 ; alles roger | 72.4 | 7 | 4
+de | kg | gewogen 72,4 - fülle 7 - wasser 4 - schlaf 7h | 72.4 | 7 | 4
+de | kg | wiegt 72,4, fülle sieben von zehn, wasser vier liter und ein halber | 72.4 | 7 | 4.5
+de | kg | 72,4 7 4,5 training lief super gestern | 72.4 | 7 | 4.5
+de | kg | die 72,4 steht, 7 würd ich sagen, 4l | 72.4 | 7 | 4
+de | kg | 72,4 hat die waage gesagt, fülle ist 7 und getrunken hab ich 4 | 72.4 | 7 | 4
+de | kg | 4l 7 72,4 | 72.4 | 7 | 4
+de | kg | 7 72,4 4l | 72.4 | 7 | 4
+de | kg | 72,4 7 (echt prall), 4 liter | 72.4 | 7 | 4
+de | kg | gewicht runter auf 72,4, fülle hoch auf 7, wasser 4 | 72.4 | 7 | 4
+de | kg | von 72,6 auf 72,4, fülle 7, 4l | 72.4 | 7 | 4
+de | kg | gestern 72,6 heute 72,4, fülle 7, 4l | 72.4 | 7 | 4
+de | kg | 72,4kg | 7/10 | 4,0l | kopf ok | 72.4 | 7 | 4
+de | kg | wasser 4 liter wie besprochen, fülle 7, gewicht 72,4 | 72.4 | 7 | 4
+de | kg | wasser hab ich 4l geschafft statt 5, fülle 7, 72,4 | 72.4 | 7 | 4
+de | kg | nur 2,5 liter geschafft, fülle 7, 72,4 | 72.4 | 7 | 2.5
+de | kg | 72,4, fülle 7, leider nur 2 liter | 72.4 | 7 | 2
+de | kg | 72,4, fülle 7, 4 liter plus 2 kaffee | 72.4 | 7 | 4
+de | kg | 72,4 fülle 7 wasser 4 und 200g reis gegessen | 72.4 | 7 | 4
+en | kg | down to 72.4, fullness up to 7, 4 litres | ~72.4 | ~7 | ~4
+en | kg | yesterday 72.6 today 72.4, full 7, 4l | 72.4 | 7 | 4
+en | kg | 72.4 after the loo, fullness prob a 7, drank all 4 litres | 72.4 | 7 | 4
+en | kg | 72.4 - 7 - 4 - feeling strong | 72.4 | 7 | 4
+en | kg | only 2.5 litres, fullness 7, 72.4 | 72.4 | 7 | 2.5
+en | kg | 72.4, 7, 4 litres plus two coffees | 72.4 | 7 | 4
+en | kg | morning coach! 72.4 today. looking like a 7. hit my 4 litres. | 72.4 | 7 | 4
 """

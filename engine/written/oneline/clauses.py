@@ -9,7 +9,7 @@ from itertools import combinations, pairwise, product
 from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
 from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
-from engine.written.oneline.plausible import fits, likely, value_of
+from engine.written.oneline.plausible import fits, is_readable, likely, value_of
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens import is_skipped
 from engine.written.units import Refusal
@@ -22,6 +22,8 @@ LEAST_SPARE_CARBS = 20.0  # g: what is less is some other number
 _STILL_OPEN = frozenset(
     {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
 )
+_IN_PLACE_OF = frozenset({"statt", "anstatt", "instead of", "rather than", "up from", "down from"})
+_SCORES_AGREE = 2  # so far the figure may be from what the word is usually said of
 _LEAST_WEIGHT = 20  # kg, lb; nobody weighs less
 _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
@@ -49,6 +51,7 @@ class Clause:
     odd: set[int] = field(default_factory=set)  # starts of figures not to be taken unasked
     trailed: set[int] = field(default_factory=set)  # of these, for nothing but a word behind them
     beside: set[int] = field(default_factory=set)  # for nothing but words beside them, or for a day
+    dated: set[int] = field(default_factory=set)  # of these, for the name of another day
     foreign: set[int] = field(default_factory=set)  # starts of figures that are no answers
     vessels: set[int] = field(default_factory=set)  # starts of figures that count glasses
     pointing: frozenset[int] = frozenset()  # starts of labels with a colon: they name what follows
@@ -62,6 +65,15 @@ class Clause:
     @property
     def unknown(self) -> list[Word]:
         return [word for word in self.words if is_unknown(word)]
+
+    def is_told_plainly(self, one: Named) -> bool:
+        """Whether its label stands right before the figure, so that no word behind it is counted."""
+        start = one.figure.start
+        only_trailed = start in self.beside & self.trailed - self.dated
+        after = [token for token in self.tokens if token.start > start][:2]
+        if any(isinstance(token, Word) and token.says(Means.CORRECTS) for token in after):
+            return False
+        return only_trailed and one.label.start < start and _adjacent(self, one.label, one.figure)
 
     def says(self, *means: Means) -> bool:
         return any(word.says(*means) for word in self.words)
@@ -80,11 +92,20 @@ def clauses_of(tokens: Sequence[Token], known: Known) -> list[Clause]:
         if isinstance(following, Mark) and following.text in (":", "=")
     )
     for clause in found:
-        clause.asks = clause.end == "?"
+        clause.asks = clause.end == "?" and not _only_rounds(clause)
         clause.pointing = pointing
         _mark_odd(clause)
         _name_figures(clause, known)
     return found
+
+
+def _only_rounds(clause: Clause) -> bool:
+    """ "maybe 2?": a figure that is not sure, and no question."""
+    said = (Means.ABOUT, Means.LABEL, Means.LINK, Means.RANGE)
+    plain = all(
+        isinstance(t, Figure) or (isinstance(t, Word) and t.says(*said)) for t in clause.tokens
+    )
+    return plain and bool(clause.figures) and clause.says(Means.ABOUT)
 
 
 def _parted(tokens: Sequence[Token]) -> Iterator[tuple[list[Token], str]]:
@@ -154,19 +175,27 @@ def _mark_odd(clause: Clause) -> None:
 def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
     """What the words directly beside a figure make of it."""
     tokens = clause.tokens
-    if _is_eaten(tokens, index):
+    if _is_eaten(tokens, index) or _stands_aside(tokens, index):
         clause.foreign.add(figure.start)
     following = tokens[index + 1] if index + 1 < len(tokens) else None
     if isinstance(following, Word) and following.says(Means.VESSEL):
         clause.vessels.add(figure.start)
         clause.odd.add(figure.start)
     counts = _counts(tokens, index, +1)
-    if counts or _counts(tokens, index, -1) or _of_other_day(tokens, index):
+    if _of_other_day(tokens, index):
+        clause.dated.add(figure.start)
+    if counts or _counts(tokens, index, -1) or figure.start in clause.dated:
         if figure.start not in clause.odd:
             clause.beside.add(figure.start)
         clause.odd.add(figure.start)
     if counts:
         clause.trailed.add(figure.start)
+
+
+def _stands_aside(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is what another stands in place of: "8 instead of 7", "statt 4"."""
+    before = tokens[index - 1] if index else None
+    return isinstance(before, Word) and before.text in _IN_PLACE_OF
 
 
 def _drunk_down(clause: Clause) -> bool:
@@ -273,7 +302,7 @@ def _name_figures(clause: Clause, known: Known) -> None:
         return
     best: list[tuple[tuple[int, int, bool, int], list[Named]]] = []
     for steps in product((1, -1, 0), repeat=len(labels)):
-        named = _given(clause, items, labels, steps)
+        named = _given(clause, items, labels, steps, known)
         if named is None:
             continue
         valid = sum(_valid(one, known) for one in named)
@@ -297,10 +326,22 @@ def _name_figures(clause: Clause, known: Known) -> None:
 def _is_label(tokens: Sequence[Token], index: int) -> bool:
     """Whether a word labels a figure: "water unknown" has none."""
     word = tokens[index]
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if isinstance(word, Word) and _scores(word, following):
+        return True
     if not isinstance(word, Word) or not word.says(Means.LABEL):
         return False
-    following = tokens[index + 1] if index + 1 < len(tokens) else None
     return not (isinstance(following, Word) and following.says(Means.SKIP))
+
+
+def _scores(word: Word, following: Token | None) -> bool:
+    """Whether a score in words is said once more as a figure: "flat, 3"."""
+    score = word.says(Means.SCORE)
+    if score is None or not score.value or word.says(Means.LABEL):
+        return False
+    if not isinstance(following, Figure) or following.unit is not Unit.NONE or following.high:
+        return False
+    return abs(rough(following.number) - score.value) <= _SCORES_AGREE
 
 
 def _given(
@@ -308,6 +349,7 @@ def _given(
     items: Sequence[Token],
     labels: Sequence[int],
     steps: Sequence[int],
+    known: Known,
 ) -> list[Named] | None:
     used: set[int] = set()
     named = []
@@ -320,19 +362,32 @@ def _given(
             return None
         label = items[at]
         assert isinstance(label, Word)
-        about = _about(label, figure)
+        about = _about(label, figure, known)
         if not _may_name(clause, about, figure, label, step):
+            return None
+        if about != "weight_kg" and _is_surely_weight(figure, about, known):
             return None
         used.add(place)
         named.append(Named(about, figure, label))
     return named
 
 
-def _about(label: Word, figure: Figure) -> str:
+def _is_surely_weight(figure: Figure, key: str, known: Known) -> bool:
+    """ "67.4 water as always": it can't be the drink, and it is the weight of who writes."""
+    if figure.unit is not Unit.NONE or figure.high or not _usual("weight_kg", figure, known):
+        return False
+    return known.weight_kg is not None and not is_readable(key, figure, known)
+
+
+def _about(label: Word, figure: Figure, known: Known) -> str:
     """What a label names: the "w" of "w4" is water, that of "w 61" the weight."""
     names = [meaning.about for meaning in label.meanings if meaning.means is Means.LABEL]
-    if len(names) > 1 and "water_l" in names and rough(figure.number) < _LEAST_WEIGHT:
-        return "water_l"
+    if not names and (score := label.says(Means.SCORE)):
+        return score.about
+    if len(names) > 1 and "water_l" in names:
+        drunk = _usual("water_l", figure, known) and not _usual("weight_kg", figure, known)
+        if drunk or rough(figure.number) < _LEAST_WEIGHT:
+            return "water_l"
     return names[0]
 
 
@@ -342,7 +397,7 @@ def _may_name(clause: Clause, key: str, figure: Figure, label: Word, step: int) 
     if key == "sleep_h":
         # "slept 6" and "6 hours slept" are sleep, "4 slept badly" is not
         return figure.unit is Unit.HOURS or (step == 1 and _adjacent(clause, label, figure))
-    if len(label.text) == 1:
+    if len(label.text) == 1 or not label.says(Means.LABEL):
         return step == 1 and _adjacent(clause, label, figure)
     return not _unknown_between(clause, label, figure)
 

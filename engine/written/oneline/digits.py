@@ -95,6 +95,24 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> Choice |
     if (part := at_number.PART_OF.match(line, at)) and not line[at - 1 : at].isalnum():
         share = int(part["top"]) / int(part["of"])
         return only(figure_of(line, at, f"{share:g}", part.end(), Unit.VOLUME, part["unit"]))
+    return _said_otherwise(line, at, number, end) or _told_of_else(line, at, number, end, language)
+
+
+def _said_otherwise(line: str, at: int, number: str, end: int) -> Choice | None:
+    """A score as a mark ("a 7er"), a weight as "59k7", bottles with their size, what is unreadable."""
+    if (grade := at_number.AS_GRADE.match(line, end)) and number.isdecimal():
+        return only(figure_of(line, at, number, grade.end()))
+    if at_number.UNREADABLE.match(line, end):
+        return _run_on(line, at, end)
+    if (tenth := at_number.KILO_TENTH.match(line, end)) and number.isdecimal():
+        kg = f"{number}.{tenth['tenth']}"
+        return only(figure_of(line, at, kg, tenth.end(), Unit.WEIGHT, "kg"))
+    sized = at_number.SIZED_VESSELS.match(line, end)
+    return _sized(line, at, number, sized) if sized else None
+
+
+def _told_of_else(line: str, at: int, number: str, end: int, language: str) -> Choice | None:
+    """The whole of a number that goes on in words, and what tells of something else."""
     if longer := goes_on(line, number, end, language):
         return with_unit(line, at, *longer)
     if (apart := at_number.CHANGE_APART.match(line, at)) and line[at - 1 : at] == "(":
@@ -113,6 +131,19 @@ def _whole(line: str, at: int, number: str, end: int, language: str) -> Choice |
     if (match := at_number.GRAMS_CHANGED.match(line, end)) and number.isdecimal():
         return unread(line, at, match.end())
     return None
+
+
+def _sized(line: str, at: int, number: str, sized: re.Match[str]) -> Choice | None:
+    """ "3 bottles of 1.5": what was drunk in all, in litres or in the unit that stands there."""
+    unit, size = (sized["unit"] or "").strip(), rough(sized["size"])
+    if not number.isdecimal():
+        return None
+    if not unit:
+        unit = "l" if size <= at_number.LARGEST_BOTTLE_L else "ml"
+        if at_number.LARGEST_BOTTLE_L < size < at_number.LEAST_BOTTLE_ML:
+            return None
+    total = int(number) * size
+    return only(figure_of(line, at, f"{total:g}", sized.end(), Unit.VOLUME, unit))
 
 
 def _points_elsewhere(line: str, start: int, end: int) -> bool:
@@ -176,12 +207,22 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
         match = pattern.match(line, end)
         if match is None:
             continue
+        if unit is Unit.GRAMS and rough(number) >= at_number.LEAST_WEIGHT_G:
+            kg = f"{rough(number) / 1000:g}"  # a scale that shows grams
+            return figure_of(line, start, kg, match.end(), Unit.WEIGHT, "kg")
         to, said = match.end(), match[0].strip()
+        times = at_number.TIMES_BEHIND.match(line, to) if unit is Unit.VOLUME else None
+        if times:  # "64 oz x2"
+            total = f"{rough(number) * int(times['many']):g}"
+            return figure_of(line, start, total, times.end(), unit, said)
         grams = at_number.AND_GRAMS.match(line, to) if unit is Unit.WEIGHT else None
         millilitres = at_number.AND_MILLILITRES.match(line, to) if said[:1] == "l" else None
         more = (grams if said[:1] == "k" else None) or (
             millilitres if unit is Unit.VOLUME else None
         )
+        spelt = _grams_in_words(line, to) if unit is Unit.WEIGHT and said[:1] == "k" else None
+        if spelt and number.isdecimal():
+            return figure_of(line, start, f"{number}{spelt[0]}", spelt[1], unit, said)
         if more and number.isdecimal():
             number, to = f"{number}.{more['more']}".rstrip("0"), more.end()
         elif longer := with_half(line, number, to):
@@ -190,6 +231,16 @@ def _unit_at(line: str, start: int, number: str, end: int) -> Figure | None:
     if match := at_number.THOUSAND.match(line, end):
         return figure_of(line, start, number, match.end(), Unit.GRAMS, "g", thousand=True)
     return None
+
+
+def _grams_in_words(line: str, at: int) -> tuple[str, int] | None:
+    """The decimals that "und fünfhundert gramm" adds to kilograms, and up to where they go."""
+    gap = re.compile(r" (?:und |and )?").match(line, at)
+    found = spelt_at(line, gap.end(), "de") if gap else None
+    grams = re.compile(r" ?(?:gramm|grams?|g)(?![^\W_])").match(line, found[1]) if found else None
+    if found is None or grams is None or not 0 < rough(found[0]) < at_number.GRAMS_PER_KG:
+        return None
+    return f"{rough(found[0]) / at_number.GRAMS_PER_KG:.3f}"[1:].rstrip("0"), grams.end()
 
 
 def figure_of(

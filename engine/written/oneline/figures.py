@@ -23,6 +23,17 @@ from engine.written.units import Refusal
 
 _CLOSE = 2  # characters: "60 2", "60. 2"
 _UNMISTAKABLE = 0.03  # a figure so near the last weight can be nothing else
+#: Beside a drink these say that it was another amount.
+_CHANGES_AMOUNT = frozenset(
+    {
+        "half", "halb", "halbe", "halber", "halben", "halbes", "another", "again", "twice",
+        "thrice", "double", "shy", "short", "more", "less", "each", "per", "je", "plus",
+        "zweimal", "dreimal", "viermal", "doppelt", "doppelte", "mehr", "weniger", "nochmal",
+        "weitere", "weiteren", "minus", "knapp", "fast", "bottle", "bottles", "flasche",
+        "flaschen", "and-a-half", "of", "left", "bis", "ausser", "außer", "except", "instead",
+        "statt", "nicht", "not", "kein", "keine", "zuviel",
+    }
+)  # fmt: skip
 _OF_THE_MORNING = frozenset({Unit.NONE, Unit.WEIGHT, Unit.VOLUME, Unit.OF_TEN})
 _KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",
@@ -54,7 +65,7 @@ class Figures(Leftover):
             named = {one.figure.start for one in clause.named}
             for one in clause.named:
                 self.labels.add(one.label.start)
-                if one.figure.start in clause.odd:
+                if one.figure.start in clause.odd and not clause.is_told_plainly(one):
                     self._odd.append((one.key, one.figure))
                     continue
                 if one.key == "sleep_h":  # a person's words of their night stay in the note
@@ -103,10 +114,32 @@ class Figures(Leftover):
         if not named and self._known.order[: len(CORE)] == CORE:
             water |= {figure.start for figure in figures[2:3]}
         for clause in self._clauses:
+            if any(word.text in _CHANGES_AMOUNT for word in clause.words):
+                continue
             for figure in clause.figures:
                 if figure.start in clause.trailed & water and self._at_water_target(figure):
                     clause.odd.discard(figure.start)
+        self._take_off_sole(figures)
         self._take_off_unmistakable(figures, {one.figure.start for one in named})
+
+    def _take_off_sole(self, figures: Sequence[Figure]) -> None:
+        """The only amount of a drink, and the only weight near the last one, are that among any words.
+
+        "got through 5 litres by 9pm"; a wish, a denial or a question hides them still.
+        """
+        drinks = [figure for figure in figures if figure.unit is Unit.VOLUME]
+        drinks = [figure for figure in drinks if is_plain("water_l", figure, self._known)]
+        weights = [figure for figure in figures if self._at_last_weight(figure)]
+        weights = [figure for figure in weights if figure.unit in (Unit.NONE, Unit.WEIGHT)]
+        sole = [*(drinks if len(drinks) == 1 else ()), *(weights if len(weights) == 1 else ())]
+        for clause in self._clauses:
+            changed = any(word.text in _CHANGES_AMOUNT for word in clause.words)
+            for figure in sole:
+                if figure.start in clause.foreign or (changed and figure.unit is Unit.VOLUME):
+                    continue
+                first = clause.asks and clause.tokens[0] is figure  # "85.8, okay, isn't it?"
+                if figure.start in clause.beside or (first and self._at_last_weight(figure)):
+                    clause.odd.discard(figure.start)
 
     def _take_off_unmistakable(self, figures: Sequence[Figure], named: set[int]) -> None:
         """Words beside a weight hide nothing where it is its owner's and the other two are told too.
@@ -128,7 +161,8 @@ class Figures(Leftover):
                 continue
             if told[1].start in clause.beside - clause.trailed:
                 clause.odd.discard(told[1].start)
-            if told[2].start in clause.beside and self._at_water_target(told[2]):
+            changed = any(word.text in _CHANGES_AMOUNT for word in clause.words)
+            if told[2].start in clause.beside and self._at_water_target(told[2]) and not changed:
                 clause.odd.discard(told[2].start)
 
     def _at_last_weight(self, figure: Figure) -> bool:

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from collections.abc import Iterator
 from dataclasses import replace
+from itertools import pairwise
 
 from engine.written.oneline.digits import rough
 from engine.written.oneline.meanings import Means
@@ -19,7 +20,7 @@ def interpretations(line: str, *, language: str, bare_stones: bool) -> list[list
     With `bare_stones`, two numbers at the start may be stones and pounds.
     """
     cut = [_without_lone_words(list(tokens)) for tokens in expanded(scan(line, language))]
-    pieces = [_ranged(_corrected(tokens)) for tokens in cut]
+    pieces = [_ranged(_corrected(_summed(_bottled(tokens)))) for tokens in cut]
     pieces = [other for tokens in pieces for other in _point_unsaid(tokens)]
     if bare_stones:
         pieces = [other for tokens in pieces for other in _stones_and_pounds(tokens)]
@@ -55,6 +56,90 @@ def _without_lone_words(tokens: list[Token]) -> list[Token]:
     ]
 
 
+_AND_MORE = frozenset(
+    {"plus", "and", "und", "then", "another", "noch", "dann", "dazu", "nochmal", "extra", "more",
+     "und dann", "und noch", "and then", "weitere", "zusätzlich", "nochmals", "later", "später"}
+)  # fmt: skip
+_OF_ONE = {("l", "m"): 1000.0, ("g", "o"): 128.0, ("q", "o"): 32.0, ("p", "o"): 16.0}
+
+
+def _summed(tokens: list[Token]) -> list[Token]:
+    """ "4 l then another 500 ml" is 4.5 l: two amounts of drink with nothing but "and more" between."""
+    out: list[Token] = []
+    for token in tokens:
+        first = next((i for i in range(len(out) - 1, -1, -1) if isinstance(out[i], Figure)), None)
+        before = out[first] if first is not None else None
+        both = isinstance(before, Figure) and isinstance(token, Figure)
+        times = before is not None and any(sign in before.text for sign in ("x", "×", "mal"))
+        if not both or not _is_added(out[(first or 0) + 1 :], times=times):
+            out.append(token)
+            continue
+        assert isinstance(before, Figure) and isinstance(token, Figure) and first is not None
+        total = _sum_of(before, token)
+        if total is None:
+            out.append(token)
+            continue
+        del out[first:]
+        out.append(
+            replace(
+                before, end=token.end, number=f"{total:g}", text=f"{before.text} + {token.text}"
+            )
+        )
+    return out
+
+
+_EACH = frozenset({"à", "a", "á", "of", "je", "zu", "mit", "with", "at", "zu je", "mit je"})
+_MOST_BOTTLES = 20
+_MOST_BOTTLED = 3  # tokens behind the count: the bottles, "of", their size
+
+
+def _bottled(tokens: list[Token]) -> list[Token]:
+    """ "three 1.5 litre bottles" and "three bottles of 1.5 litres" as the 4.5 litres they are."""
+    out = list(tokens)
+    for at in range(len(tokens) - 2):
+        count, *rest = tokens[at : at + 4]
+        bare = isinstance(count, Figure) and count.unit is Unit.NONE and count.number.isdecimal()
+        if not bare or not isinstance(count, Figure) or int(count.number) > _MOST_BOTTLES:
+            continue
+        sizes = [token for token in rest if isinstance(token, Figure)]
+        words = [token for token in rest if isinstance(token, Word)]
+        first, last = rest[0], rest[1]
+        behind = isinstance(first, Figure) and isinstance(last, Word) and last.says(Means.VESSEL)
+        before = (
+            isinstance(first, Word) and first.says(Means.VESSEL) and len(rest) == _MOST_BOTTLED
+            and bool(words[1:]) and words[1].text in _EACH and isinstance(rest[2], Figure)
+        )  # fmt: skip
+        size = sizes[0] if sizes else None
+        if not (behind or before) or size is None or size.unit is not Unit.VOLUME or size.high:
+            continue
+        total = f"{int(count.number) * rough(size.number):g}"
+        end = last.end if behind else size.end
+        whole = replace(size, start=count.start, end=end, number=total)
+        return _bottled([*tokens[:at], whole, *tokens[at + (3 if behind else 4) :]])
+    return out
+
+
+def _is_added(between: list[Token], *, times: bool) -> bool:
+    marks = [token.text for token in between if isinstance(token, Mark)]
+    words = [token.text for token in between if isinstance(token, Word)]
+    if any(mark not in "+,&" for mark in marks) or any(word not in _AND_MORE for word in words):
+        return False
+    plain = {"and", "und", "dann", "then"}
+    if times and words:
+        return True  # "2 x 1.5 l and 1 l"
+    return "+" in marks or "&" in marks or any(word not in plain for word in words)
+
+
+def _sum_of(one: Figure, other: Figure) -> float | None:
+    """Both amounts in the unit of the first; None where they are no drinks of one measure."""
+    if one.unit is not Unit.VOLUME or other.unit is not Unit.VOLUME or one.high or other.high:
+        return None
+    kinds = one.unit_text[:1], other.unit_text[:1]
+    share = 1.0 if kinds[0] == kinds[1] else _OF_ONE.get(kinds)
+    total = rough(one.number) + rough(other.number) / share if share else None
+    return None if total is None or total != total else total  # noqa: PLR0124 - not a number
+
+
 _LEAST_OF_A_WEIGHT = 30
 _DIGITS = 10
 
@@ -64,12 +149,18 @@ def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
     answers.
     """
     yield tokens
-    first = next((i for i, token in enumerate(tokens) if isinstance(token, Figure)), None)
-    if first is None or first + 1 >= len(tokens):
+    pairs = (
+        index
+        for index, (one, other) in enumerate(pairwise(tokens))
+        if isinstance(one, Figure) and isinstance(other, Figure)
+        and rough(one.number) >= _LEAST_OF_A_WEIGHT
+    )  # fmt: skip
+    first = next(pairs, None)
+    if first is None:
         return
     whole, tenth = tokens[first], tokens[first + 1]
-    assert isinstance(whole, Figure)
-    if not isinstance(tenth, Figure) or whole.high or tenth.high:
+    assert isinstance(whole, Figure) and isinstance(tenth, Figure)
+    if whole.high or tenth.high:
         return
     spelt = all(figure.text[:1].isalpha() for figure in (whole, tenth))
     digits = whole.number.isdecimal() and tenth.number.isdecimal()
@@ -83,11 +174,13 @@ def _point_unsaid(tokens: list[Token]) -> Iterator[list[Token]]:
         yield [*tokens[:first], joined, *tokens[first + 2 :]]
 
 
+_SAME_SCALE = 0.02  # of the number: so near each other lie two weights of one morning
 _MOST_CORRECTED = 0.1  # of the number: what differs by more may be another answer
 # these correct what is near, and say nothing before what is not
 _HESITATES = frozenset(
     {"ne", "äh", "ähm", "öh", "uh", "uhm", "erm", "er", "err", "hm", "hmm", "wait"}
 )
+_LAUGHS = frozenset({"haha", "hihi", "lol", "lmao", "hehe"})
 _BETWEEN = frozenset(",-:(;.!*")
 
 
@@ -101,16 +194,20 @@ def _corrected(tokens: list[Token]) -> list[Token]:
             out.append(token)
             continue
         between = out[first + 1 :] if first is not None else []
-        words = [t for t in between if isinstance(t, Word)]
+        words = [t for t in between if isinstance(t, Word) and t.text not in _LAUGHS]
         marks = [t for t in between if isinstance(t, Mark)]
         corrects = words and all(word.says(Means.CORRECTS) for word in words)
         units = {before.unit, token.unit} - {Unit.NONE}
         following = tokens[at + 1] if at + 1 < len(tokens) else None
         counted = isinstance(following, Word) and not following.meanings
+        one, other = rough(before.number), rough(token.number)
+        weighed_again = one >= _LEAST_OF_A_WEIGHT and abs(other - one) <= _SAME_SCALE * one
+        if weighed_again and any(word.says(Means.CORRECTS) for word in words):
+            corrects, counted = True, False
+            marks = []
         if not corrects or counted or len(units) > 1 or any(m.text not in _BETWEEN for m in marks):
             out.append(token)
             continue
-        one, other = rough(before.number), rough(token.number)
         joined = replace(
             token, start=before.start, unit=token.unit if before.unit is Unit.NONE else before.unit,
             unit_text=token.unit_text or before.unit_text,
@@ -119,9 +216,18 @@ def _corrected(tokens: list[Token]) -> list[Token]:
         if apart and all(word.text in _HESITATES for word in words):
             out.append(token)
             continue
+        surely = any(word.text not in _HESITATES for word in words)
+        if apart and surely and Unit.VOLUME in units and other <= 2 * one <= 4 * other:
+            apart = False  # "4 l, no, 5"
+        label = out[first - 1] if first else None
+        of_score = isinstance(label, Word) and label.says(Means.LABEL)
+        if apart and surely and of_score and of_score.about == "fullness" and other <= _DIGITS:
+            apart = False
         if apart:
             text = f"{before.number}-{token.number}"
-            joined = replace(joined, number=before.number, high=token.number, text=text)
+            joined = replace(
+                joined, number=before.number, high=token.number, text=text, corrected=surely
+            )
         del out[first:]
         out.append(joined)
     return out
@@ -135,6 +241,10 @@ def _ranged(tokens: list[Token]) -> list[Token]:
         first = tokens[at]
         if isinstance(first, Figure) and at + 2 < len(tokens) and not first.high:
             between, second = tokens[at + 1], tokens[at + 2]
+            if isinstance(second, Figure) and _moved(tokens, at, between, second):
+                out.append(replace(second, start=first.start))  # "from 82.0 to 81.8"
+                at += 3
+                continue
             if isinstance(second, Figure) and _makes_range(tokens, at, first, between, second):
                 out.append(
                     replace(
@@ -152,6 +262,15 @@ def _ranged(tokens: list[Token]) -> list[Token]:
         out.append(first)
         at += 1
     return out
+
+
+def _moved(tokens: list[Token], at: int, between: Token, second: Figure) -> bool:
+    """Whether a weight is told with the one it was before."""
+    before = tokens[at - 1] if at else None
+    if not isinstance(before, Word) or not isinstance(between, Word):
+        return False
+    named = before.text in ("from", "von") and between.text in ("auf", "to")
+    return named and rough(second.number) >= _LEAST_OF_A_WEIGHT
 
 
 def _makes_range(

@@ -110,6 +110,9 @@ class Leftover(Told):
         )
 
     def _ask_odd(self, key: str, figure: Figure) -> None:
+        if key == "sleep_h":
+            self.used.discard(figure.start)
+            return  # nobody is asked how they slept: it stays in their words
         if figure.high:
             self._take_range(key, figure)
             return

@@ -77,21 +77,23 @@ _ENGLISH = Late(
     rf"|(?P<only>zero|{_any(_ENGLISH_UNITS)}){_OVER})"
 )
 _GERMAN = Late(
-    rf"(?P<many>(?:ein|zwei|drei)?hundert)?(?:und)?"
+    rf"(?P<many>(?:ein|zwei|drei|vier|fünf|sechs|sieben|acht|neun)?hundert)?(?:und)?"
     rf"(?:(?:(?P<unit>{_any(_GERMAN_UNITS)})und)?(?P<tens>{_any(_GERMAN_TENS)})"
-    rf"|(?P<teen>{_any(_GERMAN_TEENS)})|(?P<only>null|{_any(_GERMAN_UNITS)}))?"
+    rf"|(?P<teen>{_any(_GERMAN_TEENS)})(?P<as_mark>er)?"
+    rf"|(?P<only>null|{_any(_GERMAN_UNITS)})(?P<as_grade>(?<!ein)er)?)?"
     rf"(?P<half>(?:und)?einhalb)?{_OVER}"
 )
 _ANDERTHALB = Late(rf"anderthalb{_OVER}")
 _FRACTIONS = {"1/2": 0.5, "1/4": 0.25, "3/4": 0.75}
 _HALF = Late(
-    rf"(?: and a| ?-and-a-|-and-a-| und ein| ein| plus a)[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
+    rf"(?: and a| ?-and-a-|-and-a-| an a| und (?:ein(?:en)?|a|n|nen|noch ein(?:en)?)| ein"
+    rf"| plus (?:a|ein|einen))[ -]?(?:half|halb(?:e[rsn]?)?){_OVER}"
     rf"|(?: and a|and-a) (?P<quarter>quarter){_OVER}"
     rf"|(?: and| und)? ?(?P<three>three[ -]quarters|dreiviertel){_OVER}"
     r"|(?: (?:and |und )?|-)(?P<fraction>[13]/[24])(?![\d/]|[.,]\d)"
 )
 _POINT = Late(
-    r" ?(?:point|komma|comma|punkt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
+    r" ?(?:point|komma|kommer|koma|kommar|comma|punkt|poin|pt) ?(?:(?P<digits>\d{1,2})(?![\d]|[.,]\d)"
     r"|(?P<words>[^\W\d_]+(?: [^\W\d_]+)?))"
 )
 _TIMES = Late(rf" ?(?:x|×|\*|mal|times) ?(?P<number>{NUMBER})(?![\d])")

@@ -72,7 +72,7 @@ DAY_OF = Late(r"(?:^|\n)(?:day|tag|week|woche|check-?in|nr\.?|no\.?|#) $")
 ITEM = Late(r"(?:^|(?<=[\s,;|]))(?P<which>\d)(?:\)|\.(?= ))")
 GALLON = Late(
     r"(?:(?P<half>half an? |half )|(?:an? |ein |eine |einen )(?:full |whole |good |ganze |ganzer )?"
-    rf"(?=gallon|gal|litre|liter)|(?=gallon{OVER}))(?P<unit>gallon|gal|litre|liter){OVER}"
+    rf"(?=gallon|gal|litre|liter)|(?=gallone?{OVER}))(?P<unit>gallone?|gal|litre|liter){OVER}"
 )
 # "3 + 0.5"; "3/4 of a gallon"
 PLUS = Late(r" \+ (?P<more>[01]?[.,]\d+)(?!\d)")
@@ -90,6 +90,23 @@ TWO_AMOUNTS = Late(rf" ?\+ ?(?P<more>\d+(?:[.,]\d+)?)(?= ?{VOLUME_WORDS}{OVER})"
 # "3 l 250 ml"; "3 liter 250"
 AND_MILLILITRES = Late(
     rf" (?:und |and )?(?P<more>[1-9][05]0)(?: ?ml{OVER}|(?<=liter \d\d\d){OVER})(?![.,]\d)"
+)
+# "150.something"; "59k7" and "59 kilo 7"; "3 bottles of 1.5"
+UNREADABLE = Late(r"(?:[.,]| (?:point|komma|comma) ?)(?:something|some|irgend\w+|x+\b|\?)")
+KILO_TENTH = Late(rf"k(?P<tenth>\d){OVER}")
+GRAMS_PER_KG = 1000
+AS_GRADE = Late(rf"(?<=(?<!\d)\d)(?:-?er|te){OVER}")  # "eine 7er"
+TIMES_BEHIND = Late(
+    r"(?: (?:bottles?|flaschen?))? ?(?:x|×|\*|mal|times) ?(?P<many>[1-9])(?![\d.,])"
+)
+LEAST_WEIGHT_G = 30_000
+LARGEST_BOTTLE_L, LEAST_BOTTLE_ML = 3.0, 200.0
+SIZED_VESSELS = Late(
+    r" ?(?:x )?(?:(?:big|large|small|full|whole|gro(?:ß|ss)en?|kleinen?|ganzen?|vollen?) )?"
+    r"(?:bottles?|flaschen?|gläser|glas|glasses|glass|cups?|becher|shakers?|pullen?|kannen?|krüge?|"
+    r"flasks?|jugs?|dosen|cans?)(?: (?:water|wasser|of water))?"
+    r" ?,? ?\(?(?:of |à |a |á |zu |zu je |je |mit |mit je |with |at |@ ?|x )?"
+    rf"(?P<size>{NUMBER})(?P<unit> ?{VOLUME_WORDS}{OVER})?(?: each| jeweils| je)?\)?(?![\d/])"
 )
 POUNDS_PER_STONE = 14
 MOST_CHANGED = 10  # kg or lb overnight; what is more is no change but the weight itself

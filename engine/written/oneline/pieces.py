@@ -29,7 +29,9 @@ class Token:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Figure(Token):
-    """`number` as written; `high` is the other end of a range; `bound` where it is only a bound."""
+    """`number` as written; `high` is the other end of a range; `bound` where it is only a bound;
+    `corrected` where the other end was put in its stead.
+    """
 
     number: str
     unit: Unit = Unit.NONE
@@ -37,6 +39,7 @@ class Figure(Token):
     high: str = ""
     bound: bool = False
     thousand: bool = False
+    corrected: bool = False
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)

@@ -37,6 +37,7 @@ _UNITS_OF = {
     "carb_eaten_g": {Unit.NONE, Unit.GRAMS},
     "sleep_h": {Unit.NONE, Unit.HOURS},
 }
+_A_DAYS_DRINK = (1.0, 10.0)  # L
 #: Answers that no bare number is ever taken for.
 _NO_FIGURES = frozenset({"fine", "symptoms", "gut", "note", "training_done"})
 
@@ -197,7 +198,7 @@ def _meant(key: str, figure: Figure, usual: float | None, known: Known) -> Itera
         yield from _scores_meant(figure.number, 10 if key == "fullness" else 5)
     elif key == "weight_kg" and usual is not None:
         yield from _weights_meant(figure, usual)
-    elif key == "water_l":
+    elif key == "water_l" and not _is_said_whole(figure, known):
         yield from _volumes_meant(figure, usual, known)
 
 
@@ -240,6 +241,13 @@ def _weights_meant(figure: Figure, usual: float) -> Iterator[float]:
             if abs(kg - usual) <= float(NEAR_A_SLIP) * usual:
                 found.append((rank if rank < 4 else 4 + abs(kg - usual), kg))
     yield from [kg for _, kg in sorted(found)][:1]
+
+
+def _is_said_whole(figure: Figure, known: Known) -> bool:
+    """Whether a day's drink was written with its unit, so that no decimal point slipped."""
+    low, high = _A_DAYS_DRINK
+    values = values_of("water_l", [figure], known)
+    return figure.unit is Unit.VOLUME and any(low <= value <= high for value in values)
 
 
 def _volumes_meant(figure: Figure, usual: float | None, known: Known) -> Iterator[float]:

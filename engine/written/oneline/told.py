@@ -18,6 +18,7 @@ from engine.written.oneline.plausible import (
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
 from engine.written.units import Refusal, RefusalCode, VolumeUnit
 
+_NARROW = 1.35  # of drinks: "4 to 5 L" is 4.5, which neither end could be told from next morning
 _SAME = 0.006  # two figures nearer than this share of each other are one, in two units
 
 
@@ -95,6 +96,19 @@ class Told:
         if len(ends) == 2 and key in ("weight_kg", "water_l", "carb_eaten_g", "sleep_h"):
             options = [ends[0], round((ends[0] + ends[1]) / 2, 3), ends[1]]
         usual = [{key: v} for v in options if likely(key, v, self._known)]
+        only = len(usual) == 1 and figure.corrected and key != "sleep_h"
+        if only and usual[0][key] == (ends[-1] if ends else None):
+            self.answers[key] = usual[0][key]  # "07,0 sorry 70,0": the first can't be meant
+            self._told_by[key] = figure
+            self.spoken_for.add(key)
+            return
+        if key == "water_l" and len(usual) == 3 and not figure.corrected:
+            low, middle, high = (float(one[key] or 0) for one in usual)
+            if high <= _NARROW * low:
+                self.answers[key] = middle
+                self._told_by[key] = figure
+                self.spoken_for.add(key)
+                return
         self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
 
     def _doubt(

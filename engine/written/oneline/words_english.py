@@ -77,7 +77,15 @@ ENGLISH: Table = {
         "exactly, for weight, for fullness, for water, this am, this a.m., a.m., or so, i reckon, "
         "give or take, am weight, am, litre water, nailed, hit, water hit, hit water, gone, finished, "
         "level today, as per scale, on hotel scale, on the hotel scale, gym scale, hotel scale, uh, "
-        "uhm, erm, er, err, hm, hmm"
+        "uhm, erm, er, err, hm, hmm, done, drank, got through, got down, put away, downed, on the "
+        "scale, on the scales, on scale, in the tank, got in, look, looking, in the books, knocked "
+        "back, chugged, consumed, gulped, sank, necked, polished off, yesterday total, in me, on "
+        "scales, scale says, weighed in, weighing, weighing in, weighed in at, clocked, clocked in "
+        "at, tipped the scale at, tipped the scales at, came in at, for the day, throughout the day, "
+        "over the day, by the end of the day, on the full scale, on the fullness scale, fullness "
+        "wise, fullness-wise, water wise, water-wise, weight wise, weight-wise, out, myself, full "
+        "after that, i am, today at, down the hatch, in tank, by bedtime, by 9pm, rate myself, rate "
+        "myself a, i rate myself, rating myself"
     ),
     (Means.TODAY, "", None): ("today, tonight, tomorrow, later"),
     (Means.ABOUT, "", None): (
@@ -86,7 +94,14 @@ ENGLISH: Table = {
         "about, ish, just, between, somewhere, somewhere between, somewhere around, anywhere between, "
         "in between, somewhere in between, somewhere like, solid, a solid, easy, an easy, strong, a "
         "strong, clean, a clean, clear, a clear, weak, a weak, good solid, a good solid, perhaps, "
-        "perhaps a, prob, probs, prolly, closer to, more like"
+        "perhaps a, prob, probs, prolly, closer to, more like, bout, bout a, about a, around a, like "
+        "a, like an, feel like a, feels like a, feel like, maybe a, maybe an, say a, i'd say a, id "
+        "say a, honest, an honest, proper, a proper, firm, a firm, legit, a legit, decent, a decent, "
+        "generous, a generous, conservative, a conservative, low, a low, high, a high, so say, so "
+        "maybe, so like, lets say, let's say, so lets say, so let's say, i'd guess, id guess, i'd "
+        "guess a, ballpark, in the ballpark of, more or less, roughly a, prob a, probably a, just shy "
+        "of, a touch under, just under a, id call a, i'd call a, i'd call it a, id call it a, call a, "
+        "would be a, thats a, that's a"
     ),
     (Means.BOUND, "", None): (
         "over, under, more than, less than, at least, at most, up to, above, below, just over, just "
@@ -107,13 +122,21 @@ ENGLISH: Table = {
     ),
     (Means.OTHER_DAY, "", None): (
         "yesterday, last night, the day before, day before, on monday, monday, tuesday, wednesday, "
-        "thursday, friday, saturday, sunday, last"
+        "thursday, friday, saturday, sunday, last, in the evening, at night, this evening, before "
+        "bed, at bedtime"
     ),
     (Means.COUNTS_NOT, "", None): (
         "but, because, though, although, however, very, really, pretty, quite, so, too, bit, a bit, "
         "little, a little, still, since, tired, sore, bloated, dizzy, hungry, thirsty, exhausted, "
         "woke, cold, nauseous, stressed, went, trained, training, no, not, didn't, couldn't, today, "
-        "headache, cramps, cramping, moody, starving, knackered, sick, lightheaded, light-headed"
+        "headache, cramps, cramping, moody, starving, knackered, sick, lightheaded, light-headed, "
+        "tho, cause, cos, coz, cuz, after, due, thanks, lol, haha, despite, yet, lmao, thankfully, "
+        "luckily, unfortunately, somehow, finally,  throughout, spread, across, over "
+        "the day, and counting, by bedtime, by bed, by the end, while, during, without, post, pre, "
+        "again today, instead of, rather than, up from, down from, legs, arms, back, head, skin, "
+        "mood, energy, doms, soreness, muscle, nerves, posing, slept, sleep, feeling, pump, heading, "
+        "off to, drove, traveled, travelled, excited, nervous, knees, digestion, bowels, gut, "
+        "stomach, belly, hunger, motivation, stress, refeed, training today, rest day"
     ),
     (Means.FINE, "", None): (
         "fine, all fine, all good, all ok, all okay, everything fine, everything good, everything ok, "
@@ -133,7 +156,9 @@ ENGLISH: Table = {
         "wait no, no sorry, sorry no, wait, oops, or rather, uh, uhm, erm, er, err, hm, hmm, my bad, "
         "edit, meant, misread, i misread, misread that, should be, should say, make it, it's "
         "actually, its actually, fixed, correct is, correct one is, typo, rather, strike that, ugh "
-        "no, ah no, oh no, nvm"
+        "no, ah no, oh no, nvm, take, going with, go with, i'll go with, ill go with, lets go with, "
+        "let's go with, use, i take, lol no, lol ok, haha no, no actually, actually no, ok no, wait "
+        "it's, wait its, i lied, to be exact, more precisely, or well, well"
     ),
     (Means.VESSEL, "", None): (
         "glass, glasses, glasses of water, cup, cups, bottle, bottles, mugs, shaker, shakers, big "

@@ -8,16 +8,19 @@ GERMAN: Table = {
     (Means.LABEL, "weight_kg", None): (
         "gewicht, körpergewicht, koerpergewicht, kg gewicht, wiege, wiegt, gewogen, waage, waage "
         "sagt, waage zeigt, auf der waage, gew, die waage, die waage sagt, die waage zeigt, gwicht, "
-        "waag, waage sagte, waage zeigte, waage meint, auf der anzeige, waage vom hotel"
+        "waag, waage sagte, waage zeigte, waage meint, auf der anzeige, waage vom hotel, gewicht "
+        "heute, kampfgewicht, morgengewicht, nüchterngewicht, gewicht früh, gewicht morgens, gewicht "
+        "nüchtern, auf der waage steht, waage steht bei, waage bei, g"
     ),
     (Means.LABEL, "fullness", None): (
         "fülle, fuelle, füllung, fuellung, voll, prall, vollheit, füllegrad, fülle grad, optik, fü, "
         "fülli, vom look her, vom look, look, füllegefühl, muskelfülle, optisch, vollgefühl, "
-        "füllewert, wie voll, im spiegel, spiegel sagt, spiegel"
+        "füllewert, wie voll, im spiegel, spiegel sagt, spiegel, füllestand, füllungsgrad, füll, "
+        "fülle gefühl, fülle heute, völle, fuelle gefuehl"
     ),
     (Means.LABEL, "water_l", None): (
         "wasser, getrunken, trinken, trinkmenge, trank, flüssigkeit, fluessigkeit, getränke, trunken, "
-        "wa, liter"
+        "wa, liter, h2o, wasserstand, wassermenge, trinken gestern, flüssig, getränk, trinkerei"
     ),
     (Means.LABEL, "sharpness", None): (
         "schärfe, schaerfe, scharf, definition, härte, haerte, hart"
@@ -74,7 +77,15 @@ GERMAN: Table = {
         "vorm kaffee, vor dem kaffee, würd ich sagen, würde ich sagen, sag ich mal, sagen wir mal, "
         "werte, meine werte, hier meine werte, hier die werte, heutige werte, zahlen, meine zahlen, "
         "daten, meine daten, update, kurzes update, exakt, genau, gut und gerne, auf der hotelwaage, "
-        "hotelwaage, hotelwaage sagt, äh, ähm, öh, hm, hmm, runter, rauf"
+        "hotelwaage, hotelwaage sagt, äh, ähm, öh, hm, hmm, runter, rauf, is, isch, a, is a, ist a, "
+        "is ne, als gestern, voller als gestern, bissl voller als gestern, bisschen voller als "
+        "gestern, bissl voller, weg, runtergekippt, runter gekippt, reingekippt, reinbekommen, "
+        "runterbekommen, gepackt, gezischt, gesoffen, weggetrunken, ausgetrunken, getrunken gestern, "
+        "hab ich, habe ich, wars, war's, waren's, warens, wieg ich, wiege ich, ich wiege, aktuell, "
+        "momentan, heit, heute mal, auf der fülleskala, auf der skala, mach ma, mach mal, machen wir, "
+        "sagt mein bauch, für die fülle, bei der fülle, mit der fülle, für fülle, beim wasser, fürs "
+        "wasser, für wasser, jenau, gsagt, sag i, ich sag, ich sage, ich würde sagen ne, ich würd "
+        "sagen ne, tagsüber, übern tag, gestern getrunken, über den ganzen tag"
     ),
     (Means.TODAY, "", None): ("heute, heut, heute abend, morgen, später, übermorgen"),
     (Means.ABOUT, "", None): (
@@ -85,7 +96,12 @@ GERMAN: Table = {
         "bei, ne glatte, eine glatte, glatte, ne gute, eine gute, ne solide, eine solide, solide, ne "
         "starke, eine starke, starke, ne schwache, eine schwache, ne klare, eine klare, ne saubere, "
         "eine saubere, locker, locker ne, so ne, eher ne, eher, eher so, vielleicht ne, vielleicht "
-        "eine, glaub ne, gefühlt ne, gefühlt eine, ne, eine, ca ne, wahrscheinlich, vermutlich"
+        "eine, glaub ne, gefühlt ne, gefühlt eine, ne, eine, ca ne, wahrscheinlich, vermutlich, satt, "
+        "satte, ne satte, eine satte, gute, a gute, a glatte, a solide, gut und gern, bestimmt, "
+        "sicher, plusminus, plus minus, so grob, grob, pi mal daumen, ungefähr so, ganz knapp, "
+        "ziemlich genau, rund um, mal, ne knappe, knappe, eine knappe, ne dicke, gefühlt so, gefühlt "
+        "eher, gefühlsmäßig, gefühlsmäßig ne, würd sagen ne, würde sagen ne, sagen wir ne, sag mal "
+        "ne, denke, denk, ich denke, ich denk, ich schätze, ich glaub, ich glaube, hm"
     ),
     (Means.BOUND, "", None): (
         "über, ueber, unter, mehr als, weniger als, mindestens, höchstens, bis zu, maximal, kaum, "
@@ -100,17 +116,26 @@ GERMAN: Table = {
         "plan, geplant, limit, wenn, falls, normalerweise, sonst, vorher, nachher, als, letzte woche, "
         "letztes mal, letztes jahr, brauche, muss, wäre, hätte, wunschgewicht, grenze, mutter, "
         "freundin, freund, schwester, bruder, mann, frau, sohn, tochter, kind, hund, katze, "
-        "abgenommen, zugenommen, weitere, noch, noch offen, offen, übrig"
+        "abgenommen, zugenommen, weitere, noch, noch offen, offen, übrig, zu wenig, zuwenig, fehlen, "
+        "fehlt noch, vorgabe, soll wert, sollwert"
     ),
     (Means.OTHER_DAY, "", None): (
         "gestern, vorgestern, letzte nacht, montag, dienstag, mittwoch, donnerstag, freitag, samstag, "
-        "sonntag, gestern abend"
+        "sonntag, gestern abend, abends, am abend, mittags, nachmittags, vorm schlafen, vor dem "
+        "schlafen"
     ),
     (Means.COUNTS_NOT, "", None): (
         "aber, weil, sehr, echt, ziemlich, ganz, etwas, bisschen, ein bisschen, schlecht, "
         "schwindelig, müde, muede, hungrig, durstig, gebläht, aufgebläht, kaputt, erschöpft, leider, "
         "auch, nicht, kein, keine, fühle, fühl, trotzdem, immer, kopfschmerzen, krämpfe, mir, "
-        "trainiert, übel"
+        "trainiert, übel, wegen, trotz, nach, dank, danach, davor, denn, lol, haha, hihi, obwohl, "
+        "seit, oder so, echt jetzt, laut, trotz des, wegen dem, wegen der, glaub ich, finde ich, find "
+        "ich, nachm, vorm, wie immer, wie sonst, wie üblich, wie so oft, wie jeden tag, über den tag, "
+        "über den tag verteilt, verteilt, geworden, bis abends, bis zum abend, statt, anstatt, "
+        "muskelkater, posing, beine, rücken, bauch, magen, haut, laune, stimmung, pump, hunger, "
+        "durst, energie, nerven, aufregung, bin, wadenkrampf, verdauung, stuhlgang, schlecht "
+        "geschlafen, gut geschlafen, nervös, aufgeregt, motiviert, platt wie, heute frei, heute "
+        "training, heute posing, lief, läuft, puls, blähbauch, füße"
     ),
     (Means.FINE, "", None): (
         "alles gut, alles ok, alles okay, alles bestens, alles fein, alles super, alles klar, alles "
@@ -131,11 +156,15 @@ GERMAN: Table = {
         "nein quatsch, nein sorry, sorry nein, nein warte, halt nein, moment, äh, ähm, öh, hm, hmm, "
         "meinte, edit, ich meinte natürlich, sollte heißen, sollte sein, falsch gelesen, verlesen, "
         "eigentlich, soll heißen, richtig ist, richtig wäre, korrigiere, tippfehler, vertippt, "
-        "verschrieben, ach nein, ach ne, äh nein, äh ne, nee warte, stopp"
+        "verschrieben, ach nein, ach ne, äh nein, äh ne, nee warte, stopp, nimm, nehmen wir, ich "
+        "nehm, ich nehme, nehme, nehm, sorry, sry, halt, besser, stimmt nicht, quatsch nein, nein "
+        "doch, doch, ah ne, ah nein, äh sorry, äh quatsch, bzw, beziehungsweise, lieber, pardon, "
+        "verzeihung, entschuldigung"
     ),
     (Means.VESSEL, "", None): (
         "glas, gläser, glaeser, gläser wasser, becher, tassen, flasche, flaschen, krüge, flaschen "
-        "wasser, große gläser"
+        "wasser, große gläser, pullen, bidons, shaker, humpen, krug, buddeln, halbliterflaschen, "
+        "trinkflaschen, trinkflasche, pulle, kannen, kanne, maß"
     ),
     (Means.EATEN, "", None): ("gegessen, aß, ass, plus, dazu, extra, gefuttert"),
     (Means.SKIP, "", None): (

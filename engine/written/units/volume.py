@@ -40,8 +40,8 @@ _METRIC_WORDS = (
     r"millilit(?:re|er)s?|mls?|centilit(?:re|er)s?|cl|decilit(?:re|er)s?|dl|"
     r"lit(?:re|er)s?|ltrs?|lts?|l"
 )
-_OUNCE_WORDS = r"fl\.? ?oz|fluid ounces?|ounces?|ozs?"
-_LARGER_WORDS = r"gallons?|gals?|quarts?|qts?|pints?|pts?"
+_OUNCE_WORDS = r"fl\.? ?oz|fluid ounces?|ounces?|unzen?|ozs?"
+_LARGER_WORDS = r"gallon(?:e|en|s)?|gals?|quarts?|qts?|pints?|pts?"
 _WHOSE = r"u\.?s\.?|american|imperial|imp\.?|u\.?k\.?|british"
 VOLUME_WORDS = (
     rf"(?:{_METRIC_WORDS}|(?:(?:{_WHOSE}) )?(?:{_OUNCE_WORDS}|{_LARGER_WORDS})\b\.?"
