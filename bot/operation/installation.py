@@ -45,22 +45,31 @@ def migrated(settings: Settings) -> Engine:
 
 def shaped(url: str, name: str) -> Engine:
     """As `migrated`, for any address; `name` is what it is called in an error."""
-    from alembic.util.exc import CommandError  # noqa: PLC0415
     from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
 
     from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+    from bot.store.shape import is_newest  # noqa: PLC0415
 
     try:
         engine = make_engine(url)
-        upgrade_to_head(engine)
+        if not is_newest(engine):
+            _upgrade(engine, name)
     except ValueError as error:
         raise SettingsError([f"{name}: {error}"]) from None
-    except CommandError:
-        raise SettingsError([f"{name}: {NEWER}"]) from None
     except (SQLAlchemyError, OSError) as error:
         raise unusable(name, error) from None
     return engine
+
+
+def _upgrade(engine: Engine, name: str) -> None:
+    from alembic.util.exc import CommandError  # noqa: PLC0415
+
+    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+
+    try:
+        upgrade_to_head(engine)
+    except CommandError:
+        raise SettingsError([f"{name}: {NEWER}"]) from None
 
 
 def opened(settings: Settings, *, of_any_version: bool = False) -> Engine:
@@ -71,21 +80,29 @@ def opened(settings: Settings, *, of_any_version: bool = False) -> Engine:
     from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
 
     from bot.store.db import make_engine  # noqa: PLC0415
-    from bot.store.migrate import is_at_head, knows, revision_of  # noqa: PLC0415
+    from bot.store.shape import is_newest  # noqa: PLC0415
 
     name = f"{PREFIX}DATABASE_URL"
     try:
         engine = make_engine(settings.database_url)
-        revision = revision_of(engine)
-        shaped_anew = revision is not None and not is_at_head(engine) and knows(engine, revision)
+        if is_newest(engine):
+            return engine
+        earlier = _is_of_an_earlier_version(engine)
     except (SQLAlchemyError, OSError) as error:
         raise unusable(name, error) from None
-    if not shaped_anew:
+    if not earlier:
         engine.dispose()
         return migrated(settings)
     if not of_any_version:
         raise DatabaseUnusableError([f"{name}: {EARLIER}"])
     return engine
+
+
+def _is_of_an_earlier_version(engine: Engine) -> bool:
+    from bot.store.migrate import knows, revision_of  # noqa: PLC0415
+
+    revision = revision_of(engine)
+    return revision is not None and knows(engine, revision)
 
 
 def unusable(name: str, error: Exception) -> SettingsError:
