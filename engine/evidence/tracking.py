@@ -137,6 +137,14 @@ LOSS_AVERSION_NEXT_LOAD = _number(
     FITTED,
     note="what has just missed, or was moved on one morning's word, is a risk of its own",
 )
+TAKEN_BACK = _number(
+    "share of what mornings moved a load that is taken back where its look does not bear it out",
+    0.5,
+    "1",
+    LEARNT_LOAD,
+    note="flat on a load that was cut; full, which it may have been anyhow, or spilled over on one "
+    "that was raised",
+)
 WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 
 # How days and answers scatter (SD)

@@ -116,18 +116,12 @@ def next_load(
         # Full on what mornings had made of a plan: back towards that plan, where that is better.
         room = room.between(plan, 1.0, said.plan.load_g / then.load_g)
     free = chosen = scale(room)
-    wish = _scaled(plan, free, room)
-    against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g, planned_g=said.plan.load_g)
-    if against and _whole(then):
-        room = room.at(plan, then.load_g / max(plan.load_g, 1.0))
+    held_to, disagrees = _held_to(weeks, said, plan, free, _scaled(plan, free, room).load_g)
+    if held_to is not None:
+        room = room.at(plan, held_to)
         chosen = scale(room)
-        wish = _scaled(plan, chosen, room)
-    least_g = _least_after_a_cut(weeks)
-    held = not against and least_g is not None and wish.load_g < least_g
-    if held and least_g is not None:
-        room = room.at(plan, least_g / max(plan.load_g, 1.0))
-        chosen = scale(room)
-        wish = _scaled(plan, chosen, room)
+    wish = _scaled(plan, chosen, room)
+    bound_by_limits = held_to is None and look is not Look.FULL
     return NextLoad(
         plan=wish,
         look=look,
@@ -136,9 +130,44 @@ def next_load(
         g_per_kg=load_g_per_kg(wish, kg),
         before=_odds(*free.as_planned),
         after=_odds(chosen.flat, chosen.full, chosen.spilled),
-        disagrees=against and look is not Look.FULL,
-        bound=None if against or held or look is Look.FULL else _bound(plan, chosen.factor, room),
+        disagrees=disagrees,
+        bound=_bound(plan, chosen.factor, room) if bound_by_limits else None,
     )
+
+
+def _held_to(
+    weeks: Sequence[PastWeek], said: PastWeek, plan: PeakPlan, free: Suggestion, wish_g: float
+) -> tuple[float | None, bool]:
+    """The factor of the plan's load that what was seen asks for in place of the model's wish.
+
+    None where the wish stands. And whether model and look go different ways.
+    """
+    look, then = said.look or Look.FULL, said.as_it_went
+    back = _taken_back(said, plan)
+    if back is not None and (back - free.factor) * (back - 1) > 0:
+        return back, False
+    if goes_against(look, then_g=then.load_g, wish_g=wish_g, planned_g=said.plan.load_g):
+        held = then.load_g / max(plan.load_g, 1.0) if _whole(then) else None
+        return held, look is not Look.FULL
+    least_g = _least_after_a_cut(weeks)
+    if least_g is not None and wish_g < least_g:
+        return least_g / max(plan.load_g, 1.0), False
+    return None, False
+
+
+def _taken_back(said: PastWeek, plan: PeakPlan) -> float | None:
+    """The factor that the load is to reach at least, where the look tells against the mornings.
+
+    Flat on what they had cut, spilled over on what they had raised: then a share of that is taken back
+    whatever the model makes of it. So it is after full on what they had raised, which would as likely
+    have been full as planned, and spills sooner. None where they had not, or for another plan.
+    """
+    then = said.as_it_went
+    if then.load_g <= 0 or plan.load_g != then.load_g:
+        return None
+    moved = said.plan.load_g / then.load_g - 1
+    wrong = moved > 0 if said.look is Look.FLAT else moved < 0
+    return 1 + float(known.TAKEN_BACK) * moved if wrong else None
 
 
 def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:

@@ -102,11 +102,31 @@ def test_full_on_what_mornings_had_moved_may_go_part_of_the_way_back_to_the_plan
 
 
 def test_full_on_what_mornings_had_moved_never_goes_past_plan_or_what_was_eaten() -> None:
-    for mean, by_g in ((8.0, -90.0), (5.0, -10.0), (10.0, 10.0)):
+    for mean, by_g in ((8.0, -90.0), (5.0, -10.0), (10.0, 10.0), (5.0, 60.0)):
         week = moved(mean, by_g)
         found = suggested([week], week.as_it_went, None)
+        if by_g > 0:  # at least half of a raise is taken back: it may have been full as planned
+            assert _load(found.plan) <= week.plan.load_g + 1.5 * by_g + 7.5  # in fives of grams
         least, most = sorted((week.plan.load_g, week.as_it_went.load_g))
         assert least <= _load(found.plan) <= most
+
+
+@pytest.mark.parametrize(
+    ("look", "mean", "by_g"), [(Look.FLAT, 9.5, -180.0), (Look.SPILLED, 5.0, 60.0)]
+)
+def test_a_look_that_tells_against_the_mornings_takes_half_of_what_they_moved_back(
+    look: Look, mean: float, by_g: float
+) -> None:
+    """Flat on what they had cut, spilled over on what they had raised: so far the word counts."""
+    week = moved(mean, by_g, look)
+    found = suggested([week], week.as_it_went, None)
+    taken_back = (found.g_per_kg - found.then_g_per_kg) * MIRA.body_mass_kg / -by_g
+    assert taken_back > 0.5 - 0.06  # in fives of grams
+    assert not found.disagrees
+    # Of the same load as planned the model would have left it, or gone about as far.
+    planned_so = replace(week, plan=week.as_it_went)
+    alone = suggested([planned_so], planned_so.plan, None)
+    assert abs(alone.g_per_kg - alone.then_g_per_kg) <= abs(found.g_per_kg - found.then_g_per_kg)
 
 
 def test_a_new_plan_is_judged_by_the_load_that_the_word_was_said_of() -> None:

@@ -38,9 +38,8 @@ INSTEAD = {
     ),
 }
 PART_OF_THE_WAY_BACK = mark(
-    "But check-ins had moved that week's plan. Going by all of them, part of the way back to it looks "
-    "safer: for the next load I suggest {now} instead of {was} g/kg, {now_g} instead of {was_g} over "
-    "all load days."
+    "But check-ins had moved that week's plan, and part of the way back to it is safer: for the next "
+    "load I suggest {now} instead of {was} g/kg, {now_g} instead of {was_g} over all load days."
 )
 HELD_BY = {
     "carb_floor_g": mark("Your carb floor does not allow less."),
