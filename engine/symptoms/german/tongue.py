@@ -5,6 +5,7 @@ from __future__ import annotations
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
+from engine.symptoms.german.dialect import GERMAN_DIALECT
 from engine.symptoms.german.drugs import german_drugs
 from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
 from engine.symptoms.german.images import GERMAN_IMAGES
@@ -28,6 +29,7 @@ GERMAN = ComplaintLanguage(
             *GERMAN_OTHERS,
             *GERMAN_OTHER_IMAGES,
             *GERMAN_DAILY,
+            *GERMAN_DIALECT,
         )
     ),
     figures=GERMAN_FIGURES,
@@ -57,6 +59,8 @@ GERMAN = ComplaintLanguage(
             "0",
             "nicht",
             "nope",
+            "nö",
+            "noe",
         }
     ),
     drugs=german_drugs,
