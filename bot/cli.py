@@ -11,7 +11,8 @@ from collections.abc import Callable, Sequence
 from pathlib import Path
 
 from bot.operation import commands
-from bot.operation.installation import DatabaseAwayError
+from bot.operation.causes import cause
+from bot.operation.installation import DatabaseAwayError, DatabaseUnusableError
 from bot.settings import Settings, SettingsError, load_settings
 
 Command = Callable[[Settings, argparse.Namespace], int]
@@ -29,13 +30,17 @@ def main(arguments: Sequence[str] | None = None) -> int:
     try:
         command: Command = chosen.command
         return command(load_settings(), chosen)
-    except DatabaseAwayError as error:
-        print(f"brimline: {error.lines[0]}; is it running?", file=sys.stderr)
-        return commands.FAILED
     except SettingsError as error:
         for line in error.lines:
             print(f"brimline: {line}", file=sys.stderr)
-        return commands.WRONG_SETTING
+        not_the_setting = isinstance(error, DatabaseAwayError | DatabaseUnusableError)
+        return commands.FAILED if not_the_setting else commands.WRONG_SETTING
+    except Exception as error:
+        known = cause(error) if chosen.command is not commands.run else None  # that one logs
+        if known is None:
+            raise
+        print(f"brimline: {known}", file=sys.stderr)
+        return commands.FAILED
 
 
 def _parser() -> argparse.ArgumentParser:

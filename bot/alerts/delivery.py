@@ -12,9 +12,8 @@ from sqlmodel import Session, col, select
 from bot.alerts import notes, words, words_after
 from bot.alerts.buttons import ALERT, Do
 from bot.core import agenda
-from bot.core.kinds import Several
 from bot.core.outbox import Button, Buttons, edit
-from bot.core.subjects import Subject
+from bot.core.subjects import Several, Subject
 from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change

@@ -133,7 +133,7 @@ def _with_fields(run: Callable[..., None], bare: bool) -> Callable[[Any, Any], N
 
 @dataclass(frozen=True, slots=True)
 class Duty:
-    """A kind of agenda row (`bot.core.kinds`), and what is done when it falls due."""
+    """A kind of agenda row (`bot.core.subjects`), and what is done when it falls due."""
 
     kind: str
     run: Callable[[Turn, AgendaRow], None]

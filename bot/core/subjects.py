@@ -1,4 +1,4 @@
-"""Whose duty a row of the agenda is: what it is about and its number, written "athlete:7"."""
+"""How the agenda names a duty: what it is about, "athlete:7", and which of several it is, "nudge:2"."""
 
 from __future__ import annotations
 
@@ -35,3 +35,28 @@ def about(duty: AgendaRow) -> tuple[Subject, int] | None:
     """What a duty is about; None where that is nothing of these."""
     what, _, number = duty.subject.partition(":")
     return (Subject(what), int(number)) if what in set(Subject) and number.isdigit() else None
+
+
+class Several(str):
+    """Such a kind. Called with what tells one from another, it is written as the row keeps it."""
+
+    __slots__ = ()
+
+    def __call__(self, which: int | str) -> str:
+        return f"{self}:{which}"
+
+    def of(self, duty: AgendaRow) -> str:
+        """What tells this duty from others of the kind. ValueError for one of another kind."""
+        kind, _, which = duty.kind.partition(":")
+        if kind != self or not which:
+            raise ValueError(f"the duty {duty.kind} is none of several of the kind {self}")
+        return which
+
+    def number(self, duty: AgendaRow) -> int:
+        """The same, where it is a number."""
+        return int(self.of(duty))
+
+
+def kind_alone(kind: str) -> str:
+    """The kind of a duty without what tells it from others of it."""
+    return kind.partition(":")[0]

@@ -9,8 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.alerts import alerts
 from bot.core import agenda, instants
-from bot.core.kinds import Several
-from bot.core.subjects import Subject
+from bot.core.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.debrief import words_after_show as words
 from bot.debrief.flow_after_show import AFTER_SHOW, OFF

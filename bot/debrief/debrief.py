@@ -11,8 +11,8 @@ from bot.alerts import notes
 from bot.core import agenda, instants
 from bot.core.callbacks import answer
 from bot.core.cards import LOOK, PICTURE
-from bot.core.kinds import Several
 from bot.core.outbox import Button
+from bot.core.subjects import Several
 from bot.core.turn import OnAthlete, Turn
 from bot.debrief import words, words_deeper
 from bot.debrief.buttons import CLOSER, NOTE

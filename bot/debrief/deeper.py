@@ -21,7 +21,6 @@ from bot.store.tables.week import EventRow
 from bot.week.cases import weeks_before
 from bot.week.decided import decision_of, stood
 from bot.week.load import athlete_of, baseline_of, current_limits
-from engine.decision.beliefs import as_it_went
 from engine.planning.hindsight import Moved, foreseen, rules_weighed
 from engine.planning.learning import taught
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -109,6 +108,6 @@ def _load(
     except ValueError:  # the body mass on file allows them no more
         limits = None
     try:
-        return next_load(athlete, baseline_of(profile), as_it_went(weeks[-1]), weeks, limits)
+        return next_load(athlete, baseline_of(profile), weeks[-1].as_it_went, weeks, limits)
     except (NothingLearnt, ModelMisfit):
         return None

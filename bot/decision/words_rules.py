@@ -189,6 +189,14 @@ def _flat_in_load(told: Told) -> str:
             expected=told["expected_fullness"],
             change=told.change,
         )
+    if told.get("raise_due") is False and told.get("felt_so_on_enough"):
+        return tr(
+            "You're flatter than planned ({fullness}, I expected {expected}) and still sharp. You "
+            "answered much the same on a load that turned out to be enough, so no carbs are added. "
+            "Stay on plan.",
+            fullness=told["fullness"],
+            expected=told["expected_fullness"],
+        )
     if told.get("raise_due") is False:
         return tr(
             "You're flatter than planned ({fullness}, I expected {expected}) and still sharp, but that "

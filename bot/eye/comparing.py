@@ -27,7 +27,7 @@ def both_said(session: Session, athlete_id: int, coach_id: int) -> list[BothSaid
         .order_by(col(CheckInRow.date))
     )
     pairs = session.exec(query).all()
-    expected = _expected(session, [row.id for row, _ in pairs])
+    expected = expected_fullness(session, [row.id for row, _ in pairs])
     return [
         BothSaid(
             fullness=row.fullness,
@@ -49,7 +49,7 @@ def lines(session: Session, profile: AthleteProfile, coach: Person) -> list[str]
     return [*found, *([words.sharpness_compared(name, sharp)] if sharp is not None else [])]
 
 
-def _expected(session: Session, checkins: list[int | None]) -> dict[int | None, int | None]:
+def expected_fullness(session: Session, checkins: list[int | None]) -> dict[int | None, int | None]:
     """The fullness that the newest decision on each check-in expected."""
     query = (
         select(DecisionRow.checkin_id, col(DecisionRow.decision))

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from datetime import date, timedelta
 
-from sqlmodel import Session, col, select
+from sqlmodel import Session
 
 from bot.core.cards import CARD
 from bot.core.outbox import Button, Buttons
@@ -14,10 +14,7 @@ from bot.eye import comparing, words
 from bot.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
 from bot.people.desk import clock_for
 from bot.people.people import get_person, local_date
-from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, Person
-from bot.store.tables.week import DecisionRow
-from bot.week.decided import decision_of
 from bot.week.given_way import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
 from bot.week.observed import look_rows
@@ -40,7 +37,7 @@ def morning(
     mine = next((one for one in rows if one.by_id == reader.id), None)
     lines = [words.head(name, day_words(session, profile, day)), ""]
     if row is not None:
-        expected = _expected(session, id_of(row))
+        expected = comparing.expected_fullness(session, [row.id]).get(row.id)
         lines.append(words.their_answers(name, morning_line(profile, row), expected))
     else:
         lines.append(words.no_answers(name))
@@ -105,10 +102,3 @@ def _ways_on(turn: Turn, profile: AthleteProfile, day: date) -> Buttons:
     if day < today:
         aside.append(Button(common.later_button(day + DAY), EYE(number, day + DAY)))
     return [aside, [Button(common.back_button(), CARD(number))]]
-
-
-def _expected(session: Session, checkin_id: int) -> int | None:
-    """The fullness that the newest decision on that check-in expected."""
-    query = select(DecisionRow).where(DecisionRow.checkin_id == checkin_id)
-    row = session.exec(query.order_by(col(DecisionRow.id).desc())).first()
-    return decision_of(row).expected_fullness if row is not None else None

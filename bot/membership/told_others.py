@@ -20,8 +20,7 @@ from bot.alerts.buttons import ALERT
 from bot.core import agenda
 from bot.core.buttons import card_of
 from bot.core.cards import ROSTER, SIGN
-from bot.core.kinds import Several
-from bot.core.subjects import Subject
+from bot.core.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
 from bot.people.locks import hold_desks

@@ -10,7 +10,7 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from bot.operation.doctor import NO_TOKEN, TOKEN_REFUSED, Finding
-from bot.operation.installation import DatabaseAwayError, migrated, shaped, shown
+from bot.operation.installation import DatabaseAwayError, migrated, opened, shaped, shown
 from bot.settings import PREFIX, Settings, SettingsError
 
 FINE, FAILED, WRONG_SETTING = 0, 1, 2
@@ -44,11 +44,14 @@ def _wait_for_database(settings: Settings) -> None:
     while True:
         try:
             migrated(settings).dispose()
-        except DatabaseAwayError:
+        except DatabaseAwayError as away:
             failures += 1
             pause = growing_pause(failures)
             structlog.get_logger(__name__).warning(
-                "the database is out of reach or busy, trying again", seconds=pause, count=failures
+                "the database is out of reach or busy, trying again",
+                seconds=pause,
+                count=failures,
+                error=away.kind,
             )
             time.sleep(pause)
         else:
@@ -116,7 +119,7 @@ def status(settings: Settings, _given: argparse.Namespace) -> int:
 
     from bot.operation.status import status as report  # noqa: PLC0415
 
-    engine = migrated(settings)
+    engine = opened(settings)
     with Session(engine) as session:
         text, well = report(session, datetime.now(UTC))
     engine.dispose()
@@ -137,7 +140,7 @@ def invite_coach(settings: Settings, _given: argparse.Namespace) -> int:
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
-    engine = migrated(settings)
+    engine = opened(settings)
     with transaction(engine) as session:
         context = Context(
             now=datetime.now(UTC),
@@ -155,7 +158,7 @@ def coaches(settings: Settings, _given: argparse.Namespace) -> int:
 
     from bot.operation.roles import coaches_and_invitations  # noqa: PLC0415
 
-    engine = migrated(settings)
+    engine = opened(settings)
     with Session(engine) as session:
         print(coaches_and_invitations(session, datetime.now(UTC)))
     engine.dispose()
@@ -168,7 +171,7 @@ def revoke(settings: Settings, given: argparse.Namespace) -> int:
     from bot.operation.roles import revoke_coach, revoke_invitation  # noqa: PLC0415
     from bot.store.db import transaction  # noqa: PLC0415
 
-    engine = migrated(settings)
+    engine = opened(settings)
     now = datetime.now(UTC)
     with transaction(engine) as session:
         if given.what == "invitation":
@@ -185,7 +188,7 @@ def backup(settings: Settings, given: argparse.Namespace) -> int:
 
     now = datetime.now(UTC)
     target = given.file or Path(f"brimline-{now:%Y%m%dT%H%M%SZ}.zip")
-    engine = migrated(settings)
+    engine = opened(settings, of_any_version=True)
     try:
         contents = back_up(engine, _photos(settings), target, now)
     except BackupError as error:
@@ -230,7 +233,7 @@ def replay(settings: Settings, given: argparse.Namespace) -> int:
         change = change_of(given.without, given.rules, given.limit, given.forecast)
     except NoSuchChangeError as error:
         raise SettingsError([str(error)]) from None
-    engine = migrated(settings)
+    engine = opened(settings)
     with Session(engine) as session:
         found = replay_all(session, change, given.athlete)
     engine.dispose()
@@ -252,7 +255,7 @@ def priors(settings: Settings, given: argparse.Namespace) -> int:
     from bot.store.db import transaction  # noqa: PLC0415
     from bot.store.tables import setting  # noqa: PLC0415
 
-    engine = migrated(settings)
+    engine = opened(settings)
     with transaction(engine) as session:
         if given.anew:
             made = command.anew(Turn(session, Context(now=datetime.now(UTC), bot_username="")))

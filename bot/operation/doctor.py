@@ -2,19 +2,27 @@
 
 from __future__ import annotations
 
+import os
 import shutil
+import sqlite3
 from collections.abc import AsyncIterator, Iterator
 from dataclasses import dataclass
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
+from email.utils import parsedate_to_datetime
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
-from bot.operation.installation import NEWER, is_sound, shown
+from bot.operation.installation import EARLIER, NEWER, is_sound, shown, unusable
 from bot.settings import PREFIX, TELEGRAM, Settings
+
+if TYPE_CHECKING:
+    from sqlalchemy import Engine
 
 NO_TOKEN = f"{PREFIX}BOT_TOKEN: is missing; @BotFather in Telegram gives you one"
 TOKEN_REFUSED = f"{PREFIX}BOT_TOKEN: is refused by the Bot API server; ask @BotFather for a new one"
 LEAST_FREE_BYTES = 200_000_000
+ANSWER_S = 10.0
+CLOCK_MAY_BE_OFF = timedelta(minutes=1)
 
 
 @dataclass(frozen=True, slots=True)
@@ -41,6 +49,8 @@ async def doctor(settings: Settings) -> AsyncIterator[Finding]:
         yield finding
     for finding in _places(settings):
         yield finding
+    async for finding in _clock(settings):
+        yield finding
     async for finding in _line_to_telegram(settings):
         yield finding
     for finding in _running(settings):
@@ -58,22 +68,29 @@ def _database(settings: Settings) -> Finding:
         shaped, revision = is_at_head(engine), revision_of(engine)
         known = revision is None or knows(engine, revision)
         sound = is_sound(engine)
+        if revision is not None:
+            _write_in_vain(engine)
         engine.dispose()
-    except (SQLAlchemyError, OSError):
-        return Finding(
-            ok=False,
-            text=f"database: cannot be opened; is {PREFIX}DATABASE_URL right, does the server "
-            "run, and may this user write there?",
-        )
+    except (SQLAlchemyError, OSError) as error:
+        return Finding(ok=False, text=f"database: {unusable(f'{PREFIX}DATABASE_URL', error)}")
     if not sound:
         text = f"database: {shown(engine)} is damaged; stop the bot and restore the last back-up"
         return Finding(ok=False, text=text)
     if not known:
         return Finding(ok=False, text=f"database: {NEWER}")
-    if not shaped:
-        text = f"database: {shown(engine)} is not in shape yet; run `brimline migrate`"
+    if revision is None:
+        text = f"database: {shown(engine)} is empty; run `brimline setup` or `brimline migrate`"
         return Finding(ok=False, text=text)
+    if not shaped:
+        return Finding(ok=False, text=f"database: {EARLIER}")
     return Finding(ok=True, text=f"database: {shown(engine)}")
+
+
+def _write_in_vain(engine: Engine) -> None:
+    """Fails where it may not be written: SQLite lets a writing transaction begin there all the same."""
+    with engine.connect() as connection:
+        connection.exec_driver_sql("UPDATE alembic_version SET version_num = version_num")
+        connection.rollback()
 
 
 async def _token(settings: Settings) -> Finding:
@@ -123,6 +140,36 @@ def _places(settings: Settings) -> Iterator[Finding]:
             yield Finding(ok=False, text=f"{text}; make room, or nothing can be stored soon")
         else:
             yield Finding(ok=True, text=text)
+        if name == "photos" and not os.access(there, os.W_OK | os.X_OK):
+            text = f"photos: this user may not write in {there}; see {PREFIX}PHOTO_DIR"
+            yield Finding(ok=False, text=text)
+
+
+async def _clock(settings: Settings) -> AsyncIterator[Finding]:
+    import httpx  # noqa: PLC0415
+
+    try:
+        async with httpx.AsyncClient(timeout=ANSWER_S) as client:
+            answer = await client.head(settings.api_base_url)
+    except httpx.HTTPError:
+        return  # said of the token
+    if "Date" in answer.headers:
+        yield clock(answer.headers["Date"], datetime.now(UTC))
+
+
+def clock(server: str, now: datetime) -> Finding:
+    """How this machine's clock stands beside a server's, as it dates its answers (RFC 9110, 6.6.1)."""
+    from bot.watching.watch import minutes  # noqa: PLC0415
+
+    ahead = now - parsedate_to_datetime(server).astimezone(UTC)
+    if abs(ahead) <= CLOCK_MAY_BE_OFF:
+        return Finding(ok=True, text="clock: agrees with the Bot API server's")
+    way = "ahead of" if ahead > timedelta(0) else "behind"
+    text = (
+        f"clock: this machine's is {minutes(abs(ahead))} {way} the Bot API server's, and everything "
+        "is asked and sent that much off; have it set by the network (timedatectl set-ntp true)"
+    )
+    return Finding(ok=False, text=text)
 
 
 async def _line_to_telegram(settings: Settings) -> AsyncIterator[Finding]:
@@ -172,7 +219,7 @@ def _running(settings: Settings) -> Iterator[Finding]:
         right.release()
         with Session(engine) as session:
             wrong = troubles(backlog(session, datetime.now(UTC)))
-    except (SQLAlchemyError, OSError):
+    except (SQLAlchemyError, OSError, sqlite3.Error):
         return  # said of the database
     if free:
         yield Finding(ok=False, text="bot: does not run on this database; start `brimline run`")

@@ -6,6 +6,7 @@ import sqlite3
 from pathlib import Path
 from typing import TYPE_CHECKING
 
+from bot.operation.causes import cause
 from bot.settings import PREFIX, Settings, SettingsError
 
 if TYPE_CHECKING:
@@ -14,8 +15,25 @@ if TYPE_CHECKING:
 NEWER = "the database belongs to a newer version of brimline; update brimline"
 
 
+CANTOPEN = "SQLITE_CANTOPEN"
+EARLIER = (
+    "the database has the shape of an earlier version of brimline; make a back-up, stop the bot, "
+    "then start this version or run `brimline migrate`"
+)
+
+
 class DatabaseAwayError(SettingsError):
-    """The database cannot be reached or is busy just now."""
+    """The database cannot be reached or written just now; `kind` is the error as logs name it."""
+
+    def __init__(self, line: str, kind: str) -> None:
+        super().__init__([line])
+        self.kind = kind
+
+
+class DatabaseUnusableError(SettingsError):
+    """No setting is wrong, but something has to be done: the database is of an earlier version, whose
+    bot may still be running on it, or its file cannot be opened.
+    """
 
 
 def migrated(settings: Settings) -> Engine:
@@ -27,26 +45,80 @@ def migrated(settings: Settings) -> Engine:
 
 def shaped(url: str, name: str) -> Engine:
     """As `migrated`, for any address; `name` is what it is called in an error."""
-    from alembic.util.exc import CommandError  # noqa: PLC0415
-    from sqlalchemy.exc import OperationalError, SQLAlchemyError  # noqa: PLC0415
+    from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
 
-    from bot.core.logs import error_name  # noqa: PLC0415
-    from bot.store.db import make_engine, may_pass  # noqa: PLC0415
-    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+    from bot.store.db import make_engine  # noqa: PLC0415
+    from bot.store.shape import is_newest  # noqa: PLC0415
 
     try:
         engine = make_engine(url)
-        upgrade_to_head(engine)
+        if not is_newest(engine):
+            _upgrade(engine, name)
     except ValueError as error:
         raise SettingsError([f"{name}: {error}"]) from None
+    except (SQLAlchemyError, OSError) as error:
+        raise unusable(name, error) from None
+    return engine
+
+
+def _upgrade(engine: Engine, name: str) -> None:
+    from alembic.util.exc import CommandError  # noqa: PLC0415
+
+    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+
+    try:
+        upgrade_to_head(engine)
     except CommandError:
         raise SettingsError([f"{name}: {NEWER}"]) from None
+
+
+def opened(settings: Settings, *, of_any_version: bool = False) -> Engine:
+    """As `migrated`, for who looks in beside the bot: what an earlier version made is left as it is.
+
+    Raises DatabaseUnusableError for it, or hands it out `of_any_version`.
+    """
+    from sqlalchemy.exc import SQLAlchemyError  # noqa: PLC0415
+
+    from bot.store.db import make_engine  # noqa: PLC0415
+    from bot.store.shape import is_newest  # noqa: PLC0415
+
+    name = f"{PREFIX}DATABASE_URL"
+    try:
+        engine = make_engine(settings.database_url)
+        if is_newest(engine):
+            return engine
+        earlier = _is_of_an_earlier_version(engine)
     except (SQLAlchemyError, OSError) as error:
-        message = f"{name}: the database cannot be opened or changed ({error_name(error)})"
-        if isinstance(error, OperationalError) and may_pass(error):
-            raise DatabaseAwayError([message]) from None
-        raise SettingsError([message]) from None
+        raise unusable(name, error) from None
+    if not earlier:
+        engine.dispose()
+        return migrated(settings)
+    if not of_any_version:
+        raise DatabaseUnusableError([f"{name}: {EARLIER}"])
     return engine
+
+
+def _is_of_an_earlier_version(engine: Engine) -> bool:
+    from bot.store.migrate import knows, revision_of  # noqa: PLC0415
+
+    revision = revision_of(engine)
+    return revision is not None and knows(engine, revision)
+
+
+def unusable(name: str, error: Exception) -> SettingsError:
+    """The error to raise about a database that cannot be used; `name` is what its address is called."""
+    from sqlalchemy.exc import OperationalError  # noqa: PLC0415
+
+    from bot.core.logs import error_name  # noqa: PLC0415
+    from bot.store.db import may_pass  # noqa: PLC0415
+
+    kind = error_name(error)
+    line = f"{name}: {cause(error) or f'the database cannot be opened or changed ({kind})'}"
+    if isinstance(error, OperationalError) and may_pass(error):
+        return DatabaseAwayError(line, kind)
+    if isinstance(error, OSError) or CANTOPEN in kind:
+        return DatabaseUnusableError([line])
+    return SettingsError([line])
 
 
 def shown(engine: Engine) -> str:

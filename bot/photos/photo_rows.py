@@ -14,7 +14,6 @@ from bot.core.turn import Turn
 from bot.decision.signoff import morning_line
 from bot.photos import words
 from bot.photos.files import folder
-from bot.photos.files.pairing import in_a_row, side_by_side
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.photos import PhotoMorning, PhotoRow, Pose
 from bot.store.tables.traffic import AgendaRow
@@ -56,6 +55,8 @@ def make_photo(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
     """Two mornings side by side; drawn when it is sent and kept nowhere."""
+    from bot.photos.files.pairing import side_by_side  # noqa: PLC0415
+
     rows = [turn.session.get(PhotoRow, named[side]) for side in ("left", "right")]
     contents = [_content(row, turn.context) for row in rows]
     if rows[0] is None or rows[1] is None or contents[0] is None or contents[1] is None:
@@ -66,6 +67,8 @@ def make_pair(turn: Turn, named: dict[str, Any]) -> Document | None:
 
 def make_row(turn: Turn, named: dict[str, Any]) -> Document | None:
     """Photos of several mornings side by side, as `named` says with what above each."""
+    from bot.photos.files.pairing import in_a_row  # noqa: PLC0415
+
     rows = [turn.session.get(PhotoRow, number) for number in named["photos"]]
     contents = [_content(row, turn.context) for row in rows]
     there = [

@@ -229,6 +229,16 @@ def number_is_live(
     week_changed(turn, coach, profile, because="plan-changed", was_complete=True)
 
 
+def meant_plan(turn: OnAthlete, pressed: OfEvent) -> tuple[EventRow, PeakPlan] | None:
+    """The event that a button names, and its plan; where one lacks, what has to come first is said."""
+    event = meant_event(turn, pressed.event)
+    plan = current_plan(turn.session, event) if event is not None else None
+    if event is None or plan is None:
+        first_things_first(turn, turn.person, turn.profile, event)
+        return None
+    return event, plan
+
+
 def first_things_first(
     turn: Turn, coach: Person, profile: AthleteProfile, event: EventRow | None
 ) -> None:

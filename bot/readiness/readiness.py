@@ -16,9 +16,8 @@ from sqlmodel import Session, col, select
 from bot.core import agenda, instants
 from bot.core.callbacks import answer, rewrite
 from bot.core.cards import DRAFT
-from bot.core.kinds import Several
 from bot.core.outbox import Button
-from bot.core.subjects import Subject
+from bot.core.subjects import Several, Subject
 from bot.core.turn import Act, Turn
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED
 from bot.dialogue import asking

@@ -11,7 +11,7 @@ from sqlmodel import Session, col, select
 
 from bot.core import agenda, instants
 from bot.core.context import Context
-from bot.core.kinds import Several
+from bot.core.subjects import Several
 from bot.core.turn import Turn
 from bot.dialogue import asking
 from bot.people.changes import Change

@@ -46,6 +46,7 @@ ATTEMPTS_AT_A_TRANSACTION = 10
 # On SQLite each attempt has waited for as long as BUSY_TIMEOUT_S already.
 ATTEMPTS_AT_A_FILE = 3
 HELD_LONG_S = 5.0
+_PASSES_ON_A_FILE = ("BUSY", "LOCKED", "FULL", "IOERR", "READONLY", "PROTOCOL")
 _NEVER_PASSES = ("authentication failed", "does not exist", "no pg_hba.conf entry")
 PAUSE_S = 0.004
 
@@ -223,13 +224,14 @@ class _Turn:
 
 
 def may_pass(error: OperationalError) -> bool:
-    """Whether a database that cannot be opened may come back by itself: away, starting, or busy.
+    """Whether a database that cannot be opened may come back by itself, or be helped while the bot
+    waits: away, starting or busy, on a full disk or one that may not be written just now.
 
     A wrong password or name does not; psycopg gives failed connections no SQLSTATE, only words.
     """
-    said = str(error.orig).lower()
     if isinstance(error.orig, sqlite3.Error):
-        return "locked" in said or "busy" in said
+        return code_of(error).removeprefix("SQLITE_").startswith(_PASSES_ON_A_FILE)
+    said = str(error.orig).lower()
     return not any(words in said for words in _NEVER_PASSES)
 
 

@@ -9,8 +9,7 @@ from sqlmodel import Session
 
 from bot.core import agenda, instants
 from bot.core.context import Context
-from bot.core.kinds import Several
-from bot.core.subjects import Subject
+from bot.core.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.people.people import local_date
 from bot.store.tables.people import AthleteProfile, AthleteStatus

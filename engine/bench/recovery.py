@@ -18,7 +18,6 @@ from engine.bench.setting import SESSIONS, Client, clients, planned_g
 from engine.bench.week import WEEKS_APART, Policy, Practice
 from engine.bench.worlds import WORLDS
 from engine.bench.worlds.world import BLUR, CHANCES, Condition, Floats, Lived, People, World
-from engine.decision.beliefs import as_it_went
 from engine.evidence import learning as e
 from engine.planning.debrief import DayBehind, Debrief, debrief
 from engine.planning.hindsight import Moved, rules_weighed
@@ -242,7 +241,7 @@ def _summed(week: PastWeek) -> Debrief:
 
 def _load(one: Known) -> NextLoad | None:
     athlete, baseline = one.client.athlete, one.client.baseline
-    made_from = as_it_went(one.weeks[-1])
+    made_from = one.weeks[-1].as_it_went
     limits = RULES.limits(athlete, made_from, baseline)
     try:
         return next_load(athlete, baseline, made_from, one.weeks, limits)

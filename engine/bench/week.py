@@ -23,7 +23,7 @@ from engine.bench.setting import (
     suggested,
 )
 from engine.bench.worlds.world import Bools, Condition, Floats
-from engine.decision.beliefs import as_it_went, taught_by
+from engine.decision.beliefs import taught_by
 from engine.decision.decide import Decision, decide
 from engine.model.pooling import pooled
 from engine.planning.next_load import ModelMisfit, next_load
@@ -125,7 +125,7 @@ class Practice:
     def _next_plan(self, one: _File) -> None:
         """The coach takes the load that is suggested, and limits suggested anew around it."""
         athlete, baseline = one.client.athlete, one.client.baseline
-        made_from = as_it_went(one.trials[-1])
+        made_from = one.trials[-1].as_it_went
         try:
             found = next_load(athlete, baseline, made_from, one.trials, one.limits)
         except ModelMisfit:

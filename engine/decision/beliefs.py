@@ -318,13 +318,3 @@ def _grade(value: int | None, most: int) -> int | None:
 def weighed(checkin: CheckIn) -> bool:
     """Whether a believable weight was told."""
     return plausible_weight(checkin.weight_kg)
-
-
-def as_it_went(week: PastWeek) -> PeakPlan:
-    """The week's plan with its load days as they were set in the end."""
-    plan = week.plan
-    for out in plan.load_days:
-        set_g = week.history.set_on(week.day - timedelta(days=out))
-        if set_g is not None and plan.day(out) is not None:
-            plan = plan.with_carbs(out, set_g)
-    return plan

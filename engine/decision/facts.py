@@ -44,6 +44,10 @@ class Facts:
     usual_short: float = 0.0  # the same on average before the load: this athlete's own scale
     load_over_usual: float = 0.0  # g/kg a day; 0 where a trial has shown what its load does
     load_shown: bool = False  # a week behind has shown what such a load does
+    load_held: bool = False  # the last week behind came in unspilled on a load as large as this
+    # How far fullness was under its expectation, on average, in loads behind that came in ...
+    short_with_enough: float | None = None  # full or spilled over: she answered so on enough
+    short_without_spill: float | None = None  # flat or full: nor was it too much
     # What the event asks for.
     full_from: int = USUAL_LOOK.fullness_low
     fullness_most: int = FULLEST
@@ -73,8 +77,19 @@ class Facts:
         both = today * self.fullness_short + (1 - today) * before
         # An own scale only restrains: the same answers before the load may have been depletion.
         own = grading.OWN_SCALE.value * self.usual_short
+        # What was answered in a week whose look is known says more of it.
+        if both > 0 and self.short_with_enough is not None:
+            own = max(own, self.short_with_enough)
+        if both < 0 and self.short_without_spill is not None:
+            own = min(own, self.short_without_spill)
         least, most = min(both, 0.0), max(both, 0.0)
         return round(min(max(both - own, least), most), 6)
+
+    @property
+    def felt_so_on_enough(self) -> bool:
+        """Flat, but not beside what was answered in a load behind that came in full or spilled."""
+        then = self.short_with_enough
+        return self.flat and then is not None and self.fullness_short - then < e.FLAT_BY.value
 
     @property
     def load_counted(self) -> float:
@@ -306,6 +321,8 @@ class Facts:
             return "; none of the load has been eaten yet"
         if self.load_counted > 0:
             return f"; the planned load is {self.load_over_usual:.1f} g/kg a day over the usual one"
+        if self.felt_so_on_enough:
+            return "; a load behind that was enough felt like that too"
         return "; over both mornings that is not far enough"
 
     @property

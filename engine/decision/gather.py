@@ -13,7 +13,7 @@ from engine.symptoms.spilled import says_spilled
 from engine.values.athlete import Baseline, Sex
 from engine.values.case import Case
 from engine.values.checkin import CheckIn, Gut, History
-from engine.values.look import FULLEST, USUAL_LOOK, TargetLook
+from engine.values.look import FULLEST, USUAL_LOOK, Look, TargetLook
 from engine.values.observed import most_careful
 from engine.values.plan import LOAD_DAYS, PLAN_DAYS, DayTarget, PeakPlan, Phase
 
@@ -46,11 +46,11 @@ def fullness_on_plan(
 ) -> int:
     """The same, from the habitual carbohydrate alone (g a day)."""
     # Days still to come count as habit: one low day has not depleted anyone yet.
-    first = plan.first_load_day
+    load_days = plan.load_days
+    first = max(load_days, default=0)
     before = [d.carb_g if d.days_out > days_out else habit for d in plan if d.days_out > first]
     depleted = sum(before) < e.DEPLETED_SHARE.value * habit * len(before)
     start = e.FULLNESS_DEPLETED.value if depleted else e.FULLNESS_BEFORE_LOAD.value
-    load_days = plan.load_days
     load = {d.days_out: d.carb_g for d in plan if d.days_out in load_days}
     total, eaten = sum(load.values()), sum(g for out, g in load.items() if out > days_out)
     share = eaten / total if total else 0.0
@@ -98,6 +98,9 @@ def gather(case: Case, planned: DayTarget, band: WeightBand) -> Facts:
         usual_short=_usual_short(case),
         load_over_usual=_load_over_usual(case),
         load_shown=_load_shown(case),
+        load_held=_load_held(case),
+        short_with_enough=_short_in_loads(case, Look.FULL, Look.SPILLED),
+        short_without_spill=_short_in_loads(case, Look.FLAT, Look.FULL),
     )
 
 
@@ -146,11 +149,32 @@ def _sharpness_before(history: History, today: date) -> int | None:
 
 def _short(case: Case, told: CheckIn) -> int | None:
     """How far the fullness of a morning of this week was under its expectation, where it was told."""
-    out = case.event.days_out(told.date)
+    return _short_on(told, case.event.day, case.plan, case.baseline, case.event.look)
+
+
+def _short_on(
+    told: CheckIn, event: date, plan: PeakPlan, baseline: Baseline, look: TargetLook
+) -> int | None:
+    out = (event - told.date).days
     if told.fullness is None or not 1 <= told.fullness <= FULLEST or out not in PLAN_DAYS:
         return None
-    expected = expected_fullness(case.plan, case.baseline, out, case.event.look)
-    return expected - told.fullness
+    return expected_fullness(plan, baseline, out, look) - told.fullness
+
+
+def _short_in_loads(case: Case, *looks: Look) -> float | None:
+    """The mean over the mornings with load behind them of weeks that looked so; None without any."""
+    known = [
+        short
+        for week in case.trials
+        if week.look in looks
+        for told in week.history.checkins
+        if 0 <= (week.day - told.date).days < week.plan.first_load_day
+        for short in (
+            _short_on(told, week.day, week.plan, case.baseline, week.target or USUAL_LOOK),
+        )
+        if short is not None
+    ]
+    return round(sum(known) / len(known), 6) if known else None
 
 
 def _short_before(case: Case) -> int | None:
@@ -177,6 +201,15 @@ def _usual_short(case: Case) -> float:
 
 def _load_shown(case: Case) -> bool:
     return any(week.look is not None for week in case.trials)
+
+
+def _load_held(case: Case) -> bool:
+    """Whether the last week whose look is known did not spill over on such a load, or a larger one."""
+    said = [week for week in case.trials if week.look is not None]
+    if not said or said[-1].look is Look.SPILLED:
+        return False
+    least = (1 - e.SAME_LOAD_WITHIN.value) * case.plan.load_g
+    return said[-1].as_it_went.load_g >= least
 
 
 def _load_over_usual(case: Case) -> float:

@@ -33,7 +33,9 @@ def _g_per_kg(facts: Facts, steps: int) -> float:
         return past * known.RAISE_PER_GRADE.value
     cut = max(facts.ahead_by, 0.0) * known.CUT_PER_GRADE.value
     cut = cut if facts.ahead and not small else 0.0
-    if steps <= -2 and (facts.spilling or facts.seen_spilled):
+    # Blur on a load that did not spill the last time is more likely water, or a strict eye.
+    doubtful = facts.load_held and not facts.seen_spilled
+    if steps <= -2 and (facts.spilling or facts.seen_spilled) and not doubtful:
         clear = facts.blurred or facts.seen_spilled or facts.says_spilled
         spill = known.SPILL_CUT if clear else known.FALLEN_CUT
         cut = max(cut, spill.value + known.SPILL_CUT_PER_LOAD.value * facts.load_counted)

@@ -26,8 +26,9 @@ CHANGE = "change"
 #: look that the event asks for. 5: proposals are graded; ahead of the plan. 6: what is blurred anyhow
 #: is so under a softer look, and the athlete's own words of spill count. 7: a raise waits until it is
 #: due: behind on both mornings, later and sooner in the load by more; flat but heavy, the forecast
-#: asks; what a trial has shown counts for more than a morning.
-TABLE = 7
+#: asks; what a trial has shown counts for more than a morning. 8: answers are held against those of
+#: a week that came in full, or flat or spilled over.
+TABLE = 8
 
 
 class Forecast(StrEnum):

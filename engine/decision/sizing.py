@@ -8,7 +8,6 @@ from __future__ import annotations
 
 from dataclasses import dataclass
 
-from engine.decision.beliefs import as_it_went
 from engine.decision.foresight import Foresight
 from engine.decision.rules import Forecast, Rule, in_words
 from engine.evidence import deciding as e
@@ -74,5 +73,5 @@ def settled(case: Case) -> bool:
     if any(week.plan.load_days != case.plan.load_days for week in weeks):
         return False  # as much on other days is another load
     planned = case.plan.load_g
-    loads = [as_it_went(week).load_g for week in weeks]
+    loads = [week.as_it_went.load_g for week in weeks]
     return all(abs(load - planned) <= e.SAME_LOAD_WITHIN.value * planned for load in loads)

@@ -130,12 +130,20 @@ ANYBODY_SPILLED = _number("spilled over of those", 0.25, "1", FITTED)
 
 # What a change is worth
 LOSS_AVERSION = _number("look lost by a change against look won by it", 4.0, "1", FITTED)
-LOSS_AVERSION_AFTER_A_MISS = _number(
-    "the same for the next load after one that came in flat or spilled over",
+LOSS_AVERSION_NEXT_LOAD = _number(
+    "the same for the next load",
     2.0,
     "1",
     FITTED,
-    note="another look at what has just missed is a risk of its own",
+    note="what has just missed, or was moved on one morning's word, is a risk of its own",
+)
+TAKEN_BACK = _number(
+    "share of what mornings moved a load that is taken back where its look does not bear it out",
+    0.5,
+    "1",
+    LEARNT_LOAD,
+    note="flat on a load that was cut; full, which it may have been anyhow, or spilled over on one "
+    "that was raised",
 )
 WORTH_ALIKE = _number("worth within which doses are alike", 0.003, "1")
 

@@ -2,10 +2,11 @@
 
 It is made from the coach's word on how earlier days looked, whether or not mornings are followed
 with the forecast. The word gives the direction, the model the size: after flat never less than that
-load, after spilled over never more, after full the same. The days before the load stay as they are;
-the load is scaled as a whole. Each day stays inside the change allowed against the coach's own plan,
-the coach's floor and ceiling, and the guard rails; the load total of a week gone by binds no other
-week. The chance is fixed by the athlete and the last week behind, so that asking again gives the same.
+load, after spilled over never more, after full the same, or part of the way back to the plan that
+mornings had moved. The days before the load stay as they are; the load is scaled as a whole. Each day
+stays inside the change allowed against the coach's own plan, the coach's floor and ceiling, and the
+guard rails; the load total of a week gone by binds no other week. The chance is fixed by the athlete
+and the last week behind, so that asking again gives the same.
 """
 
 from __future__ import annotations
@@ -14,7 +15,7 @@ import math
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from engine.decision.beliefs import as_it_went, frame_of, intake_of, through
+from engine.decision.beliefs import frame_of, intake_of, through
 from engine.evidence import deciding as e
 from engine.evidence import tracking as known
 from engine.model.forecast import DayAhead
@@ -107,22 +108,20 @@ def next_load(
         rng = generator(f"{key}/load", weeks[-1].day)
         return suggested_plan(
             belief, ahead, rng, load_days=plan.first_load_day, particles=PARTICLES,
-            aversion=aversion_after(look),
+            aversion=float(known.LOSS_AVERSION_NEXT_LOAD),
         )  # fmt: skip
 
+    then = said.as_it_went
+    if look is Look.FULL and then.load_g > 0 and plan.load_g == then.load_g:
+        # Full on what mornings had made of a plan: back towards that plan, where that is better.
+        room = room.between(plan, 1.0, said.plan.load_g / then.load_g)
     free = chosen = scale(room)
-    then, wish = as_it_went(said), _scaled(plan, free, room)
-    against = goes_against(look, then_g=then.load_g, wish_g=wish.load_g)
-    if against and _whole(then):
-        room = room.at(plan, then.load_g / max(plan.load_g, 1.0))
+    held_to, disagrees = _held_to(weeks, said, plan, free, _scaled(plan, free, room).load_g)
+    if held_to is not None:
+        room = room.at(plan, held_to)
         chosen = scale(room)
-        wish = _scaled(plan, chosen, room)
-    least_g = _least_after_a_cut(weeks)
-    held = not against and least_g is not None and wish.load_g < least_g
-    if held and least_g is not None:
-        room = room.at(plan, least_g / max(plan.load_g, 1.0))
-        chosen = scale(room)
-        wish = _scaled(plan, chosen, room)
+    wish = _scaled(plan, chosen, room)
+    bound_by_limits = held_to is None and look is not Look.FULL
     return NextLoad(
         plan=wish,
         look=look,
@@ -131,9 +130,44 @@ def next_load(
         g_per_kg=load_g_per_kg(wish, kg),
         before=_odds(*free.as_planned),
         after=_odds(chosen.flat, chosen.full, chosen.spilled),
-        disagrees=against and look is not Look.FULL,
-        bound=None if against or held else _bound(plan, chosen.factor, room),
+        disagrees=disagrees,
+        bound=_bound(plan, chosen.factor, room) if bound_by_limits else None,
     )
+
+
+def _held_to(
+    weeks: Sequence[PastWeek], said: PastWeek, plan: PeakPlan, free: Suggestion, wish_g: float
+) -> tuple[float | None, bool]:
+    """The factor of the plan's load that what was seen asks for in place of the model's wish.
+
+    None where the wish stands. And whether model and look go different ways.
+    """
+    look, then = said.look or Look.FULL, said.as_it_went
+    back = _taken_back(said, plan)
+    if back is not None and (back - free.factor) * (back - 1) > 0:
+        return back, False
+    if goes_against(look, then_g=then.load_g, wish_g=wish_g, planned_g=said.plan.load_g):
+        held = then.load_g / max(plan.load_g, 1.0) if _whole(then) else None
+        return held, look is not Look.FULL
+    least_g = _least_after_a_cut(weeks)
+    if least_g is not None and wish_g < least_g:
+        return least_g / max(plan.load_g, 1.0), False
+    return None, False
+
+
+def _taken_back(said: PastWeek, plan: PeakPlan) -> float | None:
+    """The factor that the load is to reach at least, where the look tells against the mornings.
+
+    Flat on what they had cut, spilled over on what they had raised: then a share of that is taken back
+    whatever the model makes of it. So it is after full on what they had raised, which would as likely
+    have been full as planned, and spills sooner. None where they had not, or for another plan.
+    """
+    then = said.as_it_went
+    if then.load_g <= 0 or plan.load_g != then.load_g:
+        return None
+    moved = said.plan.load_g / then.load_g - 1
+    wrong = moved > 0 if said.look is Look.FLAT else moved < 0
+    return 1 + float(known.TAKEN_BACK) * moved if wrong else None
 
 
 def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
@@ -144,21 +178,20 @@ def _least_after_a_cut(weeks: Sequence[PastWeek]) -> float | None:
     said = [week for week in weeks if week.look is not None][-2:]
     if len(said) < 2 or any(week.look is not Look.SPILLED for week in said):
         return None
-    before, last = (as_it_went(week).load_g for week in said)
+    before, last = (week.as_it_went.load_g for week in said)
     return 2 * last - before if last < before else None
 
 
-def aversion_after(look: Look) -> float:
-    """How many times a loss of look counts against a gain in the next load after that look."""
-    return float(known.LOSS_AVERSION if look is Look.FULL else known.LOSS_AVERSION_AFTER_A_MISS)
+def goes_against(look: Look, *, then_g: float, wish_g: float, planned_g: float) -> bool:
+    """Whether a load in place of the one that looked so goes against what the look says.
 
-
-def goes_against(look: Look, *, then_g: float, wish_g: float) -> bool:
-    """Whether a load in place of the one that looked so goes against what the look says."""
+    `planned_g` is what had been planned in place of `then_g`: after full the way back there is open.
+    """
+    least, most = sorted((then_g, planned_g))
     return {
         Look.FLAT: wish_g < then_g,
         Look.SPILLED: wish_g > then_g,
-        Look.FULL: wish_g != then_g,
+        Look.FULL: not least <= wish_g <= most,
     }[look]
 
 
@@ -225,11 +258,18 @@ class _Room:
 
     def at(self, plan: PeakPlan, factor: float) -> _Room:
         """Room for no other load than the plan's times `factor`, as far as it is inside this one."""
-        only = {
-            out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
-            for out in plan.load_days
-        }
-        return replace(self, low=only, high=only)
+        return self.between(plan, factor, factor)
+
+    def between(self, plan: PeakPlan, one: float, other: float) -> _Room:
+        """Room for the plan's load times factors between these two, as far as inside this one."""
+        low, high = (
+            {
+                out: min(max(factor * _carbs(plan, out), self.low[out]), self.high[out])
+                for out in plan.load_days
+            }
+            for factor in sorted((one, other))
+        )
+        return replace(self, low=low, high=high)
 
 
 def _day_ahead(plan: PeakPlan, baseline: Baseline, out: int, room: _Room) -> DayAhead:

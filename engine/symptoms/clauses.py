@@ -141,6 +141,8 @@ def _words(text: str) -> Iterator[Word]:
 def _folded(text: str) -> tuple[str, Sequence[int]]:
     """Lower-case letters without accents, and for each the place in the text it came from."""
     characters, origins = plain_with_places(text)
+    if characters.isascii() and "-" not in characters and "\n" not in characters:
+        return characters, origins
     out: list[str] = []
     places: list[int] = []
     for index, char in enumerate(characters):

@@ -8,6 +8,7 @@ from enum import StrEnum
 from typing import Protocol
 
 from engine.symptoms.clauses import Correcting
+from engine.symptoms.cues import Cued
 from engine.symptoms.english.negation import Polarity, Span
 from engine.symptoms.english.setting import Settings
 from engine.symptoms.names import WARNINGS, Symptom
@@ -109,7 +110,7 @@ class ComplaintLanguage:
     """A language, as far as complaints go."""
 
     phrases: PhraseBook
-    figures: tuple[Late, ...]
+    figures: Cued
     everyday: Mapping[Symptom, Late]
     corrector: Correcting
     said: Judge

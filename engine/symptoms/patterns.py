@@ -14,6 +14,7 @@ from dataclasses import dataclass
 from functools import cache
 from itertools import groupby
 
+from engine.symptoms.cues import ways
 from engine.symptoms.names import Symptom
 
 
@@ -103,22 +104,11 @@ def table(
 
 def _by_denial(line: str) -> Iterator[str]:
     """The ways of saying it on a line, those with a word of denial in them apart from the others."""
-    ways = _ways(line)
+    alternatives = ways(line)
     for denies in (False, True):
-        same = [way for way in ways if (_DENIAL.search(way) is not None) is denies]
+        same = [way for way in alternatives if (_DENIAL.search(way) is not None) is denies]
         if same:
             yield "|".join(same)
-
-
-def _ways(line: str) -> list[str]:
-    """The alternatives of a pattern, as far as they stand in no bracket."""
-    ways, depth, start = [], 0, 0
-    for at, char in enumerate(line):
-        depth += (char == "(") - (char == ")")
-        if char == "|" and depth == 0:
-            ways.append(line[start:at])
-            start = at + 1
-    return [*ways, line[start:]]
 
 
 def _phrase(symptom: Symptom, cues: str, line: str, written: str, sure: bool) -> Phrase:

@@ -8,6 +8,7 @@ from collections.abc import Iterator, Mapping, Sequence, Set
 from dataclasses import replace
 
 from engine.symptoms.clauses import GOES_ON, Clause, clauses, spelt
+from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, suspicions
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
 from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
@@ -136,7 +137,7 @@ def _drugs(clause: str) -> list[Span]:
 
 ENGLISH = ComplaintLanguage(
     phrases=PhraseBook(_PHRASES),
-    figures=FIGURES,
+    figures=Cued(FIGURES),
     everyday=EVERYDAY,
     corrector=_CORRECTOR,
     said=said,
@@ -321,7 +322,7 @@ def _worth_hearing(rest: str, parts: Sequence[Clause], opinion: SecondOpinion) -
 def _without_figures(clause: str, tongue: ComplaintLanguage) -> tuple[str, bool]:
     """The clause without its figures of speech, and whether one of them is most of it."""
     plain = clause
-    for figure in tongue.figures:
+    for figure in tongue.figures.worth_trying(clause):
         plain = figure.sub(lambda match: "_" * len(match[0]), plain)
     return plain, plain != clause and 2 * plain.count("_") > len(plain)
 

@@ -41,6 +41,16 @@ class PastWeek:
     look: Look | None = None
     target: TargetLook | None = None
 
+    @property
+    def as_it_went(self) -> PeakPlan:
+        """The week's plan with its load days as they were set in the end."""
+        plan = self.plan
+        for out in plan.load_days:
+            set_g = self.history.set_on(self.day - timedelta(days=out))
+            if set_g is not None and plan.day(out) is not None:
+                plan = plan.with_carbs(out, set_g)
+        return plan
+
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Case:

@@ -110,7 +110,11 @@ class PeakPlan:
         """The days of the load, the furthest out first."""
         if not self.says_phases:
             return LOAD_DAYS
-        return tuple(out for out in PLAN_DAYS if self.phase(out) is Phase.LOAD)
+        return tuple(
+            day.days_out
+            for day in self.days
+            if day.phase is Phase.LOAD or (day.phase is None and day.days_out in LOAD_DAYS)
+        )
 
     @property
     def first_load_day(self) -> int:

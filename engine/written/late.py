@@ -27,12 +27,12 @@ class Late:
     """
 
     def __init__(self, written: str, flags: int = 0) -> None:
-        self._written = written
+        self.written = written
         self._flags = flags
 
     @cached_property
     def compiled(self) -> re.Pattern[str]:
-        return re.compile(self._written, self._flags)
+        return re.compile(self.written, self._flags)
 
     @cached_property
     def search(self) -> _Finds:

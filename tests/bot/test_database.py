@@ -20,8 +20,15 @@ from sqlmodel import Session, col, select
 from bot.core.logs import error_name
 from bot.core.topics import Topic
 from bot.store.db import database_url, in_transaction, make_engine, transaction
-from bot.store.migrate import _config, check_agreement, is_at_head, upgrade_to_head
+from bot.store.migrate import (
+    _config,
+    check_agreement,
+    is_at_head,
+    revision_of,
+    upgrade_to_head,
+)
 from bot.store.prune import prune_traffic
+from bot.store.shape import is_newest, newest
 from bot.store.sole import LeaderLease
 from bot.store.tables import setting
 from bot.store.tables.traffic import InboxRow, OutboxRow, TopicKind
@@ -44,6 +51,12 @@ def test_several_processes_may_migrate_a_new_database_at_once(
         assert all(is_at_head(engine) for engine in engines)
         for engine in engines:
             engine.dispose()
+
+
+def test_the_newest_revision_is_known_without_what_could_apply_it(any_engine: Engine) -> None:
+    """A start on a database in shape loads nothing of alembic, so the two must not part."""
+    assert revision_of(any_engine) == newest()
+    assert is_newest(any_engine)
 
 
 def test_an_empty_database_is_not_in_shape(tmp_path: Path) -> None:

@@ -14,7 +14,7 @@ from bot.core import agenda, outbox
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.duties import Duties
-from bot.core.kinds import kind_alone
+from bot.core.subjects import kind_alone
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
 from bot.store.db import transaction

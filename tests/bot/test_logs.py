@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import io
 import json
 import logging
 import sqlite3
@@ -19,7 +18,7 @@ from sqlalchemy.exc import OperationalError
 
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
-from bot.core.logs import KEYS, WITHHELD, set_up_logs
+from bot.core.logs import KEYS, WITHHELD
 from bot.doors import USE_CASES
 from bot.settings import load_settings
 from bot.store.tables.traffic import OutboxRow
@@ -27,22 +26,15 @@ from bot.telegram.outcomes import Outcomes
 from bot.telegram.pace import Pace
 from bot.telegram.worker import Worker
 from tests.bench.crew import into_inbox, typed
+from tests.support.logged import logging_all
 from tests.support.weeks import Team
 
 
 @pytest.fixture
-def lines(monkeypatch: pytest.MonkeyPatch) -> Iterator[Any]:
+def lines() -> Iterator[Any]:
     """What was logged since: a function that returns the lines, parsed."""
-    stderr = io.StringIO()
-    monkeypatch.setattr(sys, "stderr", stderr)
-    root = logging.getLogger()
-    handlers, level, hook = root.handlers[:], root.level, sys.excepthook
-    set_up_logs("DEBUG", "json")
-    yield lambda: [json.loads(line) for line in stderr.getvalue().splitlines()]
-    root.handlers[:], sys.excepthook = handlers, hook
-    root.setLevel(level)
-    logging.captureWarnings(capture=False)
-    structlog.reset_defaults()
+    with logging_all() as stderr:
+        yield lambda: [json.loads(line) for line in stderr.getvalue().splitlines()]
 
 
 def test_a_key_that_is_not_on_the_list_is_dropped(lines: Any) -> None:

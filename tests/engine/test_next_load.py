@@ -8,7 +8,6 @@ from datetime import date, timedelta
 
 import pytest
 
-from engine.decision.beliefs import as_it_went
 from engine.evidence import deciding
 from engine.planning.draft import draft_plan
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
@@ -75,6 +74,59 @@ def test_the_coachs_word_gives_the_direction_whatever_the_model_thinks(
         assert moved == 0
     if found.disagrees:
         assert not found.changes
+
+
+def moved(plan_mean: float, by_g: float, look: Look = Look.FULL) -> PastWeek:
+    """A trial whose mornings set every load day that far from its plan."""
+    plan = planned(plan_mean)
+    set_days = tuple(
+        DaySet(TRIAL - timedelta(days=day.days_out), day.carb_g + by_g)
+        for day in plan
+        if day.days_out in LOAD_DAYS
+    )
+    week = trial(look)
+    return replace(week, plan=plan, history=replace(week.history, set_days=set_days))
+
+
+@pytest.mark.parametrize(("mean", "by_g"), [(6.5, -120.0), (7.0, 120.0), (9.0, 100.0)])
+def test_full_on_what_mornings_had_moved_may_go_part_of_the_way_back_to_the_plan(
+    mean: float, by_g: float
+) -> None:
+    week = moved(mean, by_g)
+    found = suggested([week], week.as_it_went, None)
+    toward = found.g_per_kg - found.then_g_per_kg
+    assert found.changes and toward * by_g < 0
+    assert abs(found.then_g_per_kg - found.g_per_kg) < abs(by_g) / MIRA.body_mass_kg
+    assert found.after.full > found.before.full
+    assert not found.disagrees and found.bound is None
+
+
+def test_full_on_what_mornings_had_moved_never_goes_past_plan_or_what_was_eaten() -> None:
+    for mean, by_g in ((8.0, -90.0), (5.0, -10.0), (10.0, 10.0), (5.0, 60.0)):
+        week = moved(mean, by_g)
+        found = suggested([week], week.as_it_went, None)
+        if by_g > 0:  # at least half of a raise is taken back: it may have been full as planned
+            assert _load(found.plan) <= week.plan.load_g + 1.5 * by_g + 7.5  # in fives of grams
+        least, most = sorted((week.plan.load_g, week.as_it_went.load_g))
+        assert least <= _load(found.plan) <= most
+
+
+@pytest.mark.parametrize(
+    ("look", "mean", "by_g"), [(Look.FLAT, 9.5, -180.0), (Look.SPILLED, 5.0, 60.0)]
+)
+def test_a_look_that_tells_against_the_mornings_takes_half_of_what_they_moved_back(
+    look: Look, mean: float, by_g: float
+) -> None:
+    """Flat on what they had cut, spilled over on what they had raised: so far the word counts."""
+    week = moved(mean, by_g, look)
+    found = suggested([week], week.as_it_went, None)
+    taken_back = (found.g_per_kg - found.then_g_per_kg) * MIRA.body_mass_kg / -by_g
+    assert taken_back > 0.5 - 0.06  # in fives of grams
+    assert not found.disagrees
+    # Of the same load as planned the model would have left it, or gone about as far.
+    planned_so = replace(week, plan=week.as_it_went)
+    alone = suggested([planned_so], planned_so.plan, None)
+    assert abs(alone.g_per_kg - alone.then_g_per_kg) <= abs(found.g_per_kg - found.then_g_per_kg)
 
 
 def test_a_new_plan_is_judged_by_the_load_that_the_word_was_said_of() -> None:
@@ -191,6 +243,6 @@ def test_the_load_as_it_went_has_the_figures_set_on_the_mornings() -> None:
         checkins=trial(Look.FULL).history.checkins,
         set_days=(DaySet(TRIAL - timedelta(5), 300.0), DaySet(TRIAL - timedelta(2), 425.0)),
     )
-    went = as_it_went(replace(trial(Look.FULL), history=history))
+    went = replace(trial(Look.FULL), history=history).as_it_went
     assert went.day(2) == replace(PLAN.day(2), carb_g=425.0)  # type: ignore[type-var]
     assert went.day(5) == PLAN.day(5)

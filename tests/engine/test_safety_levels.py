@@ -8,6 +8,7 @@ import pytest
 
 from engine.evidence import safety as evidence
 from engine.safety import FINDINGS, Flag, FlagId, Level, finding, flags_of_words
+from engine.safety.complaints import Complaints, complaint_flags
 from engine.symptoms import EATING_AND_MOOD, Symptom
 from tests.engine.test_safety import MARA, TODAY, TOM, CheckIn, flags
 
@@ -77,6 +78,18 @@ def test_a_doubtful_sign_does_not_make_the_pattern_a_warning() -> None:
     found = flags(before={1: {"weight_kg": 60.0}}, weight_kg=60.0, water_l=4.0,
                   note="nausea. nearly fainted at the till")  # fmt: skip
     assert all(flag.level is not Level.WARNING for flag in found.values())
+
+
+def test_a_doubt_is_asked_about_unless_it_could_only_be_a_note() -> None:
+    for symptom in set(Symptom) - {Symptom.URINE_DARK}:
+        told = Complaints({symptom: "something odd"}, frozenset({symptom}), (), ())
+        (flag,) = complaint_flags(told)
+        if symptom.level is Level.ADVISORY:
+            assert flag.id == symptom, symptom
+            assert dict(flag.facts) == {"words": "something odd", "doubtful": "yes"}
+        else:
+            assert (flag.id, flag.level) == (FlagId.DOUBT, Level.CAUTION), symptom
+            assert dict(flag.facts)["about"] == symptom
 
 
 def test_what_was_said_alone_makes_the_pattern_too() -> None:

@@ -1,6 +1,7 @@
 """Processes of tests, forked off one in which everything is loaded already.
 
-To load the product and its libraries takes a process two seconds, and a test run starts dozens. The
+To load the product and its libraries takes a process two seconds, and a test run starts dozens; so
+does what nearly each of them does for the first time (the tables of complaints, a new database). The
 processes are real ones: with a memory, signals, files and an environment of their own, and killed as
 others are. What a start itself costs and loads is tested with processes that begin from nothing.
 """
@@ -194,9 +195,23 @@ def _do(job: dict[str, Any]) -> int:
     return int(importlib.import_module(what).main() or 0)
 
 
-if __name__ == "__main__":
+def _warm_up() -> None:
+    """Do once what those forked off would each do at first."""
     for loaded in LOADED:
         importlib.import_module(loaded)
+    from bot.doors import USE_CASES  # noqa: PLC0415 - whoever asks for a process does not load it
+    from bot.store.db import make_engine  # noqa: PLC0415
+    from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
+
+    USE_CASES.load()
+    with tempfile.TemporaryDirectory() as folder:
+        engine = make_engine(f"sqlite:///{folder}/new.sqlite3")
+        upgrade_to_head(engine)
+        engine.dispose()
+
+
+if __name__ == "__main__":
+    _warm_up()
     gc.collect()
     gc.freeze()
     assert threading.active_count() == 1, "to fork a process with threads may lock it up"

@@ -7,6 +7,7 @@ from zoneinfo import ZoneInfo
 
 from sqlmodel import Session, col, select
 
+from bot.alerts import notes
 from bot.coach.buttons import ANOTHER_DAY, HISTORY, OfDay
 from bot.coach.history import words
 from bot.coach.history.flow import HISTORY_DAY
@@ -15,7 +16,16 @@ from bot.core.cards import CARD, UNDO
 from bot.core.outbox import TEXT_LIMIT, Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.changes import Change, Follows
+from bot.people.people import (
+    get_person,
+    local_date,
+    own_athlete,
+    pending_entries,
+    profile_of,
+    speaking_to,
+)
+from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, HistoryRow, OpenQuestion, Person
 from bot.week.load import current_event, current_plan, day_set
@@ -139,3 +149,18 @@ def _fitting(rows: list[str]) -> str:
         shown.pop(0)
     left_out = len(rows) - len(shown)
     return "\n".join([*([words.cut(left_out)] if left_out else []), *shown])
+
+
+def note_to_others(turn: Turn, by: Person) -> None:
+    """What this person has just changed, noted silently to whoever else coaches those athletes."""
+    for row in pending_entries(turn.session):
+        profile = profile_of(turn.session, row.athlete_id)
+        if Follows.NOTED not in Change(row.what).follows or row.by_id != by.id or profile is None:
+            continue
+        athlete = get_person(turn.session, profile.person_id)
+        for other in approvers(turn.session, profile):
+            if other.id in (by.id, athlete.id):
+                continue
+            with speaking_to(other):
+                text = words.changed_by(athlete.first_name, by.first_name, in_words(row, profile))
+                notes.tell(turn, other, profile.person_id, text)

@@ -5,8 +5,10 @@ camera wrote beside it (place, time, device) is gone, because it is drawn anew.
 from __future__ import annotations
 
 import io
+from typing import TYPE_CHECKING
 
-from PIL import Image, ImageCms, ImageOps, UnidentifiedImageError
+if TYPE_CHECKING:
+    from PIL import Image
 
 MOST_BYTES = 10_000_000  # Telegram's own bound for a picture that is sent as one
 MOST_PIXELS = 50_000_000  # what a picture unfolds to; phones take 12 to 50 million
@@ -26,6 +28,8 @@ class PictureRefused(Exception):  # noqa: N818 - it is an answer to a person, no
 
 def clean(content: bytes) -> bytes:
     """The picture as JPEG, upright, at most LONGEST_SIDE, without metadata. Raises PictureRefused."""
+    from PIL import Image, UnidentifiedImageError  # noqa: PLC0415
+
     if len(content) > MOST_BYTES:
         raise PictureRefused("too-large")
     try:
@@ -45,6 +49,8 @@ def clean(content: bytes) -> bytes:
 
 
 def _drawn_anew(picture: Image.Image) -> bytes:
+    from PIL import Image, ImageOps  # noqa: PLC0415
+
     if picture.format == "JPEG":
         picture.draft("RGB", (LONGEST_SIDE, LONGEST_SIDE))  # reads a huge one at half its size
     upright = ImageOps.exif_transpose(picture)
@@ -60,6 +66,8 @@ def _drawn_anew(picture: Image.Image) -> bytes:
 
 def _in_plain_colours(picture: Image.Image) -> Image.Image:
     """sRGB on white: a phone's wider colours would look dull once its profile is left out."""
+    from PIL import Image, ImageCms  # noqa: PLC0415
+
     profile = picture.info.get("icc_profile")
     if picture.mode in ("RGBA", "LA", "PA", "P"):
         seen = picture.convert("RGBA")

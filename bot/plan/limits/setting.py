@@ -18,7 +18,7 @@ from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
 from bot.plan.limits import words as limit_words
 from bot.plan.limits.flow import LIMIT
 from bot.plan.limits.keeping import store_limits
-from bot.plan.numbers import first_things_first
+from bot.plan.numbers import meant_plan
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
@@ -50,11 +50,10 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     With an event ahead, those that are meant for it.
     """
     answer(turn)
-    event = meant_event(turn, pressed.event)
-    plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None:
-        first_things_first(turn, turn.person, turn.profile, event)
+    meant = meant_plan(turn, pressed)
+    if meant is None:
         return
+    event, plan = meant
     limits = current_limits(turn.session, event, athlete_of(turn.profile))
     shown = limits or Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
     text = limit_words.limits_view(
@@ -76,11 +75,10 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
 def use_suggested_limits(turn: OnAthlete, pressed: OfEvent) -> None:
     """Put the suggested limits in force as they are."""
     answer(turn)
-    event = meant_event(turn, pressed.event)
-    plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None:
-        first_things_first(turn, turn.person, turn.profile, event)
+    meant = meant_plan(turn, pressed)
+    if meant is None:
         return
+    event, plan = meant
     if current_limits(turn.session, event, athlete_of(turn.profile)) is not None:
         show_limits(turn, OfEvent(event.id))
         return

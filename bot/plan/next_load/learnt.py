@@ -22,7 +22,6 @@ from bot.week.load import (
     plan_row,
     target_of,
 )
-from engine.decision.beliefs import as_it_went
 from engine.planning.next_load import ModelMisfit, NextLoad, NothingLearnt, next_load
 from engine.values.athlete import Athlete
 from engine.values.case import PastWeek
@@ -54,7 +53,7 @@ def make_offer(turn: Turn, profile: AthleteProfile) -> Offer:
     standing = event if plan is not None else last
     row = plan_row(turn.session, standing) if standing is not None else None
     limits = _limits(turn.session, event, athlete) or _limits(turn.session, last, athlete)
-    made_from = plan or as_it_went(weeks[-1])
+    made_from = plan or weeks[-1].as_it_went
     return Offer(
         found=next_load(
             athlete,

@@ -37,6 +37,10 @@ INSTEAD = {
         "instead of {was_g} over all load days."
     ),
 }
+PART_OF_THE_WAY_BACK = mark(
+    "But check-ins had moved that week's plan, and part of the way back to it is safer: for the next "
+    "load I suggest {now} instead of {was} g/kg, {now_g} instead of {was_g} over all load days."
+)
 HELD_BY = {
     "carb_floor_g": mark("Your carb floor does not allow less."),
     "carb_ceiling_g": mark("Your carb ceiling does not allow more."),
@@ -76,8 +80,9 @@ def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, own: bool) -> str:
 def _proposal(found: NextLoad, plan: PeakPlan) -> str:
     now, was = per_kg(found.g_per_kg), per_kg(found.before_g_per_kg)
     if found.changes:
+        back = found.look is Look.FULL and found.before_g_per_kg == found.then_g_per_kg
         return tr(
-            INSTEAD[found.look],
+            PART_OF_THE_WAY_BACK if back else INSTEAD[found.look],
             now=now, was=was, now_g=_total(found.plan), was_g=_total(plan),
         )  # fmt: skip
     if found.disagrees:

@@ -16,7 +16,7 @@ from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
 from bot.plan import words_totals as total_words
 from bot.plan.buttons import DAY, OfDay
-from bot.plan.numbers import first_things_first, number_is_live
+from bot.plan.numbers import meant_plan, number_is_live
 from bot.plan.planning import (
     THE_ONE,
     asked_event,
@@ -74,11 +74,10 @@ def review_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
     """All that the review says of the plan in force, and the reasons kept."""
     answer(turn)
-    event = meant_event(turn, pressed.event)
-    plan = current_plan(turn.session, event) if event is not None else None
-    if event is None or plan is None:
-        first_things_first(turn, turn.person, turn.profile, event)
+    meant = meant_plan(turn, pressed)
+    if meant is None:
         return
+    event, plan = meant
     findings = plan_gate.look_over(turn, turn.profile, event, plan)
     name, own = (
         get_person(turn.session, turn.profile.person_id).first_name,

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 
+from engine.symptoms.cues import Cued
 from engine.symptoms.english.words import word_set
 from engine.written.late import Late
 
@@ -31,7 +32,7 @@ DRUG_VOCABULARY = frozenset(word for word in DRUG_WORDS if len(word) >= 7) | {
 }
 
 _PILL = r"(?:tablets?|tabs?|pills?|capsules?|caps|supplements?|supps?|powder|chloride|citrate|gluconate|drip|injections?|shots?|infusion)"
-DRUG_PHRASES = tuple(
+DRUG_PHRASES = Cued(
     Late(rf"\b(?:{pattern})\b")
     for pattern in (
         rf"potassium (?:\w+ )?{_PILL}",
@@ -48,7 +49,7 @@ DRUG_PHRASES = tuple(
         r"blood pressure (?:pills?|tablets?|meds|medication)|beta blockers?",
     )
 )
-_FIGURES = tuple(
+_FIGURES = Cued(
     Late(rf"\b(?:{pattern})\b")
     for pattern in (
         r"(?:spik\w+|raise[sd]?|blunts?|low|high|improves?|my|the|no|an?) insulin (?:spikes?|response|sensitiv\w+)",
@@ -64,9 +65,9 @@ _FIGURES = tuple(
 def drug_spans(clause: str) -> list[tuple[int, int]]:
     """Where in one clause of plain words a drug is named, as (start, end)."""
     spared = clause
-    for figure in _FIGURES:
+    for figure in _FIGURES.worth_trying(clause):
         spared = figure.sub(lambda match: "_" * len(match[0]), spared)
     spans = [m.span() for m in re.finditer(r"[\w']+", spared) if m[0] in DRUG_WORDS]
-    for phrase in DRUG_PHRASES:
+    for phrase in DRUG_PHRASES.worth_trying(clause):
         spans += [m.span() for m in phrase.finditer(spared)]
     return sorted(spans)

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from engine.symptoms.cues import Cued
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
@@ -32,7 +33,7 @@ GERMAN = ComplaintLanguage(
             *GERMAN_DIALECT,
         )
     ),
-    figures=GERMAN_FIGURES,
+    figures=Cued(GERMAN_FIGURES),
     everyday=GERMAN_EVERYDAY,
     corrector=GERMAN_CORRECTOR,
     said=german_polarity,

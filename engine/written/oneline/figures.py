@@ -25,13 +25,15 @@ _CLOSE = 2  # characters: "60 2", "60. 2"
 _UNMISTAKABLE = 0.03  # a figure so near the last weight can be nothing else
 #: Beside a drink these say that it was another amount.
 _CHANGES_AMOUNT = frozenset(
-    """
-    half halb halbe halber halben halbes another again twice thrice double shy short more less
-    each per je plus zweimal dreimal viermal doppelt doppelte mehr weniger nochmal weitere
-    weiteren minus knapp fast bottle bottles flasche flaschen and-a-half of left bis ausser
-    außer except instead statt nicht not kein keine zuviel
-""".split()
-)
+    {
+        "half", "halb", "halbe", "halber", "halben", "halbes", "another", "again", "twice",
+        "thrice", "double", "shy", "short", "more", "less", "each", "per", "je", "plus",
+        "zweimal", "dreimal", "viermal", "doppelt", "doppelte", "mehr", "weniger", "nochmal",
+        "weitere", "weiteren", "minus", "knapp", "fast", "bottle", "bottles", "flasche",
+        "flaschen", "and-a-half", "of", "left", "bis", "ausser", "außer", "except", "instead",
+        "statt", "nicht", "not", "kein", "keine", "zuviel",
+    }
+)  # fmt: skip
 _OF_THE_MORNING = frozenset({Unit.NONE, Unit.WEIGHT, Unit.VOLUME, Unit.OF_TEN})
 _KEY_OF_UNIT = {
     Unit.WEIGHT: "weight_kg", Unit.VOLUME: "water_l", Unit.OF_TEN: "fullness",

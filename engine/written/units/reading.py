@@ -27,6 +27,17 @@ _PLAIN_CHARACTERS = str.maketrans(
 )  # fmt: skip
 
 
+#: Of the characters of which nearly all that is read consists, as `_plain_character` has them.
+_PLAIN_ASCII = {
+    place: "\n"
+    if char == "\n"
+    else " "
+    if char.isspace()
+    else char.translate(_PLAIN_CHARACTERS).lower()
+    for place, char in enumerate(map(chr, range(128)))
+}
+
+
 def plain(text: str) -> str:
     """Lower case, ASCII digits, one kind of space, quote and minus, nothing invisible."""
     return plain_with_places(text)[0].strip()
@@ -34,6 +45,8 @@ def plain(text: str) -> str:
 
 def plain_with_places(text: str) -> tuple[str, list[int]]:
     """The plain characters, unstripped, and for each the place in `text` that it came from."""
+    if text.isascii():
+        return text.translate(_PLAIN_ASCII), list(range(len(text)))
     out: list[str] = []
     places: list[int] = []
     for place, char in enumerate(text):
@@ -46,6 +59,8 @@ def plain_with_places(text: str) -> tuple[str, list[int]]:
 
 
 def _plain_character(char: str, before: list[str]) -> str:
+    if char.isascii():
+        return _PLAIN_ASCII[ord(char)]
     if (digit := unicodedata.decimal(char, None)) is not None:
         return str(digit)
     if char in _HALVES:
