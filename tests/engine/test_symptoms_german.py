@@ -254,7 +254,7 @@ SPOKEN = {
 SPOKEN_OF_ELSE = (
     "der max ist gestern im gym umgekippt, alles ok bei ihm",
     "als kind bin ich oft umgekippt",
-    "die kaffeemaschine hat herzrhythmusstörungen",
+    "die spülmaschine hat einen anfall",
     "brustschmerzen? nö alles gut danke der nachfrage",
     "herzklopfen vor lauter vorfreude auf samstag",
     "hilft salz gegen krämpfe",

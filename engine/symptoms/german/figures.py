@@ -82,7 +82,7 @@ GERMAN_FIGURES = (
             r"(?<![a-z] )(?:nie im leben|im leben nicht)(?= ?$)",
             r"(?:schlaganfall|anfalls?|krampf|herzinfarkt|schwindel|migräne|kopfschmerz|beschwerde) ?frei",
             r"herzklopfen (?:vor|wegen|bei)(?: [\w']+){0,2} (?:vorfreude|freude|glück|aufregung|kampfrichter\w*|typen?|kerl|mädel|date|verliebtheit)|so (?:ein|a|n) herzklopfen(?: [\w']+){0,2} (?:vorfreude|freude)",
-            r"schwindel bei (?:der|dem|den) (?:größe|gewicht|klasse|angabe\w*|alter|preis\w*|zutaten|anmeldung)|(?:den|der|diesen|dieser|reiner|alles|purer|großer) schwindel (?:durchschaut|aufgedeckt|bemerkt|fliegt auf|flog auf|mit den|mit dem|um)|(?:pulver|shake|tee|werbung|diät|supplement\w*|zeug|etikett)(?: [\w']+){0,5} schwindel|für schwindel(?: [\w']+){0,5} strafe",
+            r"schwindel bei (?:der|dem|den) (?:größe|gewicht|klasse|angabe\w*|alter|preis\w*|zutaten|anmeldung)|(?:den|der|diesen|dieser|reiner|alles|purer|großer) schwindel (?:durchschaut|aufgedeckt|bemerkt|fliegt auf|flog auf|mit den|mit dem|um)|(?:\w*pulver|\w*shake|\w*tee|werbung|diät|supplement\w*|zeug|etikett)(?: [\w']+){0,5} schwindel|für schwindel(?: [\w']+){0,5} strafe",
             r"(?:flugzeuge|schmetterlinge|hummeln|ameisen)(?: (?:im|in meinem|in)) (?:bauch|hintern|arsch)|heiß wie frittenfett|heiß auf (?:samstag|sonntag|die bühne|die show|den wettkampf)",
             r"außer atem vor(?: lauter)? (?:lachen|freude)|umgefallen ist nur(?: [\w']+){1,3}|reissack umgefallen",
             r"(?:stück|lied|song|film|buch|serie|musik|kür)(?: [\w']+){0,2} (?:heißt|namens|titel) (?:ohnmacht|atemlos|herzrasen|herzschlag|blackout|fieber|schwindel)|(?:musik|lied|song)(?: [\w']+){0,3} (?:atemlos|herzrasen|fieber|blackout)|atemlos durch die nacht",
