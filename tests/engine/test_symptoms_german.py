@@ -273,3 +273,20 @@ def test_what_is_said_as_at_home_is_called_by_its_name_and_what_is_said_of_else_
     ]
     assert missed == []
     assert [text for text in SPOKEN_OF_ELSE if screen(text).hits] == []
+
+
+#: Of the day's business by their shape; beside each one that only begins like it.
+BUSINESS = {
+    "heute brust, bank und fliegende": "heute brust, bank und dann ein stechen",
+    "bin schon am bahnhof, gleis 4": "bin am bahnhof und weiß nicht wie ich hergekommen bin",
+    "Mein Mann sagt ich seh hammer aus": "Mein Mann sagt ich seh aus wie der Tod",
+    "saukalt heut früh, scheiße": "saukalt heut früh, spür meine linke Seite nicht",
+    "halbe stunde rad und bissl dehnen": "halbe stunde rad und dann war alles schwarz",
+}
+
+
+def test_the_days_business_is_not_asked_about_and_what_only_begins_like_it_is() -> None:
+    asked = {text: screen(text) for pair in BUSINESS.items() for text in pair}
+    assert [text for text in BUSINESS if asked[text].hits or asked[text].suspicions] == []
+    graver = BUSINESS.values()
+    assert [text for text in graver if not (asked[text].hits or asked[text].suspicions)] == []
