@@ -12,6 +12,8 @@ from pathlib import Path
 import pytest
 from packaging.requirements import Requirement
 
+from bot.words.languages import CATALOGUES, ENGLISH
+
 ROOT = Path(__file__).parents[2]
 DEPLOY = ROOT / "deploy"
 
@@ -82,4 +84,7 @@ def test_the_container_runs_as_nobody_special_and_is_asked_whether_it_is_ready()
     assert text.rindex("USER brimline") > text.rindex("FROM ")
     assert "--require-hashes" in text
     assert "/ready" in text
+    kept = set(re.findall(r"! -name '(\w+)\*'", text))
+    spoken = {ENGLISH, *(file.parts[-3] for file in CATALOGUES.glob("*/*/*.po"))}
+    assert kept == spoken, "the container keeps the days of other languages"
     assert "read_only: true" in (DEPLOY / "compose.yaml").read_text()

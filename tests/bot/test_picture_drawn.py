@@ -239,9 +239,8 @@ def test_the_same_week_gives_the_same_bytes_whatever_else_is_set_up_or_drawn_mea
         assert set(threads.map(week_png, [week()] * 4)) == {first}
 
 
-@pytest.mark.parametrize("eyes", EYES)
 @pytest.mark.parametrize("series", SERIES)
-def test_every_series_stands_out_for_every_kind_of_colour_vision(series: str, eyes: str) -> None:
+def test_every_series_stands_out_for_every_kind_of_colour_vision(series: str) -> None:
     whole = full_week()
     bare = without(whole, series)
     if layout(bare).height != layout(whole).height:
@@ -251,11 +250,11 @@ def test_every_series_stands_out_for_every_kind_of_colour_vision(series: str, ey
         bare = replace(bare, days=tuple(days))
     with_it, without_it = pixels(whole), pixels(bare)
     changed = np.any(with_it != without_it, axis=2)
-    ratio = contrast(
-        through(eyes, with_it[changed] / 255), through(eyes, without_it[changed] / 255)
-    )
-    # WCAG 2.2, success criterion 1.4.11: 3:1 for the parts of a graphic that are needed.
-    assert (ratio >= 3).sum() > 1500, f"{series}: {(ratio >= 3).sum()} pixels"
+    there, gone = with_it[changed] / 255, without_it[changed] / 255
+    for eyes in EYES:
+        ratio = contrast(through(eyes, there), through(eyes, gone))
+        # WCAG 2.2, success criterion 1.4.11: 3:1 for the parts of a graphic that are needed.
+        assert (ratio >= 3).sum() > 1500, f"{series}, {eyes}: {(ratio >= 3).sum()} pixels"
 
 
 @pytest.mark.parametrize("eyes", EYES)

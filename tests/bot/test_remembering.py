@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 import ast
+import re
 from pathlib import Path
 
 import pytest
@@ -79,7 +80,9 @@ def test_whatever_writes_in_bulk_does_so_where_it_is_noticed() -> None:
     unnoticed = [
         f"{file.relative_to(BOT)}:{node.lineno}"
         for file in BOT.rglob("*.py")
-        for node in ast.walk(ast.parse(file.read_text()))
+        for source in [file.read_text()]
+        if re.search(r"\b(?:update|delete|insert)\s*\(", source)  # else it is taken apart in vain
+        for node in ast.walk(ast.parse(source))
         if isinstance(node, ast.Call)
         and isinstance(node.func, ast.Attribute)
         and node.func.attr in ("exec", "execute")

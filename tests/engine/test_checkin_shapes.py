@@ -3,7 +3,7 @@
 from __future__ import annotations
 
 import pytest
-from hypothesis import given, settings
+from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from scipy import constants
 
@@ -146,12 +146,24 @@ def three_figures(draw: st.DrawFn) -> tuple[str, Known, dict[str, float]]:
     return line, known, truth
 
 
-@settings(max_examples=1500, deadline=None)
+@settings(max_examples=300, deadline=None)
 @given(three_figures())
 def test_three_plausible_figures_are_read_right_or_asked_about_and_never_wrong(
     written: tuple[str, Known, dict[str, float]],
 ) -> None:
-    line, known, truth = written
+    right_or_asked_about(*written)
+
+
+@pytest.mark.soak
+@settings(max_examples=6000, deadline=None, suppress_health_check=list(HealthCheck))
+@given(three_figures())
+def test_of_many_more_figures_none_is_read_wrong(
+    written: tuple[str, Known, dict[str, float]],
+) -> None:
+    right_or_asked_about(*written)
+
+
+def right_or_asked_about(line: str, known: Known, truth: dict[str, float]) -> None:
     report = read_report(line, known)
     for key, value in report.answers.items():
         assert value == pytest.approx(truth[key], rel=1e-3), f"{line!r} {key}"

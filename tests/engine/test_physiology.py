@@ -10,7 +10,6 @@ import numpy as np
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from scipy.integrate import solve_ivp
 
 from engine.model.physiology import (
     Body,
@@ -167,6 +166,8 @@ def test_moving_about_burns_carbohydrate_while_meals_offer_it() -> None:
 def test_the_same_equations_in_a_general_purpose_solver_agree_within_half_a_percent(
     exercise: Exercise, carb_g: float
 ) -> None:
+    from scipy.integrate import solve_ivp  # noqa: PLC0415 - no other test waits for it to be loaded
+
     person = body(sex=Sex.FEMALE, body_mass_kg=58, body_fat_percent=16, trained=Trained.TRAINED)
     day = complete(Intake(carb_g=carb_g, exercise=exercise), person)
     ours = theirs = first_morning(person)

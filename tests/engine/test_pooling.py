@@ -13,8 +13,6 @@ from datetime import date
 
 import numpy as np
 import pytest
-from scipy.optimize import brentq
-from scipy.stats import norm
 
 from engine.decision.beliefs import taught_by
 from engine.decision.decide import case_as_dict, case_from_dict, decide, decision_as_dict
@@ -72,6 +70,8 @@ def test_weeks_that_taught_nothing_leave_the_published_prior() -> None:
 
 
 def test_the_groups_mean_is_the_posterior_found_on_a_grid_for_the_scatter_found() -> None:
+    from scipy.stats import norm  # noqa: PLC0415 - no other test waits for it to be loaded
+
     mean, spread = PRIOR["ceiling"]
     said, noise = (0.20, 0.05, 0.30, 0.16), 0.12  # what each athlete's weeks alone would say
     found = of(pooled([_left_by(one, noise) for one in said]), "ceiling")
@@ -93,6 +93,8 @@ def test_the_groups_mean_is_the_posterior_found_on_a_grid_for_the_scatter_found(
 
 
 def _solved(off: Callable[[float], float], about: float) -> float:
+    from scipy.optimize import brentq  # noqa: PLC0415
+
     return float(brentq(off, 0.05 * about, 3 * about))
 
 

@@ -203,3 +203,9 @@ def test_what_leaves_a_question_open_is_no_complaint(text: str) -> None:
 )
 def test_what_is_not_known_may_be_one(text: str, symptom: Symptom) -> None:
     assert symptom in {hit.symptom for hit in screen(text).hits}
+
+
+def test_figures_between_commas_are_not_listened_to_by_themselves() -> None:
+    # cut at its commas this has a piece "2 5 3", in which there is nothing to hear
+    assert suspicions("60,2 5 3,5", ["60,2 5 3,5"]) == ()
+    assert suspicions("2 5 3, 9 4 9", ["2 5 3, 9 4 9"]) == ()

@@ -5,6 +5,7 @@ from __future__ import annotations
 import itertools
 from collections.abc import Sequence
 from datetime import UTC, datetime, timedelta
+from typing import Any
 from zoneinfo import ZoneInfo
 
 import pytest
@@ -216,8 +217,7 @@ def test_a_day_that_cannot_be_is_refused() -> None:
 MINUTES = st.integers(0, 24 * 60)
 
 
-@settings(max_examples=800, deadline=None)
-@given(
+WHATEVER_HAPPENS = given(
     first=st.integers(6 * 60, 25 * 60),
     gap=st.none() | st.integers(5, 9 * 60),
     wake=st.integers(4 * 60, 10 * 60),
@@ -226,7 +226,24 @@ MINUTES = st.integers(0, 24 * 60)
     tan=st.none() | st.integers(5 * 60, 12 * 60),
     changes=st.lists(st.tuples(st.integers(1, 300), st.integers(-120, 180)), max_size=6),
 )
+
+
+@settings(max_examples=250, deadline=None)
+@WHATEVER_HAPPENS
 def test_whatever_happens_no_two_meals_at_once_nothing_in_the_past_and_each_thing_once(
+    **day: Any,
+) -> None:
+    whatever_happens(**day)
+
+
+@pytest.mark.soak
+@settings(max_examples=5000, deadline=None)
+@WHATEVER_HAPPENS
+def test_in_many_more_days_nothing_is_at_once_in_the_past_or_twice(**day: Any) -> None:
+    whatever_happens(**day)
+
+
+def whatever_happens(
     first: int, gap: int | None, wake: int, travel: int, registration: int | None,
     tan: int | None, changes: list[tuple[int, int]],
 ) -> None:  # fmt: skip

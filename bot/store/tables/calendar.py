@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class CalendarRow(SQLModel, table=True):
+class CalendarRow(Row, table=True):
     """One an athlete's event and reader; a moved event takes it along, so that its names stay.
 
     `root` is the end of every UID. `entries`: by key start (ISO), minutes (None: a whole day), zone,

@@ -6,12 +6,12 @@ import datetime as dt
 from datetime import datetime
 
 from sqlalchemy import UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class CoachLookRow(SQLModel, table=True):
+class CoachLookRow(Row, table=True):
     """One a local date and coach; `look` is a `CoachLook`. Taken back, the row goes."""
 
     __tablename__ = "coach_look"

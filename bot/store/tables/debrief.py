@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class DebriefRow(SQLModel, table=True):
+class DebriefRow(Row, table=True):
     """One an event. `sent_at`: when it was brought to coach and athlete by itself."""
 
     __tablename__ = "debrief"

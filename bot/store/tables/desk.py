@@ -7,12 +7,12 @@ from datetime import datetime, time
 from enum import StrEnum
 
 from sqlalchemy import BigInteger
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class CoachSettings(SQLModel, table=True):
+class CoachSettings(Row, table=True):
     """A coach's own settings, and the messages of theirs that are kept up to date in place."""
 
     __tablename__ = "coach_desk"
@@ -36,7 +36,7 @@ class CoachSettings(SQLModel, table=True):
     card_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class CoachNote(SQLModel, table=True):
+class CoachNote(Row, table=True):
     """Something for a coach to read in their own time. `outbox_id`: told; None: held so far.
 
     `said` is what the athlete wrote, in their own words, where it is that, and `message_id` the
@@ -55,7 +55,7 @@ class CoachNote(SQLModel, table=True):
     message_id: int | None = Field(default=None, sa_type=BigInteger)
 
 
-class HoldRow(SQLModel, table=True):
+class HoldRow(Row, table=True):
     """An athlete held at one figure from `first` to `last`, whatever the check-ins say."""
 
     __tablename__ = "hold"
@@ -76,7 +76,7 @@ class Rights(StrEnum):
     ALERTS = "alerts"  # is told of alerts and can acknowledge them
 
 
-class SecondCoach(SQLModel, table=True):
+class SecondCoach(Row, table=True):
     """Another coach beside the first one until a time. `athlete_id` None: all the coach's athletes."""
 
     __tablename__ = "second_coach"

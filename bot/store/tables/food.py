@@ -7,12 +7,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class FoodRow(SQLModel, table=True):
+class FoodRow(Row, table=True):
     """A food on an athlete's list. `figures`: per 100 g, by the engine's names; carbs without fibre.
 
     liking: favourite | well | so-so | never. Taken off the list, a row stays for what was eaten.
@@ -34,7 +34,7 @@ class FoodRow(SQLModel, table=True):
     removed_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class MealTimesRow(SQLModel, table=True):
+class MealTimesRow(Row, table=True):
     """When an athlete eats: "HH:MM", in order. `fixed`: whole meals that the coach has fixed, by time,
     as {food: steps}; one whose time is no meal's any more waits for it to be one again.
     """
@@ -48,7 +48,7 @@ class MealTimesRow(SQLModel, table=True):
     )
 
 
-class FoodDayRow(SQLModel, table=True):
+class FoodDayRow(Row, table=True):
     """The menu of a local date. `meals`: those still ahead, as {"at", "portions": {food: steps}}.
 
     `locked` (food: steps of the whole day), `wanted` and `left_out` are the athlete's own word;
@@ -70,7 +70,7 @@ class FoodDayRow(SQLModel, table=True):
     made_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class EatenRow(SQLModel, table=True):
+class EatenRow(Row, table=True):
     """Something that was eaten, in grams."""
 
     __tablename__ = "eaten"

@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class PastImportRow(SQLModel, table=True):
+class PastImportRow(Row, table=True):
     """One sheet. `rows`: the ids that it made, by table name; emptied when it is taken back."""
 
     __tablename__ = "past_import"

@@ -7,13 +7,13 @@ from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import JSON, BigInteger, Index, text
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 from engine.values.case import ForecastUse
 
 
-class Person(SQLModel, table=True):
+class Person(Row, table=True):
     """Somebody in a private chat with the bot. Roles hang on this row; one person may have both."""
 
     __tablename__ = "person"
@@ -40,7 +40,7 @@ class AthleteStatus(StrEnum):
     ENDED = "ended"  # without a coach; what was told and decided is still the athlete's
 
 
-class AthleteProfile(SQLModel, table=True):
+class AthleteProfile(Row, table=True):
     """What holds for an athlete from week to week. Health data: never logged."""
 
     __tablename__ = "athlete_profile"
@@ -73,7 +73,7 @@ class AthleteProfile(SQLModel, table=True):
     created_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class Invite(SQLModel, table=True):
+class Invite(Row, table=True):
     """A one-time key, kept only as a hash. kind: coach | athlete | contact | second.
 
     `detail` is what is agreed with it (a second coach's athlete, rights and last day).
@@ -92,7 +92,7 @@ class Invite(SQLModel, table=True):
     detail: dict[str, Any] | None = Field(default=None, sa_type=JSON)
 
 
-class OpenQuestion(SQLModel, table=True):
+class OpenQuestion(Row, table=True):
     """A question put to somebody, and the answers so far: the draft of a check-in, of a plan.
 
     `subject_id` is the athlete (or decision, alert) it is about. `outbox_id` sent the question.
@@ -127,7 +127,7 @@ class OpenQuestion(SQLModel, table=True):
         return self.subject_id
 
 
-class HistoryRow(SQLModel, table=True):
+class HistoryRow(Row, table=True):
     """Who did what about an athlete, when and why: "what was set, and by whom"."""
 
     __tablename__ = "history"

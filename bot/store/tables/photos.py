@@ -7,9 +7,9 @@ from datetime import datetime
 from enum import StrEnum
 
 from sqlalchemy import Index, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
 class Pose(StrEnum):
@@ -19,7 +19,7 @@ class Pose(StrEnum):
     OTHER = "other"
 
 
-class PhotoRow(SQLModel, table=True):
+class PhotoRow(Row, table=True):
     """`name` is the file's, drawn at random. Shown to nobody before `kept_at` is set."""
 
     __tablename__ = "photo"
@@ -35,7 +35,7 @@ class PhotoRow(SQLModel, table=True):
     forwarded_at: datetime | None = Field(default=None, sa_type=UTCDateTime)
 
 
-class PhotoMorning(SQLModel, table=True):
+class PhotoMorning(Row, table=True):
     """The one message under which an athlete sees what was kept of a morning."""
 
     __tablename__ = "photo_morning"

@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class PlanReviewRow(SQLModel, table=True):
+class PlanReviewRow(Row, table=True):
     """One a version of a plan that had warnings to answer.
 
     `answered`: the warnings that the reason is for, as {"id", "days_out", "value"}; the same figure

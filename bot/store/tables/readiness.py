@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class ReadinessRow(SQLModel, table=True):
+class ReadinessRow(Row, table=True):
     """One a set of answers; its outcome is "open" while one half is to come.
 
     `went_on`: the coach's reason for going on against the outcome.

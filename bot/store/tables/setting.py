@@ -2,14 +2,16 @@
 
 from __future__ import annotations
 
-from sqlmodel import Field, Session, SQLModel
+from sqlmodel import Field, Session
+
+from bot.store.base import Row
 
 BOT_USERNAME = "bot_username"
 #: Whether finished weeks of a coach's athletes move the prior of the next one: "on", else they do not.
 PRIORS = "priors"
 
 
-class SettingRow(SQLModel, table=True):
+class SettingRow(Row, table=True):
     """One fact, by name."""
 
     __tablename__ = "setting"

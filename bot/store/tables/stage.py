@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class StageRow(SQLModel, table=True):
+class StageRow(Row, table=True):
     """One an event. Instants in the JSON columns are ISO text in UTC.
 
     `facts`: stages, usual_wake, travel_min, registration, tan. `entries`: key, kind, at,

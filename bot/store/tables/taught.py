@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class TaughtRow(SQLModel, table=True):
+class TaughtRow(Row, table=True):
     """One a coach and athlete, made anew with each finished week. `taught`: `engine.values.prior`.
 
     `model` is the number of the model that learnt it; rows of another one wait to be made anew.

@@ -6,12 +6,12 @@ from datetime import datetime
 from typing import Any
 
 from sqlalchemy import JSON, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class TemplateRow(SQLModel, table=True):
+class TemplateRow(Row, table=True):
     """`days`: one record a day, in shares of an athlete's body mass and habits; so are `limits`.
 
     `habits`: what belongs to it beside the figures: asked_at, always_tomorrow and the stage day's

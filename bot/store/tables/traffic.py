@@ -13,9 +13,9 @@ from enum import IntEnum, StrEnum
 from typing import Any
 
 from sqlalchemy import JSON, BigInteger, Index, UniqueConstraint
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
 class Urgency(IntEnum):
@@ -25,7 +25,7 @@ class Urgency(IntEnum):
     URGENT = 1  # it may be about somebody in danger
 
 
-class InboxRow(SQLModel, table=True):
+class InboxRow(Row, table=True):
     """status: new -> done | poison. `not_before` puts off a row that failed."""
 
     __tablename__ = "inbox"
@@ -63,7 +63,7 @@ class TopicKind(StrEnum):
     CODE_REFUSED = "code-refused"  # a chat
 
 
-class OutboxRow(SQLModel, table=True):
+class OutboxRow(Row, table=True):
     """status: waiting -> sending -> sent | dropped | failed.
 
     `sending` left behind by a crash means "outcome unknown": it is sent again (at least once).
@@ -106,7 +106,7 @@ class OutboxRow(SQLModel, table=True):
     problem: str = ""
 
 
-class FetchRow(SQLModel, table=True):
+class FetchRow(Row, table=True):
     """status: waiting -> done | failed. `kind` and `about` say what it is wanted for.
 
     Downloading happens outside any transaction, under a lease; what follows from it in one.
@@ -133,7 +133,7 @@ class FetchRow(SQLModel, table=True):
     problem: str = ""
 
 
-class AgendaRow(SQLModel, table=True):
+class AgendaRow(Row, table=True):
     """status: waiting -> done | cancelled. `subject`: whose duty it is (`core/subjects.py`)."""
 
     __tablename__ = "agenda"

@@ -4,12 +4,12 @@ from __future__ import annotations
 
 from datetime import datetime
 
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class TripRow(SQLModel, table=True):
+class TripRow(Row, table=True):
     """The newest row of an event counts. `arrived_at`: when the prompts went over to its clocks."""
 
     __tablename__ = "trip"

@@ -8,12 +8,12 @@ from enum import StrEnum
 from typing import Any
 
 from sqlalchemy import JSON, Index, UniqueConstraint, text
-from sqlmodel import Field, SQLModel
+from sqlmodel import Field
 
-from bot.store.base import UTCDateTime
+from bot.store.base import Row, UTCDateTime
 
 
-class EventRow(SQLModel, table=True):
+class EventRow(Row, table=True):
     """The newest row of an athlete with `active` is the event that counts.
 
     One that `waits` is part of the same season: it counts once those before it are over.
@@ -39,7 +39,7 @@ class EventRow(SQLModel, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class PlanRow(SQLModel, table=True):
+class PlanRow(Row, table=True):
     """Every version is kept; the newest row of an event is the plan. `days`: DayTargets."""
 
     __tablename__ = "plan"
@@ -52,7 +52,7 @@ class PlanRow(SQLModel, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class LimitsRow(SQLModel, table=True):
+class LimitsRow(Row, table=True):
     """Every version is kept; the newest row of an event holds. `bounds`: by limit key."""
 
     __tablename__ = "limits"
@@ -64,7 +64,7 @@ class LimitsRow(SQLModel, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class CheckInRow(SQLModel, table=True):
+class CheckInRow(Row, table=True):
     """One a local date; `revision` counts the changes of its answers."""
 
     __tablename__ = "checkin"
@@ -92,7 +92,7 @@ class CheckInRow(SQLModel, table=True):
     answered_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class SymptomReport(SQLModel, table=True):
+class SymptomReport(Row, table=True):
     """A symptom told outside a check-in; it joins the check-in of its date.
 
     `symptom` may also be a drug's name or a reading (see `bot.week.cases`). `words` are the
@@ -121,7 +121,7 @@ class DecisionStatus(StrEnum):
     REPLACED = "replaced"  # a changed answer led to a new decision
 
 
-class DecisionRow(SQLModel, table=True):
+class DecisionRow(Row, table=True):
     """A decision, stored whole: `case` can be decided again and gives `decision`."""
 
     __tablename__ = "decision"
@@ -147,7 +147,7 @@ class DecisionRow(SQLModel, table=True):
     outbox_id: int | None = None
 
 
-class DaySetRow(SQLModel, table=True):
+class DaySetRow(Row, table=True):
     """The carbohydrate in force for a local date, once set. by: decision | coach | plan."""
 
     __tablename__ = "day_set"
@@ -162,7 +162,7 @@ class DaySetRow(SQLModel, table=True):
     set_at: datetime = Field(sa_type=UTCDateTime)
 
 
-class AlertRow(SQLModel, table=True):
+class AlertRow(Row, table=True):
     """A flag brought to the coach. Open until acknowledged; one open row a cause and athlete.
 
     `about` tells doubts apart: the question that each was asked with. In `facts`, "_corrected" says
