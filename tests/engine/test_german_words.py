@@ -113,12 +113,11 @@ def lines(block: str) -> list[str]:
     return [line.strip() for line in block.strip().splitlines()]
 
 
-@pytest.mark.parametrize(
-    ("symptom", "text"),
-    [(symptom, text) for symptom, block in (WARNINGS | OTHERS).items() for text in lines(block)],
-)
-def test_no_complaint_in_german_is_missed(symptom: Symptom, text: str) -> None:
-    assert symptom in screen(text).symptoms
+def test_no_complaint_in_german_is_missed() -> None:
+    told = [
+        (symptom, one) for symptom, block in (WARNINGS | OTHERS).items() for one in lines(block)
+    ]
+    assert [said for said in told if said[0] not in screen(said[1]).symptoms] == []
 
 
 @pytest.mark.parametrize("text", lines(NOTHING))
