@@ -28,7 +28,7 @@ def coaches_and_invitations(session: Session, now: datetime) -> str:
     ).all()
     lines = ["Coaches:"]
     for coach in coaches:
-        lines.append(f"  {coach.id:>4}  {coach.first_name}, {_athletes(session, coach)} athletes"
+        lines.append(f"  {coach.id:>4}  {coach.first_name}, athletes: {_athletes(session, coach)}"
                      + ("" if coach.reachable else ", has blocked the bot"))  # fmt: skip
     invites = session.exec(
         select(Invite)

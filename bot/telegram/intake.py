@@ -32,7 +32,6 @@ from bot.telegram.transport import POLL_SECONDS, Transport, span_of
 MOST_AT_ONCE = 100  # getUpdates gives no more in one answer
 STANDBY_S = 5.0
 LARGEST_BODY_BYTES = 1_000_000
-IDLE_S, BODY_S = 30.0, 10.0
 SECRET_HEADER = "X-Telegram-Bot-Api-Secret-Token"
 
 # In place of an update that the database refuses; it reads as no update that Telegram knows.
@@ -194,9 +193,6 @@ class Webhook(WebServer):
         super().__init__(
             [(path or "/", _UpdateHandler, parts)],
             max_body_size=LARGEST_BODY_BYTES,
-            # Who opens a connection and says nothing is not waited for.
-            idle_connection_timeout=IDLE_S,
-            body_timeout=BODY_S,
         )
 
 

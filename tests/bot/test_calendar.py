@@ -12,7 +12,6 @@ from typing import Any
 
 import pytest
 import vobject
-from ical.calendar_stream import IcsCalendarStream
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
@@ -20,6 +19,7 @@ from bot.documents import document
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import EventRow, LimitsRow, PlanRow
+from tests.support.calendars import strictly_read
 from tests.support.many import many_athletes
 from tests.support.weeks import Team, gone_on
 from tests.support.world import Someone, text_of
@@ -75,7 +75,7 @@ def read(content: bytes) -> dict[str, Any]:
     calendar = vobject.readOne(content.decode("utf-8"))
     calendar.validate(raiseException=True)
     events = {event.uid.value.partition(".")[0]: event for event in calendar.vevent_list}
-    checked = IcsCalendarStream.calendar_from_ics(content.decode("utf-8"))
+    checked = strictly_read(content.decode("utf-8"))
     assert len(checked.events) == len(events)
     for event in checked.events:  # the two agree on when, and on what
         other = events[str(event.uid).partition(".")[0]]
@@ -186,7 +186,7 @@ def test_a_coachs_one_file_holds_events_times_and_deadlines_of_all_and_few_of_ea
     assert by_name["Athlete 0"] == ["peak week begins", "load begins", "show"]
     assert by_name["Mira"][:3] == ["peak week begins", "load begins", "show"]
     assert "On stage" in by_name["Mira"]
-    checked = IcsCalendarStream.calendar_from_ics(text)
+    checked = strictly_read(text)
     assert len(checked.events) == len(events)
     assert [e.description for e in checked.events if e.description] == [
         "The limits have to be set by then."

@@ -152,18 +152,18 @@ def test_why_shows_the_trace_with_its_sources_and_the_first_answers_are_there(te
     assert "nothing to act on" in text_of(team.coach.presses("c:answers:2"))
 
 
-@pytest.mark.parametrize("view", [*ON_CARD, "roster-all", ""])
 def test_another_coachs_button_an_athletes_and_a_strangers_change_and_show_nothing(
-    team: Team, view: str
+    team: Team,
 ) -> None:
     noa, stranger = other_coach(team), Someone(team.world, 190, "Kit")
     before = kept(team)
-    for person in (noa, team.athlete, stranger):
-        said = text_of(person.presses(f"c:{view}:{team.athlete_id}:3:carb_g"))
-        assert "Mira" not in said
-        assert "500" not in said
-    assert kept(team) == before
-    assert "not on your roster" in noa.answers_to_taps()[-1]
+    for view in (*ON_CARD, "roster-all", ""):
+        for person in (noa, team.athlete, stranger):
+            said = text_of(person.presses(f"c:{view}:{team.athlete_id}:3:carb_g"))
+            assert "Mira" not in said, view
+            assert "500" not in said, view
+        assert kept(team) == before, view
+        assert "not on your roster" in noa.answers_to_taps()[-1], view
 
 
 def test_a_question_left_open_takes_no_answer_once_the_athlete_has_gone(team: Team) -> None:

@@ -12,6 +12,9 @@ from pathlib import Path
 import pytest
 from packaging.requirements import Requirement
 
+from bot.settings import PREFIX, Settings
+from bot.words.languages import CATALOGUES, ENGLISH
+
 ROOT = Path(__file__).parents[2]
 DEPLOY = ROOT / "deploy"
 
@@ -77,9 +80,20 @@ def test_systemd_understands_each_unit_and_finds_little_exposed(name: str) -> No
     assert judged.returncode == 0, judged.stdout[-200:]
 
 
+def test_what_containers_are_given_is_a_setting_of_the_bot_or_called_otherwise() -> None:
+    """The file with settings goes to the bot whole, which does not start with one it does not know."""
+    known = {f"{PREFIX}{name.upper()}" for name in Settings.model_fields}
+    for name in ("compose.yaml", "Caddyfile", "Containerfile", "example.env"):
+        given = set(re.findall(rf"{PREFIX}[A-Z_]+", (DEPLOY / name).read_text()))
+        assert given <= known, name
+
+
 def test_the_container_runs_as_nobody_special_and_is_asked_whether_it_is_ready() -> None:
     text = (DEPLOY / "Containerfile").read_text()
     assert text.rindex("USER brimline") > text.rindex("FROM ")
     assert "--require-hashes" in text
     assert "/ready" in text
+    kept = set(re.findall(r"! -name '(\w+)\*'", text))
+    spoken = {ENGLISH, *(file.parts[-3] for file in CATALOGUES.glob("*/*/*.po"))}
+    assert kept == spoken, "the container keeps the days of other languages"
     assert "read_only: true" in (DEPLOY / "compose.yaml").read_text()

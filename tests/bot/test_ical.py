@@ -10,9 +10,9 @@ import pytest
 import vobject
 from hypothesis import given, settings
 from hypothesis import strategies as st
-from ical.calendar_stream import IcsCalendarStream
 
 from bot.calendar.ical import CalendarEntry, calendar_file
+from tests.support.calendars import strictly_read
 
 NOW = datetime(2027, 5, 2, 12, 0, tzinfo=UTC)
 
@@ -58,7 +58,7 @@ def test_any_text_folds_at_75_octets_between_characters_and_comes_back_whole(tex
         line.decode("utf-8")  # no character is cut in two, though the standard would allow it
     (event,) = read(content)
     assert event.summary.value == text
-    (other,) = IcsCalendarStream.calendar_from_ics(content.decode("utf-8")).events
+    (other,) = strictly_read(content.decode("utf-8")).events
     assert other.description == text
 
 
@@ -121,5 +121,5 @@ def test_a_cancelled_entry_says_so() -> None:
     content = calendar_file("x", [entry(cancelled=True, sequence=3)])
     assert b"STATUS:CANCELLED" in content
     assert b"SEQUENCE:3" in content
-    (event,) = IcsCalendarStream.calendar_from_ics(content.decode()).events
+    (event,) = strictly_read(content.decode()).events
     assert event.status == "CANCELLED"

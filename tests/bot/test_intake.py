@@ -13,9 +13,17 @@ from sqlalchemy import Engine
 from sqlmodel import Session, select
 from telegram.error import Conflict, NetworkError
 
+from bot.core import web
 from bot.core.clock import DrivenClock
 from bot.store.tables.traffic import InboxRow
-from bot.telegram.intake import SECRET_HEADER, Intake, Poller, Webhook
+from bot.telegram.intake import (
+    LARGEST_BODY_BYTES,
+    SECRET_HEADER,
+    Intake,
+    Poller,
+    Webhook,
+)
+from bot.watching.health import HealthPage
 
 START = datetime(2027, 6, 1, 7, tzinfo=UTC)
 SECRET = "an-invented-webhook-secret"
@@ -190,6 +198,42 @@ async def test_the_webhook_does_not_say_200_when_the_update_could_not_be_stored(
     assert status == 500
     assert await webhook(json.dumps(_update(5)).encode(), **{SECRET_HEADER: SECRET}) == 200
     assert _inbox(any_engine) == [5]
+
+
+@pytest.mark.loopback
+async def test_the_webhook_reads_no_more_than_an_update_can_be(
+    any_engine: Engine, webhook: Any
+) -> None:
+    body = json.dumps(_update(5) | {"filler": "x" * LARGEST_BODY_BYTES}).encode()
+
+    assert await webhook(body, **{SECRET_HEADER: SECRET}) == 400
+    assert _inbox(any_engine) == []
+
+
+@pytest.mark.loopback
+@pytest.mark.parametrize(
+    "said",
+    [
+        b"",
+        b"POST /hook HTTP/1.1\r\nHost: x\r\n",
+        b"POST /hook HTTP/1.1\r\nHost: x\r\nContent-Length: 50\r\n\r\nab",
+    ],
+    ids=["silent", "half a head", "half a body"],
+)
+async def test_who_says_half_of_it_and_waits_is_hung_up_on(
+    sqlite_engine: Engine, clock: DrivenClock, monkeypatch: pytest.MonkeyPatch, said: bytes
+) -> None:
+    monkeypatch.setattr(web, "IDLE_S", 0.1)
+    monkeypatch.setattr(web, "BODY_S", 0.1)
+    hook = Webhook(sqlite_engine, clock, lambda: None, path="/hook", secret=SECRET)
+    for server in (hook, HealthPage(sqlite_engine, clock)):
+        reader, writer = await asyncio.open_connection("127.0.0.1", server.listen("127.0.0.1", 0))
+        writer.write(said)
+        async with asyncio.timeout(5):
+            while await reader.read(1000):  # an answer may come, and then the end
+                pass
+        writer.close()
+        await server.close()
 
 
 @pytest.mark.loopback

@@ -43,38 +43,38 @@ def test_limits_shapes_and_ratings_are_called_in_messages_what_the_engine_calls_
     assert set(names.FIELD_WORDS) == set(FIELDS)
 
 
-@pytest.mark.parametrize("flag", list(FlagId))
-def test_every_flag_has_a_name_for_the_history(flag: FlagId) -> None:
-    assert flag in alert_causes.FLAGS, f"{flag} has no name in bot/alerts/words_alert_causes.py"
+def test_every_flag_has_a_name_for_the_history() -> None:
+    for flag in FlagId:
+        assert flag in alert_causes.FLAGS, f"{flag} has no name in bot/alerts/words_alert_causes.py"
 
 
-@pytest.mark.parametrize("flag", list(FlagId))
-def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete(flag: FlagId) -> None:
-    assert flag in alert_causes.CAUSES, (
-        f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
-    )
-    assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
+def test_every_finding_has_its_sentence_for_the_coach_and_for_the_athlete() -> None:
+    for flag in FlagId:
+        assert flag in alert_causes.CAUSES, (
+            f"{flag} has no sentence in bot/alerts/words_alert_causes.py"
+        )
+        assert flag in cautions.LINES, f"{flag} has no line in bot/alerts/words_cautions.py"
 
 
-@pytest.mark.parametrize("rule", [rule.id for rule in RULES])
-def test_every_rule_has_its_sentence_and_its_name(rule: str) -> None:
-    assert rule in words_rules.BY_RULE, f"{rule} has no sentence in bot/decision/words_rules.py"
-    assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in bot/decision/words_reasons.py"
+def test_every_rule_has_its_sentence_and_its_name() -> None:
+    for rule in (rule.id for rule in RULES):
+        assert rule in words_rules.BY_RULE, f"{rule} has no sentence in bot/decision/words_rules.py"
+        assert rule in words_reasons.RULE_NAMES, f"{rule} has no name in words_reasons.py"
 
 
-@pytest.mark.parametrize("gate", [gate.id for gate in GATES])
-def test_every_gate_has_its_sentence_and_its_name(gate: str) -> None:
-    assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in words_reasons.py"
-    assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in words_reasons.py"
+def test_every_gate_has_its_sentence_and_its_name() -> None:
+    for gate in (gate.id for gate in GATES):
+        assert gate in words_reasons.GATE_SENTENCES, f"{gate} has no sentence in words_reasons.py"
+        assert gate in words_reasons.GATE_NAMES, f"{gate} has no name in words_reasons.py"
 
 
-@pytest.mark.parametrize("symptom", list(Symptom))
-def test_every_symptom_has_a_name_and_something_to_do_about_it(symptom: Symptom) -> None:
-    assert symptom in symptoms.SYMPTOM_NAMES, (
-        f"{symptom} has no name in bot/alerts/words_athlete.py"
-    )
+def test_every_symptom_has_a_name_and_something_to_do_about_it() -> None:
     told = {*advice.ADVICE, *advice.MOOD, *WARNINGS}  # for a warning: stop, and call for help
-    assert symptom in told, f"nothing is said to {symptom} in bot/alerts/words_advice.py"
+    for symptom in Symptom:
+        assert symptom in symptoms.SYMPTOM_NAMES, (
+            f"{symptom} has no name in bot/alerts/words_athlete.py"
+        )
+        assert symptom in told, f"nothing is said to {symptom} in bot/alerts/words_advice.py"
 
 
 def test_every_food_of_the_table_and_its_piece_has_its_name() -> None:

@@ -13,8 +13,8 @@ from engine.symptoms import Symptom, screen
 from engine.written.delays import parse_delay
 from engine.written.oneline import Known, read_report
 from engine.written.units import (
-    Refusal,
-    RefusalCode,
+    ParseError,
+    ParseErrorCode,
     VolumeUnit,
     WeightUnit,
     parse_clock,
@@ -113,12 +113,11 @@ def lines(block: str) -> list[str]:
     return [line.strip() for line in block.strip().splitlines()]
 
 
-@pytest.mark.parametrize(
-    ("symptom", "text"),
-    [(symptom, text) for symptom, block in (WARNINGS | OTHERS).items() for text in lines(block)],
-)
-def test_no_complaint_in_german_is_missed(symptom: Symptom, text: str) -> None:
-    assert symptom in screen(text).symptoms
+def test_no_complaint_in_german_is_missed() -> None:
+    told = [
+        (symptom, one) for symptom, block in (WARNINGS | OTHERS).items() for one in lines(block)
+    ]
+    assert [said for said in told if said[0] not in screen(said[1]).symptoms] == []
 
 
 @pytest.mark.parametrize("text", lines(NOTHING))
@@ -191,6 +190,6 @@ def test_units_and_times_as_germans_write_them() -> None:
 
 
 def test_a_thousand_with_a_point_is_still_not_guessed() -> None:
-    with pytest.raises(Refusal) as refused:
+    with pytest.raises(ParseError) as refused:
         parse_grams("1.200")
-    assert refused.value.code is RefusalCode.AMBIGUOUS_SEPARATOR
+    assert refused.value.code is ParseErrorCode.AMBIGUOUS_SEPARATOR

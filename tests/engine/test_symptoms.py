@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
-from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.german.language import GERMAN
 from engine.symptoms.screening import ENGLISH
 
 _spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))
@@ -160,14 +160,12 @@ def test_what_is_plainly_said_is_sure(text: str, symptom: Symptom) -> None:
     assert found[symptom].sure is True
 
 
-@pytest.mark.parametrize("text", phrases.lines(phrases.DRUGS))
-def test_a_drug_named_is_noticed(text: str) -> None:
-    assert screen(text).drug
+def test_a_drug_named_is_noticed() -> None:
+    assert [text for text in phrases.lines(phrases.DRUGS) if not screen(text).drug] == []
 
 
-@pytest.mark.parametrize("text", phrases.lines(phrases.NO_DRUGS))
-def test_food_and_denials_are_no_drugs(text: str) -> None:
-    assert not screen(text).drug
+def test_food_and_denials_are_no_drugs() -> None:
+    assert [text for text in phrases.lines(phrases.NO_DRUGS) if screen(text).drug] == []
 
 
 def test_a_drug_of_ones_own_is_noticed_even_when_it_was_left_out() -> None:

@@ -146,15 +146,13 @@ brust angespannt im side chest, lief gut
 """.strip().splitlines()
 
 
-@pytest.mark.parametrize("row", TOLD.strip().splitlines())
-def test_a_complaint_told_in_passing_is_found(row: str) -> None:
-    symptom, text = row.split(" | ")
-    assert Symptom(symptom) in screen(text).symptoms
+def test_a_complaint_told_in_passing_is_found() -> None:
+    told = [row.split(" | ") for row in TOLD.strip().splitlines()]
+    assert [row for row in told if Symptom(row[0]) not in screen(row[1]).symptoms] == []
 
 
-@pytest.mark.parametrize("text", HARMLESS)
-def test_talk_of_others_of_words_and_of_joy_is_no_complaint(text: str) -> None:
-    assert screen(text).hits == ()
+def test_talk_of_others_of_words_and_of_joy_is_no_complaint() -> None:
+    assert [text for text in HARMLESS if screen(text).hits != ()] == []
 
 
 @pytest.mark.parametrize(
@@ -242,11 +240,8 @@ Uhr zeigte 210 auf dem Rad, Brustgurt sagte 131
 """.strip().splitlines()
 
 
-@pytest.mark.parametrize("text", OVER_OR_ELSEWHERE)
-def test_what_is_over_or_denied_or_asked_about_or_of_other_things_is_no_complaint(
-    text: str,
-) -> None:
-    assert screen(text).hits == ()
+def test_what_is_over_or_denied_or_asked_about_or_of_other_things_is_no_complaint() -> None:
+    assert [text for text in OVER_OR_ELSEWHERE if screen(text).hits != ()] == []
 
 
 @pytest.mark.parametrize(
