@@ -11,6 +11,7 @@ from collections.abc import Iterable
 from engine.symptoms.ear.reading import words
 from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import Hit
+from engine.symptoms.names import Symptom
 
 #: Beside the name they change nothing of it.
 _SAYS_NO_MORE = word_set("""
@@ -25,10 +26,16 @@ _SAYS_NO_MORE = word_set("""
     trainiert schritte gemacht erledigt wie'n paar notiz schlaf geschlafen
 """)
 
+#: What has a name of its own. A hand that will not close is told by what it does, and may be graver.
+_NAMED_SO = frozenset({
+    Symptom.HEADACHE, Symptom.NAUSEA, Symptom.DIZZY, Symptom.DIARRHOEA, Symptom.CONSTIPATION,
+    Symptom.BLOATING, Symptom.STOMACH_PAIN, Symptom.CRAMPS, Symptom.SLEEPLESS,
+})  # fmt: skip
+
 
 def by_name_alone(sentence: str, found: Iterable[Hit]) -> bool:
     """Whether it holds the words of these finds, figures, and nothing that makes more of them."""
-    named = {word for hit in found for word in words(hit.words)}
+    named = {word for hit in found if hit.symptom in _NAMED_SO for word in words(hit.words)}
     said = words(sentence)
     return bool(named & set(said)) and all(
         word in named or word in _SAYS_NO_MORE or not word[0].isalpha() for word in said

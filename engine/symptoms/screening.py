@@ -11,6 +11,7 @@ from engine.symptoms.clauses import GOES_ON, Clause, clauses, spelt
 from engine.symptoms.cues import Cued
 from engine.symptoms.ear import Plain, SecondOpinion, suspicions
 from engine.symptoms.english.body import BODY_PHRASES, MUSCLES_HURT
+from engine.symptoms.english.colloquial import COLLOQUIAL_PHRASES
 from engine.symptoms.english.daily import DAILY_PHRASES
 from engine.symptoms.english.drugs import DRUG_VOCABULARY, drug_spans
 from engine.symptoms.english.figures import EVERYDAY, FIGURES
@@ -56,6 +57,7 @@ _PHRASES = (
     *OTHER_PHRASES,
     *OTHER_IMAGES,
     *DAILY_PHRASES,
+    *COLLOQUIAL_PHRASES,
 )
 _CORRECTOR = Corrector(
     _VOCABULARY, frozenset().union(*(p.words for p in (*WARNING_PHRASES, *OTHER_PHRASES)))
@@ -67,6 +69,30 @@ _TAKEN_BACK = Late(
     r"(?:i )?(?:do|have|did) (?:now|today)|it(?:'s| is| has)? (?:back|here|there|started|came))"
 )
 _NO = frozenset({"no", "none", "nope", "nil", "negative", "nah", "never", "zero", "0", "n"})
+#: "no, all fine", "nope im good": what may follow the answer, and does not go on as "no sleep" does.
+_GOES_WITH_NO = frozenset(
+    {
+        ",",
+        "alles",
+        "all",
+        "thanks",
+        "thank",
+        "danke",
+        "bin",
+        "im",
+        "i'm",
+        "zum",
+        "gott",
+        "gar",
+        "everything",
+        "mir",
+        "never",
+        "sir",
+        "gsd",
+        "wieso",
+        "why",
+    }
+)
 _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 #: From this chance of harmlessness on, to the second ear, a sure find is asked about and not flagged.
 #: Each bar was chosen on three tables of sentences, each heard by an ear that was not taught with it:
@@ -74,7 +100,10 @@ _TOO_SHORT = 2  # words of a clause that are not listened to by themselves
 _HARDLY = 0.7
 #: Who tells a warning of themself is taken at their word, however the rest of it sounds.
 _OF_ONESELF = Late(
-    r"\b(?:i|i'm|im|i've|ive|i'd|my|me|ich|mir|mich|mein|meine|meinem|meiner|meinen)\b"
+    r"\b(?:i|i'm|im|i've|ive|i'd|my|me|ich|mir|mich|mein|meine|meinem|meiner|meinen|mi|mia|ick|icke|hob|han)\b"
+    r"|^(?:und |and |dann |then |just |eben |heute |gestern |vorhin )*"
+    r"(?:bin|wurde|hab|habe|hatte|kollabiert|fainted|collapsed|passed out|blacked out)\b"
+    r"|^(?:erstes|zweites|drittes) mal\b|^(?:first|second|third) time\b"
 )
 #: The same for a word or two between commas, of which the tone tells less: "wait, chest pain".
 _HARDLY_SHORT = 0.95
@@ -354,7 +383,7 @@ def _judged(
 def _is_no(answer: str, tongue: ComplaintLanguage) -> bool:
     """Whether this is a plain "no", and not one that goes on, as in "no sleep"."""
     words = answer.split(" ", 2)
-    return words[0] in tongue.no and (len(words) == 1 or words[1] == ",")
+    return words[0] in tongue.no and (len(words) == 1 or words[1] in _GOES_WITH_NO)
 
 
 def _keep(found: dict[Symptom, Hit], hit: Hit) -> None:

@@ -44,7 +44,7 @@ _COURTESY = Late(
     re.IGNORECASE,
 )
 _SENTENCE_END = Late(r"[.!?…;\n]+")
-_MOST_WORDS = 14
+_MOST_WORDS, _LONGEST = 14, 120  # words, characters
 
 
 def is_of_thirst(text: str) -> bool:
@@ -56,7 +56,7 @@ def is_of_thirst(text: str) -> bool:
 
 
 def _is_one(sentence: str) -> bool:
-    if len(sentence.split()) > _MOST_WORDS:
+    if len(sentence.split()) > _MOST_WORDS or len(sentence) > _LONGEST:
         return False
     bare = _COURTESY.sub("", _COURTESY.sub("", sentence)).strip(" ,")
     if any(_SAID.fullmatch(one) for one in (sentence, bare) if one):

@@ -40,6 +40,7 @@ ASKED_IN_VAIN = 0.08
 # A message is tried in every so manieth state, each beginning at another one: in a few seconds a run,
 # or each nearly everywhere.
 A_FEW, MOST = 25, 2
+AFTER_TURNS = 2  # so many states come after the event: each message is tried in one of them
 TABLES = {"en": conversation_en, "de": conversation_de}
 
 
@@ -52,6 +53,7 @@ class State:
     step: str = ""
     may_check_in: bool = False
     landing: str = "coach"  # of what is nothing else
+    over: bool = False  # the event, so that what is said then is tried too
     kinds: frozenset[str] = frozenset(
         {"chatter", "question", "food", "request", "complaint", "drug"}
     )
@@ -205,9 +207,7 @@ def states(
     team.athlete.writes("60.4 5 3.5 fine")
     yield State("after the check-in", team.world, may_check_in=True)
     team.world.until(datetime(2027, 5, 7, 5, 0, tzinfo=UTC))
-    with transaction(team.world.engine) as session:
-        for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(Turn(session, team.world.context), question)
+    _close_questions(team)
     yield State("before the prompt, in the load", team.world, may_check_in=True)
     team.world.until(datetime(2027, 5, 7, 5, 40, tzinfo=UTC))
     team.athlete.writes("/checkin")
@@ -230,17 +230,14 @@ def states(
     team.athlete.writes("I fell and hit my head, I fainted")
     yield State("a warning open", team.world, _open_step(team.world))
     team.world.until(datetime(2027, 5, 9, 9, 0, tzinfo=UTC))
-    with transaction(team.world.engine) as session:
-        for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(Turn(session, team.world.context), question)
+    _close_questions(team)
     yield State("the day itself", team.world)
     lay_out(team)
     yield State("on the day, by its timetable", team.world)
-    team.world.until(datetime(2027, 5, 14, 16, 0, tzinfo=UTC))
-    with transaction(team.world.engine) as session:
-        for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
-            asking.close(Turn(session, team.world.context), question)
-    yield State("after the event", team.world)
+    for day, name in ((10, "the day after"), (16, "a week after")):
+        team.world.until(datetime(2027, 5, day, 16, 0, tzinfo=UTC))
+        _close_questions(team)
+        yield State(f"{name} the event", team.world, over=True)
     with transaction(team.world.engine) as session:
         profile = session.get_one(AthleteProfile, ATHLETE)
         profile.status = AthleteStatus.ENDED
@@ -249,6 +246,12 @@ def states(
         "nobody coaches", team.world, landing="nobody",
         kinds=frozenset({"chatter", "question", "food"}),
     )  # fmt: skip
+
+
+def _close_questions(team: Team) -> None:
+    with transaction(team.world.engine) as session:
+        for question in session.exec(select(OpenQuestion).where(OpenQuestion.person_id == ATHLETE)):
+            asking.close(Turn(session, team.world.context), question)
 
 
 def _first_days(team: Team, language: str) -> Iterator[State]:
@@ -317,6 +320,9 @@ def messages(table: ModuleType, state: State, turn: int, every: int) -> Iterator
         yield from (
             (f"/{name}", text) for n, (name, text) in enumerate(asked) if (n + turn) % every == 0
         )
+    if state.over:
+        after = [(kind, text) for kind, texts in table.AFTER.items() for text in texts]
+        yield from (one for n, one in enumerate(after) if (n + turn) % AFTER_TURNS == 0)
     yield from (("answer", text) for text in table.ANSWERS.get(state.step, ()))
     if state.may_check_in:
         yield from (("check-in", text) for text in table.CHECK_INS)
@@ -405,7 +411,8 @@ def test_there_are_three_hundred_messages_in_each_language_and_no_two_alike() ->
     for table in TABLES.values():
         every = [
             *table.CHATTER, *table.QUESTIONS, *table.FOOD, *table.COMPLAINTS, *table.DRUGS,
-            *table.CHECK_INS, *(text for texts in table.REQUESTS.values() for text in texts),
+            *table.CHECK_INS, *(text for texts in table.AFTER.values() for text in texts),
+            *(text for texts in table.REQUESTS.values() for text in texts),
         ]  # fmt: skip
         answers = [text for texts in table.ANSWERS.values() for text in texts]
         assert len(every) + len(answers) >= 300

@@ -232,3 +232,61 @@ def test_a_warning_reported_in_german_is_a_warning() -> None:
 )
 def test_how_fast_water_was_drunk_is_read_in_german(told: str, rate: float | None) -> None:
     assert fastest_drinking_l_per_h(told) == rate
+
+
+#: As it is said at home, in short, or with its verb at the head.
+SPOKEN = {
+    "bin zsammgsackt wie a sack mehl": Symptom.FAINTING,
+    "mi hats aufm laufband zsammghaut": Symptom.FAINTING,
+    "wurde im bus ohnmächtig": Symptom.FAINTING,
+    "mir gingen beim posen die lichter aus": Symptom.FAINTING,
+    "lag auf einmal auf dem boden im bad": Symptom.FAINTING,
+    "i kriag ka luft mehr": Symptom.BREATHLESSNESS,
+    "puls 150 im bett": Symptom.PALPITATIONS,
+    "beim kotzen kam was rotes mit": Symptom.HEAVY_BLEEDING,
+    "auf dem rechten auge seh ich plötzlich nichts mehr": Symptom.STROKE_SIGNS,
+    "hab die ganze schachtel schmerztabletten genommen": Symptom.SELF_HARM,
+    "wozu leb ich eigentlich noch": Symptom.SELF_HARM,
+    "heit scho sechsmoi am häusl gwesn": Symptom.DIARRHOEA,
+    "beine wie blei": Symptom.EXHAUSTION,
+}
+#: The same words, said of others, long ago, of things or in jest.
+SPOKEN_OF_ELSE = (
+    "der max ist gestern im gym umgekippt, alles ok bei ihm",
+    "als kind bin ich oft umgekippt",
+    "die spülmaschine hat einen anfall",
+    "brustschmerzen? nö alles gut danke der nachfrage",
+    "herzklopfen vor lauter vorfreude auf samstag",
+    "hilft salz gegen krämpfe",
+    "is das mit dem wunderpulver nicht alles schwindel?",
+    "noch nie zsammgsackt",
+    "hab die ganze packung reiswaffeln dabei",
+    "mein tupperturm ist zusammengekracht",
+)
+
+
+def test_what_is_said_as_at_home_is_called_by_its_name_and_what_is_said_of_else_is_not() -> None:
+    missed = [
+        text
+        for text, symptom in SPOKEN.items()
+        if symptom not in {hit.symptom for hit in screen(text).hits if hit.sure}
+    ]
+    assert missed == []
+    assert [text for text in SPOKEN_OF_ELSE if screen(text).hits] == []
+
+
+#: Of the day's business by their shape; beside each one that only begins like it.
+BUSINESS = {
+    "heute brust, bank und fliegende": "heute brust, bank und dann ein stechen",
+    "bin schon am bahnhof, gleis 4": "bin am bahnhof und weiß nicht wie ich hergekommen bin",
+    "Mein Mann sagt ich seh hammer aus": "Mein Mann sagt ich seh aus wie der Tod",
+    "saukalt heut früh, scheiße": "saukalt heut früh, spür meine linke Seite nicht",
+    "halbe stunde rad und bissl dehnen": "halbe stunde rad und dann war alles schwarz",
+}
+
+
+def test_the_days_business_is_not_asked_about_and_what_only_begins_like_it_is() -> None:
+    asked = {text: screen(text) for pair in BUSINESS.items() for text in pair}
+    assert [text for text in BUSINESS if asked[text].hits or asked[text].suspicions] == []
+    graver = BUSINESS.values()
+    assert [text for text in graver if not (asked[text].hits or asked[text].suspicions)] == []

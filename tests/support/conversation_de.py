@@ -135,3 +135,18 @@ ANSWERS = {
     "which_place": ("Dublin, IE",),
     "carb_g": ("310", "310 g", "310g"),
 }  # fmt: skip
+
+#: Once the event is over, the morning after and a week later, by where it has to land.
+AFTER = {
+    "chatter": (
+        "der Pokal steht im Regal", "dritter Platz!!", "gestern noch Pizza mit allen gegessen", "was für ein Tag, danke für alles",
+        "die Bilder von gestern sind online", "Waage sagt 63,5, haha", "wann fängt die neue Saison an", "heute wieder auf der Arbeit",
+        "die Farbe ist im ganzen Bett", "hab diese Woche trainingsfrei", "komisch so ganz ohne Plan",
+    ),
+    "food": ("darf ich wieder normal essen", "kann ich heute einen Burger essen", "soll ich den Reis noch wiegen"),
+    "complaint": (
+        "meine Knöchel sind so geschwollen, ich komm in keine Schuhe", "Beine wie Ballons seit der Show", "kann seit der Show nicht aufhören zu essen",
+        "wieder die ganze Nacht gefressen", "fühl mich leer jetzt wo alles vorbei ist, muss nur heulen", "meine Brust tut weh seit der Show",
+        "jedes Mal schwindelig beim Aufstehen", "seit gestern nicht mehr gepinkelt", "hab das Buffet dreimal erbrochen",
+    ),
+}  # fmt: skip

@@ -134,3 +134,18 @@ ANSWERS = {
     "which_place": ("Dublin, IE",),
     "carb_g": ("310", "310 g", "310g"),
 }  # fmt: skip
+
+#: Once the event is over, the morning after and a week later, by where it has to land.
+AFTER = {
+    "chatter": (
+        "trophy is on the shelf", "third place!!", "had pizza with everybody last night", "what a day, thank you for everything",
+        "the pictures from yesterday are online", "scale says 63.5, haha", "when does the next season start", "back at work today",
+        "tan is all over the sheets", "took the week off training", "feels strange without a plan",
+    ),
+    "food": ("can I eat normally again", "can I have a burger today", "should I still weigh my rice"),
+    "complaint": (
+        "my ankles are so swollen my shoes don't fit", "legs are like balloons since the show", "can't stop eating since the show",
+        "binged all night again", "I feel empty now that it is over, can't stop crying", "my chest hurts since the show",
+        "dizzy every time I get up", "no pee at all since yesterday noon", "threw up the buffet three times",
+    ),
+}  # fmt: skip

@@ -5,6 +5,7 @@ from __future__ import annotations
 
 import re
 
+from engine.symptoms.ear.frames import is_of_the_day
 from engine.written.late import Late
 
 #: No letters of it are listened to: by those alone "I don't know" sounds like confusion.
@@ -325,4 +326,6 @@ _MARKS = Late(r"[^\w ]+")
 def says_nothing(sentence: str) -> bool:
     """Whether the whole sentence is one of these."""
     plain = " ".join(_MARKS.compiled.sub("", sentence.lower()).split())
-    return plain in _EVERYDAY or any(one.fullmatch(sentence) for one in (SHRUGS, _SUNG))
+    if plain in _EVERYDAY or any(one.fullmatch(sentence) for one in (SHRUGS, _SUNG)):
+        return True
+    return is_of_the_day(sentence)

@@ -77,7 +77,7 @@ GERMAN_OTHER_IMAGES: tuple[Phrase, ...] = (
         "verschwomm unscharf scharf schleier milch glas sehe seh sah sicht auge lesen punkte flimmer blitz zickzack blind verschmier fokus bild entziff erkenne scheibe blickfe flacker nebelwa neblig beschla punktch vaselin flecken trub verschw wasser",
         sure=r"""
         (?:alles|schrift|augen|sicht|text|buchstaben|umrisse|gesichter)<4>(?:unscharf|verschwommen|verschwimm\w*|verschmiert|milchig|trüb|neblig|flimmert|flackert)(?! (?:fotos?|foto))|(?:unscharf|verschwommen|verschmiert)<3>(?:sehen|gesehen|sehe|sicht|alles)
-        (?:durch|wie|hinter)<4>(?:milchglas\w*|nebelwand|schleier|beschlagene\w*|trübe\w* scheibe|wasser|dreckige\w* scheibe|vaseline|milch)|schleier<3>(?:augen|blick)|milchglas
+        (?:durch|wie(?! (?:viel|lange|oft|bei))|hinter)<4>(?:milchglas\w*|nebelwand|schleier|beschlagene\w*|trübe\w* scheibe|wasser|dreckige\w* scheibe|vaseline|milch)|schleier<3>(?:augen|blick)|milchglas
         <kann><6>(?:nicht|kaum)<3>(?:lesen|erkennen|fokussieren|scharf (?:sehen|stellen)|entziffern)(?! was der plan)
         (?:schwarze|weisse|helle|dunkle|tanzende)<1>(?:punkte|flecken|pünktchen)<4>(?:augen|sehe|sichtfeld|sehen|blick)?|(?:sehe|seh|sah)<4>(?:punkte|blitze|lichtblitze|zickzack\w*|flecken|funken|sternchen|kreise)|lichtblitze|zickzack\w*<3>(?:augen|sehen|sichtfeld)|augenflimmern|blind\w*<3>(?:auge|fleck|geworden)|(?:sichtfeld|gesichtsfeld|blickfeld)<4>(?:fehlt|weg|eingeschränkt|ausfall|loch|lücke)|augen<3>(?:stellen nicht scharf|spinnen|machen nicht mit)
         """,

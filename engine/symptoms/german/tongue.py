@@ -6,6 +6,7 @@ from engine.symptoms.cues import Cued
 from engine.symptoms.finding import ComplaintLanguage
 from engine.symptoms.german.body import GERMAN_BODY, GERMAN_MUSCLES_HURT
 from engine.symptoms.german.daily import GERMAN_DAILY
+from engine.symptoms.german.dialect import GERMAN_DIALECT
 from engine.symptoms.german.drugs import german_drugs
 from engine.symptoms.german.figures import GERMAN_EVERYDAY, GERMAN_FIGURES
 from engine.symptoms.german.images import GERMAN_IMAGES
@@ -29,6 +30,7 @@ GERMAN = ComplaintLanguage(
             *GERMAN_OTHERS,
             *GERMAN_OTHER_IMAGES,
             *GERMAN_DAILY,
+            *GERMAN_DIALECT,
         )
     ),
     figures=Cued(GERMAN_FIGURES),
@@ -58,6 +60,8 @@ GERMAN = ComplaintLanguage(
             "0",
             "nicht",
             "nope",
+            "nö",
+            "noe",
         }
     ),
     drugs=german_drugs,
