@@ -22,7 +22,7 @@ from bot.direct import passing_on, replies
 from bot.direct import words_passing_on as words
 from bot.direct.flow_passing_on import PASS_ON
 from bot.membership.onboarding.flow import ONBOARDING
-from bot.people import desk
+from bot.people import coach_settings
 from bot.people.people import profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -35,7 +35,7 @@ from engine.symptoms.thirst import is_of_thirst
 
 @dataclass(frozen=True, slots=True)
 class House:
-    """What the doors know: every flow, every command, and who this person is here."""
+    """What the dispatcher knows: every flow, every command, and who this person is here."""
 
     flows: asking.Flows
     commands: Mapping[str, Command]
@@ -215,7 +215,7 @@ def _opens_card(it: Landing) -> bool:
         return False
     if it.latest is not None and asking.is_button(it.latest, it.house.flows, it.text):
         return False
-    desk.card_opened(it.turn, it.person, profile.person_id)
+    coach_settings.card_opened(it.turn, it.person, profile.person_id)
     text, buttons = card.card(it.turn, it.person, profile)
     say_to(it.turn, it.person, text, buttons=buttons)
     return True

@@ -23,7 +23,7 @@ from bot.sheets import sheets
 from bot.sheets import words as sheet_words
 from bot.sheets.format.opening import MOST_BYTES as MOST_SHEET_BYTES
 from bot.sheets.format.opening import SheetRefused, open_sheet
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import FetchRow
 

@@ -14,8 +14,8 @@ from bot.alerts.words_advice import advice
 from bot.core import agenda
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import moment_for
-from bot.people.people import get_person, profile_of, speaking_to
+from bot.people.coach_settings import moment_for
+from bot.people.people import name_of, profile_of, speaking_to
 from bot.people.rights import others_coaching
 from bot.store.remembering import remembered
 from bot.store.tables.people import AthleteProfile, AthleteStatus
@@ -204,7 +204,7 @@ def put_right_in_place(turn: Turn, row: AlertRow, facts: dict[str, Any]) -> None
     for person in delivery.told_of(turn.session, row):
         with speaking_to(person):
             if row.level == Level.ADVISORY and row.flag != FlagId.DOUBT:
-                name = get_person(turn.session, row.athlete_id).first_name
+                name = name_of(turn.session, row.athlete_id)
                 if profile is not None and person.id != row.athlete_id:
                     what = words.corrected(
                         facts[CORRECTED], profile.weight_unit, profile.volume_unit
@@ -356,7 +356,7 @@ def _tell_complaints(turn: Turn, profile: AthleteProfile, rows: Sequence[AlertRo
     """What was complained of in one go, in one silent note, in any hours: who is told may look."""
     told = [row.flag for row in rows]
     wrote = "; ".join(dict.fromkeys(str(row.facts.get("words", "")) for row in rows)).strip("; ")
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     for person in others_coaching(turn.session, profile):
         with speaking_to(person):
             text = words.info(

@@ -17,12 +17,12 @@ from bot.core.subjects import Several, Subject
 from bot.core.topics import Topic, on
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import moment_for
-from bot.people.people import get_person, profile_of, record, speaking_to
+from bot.people.coach_settings import moment_for
+from bot.people.people import get_person, name_of, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind, Urgency
 from bot.store.tables.week import AlertRow
@@ -140,14 +140,14 @@ def alert_text(session: Session, row: AlertRow, reader: Person, *, settled: str 
     profile = profile_of(session, row.athlete_id)
     assert profile is not None
     return words.alert(
-        name=get_person(session, row.athlete_id).first_name,
+        name=name_of(session, row.athlete_id),
         flag=row.flag,
         level=Level(row.level),
         facts=row.facts,
         when=moment_for(session, reader, profile, row.opened_at),
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
-        own=reader.id == row.athlete_id,
+        self_coached=reader.id == row.athlete_id,
         settled=settled,
     )
 
@@ -161,10 +161,10 @@ def ping(turn: Turn, row: AlertRow) -> None:
         with speaking_to(person):
             _send(turn, row, person, alert_text(turn.session, row, person))
     _put_repeat(turn, row)
-    own = row.coach_id == row.athlete_id
+    self_coached = row.coach_id == row.athlete_id
     if not coach.reachable:
         _bring_in_contact(turn, row, coach, words_after.unreachable)
-    elif own and row.level == Level.WARNING:
+    elif self_coached and row.level == Level.WARNING:
         _bring_in_contact(turn, row, coach, words_after.on_their_own)
 
 

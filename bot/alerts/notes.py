@@ -19,12 +19,12 @@ from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.people.changes import Change
-from bot.people.desk import coach_settings_of, desk_kept, subject_of, zone_of_coach
-from bot.people.locks import hold_desks
+from bot.people.coach_settings import coach_settings_of, settings_kept, subject_of, zone_of_coach
+from bot.people.locks import hold_coaches
 from bot.people.people import get_person, speaking_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import CoachNote, CoachSettings
+from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.words import common, quoting
@@ -72,7 +72,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
         CoachNote.said != "",
         CoachNote.said != said,
     )
-    hold_desks(turn.session)
+    hold_coaches(turn.session)
     changed = list(turn.session.exec(query.order_by(col(CoachNote.id))))
     for note in changed:
         coach = get_person(turn.session, note.coach_id)
@@ -92,7 +92,7 @@ def said_anew(turn: Turn, athlete: Person, message_id: int, said: str) -> list[C
 
 
 def _tell_or_hold(turn: Turn, coach: Person, note: CoachNote, *, at_once: bool = False) -> None:
-    hold_desks(turn.session)
+    hold_coaches(turn.session)
     turn.session.add(note)
     turn.session.flush()
     until = quiet_until(turn.session, coach, turn.now)
@@ -142,7 +142,7 @@ def noted(turn: Turn, coach: Person, athlete_id: int, text: str) -> bool:
 
 def forget_held(session: Session, athlete_id: int) -> None:
     """What was held about an athlete who is not coached any more is not told after all."""
-    hold_desks(session)
+    hold_coaches(session)
     held = select(CoachNote).where(
         CoachNote.athlete_id == athlete_id, col(CoachNote.outbox_id).is_(None)
     )
@@ -164,27 +164,27 @@ def quiet_now(turn: Turn, coach: Person) -> bool:
 
 def quiet_until(session: Session, coach: Person, now: datetime) -> datetime | None:
     """When the quiet hours that run now end; None outside them, or where there are none."""
-    desk = desk_kept(session, coach.id)
-    if desk is None or desk.quiet_from is None or desk.quiet_to is None:
+    settings = settings_kept(session, coach.id)
+    if settings is None or settings.quiet_from is None or settings.quiet_to is None:
         return None
     zone = zone_of_coach(session, coach) or "UTC"
     today = now.astimezone(ZoneInfo(zone)).date()
     for day in (today - timedelta(days=1), today):
-        begin, end = _hours(desk, day, zone)
+        begin, end = _hours(settings, day, zone)
         if begin <= now < end:
             return end
     return None
 
 
-def _hours(desk: CoachSettings, day: date, zone: str) -> tuple[datetime, datetime]:
+def _hours(settings: CoachSettings, day: date, zone: str) -> tuple[datetime, datetime]:
     """The quiet hours that begin on this day of the coach's."""
-    assert desk.quiet_from is not None
-    assert desk.quiet_to is not None
-    over_midnight = desk.quiet_to <= desk.quiet_from
+    assert settings.quiet_from is not None
+    assert settings.quiet_to is not None
+    over_midnight = settings.quiet_to <= settings.quiet_from
     last = day + timedelta(days=1) if over_midnight else day
     return (
-        instants.local_instant(day, desk.quiet_from, zone),
-        instants.local_instant(last, desk.quiet_to, zone),
+        instants.local_instant(day, settings.quiet_from, zone),
+        instants.local_instant(last, settings.quiet_to, zone),
     )
 
 
@@ -264,8 +264,10 @@ def _reply_button(athlete: Person) -> Button:
 
 
 def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
-    desk = coach_settings_of(turn.session, coach)
-    fresh = turn.session.get(OutboxRow, desk.notes_outbox_id) if desk.notes_outbox_id else None
+    settings = coach_settings_of(turn.session, coach)
+    fresh = (
+        turn.session.get(OutboxRow, settings.notes_outbox_id) if settings.notes_outbox_id else None
+    )
     if fresh is not None and _grows(fresh, turn.context):
         before = turn.session.exec(
             select(CoachNote).where(CoachNote.outbox_id == fresh.id).order_by(col(CoachNote.id))
@@ -285,8 +287,8 @@ def _send(turn: Turn, coach: Person, notes: list[CoachNote]) -> None:
         row = say_to(turn, coach, _together(notes[:count]), silent=True)
         _told(turn.session, notes[:count], row)
         notes = notes[count:]
-        desk.notes_outbox_id = row.id
-    turn.session.add(desk)
+        settings.notes_outbox_id = row.id
+    turn.session.add(settings)
 
 
 def _grows(row: OutboxRow, context: Context) -> bool:

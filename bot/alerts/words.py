@@ -35,7 +35,7 @@ def alert(
     when: str,
     weight_unit: str,
     volume_unit: str,
-    own: bool,
+    self_coached: bool,
     settled: str = "",
 ) -> str:
     """The whole alert. `own`: the reader is the athlete, coaching themself.
@@ -43,20 +43,24 @@ def alert(
     `settled` says what became of it, in place of what to do and the call to acknowledge it.
     """
     what = cause(
-        flag, facts, name="" if own else name, weight_unit=weight_unit, volume_unit=volume_unit
+        flag,
+        facts,
+        name="" if self_coached else name,
+        weight_unit=weight_unit,
+        volume_unit=volume_unit,
     )
-    head = _head(flag, level, name, when, own=own)
+    head = _head(flag, level, name, when, self_coached=self_coached)
     parts = [f"{head}\n{what}"]
     if put_right := facts.get("_corrected"):
         parts.append(corrected(put_right, weight_unit, volume_unit))
     if put_right and not put_right.get("holds"):
         return "\n\n".join(part for part in (*parts, settled) if part)
     if level is Level.WARNING:
-        parts += _warning_own(finding(flag)) if own else _warning(name, finding(flag))
+        parts += _warning_own(finding(flag)) if self_coached else _warning(name, finding(flag))
     elif level is Level.CAUTION:
-        parts += _caution_own(finding(flag)) if own else _caution(name, finding(flag))
+        parts += _caution_own(finding(flag)) if self_coached else _caution(name, finding(flag))
     if level is not Level.ADVISORY:
-        parts.append(settled or _acknowledge(level, name, own=own))
+        parts.append(settled or _acknowledge(level, name, self_coached=self_coached))
     elif settled:
         parts.append(settled)
     return "\n\n".join(part for part in parts if part)
@@ -64,7 +68,7 @@ def alert(
 
 def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
     """Complaints that are no alert yet, in one note: what, in whose words, and what was answered."""
-    head = _head("", Level.ADVISORY, name, when, own=False)
+    head = _head("", Level.ADVISORY, name, when, self_coached=False)
     lines = [f"{head}\n{named}."]
     if wrote:
         lines.append(tr('{name} wrote "{words}".', name=name, words=wrote))
@@ -73,9 +77,9 @@ def info(*, name: str, named: str, wrote: str, told: str, when: str) -> str:
     return "\n".join(lines)
 
 
-def _head(flag: str, level: Level, name: str, when: str, *, own: bool) -> str:
+def _head(flag: str, level: Level, name: str, when: str, *, self_coached: bool) -> str:
     said = level_word(flag, level)
-    if own:
+    if self_coached:
         return tr("{level}: you, {when}", level=said, when=when)
     return tr("{level}: {name}, {when}", level=said, name=name, when=when)
 
@@ -293,8 +297,8 @@ _no_raise = Sentence("I won't add carbs on these answers.")
 _no_raise_meanwhile = Sentence("I won't add carbs until this is clear.")
 
 
-def _acknowledge(level: Level, name: str, *, own: bool) -> str:
-    if own:
+def _acknowledge(level: Level, name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("Tap Acknowledge once you have seen to it. I repeat this until then.")
     if level is Level.WARNING:
         return tr("Tap Acknowledge once you are on it. I repeat this until then.")

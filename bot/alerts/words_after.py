@@ -117,8 +117,8 @@ def how_many_open(count: int) -> str:
     return trn("One alert is open:", "{number} alerts are open:", count)
 
 
-def lift_sure(name: str, *, own: bool) -> str:
-    if own:
+def lift_sure(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Lift the freeze? Do so only once a doctor has said that you may go on. "
             "Adjusting goes on with your next check-in."
@@ -152,10 +152,10 @@ def open_line(level: str, what: str) -> str:
     return f"• {level}: {what}"
 
 
-def lifted(name: str, *, own: bool) -> str:
+def lifted(name: str, *, self_coached: bool) -> str:
     return (
         tr("The freeze is lifted.")
-        if own
+        if self_coached
         else tr("The freeze is lifted, and {name} knows.", name=name)
     )
 
@@ -166,8 +166,8 @@ def athlete_told_lifted(coach: str) -> str:
     )
 
 
-def frozen_by_hand(name: str, *, own: bool) -> str:
-    if own:
+def frozen_by_hand(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Frozen. Nothing in your plan is adjusted until you lift it. Check-ins go on as usual.",
         )

@@ -65,11 +65,11 @@ def _stop(symptoms: Sequence[str]) -> str:
     return sentences + "\n\n"
 
 
-def despair(coach: str, helpline: str = "", *, own: bool = False) -> str:
+def despair(coach: str, helpline: str = "", *, self_coached: bool = False) -> str:
     """Somebody who writes of harming themselves needs a person, not instructions about carbs."""
     alerted = (
         tr("I have alerted your second contact, if you have named one.")
-        if own
+        if self_coached
         else tr("I have alerted {coach} too and keep on until somebody answers.", coach=coach)
     )
     text = tr(
@@ -97,7 +97,7 @@ def crisis_line(helpline: str) -> str:
 
 def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
     if "self-harm" in symptoms:
-        return despair("", helpline, own=True)
+        return despair("", helpline, self_coached=True)
     return _stop(symptoms) + tr(
         "I have alerted your second contact, if you have named one. Nothing in your plan is adjusted "
         "until you lift that, and please do so only once a doctor says so. I am not a doctor: what "
@@ -105,12 +105,12 @@ def emergency_self_coached(symptoms: Sequence[str], helpline: str = "") -> str:
     )
 
 
-def warning_stands(symptoms: Sequence[str], coach: str, *, own: bool) -> str:
+def warning_stands(symptoms: Sequence[str], coach: str, *, self_coached: bool) -> str:
     """Something else was told while a warning is open: its advice holds, and is not shouted again."""
     named = ", ".join(symptom_name(s) for s in symptoms)
     until = (
         tr("until you have lifted the freeze")
-        if own
+        if self_coached
         else tr("until {coach} has lifted the freeze", coach=coach)
     )
     if "self-harm" in symptoms:
@@ -125,9 +125,9 @@ def warning_stands(symptoms: Sequence[str], coach: str, *, own: bool) -> str:
     )
 
 
-def rests_until_talked(*, own: bool) -> str:
+def rests_until_talked(*, self_coached: bool) -> str:
     """Why nothing is adjusted, where a warning or the mood has stopped it and not the coach's hand."""
-    if own:
+    if self_coached:
         return tr("Nothing is adjusted until you lift the freeze.")
     return tr("Adjusting is frozen until your coach has talked with you and lifted it.")
 

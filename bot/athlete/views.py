@@ -113,7 +113,7 @@ def why(turn: Act) -> None:
             decision_of(decided),
             profile.weight_unit,
             profile.volume_unit,
-            own=is_own_coach(profile),
+            self_coached=is_own_coach(profile),
         )
         if decided
         else why_words.nothing_decided()

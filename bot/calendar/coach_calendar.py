@@ -10,7 +10,7 @@ from sqlmodel import Session, col, select
 
 from bot.calendar import words
 from bot.calendar.week_calendar import LENGTH_MIN, SHORT_MIN, Drawn
-from bot.people.people import get_person
+from bot.people.people import name_of
 from bot.stage import day as stage_day
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.trip import TripRow
@@ -24,7 +24,7 @@ TIMES = (Kind.LEAVE, Kind.REGISTRATION, Kind.STAGE)  # of the timetable
 
 def drawn_for_coach(session: Session, profile: AthleteProfile, event: EventRow) -> dict[str, Drawn]:
     """The entries by a key that keeps its meaning; each names whose it is."""
-    name = get_person(session, profile.person_id).first_name
+    name = name_of(session, profile.person_id)
     return {
         key: replace(entry, summary=words.for_coach(name, entry.summary))
         for key, entry in _entries(session, profile, event)

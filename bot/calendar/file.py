@@ -23,7 +23,7 @@ from bot.core.outbox import send_document
 from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Act, OnAthlete, Turn
-from bot.people.people import athletes_of, get_person, own_athlete, profile_of, speaking_to
+from bot.people.people import athletes_of, get_person, name_of, own_athlete, profile_of, speaking_to
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -71,10 +71,10 @@ def tapped(turn: Act, pressed: OnCalendar) -> None:
 def on_card(turn: OnAthlete) -> None:
     """The card's button: for a coach it is the file of all their athletes."""
     answer(turn)
-    if turn.person.id == turn.profile.person_id:
+    if turn.self_coached:
         _send(turn, turn.person, turn.profile)
     elif current_event(turn.session, turn.profile.person_id) is None:
-        name = get_person(turn.session, turn.profile.person_id).first_name
+        name = name_of(turn.session, turn.profile.person_id)
         say_to(turn, turn.person, words.no_event_yet(name))
     else:
         _send_all(turn, turn.person)
@@ -115,7 +115,7 @@ def _send_changes(turn: Turn, reader: Person, profile: AthleteProfile, event: Ev
     gone = sum(bool(row.entries[key]["cancelled"]) for key in changed)
     own = reader.id == profile.person_id
     text = words.caption_anew(
-        get_person(turn.session, profile.person_id).first_name,
+        name_of(turn.session, profile.person_id),
         own=own, changed=len(changed) - gone, cancelled=gone,
     )  # fmt: skip
     if own:
@@ -146,7 +146,7 @@ def make_calendar(turn: Turn, named: dict[str, Any]) -> Document | None:
         return None
     if not _may_see(turn.session, get_person(turn.session, row.reader_id), profile):
         return None
-    name = words.calendar_name(get_person(turn.session, profile.person_id).first_name)
+    name = words.calendar_name(name_of(turn.session, profile.person_id))
     return Document(f"week-{event.day.isoformat()}.ics", calendar_file(name, list(_entries(row))))
 
 

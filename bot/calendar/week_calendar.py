@@ -16,7 +16,7 @@ from bot.decision.care import rests
 from bot.decision.words_target import resting_line
 from bot.food import words_day as food_words
 from bot.food.list import food_of, rows_of, times_of
-from bot.people.people import get_person, is_own_coach
+from bot.people.people import is_own_coach, name_of
 from bot.stage import day as stage_day
 from bot.store.tables.food import FoodDayRow
 from bot.store.tables.people import AthleteProfile
@@ -70,9 +70,7 @@ class _Week:
         self._trip = session.exec(trips.order_by(col(TripRow.id).desc())).first()
         self._resting = ""  # why no session stands in it
         if rests(profile):
-            coach = (
-                "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
-            )
+            coach = "" if is_own_coach(profile) else name_of(session, profile.coach_id)
             self._resting = resting_line(coach, warned=True)
 
     def entries(self) -> Iterator[tuple[str, Drawn]]:

@@ -6,10 +6,10 @@ from collections.abc import Callable, Sequence
 
 from bot.checkin.words import NAMES, Answers, example, parts, so_far
 from bot.words import figures
+from bot.words.invalid_answers import parse_error_text
 from bot.words.languages import tr
-from bot.words.refusals import refusal_text
 from engine.written.oneline import DoubtCode
-from engine.written.units import Refusal, RefusalCode, WeightUnit, show_weight
+from engine.written.units import ParseError, ParseErrorCode, WeightUnit, show_weight
 
 
 def yes_no_or_number(options: Sequence[Answers]) -> str:
@@ -59,11 +59,11 @@ def doubt(doubt: Answers, answers: Answers) -> str:
     code, key, given = doubt["code"], doubt["answer"], str(doubt["given"])
     options = doubt["options"]
     several = len(options) > 1 and code in (
-        RefusalCode.AMBIGUOUS_SEPARATOR, RefusalCode.AMBIGUOUS_STONE,
+        ParseErrorCode.AMBIGUOUS_SEPARATOR, ParseErrorCode.AMBIGUOUS_STONE,
     )  # fmt: skip
     put = _which if several else _DOUBTS.get(code, _refused)
     sentence = put(doubt, answers)
-    if len(options) == 1 and code in _ASKS_WHAT_WAS_MEANT | set(RefusalCode):
+    if len(options) == 1 and code in _ASKS_WHAT_WAS_MEANT | set(ParseErrorCode):
         if options[0].get(key) == doubt["facts"].get("value"):
             return sentence + " " + tr("Is that right?")
         meant = _figure_meant(options[0], doubt, answers) if len(options[0]) == 1 else given
@@ -164,7 +164,7 @@ def _refused(doubt: Answers, answers: Answers) -> str:
     facts = {name: fact for name, fact in doubt["facts"].items() if name != "hint"}
     if "_weight_unit" in answers:
         facts["example"] = example(answers)
-    sentence = refusal_text(Refusal(RefusalCode(doubt["code"]), **facts))
+    sentence = parse_error_text(ParseError(ParseErrorCode(doubt["code"]), **facts))
     return f"{_name(key)}: {sentence}" if _name(key) else sentence
 
 

@@ -11,7 +11,7 @@ from bot.core.cards import OfRow, OnProposal
 from engine.values.case import ForecastUse
 
 
-class DeskSetting(StrEnum):
+class CoachSetting(StrEnum):
     DIGEST = "digest"
     OFF = "off"
     QUIET = "quiet"
@@ -19,8 +19,8 @@ class DeskSetting(StrEnum):
     ZONE = "zone"
 
 
-class OnDesk(NamedTuple):
-    setting: DeskSetting
+class OnSettings(NamedTuple):
+    setting: CoachSetting
 
 
 class Alike(NamedTuple):
@@ -48,7 +48,7 @@ class OnPage(NamedTuple):
     page: str | None = None
 
 
-DESK = Route("desk", OnDesk)
+SETTINGS = Route("desk", OnSettings)
 GLANCE = Route("m", OnProposal)
 TOGETHER = Route("m:several", Alike)
 

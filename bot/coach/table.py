@@ -2,7 +2,7 @@
 
 from __future__ import annotations
 
-from bot.coach import buttons, desk_settings, words
+from bot.coach import buttons, settings, words
 from bot.coach.card import actions as card_actions
 from bot.coach.card import card, forecast_use, pages
 from bot.coach.digest import digest
@@ -17,18 +17,16 @@ from bot.core.routes import COACHING, Command, Duty, tap, view
 from bot.decision.words_signoff import not_your_decision
 from bot.dialogue.asking import FlowBinding
 from bot.dialogue.feature import Feature
-from bot.people import desk
+from bot.people import coach_settings
 
 FEATURE = Feature(
     id="coach",
     commands=(
         Command("roster", COACHING, roster.show_roster, words.roster_menu, rank=150),
-        Command(
-            "digest", COACHING, desk_settings.show_settings, digest_words.digest_menu, rank=170
-        ),
+        Command("digest", COACHING, settings.show_settings, digest_words.digest_menu, rank=170),
     ),
     taps=(
-        tap(buttons.DESK, COACHING, desk_settings.desk_tapped, digest_words.not_a_setting),
+        tap(buttons.SETTINGS, COACHING, settings.settings_tapped, digest_words.not_a_setting),
         tap(buttons.GLANCE, COACHING, roster.answered_here, not_your_decision),
         tap(buttons.TOGETHER, COACHING, several.show, words_morning.nothing_alike),
         tap(cards.ROSTER, COACHING, roster.turn_page),
@@ -53,10 +51,10 @@ FEATURE = Feature(
     flows=(
         FlowBinding(HISTORY_DAY, history_view.day_given),
         FlowBinding(SEVERAL, several.given),
-        *(FlowBinding(flow, desk_settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
+        *(FlowBinding(flow, settings.setting_given) for flow in (DIGEST, ZONE, QUIET)),
     ),
     duties=(
-        Duty(desk.ROSTER, roster.refresh),
+        Duty(coach_settings.ROSTER, roster.refresh),
         Duty(digest.DIGEST, digest.send),
     ),
 )

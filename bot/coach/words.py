@@ -83,9 +83,9 @@ def card_alert(level: str, flag: str, since: str) -> str:
     )
 
 
-def card_waiting(carb_g: float, day: date, until: str, *, own: bool) -> str:
+def card_waiting(carb_g: float, day: date, until: str, *, self_coached: bool) -> str:
     said = {"clock": until, "grams": figures.grams(carb_g), "day": figures.day(day)}
-    if own:
+    if self_coached:
         return tr("Waits for your approval until {clock}: {grams} for {day}", **said)
     return tr("Waits for approval until {clock}: {grams} for {day}", **said)
 
@@ -140,16 +140,20 @@ def tomorrow_button(*, always_tomorrow: bool) -> str:
     return tr("Use check-in for today") if always_tomorrow else tr("Use check-in for tomorrow")
 
 
-def nothing_decided_yet(name: str, *, own: bool) -> str:
+def nothing_decided_yet(name: str, *, self_coached: bool) -> str:
     return (
         tr("Nothing has been decided for you yet.")
-        if own
+        if self_coached
         else tr("Nothing is decided for {name} yet.", name=name)
     )
 
 
-def why_as_seen(name: str, text: str, *, own: bool) -> str:
-    return text if own else tr("As {name} sees it under /why:\n\n{text}", name=name, text=text)
+def why_as_seen(name: str, text: str, *, self_coached: bool) -> str:
+    return (
+        text
+        if self_coached
+        else tr("As {name} sees it under /why:\n\n{text}", name=name, text=text)
+    )
 
 
 def answers_as_given(name: str, lines: str) -> str:
@@ -164,8 +168,8 @@ def always_tomorrow_changed(*, always_tomorrow: bool) -> str:
     )
 
 
-def doctor_sure(name: str, *, own: bool) -> str:
-    if own:
+def doctor_sure(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Has a doctor who knows the plan said that you may do this peak week? I save that "
             "you said so, and when."
@@ -177,10 +181,10 @@ def doctor_sure(name: str, *, own: bool) -> str:
     )
 
 
-def doctor_noted(name: str, *, own: bool) -> str:
+def doctor_noted(name: str, *, self_coached: bool) -> str:
     return (
         tr("Saved. Check-ins can begin.")
-        if own
+        if self_coached
         else tr("Saved. {name}'s check-ins can begin.", name=name)
     )
 

@@ -12,7 +12,7 @@ from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document, send_pictures
 from bot.core.turn import Act, Turn
-from bot.people.desk import zone_of_coach
+from bot.people.coach_settings import zone_of_coach
 from bot.people.telling import say_to
 from bot.store.tables.people import Person
 from bot.words import common

@@ -18,7 +18,7 @@ from bot.core.callbacks import answer, rewrite
 from bot.core.context import Document
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import get_person, profile_of, still_sees
+from bot.people.people import name_of, profile_of, still_sees
 from bot.people.telling import say_to
 from bot.photos.photo_rows import kept_photos
 from bot.store.tables.people import AthleteProfile, Person
@@ -90,7 +90,7 @@ def _asked(
 def _step(turn: ChatTurn, asked: Asked, pressed: Weeks) -> None:
     if len(asked.weeks) < 2:
         answer(turn)
-        name = get_person(turn.session, asked.profile.person_id).first_name
+        name = name_of(turn.session, asked.profile.person_id)
         say_to(turn, asked.viewer, words.two_needed(name, own=asked.own))
         return
     view, named = pressed.view, (pressed.events or "").split(".")
@@ -140,7 +140,7 @@ def _pick(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> None:
 
 def _question(turn: Turn, asked: Asked, chosen: Sequence[WeekRows]) -> tuple[str, Buttons]:
     """Every week as a button that takes it in or out; the newest first."""
-    name = get_person(turn.session, asked.profile.person_id).first_name
+    name = name_of(turn.session, asked.profile.person_id)
     rows = []
     for week in reversed(asked.weeks):
         there = week in chosen
@@ -168,7 +168,7 @@ def _compared(turn: Turn, asked: Asked, chosen: Sequence[WeekRows]) -> Compared:
     profile = asked.profile
     mass = profile.body_mass_kg
     return Compared(
-        name=get_person(turn.session, profile.person_id).first_name,
+        name=name_of(turn.session, profile.person_id),
         weight_unit=profile.weight_unit,
         volume_unit=profile.volume_unit,
         weeks=tuple(
@@ -224,7 +224,7 @@ def _days_with_photos(turn: Turn, asked: Asked, chosen: Sequence[WeekRows]) -> l
 def _ask_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows]) -> None:
     days = _days_with_photos(turn, asked, chosen)
     if not days:
-        name = get_person(turn.session, asked.profile.person_id).first_name
+        name = name_of(turn.session, asked.profile.person_id)
         say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
         return
     if len(days) == 1:
@@ -240,7 +240,7 @@ def _send_photos(turn: ChatTurn, asked: Asked, chosen: Sequence[WeekRows], days_
     photos = _photos(turn, asked, chosen)
     poses = [pose.value for pose in Pose if (days_out, pose.value) in photos]
     if not poses:
-        name = get_person(turn.session, asked.profile.person_id).first_name
+        name = name_of(turn.session, asked.profile.person_id)
         say_to(turn, asked.viewer, words.no_photos(name, own=asked.own))
         return
     compared = _compared(turn, asked, chosen)

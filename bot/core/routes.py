@@ -1,4 +1,4 @@
-"""What a command, a button and a timed duty are to the doors: who may, and what runs."""
+"""What a command, a button and a timed duty are to the dispatcher: who may, and what runs."""
 
 from __future__ import annotations
 

@@ -55,3 +55,8 @@ class OnAthlete(Act):
     """What somebody who coaches this athlete does on the athlete's card."""
 
     profile: AthleteProfile
+
+    @property
+    def self_coached(self) -> bool:
+        """Whether they are the athlete themselves."""
+        return self.person.id == self.profile.person_id

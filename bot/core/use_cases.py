@@ -1,4 +1,4 @@
-"""The doors from the queues into the use cases, as the parts that own the queues see them."""
+"""The ways from the queues into the use cases, as the parts that own the queues see them."""
 
 from __future__ import annotations
 
@@ -14,12 +14,12 @@ from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow
 
 
 def _nothing_more(*_about: object) -> None:
-    """For a door that a deployment has no use for."""
+    """For a way that a deployment has no use for."""
 
 
 @dataclass(frozen=True, slots=True)
 class UseCases:
-    """The doors from the queues into the services; each runs inside one open transaction."""
+    """The ways from the queues into the services; each runs inside one open transaction."""
 
     incoming: Callable[[ChatTurn], None]
     due: Callable[[Turn, AgendaRow], None]
@@ -36,7 +36,7 @@ class UseCases:
     fetched: Callable[[Turn, FetchRow, object], None] = _nothing_more
     # The file that an outbox row names; None where what it was made of is gone.
     document: Callable[[Turn, dict[str, Any]], Document | None] = _nothing_more
-    # Whether each door locks the people concerned before it reads anything, so that use cases at once
+    # Whether each way locks the people concerned before it reads anything, so that use cases at once
     # come out as one after the other without the database watching over every read.
     hold_their_people: bool = False
     # The same for a duty, before its own row is taken: whoever cancels one has locked people already.

@@ -92,13 +92,13 @@ def answered(turn: Turn, person: Person, question: OpenQuestion) -> None:
         report(turn, profile, told)
         return
     coach = get_person(turn.session, profile.coach_id)
-    own = coach.id == profile.person_id
+    self_coached = coach.id == profile.person_id
     if off:
-        text = safety_words.look_into_it(coach.first_name, own=own)
-        if not own:
+        text = safety_words.look_into_it(coach.first_name, self_coached=self_coached)
+        if not self_coached:
             _pass_on(turn, profile, person, said)
     elif rise:
-        text = words.rising(own=own)
+        text = words.rising(self_coached=self_coached)
     else:
         text = words.fine(answers["_day"] >= DAYS)
     say_to(turn, person, text)

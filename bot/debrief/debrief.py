@@ -24,7 +24,15 @@ from bot.decision import words_outlook as look_words
 from bot.dialogue import asking
 from bot.dialogue.flow import Flow
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
+from bot.people.people import (
+    get_person,
+    local_date,
+    name_of,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.people.rights import is_first_coach
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -93,8 +101,10 @@ def newest_asked(turn: OnAthlete) -> BehindWeek | None:
     answer(turn)
     found = newest_behind(turn, turn.profile)
     if found is None:
-        own = turn.person.id == turn.profile.person_id
-        text = words.none_yet(get_person(turn.session, turn.profile.person_id).first_name, own=own)
+        self_coached = turn.self_coached
+        text = words.none_yet(
+            name_of(turn.session, turn.profile.person_id), self_coached=self_coached
+        )
         say_to(turn, turn.person, text)
     return found
 
@@ -108,11 +118,11 @@ def ask(turn: OnAthlete, flow: Flow) -> None:
     """One question about the newest week; its answer goes to `keep`."""
     found = newest_asked(turn)
     if found is not None:
-        name = get_person(turn.session, turn.profile.person_id).first_name
-        own = turn.person.id == turn.profile.person_id
+        name = name_of(turn.session, turn.profile.person_id)
+        self_coached = turn.self_coached
         asking.open_question(
             turn, turn.person, flow, subject_id=turn.profile.person_id,
-            answers={"_event": found.event.id, "_name": name, "_own": own},
+            answers={"_event": found.event.id, "_name": name, "_own": self_coached},
         )  # fmt: skip
 
 
@@ -218,10 +228,10 @@ def paragraphs(
     What is to be handed over is without the coach's own note, which nobody else is to read.
     """
     event = found.event
-    name, own = get_person(session, profile.person_id).first_name, coach.id == profile.person_id
+    name, self_coached = name_of(session, profile.person_id), coach.id == profile.person_id
     row = kept_of(session, event)
     parts = [
-        words.head(name, event.kind, event.day, own=own),
+        words.head(name, event.kind, event.day, self_coached=self_coached),
         "\n".join(_in_sum(session, profile, found, to_hand_over=to_hand_over)),
         words_deeper.kept_lines(
             found.days if to_hand_over else (), placing=row.placing if row else "", note=""

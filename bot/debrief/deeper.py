@@ -14,7 +14,7 @@ from bot.debrief.flow import PLACING
 from bot.debrief.past_week import BehindWeek
 from bot.debrief.rows import debrief_row
 from bot.people.changes import Change
-from bot.people.people import get_person
+from bot.people.people import name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import EventRow
@@ -37,14 +37,14 @@ def show(turn: OnAthlete) -> None:
     found = debrief.newest_asked(turn)
     if found is None:
         return
-    own = turn.person.id == turn.profile.person_id
-    name = get_person(turn.session, turn.profile.person_id).first_name
+    self_coached = turn.self_coached
+    name = name_of(turn.session, turn.profile.person_id)
     buttons: Buttons = ()
     if found.event.kind == "show":
         placing = Button(words_deeper.placing_button(), ASK_PLACING(turn.profile.person_id))
         buttons = [[placing]]
     text = _text(turn.session, turn.profile, found, words.head(
-        name, found.event.kind, found.event.day, own=own
+        name, found.event.kind, found.event.day, self_coached=self_coached
     ))  # fmt: skip
     say_to(turn, turn.person, text, buttons=buttons)
 

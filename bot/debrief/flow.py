@@ -6,7 +6,7 @@ from bot.debrief import words, words_deeper
 from bot.dialogue import readers as reading
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import buttons
-from bot.words import refusals
+from bot.words import invalid_answers
 from bot.words.common import skip_button, too_long_here
 from engine.symptoms import screen
 
@@ -30,7 +30,7 @@ def _read_note(text: str, answers: Answers) -> str:
     if said is None:
         raise InvalidAnswer(words.word_empty())
     if screen(said).drug:
-        raise InvalidAnswer(refusals.message_names_drug())
+        raise InvalidAnswer(invalid_answers.message_names_drug())
     return said
 
 
@@ -59,7 +59,7 @@ COACH_NOTE = Flow(
     steps=(
         Step(
             key="text",
-            ask=lambda answers: words.ask_note(answers["_name"], own=answers["_own"]),
+            ask=lambda answers: words.ask_note(answers["_name"], self_coached=answers["_own"]),
             read=_read_note,
         ),
     ),
@@ -70,7 +70,9 @@ PLACING = Flow(
     steps=(
         Step(
             key="text",
-            ask=lambda answers: words_deeper.ask_placing(answers["_name"], own=answers["_own"]),
+            ask=lambda answers: words_deeper.ask_placing(
+                answers["_name"], self_coached=answers["_own"]
+            ),
             read=_read_note,
         ),
     ),

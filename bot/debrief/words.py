@@ -80,9 +80,9 @@ note_kept = Sentence("Saved. I show it before the next draft.")
 word_empty = Sentence("That was empty. A few words are enough.")
 
 
-def head(name: str, kind: str, day: date, *, own: bool) -> str:
+def head(name: str, kind: str, day: date, *, self_coached: bool) -> str:
     when = day_and_year(day)
-    if own:
+    if self_coached:
         return tr("Debrief of your {kind}, {day}", kind=event_name(kind), day=when)
     return tr("Debrief of {name}'s {kind}, {day}", name=name, kind=event_name(kind), day=when)
 
@@ -221,14 +221,14 @@ def own_note(note: str) -> str:
     return tr("Your note: {note}", note=note)
 
 
-def none_yet(name: str, *, own: bool) -> str:
-    if own:
+def none_yet(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("You have not finished a week yet, so there is nothing to look back on.")
     return tr("{name} has not finished a week yet, so there is nothing to look back on.", name=name)
 
 
-def ask_note(name: str, *, own: bool) -> str:
-    if own:
+def ask_note(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("What do you want to remember next time? I show it before the next draft.")
     return tr(
         "What do you want to remember from {name}'s week? I show it to you before the next "

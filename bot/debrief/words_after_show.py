@@ -61,10 +61,10 @@ def fine(last: bool) -> str:
     return f"{text} {end()}" if last else text
 
 
-def rising(*, own: bool) -> str:
+def rising(*, self_coached: bool) -> str:
     parts = [
         tr("Your weight has gone up fast."),
-        "" if own else tr("I have told your coach."),
+        "" if self_coached else tr("I have told your coach."),
         tr(
             "Eat smaller meals, not everything at once. Swelling, weakness or palpitations: "
             "see a doctor at once."

@@ -333,8 +333,8 @@ rests_on = Sentence(
 # Placing
 
 
-def ask_placing(name: str, *, own: bool) -> str:
-    if own:
+def ask_placing(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("How did you place? Such as: 2nd of 9, Bikini B. I keep it with the week.")
     return tr(
         "How did {name} place? Such as: 2nd of 9, Bikini B. I keep it with the week.", name=name

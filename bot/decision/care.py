@@ -10,7 +10,7 @@ from sqlmodel import Session
 from bot.alerts.alerts import of_day_or_open
 from bot.core.turn import Turn
 from bot.decision.words_target import resting_line, target_lines
-from bot.people.people import get_person, is_own_coach, local_date
+from bot.people.people import is_own_coach, local_date, name_of
 from bot.store.tables.people import AthleteProfile
 from engine.safety import FlagId
 from engine.symptoms import Symptom
@@ -62,7 +62,7 @@ class Care:
 def care_for(turn: Turn, profile: AthleteProfile) -> Care:
     """What holds for this athlete just now."""
     frozen = profile.frozen_at is not None
-    coach = "" if is_own_coach(profile) else get_person(turn.session, profile.coach_id).first_name
+    coach = "" if is_own_coach(profile) else name_of(turn.session, profile.coach_id)
     found = _found(turn.session, profile, local_date(profile, turn.context))
     return Care(
         rest=frozen and profile.frozen_because == WARNED,

@@ -200,7 +200,7 @@ def decide_again(
     row.revision += 1
     turn.session.add(row)
     with speaking_to(get_person(turn.session, profile.person_id)):
-        lead = words.because(because, own=profile.coach_id == profile.person_id)
+        lead = words.because(because, self_coached=profile.coach_id == profile.person_id)
     decide_checkin(turn, profile, row, lead=lead, told_anew=False, answer_by=answer_by)
 
 

@@ -7,7 +7,7 @@ from datetime import date
 from bot.decision import words_signoff as words
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import yes_or_no
-from bot.words import refusals
+from bot.words import invalid_answers
 from bot.words.coach_figures import limit_label
 from engine.written.units import parse_grams
 
@@ -26,11 +26,17 @@ def past_limit(carb_g: float, limits: Answers) -> tuple[str, float] | None:
 
 
 def _ask(answers: Answers) -> str:
-    day, own = date.fromisoformat(answers["_day"]), answers["_own"]
+    day, self_coached = date.fromisoformat(answers["_day"]), answers["_own"]
     if answers["_proposed_g"] is None:
-        return words.ask_figure_by_hand(answers["_name"], day, answers["_stands_g"], own=own)
+        return words.ask_figure_by_hand(
+            answers["_name"], day, answers["_stands_g"], self_coached=self_coached
+        )
     return words.ask_figure(
-        answers["_name"], day, answers["_planned_g"], answers["_proposed_g"], own=own
+        answers["_name"],
+        day,
+        answers["_planned_g"],
+        answers["_proposed_g"],
+        self_coached=self_coached,
     )
 
 
@@ -76,7 +82,7 @@ def read_reason(text: str, answers: Answers) -> str:
     if len(because) < 3:
         raise InvalidAnswer(words.reason_too_short())
     if len(because) > LONGEST_REASON:
-        raise InvalidAnswer(refusals.long_note(len(because), LONGEST_REASON))
+        raise InvalidAnswer(invalid_answers.long_note(len(because), LONGEST_REASON))
     return because
 
 

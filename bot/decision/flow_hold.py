@@ -9,7 +9,7 @@ from bot.decision import words_signoff as figure_words
 from bot.decision.flow_figure import REASON, past_limit, read_figure
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import yes_or_no
-from engine.written.units import Refusal, parse_number
+from engine.written.units import ParseError, parse_number
 
 
 def days_left(answers: Answers) -> int:
@@ -36,7 +36,7 @@ def _read_days(text: str, answers: Answers) -> int:
     most = days_left(answers)
     try:
         days = parse_number(text, low=1, high=most)
-    except Refusal:
+    except ParseError:
         raise InvalidAnswer(words.days_range(most)) from None
     if not days.is_integer():
         raise InvalidAnswer(words.days_range(most))
@@ -86,7 +86,7 @@ HOLD = Flow(
         Step(
             key="days",
             ask=lambda answers: words.ask_days(
-                answers["_name"], date.fromisoformat(answers["_last"]), own=answers["_own"]
+                answers["_name"], date.fromisoformat(answers["_last"]), self_coached=answers["_own"]
             ),
             read=_read_days,
             choices=_days_choices,

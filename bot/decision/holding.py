@@ -17,10 +17,10 @@ from bot.decision.flow_hold import HOLD, last_day
 from bot.decision.signoff_taps import question_context, say_frozen
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import HoldRow
+from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.week import DaySetRow
 from bot.week.load import Week, current_week, set_day, target_in_force
@@ -37,12 +37,12 @@ def ask_hold(turn: OnAthlete) -> None:
     if hold is None:
         _ask(turn, turn.person, turn.profile)
         return
-    name = get_person(turn.session, turn.profile.person_id).first_name
-    own = turn.person.id == turn.profile.person_id
+    name = name_of(turn.session, turn.profile.person_id)
+    self_coached = turn.self_coached
     say_to(
         turn,
         turn.person,
-        words.running(name, hold.carb_g, hold.last, hold.because, own=own),
+        words.running(name, hold.carb_g, hold.last, hold.because, self_coached=self_coached),
         buttons=[[Button(words.end_button(), HOLD_END(turn.profile.person_id))]],
     )
 
@@ -79,11 +79,11 @@ def hold_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     )  # fmt: skip
     turn.session.add(hold)
     turn.session.flush()
-    own = coach.id == profile.person_id
-    text = words.held(athlete.first_name, carb_g, last, own=own)
+    self_coached = coach.id == profile.person_id
+    text = words.held(athlete.first_name, carb_g, last, self_coached=self_coached)
     say_to(turn, coach, text)
     said = []
-    if not own:
+    if not self_coached:
         with speaking_to(athlete):
             text = words.athlete_told_held(coach.first_name, carb_g, last)
             said = [say_to(turn, athlete, text).id]
@@ -110,10 +110,10 @@ def end_hold(turn: OnAthlete) -> None:
     hold.ended_at = turn.now
     turn.session.add(hold)
     turn.session.flush()
-    own = turn.person.id == turn.profile.person_id
-    rewrite(turn, words.ended(athlete.first_name, own=own))
+    self_coached = turn.self_coached
+    rewrite(turn, words.ended(athlete.first_name, self_coached=self_coached))
     said = []
-    if not own:
+    if not self_coached:
         with speaking_to(athlete):
             text = words.athlete_told_ended(turn.person.first_name)
             said = [say_to(turn, athlete, text).id]

@@ -20,8 +20,8 @@ from bot.decision.words_forecast_use import under_a_proposal
 from bot.decision.words_outlook import foreseen
 from bot.decision.words_reasons import reason
 from bot.dialogue import asking
-from bot.people.desk import clock_for
-from bot.people.people import get_person, person_in_chat, profile_of, speaking_to
+from bot.people.coach_settings import clock_for
+from bot.people.people import name_of, person_in_chat, profile_of, speaking_to
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -61,7 +61,7 @@ def ask_coach(
                 turn,
                 coach,
                 proposal_text(turn.session, coach, profile, decision_row),
-                buttons=_buttons(decision_row, own=coach.id == profile.person_id),
+                buttons=_buttons(decision_row, self_coached=coach.id == profile.person_id),
                 dedupe=_said_to(decision_row, coach),
                 decision_id=decision_row.id,
             )
@@ -105,7 +105,7 @@ def put_again(
         turn,
         coach,
         f"{lead}\n\n{text}" if lead else text,
-        buttons=_buttons(row, own=coach.id == profile.person_id),
+        buttons=_buttons(row, self_coached=coach.id == profile.person_id),
         dedupe=f"{_said_to(row, coach)}:{turn.now.isoformat()}",
         decision_id=row.id,
     )
@@ -119,7 +119,7 @@ def waiting_line(session: Session, profile: AthleteProfile, decision_row: Decisi
     assert decision_row.carb_g is not None
     assert decision_row.sign_off_due_at is not None
     return athlete_words.waiting_for_coach(
-        get_person(session, profile.coach_id).first_name,
+        name_of(session, profile.coach_id),
         decision_row.carb_g,
         default_carb_g(decision_row),
         figures.clock(decision_row.sign_off_due_at, profile.zone),
@@ -132,9 +132,9 @@ def replaced(turn: Turn, decision_row: DecisionRow) -> None:
     """A new decision took this one's place: no deadline, no buttons, no question left open."""
     profile = profile_of(turn.session, decision_row.athlete_id)
     assert profile is not None
-    name = get_person(turn.session, profile.person_id).first_name
-    own = profile.coach_id == profile.person_id
-    settle(turn, decision_row, lambda _: words.replaced(name, own=own))
+    name = name_of(turn.session, profile.person_id)
+    self_coached = profile.coach_id == profile.person_id
+    settle(turn, decision_row, lambda _: words.replaced(name, self_coached=self_coached))
 
 
 def settle(turn: Turn, row: DecisionRow, what: Callable[[Person], str]) -> None:
@@ -172,19 +172,19 @@ def proposal_text(
     assert row.carb_g is not None
     assert row.planned_carb_g is not None
     assert row.sign_off_due_at is not None
-    own, decision = profile.coach_id == profile.person_id, decision_of(row)
+    self_coached, decision = profile.coach_id == profile.person_id, decision_of(row)
     return words.proposal(
-        name=get_person(session, profile.person_id).first_name,
+        name=name_of(session, profile.person_id),
         day=row.sets_date,
         days_out=decision.days_out,
         planned_g=row.planned_carb_g,
         proposed_g=row.carb_g,
         alone_g=decision.trace.limits["apply_without_asking_g"],
-        why=reason(decision, profile.weight_unit, profile.volume_unit, own=own),
+        why=reason(decision, profile.weight_unit, profile.volume_unit, self_coached=self_coached),
         morning=morning_line(profile, session.get(CheckInRow, row.checkin_id)),
         until=clock_for(session, reader, profile, row.sign_off_due_at),
         default_carb_g=default_carb_g(row),
-        own=own,
+        self_coached=self_coached,
         foreseen=_foreseen(decision),
         small=is_small_step(row),
     )
@@ -245,10 +245,15 @@ def _deadline(profile: AthleteProfile, row: DecisionRow, context: Context) -> da
     return max(min(context.now + WAIT, latest), context.now + AT_LEAST)
 
 
-def _buttons(row: DecisionRow, *, own: bool) -> Buttons:
+def _buttons(row: DecisionRow, *, self_coached: bool) -> Buttons:
     assert row.carb_g is not None
     return [
-        [Button(words.approve_button(row.carb_g, own=own), SIGN(Say.APPROVE, id_of(row)))],
+        [
+            Button(
+                words.approve_button(row.carb_g, self_coached=self_coached),
+                SIGN(Say.APPROVE, id_of(row)),
+            )
+        ],
         [Button(words.other_button(), SIGN(Say.OTHER, id_of(row)))],
         [Button(words.keep_button(plan_g(row)), SIGN(Say.KEEP, id_of(row)))],
     ]

@@ -19,8 +19,15 @@ from bot.decision.signoff import default_carb_g, is_small_step, plan_g, settle
 from bot.dialogue import asking
 from bot.dialogue.flow import Answers
 from bot.people.changes import Change
-from bot.people.desk import clock_for, moment_for
-from bot.people.people import get_person, local_date, own_athlete, profile_of, record, speaking_to
+from bot.people.coach_settings import clock_for, moment_for
+from bot.people.people import (
+    local_date,
+    name_of,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
@@ -65,8 +72,8 @@ def approve_if_open(turn: Turn, coach: Person, profile: AthleteProfile, row: Dec
     if late or row.carb_g is None:
         return late or words.in_force_already()
     if profile.frozen_at is not None:
-        name = get_person(turn.session, profile.person_id).first_name
-        return words.frozen(name, own=coach.id == profile.person_id)
+        name = name_of(turn.session, profile.person_id)
+        return words.frozen(name, self_coached=coach.id == profile.person_id)
     _sign(turn, coach, profile, row, DecisionStatus.APPROVED, row.carb_g)
     return ""
 
@@ -91,8 +98,8 @@ def other_figure_given(turn: Turn, coach: Person, question: OpenQuestion) -> Non
     figure = question.answers["carb_g"]
     because = question.answers.get("because", "")
     _sign(turn, coach, profile, row, DecisionStatus.OTHER_FIGURE, figure, because=because)
-    name = get_person(turn.session, profile.person_id).first_name
-    said = words.day_set(name, row.sets_date, figure, own=coach.id == profile.person_id)
+    name = name_of(turn.session, profile.person_id)
+    said = words.day_set(name, row.sets_date, figure, self_coached=coach.id == profile.person_id)
     say_to(turn, coach, said)
 
 
@@ -129,7 +136,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
         say_to(turn, coach, words.not_your_decision())
         return
     day, figure = date.fromisoformat(question.answers["_day"]), question.answers["carb_g"]
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     if question.answers.get("sure") is False:
         ask_day_by_hand(turn, coach, profile, day)
         return
@@ -146,7 +153,7 @@ def day_by_hand_given(turn: Turn, coach: Person, question: OpenQuestion) -> None
         day=day.isoformat(), carb_g=figure, because=question.answers.get("because", ""),
         before=before,
     )  # fmt: skip
-    said = words.day_set(name, day, figure, own=coach.id == profile.person_id)
+    said = words.day_set(name, day, figure, self_coached=coach.id == profile.person_id)
     say_to(turn, coach, said)
     if _set_by_this_morning(turn, profile) == day:
         deciding.redecide(turn, profile, because="coach-set")
@@ -167,8 +174,8 @@ def _set_by_this_morning(turn: Turn, profile: AthleteProfile) -> date | None:
 
 
 def say_frozen(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
-    name = get_person(turn.session, profile.person_id).first_name
-    text = words.frozen(name, own=coach.id == profile.person_id)
+    name = name_of(turn.session, profile.person_id)
+    text = words.frozen(name, self_coached=coach.id == profile.person_id)
     say_to(turn, coach, text)
 
 
@@ -213,10 +220,10 @@ def _lapse(turn: Turn, profile: AthleteProfile, row: DecisionRow) -> None:
         small=small,
     )  # fmt: skip
     settle(turn, row, partial(_what_happened, turn.session, profile, row))
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     for coach in others_coaching(turn.session, profile):
         with speaking_to(coach):
-            text = words.lapsed_told(name, figure, own=False, small=small)
+            text = words.lapsed_told(name, figure, self_coached=False, small=small)
             quiet = quiet_now(turn, coach)
             say_to(turn, coach, text, silent=quiet)
     to_athlete.send_target(turn, profile, row.sets_date, because=to_athlete.lapsed_because(row))
@@ -235,8 +242,8 @@ def _what_happened(
     session: Session, profile: AthleteProfile, row: DecisionRow, reader: Person
 ) -> str:
     if row.status == DecisionStatus.REPLACED:
-        name = get_person(session, profile.person_id).first_name
-        return words.replaced(name, own=profile.coach_id == profile.person_id)
+        name = name_of(session, profile.person_id)
+        return words.replaced(name, self_coached=profile.coach_id == profile.person_id)
     if row.status == DecisionStatus.CLOSED:
         return common.coaching_over()
     if row.status == DecisionStatus.LAPSED and row.sign_off_due_at is not None:
@@ -244,7 +251,7 @@ def _what_happened(
         return words.lapsed(default_carb_g(row), due, small=is_small_step(row))
     if row.signed_by is None or row.signed_at is None or row.carb_g is None:
         return words.in_force_already()
-    by = get_person(session, row.signed_by).first_name
+    by = name_of(session, row.signed_by)
     when = moment_for(session, reader, profile, row.signed_at)
     if row.status == DecisionStatus.PLAN_KEPT:
         return words.plan_kept(by, plan_g(row), when)
@@ -274,7 +281,7 @@ def question_context(
     profile, limits = week.profile, week.limits
     rail = limits.guard_rails.rail("carb_ceiling_g")
     return {
-        "_name": get_person(session, profile.person_id).first_name,
+        "_name": name_of(session, profile.person_id),
         "_own": coach.id == profile.person_id,
         "_day": day.isoformat(),
         "_planned_g": planned_g,

@@ -23,7 +23,7 @@ from bot.decision.care import OF_EATING_AND_MOOD, WARNED, care_for
 from bot.decision.words_outlook import outlook_line
 from bot.decision.words_reasons import reason
 from bot.decision.words_target import nothing_planned_today
-from bot.people.people import get_person, is_own_coach
+from bot.people.people import get_person, is_own_coach, name_of
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.traffic import OutboxRow, TopicKind, Urgency
@@ -109,7 +109,7 @@ def send_target(turn: Turn, profile: AthleteProfile, day: date, *, because: str)
             week.days_out(day),
             care.lines(target, planned.carb_g, profile.volume_unit),
             "",
-            lead=words.because(because, own=profile.coach_id == profile.person_id),
+            lead=words.because(because, self_coached=profile.coach_id == profile.person_id),
         ),
         topic=target_topic(profile.person_id, day),
     )
@@ -128,11 +128,13 @@ def lapsed_because(decided: DecisionRow) -> str:
 def reason_of(profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason as the athlete reads it."""
     decision = decision_of(decided)
-    rule, own = decision.rule, is_own_coach(profile)
+    rule, self_coached = decision.rule, is_own_coach(profile)
     if rule == "frozen" and profile.frozen_because in (WARNED, OF_EATING_AND_MOOD):
-        return safety.rests_until_talked(own=own)
-    said = on_your_own.reason(rule) if own else ""
-    return said or reason(decision, profile.weight_unit, profile.volume_unit, own=own)
+        return safety.rests_until_talked(self_coached=self_coached)
+    said = on_your_own.reason(rule) if self_coached else ""
+    return said or reason(
+        decision, profile.weight_unit, profile.volume_unit, self_coached=self_coached
+    )
 
 
 _NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
@@ -140,14 +142,14 @@ _NOT_AS_PROPOSED = (DecisionStatus.OTHER_FIGURE, DecisionStatus.PLAN_KEPT)
 
 def told_why(session: Session, profile: AthleteProfile, decided: DecisionRow) -> str:
     """The reason beside a figure: "eat 50 g more" is not said as an order before it is approved."""
-    own, why = is_own_coach(profile), reason_of(profile, decided)
+    self_coached, why = is_own_coach(profile), reason_of(profile, decided)
     if decided.status == DecisionStatus.WAITING:
         line = signoff.waiting_line(session, profile, decided)
         return f"{line}\n\n{words.suggested(why)}"
     if decided.status == DecisionStatus.LAPSED:
-        return words.because(lapsed_because(decided), own=own)
+        return words.because(lapsed_because(decided), self_coached=self_coached)
     if decided.status in _NOT_AS_PROPOSED:
-        return words.because(decided.status, own=own)
+        return words.because(decided.status, self_coached=self_coached)
     return why
 
 
@@ -217,7 +219,7 @@ def _tell_of_warning(
         return
     person = get_person(turn.session, profile.person_id)
     coach = get_person(turn.session, profile.coach_id)
-    stands = safety.warning_stands(warnings, coach.first_name, own=is_own_coach(profile))
+    stands = safety.warning_stands(warnings, coach.first_name, self_coached=is_own_coach(profile))
     text = "\n\n".join(part for part in (lead, f"{safety.answers_saved()} {stands}") if part)
     say_to(turn, person, text)
 
@@ -226,7 +228,7 @@ def _answer(
     turn: Turn, profile: AthleteProfile, decision: Decision, known: Mapping[str, int]
 ) -> str:
     """What is said to complaints of this check-in that have not been answered yet."""
-    coach = "" if is_own_coach(profile) else get_person(turn.session, profile.coach_id).first_name
+    coach = "" if is_own_coach(profile) else name_of(turn.session, profile.coach_id)
     new = [flag for flag in decision.flags if known.get(flag.id, -1) < flag.level.rank]
     moods = [flag.id for flag in new if flag.id in EATING_AND_MOOD]
     symptoms = [f.id for f in new if isinstance(f.id, Symptom) and f.level is not Level.WARNING]
@@ -240,7 +242,7 @@ def _answer(
 def _cautions(session: Session, profile: AthleteProfile, decision: Decision) -> str:
     """Each finding in the answers in a sentence with what to do; one drink is told once."""
     raised = {flag.id for flag in decision.flags}
-    coach = "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+    coach = "" if is_own_coach(profile) else name_of(session, profile.coach_id)
     found = [
         flag
         for flag in decision.flags

@@ -77,8 +77,8 @@ def not_used(weeks: int) -> str:
     )
 
 
-def view(name: str, use: ForecastUse, *, own: bool, rests: str = "") -> str:
-    head = tr("Your forecast.") if own else tr("{name}'s forecast.", name=capital(name))
+def view(name: str, use: ForecastUse, *, self_coached: bool, rests: str = "") -> str:
+    head = tr("Your forecast.") if self_coached else tr("{name}'s forecast.", name=capital(name))
     untested = tr(
         "It has been tried on virtual athletes only, never tested on real peak weeks. It never goes "
         "past your limits."

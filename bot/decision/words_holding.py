@@ -12,8 +12,8 @@ end_button = Sentence("End the hold")
 nothing_held = Sentence("There is no hold.")
 
 
-def ask_days(name: str, last: date, *, own: bool) -> str:
-    if own:
+def ask_days(name: str, last: date, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Hold the same carbs for how many days, counting today? The week ends on {last}. "
             "Tap one or send a number.",
@@ -58,8 +58,8 @@ def as_now_button(default_carb_g: float) -> str:
     return tr("As now, {stands}", stands=figures.grams(default_carb_g))
 
 
-def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
-    if own:
+def held(name: str, carb_g: float, last: date, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Hold: you stay at {carb} until {last}.",
             carb=figures.grams(carb_g),
@@ -73,14 +73,14 @@ def held(name: str, carb_g: float, last: date, *, own: bool) -> str:
     )
 
 
-def running(name: str, carb_g: float, last: date, because: str, *, own: bool) -> str:
+def running(name: str, carb_g: float, last: date, because: str, *, self_coached: bool) -> str:
     why = "\n" + tr("Why: {because}", because=because) if because else ""
     then = tr("End the hold to go back to the plan.")
-    return f"{held(name, carb_g, last, own=own)}{why}\n{then}"
+    return f"{held(name, carb_g, last, self_coached=self_coached)}{why}\n{then}"
 
 
-def ended(name: str, *, own: bool) -> str:
-    if own:
+def ended(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Hold ended. Your plan counts again, and check-ins adjust it.",
         )

@@ -100,25 +100,27 @@ def gate_name(gate: str) -> str:
     return tr(GATE_NAMES[gate]) if gate in GATE_NAMES else gate.replace("-", " ")
 
 
-def reason(decision: Decision, weight_unit: str, volume_unit: str, *, own: bool = False) -> str:
+def reason(
+    decision: Decision, weight_unit: str, volume_unit: str, *, self_coached: bool = False
+) -> str:
     """One to three sentences for the athlete; `own` is somebody without another coach."""
     rule = decision.rule
     if rule in GATE_SENTENCES:
         return tr(GATE_SENTENCES[rule], missing=_missing(decision))
     told = Told(decision, weight_unit, volume_unit)
-    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, own=own)
+    foreseen = "" if rule in SEEN_FIRST else _foreseen(decision, told, self_coached=self_coached)
     said = [foreseen or BY_RULE[rule](told), _seen_too(told) if foreseen else "", _not_told(told)]
     if decision.bound == CAUTION:
         said.append(tr("I won't add carbs on these numbers."))
-    if decision.tell_coach and not own and not foreseen:
+    if decision.tell_coach and not self_coached and not foreseen:
         said.append(tr("Your coach will have a look."))
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: Told, *, own: bool) -> str:
+def _foreseen(decision: Decision, told: Told, *, self_coached: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace, rule_g = decision.trace, decision.trace.rule_g or 0.0
-    if trace.disagree and own:
+    if trace.disagree and self_coached:
         return tr(
             "Going by this morning alone I would have said {change}, but the forecast for the day is "
             "no better with it. Stay on plan.",

@@ -21,7 +21,7 @@ def proposal(
     morning: str,
     until: str,
     default_carb_g: float,
-    own: bool,
+    self_coached: bool,
     foreseen: str = "",
     small: bool = False,
 ) -> str:
@@ -38,7 +38,7 @@ def proposal(
         "morning": morning,
     }
     stands = figures.grams(default_carb_g)
-    if own:
+    if self_coached:
         parts = (
             tr(
                 "Your carbs for {when}: a change for you to approve as your own coach.",
@@ -99,8 +99,8 @@ ask_reason = Sentence("Why? A few words; I save them with the change.")
 reason_too_short = Sentence("Please send a few words, so you both understand it later.")
 
 
-def approve_button(proposed_g: float, *, own: bool) -> str:
-    if own:
+def approve_button(proposed_g: float, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("Take {proposed}", proposed=figures.grams(proposed_g))
     return tr("Approve {proposed}", proposed=figures.grams(proposed_g))
 
@@ -124,8 +124,8 @@ def other_figure(by: str, carb_g: float | None, when: str) -> str:
     return tr("Set by {by}, {when}: {carb}.", by=by, when=when, carb=figures.grams(carb_g))
 
 
-def day_set(name: str, day: date, carb_g: float, *, own: bool) -> str:
-    if own:
+def day_set(name: str, day: date, carb_g: float, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("Your {day} is set to {carb}.", day=figures.day(day), carb=figures.grams(carb_g))
     return tr(
         "{name}'s {day} is set to {carb}.",
@@ -157,15 +157,15 @@ def lapsed(carb_g: float, when: str, *, small: bool = False) -> str:
     )
 
 
-def lapsed_told(name: str, carb_g: float, *, own: bool, small: bool = False) -> str:
-    if small and not own:
+def lapsed_told(name: str, carb_g: float, *, self_coached: bool, small: bool = False) -> str:
+    if small and not self_coached:
         return tr(
             "Too late for this message: {name} was told to eat {carb}, the small step. You can "
             "still set the day by hand from /roster.",
             name=name,
             carb=figures.grams(carb_g),
         )
-    if own:
+    if self_coached:
         return tr(
             "You can't change your carbs with this message any more. Stay on plan: {carb}.",
             carb=figures.grams(carb_g),
@@ -178,8 +178,8 @@ def lapsed_told(name: str, carb_g: float, *, own: bool, small: bool = False) -> 
     )
 
 
-def replaced(name: str, *, own: bool) -> str:
-    if own:
+def replaced(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("You changed an answer, so I worked this out again. Use the newer message.")
     return tr(
         "Something changed, so I worked out {name}'s day again. Use the newer message.",
@@ -187,8 +187,8 @@ def replaced(name: str, *, own: bool) -> str:
     )
 
 
-def frozen(name: str, *, own: bool) -> str:
-    if own:
+def frozen(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Your plan is frozen, so I change nothing. You can keep the plan; for anything "
             "else, lift the freeze first (/roster, then your card).",
@@ -200,8 +200,10 @@ def frozen(name: str, *, own: bool) -> str:
     )
 
 
-def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own: bool) -> str:
-    if own:
+def ask_figure(
+    name: str, day: date, planned_g: float, proposed_g: float, *, self_coached: bool
+) -> str:
+    if self_coached:
         return tr(
             "How many grams of carbs for your {day}? Planned {planned}, proposed {proposed}.",
             day=figures.day(day),
@@ -217,8 +219,8 @@ def ask_figure(name: str, day: date, planned_g: float, proposed_g: float, *, own
     )
 
 
-def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, own: bool) -> str:
-    if own:
+def ask_figure_by_hand(name: str, day: date, default_carb_g: float, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "How many grams of carbs for your {day}? Now {stands}. What you set stays, "
             "whatever the check-in says, until you change it.",

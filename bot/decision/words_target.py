@@ -216,9 +216,9 @@ BECAUSE_ON_YOUR_OWN = BECAUSE | {
 }
 
 
-def because(key: str, *, own: bool = False) -> str:
+def because(key: str, *, self_coached: bool = False) -> str:
     """What came before a target that is sent outside a check-in; "" where that needs no word."""
-    sentence = (BECAUSE_ON_YOUR_OWN if own else BECAUSE).get(key)
+    sentence = (BECAUSE_ON_YOUR_OWN if self_coached else BECAUSE).get(key)
     return tr(sentence) if sentence else key
 
 

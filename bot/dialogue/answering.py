@@ -14,7 +14,7 @@ from bot.dialogue.flow import InvalidAnswer, Step, given_by
 from bot.dialogue.readers import NO, SKIP, YES, said
 from bot.store.tables.people import OpenQuestion, Person
 from engine.written.late import Late
-from engine.written.units import Refusal, RefusalCode
+from engine.written.units import ParseError, ParseErrorCode
 
 # Our own choice: an earlier question than the latest is still in mind for this long.
 LISTENS_FOR = timedelta(hours=12)
@@ -114,9 +114,9 @@ def attempted(
         return False
     if any(character.isdigit() for character in text):
         return True
-    if isinstance(cause, Refusal):
+    if isinstance(cause, ParseError):
         return bool(cause.facts.get("hint")) or (
-            cause.code is not RefusalCode.NOT_A_NUMBER and len(words) <= 2
+            cause.code is not ParseErrorCode.NOT_A_NUMBER and len(words) <= 2
         )
     return step.names or not step.choices(question.answers)
 

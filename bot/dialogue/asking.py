@@ -21,8 +21,8 @@ from bot.store.base import id_of
 from bot.store.remembering import remembered
 from bot.store.tables.people import OpenQuestion, Person
 from bot.words import common, figures
-from bot.words.refusals import refusal_text
-from engine.written.units import Refusal
+from bot.words.invalid_answers import parse_error_text
+from engine.written.units import ParseError
 
 CANCEL = "x"
 MEANT = "_meant"  # what an answer that was refused was probably meant to be
@@ -172,8 +172,8 @@ def read_answer(step: Step, text: str, question: OpenQuestion, context: Context)
         return DONE
     try:
         return step.read(text, question.answers | {"_now": context.now.isoformat()})
-    except Refusal as refusal:
-        raise InvalidAnswer(refusal_text(refusal)) from refusal
+    except ParseError as error:
+        raise InvalidAnswer(parse_error_text(error)) from error
 
 
 def _as_button(step: Step, text: str, question: OpenQuestion) -> str:
@@ -271,7 +271,7 @@ def _buttons(question: OpenQuestion, flow: Flow, step: Step) -> Buttons:
 def _meant(unread: InvalidAnswer) -> str:
     """What the answer was probably meant to be, where its reader can tell."""
     cause = unread.__cause__
-    return str(cause.facts.get("hint") or "") if isinstance(cause, Refusal) else ""
+    return str(cause.facts.get("hint") or "") if isinstance(cause, ParseError) else ""
 
 
 def ticks(step: Step) -> str:

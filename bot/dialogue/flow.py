@@ -38,7 +38,7 @@ def always(answers: Answers) -> bool:
 
 @dataclass(frozen=True, slots=True, kw_only=True)
 class Step:
-    """One question. `read` raises a `Refusal` or an `InvalidAnswer` for what it cannot take.
+    """One question. `read` raises a `ParseError` or an `InvalidAnswer` for what it cannot take.
 
     `read` sees the answers so far and "_now", the instant of the answer as ISO text; `ask` sees
     "_again" where an answer could not be read and the question stands once more.

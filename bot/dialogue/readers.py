@@ -9,7 +9,7 @@ from collections.abc import Callable
 from datetime import date
 
 from bot.dialogue.flow import Answers, Choice, Choices, InvalidAnswer
-from bot.words import refusals
+from bot.words import invalid_answers
 from bot.words.calendar_words import calendar_words
 from bot.words.languages import mark, tr
 from engine.written.units import parse_day, parse_number
@@ -41,9 +41,9 @@ def reason(text: str, answers: Answers) -> str:
     """Why somebody goes ahead all the same: any words, but some."""
     words = " ".join(text.split())
     if not words:
-        raise InvalidAnswer(refusals.reason_empty())
+        raise InvalidAnswer(invalid_answers.reason_empty())
     if len(words) > LONGEST_NOTE:
-        raise InvalidAnswer(refusals.long_note(len(words), LONGEST_NOTE))
+        raise InvalidAnswer(invalid_answers.long_note(len(words), LONGEST_NOTE))
     return words
 
 
@@ -73,7 +73,7 @@ def one_of(*values: str) -> Callable[[str, Answers], str]:
     def read(text: str, answers: Answers) -> str:
         word = text.strip().lower()
         if word not in values:
-            raise InvalidAnswer(refusals.use_buttons())
+            raise InvalidAnswer(invalid_answers.use_buttons())
         return word
 
     return read
@@ -84,7 +84,7 @@ def yes_or_no(text: str, answers: Answers) -> bool:
         return True
     if said(text, NO):
         return False
-    raise InvalidAnswer(refusals.use_buttons())
+    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def number_between(low: float, high: float) -> Callable[[str, Answers], float]:
@@ -105,9 +105,9 @@ def free_text(text: str, answers: Answers) -> str:
     if said(words, SKIP):
         return ""
     if not words:
-        raise InvalidAnswer(refusals.empty_note())
+        raise InvalidAnswer(invalid_answers.empty_note())
     if len(words) > LONGEST_NOTE:
-        raise InvalidAnswer(refusals.long_note(len(words), LONGEST_NOTE))
+        raise InvalidAnswer(invalid_answers.long_note(len(words), LONGEST_NOTE))
     return words
 
 

@@ -18,7 +18,7 @@ from bot.direct import words_passing_on as passing_words
 from bot.direct.buttons import REPLY, To
 from bot.direct.flow import TO_ATHLETE, TO_COACH
 from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
+from bot.people.people import get_person, name_of, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import approvers
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -34,7 +34,7 @@ def ask_message(turn: OnAthlete, _: Message) -> None:
     about = found.said if found is not None and found.athlete_id == turn.profile.person_id else ""
     asking.open_question(
         turn, turn.person, TO_ATHLETE, subject_id=turn.profile.person_id,
-        answers={"_name": get_person(turn.session, turn.profile.person_id).first_name, "_about": about},
+        answers={"_name": name_of(turn.session, turn.profile.person_id), "_about": about},
     )  # fmt: skip
 
 

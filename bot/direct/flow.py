@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from bot.dialogue.flow import Answers, Flow, InvalidAnswer, Step
 from bot.direct import words as direct_words
-from bot.words import common, refusals
+from bot.words import common, invalid_answers
 from engine.symptoms import screen
 
 LONGEST = 3000
@@ -22,7 +22,7 @@ def _read(text: str, answers: Answers) -> str:
 def _read_from_coach(text: str, answers: Answers) -> str:
     said = _read(text, answers)
     if screen(said).drug:
-        raise InvalidAnswer(refusals.message_names_drug())
+        raise InvalidAnswer(invalid_answers.message_names_drug())
     return said
 
 

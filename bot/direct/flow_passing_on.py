@@ -5,7 +5,7 @@ from __future__ import annotations
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step
 from bot.dialogue.readers import NO, YES, said
 from bot.direct import words_passing_on as words
-from bot.words import refusals
+from bot.words import invalid_answers
 
 SEND, OTHER, LEAVE = "send", "other", "leave"
 OWN = "own"  # for nobody else: a note of one's own, or a word to one's own coach
@@ -24,7 +24,7 @@ def _read_sure(text: str, answers: Answers) -> str:
         return LEAVE
     if word == OTHER:
         return OTHER
-    raise InvalidAnswer(refusals.use_buttons())
+    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def _sure(answers: Answers) -> Choices:

@@ -17,9 +17,17 @@ from bot.direct import replies
 from bot.direct import words_passing_on as words
 from bot.direct.flow import TO_ATHLETE
 from bot.direct.flow_passing_on import LEAVE, OTHER, OWN, PASS_ON
-from bot.people import desk
+from bot.people import coach_settings
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, own_athlete, profile_of, record, speaking_to
+from bot.people.people import (
+    get_person,
+    is_own_coach,
+    name_of,
+    own_athlete,
+    profile_of,
+    record,
+    speaking_to,
+)
 from bot.people.rights import athletes_seen_by, given_to, others_coaching
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -74,7 +82,7 @@ def edited(turn: Turn, athlete: Person, message_id: int, said: str) -> bool:
     changed = notes.said_anew(turn, athlete, message_id, said)
     if not changed:
         return False
-    names = [get_person(turn.session, note.coach_id).first_name for note in changed]
+    names = [name_of(turn.session, note.coach_id) for note in changed]
     record(
         turn, id_of(athlete), Change.MESSAGE_TO_COACH, by=athlete.id, text=said, to=names
     )  # fmt: skip
@@ -212,7 +220,7 @@ def _own(session: Session, coach: Person) -> str:
         return ""
     if is_own_coach(profile):
         return words.note_to_self_button()
-    return words.to_my_coach_button(get_person(session, profile.coach_id).first_name)
+    return words.to_my_coach_button(name_of(session, profile.coach_id))
 
 
 def _refused(turn: Turn, coach: Person, said: str) -> bool:
@@ -228,7 +236,7 @@ def _refused(turn: Turn, coach: Person, said: str) -> bool:
 def _on_the_card(
     turn: Turn, coach: Person, coached: Sequence[AthleteProfile]
 ) -> AthleteProfile | None:
-    open_card = desk.card_open(turn, coach)
+    open_card = coach_settings.card_open(turn, coach)
     return next((one for one in coached if one.person_id == open_card), None)
 
 
@@ -267,7 +275,7 @@ def _named(
 
 
 def _name(session: Session, profile: AthleteProfile) -> str:
-    return get_person(session, profile.person_id).first_name
+    return name_of(session, profile.person_id)
 
 
 def _plain(name: str) -> str:

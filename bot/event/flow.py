@@ -65,7 +65,7 @@ def _others(answers: Answers) -> list[tuple[int, str, date]]:
 def _ask_stands(answers: Answers) -> str:
     new = season_words.short(answers["kind"], date.fromisoformat(answers["day"]))
     others = [season_words.short(kind, day) for _, kind, day in _others(answers)]
-    return season_words.ask_stands(new, others, own=answers["_own"], name=answers["_name"])
+    return season_words.ask_stands(new, others, self_coached=answers["_own"], name=answers["_name"])
 
 
 def _stands(answers: Answers) -> Choices:
@@ -101,7 +101,7 @@ EVENT = Flow(
     steps=(
         Step(
             key="kind",
-            ask=lambda answers: words.ask_kind(answers["_name"], own=answers["_own"]),
+            ask=lambda answers: words.ask_kind(answers["_name"], self_coached=answers["_own"]),
             read=one_of(*(kind.value for kind in EventKind)),
             choices=buttons(
                 tuple((partial(tr, label), kind) for kind, label in words.KINDS.items())
@@ -110,7 +110,7 @@ EVENT = Flow(
         Step(key="day", ask=lambda answers: words.ask_day(), read=_read_day),
         Step(
             key="place",
-            ask=lambda answers: words.ask_place(answers["_zone"], own=answers["_own"]),
+            ask=lambda answers: words.ask_place(answers["_zone"], self_coached=answers["_own"]),
             read=_read_place,
             choices=_same,
         ),

@@ -10,7 +10,7 @@ from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Ste
 from bot.dialogue.readers import free_text, said
 from bot.event import words_asks as words
 from bot.words import coach_figures as figures
-from bot.words import refusals
+from bot.words import invalid_answers
 from bot.words.common import skip_button
 from bot.words.languages import mark
 from engine.values.look import TargetLook
@@ -89,7 +89,7 @@ def _read_cap(text: str, answers: Answers) -> dict[str, float] | str:
 
 
 def read_cap(text: str, weight_unit: str, height_cm: float | None) -> dict[str, float] | str:
-    """A cap (kg, or by height), or `NONE`. Raises InvalidAnswer, and Refusal for what is no weight."""
+    """A cap (kg, or by height), or `NONE`. Raises InvalidAnswer; ParseError for what is no weight."""
     if text.strip().casefold() == NONE or said(text, NO_WEIGH_IN):
         return NONE
     by_height = _BY_HEIGHT.fullmatch(" ".join(text.casefold().split()))
@@ -117,7 +117,7 @@ def _days(answers: Answers) -> Choices:
 def _read_days(text: str, answers: Answers) -> int:
     found = re.search(r"\d+", text)
     if found is None or int(found[0]) > 7:
-        raise InvalidAnswer(refusals.use_buttons())
+        raise InvalidAnswer(invalid_answers.use_buttons())
     return int(found[0])
 
 

@@ -11,7 +11,7 @@ from bot.core import agenda
 from bot.core.outbox import ARRIVED, Button
 from bot.core.turn import Turn
 from bot.event import words_moving as words
-from bot.people.people import get_person, local_date, speaking_to
+from bot.people.people import get_person, local_date, name_of, speaking_to
 from bot.people.telling import say_to
 from bot.plan.planning import event_line
 from bot.readiness import readiness as ready
@@ -145,7 +145,7 @@ def tell(
 def _tell_one(
     turn: Turn, reader: Person, profile: AthleteProfile, event: EventRow, followed: Followed
 ) -> None:
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     own = reader.id == profile.person_id
     if followed.timetable:
         lead = words.came_along(event.day, event.zone)

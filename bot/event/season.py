@@ -187,7 +187,7 @@ def _watch(turn: Turn, profile: AthleteProfile, rows: list[EventRow]) -> None:
 
 def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) -> None:
     athlete = get_person(turn.session, profile.person_id)
-    own, planned = is_own_coach(profile), _planned(turn, event)
+    self_coached, planned = is_own_coach(profile), _planned(turn, event)
     close = before(turn, profile, event) is not None
 
     def line() -> str:
@@ -199,8 +199,10 @@ def _tell(turn: Turn, profile: AthleteProfile, event: EventRow, *, asked: bool) 
     say_to(
         turn,
         athlete,
-        lambda: words.athlete_next(line(), planned=planned, close=close, asked=asked, own=own),
-        buttons=keys if own else (),
+        lambda: words.athlete_next(
+            line(), planned=planned, close=close, asked=asked, self_coached=self_coached
+        ),
+        buttons=keys if self_coached else (),
     )
     for coach in others_coaching(turn.session, profile):
         say_to(

@@ -9,7 +9,7 @@ from bot.core.turn import OnAthlete
 from bot.event import season
 from bot.event import words_season as words
 from bot.event.buttons import ASKS, BRIDGE, SEASON_OFF, SEASON_OUT
-from bot.people.people import get_person
+from bot.people.people import name_of
 from bot.plan.planning import event_line
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile
@@ -69,9 +69,9 @@ def _view(turn: OnAthlete) -> tuple[str, Buttons]:
     rows = events_ahead(turn.session, number)
     counts = current_event(turn.session, number)
     text = words.view(
-        get_person(turn.session, number).first_name,
+        name_of(turn.session, number),
         [_line(turn, profile, row) for row in rows],
-        own=turn.person.id == number,
+        self_coached=turn.person.id == number,
     )
     buttons: list[list[Button]] = []
     for row in rows:

@@ -18,7 +18,7 @@ from bot.event.buttons import ASKS, BRIDGE
 from bot.event.closing import close_week
 from bot.event.flow import EVENT, INSTEAD, ONE_MORE, event_zone
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.next_load import words as learnt_words
@@ -42,8 +42,8 @@ def ask_event(turn: OnAthlete) -> None:
     asking.open_question(
         turn, turn.person, EVENT, subject_id=turn.profile.person_id,
         answers={
-            "_name": get_person(turn.session, turn.profile.person_id).first_name,
-            "_own": turn.person.id == turn.profile.person_id,
+            "_name": name_of(turn.session, turn.profile.person_id),
+            "_own": turn.self_coached,
             "_zone": turn.profile.zone,
             "_ahead": _ahead(turn, turn.profile),
         },

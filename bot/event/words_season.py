@@ -28,9 +28,9 @@ def ahead(lines: Sequence[str]) -> str:
     return tr("After that: {events}.", events="; ".join(lines)) if lines else ""
 
 
-def ask_stands(new: str, others: Sequence[str], *, own: bool, name: str) -> str:
+def ask_stands(new: str, others: Sequence[str], *, self_coached: bool, name: str) -> str:
     known = figures.all_of(others)
-    if own:
+    if self_coached:
         return tr(
             "You already have: {others}. Does the {new} replace one, or is it one more event?",
             others=known, new=new,
@@ -60,10 +60,12 @@ def athlete_one_more(coach: str, line: str) -> str:
     return tr("{coach} has added an event: {event}.", coach=coach, event=line)
 
 
-def view(name: str, lines: Sequence[str], *, own: bool) -> str:
+def view(name: str, lines: Sequence[str], *, self_coached: bool) -> str:
     if not lines:
         return tr("No event is set.")
-    head = tr("Your season:") if own else tr("{name}'s season:", name=figures.capital(name))
+    head = (
+        tr("Your season:") if self_coached else tr("{name}'s season:", name=figures.capital(name))
+    )
     body = "\n".join(f"{number}. {line}" for number, line in enumerate(lines, start=1))
     return f"{head}\n{body}\n\n" + tr(
         "When one is over, the next takes over by itself. What was answered and looked back on "
@@ -103,7 +105,7 @@ def ask_remove(event: str) -> str:
     return tr("Take the {event} out of the season? Its plan no longer counts then.", event=event)
 
 
-def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, own: bool) -> str:
+def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, self_coached: bool) -> str:
     said = [tr("Next: {event}.", event=line)]
     if close:
         said.append(
@@ -115,7 +117,7 @@ def athlete_next(line: str, *, planned: bool, close: bool, asked: bool, own: boo
     if not planned:
         said.append(
             tr("It still needs a plan.")
-            if own
+            if self_coached
             else tr("Your coach still has to set the plan for it.")
         )
     elif asked:

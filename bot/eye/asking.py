@@ -11,7 +11,7 @@ from bot.core.topics import Topic
 from bot.core.turn import Turn
 from bot.eye import view, words
 from bot.eye.buttons import EYE
-from bot.people.people import get_person, speaking_to
+from bot.people.people import name_of, speaking_to
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -35,7 +35,7 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
     asked = _asked_before(turn, coach)
     waiting = _waiting(turn, coach)
     if asked is None or len(waiting) < 2:
-        name = get_person(turn.session, number).first_name
+        name = name_of(turn.session, number)
         say_to(
             turn, coach,
             lambda: words.under_photos(name, view.day_words(turn.session, profile, day)),
@@ -46,7 +46,7 @@ def ask(turn: Turn, coach: Person, profile: AthleteProfile, day: date) -> None:
         )  # fmt: skip
         return
     names = [
-        Button(get_person(turn.session, athlete).first_name, EYE(athlete, on))
+        Button(name_of(turn.session, athlete), EYE(athlete, on))
         for athlete, on in waiting[:MOST_NAMED]
     ]
     with speaking_to(coach):

@@ -152,7 +152,7 @@ def _came(stood: float | None, after: DecisionRow | None) -> str:
 
 def _morning(turn: OnAthlete, named: date | None) -> date | None:
     """The morning that a button names, today's where it names none; else it is answered why not."""
-    if turn.person.id == turn.profile.person_id:
+    if turn.self_coached:
         answer(turn, words.not_on_yourself())
         return None
     today = local_date(turn.profile, turn.context)

@@ -12,8 +12,8 @@ from bot.core.turn import Turn
 from bot.decision.signoff import morning_line
 from bot.eye import comparing, words
 from bot.eye.buttons import EYE, EYE_BACK, EYE_LOOK, EYE_SHARPNESS
-from bot.people.desk import clock_for
-from bot.people.people import get_person, local_date
+from bot.people.coach_settings import clock_for
+from bot.people.people import local_date, name_of
 from bot.store.tables.people import AthleteProfile, Person
 from bot.week.given_way import event_of_day
 from bot.week.load import HISTORY_DAYS, checkin_row
@@ -31,7 +31,7 @@ def morning(
 ) -> tuple[str, Buttons]:
     """The text and buttons of one morning for one coach; `came`: what a tap just led to."""
     session, number = turn.session, profile.person_id
-    name = get_person(session, number).first_name
+    name = name_of(session, number)
     row = checkin_row(session, number, day)
     rows = look_rows(session, number, day, day)
     mine = next((one for one in rows if one.by_id == reader.id), None)
@@ -46,9 +46,7 @@ def morning(
         lines.append(
             words.you_said(one.look, one.sharpness, at)
             if one is mine
-            else words.other_said(
-                get_person(session, one.by_id).first_name, one.look, one.sharpness, at
-            )
+            else words.other_said(name_of(session, one.by_id), one.look, one.sharpness, at)
         )
     if mine is not None:
         lines.append(words.sharpness_if_you_like())

@@ -20,7 +20,7 @@ from bot.food.flow import figures_of
 from bot.food.flow_coach import FIX, SUGGEST
 from bot.food.list import begin_menus_anew, rows_of, set_times, times_of
 from bot.food.words_names import food_name
-from bot.people.people import get_person, own_athlete
+from bot.people.people import get_person, name_of, own_athlete
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.food import FoodRow, MealTimesRow
@@ -37,7 +37,7 @@ def show(turn: OnAthlete) -> None:
     lines = [words.food_line(row.name, list_words.mark_of(row.liking), row.fixed_g) for row in rows]
     fixed = list(fixed_meals(session, profile.person_id, times_of(session, profile.person_id)))
     lines += [words.fixed_line(fixed)] if fixed else []
-    name = get_person(session, profile.person_id).first_name
+    name = name_of(session, profile.person_id)
     times = times_of(session, profile.person_id)
     number = profile.person_id
     foods = [Button(food_name(row.name), FOOD_FIX(number, id_of(row))) for row in rows]

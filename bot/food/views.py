@@ -224,7 +224,9 @@ def _view(profile: AthleteProfile, day: Today, context: Context) -> tuple[str, B
     if not day.times:
         met = max(day.left.carb_g, day.left.protein_g, day.left.fat_g) < 10
         text += "\n\n" + (
-            words.nothing_to_eat() if met else words.still_left(day.left, own=is_own_coach(profile))
+            words.nothing_to_eat()
+            if met
+            else words.still_left(day.left, self_coached=is_own_coach(profile))
         )
     now = context.now.astimezone(ZoneInfo(profile.zone or "UTC"))
     keys = []

@@ -152,9 +152,9 @@ ask_ate = Sentence("What did you eat? Tap it, or type its name.")
 no_load = Sentence("There is no load to shop for yet: event, plan and limits have to be set first.")
 
 
-def still_left(left: Aim, *, own: bool) -> str:
+def still_left(left: Aim, *, self_coached: bool) -> str:
     """`own`: somebody without another coach."""
-    if own:
+    if self_coached:
         return tr(
             "No meal time is left today, but {left} are. Don't force it: set a later meal under Meal "
             "times, or leave it.",

@@ -13,7 +13,7 @@ from bot.debrief import words as debrief_words
 from bot.debrief.debrief import paragraphs
 from bot.debrief.past_week import newest_behind, week_behind
 from bot.handout import words
-from bot.people.people import get_person, own_athlete, profile_of
+from bot.people.people import name_of, own_athlete, profile_of
 from bot.people.telling import say_to
 from bot.store.tables.people import Person
 from bot.store.tables.week import EventRow
@@ -25,11 +25,11 @@ def show(turn: OnAthlete) -> None:
     """Buttons "c:handout:ATHLETE": the newest week that lies behind."""
     answer(turn)
     profile = turn.profile
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     own = turn.person.id == profile.person_id
     found = newest_behind(turn, profile)
     if found is None:
-        say_to(turn, turn.person, debrief_words.none_yet(name, own=own))
+        say_to(turn, turn.person, debrief_words.none_yet(name, self_coached=own))
         return
     send_document(
         turn.session, chat_id=turn.person.chat_id, now=turn.now,
@@ -55,10 +55,10 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
     found = week_behind(turn.session, profile, event)
     if found is None:
         return None
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     content = handout_pdf(
         found, paragraphs(turn.session, reader, profile, found, to_hand_over=True), name=name,
-        coach=get_person(turn.session, profile.coach_id).first_name,
+        coach=name_of(turn.session, profile.coach_id),
         weight_unit=profile.weight_unit, made_at=datetime.fromisoformat(named["at"]),
     )  # fmt: skip
     return Document(f"debrief-{event.day.isoformat()}.pdf", content)

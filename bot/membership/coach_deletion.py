@@ -28,13 +28,13 @@ from bot.membership.ending import part
 from bot.membership.flow_invitations import CHANGE_COACH
 from bot.membership.leaving import close_all, waiting
 from bot.people.changes import Change
-from bot.people.people import athletes_of, get_person, profile_of, record, speaking_to
+from bot.people.people import athletes_of, get_person, name_of, profile_of, record, speaking_to
 from bot.people.rights import given_by, given_to, second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.batches import batches
 from bot.store.tables import metadata
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Invite, OpenQuestion, Person
 from bot.store.tables.traffic import Urgency
 from bot.store.tables.week import AlertRow
@@ -116,7 +116,7 @@ def agreed(turn: Act, mark: str | None) -> bool:
 
 def _told(session: Session, person: Person, foreseen: Foreseen) -> list[str]:
     def names(ids: list[int]) -> list[str]:
-        return [get_person(session, one).first_name for one in dict.fromkeys(ids)]
+        return [name_of(session, one) for one in dict.fromkeys(ids)]
 
     said = [words.ask()]
     if profile_of(session, person.id) is not None:
@@ -221,7 +221,7 @@ def _hand_over(turn: ChatTurn, coach: Person, profile: AthleteProfile, other: Pe
 
 def _tell_taker(turn: ChatTurn, coach: Person, other: Person, foreseen: Foreseen) -> None:
     names = [
-        get_person(turn.session, one.person_id).first_name
+        name_of(turn.session, one.person_id)
         for one, taker in foreseen.taken
         if taker.id == other.id
     ]

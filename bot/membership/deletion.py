@@ -39,7 +39,7 @@ def ask(turn: Act) -> None:
         coach_deletion.ask(turn)
         return
     coach = get_person(turn.session, profile.coach_id)
-    text = words.ask(coach.first_name, own=coach.id == turn.person.id)
+    text = words.ask(coach.first_name, self_coached=coach.id == turn.person.id)
     buttons = [
         [Button(words.yes_button(), GONE(Gone.YES)), Button(keep_it_button(), GONE(Gone.NO))]
     ]

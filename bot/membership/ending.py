@@ -19,12 +19,12 @@ from bot.membership.onboarding import health_screen
 from bot.membership.pending_items import has_pending_items
 from bot.membership.words_leaving import goes_on
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, record, speaking_to
 from bot.people.telling import say_to
 from bot.readiness import readiness as ready
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
 from bot.store.base import id_of
-from bot.store.tables.desk import SecondCoach
+from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.week import prompts
 from bot.week.snapshots import end_hold
@@ -37,7 +37,7 @@ def ask_to_end(turn: OnAthlete) -> None:
     if refused:
         say_to(turn, turn.person, refused)
         return
-    text = words.end_sure(get_person(turn.session, turn.profile.person_id).first_name)
+    text = words.end_sure(name_of(turn.session, turn.profile.person_id))
     yes = Button(words.end_yes_button(), END_YES(turn.profile.person_id))
     no = Button(words.end_no_button(), END_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
@@ -96,11 +96,13 @@ def take_up(turn: Turn, person: Person, profile: AthleteProfile, coach: Person) 
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     turn.session.add(profile)
     record(turn, profile.person_id, Change.COACH_BEGAN, by=coach.id)
-    own = coach.id == person.id
+    self_coached = coach.id == person.id
     with speaking_to(person):
-        text = words.taken_up_own() if own else words.athlete_told_taken_up(coach.first_name)
+        text = (
+            words.taken_up_own() if self_coached else words.athlete_told_taken_up(coach.first_name)
+        )
         say_to(turn, person, text)
-    if not own:
+    if not self_coached:
         say_to(turn, coach, partial(words.taken_up, person.first_name))
     prompts.schedule(turn, profile)
     ready.schedule(turn, profile)
@@ -110,5 +112,5 @@ def _refusal(session: Session, profile: AthleteProfile) -> str:
     if profile.coach_id == profile.person_id:
         return words.end_own()
     if has_pending_items(session, profile):
-        return words.end_waits(get_person(session, profile.person_id).first_name)
+        return words.end_waits(name_of(session, profile.person_id))
     return ""

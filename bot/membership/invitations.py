@@ -27,7 +27,14 @@ from bot.membership.onboarding import onboarding
 from bot.membership.pending_items import has_pending_items
 from bot.people import locks
 from bot.people.changes import Change
-from bot.people.people import get_or_create_person, get_person, person_in_chat, profile_of, record
+from bot.people.people import (
+    get_or_create_person,
+    get_person,
+    name_of,
+    person_in_chat,
+    profile_of,
+    record,
+)
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteStatus, Invite, OpenQuestion, Person
@@ -122,7 +129,7 @@ def second_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         return
     until = date.fromisoformat(detail["until"])
     one = detail["athlete_id"]
-    name = get_person(turn.session, one).first_name if one is not None else None
+    name = name_of(turn.session, one) if one is not None else None
     what = second_words.what_is_invited(second_words.who(name), detail["rights"], until)
     _tell(turn, coach, words.for_you_to_forward(what, turn.context.invite_days))
     token = make_invite(turn, InviteKind.SECOND, coach.id, detail)
@@ -307,8 +314,12 @@ def _begin_or_change(turn: Turn, person: Person, coach: Person, invite: Invite |
             onboarding.begin(turn, person, id_of(coach))
         return
     if profile.coach_id == coach.id:
-        own = coach.id == person.id
-        known = words.already_self_coached() if own else words.already_your_coach(coach.first_name)
+        self_coached = coach.id == person.id
+        known = (
+            words.already_self_coached()
+            if self_coached
+            else words.already_your_coach(coach.first_name)
+        )
         _tell(turn, person, known)
         return
     old = get_person(turn.session, profile.coach_id)

@@ -7,7 +7,7 @@ from bot.core.outbox import Button, Buttons
 from bot.core.turn import Act
 from bot.membership import words_language as words
 from bot.membership.buttons import LANGUAGE, Language
-from bot.people.desk import roster_stale
+from bot.people.coach_settings import roster_stale
 from bot.people.people import language_of, speaking_to
 from bot.people.telling import say_to
 from bot.words.languages import known

@@ -19,7 +19,7 @@ from bot.membership import words_second as ending_words
 from bot.membership.buttons import LEAVE, IsSure, Sure
 from bot.membership.ending import part
 from bot.people.changes import Change
-from bot.people.people import get_person, profile_of, record, speaking_to
+from bot.people.people import get_person, name_of, profile_of, record, speaking_to
 from bot.people.rights import second_coaches
 from bot.people.telling import say_to
 from bot.store.base import id_of
@@ -38,7 +38,7 @@ def ask(turn: Act) -> None:
         say_to(turn, turn.person, refused)
         return
     alerts = open_alerts(turn.session, profile.person_id)
-    parts = [words.sure(get_person(turn.session, profile.coach_id).first_name)]
+    parts = [words.sure(name_of(turn.session, profile.coach_id))]
     if any(row.level == Level.WARNING for row in alerts):
         parts.append(words.sure_while_warned())
     elif alerts or waiting(turn.session, profile):

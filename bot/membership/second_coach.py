@@ -19,12 +19,12 @@ from bot.membership import words_second as words
 from bot.membership.buttons import SECOND_ASK, SECOND_END
 from bot.membership.flow_second import ONE, SECOND
 from bot.people.changes import Change
-from bot.people.desk import zone_of_coach
-from bot.people.people import get_person, own_athlete, profile_of, record, speaking_to
+from bot.people.coach_settings import zone_of_coach
+from bot.people.people import get_person, name_of, own_athlete, profile_of, record, speaking_to
 from bot.people.rights import covered, given_by, given_to
 from bot.people.telling import say_to
 from bot.store.base import id_of
-from bot.store.tables.desk import SecondCoach
+from bot.store.tables.coach import SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.week.load import current_event
@@ -40,7 +40,7 @@ def show_second(turn: OnAthlete) -> None:
     number = turn.profile.person_id
     lines = [
         words.running_line(
-            get_person(turn.session, row.person_id).first_name,
+            name_of(turn.session, row.person_id),
             words.who(_name_of(turn.session, row.athlete_id)),
             row.rights,
             row.until_day,
@@ -50,7 +50,7 @@ def show_second(turn: OnAthlete) -> None:
     removing = [
         [
             Button(
-                words.remove_button(get_person(turn.session, row.person_id).first_name),
+                words.remove_button(name_of(turn.session, row.person_id)),
                 SECOND_END(number, id_of(row)),
             )
         ]
@@ -71,7 +71,7 @@ def ask_second(turn: OnAthlete) -> None:
     asking.open_question(
         turn, turn.person, SECOND, subject_id=turn.profile.person_id,
         answers={
-            "_name": get_person(turn.session, turn.profile.person_id).first_name,
+            "_name": name_of(turn.session, turn.profile.person_id),
             "_event_day": event.day.isoformat() if event is not None else None,
             "_zone": zone_of_coach(turn.session, turn.person) or turn.profile.zone or "UTC",
         },
@@ -160,7 +160,7 @@ def end_second(turn: OnAthlete, pressed: OfRow) -> None:
         rewrite(turn, words.not_given())
         return
     end(turn, row)
-    name = get_person(turn.session, row.person_id).first_name
+    name = name_of(turn.session, row.person_id)
     rewrite(turn, words.over_told(name))
 
 
@@ -207,4 +207,4 @@ def _close(turn: Turn, row: SecondCoach) -> None:
 
 
 def _name_of(session: Session, athlete_id: int | None) -> str | None:
-    return get_person(session, athlete_id).first_name if athlete_id is not None else None
+    return name_of(session, athlete_id) if athlete_id is not None else None

@@ -23,7 +23,7 @@ from bot.core.cards import ROSTER, SIGN
 from bot.core.subjects import Several, Subject
 from bot.core.turn import Turn
 from bot.dialogue.asking import ANSWER
-from bot.people.locks import hold_desks
+from bot.people.locks import hold_coaches
 from bot.store.batches import batches
 from bot.store.tables import metadata
 from bot.store.tables.people import OpenQuestion, Person
@@ -108,7 +108,7 @@ def _named(session: Session, table: Table, athlete_id: int) -> set[int]:
 
 def forget(session: Session, chats: Collection[int], who: About) -> None:
     """Empty what was sent, drop what waits, and what these people typed here."""
-    hold_desks(session)
+    hold_coaches(session)
     session.connection().execute(
         update(InboxRow)
         .where(col(InboxRow.chat_id).in_(chats), col(InboxRow.status) != "new")

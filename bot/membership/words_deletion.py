@@ -22,7 +22,7 @@ done = Sentence(
 )
 
 
-def ask(coach: str, *, own: bool) -> str:
+def ask(coach: str, *, self_coached: bool) -> str:
     parts = [
         tr(
             "This deletes everything saved here about you as an athlete: your answers, "
@@ -30,7 +30,7 @@ def ask(coach: str, *, own: bool) -> str:
             "undone. Check-ins stop, and I can't fetch anybody for you any more."
         )
     ]
-    if not own:
+    if not self_coached:
         parts.append(tr("I tell {coach} only that you did it.", coach=coach))
         parts.append(
             tr(

@@ -18,7 +18,7 @@ from bot.my_data.document import as_json, document
 from bot.my_data.owned import Me
 from bot.my_data.schema import FILE
 from bot.my_data.sheets import as_sheets
-from bot.people.desk import zone_of_coach
+from bot.people.coach_settings import zone_of_coach
 from bot.people.people import athletes_of, profile_of
 from bot.photos.photo_rows import make_photo
 from bot.store.base import id_of

@@ -23,7 +23,7 @@ def run(settings: Settings, _given: argparse.Namespace) -> int:
 
     from bot.app import serve  # noqa: PLC0415
     from bot.core.logs import set_up_logs  # noqa: PLC0415
-    from bot.doors import USE_CASES  # noqa: PLC0415
+    from bot.dispatcher import USE_CASES  # noqa: PLC0415
 
     set_up_logs(settings.log_level, settings.log_format)
     _wait_for_database(settings)

@@ -5,6 +5,7 @@ from __future__ import annotations
 import asyncio
 import getpass
 import os
+import shlex
 import shutil
 import subprocess
 import sys
@@ -138,11 +139,14 @@ def _offer_service(folder: Path, ask: Ask, say: Say) -> None:
         "Run the bot as a service that starts again by itself? (yes/no) "
     ).lower().startswith("y")  # fmt: skip
     if not wanted:
-        say(f"Start the bot, in the folder {folder.resolve()}:\n\n  {program} run")
+        say(f"Start the bot, in the folder {folder.resolve()}:\n\n  {shlex.join(program)} run")
         return
     unit = Path.home() / ".config" / "systemd" / "user" / UNIT_NAME
     unit.parent.mkdir(parents=True, exist_ok=True)
-    unit.write_text(UNIT.format(program=program, folder=folder.resolve()), encoding="utf-8")
+    # systemd.unit(5): quotes keep a path with blanks whole, and a "%" that means itself is doubled.
+    started = " ".join(f'"{part}"' for part in program).replace("%", "%%")
+    place = str(folder.resolve()).replace("%", "%%")
+    unit.write_text(UNIT.format(program=started, folder=place), encoding="utf-8")
     say(f"Written: {unit}")
     for command in (
         ["systemctl", "--user", "daemon-reload"],
@@ -155,10 +159,10 @@ def _offer_service(folder: Path, ask: Ask, say: Say) -> None:
     say("See how it does with: brimline doctor")
 
 
-def _program() -> str:
+def _program() -> list[str]:
     """The command by its whole path: the one that is being run, whatever is found first elsewhere."""
     beside = Path(sys.executable).with_name("brimline")
-    return str(beside) if beside.exists() else f"{sys.executable} -m bot.cli"
+    return [str(beside)] if beside.exists() else [sys.executable, "-m", "bot.cli"]
 
 
 def in_terminal() -> bool:

@@ -20,8 +20,8 @@ from bot.words.phases import phase_in
 from bot.words.training import as_drafted
 from engine.values.look import Look
 from engine.written.units import (
-    Refusal,
-    RefusalCode,
+    ParseError,
+    ParseErrorCode,
     VolumeUnit,
     WeightUnit,
     parse_day,
@@ -68,7 +68,7 @@ def _day(cell: Cell, _unit: str, today: date) -> tuple[date, ...]:
     """The dates that a cell may mean: one, or two where day and month could be either."""
     if cell.content is Content.NUMBER:
         if cell.value not in _SERIALS:
-            raise Refusal(RefusalCode.NOT_A_DATE)
+            raise ParseError(ParseErrorCode.NOT_A_DATE)
         return (_EPOCH + timedelta(days=int(cell.value)),)
     text = cell.text.strip()
     if found := _ISO.fullmatch(text):
@@ -86,7 +86,7 @@ def _real(iso: str) -> date:
     try:
         return date.fromisoformat(iso)
     except ValueError as error:
-        raise Refusal(RefusalCode.NOT_A_DATE) from error
+        raise ParseError(ParseErrorCode.NOT_A_DATE) from error
 
 
 def _text(cell: Cell) -> str:

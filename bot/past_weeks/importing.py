@@ -27,7 +27,7 @@ from bot.past_weeks.flow import IMPORT
 from bot.past_weeks.reading import PastDay, PastWeekRead, PastWeeks, read_past_weeks
 from bot.past_weeks.rows import DAY, days_with_rows, load_of, mornings_of, rows_of
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, record
+from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.sheets import words as sheet_words
 from bot.sheets.format.grid import Grid
@@ -52,8 +52,8 @@ WEEK = timedelta(days=max(PLAN_DAYS))
 def show(turn: OnAthlete, pressed: InFormat) -> None:
     """What was imported, and an empty sheet."""
     answer(turn)
-    profile, name = turn.profile, get_person(turn.session, turn.profile.person_id).first_name
-    own, number = turn.person.id == profile.person_id, profile.person_id
+    profile, name = turn.profile, name_of(turn.session, turn.profile.person_id)
+    self_coached, number = turn.person.id == profile.person_id, profile.person_id
     if not profile.baseline or profile.body_mass_kg is None:
         say_to(turn, turn.person, words.not_onboarded(name))
         return
@@ -65,7 +65,7 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
                 "make": MAKE, "format": form, "athlete": number, "reader": turn.person.id,
                 "last": (local_date(profile, turn.context) - DAY).isoformat(),
             },
-            caption=words.caption(name, own=own),
+            caption=words.caption(name, self_coached=self_coached),
         )  # fmt: skip
         return
     here = _imports(turn.session, number)
@@ -76,7 +76,12 @@ def show(turn: OnAthlete, pressed: InFormat) -> None:
         for row in here
     ]
     buttons = [empty, *([one] for one in back_)]
-    say_to(turn, turn.person, "\n\n".join([words.offer(name, own=own), *told]), buttons=buttons)
+    say_to(
+        turn,
+        turn.person,
+        "\n\n".join([words.offer(name, self_coached=self_coached), *told]),
+        buttons=buttons,
+    )
 
 
 def make(turn: Turn, named: dict[str, Any]) -> Document | None:
@@ -85,7 +90,7 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
     profile = own_athlete(turn.session, reader, named["athlete"]) if reader is not None else None
     if profile is None:
         return None
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     last, form = date.fromisoformat(named["last"]), str(named["format"])
     content = writing.empty_sheet(name, profile.person_id, last, form)
     return Document(f"past-weeks.{form}", content)
@@ -117,8 +122,8 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
     if profile is None:
         say_to(turn, coach, sheet_words.not_yours())
         return
-    name = get_person(turn.session, profile.person_id).first_name
-    own = coach.id == profile.person_id
+    name = name_of(turn.session, profile.person_id)
+    self_coached = coach.id == profile.person_id
     if not profile.baseline or profile.body_mass_kg is None:
         say_to(turn, coach, words.not_onboarded(name))
         return
@@ -133,7 +138,7 @@ def came(turn: Turn, coach: Person, unpacked: Unpacked) -> None:
     asking.open_question(
         turn, coach, IMPORT, subject_id=profile.person_id,
         answers={
-            "_said": words.dry_run(name, lines, PAST_WEEKS, own=own),
+            "_said": words.dry_run(name, lines, PAST_WEEKS, self_coached=self_coached),
             "_weeks": [_as_kept(week) for week in outcome.weeks],
         },
     )  # fmt: skip
@@ -310,7 +315,7 @@ def _import(turn: OnAthlete, pressed: OfImport) -> PastImportRow | None:
 
 def _batch(turn: Turn, profile: AthleteProfile, row: PastImportRow) -> str:
     days = [date.fromisoformat(day) for day in row.days]
-    by = get_person(turn.session, row.by_id).first_name
+    by = name_of(turn.session, row.by_id)
     return words.batch(_day(profile, row), by, days)
 
 

@@ -21,7 +21,7 @@ from bot.sheets.format.reading import SheetProblems, Wrong
 from bot.words.languages import tr, ways_written
 from engine.values.plan import LOAD_DAYS, MOST_LOAD_DAYS, PLAN_DAYS, Phase
 from engine.written.units import (
-    Refusal,
+    ParseError,
 )
 
 
@@ -183,9 +183,9 @@ def _value(
         return None
     try:
         return READERS[column.reads](cell, unit, today)
-    except Refusal as refusal:
-        why = "past-date" if column.reads is Reads.DAY else refusal.code.value
-        found.append(Wrong(where, why, refusal.facts | {"given": cell.text}))
+    except ParseError as error:
+        why = "past-date" if column.reads is Reads.DAY else error.code.value
+        found.append(Wrong(where, why, error.facts | {"given": cell.text}))
     except KeyError:
         found.append(Wrong(where, f"past-{column.reads}", {"given": cell.text}))
     return None

@@ -17,10 +17,10 @@ from engine.values.plan import LOAD_DAYS
 Facts = Mapping[str, str | float]
 
 
-def offer(name: str, *, own: bool) -> str:
+def offer(name: str, *, self_coached: bool) -> str:
     who = (
         tr("Earlier peak weeks teach the forecast how your body answers.")
-        if own
+        if self_coached
         else tr("Earlier peak weeks teach the forecast how {name}'s body answers.", name=name)
     )
     return (
@@ -37,8 +37,8 @@ def sheet_button(form: str) -> str:
     return tr("Empty sheet ({format})", format=form.upper())
 
 
-def caption(name: str, *, own: bool) -> str:
-    if own:
+def caption(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("For your past weeks. Fill in what you know and send it back here.")
     return tr("For {name}'s past weeks. Fill in what you know and send it back here.", name=name)
 
@@ -81,8 +81,8 @@ def line(
     return f"{said}, {word(look)}" if look else f"{said}, {tr('no verdict on the look')}"
 
 
-def dry_run(name: str, lines: Sequence[str], used: int, *, own: bool) -> str:
-    head = tr("What I read for you:") if own else tr("What I read for {name}:", name=name)
+def dry_run(name: str, lines: Sequence[str], used: int, *, self_coached: bool) -> str:
+    head = tr("What I read for you:") if self_coached else tr("What I read for {name}:", name=name)
     parts = ["\n".join([head, *(f"- {one}" for one in lines)])]
     if len(lines) > used:
         parts.append(tr("All are kept; the forecast learns from the latest {count}.", count=used))

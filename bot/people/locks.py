@@ -5,7 +5,7 @@ or is told of alerts. An athlete's turn has the athlete alone and shares the oth
 other athletes; the turn of somebody who coaches, stands in or is told has all of them alone. So a
 coach's turn and one of their athletes' run one after the other, two athletes' side by side.
 What is the coach's own and written in athletes' turns as well (what waits for them to read, when the
-roster is made anew) has a lock of its own, their desk's, taken when it is come to (`hold_desks`).
+roster is made anew) has a lock of its own, their settings', taken when it is come to (`hold_coaches`).
 The keys are taken in their order, so that no two wait for each other, and go with the transaction.
 Every statement after that sees what was committed before, which READ COMMITTED grants: within the
 same people it is as if there were one writer, as on SQLite, where there is one.
@@ -20,7 +20,7 @@ from sqlalchemy import text
 from sqlmodel import Session, select
 
 from bot.core.subjects import Subject, about
-from bot.store.tables.desk import CoachNote, CoachSettings, SecondCoach
+from bot.store.tables.coach import CoachNote, CoachSettings, SecondCoach
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow
@@ -86,7 +86,7 @@ def hold(session: Session, person_id: int | None) -> None:
     sharing.with_others |= {one for one, _ in held}
 
 
-def hold_desks(session: Session) -> None:
+def hold_coaches(session: Session) -> None:
     """Lock what is the coach's own, of everybody whom this turn shares with others: to be called before
     it is read in order to write it. It is read anew from here on.
     """

@@ -16,9 +16,9 @@ from bot.core.incoming import Kind
 from bot.core.outbox import say
 from bot.core.turn import ChatTurn, Turn
 from bot.people.changes import Change
-from bot.people.desk import roster_stale
+from bot.people.coach_settings import roster_stale
 from bot.store.remembering import remembered
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.words import common
 from bot.words.figures import one_line
@@ -87,6 +87,11 @@ def get_person(session: Session, person_id: int) -> Person:
     if person is None:
         raise LookupError(f"no person {person_id}")
     return person
+
+
+def name_of(session: Session, person_id: int) -> str:
+    """What a person is called."""
+    return get_person(session, person_id).first_name
 
 
 def person_in_chat(session: Session, chat_id: int) -> Person | None:
@@ -205,7 +210,7 @@ def active(turn: Turn, person: Person) -> AthleteProfile | None:
     say(
         turn.session,
         chat_id=person.chat_id,
-        text=common.not_active(profile.status, own=is_own_coach(profile)),
+        text=common.not_active(profile.status, self_coached=is_own_coach(profile)),
         now=turn.now,
     )
     return None

@@ -13,7 +13,7 @@ from sqlmodel import Session, col, select
 from bot.people.people import athletes_of, get_person
 from bot.store.base import id_of
 from bot.store.remembering import remembered
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, Person
 
 _STANDING = col(SecondCoach.ended_at).is_(None)

@@ -12,7 +12,7 @@ from bot.core.buttons import CallbackData
 from bot.core.callbacks import answer, rewrite
 from bot.core.outbox import Button, Buttons, send_pictures
 from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
-from bot.people.people import get_person, profile_of
+from bot.people.people import name_of, profile_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
@@ -39,7 +39,7 @@ def compare(turn: Act) -> None:
         if one.person_id != turn.person.id
     ]
     choices += [
-        (one, get_person(turn.session, one.person_id).first_name, COMPARED(one.person_id))
+        (one, name_of(turn.session, one.person_id), COMPARED(one.person_id))
         for one in coached
         if len(mornings_of(turn.session, one.person_id)) > 1
     ]
@@ -69,10 +69,7 @@ def compare_athlete(turn: OnAthlete, pressed: TwoMornings) -> None:
 def show_photos(turn: OnAthlete, pressed: OfMorning) -> None:
     """The card's button: the latest morning's pictures, and buttons for the others."""
     answer(turn)
-    name, own = (
-        get_person(turn.session, turn.profile.person_id).first_name,
-        turn.person.id == turn.profile.person_id,
-    )
+    name, own = name_of(turn.session, turn.profile.person_id), turn.self_coached
     days = mornings_of(turn.session, turn.profile.person_id)
     asked = pressed.day
     rows = kept_photos(turn.session, turn.profile.person_id, asked or (days[-1] if days else None))
@@ -122,7 +119,7 @@ def _first_question(
     session: Session, viewer: Person, profile: AthleteProfile, carrying: Days
 ) -> tuple[str, Buttons]:
     days = mornings_of(session, profile.person_id)
-    name, own = get_person(session, profile.person_id).first_name, viewer.id == profile.person_id
+    name, own = name_of(session, profile.person_id), viewer.id == profile.person_id
     if len(days) < 2:
         return words.two_needed(name, own=own), ()
     ends = carrying(days[0], days[-1])
@@ -152,7 +149,7 @@ def _send(
         _by_pose(kept_photos(turn.session, athlete_id, day)) for day, _ in (left, right)
     )
     poses = [pose.value for pose in Pose if pose.value in before and pose.value in after]
-    name = get_person(turn.session, athlete_id).first_name
+    name = name_of(turn.session, athlete_id)
     if not poses:
         text = (
             words.no_pose_in_both()

@@ -15,7 +15,7 @@ from bot.core.subjects import Subject
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.eye import asking as eye
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, profile_of, record, speaking_to
+from bot.people.people import get_person, local_date, name_of, profile_of, record, speaking_to
 from bot.people.rights import others_coaching
 from bot.people.telling import say_to
 from bot.photos import photo_rows, words
@@ -161,7 +161,7 @@ def send_morning(turn: Turn, to: Person, profile: AthleteProfile, rows: list[Pho
             turn.session, chat_id=to.chat_id, now=turn.now, silent=True,
             pictures=[photo_rows.named(row) for row in shown],
             caption=words.caption(
-                get_person(turn.session, profile.person_id).first_name,
+                name_of(turn.session, profile.person_id),
                 when(turn.session, profile.person_id, day),
                 list(dict.fromkeys(row.pose for row in shown)),
                 photo_rows.numbers(turn.session, profile, day),

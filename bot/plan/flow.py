@@ -11,7 +11,7 @@ from bot.plan import words
 from bot.plan import words_draft_reasons as reasons
 from bot.plan.next_load import words as learnt_words
 from bot.words import coach_figures as figures
-from bot.words import phases, refusals
+from bot.words import invalid_answers, phases
 from bot.words.common import too_long_here
 from bot.words.languages import tr
 from engine.evidence.teaching import STEP, WORTH_SAYING
@@ -70,7 +70,7 @@ def _athlete(answers: Answers) -> Athlete:
 
 def _ask_shape(answers: Answers) -> str:
     shapes = [(shape.label, shape.meaning) for shape in SHAPES.values()]
-    return words.ask_shape(answers["_name"], shapes, own=answers["_own"])
+    return words.ask_shape(answers["_name"], shapes, self_coached=answers["_own"])
 
 
 def _shapes(answers: Answers) -> Choices:
@@ -302,7 +302,7 @@ def _read_number(text: str, answers: Answers) -> float | str | None:
 def _phase(text: str) -> str:
     phase = phases.phase_in(text)
     if phase is None or phase is Phase.EVENT:
-        raise InvalidAnswer(refusals.use_buttons())
+        raise InvalidAnswer(invalid_answers.use_buttons())
     return phase.value
 
 

@@ -21,8 +21,8 @@ from bot.core.cards import (
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.desk import own_moment
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.coach_settings import own_moment
+from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.buttons import DAY, NUMBER, REVIEW, TEMPLATE_SAVE, TOTAL, OfDay, OfNumber
@@ -64,10 +64,10 @@ def show_plan(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     assert plan is not None
     plan = as_ever(plan, baseline_of(turn.profile))
     text = words.plan_view(
-        get_person(turn.session, turn.profile.person_id).first_name,
+        name_of(turn.session, turn.profile.person_id),
         words.plan_table(plan, event.day, turn.profile.volume_unit),
         own_moment(turn.session, turn.person, turn.profile, row.set_at),
-        own=turn.person.id == turn.profile.person_id,
+        self_coached=turn.self_coached,
     )
     if waits := meant_for(turn.session, turn.profile, event):
         rewrite(turn, f"{waits}\n\n{text}", _buttons_ahead(turn.profile, event, plan))

@@ -16,8 +16,8 @@ from bot.debrief import debrief
 from bot.decision import deciding
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.desk import moment_for
-from bot.people.people import get_person, local_date, own_athlete, record, speaking_to
+from bot.people.coach_settings import moment_for
+from bot.people.people import get_person, local_date, name_of, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.fit.offering import limits_for, offer_room
@@ -161,7 +161,7 @@ def draft_is_live(
     was_complete = current_limits(turn.session, event, athlete_of(profile)) is not None
     findings = look_over(turn, profile, event, plan)
     parts = (
-        words.plan_set(own=coach.id == profile.person_id),
+        words.plan_set(self_coached=coach.id == profile.person_id),
         noted,
         review_words.looked_over(findings, profile.volume_unit),
     )
@@ -285,16 +285,18 @@ def week_changed(
     first = prompts.schedule(turn, profile)
     if not was_complete:
         athlete = get_person(turn.session, profile.person_id)
-        own = coach.id == profile.person_id
+        self_coached = coach.id == profile.person_id
         if first is None:
             text = words.all_set_but_waiting(athlete.first_name, profile.status)
             say_to(turn, coach, text)
         else:
             text = words.all_set(
-                athlete.first_name, moment_for(turn.session, coach, profile, first), own=own
+                athlete.first_name,
+                moment_for(turn.session, coach, profile, first),
+                self_coached=self_coached,
             )
             say_to(turn, coach, text)
-            if not own:
+            if not self_coached:
                 with speaking_to(athlete):
                     text = words.athlete_all_set(
                         coach.first_name, moment_for(turn.session, athlete, profile, first)
@@ -314,7 +316,7 @@ def has_measures(turn: Turn, coach: Person, profile: AthleteProfile) -> bool:
     """Whether the first questions are answered; if not, the coach is told so."""
     if profile.body_mass_kg is not None and profile.zone is not None and profile.baseline:
         return True
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     say_to(turn, coach, words.no_measures_yet(name))
     return False
 
@@ -328,7 +330,7 @@ def open_draft(turn: Turn, coach: Person, profile: AthleteProfile, event: EventR
     asking.open_question(
         turn, coach, DRAFT, subject_id=profile.person_id,
         answers={
-            "_name": get_person(turn.session, profile.person_id).first_name,
+            "_name": name_of(turn.session, profile.person_id),
             "_own": coach.id == profile.person_id,
             "_athlete": asdict(athlete_of(profile)),
             "_baseline": dict(profile.baseline),

@@ -13,7 +13,7 @@ from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.dialogue.flow import InvalidAnswer
-from bot.people.people import get_person, local_date
+from bot.people.people import local_date, name_of
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import words
@@ -23,8 +23,8 @@ from bot.plan.flow_number import TypedNumber, read_number
 from bot.plan.numbers import ask_number, first_things_first, set_number
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.week.load import current_event, current_plan
-from bot.words.refusals import refusal_text
-from engine.written.units import Refusal
+from bot.words.invalid_answers import parse_error_text
+from engine.written.units import ParseError
 
 
 def heard(
@@ -78,8 +78,8 @@ def _set(turn: Turn, coach: Person, profile: AthleteProfile, typed: TypedNumber)
     }  # fmt: skip
     try:
         value = PLAN_NUMBER.steps[0].read(typed.value, about)
-    except Refusal as refusal:
-        say_to(turn, coach, refusal_text(refusal))
+    except ParseError as error:
+        say_to(turn, coach, parse_error_text(error))
     except InvalidAnswer as unread:
         say_to(turn, coach, str(unread))
     else:
@@ -92,7 +92,7 @@ def _ask_whose(
 ) -> None:
     keys = [
         Button(
-            get_person(turn.session, one.person_id).first_name,
+            name_of(turn.session, one.person_id),
             SET_NUMBER(one.person_id, typed.days_out, typed.key, typed.value),
         )
         for one in meant
@@ -114,7 +114,7 @@ def _answers(question: OpenQuestion, text: str, flows: asking.Flows, context: Co
 
 
 def _called(session: Session, profile: AthleteProfile) -> str:
-    return _plain(get_person(session, profile.person_id).first_name)
+    return _plain(name_of(session, profile.person_id))
 
 
 def _plain(name: str) -> str:

@@ -35,8 +35,8 @@ FIELDS = {
 # The event
 
 
-def ask_kind(name: str, *, own: bool) -> str:
-    if own:
+def ask_kind(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("What is this peak week for? A trial is a peak week run for practice.")
     return tr(
         "What is {name}'s peak week for? A trial is a peak week run for practice.",
@@ -48,8 +48,8 @@ ask_day = Sentence("On which day? For example 14 Nov or 2027-11-14.")
 same_place_button = Sentence("Same time zone")
 
 
-def ask_place(zone: str, *, own: bool) -> str:
-    if own:
+def ask_place(zone: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Where is it? Tap if it is in your own time zone ({zone}), or send the nearest "
             "large city.",
@@ -121,12 +121,12 @@ def _replaces(day: date) -> str:
 # The plan
 
 
-def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, own: bool) -> str:
+def ask_shape(name: str, shapes: Iterable[tuple[str, str]], *, self_coached: bool) -> str:
     """`shapes`: label and meaning of each."""
     lines = "\n".join(
         f"- {shape_words(label)}: {shape_words(meaning)}" for label, meaning in shapes
     )
-    if own:
+    if self_coached:
         return tr("How should your load be spread?\n{lines}", lines=lines)
     return tr("How should {name}'s load be spread?\n{lines}", name=name, lines=lines)
 
@@ -172,16 +172,20 @@ def _plan_row(target: DayTarget, event_day: date, volume_unit: str) -> str:
     return f"{target.days_out}, {day}: {macros}, {water}"
 
 
-def plan_view(name: str, table: str, set_when: str, *, own: bool) -> str:
-    if own:
+def plan_view(name: str, table: str, set_when: str, *, self_coached: bool) -> str:
+    if self_coached:
         head = tr("Your plan, as of {when}:", when=set_when)
     else:
         head = tr("{name}'s plan, as of {when}:", name=figures.capital(name), when=set_when)
     return "\n\n".join([head, table, tr("Tap a day to see or change its numbers.")])
 
 
-def plan_set(*, own: bool) -> str:
-    return tr("The plan is set.") if own else tr("The plan is set. Check-ins adjust it from here.")
+def plan_set(*, self_coached: bool) -> str:
+    return (
+        tr("The plan is set.")
+        if self_coached
+        else tr("The plan is set. Check-ins adjust it from here.")
+    )
 
 
 def no_measures_yet(name: str) -> str:
@@ -287,9 +291,9 @@ def _problem(problem: Problem, volume_unit: str) -> str:
 # When all three are there
 
 
-def all_set(name: str, when: str, *, own: bool) -> str:
+def all_set(name: str, when: str, *, self_coached: bool) -> str:
     """`when` is the first check-in, on the reader's clocks and the athlete's."""
-    if own:
+    if self_coached:
         return tr(
             "Event, plan and limits are set. Your first check-in is on {when}.",
             when=when,

@@ -75,7 +75,7 @@ _SKIP = buttons(((words.not_known_button, SKIP),))
 _JUDGEMENT = (
     Step(
         key="condition",
-        ask=lambda answers: words.ask_condition(answers["_name"], own=answers["_own"]),
+        ask=lambda answers: words.ask_condition(answers["_name"], self_coached=answers["_own"]),
         read=lambda text, answers: int(one_of("1", "2", "3", "4", "5")(text, answers)),
         choices=_condition,
     ),

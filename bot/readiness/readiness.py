@@ -27,6 +27,7 @@ from bot.people.people import (
     get_person,
     is_own_coach,
     local_date,
+    name_of,
     own_athlete,
     profile_of,
     record,
@@ -104,16 +105,16 @@ def due(turn: Turn, duty: AgendaRow) -> None:
     days_out = (event.day - local_date(profile, turn.context)).days
     open_ = _open_row(turn, profile)
     there = open_.answers if open_ is not None else {}
-    own = is_own_coach(profile)
+    self_coached = is_own_coach(profile)
     if JUDGEMENT not in there:
         say_to(
             turn,
             coach,
-            lambda: words.due(athlete.first_name, event.kind, days_out, own=own),
+            lambda: words.due(athlete.first_name, event.kind, days_out, self_coached=self_coached),
             buttons=lambda: [[Button(words.answer_button(), READINESS(Do.ASK, profile.person_id))]],
             silent=True,
         )
-    if HEALTH not in there and not own:
+    if HEALTH not in there and not self_coached:
         _ask_athlete(
             turn, athlete, lambda: words.due_for_athlete(event.kind, days_out, coach.first_name)
         )
@@ -139,8 +140,7 @@ def command(turn: Act) -> None:
     own = profile_of(turn.session, turn.person.id)
     coached = own is not None and not is_own_coach(own)
     keys = [
-        [Button(get_person(turn.session, p.person_id).first_name, READINESS(Do.ASK, p.person_id))]
-        for p in found
+        [Button(name_of(turn.session, p.person_id), READINESS(Do.ASK, p.person_id))] for p in found
     ]
     if coached and keys:
         keys.append([Button(words.about_me_button(), READINESS(Do.ME))])
@@ -255,15 +255,15 @@ def _conclude(turn: Turn, profile: AthleteProfile, row: ReadinessRow) -> None:
         outcome=row.outcome,
     )  # fmt: skip
     coach = get_person(turn.session, profile.coach_id)
-    person, own = get_person(turn.session, profile.person_id), is_own_coach(profile)
+    person, self_coached = get_person(turn.session, profile.person_id), is_own_coach(profile)
     to_draft = event is not None and plan_row(turn.session, event) is None
     say_to(
         turn,
         coach,
-        lambda: words.outcome(person.first_name, found, own=own),
+        lambda: words.outcome(person.first_name, found, self_coached=self_coached),
         buttons=lambda: _keys(profile, row, found, to_draft=to_draft),
     )
-    if not own:
+    if not self_coached:
         say_to(turn, person, lambda: words.outcome_for_athlete(found, coach.first_name))
 
 
@@ -296,7 +296,7 @@ def went_on(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 
 
 def _open(turn: Turn, coach: Person, profile: AthleteProfile, *, anew: bool = False) -> None:
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     if not profile.baseline or profile.body_mass_kg is None or profile.birth_year is None:
         say_to(turn, coach, words.no_measures(name))
         return

@@ -51,9 +51,9 @@ go_on_button = Sentence("Run it anyway")
 ask_reason = Sentence("For what reason? It is kept with these answers.")
 
 
-def due(name: str, kind: str, days_out: int, *, own: bool) -> str:
+def due(name: str, kind: str, days_out: int, *, self_coached: bool) -> str:
     values = {"name": name, "kind": event_name(kind), "days": days_out}
-    if own:
+    if self_coached:
         return tr(
             "Your {kind} is in {days} days. Is a peak week worth it? A few questions, a minute.",
             **values,
@@ -122,8 +122,8 @@ def asked_again(name: str) -> str:
     return tr("I have asked {name} again.", name=name)
 
 
-def ask_condition(name: str, *, own: bool) -> str:
-    if own:
+def ask_condition(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "How lean are you, unpumped and by daylight?",
         )
@@ -175,9 +175,9 @@ OUTCOMES = {
 }
 
 
-def outcome(name: str, found: Readiness, *, own: bool) -> str:
+def outcome(name: str, found: Readiness, *, self_coached: bool) -> str:
     said = tr(OUTCOMES[found.outcome])
-    if not own:
+    if not self_coached:
         said = f"{name}. {said}"
     lines = [f"- {reason_text(reason)}" for reason in found.reasons]
     energy = [

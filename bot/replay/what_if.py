@@ -10,7 +10,7 @@ from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to
 from bot.replay import words
 from bot.replay.buttons import (
@@ -45,7 +45,7 @@ def show(turn: OnAthlete, pressed: OfEvent) -> None:
     """The week, and what can be asked of it."""
     answer(turn)
     event = _event(turn, pressed.event)
-    name = get_person(turn.session, turn.profile.person_id).first_name
+    name = name_of(turn.session, turn.profile.person_id)
     if event is None:
         say_to(turn, turn.person, words.no_week_yet(name))
         return
@@ -116,7 +116,7 @@ def _tell(
 
     Returns whether it could be asked: False for limits that cannot be.
     """
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     try:
         mornings = week_under(turn.session, event, change)
     except ValueError:

@@ -16,11 +16,12 @@ from bot.core.turn import Act, ChatTurn, OnAthlete, Turn
 from bot.decision import deciding
 from bot.dialogue.asking import open_questions
 from bot.people.changes import Change
-from bot.people.desk import moment_for
+from bot.people.coach_settings import moment_for
 from bot.people.people import (
     athletes_of,
     get_person,
     local_date,
+    name_of,
     own_athlete,
     profile_of,
     record,
@@ -58,7 +59,7 @@ def alert_tapped(turn: Act, pressed: OnAlert) -> None:
 def _settled_already(session: Session, row: AlertRow, reader: Person) -> str:
     """What became of an alert that is no longer open."""
     profile = profile_of(session, row.athlete_id)
-    by = get_person(session, row.acknowledged_by).first_name if row.acknowledged_by else None
+    by = name_of(session, row.acknowledged_by) if row.acknowledged_by else None
     if by is None and CORRECTED in row.facts:
         return words_after.corrected_already()
     if by is None and profile is not None and profile.coach_id != row.coach_id:
@@ -101,16 +102,16 @@ def _whose(session: Session, person: Person) -> list[AthleteProfile]:
 
 def freeze(turn: OnAthlete) -> None:
     """The coach stops all adjusting by hand."""
-    own = turn.person.id == turn.profile.person_id
+    self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
     if turn.profile.frozen_at is None:
         turn.profile.frozen_at, turn.profile.frozen_because = turn.now, FROZEN_BY_HAND
         turn.session.add(turn.profile)
         record(turn, turn.profile.person_id, Change.FROZEN, by=turn.person.id)
-        if not own:
+        if not self_coached:
             say_to(turn, athlete, lambda: words_after.athlete_told_frozen(turn.person.first_name))
     answer(turn)
-    said = words_after.frozen_by_hand(athlete.first_name, own=own)
+    said = words_after.frozen_by_hand(athlete.first_name, self_coached=self_coached)
     rewrite(turn, said, [[lift_button(turn.profile.person_id)]])
 
 
@@ -123,8 +124,8 @@ def ask_to_lift(turn: OnAthlete) -> None:
     if waits := _lift_waits(turn.session, turn.profile):
         say_to(turn, turn.person, waits)
         return
-    name = get_person(turn.session, turn.profile.person_id).first_name
-    text = words_after.lift_sure(name, own=turn.person.id == turn.profile.person_id)
+    name = name_of(turn.session, turn.profile.person_id)
+    text = words_after.lift_sure(name, self_coached=turn.self_coached)
     yes = Button(words_after.lift_yes_button(), LIFT_YES(turn.profile.person_id))
     no = Button(words_after.lift_no_button(), LIFT_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
@@ -132,7 +133,7 @@ def ask_to_lift(turn: OnAthlete) -> None:
 
 def _lift_waits(session: Session, profile: AthleteProfile) -> str:
     """What is still open, so that the freeze cannot be lifted yet; "" where nothing is."""
-    name = get_person(session, profile.person_id).first_name
+    name = name_of(session, profile.person_id)
     still = [row for row in open_alerts(session, profile.person_id) if row.level != Level.ADVISORY]
     if still:
         lines = [
@@ -154,7 +155,7 @@ def _lift_waits(session: Session, profile: AthleteProfile) -> str:
 
 def lift(turn: OnAthlete) -> None:
     """Adjusting goes on from here."""
-    own = turn.person.id == turn.profile.person_id
+    self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
     answer(turn)
     if turn.profile.frozen_at is None:
@@ -166,8 +167,8 @@ def lift(turn: OnAthlete) -> None:
     turn.profile.frozen_at, turn.profile.frozen_because = None, ""
     turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.FREEZE_LIFTED, by=turn.person.id)
-    rewrite(turn, words_after.lifted(athlete.first_name, own=own))
-    if not own and not _has_target_today(turn, turn.profile):
+    rewrite(turn, words_after.lifted(athlete.first_name, self_coached=self_coached))
+    if not self_coached and not _has_target_today(turn, turn.profile):
         say_to(turn, athlete, lambda: words_after.athlete_told_lifted(turn.person.first_name))
     deciding.redecide(turn, turn.profile, because="lifted")
 

@@ -17,7 +17,7 @@ from bot.decision import deciding, to_athlete
 from bot.decision import words_self_coached as on_your_own
 from bot.decision.care import OF_EATING_AND_MOOD, WARNED, rests
 from bot.people.changes import Change
-from bot.people.people import get_person, is_own_coach, local_date, record
+from bot.people.people import get_person, is_own_coach, local_date, name_of, record
 from bot.people.telling import say_to
 from bot.safety import words as safety_words
 from bot.store.tables.people import AthleteProfile, AthleteStatus
@@ -121,7 +121,7 @@ def cleared(turn: Turn, profile: AthleteProfile, symptom: str) -> None:
 
 def coach_name(session: Session, profile: AthleteProfile) -> str:
     """Who is told; "" where nobody else coaches them."""
-    return "" if is_own_coach(profile) else get_person(session, profile.coach_id).first_name
+    return "" if is_own_coach(profile) else name_of(session, profile.coach_id)
 
 
 def _fresh(turn: Turn, profile: AthleteProfile, told: Told, before: dict[str, int]) -> list[Flag]:
@@ -188,7 +188,7 @@ def _answer(told: Told, fresh: Sequence[Flag], coach: str) -> str:
     if any(entry.startswith(DRANK_IN_AN_HOUR) for entry in told.readings):
         parts.append(advice.drank_too_fast(coach))
     if FlagId.AFTER_SHOW_COMPLAINT in found:
-        parts.append(safety_words.look_into_it(coach, own=not coach))
+        parts.append(safety_words.look_into_it(coach, self_coached=not coach))
     elif FlagId.LOW_SODIUM in found:
         parts.append(advice.low_sodium(coach))
     elif told.symptoms:
@@ -206,9 +206,11 @@ def _tell(turn: Turn, profile: AthleteProfile, text: str, *, anew: bool) -> None
     """Answer; where this morning was decided, with the day's target as it is after that."""
     person = get_person(turn.session, profile.person_id)
     if rests(profile):
-        own = is_own_coach(profile)
+        self_coached = is_own_coach(profile)
         warned = deciding.warned_today(turn, profile)
-        stands = words.warning_stands(warned, coach_name(turn.session, profile), own=own)
+        stands = words.warning_stands(
+            warned, coach_name(turn.session, profile), self_coached=self_coached
+        )
         text = "\n\n".join(part for part in (text, stands) if part)
         say_to(turn, person, text)
         _decide(turn, profile, lead=None)

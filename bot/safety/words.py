@@ -5,10 +5,10 @@ from __future__ import annotations
 from bot.words.languages import tr
 
 
-def look_into_it(coach: str, *, own: bool) -> str:
+def look_into_it(coach: str, *, self_coached: bool) -> str:
     parts = [
         tr("See a doctor today."),
-        "" if own else tr("I have told {coach}.", coach=coach),
+        "" if self_coached else tr("I have told {coach}.", coach=coach),
         tr(
             "In these days weakness, heavy limbs, palpitations or swelling can mean that "
             "minerals in your blood are falling now that you eat more. No large meals until a "

@@ -147,7 +147,9 @@ def answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     changed = [one.name for one in seen if one.changes]
     names = list(dict.fromkeys(changed))
     text = (
-        words.done(len(names), names) if many else words.done_one(seen[0].name, own=_own(seen[0]))
+        words.done(len(names), names)
+        if many
+        else words.done_one(seen[0].name, self_coached=_own(seen[0]))
     )
     say_to(turn, coach, text)
 
@@ -201,7 +203,7 @@ def _whole(seen: Foreseen) -> str:
     )
     told = [one for one in seen.findings if one not in seen.warnings]
     return words.preview(
-        seen.name, telling.parts(seen), table, findings_text(told, unit), own=_own(seen)
+        seen.name, telling.parts(seen), table, findings_text(told, unit), self_coached=_own(seen)
     )
 
 

@@ -16,7 +16,7 @@ from bot.plan import words as plan_words
 from bot.setup import words, words_sheet
 from engine.planning.bridge import BRIDGE
 from engine.planning.draft import SHAPES
-from engine.written.units import Refusal, parse_clock
+from engine.written.units import ParseError, parse_clock
 
 USE, ROOM, LEAVE = "use", "room", "leave"
 #: A time of day at the end of a line: with a colon, an h, or am and pm, so that no date is one.
@@ -49,7 +49,7 @@ def _read_plan(text: str, answers: Answers) -> str:
 def read_when(text: str, answers: Answers) -> dict[str, Any]:
     """ "show 9 May 14:30, Madrid" -> kind (None where unsaid), day (ISO), stage ("" or HH:MM), zone.
 
-    Raises InvalidAnswer or Refusal.
+    Raises InvalidAnswer or ParseError.
     """
     today = datetime.fromisoformat(answers["_now"]).astimezone(ZoneInfo(answers["_zone"])).date()
     said, zone = _place(" ".join(text.split()), answers["_zone"])
@@ -60,9 +60,9 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
     kind, said = _kind(said)
     try:
         day = day_in(said, today)
-    except Refusal as refusal:
+    except ParseError as error:
         if not said:
-            raise InvalidAnswer(words.when_unread()) from refusal
+            raise InvalidAnswer(words.when_unread()) from error
         raise
     if day < today:
         raise InvalidAnswer(plan_words.day_is_past(day))
@@ -70,7 +70,7 @@ def read_when(text: str, answers: Answers) -> dict[str, Any]:
 
 
 def _clock(said: str) -> str:
-    """ "2:30 pm", "14h30", "14 Uhr" as HH:MM. Raises Refusal."""
+    """ "2:30 pm", "14h30", "14 Uhr" as HH:MM. Raises ParseError."""
     plain = said.lower().replace("uhr", "").strip()
     plain = re.sub(r"^(\d{1,2})h(\d{0,2})$", r"\1:\2", plain).rstrip(":")
     return f"{parse_clock(plain):%H:%M}"
@@ -83,7 +83,7 @@ def _place(text: str, home: str) -> tuple[str, str]:
         return text, home
     try:
         found = find_places(place.strip())
-    except Refusal:
+    except ParseError:
         found = []
     if not found:
         raise InvalidAnswer(words.place_unknown(place.strip()))
@@ -112,7 +112,7 @@ def _ask_stands(answers: Answers) -> str:
         new,
         [season_words.short(kind, day) for _, kind, day in _others(answers)],
         name=answers["_name"],
-        own=False,
+        self_coached=False,
     )
 
 
@@ -134,7 +134,7 @@ SETUP = Flow(
         Step(
             key="plan",
             ask=lambda answers: words.ask_template(
-                answers["_name"], own=answers["_own"], none=not answers["_templates"]
+                answers["_name"], self_coached=answers["_own"], none=not answers["_templates"]
             ),
             read=_read_plan,
             choices=_plans,

@@ -14,7 +14,7 @@ from typing import Any
 from bot.core.instants import local_instant
 from bot.core.turn import Turn
 from bot.event import season
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.people import local_date, name_of, own_athlete
 from bot.plan import gate
 from bot.plan.templates import habits
 from bot.plan.templates.templates import own_template
@@ -106,7 +106,7 @@ def foresee(turn: Turn, coach: Person, wanted: Wanted, others: Sequence[Wanted] 
         seen.troubles.append(Trouble("athlete", "not-yours"))
         return seen
     seen.profile = profile
-    seen.name = get_person(turn.session, profile.person_id).first_name
+    seen.name = name_of(turn.session, profile.person_id)
     if profile.body_mass_kg is None or profile.zone is None or not profile.baseline:
         seen.troubles.append(Trouble("athlete", "no-measures", {"name": seen.name}))
         return seen

@@ -10,7 +10,7 @@ from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, Turn
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.people import local_date, name_of, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
@@ -214,4 +214,4 @@ def _sheet_keys() -> list[Button]:
 
 
 def _name(turn: Turn, profile: AthleteProfile) -> str:
-    return get_person(turn.session, profile.person_id).first_name
+    return name_of(turn.session, profile.person_id)

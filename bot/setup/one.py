@@ -8,7 +8,7 @@ from bot.core.callbacks import answer
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.event.flow import INSTEAD
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to
 from bot.plan.planning import has_measures
 from bot.plan.templates.templates import templates_of
@@ -36,7 +36,7 @@ def begin(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
     asking.open_question(
         turn, coach, SETUP, subject_id=profile.person_id,
         answers={
-            "_name": get_person(turn.session, profile.person_id).first_name,
+            "_name": name_of(turn.session, profile.person_id),
             "_own": coach.id == profile.person_id,
             "_zone": profile.zone,
             "_templates": [[row.id, row.name] for row in templates_of(turn.session, coach)],

@@ -68,9 +68,9 @@ def sheet_button(form: str) -> str:
 # One athlete
 
 
-def ask_template(name: str, *, own: bool, none: bool) -> str:
+def ask_template(name: str, *, self_coached: bool, none: bool) -> str:
     parts = [
-        tr("Which plan for you?") if own else tr("Which plan for {name}?", name=name),
+        tr("Which plan for you?") if self_coached else tr("Which plan for {name}?", name=name),
         tr(
             "A template brings its limits, the time of the check-in and how the stage day is laid "
             "out; a draft is made from the published load."
@@ -104,10 +104,10 @@ def place_unknown(place: str) -> str:
     return tr("I know no place called {place}. Send a larger city nearby.", place=place)
 
 
-def preview(name: str, lines: Sequence[str], table: str, review: str, *, own: bool) -> str:
+def preview(name: str, lines: Sequence[str], table: str, review: str, *, self_coached: bool) -> str:
     parts = [
         tr("This is how you would be set up:")
-        if own
+        if self_coached
         else tr("This is how {name} would be set up:", name=name),
         "\n".join(f"- {line}" for line in lines),
         table,
@@ -320,8 +320,8 @@ def done(count: int, names: Sequence[str]) -> str:
     return f"{said} {figures.all_of(names)}." if names else said
 
 
-def done_one(name: str, *, own: bool) -> str:
-    if own:
+def done_one(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("Done: you are set up.")
     return tr("Done: {name} is set up.", name=figures.capital(name))
 

@@ -10,7 +10,7 @@ from bot.sheets import words
 
 def _ask(answers: Answers) -> str:
     asked = words.ask_to_take(
-        answers["_name"], answers["_lines"], answers["_hidden"], own=answers["_own"]
+        answers["_name"], answers["_lines"], answers["_hidden"], self_coached=answers["_own"]
     )
     said = (answers.get("_for", ""), answers.get("_totals", ""), asked)
     return "\n\n".join(part for part in said if part)

@@ -13,7 +13,7 @@ from bot.core.outbox import Button, send_document
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, own_athlete, record
+from bot.people.people import local_date, name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words_totals as total_words
 from bot.plan.gate import ask_first
@@ -83,9 +83,9 @@ def offer_sheet(turn: OnAthlete, pressed: PlanInFormat) -> None:
             "plan": base.plan_row.id, "limits": base.limits_id,
         },
         caption=words.caption(
-            get_person(turn.session, turn.profile.person_id).first_name,
+            name_of(turn.session, turn.profile.person_id),
             with_limits=base.limits_row is not None,
-            own=turn.person.id == turn.profile.person_id,
+            self_coached=turn.self_coached,
         ),
     )  # fmt: skip
 
@@ -98,7 +98,7 @@ def make_sheet(turn: Turn, named: dict[str, Any]) -> Document | None:
     profile = turn.session.get(AthleteProfile, named["athlete"])
     if row is None or event is None or profile is None:
         return None
-    name = get_person(turn.session, profile.person_id).first_name
+    name = name_of(turn.session, profile.person_id)
     plan, form = as_ever(plan_of(row), baseline_of(profile)), str(named["format"])
     sheet = layout.PlanSheet(
         version=layout.Version(profile.person_id, id_of(row), (limits_row and limits_row.id) or 0),
@@ -156,14 +156,11 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     if profile is None:
         _say(turn, coach, words.not_yours())
         return
-    name, own = (
-        get_person(turn.session, profile.person_id).first_name,
-        coach.id == profile.person_id,
-    )
+    name, self_coached = name_of(turn.session, profile.person_id), coach.id == profile.person_id
     base = _base_of(turn.session, profile, outcome.version.plan_id)
     made_from = (outcome.version.plan_id, outcome.version.limits_id)
     if base is None or made_from != (base.plan_row.id, base.limits_id):
-        _say(turn, coach, words.moved_on(name, own=own))
+        _say(turn, coach, words.moved_on(name, self_coached=self_coached))
         return
     wrong: list[Wrong] = []
     plan = filled_plan(base, outcome, local_date(profile, turn.context), wrong)
@@ -183,13 +180,13 @@ def sheet_came(turn: Turn, coach: Person, outcome: object) -> None:
     lines = differences(profile, base, plan, limits)
     totals = totals_text(profile, plan, outcome.totals)
     if not lines:
-        said = (words.nothing_differs(name, own=own), totals)
+        said = (words.nothing_differs(name, self_coached=self_coached), totals)
         _say(turn, coach, "\n\n".join(part for part in said if part))
         return
     asking.open_question(
         turn, coach, SHEET, subject_id=profile.person_id,
         answers={
-            "_name": name, "_own": own, "_lines": lines, "_hidden": list(outcome.hidden),
+            "_name": name, "_own": self_coached, "_lines": lines, "_hidden": list(outcome.hidden),
             "_totals": totals, "_for": meant_for(turn.session, profile, base.event),
             "_plan": base.plan_row.id, "_limits": base.limits_id,
             "_days": plan_days(plan), "_bounds": bounds_of(limits) if limits else None,
@@ -207,10 +204,10 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
     if profile is None:
         _say(turn, coach, words.not_yours())
         return
-    own = coach.id == profile.person_id
+    self_coached = coach.id == profile.person_id
     base = _base_of(turn.session, profile, answers["_plan"])
     if base is None or (answers["_plan"], answers["_limits"]) != (base.plan_row.id, base.limits_id):
-        _say(turn, coach, words.moved_on(answers["_name"], own=own))
+        _say(turn, coach, words.moved_on(answers["_name"], self_coached=self_coached))
         return
     plan = PeakPlan(tuple(DayTarget(**day) for day in answers["_days"]))
     over = touches_days_over(base, plan, local_date(profile, turn.context))
@@ -223,7 +220,7 @@ def sheet_answered(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         _keep(turn, coach, profile, base, base.plan, answers["_bounds"])
         return
     _keep(turn, coach, profile, base, plan, answers["_bounds"])
-    _say(turn, coach, words.taken(len(answers["_lines"]), own=own))
+    _say(turn, coach, words.taken(len(answers["_lines"]), self_coached=self_coached))
     if not counts_now(turn.session, profile, base.event):
         return  # it waits: no day of now follows from it
     for day in plan:

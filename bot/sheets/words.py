@@ -39,15 +39,15 @@ def format_button(form: str) -> str:
     return form.upper()
 
 
-def caption(name: str, *, with_limits: bool, own: bool) -> str:
+def caption(name: str, *, with_limits: bool, self_coached: bool) -> str:
     if with_limits:
-        if own:
+        if self_coached:
             return tr("Your plan and limits. Change what you like and send the file back here.")
         return tr(
             "{name}'s plan and limits. Change what you like and send the file back here.",
             name=name,
         )
-    if own:
+    if self_coached:
         return tr("Your plan. Change what you like and send the file back here.")
     return tr("{name}'s plan. Change what you like and send the file back here.", name=name)
 
@@ -94,8 +94,8 @@ def refused(why: str) -> str:
     return f"{tr(REFUSED[why])} {nothing_changed()}"
 
 
-def moved_on(name: str, *, own: bool) -> str:
-    if own:
+def moved_on(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Your plan or limits have changed since this sheet was made, so I changed nothing. "
             "Please get a new sheet and put your changes into it.",
@@ -246,8 +246,8 @@ def problem(found: Problem) -> str:
 # The differences
 
 
-def nothing_differs(name: str, *, own: bool) -> str:
-    if own:
+def nothing_differs(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "That is your current plan; nothing in it is different.",
         )
@@ -267,10 +267,12 @@ def _short(words: str) -> str:
     return words if len(words) <= _LONGEST_WORDS else words[: _LONGEST_WORDS - 1] + "…"
 
 
-def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: bool) -> str:
+def ask_to_take(
+    name: str, lines: Sequence[str], hidden: Sequence[str], *, self_coached: bool
+) -> str:
     head = (
         tr("What the sheet would change in your week:")
-        if own
+        if self_coached
         else tr("What the sheet would change in {name}'s week:", name=name)
     )
     parts = ["\n".join([head, *(f"- {line}" for line in lines)])]
@@ -283,5 +285,5 @@ def ask_to_take(name: str, lines: Sequence[str], hidden: Sequence[str], *, own: 
 take_button = Sentence("Use these changes")
 
 
-def taken(count: int, *, own: bool) -> str:
+def taken(count: int, *, self_coached: bool) -> str:
     return trn("Done: 1 change is now set.", "Done: {number} changes are now set.", count)

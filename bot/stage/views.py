@@ -11,7 +11,14 @@ from bot.core.topics import Topic
 from bot.core.turn import Act, ChatTurn, Turn
 from bot.decision.care import care_for
 from bot.dialogue import asking
-from bot.people.people import get_person, is_own_coach, own_athlete, profile_of, speaking_to
+from bot.people.people import (
+    get_person,
+    is_own_coach,
+    name_of,
+    own_athlete,
+    profile_of,
+    speaking_to,
+)
 from bot.people.rights import approvers, athletes_seen_by
 from bot.people.telling import say_to
 from bot.stage import day as stage_day
@@ -54,7 +61,7 @@ def show(turn: Act) -> None:
     keys = [
         [
             Button(
-                get_person(turn.session, p.person_id).first_name,
+                name_of(turn.session, p.person_id),
                 ON_STAGE(StageView.DAY, p.person_id),
             )
         ]
@@ -167,7 +174,7 @@ def _move_or_ask(turn: Turn, person: Person, minutes: int) -> None:
     keys = [
         [
             Button(
-                get_person(turn.session, profile.person_id).first_name,
+                name_of(turn.session, profile.person_id),
                 LATE(profile.person_id, minutes),
             )
         ]
@@ -194,7 +201,7 @@ def _move(
 def _call_off(turn: ChatTurn, person: Person, profile: AthleteProfile, row: StageRow) -> None:
     if row.cancelled_at is None:
         stage_day.call_off(turn, profile, row, person)
-        name = get_person(turn.session, profile.person_id).first_name
+        name = name_of(turn.session, profile.person_id)
         for other in _others(turn.session, person, profile):
             with speaking_to(other):
                 text = (
@@ -252,7 +259,7 @@ def _view(
         if resting is None or done or entry.kind is not Kind.PUMP
     ]
     text = words.timetable(
-        get_person(turn.session, id).first_name, entries, event.zone,
+        name_of(turn.session, id), entries, event.zone,
         len(row.facts["stages"]), own=reader.id == id, home_zone=profile.zone,
     )  # fmt: skip
     if resting is not None:

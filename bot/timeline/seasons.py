@@ -12,7 +12,7 @@ from bot.core.callbacks import answer
 from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
-from bot.people.people import get_person, local_date, profile_of, still_sees
+from bot.people.people import local_date, name_of, profile_of, still_sees
 from bot.people.telling import say_to
 from bot.store.tables.debrief import DebriefRow
 from bot.store.tables.people import AthleteProfile, Person
@@ -70,7 +70,7 @@ def season_of(session: Session, profile: AthleteProfile, today: date) -> Season 
         return None
     placings = _placings(session, profile.person_id)
     return Season(
-        name=get_person(session, profile.person_id).first_name,
+        name=name_of(session, profile.person_id),
         weight_unit=profile.weight_unit,
         today=today,
         weights=weights,
@@ -105,7 +105,7 @@ def _placings(session: Session, athlete_id: int) -> dict[int, str]:
 def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     season = season_of(turn.session, profile, local_date(profile, turn.context))
     if season is None:
-        name = get_person(turn.session, profile.person_id).first_name
+        name = name_of(turn.session, profile.person_id)
         say_to(turn, reader, words.nothing_yet(name, own=reader.id == profile.person_id))
         return
     # The values go along, so that picture and words agree however late they are sent.

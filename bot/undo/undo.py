@@ -61,11 +61,11 @@ def ask_undo(turn: OnAthlete) -> None:
 def undo(turn: OnAthlete, pressed: OfChange) -> None:
     """Put back what held before; the athlete reads a correction where the change had reached them."""
     answer(turn)
-    named, own = pressed.change, turn.person.id == turn.profile.person_id
+    named, self_coached = pressed.change, turn.self_coached
     times = stage_back.last_change(turn, turn.profile)
     if times is not None and named == times.id:
         told = stage_back.take_back(turn, turn.person, turn.profile, times)
-        rewrite(turn, words.undone(told=told, own=own))
+        rewrite(turn, words.undone(told=told, self_coached=self_coached))
         return
     row = _last(turn.session, turn.profile)
     if row is None or named != row.id or not may_be_taken_back(turn, turn.profile, row):
@@ -85,7 +85,7 @@ def undo(turn: OnAthlete, pressed: OfChange) -> None:
         sentence=sentence,
         day=row.detail.get("day", local_date(turn.profile, turn.context).isoformat()),
     )  # fmt: skip
-    rewrite(turn, words.undone(told=told, own=own))
+    rewrite(turn, words.undone(told=told, self_coached=self_coached))
     if row.what == Change.EVENT_SET:
         told = figures_told  # the event's own words have gone out
     _tell_figures(turn, turn.profile, row, unsent, told=told)
@@ -106,8 +106,10 @@ def _ask(
     *,
     times: bool,
 ) -> None:
-    own, number = coach.id == profile.person_id, profile.person_id
-    text = words.undo_sure(when(row, profile), who(turn.session, row), change, told=told, own=own)
+    self_coached, number = coach.id == profile.person_id, profile.person_id
+    text = words.undo_sure(
+        when(row, profile), who(turn.session, row), change, told=told, self_coached=self_coached
+    )
     yes = words.undo_times_button() if times else take_back_button()
     say_to(
         turn,

@@ -19,9 +19,9 @@ def cannot_undo(what: str) -> str:
     )
 
 
-def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
+def undo_sure(when: str, who: str, what: str, *, told: bool, self_coached: bool) -> str:
     asked = tr("Undo this?\n{line}", line=line(when, who, what))
-    if own:
+    if self_coached:
         return asked
     then = (
         tr("It was already sent, so I send a correction.")
@@ -31,8 +31,8 @@ def undo_sure(when: str, who: str, what: str, *, told: bool, own: bool) -> str:
     return f"{asked}\n\n{then}"
 
 
-def undone(*, told: bool, own: bool) -> str:
-    if own:
+def undone(*, told: bool, self_coached: bool) -> str:
+    if self_coached:
         return tr("Undone. Everything is as it was before.")
     if told:
         return tr("Undone. Everything is as it was before, and a correction is on its way.")

@@ -9,7 +9,7 @@ from sqlmodel import Session, col, select
 
 from bot.core.turn import Turn
 from bot.people.people import local_date
-from bot.store.tables.desk import HoldRow
+from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile
 from bot.store.tables.week import DaySetRow
 from bot.week.load import set_around

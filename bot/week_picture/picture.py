@@ -14,7 +14,7 @@ from bot.core.context import Document
 from bot.core.outbox import send_pictures
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.decision.words_outlook import odds_in_force
-from bot.people.people import get_person, local_date, profile_of, still_sees
+from bot.people.people import local_date, name_of, profile_of, still_sees
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import DecisionRow
@@ -67,7 +67,7 @@ def week_values(session: Session, profile: AthleteProfile, today: date) -> Chart
     # Not by its number: weeks that came in from a sheet are newer rows of older days.
     rows = max(come, key=lambda week: (week.active, week.day))
     return ChartWeek(
-        name=get_person(session, profile.person_id).first_name,
+        name=name_of(session, profile.person_id),
         kind=rows.kind,
         event_day=rows.day,
         today=today,
@@ -84,9 +84,7 @@ def _send(turn: Turn, reader: Person, profile: AthleteProfile) -> None:
     own = reader.id == profile.person_id
     week = week_values(turn.session, profile, local_date(profile, turn.context))
     if week is None:
-        text = words.no_week_to_show(
-            get_person(turn.session, profile.person_id).first_name, own=own
-        )
+        text = words.no_week_to_show(name_of(turn.session, profile.person_id), own=own)
         say_to(turn, reader, text)
         return
     # The values go along, so that picture and words agree however late they are sent.

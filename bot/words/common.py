@@ -103,9 +103,9 @@ def former() -> str:
     return stranger() + " " + tr("What is still saved about you: /mydata, /delete_my_data")
 
 
-def gone_wrong(*, own: bool = False) -> str:
+def gone_wrong(*, self_coached: bool = False) -> str:
     """`own`: somebody without another coach."""
-    if own:
+    if self_coached:
         return tr(
             "Something went wrong on my side, and your last message was not saved. All that came "
             "before it is. Please send it again in a while."
@@ -116,7 +116,7 @@ def gone_wrong(*, own: bool = False) -> str:
     )
 
 
-def help_message(lines: Sequence[tuple[str, str]], example: str, *, own: bool) -> str:
+def help_message(lines: Sequence[tuple[str, str]], example: str, *, self_coached: bool) -> str:
     """What this person can do, from the list of commands itself.
 
     `example`: an athlete's morning in one line in their units, "" for who is none; `own`: somebody
@@ -134,7 +134,7 @@ def help_message(lines: Sequence[tuple[str, str]], example: str, *, own: bool) -
                 "Write anything else in your own words, at any time: what I can't answer I keep as "
                 "your own note. If something feels wrong, write that too."
             )
-            if own
+            if self_coached
             else tr(
                 "Write anything else in your own words, at any time: what I can't answer, your coach "
                 "gets. If something feels wrong, write that too."
@@ -159,9 +159,9 @@ def later_button(day: date) -> str:
     return f"{figures.day(day)} →"
 
 
-def not_active(status: str, *, own: bool = False) -> str:
+def not_active(status: str, *, self_coached: bool = False) -> str:
     """Why no check-ins run; `own`: somebody without another coach."""
-    if own and status in ON_YOUR_OWN:
+    if self_coached and status in ON_YOUR_OWN:
         return tr(ON_YOUR_OWN[status])
     return {
         "onboarding": tr("Let's finish the first questions first."),

@@ -15,8 +15,8 @@ from bot.core.context import Document
 from bot.core.garbage import unsearched
 from bot.core.outbox import Button, send_document
 from bot.core.turn import Act, OnAthlete, Turn
-from bot.people.desk import zone_of_coach
-from bot.people.people import athletes_of, get_person, own_athlete, profile_of
+from bot.people.coach_settings import zone_of_coach
+from bot.people.people import athletes_of, name_of, own_athlete, profile_of
 from bot.people.telling import say_to
 from bot.store.base import id_of
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
@@ -66,10 +66,7 @@ def tapped(turn: Act, pressed: OwnFiles) -> None:
 def on_card(turn: OnAthlete, pressed: InFormat) -> None:
     """The choice of formats; with one, the file."""
     answer(turn)
-    name, number = (
-        get_person(turn.session, turn.profile.person_id).first_name,
-        turn.profile.person_id,
-    )
+    name, number = name_of(turn.session, turn.profile.person_id), turn.profile.person_id
     own = number == turn.person.id
     form = pressed.format
     if form not in FORMATS:
@@ -95,7 +92,7 @@ def make(turn: Turn, named: dict[str, Any]) -> Document | None:
     else:
         profile = _may_see(turn.session, reader, named["athlete"])
         profiles = [profile] if profile is not None else []
-        name = get_person(turn.session, named["athlete"]).first_name
+        name = name_of(turn.session, named["athlete"])
         own = reader.id == named["athlete"]
         whose = words.whose_own() if own else words.whose_athlete(name)
     if not profiles:

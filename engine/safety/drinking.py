@@ -5,7 +5,7 @@ from __future__ import annotations
 import re
 
 from engine.written.late import Late
-from engine.written.units import Refusal, VolumeUnit, parse_volume
+from engine.written.units import ParseError, VolumeUnit, parse_volume
 from engine.written.units.reading import plain
 from engine.written.units.volume import VOLUME_WORDS
 
@@ -64,7 +64,7 @@ def _rate(match: re.Match[str]) -> float | None:
     try:
         number = str(_COUNTS[amount]) if amount in _COUNTS else amount
         litres = parse_volume(f"{number} {match['unit']}", unit=VolumeUnit.FLOZ_US).litres
-    except Refusal:
+    except ParseError:
         return None
     hours = 1.0 if match["span"] is None else _hours(match["time"], match["span"])
     if hours is None or not 0 < hours <= _LONGEST_H:

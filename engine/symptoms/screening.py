@@ -25,7 +25,7 @@ from engine.symptoms.english.spelling import Corrector
 from engine.symptoms.english.warnings import WARNING_PHRASES
 from engine.symptoms.english.words import word_set
 from engine.symptoms.finding import ClauseFindings, ComplaintLanguage, Hit, Screening, Suspicion
-from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.german.language import GERMAN
 from engine.symptoms.names import EATING_AND_MOOD, WARNINGS, Symptom
 from engine.symptoms.patterns import Phrase, PhraseBook
 from engine.symptoms.plainly import by_name_alone

@@ -27,7 +27,7 @@ from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.turn import ChatTurn
 from bot.core.use_cases import UseCases
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
 from bot.store.tables.traffic import Urgency

@@ -28,7 +28,7 @@ from sqlmodel import Session, col, func, select
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.outbox import say as say_plainly
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine, times_run_again, transaction
 from bot.store.tables.traffic import InboxRow, OutboxRow
 from bot.telegram.reading import read
@@ -168,7 +168,7 @@ def _open(engine: Any) -> bool:
 
 
 def each_kind(times: int, *, on_postgresql: bool = False) -> None:
-    """Kinds of updates through the doors, one at a time, and a bare handler beside each."""
+    """Kinds of updates through the dispatcher, one at a time, and a bare handler beside each."""
     with postgresql() if on_postgresql else sqlite() as url:
         athletes = fill(url, 5, max(times, 10))
         engine = make_engine(url)

@@ -28,7 +28,7 @@ from bot.core.buttons import (
 )
 from bot.core.cards import PLAN, OfEvent, OnProposal, Say
 from bot.dialogue.asking import ANSWER
-from bot.doors import TAPS
+from bot.dispatcher import TAPS
 from bot.features import ON_CARD
 from bot.stage.buttons import LATE, Late
 from tests.support.weeks import Team

@@ -8,7 +8,7 @@ from datetime import UTC, date, datetime
 import pytest
 
 from bot.store.db import transaction
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.store.tables.people import Person
 from bot.store.tables.photos import PhotoRow
 from bot.week.load import day_set

@@ -16,7 +16,7 @@ from sqlmodel import Session, col, func, select
 from bot.core.incoming import Incoming, Kind
 from bot.core.turn import ChatTurn
 from bot.direct.flow_passing_on import PASS_ON
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.people import OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow

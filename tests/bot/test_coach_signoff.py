@@ -12,7 +12,7 @@ from bot.core.incoming import Kind
 from bot.core.turn import Turn
 from bot.decision import signoff
 from bot.store.db import transaction
-from bot.store.tables.desk import CoachSettings
+from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import AthleteProfile, HistoryRow, Person
 from bot.store.tables.week import DecisionRow, DecisionStatus, LimitsRow
 from bot.week.load import day_set

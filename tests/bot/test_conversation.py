@@ -21,7 +21,7 @@ from bot.core.incoming import Incoming, Kind
 from bot.core.turn import ChatTurn, Turn
 from bot.dialogue import answering, asking
 from bot.direct import words_passing_on as words
-from bot.doors import COMMANDS, USE_CASES
+from bot.dispatcher import COMMANDS, USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.traffic import OutboxRow

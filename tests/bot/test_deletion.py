@@ -13,7 +13,7 @@ from sqlalchemy import Engine, insert
 from sqlmodel import Session, select
 
 from bot.core.incoming import SentFile
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.my_data.owned import Me, as_athlete, owned
 from bot.store.db import transaction
 from bot.store.tables import metadata

@@ -12,6 +12,7 @@ from pathlib import Path
 import pytest
 from packaging.requirements import Requirement
 
+from bot.settings import PREFIX, Settings
 from bot.words.languages import CATALOGUES, ENGLISH
 
 ROOT = Path(__file__).parents[2]
@@ -77,6 +78,14 @@ def test_systemd_understands_each_unit_and_finds_little_exposed(name: str) -> No
         capture_output=True, text=True, check=False,
     )  # fmt: skip
     assert judged.returncode == 0, judged.stdout[-200:]
+
+
+def test_what_containers_are_given_is_a_setting_of_the_bot_or_called_otherwise() -> None:
+    """The file with settings goes to the bot whole, which does not start with one it does not know."""
+    known = {f"{PREFIX}{name.upper()}" for name in Settings.model_fields}
+    for name in ("compose.yaml", "Caddyfile", "Containerfile", "example.env"):
+        given = set(re.findall(rf"{PREFIX}[A-Z_]+", (DEPLOY / name).read_text()))
+        assert given <= known, name
 
 
 def test_the_container_runs_as_nobody_special_and_is_asked_whether_it_is_ready() -> None:

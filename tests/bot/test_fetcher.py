@@ -15,7 +15,7 @@ from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.turn import Turn
 from bot.core.use_cases import UseCases
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.prune import prune_traffic
 from bot.store.tables.people import Person

@@ -15,7 +15,7 @@ from babel.messages import Message
 from sqlmodel import select
 
 from bot.dialogue.readers import day_in
-from bot.doors import COMMANDS
+from bot.dispatcher import COMMANDS
 from bot.store.tables.people import Person
 from bot.store.tables.traffic import OutboxRow
 from bot.words import figures, languages

@@ -12,7 +12,7 @@ from sqlmodel import col, select
 from bot.core import agenda
 from bot.membership.second_coach import OVER
 from bot.store.db import transaction
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow
 from bot.store.tables.week import AlertRow, DecisionRow, DecisionStatus

@@ -12,7 +12,7 @@ from sqlmodel import delete
 from bot.core.incoming import Kind
 from bot.features import FLOWS
 from bot.store.db import transaction
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.store.tables.people import OpenQuestion
 from engine.values.limits import LIMIT_KEYS
 from tests.bot.test_leaving import beside

@@ -19,7 +19,7 @@ from sqlalchemy.exc import OperationalError
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.logs import KEYS, WITHHELD
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.settings import load_settings
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.outcomes import Outcomes

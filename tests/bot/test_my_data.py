@@ -188,6 +188,9 @@ def test_consent_is_kept_with_the_version_and_language_of_what_was_agreed_to(tea
 
 
 def test_a_changed_text_has_a_version_of_its_own() -> None:
-    texts = [onboarding_words.cautions("{coach}", own=own) for own in (True, False)]
+    texts = [
+        onboarding_words.cautions("{coach}", self_coached=self_coached)
+        for self_coached in (True, False)
+    ]
     now = hashlib.sha256("\n\n".join(texts).encode()).hexdigest()[:16]
     assert CONSENTS[onboarding_words.CONSENT_VERSION] == now, f"raise CONSENT_VERSION; it is {now}"

@@ -71,7 +71,7 @@ def test_under_18_gets_a_kind_no_and_nothing_is_kept(
     said = team.athlete.writes(birth_year)
     if birthday is not None:
         said = team.athlete.writes(birthday)
-    assert said[-1].text == words.under_age(own=False)
+    assert said[-1].text == words.under_age(self_coached=False)
     assert team.profile().status == AthleteStatus.DECLINED
     assert team.profile().birth_year is None
     assert open_question(team).answers == {}
@@ -88,7 +88,7 @@ def test_eighteen_already_goes_on(sqlite_engine: Engine) -> None:
 def test_without_consent_nothing_begins(sqlite_engine: Engine) -> None:
     team = invited(sqlite_engine)
     said = team.athlete.taps(no())
-    assert words.no_consent(own=False) in text_of(said)
+    assert words.no_consent(self_coached=False) in text_of(said)
     assert team.profile().status == AthleteStatus.DECLINED
     assert team.profile().consent_at is None
 

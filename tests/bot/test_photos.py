@@ -14,7 +14,7 @@ from bot.core.incoming import SentFile
 from bot.core.turn import Turn
 from bot.documents import document
 from bot.store.db import transaction
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.traffic import FetchRow, OutboxRow

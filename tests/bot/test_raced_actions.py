@@ -19,9 +19,9 @@ from bot.core import agenda
 from bot.core.context import Context
 from bot.core.incoming import Incoming, Kind
 from bot.core.turn import ChatTurn, Turn
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import claiming, in_transaction, transaction
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import HistoryRow, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow, TopicKind
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow, DecisionStatus

@@ -11,7 +11,7 @@ from openpyxl import Workbook, load_workbook
 from sqlmodel import col, select
 
 from bot.core.turn import Turn
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.people.people import get_person, profile_of
 from bot.stage.day import day_of, stage_row
 from bot.store.db import transaction

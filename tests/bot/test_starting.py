@@ -10,7 +10,7 @@ import sys
 from functools import cache
 from pathlib import Path
 
-import bot.doors  # noqa: F401 - with all that it imports
+import bot.dispatcher  # noqa: F401 - with all that it imports
 import engine
 from engine.written.late import Late
 
@@ -25,7 +25,7 @@ def loaded() -> tuple[set[str], set[str]]:
         [
             sys.executable,
             "-c",
-            "import sys; from bot.doors import USE_CASES; print(*sys.modules); "
+            "import sys; from bot.dispatcher import USE_CASES; print(*sys.modules); "
             "USE_CASES.load(); import engine.model.tracker; print(*sys.modules)",
         ],
         cwd=Path(__file__).parents[2],

@@ -10,7 +10,7 @@ import pytest
 from sqlmodel import select
 
 from bot.store.db import transaction
-from bot.store.tables.desk import CoachSettings, HoldRow
+from bot.store.tables.coach import CoachSettings, HoldRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Person
 from bot.store.tables.photos import PhotoRow
 from bot.store.tables.week import CheckInRow, DecisionRow, EventRow

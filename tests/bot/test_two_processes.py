@@ -1,7 +1,7 @@
 """Several processes on one PostgreSQL database: as if everything had happened one after the other.
 
-The doors lock whoever is concerned (`bot.people.locks`) and run READ COMMITTED; here two workers and
-the duties of two processes are at it at once, on an inbox in which everybody writes at the same time.
+The dispatcher locks whoever is concerned (`bot.people.locks`) and runs READ COMMITTED; here two
+workers and the duties of two processes are at it at once, on an inbox in which everybody writes.
 """
 
 from __future__ import annotations
@@ -25,10 +25,10 @@ from bot.core.clock import DrivenClock
 from bot.core.context import Context
 from bot.core.duties import Duties
 from bot.core.turn import Turn
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.people import locks
 from bot.store.db import make_engine, times_run_again, transaction
-from bot.store.tables.desk import CoachNote, CoachSettings
+from bot.store.tables.coach import CoachNote, CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DaySetRow, DecisionRow, LimitsRow
@@ -279,14 +279,14 @@ def test_what_is_the_coachs_own_is_written_by_one_athletes_turn_at_a_time(
     def writes(session: Session) -> None:
         locks.hold(session, second)
         assert session.get(CoachSettings, coach) is not None
-        locks.hold_desks(session)
+        locks.hold_coaches(session)
         assert session.get_one(CoachSettings, coach).notes_outbox_id == 77  # not as it was before
 
     with transaction(engine) as session:
         session.add(CoachSettings(person_id=coach))
     with transaction(engine, locked=True) as one:
         locks.hold(one, first)
-        locks.hold_desks(one)
+        locks.hold_coaches(one)
         one.get_one(CoachSettings, coach).notes_outbox_id = 77
         with trying(engine, writes) as got:
             assert not got.wait(0.2)

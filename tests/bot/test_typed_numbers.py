@@ -10,7 +10,7 @@ import pytest
 from bot.people.people import profile_of
 from bot.plan.flow_number import TypedNumber, read_number
 from bot.store.db import transaction
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.week.load import current_week
 from bot.words.languages import speaking
 from engine.values.plan import DayTarget

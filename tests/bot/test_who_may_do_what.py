@@ -1,6 +1,6 @@
 """Every command, button, card view, question and file by every role: allowed or refused, as listed.
 
-The lists of what there is come from the doors themselves, so a new handler without a row here fails.
+The lists of what there is come from the dispatcher itself, so a new handler without a row here fails.
 A refusal tells nothing: it reads the same for what exists and for what does not.
 """
 
@@ -20,11 +20,11 @@ from sqlmodel import Session, SQLModel, col, func, select
 from bot.core.incoming import Incoming, Kind, SentFile
 from bot.core.routes import ANYONE_KNOWN, FORMER
 from bot.core.turn import ChatTurn, Turn
-from bot.doors import COMMANDS, TAPS, USE_CASES, roles_of
+from bot.dispatcher import COMMANDS, TAPS, USE_CASES, roles_of
 from bot.features import FLOWS, ON_CARD
 from bot.store.db import transaction
 from bot.store.tables import metadata
-from bot.store.tables.desk import Rights, SecondCoach
+from bot.store.tables.coach import Rights, SecondCoach
 from bot.store.tables.people import AthleteProfile, AthleteStatus, Invite, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.store.tables.week import AlertRow, CheckInRow, DecisionRow

@@ -8,7 +8,7 @@ from datetime import UTC, datetime
 import pytest
 
 from bot.core.incoming import Kind
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from tests.bot.test_leaving import beside
 from tests.support.weeks import Team
 from tests.support.world import Someone, text_of

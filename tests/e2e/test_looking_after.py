@@ -2,6 +2,8 @@
 
 from __future__ import annotations
 
+import shutil
+import subprocess
 import urllib.request
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -85,6 +87,35 @@ def test_set_up_asks_for_the_token_until_it_works_and_shows_the_coachs_link_and_
     with Session(engine) as session:
         assert [invite.kind for invite in session.exec(select(Invite))] == ["coach"]
     engine.dispose()
+
+
+def test_set_up_installs_the_service_in_a_folder_of_any_name_and_says_what_did_not_work(
+    telegram: Telegram, tmp_path: Path, monkeypatch: pytest.MonkeyPatch
+) -> None:
+    analyze = shutil.which("systemd-analyze")
+    home, tools = tmp_path / "at 100% home", tmp_path / "tools"
+    home.mkdir()
+    tools.mkdir()
+    for name, code in (("systemctl", 0), ("loginctl", 1)):
+        (tools / name).write_text(f'#!/bin/sh\necho "{name} $*" >> "{tools}/calls"\nexit {code}\n')
+        (tools / name).chmod(0o755)
+    monkeypatch.setenv("PATH", str(tools))
+    monkeypatch.setenv("HOME", str(home))
+    monkeypatch.setenv("BRIMLINE_API_BASE_URL", telegram.url)
+    monkeypatch.setenv("BRIMLINE_DATABASE_URL", f"sqlite:///{tmp_path / 'one.sqlite3'}")
+    person = Keyboard(TOKEN, "yes")
+
+    assert set_up(home, person.ask, person.say)
+
+    assert "enable --now brimline.service" in (tools / "calls").read_text()
+    assert "run it yourself: loginctl enable-linger" in person.screen
+    unit = home / ".config" / "systemd" / "user" / "brimline.service"
+    assert f"WorkingDirectory={tmp_path}/at 100%% home" in unit.read_text()
+    if analyze is not None:
+        found = subprocess.run(
+            [analyze, "--man=no", "verify", unit], capture_output=True, text=True, check=False
+        )
+        assert (found.returncode, found.stderr) == (0, "")
 
 
 def test_set_up_that_is_left_leaves_nothing_behind(

@@ -10,7 +10,7 @@ import pytest
 from engine.symptoms.clauses import clauses
 from engine.symptoms.cues import Cued, cues_of
 from engine.symptoms.english import drugs
-from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.german.language import GERMAN
 from engine.symptoms.screening import ENGLISH
 from engine.written.late import Late
 from tests.engine import german_phrases, phrases

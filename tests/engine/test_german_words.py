@@ -13,8 +13,8 @@ from engine.symptoms import Symptom, screen
 from engine.written.delays import parse_delay
 from engine.written.oneline import Known, read_report
 from engine.written.units import (
-    Refusal,
-    RefusalCode,
+    ParseError,
+    ParseErrorCode,
     VolumeUnit,
     WeightUnit,
     parse_clock,
@@ -190,6 +190,6 @@ def test_units_and_times_as_germans_write_them() -> None:
 
 
 def test_a_thousand_with_a_point_is_still_not_guessed() -> None:
-    with pytest.raises(Refusal) as refused:
+    with pytest.raises(ParseError) as refused:
         parse_grams("1.200")
-    assert refused.value.code is RefusalCode.AMBIGUOUS_SEPARATOR
+    assert refused.value.code is ParseErrorCode.AMBIGUOUS_SEPARATOR

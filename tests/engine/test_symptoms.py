@@ -12,7 +12,7 @@ from hypothesis import given
 from hypothesis import strategies as st
 
 from engine.symptoms import WARNINGS, Symptom, from_report, screen
-from engine.symptoms.german.tongue import GERMAN
+from engine.symptoms.german.language import GERMAN
 from engine.symptoms.screening import ENGLISH
 
 _spec = importlib.util.spec_from_file_location("phrases", Path(__file__).with_name("phrases.py"))

@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from scipy import constants
 
 from engine.written.units import (
-    Refusal,
-    RefusalCode,
+    ParseError,
+    ParseErrorCode,
     VolumeUnit,
     WeightUnit,
     parse_volume,
@@ -24,8 +24,8 @@ KG, LB, ST = WeightUnit
 L, ML, US, IMP = VolumeUnit
 
 
-def refused(parse: object, text: str, **settings: object) -> Refusal:
-    with pytest.raises(Refusal) as caught:
+def refused(parse: object, text: str, **settings: object) -> ParseError:
+    with pytest.raises(ParseError) as caught:
         parse(text, **settings)  # type: ignore[operator]
     assert str(caught.value)  # a plain sentence to fall back on
     return caught.value
@@ -201,9 +201,9 @@ def test_a_fluid_ounce_is_never_guessed() -> None:
 def test_water_that_cannot_be_believed_or_read_is_refused(
     text: str, unit: VolumeUnit | None, code: str, hint: str | None
 ) -> None:
-    refusal = refused(parse_volume, text, unit=unit)
-    assert refusal.code == code
-    assert refusal.facts.get("hint") == hint
+    error = refused(parse_volume, text, unit=unit)
+    assert error.code == code
+    assert error.facts.get("hint") == hint
 
 
 @given(litres=st.floats(0.5, 14.9), unit=st.sampled_from(VolumeUnit))
@@ -228,15 +228,15 @@ def test_any_text_gives_a_quantity_or_a_refusal(text: str) -> None:
         for unit in (None, *units):
             try:
                 parse(text, unit=unit)  # type: ignore[operator]
-            except Refusal as refusal:
-                assert refusal.code in set(RefusalCode)
+            except ParseError as error:
+                assert error.code in set(ParseErrorCode)
 
 
 @given(st.text(alphabet="0123456789.,-+ '\"kgstlbmozf½", max_size=24))
 def test_no_reading_of_a_weight_or_water_is_out_of_bounds(text: str) -> None:
     for unit in WeightUnit:
-        with suppress(Refusal):
+        with suppress(ParseError):
             assert 30 <= parse_weight(text, unit=unit).kg <= 250
     for volume_unit in VolumeUnit:
-        with suppress(Refusal):
+        with suppress(ParseError):
             assert 0 <= parse_volume(text, unit=volume_unit).litres <= 15

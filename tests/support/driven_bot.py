@@ -21,7 +21,7 @@ from telegram.error import Forbidden
 
 from bot.app import App
 from bot.core.clock import DrivenClock
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import is_sqlite, make_engine
 from bot.store.migrate import upgrade_to_head

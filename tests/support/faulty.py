@@ -29,7 +29,7 @@ from telegram.error import NetworkError, RetryAfter, TimedOut
 from bot.app import App
 from bot.core.clock import DrivenClock
 from bot.core.clock_watch import ClockWatch
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import make_engine
 from bot.store.tables.traffic import AgendaRow, InboxRow, OutboxRow

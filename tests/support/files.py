@@ -14,7 +14,7 @@ from bot.core.clock import DrivenClock
 from bot.core.context import Document
 from bot.core.incoming import SentFile
 from bot.core.turn import Turn
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.tables.traffic import OutboxRow
 from bot.telegram.fetcher import Fetcher
 from tests.support.line import Line

@@ -10,7 +10,7 @@ from pathlib import Path
 
 from bot.app import App
 from bot.core.clock import Clock
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.settings import Settings
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head

@@ -26,7 +26,7 @@ from typing import Any
 
 ROOT = Path(__file__).parents[2]
 LOADED = (
-    "bot.cli", "bot.app", "bot.doors", "bot.rehearsal.sitting", "alembic.command",
+    "bot.cli", "bot.app", "bot.dispatcher", "bot.rehearsal.sitting", "alembic.command",
     "engine.__main__", "engine.cli.commands", "tests.support.small_bot",
     "tests.support.telegram_standin",
 )  # fmt: skip
@@ -199,7 +199,7 @@ def _warm_up() -> None:
     """Do once what those forked off would each do at first."""
     for loaded in LOADED:
         importlib.import_module(loaded)
-    from bot.doors import USE_CASES  # noqa: PLC0415 - whoever asks for a process does not load it
+    from bot.dispatcher import USE_CASES  # noqa: PLC0415 - whoever asks for a process does not load it
     from bot.store.db import make_engine  # noqa: PLC0415
     from bot.store.migrate import upgrade_to_head  # noqa: PLC0415
 

@@ -1,4 +1,4 @@
-"""A command as the doors hand it on, for tests that call one straight."""
+"""A command as the dispatcher hands it on, for tests that call one straight."""
 
 from __future__ import annotations
 

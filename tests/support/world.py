@@ -1,7 +1,7 @@
 """A small world for tests of the use cases: people who write, a clock that is driven, a real database.
 
-What people do goes through the doors as it would from the inbox; what the bot says is read from the
-outbox. Nothing of the project is replaced.
+What people do goes through the dispatcher as it would from the inbox; what the bot says is read
+from the outbox. Nothing of the project is replaced.
 """
 
 from __future__ import annotations
@@ -20,7 +20,7 @@ from bot.core import agenda
 from bot.core.context import Context
 from bot.core.incoming import Incoming, Kind, Media, SentFile
 from bot.core.turn import ChatTurn, Turn
-from bot.doors import USE_CASES
+from bot.dispatcher import USE_CASES
 from bot.store.db import transaction
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.words.languages import ENGLISH

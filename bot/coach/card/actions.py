@@ -15,7 +15,7 @@ from bot.decision.deciding import latest_decision
 from bot.decision.signoff_taps import ask_day_by_hand, sign_tapped
 from bot.membership.onboarding import health_screen, onboarding
 from bot.people.changes import Change
-from bot.people.people import get_person, local_date, record
+from bot.people.people import get_person, local_date, name_of, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.planning import week_changed
@@ -31,26 +31,26 @@ BUTTONS_IN_A_ROW = 4
 def show_why(turn: OnAthlete) -> None:
     """The latest decision with its trace and sources, as the athlete sees it."""
     answer(turn)
-    own = turn.person.id == turn.profile.person_id
-    name = get_person(turn.session, turn.profile.person_id).first_name
+    self_coached = turn.self_coached
+    name = name_of(turn.session, turn.profile.person_id)
     decided = latest_decision(turn.session, turn.profile.person_id)
     if decided is None:
-        text = words.nothing_decided_yet(name, own=own)
+        text = words.nothing_decided_yet(name, self_coached=self_coached)
     else:
         why = why_words.why_message(
             decision_of(decided),
             turn.profile.weight_unit,
             turn.profile.volume_unit,
-            own=own,
+            self_coached=self_coached,
         )
-        text = words.why_as_seen(name, why, own=own)
+        text = words.why_as_seen(name, why, self_coached=self_coached)
     say_to(turn, turn.person, text)
 
 
 def show_answers(turn: OnAthlete) -> None:
     """What was answered at the start."""
     answer(turn)
-    name = get_person(turn.session, turn.profile.person_id).first_name
+    name = name_of(turn.session, turn.profile.person_id)
     text = (
         words.answers_as_given(name, onboarding.answers_lines(turn.profile))
         if turn.profile.baseline
@@ -116,8 +116,8 @@ def ask_doctor(turn: OnAthlete) -> None:
     if turn.profile.status != AthleteStatus.DOCTOR_FIRST:
         say_to(turn, turn.person, words.doctor_not_waiting())
         return
-    name = get_person(turn.session, turn.profile.person_id).first_name
-    text = words.doctor_sure(name, own=turn.person.id == turn.profile.person_id)
+    name = name_of(turn.session, turn.profile.person_id)
+    text = words.doctor_sure(name, self_coached=turn.self_coached)
     yes = Button(words.doctor_yes_button(), DOCTOR_YES(turn.profile.person_id))
     no = Button(common.not_yet(), DOCTOR_NO(turn.profile.person_id))
     ask_sure(turn, turn.person, text, yes, no)
@@ -133,10 +133,10 @@ def doctor_said_yes(turn: OnAthlete) -> None:
     turn.profile.status, turn.profile.cleared_at = AthleteStatus.ACTIVE, turn.now
     turn.session.add(turn.profile)
     record(turn, turn.profile.person_id, Change.DOCTOR_WORD_NOTED, by=turn.person.id)
-    own = turn.person.id == turn.profile.person_id
+    self_coached = turn.self_coached
     athlete = get_person(turn.session, turn.profile.person_id)
-    rewrite(turn, words.doctor_noted(athlete.first_name, own=own))
-    if not own:
+    rewrite(turn, words.doctor_noted(athlete.first_name, self_coached=self_coached))
+    if not self_coached:
         say_to(turn, athlete, lambda: words.athlete_told_doctor(turn.person.first_name))
     week_changed(turn, turn.person, turn.profile, because="plan-changed", was_complete=False)
 

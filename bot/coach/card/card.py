@@ -16,8 +16,8 @@ from bot.core.outbox import Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.decision.signoff import morning_line
 from bot.event import season_lines
-from bot.people import desk
-from bot.people.people import get_person
+from bot.people import coach_settings
+from bot.people.people import name_of
 from bot.plan.planning import event_line
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.week import CheckInRow, EventRow
@@ -31,18 +31,18 @@ from bot.words.symptoms import symptom_name
 def show_card(turn: OnAthlete) -> None:
     """One athlete, in the place of the message that was tapped."""
     answer(turn)
-    desk.roster_left(turn.session, turn.person, turn.incoming)
+    coach_settings.roster_left(turn.session, turn.person, turn.incoming)
     text, buttons = card(turn, turn.person, turn.profile)
     rewrite(turn, text, buttons)
 
 
 def card(turn: Turn, coach: Person, profile: AthleteProfile) -> tuple[str, Buttons]:
-    name = get_person(turn.session, profile.person_id).first_name
-    own = coach.id == profile.person_id
+    name = name_of(turn.session, profile.person_id)
+    self_coached = coach.id == profile.person_id
     (seen,) = load_roster_rows(turn, [profile])
     lines = _card_lines(turn, coach, profile, seen)
     buttons = [
-        *card_lines.open_buttons(turn.session, profile, seen, own=own),
+        *card_lines.open_buttons(turn.session, profile, seen, self_coached=self_coached),
         *pages.first_page(pages.of_card(turn, coach, profile), set_up=seen.event is not None),
     ]
     return words.card(name, lines), buttons
@@ -72,7 +72,9 @@ def _card_lines(turn: Turn, coach: Person, profile: AthleteProfile, seen: Roster
         lines.append(words.card_asked(at, profile.zone, always_tomorrow=profile.always_tomorrow))
     if week is not None:
         lines.append(card_lines.limits_line(week, profile))
-    lines.append(standing(seen, turn.context, desk.zone_of_coach(turn.session, coach)).state)
+    lines.append(
+        standing(seen, turn.context, coach_settings.zone_of_coach(turn.session, coach)).state
+    )
     lines += card_lines.open_lines(turn.session, coach, profile, seen.waiting)
     lines.append(card_lines.note_line(turn.session, profile, today))
     lines.append(card_lines.pictures_line(turn.session, profile))

@@ -9,7 +9,7 @@ from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete
 from bot.decision import words_forecast_use as words
 from bot.people.changes import Change
-from bot.people.people import get_person, record
+from bot.people.people import name_of, record
 from bot.store.tables.people import AthleteProfile
 from bot.week.priors import prior_for, priors_on
 from bot.words import common
@@ -19,9 +19,11 @@ from engine.values.case import ForecastUse
 def show(turn: OnAthlete) -> None:
     """What holds now, and a button for each of the others."""
     answer(turn)
-    name = get_person(turn.session, turn.profile.person_id).first_name
-    use, own = ForecastUse(turn.profile.forecast), turn.person.id == turn.profile.person_id
-    text = words.view(name, use, own=own, rests="" if own else _rests_on(turn, use))
+    name = name_of(turn.session, turn.profile.person_id)
+    use, self_coached = ForecastUse(turn.profile.forecast), turn.self_coached
+    text = words.view(
+        name, use, self_coached=self_coached, rests="" if self_coached else _rests_on(turn, use)
+    )
     rewrite(turn, text, _buttons(turn.profile))
 
 

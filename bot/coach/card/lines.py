@@ -17,8 +17,8 @@ from bot.decision import words_signoff as signoff_words
 from bot.decision.signoff import plan_g
 from bot.eye import words as eye_words
 from bot.membership import words_second as second_words
-from bot.people.desk import clock_for, moment_for
-from bot.people.people import get_person
+from bot.people.coach_settings import clock_for, moment_for
+from bot.people.people import get_person, name_of
 from bot.people.rights import given_by
 from bot.photos.photo_rows import mornings_of
 from bot.store.base import id_of
@@ -37,21 +37,23 @@ def open_lines(
     session: Session, reader: Person, profile: AthleteProfile, waiting: Decided | None
 ) -> list[str]:
     """A line each for what waits for a word, the worst first; then a freeze."""
-    own = reader.id == profile.person_id
+    self_coached = reader.id == profile.person_id
     lines = [
         words.card_alert(row.level, row.flag, moment_for(session, reader, profile, row.opened_at))
         for row in _alerts(session, profile)
     ]
     if waiting is not None and waiting.carb_g is not None and waiting.sign_off_due_at is not None:
         until = clock_for(session, reader, profile, waiting.sign_off_due_at)
-        lines.append(words.card_waiting(waiting.carb_g, waiting.sets_date, until, own=own))
+        lines.append(
+            words.card_waiting(waiting.carb_g, waiting.sets_date, until, self_coached=self_coached)
+        )
     if profile.frozen_at is not None:
         lines.append(words.card_frozen(moment_for(session, reader, profile, profile.frozen_at)))
     return lines
 
 
 def open_buttons(
-    session: Session, profile: AthleteProfile, seen: RosterRow, *, own: bool
+    session: Session, profile: AthleteProfile, seen: RosterRow, *, self_coached: bool
 ) -> Buttons:
     """A tap for each of them: acknowledge, approve, another figure, keep the plan."""
     number = profile.person_id
@@ -65,7 +67,7 @@ def open_buttons(
     ]
     decision = _waiting_row(session, seen)
     if decision is not None and decision.carb_g is not None:
-        approve = signoff_words.approve_button(decision.carb_g, own=own)
+        approve = signoff_words.approve_button(decision.carb_g, self_coached=self_coached)
         keep = signoff_words.keep_button(plan_g(decision))
         rows += [
             [
@@ -90,7 +92,7 @@ def limits_line(week: Week, profile: AthleteProfile) -> str:
 def looks(session: Session, profile: AthleteProfile, day: date) -> list[str]:
     """What coaches see of that morning, a line each."""
     return [
-        eye_words.sees(get_person(session, row.by_id).first_name, row.look, row.sharpness)
+        eye_words.sees(name_of(session, row.by_id), row.look, row.sharpness)
         for row in look_rows(session, profile.person_id, day, day)
     ]
 
@@ -117,7 +119,7 @@ def contacts_line(session: Session, profile: AthleteProfile) -> str:
     """Who coaches, who stands beside, and who is told when nobody answers."""
     coach = get_person(session, profile.coach_id)
     beside = [
-        second_words.beside(get_person(session, row.person_id).first_name, row.rights)
+        second_words.beside(name_of(session, row.person_id), row.rights)
         for row in given_by(session, coach)
         if row.athlete_id in (None, profile.person_id)
     ]

@@ -58,7 +58,7 @@ from bot.food import words_coach as food_words
 from bot.food.buttons import FOOD_OF
 from bot.membership import words_second as second_words
 from bot.membership.buttons import END, SECOND
-from bot.people.people import get_person
+from bot.people.people import name_of
 from bot.people.rights import is_first_coach
 from bot.photos import words as photo_words
 from bot.photos.buttons import PHOTOS
@@ -82,7 +82,7 @@ class Of:
 
     profile: AthleteProfile
     name: str
-    own: bool
+    self_coached: bool
     first: bool
     learnt: bool
 
@@ -103,14 +103,14 @@ def first_page(of: Of, *, set_up: bool) -> Buttons:
         [] if set_up else begin,
         [button(learnt_button(), LEARNT)] if of.learnt else [],
         [
-            *([] if of.own else [button(eye_words.eye_button(), EYE)]),
+            *([] if of.self_coached else [button(eye_words.eye_button(), EYE)]),
             button(photo_words.photos_button(), PHOTOS),
             button(common.picture_button(), PICTURE),
         ],
         [button(words.why_button(), WHY), button(words.hand_button(), BY_HAND)],
         [button(hold_words.hold_button(), HOLD), freezing],
         [
-            *([] if of.own else [button(words.message_button(of.name), MESSAGE)]),
+            *([] if of.self_coached else [button(words.message_button(of.name), MESSAGE)]),
             button(food_words.button(), FOOD_OF),
         ],
         [Button(words_pages.page_button(key), PAGE(number, key)) for key in PAGES],
@@ -157,7 +157,7 @@ def _person(of: Of) -> Buttons:
         ],
         [button(comparison_words.button(), WEEKS), button(timeline_words.button(), TIMELINE)],
         [button(second_words.second_button(), SECOND)] if of.first else [],
-        [button(second_words.end_button(), END)] if of.first and not of.own else [],
+        [button(second_words.end_button(), END)] if of.first and not of.self_coached else [],
     ]
 
 
@@ -171,8 +171,8 @@ PAGES: Mapping[str, Callable[[Of], Buttons]] = {
 def of_card(turn: Turn, reader: Person, profile: AthleteProfile) -> Of:
     return Of(
         profile,
-        get_person(turn.session, profile.person_id).first_name,
-        own=reader.id == profile.person_id,
+        name_of(turn.session, profile.person_id),
+        self_coached=reader.id == profile.person_id,
         first=is_first_coach(reader, profile),
         learnt=something_learnt(turn.session, profile),
     )
@@ -185,4 +185,4 @@ def show(turn: OnAthlete, pressed: OnPage) -> None:
     key = next((one for one in PAGES if one == pressed.page), next(iter(PAGES)))
     back = [of.button(common.back_button(), CARD)]
     rows = [row for row in PAGES[key](of) if row]
-    rewrite(turn, words_pages.head(of.name, key, own=of.own), [*rows, back])
+    rewrite(turn, words_pages.head(of.name, key, self_coached=of.self_coached), [*rows, back])

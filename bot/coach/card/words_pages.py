@@ -26,5 +26,5 @@ def page_button(key: str) -> str:
     return tr(PAGES[key])
 
 
-def head(name: str, key: str, *, own: bool) -> str:
-    return tr(_OWN[key]) if own else tr(_WHAT[key], name=figures.capital(name))
+def head(name: str, key: str, *, self_coached: bool) -> str:
+    return tr(_OWN[key]) if self_coached else tr(_WHAT[key], name=figures.capital(name))

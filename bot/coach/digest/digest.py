@@ -19,7 +19,7 @@ from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.decision.signoff import default_carb_g, is_small_step
 from bot.decision.words_reasons import reason
-from bot.people.desk import coach_settings_of, subject_of, zone_of_coach
+from bot.people.coach_settings import coach_settings_of, subject_of, zone_of_coach
 from bot.people.people import get_person
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -39,16 +39,16 @@ Section = tuple[str, Sequence[str]]
 
 def schedule(turn: Turn, coach: Person) -> None:
     """Lay the next digest on the agenda, or take it off where the coach wants none."""
-    desk = coach_settings_of(turn.session, coach)
+    settings = coach_settings_of(turn.session, coach)
     assert coach.id is not None
     subject = subject_of(coach.id)
     agenda.cancel(turn.session, subject=subject, kind=DIGEST)
-    if desk.digest_at is None:
+    if settings.digest_at is None:
         return
     zone = zone_of_coach(turn.session, coach) or "UTC"
     day = turn.now.astimezone(ZoneInfo(zone)).date()
     while True:
-        due = instants.local_instant(day, desk.digest_at, zone)
+        due = instants.local_instant(day, settings.digest_at, zone)
         if due > turn.now:
             row = agenda.put(turn.session, subject=subject, local_date=day, kind=DIGEST, due_at=due)
             if row.status == "waiting":
@@ -59,10 +59,10 @@ def schedule(turn: Turn, coach: Person) -> None:
 def send(turn: Turn, duty: AgendaRow) -> None:
     """The hour has come: tell what there is to tell, and look forward to tomorrow."""
     coach = get_person(turn.session, Subject.COACH.of(duty))
-    desk = coach_settings_of(turn.session, coach)
-    if desk.digest_at is None:
+    settings = coach_settings_of(turn.session, coach)
+    if settings.digest_at is None:
         return
-    since = max(desk.digest_sent_at or turn.now - FIRST_BACK, turn.now - AT_MOST_BACK)
+    since = max(settings.digest_sent_at or turn.now - FIRST_BACK, turn.now - AT_MOST_BACK)
     sections = _sections(turn, coach, since)
     if sections:
         zone = zone_of_coach(turn.session, coach) or "UTC"
@@ -71,8 +71,8 @@ def send(turn: Turn, duty: AgendaRow) -> None:
         for note in held_notes(turn.session, coach):
             note.outbox_id = row.id
             turn.session.add(note)
-    desk.digest_sent_at = turn.now
-    turn.session.add(desk)
+    settings.digest_sent_at = turn.now
+    turn.session.add(settings)
     schedule(turn, coach)
 
 
@@ -93,7 +93,7 @@ def _sections(turn: Turn, coach: Person, since: datetime) -> list[Section]:
     alerts = _alerts(turn.session, coach, everybody, since)
     stage = [
         words.today_line(
-            seen.person.first_name, seen.event.kind, own=seen.profile.person_id == coach.id
+            seen.person.first_name, seen.event.kind, self_coached=seen.profile.person_id == coach.id
         )
         for seen in everybody
         if seen.event is not None and seen.days_out == 0
@@ -173,10 +173,12 @@ def _changed(
     for row in session.exec(query):
         seen = of[row.athlete_id]
         what = _outcome(row)
-        own = seen.profile.person_id == coach.id
+        self_coached = seen.profile.person_id == coach.id
         decision = decision_of(row)
-        why = reason(decision, seen.profile.weight_unit, seen.profile.volume_unit, own=own)
-        lines.append(words.changed_line(_name(coach, seen), what, why, own=own))
+        why = reason(
+            decision, seen.profile.weight_unit, seen.profile.volume_unit, self_coached=self_coached
+        )
+        lines.append(words.changed_line(_name(coach, seen), what, why, self_coached=self_coached))
     return lines
 
 
@@ -203,5 +205,5 @@ def _who_checked_in(session: Session, everybody: Sequence[RosterRow], since: dat
 
 
 def _name(coach: Person, seen: RosterRow) -> str:
-    own = seen.profile.person_id == coach.id
-    return words.you() if own else coach_roster.short(seen.person.first_name)
+    self_coached = seen.profile.person_id == coach.id
+    return words.you() if self_coached else coach_roster.short(seen.person.first_name)

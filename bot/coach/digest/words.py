@@ -130,16 +130,16 @@ def needs_line(name: str, state: str) -> str:
     return f"- {name}: {state}"
 
 
-def today_line(name: str, kind: str, *, own: bool) -> str:
+def today_line(name: str, kind: str, *, self_coached: bool) -> str:
     what = tr(KINDS[kind])
-    if own:
+    if self_coached:
         return tr("- your {kind}", kind=what)
     return tr("- {name}'s {kind}", name=name, kind=what)
 
 
-def changed_line(name: str, what: str, why: str, *, own: bool = False) -> str:
+def changed_line(name: str, what: str, why: str, *, self_coached: bool = False) -> str:
     """`why` speaks to the athlete, who is the reader where it is their `own`."""
-    if not own:
+    if not self_coached:
         why = tr("Why, as {name} reads it: {why}", name=name, why=why)
     return f"- {name}: {what}. {why}"
 

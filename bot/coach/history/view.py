@@ -20,6 +20,7 @@ from bot.people.changes import Change, Follows
 from bot.people.people import (
     get_person,
     local_date,
+    name_of,
     own_athlete,
     pending_entries,
     profile_of,
@@ -70,7 +71,7 @@ def in_words(row: HistoryRow, profile: AthleteProfile) -> str:
 
 
 def who(session: Session, row: HistoryRow) -> str:
-    return get_person(session, row.by_id).first_name if row.by_id else words.brimline()
+    return name_of(session, row.by_id) if row.by_id else words.brimline()
 
 
 def when(row: HistoryRow, profile: AthleteProfile) -> str:
@@ -80,7 +81,7 @@ def when(row: HistoryRow, profile: AthleteProfile) -> str:
 def _view(session: Session, profile: AthleteProfile, day: date) -> tuple[str, Buttons]:
     event = current_event(session, profile.person_id)
     days_out = (event.day - day).days if event is not None else None
-    name = get_person(session, profile.person_id).first_name
+    name = name_of(session, profile.person_id)
     rows = [
         words.line(when(row, profile), who(session, row), in_words(row, profile))
         for row in _rows(session, profile, day)

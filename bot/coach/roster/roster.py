@@ -16,7 +16,7 @@ from bot.core.subjects import Subject
 from bot.core.topics import Topic
 from bot.core.turn import Act, Turn
 from bot.decision.signoff_taps import sign_tapped
-from bot.people import desk
+from bot.people import coach_settings
 from bot.people.people import get_person, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
@@ -60,7 +60,7 @@ def show_roster(turn: Act) -> None:
     """/roster"""
     page = _page(turn, turn.person, 0, "")
     row = say_to(turn, turn.person, page.text, buttons=page.buttons)
-    desk.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=row.id)
+    coach_settings.roster_shown(turn.session, turn.person, page=0, shown="", outbox_id=row.id)
 
 
 def turn_page(turn: Act, pressed: Paged) -> None:
@@ -69,7 +69,7 @@ def turn_page(turn: Act, pressed: Paged) -> None:
     answer(turn, words.up_to_date())
     page = _page(turn, coach, max(pressed.page or 0, 0), shown or "")
     rewrite(turn, page.text, page.buttons)
-    desk.roster_shown(
+    coach_settings.roster_shown(
         turn.session,
         coach,
         page=page.number,
@@ -84,10 +84,10 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
     row = turn.session.get(DecisionRow, pressed.decision)
     if row is None or own_athlete(turn.session, turn.person, row.athlete_id) is None:
         return
-    kept = desk.coach_settings_of(turn.session, turn.person)
+    kept = coach_settings.coach_settings_of(turn.session, turn.person)
     page = _page(turn, turn.person, 0 if kept.roster_filter else kept.roster_page, "")
     rewrite(turn, page.text, page.buttons)
-    desk.roster_shown(
+    coach_settings.roster_shown(
         turn.session, turn.person, page=page.number, shown="", message_id=turn.incoming.message_id
     )
 
@@ -95,10 +95,10 @@ def answered_here(turn: Act, pressed: OnProposal) -> None:
 def refresh(turn: Turn, duty: AgendaRow) -> None:
     """Something has happened: the roster that the coach has open is brought up to date."""
     coach = get_person(turn.session, Subject.COACH.of(duty))
-    found = desk.roster_message(turn.session, coach)
+    found = coach_settings.roster_message(turn.session, coach)
     if found is None or not coach.reachable:
         return
-    kept = desk.coach_settings_of(turn.session, coach)
+    kept = coach_settings.coach_settings_of(turn.session, coach)
     page = _page(turn, coach, kept.roster_page, kept.roster_filter)
     edit(
         turn.session, chat_id=coach.chat_id, text=page.text, buttons=page.buttons, now=turn.now,
@@ -111,7 +111,7 @@ def _page(turn: Turn, coach: Person, number: int, shown: str) -> Page:
     profiles = athletes_seen_by(turn.session, coach)
     if not profiles:
         return Page(common.nobody_yet(), (), 0)
-    here = desk.zone_of_coach(turn.session, coach)
+    here = coach_settings.zone_of_coach(turn.session, coach)
     everybody = [
         (standing(seen, turn.context, here), seen) for seen in load_roster_rows(turn, profiles)
     ]

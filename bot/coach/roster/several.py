@@ -19,8 +19,8 @@ from bot.core.turn import Act, Turn
 from bot.decision import signoff_taps
 from bot.decision.words_reasons import rule_name
 from bot.dialogue import asking
-from bot.people import desk
-from bot.people.people import get_person, own_athlete
+from bot.people import coach_settings
+from bot.people.people import name_of, own_athlete
 from bot.people.rights import athletes_seen_by
 from bot.people.telling import say_to
 from bot.store.tables.people import OpenQuestion, Person
@@ -70,7 +70,9 @@ def show(turn: Act, pressed: Alike) -> None:
     waiting = found[0].waiting  # the first to lapse comes first
     assert waiting is not None
     assert waiting.sign_off_due_at is not None
-    until = desk.clock_for(turn.session, turn.person, found[0].profile, waiting.sign_off_due_at)
+    until = coach_settings.clock_for(
+        turn.session, turn.person, found[0].profile, waiting.sign_off_due_at
+    )
     asking.open_question(
         turn, turn.person, SEVERAL, subject_id=turn.person.id,
         answers={
@@ -92,7 +94,7 @@ def given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
         if row is None or profile is None or row.carb_g is None:
             left_out.append(words.not_yours_any_more())
             continue
-        name = short(get_person(turn.session, profile.person_id).first_name)
+        name = short(name_of(turn.session, profile.person_id))
         (seen,) = load_roster_rows(turn, [profile])
         why = words.alert_since() if seen.alert is not None else ""
         why = why or signoff_taps.approve_if_open(turn, coach, profile, row)

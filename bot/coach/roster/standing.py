@@ -16,7 +16,7 @@ from bot.core.turn import Turn
 from bot.people.changes import Change
 from bot.people.people import local_date
 from bot.safety.flow_symptom import ASKED_ABOUT_SIGNS
-from bot.store.tables.desk import HoldRow
+from bot.store.tables.coach import HoldRow
 from bot.store.tables.people import AthleteProfile, AthleteStatus, HistoryRow, OpenQuestion, Person
 from bot.store.tables.week import (
     AlertRow,

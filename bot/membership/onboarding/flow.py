@@ -19,9 +19,9 @@ from bot.membership.onboarding import flow_health as health_screen
 from bot.membership.onboarding import flow_measures as measures
 from bot.membership.onboarding import words
 from bot.membership.onboarding import words_measures as measure_words
-from bot.words import common, refusals
+from bot.words import common, invalid_answers
 from engine.written.units import (
-    Refusal,
+    ParseError,
     VolumeUnit,
     WeightUnit,
     parse_clock,
@@ -49,10 +49,10 @@ def _birth_year(text: str, answers: Answers) -> int:
     low, high = this_year - OLDEST, this_year - 5
     try:
         year = parse_number(text, low=low, high=high)
-    except Refusal:
-        raise InvalidAnswer(refusals.not_a_birth_year(low, high)) from None
+    except ParseError:
+        raise InvalidAnswer(invalid_answers.not_a_birth_year(low, high)) from None
     if not year.is_integer():
-        raise InvalidAnswer(refusals.not_a_birth_year(low, high))
+        raise InvalidAnswer(invalid_answers.not_a_birth_year(low, high))
     return int(year)
 
 
@@ -82,17 +82,17 @@ _DIGITS_OF_A_CLOCK = 3  # "735"; fewer are an hour at best, and that says no zon
 def _place(text: str, answers: Answers) -> list[dict[str, str]]:
     """Candidates: one or more places, to be chosen from."""
     if text.strip().isdecimal() and len(text.strip()) < _DIGITS_OF_A_CLOCK:
-        raise InvalidAnswer(refusals.no_zone_at_that_time())  # "7" may be anything
+        raise InvalidAnswer(invalid_answers.no_zone_at_that_time())  # "7" may be anything
     try:
         reading = parse_clock(text)
-    except Refusal:
+    except ParseError:
         found = find_places(text)
         if not found:
-            raise InvalidAnswer(refusals.unknown_place()) from None
+            raise InvalidAnswer(invalid_answers.unknown_place()) from None
     else:
         found = zones_for_clock(reading, datetime.fromisoformat(answers["_now"]))
         if not found:
-            raise InvalidAnswer(refusals.no_zone_at_that_time())
+            raise InvalidAnswer(invalid_answers.no_zone_at_that_time())
     return [asdict(place) for place in found]
 
 
@@ -132,7 +132,7 @@ def _number_of_them(text: str, answers: Answers) -> int | None:
         return int(word)
     if word.lower() == ELSEWHERE or said(text, NO):
         return None
-    raise InvalidAnswer(refusals.use_buttons())
+    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def _several_typed(answers: Answers) -> bool:
@@ -236,7 +236,9 @@ ONBOARDING = Flow(
     steps=(
         Step(
             key="consent",
-            ask=lambda answers: words.cautions(answers["_coach"], own=answers.get("_own", False)),
+            ask=lambda answers: words.cautions(
+                answers["_coach"], self_coached=answers.get("_own", False)
+            ),
             read=one_of("yes", "no"),
             stays=True,
             choices=buttons(((words.agree_button, "yes"),), ((common.no, "no"),)),

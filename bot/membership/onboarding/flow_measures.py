@@ -7,12 +7,12 @@ from collections.abc import Callable
 from bot.dialogue.flow import Answers, Choice, Choices, Flow, InvalidAnswer, Step, always
 from bot.dialogue.readers import SKIP, buttons, number_between, said
 from bot.membership.onboarding import words_measures as words
-from bot.words import refusals
+from bot.words import invalid_answers
 from bot.words.common import leave_out_button, skip_button
 from engine.evidence.units import KG_PER_LB
 from engine.planning.health_screen import believable, body_fat_believable
 from engine.values.athlete import Sex
-from engine.written.units import Refusal, RefusalCode, WeightUnit, parse_height, parse_weight
+from engine.written.units import ParseError, ParseErrorCode, WeightUnit, parse_height, parse_weight
 
 MEANT, RIGHT, HEIGHT, WEIGHT = "meant", "right", "height", "weight"
 #: Zones by whose name alone somebody may say where they are, and that lie in the US.
@@ -60,8 +60,8 @@ def _read_mass(text: str, answers: Answers) -> Answers:
     unit = answers.get("weight_unit")
     try:
         told = parse_weight(text, unit=WeightUnit(unit) if unit else None)
-    except Refusal as refusal:
-        if refusal.code is not RefusalCode.NO_UNIT:
+    except ParseError as error:
+        if error.code is not ParseErrorCode.NO_UNIT:
             raise
         told = parse_weight(text, unit=_unit_meant(text, answers))
     return {"body_mass_kg": told.kg, "weight_unit": unit or told.unit.value}
@@ -74,13 +74,13 @@ def _unit_meant(text: str, answers: Answers) -> WeightUnit:
     def fits(unit: WeightUnit) -> bool:
         try:
             return believable(height, parse_weight(text, unit=unit).kg)
-        except Refusal:
+        except ParseError:
             return False
 
     if not _in_us(answers) or not fits(WeightUnit.LB):
         return WeightUnit.KG
     if fits(WeightUnit.KG):
-        raise Refusal(RefusalCode.NO_UNIT, given=text.strip())
+        raise ParseError(ParseErrorCode.NO_UNIT, given=text.strip())
     return WeightUnit.LB
 
 
@@ -117,8 +117,8 @@ def _read_check(text: str, answers: Answers) -> float | str | None:
         return meant_kg(answers)
     try:
         typed = parse_weight(text, unit=WeightUnit(answers["weight_unit"])).kg
-    except Refusal:
-        raise InvalidAnswer(refusals.use_buttons()) from None
+    except ParseError:
+        raise InvalidAnswer(invalid_answers.use_buttons()) from None
     if not believable(answers["height_cm"], typed):
         raise InvalidAnswer(words.still_doubted())
     return typed
@@ -141,7 +141,7 @@ def _read_fat_check(text: str, answers: Answers) -> str | None:
         return word
     if word == AGAIN:
         return None
-    raise InvalidAnswer(refusals.use_buttons())
+    raise InvalidAnswer(invalid_answers.use_buttons())
 
 
 def steps(when: Callable[[Answers], bool]) -> tuple[Step, ...]:

@@ -12,7 +12,7 @@ from bot.membership.onboarding import words_health as words
 from bot.membership.onboarding.flow_measures import MEASURES, fat_of, height_of, mass_of
 from bot.membership.onboarding.words import open_button
 from bot.people.changes import Change
-from bot.people.people import get_person, profile_of, record, speaking_to
+from bot.people.people import get_person, name_of, profile_of, record, speaking_to
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from engine.planning.health_screen import Health, Sign, judged, sign_named
@@ -43,12 +43,11 @@ def held_by_floor(turn: ChatTurn, coach: Person, profile: AthleteProfile) -> boo
     """Whether a clearance cannot start anything here, which the coach is then told."""
     if profile.height_cm is None or not health_of(profile).floor:
         return False
-    own, name = (
-        coach.id == profile.person_id,
-        get_person(turn.session, profile.person_id).first_name,
+    self_coached, name = coach.id == profile.person_id, name_of(turn.session, profile.person_id)
+    key = Button(
+        words.ask_again_button(name, self_coached=self_coached), ASK_MEASURES(profile.person_id)
     )
-    key = Button(words.ask_again_button(name, own=own), ASK_MEASURES(profile.person_id))
-    rewrite(turn, words.floor_holds(name, own=own), [[key]])
+    rewrite(turn, words.floor_holds(name, self_coached=self_coached), [[key]])
     return True
 
 
@@ -56,8 +55,8 @@ def ask_measures(turn: OnAthlete) -> None:
     """Button "c:measure:ATHLETE": the athlete is asked for height and weight once more."""
     answer(turn)
     athlete = get_person(turn.session, turn.profile.person_id)
-    own = turn.person.id == athlete.id
-    rewrite(turn, words.asked_again(athlete.first_name, own=own))
+    self_coached = turn.person.id == athlete.id
+    rewrite(turn, words.asked_again(athlete.first_name, self_coached=self_coached))
     with speaking_to(athlete):
         asking.open_question(
             turn, athlete, MEASURES, subject_id=athlete.id,
@@ -82,7 +81,7 @@ def measured(turn: Turn, person: Person, question: OpenQuestion) -> None:
     coach = get_person(turn.session, profile.coach_id)
     with speaking_to(coach):
         text = words.coach_told_measures(
-            person.first_name, words.lines(health, own=coach.id == person.id)
+            person.first_name, words.lines(health, self_coached=coach.id == person.id)
         )
         key = Button(open_button(person.first_name), CARD(profile.person_id))
         say_to(turn, coach, text, buttons=[[key]])

@@ -18,7 +18,7 @@ from bot.membership.onboarding.flow import BASELINE_KEYS, ONBOARDING, under_age
 from bot.membership.onboarding.flow_health import ticked
 from bot.membership.onboarding.flow_measures import height_of, mass_of
 from bot.people.changes import Change
-from bot.people.people import example_of, get_person, local_date, profile_of, record
+from bot.people.people import example_of, get_person, local_date, name_of, profile_of, record
 from bot.people.telling import say_to
 from bot.store.tables.people import AthleteProfile, AthleteStatus, OpenQuestion, Person
 from bot.week.prompts import schedule
@@ -42,7 +42,7 @@ def begin(turn: Turn, person: Person, coach_id: int) -> None:
         ONBOARDING,
         subject_id=person.id,
         answers={
-            "_coach": get_person(turn.session, coach_id).first_name,
+            "_coach": name_of(turn.session, coach_id),
             "_own": coach_id == person.id,
             "_today": local_date(profile, turn.context).isoformat(),
         },
@@ -59,7 +59,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
         _decline(turn, person, profile, question, coach)
         return
     _keep(profile, answers, turn.context)
-    waits, own = health_screen.has_to_wait(profile), coach.id == person.id
+    waits, self_coached = health_screen.has_to_wait(profile), coach.id == person.id
     profile.status = AthleteStatus.DOCTOR_FIRST if waits else AthleteStatus.ACTIVE
     turn.session.add(profile)
     record(turn, profile.person_id, Change.ONBOARDED, by=person.id, status=profile.status)
@@ -67,7 +67,7 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     say_to(
         turn,
         coach,
-        lambda: told(person.first_name, answers_lines(profile), own=own),
+        lambda: told(person.first_name, answers_lines(profile), self_coached=self_coached),
         buttons=lambda: [
             [Button(words.open_button(person.first_name), CARD(profile.person_id))],
             [Button(common.setup_button(), SETUP(profile.person_id))],
@@ -76,13 +76,15 @@ def finish(turn: Turn, person: Person, question: OpenQuestion) -> None:
     say_to(
         turn,
         person,
-        health_words.clearance_first(health_screen.health_of(profile), coach.first_name, own=own)
+        health_words.clearance_first(
+            health_screen.health_of(profile), coach.first_name, self_coached=self_coached
+        )
         if waits
         else words.all_set(
             profile.prompt_time.strftime("%H:%M"),
             coach.first_name,
             example_of(profile, sharpness=False),
-            own=own,
+            self_coached=self_coached,
         ),
         buttons=() if waits else [[Button(words.later_button(), MORE())]],
     )
@@ -95,7 +97,7 @@ def answers_lines(profile: AthleteProfile) -> str:
         {
             **profile.baseline,
             "health": health_words.lines(
-                health_screen.health_of(profile), own=profile.coach_id == profile.person_id
+                health_screen.health_of(profile), self_coached=profile.coach_id == profile.person_id
             ),
             "sex": profile.sex,
             "birth_year": profile.birth_year,
@@ -136,8 +138,14 @@ def _decline(
         turn, profile.person_id, Change.DECLINED, by=person.id,
         because="under age" if minor else "no consent",
     )  # fmt: skip
-    own = coach.id == person.id
-    say_to(turn, person, words.under_age(own=own) if minor else words.no_consent(own=own))
-    if not own:
+    self_coached = coach.id == person.id
+    say_to(
+        turn,
+        person,
+        words.under_age(self_coached=self_coached)
+        if minor
+        else words.no_consent(self_coached=self_coached),
+    )
+    if not self_coached:
         tell = words.coach_told_under_age if minor else words.coach_told_no_consent
         say_to(turn, coach, lambda: tell(person.first_name))

@@ -15,9 +15,9 @@ from bot.words.languages import Sentence, mark, tr
 CONSENT_VERSION = "1"
 
 
-def cautions(coach_name: str, *, own: bool) -> str:
+def cautions(coach_name: str, *, self_coached: bool) -> str:
     """`own` for somebody who coaches themself."""
-    if own:
+    if self_coached:
         return tr(
             "Hello. You are your own coach here: you set the limits, and every alert comes to you.\n\n"
             "Please read this first:\n"
@@ -132,9 +132,9 @@ def ask_baseline(key: str) -> str:
     return tr(BASELINE[key])
 
 
-def under_age(*, own: bool) -> str:
+def under_age(*, self_coached: bool) -> str:
     """`own`: nobody else coaches them."""
-    if own:
+    if self_coached:
         return tr(
             "Thank you for being straight with me. A peak week is for adults: under 18, your body is "
             "still building itself, and I won't take part in it. Train, eat well, and if food or "
@@ -149,8 +149,8 @@ def under_age(*, own: bool) -> str:
     )
 
 
-def no_consent(*, own: bool) -> str:
-    if own:
+def no_consent(*, self_coached: bool) -> str:
+    if self_coached:
         return tr("That is fine. I keep nothing. If you change your mind, send /selfcoach again.")
     return tr(
         "That is fine. I keep nothing and won't write to you. If you change your mind, ask your "
@@ -158,10 +158,10 @@ def no_consent(*, own: bool) -> str:
     )
 
 
-def all_set(prompt_time: str, coach_name: str, example: str, *, own: bool) -> str:
+def all_set(prompt_time: str, coach_name: str, example: str, *, self_coached: bool) -> str:
     """`example`: a check-in in one line, in the reader's units."""
     values = {"prompt_time": prompt_time, "coach_name": coach_name, "example": example}
-    if own:
+    if self_coached:
         return tr(
             "All set. I'll ask at {prompt_time} each morning of your peak week, as soon as you have "
             "set the event, the plan and the limits.\n\n"
@@ -201,8 +201,8 @@ def open_button(name: str) -> str:
     return tr("Open {name}", name=name)
 
 
-def coach_told_all_set(name: str, lines: str, *, own: bool) -> str:
-    if own:
+def coach_told_all_set(name: str, lines: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr("Your answers:\n\n{lines}\n\nNext: the event, the plan, the limits.", lines=lines)
     return tr(
         "{name} is through the first questions:\n\n{lines}\n\nNext: the event, the plan, the "
@@ -212,8 +212,8 @@ def coach_told_all_set(name: str, lines: str, *, own: bool) -> str:
     )
 
 
-def coach_told_doctor_first(name: str, lines: str, *, own: bool) -> str:
-    if own:
+def coach_told_doctor_first(name: str, lines: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Your answers. Nothing starts before a doctor's clearance:\n\n{lines}", lines=lines
         )

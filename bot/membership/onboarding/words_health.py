@@ -88,7 +88,7 @@ HEADS = {
 }
 
 
-def ask(part: Part, signs: Iterable[Sign], *, own: bool) -> str:
+def ask(part: Part, signs: Iterable[Sign], *, self_coached: bool) -> str:
     """The list with what its lines mean; the five questions on eating stand whole.
 
     `own` for somebody who coaches themself: then nobody else is told anything.
@@ -108,7 +108,7 @@ def ask(part: Part, signs: Iterable[Sign], *, own: bool) -> str:
         head, sees = tr(HEADS[part]), tr("Your coach sees it.")
         meant = "\n".join(f"• {tr(MEANT[sign])}" for sign in signs if sign in MEANT)
         below = tr("Some of it means:\n{meant}", meant=meant)
-    return f"{head if own else f'{head} {sees}'}\n\n{below}"
+    return f"{head if self_coached else f'{head} {sees}'}\n\n{below}"
 
 
 def sign_button(sign: Sign) -> str:
@@ -130,9 +130,9 @@ def tap_or_type(part: Part) -> str:
 # What the athlete is told
 
 
-def clearance_first(health: Health, coach_name: str, *, own: bool) -> str:
+def clearance_first(health: Health, coach_name: str, *, self_coached: bool) -> str:
     """Gentle words, and no figures. `own` for somebody who coaches themself."""
-    if own:
+    if self_coached:
         parts = [
             tr(
                 "Thank you for answering openly. Some of it is for a doctor to look at before a peak "
@@ -171,7 +171,7 @@ def clearance_first(health: Health, coach_name: str, *, own: bool) -> str:
 # What the coach is told
 
 
-def lines(health: Health, *, own: bool) -> str:
+def lines(health: Health, *, self_coached: bool) -> str:
     """What was answered, a matter a line; of the five questions on eating only what they come to."""
     said = [tr("Doctor's clearance first: {what}", what=_sign(sign)) for sign in health.clearance]
     if health.eating:
@@ -183,7 +183,7 @@ def lines(health: Health, *, own: bool) -> str:
             "They raise a question and answer none, so please don't ask what was ticked: say that you "
             "are there, and leave food and weight out of it."
         )
-        said.append(about if own else f"{about} {care}")
+        said.append(about if self_coached else f"{about} {care}")
     if health.low_energy:
         said.append(tr("Doctor's clearance first: several signs of too little energy"))
     if health.underweight and not health.floor:
@@ -209,9 +209,9 @@ def _sign(sign: Sign) -> str:
     return tr(MEANT[sign]) if sign in MEANT else tr(SIGNS[sign]).lower()
 
 
-def floor_holds(name: str, *, own: bool) -> str:
+def floor_holds(name: str, *, self_coached: bool) -> str:
     """In place of noting a clearance."""
-    if own:
+    if self_coached:
         return tr(
             "At the weight on file for your height I run no peak week, with or without a clearance. "
             "If height or weight was mistyped or has changed, answer them again."
@@ -223,12 +223,14 @@ def floor_holds(name: str, *, own: bool) -> str:
     )
 
 
-def ask_again_button(name: str, *, own: bool) -> str:
-    return tr("Answer again") if own else tr("Ask {name} again", name=name)
+def ask_again_button(name: str, *, self_coached: bool) -> str:
+    return tr("Answer again") if self_coached else tr("Ask {name} again", name=name)
 
 
-def asked_again(name: str, *, own: bool) -> str:
-    return tr("Asked.") if own else tr("I am asking {name} for height and weight.", name=name)
+def asked_again(name: str, *, self_coached: bool) -> str:
+    return (
+        tr("Asked.") if self_coached else tr("I am asking {name} for height and weight.", name=name)
+    )
 
 
 measures_kept = Sentence("Thank you, height and weight are saved.")

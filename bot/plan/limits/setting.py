@@ -11,7 +11,7 @@ from bot.core.cards import CARD, LIMITS, PLAN, SEASON, OfEvent
 from bot.core.outbox import Button, Buttons
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.people import get_person, own_athlete
+from bot.people.people import name_of, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words
 from bot.plan.buttons import LIMITS_USE, ONE_LIMIT, OfLimit
@@ -57,13 +57,13 @@ def show_limits(turn: OnAthlete, pressed: OfEvent = THE_ONE) -> None:
     limits = current_limits(turn.session, event, athlete_of(turn.profile))
     shown = limits or Limits.suggested(athlete_of(turn.profile), plan, baseline_of(turn.profile))
     text = limit_words.limits_view(
-        get_person(turn.session, turn.profile.person_id).first_name,
+        name_of(turn.session, turn.profile.person_id),
         [
             limit_words.limit_line(key, getattr(shown, key), turn.profile.volume_unit)
             for key in LIMIT_KEYS
         ],
         are_set=limits is not None,
-        own=turn.person.id == turn.profile.person_id,
+        self_coached=turn.self_coached,
         cost=_cost(turn.session, turn.person, turn.profile, plan, shown),
     )
     waits = meant_for(turn.session, turn.profile, event)
@@ -152,8 +152,8 @@ def _cost(
     """What these limits cost, in plain words."""
     return limit_words.room_line(
         room_to_correct(plan, limits),
-        get_person(session, profile.person_id).first_name,
-        own=coach.id == profile.person_id,
+        name_of(session, profile.person_id),
+        self_coached=coach.id == profile.person_id,
     )
 
 

@@ -13,19 +13,19 @@ from engine.values.limits import LIMIT_KEYS
 
 
 def limits_view(
-    name: str, lines: Sequence[str], *, are_set: bool, own: bool, cost: str = ""
+    name: str, lines: Sequence[str], *, are_set: bool, self_coached: bool, cost: str = ""
 ) -> str:
     """`cost`: see `room_line`."""
     if are_set:
         head = (
             tr("Your limits. I never go past them:")
-            if own
+            if self_coached
             else tr("{name}'s limits. I never go past them:", name=figures.capital(name))
         )
     else:
         head = (
             tr("Limits I suggest for your plan. They count once you have set them:")
-            if own
+            if self_coached
             else tr(
                 "Limits I suggest for {name}'s plan. They count once you have set them:",
                 name=name,
@@ -47,7 +47,7 @@ SHARES = (
 )
 
 
-def room_line(room: Room | None, name: str, *, own: bool) -> str:
+def room_line(room: Room | None, name: str, *, self_coached: bool) -> str:
     """What the limits cost: how far a load day may be corrected, beside what may be needed."""
     if room is None:
         return ""
@@ -63,7 +63,7 @@ def room_line(room: Room | None, name: str, *, own: bool) -> str:
             "down at most: {share} of what may be needed.",
             **told,
         )
-        if own
+        if self_coached
         else tr(
             "With these limits {name}'s average load day can be corrected by {up} up and {down} "
             "down at most: {share} of what may be needed.",

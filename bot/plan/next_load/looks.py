@@ -8,7 +8,7 @@ from bot.core.outbox import Button, edit
 from bot.core.turn import Act, Turn
 from bot.decision import words_outlook as words
 from bot.people.changes import Change
-from bot.people.people import get_person, own_athlete, record, speaking_to
+from bot.people.people import get_person, name_of, own_athlete, record, speaking_to
 from bot.people.telling import say_to
 from bot.plan.next_load import next_load
 from bot.store.base import id_of
@@ -50,9 +50,9 @@ def look_tapped(turn: Act, pressed: AtLook) -> None:
     event.look = None if look == "-" else look
     turn.session.add(event)
     record(turn, profile.person_id, Change.LOOK, by=turn.person.id, event=event.id, look=look)
-    name = get_person(turn.session, profile.person_id).first_name
-    own = turn.person.id == profile.person_id
-    kept = words.own_look_kept(look) if own else words.look_kept(name, look)
+    name = name_of(turn.session, profile.person_id)
+    self_coached = turn.person.id == profile.person_id
+    kept = words.own_look_kept(look) if self_coached else words.look_kept(name, look)
     text = words.look_left() if look == "-" else kept
     if turn.incoming.message_id is not None:
         edit(

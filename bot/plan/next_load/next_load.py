@@ -13,7 +13,7 @@ from bot.core.topics import Topic
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
 from bot.people.changes import BY_LEARNT_LOAD, Change
-from bot.people.people import get_person, own_athlete, record
+from bot.people.people import name_of, own_athlete, record
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import LEARNT_NO
@@ -71,7 +71,7 @@ def show(turn: OnAthlete) -> None:
         made = make_offer(turn, turn.profile)
     except NothingLearnt:
         text = words.nothing_learnt(
-            _name(turn.session, turn.profile), own=turn.person.id == turn.profile.person_id
+            _name(turn.session, turn.profile), self_coached=turn.self_coached
         )
         say_to(turn, turn.person, text)
     except ModelMisfit:
@@ -171,14 +171,18 @@ def _plan_id(session: Session, event: EventRow) -> int:
 
 
 def _said(session: Session, coach: Person, profile: AthleteProfile, made: Offer) -> str:
-    own = coach.id == profile.person_id
-    return words.suggestion(made.found, made.made_from, _name(session, profile), own=own)
+    self_coached = coach.id == profile.person_id
+    return words.suggestion(
+        made.found, made.made_from, _name(session, profile), self_coached=self_coached
+    )
 
 
 def _say_misfit(turn: Turn, coach: Person, profile: AthleteProfile) -> None:
-    text = words.model_misfits(_name(turn.session, profile), own=coach.id == profile.person_id)
+    text = words.model_misfits(
+        _name(turn.session, profile), self_coached=coach.id == profile.person_id
+    )
     say_to(turn, coach, text)
 
 
 def _name(session: Session, profile: AthleteProfile) -> str:
-    return get_person(session, profile.person_id).first_name
+    return name_of(session, profile.person_id)

@@ -60,9 +60,9 @@ moved_on = Sentence(
 )
 
 
-def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, own: bool) -> str:
+def suggestion(found: NextLoad, plan: PeakPlan, name: str, *, self_coached: bool) -> str:
     """The suggestion with its reason; `plan` is the one that it was made from."""
-    seen = OWN_SEEN if own else SEEN
+    seen = OWN_SEEN if self_coached else SEEN
     parts = [
         tr(seen[found.look], name=name, then=per_kg(found.then_g_per_kg)),
         _proposal(found, plan),
@@ -154,8 +154,8 @@ def as_it_stands(said: str) -> str:
     )
 
 
-def nothing_learnt(name: str, *, own: bool) -> str:
-    if own:
+def nothing_learnt(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "I can't suggest a load yet. After a trial or a show with check-ins I ask how you "
             "looked; then I can."
@@ -167,8 +167,8 @@ def nothing_learnt(name: str, *, own: bool) -> str:
     )
 
 
-def model_misfits(name: str, *, own: bool) -> str:
-    if own:
+def model_misfits(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "The forecast did not fit your body: on three mornings in a row your weight was "
             "outside what it expected. So I suggest no number for the next load; go by what "

@@ -9,8 +9,8 @@ from bot.core.cards import PLAN, OfEvent
 from bot.core.outbox import Button
 from bot.core.turn import OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.desk import own_moment
-from bot.people.people import get_person, own_athlete
+from bot.people.coach_settings import own_moment
+from bot.people.people import name_of, own_athlete
 from bot.people.telling import say_to
 from bot.plan import gate as plan_gate
 from bot.plan import words as plan_words
@@ -79,15 +79,12 @@ def show_review(turn: OnAthlete, pressed: OfEvent) -> None:
         return
     event, plan = meant
     findings = plan_gate.look_over(turn, turn.profile, event, plan)
-    name, own = (
-        get_person(turn.session, turn.profile.person_id).first_name,
-        turn.person.id == turn.profile.person_id,
-    )
+    name, self_coached = name_of(turn.session, turn.profile.person_id), turn.self_coached
     kept = words.reasons_kept(
         (own_moment(turn.session, turn.person, turn.profile, row.at), row.reason)
         for row in plan_gate.reasons(turn.session, event)
     )
-    text = words.review_view(name, findings, turn.profile.volume_unit, own=own)
+    text = words.review_view(name, findings, turn.profile.volume_unit, self_coached=self_coached)
     ahead = naming(turn.session, turn.profile, event)
     back = [[Button(step_back_button(), PLAN(turn.profile.person_id, ahead))]]
     rewrite(turn, "\n\n".join(p for p in (text, kept) if p), back)

@@ -50,16 +50,18 @@ def looked_over(findings: Sequence[Finding], volume_unit: str) -> str:
     return tr("I checked it:\n\n{findings}", findings=findings_text(findings, volume_unit))
 
 
-def review_view(name: str, findings: Sequence[Finding], volume_unit: str, *, own: bool) -> str:
+def review_view(
+    name: str, findings: Sequence[Finding], volume_unit: str, *, self_coached: bool
+) -> str:
     if not findings:
-        if own:
+        if self_coached:
             return tr("I checked your plan against the published figures: no problem found.")
         return tr(
             "I checked {name}'s plan against the published figures: no problem found.", name=name
         )
     head = (
         tr("Your plan, checked against the published figures:")
-        if own
+        if self_coached
         else tr("{name}'s plan, checked against the published figures:", name=name)
     )
     return f"{head}\n\n{findings_text(findings, volume_unit)}"

@@ -29,7 +29,7 @@ TEMPLATE_NAME = Flow(
 def _ask_use(answers: Answers) -> str:
     asked = words.ask_use(
         answers["_template"], answers["_table"], answers["_name"],
-        own=answers["_own"], days_over=answers["_days_over"],
+        self_coached=answers["_own"], days_over=answers["_days_over"],
     )  # fmt: skip
     return "\n\n".join(part for part in (answers.get("_for", ""), asked) if part)
 

@@ -11,7 +11,7 @@ from bot.core.cards import TEMPLATES, OfEvent, OfTemplate
 from bot.core.outbox import Button
 from bot.core.turn import Act, OnAthlete, Turn
 from bot.dialogue import asking
-from bot.people.people import get_person, local_date, own_athlete
+from bot.people.people import local_date, name_of, own_athlete
 from bot.people.telling import say_to
 from bot.plan import words as plan_words
 from bot.plan.buttons import TEMPLATE, Do, OnTemplate
@@ -85,10 +85,7 @@ def name_given(turn: Turn, coach: Person, question: OpenQuestion) -> None:
 def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
     """The coach's templates as buttons; of the one tapped, what it makes for this athlete."""
     answer(turn)
-    name, own = (
-        get_person(turn.session, turn.profile.person_id).first_name,
-        turn.person.id == turn.profile.person_id,
-    )
+    name, self_coached = name_of(turn.session, turn.profile.person_id), turn.self_coached
     event = meant_event(turn, pressed.event)
     if event is None or not turn.profile.baseline:
         text = (
@@ -103,7 +100,7 @@ def use_template(turn: OnAthlete, pressed: OfTemplate) -> None:
     if pressed.template is None:
         who, ahead = turn.profile.person_id, naming(turn.session, turn.profile, event)
         buttons = [[Button(row.name, TEMPLATES(who, id_of(row), ahead))] for row in mine]
-        text = words.which(name, own=own)
+        text = words.which(name, self_coached=self_coached)
         say_to(turn, turn.person, text, buttons=buttons)
         return
     row = own_template(turn.session, turn.person, pressed.template)
@@ -192,7 +189,7 @@ def _show(
         turn, coach, TEMPLATE_USE, subject_id=profile.person_id,
         answers={
             "_template": row.name, "_shape": row.shape,
-            "_name": get_person(turn.session, profile.person_id).first_name,
+            "_name": name_of(turn.session, profile.person_id),
             "_own": coach.id == profile.person_id,
             "_table": plan_words.plan_table(plan, event.day, profile.volume_unit),
             "_days_over": plan != made,

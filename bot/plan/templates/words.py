@@ -71,8 +71,8 @@ def none_yet() -> str:
     )
 
 
-def which(name: str, *, own: bool) -> str:
-    if own:
+def which(name: str, *, self_coached: bool) -> str:
+    if self_coached:
         return tr(
             "Which template, scaled to your body mass and habits? I show the plan before it "
             "is used.",
@@ -84,10 +84,10 @@ def which(name: str, *, own: bool) -> str:
     )
 
 
-def ask_use(template: str, table: str, name: str, *, own: bool, days_over: bool) -> str:
+def ask_use(template: str, table: str, name: str, *, self_coached: bool, days_over: bool) -> str:
     head = (
         tr("{template}, scaled for you:", template=template)
-        if own
+        if self_coached
         else tr("{template}, scaled for {name}:", template=template, name=name)
     )
     asked = tr("Replace the current plan with it?")

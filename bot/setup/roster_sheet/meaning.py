@@ -19,7 +19,7 @@ from bot.core.zones import find_places
 from bot.dialogue.flow import InvalidAnswer
 from bot.dialogue.readers import day_in
 from bot.event.flow_asks import NONE, USUAL, read_cap, read_look
-from bot.people.people import get_person, local_date
+from bot.people.people import local_date, name_of
 from bot.setup import words_sheet as words
 from bot.setup.roster_sheet import columns as at
 from bot.setup.roster_sheet.reading import Roster, Row
@@ -27,15 +27,15 @@ from bot.setup.wanted import Wanted
 from bot.sheets.format.grid import NOTHING, Cell, Content
 from bot.store.tables.people import AthleteProfile
 from bot.week.load import event_ahead
+from bot.words.invalid_answers import parse_error_text
 from bot.words.languages import known as known_languages
 from bot.words.languages import speaking
-from bot.words.refusals import refusal_text
 from engine.evidence.staging import LOOK_SOONEST_MIN, LOOK_USELESS_MIN
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import PLAN_DAYS
 from engine.written.units import (
-    Refusal,
-    RefusalCode,
+    ParseError,
+    ParseErrorCode,
     VolumeUnit,
     parse_clock,
     parse_grams,
@@ -72,7 +72,7 @@ class Known:
         plain = name.casefold()
         return [
             one for one in self.athletes.values()
-            if " ".join(get_person(self.session, one.person_id).first_name.split()).casefold() == plain
+            if " ".join(name_of(self.session, one.person_id).split()).casefold() == plain
         ]  # fmt: skip
 
 
@@ -93,7 +93,7 @@ def meant(roster: Roster, known: Known) -> tuple[list[Wanted], list[Line], list[
         if profile is None:
             continue
         if _asks_nothing(row):
-            idle.append(get_person(known.session, profile.person_id).first_name)
+            idle.append(name_of(known.session, profile.person_id))
             continue
         found = _Reader(row, known, profile).read(lines)
         if found is not None:
@@ -234,8 +234,8 @@ class _Reader:
             return None
         try:
             return read(cell)
-        except Refusal as refusal:
-            lines.append(Line(self.row.names[key], words.given(cell.text, refusal_text(refusal))))
+        except ParseError as error:
+            lines.append(Line(self.row.names[key], words.given(cell.text, parse_error_text(error))))
         except _Unreadable as unread:
             lines.append(Line(self.row.names[key], words.given(cell.text, str(unread))))
         return None
@@ -262,7 +262,7 @@ class _Reader:
             raise _Unreadable(words.no_such_place())
         try:
             found = find_places(cell.text.strip())
-        except Refusal:
+        except ParseError:
             raise _Unreadable(words.no_such_place()) from None
         if not found:
             raise _Unreadable(words.no_such_place())
@@ -279,14 +279,14 @@ def _day_in_any_language(text: str, today: date) -> date:
     """A sheet may have been filled in by somebody who writes dates otherwise than its sender reads."""
     try:
         return day_in(text, today)
-    except Refusal as refused:
-        if refused.code is RefusalCode.AMBIGUOUS_DATE:
+    except ParseError as refused:
+        if refused.code is ParseErrorCode.AMBIGUOUS_DATE:
             raise  # day and month in figures alone stay doubtful, whatever a language makes of them
         for code in known_languages():
             with speaking(code):
                 try:
                     return day_in(text, today)
-                except Refusal:
+                except ParseError:
                     continue
         raise
 

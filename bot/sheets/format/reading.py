@@ -24,7 +24,7 @@ from bot.words.phases import phase_in
 from bot.words.training import as_drafted
 from engine.values.limits import LIMIT_KEYS
 from engine.values.plan import PLAN_DAYS, Phase
-from engine.written.units import Refusal, VolumeUnit, parse_grams, parse_number, parse_volume
+from engine.written.units import ParseError, VolumeUnit, parse_grams, parse_number, parse_volume
 
 MOST_WATER_L = 15
 MOST = MOST_OF_PLAN | {at.TOTAL: MOST_KCAL}
@@ -166,7 +166,7 @@ def _days_out(grid: Grid, row: int, found: list[Wrong]) -> int | None:
         return None
     try:
         number = _number(cell, 0, max(PLAN_DAYS))
-    except Refusal:
+    except ParseError:
         number = math.nan
     if number not in PLAN_DAYS:
         found.append(Wrong(where, "no-such-day", {"given": cell.text}))
@@ -194,8 +194,8 @@ def _figure(grid: Grid, row: int, column: int, key: str, found: list[Wrong]) -> 
         return None
     try:
         return _amount(cell, key)
-    except Refusal as refusal:
-        found.append(Wrong(where, refusal.code.value, refusal.facts | {"given": cell.text}))
+    except ParseError as error:
+        found.append(Wrong(where, error.code.value, error.facts | {"given": cell.text}))
         return None
 
 
@@ -219,7 +219,7 @@ def _training(cell: Cell, where: str, found: list[Wrong]) -> str:
 
 
 def _amount(cell: Cell, key: str) -> float | int:
-    """The figure in the plan's own unit. Raises Refusal."""
+    """The figure in the plan's own unit. Raises ParseError."""
     if cell.content is Content.NUMBER:
         most = MOST_WATER_L if key == "water_l" else MOST[key]
         number = parse_number(_plain(cell.value), low=0, high=most)
@@ -269,8 +269,8 @@ def _bounds(
         elif cell.content in (Content.NUMBER, Content.TEXT):
             try:
                 bounds[key] = _limit(cell, key)
-            except Refusal as refusal:
-                found.append(Wrong(where, refusal.code.value, refusal.facts | {"given": cell.text}))
+            except ParseError as error:
+                found.append(Wrong(where, error.code.value, error.facts | {"given": cell.text}))
         else:
             found.append(Wrong(where, cell.content.value, {"given": cell.text}))
         if key is not None:

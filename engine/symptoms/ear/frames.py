@@ -29,31 +29,41 @@ _OF_A_BODY = Late(
 _PERSON = r"(?:(?:mein|meine|der|die|das|my|the|our|unser|unsere) )?(?:mann|frau|freund|freundin|mama|papa|mutter|vater|bruder|schwester|kind|kinder|sohn|tochter|trainer|trainerin|coach|posingcoach|kollege|kollegin|nachbar|nachbarin|hubby|husband|wife|boyfriend|girlfriend|mum|mom|dad|brother|sister|friend|bestie|neighbour|neighbor|trainer|posing coach|judge|oma|opa|nan|grandma|tan guy|tan lady)"
 _PLACE = r"(?:bahnhof|flughafen|hotel|zug|bus|auto|gym|studio|büro|halle|venue|backstage|check ?in|gleis|gate|station|airport|train|car|office|hotel|home|zuhause|daheim|supermarkt|rewe|edeka|aldi|lidl|friseur|nails|solarium|posing|posingkurs|parkhaus|parkplatz|werk|schicht|uni|schule|meeting)"
 _TRAINING = frozenset(
-    """
-    a abs am an and arme arms auf aufm back bahnen bank bankdrücken bauch beine beinpresse bench
-    biceps bike bisschen bissl bizeps brust calves cardio crosstrainer danach dann das dehnen
-    der did die done easy ein eine einen einheit ergometer etwas fahrrad fliegende flies flys
-    for für gemacht geschwommen gestern halbe half heute hiit hour hours im in just klimmzüge km
-    kniebeugen kurz laps laterals laufband legs leichte leichtes lengths light locker lockeres
-    mal min minuten minutes mit mobility morgen noch nur only plank plus pose posen posing
-    pullups pump rad reps rower rows rudern runde runden rücken satz schritte schulter schultern
-    schwamm schwimmen seitheben session sets short shoulders spazieren spaziergang squats
-    stairmaster stepper steps stretch stretching stunde stunden swim sätze the then today
-    tomorrow trained trainiert training treadmill triceps trizeps und viertel waden walk wdh
-    wiederholungen with workout x yesterday yoga
-""".split()
-)
+    {
+        "a", "abs", "am", "an", "and", "arme", "arms", "auf", "aufm", "back", "bahnen", "bank",
+        "bankdrücken", "bauch", "beine", "beinpresse", "bench", "biceps", "bike", "bisschen",
+        "bissl", "bizeps", "brust", "calves", "cardio", "crosstrainer", "danach", "dann", "das",
+        "dehnen", "der", "did", "die", "done", "easy", "ein", "eine", "einen", "einheit",
+        "ergometer", "etwas", "fahrrad", "fliegende", "flies", "flys", "for", "für", "gemacht",
+        "geschwommen", "gestern", "halbe", "half", "heute", "hiit", "hour", "hours", "im", "in",
+        "just", "klimmzüge", "km", "kniebeugen", "kurz", "laps", "laterals", "laufband", "legs",
+        "leichte", "leichtes", "lengths", "light", "locker", "lockeres", "mal", "min",
+        "minuten", "minutes", "mit", "mobility", "morgen", "noch", "nur", "only", "plank",
+        "plus", "pose", "posen", "posing", "pullups", "pump", "rad", "reps", "rower", "rows",
+        "rudern", "runde", "runden", "rücken", "satz", "schritte", "schulter", "schultern",
+        "schwamm", "schwimmen", "seitheben", "session", "sets", "short", "shoulders",
+        "spazieren", "spaziergang", "squats", "stairmaster", "stepper", "steps", "stretch",
+        "stretching", "stunde", "stunden", "swim", "sätze", "the", "then", "today", "tomorrow",
+        "trained", "trainiert", "training", "treadmill", "triceps", "trizeps", "und", "viertel",
+        "waden", "walk", "wdh", "wiederholungen", "with", "workout", "x", "yesterday", "yoga",
+    }
+)  # fmt: skip
 _WEATHER = frozenset(
-    """
-    a again am arsch arschkalt bisschen bissl bit blanket broken bäh cold das decke degrees der
-    desk draußen echt eiskalt es flat foggy freezing früh ganz grad gym heating heizung heiß
-    here heut heute hier hock hot im immer in is ist it's its jacke jumper kalt kaputt lovely
-    minus mist mit morgens morning mütze nass nebel neblig noch outside plus rain raining really
-    regen regnet sau saukalt scheiße schnee schneit schreibtisch schön sehr shit sitz sitze snow
-    snowing so sonne sonnig spinnt still studio sturm stürmisch sun sunny the today traumhaft
-    voll war warm was weather wet wetter wieder wind windig windy with wohnung ätzend
-""".split()
-)
+    {
+        "a", "again", "am", "arsch", "arschkalt", "bisschen", "bissl", "bit", "blanket",
+        "broken", "bäh", "cold", "das", "decke", "degrees", "der", "desk", "draußen", "echt",
+        "eiskalt", "es", "flat", "foggy", "freezing", "früh", "ganz", "grad", "gym", "heating",
+        "heizung", "heiß", "here", "heut", "heute", "hier", "hock", "hot", "im", "immer", "in",
+        "is", "ist", "it's", "its", "jacke", "jumper", "kalt", "kaputt", "lovely", "minus",
+        "mist", "mit", "morgens", "morning", "mütze", "nass", "nebel", "neblig", "noch",
+        "outside", "plus", "rain", "raining", "really", "regen", "regnet", "sau", "saukalt",
+        "scheiße", "schnee", "schneit", "schreibtisch", "schön", "sehr", "shit", "sitz",
+        "sitze", "snow", "snowing", "so", "sonne", "sonnig", "spinnt", "still", "studio",
+        "sturm", "stürmisch", "sun", "sunny", "the", "today", "traumhaft", "voll", "war",
+        "warm", "was", "weather", "wet", "wetter", "wieder", "wind", "windig", "windy", "with",
+        "wohnung", "ätzend",
+    }
+)  # fmt: skip
 #: A sentence of one kind of words alone, whatever of the body is trained.
 _KINDS = (_TRAINING, _WEATHER)
 _FRAMES = tuple(

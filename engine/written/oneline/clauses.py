@@ -12,7 +12,7 @@ from engine.written.oneline.pieces import Figure, Mark, Token, Unit, Word
 from engine.written.oneline.plausible import fits, is_readable, likely, value_of
 from engine.written.oneline.report import Known
 from engine.written.oneline.tokens import is_skipped
-from engine.written.units import Refusal
+from engine.written.units import ParseError
 
 _ENDS = frozenset("\n;.!?|()[]")
 _PARTS = frozenset(",/-")
@@ -414,7 +414,7 @@ def _unknown_between(clause: Clause, one: Token, other: Token) -> bool:
 def _valid(one: Named, known: Known) -> bool:
     try:
         value = value_of(one.key, one.figure, known)
-    except Refusal:
+    except ParseError:
         return False
     few = one.key == "carb_eaten_g" and value is not None and 0 < value < LEAST_SPARE_CARBS
     return not few or one.figure.unit is Unit.GRAMS
@@ -437,7 +437,7 @@ def _usual(key: str, figure: Figure, known: Known) -> bool:
         return False
     try:
         return likely(key, value_of(key, figure, known), known)
-    except Refusal:
+    except ParseError:
         return False
 
 

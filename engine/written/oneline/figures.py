@@ -19,7 +19,7 @@ from engine.written.oneline.plausible import (
 )
 from engine.written.oneline.report import CORE, DoubtCode, Value
 from engine.written.oneline.told import all_same
-from engine.written.units import Refusal
+from engine.written.units import ParseError
 
 _CLOSE = 2  # characters: "60 2", "60. 2"
 _UNMISTAKABLE = 0.03  # a figure so near the last weight can be nothing else
@@ -222,7 +222,7 @@ class Figures(Leftover):
         for key, figure in pairs:
             try:
                 option[key] = value_of(key, figure, self._known)
-            except Refusal:
+            except ParseError:
                 return {}
         return option
 

@@ -19,7 +19,7 @@ from engine.evidence.oneline import (
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
 from engine.written.units import (
-    Refusal,
+    ParseError,
     VolumeUnit,
     WeightUnit,
     parse_grams,
@@ -48,7 +48,7 @@ def fits(key: str, figure: Figure) -> bool:
 
 
 def value_of(key: str, figure: Figure, known: Known) -> Value:
-    """The figure as this answer, in kg, L, g, h or as a score. Raises `Refusal`."""
+    """The figure as this answer, in kg, L, g, h or as a score. Raises `ParseError`."""
     return _value(key, figure, figure.number, known)
 
 
@@ -56,7 +56,7 @@ def ends_of(key: str, figure: Figure, known: Known) -> list[Value]:
     """The two ends of a range that can be this answer."""
     found: list[Value] = []
     for number in (figure.number, figure.high):
-        with suppress(Refusal):
+        with suppress(ParseError):
             found.append(_value(key, figure, number, known))
     return found
 
@@ -76,8 +76,8 @@ def _value(key: str, figure: Figure, number: str, known: Known) -> Value:
             grams = parse_grams(number) if not figure.thousand else parse_number(number) * 1000
             return parse_grams(f"{grams:g}")
         return parse_number(number, low=0, high=24)
-    except Refusal as refusal:
-        refusal.facts.setdefault("field", key)
+    except ParseError as error:
+        error.facts.setdefault("field", key)
         raise
 
 
@@ -127,7 +127,7 @@ def values_of(key: str, figures: Sequence[Figure], known: Known) -> list[float]:
     """The figures that can be read as this answer, as values."""
     found = []
     for figure in figures:
-        with suppress(Refusal):
+        with suppress(ParseError):
             value = value_of(key, figure, known)
             if value is not None:
                 found.append(value)
@@ -140,7 +140,7 @@ def is_readable(key: str, figure: Figure, known: Known) -> bool:
         return fits(key, figure)
     try:
         value_of(key, figure, known)
-    except Refusal:
+    except ParseError:
         return False
     return True
 
@@ -173,13 +173,13 @@ def doubt_of_habit(key: str, figure: Figure, value: Value, known: Known) -> Doub
     )  # fmt: skip
 
 
-def doubt_of_refusal(key: str, figure: Figure, refusal: Refusal, known: Known) -> Doubt:
+def doubt_of_parse_error(key: str, figure: Figure, error: ParseError, known: Known) -> Doubt:
     """The question to ask where a figure cannot be this answer: the answer, and what may be meant."""
-    facts = {name: fact for name, fact in refusal.facts.items() if name != "field"}
+    facts = {name: fact for name, fact in error.facts.items() if name != "field"}
     usual = _usual(key, known)
     meant = list(dict.fromkeys(_meant(key, figure, usual, known)))[:3]
     return Doubt(
-        code=refusal.code, answer=key, given=figure.text.strip(), facts=facts,
+        code=error.code, answer=key, given=figure.text.strip(), facts=facts,
         options=tuple({key: option} for option in meant),
     )  # fmt: skip
 
@@ -236,7 +236,7 @@ def _weights_meant(figure: Figure, usual: float) -> Iterator[float]:
             written += [f"{digits[:place]}{d}{digits[place + 1 :]} {own}" for d in "0123456789"]
     found: list[tuple[float, float]] = []
     for rank, text in enumerate(written):
-        with suppress(Refusal):
+        with suppress(ParseError):
             kg = parse_weight(text).kg
             if abs(kg - usual) <= float(NEAR_A_SLIP) * usual:
                 found.append((rank if rank < 4 else 4 + abs(kg - usual), kg))
@@ -258,7 +258,7 @@ def _volumes_meant(figure: Figure, usual: float | None, known: Known) -> Iterato
     written = [number, number / 10, number / 1000, number * 10, number / 100]
     unit = known.volume_unit
     if unit in (VolumeUnit.FLOZ_US, VolumeUnit.FLOZ_IMP):
-        with suppress(Refusal):
+        with suppress(ParseError):
             written.append(parse_volume(f"{number:g}", unit=unit).litres)
     if figure.number.count(",") + figure.number.count(".") == 1 and "000" not in figure.number:
         written.append(float(figure.number.lstrip("-").replace(",", "").replace(".", "")) / 1000)

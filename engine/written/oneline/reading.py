@@ -17,7 +17,7 @@ from engine.written.oneline.joined import interpretations
 from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure, Token
 from engine.written.oneline.report import IN_ORDER, Doubt, Known, Report, Value
-from engine.written.units import RefusalCode, WeightUnit
+from engine.written.units import ParseErrorCode, WeightUnit
 from engine.written.units.reading import plain_with_places
 
 _DOTS = Late(r"\.{2,}")
@@ -99,7 +99,7 @@ def _best(readings: Sequence[tuple[_Read, list[Token]]]) -> _Read:
         for _, tokens in clear
         for token in tokens
     )
-    code = RefusalCode.AMBIGUOUS_STONE if stones else RefusalCode.AMBIGUOUS_SEPARATOR
+    code = ParseErrorCode.AMBIGUOUS_STONE if stones else ParseErrorCode.AMBIGUOUS_SEPARATOR
     return _between(distinct, code)
 
 
@@ -109,7 +109,7 @@ def _none_clear(reads: Sequence[_Read]) -> _Read:
     if len(reads) == 1:
         return report, span
     doubt = report.doubts[0]
-    anew = Doubt(code=RefusalCode.AMBIGUOUS_SEPARATOR, answer=doubt.answer, given=doubt.given)
+    anew = Doubt(code=ParseErrorCode.AMBIGUOUS_SEPARATOR, answer=doubt.answer, given=doubt.given)
     shared = {
         key: value
         for key, value in report.answers.items()
@@ -118,7 +118,7 @@ def _none_clear(reads: Sequence[_Read]) -> _Read:
     return replace(report, answers=shared, doubts=(anew,)), span
 
 
-def _between(distinct: Sequence[_Read], code: RefusalCode) -> _Read:
+def _between(distinct: Sequence[_Read], code: ParseErrorCode) -> _Read:
     """What all these readings share, and the question which of them it is."""
     report, span = distinct[0]
     shared = {

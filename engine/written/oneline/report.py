@@ -6,7 +6,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field
 from enum import StrEnum
 
-from engine.written.units import RefusalCode, VolumeUnit, WeightUnit
+from engine.written.units import ParseErrorCode, VolumeUnit, WeightUnit
 
 Value = float | int | None
 #: The answers that a report may hold, in the order in which bare numbers are taken for them.
@@ -44,7 +44,7 @@ class Known:
 
 
 class DoubtCode(StrEnum):
-    """Why something that was read is asked about before it is taken, beside `RefusalCode`."""
+    """Why something that was read is asked about before it is taken, beside `ParseErrorCode`."""
 
     FAR = "far-from-habit"  # facts: before
     ORDER = "order"
@@ -62,10 +62,10 @@ class Doubt:
     """A question to put before anything is taken.
 
     `answer` is the key it is about, `given` what was written. Each of `options` is a likely meaning,
-    as answers by key; `facts` are those of `Refusal`, and `before` for what the figure is far from.
+    as answers by key; `facts` are those of `ParseError`, and `before` for what the figure is far from.
     """
 
-    code: DoubtCode | RefusalCode
+    code: DoubtCode | ParseErrorCode
     answer: str
     given: str
     options: tuple[Mapping[str, Value], ...] = ()

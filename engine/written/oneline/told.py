@@ -9,14 +9,14 @@ from engine.written.oneline.phrases import Phrases
 from engine.written.oneline.pieces import Figure
 from engine.written.oneline.plausible import (
     doubt_of_habit,
-    doubt_of_refusal,
+    doubt_of_parse_error,
     ends_of,
     likely,
     value_of,
     values_of,
 )
 from engine.written.oneline.report import Doubt, DoubtCode, Known, Value
-from engine.written.units import Refusal, RefusalCode, VolumeUnit
+from engine.written.units import ParseError, ParseErrorCode, VolumeUnit
 
 _NARROW = 1.35  # of drinks: "4 to 5 L" is 4.5, which neither end could be told from next morning
 _SAME = 0.006  # two figures nearer than this share of each other are one, in two units
@@ -77,8 +77,8 @@ class Told:
             return
         try:
             value = value_of(key, figure, self._known)
-        except Refusal as refusal:
-            self._add(doubt_of_refusal(key, figure, refusal, self._known))
+        except ParseError as error:
+            self._add(doubt_of_parse_error(key, figure, error, self._known))
             return
         doubt = doubt_of_habit(key, figure, value, self._known)
         if doubt is not None:
@@ -112,7 +112,7 @@ class Told:
         self._doubt(DoubtCode.RANGE, key, figure.text.strip(), usual)
 
     def _doubt(
-        self, code: DoubtCode | RefusalCode, key: str, given: str,
+        self, code: DoubtCode | ParseErrorCode, key: str, given: str,
         options: Sequence[Mapping[str, Value]],
     ) -> None:  # fmt: skip
         self._add(Doubt(code=code, answer=key, given=given, options=tuple(options)))

@@ -1,10 +1,10 @@
 """Typed quantities and how people write them.
 
-Every `parse_` function returns the quantity or raises `Refusal`; none ever guesses.
+Every `parse_` function returns the quantity or raises `ParseError`; none ever guesses.
 """
 
 from engine.written.units.amounts import parse_grams, parse_height, parse_number, parse_score
-from engine.written.units.refusal import Refusal, RefusalCode
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 from engine.written.units.volume import Volume, VolumeUnit, parse_volume, show_volume
 from engine.written.units.weight import Weight, WeightUnit, parse_weight, show_weight
 from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clock, parse_day
@@ -12,8 +12,8 @@ from engine.written.units.when import ENGLISH_CALENDAR, CalendarWords, parse_clo
 __all__ = [
     "ENGLISH_CALENDAR",
     "CalendarWords",
-    "Refusal",
-    "RefusalCode",
+    "ParseError",
+    "ParseErrorCode",
     "Volume",
     "VolumeUnit",
     "Weight",

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from engine.evidence.units import CM_PER_INCH, LEAST_HEIGHT, MOST_HEIGHT
 from engine.written.late import Late
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 from engine.written.units.reading import (
     NUMBER,
     decimal,
@@ -11,7 +12,6 @@ from engine.written.units.reading import (
     spelt_out,
     why_not_read,
 )
-from engine.written.units.refusal import Refusal, RefusalCode
 
 _GRAMS = Late(
     rf"(?:carbs? ?[:=]? ?)?\+?({NUMBER}) ?(?:grammes?|gramm|grams?|gr|g)?"
@@ -54,9 +54,9 @@ def parse_score(text: str, low: int, high: int) -> int:
         raise why_not_read(answer)
     value = decimal(match[1])
     if not value.is_integer():
-        raise Refusal(RefusalCode.NOT_A_WHOLE_NUMBER, given=value, low=low, high=high)
+        raise ParseError(ParseErrorCode.NOT_A_WHOLE_NUMBER, given=value, low=low, high=high)
     if match[2] and decimal(match[2]) != high:
-        raise Refusal(RefusalCode.OUT_OF_RANGE, given=answer, low=low, high=high)
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, given=answer, low=low, high=high)
     return int(_within(value, low, high))
 
 
@@ -77,7 +77,7 @@ def _centimetres(answer: str) -> float:
     if match := _FEET.fullmatch(answer):
         inches = decimal(match[2]) if match[2] else 0.0
         if inches >= 12:
-            raise Refusal(RefusalCode.OUT_OF_RANGE, given=inches, unit="in", low=0, high=11.9)
+            raise ParseError(ParseErrorCode.OUT_OF_RANGE, given=inches, unit="in", low=0, high=11.9)
         return (float(match[1]) * 12 + inches) * inch
     if match := _INCHES.fullmatch(answer):
         return decimal(match[1]) * inch
@@ -94,14 +94,14 @@ def _bare_height(value: float) -> float:
     feet = 3 <= value < 8
     inches = low <= value * float(CM_PER_INCH) <= high and value < low
     if feet or inches:
-        raise Refusal(RefusalCode.NO_UNIT, given=value)
+        raise ParseError(ParseErrorCode.NO_UNIT, given=value)
     return value
 
 
 def _believable_height(cm: float) -> float:
     low, high = float(LEAST_HEIGHT), float(MOST_HEIGHT)
     if not low <= cm <= high:
-        raise Refusal(RefusalCode.IMPLAUSIBLE, given=cm, unit="cm", low=low, high=high)
+        raise ParseError(ParseErrorCode.IMPLAUSIBLE, given=cm, unit="cm", low=low, high=high)
     return round(cm, 1)
 
 
@@ -111,5 +111,5 @@ def _within(value: float, low: float | None, high: float | None, unit: str = "")
         facts |= {k: v for k, v in (("low", low), ("high", high)) if v is not None}
         if unit:
             facts["unit"] = unit
-        raise Refusal(RefusalCode.OUT_OF_RANGE, **facts)
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, **facts)
     return value

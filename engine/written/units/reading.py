@@ -6,7 +6,7 @@ import re
 import unicodedata
 
 from engine.written.late import Late
-from engine.written.units.refusal import Refusal, RefusalCode
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 
 LONGEST = 200  # characters of one answer; a number with its unit needs no more
 
@@ -75,15 +75,15 @@ def _plain_character(char: str, before: list[str]) -> str:
 
 
 def one_answer(text: str) -> str:
-    """The plain characters of a short answer, or the refusal of one empty or too long."""
+    """The plain characters of a short answer, or the error of one empty or too long."""
     if len(text) > LONGEST:
-        raise Refusal(RefusalCode.TOO_LONG, high=LONGEST, low=1, unit="characters")
+        raise ParseError(ParseErrorCode.TOO_LONG, high=LONGEST, low=1, unit="characters")
     answer = " ".join(plain(text).split())
     # a full stop at the end is punctuation, a point at the start belongs to ".5"
     answer = answer.rstrip(" .,;:!?=~").lstrip(" ;:!?=~")
     if not answer:
         # "?!" is no more an answer than a blank, yet a person who typed something is told so
-        raise Refusal(RefusalCode.NOT_A_NUMBER if text.strip() else RefusalCode.EMPTY)
+        raise ParseError(ParseErrorCode.NOT_A_NUMBER if text.strip() else ParseErrorCode.EMPTY)
     return answer
 
 
@@ -91,7 +91,7 @@ def number_typed(text: str) -> str:
     """The same of what has to be a number, and no negative one; a dash between two is no minus."""
     answer = one_answer(text)
     if re.match(rf"\D*?-\s?{NUMBER}", answer) and not re.match(r"[^-]*\d\s?-\s?\d", answer):
-        raise Refusal(RefusalCode.NEGATIVE)
+        raise ParseError(ParseErrorCode.NEGATIVE)
     return answer
 
 
@@ -104,26 +104,26 @@ def decimal(token: str, *, thousands: bool = False) -> float:
     """
     marks = re.findall(r"[.,]", token)
     if len(marks) > 1:
-        raise Refusal(RefusalCode.AMBIGUOUS_SEPARATOR, given=token)
+        raise ParseError(ParseErrorCode.AMBIGUOUS_SEPARATOR, given=token)
     if marks:
         whole, digits = re.split(r"[.,]", token)
         if len(digits) == 3 and whole.strip("0"):
             if not thousands:
-                raise Refusal(RefusalCode.AMBIGUOUS_SEPARATOR, given=token)
+                raise ParseError(ParseErrorCode.AMBIGUOUS_SEPARATOR, given=token)
             return float(whole + digits)
         return float(f"{whole or '0'}.{digits}")
     return float(token)
 
 
-def why_not_read(answer: str, unit_words: str = "") -> Refusal:
-    """The refusal that says best why no pattern matched `answer`."""
+def why_not_read(answer: str, unit_words: str = "") -> ParseError:
+    """The error that says best why no pattern matched `answer`."""
     numbers = _NUMBER_RE.findall(answer)
     if not numbers:
-        return Refusal(RefusalCode.NOT_A_NUMBER)
+        return ParseError(ParseErrorCode.NOT_A_NUMBER)
     if len(numbers) > 1:
-        return Refusal(RefusalCode.TOO_MANY_NUMBERS)
+        return ParseError(ParseErrorCode.TOO_MANY_NUMBERS)
     words = " ".join(re.sub(NUMBER, " ", answer).split())[:20]
-    return Refusal(RefusalCode.UNKNOWN_UNIT, given=words, known=unit_words)
+    return ParseError(ParseErrorCode.UNKNOWN_UNIT, given=words, known=unit_words)
 
 
 def spelt_out(answer: str) -> int | None:

@@ -7,8 +7,8 @@ from enum import StrEnum
 
 from engine.evidence.units import L_PER_IMPERIAL_FLUID_OUNCE, L_PER_US_FLUID_OUNCE, MOST_WATER
 from engine.written.late import Late
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
-from engine.written.units.refusal import Refusal, RefusalCode
 
 
 class VolumeUnit(StrEnum):
@@ -61,7 +61,7 @@ _LEAST_BARE = {VolumeUnit.ML: 100.0, VolumeUnit.FLOZ_US: 15.0, VolumeUnit.FLOZ_I
 def parse_volume(text: str, *, unit: VolumeUnit | None = None) -> Volume:
     """Read a day's drinking; `unit` is the athlete's own setting, for a number without a unit.
 
-    None drunk is an answer. Raises `Refusal`; never guesses between two readings.
+    None drunk is an answer. Raises `ParseError`; never guesses between two readings.
     """
     answer = number_typed(text)
     match = _VOLUME.fullmatch(answer)
@@ -93,7 +93,7 @@ def _which_ounce(whose: str | None, larger: str | None, setting: VolumeUnit | No
         return VolumeUnit.FLOZ_US if american else VolumeUnit.FLOZ_IMP
     if setting in _FLUID_OUNCES:
         return setting
-    raise Refusal(RefusalCode.WHICH_FLUID_OUNCE, unit=larger or "fl oz")
+    raise ParseError(ParseErrorCode.WHICH_FLUID_OUNCE, unit=larger or "fl oz")
 
 
 def _ounces(value: float, unit: VolumeUnit, larger: str | None) -> Volume:
@@ -106,7 +106,7 @@ def _ounces(value: float, unit: VolumeUnit, larger: str | None) -> Volume:
 def _bare(number: str, unit: VolumeUnit | None) -> Volume:
     value = decimal(number, thousands=unit is VolumeUnit.ML)
     if unit is None:
-        raise Refusal(RefusalCode.NO_UNIT, given=value)
+        raise ParseError(ParseErrorCode.NO_UNIT, given=value)
     if 0 < value < _LEAST_BARE.get(unit, 0):
         raise _unbelievable(value, unit, f"{value:g} L")
     return _believable(value, unit)
@@ -120,12 +120,12 @@ def _believable(value: float, unit: VolumeUnit) -> Volume:
     return Volume(litres, unit)
 
 
-def _unbelievable(value: float, unit: VolumeUnit, hint: str | None) -> Refusal:
+def _unbelievable(value: float, unit: VolumeUnit, hint: str | None) -> ParseError:
     high = round(float(MOST_WATER) / _LITRES_PER_UNIT[unit], 1)
     facts: dict[str, str | float] = {"given": value, "unit": str(unit), "low": 0, "high": high}
     if hint:
         facts["hint"] = hint
-    return Refusal(RefusalCode.IMPLAUSIBLE, **facts)
+    return ParseError(ParseErrorCode.IMPLAUSIBLE, **facts)
 
 
 def show_volume(litres: float, unit: VolumeUnit) -> str:

@@ -7,8 +7,8 @@ from enum import StrEnum
 
 from engine.evidence.units import KG_PER_LB, LB_PER_STONE, LEAST_BODY_MASS, MOST_BODY_MASS
 from engine.written.late import Late
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 from engine.written.units.reading import NUMBER, decimal, number_typed, why_not_read
-from engine.written.units.refusal import Refusal, RefusalCode
 
 
 class WeightUnit(StrEnum):
@@ -43,7 +43,7 @@ _KG_PER_UNIT = {
 def parse_weight(text: str, *, unit: WeightUnit | None = None) -> Weight:
     """Read a body mass; `unit` is the athlete's own setting, for a number without a unit.
 
-    Raises `Refusal`; never guesses between two readings.
+    Raises `ParseError`; never guesses between two readings.
     """
     answer = number_typed(text)
     if match := _SIMPLE.fullmatch(answer):
@@ -52,7 +52,7 @@ def parse_weight(text: str, *, unit: WeightUnit | None = None) -> Weight:
     if match := _STONE.fullmatch(answer):
         return _stones(*match.groups())
     if unit is WeightUnit.ST and _TWO_BARE.fullmatch(answer):
-        raise Refusal(RefusalCode.AMBIGUOUS_STONE, given=answer)
+        raise ParseError(ParseErrorCode.AMBIGUOUS_STONE, given=answer)
     raise why_not_read(answer, "kg, lb, st")
 
 
@@ -66,9 +66,9 @@ def _simple(number: str, said: WeightUnit | None, setting: WeightUnit | None) ->
     value = decimal(number)
     unit = said or setting
     if unit is None:
-        raise Refusal(RefusalCode.NO_UNIT, given=value)
+        raise ParseError(ParseErrorCode.NO_UNIT, given=value)
     if unit is WeightUnit.ST and not value.is_integer():
-        raise Refusal(RefusalCode.AMBIGUOUS_STONE, given=number)  # 9.8 st, or 9 st 8 lb
+        raise ParseError(ParseErrorCode.AMBIGUOUS_STONE, given=number)  # 9.8 st, or 9 st 8 lb
     others = [u for u in (WeightUnit.LB, WeightUnit.KG) if u is not unit and said is None]
     hint = next((f"{value:g} {u}" for u in others if _believed(value * _KG_PER_UNIT[u])), None)
     return _believable(value * _KG_PER_UNIT[unit], unit, value, hint)
@@ -77,10 +77,12 @@ def _simple(number: str, said: WeightUnit | None, setting: WeightUnit | None) ->
 def _stones(stones: str, pounds: str | None) -> Weight:
     whole = decimal(stones)
     if not whole.is_integer():
-        raise Refusal(RefusalCode.AMBIGUOUS_STONE, given=f"{stones} st {pounds or ''}".strip())
+        raise ParseError(
+            ParseErrorCode.AMBIGUOUS_STONE, given=f"{stones} st {pounds or ''}".strip()
+        )
     rest = decimal(pounds) if pounds else 0.0
     if not rest < float(LB_PER_STONE):
-        raise Refusal(RefusalCode.OUT_OF_RANGE, given=rest, unit="lb", low=0, high=13.9)
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, given=rest, unit="lb", low=0, high=13.9)
     in_pounds = whole * float(LB_PER_STONE) + rest
     given = in_pounds / float(LB_PER_STONE)
     return _believable(in_pounds * float(KG_PER_LB), WeightUnit.ST, given)
@@ -102,7 +104,7 @@ def _believable(kg: float, unit: WeightUnit, given: float, hint: str | None = No
     }
     if hint:
         facts["hint"] = hint
-    raise Refusal(RefusalCode.IMPLAUSIBLE, **facts)
+    raise ParseError(ParseErrorCode.IMPLAUSIBLE, **facts)
 
 
 def show_weight(kg: float, unit: WeightUnit) -> str:

@@ -7,8 +7,8 @@ from dataclasses import dataclass, replace
 from datetime import date, time, timedelta
 
 from engine.written.late import Late
+from engine.written.units.parse_error import ParseError, ParseErrorCode
 from engine.written.units.reading import one_answer
-from engine.written.units.refusal import Refusal, RefusalCode
 
 _CLOCK = Late(
     r"(?:at )?(\d{1,2})(?: ?(?:[:.,h]|uhr) ?(\d\d)| (\d\d))? ?(?:o'?clock|uhr)? ?([ap])?(?:\.? ?m\.?)?"
@@ -77,24 +77,24 @@ ENGLISH_CALENDAR = CalendarWords(
 
 def parse_clock(text: str) -> time:
     """Read a time of day: "6:30", "0630", "6.30 am", "7pm". A bare hour counts from midnight."""
-    answer = _answer(text, RefusalCode.NOT_A_TIME)
+    answer = _answer(text, ParseErrorCode.NOT_A_TIME)
     if answer in {"noon", "midday", "midnight"}:
         return time(0) if answer == "midnight" else time(12)
     if match := _CLOCK.fullmatch(answer):
         hour, minute, half = int(match[1]), int(match[2] or match[3] or 0), match[4]
         if half and not 1 <= hour <= 12:
-            raise Refusal(RefusalCode.NOT_A_TIME)
+            raise ParseError(ParseErrorCode.NOT_A_TIME)
         if half:
             hour = hour % 12 + (12 if half == "p" else 0)
         return _time(hour, minute)
     if match := _MILITARY.fullmatch(answer):
         return _time(int(match[1]), int(match[2]))
-    raise Refusal(RefusalCode.NOT_A_TIME)
+    raise ParseError(ParseErrorCode.NOT_A_TIME)
 
 
 def _time(hour: int, minute: int) -> time:
     if hour > 23 or minute > 59:
-        raise Refusal(RefusalCode.NOT_A_TIME)
+        raise ParseError(ParseErrorCode.NOT_A_TIME)
     return time(hour, minute)
 
 
@@ -104,7 +104,7 @@ def parse_day(text: str, *, today: date, words: CalendarWords = ENGLISH_CALENDAR
     Day and month as numbers are refused where either could be the other: a wrong stage day costs
     the whole week.
     """
-    answer = _answer(text, RefusalCode.NOT_A_DATE)
+    answer = _answer(text, ParseErrorCode.NOT_A_DATE)
     if answer in words.today + words.tomorrow:
         return today + timedelta(days=answer in words.tomorrow)
     if (match := _IN_DAYS.fullmatch(answer)) and match[2] in words.days + words.weeks:
@@ -112,8 +112,8 @@ def parse_day(text: str, *, today: date, words: CalendarWords = ENGLISH_CALENDAR
     weekday, answer = _split_weekday(answer, words)
     found = _dated(answer, today, words)
     if weekday is not None and found.weekday() != weekday:
-        raise Refusal(
-            RefusalCode.WRONG_WEEKDAY,
+        raise ParseError(
+            ParseErrorCode.WRONG_WEEKDAY,
             given=_WEEKDAYS[weekday].title(),
             day=found.isoformat(),
             hint=_WEEKDAYS[found.weekday()].title(),
@@ -128,14 +128,14 @@ def _dated(answer: str, today: date, words: CalendarWords) -> date:
         first, second = int(match[1]), int(match[2])
         known = words.day_first and "." in answer
         if first <= 12 and second <= 12 and first != second and not known:
-            raise Refusal(RefusalCode.AMBIGUOUS_DATE, given=answer)
+            raise ParseError(ParseErrorCode.AMBIGUOUS_DATE, given=answer)
         day, month = (second, first) if second > 12 else (first, second)
         return _in_year(match[3], month, day, today)
     if match := _DAY_MONTH.fullmatch(answer):
         return _in_year(match[3], _month(match[2], words), int(match[1]), today)
     if match := _MONTH_DAY.fullmatch(answer):
         return _in_year(match[3], _month(match[1], words), int(match[2]), today)
-    raise Refusal(RefusalCode.NOT_A_DATE)
+    raise ParseError(ParseErrorCode.NOT_A_DATE)
 
 
 def _in_year(year: str | None, month: int, day: int, today: date) -> date:
@@ -148,19 +148,19 @@ def _in_year(year: str | None, month: int, day: int, today: date) -> date:
             continue
         if found >= today:
             return found
-    raise Refusal(RefusalCode.NOT_A_DATE)
+    raise ParseError(ParseErrorCode.NOT_A_DATE)
 
 
 def _date(year: int, month: int, day: int) -> date:
     try:
         return date(year, month, day)
     except ValueError as error:
-        raise Refusal(RefusalCode.NOT_A_DATE) from error
+        raise ParseError(ParseErrorCode.NOT_A_DATE) from error
 
 
 def _later(today: date, days: int) -> date:
     if timedelta(days=days) > _FURTHEST:
-        raise Refusal(RefusalCode.OUT_OF_RANGE, given=days, low=0, high=366, unit="days")
+        raise ParseError(ParseErrorCode.OUT_OF_RANGE, given=days, low=0, high=366, unit="days")
     return today + timedelta(days=days)
 
 
@@ -168,7 +168,7 @@ def _month(word: str, words: CalendarWords) -> int:
     for number, names in enumerate(words.months, start=1):
         if word in names:
             return number
-    raise Refusal(RefusalCode.NOT_A_DATE)
+    raise ParseError(ParseErrorCode.NOT_A_DATE)
 
 
 def _split_weekday(answer: str, words: CalendarWords) -> tuple[int | None, str]:
@@ -182,10 +182,10 @@ def _split_weekday(answer: str, words: CalendarWords) -> tuple[int | None, str]:
     return None, answer
 
 
-def _answer(text: str, code: RefusalCode) -> str:
+def _answer(text: str, code: ParseErrorCode) -> str:
     try:
         return one_answer(text)
-    except Refusal as refusal:
-        if refusal.code is RefusalCode.NOT_A_NUMBER:
-            raise Refusal(code) from None
+    except ParseError as error:
+        if error.code is ParseErrorCode.NOT_A_NUMBER:
+            raise ParseError(code) from None
         raise

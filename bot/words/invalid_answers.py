@@ -7,14 +7,14 @@ from datetime import date, timedelta
 
 from bot.words import figures
 from bot.words.languages import Sentence, tr
-from engine.written.units import Refusal, RefusalCode
+from engine.written.units import ParseError, ParseErrorCode
 
 Facts = Mapping[str, str | float]
 
 
-def refusal_text(refusal: Refusal) -> str:
-    """One or two kind sentences for a refusal of the engine's readers."""
-    return _SENTENCES[refusal.code](refusal.facts)
+def parse_error_text(error: ParseError) -> str:
+    """One or two kind sentences for an error of the engine's readers."""
+    return _SENTENCES[error.code](error.facts)
 
 
 use_buttons = Sentence("Please tap one of the buttons, or type what it says.")
@@ -122,57 +122,61 @@ def _wrong_weekday(facts: Facts) -> str:
     )
 
 
-_SENTENCES: dict[RefusalCode, Callable[[Facts], str]] = {
-    RefusalCode.EMPTY: lambda facts: tr("That message was empty. Please type the answer."),
-    RefusalCode.TOO_LONG: lambda facts: tr(
+_SENTENCES: dict[ParseErrorCode, Callable[[Facts], str]] = {
+    ParseErrorCode.EMPTY: lambda facts: tr("That message was empty. Please type the answer."),
+    ParseErrorCode.TOO_LONG: lambda facts: tr(
         "That is too long for this answer. Please send just the figure."
     ),
-    RefusalCode.NOT_A_NUMBER: lambda facts: _hinted(tr("I need a number here, in digits."), facts),
-    RefusalCode.NOT_A_WHOLE_NUMBER: lambda facts: tr(
+    ParseErrorCode.NOT_A_NUMBER: lambda facts: _hinted(
+        tr("I need a number here, in digits."), facts
+    ),
+    ParseErrorCode.NOT_A_WHOLE_NUMBER: lambda facts: tr(
         "Please send a whole number {wanted}, without decimals.", wanted=_range(facts)
     ),
-    RefusalCode.TOO_MANY_NUMBERS: lambda facts: _hinted(
+    ParseErrorCode.TOO_MANY_NUMBERS: lambda facts: _hinted(
         tr("I only need one number here, and there are more in that."), facts
     ),
-    RefusalCode.NEGATIVE: lambda facts: tr("That is below zero. Please send it without the minus."),
-    RefusalCode.AMBIGUOUS_SEPARATOR: lambda facts: tr(
+    ParseErrorCode.NEGATIVE: lambda facts: tr(
+        "That is below zero. Please send it without the minus."
+    ),
+    ParseErrorCode.AMBIGUOUS_SEPARATOR: lambda facts: tr(
         "I can't tell whether the point or comma there marks thousands or decimals. "
         "Please send it with one decimal mark only, such as 61.2."
     ),
-    RefusalCode.NO_UNIT: lambda facts: tr(
+    ParseErrorCode.NO_UNIT: lambda facts: tr(
         "Which unit is that? Please send it again with the unit, such as 61.2 kg or 3.5 L."
     ),
-    RefusalCode.UNKNOWN_UNIT: lambda facts: tr(
+    ParseErrorCode.UNKNOWN_UNIT: lambda facts: tr(
         "I only need the number, such as 3.5. With a unit: kg, lb or st for weight; L, ml or fl oz "
         "for water."
     ),
-    RefusalCode.WHICH_FLUID_OUNCE: lambda facts: tr(
+    ParseErrorCode.WHICH_FLUID_OUNCE: lambda facts: tr(
         'US and imperial fluid ounces differ. Please send it as "us fl oz" or "imp fl oz", or in '
         "litres."
     ),
-    RefusalCode.AMBIGUOUS_STONE: lambda facts: tr(
+    ParseErrorCode.AMBIGUOUS_STONE: lambda facts: tr(
         "I can't tell stones with decimals from stones and pounds there. "
         "Please send it like 9 st 8 lb."
     ),
-    RefusalCode.IMPLAUSIBLE: _implausible,
-    RefusalCode.OUT_OF_RANGE: _out_of_range,
-    RefusalCode.NOT_A_TIME: lambda facts: tr(
+    ParseErrorCode.IMPLAUSIBLE: _implausible,
+    ParseErrorCode.OUT_OF_RANGE: _out_of_range,
+    ParseErrorCode.NOT_A_TIME: lambda facts: tr(
         "I could not read a time of day in that. Please send it like 6:45 or 18:30."
     ),
-    RefusalCode.NOT_A_DATE: lambda facts: tr(
+    ParseErrorCode.NOT_A_DATE: lambda facts: tr(
         "I could not read a date in that. Please send it like 14 May or 2027-05-14."
     ),
-    RefusalCode.AMBIGUOUS_DATE: lambda facts: tr(
+    ParseErrorCode.AMBIGUOUS_DATE: lambda facts: tr(
         "Day and month could be either way round there. Please write the month as a word, "
         "such as 5 June."
     ),
-    RefusalCode.WRONG_WEEKDAY: _wrong_weekday,
-    RefusalCode.NOT_A_CHECK_IN: lambda facts: tr(
+    ParseErrorCode.WRONG_WEEKDAY: _wrong_weekday,
+    ParseErrorCode.NOT_A_CHECK_IN: lambda facts: tr(
         "That is not a check-in I can read. In one line it is weight, fullness, water, "
         "such as: {example}",
         example=facts.get("example", "61.2 7 3.5"),
     ),
-    RefusalCode.INCOMPLETE: lambda facts: (
+    ParseErrorCode.INCOMPLETE: lambda facts: (
         tr(
             "A check-in in one line needs weight, fullness and water, such as: {example}",
             example=facts.get("example", "61.2 7 3.5"),

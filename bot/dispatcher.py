@@ -28,7 +28,7 @@ from bot.core.use_cases import UseCases
 from bot.dialogue import answering, asking, taking
 from bot.features import DUTIES, FLOWS, ON_CARD, once
 from bot.membership import invitations, second_coach
-from bot.people import desk, locks
+from bot.people import coach_settings, locks
 from bot.people.people import (
     example_of,
     is_own_coach,
@@ -46,7 +46,7 @@ from bot.reachability.gone import became_unreachable
 from bot.safety import watch as safety_watch
 from bot.store.base import id_of
 from bot.store.remembering import remembered
-from bot.store.tables.desk import Rights
+from bot.store.tables.coach import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, TopicKind
 from bot.words import common
@@ -59,7 +59,7 @@ def help_view(turn: Act) -> None:
     lines = _menu_of(roles, language())
     own = profile_of(turn.session, turn.person.id)
     example = example_of(own) if own is not None and "athlete" in roles else ""
-    text = common.help_message(lines, example, own=own is not None and is_own_coach(own))
+    text = common.help_message(lines, example, self_coached=own is not None and is_own_coach(own))
     say_to(turn, turn.person, text)
 
 
@@ -260,7 +260,7 @@ def _card(turn: Act, pressed: OnCard) -> None:
     if profile is None or view is None or not _may(turn.person, profile, view):
         answer(turn, common.not_your_athlete())
         return
-    desk.card_opened(turn, turn.person, profile.person_id)
+    coach_settings.card_opened(turn, turn.person, profile.person_id)
     try:
         fields = view.read(pressed.parts)
     except UnreadableError:
@@ -337,7 +337,7 @@ def poisoned(turn: Turn, chat_id: int) -> None:
     if person is not None:
         with speaking_to(person):
             profile = profile_of(turn.session, person.id)
-            text = common.gone_wrong(own=profile is not None and is_own_coach(profile))
+            text = common.gone_wrong(self_coached=profile is not None and is_own_coach(profile))
             say(turn.session, chat_id=chat_id, text=text, now=turn.now)
 
 

@@ -1,4 +1,4 @@
-"""The coach's desk: how a coach wants to be told, notes kept for them, holds, and second coaches."""
+"""A coach's side: how a coach wants to be told, notes kept for them, holds, and second coaches."""
 
 from __future__ import annotations
 

@@ -13,7 +13,7 @@ from bot.core.subjects import Subject
 from bot.core.turn import Turn
 from bot.people import locks
 from bot.store.remembering import remembered
-from bot.store.tables.desk import CoachSettings
+from bot.store.tables.coach import CoachSettings
 from bot.store.tables.people import AthleteProfile, Person
 from bot.store.tables.traffic import AgendaRow, OutboxRow
 from bot.words import coach_figures as figures
@@ -33,8 +33,8 @@ class ShownAt:
     message_id: int | None = None
 
 
-def desk_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
-    """The coach's desk; that there is none is asked once, as for any row."""
+def settings_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
+    """A coach's side; that there is none is asked once, as for any row."""
     if coach_id is None:
         return None
     return remembered(
@@ -44,21 +44,21 @@ def desk_kept(session: Session, coach_id: int | None) -> CoachSettings | None:
 
 
 def coach_settings_of(session: Session, coach: Person) -> CoachSettings:
-    """The coach's desk, set up where there is none yet."""
+    """A coach's side, set up where there is none yet."""
     assert coach.id is not None
-    desk = desk_kept(session, coach.id)
-    if desk is None:
-        desk = CoachSettings(person_id=coach.id)
-        session.add(desk)
+    settings = settings_kept(session, coach.id)
+    if settings is None:
+        settings = CoachSettings(person_id=coach.id)
+        session.add(settings)
         session.flush()
-    return desk
+    return settings
 
 
 def zone_of_coach(session: Session, coach: Person) -> str | None:
     """The zone that the coach has told, or that they told as an athlete; None where neither."""
-    desk = desk_kept(session, coach.id)
-    if desk is not None and desk.zone is not None:
-        return desk.zone
+    settings = settings_kept(session, coach.id)
+    if settings is not None and settings.zone is not None:
+        return settings.zone
     profile = remembered(
         session, AthleteProfile, (coach.id,), lambda: session.get(AthleteProfile, coach.id),
         flushes=False,
@@ -95,17 +95,17 @@ def _first_name(session: Session, profile: AthleteProfile) -> str:
 
 def card_opened(turn: Turn, coach: Person, athlete_id: int) -> None:
     """Remember whose card the coach has before them."""
-    desk = coach_settings_of(turn.session, coach)
-    desk.card_athlete_id, desk.card_at = athlete_id, turn.now
-    turn.session.add(desk)
+    settings = coach_settings_of(turn.session, coach)
+    settings.card_athlete_id, settings.card_at = athlete_id, turn.now
+    turn.session.add(settings)
 
 
 def card_open(turn: Turn, coach: Person) -> int | None:
     """The athlete whose card the coach opened a short while ago."""
-    desk = desk_kept(turn.session, coach.id)
-    if desk is None or desk.card_at is None or turn.now - desk.card_at > CARD_OPEN_FOR:
+    settings = settings_kept(turn.session, coach.id)
+    if settings is None or settings.card_at is None or turn.now - settings.card_at > CARD_OPEN_FOR:
         return None
-    return desk.card_athlete_id
+    return settings.card_athlete_id
 
 
 def roster_shown(
@@ -120,32 +120,32 @@ def roster_shown(
     """Remember which message is the roster now, and what of it is shown."""
     if message_id is not None:
         outbox_id = _sent_as(session, coach, message_id)
-    desk = coach_settings_of(session, coach)
-    desk.roster_outbox_id = outbox_id
-    desk.roster_message_id = None if outbox_id is not None else message_id
-    desk.roster_page, desk.roster_filter = page, shown
-    session.add(desk)
+    settings = coach_settings_of(session, coach)
+    settings.roster_outbox_id = outbox_id
+    settings.roster_message_id = None if outbox_id is not None else message_id
+    settings.roster_page, settings.roster_filter = page, shown
+    session.add(settings)
 
 
 def roster_left(session: Session, coach: Person, incoming: Incoming) -> None:
     """The message that was the roster shows something else now."""
-    desk = desk_kept(session, coach.id)
-    if desk is None or incoming.message_id is None:
+    settings = settings_kept(session, coach.id)
+    if settings is None or incoming.message_id is None:
         return
-    sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
-    if incoming.message_id in (desk.roster_message_id, sent.message_id if sent else None):
-        desk.roster_outbox_id = desk.roster_message_id = None
-        session.add(desk)
+    sent = session.get(OutboxRow, settings.roster_outbox_id) if settings.roster_outbox_id else None
+    if incoming.message_id in (settings.roster_message_id, sent.message_id if sent else None):
+        settings.roster_outbox_id = settings.roster_message_id = None
+        session.add(settings)
 
 
 def roster_message(session: Session, coach: Person) -> ShownAt | None:
     """The roster that the coach has open; None where there is none any more."""
-    desk = desk_kept(session, coach.id)
-    if desk is None:
+    settings = settings_kept(session, coach.id)
+    if settings is None:
         return None
-    if desk.roster_message_id is not None:
-        return ShownAt(message_id=desk.roster_message_id)
-    sent = session.get(OutboxRow, desk.roster_outbox_id) if desk.roster_outbox_id else None
+    if settings.roster_message_id is not None:
+        return ShownAt(message_id=settings.roster_message_id)
+    sent = session.get(OutboxRow, settings.roster_outbox_id) if settings.roster_outbox_id else None
     if sent is None or sent.status in ("dropped", "failed"):
         return None
     return ShownAt(outbox_id=sent.id)
@@ -153,12 +153,14 @@ def roster_message(session: Session, coach: Person) -> ShownAt | None:
 
 def roster_stale(turn: Turn, coach_id: int) -> None:
     """What the roster shows has changed: refresh it soon, once for all that changes meanwhile."""
-    desk = desk_kept(turn.session, coach_id)
-    if desk is None or (desk.roster_outbox_id is None and desk.roster_message_id is None):
+    settings = settings_kept(turn.session, coach_id)
+    if settings is None or (
+        settings.roster_outbox_id is None and settings.roster_message_id is None
+    ):
         return
     if _is_to_be_refreshed(turn.session, coach_id):
         return  # which waits until this turn is over
-    locks.hold_desks(turn.session)
+    locks.hold_coaches(turn.session)
     if not _is_to_be_refreshed(turn.session, coach_id):
         agenda.put(
             turn.session, subject=subject_of(coach_id), local_date=turn.now.date(), kind=ROSTER,
