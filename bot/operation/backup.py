@@ -11,6 +11,7 @@ import json
 import os
 import tempfile
 import zipfile
+import zlib
 from collections.abc import Iterator
 from dataclasses import dataclass
 from datetime import datetime
@@ -182,7 +183,7 @@ def _manifest_of(archive: zipfile.ZipFile, source: Path) -> dict[str, Any]:
     try:
         manifest: dict[str, Any] = json.loads(archive.read(MANIFEST))
         given = manifest["format"]
-    except (KeyError, ValueError, zipfile.BadZipFile):
+    except (KeyError, ValueError, zipfile.BadZipFile, EOFError, zlib.error):
         raise BackupError(f"{source} is not a back-up of brimline, or is damaged") from None
     if given != FORMAT:
         raise BackupError(f"{source} was made by a newer version of brimline; update brimline")
@@ -194,7 +195,7 @@ def _check_digests(archive: zipfile.ZipFile, manifest: dict[str, Any]) -> None:
         try:
             with archive.open(name) as member:
                 digest = hashlib.file_digest(cast("zipfile.ZipExtFile", member), "sha256")
-        except (KeyError, zipfile.BadZipFile, EOFError):
+        except (KeyError, zipfile.BadZipFile, EOFError, zlib.error):
             raise BackupError(f"the back-up is damaged: {name} cannot be read") from None
         if digest.hexdigest() != expected:
             raise BackupError(f"the back-up is damaged: {name} is not as it was written")

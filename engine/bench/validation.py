@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from dataclasses import dataclass, replace
+from functools import cache
 
 from engine.bench.protocol import Protocol, Reading, read_protocol, simulate
 from engine.evidence.loading import STUDIES as FITTED
@@ -34,9 +35,13 @@ class Comparison:
         return abs(self.residual) <= self.allowed
 
 
-def compare(studies: tuple[Study, ...] = STUDIES) -> list[Comparison]:
-    """Every measured figure of every study beside the model's, one set of constants for all."""
-    return [row for study in studies for row in _compare_study(study)]
+@cache
+def compare() -> tuple[Comparison, ...]:
+    """Every measured figure of every study beside the model's, one set of constants for all.
+
+    The same each time, and it takes seconds: kept once it was asked for.
+    """
+    return tuple(row for study in STUDIES for row in _compare_study(study))
 
 
 def _compare_study(study: Study) -> list[Comparison]:

@@ -12,9 +12,9 @@ from statistics import median
 from time import perf_counter
 
 from engine.food.foods import Food, known_foods
-from engine.food.portions import Choice, Liking, Wish, plan_menu
+from engine.food.portions import Choice, Liking, NutrientTargets, plan_menu
 
-WISH = Wish(
+WISH = NutrientTargets(
     carb_g=520, protein_g=140, fat_g=35, fibre_most_g=20, sodium_least_mg=1700, sodium_most_mg=2900
 )
 

@@ -7,6 +7,7 @@ import io
 import zipfile
 from collections.abc import Callable
 from datetime import UTC, datetime
+from functools import partial
 from typing import Any
 
 import pytest
@@ -53,6 +54,10 @@ def versions(team: Team) -> tuple[int, int]:
 
 
 def handed_out(team: Team, form: str = "xlsx") -> bytes:
+    return team.once(_handed_out_as[form])
+
+
+def _handed_out(team: Team, form: str) -> bytes:
     team.coach.presses(f"c:plan:{team.athlete_id}")
     team.coach.taps("Plan as a sheet")
     team.coach.taps(form.upper())
@@ -60,6 +65,9 @@ def handed_out(team: Team, form: str = "xlsx") -> bytes:
     assert row.payload["caption"].startswith("Mira's plan and limits.")
     assert documents[0].name == f"plan-2027-05-09.{form}"
     return documents[0].content
+
+
+_handed_out_as = {form: partial(_handed_out, form=form) for form in ("xlsx", "csv")}
 
 
 def page_of(content: bytes) -> tuple[Workbook, Worksheet]:

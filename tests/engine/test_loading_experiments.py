@@ -2,7 +2,6 @@
 
 from __future__ import annotations
 
-import functools
 import json
 from pathlib import Path
 
@@ -15,7 +14,6 @@ from engine.evidence.loading import STUDIES as FITTED
 from engine.evidence.source import Number
 from engine.evidence.study import Measure, Measured, Study
 
-compared = functools.cache(compare)  # once, and only by who needs it: it takes seconds
 FIGURES = [(study, measured) for study in STUDIES for measured in study.measured]
 #: Figures that the model is known to miss; each is explained in its study's note or here.
 KNOWN_MISSES: set[str] = {
@@ -35,7 +33,7 @@ def _name(study: Study, measured: Measured) -> str:
 
 @pytest.mark.parametrize("number", range(len(FIGURES)), ids=[_name(*one) for one in FIGURES])
 def test_the_model_comes_within_the_reported_spread(number: int) -> None:
-    row = compared()[number]
+    row = compare()[number]
     assert (row.study, row.measured) == FIGURES[number]
     if _name(row.study, row.measured) in KNOWN_MISSES:
         assert not row.holds, "no longer missed: take it off the list"
@@ -48,7 +46,7 @@ def test_every_figure_of_muscle_glycogen_and_of_body_mass_is_within_the_aim() ->
         Measure.MUSCLE, Measure.MUSCLE_RATIO, Measure.MUSCLE_RATE, Measure.MASS,
         Measure.MASS_PERCENT,
     )  # fmt: skip
-    rows = [row for row in compared() if row.measured.measure in aimed]
+    rows = [row for row in compare() if row.measured.measure in aimed]
     assert len(rows) > 20
     missed = {_name(row.study, row.measured) for row in rows if not row.holds}
     assert missed == {name for name in KNOWN_MISSES if "water" not in name}
@@ -67,7 +65,7 @@ def test_validate_prints_each_study_and_says_how_many_hold(
     validate_command([])
     printed = capsys.readouterr().out
     assert all(study.id in printed for study in STUDIES)
-    assert f"of {len(compared())} within" in printed
+    assert f"of {len(compare())} within" in printed
 
 
 PROTOCOL = """

@@ -13,7 +13,7 @@ from sqlalchemy import Engine
 
 from bot.words import languages
 from tests.support.warm import warm_engine
-from tests.support.weeks import Team, in_peak_week
+from tests.support.weeks import AsPlayed, Team, in_peak_week
 from tests.support.world import Someone, World
 
 #: By a moment and the catalogues in force, what a database holds after the duties up to then were
@@ -58,6 +58,8 @@ def team_at(
         team = _team(made, opened[0], moment)
         if kept:
             team.world.read_up_to.update(kept[1])
+            key = ("team_at", moment, languages.CATALOGUES)
+            team.as_played = AsPlayed.of(key, team.world)
             return team
         _wait(team)
         opened[0].pool.dispose()  # the last connection to close brings the log into the file

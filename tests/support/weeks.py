@@ -6,7 +6,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, replace
 from datetime import UTC, date, datetime, timedelta
 from pathlib import Path
-from typing import Any
+from typing import Any, TypeVar
 
 from sqlalchemy import Engine, insert, text
 from sqlmodel import select
@@ -33,6 +33,7 @@ ONBOARDING_ANSWERS = (
 )  # fmt: skip
 LATER_ANSWERS = ("14", "25", "2300")  # body fat, fibre, sodium: asked when all that is answered
 
+_Given = TypeVar("_Given")
 
 AFTERNOON = datetime(2027, 5, 1, 15, 0, tzinfo=UTC)
 
@@ -67,6 +68,27 @@ class Team:
         else:
             self.world.until(moment)
             _passed[key] = _image_of(self.world.engine)
+
+    def once(self, act: Callable[[Team], _Given]) -> _Given:
+        """What `act`, a function of a module, gives: right after the team was copied it is played once,
+        and copied after that, as are the days that pass then.
+        """
+        played, world = self.as_played, self.world
+        if played is None or not played.still_is(world):
+            return act(self)
+        key = (*played.key, act)
+        if key not in _acted:
+            given = act(self)
+            counted = (world.updates, self.coach.message_ids, self.athlete.message_ids)
+            _acted[key] = (_image_of(world.engine), dict(world.read_up_to), counted, given)
+            return given
+        image, read_up_to, counted, given = _acted[key]
+        _fill(world.engine, image)
+        world.updates, self.coach.message_ids, self.athlete.message_ids = counted
+        world.read_up_to.clear()
+        world.read_up_to.update(read_up_to)
+        copied: _Given = given
+        return copied
 
 
 @dataclass(frozen=True)
@@ -138,6 +160,9 @@ def onboarded(
 #: What a database holds: an SQLite file, or the rows of each table of a PostgreSQL database.
 _Image = bytes | dict[str, list[dict[str, Any]]]
 _played: dict[tuple[object, ...], tuple[_Image, Team]] = {}
+#: By the key of what was played and what was done right after: the database, what had been read, what
+#: had been counted, and what was given back.
+_acted: dict[tuple[object, ...], tuple[_Image, dict[int, int], tuple[int, int, int], Any]] = {}
 #: By the key of what was played and the moment up to which time has passed since.
 _passed: dict[tuple[object, ...], _Image] = {}
 

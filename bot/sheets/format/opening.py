@@ -58,32 +58,29 @@ def open_sheet(content: bytes) -> Grid:
 
 
 def _open_xlsx(content: bytes) -> Grid:
-    _inspect_zip(content)
     try:
+        _inspect_zip(content)
         return _read_xlsx(content)
     except SheetRefused:
         raise
     except Exception as error:
-        # The library raises whatever a broken file makes it stumble over.
+        # The libraries raise whatever a broken file makes them stumble over, zlib.error among it.
         raise SheetRefused("unreadable") from error
 
 
 def _inspect_zip(content: bytes) -> None:
-    try:
-        with zipfile.ZipFile(io.BytesIO(content)) as archive:
-            parts = archive.infolist()
-            # zipfile never unpacks more of a part than the size that its directory states.
-            if len(parts) > MOST_PARTS or sum(p.file_size for p in parts) > MOST_UNPACKED_BYTES:
-                raise SheetRefused("unfolds")
-            if any(part.flag_bits & 1 for part in parts):
-                raise SheetRefused("old-or-locked")
-            if "xl/workbook.xml" not in archive.namelist():
-                raise SheetRefused("other-program")
-            for part in parts:
-                if _XML_PART.search(part.filename) and _declares(archive.read(part)):
-                    raise SheetRefused("unreadable")
-    except (zipfile.BadZipFile, NotImplementedError, EOFError, OSError, ValueError) as error:
-        raise SheetRefused("unreadable") from error
+    with zipfile.ZipFile(io.BytesIO(content)) as archive:
+        parts = archive.infolist()
+        # zipfile never unpacks more of a part than the size that its directory states.
+        if len(parts) > MOST_PARTS or sum(p.file_size for p in parts) > MOST_UNPACKED_BYTES:
+            raise SheetRefused("unfolds")
+        if any(part.flag_bits & 1 for part in parts):
+            raise SheetRefused("old-or-locked")
+        if "xl/workbook.xml" not in archive.namelist():
+            raise SheetRefused("other-program")
+        for part in parts:
+            if _XML_PART.search(part.filename) and _declares(archive.read(part)):
+                raise SheetRefused("unreadable")
 
 
 def _declares(part: bytes) -> bool:
