@@ -50,13 +50,13 @@ from bot.store.tables.coach import Rights
 from bot.store.tables.people import AthleteProfile, OpenQuestion, Person
 from bot.store.tables.traffic import AgendaRow, FetchRow, OutboxRow, TopicKind
 from bot.words import common
-from bot.words.languages import language, nearest, speaking
+from bot.words.languages import catalogue, nearest, speaking
 
 
 def help_view(turn: Act) -> None:
     """What this person can do here, read off the tables."""
     roles = roles_of(turn.session, turn.person)
-    lines = _menu_of(roles, language())
+    lines = _menu_of(roles, catalogue())
     own = profile_of(turn.session, turn.person.id)
     example = example_of(own) if own is not None and "athlete" in roles else ""
     text = common.help_message(lines, example, self_coached=own is not None and is_own_coach(own))
@@ -165,7 +165,7 @@ _LAST_MENU = (
 def refresh_menu(turn: Turn, person: Person) -> None:
     """The command menu as this person's roles and language call for it."""
     with speaking_to(person):
-        wanted = _menu_of(roles_of(turn.session, person), language())
+        wanted = _menu_of(roles_of(turn.session, person), catalogue())
         last = turn.session.exec(_LAST_MENU, params={"chat": person.chat_id}).first()
         shown = [(c["command"], c["description"]) for c in last["commands"]] if last else []
         if wanted != shown:
@@ -173,7 +173,7 @@ def refresh_menu(turn: Turn, person: Person) -> None:
 
 
 @cache
-def _menu_of(roles: frozenset[str], _language: str) -> list[tuple[str, str]]:
+def _menu_of(roles: frozenset[str], _words: object) -> list[tuple[str, str]]:
     """The commands that these roles may use, with what each does in the language in force."""
     return [(c.name, c.menu()) for c in COMMANDS.values() if c.menu and c.roles & roles]
 

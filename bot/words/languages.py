@@ -57,6 +57,11 @@ def language() -> str:
     return _language.get()
 
 
+def catalogue() -> gettext.NullTranslations:
+    """The sentences of the language in force, for who keeps what was said in it."""
+    return _catalogue(CATALOGUES, _language.get())
+
+
 @contextmanager
 def speaking(code: str) -> Iterator[None]:
     """Within this, `tr` and `trn` write in that language; English where it is not one of ours."""

@@ -24,6 +24,10 @@ _SAYS_NO_MORE = word_set("""
     jetzt grad gerade und mit mir mich mein meine ist sind bin auch aber sonst alles gut wie
     geplant immer ublich nach so dabei dazu noch nur gefuhl der die das den ein'n hallo moin ja
     trainiert schritte gemacht erledigt wie'n paar notiz schlaf geschlafen
+    target weight weigh weighed fullness full water litre litres liter liters kg lb lbs oz sharpness
+    sharp carbs eaten drank yesterday stomach gut fasted scale hours
+    ziel gewicht gewogen fulle wasser kilo definition kohlenhydrate gegessen getrunken gestern bauch
+    nuchtern waage stunden
 """)
 
 #: What has a name of its own. A hand that will not close is told by what it does, and may be graver.

@@ -111,7 +111,7 @@ ca. 60.2, 5, ca. 3.5 | w60.2 f5 d3.5
 between 60 and 61, fullness 5, water 3.5 | ?f5 d3.5
 60.2 4-5 3.5 | ?w60.2 d3.5
 60.2, fullness 4 or 5, water 3.5 | ?w60.2 d3.5
-60.2 5 3-4 litres | ?w60.2 f5
+60.2 5 3-4 litres | w60.2 f5 d3.5
 60.2 5 over 3 litres | ?w60.2 f5
 weight 60.2, pretty flat, water 3.5 | ?w60.2 d3.5
 60.2 pretty flat 3.5 | ?w60.2 d3.5
@@ -350,7 +350,7 @@ knapp 60,2, 5, 3,5 | w60.2 f5 d3.5
 zwischen 60 und 61 kg, voll 5, Wasser 3,5 | ?f5 d3.5
 60,2 4-5 3,5 | ?w60.2 d3.5
 60,2, voll 4 oder 5, Wasser 3,5 | ?w60.2 d3.5
-60,2 5 3-4 Liter | ?w60.2 f5
+60,2 5 3-4 Liter | w60.2 f5 d3.5
 60,2 5 über 3 Liter | ?w60.2 f5
 60,2 5 mindestens 3 Liter | ?w60.2 f5
 60,2 kg, rund und voll, 3,5 l | ?w60.2 d3.5
@@ -433,7 +433,7 @@ Wasser 3 5 Gewicht 60 1 voll 5 | ?w60.1 f5 d3.5
 einundsechzig zwei, voll fünf, Wasser drei fünf | ?w61.2 f5 d3.5
 59,1,5,3.5 | w59.1 f5 d3.5
 60,2 nein 60,4, 5, 3,5 | w60.4 f5 d3.5
-voll 5 nein 6, 60,2, 3,5 | ?w60.2 d3.5
+voll 5 nein 6, 60,2, 3,5 | w60.2 f6 d3.5
 gewiht 60,2 vol 5 waser 3,5 | w60.2 f5 d3.5
 toll 5 60,2 3,5 | ?w60.2 f5 d3.5
 👉 60,2 👉 5 👉 3,5 | w60.2 f5 d3.5

@@ -90,8 +90,8 @@ GERMAN: Table = {
     (Means.TODAY, "", None): ("heute, heut, heute abend, morgen, später, übermorgen"),
     (Means.ABOUT, "", None): (
         "etwa, ungefähr, ungefaehr, circa, ca, zirka, rund, knapp, gut, fast, so um die, um die, so, "
-        "vielleicht, so ca, so circa, glaub, glaube ich, glaube, wohl, schätze, ungef, so etwa, so "
-        "ungefähr, so rund, zwischen, irgendwo zwischen, irgendwas zwischen, so zwischen, irgendwo, "
+        "vielleicht, so ca, so circa, glaub ich, glaub, glaube ich, glaube, wohl, schätze, ungef, so "
+        "etwa, so ungefähr, so rund, zwischen, irgendwo zwischen, irgendwas zwischen, so zwischen, irgendwo, "
         "irgendwo bei, irgendwo um, irgendwo um die, irgendwas, irgendwas um, irgendwas um die, so "
         "bei, ne glatte, eine glatte, glatte, ne gute, eine gute, ne solide, eine solide, solide, ne "
         "starke, eine starke, starke, ne schwache, eine schwache, ne klare, eine klare, ne saubere, "
