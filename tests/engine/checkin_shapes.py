@@ -381,6 +381,7 @@ voll 5 Wasser 3,5 | f5 d3.5
 60,2 voll 5 Wasser 3,5 | w60.2 f5 d3.5
 voll5 wasser3,5 60,2kg | w60.2 f5 d3.5
 60,2 kg voll fünf Wasser dreieinhalb | w60.2 f5 d3.5
+60,2 voll 5 std schlaf 7 wasser 3,5 | ?w60.2 z5 d3.5
 60,2 kg, voll fünf, dreieinhalb Liter | w60.2 f5 d3.5
 60,2 55 3,5 | ?w60.2 d3.5
 60,2 5,5 3,5 | ?w60.2 d3.5

@@ -319,8 +319,24 @@ def _name_figures(clause: Clause, known: Known) -> None:
     others = [way for way in ways[1:] if _as_dict(way) != first]
     if not others:
         clause.named = ways[0]
+        _mark_robbed(clause, items, labels)
         return
     clause.torn = [ways[0], *others]
+
+
+def _mark_robbed(clause: Clause, items: Sequence[Token], labels: Sequence[int]) -> None:
+    """ "full 5 h sleep 7": the word's own figure went to the hours, so that no other is its for sure."""
+    served = {one.label.start for one in clause.named}
+    taken = {one.figure.start for one in clause.named}
+    for at in labels:
+        figure = items[at + 1] if at + 1 < len(items) else None
+        if items[at].start in served or not isinstance(figure, Figure):
+            continue
+        if figure.unit is Unit.HOURS and _adjacent(clause, items[at], figure):
+            later = (one for one in clause.figures if one.start > figure.start)
+            clause.odd.update(
+                one.start for one in later if one.unit is Unit.NONE and one.start not in taken
+            )
 
 
 def _is_label(tokens: Sequence[Token], index: int) -> bool:
