@@ -36,7 +36,7 @@ from bot.words.phases import phase_words
 from bot.words.symptoms import symptom_name
 from bot.words.training import training_words
 from bot.workbook import words
-from bot.workbook.columns import Column
+from bot.workbook.columns import Column, Kind
 from bot.workbook.tables import CHECKINS, COMPARED, MEASURES, TABLES, TARGETS
 from engine.decision.kept import decided_in_short
 from engine.values.energy import energy_kcal
@@ -59,8 +59,12 @@ class Who:
         """The instant on the athlete's own clocks, without its zone, as sheets know times."""
         if instant is None:
             return None
-        zone = ZoneInfo(self.profiles[athlete_id].zone or "UTC")
-        return instant.astimezone(zone).replace(tzinfo=None, microsecond=0)
+        return instant.astimezone(ZoneInfo(self.zone(athlete_id))).replace(
+            tzinfo=None, microsecond=0
+        )
+
+    def zone(self, athlete_id: int) -> str:
+        return self.profiles[athlete_id].zone or "UTC"
 
     def named(self, person_id: int | None) -> str:
         if person_id is None:
@@ -90,12 +94,12 @@ def frames_of(
     )
     records: dict[str, Iterator[Record]] = {
         "weeks": _weeks(session, weeks, who, reader_id),
-        "check-ins": _checkins(session, ids, who),
+        "check-ins": _checkins(session, ids),
         "targets": iter(()),
         "decisions": _decisions(session, ids, who),
         "flags": _flags(session, ids, who),
         "foods": _foods(session, ids, who),
-        "eaten": _eaten(session, ids, who),
+        "eaten": _eaten(session, ids),
     }
     frames = {}
     for table in TABLES:
@@ -107,6 +111,9 @@ def frames_of(
             if table.id == "targets"
             else pd.DataFrame.from_records(list(records[table.id]), columns=_own(keys, table.id))
         )
+        for column in table.columns:
+            if column.kind is Kind.MOMENT:
+                frame[column.key] = _on_own_clocks(frame, column.key, who)
         if "days_out" in keys and table.id != "targets":
             frame = _in_their_weeks(frame, days, table.id)
         frame["athlete"] = frame["athlete_id"].map(who.names)
@@ -153,6 +160,19 @@ def _in_their_weeks(frame: pd.DataFrame, days: pd.DataFrame, table: str) -> pd.D
     return frame.merge(
         nearest[["athlete_id", "date", *wanted]], on=["athlete_id", "date"], how="left"
     )
+
+
+def _on_own_clocks(frame: pd.DataFrame, key: str, who: Who) -> pd.Series[Any]:
+    """Instants as each athlete's own clocks showed them, to the second and without a zone."""
+    import pandas as pd  # noqa: PLC0415
+
+    instants = pd.to_datetime(frame[key], utc=True)
+    shown = instants.dt.tz_localize(None)
+    zones = frame["athlete_id"].map(who.zone)
+    for zone in zones.unique():
+        there = zones == zone
+        shown[there] = instants[there].dt.tz_convert(ZoneInfo(zone)).dt.tz_localize(None)
+    return shown.dt.floor("s")
 
 
 def compared(days: pd.DataFrame, who: Who) -> pd.DataFrame:
@@ -273,7 +293,7 @@ def _debriefs(
     return rows, writers
 
 
-def _checkins(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+def _checkins(session: Session, ids: Sequence[int]) -> Iterator[Record]:
     looks: dict[tuple[int, date], CoachLookRow] = {}
     for chunk in batches(ids):
         query = select(CoachLookRow).where(col(CoachLookRow.athlete_id).in_(chunk))
@@ -283,7 +303,7 @@ def _checkins(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record
         seen = looks.get((row.athlete_id, row.date))
         yield {
             "athlete_id": row.athlete_id, "date": row.date,
-            "answered_at": who.local(row.athlete_id, row.answered_at),
+            "answered_at": row.answered_at,
             "weight_kg": row.weight_kg, "fullness": row.fullness, "sharpness": row.sharpness,
             "coach_look": words.look_seen(seen.look) if seen else "",
             "coach_sharpness": seen.sharpness if seen else None,
@@ -344,9 +364,9 @@ def _decisions(session: Session, ids: Sequence[int], who: Who) -> Iterator[Recor
             "reason": words_reasons.reason(decision, profile.weight_unit, profile.volume_unit),
             **{f"{look}_percent": 100 * getattr(odds, look) if odds is not None else None
                for look in ("flat", "full", "spilled")},
-            "made_at": who.local(row.athlete_id, row.made_at),
+            "made_at": row.made_at,
             "signed_by": who.named(row.signed_by),
-            "signed_at": who.local(row.athlete_id, row.signed_at), "sign_off_min": waited,
+            "signed_at": row.signed_at, "sign_off_min": waited,
         }  # fmt: skip
 
 
@@ -368,8 +388,8 @@ def _flags(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
                     row.flag, row.facts, name=who.named(row.athlete_id),
                     weight_unit=profile.weight_unit, volume_unit=profile.volume_unit,
                 ),
-                "opened_at": who.local(row.athlete_id, row.opened_at),
-                "acknowledged_at": who.local(row.athlete_id, done),
+                "opened_at": row.opened_at,
+                "acknowledged_at": done,
                 "acknowledged_by": who.named(row.acknowledged_by),
                 "acknowledged_min": (done - row.opened_at).total_seconds() / 60 if done else None,
             }  # fmt: skip
@@ -389,7 +409,7 @@ def _foods(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
 _NUTRIENTS = ("kcal", "carb_g", "protein_g", "fat_g", "fibre_g", "sodium_mg")
 
 
-def _eaten(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
+def _eaten(session: Session, ids: Sequence[int]) -> Iterator[Record]:
     foods = {row.id: row for row in _food_rows(session, ids)}
     for chunk in batches(ids):
         query = select(EatenRow).where(col(EatenRow.athlete_id).in_(chunk))
@@ -397,7 +417,7 @@ def _eaten(session: Session, ids: Sequence[int], who: Who) -> Iterator[Record]:
             food = foods[row.food_id]
             yield {
                 "athlete_id": row.athlete_id, "date": row.date, "grams": row.grams,
-                "at": who.local(row.athlete_id, row.at), "food": food_name(food.name),
+                "at": row.at, "food": food_name(food.name),
                 **{f"eaten_{key}": food.figures[key] * row.grams / 100
                    for key in _NUTRIENTS if key != "fibre_g"},
             }  # fmt: skip

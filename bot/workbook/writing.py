@@ -114,8 +114,10 @@ def _lines(page: Page) -> list[int]:
 
 def _figures(letter: str, style: int, values: Sequence[Any]) -> list[str]:
     """A column of numbers from row 2 on; "" for a cell that is empty."""
+    ends = {value: f'" s="{style}"><v>{value}</v></c>' for value in values if value is not None}
+    begin = f'<c r="{letter}'
     return [
-        "" if value is None else f'<c r="{letter}{number}" s="{style}"><v>{value}</v></c>'
+        "" if value is None else f"{begin}{number}{ends[value]}"
         for number, value in enumerate(values, start=2)
     ]
 

@@ -33,12 +33,12 @@ def decision_from_dict(data: Mapping[str, Any]) -> Decision:
 def decided_in_short(data: Mapping[str, Any]) -> Decision:
     """The same without what no reason and no odds are read from: for the reasons of thousands.
 
-    Gates, flags, sources, limits and bands are left out.
+    Gates, flags, sources, limits and bands are left out, and a forecast without odds.
     """
     trace = data["trace"] | {"gates": (), "limits": {}, "window": None}
     short = {"flags": (), "sources": (), "band": None, "trace": trace}
     if view := data.get("foresight"):
-        short["foresight"] = {**view, "band": None}
+        short["foresight"] = {**view, "band": None} if view.get("best") else None
     return decision_from_dict({**data, **short})
 
 

@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import math
 from collections.abc import Callable, Mapping
-from dataclasses import fields, is_dataclass
+from dataclasses import dataclass, fields, is_dataclass
 from datetime import date, datetime, time
 from enum import Enum
 from functools import cache, partial
@@ -76,41 +76,55 @@ def _build(
 ) -> T:
     if not isinstance(data, Mapping):
         raise TypeError(f"{cls.__name__} is no table: {data!r}")
-    readers = _readers(cast("Any", cls), lenient=lenient)
-    if not lenient and (strangers := data.keys() - readers.keys()):
+    fields_of = _fields_of(cast("Any", cls), lenient=lenient)
+    if not lenient and (strangers := data.keys() - fields_of.names):
         raise ValueError(f"{cls.__name__} has no {', '.join(sorted(strangers))}")
-    kept = {
-        name: item if type(item) in as_they_are else read(item)
-        for name, item in data.items()
-        if name in readers
-        for read, as_they_are in (readers[name],)
-    }
+    kept = {name: item for name, item in data.items() if name in fields_of.names}
+    for name, read in fields_of.figures:
+        if type(kept.get(name)) is str:
+            kept[name] = read(kept[name])
+    for name, read in fields_of.others:
+        if name in kept:
+            kept[name] = read(kept[name])
     return cls(**kept, **(ready or {}))
 
 
 _Reader = Callable[[Any], Any]
-_FIGURES: frozenset[type] = frozenset({int, float, bool})
+
+
+@dataclass(frozen=True, slots=True)
+class _Fields:
+    """The fields of a class, those that read an item, and of these the figures.
+
+    Figures are items as JSON has them, unless they are beyond the finite: then they stand by name.
+    """
+
+    names: frozenset[str]
+    figures: tuple[tuple[str, _Reader], ...]
+    others: tuple[tuple[str, _Reader], ...]
 
 
 @cache
-def _readers(cls: type, *, lenient: bool) -> dict[str, tuple[_Reader, frozenset[type]]]:
-    """What reads each field, and which kinds of items stay as they are without being read.
+def _fields_of(cls: type, *, lenient: bool) -> _Fields:
+    """Worked out once, as thousands of records are read in a go."""
+    hints = get_type_hints(cls)
+    figures = {name for name, hint in hints.items() if _is_figure(hint)}
+    readers = {name: _reader(hint, lenient=lenient) for name, hint in hints.items()}
+    return _Fields(
+        frozenset(hints),
+        tuple((name, readers[name]) for name in hints if name in figures),
+        tuple(
+            (name, read)
+            for name, read in readers.items()
+            if name not in figures and read is not _as_it_is
+        ),
+    )
 
-    Worked out once, as thousands of records are read in a go.
-    """
-    return {
-        name: (_reader(hint, lenient=lenient), _as_they_are(hint))
-        for name, hint in get_type_hints(cls).items()
-    }
 
-
-def _as_they_are(hint: Any) -> frozenset[type]:
-    """The kinds of JSON items that a field of this kind has as they are."""
+def _is_figure(hint: Any) -> bool:
     if get_origin(hint) in {Union, UnionType}:
-        return _as_they_are(get_args(hint)[0]) | {type(None)}
-    if hint in {int, float}:
-        return _FIGURES
-    return _FIGURES | {str} if hint in {str, bool} else frozenset()
+        return {kind for kind in get_args(hint) if kind is not type(None)} <= {int, float}
+    return hint in {int, float}
 
 
 def _reader(hint: Any, *, lenient: bool) -> _Reader:

@@ -325,7 +325,7 @@ def _name_figures(clause: Clause, known: Known) -> None:
 
 
 def _mark_robbed(clause: Clause, items: Sequence[Token], labels: Sequence[int]) -> None:
-    """ "full 5 h sleep 7": the word's own figure went to the hours, so that no other is its for sure."""
+    """ "full 5 h sleep 7": the word's own figure went to the hours, so no other is surely its."""
     served = {one.label.start for one in clause.named}
     taken = {one.figure.start for one in clause.named}
     for at in labels:
