@@ -7,7 +7,7 @@ from dataclasses import replace
 from itertools import permutations
 
 from engine.evidence.oneline import WATER_AT_TARGET
-from engine.written.oneline.clauses import LEAST_SPARE_CARBS
+from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.leftover import Leftover
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (

@@ -5,7 +5,7 @@ from __future__ import annotations
 from collections.abc import Mapping
 from dataclasses import replace
 
-from engine.written.oneline.clauses import LEAST_SPARE_CARBS
+from engine.written.oneline.labelling import LEAST_SPARE_CARBS
 from engine.written.oneline.pieces import Figure, Unit
 from engine.written.oneline.plausible import (
     fits,

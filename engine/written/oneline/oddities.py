@@ -1,0 +1,160 @@
+"""Which figures of a clause only look like answers, by the words beside them."""
+
+from __future__ import annotations
+
+from collections.abc import Sequence
+
+from engine.written.oneline.clause import Clause, is_unknown
+from engine.written.oneline.meanings import Means
+from engine.written.oneline.pieces import Figure, Token, Unit, Word
+
+# after a figure these say that so much is not done yet
+_STILL_OPEN = frozenset(
+    {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
+)
+_IN_PLACE_OF = frozenset({"statt", "anstatt", "instead of", "rather than", "up from", "down from"})
+_ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
+# a number after one of these, or before it with "of", may count what an unknown word names
+_SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
+
+
+def mark_odd(clause: Clause) -> None:
+    tokens = clause.tokens
+    wished = denied = False
+    alone = len(clause.figures) == 1
+    for index, token in enumerate(tokens):
+        if isinstance(token, Word):
+            if token.says(Means.OTHERWISE) and not token.says(Means.ON_TARGET):
+                wished = True
+            if token.says(Means.NOT) and len(token.meanings) <= 3:
+                denied = _denies_answer(tokens, index)
+            if is_unknown(token):
+                denied = False
+        elif isinstance(token, Figure):
+            beside = _bounded(tokens, index) or _of_an_hour_or_open(tokens, index)
+            if wished or denied or clause.asks or beside:
+                clause.odd.add(token.start)
+            _mark_beside(clause, token, index)
+            denied = False
+    if alone and clause.says(Means.OTHERWISE) and not _drunk_down(clause):
+        clause.odd.add(clause.figures[0].start)
+        clause.trailed.clear()
+        clause.beside.clear()
+
+
+def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
+    """What the words directly beside a figure make of it."""
+    tokens = clause.tokens
+    if _is_eaten(tokens, index) or _stands_aside(tokens, index):
+        clause.foreign.add(figure.start)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if isinstance(following, Word) and following.says(Means.VESSEL):
+        clause.vessels.add(figure.start)
+        clause.odd.add(figure.start)
+    counts = _counts(tokens, index, +1)
+    if _of_other_day(tokens, index):
+        clause.dated.add(figure.start)
+    if counts or _counts(tokens, index, -1) or figure.start in clause.dated:
+        if figure.start not in clause.odd:
+            clause.beside.add(figure.start)
+        clause.odd.add(figure.start)
+    if counts:
+        clause.trailed.add(figure.start)
+
+
+def _stands_aside(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is what another stands in place of: "8 instead of 7", "statt 4"."""
+    before = tokens[index - 1] if index else None
+    return isinstance(before, Word) and before.text in _IN_PLACE_OF
+
+
+def _drunk_down(clause: Clause) -> bool:
+    """ "got 3.5 L down"."""
+    (figure,) = clause.figures
+    said = [word for word in clause.words if word.says(Means.OTHERWISE)]
+    down = all(word.text == "down" and word.start > figure.end for word in said)
+    return down and figure.unit is Unit.VOLUME
+
+
+def _of_an_hour_or_open(tokens: Sequence[Token], index: int) -> bool:
+    """Whether the figure is the "till 5" of a sentence, with no first end, or what is "still to go"."""
+    before = tokens[index - 1] if index else None
+    after = tokens[index + 1] if index + 1 < len(tokens) else None
+    ends = isinstance(before, Word) and before.says(Means.RANGE) is not None
+    return ends or (isinstance(after, Word) and after.text in _STILL_OPEN)
+
+
+def _denies_answer(tokens: Sequence[Token], index: int) -> bool:
+    """Whether what is denied is a figure or its label, rather than a word that is not known."""
+    for token in tokens[index + 1 :]:
+        if isinstance(token, Figure):
+            return True
+        if is_unknown(token):
+            return False
+        if isinstance(token, Word) and token.says(Means.LABEL):
+            return True
+    return False
+
+
+def _bounded(tokens: Sequence[Token], index: int) -> bool:
+    before = tokens[index - 1] if index else None
+    return isinstance(before, Word) and before.says(Means.BOUND) is not None
+
+
+def _of_other_day(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a figure of this morning stands beside the name of another day."""
+    beside = [tokens[i] for i in (index - 1, index + 1, index - 2) if 0 <= i < len(tokens)]
+    far = [t for t in beside if isinstance(t, Word) and t.says(Means.OTHER_DAY)]
+    if not far:
+        return False
+    if any(_labels_past(token) for token in tokens[max(0, index - 2) : index]):
+        return False
+    labels = [t.says(Means.LABEL) for t in tokens if isinstance(t, Word)]
+    figure = tokens[index]
+    assert isinstance(figure, Figure)
+    keys = {label.about for label in labels if label is not None}
+    if keys & {"water_l", "carb_eaten_g", "sleep_h"} and not keys & {"weight_kg", "fullness"}:
+        return False
+    return figure.unit is not Unit.VOLUME
+
+
+def _labels_past(token: Token) -> bool:
+    """Whether it labels what is always told of the day before: "water yesterday 3.5"."""
+    label = token.says(Means.LABEL) if isinstance(token, Word) else None
+    return label is not None and label.about in ("water_l", "carb_eaten_g", "sleep_h")
+
+
+def _is_eaten(tokens: Sequence[Token], index: int) -> bool:
+    """Whether a bare number counts pieces of what was eaten: "ate 5 rice cakes"."""
+    figure = tokens[index]
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    assert isinstance(figure, Figure)
+    if figure.unit is not Unit.NONE or not figure.number.isdecimal() or following is None:
+        return False
+    eaten = any(isinstance(token, Word) and token.says(Means.EATEN) for token in tokens)
+    return eaten and is_unknown(following)
+
+
+def _counts(tokens: Sequence[Token], index: int, step: int) -> bool:
+    """Whether an unknown word beside the figure may be what it counts, or what it is told of."""
+    word = _neighbour(tokens, index, step)
+    following = tokens[index + 1] if index + 1 < len(tokens) else None
+    if step > 0 and isinstance(following, Word) and following.text in _ARTICLES:
+        return False  # "4 the hotel bed was hard" counts no hotels
+    if word is None or word.says(Means.LABEL) or word.says(Means.SCORE):
+        return False
+    if not word.meanings:
+        return not any(char.isdecimal() for char in word.text)  # "5 days" is counted already
+    return step < 0 and {meaning.means for meaning in word.meanings} == {Means.COUNTS_NOT}
+
+
+def _neighbour(tokens: Sequence[Token], index: int, step: int) -> Word | None:
+    at = index + step
+    while 0 <= at < len(tokens):
+        token = tokens[at]
+        if not isinstance(token, Word):
+            return None
+        if token.text not in _SEE_THROUGH:
+            return token
+        at += step
+    return None
