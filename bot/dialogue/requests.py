@@ -11,6 +11,7 @@ from __future__ import annotations
 import re
 
 from engine.written.late import Late
+from engine.written.target_questions import about_targets
 
 # Whole sentences, as patterns, by the command that serves them. "~" stands for courtesies that may
 # come before or after and say nothing.
@@ -129,7 +130,7 @@ def requested(text: str) -> str | None:
         for name, pattern in _COMPILED.items():
             if candidate and pattern.fullmatch(candidate):
                 return name
-    return None
+    return about_targets(text)
 
 
 def asks_for_food(text: str) -> bool:

@@ -24,6 +24,7 @@ _SAYS_NO_MORE = word_set("""
     jetzt grad gerade und mit mir mich mein meine ist sind bin auch aber sonst alles gut wie
     geplant immer ublich nach so dabei dazu noch nur gefuhl der die das den ein'n hallo moin ja
     trainiert schritte gemacht erledigt wie'n paar notiz schlaf geschlafen
+    sort kind kinda somewhat rather quite pretty really irgendwie ziemlich recht
     target weight weigh weighed fullness full water litre litres liter liters kg lb lbs oz sharpness
     sharp carbs eaten drank yesterday stomach gut fasted scale hours
     ziel gewicht gewogen fulle wasser kilo definition kohlenhydrate gegessen getrunken gestern bauch

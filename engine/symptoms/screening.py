@@ -32,6 +32,7 @@ from engine.symptoms.plainly import by_name_alone
 from engine.symptoms.thirst import is_of_thirst
 from engine.values.level import Level
 from engine.written.late import Late
+from engine.written.target_questions import about_targets
 
 # The words that a slip of the finger is put right to.
 _VOCABULARY = DRUG_VOCABULARY | word_set("""
@@ -155,7 +156,7 @@ def screen(text: str) -> Screening:
     Each clause is judged by itself. Both languages are looked for whatever the chat's is, since
     people mix them; what one finds and the other takes for denied in the same breath is in doubt.
     """
-    if is_of_thirst(text):
+    if is_of_thirst(text) or about_targets(text):
         return Screening()
     found: dict[Symptom, Hit] = {}
     denied: set[Symptom] = set()

@@ -38,12 +38,13 @@ OTHER_PHRASES: tuple[Phrase, ...] = (
         "nause queasy sick vomit throw puke queasin puking",
         sure=r"""
         nause\w*|queasy|queasiness
+        (?:sort of|kind of|kinda|bit|rather) (?:sick|queasy)
         (?:feel|feels|feeling|felt)<2>sick|(?:feel|feels|feeling|felt) sick|sick to<1>stomach
         (?:feel|feels|felt|feeling) like<2>(?:vomit\w*|throw\w* up|pu(?:ke|king)|being sick)
         (?:about|going|gonna|want|wanna|wanted|need)(?: to)? (?:vomit|throw up|puke|be sick)
         """,
         doubtful=r"""
-        (?:i'm|i am|am|was|got|getting|get|bit|been|being) sick
+        (?:i'm|i am|am|was|got|getting|get|been|being|pretty|really|quite|so) sick
         """,
     ),
     *table(

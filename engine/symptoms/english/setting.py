@@ -194,7 +194,10 @@ ENGLISH_SETTINGS = Settings(
         r"\b(?:if|could|might|would|maybe|perhaps|worried|worry|worrying|afraid|scared|fear|anxious "
         r"about|hope|hoping|should|risk|risks|avoid|avoiding|prevent|in case|nearly|almost|about to|"
         r"close to|months ago|weeks ago|last week|last month|history of|ever|normal|"
-        r"think|thought|guess|seems?|sort of|kind of|kinda|felt like|feels like|feel like|like i|"
+        # of what is felt in degrees they say how much, and not whether
+        r"(?:sort of|kind of|kinda)(?! (?:dizzy|sick|nauseous|queasy|shaky|crampy|bloated|puffy|"
+        r"swollen|woozy|tingly|achy|constipated|wobbly|headachy)\b)|"
+        r"think|thought|guess|seems?|felt like|feels like|feel like|like i|"
         r"want|wanna|going to|gonna|usually|why do|another|(?:not|half|pretty|fairly) sure)\b"
     ),
 )

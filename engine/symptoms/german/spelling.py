@@ -51,6 +51,7 @@ _VARIANTS = {
     "konnt": "konnte", "nich": "nicht",
     "net": "nicht", "ned": "nicht", "nit": "nicht", "nimmer": "nicht mehr",
     "nix": "nichts", "keien": "keine", "kiene": "keine", "kein's": "keins", "iwie": "irgendwie",
+    "is": "ist", "isch": "ist",
     "hab": "habe", "habs": "habe", "hab's": "habe", "hatt": "hatte", "kan": "kann", "kanns": "kann",
     "bauchweh": "bauchschmerzen", "kopfaua": "kopfweh", "schwindl": "schwindel",
     "ohnmachtig": "ohnmachtig", "onmachtig": "ohnmachtig", "ohmachtig": "ohnmachtig",

@@ -1,0 +1,86 @@
+"""Questions about the day's targets, put in whatever words: "protein target??  find it".
+
+Such a question names a target and asks, and every word of it is of that business; one word more, and it
+is for a person. Which day is meant tells the command that serves it.
+"""
+
+from __future__ import annotations
+
+import re
+
+from engine.written.late import Late
+
+
+def _words(text: str) -> frozenset[str]:
+    return frozenset(text.split())
+
+
+_TARGETS = _words("""
+    carb carbs carbohydrate carbohydrates protein proteins fat fats water steps cardio sodium
+    salt fibre fiber kcal cals calories macros macro target targets numbers figures plan goal
+    goals kh kohlenhydrate eiweiß eiweiss fett wasser schritte salz natrium ballaststoffe
+    kalorien kalorienvorgabe makros ziel ziele vorgabe vorgaben werte zahlen eiweißziel
+    eiweissziel proteinziel kohlenhydratziel fettziel schrittziel wassermenge kalorienziel
+""")
+#: "Am I on plan?" asks a person.
+_VAGUE = _words("plan goal goals ziel ziele numbers figures zahlen werte")
+_ASKS = _words("""
+    how what whats what's which remind tell show give send pls please bitte wie wieviel wieviele
+    wievielt was welche welcher welches nennen sag sagen zeig zeige zeigen schick schicken
+""")
+_LATER = _words("""
+    tomorrow tmrw tomorrow's thursday friday saturday sunday monday tuesday wednesday thu fri
+    sat sun mon tue wed load loading depletion refeed rest morgen übermorgen montag dienstag
+    mittwoch donnerstag freitag samstag sonntag ladetag ladetage ladetagen entladetag refeedtag
+    ruhetag
+""")
+#: A question begins with one of these, a statement only has it.
+_BEGINS = _words("""
+    is are do does am ist sind hab habe gilt gelten
+""")
+_BESIDE = _words("""
+    is are soll sollen solln much many was were do does should need supposed to have has got get
+    hit eat drink i im i'm am my me the of for on in at it its it's this that still again can
+    could you u ur pls please or none and a an one min mins minutes grams gram g litres liters l
+    ml day today tonight now where wise quick question hey hi hello coach sorry remember thx
+    thanks viel viele sind ist hab habe haben ich da stehen steht sein werden muss müssen darf
+    heut heute jetzt grad gerade nochmal noch mal einmal mir bitte können könnten könntest
+    kannst sie du auf bin mein meine meinen mei der die das den dem es laut für fürn gilt gelten
+    nun eigentlich denn so und oder kurz hallo moin tag lang long liter gramm minuten frage
+    danke
+""")
+_EVERY = _TARGETS | _ASKS | _LATER | _BEGINS | _BESIDE
+_MOST_WORDS = 14
+_WORD = Late(r"[^\W_]+(?:'[^\W_]+)?")
+#: "Should I do cardio today?" asks for a judgement, "how much cardio should I do" for the figure.
+_JUDGEMENT = _words("should soll sollen solln sollte muss müssen can could kann darf")
+#: Why it is asked, which is no complaint.
+_NOT_FOUND = Late(
+    r"\b(?:i )?(?:can'?t|cannot|could ?n'?t) find (?:it|them|mine)\b"
+    r"|\b(?:i )?(?:forgot|lost) (?:it|them|mine)\b"
+    r"|\b(?:ich )?finde? (?:ich )?(?:sie |es |ihn |das )?(?:grad |gerade )?nicht\b"
+    r"|\b(?:hab |habe )?(?:es |sie )?vergessen\b",
+    re.IGNORECASE,
+)
+#: Of oneself and not of the plan.
+_OF_ONESELF = Late(
+    r"\b(?:how|wie|so|too|zu) (?:fat|fett)\b"
+    r"|\b(?:am i|i'?m|im|bin ich|ich bin)\b.{0,12}\b(?:fat|fett)\b",
+    re.IGNORECASE,
+)
+
+
+def about_targets(text: str) -> str | None:
+    """The command that shows what is asked for: today's targets, or the week's; None for all else."""
+    rest = _NOT_FOUND.sub(" ", text.replace("\u2019", "'"))
+    words = [found.group().lower() for found in _WORD.finditer(rest)]
+    plain = [word for word in words if not word.isdigit()]
+    if not plain or len(plain) > _MOST_WORDS or not set(plain) <= _EVERY:
+        return None
+    asks = "?" in text or plain[0] in _BEGINS or not _ASKS.isdisjoint(plain)
+    if _ASKS.isdisjoint(plain) and not _JUDGEMENT.isdisjoint(plain):
+        return None
+    named = _TARGETS if not _ASKS.isdisjoint(plain) else _TARGETS - _VAGUE
+    if not asks or named.isdisjoint(plain) or _OF_ONESELF.search(text):
+        return None
+    return "today" if _LATER.isdisjoint(plain) else "week"
