@@ -40,7 +40,7 @@ GERMAN_OTHERS: tuple[Phrase, ...] = (
         sure=r"""
         übelkeit\w*|kotzübel|speiübel|brechreiz|würgereiz
         (?:mir|mich)<4>(?:übel|flau)|mir<1>(?:ist|war|wird|wurde)<3>schlecht|(?:ist|war|wird|wurde) mir<3>(?:schlecht|übel|flau)
-        (?:bisschen|etwas|leicht|total|so|richtig) übel
+        (?:bisschen|etwas|leicht|total|so|richtig) übel|seit<4>(?:übel|flau)
         flau<2>magen|(?:muss|müsste|könnte)<3>(?:kotzen|brechen|mich übergeben)
         """,
         doubtful=r"""

@@ -12,7 +12,8 @@ from engine.written.oneline.pieces import Figure, Token, Unit, Word
 _STILL_OPEN = frozenset(
     {"left", "to go", "still to go", "remaining", "still to drink", "noch offen", "offen", "übrig"}
 )
-_IN_PLACE_OF = frozenset({"statt", "anstatt", "instead of", "rather than", "up from", "down from"})
+IN_PLACE_OF = frozenset({"statt", "anstatt", "instead of", "rather than", "up from", "down from"})
+_FROM = frozenset({"from", "von"})
 _ARTICLES = frozenset({"the", "a", "my", "der", "die", "das", "den", "mein", "meine"})
 # a number after one of these, or before it with "of", may count what an unknown word names
 _SEE_THROUGH = _ARTICLES | {"of", "at", "up", "von", "um", "am"}
@@ -45,7 +46,7 @@ def mark_odd(clause: Clause) -> None:
 def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
     """What the words directly beside a figure make of it."""
     tokens = clause.tokens
-    if _is_eaten(tokens, index) or _stands_aside(tokens, index):
+    if _is_eaten(tokens, index) or _stands_aside(tokens, index) or _of_hours(tokens, index):
         clause.foreign.add(figure.start)
     following = tokens[index + 1] if index + 1 < len(tokens) else None
     if isinstance(following, Word) and following.says(Means.VESSEL):
@@ -65,7 +66,16 @@ def _mark_beside(clause: Clause, figure: Figure, index: int) -> None:
 def _stands_aside(tokens: Sequence[Token], index: int) -> bool:
     """Whether the figure is what another stands in place of: "8 instead of 7", "statt 4"."""
     before = tokens[index - 1] if index else None
-    return isinstance(before, Word) and before.text in _IN_PLACE_OF
+    return isinstance(before, Word) and before.text in IN_PLACE_OF
+
+
+def _of_hours(tokens: Sequence[Token], index: int) -> bool:
+    """ "from two to five no signal": a time of day, with both its ends."""
+    figure, before = tokens[index], tokens[index - 1] if index else None
+    after = tokens[index + 1] if index + 1 < len(tokens) else None
+    begun = isinstance(before, Word) and before.text in _FROM
+    ranged = isinstance(after, Word) and after.says(Means.RANGE) is not None
+    return begun and (ranged or bool(isinstance(figure, Figure) and figure.high))
 
 
 def _drunk_down(clause: Clause) -> bool:

@@ -8,6 +8,7 @@ from typing import TYPE_CHECKING
 from engine.written.oneline.clause import Clause, is_unknown
 from engine.written.oneline.clauses import clauses_of
 from engine.written.oneline.meanings import Means
+from engine.written.oneline.oddities import IN_PLACE_OF
 from engine.written.oneline.pieces import Figure, Mark, Token, Word
 from engine.written.oneline.plausible import is_plain
 from engine.written.oneline.report import CORE, Doubt, DoubtCode, Known, Value
@@ -143,6 +144,8 @@ class Phrases:
     def _take_training(self, clause: Clause) -> None:
         if clause.asks or (clause.says(Means.OTHERWISE) and not clause.says(Means.TRAINING)):
             return
+        if any(word.text in IN_PLACE_OF for word in clause.words):
+            return  # "legs instead of shoulders" is another session than the plan's
         for index, word in enumerate(clause.tokens):
             said = word.says(Means.TRAINING) if isinstance(word, Word) else None
             if said is None or _denied(clause.tokens, index):

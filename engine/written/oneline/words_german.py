@@ -169,7 +169,7 @@ GERMAN: Table = {
     (Means.EATEN, "", None): ("gegessen, aß, ass, plus, dazu, extra, gefuttert"),
     (Means.SKIP, "", None): (
         "überspringen, ueberspringen, übersprungen, auslassen, weglassen, weiß nicht, weiss nicht, "
-        "weiß ich nicht, weiss ich nicht, keine ahnung, unbekannt, fehlt, nicht gemessen, egal, hab "
+        "weiß ich nicht, weiss ich nicht, keine ahnung, unbekannt, fehlt, nicht gemessen, hab "
         "ich nicht, habe ich nicht, hab ich keins, nicht gezählt, nicht getrackt, nicht notiert, "
         "kenne ich nicht, kenn ich nicht"
     ),
