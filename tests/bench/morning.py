@@ -25,12 +25,13 @@ from sqlalchemy import event
 from bot.core import outbox
 from bot.core.clock import DrivenClock
 from bot.core.context import Context
+from bot.core.topics import Topic
 from bot.core.turn import ChatTurn
 from bot.core.use_cases import UseCases
 from bot.dispatcher import USE_CASES
 from bot.store.db import make_engine
 from bot.store.migrate import upgrade_to_head
-from bot.store.tables.traffic import Urgency
+from bot.store.tables.traffic import TopicKind, Urgency
 from bot.telegram.intake import Intake
 from bot.telegram.outcomes import Outcomes
 from bot.telegram.pace import Pace
@@ -108,10 +109,9 @@ def incoming(turn: ChatTurn) -> None:
             )  # fmt: skip
         return
     outbox.say(turn.session, chat_id=chat, text="saved", now=now)
-    outbox.say(turn.session, chat_id=chat, text="target", now=now, topic=f"target:{chat}")
-    outbox.edit(
-        turn.session, chat_id=coach, text="roster", message_id=1, now=now, topic=f"roster:{coach}"
-    )
+    target, roster = Topic(TopicKind.TARGET, chat), Topic(TopicKind.ROSTER, coach)
+    outbox.say(turn.session, chat_id=chat, text="target", now=now, topic=target)
+    outbox.edit(turn.session, chat_id=coach, text="roster", message_id=1, now=now, topic=roster)
 
 
 async def play(url: str, town: Town, answer: timedelta) -> tuple[DrivenClock, Line]:
