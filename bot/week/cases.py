@@ -22,8 +22,8 @@ from bot.week.load import (
 )
 from bot.week.observed import observed_between
 from bot.week.priors import prior_used
-from engine.decision.decide import Case
-from engine.safety import Flag, safety_flags
+from engine.decision.decide import Case, flags_of_case
+from engine.safety import Flag
 from engine.values.case import ForecastUse, PastWeek
 from engine.values.checkin import CheckIn, DaySet, Gut, History, TrainingDone
 from engine.values.look import Look
@@ -89,16 +89,7 @@ def told_today(session: Session, athlete_id: int, day: date) -> CheckIn:
 
 def flags_of(session: Session, week: Week, row: CheckInRow) -> tuple[Flag, ...]:
     """The safety flags of a check-in as it stands now."""
-    case = build_case(session, week, row)
-    return safety_flags(
-        athlete=case.athlete,
-        baseline=case.baseline,
-        plan=case.plan,
-        event=case.event,
-        history=case.history,
-        checkin=case.checkin,
-        water_ceiling_l=case.limits.water_ceiling_l,
-    )
+    return flags_of_case(build_case(session, week, row))
 
 
 def reported_symptoms(session: Session, athlete_id: int, day: date) -> tuple[str, ...]:

@@ -3,11 +3,13 @@
 Words in them (names of symptoms, reasons) are in the language in force; instants are as stored.
 """
 
+from __future__ import annotations
+
 from collections.abc import Callable, Iterator, Sequence
 from dataclasses import dataclass
 from datetime import date, datetime
 from functools import cache
-from typing import TYPE_CHECKING, Any
+from typing import Any
 from zoneinfo import ZoneInfo
 
 from sqlalchemy import select as pick
@@ -35,10 +37,6 @@ from bot.words.training import training_words
 from bot.workbook import words
 from engine.decision.kept import decided_in_short
 from engine.values.energy import energy_kcal
-
-if TYPE_CHECKING:
-    pass
-
 
 Record = dict[str, Any]
 
@@ -77,9 +75,6 @@ def names_of(session: Session, ids: Sequence[int]) -> dict[int, str]:
         query = select(Person).where(col(Person.id).in_(chunk))
         found |= {id_of(person): person.first_name for person in session.exec(query)}
     return found
-
-
-#: What a day of a week says of itself, as `TARGETS` has it, and what check-ins take from it.
 
 
 def days_of(weeks: Sequence[WeekRows]) -> list[Record]:

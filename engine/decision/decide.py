@@ -33,6 +33,7 @@ __all__ = [
     "case_from_dict",
     "decide",
     "decision_as_dict",
+    "flags_of_case",
 ]
 
 
@@ -107,7 +108,7 @@ def decide(
     """
     if case.forecast is ForecastUse.SHOWS:
         return _shown(case, without, table)
-    flags = _flags(case)
+    flags = flags_of_case(case)
     steps: list[GateStep] = []
     for gate in GATES:
         stop = gate.stops(case, flags)
@@ -137,7 +138,8 @@ def decision_as_dict(decision: Decision) -> dict[str, Any]:
     return {**whole, "carb_g": plain(decision.carb_g), "change_g": plain(decision.change_g)}
 
 
-def _flags(case: Case) -> tuple[Flag, ...]:
+def flags_of_case(case: Case) -> tuple[Flag, ...]:
+    """The safety flags of a case, whatever is decided of it."""
     return safety_flags(
         athlete=case.athlete,
         baseline=case.baseline,

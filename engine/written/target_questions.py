@@ -1,4 +1,4 @@
-"""Questions about the day's targets, put in whatever words: "protein target??  find it".
+"""Questions about the day's targets, put in whatever words: "protein target?? cant find it".
 
 Such a question names a target and asks, and every word of it is of that business; one word more, and it
 is for a person. Which day is meant tells the command that serves it.
