@@ -11,7 +11,8 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
-from engine.decision.rules import RULES, Forecast
+from engine.decision.rule import Forecast
+from engine.decision.rules import RULES
 from engine.values.limits import CAUTION
 
 GATE_SENTENCES = {
