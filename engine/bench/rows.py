@@ -21,6 +21,8 @@ POLICIES: tuple[Policy, ...] = (
     Policy(id="missed mornings", foresight=True, trouble=Trouble(missed=0.3)),
     Policy(id="other scale", foresight=True, trouble=Trouble(file_mass_error=0.04)),
 )
+#: The rows that are run where none are named.
+SHIPPED: tuple[str, ...] = tuple(policy.id for policy in POLICIES)
 _NAMED = {policy.id: policy for policy in POLICIES}
 
 

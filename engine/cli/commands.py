@@ -14,7 +14,7 @@ from pathlib import Path
 
 from engine.bench.protocol import BadProtocol, read_protocol, simulate
 from engine.bench.report import bench, table
-from engine.bench.rows import BY_ID, EACH_RULE, POLICIES
+from engine.bench.rows import BY_ID, EACH_RULE, SHIPPED
 from engine.bench.validation import compare
 from engine.bench.worlds import WORLDS
 from engine.model.physiology import HOURS_A_DAY
@@ -110,14 +110,13 @@ def cohort_command(argv: Sequence[str]) -> int:
     parser.add_argument("--seeds", type=int, nargs="+", default=[7])
     parser.add_argument("--trials", type=int, choices=(0, 1, 2), default=2)
     parser.add_argument("--worlds", nargs="+", choices=list(WORLDS), default=list(WORLDS))
-    named = [policy.id for policy in POLICIES]
     parser.add_argument(
         "--policies",
         nargs="+",
         choices=list(BY_ID),
-        default=named,
+        default=SHIPPED,
         metavar="ROW",
-        help=", ".join(named),
+        help=", ".join(SHIPPED),
     )
     parser.add_argument(
         "--each-rule", action="store_true", help="the rules alone, then without each of them"
