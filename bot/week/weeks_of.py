@@ -10,7 +10,7 @@ import datetime as dt
 from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
-from typing import Any
+from typing import Any, NamedTuple
 
 from sqlalchemy import select as pick
 from sqlmodel import Session, col, select
@@ -152,6 +152,14 @@ def weeks_of_one(
     return weeks_of(session, [athlete_id], until=until)[athlete_id]
 
 
+class _Expected(NamedTuple):
+    """What a morning was expected to show."""
+
+    low_kg: float | None = None
+    high_kg: float | None = None
+    fullness: int | None = None
+
+
 @dataclass(slots=True)
 class _Told:
     """What the tables hold of some athletes, each by (athlete, date)."""
@@ -160,7 +168,7 @@ class _Told:
     set_days: dict[tuple[int, dt.date], tuple[float, str]]  # the figure, and who set it
     reported: dict[tuple[int, dt.date], list[str]]
     seen: dict[tuple[int, dt.date], list[Observed]]
-    decided: Mapping[int, Mapping[str, Any]]  # the newest on a morning, by its check-in
+    expected: Mapping[int, _Expected]  # by the newest decision of a morning, by its check-in
     setting: dict[tuple[int, dt.date], tuple[str, str]] = field(default_factory=dict)
 
 
@@ -235,13 +243,10 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
     seen: dict[tuple[int, dt.date], list[Observed]] = defaultdict(list)
     for look in session.exec(looks.order_by(col(CoachLookRow.id))):
         seen[look.athlete_id, look.date].append(observed_of(look))
-    decided: dict[int, dict[str, Any]] = {}
+    expected: dict[int, _Expected] = {}
     setting: dict[tuple[int, dt.date], tuple[str, str]] = {}
     for one in session.connection().execute(decisions):
-        decided[one.checkin_id] = {
-            "band": {"low_kg": one.low_kg, "high_kg": one.high_kg},
-            "expected_fullness": one.expected_fullness,
-        }
+        expected[one.checkin_id] = _Expected(one.low_kg, one.high_kg, one.expected_fullness)
         if one.status != DecisionStatus.REPLACED:
             setting[one.athlete_id, one.sets_date] = str(one.rule), one.status
     return _Told(
@@ -255,7 +260,7 @@ def _told(session: Session, athletes: Sequence[int], events: Sequence[EventRow])
         },
         reported=reported,
         seen=seen,
-        decided=decided,
+        expected=expected,
         setting=setting,
     )
 
@@ -293,14 +298,18 @@ def _week(event: EventRow, plan: Mapping[int, DayTarget], told: _Told) -> WeekRo
         active=event.active,
         waits=event.waits,
         look=event.look,
-        days=tuple(_day(event, out, plan.get(out), told) for out in PLAN_DAYS),
+        days=tuple(
+            [_day(event.athlete_id, event.day, out, plan.get(out), told) for out in PLAN_DAYS]
+        ),
     )
 
 
-def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told) -> DayRow:
-    date = event.day - days_out * _DAY
-    key = event.athlete_id, date
-    morning, after = told.mornings.get(key), told.mornings.get((event.athlete_id, date + _DAY))
+def _day(
+    athlete_id: int, event: dt.date, days_out: int, planned: DayTarget | None, told: _Told
+) -> DayRow:
+    date = event - days_out * _DAY
+    key = athlete_id, date
+    morning, after = told.mornings.get(key), told.mornings.get((athlete_id, date + _DAY))
     set_carb_g, set_by = told.set_days.get(key, (None, None))
     rule, status = told.setting.get(key, (None, None))
     eye = most_careful(told.seen.get(key, ()))
@@ -318,16 +327,14 @@ def _day(event: EventRow, days_out: int, planned: DayTarget | None, told: _Told)
 
 def _answered(morning: Any, reported: tuple[str, ...], told: _Told) -> dict[str, Any]:
     """What the day's own morning said, and what that morning's decision had expected."""
-    decision = told.decided.get(morning.id, {})
-    band = decision.get("band") or {}
+    expected = told.expected.get(morning.id, _Expected())
     # Somebody who only tapped that something is wrong has not answered the morning's questions.
     answers = (morning.weight_kg, morning.fullness, morning.sharpness, morning.water_l)
     return {
         "answered": any(answer is not None for answer in answers),
         "weight_kg": morning.weight_kg, "fullness": morning.fullness,
         "sharpness": morning.sharpness, "gut": morning.gut, "sleep_h": morning.sleep_h,
-        "note": morning.note, "band_low_kg": band.get("low_kg"),
-        "band_high_kg": band.get("high_kg"),
-        "expected_fullness": decision.get("expected_fullness"),
+        "note": morning.note, "band_low_kg": expected.low_kg, "band_high_kg": expected.high_kg,
+        "expected_fullness": expected.fullness,
         "symptoms": tuple(dict.fromkeys([*morning.symptoms, *reported])),
     }  # fmt: skip
