@@ -29,7 +29,10 @@ class Told:
         self._weight_unit = weight_unit
         self._volume_unit = volume_unit
         self.change_g = decision.change_g
-        self.change = change_in_words(self.change_g)
+
+    @property
+    def change(self) -> str:
+        return change_in_words(self.change_g)
 
     def weight(self, key: str) -> str:
         return figures.weight(self.facts[key], self._weight_unit)

@@ -225,8 +225,7 @@ def csv_zip(pages: Sequence[Page]) -> bytes:
         for page in pages:
             # One instant for all, so that the same rows make the same bytes.
             entry = zipfile.ZipInfo(f"{page.id}.csv", (1980, 1, 1, 0, 0, 0))
-            entry.compress_type = zipfile.ZIP_DEFLATED
-            archive.writestr(entry, _csv(page))
+            archive.writestr(entry, _csv(page), zipfile.ZIP_DEFLATED)
     return out.getvalue()
 
 
