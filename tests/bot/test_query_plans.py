@@ -4,7 +4,7 @@ from __future__ import annotations
 
 import re
 from collections.abc import Callable
-from datetime import UTC, datetime
+from datetime import UTC, datetime, timedelta
 from typing import Any
 
 from sqlalchemy import Engine, event
@@ -140,3 +140,24 @@ def test_clearing_out_goes_by_the_order_of_keys_and_sorts_nothing(
             plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values).all()
             assert not any("B-TREE" in line for *_, line in plan), statement
     assert len(asked.statements) > 4
+
+
+def test_a_handful_that_is_cleared_out_is_found_by_its_keys_alone(
+    team_at: Callable[[datetime], Team],
+) -> None:
+    """Found by status, each handful read all that was ever sent while nobody else could write."""
+    team = team_at(MORNING)
+    team.athlete.writes("60.4 5 3.5 fine")
+    engine = team.world.engine
+    with transaction(engine) as session:
+        for table, done in (("inbox", "done"), ("outbox", "sent")):
+            session.connection().exec_driver_sql(f"UPDATE {table} SET status = '{done}'")
+    asked = Asked(engine, writing=False)
+    assert prune_traffic(engine, MORNING + timedelta(days=40)) > 0
+
+    deletes = {s: v for s, v in asked.statements.items() if s.startswith("DELETE")}
+    assert len(deletes) >= 2
+    with engine.connect() as connection:
+        for statement, values in deletes.items():
+            plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values).all()
+            assert not any("status" in line for *_, line in plan), plan
