@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import ColumnElement, Engine, and_, case, delete
 from sqlmodel import Session, col, select
 
-from bot.store.db import claiming
+from bot.store.db import claiming, write_file_anew
 from bot.store.tables.traffic import AgendaRow, FetchRow, InboxRow, OutboxRow
 from bot.store.traces import forget_log
 
@@ -33,6 +33,7 @@ def prune_traffic(engine: Engine, before: datetime, *, at_once: int = AT_ONCE) -
                 still_old = case((and_(*settled), 1), else_=0) == 1
                 old = delete(key.class_).where(key.in_(found), still_old)
                 gone += session.connection().execute(old).rowcount
+    write_file_anew(engine)
     forget_log(engine)
     return gone
 

@@ -7,7 +7,15 @@ from collections.abc import Callable
 from datetime import UTC, datetime, timedelta
 from typing import Any
 
-from sqlalchemy import Engine, event
+from sqlalchemy import (
+    Column,
+    Engine,
+    Index,
+    PrimaryKeyConstraint,
+    Table,
+    UniqueConstraint,
+    event,
+)
 
 from bot.core.clock import DrivenClock
 from bot.core.duties import Duties
@@ -161,3 +169,31 @@ def test_a_handful_that_is_cleared_out_is_found_by_its_keys_alone(
         for statement, values in deletes.items():
             plan = connection.exec_driver_sql(f"EXPLAIN QUERY PLAN {statement}", values).all()
             assert not any("status" in line for *_, line in plan), plan
+
+
+def test_whoever_and_whatever_a_row_names_is_found_by_an_index() -> None:
+    """What is deleted is looked for in every column that may name it: a column without an index is
+    read as a whole, while nobody else can write.
+    """
+    without = [
+        f"{table.name}.{column.name}"
+        for table in metadata.sorted_tables
+        for column in table.c
+        if column.foreign_keys and not _leads_an_index(column)
+    ]
+    assert without == []
+
+
+def _leads_an_index(column: Column[Any]) -> bool:
+    table = column.table
+    assert isinstance(table, Table)
+    firsts = [next(iter(index.columns)) for index in table.indexes if not _is_of_some_rows(index)]
+    firsts += [next(iter(one.columns)) for one in table.constraints if isinstance(one, _KEYS)]
+    return column in firsts
+
+
+_KEYS = (PrimaryKeyConstraint, UniqueConstraint)
+
+
+def _is_of_some_rows(index: Index) -> bool:
+    return index.dialect_options["sqlite"]["where"] is not None
