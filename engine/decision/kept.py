@@ -65,14 +65,16 @@ def decided_in_short(data: Mapping[str, Any]) -> InShort:
     """
     trace, target, planned_g = data["trace"], data["target"], data.get("planned_carb_g")
     carb_g = None if target is None else target["carb_g"]
-    unknown = carb_g is None or planned_g is None
+    change_g = 0.0
+    if carb_g is not None and planned_g is not None:
+        change_g = difference(carb_g, planned_g)
     view = data.get("foresight")
     return InShort(
         date=dt.date.fromisoformat(data["date"]),
         rule=data["rule"],
         bound=data["bound"],
         carb_g=carb_g,
-        change_g=0.0 if unknown else difference(carb_g, planned_g),
+        change_g=change_g,
         tell_coach=data.get("tell_coach", False),
         ask_again=tuple(data["ask_again"]),
         trace=Asked(
