@@ -11,6 +11,7 @@ from bot.words import figures
 from bot.words.languages import mark, tr
 from bot.words.looks import seen_in
 from engine.decision.decide import Decision
+from engine.decision.kept import InShort
 from engine.decision.rule import Forecast
 from engine.decision.rules import RULES
 from engine.values.limits import CAUTION
@@ -102,7 +103,11 @@ def gate_name(gate: str) -> str:
 
 
 def reason(
-    decision: Decision, weight_unit: str, volume_unit: str, *, self_coached: bool = False
+    decision: Decision | InShort,
+    weight_unit: str,
+    volume_unit: str,
+    *,
+    self_coached: bool = False,
 ) -> str:
     """One to three sentences for the athlete; `own` is somebody without another coach."""
     rule = decision.rule
@@ -118,7 +123,7 @@ def reason(
     return " ".join(part for part in said if part)
 
 
-def _foreseen(decision: Decision, told: Told, *, self_coached: bool) -> str:
+def _foreseen(decision: Decision | InShort, told: Told, *, self_coached: bool) -> str:
     """The sentence where the forecast, and not the rule alone, made the figure what it is."""
     trace, rule_g = decision.trace, decision.trace.rule_g or 0.0
     if trace.disagree and self_coached:
@@ -160,7 +165,7 @@ def _seen_too(told: Told) -> str:
 LOOK_NEEDED = {"fullness": mark("how full you are"), "sharpness": mark("how sharp the lines are")}
 
 
-def _missing(decision: Decision) -> str:
+def _missing(decision: Decision | InShort) -> str:
     """The answers that nothing is decided without, by name."""
     needed = [tr(name) for key, name in LOOK_NEEDED.items() if key in decision.ask_again]
     return figures.each_and(needed)
