@@ -1,0 +1,177 @@
+"""The small changes that a slip of the hand could make of a module: each is one mutant.
+
+A comparison's edge, `and` for `or`, `min` for `max`, a `not` or a sign left out, a level, a figure by
+one, one of a set left out.
+"""
+
+from __future__ import annotations
+
+import ast
+import copy
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+
+_COMPARED: Mapping[type[ast.cmpop], type[ast.cmpop]] = {
+    ast.Lt: ast.LtE, ast.LtE: ast.Lt, ast.Gt: ast.GtE, ast.GtE: ast.Gt, ast.Eq: ast.NotEq,
+    ast.NotEq: ast.Eq, ast.In: ast.NotIn, ast.NotIn: ast.In, ast.Is: ast.IsNot, ast.IsNot: ast.Is,
+}  # fmt: skip
+_ADDED: Mapping[type[ast.operator], type[ast.operator]] = {
+    ast.Add: ast.Sub, ast.Sub: ast.Add, ast.Mult: ast.Div, ast.Div: ast.Mult,
+}  # fmt: skip
+_NAMES = {"min": "max", "max": "min", "any": "all", "all": "any"}
+_MEMBERS = {
+    ("Level", "ADVISORY"): "CAUTION", ("Level", "CAUTION"): "ADVISORY",
+    ("Level", "WARNING"): "CAUTION",
+    ("Forecast", "SILENT"): "SIZES", ("Forecast", "LOWERS"): "SIZES",
+    ("Forecast", "DEEPENS"): "LOWERS", ("Forecast", "ASKS"): "SIZES",
+    ("Forecast", "DECIDES"): "SIZES",
+    ("Outcome", "HELD"): "ADJUSTED", ("Outcome", "ADJUSTED"): "HELD",
+    ("Outcome", "ESCALATED"): "HELD",
+    ("Look", "FLAT"): "FULL", ("Look", "FULL"): "SPILLED", ("Look", "SPILLED"): "FULL",
+    ("CoachLook", "SPILLED"): "SOFTENING", ("CoachLook", "SOFTENING"): "SPILLED",
+    ("CoachLook", "FULL"): "ON_COURSE", ("CoachLook", "ON_COURSE"): "FULL",
+    ("CoachLook", "FLAT"): "ON_COURSE",
+    ("Sex", "FEMALE"): "MALE", ("Sex", "MALE"): "FEMALE", ("Gut", "BAD"): "HEAVY",
+}  # fmt: skip
+#: About so much of what stands around a change is shown with it.
+_SHOWN = 70
+
+
+@dataclass(frozen=True, slots=True)
+class Mutant:
+    """One small change: the `change`-th of the `node`-th node of its module's tree.
+
+    `first` and `last` are its lines; `runs` says whether it stands in a function's body, which only
+    those tests can tell of that run it.
+    """
+
+    node: int
+    change: int
+    place: str
+    was: str
+    now: str
+    first: int
+    last: int
+    runs: bool
+
+    def __str__(self) -> str:
+        return f"{self.place}: {self.was}  ->  {self.now}"
+
+
+def mutants(tree: ast.Module) -> list[Mutant]:
+    """Every mutant of a module, in the order of its lines."""
+    places = dict(_places(tree))
+    passed_over = {id(one) for node in ast.walk(tree) for one in _unseen(node)}
+    found = []
+    for number, node in enumerate(ast.walk(tree)):
+        if id(node) in passed_over:
+            continue
+        for change, changed in enumerate(_changes(node)):
+            place, runs, around = places[id(node)]
+            was, now = _shown(node, changed, around)
+            found.append(
+                Mutant(
+                    number, change, place, was, now,
+                    getattr(node, "lineno", 0), getattr(node, "end_lineno", None) or 0, runs,
+                )
+            )  # fmt: skip
+    return sorted(found, key=lambda one: (one.first, one.node, one.change))
+
+
+def mutated(tree: ast.Module, mutant: Mutant) -> ast.Module:
+    """A tree with that change made; the one given stays as it is."""
+    whole = copy.deepcopy(tree)
+    node = list(ast.walk(whole))[mutant.node]
+    _put(node, list(_changes(node))[mutant.change])
+    return ast.fix_missing_locations(whole)
+
+
+def _put(node: ast.AST, changed: ast.AST) -> None:
+    """Turns the node into the changed one, in the place where it stands."""
+    node.__class__ = changed.__class__
+    where = {
+        name: value for name, value in vars(node).items() if name.endswith(("lineno", "offset"))
+    }
+    vars(node).clear()
+    vars(node).update({**vars(changed), **where})
+
+
+def _places(
+    node: ast.AST, place: str = "", runs: bool = False, around: tuple[ast.AST, ...] = ()
+) -> Iterator[tuple[int, tuple[str, bool, tuple[ast.AST, ...]]]]:
+    """Where each node stands, by id: the names of what it is in, whether it runs when called."""
+    yield id(node), (place, runs, around)
+    for name, value in ast.iter_fields(node):
+        inside, called = place, runs
+        if isinstance(node, ast.FunctionDef | ast.ClassDef) and name == "body":
+            inside = f"{place}.{node.name}".lstrip(".")
+            called = runs or isinstance(node, ast.FunctionDef)
+        elif isinstance(node, ast.Lambda) and name == "body":
+            called = True
+        elif isinstance(node, ast.Call) and not place:
+            inside = next((str(ast.literal_eval(k.value)) for k in node.keywords if _is_id(k)), "")
+        for child in value if isinstance(value, list) else [value]:
+            if isinstance(child, ast.AST):
+                yield from _places(child, inside, called, (*around, node))
+
+
+def _is_id(keyword: ast.keyword) -> bool:
+    """Whether this names an entry of a table, as `id="steady"` does."""
+    return keyword.arg == "id" and isinstance(keyword.value, ast.Constant)
+
+
+def _shown(node: ast.AST, changed: ast.AST, around: tuple[ast.AST, ...]) -> tuple[str, str]:
+    """The change with what stands around it, before and after."""
+    shown = node
+    for outer in reversed(around):
+        if not isinstance(outer, ast.expr | ast.keyword | ast.Assign | ast.AnnAssign | ast.Return):
+            break
+        if len(ast.unparse(outer)) > _SHOWN:
+            break
+        shown = outer
+    was = ast.unparse(shown)
+    kept = copy.copy(node)
+    try:
+        _put(node, changed)
+        return was, ast.unparse(shown)
+    finally:
+        _put(node, kept)
+
+
+def _unseen(node: ast.AST) -> Iterator[ast.AST]:
+    """What no decision could tell of: how a class keeps its fields, and where dust is rounded off."""
+    unseen: list[ast.expr] = []
+    if isinstance(node, ast.ClassDef):
+        unseen += node.decorator_list
+    elif isinstance(node, ast.Call) and isinstance(node.func, ast.Name) and node.func.id == "round":
+        unseen += node.args[1:]
+    for one in unseen:
+        yield from ast.walk(one)
+
+
+def _changes(node: ast.AST) -> Iterator[ast.AST]:
+    """What the node could become by one small change."""
+    match node:
+        case ast.Compare():
+            for i, compared in enumerate(node.ops):
+                if (other := _COMPARED.get(type(compared))) is not None:
+                    ops = [*node.ops[:i], other(), *node.ops[i + 1 :]]
+                    yield ast.Compare(node.left, ops, node.comparators)
+        case ast.BoolOp():
+            swapped = ast.Or() if isinstance(node.op, ast.And) else ast.And()
+            yield ast.BoolOp(swapped, node.values)
+        case ast.BinOp() if type(node.op) in _ADDED:
+            yield ast.BinOp(node.left, _ADDED[type(node.op)](), node.right)
+        case ast.UnaryOp(op=ast.Not() | ast.USub()):
+            yield node.operand
+        case ast.Name(id=name) if name in _NAMES:
+            yield ast.Name(_NAMES[name], node.ctx)
+        case ast.Constant(value=bool()):
+            yield ast.Constant(not node.value)
+        case ast.Constant(value=int() | float()):
+            yield ast.Constant(node.value + 1)
+        case ast.Attribute(value=ast.Name(id=of), attr=name) if (of, name) in _MEMBERS:
+            yield ast.Attribute(node.value, _MEMBERS[of, name], node.ctx)
+        case ast.Set(elts=several) if len(several) > 1:
+            for i in range(len(several)):
+                yield ast.Set([*several[:i], *several[i + 1 :]])
