@@ -55,7 +55,8 @@ class Mutant:
     runs: bool
 
     def __str__(self) -> str:
-        return f"{self.place}: {self.was}  ->  {self.now}"
+        where = f"{self.place}: " if self.place else ""
+        return f"{where}{self.was}  ->  {self.now}"
 
 
 def mutants(tree: ast.Module) -> list[Mutant]:
@@ -103,9 +104,9 @@ def _places(
     yield id(node), (place, runs, around)
     for name, value in ast.iter_fields(node):
         inside, called = place, runs
-        if isinstance(node, ast.FunctionDef | ast.ClassDef) and name == "body":
+        if isinstance(node, ast.FunctionDef | ast.ClassDef):
             inside = f"{place}.{node.name}".lstrip(".")
-            called = runs or isinstance(node, ast.FunctionDef)
+            called = runs or (name == "body" and isinstance(node, ast.FunctionDef))
         elif isinstance(node, ast.Lambda) and name == "body":
             called = True
         elif isinstance(node, ast.Call) and not place:

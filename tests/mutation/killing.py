@@ -28,7 +28,7 @@ from hypothesis import HealthCheck, Phase, settings
 from tests.mutation.changes import Mutant, mutated
 
 #: What takes longer than this is not asked about every mutant.
-LONGEST_S = 3.0
+LONGEST_S = 15.0
 _SETTINGS = """\
 [pytest]
 pythonpath = .
