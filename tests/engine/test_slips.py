@@ -1,4 +1,4 @@
-"""The small slips that `python -m tests.mutation` makes: what they are, and that they change one thing."""
+"""The small slips that `python -m tests.mutation` makes: what they are, and one at a time."""
 
 from __future__ import annotations
 
