@@ -3,8 +3,9 @@
 from __future__ import annotations
 
 import ast
+from typing import Any
 
-from tests.mutation.changes import mutants, mutated
+from tests.mutation.changes import mutants, mutated, with_steps_told
 
 CODE = """
 SIGNS = frozenset({"a", "b"})
@@ -47,6 +48,13 @@ def test_each_slip_changes_that_one_thing_and_leaves_the_code_itself_alone() -> 
         assert len(differ) == 1, code
 
 
-def test_only_what_stands_in_a_function_is_asked_of_the_tests_that_run_it() -> None:
-    by_line = {one.first: one.runs for one in mutants(ast.parse(CODE))}
-    assert by_line == {2: False, 4: False, 6: True, 7: True, 8: True}
+def test_what_stands_in_a_function_is_asked_of_the_tests_that_come_by_there() -> None:
+    tree = ast.parse(CODE)
+    assert {one.line: one.step for one in mutants(tree)} == {2: None, 4: None, 6: 6, 7: 7, 8: 8}
+    came_by: list[int] = []
+    module: dict[str, Any] = {"told": came_by.append}
+    exec(compile(with_steps_told(tree, "told"), "code", "exec"), module)
+    assert came_by == []
+    assert (module["least"]([2, 1]), came_by) == (1, [5, 6, 7])
+    came_by.clear()
+    assert (module["least"]([9]), came_by) == (6, [5, 6, 8])

@@ -123,8 +123,8 @@ def _killed(name: str, most: int, seed: str) -> tuple[int, int]:
     left = [one for one in chosen if watched.survives(one)]
     took = time.perf_counter() - begun
     _say(f"{name}: {len(chosen) - len(left)} of {len(chosen)} killed, in {took:.0f} s")
-    for mutant in sorted(left, key=lambda one: one.first):
-        _say(f"  line {mutant.first}  {mutant}")
+    for mutant in sorted(left, key=lambda one: one.line):
+        _say(f"  line {mutant.line}  {mutant}")
     return len(chosen) - len(left), len(chosen)
 
 

@@ -41,8 +41,8 @@ _SHOWN = 70
 class Mutant:
     """One small change: the `change`-th of the `node`-th node of its module's tree.
 
-    `first` and `last` are its lines; `runs` says whether it stands in a function's body, which only
-    those tests can tell of that run it.
+    `step` is the line of the statement or lambda of a function's body that it stands in, of which only
+    those tests can tell that come by there; None for what runs as the module is loaded.
     """
 
     node: int
@@ -50,9 +50,8 @@ class Mutant:
     place: str
     was: str
     now: str
-    first: int
-    last: int
-    runs: bool
+    line: int
+    step: int | None
 
     def __str__(self) -> str:
         where = f"{self.place}: " if self.place else ""
@@ -68,15 +67,11 @@ def mutants(tree: ast.Module) -> list[Mutant]:
         if id(node) in passed_over:
             continue
         for change, changed in enumerate(_changes(node)):
-            place, runs, around = places[id(node)]
+            place, step, around = places[id(node)]
             was, now = _shown(node, changed, around)
-            found.append(
-                Mutant(
-                    number, change, place, was, now,
-                    getattr(node, "lineno", 0), getattr(node, "end_lineno", None) or 0, runs,
-                )
-            )  # fmt: skip
-    return sorted(found, key=lambda one: (one.first, one.node, one.change))
+            line = getattr(node, "lineno", 0)
+            found.append(Mutant(number, change, place, was, now, line, step))
+    return sorted(found, key=lambda one: (one.line, one.node, one.change))
 
 
 def mutated(tree: ast.Module, mutant: Mutant) -> ast.Module:
@@ -85,6 +80,35 @@ def mutated(tree: ast.Module, mutant: Mutant) -> ast.Module:
     node = list(ast.walk(whole))[mutant.node]
     _put(node, list(_changes(node))[mutant.change])
     return ast.fix_missing_locations(whole)
+
+
+def with_steps_told(tree: ast.Module, told: str) -> ast.Module:
+    """The module as it is, but each step of its functions calls the name `told` with its line first."""
+    whole = copy.deepcopy(tree)
+    for node in list(ast.walk(whole)):
+        if isinstance(node, ast.Lambda):
+            both = ast.Tuple([_call(told, node.body.lineno), node.body], ast.Load())
+            node.body = ast.Subscript(both, ast.Constant(1), ast.Load())
+        elif isinstance(node, ast.FunctionDef):
+            _tell_steps(node, told)
+    return ast.fix_missing_locations(whole)
+
+
+def _tell_steps(node: ast.AST, told: str) -> None:
+    for name in ("body", "orelse", "finalbody"):
+        steps = getattr(node, name, None)
+        if isinstance(steps, list):
+            for step in steps:
+                if not isinstance(step, ast.FunctionDef):  # that one is looked at by itself
+                    _tell_steps(step, told)
+            each = [(ast.Expr(_call(told, step.lineno)), step) for step in steps]
+            setattr(node, name, [one for pair in each for one in pair])
+    for handler in getattr(node, "handlers", ()):
+        _tell_steps(handler, told)
+
+
+def _call(told: str, line: int) -> ast.Call:
+    return ast.Call(ast.Name(told, ast.Load()), [ast.Constant(line)], [])
 
 
 def _put(node: ast.AST, changed: ast.AST) -> None:
@@ -98,22 +122,23 @@ def _put(node: ast.AST, changed: ast.AST) -> None:
 
 
 def _places(
-    node: ast.AST, place: str = "", runs: bool = False, around: tuple[ast.AST, ...] = ()
-) -> Iterator[tuple[int, tuple[str, bool, tuple[ast.AST, ...]]]]:
-    """Where each node stands, by id: the names of what it is in, whether it runs when called."""
-    yield id(node), (place, runs, around)
+    node: ast.AST, place: str = "", step: int | None = None, around: tuple[ast.AST, ...] = ()
+) -> Iterator[tuple[int, tuple[str, int | None, tuple[ast.AST, ...]]]]:
+    """Where each node stands, by id: the names of what it is in, the step that it is a part of."""
+    yield id(node), (place, step, around)
+    called = step is not None or isinstance(node, ast.FunctionDef | ast.Lambda)
     for name, value in ast.iter_fields(node):
-        inside, called = place, runs
+        inside = place
         if isinstance(node, ast.FunctionDef | ast.ClassDef):
             inside = f"{place}.{node.name}".lstrip(".")
-            called = runs or (name == "body" and isinstance(node, ast.FunctionDef))
-        elif isinstance(node, ast.Lambda) and name == "body":
-            called = True
         elif isinstance(node, ast.Call) and not place:
             inside = next((str(ast.literal_eval(k.value)) for k in node.keywords if _is_id(k)), "")
         for child in value if isinstance(value, list) else [value]:
             if isinstance(child, ast.AST):
-                yield from _places(child, inside, called, (*around, node))
+                own = isinstance(child, ast.stmt) or isinstance(node, ast.Lambda)
+                begins = called and own and name in {"body", "orelse", "finalbody"}
+                line = child.lineno if begins and isinstance(child, ast.stmt | ast.expr) else step
+                yield from _places(child, inside, line, (*around, node))
 
 
 def _is_id(keyword: ast.keyword) -> bool:

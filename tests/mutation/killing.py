@@ -1,34 +1,33 @@
 """Which mutants of a module its tests notice.
 
-The tests are run once as the code is, and each is followed through the module's lines. For a mutant
-only those are run that pass its lines, the quickest first, in a child of the process that has loaded
+The tests are run once as the code is, but that each step of the module says that it was come by. For a
+mutant only those are run that come by it, the quickest first, in a child of the process that has loaded
 everything already: the child drops what rests on the module and loads it anew, changed.
 """
 
 from __future__ import annotations
 
 import ast
+import builtins
 import importlib.util
-import inspect
 import os
-import signal
+import resource
 import sys
 import time
 from collections import defaultdict
-from collections.abc import Callable, Iterator, Sequence
+from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, field
 from importlib.machinery import ModuleSpec, SourceFileLoader
 from pathlib import Path
-from types import CodeType, FrameType, ModuleType
-from typing import Any
+from types import CodeType, ModuleType
 
 import pytest
 from hypothesis import HealthCheck, Phase, settings
 
-from tests.mutation.changes import Mutant, mutated
+from tests.mutation.changes import Mutant, mutated, with_steps_told
 
 #: What takes longer than this is not asked about every mutant.
-LONGEST_S = 15.0
+LONGEST_S = 10.0
 _SETTINGS = """\
 [pytest]
 pythonpath = .
@@ -40,10 +39,9 @@ markers = soak: long
 
 @dataclass
 class Seen:
-    """A run of the tests as the code is: what each took, and which lines of the file it ran."""
+    """A run of the tests as the code is: what each took, and which steps of the module it came by."""
 
-    file: Path
-    lines: dict[str, set[int]] = field(default_factory=lambda: defaultdict(set))
+    steps: dict[str, set[int]] = field(default_factory=lambda: defaultdict(set))
     seconds: dict[str, float] = field(default_factory=dict)
     _test: str = ""  # none: what runs while modules are loaded
 
@@ -51,33 +49,22 @@ class Seen:
     def pytest_runtest_protocol(self, item: pytest.Item) -> Iterator[None]:
         self._test = item.nodeid
         _forget_caches()
-        begun = time.perf_counter()
+        begun = time.process_time()
         try:
             return (yield)
         finally:
-            self.seconds[item.nodeid] = time.perf_counter() - begun
+            self.seconds[item.nodeid] = time.process_time() - begun
             self._test = ""
 
-    def follow(self, frame: FrameType, event: str, arg: object) -> Callable[..., Any] | None:
-        """For `sys.settrace`: notes the lines of the file's functions."""
-        code = frame.f_code
-        if code.co_filename != str(self.file) or not code.co_flags & inspect.CO_OPTIMIZED:
-            return None
-        ran = self.lines[self._test]
-
-        def line(frame: FrameType, event: str, arg: object) -> Callable[..., Any]:
-            ran.add(frame.f_lineno)
-            return line
-
-        return line(frame, event, arg)
+    def came_by(self, step: int) -> None:
+        self.steps[self._test].add(step)
 
     def tests_of(self, mutant: Mutant) -> list[str]:
         """The tests that may tell it from the code as it is, the quickest first."""
-        span = set(range(mutant.first, mutant.last + 1))
-        quick = [one for one, took in self.seconds.items() if took < LONGEST_S]
-        if mutant.runs and not self.lines[""] & span:
-            quick = [one for one in quick if self.lines[one] & span]
-        return sorted(quick, key=self.seconds.__getitem__)
+        asked = [one for one, took in self.seconds.items() if took < LONGEST_S]
+        if mutant.step is not None and mutant.step not in self.steps[""]:
+            asked = [one for one in asked if mutant.step in self.steps[one]]
+        return sorted(asked, key=self.seconds.__getitem__)
 
 
 @dataclass
@@ -105,16 +92,16 @@ class Survivors:
         settings.load_profile("mutation")
         self._name, self._file, self._root = name, file, root
         self._tree = ast.parse(file.read_text(encoding="utf-8"))
-        self._seen = Seen(file)
-        begun = time.perf_counter()
-        sys.settrace(self._seen.follow)
-        try:
-            failed = _run([str(test) for test in tests], root, self._seen)
-        finally:
-            sys.settrace(None)
+        self._seen = Seen()
+        begun = time.process_time()
+        builtins.came_by = self._seen.came_by  # type: ignore[attr-defined]
+        told = _Changed(name, file, _compiled(with_steps_told(self._tree, "came_by"), file))
+        sys.meta_path.insert(0, told)
+        failed = _run([str(test) for test in tests], root, self._seen)
+        sys.meta_path.remove(told)
         if failed:
             raise RuntimeError(f"the tests of {name} fail before anything is changed")
-        self._seconds = time.perf_counter() - begun
+        self._seconds = time.process_time() - begun
         self._rests_on_it = _resting_on(name, root)
         if not self._passes(self._tree, list(self._seen.seconds)):
             raise RuntimeError(f"the tests of {name} fail when it is loaded anew")
@@ -130,11 +117,12 @@ class Survivors:
             return os.waitpid(child, 0)[1] == 0
         status = 1
         try:
-            signal.alarm(int(2 * self._seconds) + 20)  # one that never ends is noticed as well
+            most = int(3 * self._seconds) + 20  # one that never ends is noticed as well
+            resource.setrlimit(resource.RLIMIT_CPU, (most, most))
             for name in self._rests_on_it:
                 sys.modules.pop(name, None)
-            code = compile(tree, str(self._file), "exec", dont_inherit=True)
-            sys.meta_path.insert(0, _Changed(self._name, self._file, code))
+            changed = _Changed(self._name, self._file, _compiled(tree, self._file))
+            sys.meta_path.insert(0, changed)
             files = dict.fromkeys(test.partition("::")[0] for test in tests)
             status = _run([str(self._root / one) for one in files], self._root, Chosen(tests))
         finally:
@@ -159,6 +147,10 @@ class _Changed:
         if name != self._name:
             return None
         return importlib.util.spec_from_file_location(name, self._file, loader=self._loader)
+
+
+def _compiled(tree: ast.Module, file: Path) -> CodeType:
+    return compile(tree, str(file), "exec", dont_inherit=True)
 
 
 def _run(tests: Sequence[str], root: Path, plugin: object) -> int:
